@@ -1,0 +1,200 @@
+#pragma once
+
+#include "measures/clock.h"
+#include "measures/geometry.h"
+#include "measures/length_text.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What a person tells the tool: one quilt (`Job`), and the room, people and boxes of supplies it is
+/// made with (`Setting`). Every default is the trade's usual value (docs/computation/defaults.md).
+namespace bastewright {
+
+/// Fields a file held that this version does not know: JSON pointer -> JSON text. Kept on round trip.
+using UnknownFields = std::map<std::string, std::string>;
+
+/// A regular top: a border on all four sides; inside it rows × columns of blocks with sashing between
+/// blocks (not outside them). `innerX`/`innerY` are seam positions inside every block from its own
+/// head-left corner.
+struct BlockGrid {
+    int columns = 1, rows = 1;
+    Length block = Length::inches(12); ///< side of the (square) block
+    Length blockLength{};              ///< its length where blocks are oblong; zero means square
+    Length sashing{}, border{};
+    std::vector<Length> innerX, innerY;
+    auto operator<=>(const BlockGrid&) const = default;
+
+    constexpr Length blockHeight() const { return blockLength > Length{} ? blockLength : block; }
+    constexpr Length width() const {
+        return 2 * border + columns * block + (columns - 1) * sashing;
+    }
+    constexpr Length length() const {
+        return 2 * border + rows * blockHeight() + (rows - 1) * sashing;
+    }
+};
+
+struct Top {
+    std::vector<Length> width;     ///< readings across, at least one
+    std::vector<Length> length;    ///< readings from head to foot, at least one
+    std::vector<Length> diagonals; ///< none, or both
+    std::optional<BlockGrid> grid;
+    std::vector<Segment> seams; ///< further seams, anywhere on the top
+    auto operator<=>(const Top&) const = default;
+};
+
+struct Quilting {
+    enum class Method { inTheDitch, acrossSeams, singleTacks, freeMotion, undecided };
+    Method method = Method::undecided;
+    std::optional<Length> gapLimit; ///< greatest distance between quilting lines the batting's label allows
+    auto operator<=>(const Quilting&) const = default;
+};
+
+struct Basting {
+    enum class With { pins, dots };
+    enum class Start { centred, fewestShifts, best };
+    With with = With::pins;
+    Length spacing = Length::inches(4);
+    Length pinLength = Length::inches(1);
+    Length clear = Length::inch64ths(32); ///< least distance of a pin from a seam that will be sewn
+    Length edge = Length::inches(1);      ///< least distance of a pin from the edge of the top
+    Start start = Start::best;
+    auto operator<=>(const Basting&) const = default;
+};
+
+/// A leftover piece of batting; `count` equal ones.
+struct BattingPiece {
+    std::string name;
+    Length width, length;
+    int count = 1;
+    auto operator<=>(const BattingPiece&) const = default;
+};
+
+struct Batting {
+    Length overage = Length::inches(2); ///< per side
+    Length thickness = Length::millimetres(3);
+    double gsm = 130; ///< grams per square metre
+    bool meltable = false;
+    std::optional<std::string> pack; ///< a pack size by name; with `pieces` empty and no pack the smallest fits
+    std::optional<Length> width, length; ///< as measured, once it lies there
+    std::vector<BattingPiece> pieces;
+    bool mayTurn = false; ///< pieces may be turned a quarter
+    Length trim = Length::inch64ths(32);    ///< cut off every raw edge before joining
+    Length overlap = Length::inch64ths(96); ///< eaten by each join
+    auto operator<=>(const Batting&) const = default;
+};
+
+struct Fabric {
+    std::string name;
+    Length usableWidth = Length::inches(40); ///< without selvages
+    Length onHand{};                         ///< length on hand
+    bool buyable = true;
+    double price = 0; ///< per yard (inch jobs) or metre, in the person's money
+    auto operator<=>(const Fabric&) const = default;
+};
+
+struct Backing {
+    Length overage = Length::inches(4);  ///< per side
+    Length seam = Length::inch64ths(32); ///< allowance
+    double shrinkPercent = 0;
+    Length squaring{};   ///< bought over, for squaring the cut ends
+    Length repeat{};     ///< pattern repeat along the cloth
+    bool oneWay = false; ///< a print with one way up
+    bool column = true;  ///< a pieced column may be set in
+    bool centreSeam = false; ///< a seam on the quilt's centre line is allowed
+    std::optional<Length> width, length; ///< as measured, once it is made
+    std::vector<Fabric> fabrics;
+    auto operator<=>(const Backing&) const = default;
+};
+
+struct Machine {
+    std::optional<Length> throat;
+    auto operator<=>(const Machine&) const = default;
+};
+
+/// One quilt.
+struct Job {
+    std::string name;
+    Unit unit = Unit::inch;
+    Top top;
+    Quilting quilting;
+    Basting basting;
+    Batting batting;
+    Backing backing;
+    Machine machine;
+    UnknownFields unknown; ///< pointers from the job's own root
+    auto operator<=>(const Job&) const = default;
+};
+
+struct Table {
+    Length length = Length::inches(72), width = Length::inches(30);
+    int count = 1;
+    auto operator<=>(const Table&) const = default;
+};
+
+/// `walls` names the sides nobody can stand at, as the pushed-together tables are drawn: their longer
+/// side left to right, `head` the far long side, `foot` the near one.
+struct Room {
+    std::vector<Table> tables; ///< empty: the floor
+    std::vector<Side> walls;
+    Length inset = Length::inches(2); ///< rim of the table no point is placed over
+    int irons = 0;
+    int surfaces = 0; ///< how many separate surfaces to make of the tables; 0: as many as serve
+    auto operator<=>(const Room&) const = default;
+};
+
+struct Helper {
+    std::string name;
+    Length reach = Length::inches(27);
+    double pace = 1.0; ///< 2 is twice as fast as the trade's figures
+    std::optional<ClockTime> from, until;
+    bool irons = true, lifts = true, closes = true;
+    bool seated = false;
+    auto operator<=>(const Helper&) const = default;
+};
+
+struct ClipStock {
+    Length holds; ///< roll diameter it holds
+    int count = 0;
+    auto operator<=>(const ClipStock&) const = default;
+};
+
+struct Stash {
+    int pins = 0, clamps = 0;
+    std::vector<ClipStock> clips;
+    Length tape{};
+    auto operator<=>(const Stash&) const = default;
+};
+
+/// The room, the people, the hour and the boxes.
+struct Setting {
+    Room room;
+    std::vector<Helper> helpers;
+    ClockTime start{std::chrono::hours{13}};
+    Stash stash;
+    auto operator<=>(const Setting&) const = default;
+};
+
+/// What a job or session file holds: one or several quilts made in one setting.
+struct Session {
+    std::vector<Job> jobs; ///< at least one
+    Setting setting;
+    bool severalQuilts = false; ///< written as a session file
+    UnknownFields unknown;      ///< of the session file's own level
+    auto operator<=>(const Session&) const = default;
+};
+
+/// Size of the top as the planner takes it: the largest reading each way, so that no layer is short.
+Rect topRect(const Top& top);
+
+/// All seams of the top, each once: grid lines (block, sashing and border edges, inner lines) and the
+/// further seams as they were given. Inner lines of touching blocks are one seam. Lines along the edge
+/// of the top are not seams.
+std::vector<Segment> seamsOf(const Top& top);
+
+/// True where the needle will follow the seams, so that pins must keep clear of them.
+bool seamsAreSewn(const Job& job);
+
+} // namespace bastewright

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <tl/expected.hpp>
+
+#include <chrono>
+#include <compare>
+#include <string>
+#include <string_view>
+
+namespace bastewright {
+
+using Seconds = std::chrono::seconds;
+
+/// A time of day, to the minute: 00:00 to 23:59.
+struct ClockTime {
+    std::chrono::minutes sinceMidnight{};
+    auto operator<=>(const ClockTime&) const = default;
+};
+
+/// Reads "13:00" or "9:05" (24 hours). The error says what is accepted.
+tl::expected<ClockTime, std::string> parseClock(std::string_view text);
+
+/// "13:00"; wraps round midnight.
+std::string format(ClockTime t);
+
+/// The clock time so many seconds after a start, rounded down to the minute.
+ClockTime after(ClockTime start, Seconds s);
+
+/// "1 h 05 min", "35 min", "under a minute".
+std::string formatSpan(Seconds s);
+
+} // namespace bastewright
