@@ -1,40 +1,46 @@
 #pragma once
 
+#include <compare>
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
-#include <optional>
 
 namespace bastewright {
 
 enum class EventKind {
     sessionStarted,
-    stepDone,      ///< a task of a whole pass (lay, smooth, check, shift, …): `task`
-    zoneOpened,    ///< pins in, not closed (dots: placed)
-    zoneClosed,    ///< closed (dots: pressed and cooled)
-    undone,        ///< takes back the event `target`
-    passReleased,  ///< everything of `pass` checked; the next may be shifted in
-    personIn,
+    stepDone,     ///< a task of a whole pass (lay, smooth, check, shift, …): `task`
+    zoneDotted,   ///< dots only: the zone's dots at the lower face are in
+    zoneOpened,   ///< pins in, not closed (dots: the upper face's dots are in too)
+    zoneClosed,   ///< closed (dots: pressed)
+    zonePressed,  ///< dots in thick batting: pressed once more from the back
+    undone,       ///< takes back the event `target`, which may be an `undone` itself
+    passReleased, ///< everything of `pass` checked; the next may be shifted in
+    personIn,     ///< `person` is at the table
     personOut,
-    pinsFound,     ///< `count` more pins turned up (or, negative, are missing)
-    pinsBack,      ///< `count` pins counted back in
-    note,          ///< `text`
-    paused,
+    pinsFound,   ///< `count` more pins turned up (or, negative, are missing from the box)
+    pinsBack,    ///< `count` pins counted back in
+    pinsCounted, ///< counting back is finished: what has not come back is missing
+    note,        ///< `text`
+    paused,      ///< a break; pauses do not count against anybody's pace
     resumed,
-    replanned,     ///< `text` holds the plan from here on, as JSON
+    settingChanged, ///< `text` holds the session file (jobs, room, people, boxes) from here on
+    replanned,      ///< `text` holds the plan from here on, as JSON
     sessionEnded
 };
 
+/// The word used in files and in the library: "zone-opened".
 std::string_view name(EventKind kind);
 std::optional<EventKind> eventKind(std::string_view name);
 
 /// Something that happened at the table. Append-only: nothing is ever changed or removed, `undone`
 /// takes an earlier event back.
 struct Event {
-    std::string id;         ///< made by whoever reports it; storing the same id twice stores it once
+    std::string id; ///< made by whoever reports it; storing the same id twice stores it once
     EventKind kind = EventKind::note;
-    std::int64_t atMs = 0;  ///< wall clock, milliseconds since 1970; for pace only, never for order
-    int job = 0;            ///< index of the quilt
+    std::int64_t atMs = 0; ///< wall clock, milliseconds since 1970; for pace only, never for order
+    int job = 0;           ///< index of the quilt
     int pass = 0;
     std::string zone, person, task, target, text;
     std::int64_t count = 0;

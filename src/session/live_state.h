@@ -4,6 +4,7 @@
 #include "session/event.h"
 
 #include <map>
+#include <optional>
 #include <set>
 #include <span>
 #include <string>
@@ -12,50 +13,77 @@
 
 namespace bastewright {
 
-enum class ZoneState { waiting, open, closed };
+/// How far a zone is. With pins: waiting → open → closed. With dots: waiting → dotted (lower face)
+/// → open (both faces) → closed (pressed) → pressedBack (thick batting only).
+enum class ZoneState { waiting, dotted, open, closed, pressedBack };
 
 struct ZoneLive {
     ZoneState state = ZoneState::waiting;
     std::string openedBy, closedBy;
     std::int64_t openedMs = 0, closedMs = 0;
     auto operator<=>(const ZoneLive&) const = default;
+    bool done() const { return state >= ZoneState::closed; }
 };
 
 /// Where a session stands: a pure fold over its plan and events, in the order they were stored.
 /// Events that do not fit the plan (an unknown zone, closing before opening) change nothing and are
-/// listed in `ignored`.
+/// listed in `ignored`, one sentence each. docs/computation/live.md has the rules.
 struct LiveState {
     bool started = false, ended = false, paused = false;
     std::int64_t startedMs = 0, lastMs = 0;
     std::map<std::pair<int, std::string>, ZoneLive> zones; ///< (quilt, zone id)
     std::set<std::string> doneTasks;                       ///< ids of tasks ticked or implied
-    std::vector<int> currentPass;                          ///< per quilt, from 1
-    std::set<std::string> present;                         ///< people at the table
+    /// Per quilt, from 1. Stays at the last pass once that is released (see `released`).
+    std::vector<int> currentPass;
+    std::set<std::pair<int, int>> released; ///< (quilt, pass) checked and let go
+    std::set<std::string> present;          ///< people at the table
+    /// `pinsOut` is what sits in the quilts: the points of all pinned zones that are open or
+    /// closed.
     std::int64_t pinsOut = 0, pinsBack = 0, pinsFound = 0;
+    bool pinsCounted = false;
     std::vector<std::string> undoable; ///< ids of events that can be taken back, latest last
+    std::vector<std::string> redoable; ///< ids of takings-back that can be taken back, latest last
     std::vector<std::string> notes;
+    std::vector<std::string>
+        cautions; ///< accepted but against the trade's order, e.g. closed unsmoothed
     std::vector<std::string> ignored;
     auto operator<=>(const LiveState&) const = default;
 };
 
+/// `plan` is the plan the session started with; `replanned` events replace it on the way.
 LiveState fold(const Plan& plan, const Setting& setting, std::span<const Event> events);
+
+/// The plan, and the session, in force after these events (the last `replanned`, `settingChanged`
+/// that counts and can be read, else what was given).
+Plan planInForce(const Plan& plan, std::span<const Event> events);
+Session sessionInForce(const Session& session, std::span<const Event> events);
 
 /// The share of zones closed, 0…1; 1 for a plan without zones.
 double progress(const LiveState& state);
 
-/// What a person does now and next: the first two tasks of theirs, in the plan's order, that are not
-/// done. Fewer where there are fewer.
+/// What a tap on a zone would report now, and nothing where the zone's work is done or its pass is
+/// not on the table.
+std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
+                                  const std::string& zone);
+
+/// What a person does now and next: the first two tasks of theirs, in the plan's order, that are
+/// not done. Fewer where there are fewer. `plan` is the one in force.
 std::vector<Task> nextTasks(const Plan& plan, const LiveState& state, const std::string& person);
 
-/// Learnt pace of a person: planned over actual seconds, from their ticks; 1 until there are three.
-double learntPace(const Plan& plan, std::span<const Event> events, const std::string& person);
+/// The tasks of the whole pass (lay, smooth, check, shift, …) that are not done, in the plan's
+/// order.
+std::vector<Task> openSteps(const Plan& plan, const LiveState& state, int job);
 
-/// Expected finish, seconds from the session's start, with a likely range, from what is done so far.
-struct Forecast {
-    Seconds finish{}, early{}, late{};
-    auto operator<=>(const Forecast&) const = default;
-};
-Forecast forecast(const Plan& plan, const LiveState& state, std::span<const Event> events,
-                  std::int64_t nowMs);
+/// True where everything the task waits for is done.
+bool mayStart(const Task& task, const LiveState& state);
+
+/// Why the pass may not be released yet, one sentence each; empty where it may.
+std::vector<std::string> releaseBlockedBy(const Plan& plan, const LiveState& state, int job,
+                                          int pass);
+
+/// Ids of later events that would no longer fit if `target` were taken back, in order: what a
+/// person is told before an old event is undone.
+std::vector<std::string> alsoTakenBack(const Plan& plan, const Setting& setting,
+                                       std::span<const Event> events, const std::string& target);
 
 } // namespace bastewright

@@ -1,0 +1,38 @@
+#pragma once
+
+#include "session/live_state.h"
+#include "session/pace.h"
+
+#include <memory>
+#include <vector>
+
+namespace bastewright {
+
+/// A running session held in memory: what it started from, its events, and the state they fold to.
+/// A convenience for screens; `fold` stays the definition. Cheap to add ticks to (a re-plan is read
+/// once, not at every tick). Not thread-safe.
+class LiveSession {
+public:
+    LiveSession(Session session, Plan plan, std::vector<Event> events = {});
+    LiveSession(LiveSession&&) noexcept;
+    LiveSession& operator=(LiveSession&&) noexcept;
+    ~LiveSession();
+
+    /// Adds an event that the library has stored. Returns the reason where it was ignored, else "".
+    std::string add(Event event);
+
+    const LiveState& state() const;
+    const Plan& plan() const;       ///< in force
+    const Session& session() const; ///< in force
+    const std::vector<Event>& events() const;
+    /// The event with this id, or null.
+    const Event* find(const std::string& id) const;
+
+    Forecast forecastAt(std::int64_t nowMs) const;
+
+private:
+    struct Inside;
+    std::unique_ptr<Inside> inside_;
+};
+
+} // namespace bastewright

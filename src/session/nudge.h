@@ -1,0 +1,26 @@
+#pragma once
+
+#include "session/live_state.h"
+
+#include <span>
+#include <string>
+#include <vector>
+
+namespace bastewright {
+
+/// A quiet hint to the people at the table; never blocks anything.
+struct Nudge {
+    enum class Kind { rest, slowZone, pinsShort, pinsMissing, behind };
+    Kind kind = Kind::rest;
+    int job = 0;
+    std::string zone, person; ///< of a slow zone
+    std::string text;         ///< one sentence
+    auto operator<=>(const Nudge&) const = default;
+};
+
+/// What is worth saying now, most pressing first. `plan` is the plan in force, `state` the fold of
+/// `events`.
+std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveState& state,
+                          std::span<const Event> events, std::int64_t nowMs);
+
+} // namespace bastewright

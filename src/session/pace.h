@@ -1,0 +1,38 @@
+#pragma once
+
+#include "plan/plan.h"
+#include "session/event.h"
+#include "session/live_state.h"
+
+#include <span>
+#include <string>
+
+namespace bastewright {
+
+/// Learnt pace of a person against the plan in force: planned over actual seconds, from their ticks
+/// since the last re-plan; 1 until there are three. A helper's new `pace` is the old one times
+/// this.
+///
+/// Work on a zone counts from the person's previous tick, the quilt's last finished step, their
+/// arrival or the end of a break, whichever is latest. An interval during which the clock ran
+/// backwards tells nothing; one longer than three times the plan counts as three times. The result
+/// lies in 1/4…4.
+double learntPace(const Plan& plan, std::span<const Event> events, const std::string& person);
+
+/// Seconds since the session's start by the events' clock, steps backwards counting as no time; to
+/// `nowMs` where that is later than the last event. Zero before the start.
+Seconds elapsed(std::span<const Event> events, std::int64_t nowMs);
+
+/// Expected finish, seconds from the session's actual start, with the range in which it should lie
+/// eight times in ten.
+struct Forecast {
+    Seconds finish{}, early{}, late{};
+    auto operator<=>(const Forecast&) const = default;
+};
+/// `plan` is the plan in force, `state` the fold of `events`. What is left keeps its people and
+/// order; each task takes its planned time over its people's learnt pace; tasks of people who are
+/// away fall to whoever is free first.
+Forecast forecast(const Plan& plan, const LiveState& state, std::span<const Event> events,
+                  std::int64_t nowMs);
+
+} // namespace bastewright

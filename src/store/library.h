@@ -1,0 +1,114 @@
+#pragma once
+
+#include "job/finding.h"
+#include "session/event.h"
+
+#include <tl/expected.hpp>
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace bastewright {
+
+using JobId = std::int64_t;
+using SessionId = std::int64_t;
+
+/// A result, or one clear sentence for people: what could not be done, why, and what to do.
+template <class T>
+using Stored = tl::expected<T, std::string>;
+
+struct JobEntry {
+    JobId id = 0;
+    std::string name;
+    std::int64_t createdMs = 0, changedMs = 0;
+    auto operator<=>(const JobEntry&) const = default;
+};
+
+struct SessionEntry {
+    SessionId id = 0;
+    JobId job = 0;
+    std::string name; ///< the job's at the start
+    std::int64_t startedMs = 0;
+    std::int64_t events = 0; ///< how many are stored
+    bool ended = false;
+    auto operator<=>(const SessionEntry&) const = default;
+};
+
+/// What a session started from: both as JSON text.
+struct SessionStart {
+    std::string session; ///< a job or session file
+    std::string plan;
+    auto operator<=>(const SessionStart&) const = default;
+};
+
+struct LibraryOptions {
+    std::function<std::int64_t()> nowMs; ///< wall clock, for time stamps; the system's where empty
+    int backups = 3;                     ///< kept beside the library; 0 makes none
+    int busyMs = 3000;                   ///< how long to wait for another process
+    std::int64_t pageLimit = 0;          ///< most pages the file may have; 0: no limit
+};
+
+/// Everything the person keeps: jobs, sessions with their events, and settings, in one SQLite file
+/// (docs/storage.md). What a call has returned as done survives a crash and a power cut (WAL,
+/// synchronous FULL). Several processes may use one library; a call waits up to `busyMs` for
+/// another and then fails in a sentence, changing nothing. An object is used from one thread at a
+/// time; open another for another thread.
+class Library {
+public:
+    struct Opened;
+
+    /// Opens the library at `path`, making it and its folder where there is none. A damaged file is
+    /// moved aside, the newest sound backup or else an empty library takes its place, and a finding
+    /// says so. Fails where the folder cannot be used or the file comes from a newer version.
+    static Stored<Opened> open(const std::string& path, LibraryOptions options = {});
+
+    Library(Library&&) noexcept;
+    Library& operator=(Library&&) noexcept;
+    ~Library();
+
+    Stored<std::vector<JobEntry>> jobs() const;        ///< latest changed first
+    Stored<std::vector<JobEntry>> removedJobs() const; ///< latest removed first
+    Stored<JobId> addJob(const std::string& name, const std::string& text);
+    Stored<void> saveJob(JobId id, const std::string& name, const std::string& text);
+    Stored<std::string> loadJob(JobId id) const; ///< its text; removed jobs too
+    Stored<void> removeJob(JobId id);
+    Stored<void> restoreJob(JobId id);
+    Stored<JobId> copyJob(JobId id, const std::string& newName);
+
+    Stored<SessionId> startSession(JobId job, const SessionStart& from);
+    Stored<SessionStart> sessionStart(SessionId id) const;
+    Stored<std::vector<SessionEntry>> sessions() const;     ///< latest started first
+    Stored<std::vector<SessionEntry>> openSessions() const; ///< those that have not ended
+
+    /// Stores an event and returns its sequence number, only once it is durable. The same id again
+    /// changes nothing and returns the first number. An id that is taken by a different event, or
+    /// an empty one, is refused.
+    Stored<std::int64_t> append(SessionId id, const Event& event);
+    Stored<std::vector<Event>> events(SessionId id) const; ///< in the order they were stored
+
+    Stored<std::optional<std::string>> setting(const std::string& key) const;
+    Stored<void> setSetting(const std::string& key, const std::string& value);
+    /// Where the person was: whatever text the screen wants back at the next start.
+    Stored<std::optional<std::string>> lastScreen() const;
+    Stored<void> setLastScreen(const std::string& text);
+
+    /// A number that changes when another connection has changed the library.
+    std::int64_t revision() const;
+    const std::string& path() const;
+
+private:
+    struct Inside;
+    explicit Library(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> inside_;
+};
+
+struct Library::Opened {
+    Library library;
+    Findings findings; ///< what the person has to know: a damaged file, a failed backup
+};
+
+} // namespace bastewright
