@@ -1,0 +1,105 @@
+#include "planners/passes/holds.h"
+
+#include "planners/rolls/rolls.h"
+
+namespace bastewright {
+namespace {
+
+constexpr Length kTapePiece = Length::inches(6), kTapeEvery = Length::inches(12);
+constexpr Length kClampEvery = Length::inches(18);
+constexpr Length kHangsFreely = Length::inches(12); ///< less than this is not worth rolling
+
+Rect layerRect(Size layer, Size top) {
+    const PerSide<Length> s = spare(layer, top);
+    return {-s.left, -s.head, top.width + s.right, top.length + s.foot};
+}
+
+/// `count` places spread evenly over a stretch, the middle ones first, then outward in turn.
+std::vector<Length> outwardPlaces(Interval along, int count) {
+    std::vector<Length> out;
+    for (int i = 0; i < count; ++i)
+        out.push_back(along.lo + along.size() * (2 * i + 1) / (2 * count));
+    const Length middle = along.middle();
+    std::ranges::stable_sort(out, {}, [&](Length at) { return abs(at - middle); });
+    return out;
+}
+
+} // namespace
+
+PerSide<Length> overhang(Size layer, Size top, const Rect& table) {
+    const Rect r = layerRect(layer, top);
+    return {.head = table.y0 - r.y0, .foot = r.y1 - table.y1, .left = table.x0 - r.x0,
+            .right = r.x1 - table.x1};
+}
+
+PerSide<Length> spare(Size layer, Size top) {
+    const Length across = (layer.width - top.width) / 2, down = (layer.length - top.length) / 2;
+    return {.head = down, .foot = down, .left = across, .right = across};
+}
+
+std::vector<Hold> holds(Size backing, Size top, const Rect& table, bool floor) {
+    const Rect cloth = layerRect(backing, top);
+    const PerSide<Length> over = overhang(backing, top, table);
+    const bool wide = table.width() >= table.length();
+    const std::array order = wide ? std::array{Side::head, Side::foot, Side::left, Side::right}
+                                  : std::array{Side::left, Side::right, Side::head, Side::foot};
+    std::vector<Hold> out;
+    for (const Side side : order) {
+        const Interval along = isAcross(side) ? intersection(cloth.x(), table.x())
+                                              : intersection(cloth.y(), table.y());
+        if (along.size() <= Length{})
+            continue;
+        Hold h;
+        h.side = side;
+        h.kind = over[side] > Length{} && !floor ? Hold::Kind::clamp : Hold::Kind::tape;
+        const auto every = h.kind == Hold::Kind::clamp ? kClampEvery : kTapeEvery;
+        h.count = static_cast<int>(ceilDiv(along.size(), every));
+        if (h.kind == Hold::Kind::clamp && along.size() > Length::inches(12))
+            h.count = std::max(h.count, 2);
+        if (h.kind == Hold::Kind::tape)
+            h.length = h.count * kTapePiece;
+        h.positions = outwardPlaces(along, h.count);
+        out.push_back(std::move(h));
+    }
+    return out;
+}
+
+std::vector<Roll> passRolls(const Job& job, const Stash& stash, Size backing, Size top,
+                            const Rect& table) {
+    const PerSide<Length> over = overhang(backing, top, table);
+    const PerSide<Length> topOver = overhang(top, top, table);
+    std::vector<Roll> out;
+    for (const Side side : kSides) {
+        if (topOver[side] <= kHangsFreely)
+            continue;
+        Roll r;
+        r.side = side;
+        r.rolled = over[side];
+        r.along = isAcross(side) ? backing.width : backing.length;
+        r.diameter = rollDiameter(r.rolled, sandwichThickness(job.batting));
+        r = clipped(r, stash);
+        r.folded = r.clipHolds == Length{};
+        if (r.folded)
+            r.clips = 0;
+        out.push_back(r);
+    }
+    return out;
+}
+
+std::vector<Roll> machineRolls(const Job& job, const Stash& stash, Size backing) {
+    // Rolled along the shorter way, so that the least has to pass under the machine's arm.
+    const bool leftRight = backing.width <= backing.length;
+    std::vector<Roll> out;
+    for (const Side side : leftRight ? std::array{Side::left, Side::right}
+                                     : std::array{Side::head, Side::foot}) {
+        Roll r;
+        r.side = side;
+        r.rolled = std::min(backing.width, backing.length) / 2;
+        r.along = std::max(backing.width, backing.length);
+        r.diameter = rollDiameter(r.rolled, sandwichThickness(job.batting));
+        out.push_back(clipped(r, stash));
+    }
+    return out;
+}
+
+} // namespace bastewright

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "planners/passes/order.h"
+#include "planners/surface/arrangement.h"
+
+#include <span>
+#include <vector>
+
+namespace bastewright {
+
+/// One complete way to do a quilt's passes.
+struct PassChoice {
+    Arrangement surface{};
+    bool quiltLengthAlongLength = false;
+    Basting::Start start = Basting::Start::centred;
+    Workable workable{};
+    Layout layout{};
+    WorkingOrder order{};
+    Length anchor{};
+    int leastPasses = 0;
+    Alternative summary{}; ///< what it costs, for people
+};
+
+struct PassRequest {
+    const Job& job;
+    const Setting& setting;
+    LayerSizes layers;
+    std::size_t points = 0; ///< how many will be placed, for the predicted time
+};
+
+/// Every surface, orientation and start, the best shape of each with its order and predicted time;
+/// workable ones first, quickest first. Without tables: the floor, in one pass.
+std::vector<PassChoice> passChoices(const PassRequest& request,
+                                    std::span<const Arrangement> surfaces);
+
+/// The anchor strip: 6 in of basted quilt stay on the table (from memory: 4-12), and always 2 in more than
+/// one spacing, since the row beside the boundary is not basted yet.
+Length anchorStrip(const Basting& basting);
+
+/// The passes of a choice in working order: fields, shifts, holds, overhang, spare, rolls, lifting.
+std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice);
+
+/// The surface of a choice as the plan shows it.
+SurfacePlan surfacePlan(const PassChoice& choice, int number);
+
+/// Sorted places of seams that run right across (along y at an x, and along x at a y), where a pass or
+/// zone boundary can be seen.
+struct SeamLines {
+    std::vector<Length> x, y;
+};
+SeamLines seamLines(const Top& top);
+
+} // namespace bastewright

@@ -1,0 +1,147 @@
+#include "planners/passes/zones.h"
+
+#include <cmath>
+#include <set>
+
+namespace bastewright {
+namespace {
+
+/// The grid's lines along one axis: every boundary, and between them near-equal parts at most `longest`,
+/// each moved to a seam where one lies within a fifth of the part.
+std::vector<Length> gridLines(const std::set<Length>& boundaries, Length longest,
+                              const std::vector<Length>& seams) {
+    std::vector<Length> out;
+    for (const Length end : boundaries) {
+        if (!out.empty()) {
+            const Length start = out.back();
+            const auto parts = std::max<std::int64_t>(1, ceilDiv(end - start, longest));
+            const Length part = (end - start) / parts;
+            for (std::int64_t i = 1; i < parts; ++i) {
+                const Length even = start + (end - start) * i / parts;
+                Length at = even / Length::inch64ths(8).nm() * Length::inch64ths(8).nm();
+                Length off = part / 5;
+                for (const Length s : seams)
+                    if (abs(s - even) <= off && s > out.back() && s - out.back() <= longest) {
+                        at = s;
+                        off = abs(s - even);
+                    }
+                if (at > out.back() && at < end)
+                    out.push_back(at);
+            }
+        }
+        out.push_back(end);
+    }
+    return out;
+}
+
+double distanceInches(Point p, const Rect& r) {
+    const Length dx = std::max({Length{}, r.x0 - p.x, p.x - r.x1});
+    const Length dy = std::max({Length{}, r.y0 - p.y, p.y - r.y1});
+    return std::hypot(dx.in(), dy.in());
+}
+
+/// Index of the cell of `lines` that holds `at` (half open, the last one closed).
+std::size_t cellOf(const std::vector<Length>& lines, Length at) {
+    const auto above = std::ranges::upper_bound(lines, at);
+    const auto i = static_cast<std::size_t>(above - lines.begin());
+    return std::clamp<std::size_t>(i, 1, lines.size() - 1) - 1;
+}
+
+class Grid {
+public:
+    Grid(const ZoneInput& in, std::vector<Length> xs, std::vector<Length> ys)
+        : in_{in}, xs_{std::move(xs)}, ys_{std::move(ys)} {
+        for (std::size_t row = 0; row + 1 < ys_.size(); ++row)
+            for (std::size_t column = 0; column + 1 < xs_.size(); ++column) {
+                const Rect area{xs_[column], ys_[row], xs_[column + 1], ys_[row + 1]};
+                zones_.push_back({columnLetters(column) + std::to_string(row + 1), passAt(area), area, {}});
+            }
+    }
+
+    void give(std::span<const PlacedPoint> points) {
+        for (const PlacedPoint& p : points)
+            zones_[homeOf(p.at)].points.push_back(p);
+    }
+
+    std::vector<Zone> take() { return std::move(zones_); }
+    const std::vector<Zone>& zones() const { return zones_; }
+
+private:
+    const ZoneInput& in_;
+    std::vector<Length> xs_, ys_;
+    std::vector<Zone> zones_;
+
+    int passAt(const Rect& area) const {
+        for (const Pass& p : in_.passes)
+            if (p.fresh.contains(area))
+                return p.number;
+        return 0;
+    }
+
+    /// The zone of the latest pass that has area nearer than one spacing; in it, the nearest zone.
+    std::size_t homeOf(Point at) const {
+        const double spacing = in_.spacing.in();
+        const auto columns = xs_.size() - 1;
+        std::size_t best = zones_.size();
+        double bestAway = 0;
+        const std::size_t c0 = cellOf(xs_, at.x - in_.spacing), c1 = cellOf(xs_, at.x + in_.spacing);
+        const std::size_t r0 = cellOf(ys_, at.y - in_.spacing), r1 = cellOf(ys_, at.y + in_.spacing);
+        for (std::size_t row = r0; row <= r1; ++row)
+            for (std::size_t column = c0; column <= c1; ++column) {
+                const std::size_t i = row * columns + column;
+                const double away = distanceInches(at, zones_[i].area);
+                if (away >= spacing)
+                    continue;
+                if (best == zones_.size() || zones_[i].pass > zones_[best].pass ||
+                    (zones_[i].pass == zones_[best].pass && away < bestAway)) {
+                    best = i;
+                    bestAway = away;
+                }
+            }
+        return best;
+    }
+};
+
+/// True where someone with the reach can work the zone from some open side.
+bool reachable(const ZoneInput& in, const Zone& zone) {
+    if (in.floor)
+        return true;
+    const auto pass = std::ranges::find(in.passes, zone.pass, &Pass::number);
+    const Rect box = workBox(zone);
+    return std::ranges::any_of(kSides, [&](Side s) {
+        return std::ranges::find(in.closed, s) == in.closed.end() &&
+               reachNeededInches(box, placeBefore(box, s, pass->table), pass->table) <=
+                   in.reach.in();
+    });
+}
+
+} // namespace
+
+std::string columnLetters(std::size_t column) {
+    std::string out;
+    for (std::size_t n = column + 1; n > 0; n = (n - 1) / 26)
+        out.insert(out.begin(), static_cast<char>('A' + (n - 1) % 26));
+    return out;
+}
+
+std::vector<Zone> cutZones(const ZoneInput& in, std::span<const PlacedPoint> points) {
+    std::set<Length> x{{}, in.top.width}, y{{}, in.top.length};
+    for (const Pass& p : in.passes) {
+        x.insert({p.fresh.x0, p.fresh.x1});
+        y.insert({p.fresh.y0, p.fresh.y1});
+    }
+    // A zone too deep to reach is cut smaller; a few rounds settle it, and what then still cannot be
+    // reached is for the crew planner to report.
+    Length longest = std::max(in.reach, Length::inches(8));
+    for (int round = 0;; ++round) {
+        Grid grid{in, gridLines(x, longest, in.seamsX), gridLines(y, longest, in.seamsY)};
+        grid.give(points);
+        const bool all = std::ranges::all_of(grid.zones(),
+                                             [&](const Zone& z) { return reachable(in, z); });
+        if (all || round == 4)
+            return grid.take();
+        longest = longest * 3 / 4;
+    }
+}
+
+} // namespace bastewright

@@ -1,0 +1,72 @@
+#include "planners/whole/help.h"
+
+namespace bastewright {
+namespace {
+
+int passesOf(const Plan& plan) {
+    int n = 0;
+    for (const QuiltPlan& q : plan.quilts)
+        n += static_cast<int>(q.passes.size());
+    return n;
+}
+
+struct Variant {
+    std::string change;
+    Session session;
+};
+
+std::string freeName(const std::vector<Helper>& helpers) {
+    for (std::size_t n = helpers.size() + 1;; ++n) {
+        std::string name = "Helper " + std::to_string(n);
+        if (std::ranges::find(helpers, name, &Helper::name) == helpers.end())
+            return name;
+    }
+}
+
+std::vector<Variant> variants(const Session& session) {
+    std::vector<Variant> out;
+    const auto with = [&](std::string change, auto edit) {
+        Variant v{std::move(change), session};
+        edit(v.session.setting);
+        out.push_back(std::move(v));
+    };
+    with("One more helper", [](Setting& s) { s.helpers.push_back({.name = freeName(s.helpers)}); });
+    if (!session.setting.room.tables.empty()) {
+        const Table& t = session.setting.room.tables.front();
+        const Unit unit = session.jobs.front().unit;
+        with("One more table of " + format(t.width, unit, false) + " × " + format(t.length, unit),
+             [](Setting& s) { ++s.room.tables.front().count; });
+        if (!session.setting.room.walls.empty())
+            with("Tables pulled away from the wall", [](Setting& s) { s.room.walls.clear(); });
+    }
+    if (std::ranges::any_of(session.jobs,
+                            [](const Job& j) { return j.basting.with == Basting::With::dots; }))
+        with("One more iron", [](Setting& s) { ++s.room.irons; });
+    if (std::ranges::any_of(session.setting.helpers, [](const Helper& h) { return h.until || h.from; }))
+        with("Everybody there from start to end", [](Setting& s) {
+            for (Helper& h : s.helpers)
+                h.from = h.until = {};
+        });
+    return out;
+}
+
+} // namespace
+
+std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
+                                const std::vector<PointsPlan>& points, const WholeOptions& options,
+                                std::stop_token stop) {
+    std::vector<Help> out;
+    for (const Variant& v : variants(session)) {
+        if (stop.stop_requested())
+            break;
+        const Plan other = planAround(v.session, points, options, stop);
+        const Seconds saved = plan.finish - other.finish;
+        const int passes = passesOf(plan) - passesOf(other);
+        if (!other.tasks.empty() && saved >= Seconds{60})
+            out.push_back({v.change, saved, passes});
+    }
+    std::ranges::stable_sort(out, std::greater<>{}, &Help::saved);
+    return out;
+}
+
+} // namespace bastewright

@@ -1,0 +1,148 @@
+#include "planners/whole/quilt.h"
+
+#include "planners/backing/backing.h"
+#include "planners/batting/batting.h"
+#include "planners/passes/holds.h"
+#include "planners/passes/zones.h"
+#include "planners/proof/proof.h"
+
+namespace bastewright {
+namespace {
+
+constexpr std::size_t kShownAlternatives = 24;
+
+void append(Findings& to, Findings from, const std::string& prefix) {
+    for (Finding& f : from) {
+        f.field = prefix + f.field;
+        to.push_back(std::move(f));
+    }
+}
+
+std::string startName(Basting::Start s) {
+    return s == Basting::Start::centred ? "centred start" : "fewest-shifts start";
+}
+
+/// Why an alternative was or was not taken, against the chosen one.
+std::string compared(const Alternative& a, const Alternative& chosen, std::size_t workable) {
+    if (a.chosen)
+        return workable == 1 ? "the only one that works"
+                             : "quickest of " + std::to_string(workable) + " that work";
+    const int more = a.passes - chosen.passes;
+    const auto longer = a.predicted - chosen.predicted;
+    std::string out = longer < Seconds{60} ? "as quick" : formatSpan(longer) + " longer";
+    if (more != 0)
+        out += ", " + std::to_string(std::abs(more)) + (std::abs(more) == 1 ? " pass " : " passes ") +
+               (more > 0 ? "more" : "fewer");
+    return out;
+}
+
+std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
+    const auto workable = static_cast<std::size_t>(
+        std::ranges::count_if(choices, [](const PassChoice& c) { return c.summary.workable; }));
+    std::vector<Alternative> out;
+    for (std::size_t i = 0; i < choices.size() && i < kShownAlternatives; ++i) {
+        Alternative a = choices[i].summary;
+        a.chosen = i == 0 && a.workable;
+        if (a.workable) {
+            const std::string note = a.why;
+            a.why = compared(a, choices.front().summary, workable);
+            if (!note.empty())
+                a.why += "; " + note;
+        }
+        out.push_back(std::move(a));
+    }
+    return out;
+}
+
+Finding noSurface(const Job& job, const std::vector<PassChoice>& choices, const std::string& prefix) {
+    const Length anchor = anchorStrip(job.basting);
+    const std::string why = choices.empty() ? "there is no table" : choices.front().summary.why;
+    return {Finding::Level::stop, prefix + "/room/tables",
+            "No surface of the tables on hand can hold " + (job.name.empty() ? "the quilt" : job.name) +
+                " so that it can be shifted along: on " +
+                (choices.empty() ? "the room as given" : choices.front().summary.surface) + " " + why +
+                ".",
+            "Use tables at least " + format(anchor + Length::inches(16), job.unit) +
+                " wide with a long side to stand at, or list no tables and work on the floor."};
+}
+
+/// The backing's seams as they lie under the batting, both centred under the top.
+std::vector<Segment> seamsUnderBatting(const BackingPlan& backing, const LayerSizes& layers) {
+    std::vector<Rect> panels;
+    for (const BackingPanel& p : backing.panels)
+        panels.push_back(p.area);
+    std::vector<Segment> out = jointsBetween(panels);
+    const Vec off{(layers.batting.width - layers.backing.width) / 2,
+                  (layers.batting.length - layers.backing.length) / 2};
+    for (Segment& s : out)
+        s = {{s.from.x + off.dx, s.from.y + off.dy}, {s.to.x + off.dx, s.to.y + off.dy}};
+    return out;
+}
+
+} // namespace
+
+LayerSizes layerSizes(const Job& job) {
+    const Rect top = topRect(job.top);
+    const auto around = [&](Length overage) {
+        return Size{top.width() + 2 * overage, top.length() + 2 * overage};
+    };
+    LayerSizes out{{top.width(), top.length()}, around(job.batting.overage), around(job.backing.overage)};
+    out.batting = {job.batting.width.value_or(out.batting.width),
+                   job.batting.length.value_or(out.batting.length)};
+    out.backing = {job.backing.width.value_or(out.backing.width),
+                   job.backing.length.value_or(out.backing.length)};
+    return out;
+}
+
+QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSizes& layers,
+                    const PointsPlan& points, const std::string& prefix, Findings& findings) {
+    const Job& job = session.jobs[shared.job];
+    QuiltPlan out;
+    out.name = job.name;
+    out.layers = layers;
+    out.patterns = points.patterns;
+    out.bounds.points = points.bound;
+    out.alternatives = alternatives(shared.choices);
+    append(findings, proveSizes(job, layers), prefix);
+    append(findings, points.findings, prefix);
+
+    const bool backingMade = job.backing.width && job.backing.length;
+    std::vector<Segment> seams;
+    if (!backingMade) {
+        BackingOutcome backing = planBacking(job, layers.backing);
+        append(findings, std::move(backing.findings), prefix);
+        out.backing = std::move(backing.plan);
+    }
+    const bool battingMade = job.batting.width && job.batting.length;
+    if (!battingMade) {
+        if (out.backing)
+            seams = seamsUnderBatting(*out.backing, layers);
+        BattingOutcome batting = planBatting(job, layers.batting, seams);
+        append(findings, std::move(batting.findings), prefix);
+        out.batting = std::move(batting.plan);
+    }
+    out.machineRolls = machineRolls(job, session.setting.stash, layers.backing);
+
+    if (shared.choices.empty() || !shared.choices.front().summary.workable) {
+        findings.push_back(noSurface(job, shared.choices, prefix));
+        return out;
+    }
+    const PassChoice& choice = shared.choices.front();
+    const PassRequest request{job, session.setting, layers, points.points.size()};
+    out.surface = surfacePlan(choice, shared.surface);
+    out.passes = detailedPasses(request, choice);
+    out.bounds.passes = choice.leastPasses;
+    const SeamLines lines = seamLines(job.top);
+    out.zones = cutZones({.top = layers.top, .passes = out.passes, .closed = out.surface.closed,
+                          .seamsX = lines.x, .seamsY = lines.y,
+                          .reach = commonReach(session.setting.helpers),
+                          .spacing = job.basting.spacing, .floor = choice.surface.floor},
+                         points.points);
+    for (Pass& p : out.passes)
+        for (const Zone& z : out.zones)
+            if (z.pass == p.number)
+                p.zones.push_back(z.id);
+    return out;
+}
+
+} // namespace bastewright

@@ -1,0 +1,96 @@
+#include "planners/whole/sharing.h"
+
+#include <numeric>
+
+namespace bastewright {
+namespace {
+
+/// Tables dealt out to `shares` surfaces, larger tables first, so that the shares are as equal as whole
+/// tables allow.
+std::vector<std::vector<Table>> dealt(const std::vector<Table>& tables, int shares) {
+    std::vector<Table> single;
+    for (const Table& t : tables)
+        for (int i = 0; i < t.count; ++i)
+            single.push_back({t.length, t.width, 1});
+    std::ranges::stable_sort(single, std::greater<>{}, [](const Table& t) {
+        return areaSquareInches({{}, {}, t.length, t.width});
+    });
+    std::vector<std::vector<Table>> out(static_cast<std::size_t>(shares));
+    for (std::size_t i = 0; i < single.size(); ++i) {
+        auto& share = out[i % out.size()];
+        const auto same = std::ranges::find_if(share, [&](const Table& t) {
+            return t.length == single[i].length && t.width == single[i].width;
+        });
+        if (same == share.end())
+            share.push_back(single[i]);
+        else
+            ++same->count;
+    }
+    return out;
+}
+
+/// The helpers dealt out, quickest first, for a share's predicted time.
+std::vector<Helper> everyNth(std::vector<Helper> helpers, int n) {
+    std::ranges::stable_sort(helpers, std::greater<>{}, &Helper::pace);
+    std::vector<Helper> out;
+    for (std::size_t i = 0; i < helpers.size(); i += static_cast<std::size_t>(n))
+        out.push_back(helpers[i]);
+    return out;
+}
+
+struct Attempt {
+    std::vector<Shared> quilts;
+    bool workable = true;
+    Seconds finish{};
+};
+
+Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
+                const std::vector<std::size_t>& points, int surfaces) {
+    const bool floor = session.setting.room.tables.empty();
+    const auto shares = dealt(session.setting.room.tables, surfaces);
+    Setting setting = session.setting;
+    setting.helpers = everyNth(session.setting.helpers, surfaces);
+    std::vector<Seconds> busyUntil(static_cast<std::size_t>(surfaces), Seconds{});
+    Attempt out;
+    for (std::size_t job = 0; job < session.jobs.size(); ++job) {
+        const auto next = std::ranges::min_element(busyUntil);
+        const auto surface = static_cast<std::size_t>(next - busyUntil.begin());
+        const PassRequest request{session.jobs[job], setting, layers[job], points[job]};
+        const std::vector<Arrangement> ways =
+            floor ? std::vector{floorArrangement(layers[job].backing)} : arrangements(shares[surface]);
+        Shared s{job, static_cast<int>(surface) + 1, passChoices(request, ways)};
+        if (s.choices.empty() || !s.choices.front().summary.workable)
+            out.workable = false;
+        else
+            *next += s.choices.front().summary.predicted;
+        out.quilts.push_back(std::move(s));
+    }
+    out.finish = *std::ranges::max_element(busyUntil);
+    return out;
+}
+
+} // namespace
+
+std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSizes>& layers,
+                              const std::vector<std::size_t>& points) {
+    const auto& tables = session.setting.room.tables;
+    const int quilts = static_cast<int>(session.jobs.size());
+    const int onHand = std::accumulate(tables.begin(), tables.end(), 0,
+                                       [](int n, const Table& t) { return n + t.count; });
+    // Fewer than two people at a surface cannot lay a layer.
+    const int pairs = std::max(1, static_cast<int>(session.setting.helpers.size()) / 2);
+    int most = std::min({quilts, pairs, tables.empty() ? quilts : onHand});
+    int least = 1;
+    if (session.setting.room.surfaces > 0)
+        least = most = std::min({session.setting.room.surfaces, quilts,
+                                 tables.empty() ? quilts : onHand});
+    Attempt best = attempt(session, layers, points, least);
+    for (int n = least + 1; n <= most; ++n) {
+        Attempt a = attempt(session, layers, points, n);
+        if (a.workable && (!best.workable || a.finish < best.finish))
+            best = std::move(a);
+    }
+    return std::move(best.quilts);
+}
+
+} // namespace bastewright
