@@ -1,10 +1,12 @@
 #include "measures/length_text.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstdio>
 #include <numeric>
 #include <optional>
+#include <utility>
 
 namespace bastewright {
 namespace {
@@ -15,17 +17,38 @@ constexpr std::int64_t kLimit = 1'000'000'000'000; // 1 km
 constexpr const char* kAccepted =
     "a length such as 12 1/2, 12.5 in, 317.5 mm, 31.75 cm, 2 yd is accepted";
 
-std::string failure(std::string_view what) { return std::string{what} + "; " + kAccepted; }
+std::string failure(std::string_view what) {
+    return std::string{what}.append("; ").append(kAccepted);
+}
+
+/// The first characters of what was not understood, in quotes.
+std::string quoted(std::string_view text) {
+    constexpr std::size_t kShown = 20;
+    std::size_t end = std::min(text.size(), kShown);
+    while (end < text.size() && (text[end] & 0xC0) == 0x80) // not in the middle of a character
+        --end;
+    return std::string{"'"}.append(text.substr(0, end)).append("'");
+}
 
 /// A fraction with a positive denominator.
 struct Rational {
     Wide num = 0, den = 1;
 };
 
-Rational sum(Rational a, Rational b) { return {a.num * b.den + b.num * a.den, a.den * b.den}; }
+/// In lowest terms. Terms of a length are below 10^21 with denominators up to 5000, and a length
+/// has at most one term for each of six units, so that nothing here comes near 2^127.
+Rational sum(Rational a, Rational b) {
+    const Rational s{a.num * b.den + b.num * a.den, a.den * b.den};
+    Wide x = s.num, y = s.den;
+    while (y != 0)
+        x = std::exchange(y, x % y);
+    return {s.num / x, s.den / x};
+}
 
 /// Nearest whole number, halves away from zero; num >= 0.
-Wide rounded(Rational r) { return (2 * r.num + r.den) / (2 * r.den); }
+Wide rounded(Rational r) {
+    return (2 * r.num + r.den) / (2 * r.den);
+}
 
 struct UnitName {
     std::string_view text;
@@ -33,16 +56,16 @@ struct UnitName {
 };
 // Longest names first: the reader takes the first that matches.
 constexpr std::array kUnits{
-    UnitName{"inches", Length::kInch},      UnitName{"yards", 36 * Length::kInch},
-    UnitName{"inch", Length::kInch},        UnitName{"yard", 36 * Length::kInch},
-    UnitName{"feet", 12 * Length::kInch},   UnitName{"foot", 12 * Length::kInch},
-    UnitName{"yds", 36 * Length::kInch},    UnitName{"″", Length::kInch},
-    UnitName{"′", 12 * Length::kInch},      UnitName{"”", Length::kInch},
-    UnitName{"’", 12 * Length::kInch},      UnitName{"in", Length::kInch},
-    UnitName{"yd", 36 * Length::kInch},     UnitName{"ft", 12 * Length::kInch},
-    UnitName{"mm", 1'000'000},              UnitName{"cm", 10'000'000},
-    UnitName{"m", 1'000'000'000},           UnitName{"\"", Length::kInch},
-    UnitName{"'", 12 * Length::kInch},
+    UnitName{"inches", Length::kInch},    UnitName{"yards", 36 * Length::kInch},
+    UnitName{"inch", Length::kInch},      UnitName{"yard", 36 * Length::kInch},
+    UnitName{"feet", 12 * Length::kInch}, UnitName{"foot", 12 * Length::kInch},
+    UnitName{"yds", 36 * Length::kInch},  UnitName{"″", Length::kInch},
+    UnitName{"′", 12 * Length::kInch},    UnitName{"”", Length::kInch},
+    UnitName{"’", 12 * Length::kInch},    UnitName{"in", Length::kInch},
+    UnitName{"yd", 36 * Length::kInch},   UnitName{"ft", 12 * Length::kInch},
+    UnitName{"''", Length::kInch},        UnitName{"mm", 1'000'000},
+    UnitName{"cm", 10'000'000},           UnitName{"m", 1'000'000'000},
+    UnitName{"\"", Length::kInch},        UnitName{"'", 12 * Length::kInch},
 };
 
 struct Vulgar {
@@ -59,7 +82,8 @@ std::int64_t nanometresIn(Unit u) {
 
 class Reader {
 public:
-    explicit Reader(std::string_view text) : rest_{text} {}
+    explicit Reader(std::string_view text)
+        : rest_{text} {}
 
     tl::expected<Length, std::string> read(Unit bare) {
         skipSpace();
@@ -75,16 +99,18 @@ public:
                 return tl::make_unexpected(failure(problem_));
             skipSpace();
             const auto unit = unitName();
-            if (!unit && !(rest_.empty() && lastUnit == 0))
-                return tl::make_unexpected(failure("'" + std::string{rest_.empty() ? "the last number" : rest_} +
-                                                   "' is not understood"));
+            if (!unit && !rest_.empty())
+                return tl::make_unexpected(failure(quoted(rest_) + " is not understood"));
+            if (!unit && lastUnit != 0)
+                return tl::make_unexpected(failure("its last number has no unit"));
             const std::int64_t nm = unit ? *unit : nanometresIn(bare);
             if (lastUnit != 0 && nm >= lastUnit)
-                return tl::make_unexpected(failure("units must go from larger to smaller"));
+                return tl::make_unexpected(failure("its units must go from larger to smaller"));
             lastUnit = nm;
             total = sum(total, {value->num * nm, value->den});
             if (rounded(total) > kLimit)
-                return tl::make_unexpected(std::string{"it is longer than 1 km, the longest accepted"});
+                return tl::make_unexpected(
+                    std::string{"it is longer than 1 km, the longest accepted"});
             skipSpace();
         }
         const auto nm = static_cast<std::int64_t>(rounded(total));
@@ -101,11 +127,14 @@ private:
         rest_.remove_prefix(token.size());
         return true;
     }
+    bool takeSlash() { return take("/") || take("⁄"); }
     void skipSpace() {
         while (take(" ") || take("\t") || take("\u00a0") || take("\u202f")) {
         }
     }
     static bool isDigit(char c) { return c >= '0' && c <= '9'; }
+    static bool isLetter(char c) { return c >= 'a' && c <= 'z'; }
+    static char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; }
 
     /// Digits, at most `most` of them; nothing where there are none or too many.
     std::optional<std::int64_t> digits(std::size_t most) {
@@ -119,7 +148,7 @@ private:
             n = n * 10 + (rest_[count++] - '0');
         }
         if (count == 0) {
-            problem_ = "'" + std::string{rest_.substr(0, 20)} + "' is not a number";
+            problem_ = quoted(rest_) + " is not a number";
             return {};
         }
         rest_.remove_prefix(count);
@@ -156,7 +185,7 @@ private:
             return {};
         if (rest_.starts_with('.') || rest_.starts_with(','))
             return decimals({*whole, 1});
-        if (take("/"))
+        if (takeSlash())
             return fraction(*whole);
         const auto before = rest_;
         if (!take("-"))
@@ -167,11 +196,11 @@ private:
         std::size_t n = 0;
         while (n < rest_.size() && isDigit(rest_[n]))
             ++n;
-        if (n > 0 && n < rest_.size() && rest_[n] == '/') {
+        if (n > 0 && (rest_.substr(n).starts_with("/") || rest_.substr(n).starts_with("⁄"))) {
             const auto numerator = digits(4);
             if (!numerator)
                 return {};
-            take("/");
+            takeSlash();
             const auto part = fraction(*numerator);
             if (!part)
                 return {};
@@ -195,11 +224,11 @@ private:
 
     std::optional<std::int64_t> unitName() {
         for (const auto& u : kUnits) {
-            if (!rest_.starts_with(u.text))
+            const auto head = rest_.substr(0, u.text.size());
+            if (!std::ranges::equal(head, u.text, {}, lower))
                 continue;
             const auto after = rest_.substr(u.text.size());
-            const bool word = u.text.back() >= 'a' && u.text.back() <= 'z';
-            if (word && !after.empty() && after.front() >= 'a' && after.front() <= 'z')
+            if (isLetter(u.text.back()) && !after.empty() && isLetter(lower(after.front())))
                 continue;
             rest_ = after;
             take(".");
@@ -226,7 +255,9 @@ tl::expected<Length, std::string> lengthOf(double number, Unit unit) {
     return Length::nanometres(std::llround(nm));
 }
 
-double inUnit(Length l, Unit unit) { return double(l.nm()) / double(nanometresIn(unit)); }
+double inUnit(Length l, Unit unit) {
+    return double(l.nm()) / double(nanometresIn(unit));
+}
 
 std::string format(Length l, Unit unit, bool withUnit) {
     char buffer[48];
@@ -258,7 +289,8 @@ std::string format(Length l, Unit unit, bool withUnit) {
 }
 
 std::string formatYardsUp(Length l) {
-    const auto eighths = ceilDiv(l, Length::inch64ths(288)); // 1/8 yd = 4 1/2 in
+    // 1/8 yd = 4 1/2 in; less than nothing is nothing to buy.
+    const auto eighths = ceilDiv(std::max(l, Length{}), Length::inch64ths(288));
     const auto whole = eighths / 8, part = eighths % 8;
     const auto common = std::gcd(part, std::int64_t{8});
     char buffer[48];

@@ -1,0 +1,325 @@
+#include "job/field_reader.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bastewright {
+namespace {
+
+/// A number without needless digits.
+std::string plain(double v) {
+    return Json(v == std::floor(v) ? Json(static_cast<std::int64_t>(v)) : Json(v)).dump();
+}
+
+/// Control characters would break sheets and lists.
+bool isPrintable(const std::string& text) {
+    return std::ranges::none_of(text, [](char c) { return (c >= 0 && c < ' ') || c == '\x7f'; });
+}
+
+} // namespace
+
+void Problems::add(Finding finding) {
+    if (finding.level == Finding::Level::stop)
+        ++stops_;
+    if (findings_.size() < kMost)
+        findings_.push_back(std::move(finding));
+    else
+        ++further_;
+}
+
+Findings Problems::inOrder(const Json& root) && {
+    sortByPlace(findings_, root);
+    if (further_ > 0)
+        findings_.push_back(
+            {Finding::Level::stop, "",
+             "There are " + std::to_string(further_) + " further problems; cure those above first.",
+             ""});
+    return std::move(findings_);
+}
+
+FieldReader FieldReader::child(const Json& object, std::string pointer) const {
+    FieldReader reader{object, std::move(pointer), *problems_};
+    reader.unknown_ = unknown_;
+    reader.base_ = base_;
+    reader.unit_ = unit_;
+    return reader;
+}
+
+const Json* FieldReader::find(std::string_view key) {
+    asked_.push_back(key);
+    const auto found = object_->find(key);
+    return found == object_->end() ? nullptr : &*found;
+}
+
+bool FieldReader::isObject(const Json& value, const std::string& at) {
+    if (!value.is_object())
+        refuse(value, at, "an object in {} is accepted");
+    return value.is_object();
+}
+
+const Json* FieldReader::findObject(std::string_view key) {
+    const Json* const value = find(key);
+    return value != nullptr && isObject(*value, pointerTo(pointer_, key)) ? value : nullptr;
+}
+
+const Json* FieldReader::findList(std::string_view key, std::size_t most) {
+    const Json* const value = find(key);
+    if (value == nullptr)
+        return nullptr;
+    if (!value->is_array()) {
+        refuse(*value, pointerTo(pointer_, key), "a list in [] is accepted");
+        return nullptr;
+    }
+    if (value->size() > most) {
+        stop(key, "has " + std::to_string(value->size()) + " entries; up to " +
+                      std::to_string(most) + " are accepted.");
+        return nullptr;
+    }
+    return value;
+}
+
+void FieldReader::stopAt(const std::string& at, std::string sentence) {
+    problems_->add({Finding::Level::stop, at, std::move(sentence), ""});
+}
+
+void FieldReader::refuse(const Json& value, const std::string& at, const std::string& accepted) {
+    stopAt(at, placeInWords(at) + " is " + quoted(value) + "; " + accepted + ".");
+}
+
+void FieldReader::require(std::initializer_list<std::string_view> keys) {
+    for (const auto key : keys)
+        if (!has(key))
+            stop(key, "is missing; it is needed.");
+}
+
+void FieldReader::unit(std::string_view key, Unit& out) {
+    out = unit_;
+    word(key, out, kUnitWords);
+    unit_ = out;
+}
+
+std::optional<std::string> FieldReader::textAt(const Json& value, const std::string& at,
+                                               std::size_t most) {
+    const auto accepted = "text of up to " + std::to_string(most) + " bytes is accepted";
+    if (!value.is_string()) {
+        refuse(value, at, accepted);
+        return {};
+    }
+    const auto& text = value.get_ref<const std::string&>();
+    if (text.size() > most) {
+        stopAt(at, placeInWords(at) + " is " + quoted(value) + " with " +
+                       std::to_string(text.size()) + " bytes; " + accepted + ".");
+        return {};
+    }
+    if (!isPrintable(text)) {
+        refuse(value, at, "text without line breaks, tabs or other control characters is accepted");
+        return {};
+    }
+    return text;
+}
+
+void FieldReader::text(std::string_view key, std::string& out, std::size_t most) {
+    if (const Json* const value = find(key))
+        if (auto read = textAt(*value, pointerTo(pointer_, key), most))
+            out = *std::move(read);
+}
+
+void FieldReader::text(std::string_view key, std::optional<std::string>& out) {
+    if (const Json* const value = find(key))
+        out = textAt(*value, pointerTo(pointer_, key), limits::kName);
+}
+
+void FieldReader::texts(std::string_view key, std::vector<std::string>& out, std::size_t most) {
+    const Json* const list = findList(key, most);
+    if (list == nullptr)
+        return;
+    out.clear();
+    for (std::size_t i = 0; i < list->size(); ++i) {
+        const auto at = pointerTo(pointerTo(pointer_, key), std::to_string(i));
+        if (auto read = textAt((*list)[i], at, limits::kName))
+            out.push_back(*std::move(read));
+    }
+}
+
+void FieldReader::flag(std::string_view key, bool& out) {
+    const Json* const value = find(key);
+    if (value == nullptr)
+        return;
+    if (value->is_boolean())
+        out = value->get<bool>();
+    else
+        refuse(*value, pointerTo(pointer_, key), "true or false is accepted");
+}
+
+std::optional<std::int64_t> FieldReader::wholeAt(const Json& value, const std::string& at,
+                                                 Within<std::int64_t> accepted) {
+    if (value.is_number()) {
+        const auto v = value.get<double>();
+        if (v == std::floor(v) && v >= double(accepted.lo) && v <= double(accepted.hi))
+            return static_cast<std::int64_t>(v);
+    }
+    refuse(value, at,
+           "a whole number from " + std::to_string(accepted.lo) + " to " +
+               std::to_string(accepted.hi) + " is accepted");
+    return {};
+}
+
+void FieldReader::count(std::string_view key, int& out, Within<int> accepted) {
+    if (const Json* const value = find(key))
+        if (const auto n = wholeAt(*value, pointerTo(pointer_, key), {accepted.lo, accepted.hi}))
+            out = static_cast<int>(*n);
+}
+
+void FieldReader::seconds(std::string_view key, Seconds& out, Within<std::int64_t> accepted) {
+    if (const Json* const value = find(key))
+        if (const auto n = wholeAt(*value, pointerTo(pointer_, key), accepted))
+            out = Seconds{*n};
+}
+
+void FieldReader::number(std::string_view key, double& out, Within<double> accepted) {
+    const Json* const value = find(key);
+    if (value == nullptr)
+        return;
+    if (value->is_number()) {
+        const auto v = value->get<double>();
+        if (v >= accepted.lo && v <= accepted.hi) {
+            out = v;
+            return;
+        }
+    }
+    refuse(*value, pointerTo(pointer_, key),
+           "a number from " + plain(accepted.lo) + " to " + plain(accepted.hi) + " is accepted");
+}
+
+std::optional<Length> FieldReader::lengthAt(const Json& value, const std::string& at,
+                                            Within<Length> accepted) {
+    const auto range = format(accepted.lo, unit_) + " to " + format(accepted.hi, unit_);
+    if (!value.is_number() && !value.is_string()) {
+        refuse(value, at, "a length from " + range + " is accepted");
+        return {};
+    }
+    const auto read = value.is_number() ? lengthOf(value.get<double>(), unit_)
+                                        : parseLength(value.get_ref<const std::string&>(), unit_);
+    if (!read) {
+        stopAt(at, placeInWords(at) + " is " + quoted(value) + ": " + read.error() + ".");
+        return {};
+    }
+    if (*read < accepted.lo || *read > accepted.hi) {
+        refuse(value, at, "a length from " + range + " is accepted");
+        return {};
+    }
+    return *read;
+}
+
+void FieldReader::length(std::string_view key, Length& out, Within<Length> accepted) {
+    if (const Json* const value = find(key))
+        if (const auto read = lengthAt(*value, pointerTo(pointer_, key), accepted))
+            out = *read;
+}
+
+void FieldReader::length(std::string_view key, std::optional<Length>& out,
+                         Within<Length> accepted) {
+    if (const Json* const value = find(key))
+        out = lengthAt(*value, pointerTo(pointer_, key), accepted);
+}
+
+void FieldReader::lengths(std::string_view key, std::vector<Length>& out, Within<Length> accepted,
+                          std::size_t most) {
+    const Json* const list = findList(key, most);
+    if (list == nullptr)
+        return;
+    out.clear();
+    for (std::size_t i = 0; i < list->size(); ++i) {
+        const auto at = pointerTo(pointerTo(pointer_, key), std::to_string(i));
+        if (const auto read = lengthAt((*list)[i], at, accepted))
+            out.push_back(*read);
+    }
+}
+
+void FieldReader::readings(std::string_view key, std::vector<Length>& out, Within<Length> accepted,
+                           std::size_t most) {
+    const Json* const value = find(key);
+    if (value == nullptr)
+        return;
+    if (value->is_array() && value->empty()) {
+        stop(key, "is an empty list; one reading or a list of up to " + std::to_string(most) +
+                      " is accepted.");
+    } else if (value->is_array()) {
+        lengths(key, out, accepted, most);
+    } else if (const auto read = lengthAt(*value, pointerTo(pointer_, key), accepted)) {
+        out.assign(1, *read);
+    }
+}
+
+void FieldReader::point(std::string_view key, Point& out, Within<Length> accepted) {
+    const Json* const value = find(key);
+    if (value == nullptr)
+        return;
+    const auto at = pointerTo(pointer_, key);
+    if (!value->is_array() || value->size() != 2) {
+        refuse(*value, at, "a place as [x, y] is accepted");
+        return;
+    }
+    const auto x = lengthAt((*value)[0], pointerTo(at, "0"), accepted);
+    const auto y = lengthAt((*value)[1], pointerTo(at, "1"), accepted);
+    if (x && y)
+        out = {*x, *y};
+}
+
+void FieldReader::clock(std::string_view key, ClockTime& out) {
+    std::optional<ClockTime> read;
+    clock(key, read);
+    out = read.value_or(out);
+}
+
+void FieldReader::clock(std::string_view key, std::optional<ClockTime>& out) {
+    const Json* const value = find(key);
+    if (value == nullptr)
+        return;
+    const auto read = parseClock(value->is_string() ? value->get_ref<const std::string&>() : "");
+    if (read)
+        out = *read;
+    else
+        refuse(*value, pointerTo(pointer_, key), read.error());
+}
+
+std::optional<std::size_t> FieldReader::wordIndex(const Json& value, const std::string& at,
+                                                  std::span<const std::string_view> accepted) {
+    if (value.is_string()) {
+        const auto found = std::ranges::find(accepted, value.get_ref<const std::string&>());
+        if (found != accepted.end())
+            return static_cast<std::size_t>(found - accepted.begin());
+    }
+    std::string list;
+    for (std::size_t i = 0; i < accepted.size(); ++i) {
+        list += i == 0 ? "" : i + 1 == accepted.size() ? " or " : ", ";
+        list.append("\"").append(accepted[i]).append("\"");
+    }
+    refuse(value, at, list + " is accepted");
+    return {};
+}
+
+void FieldReader::keep(std::string_view key, const Json& value) {
+    if (unknown_ != nullptr)
+        unknown_->insert_or_assign(pointerTo(pointer_, key).substr(base_), value.dump());
+}
+
+void FieldReader::setAside(std::string_view key, const std::string& why) {
+    if (const Json* const value = find(key)) {
+        keep(key, *value);
+        warn(key, why);
+    }
+}
+
+void FieldReader::finish() {
+    for (const auto& item : object_->items()) {
+        if (std::ranges::find(asked_, item.key()) != asked_.end())
+            continue;
+        keep(item.key(), item.value());
+        warn(item.key(), unknown_ != nullptr
+                             ? "is not a field this version knows; it is kept but has no effect."
+                             : "is not a field this version knows; it has no effect.");
+    }
+}
+
+} // namespace bastewright

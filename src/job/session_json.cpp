@@ -1,0 +1,246 @@
+#include "job/job_fields.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <filesystem>
+#include <fstream>
+#include <set>
+
+namespace bastewright {
+namespace {
+
+constexpr std::string_view kJobFormat = "bastewright-job", kSessionFormat = "bastewright-session";
+constexpr int kVersion = 1;
+constexpr std::array<std::string_view, 4> kSettingFields{"room", "helpers", "start", "stash"};
+
+Finding stopFinding(std::string text) {
+    return {Finding::Level::stop, "", std::move(text), ""};
+}
+
+template <class Fields, class R>
+void roomFields(Fields& f, R& room) {
+    [[maybe_unused]] int tables = 0;
+    f.list("tables", room.tables, limits::kTables, [&](Fields& t, auto& table) {
+        t.length("length", table.length, {12_in, 240_in});
+        t.length("width", table.width, {12_in, 120_in});
+        t.count("count", table.count, {0, limits::kTables});
+        tables += table.count;
+    });
+    if constexpr (Fields::kReads)
+        if (tables > limits::kTables)
+            f.stop("tables", "are " + std::to_string(tables) + " in all; up to " +
+                                 std::to_string(limits::kTables) + " are accepted.");
+    f.words("walls", room.walls, kSideWords);
+    f.length("inset", room.inset, {Length{}, 12_in});
+    f.count("irons", room.irons, {0, 40});
+    f.count("surfaces", room.surfaces, {0, limits::kTables});
+}
+
+void checkHelper(FieldReader& f, const Helper& helper, ClockTime start,
+                 std::set<std::string>& names) {
+    if (f.has("name") && helper.name.find_first_not_of(' ') == std::string::npos)
+        f.stop("name", "is blank; a name is accepted.");
+    else if (f.has("name") && !names.insert(helper.name).second)
+        f.stop("name", "is \"" + helper.name + "\" again; a different name each is accepted.");
+    if (helper.until && helper.from && *helper.until <= *helper.from)
+        f.stop("until", "is " + format(*helper.until) + " while from is " + format(*helper.from) +
+                            "; a later time of the same day is accepted.");
+    else if (helper.until && *helper.until <= start)
+        f.warn("until", "is " + format(*helper.until) + " while the work starts at " +
+                            format(start) + "; " + helper.name + " is never there.");
+}
+
+template <class Fields, class S>
+void settingFields(Fields& f, S& setting) {
+    f.object("room", [&](Fields& r) { roomFields(r, setting.room); });
+    f.clock("start", setting.start);
+    [[maybe_unused]] std::set<std::string> names;
+    f.list("helpers", setting.helpers, limits::kHelpers, [&](Fields& h, auto& helper) {
+        h.require({"name"});
+        h.text("name", helper.name);
+        h.length("reach", helper.reach, {6_in, 60_in});
+        h.number("pace", helper.pace, {0.1, 5});
+        h.clock("from", helper.from);
+        h.clock("until", helper.until);
+        h.flag("irons", helper.irons);
+        h.flag("lifts", helper.lifts);
+        h.flag("closes", helper.closes);
+        h.flag("seated", helper.seated);
+        if constexpr (Fields::kReads)
+            checkHelper(h, helper, setting.start, names);
+    });
+    f.object("stash", [&](Fields& s) {
+        constexpr Within<int> kCount{0, 100'000};
+        s.count("pins", setting.stash.pins, kCount);
+        s.count("clamps", setting.stash.clamps, kCount);
+        s.list("clips", setting.stash.clips, 20, [&](Fields& c, auto& clip) {
+            c.require({"holds"});
+            c.length("holds", clip.holds, {Length::inch64ths(16), 24_in});
+            c.count("count", clip.count, kCount);
+        });
+        s.length("tape", setting.stash.tape, {Length{}, 1000_yd});
+    });
+}
+
+/// Which of the two a file is: what it says, else what it holds.
+bool isSessionFile(FieldReader& reader, const Json& root) {
+    const auto format = root.find("format");
+    if (format != root.end()) {
+        constexpr std::array kFormats{Word{kJobFormat, false}, Word{kSessionFormat, true}};
+        bool session = root.contains("jobs");
+        reader.word("format", session, kFormats);
+        return session;
+    }
+    return root.contains("jobs") && !root.contains("top");
+}
+
+void readVersion(FieldReader& reader) {
+    int version = kVersion;
+    reader.count("version", version, {kVersion, kVersion});
+}
+
+void readJobFile(FieldReader& reader, Session& session) {
+    Job& job = session.jobs.emplace_back();
+    reader.keepUnknownIn(job.unknown);
+    readJob(reader, job);
+    reader.keepUnknownIn(session.unknown);
+    readSetting(reader, session.setting);
+    reader.keepUnknownIn(job.unknown);
+}
+
+/// A quilt of a session file may be a whole job file; its own setting gives way to the shared one.
+void readQuilt(FieldReader& reader, Job& job) {
+    constexpr std::array kFormats{Word{kJobFormat, 0}};
+    int format = 0;
+    reader.word("format", format, kFormats);
+    readVersion(reader);
+    reader.keepUnknownIn(job.unknown);
+    readJob(reader, job);
+    for (const auto key : kSettingFields)
+        reader.setAside(key, "is set aside: a session has one " + std::string{key} +
+                                 " for all its quilts, beside \"jobs\"; it is kept but has no "
+                                 "effect.");
+}
+
+void readSessionFields(FieldReader& reader, const Json& root, Session& session) {
+    reader.keepUnknownIn(session.unknown);
+    reader.require({"jobs"});
+    Unit unit = Unit::inch;
+    reader.unit("unit", unit);
+    reader.list("jobs", session.jobs, limits::kQuilts,
+                [](FieldReader& r, Job& job) { readQuilt(r, job); });
+    if (root.contains("jobs") && root["jobs"].is_array() && root["jobs"].empty())
+        reader.stop("jobs", "is an empty list; 1 to " + std::to_string(limits::kQuilts) +
+                                " quilts are accepted.");
+    // A file without a unit of its own is in that of its first quilt.
+    if (!reader.has("unit") && !session.jobs.empty())
+        reader.setUnit(session.jobs.front().unit);
+    readSetting(reader, session.setting);
+}
+
+SessionRead read(std::string_view text) {
+    SessionRead out;
+    const JsonLimits within{.bytes = limits::kFileBytes};
+    const auto root = parseJson(text, within, out.problems);
+    if (!root)
+        return out;
+    Problems problems;
+    for (auto& f : out.problems)
+        problems.add(std::move(f));
+    out.problems.clear();
+    Session session;
+    if (!root->is_object()) {
+        problems.add(stopFinding("The file is " + quoted(*root) +
+                                 "; a job or a session as an object in {} is accepted."));
+    } else {
+        FieldReader reader{*root, "", problems};
+        session.severalQuilts = isSessionFile(reader, *root);
+        readVersion(reader);
+        if (session.severalQuilts)
+            readSessionFields(reader, *root, session);
+        else
+            readJobFile(reader, session);
+        reader.finish();
+        // Nobody named: one person with the trade's usual reach.
+        if (!root->contains("helpers"))
+            session.setting.helpers.emplace_back().name = "You";
+    }
+    out.problems = std::move(problems).inOrder(*root);
+    if (!anyStop(out.problems))
+        out.session = std::move(session);
+    return out;
+}
+
+SessionRead refused(std::string text) {
+    return {{}, {stopFinding(std::move(text))}};
+}
+
+} // namespace
+
+void readSetting(FieldReader& reader, Setting& setting) {
+    settingFields(reader, setting);
+}
+
+void writeSetting(FieldWriter& writer, const Setting& setting) {
+    settingFields(writer, setting);
+}
+
+SessionRead readSession(std::string_view text) {
+    try {
+        return read(text);
+    } catch (const std::exception& error) { // memory; the readers themselves do not throw
+        return refused("The file could not be read: " + std::string{error.what()} + ".");
+    }
+}
+
+SessionRead readSessionFile(const std::string& path) {
+    namespace fs = std::filesystem;
+    std::error_code error;
+    const auto status = fs::status(path, error);
+    if (!fs::exists(status))
+        return refused("There is no file " + path +
+                       "; the path of a job or session file is accepted.");
+    if (fs::is_directory(status))
+        return refused(path + " is a folder; the path of a job or session file is accepted.");
+    if (!fs::is_regular_file(status))
+        return refused(path + " is not an ordinary file; a job or session file is accepted.");
+    const auto bytes = fs::file_size(path, error);
+    if (!error && bytes > limits::kFileBytes)
+        return refused(path + " has " + std::to_string(bytes) + " bytes; up to " +
+                       std::to_string(limits::kFileBytes) + " bytes are accepted.");
+    std::ifstream in{path, std::ios::binary};
+    // One byte more than accepted, so that a file that grew meanwhile is still refused.
+    std::string text(limits::kFileBytes + 1, '\0');
+    if (in)
+        in.read(text.data(), static_cast<std::streamsize>(text.size()));
+    if (!in && !in.eof())
+        return refused(path + " cannot be read; check that you may open it.");
+    text.resize(static_cast<std::size_t>(in.gcount()));
+    return readSession(text);
+}
+
+std::string writeSession(const Session& session) {
+    Json root = Json::object();
+    FieldWriter writer{root, LengthStyle::textWhereInexact};
+    const bool several = session.severalQuilts || session.jobs.size() != 1;
+    root["format"] = several ? kSessionFormat : kJobFormat;
+    root["version"] = kVersion;
+    if (several) {
+        writer.unit("unit", session.jobs.empty() ? Unit::inch : session.jobs.front().unit);
+        writer.list("jobs", session.jobs, limits::kQuilts,
+                    [](FieldWriter& w, const Job& job) { writeJob(w, job); });
+    } else {
+        writeJob(writer, session.jobs.front());
+    }
+    writeSetting(writer, session.setting);
+    for (std::size_t i = 0; i < session.jobs.size(); ++i) {
+        const auto base = several ? "/jobs/" + std::to_string(i) : std::string{};
+        for (const auto& [pointer, text] : session.jobs[i].unknown)
+            putBack(root, base + pointer, text);
+    }
+    for (const auto& [pointer, text] : session.unknown)
+        putBack(root, pointer, text);
+    return printJson(root);
+}
+
+} // namespace bastewright

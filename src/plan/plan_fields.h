@@ -1,0 +1,31 @@
+#pragma once
+
+#include "job/field_reader.h"
+#include "job/field_writer.h"
+#include "plan/plan.h"
+
+/// The parts of a quilt's plan in files. Private to the plan format.
+namespace bastewright {
+
+/// Everything of one quilt, as fields of the object at hand.
+void readQuiltPlan(FieldReader& reader, QuiltPlan& quilt);
+void writeQuiltPlan(FieldWriter& writer, const QuiltPlan& quilt);
+
+/// Limits against hostile files; far beyond any real plan.
+namespace plan_limits {
+inline constexpr std::size_t kFileBytes = 32'000'000;
+inline constexpr std::size_t kValues = 3'000'000;
+inline constexpr std::size_t kPasses = 400;
+inline constexpr std::size_t kZones = 10'000;
+inline constexpr std::size_t kPoints = 100'000; ///< of one zone or pattern
+inline constexpr std::size_t kTasks = 100'000;
+inline constexpr std::size_t kList = 10'000; ///< of anything else
+inline constexpr std::size_t kText = 4'000;  ///< bytes of a sentence
+inline constexpr Within<Length> kLength{Length::millimetres(-1'000'000),
+                                        Length::millimetres(1'000'000)};
+inline constexpr Within<int> kCount{-1'000'000'000, 1'000'000'000};
+inline constexpr Within<double> kNumber{-1e12, 1e12};
+inline constexpr Within<std::int64_t> kSeconds{-1'000'000'000, 1'000'000'000};
+} // namespace plan_limits
+
+} // namespace bastewright

@@ -1,0 +1,145 @@
+#include "plan/plan_json.h"
+
+#include "plan/plan_fields.h"
+
+namespace bastewright {
+namespace {
+
+using namespace plan_limits;
+
+constexpr std::string_view kFormat = "bastewright-plan";
+constexpr int kVersion = 1;
+constexpr std::array kFormatWords{Word{kFormat, 0}};
+constexpr std::array kLevelWords{Word{"stop", Finding::Level::stop},
+                                 Word{"warn", Finding::Level::warn},
+                                 Word{"note", Finding::Level::note}};
+
+/// Task kinds by the names plan.h gives them.
+constexpr std::size_t kKinds = static_cast<std::size_t>(TaskKind::handOver) + 1;
+const std::array<Word<TaskKind>, kKinds>& kindWords() {
+    static const auto kWords = [] {
+        std::array<Word<TaskKind>, kKinds> out;
+        for (std::size_t i = 0; i < kKinds; ++i) {
+            const auto kind = static_cast<TaskKind>(i);
+            out[i] = {name(kind), kind};
+        }
+        return out;
+    }();
+    return kWords;
+}
+
+template <class Fields, class T>
+void taskFields(Fields& f, T& task) {
+    f.require({"id", "kind", "job", "pass", "people", "start", "end"});
+    f.text("id", task.id);
+    f.word("kind", task.kind, kindWords());
+    f.count("job", task.job, kCount);
+    f.count("pass", task.pass, kCount);
+    f.text("zone", task.zone);
+    f.texts("people", task.people, kList);
+    f.list("places", task.places, kList, [](Fields& p, auto& place) {
+        p.require({"side", "from", "to"});
+        p.word("side", place.side, kSideWords);
+        p.length("from", place.along.lo, kLength);
+        p.length("to", place.along.hi, kLength);
+    });
+    f.seconds("start", task.start, kSeconds);
+    f.seconds("end", task.end, kSeconds);
+    f.texts("after", task.after, kList);
+}
+
+template <class Fields, class P>
+void sharedFields(Fields& f, P& plan) {
+    f.require({"tasks", "finish"});
+    f.list("tasks", plan.tasks, kTasks, [](Fields& t, auto& task) { taskFields(t, task); });
+    f.list("supplies", plan.supplies, kList, [](Fields& s, auto& supply) {
+        s.text("item", supply.item, kText);
+        s.number("need", supply.need, kNumber);
+        s.number("have", supply.have, kNumber);
+        s.number("buy", supply.buy, kNumber);
+        s.text("unit", supply.unit);
+    });
+    f.list("help", plan.help, kList, [](Fields& h, auto& help) {
+        h.text("change", help.change, kText);
+        h.seconds("saved", help.saved, kSeconds);
+        h.count("passes_saved", help.passesSaved, kCount);
+    });
+    f.seconds("finish", plan.finish, kSeconds);
+    f.seconds("finish_bound", plan.finishBound, kSeconds);
+    f.list("findings", plan.findings, kList, [](Fields& n, auto& finding) {
+        n.require({"level", "text"});
+        n.word("level", finding.level, kLevelWords);
+        n.text("field", finding.field, kText);
+        n.text("text", finding.text, kText);
+        n.text("cure", finding.cure, kText);
+    });
+}
+
+void readFields(FieldReader& reader, Plan& plan) {
+    int format = 0, version = kVersion;
+    reader.require({"format", "version", "unit"});
+    reader.word("format", format, kFormatWords);
+    reader.count("version", version, {kVersion, kVersion});
+    reader.unit("unit", plan.unit);
+    if (reader.has("quilts"))
+        reader.list("quilts", plan.quilts, limits::kQuilts, readQuiltPlan);
+    else
+        readQuiltPlan(reader, plan.quilts.emplace_back());
+    sharedFields(reader, plan);
+}
+
+PlanRead read(std::string_view text) {
+    PlanRead out;
+    const JsonLimits within{.bytes = kFileBytes, .values = kValues};
+    Findings parsing;
+    const auto root = parseJson(text, within, parsing);
+    if (!root) {
+        out.problems = std::move(parsing);
+        return out;
+    }
+    Problems problems;
+    for (auto& f : parsing)
+        problems.add(std::move(f));
+    Plan plan;
+    if (root->is_object()) {
+        FieldReader reader{*root, "", problems};
+        readFields(reader, plan);
+        reader.finish();
+    } else {
+        problems.add({Finding::Level::stop, "",
+                      "The file is " + quoted(*root) + "; a plan as an object in {} is accepted.",
+                      ""});
+    }
+    out.problems = std::move(problems).inOrder(*root);
+    if (!anyStop(out.problems))
+        out.plan = std::move(plan);
+    return out;
+}
+
+} // namespace
+
+std::string writePlan(const Plan& plan) {
+    Json root = Json::object();
+    FieldWriter writer{root, LengthStyle::numbersOnly};
+    root["format"] = kFormat;
+    root["version"] = kVersion;
+    writer.unit("unit", plan.unit);
+    if (plan.quilts.size() == 1)
+        writeQuiltPlan(writer, plan.quilts.front());
+    else
+        writer.list("quilts", plan.quilts, limits::kQuilts, writeQuiltPlan);
+    sharedFields(writer, plan);
+    return printJson(root);
+}
+
+PlanRead readPlan(std::string_view text) {
+    try {
+        return read(text);
+    } catch (const std::exception& error) { // memory; the readers themselves do not throw
+        return {{},
+                {{Finding::Level::stop, "",
+                  "The plan could not be read: " + std::string{error.what()} + ".", ""}}};
+    }
+}
+
+} // namespace bastewright

@@ -1,0 +1,236 @@
+#include "plan/plan_fields.h"
+
+namespace bastewright {
+namespace {
+
+using namespace plan_limits;
+
+constexpr std::array kHoldWords{Word{"clamp", Hold::Kind::clamp}, Word{"tape", Hold::Kind::tape}};
+// "along" the quilt's length, or across it.
+constexpr std::array kDirectionWords{Word{"along", true}, Word{"across", false}};
+constexpr std::array kLayWords{Word{"length", true}, Word{"width", false}};
+
+template <class Fields, class S>
+void sizeFields(Fields& f, S& size) {
+    f.require({"width", "length"});
+    f.length("width", size.width, {Length{}, kLength.hi});
+    f.length("length", size.length, {Length{}, kLength.hi});
+}
+
+template <class Fields, class R>
+void rectFields(Fields& f, R& rect) {
+    f.require({"x0", "y0", "x1", "y1"});
+    f.length("x0", rect.x0, kLength);
+    f.length("y0", rect.y0, kLength);
+    f.length("x1", rect.x1, kLength);
+    f.length("y1", rect.y1, kLength);
+    if constexpr (Fields::kReads) {
+        if (rect.x1 < rect.x0)
+            f.stop("x1", "is less than x0; a rectangle's x1 is at least x0.");
+        if (rect.y1 < rect.y0)
+            f.stop("y1", "is less than y0; a rectangle's y1 is at least y0.");
+    }
+}
+
+template <class Fields, class R>
+void rect(Fields& f, std::string_view key, R& area) {
+    f.object(key, [&](Fields& r) { rectFields(r, area); });
+}
+
+/// A straight line as the two ends it runs between, in the order it was made.
+template <class Fields, class S>
+void segmentFields(Fields& f, S& line) {
+    f.require({"x0", "y0", "x1", "y1"});
+    f.length("x0", line.from.x, kLength);
+    f.length("y0", line.from.y, kLength);
+    f.length("x1", line.to.x, kLength);
+    f.length("y1", line.to.y, kLength);
+}
+
+template <class Fields, class P>
+void perSide(Fields& f, std::string_view key, P& sides) {
+    f.object(key, [&](Fields& s) {
+        s.length("head", sides.head, kLength);
+        s.length("foot", sides.foot, kLength);
+        s.length("left", sides.left, kLength);
+        s.length("right", sides.right, kLength);
+    });
+}
+
+template <class Fields, class P>
+void pointFields(Fields& f, P& point) {
+    f.require({"x", "y"});
+    f.length("x", point.at.x, kLength);
+    f.length("y", point.at.y, kLength);
+    f.count("angle", point.angle, {0, 179});
+}
+
+template <class Fields, class S>
+void surfaceFields(Fields& f, S& surface) {
+    f.require({"length", "width", "quilt_length_along"});
+    f.text("name", surface.name, kText);
+    f.count("number", surface.number, kCount);
+    f.length("length", surface.length, {Length{}, kLength.hi});
+    f.length("width", surface.width, {Length{}, kLength.hi});
+    f.flag("floor", surface.floor);
+    f.word("quilt_length_along", surface.quiltLengthAlongLength, kLayWords);
+    f.list("tables", surface.tables, kList, [](Fields& t, auto& table) { rectFields(t, table); });
+    f.words("closed", surface.closed, kSideWords);
+}
+
+template <class Fields, class H>
+void holdFields(Fields& f, H& hold) {
+    f.require({"side", "kind"});
+    f.word("side", hold.side, kSideWords);
+    f.word("kind", hold.kind, kHoldWords);
+    f.count("count", hold.count, kCount);
+    f.length("length", hold.length, kLength);
+    f.lengths("positions", hold.positions, kLength, kList);
+}
+
+template <class Fields, class R>
+void rollFields(Fields& f, R& roll) {
+    f.require({"side", "rolled"});
+    f.word("side", roll.side, kSideWords);
+    f.length("rolled", roll.rolled, kLength);
+    f.length("along", roll.along, kLength);
+    f.length("diameter", roll.diameter, kLength);
+    f.length("clip_holds", roll.clipHolds, kLength);
+    f.count("clips", roll.clips, kCount);
+    f.flag("folded", roll.folded);
+}
+
+template <class Fields, class P>
+void passFields(Fields& f, P& pass) {
+    f.require({"number", "field", "fresh", "table", "shift", "zones"});
+    f.count("number", pass.number, kCount);
+    rect(f, "field", pass.field);
+    rect(f, "fresh", pass.fresh);
+    rect(f, "table", pass.table);
+    f.object("shift", [&](Fields& s) {
+        s.require({"dx", "dy"});
+        s.length("dx", pass.shift.dx, kLength);
+        s.length("dy", pass.shift.dy, kLength);
+    });
+    f.texts("zones", pass.zones, kZones);
+    f.list("holds", pass.holds, kList, [](Fields& h, auto& hold) { holdFields(h, hold); });
+    f.object("overhang", [&](Fields& o) {
+        perSide(o, "backing", pass.backingOverhang);
+        perSide(o, "batting", pass.battingOverhang);
+        perSide(o, "top", pass.topOverhang);
+    });
+    f.object("spare", [&](Fields& s) {
+        perSide(s, "backing", pass.backingSpare);
+        perSide(s, "batting", pass.battingSpare);
+    });
+    f.list("rolls", pass.rolls, kList, [](Fields& r, auto& roll) { rollFields(r, roll); });
+    f.words("smooth_towards", pass.smoothTowards, kSideWords);
+    f.count("lift_people", pass.liftPeople, kCount);
+    f.number("lift_kilograms", pass.liftKilograms, kNumber);
+}
+
+template <class Fields, class Z>
+void zoneFields(Fields& f, Z& zone) {
+    f.require({"id", "pass", "points"});
+    f.text("id", zone.id);
+    f.count("pass", zone.pass, kCount);
+    rectFields(f, zone.area);
+    f.list("points", zone.points, kPoints, [](Fields& p, auto& point) { pointFields(p, point); });
+}
+
+template <class Fields, class P>
+void patternFields(Fields& f, P& pattern) {
+    f.text("name", pattern.name, kText);
+    f.object("tile", [&](Fields& t) { sizeFields(t, pattern.tile); });
+    f.count("times", pattern.times, kCount);
+    f.list("points", pattern.points, kPoints,
+           [](Fields& p, auto& point) { pointFields(p, point); });
+    f.list("seams", pattern.seams, kList, [](Fields& s, auto& seam) { segmentFields(s, seam); });
+}
+
+template <class Fields, class B>
+void backingFields(Fields& f, B& backing) {
+    f.word("direction", backing.along, kDirectionWords);
+    f.list("buy", backing.buy, kList, [](Fields& b, auto& buy) {
+        b.text("fabric", buy.fabric);
+        b.length("length", buy.length, kLength);
+        b.derived("yards", buy.length.in() / 36);
+    });
+    f.list("panels", backing.panels, kList, [](Fields& p, auto& panel) {
+        p.text("fabric", panel.fabric);
+        rectFields(p, panel.area);
+    });
+    f.list("cuts", backing.cuts, kList, [](Fields& c, auto& cut) {
+        c.text("fabric", cut.fabric);
+        c.text("piece", cut.piece, kText);
+        rectFields(c, cut.onCloth);
+    });
+    f.text("runner_up", backing.runnerUp, kText);
+    f.text("nearest_miss", backing.nearestMiss, kText);
+}
+
+template <class Fields, class B>
+void battingFields(Fields& f, B& batting) {
+    f.text("pack", batting.pack);
+    f.list("pieces", batting.pieces, kList, [](Fields& p, auto& piece) {
+        p.text("name", piece.name, kText);
+        rectFields(p, piece.area);
+        p.flag("turned", piece.turned);
+    });
+    f.list("joins", batting.joins, kList, [](Fields& j, auto& join) { segmentFields(j, join); });
+    f.length("strip", batting.strip, kLength);
+    f.texts("left_over", batting.leftOver, kList);
+}
+
+template <class Fields, class A>
+void alternativeFields(Fields& f, A& way) {
+    f.text("surface", way.surface, kText);
+    f.word("start", way.start, kStartWords);
+    f.word("quilt_length_along", way.quiltLengthAlongLength, kLayWords);
+    f.count("passes", way.passes, kCount);
+    f.seconds("predicted", way.predicted, kSeconds);
+    f.count("lifts", way.lifts, kCount);
+    f.length("largest_shift", way.largestShift, kLength);
+    f.flag("workable", way.workable);
+    f.flag("chosen", way.chosen);
+    f.text("why", way.why, kText);
+}
+
+template <class Fields, class Q>
+void quiltFields(Fields& f, Q& quilt) {
+    f.require({"layers", "surface", "passes", "zones"});
+    f.text("name", quilt.name);
+    f.object("layers", [&](Fields& l) {
+        l.require({"top", "batting", "backing"});
+        l.object("top", [&](Fields& s) { sizeFields(s, quilt.layers.top); });
+        l.object("batting", [&](Fields& s) { sizeFields(s, quilt.layers.batting); });
+        l.object("backing", [&](Fields& s) { sizeFields(s, quilt.layers.backing); });
+    });
+    f.object("surface", [&](Fields& s) { surfaceFields(s, quilt.surface); });
+    f.list("passes", quilt.passes, kPasses, [](Fields& p, auto& pass) { passFields(p, pass); });
+    f.list("zones", quilt.zones, kZones, [](Fields& z, auto& zone) { zoneFields(z, zone); });
+    f.list("patterns", quilt.patterns, kList,
+           [](Fields& p, auto& pattern) { patternFields(p, pattern); });
+    f.object("backing", quilt.backing, [](Fields& b, auto& backing) { backingFields(b, backing); });
+    f.object("batting", quilt.batting, [](Fields& b, auto& batting) { battingFields(b, batting); });
+    f.list("machine_rolls", quilt.machineRolls, kList,
+           [](Fields& r, auto& roll) { rollFields(r, roll); });
+    f.list("alternatives", quilt.alternatives, kList,
+           [](Fields& a, auto& way) { alternativeFields(a, way); });
+    f.object("bounds", [&](Fields& b) {
+        b.count("points", quilt.bounds.points, kCount);
+        b.count("passes", quilt.bounds.passes, kCount);
+    });
+}
+
+} // namespace
+
+void readQuiltPlan(FieldReader& reader, QuiltPlan& quilt) {
+    quiltFields(reader, quilt);
+}
+
+void writeQuiltPlan(FieldWriter& writer, const QuiltPlan& quilt) {
+    quiltFields(writer, quilt);
+}
+
+} // namespace bastewright
