@@ -30,7 +30,11 @@ std::vector<Variant> variants(const Session& session) {
         edit(v.session.setting);
         out.push_back(std::move(v));
     };
-    with("One more helper", [](Setting& s) { s.helpers.push_back({.name = freeName(s.helpers)}); });
+    with("One more helper", [](Setting& s) {
+        Helper h;
+        h.name = freeName(s.helpers);
+        s.helpers.push_back(h);
+    });
     if (!session.setting.room.tables.empty()) {
         const Table& t = session.setting.room.tables.front();
         const Unit unit = session.jobs.front().unit;

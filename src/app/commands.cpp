@@ -1,0 +1,175 @@
+#include "app/commands.h"
+
+#include "app/plan_text.h"
+#include "checker/checker.h"
+#include "job/job_json.h"
+#include "plan/plan_json.h"
+#include "session/checked_plan.h"
+#include "sheets/sheets.h"
+
+#include <QCommandLineParser>
+#include <QFile>
+#include <QSaveFile>
+
+#include <condition_variable>
+#include <iostream>
+#include <mutex>
+#include <thread>
+
+namespace bastewright::app {
+namespace {
+
+void printFindings(const Findings& findings) {
+    for (const Finding& f : findings)
+        std::cerr << findingText(f) << '\n';
+}
+
+int badInput(const std::string& sentence) {
+    std::cerr << "stop: " << sentence << '\n';
+    return kBadInput;
+}
+
+/// Reads a job or session; prints every problem. Nothing where one of them is a stop.
+std::optional<Session> readJob(const QString& path) {
+    SessionRead read = readSessionFile(path.toStdString());
+    printFindings(read.problems);
+    if (anyStop(read.problems))
+        return {};
+    return std::move(read.session);
+}
+
+/// Writes all of the text or nothing.
+bool writeFile(const QString& path, const std::string& text) {
+    QSaveFile file{path};
+    const bool written = file.open(QIODevice::WriteOnly) &&
+                         file.write(text.data(), static_cast<qint64>(text.size())) ==
+                             static_cast<qint64>(text.size()) &&
+                         file.commit();
+    if (!written)
+        std::cerr << "stop: The file " << path.toStdString() << " could not be written: "
+                  << file.errorString().toStdString() << ".\n";
+    return written;
+}
+
+/// Asks a search to stop after so many milliseconds, unless the limit is gone before.
+class TimeLimit {
+public:
+    explicit TimeLimit(int milliseconds) {
+        if (milliseconds > 0)
+            watch_ = std::jthread{[this, milliseconds](std::stop_token gone) {
+                std::unique_lock lock{mutex_};
+                wake_.wait_for(lock, gone, std::chrono::milliseconds{milliseconds},
+                               [] { return false; });
+                stop_.request_stop();
+            }};
+    }
+    std::stop_token token() const { return stop_.get_token(); }
+
+private:
+    std::stop_source stop_;
+    std::mutex mutex_;
+    std::condition_variable_any wake_;
+    std::jthread watch_;
+};
+
+int plan(const QCommandLineParser& args) {
+    int limit = 0;
+    if (args.isSet("limit")) {
+        bool number = false;
+        limit = args.value("limit").toInt(&number);
+        if (!number || limit < 1 || limit > 3'600'000)
+            return badInput("--limit: '" + args.value("limit").toStdString() +
+                            "' is not accepted; a number of milliseconds from 1 to 3600000 is.");
+    }
+    const auto session = readJob(args.positionalArguments().at(1));
+    if (!session)
+        return kBadInput;
+    const TimeLimit timeLimit{limit};
+    const Plan plan = checkedPlan(*session, {.help = true}, timeLimit.token());
+    std::cout << planText(*session, plan);
+    if (args.isSet("json") && !writeFile(args.value("json"), writePlan(plan)))
+        return kBadInput;
+    return isGood(plan) ? kGood : kNoGoodPlan;
+}
+
+int sheets(const QCommandLineParser& args) {
+    if (!args.isSet("out"))
+        return badInput("--out: it is missing; a folder for the sheets is needed.");
+    const QString paper = args.value("paper").toLower();
+    if (paper != "a4" && paper != "letter")
+        return badInput("--paper: '" + paper.toStdString() + "' is not accepted; a4 or letter is.");
+    const auto session = readJob(args.positionalArguments().at(1));
+    if (!session)
+        return kBadInput;
+    const Plan plan = checkedPlan(*session);
+    if (!isGood(plan)) {
+        printFindings(plan.findings);
+        return kNoGoodPlan;
+    }
+    SheetOptions options;
+    options.paper = paper == "a4" ? Paper::a4 : Paper::letter;
+    const auto written = writeSheets(*session, plan, args.value("out").toStdString(), options);
+    if (!written)
+        return badInput(written.error());
+    for (const std::string& path : *written)
+        std::cout << path << '\n';
+    return kGood;
+}
+
+int check(const QCommandLineParser& args) {
+    if (args.positionalArguments().size() != 3)
+        return badInput("check: a job file and a plan file are needed.");
+    const auto session = readJob(args.positionalArguments().at(1));
+    if (!session)
+        return kBadInput;
+    const QString path = args.positionalArguments().at(2);
+    QFile file{path};
+    constexpr qint64 kMost = 64'000'000;
+    if (QFileInfo{path}.isDir() || !file.open(QIODevice::ReadOnly))
+        return badInput("The plan file " + path.toStdString() + " could not be read.");
+    if (file.size() > kMost)
+        return badInput("The plan file " + path.toStdString() + " is larger than 64 MB, the largest accepted.");
+    const PlanRead read = readPlan(file.readAll().toStdString());
+    printFindings(read.problems);
+    if (!read.plan)
+        return kBadInput;
+    const Findings findings = checkPlan(*session, *read.plan);
+    printFindings(findings);
+    if (anyStop(findings))
+        return kNoGoodPlan;
+    std::cout << "The plan keeps every rule that is checked.\n";
+    return kGood;
+}
+
+} // namespace
+
+bool isCommand(const QStringList& arguments) {
+    return !arguments.isEmpty() && QStringList{"plan", "sheets", "check"}.contains(arguments.front());
+}
+
+int runCommand(const QStringList& arguments) {
+    QCommandLineParser args;
+    args.addPositionalArgument("command", "plan, sheets or check");
+    args.addPositionalArgument("job", "a job or session file");
+    args.addOption({"json", "plan: write the plan to this file too.", "file"});
+    args.addOption({"limit", "plan: stop searching after so many milliseconds.", "ms"});
+    args.addOption({"out", "sheets: the folder to write to.", "folder"});
+    args.addOption({"paper", "sheets: a4 or letter.", "paper", "a4"});
+    const auto help = args.addHelpOption();
+    if (!args.parse(QStringList{"bastewright"} + arguments))
+        return badInput(args.errorText().toStdString());
+    if (args.isSet(help)) {
+        std::cout << args.helpText().toStdString();
+        return kGood;
+    }
+    if (args.positionalArguments().size() < 2)
+        return badInput(arguments.front().toStdString() + ": a job or session file is needed.");
+    const QString command = args.positionalArguments().front();
+    if (command != "check" && args.positionalArguments().size() > 2)
+        return badInput(command.toStdString() + ": only one job or session file is accepted.");
+    if (command == "plan")
+        return plan(args);
+    return command == "sheets" ? sheets(args) : check(args);
+}
+
+} // namespace bastewright::app

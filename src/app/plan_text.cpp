@@ -1,0 +1,198 @@
+#include "app/plan_text.h"
+
+#include <algorithm>
+#include <cstdio>
+#include <sstream>
+
+namespace bastewright::app {
+namespace {
+
+std::string sizeText(Size s, Unit unit) {
+    return format(s.width, unit, false) + " × " + format(s.length, unit);
+}
+
+std::string number(double n) {
+    char buffer[32];
+    std::snprintf(buffer, sizeof buffer, "%.4g", n);
+    return buffer;
+}
+
+/// How many columns a terminal gives a text: one each for every character but the continuation bytes.
+std::size_t columns(const std::string& text) {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+std::string padded(std::string text, std::size_t width) {
+    for (std::size_t n = columns(text); n < width; ++n)
+        text += ' ';
+    return text;
+}
+
+std::string startText(Basting::Start s) {
+    return s == Basting::Start::centred ? "centred" : "fewest shifts";
+}
+
+std::string shiftText(Vec shift, Unit unit) {
+    std::string out;
+    if (shift.dx != Length{})
+        out += format(abs(shift.dx), unit) + (shift.dx > Length{} ? " to the right" : " to the left");
+    if (shift.dy != Length{})
+        out += std::string{out.empty() ? "" : " and "} + format(abs(shift.dy), unit) +
+               (shift.dy > Length{} ? " towards the foot" : " towards the head");
+    return out.empty() ? "the quilt is laid" : "shift " + out;
+}
+
+std::size_t pointsIn(const QuiltPlan& q, int pass) {
+    std::size_t n = 0;
+    for (const Zone& z : q.zones)
+        n += pass == 0 || z.pass == pass ? z.points.size() : 0;
+    return n;
+}
+
+void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
+    out << "\n  Passes\n";
+    for (const Pass& p : q.passes) {
+        out << "    " << p.number << "  " << shiftText(p.shift, unit);
+        if (p.liftPeople > 1)
+            out << ", " << p.liftPeople << " people";
+        out << "; baste " << format(p.fresh.width(), unit, false) << " × "
+            << format(p.fresh.length(), unit) << ", " << p.zones.size() << " zones, "
+            << pointsIn(q, p.number) << " points\n       hold:";
+        for (const Hold& h : p.holds)
+            out << ' ' << name(h.side) << ' ' << h.count
+                << (h.kind == Hold::Kind::clamp ? " clamps" : " tapes");
+        out << "\n       backing overhang:";
+        for (const Side s : kSides)
+            out << ' ' << name(s) << ' ' << format(p.backingOverhang[s], unit, false);
+        out << ' ' << symbol(unit) << '\n';
+        for (const Roll& r : p.rolls)
+            out << "       " << name(r.side) << ": "
+                << (r.folded ? "fold " : "roll ") << format(r.rolled, unit)
+                << (r.folded ? std::string{" on a support"}
+                             : ", about " + format(r.diameter, unit) + " thick, " +
+                                   std::to_string(r.clips) + " clips of " + format(r.clipHolds, unit))
+                << '\n';
+    }
+}
+
+void alternatives(std::ostream& out, const QuiltPlan& q, Unit unit) {
+    out << "\n  Ways compared\n";
+    for (const Alternative& a : q.alternatives) {
+        out << "    " << (a.chosen ? "> " : "  ") << padded(a.surface, 34)
+            << padded(a.quiltLengthAlongLength ? "length along" : "length across", 15)
+            << padded(startText(a.start), 15);
+        if (a.workable)
+            out << padded(std::to_string(a.passes) + (a.passes == 1 ? " pass" : " passes"), 11)
+                << padded(formatSpan(a.predicted), 13) << padded(std::to_string(a.lifts) + " lifts", 10)
+                << padded(format(a.largestShift, unit), 11) << a.why << '\n';
+        else
+            out << a.why << '\n';
+    }
+}
+
+void layers(std::ostream& out, const QuiltPlan& q, Unit unit) {
+    if (q.backing) {
+        out << "\n  Backing: " << q.backing->panels.size() << " panels, cloth "
+            << (q.backing->along ? "along" : "across") << " the quilt;";
+        if (q.backing->buy.empty())
+            out << " nothing to buy";
+        for (const BackingPurchase& b : q.backing->buy)
+            out << " buy "
+                << (unit == Unit::inch ? formatYardsUp(b.length) : format(b.length, unit)) << " of "
+                << (b.fabric.empty() ? "cloth" : b.fabric);
+        out << '\n';
+        for (const std::string& s : {q.backing->runnerUp, q.backing->nearestMiss})
+            if (!s.empty())
+                out << "    " << s << '\n';
+    }
+    if (q.batting) {
+        out << "  Batting: ";
+        if (!q.batting->pack.empty())
+            out << "a " << q.batting->pack << " pack\n";
+        else
+            out << q.batting->pieces.size() << " pieces, " << q.batting->joins.size()
+                << " joins, strip " << format(q.batting->strip, unit) << '\n';
+    }
+}
+
+void people(std::ostream& out, const Session& session, const Plan& plan) {
+    out << "\nPeople\n";
+    std::vector<std::string> names;
+    for (const Helper& h : session.setting.helpers)
+        names.push_back(h.name);
+    if (names.empty())
+        for (const Task& t : plan.tasks)
+            for (const std::string& n : t.people)
+                if (std::ranges::find(names, n) == names.end())
+                    names.push_back(n);
+    for (const std::string& n : names) {
+        Seconds busy{}, last{};
+        int tasks = 0;
+        for (const Task& t : plan.tasks)
+            if (std::ranges::find(t.people, n) != t.people.end()) {
+                busy += t.end - t.start;
+                last = std::max(last, t.end);
+                ++tasks;
+            }
+        out << "  " << padded(n, 24) << padded(std::to_string(tasks) + " tasks", 12) << "busy "
+            << padded(formatSpan(busy), 14) << "done at "
+            << format(after(session.setting.start, last)) << '\n';
+    }
+}
+
+} // namespace
+
+std::string findingText(const Finding& f) {
+    std::string out = std::string{name(f.level)} + ": " + (f.field.empty() ? "" : f.field + ": ") + f.text;
+    if (!f.cure.empty())
+        out += "\n      " + f.cure;
+    return out;
+}
+
+std::string planText(const Session& session, const Plan& plan) {
+    std::ostringstream out;
+    const Unit unit = plan.unit;
+    for (const QuiltPlan& q : plan.quilts) {
+        out << (q.name.empty() ? "Quilt" : q.name) << " — " << sizeText(q.layers.top, unit) << '\n';
+        out << "  Layers: batting " << sizeText(q.layers.batting, unit) << ", backing "
+            << sizeText(q.layers.backing, unit) << '\n';
+        if (!q.passes.empty()) {
+            out << "  Surface: " << q.surface.name << ", " << format(q.surface.length, unit, false)
+                << " × " << format(q.surface.width, unit) << "; the quilt's "
+                << (q.surface.quiltLengthAlongLength ? "length" : "width") << " lies along it\n";
+            out << "  Passes: " << q.passes.size() << " (none could do with fewer than "
+                << q.bounds.passes << ")\n";
+            const std::size_t points = pointsIn(q, 0);
+            out << "  Points: " << points << " (least that could cover it " << q.bounds.points << ")\n";
+            for (const PointPattern& p : q.patterns)
+                out << "    " << p.points.size() << " in each " << p.name << ", "
+                    << sizeText(p.tile, unit) << ", " << p.times << " times\n";
+            passes(out, q, unit);
+        }
+        alternatives(out, q, unit);
+        layers(out, q, unit);
+        out << '\n';
+    }
+    if (!plan.tasks.empty()) {
+        out << "Finish at " << format(after(session.setting.start, plan.finish)) << ", after "
+            << formatSpan(plan.finish) << "; no plan of this work could end before "
+            << format(after(session.setting.start, plan.finishBound)) << '\n';
+        people(out, session, plan);
+    }
+    if (!plan.help.empty())
+        out << "\nWhat would help most\n";
+    for (const Help& h : plan.help)
+        out << "  " << padded(h.change, 44) << "saves " << formatSpan(h.saved) << '\n';
+    out << "\nBring\n";
+    for (const Supply& s : plan.supplies)
+        out << "  " << padded(s.item, 44) << "need " << padded(number(s.need), 8) << "have "
+            << padded(number(s.have), 8) << "buy " << number(s.buy) << ' ' << s.unit << '\n';
+    if (!plan.findings.empty())
+        out << "\nFindings\n";
+    for (const Finding& f : plan.findings)
+        out << "  " << findingText(f) << '\n';
+    return out.str();
+}
+
+} // namespace bastewright::app

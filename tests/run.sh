@@ -1,0 +1,16 @@
+#!/usr/bin/env bash
+# Installs what the tests need on Debian 12, builds everything with warnings as errors and runs every
+# test without a display.
+set -euo pipefail
+root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+# shellcheck source=src/packages.sh
+source "$root/src/packages.sh"
+install_packages "${build_packages[@]}" "${run_packages[@]}" "${test_packages[@]}"
+
+build="$root/build-tests"
+cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBASTEWRIGHT_BENCH=ON >/dev/null
+ninja -C "$build"
+
+export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
+export XDG_RUNTIME_DIR=${XDG_RUNTIME_DIR:-$(mktemp -d)}
+ctest --test-dir "$build" --output-on-failure --parallel "$(nproc)" "$@"
