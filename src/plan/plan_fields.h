@@ -7,9 +7,11 @@
 /// The parts of a quilt's plan in files. Private to the plan format.
 namespace bastewright {
 
-/// Everything of one quilt, as fields of the object at hand.
-void readQuiltPlan(FieldReader& reader, QuiltPlan& quilt);
-void writeQuiltPlan(FieldWriter& writer, const QuiltPlan& quilt);
+/// Everything of one quilt, as fields of the object at hand. A plan of one quilt has the bound of
+/// its finishing time beside the quilt's own bounds.
+void readQuiltPlan(FieldReader& reader, QuiltPlan& quilt, Seconds* finishBound = nullptr);
+void writeQuiltPlan(FieldWriter& writer, const QuiltPlan& quilt,
+                    const Seconds* finishBound = nullptr);
 
 /// Limits against hostile files; far beyond any real plan.
 namespace plan_limits {

@@ -65,7 +65,6 @@ void sharedFields(Fields& f, P& plan) {
         h.count("passes_saved", help.passesSaved, kCount);
     });
     f.seconds("finish", plan.finish, kSeconds);
-    f.seconds("finish_bound", plan.finishBound, kSeconds);
     f.list("findings", plan.findings, kList, [](Fields& n, auto& finding) {
         n.require({"level", "text"});
         n.word("level", finding.level, kLevelWords);
@@ -81,10 +80,14 @@ void readFields(FieldReader& reader, Plan& plan) {
     reader.word("format", format, kFormatWords);
     reader.count("version", version, {kVersion, kVersion});
     reader.unit("unit", plan.unit);
-    if (reader.has("quilts"))
-        reader.list("quilts", plan.quilts, limits::kQuilts, readQuiltPlan);
-    else
-        readQuiltPlan(reader, plan.quilts.emplace_back());
+    if (reader.has("quilts")) {
+        reader.list("quilts", plan.quilts, limits::kQuilts,
+                    [](FieldReader& r, QuiltPlan& quilt) { readQuiltPlan(r, quilt); });
+        reader.object("bounds",
+                      [&](FieldReader& b) { b.seconds("finish", plan.finishBound, kSeconds); });
+    } else {
+        readQuiltPlan(reader, plan.quilts.emplace_back(), &plan.finishBound);
+    }
     sharedFields(reader, plan);
 }
 
@@ -124,10 +127,14 @@ std::string writePlan(const Plan& plan) {
     root["format"] = kFormat;
     root["version"] = kVersion;
     writer.unit("unit", plan.unit);
-    if (plan.quilts.size() == 1)
-        writeQuiltPlan(writer, plan.quilts.front());
-    else
-        writer.list("quilts", plan.quilts, limits::kQuilts, writeQuiltPlan);
+    if (plan.quilts.size() == 1) {
+        writeQuiltPlan(writer, plan.quilts.front(), &plan.finishBound);
+    } else {
+        writer.list("quilts", plan.quilts, limits::kQuilts,
+                    [](FieldWriter& w, const QuiltPlan& quilt) { writeQuiltPlan(w, quilt); });
+        writer.object("bounds",
+                      [&](FieldWriter& b) { b.seconds("finish", plan.finishBound, kSeconds); });
+    }
     sharedFields(writer, plan);
     return printJson(root);
 }

@@ -1,5 +1,7 @@
 #include "plan/plan_fields.h"
 
+#include <cmath>
+
 namespace bastewright {
 namespace {
 
@@ -154,7 +156,7 @@ void backingFields(Fields& f, B& backing) {
     f.list("buy", backing.buy, kList, [](Fields& b, auto& buy) {
         b.text("fabric", buy.fabric);
         b.length("length", buy.length, kLength);
-        b.derived("yards", buy.length.in() / 36);
+        b.derived("yards", std::round(buy.length.in() / 36 * 1e4) / 1e4);
     });
     f.list("panels", backing.panels, kList, [](Fields& p, auto& panel) {
         p.text("fabric", panel.fabric);
@@ -196,8 +198,8 @@ void alternativeFields(Fields& f, A& way) {
     f.text("why", way.why, kText);
 }
 
-template <class Fields, class Q>
-void quiltFields(Fields& f, Q& quilt) {
+template <class Fields, class Q, class S>
+void quiltFields(Fields& f, Q& quilt, S* finishBound) {
     f.require({"layers", "surface", "passes", "zones"});
     f.text("name", quilt.name);
     f.object("layers", [&](Fields& l) {
@@ -220,17 +222,19 @@ void quiltFields(Fields& f, Q& quilt) {
     f.object("bounds", [&](Fields& b) {
         b.count("points", quilt.bounds.points, kCount);
         b.count("passes", quilt.bounds.passes, kCount);
+        if (finishBound != nullptr)
+            b.seconds("finish", *finishBound, kSeconds);
     });
 }
 
 } // namespace
 
-void readQuiltPlan(FieldReader& reader, QuiltPlan& quilt) {
-    quiltFields(reader, quilt);
+void readQuiltPlan(FieldReader& reader, QuiltPlan& quilt, Seconds* finishBound) {
+    quiltFields(reader, quilt, finishBound);
 }
 
-void writeQuiltPlan(FieldWriter& writer, const QuiltPlan& quilt) {
-    quiltFields(writer, quilt);
+void writeQuiltPlan(FieldWriter& writer, const QuiltPlan& quilt, const Seconds* finishBound) {
+    quiltFields(writer, quilt, finishBound);
 }
 
 } // namespace bastewright
