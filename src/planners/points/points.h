@@ -7,21 +7,21 @@
 namespace bastewright {
 
 struct PointsOptions {
-    int effort = 1;   ///< scales the iterations of every search
+    int effort = 1;    ///< scales the iterations of every search
     bool free = false; ///< 'fewest pins': ignore block patterns even where there is a grid
 };
 
 struct PointsPlan {
     std::vector<PlacedPoint> points;    ///< over the whole top, by y then x
     std::vector<PointPattern> patterns; ///< empty for a free placement
-    int bound = 0;                      ///< Kershner (1939): ceil(area / (r²·3√3/2)), r = spacing/√2
-    Findings findings;                  ///< where clearance was relaxed, and why
+    int bound = 0;     ///< Kershner (1939): ceil(area / (r²·3√3/2)), r = spacing/√2
+    Findings findings; ///< where clearance was relaxed, and why
 };
 
-/// Where every pin or dot of one quilt goes: every place of the top within r = spacing/√2 of a point's
-/// centre (+ 1/8 in at most), no two centres closer than spacing/2; pins at least `edge` inside the top
-/// and their whole length at least `clear` from every sewn seam; as few as can be found.
-/// Pure and deterministic.
+/// Where every pin or dot of one quilt goes: every place of the top within r = spacing/√2 of a
+/// point's centre (+ 1/8 in at most), no two centres closer than spacing/2; pins at least `edge`
+/// inside the top and their whole length at least `clear` from every sewn seam; as few as can be
+/// found. Pure and deterministic.
 PointsPlan planPoints(const Job& job, const PointsOptions& options = {}, std::stop_token stop = {});
 
 /// Kershner's lower bound for covering so many square inches at a spacing.

@@ -1,0 +1,150 @@
+#include "planners/points/layout.h"
+
+#include "planners/points/cover_task.h"
+#include "planners/points/holes.h"
+
+#include <algorithm>
+
+namespace bastewright::points {
+namespace {
+
+/// Holes that lie near each other, as one box.
+std::vector<Field> boxesAround(const Spots& holes, double near) {
+    std::vector<Field> boxes;
+    for (const Spot h : holes) {
+        Field grown{h.x, h.y, h.x, h.y};
+        for (bool again = true; again;) {
+            again = false;
+            for (std::size_t i = 0; i < boxes.size(); ++i) {
+                const Field& b = boxes[i];
+                if (b.x0 > grown.x1 + near || b.x1 < grown.x0 - near || b.y0 > grown.y1 + near ||
+                    b.y1 < grown.y0 - near)
+                    continue;
+                // A box that would grow long is kept apart: what it needs is found piece by piece.
+                const Field both{std::min(b.x0, grown.x0), std::min(b.y0, grown.y0),
+                                 std::max(b.x1, grown.x1), std::max(b.y1, grown.y1)};
+                if (both.width() > 6 * near || both.length() > 6 * near)
+                    continue;
+                grown = both;
+                boxes.erase(boxes.begin() + static_cast<std::ptrdiff_t>(i));
+                again = true;
+                break;
+            }
+        }
+        boxes.push_back(grown);
+    }
+    return boxes;
+}
+
+Field clipped(Field f, const Field& top) {
+    return {std::max(f.x0, top.x0), std::max(f.y0, top.y0), std::min(f.x1, top.x1),
+            std::min(f.y1, top.y1)};
+}
+
+/// How far a repair may go.
+enum class Means {
+    loosePoints, ///< only loose points move
+    allPoints,   ///< points of the pattern near the hole move too
+    breach       ///< and where nothing else helps, a point breaches its rule, as little as possible
+};
+
+bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means means, int steps,
+               std::uint64_t seed) {
+    CoverTask task;
+    task.radius = rules.radius;
+    task.gap = rules.gap;
+    task.steps = steps;
+    task.seed = seed;
+    task.field = clipped(around.grown(2 * rules.radius), rules.top());
+    const Field room = clipped(around.grown(rules.radius), rules.top());
+    std::vector<Layout::Pin> kept;
+    std::vector<Spot> own;
+    for (const auto& p : layout.pins) {
+        if ((p.loose || means != Means::loosePoints) && room.contains(p.at)) {
+            own.push_back(p.at);
+            continue;
+        }
+        kept.push_back(p);
+        if (task.field.contains(p.at, rules.radius))
+            task.fixed.push_back(p.at);
+    }
+    for (const Spot s : own) {
+        task.start.push_back(static_cast<int>(task.orbits.size()));
+        task.orbits.push_back({s});
+    }
+    for (const Spot s : rules.places(room))
+        if (std::find(own.begin(), own.end(), s) == own.end())
+            task.orbits.push_back({s});
+    if (means == Means::breach)
+        task.relaxed = [&](Spot w) {
+            std::vector<Spots> out;
+            for (const Spot s : rules.leastBreach(w))
+                out.push_back({s});
+            return out;
+        };
+    // A repair is never cut short: a layout is complete before it is good.
+    const CoverAnswer answer = solve(task, {});
+    if (!answer.found || !answer.hopeless.empty())
+        return false;
+    for (const int c : answer.choice)
+        for (const Spot s : answer.orbits[static_cast<std::size_t>(c)])
+            kept.push_back({s, true});
+    layout.pins = std::move(kept);
+    return true;
+}
+
+} // namespace
+
+Spots Layout::spots() const {
+    Spots out;
+    out.reserve(pins.size());
+    for (const Pin& p : pins)
+        out.push_back(p.at);
+    return out;
+}
+
+void repair(Layout& layout, const Rules& rules, int steps) {
+    for (int round = 0; round < 10; ++round) {
+        const Spots open = holes(layout.spots(), rules.top(), rules.radius);
+        if (open.empty())
+            return;
+        const std::uint64_t seed = static_cast<std::uint64_t>(round) + 1;
+        for (const Field& box : boxesAround(open, 2 * rules.radius))
+            for (const Means means : {Means::loosePoints, Means::allPoints, Means::breach})
+                if (repairBox(layout, rules, box.grown(round / 2 * rules.radius / 2), means, steps,
+                              seed))
+                    break;
+    }
+}
+
+void prune(Layout& layout, const Rules& rules) {
+    for (std::size_t i = layout.pins.size(); i-- > 0;) {
+        if (!layout.pins[i].loose)
+            continue;
+        const Spot at = layout.pins[i].at;
+        Spots near;
+        for (std::size_t k = 0; k < layout.pins.size(); ++k)
+            if (k != i && distanceSquared(layout.pins[k].at, at) <= squared(2.1 * rules.radius))
+                near.push_back(layout.pins[k].at);
+        const Field around =
+            clipped(Field{at.x, at.y, at.x, at.y}.grown(rules.radius), rules.top());
+        // Only what the point itself covers can open.
+        const Spots open = holes(near, around, rules.radius);
+        const bool needed = std::any_of(open.begin(), open.end(), [&](Spot h) {
+            return distanceSquared(h, at) < squared(rules.radius - 1e-5);
+        });
+        if (!needed && open.empty())
+            layout.pins.erase(layout.pins.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+}
+
+void tidy(Layout& layout) {
+    std::sort(layout.pins.begin(), layout.pins.end(), [](const auto& a, const auto& b) {
+        return a.at.y != b.at.y ? a.at.y < b.at.y : a.at.x < b.at.x;
+    });
+    const auto last = std::unique(layout.pins.begin(), layout.pins.end(),
+                                  [](const auto& a, const auto& b) { return a.at == b.at; });
+    layout.pins.erase(last, layout.pins.end());
+}
+
+} // namespace bastewright::points

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "planners/points/rules.h"
+
+namespace bastewright::points {
+
+/// Points on the whole top while they are put together.
+struct Layout {
+    struct Pin {
+        Spot at;
+        bool loose = false; ///< may be moved or taken away by a repair
+    };
+    std::vector<Pin> pins;
+
+    Spots spots() const;
+};
+
+/// Covers what is still uncovered, place by place: the points that are not loose stay wherever that
+/// is possible, loose ones near a hole may move or go. Afterwards the whole top is covered.
+void repair(Layout& layout, const Rules& rules, int steps);
+
+/// Takes away loose points that are not needed.
+void prune(Layout& layout, const Rules& rules);
+
+/// Sorted by y, then x, once each.
+void tidy(Layout& layout);
+
+} // namespace bastewright::points

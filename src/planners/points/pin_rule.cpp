@@ -1,0 +1,143 @@
+#include "planners/points/pin_rule.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace bastewright::points {
+namespace {
+
+constexpr double kSlack = 1e-7; // a few nanometres, for rounding only
+
+struct Direction {
+    int angle;
+    Spot unit;
+};
+
+// Written out, so that no library's sine decides on which side of a rule a pin falls.
+constexpr double kHalf = 0.5, kRoot2 = 0.70710678118654752440, kRoot3 = 0.86602540378443864676;
+constexpr std::array<Direction, 8> kDirections{{{0, {1, 0}},
+                                                {90, {0, 1}},
+                                                {45, {kRoot2, kRoot2}},
+                                                {135, {-kRoot2, kRoot2}},
+                                                {30, {kRoot3, kHalf}},
+                                                {60, {kHalf, kRoot3}},
+                                                {120, {-kHalf, kRoot3}},
+                                                {150, {-kRoot3, kHalf}}}};
+
+double distance(Spot p, const Line& l) {
+    const Spot d = l.to - l.from;
+    const double length2 = d.x * d.x + d.y * d.y;
+    const Spot v = p - l.from;
+    const double t = length2 > 0 ? std::clamp((v.x * d.x + v.y * d.y) / length2, 0.0, 1.0) : 0.0;
+    return std::sqrt(distanceSquared(p, {l.from.x + t * d.x, l.from.y + t * d.y}));
+}
+
+double turn(Spot a, Spot b, Spot c) {
+    return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
+
+bool cross(const Line& a, const Line& b) {
+    return turn(a.from, a.to, b.from) * turn(a.from, a.to, b.to) < 0 &&
+           turn(b.from, b.to, a.from) * turn(b.from, b.to, a.to) < 0;
+}
+
+} // namespace
+
+double distance(const Line& a, const Line& b) {
+    if (cross(a, b))
+        return 0;
+    return std::min(
+        {distance(a.from, b), distance(a.to, b), distance(b.from, a), distance(b.to, a)});
+}
+
+PinRule::PinRule(const Field& top, std::span<const Segment> seams, const Basting& basting)
+    : top_{top}
+    , edge_{basting.edge.in()} {
+    if (basting.with == Basting::With::pins) {
+        halfLength_ = basting.pinLength.in() / 2;
+        clear_ = basting.clear.in();
+        for (const Segment& s : seams)
+            lines_.push_back({{s.from.x.in(), s.from.y.in()}, {s.to.x.in(), s.to.y.in()}});
+    }
+    reach_ = halfLength_ + clear_;
+    cell_ = std::max(1.0, reach_);
+    cell_ = std::max(cell_, std::sqrt(std::max(1.0, top.area()) / 20000));
+    columns_ = std::max(1, static_cast<int>(std::ceil(top.width() / cell_)));
+    rows_ = std::max(1, static_cast<int>(std::ceil(top.length() / cell_)));
+    cells_.resize(static_cast<std::size_t>(columns_) * static_cast<std::size_t>(rows_));
+    const double far = reach_ + cell_ * kRoot2 + kSlack; // from a cell's middle
+    const auto cellIndex = [&](double v, double from, int count) {
+        return static_cast<int>(std::clamp(std::floor((v - from) / cell_), 0.0, count - 1.0));
+    };
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        const Line& l = lines_[i];
+        const int c0 = cellIndex(std::min(l.from.x, l.to.x) - reach_, top.x0, columns_);
+        const int c1 = cellIndex(std::max(l.from.x, l.to.x) + reach_, top.x0, columns_);
+        const int r0 = cellIndex(std::min(l.from.y, l.to.y) - reach_, top.y0, rows_);
+        const int r1 = cellIndex(std::max(l.from.y, l.to.y) + reach_, top.y0, rows_);
+        for (int r = r0; r <= r1; ++r)
+            for (int c = c0; c <= c1; ++c)
+                if (distance(Spot{top.x0 + (c + 0.5) * cell_, top.y0 + (r + 0.5) * cell_}, l) <=
+                    far)
+                    cells_[static_cast<std::size_t>(r * columns_ + c)].push_back(
+                        static_cast<int>(i));
+    }
+}
+
+const std::vector<int>& PinRule::near(Spot at) const {
+    const int c = std::clamp(static_cast<int>((at.x - top_.x0) / cell_), 0, columns_ - 1);
+    const int r = std::clamp(static_cast<int>((at.y - top_.y0) / cell_), 0, rows_ - 1);
+    return cells_[static_cast<std::size_t>(r * columns_ + c)];
+}
+
+Spot PinRule::half(int angle) const {
+    const auto d = std::find_if(kDirections.begin(), kDirections.end(),
+                                [&](const Direction& k) { return k.angle == angle; });
+    return {d->unit.x * halfLength_, d->unit.y * halfLength_};
+}
+
+double PinRule::room(Spot at, int angle) const {
+    const Spot h = half(angle);
+    const Line pin{at - h, at + h};
+    double least = clear_;
+    for (const int i : near(at)) {
+        least = std::min(least, distance(pin, lines_[static_cast<std::size_t>(i)]));
+        if (least <= 0)
+            break;
+    }
+    return least;
+}
+
+double PinRule::edgeRoom(Spot at, int angle) const {
+    const Spot h = half(angle);
+    const double hx = std::abs(h.x), hy = std::abs(h.y);
+    return std::min(
+        {at.x - hx - top_.x0, top_.x1 - at.x - hx, at.y - hy - top_.y0, top_.y1 - at.y - hy});
+}
+
+std::optional<int> PinRule::angleAt(Spot at) const {
+    for (const Direction& d : kDirections) {
+        if (edgeRoom(at, d.angle) >= edge_ - kSlack && room(at, d.angle) >= clear_ - kSlack)
+            return d.angle;
+        if (halfLength_ <= 0)
+            break;
+    }
+    return {};
+}
+
+PinRule::Room PinRule::mostRoom(Spot at) const {
+    Room best;
+    for (const Direction& d : kDirections) {
+        if (edgeRoom(at, d.angle) < edge_ - kSlack)
+            continue;
+        const double here = room(at, d.angle);
+        if (here > best.room + kSlack)
+            best = {d.angle, here};
+        if (halfLength_ <= 0)
+            break;
+    }
+    return best;
+}
+
+} // namespace bastewright::points

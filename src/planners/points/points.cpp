@@ -1,0 +1,98 @@
+#include "planners/points/points.h"
+
+#include "planners/points/free_layout.h"
+#include "planners/points/grid_layout.h"
+#include "planners/points/holes.h"
+
+#include <cmath>
+#include <set>
+
+namespace bastewright {
+namespace {
+
+using namespace points;
+
+std::string place(Spot at, Unit unit) {
+    return format(Length::nearestInches(at.x), unit) + " across and " +
+           format(Length::nearestInches(at.y), unit) + " down";
+}
+
+/// Where a rule could not be kept: how many, how near, and the first few places.
+void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& spots) {
+    Spots crowded, outside;
+    double least = rules.pin.clear();
+    for (const Spot s : spots) {
+        if (rules.pin.angleAt(s))
+            continue;
+        const auto room = rules.pin.mostRoom(s);
+        if (room.room < 0) {
+            outside.push_back(s);
+            continue;
+        }
+        crowded.push_back(s);
+        least = std::min(least, room.room);
+    }
+    const auto list = [&](const Spots& at) {
+        std::string text;
+        for (std::size_t i = 0; i < std::min<std::size_t>(3, at.size()); ++i)
+            text += (i == 0 ? " " : "; ") + place(at[i], job.unit);
+        return at.size() > 3 ? text + " and others" : text;
+    };
+    if (!crowded.empty())
+        plan.findings.push_back(
+            {Finding::Level::warn, "/basting/clear",
+             "Seams leave no room to keep " + format(job.basting.clear, job.unit) +
+                 " clear of them at " + std::to_string(crowded.size()) +
+                 (crowded.size() == 1 ? " place:" : " places:") + list(crowded) +
+                 "; the nearest pin is " +
+                 format(Length::nearestInches(std::floor(least * 64 + 1e-6) / 64), job.unit) +
+                 " from a seam.",
+             "Move these pins as you sew up to them, or use shorter pins."});
+    if (!outside.empty())
+        plan.findings.push_back(
+            {Finding::Level::warn, "/basting/edge",
+             "The edge of the top cannot be held with pins " + format(job.basting.edge, job.unit) +
+                 " inside it; " + std::to_string(outside.size()) +
+                 (outside.size() == 1 ? " pin lies nearer:" : " pins lie nearer:") + list(outside) +
+                 ".",
+             "Allow pins nearer to the edge, or a shorter pin."});
+    if (const Spots open = holes(spots, rules.top(), rules.radius + 1.0 / 16); !open.empty())
+        plan.findings.push_back(
+            {Finding::Level::warn, "/basting/spacing",
+             "Some places are farther from a pin than the spacing allows:" + list(open) + ".",
+             "Add a pin there by eye."});
+}
+
+} // namespace
+
+int leastPoints(double squareInches, Length spacing) {
+    const double r2 = spacing.in() * spacing.in() / 2;
+    return static_cast<int>(std::ceil(squareInches / (r2 * 1.5 * std::sqrt(3.0)) - 1e-9));
+}
+
+PointsPlan planPoints(const Job& job, const PointsOptions& options, std::stop_token stop) {
+    PointsPlan plan;
+    const Rect area = topRect(job.top);
+    if (area.empty() || job.basting.spacing <= Length{})
+        return plan;
+    plan.bound = leastPoints(areaSquareInches(area), job.basting.spacing);
+    const Rules rules = rulesFor(job);
+    Layout layout;
+    if (const auto frame = frameOf(job); frame && !options.free)
+        if (auto grid = gridLayout(rules, *frame, options.effort, stop))
+            layout = std::move(grid->layout);
+    if (layout.pins.empty())
+        layout = freeLayout(rules, options.effort, stop);
+    tidy(layout);
+    for (const auto& p : layout.pins)
+        plan.points.push_back(
+            {{Length::nearestInches(p.at.x), Length::nearestInches(p.at.y)}, rules.angleAt(p.at)});
+    std::sort(plan.points.begin(), plan.points.end(),
+              [](const PlacedPoint& a, const PlacedPoint& b) {
+                  return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};
+              });
+    report(plan, job, rules, layout.spots());
+    return plan;
+}
+
+} // namespace bastewright

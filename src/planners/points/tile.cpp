@@ -1,0 +1,236 @@
+#include "planners/points/tile.h"
+
+#include "planners/points/cover_task.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace bastewright::points {
+namespace {
+
+/// Turns and mirrors of the tile about the middle of its blocks.
+enum class Move { stay, mirrorX, mirrorY, halfTurn, turn, turnBack, diagonal, antiDiagonal };
+
+using Group = std::vector<Move>;
+
+const std::vector<Group>& groups() {
+    using enum Move;
+    static const std::vector<Group> all{
+        {stay},
+        {stay, halfTurn},
+        {stay, mirrorX, mirrorY, halfTurn},
+        {stay, turn, halfTurn, turnBack},
+        {stay, mirrorX},
+        {stay, mirrorY},
+        {stay, diagonal, antiDiagonal, halfTurn},
+    };
+    return all;
+}
+
+bool needsSquare(const Group& g) {
+    return std::any_of(g.begin(), g.end(), [](Move m) { return m >= Move::turn; });
+}
+
+class Torus {
+public:
+    Torus(const Rules& rules, const BlockFrame& frame, const TileRequest& request)
+        : rules_{rules}
+        , width_{frame.pitchX * request.across}
+        , length_{frame.pitchY * request.down}
+        , middle_{(width_ - frame.pitchX + frame.blockX) / 2,
+                  (length_ - frame.pitchY + frame.blockY) / 2}
+        , corner_{frame.first.x + request.column * frame.pitchX,
+                  frame.first.y + request.row * frame.pitchY} {}
+
+    bool square() const {
+        return std::abs(width_ - length_) < 1e-9 && std::abs(middle_.x - middle_.y) < 1e-9;
+    }
+    Field field() const { return {0, 0, width_, length_}; }
+
+    Spot wrapped(Spot p) const {
+        const auto wrap = [](double v, double period) {
+            v -= std::floor(v / period) * period;
+            return v > period - 1e-7 ? 0.0 : v;
+        };
+        return {wrap(p.x, width_), wrap(p.y, length_)};
+    }
+
+    Spot moved(Spot p, Move m) const {
+        const double u = p.x - middle_.x, v = p.y - middle_.y;
+        switch (m) {
+        case Move::stay:
+            return p;
+        case Move::mirrorX:
+            return wrapped({middle_.x - u, p.y});
+        case Move::mirrorY:
+            return wrapped({p.x, middle_.y - v});
+        case Move::halfTurn:
+            return wrapped({middle_.x - u, middle_.y - v});
+        case Move::turn:
+            return wrapped({middle_.x - v, middle_.y + u});
+        case Move::turnBack:
+            return wrapped({middle_.x + v, middle_.y - u});
+        case Move::diagonal:
+            return wrapped({middle_.x + v, middle_.y + u});
+        case Move::antiDiagonal:
+            return wrapped({middle_.x - v, middle_.y - u});
+        }
+        return p;
+    }
+
+    /// The place and its images under the group, once each.
+    Spots orbit(Spot p, const Group& g) const {
+        Spots out;
+        for (const Move m : g) {
+            const Spot q = moved(p, m);
+            if (std::none_of(out.begin(), out.end(),
+                             [&](Spot o) { return distanceSquared(o, q) < 1e-12; }))
+                out.push_back(q);
+        }
+        return out;
+    }
+
+    /// Every copy that reaches the tile.
+    Spots copies(const Spots& places) const {
+        const int nx = static_cast<int>(std::ceil(rules_.radius / width_));
+        const int ny = static_cast<int>(std::ceil(rules_.radius / length_));
+        Spots out;
+        for (const Spot p : places)
+            for (int j = -ny; j <= ny; ++j)
+                for (int i = -nx; i <= nx; ++i)
+                    if (const Spot q{p.x + i * width_, p.y + j * length_};
+                        field().contains(q, rules_.radius))
+                        out.push_back(q);
+        return out;
+    }
+
+    Spots candidates(double raster) const {
+        Spots out;
+        for (double y = 0; y < length_ - 1e-7; y += raster)
+            for (double x = 0; x < width_ - 1e-7; x += raster)
+                if (allowed({x, y}))
+                    out.push_back({x, y});
+        return out;
+    }
+
+    bool allowed(Spot p) const { return rules_.pin.angleAt(corner_ + p).has_value(); }
+
+    Spots leastBreach(Spot w) const {
+        Spots out;
+        for (const Spot s : rules_.leastBreach(corner_ + w))
+            out.push_back(wrapped(s - corner_));
+        return out;
+    }
+
+private:
+    const Rules& rules_;
+    double width_, length_;
+    Spot middle_, corner_;
+};
+
+/// Fewer different distances from the corner are easier to lay and to remember.
+std::size_t distances(const TilePattern& t) {
+    std::set<long> xs, ys;
+    for (const Spot p : t.points) {
+        xs.insert(std::lround(p.x * 1e4));
+        ys.insert(std::lround(p.y * 1e4));
+    }
+    return xs.size() + ys.size();
+}
+
+class Collector {
+public:
+    void add(TilePattern p) {
+        std::sort(p.points.begin(), p.points.end(),
+                  [](Spot a, Spot b) { return a.y != b.y ? a.y < b.y : a.x < b.x; });
+        if (!all_.empty() && p.points.size() > all_.front().points.size())
+            return;
+        if (!all_.empty() && p.points.size() < all_.front().points.size())
+            all_.clear();
+        for (TilePattern& known : all_)
+            if (known.points == p.points) {
+                known.symmetry = std::max(known.symmetry, p.symmetry);
+                return;
+            }
+        all_.push_back(std::move(p));
+    }
+    std::size_t fewest() const { return all_.empty() ? 0 : all_.front().points.size(); }
+    std::vector<TilePattern> best(int most) {
+        std::stable_sort(all_.begin(), all_.end(), [](const TilePattern& a, const TilePattern& b) {
+            return a.symmetry != b.symmetry ? a.symmetry > b.symmetry : distances(a) < distances(b);
+        });
+        if (all_.size() > static_cast<std::size_t>(most))
+            all_.resize(static_cast<std::size_t>(most));
+        return std::move(all_);
+    }
+
+private:
+    std::vector<TilePattern> all_;
+};
+
+} // namespace
+
+std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& frame,
+                                      const TileRequest& request, std::stop_token stop) {
+    const Torus torus{rules, frame, request};
+    Spots places = torus.candidates(rules.step);
+    // Where seams leave little room, the raster is made finer.
+    const double all = torus.field().area() / squared(rules.step);
+    if (static_cast<double>(places.size()) < 0.3 * all && rules.step > rules.fine * 1.5)
+        places = torus.candidates(rules.step / 2);
+    Collector found;
+    for (const Group& group : groups()) {
+        if (needsSquare(group) && !torus.square())
+            continue;
+        CoverTask task;
+        task.field = torus.field();
+        task.radius = rules.radius;
+        task.gap = rules.gap;
+        task.steps = request.steps;
+        task.below = found.fewest() == 0 ? task.below : static_cast<int>(found.fewest()) + 1;
+        std::vector<Spots> own;
+        std::set<std::pair<long, long>> seen;
+        const auto key = [](Spot p) {
+            return std::pair{std::lround(p.x * 1e5), std::lround(p.y * 1e5)};
+        };
+        for (const Spot p : places) {
+            if (seen.contains(key(p)))
+                continue;
+            const Spots orbit = torus.orbit(p, group);
+            for (const Spot q : orbit)
+                seen.insert(key(q));
+            if (std::all_of(orbit.begin(), orbit.end(), [&](Spot q) { return torus.allowed(q); })) {
+                own.push_back(orbit);
+                task.orbits.push_back(torus.copies(orbit));
+                task.costs.push_back(static_cast<int>(orbit.size()));
+            }
+        }
+        if (group.size() == 1) // a breach is looked for once, without symmetry
+            task.relaxed = [&](Spot w) {
+                std::vector<Spots> out;
+                for (const Spot s : torus.leastBreach(w)) {
+                    own.push_back({s});
+                    out.push_back(torus.copies({s}));
+                }
+                return out;
+            };
+        std::size_t kept = 0;
+        task.onFound = [&](const std::vector<int>& choice, int cost) {
+            if (kept > 200 && static_cast<std::size_t>(cost) >= found.fewest())
+                return;
+            ++kept;
+            TilePattern pattern{request.across, request.down, {}, static_cast<int>(group.size())};
+            for (const int c : choice)
+                for (const Spot p : own[static_cast<std::size_t>(c)])
+                    pattern.points.push_back(p);
+            found.add(std::move(pattern));
+        };
+        const CoverAnswer answer = solve(task, stop);
+        if (group.size() == 1 && !answer.found)
+            return {};
+    }
+    return found.best(request.most);
+}
+
+} // namespace bastewright::points
