@@ -1,0 +1,63 @@
+#pragma once
+
+#include "planners/crew/problem.h"
+#include "planners/crew/profile.h"
+
+#include <optional>
+
+namespace bastewright::crew {
+
+/// Builds a schedule from an order of activities: one after another, each gets the people, the
+/// place and the time at which it ends soonest, in any gap left by those before it (serial schedule
+/// generation, Kelley 1963). So a person may be waited for where that ends sooner, and a team
+/// gathers in time because the people it needs are spoken for.
+///
+/// Every problem without hours has an order that leads to a best schedule when tools alone are
+/// short. Where nobody's hours suffice, somebody stays beyond `until`: see Schedule::overtime.
+///
+/// Keeps its working memory between calls; one decoder serves one thread.
+class Decoder {
+public:
+    explicit Decoder(const Problem& problem);
+
+    /// `order` holds every activity after those it waits for. `who` is empty, or names for each
+    /// activity the one person who may do it (-1: anybody who may).
+    void build(std::span<const int> order, std::span<const int> who, Schedule& out);
+
+    /// Replaces the people's hours (for use with a mirrored problem).
+    void setHours(std::span<const Person> people) { hours_.assign(people.begin(), people.end()); }
+
+private:
+    struct Busy {
+        int start, end;
+    };
+    struct Stand {
+        int start, end;
+        std::int64_t place;
+    };
+    struct Choice {
+        int person = -1, start = 0, end = kNever, strip = -1;
+        std::int64_t place = 0;
+    };
+    struct Room {
+        int strip = -1;
+        std::int64_t place = 0;
+        int retry = kNever; ///< where there is none: when to look again
+    };
+
+    int freeFrom(int person, int ready, int seconds, bool overtime) const;
+    int gapEnd(int person, int time, bool overtime, int& freeAgain) const;
+    Room roomFor(const Mode& mode, int start, int end) const;
+    Choice chooseOne(const Activity& a, int ready, int only, bool overtime) const;
+    int gatherTeam(const Activity& a, int ready, bool overtime, std::vector<int>& team) const;
+    void schedule(int i, int only, Schedule& out);
+
+    const Problem& problem_;
+    std::vector<Person> hours_;
+    Profile profile_;
+    std::vector<std::vector<Busy>> busy_;   ///< by person, ascending
+    std::vector<std::vector<Stand>> stand_; ///< by strip
+    std::vector<int> load_, over_;
+};
+
+} // namespace bastewright::crew

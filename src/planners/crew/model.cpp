@@ -1,0 +1,145 @@
+#include "planners/crew/model.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace bastewright::crew {
+namespace {
+
+int secondsFrom(ClockTime start, ClockTime t) {
+    using std::chrono::hours;
+    auto d = t.sinceMidnight - start.sinceMidnight;
+    if (d <= -hours{12})
+        d += hours{24};
+    return static_cast<int>(std::chrono::duration_cast<Seconds>(d).count());
+}
+
+class Modeller {
+public:
+    Modeller(const std::vector<Helper>& helpers, const std::vector<QuiltPlan>& quilts)
+        : helpers_(helpers)
+        , quilts_(quilts) {}
+
+    void add(const TaskDraft& draft) {
+        Activity a{.seconds = draft.effort.fixed, .team = draft.team, .after = draft.after};
+        if (draft.needs.irons)
+            a.demand = {1};
+        if (draft.team > 0)
+            addModes(a, draft);
+        out_.problem.activities.push_back(std::move(a));
+    }
+
+    Model take() { return std::move(out_); }
+
+private:
+    void addModes(Activity& a, const TaskDraft& draft) {
+        // People of equal reach share their places.
+        std::map<Length, std::pair<int, int>> spotsOf;
+        for (std::size_t h = 0; h < helpers_.size(); ++h) {
+            if (!may(helpers_[h], draft.needs))
+                continue;
+            Mode m{.person = static_cast<int>(h),
+                   .seconds = secondsAt(draft.effort, helpers_[h].pace)};
+            if (draft.needs.reach) {
+                const auto [at, fresh] = spotsOf.try_emplace(helpers_[h].reach);
+                if (fresh)
+                    at->second = addSpots(draft, helpers_[h].reach);
+                std::tie(m.firstSpot, m.endSpot) = at->second;
+                if (m.firstSpot == m.endSpot)
+                    continue;
+            }
+            a.modes.push_back(m);
+        }
+        std::ranges::stable_sort(a.modes, {}, &Mode::seconds);
+    }
+
+    std::pair<int, int> addSpots(const TaskDraft& draft, Length reach) {
+        const QuiltPlan& quilt = quilts_[static_cast<std::size_t>(draft.job)];
+        const Zone& zone = quilt.zones[static_cast<std::size_t>(draft.zone)];
+        const Pass& pass = passOf(quilt, draft.pass);
+        auto& spots = out_.problem.spots;
+        const int first = static_cast<int>(spots.size());
+        const Rect box = workBox(zone);
+        for (const SideRange& r :
+             sidesFor(box, pass.table, quilt.surface.closed, reach, !quilt.surface.floor)) {
+            const Interval b = isAcross(r.side) ? box.x() : box.y();
+            const Length room = elbowRoom(pass.table, r.side);
+            spots.push_back(
+                {.strip = stripOf(draft, pass, r.side),
+                 .lo = r.start.lo.nm(),
+                 .hi = r.start.hi.nm(),
+                 .want = wanted(b.middle() - room / 2, r.start, extent(pass.table, r.side), room)
+                             .nm()});
+        }
+        return {first, static_cast<int>(spots.size())};
+    }
+
+    /// As many people as fit stand side by side without gaps: the place in that row which is
+    /// nearest to the middle of the zone, where it serves; else the nearest that does.
+    static Length wanted(Length middle, Interval start, Interval edge, Length room) {
+        const std::int64_t fit = std::max<std::int64_t>(1, edge.size().nm() / room.nm());
+        const Length spare = edge.size() - fit * room;
+        const Length pitch = fit > 1 ? room + spare / (fit - 1) : room;
+        Length best = std::clamp(middle, start.lo, start.hi);
+        bool found = false;
+        for (std::int64_t k = 0; k < fit; ++k) {
+            const Length at = fit > 1 ? edge.lo + k * pitch : best;
+            if (!start.contains(at))
+                continue;
+            if (!found || abs(at - middle) < abs(best - middle))
+                best = at;
+            found = true;
+        }
+        return best;
+    }
+
+    static const Pass& passOf(const QuiltPlan& quilt, int number) {
+        for (const Pass& p : quilt.passes)
+            if (p.number == number)
+                return p;
+        return quilt.passes.front();
+    }
+
+    int stripOf(const TaskDraft& draft, const Pass& pass, Side side) {
+        const auto [at, fresh] =
+            strips_.try_emplace({draft.job, draft.pass, side}, static_cast<int>(out_.edges.size()));
+        if (fresh) {
+            const Interval edge = extent(pass.table, side);
+            out_.edges.push_back({side});
+            out_.problem.strips.push_back(
+                {elbowRoom(pass.table, side).nm(), edge.lo.nm(), edge.hi.nm()});
+        }
+        return at->second;
+    }
+
+    const std::vector<Helper>& helpers_;
+    const std::vector<QuiltPlan>& quilts_;
+    Model out_;
+    std::map<std::tuple<int, int, Side>, int> strips_;
+};
+
+} // namespace
+
+Person hoursOf(const Helper& helper, ClockTime start) {
+    Person p;
+    if (helper.from)
+        p.from = std::max(0, secondsFrom(start, *helper.from));
+    if (helper.until)
+        p.until = std::max(0, secondsFrom(start, *helper.until));
+    return p;
+}
+
+Model modelOf(const Session& session, const std::vector<Helper>& helpers,
+              const std::vector<QuiltPlan>& quilts, const Drafts& drafts) {
+    Modeller modeller{helpers, quilts};
+    for (const TaskDraft& d : drafts.tasks)
+        modeller.add(d);
+    Model model = modeller.take();
+    for (const Helper& h : helpers)
+        model.problem.people.push_back(hoursOf(h, session.setting.start));
+    model.problem.tools = {std::max(0, session.setting.room.irons)};
+    return model;
+}
+
+} // namespace bastewright::crew

@@ -1,0 +1,343 @@
+#include "planners/crew/tasks.h"
+
+#include "planners/crew/words.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace bastewright::crew {
+namespace {
+
+/// From this thickness on dots are pressed from the back too.
+constexpr Length kThickBatting = Length::millimetres(10);
+
+/// The 'wave' of what is pressed after turning.
+constexpr int kFromBack = 2;
+
+/// Zones of one pass in waves: nearest to the middle of the quilt first.
+std::vector<std::vector<int>> wavesOf(const QuiltPlan& quilt, const Pass& pass, int zonesInWave) {
+    std::vector<int> zones;
+    for (std::size_t z = 0; z < quilt.zones.size(); ++z)
+        if (quilt.zones[z].pass == pass.number)
+            zones.push_back(static_cast<int>(z));
+    const Point middle{quilt.layers.top.width / 2, quilt.layers.top.length / 2};
+    const auto away = [&](int z) {
+        const Point p = quilt.zones[static_cast<std::size_t>(z)].area.middle();
+        return std::max(abs(p.x - middle.x), abs(p.y - middle.y));
+    };
+    const auto count = static_cast<int>(zones.size());
+    const int waves = std::max(1, (count + zonesInWave - 1) / std::max(1, zonesInWave));
+    if (waves > 1)
+        std::ranges::stable_sort(zones, {}, away);
+    std::vector<std::vector<int>> out;
+    for (int w = 0; w < waves; ++w)
+        out.emplace_back(zones.begin() + count * w / waves,
+                         zones.begin() + count * (w + 1) / waves);
+    return out;
+}
+
+class Drafter {
+public:
+    Drafter(const Session& session, const std::vector<Helper>& helpers, const DraftOptions& options)
+        : session_(session)
+        , helpers_(helpers)
+        , options_(options) {}
+
+    /// Appends one quilt's tasks, the first of them after `first`; returns the last.
+    int quilt(int job, const QuiltPlan& plan, int first) {
+        job_ = job;
+        plan_ = &plan;
+        dots_ = basting().with == Basting::With::dots;
+        frontier_.clear();
+        if (first >= 0)
+            frontier_ = {first};
+        sortZones();
+        for (std::size_t k = 0; k < plan.passes.size(); ++k)
+            pass(plan.passes[k], k == 0);
+        if (dots_ && !plan.passes.empty() && batting().thickness > kThickBatting)
+            fromTheBack();
+        const int last = plan.passes.empty() ? 1 : plan.passes.back().number;
+        return step(TaskKind::handOver, last, {.byHand = kHandOver}, 1, {.afoot = true});
+    }
+
+    Drafts take() { return std::move(out_); }
+
+private:
+    const Job& job() const { return session_.jobs[static_cast<std::size_t>(job_)]; }
+    const Basting& basting() const { return job().basting; }
+    const Batting& batting() const { return job().batting; }
+
+    int count(const Needs& needs) const {
+        return static_cast<int>(
+            std::ranges::count_if(helpers_, [&](const Helper& h) { return may(h, needs); }));
+    }
+
+    int add(TaskDraft draft) {
+        draft.job = job_;
+        out_.tasks.push_back(std::move(draft));
+        return static_cast<int>(out_.tasks.size()) - 1;
+    }
+
+    /// A task that everything before it leads to and everything after it waits for.
+    int step(TaskKind kind, int passNumber, Effort effort, int team, Needs needs, int wave = 0) {
+        // Where too few walk, seated people help out; where too few lift, those who do must do.
+        if (needs.lifts)
+            team = std::max(1, std::min(team, count(needs)));
+        else
+            team = std::min(team, static_cast<int>(helpers_.size()));
+        if (count(needs) < team)
+            needs.afoot = needs.lifts = false;
+        const int id = add({.kind = kind,
+                            .pass = passNumber,
+                            .wave = wave,
+                            .effort = effort,
+                            .team = team,
+                            .needs = needs,
+                            .after = frontier_});
+        frontier_ = {id};
+        return id;
+    }
+
+    /// Which zones somebody can work; says which nobody can, and what would cure it, pass by pass.
+    void sortZones() {
+        workable_.assign(plan_->zones.size(), false);
+        for (const Pass& p : plan_->passes) {
+            std::string unreached, unclosed;
+            std::optional<Length> reach;
+            for (std::size_t z = 0; z < plan_->zones.size(); ++z) {
+                const Zone& zone = plan_->zones[z];
+                if (zone.pass != p.number)
+                    continue;
+                const bool closes = !dots_ && !zone.points.empty();
+                if (!reachedBy(zone, p, {})) {
+                    unreached += words({unreached.empty() ? "" : ", ", zone.id});
+                    reach =
+                        std::max(reach, leastReach(workBox(zone), p.table, plan_->surface.closed));
+                } else if (closes && !reachedBy(zone, p, {.closes = true})) {
+                    unclosed += words({unclosed.empty() ? "" : ", ", zone.id});
+                } else {
+                    workable_[z] = true;
+                }
+            }
+            const std::string where =
+                words({plan_->name, ", pass ", std::to_string(p.number), ": "});
+            if (!unreached.empty())
+                stop(
+                    "/helpers",
+                    words({where, "nobody reaches all of zone ", unreached, " from an open side."}),
+                    reach ? words({"A helper who reaches ",
+                                   format(*reach + Length::inch64ths(7), job().unit),
+                                   ", or a table open on more sides."})
+                          : "Move the table away from a wall: no side of it is open.");
+            if (!unclosed.empty())
+                stop("/helpers",
+                     words({where, "nobody who closes pins reaches zone ", unclosed, "."}),
+                     "Let somebody who reaches it close pins.");
+        }
+    }
+
+    bool reachedBy(const Zone& zone, const Pass& pass, const Needs& needs) const {
+        const SurfacePlan& s = plan_->surface;
+        const Rect box = workBox(zone);
+        return std::ranges::any_of(helpers_, [&](const Helper& h) {
+            return may(h, needs) && !sidesFor(box, pass.table, s.closed, h.reach, !s.floor).empty();
+        });
+    }
+
+    void stop(std::string field, std::string text, std::string cure) {
+        out_.findings.push_back(
+            {Finding::Level::stop, std::move(field), std::move(text), std::move(cure)});
+    }
+
+    void zoneTasks(TaskKind kind, const std::vector<int>& zones, int passNumber, int wave) {
+        std::vector<int> done;
+        for (const int z : zones)
+            if (const int id = zoneTask(kind, z, passNumber, wave, frontier_); id >= 0)
+                done.push_back(id);
+        if (!done.empty())
+            frontier_ = done;
+    }
+
+    int zoneTask(TaskKind kind, int z, int passNumber, int wave, const std::vector<int>& after) {
+        const Zone& zone = plan_->zones[static_cast<std::size_t>(z)];
+        if (!workable_[static_cast<std::size_t>(z)])
+            return -1;
+        const bool closing = kind == TaskKind::closePins, pressing = kind == TaskKind::press;
+        if ((closing || pressing) && zone.points.empty())
+            return -1;
+        if (pressing && !mayPress(zone, passNumber))
+            return -1;
+        return add({.kind = kind,
+                    .pass = passNumber,
+                    .wave = wave,
+                    .zone = z,
+                    .effort = zoneWork(kind, static_cast<int>(zone.points.size())),
+                    .team = 1,
+                    .needs = {.irons = pressing, .closes = closing, .reach = true},
+                    .after = after});
+    }
+
+    bool mayPress(const Zone& zone, int passNumber) {
+        if (session_.setting.room.irons < 1) {
+            once("/room/irons", "Dots have to be pressed, and there is no iron.",
+                 "Bring one iron.");
+            return false;
+        }
+        if (count({.irons = true}) == 0) {
+            once("/helpers", "Dots have to be pressed, and nobody may iron.",
+                 "Let one helper iron.");
+            return false;
+        }
+        for (const Pass& p : plan_->passes)
+            if (p.number == passNumber && reachedBy(zone, p, {.irons = true}))
+                return true;
+        once("/helpers",
+             words({plan_->name, ", pass ", std::to_string(passNumber),
+                    ": nobody who may iron reaches zone ", zone.id, "."}),
+             "Let somebody who reaches it iron.");
+        return false;
+    }
+
+    void once(std::string field, std::string text, std::string cure) {
+        for (const Finding& f : out_.findings)
+            if (f.text == text)
+                return;
+        stop(std::move(field), std::move(text), std::move(cure));
+    }
+
+    void pass(const Pass& p, bool first) {
+        if (first) {
+            step(TaskKind::layBacking, p.number, layLayer(p), 2, {.afoot = true});
+            step(TaskKind::layBatting, p.number, layLayer(p), 2, {.afoot = true});
+            step(TaskKind::layTop, p.number, layLayer(p), 2, {.afoot = true});
+        } else {
+            shiftInto(p);
+        }
+        if (clampsOf(p) > 0)
+            step(TaskKind::reclamp, p.number, reclamp(p), 1, {.afoot = true});
+        if (dots_)
+            dotPass(p);
+        else
+            pinPass(p);
+        step(TaskKind::checkUnderside, p.number, {.byHand = kUnderside}, 1, {.afoot = true});
+    }
+
+    void shiftInto(const Pass& p) {
+        const int hands = std::max(1, p.liftPeople);
+        const int lifters = count({.lifts = true});
+        if (lifters < hands)
+            out_.findings.push_back(
+                {Finding::Level::warn, "/helpers",
+                 words({plan_->name, ", shift into pass ", std::to_string(p.number), ": ",
+                        std::to_string(std::lround(p.liftKilograms)), " kg wants ",
+                        std::to_string(hands), " people who lift, and there ",
+                        lifters == 1 ? "is " : "are ", std::to_string(lifters), "."}),
+                 "Ask for more hands at the shifts, or slide the quilt in short steps."});
+        step(TaskKind::shift, p.number, shift(p), hands, {.lifts = true, .afoot = true});
+    }
+
+    void pinPass(const Pass& p) {
+        const auto waves = wavesOf(*plan_, p, options_.zonesInWave);
+        const double area = areaSquareInches(p.fresh);
+        const std::vector<int> laid = frontier_;
+        std::vector<int> closes, before = laid;
+        int smoothed = -1;
+        for (std::size_t w = 0; w < waves.size(); ++w) {
+            const int wave = waves.size() > 1 ? static_cast<int>(w) + 1 : 0;
+            frontier_ = laid;
+            zoneTasks(TaskKind::placeOpen, waves[w], p.number, wave);
+            // Pinning works outward: a later wave is smoothed after an earlier one.
+            if (smoothed >= 0)
+                frontier_.push_back(smoothed);
+            double part = area;
+            if (waves.size() > 1) {
+                part = 0;
+                for (const int z : waves[w])
+                    part += areaSquareInches(plan_->zones[static_cast<std::size_t>(z)].area);
+            }
+            smoothed = step(TaskKind::smooth, p.number, smooth(part), 2, {.afoot = true}, wave);
+            zoneTasks(TaskKind::closePins, waves[w], p.number, wave);
+            closes.insert(closes.end(), frontier_.begin(), frontier_.end());
+        }
+        frontier_ = closes;
+    }
+
+    void dotPass(const Pass& p) {
+        const auto zones = wavesOf(*plan_, p, 1'000'000).front();
+        step(TaskKind::foldBack, p.number, fold(p), 2, {.afoot = true});
+        zoneTasks(TaskKind::dotLower, zones, p.number, 0);
+        step(TaskKind::foldForward, p.number, fold(p), 2, {.afoot = true});
+        dotUpperAndPress(zones, p.number);
+        cool(p.number);
+    }
+
+    void dotUpperAndPress(const std::vector<int>& zones, int passNumber) {
+        std::vector<int> ends;
+        for (const int z : zones) {
+            const int upper = zoneTask(TaskKind::dotUpper, z, passNumber, 0, frontier_);
+            if (upper < 0)
+                continue;
+            const int pressed = zoneTask(TaskKind::press, z, passNumber, 0, {upper});
+            ends.push_back(pressed >= 0 ? pressed : upper);
+        }
+        if (!ends.empty())
+            frontier_ = ends;
+    }
+
+    void cool(int passNumber, int wave = 0) {
+        const int id = add({.kind = TaskKind::cool,
+                            .pass = passNumber,
+                            .wave = wave,
+                            .effort = {.fixed = kCool},
+                            .team = 0,
+                            .after = frontier_});
+        frontier_ = {id};
+    }
+
+    /// Thick batting: turned once by everybody who lifts, every zone pressed again from the back,
+    /// pass by pass in reverse as the quilt slides home. The slides are in the time of turning.
+    void fromTheBack() {
+        const int last = plan_->passes.back().number;
+        Effort effort{.byHand = kTurnOver};
+        for (std::size_t k = 1; k < plan_->passes.size(); ++k)
+            effort.byHand += shift(plan_->passes[k]).byHand;
+        step(TaskKind::turnOver, last, effort, std::max(1, count({.lifts = true})),
+             {.lifts = true, .afoot = true});
+        for (auto p = plan_->passes.rbegin(); p != plan_->passes.rend(); ++p)
+            zoneTasks(TaskKind::press, wavesOf(*plan_, *p, 1'000'000).front(), p->number,
+                      kFromBack);
+        cool(last, kFromBack);
+    }
+
+    const Session& session_;
+    const std::vector<Helper>& helpers_;
+    const DraftOptions& options_;
+    Drafts out_;
+    int job_ = 0;
+    const QuiltPlan* plan_ = nullptr;
+    bool dots_ = false;
+    std::vector<bool> workable_;
+    std::vector<int> frontier_; ///< what the next task waits for
+};
+
+} // namespace
+
+bool may(const Helper& helper, const Needs& needs) {
+    return (!needs.lifts || (helper.lifts && !helper.seated)) && (!needs.irons || helper.irons) &&
+           (!needs.closes || helper.closes) && (!needs.afoot || !helper.seated);
+}
+
+Drafts draftTasks(const Session& session, const std::vector<Helper>& helpers,
+                  const std::vector<QuiltPlan>& quilts, const DraftOptions& options) {
+    Drafter drafter{session, helpers, options};
+    std::map<int, int> lastOn; // surface number -> the task that frees it
+    for (std::size_t q = 0; q < quilts.size() && q < session.jobs.size(); ++q) {
+        const auto before = lastOn.find(quilts[q].surface.number);
+        const int first = before == lastOn.end() ? -1 : before->second;
+        lastOn[quilts[q].surface.number] = drafter.quilt(static_cast<int>(q), quilts[q], first);
+    }
+    return drafter.take();
+}
+
+} // namespace bastewright::crew

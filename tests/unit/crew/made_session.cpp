@@ -1,0 +1,130 @@
+#include "unit/crew/made_session.h"
+
+namespace bastewright::made {
+
+std::uint64_t Dice::next() {
+    state_ += 0x9e3779b97f4a7c15ULL;
+    std::uint64_t z = state_;
+    z = (z ^ (z >> 30U)) * 0xbf58476d1ce4e5b9ULL;
+    z = (z ^ (z >> 27U)) * 0x94d049bb133111ebULL;
+    return z ^ (z >> 31U);
+}
+
+Helper helper(std::string name, double pace, int reachInches) {
+    Helper h;
+    h.name = std::move(name);
+    h.pace = pace;
+    h.reach = Length::inches(reachInches);
+    return h;
+}
+
+std::vector<Helper> helpers(int count) {
+    static const std::vector<std::string> names{"Ada", "Bo", "Cai", "Dot"};
+    std::vector<Helper> out;
+    for (int i = 0; i < count; ++i)
+        out.push_back(helper(i < 4 ? names[static_cast<std::size_t>(i)]
+                                   : std::string("H").append(std::to_string(i + 1))));
+    return out;
+}
+
+void addQuilt(Session& session, std::vector<QuiltPlan>& quilts, const Shape& s) {
+    Job job;
+    job.name = std::string("Quilt ").append(std::to_string(quilts.size() + 1));
+    job.top.width = {Length::inches(s.across * s.freshWidth)};
+    job.top.length = {Length::inches(s.down * s.freshLength)};
+    job.basting.with = s.dots ? Basting::With::dots : Basting::With::pins;
+    session.jobs.push_back(job);
+
+    QuiltPlan q;
+    q.name = job.name;
+    q.layers.top = {job.top.width.front(), job.top.length.front()};
+    q.surface.number = s.surface;
+    q.surface.closed = s.closed;
+    q.surface.width = Length::inches(s.freshLength + 4);
+    q.surface.length = Length::inches(s.freshWidth + 4);
+    Point before{};
+    for (int j = 0; j < s.down; ++j)
+        for (int step = 0; step < s.across; ++step) {
+            const int i = j % 2 == 0 ? step : s.across - 1 - step;
+            Pass p;
+            p.number = static_cast<int>(q.passes.size()) + 1;
+            p.fresh = {Length::inches(i * s.freshWidth), Length::inches(j * s.freshLength),
+                       Length::inches((i + 1) * s.freshWidth),
+                       Length::inches((j + 1) * s.freshLength)};
+            p.field = p.fresh;
+            p.table = p.fresh.grown(Length::inches(2));
+            if (p.number > 1)
+                p.shift = {before.x - p.fresh.x0, before.y - p.fresh.y0};
+            before = {p.fresh.x0, p.fresh.y0};
+            p.holds = {{Side::head, Hold::Kind::clamp, 3, {}, {}},
+                       {Side::foot, Hold::Kind::tape, 0, Length::inches(30), {}}};
+            p.liftPeople = 2;
+            p.liftKilograms = 4;
+            for (int b = 0; b < s.zonesDown; ++b)
+                for (int a = 0; a < s.zonesAcross; ++a) {
+                    Zone z;
+                    z.id = std::string(1, static_cast<char>('A' + (i * s.zonesAcross + a) % 26));
+                    if (i * s.zonesAcross + a >= 26)
+                        z.id = "A" + z.id;
+                    z.id.append(std::to_string(j * s.zonesDown + b + 1));
+                    z.pass = p.number;
+                    const Length w = p.fresh.width(), l = p.fresh.length();
+                    z.area = {p.fresh.x0 + w * a / s.zonesAcross, p.fresh.y0 + l * b / s.zonesDown,
+                              p.fresh.x0 + w * (a + 1) / s.zonesAcross,
+                              p.fresh.y0 + l * (b + 1) / s.zonesDown};
+                    const Length pitch = Length::inches(s.spacing);
+                    for (Length y = z.area.y0 + pitch / 2; y < z.area.y1; y += pitch)
+                        for (Length x = z.area.x0 + pitch / 2; x < z.area.x1; x += pitch)
+                            z.points.push_back({{x, y}, 0});
+                    p.zones.push_back(z.id);
+                    q.zones.push_back(std::move(z));
+                }
+            q.passes.push_back(std::move(p));
+        }
+    quilts.push_back(std::move(q));
+}
+
+Afternoon anyAfternoon(std::uint64_t seed) {
+    Dice dice{seed};
+    Afternoon a;
+    Setting& setting = a.session.setting;
+    setting.helpers = helpers(dice.once(4) ? 1 : dice.between(2, 9));
+    for (Helper& h : setting.helpers) {
+        h.pace = 0.5 + 0.1 * dice.upTo(11);
+        h.reach = Length::inches(dice.between(25, 32));
+        h.closes = !dice.once(5);
+        h.lifts = !dice.once(4);
+        h.irons = dice.once(2);
+        h.seated = dice.once(7);
+        if (dice.once(4))
+            h.from = after(setting.start, Seconds{60 * dice.between(1, 120)});
+        if (dice.once(6))
+            h.until = after(setting.start, Seconds{60 * dice.between(60, 300)});
+    }
+    setting.room.irons = dice.upTo(4);
+    const int quilts = dice.once(2) ? 1 : dice.between(2, 5);
+    const int surfaces = dice.between(1, quilts);
+    for (int q = 0; q < quilts; ++q) {
+        Shape s{.across = dice.between(1, 3),
+                .down = dice.between(1, 3),
+                .zonesAcross = dice.between(1, 4),
+                .zonesDown = dice.between(2, 3),
+                .freshWidth = dice.between(30, 80),
+                .freshLength = dice.between(30, 46),
+                .spacing = dice.between(3, 6),
+                .surface = 1 + q % surfaces,
+                .dots = dice.once(3),
+                .closed = {}};
+        if (dice.once(6))
+            s.closed = {kSides[static_cast<std::size_t>(dice.upTo(4))]};
+        addQuilt(a.session, a.quilts, s);
+        for (Pass& p : a.quilts.back().passes)
+            p.liftPeople = dice.between(1, 3);
+        if (s.dots && dice.once(2))
+            a.session.jobs.back().batting.thickness = Length::millimetres(13);
+    }
+    a.session.severalQuilts = quilts > 1;
+    return a;
+}
+
+} // namespace bastewright::made
