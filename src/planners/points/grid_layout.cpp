@@ -17,7 +17,7 @@ Layout patternEverywhere(const Rules& rules, const BlockFrame& frame, const Tile
                 const Spot at{frame.first.x + column * frame.pitchX + p.x,
                               frame.first.y + row * frame.pitchY + p.y};
                 if (at.x <= frame.lastX() && at.y <= frame.lastY() &&
-                    rules.pin.mostRoom(at).room >= 0)
+                    (rules.pin.angleAt(at) || rules.pin.mostRoom(at).room >= tile.room - 1e-6))
                     out.pins.push_back({at, false});
             }
     return out;

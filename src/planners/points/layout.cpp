@@ -55,8 +55,9 @@ bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means me
     task.gap = rules.gap;
     task.steps = steps;
     task.seed = seed;
-    task.field = clipped(around.grown(2 * rules.radius), rules.top());
-    const Field room = clipped(around.grown(rules.radius), rules.top());
+    const double reach = means == Means::loosePoints ? rules.radius : 1.75 * rules.radius;
+    const Field room = clipped(around.grown(reach), rules.top());
+    task.field = clipped(room.grown(rules.radius), rules.top());
     std::vector<Layout::Pin> kept;
     std::vector<Spot> own;
     for (const auto& p : layout.pins) {
@@ -78,13 +79,16 @@ bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means me
     if (means == Means::breach)
         task.relaxed = [&](Spot w) {
             std::vector<Spots> out;
+            if (!room.contains(w)) // another box's hole
+                return out;
             for (const Spot s : rules.leastBreach(w))
                 out.push_back({s});
             return out;
         };
     // A repair is never cut short: a layout is complete before it is good.
     const CoverAnswer answer = solve(task, {});
-    if (!answer.found || !answer.hopeless.empty())
+    if (!answer.found || std::any_of(answer.hopeless.begin(), answer.hopeless.end(),
+                                     [&](Spot h) { return room.contains(h); }))
         return false;
     for (const int c : answer.choice)
         for (const Spot s : answer.orbits[static_cast<std::size_t>(c)])

@@ -116,6 +116,8 @@ public:
 
     bool allowed(Spot p) const { return rules_.pin.angleAt(corner_ + p).has_value(); }
 
+    double room(Spot p) const { return rules_.pin.mostRoom(corner_ + p).room; }
+
     Spots leastBreach(Spot w) const {
         Spots out;
         for (const Spot s : rules_.leastBreach(corner_ + w))
@@ -224,6 +226,10 @@ std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& fram
             for (const int c : choice)
                 for (const Spot p : own[static_cast<std::size_t>(c)])
                     pattern.points.push_back(p);
+            pattern.room = rules.pin.clear();
+            for (const Spot p : pattern.points)
+                if (!torus.allowed(p))
+                    pattern.room = std::min(pattern.room, torus.room(p));
             found.add(std::move(pattern));
         };
         const CoverAnswer answer = solve(task, stop);

@@ -22,6 +22,8 @@ struct TilePattern {
     int across = 1, down = 1;
     Spots points;     ///< from the tile's head-left corner
     int symmetry = 1; ///< size of the group of turns and mirrors it obeys
+    double room =
+        0; ///< least distance of a point from a seam, where seams leave less than is asked
 };
 
 struct TileRequest {
