@@ -53,21 +53,23 @@ struct LiveState {
 /// `plan` is the plan the session started with; `replanned` events replace it on the way.
 LiveState fold(const Plan& plan, const Setting& setting, std::span<const Event> events);
 
-/// The plan, and the session, in force after these events (the last `replanned`, `settingChanged`
-/// that counts and can be read, else what was given).
+/// The plan in force after these events: the last `replanned` that counts and fits, else `plan`.
 Plan planInForce(const Plan& plan, std::span<const Event> events);
-Session sessionInForce(const Session& session, std::span<const Event> events);
+
+/// The session in force after these events: the last `settingChanged` that counts and fits, else
+/// `session`. `plan` is the one the session started with.
+Session sessionInForce(const Session& session, const Plan& plan, std::span<const Event> events);
 
 /// The share of zones closed, 0…1; 1 for a plan without zones.
 double progress(const LiveState& state);
 
-/// What a tap on a zone would report now, and nothing where the zone's work is done or its pass is
-/// not on the table.
+/// What a tap on a zone would report now; nothing where the zone's work is done or its pass is not
+/// on the table. `plan` is the one in force, here and below.
 std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
                                   const std::string& zone);
 
 /// What a person does now and next: the first two tasks of theirs, in the plan's order, that are
-/// not done. Fewer where there are fewer. `plan` is the one in force.
+/// not done. Fewer where there are fewer.
 std::vector<Task> nextTasks(const Plan& plan, const LiveState& state, const std::string& person);
 
 /// The tasks of the whole pass (lay, smooth, check, shift, …) that are not done, in the plan's

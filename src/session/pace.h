@@ -19,14 +19,17 @@ namespace bastewright {
 /// lies in 1/4…4.
 double learntPace(const Plan& plan, std::span<const Event> events, const std::string& person);
 
-/// Seconds since the session's start by the events' clock, steps backwards counting as no time; to
-/// `nowMs` where that is later than the last event. Zero before the start.
+/// Seconds since the session's start, breaks included, to `nowMs` (or the last event, where `nowMs`
+/// is 0). Never runs backwards: small steps back are another device's clock, larger ones a clock
+/// that was set. Zero before the start.
 Seconds elapsed(std::span<const Event> events, std::int64_t nowMs);
 
 /// Expected finish, seconds from the session's actual start, with the range in which it should lie
-/// eight times in ten.
+/// eight times in ten. The hour to show is the wall clock's plus `left`: that stays right where the
+/// clock was set meanwhile.
 struct Forecast {
     Seconds finish{}, early{}, late{};
+    Seconds left{}; ///< from now to `finish`
     auto operator<=>(const Forecast&) const = default;
 };
 /// `plan` is the plan in force, `state` the fold of `events`. What is left keeps its people and

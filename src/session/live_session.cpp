@@ -1,0 +1,69 @@
+#include "session/live_session.h"
+
+#include "session/effective.h"
+#include "session/private/fold.h"
+
+#include <unordered_map>
+
+namespace bastewright {
+
+struct LiveSession::Inside {
+    Session given;
+    std::shared_ptr<const Plan> givenPlan;
+    std::vector<Event> events;
+    std::unordered_map<std::string, std::size_t> place;
+    ReadBefore readBefore;
+    std::optional<Fold> fold;
+
+    void foldAgain() { fold.emplace(foldAll(givenPlan, given.setting, events, readBefore)); }
+};
+
+LiveSession::LiveSession(Session session, Plan plan, std::vector<Event> events)
+    : inside_{std::make_unique<Inside>()} {
+    inside_->given = std::move(session);
+    inside_->givenPlan = std::make_shared<const Plan>(std::move(plan));
+    inside_->events = std::move(events);
+    for (std::size_t i = 0; i < inside_->events.size(); ++i)
+        inside_->place.emplace(inside_->events[i].id, i);
+    inside_->foldAgain();
+}
+
+LiveSession::LiveSession(LiveSession&&) noexcept = default;
+LiveSession& LiveSession::operator=(LiveSession&&) noexcept = default;
+LiveSession::~LiveSession() = default;
+
+std::string LiveSession::add(Event event) {
+    auto& in = *inside_;
+    if (!in.place.emplace(event.id, in.events.size()).second)
+        return "Event " + event.id + " is stored already.";
+    in.events.push_back(std::move(event));
+    if (in.events.back().kind != EventKind::undone)
+        return in.fold->apply(in.events.back());
+    in.foldAgain();
+    return effective(in.events).reasons.back();
+}
+
+const LiveState& LiveSession::state() const {
+    return inside_->fold->state();
+}
+const Plan& LiveSession::plan() const {
+    return *inside_->fold->plan();
+}
+const Session& LiveSession::session() const {
+    const auto& changed = inside_->fold->session();
+    return changed ? *changed : inside_->given;
+}
+const std::vector<Event>& LiveSession::events() const {
+    return inside_->events;
+}
+
+const Event* LiveSession::find(const std::string& id) const {
+    const auto it = inside_->place.find(id);
+    return it == inside_->place.end() ? nullptr : &inside_->events[it->second];
+}
+
+Forecast LiveSession::forecastAt(std::int64_t nowMs) const {
+    return forecast(plan(), state(), inside_->events, nowMs);
+}
+
+} // namespace bastewright

@@ -1,0 +1,109 @@
+#include "session/live_state.h"
+
+#include "session/effective.h"
+#include "session/private/fold.h"
+
+#include <algorithm>
+
+namespace bastewright {
+
+LiveState fold(const Plan& plan, const Setting& setting, std::span<const Event> events) {
+    ReadBefore readBefore;
+    return foldAll(borrowed(plan), setting, events, readBefore).take();
+}
+
+Plan planInForce(const Plan& plan, std::span<const Event> events) {
+    ReadBefore readBefore;
+    return *foldAll(borrowed(plan), {}, events, readBefore).plan();
+}
+
+Session sessionInForce(const Session& session, const Plan& plan, std::span<const Event> events) {
+    ReadBefore readBefore;
+    const auto last = foldAll(borrowed(plan), session.setting, events, readBefore).session();
+    return last ? *last : session;
+}
+
+double progress(const LiveState& state) {
+    if (state.zones.empty())
+        return 1;
+    const auto done =
+        std::ranges::count_if(state.zones, [](const auto& z) { return z.second.done(); });
+    return double(done) / double(state.zones.size());
+}
+
+std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
+                                  const std::string& zone) {
+    const auto live = state.zones.find({job, zone});
+    if (live == state.zones.end() || !state.started || state.ended)
+        return {};
+    const PlanIndex index{plan};
+    const Zone* z = index.zone(job, zone);
+    if (!z)
+        return {};
+    if (live->second.state == ZoneState::closed)
+        return index.zoneTasks(job, zone, TaskKind::press, true).empty()
+                   ? std::nullopt
+                   : std::optional{EventKind::zonePressed};
+    if (z->pass != state.currentPass[static_cast<std::size_t>(job)] ||
+        state.released.contains({job, z->pass}))
+        return {};
+    switch (live->second.state) {
+    case ZoneState::waiting:
+        return index.dots(job) ? EventKind::zoneDotted : EventKind::zoneOpened;
+    case ZoneState::dotted:
+        return EventKind::zoneOpened;
+    case ZoneState::open:
+        return EventKind::zoneClosed;
+    default:
+        return {};
+    }
+}
+
+std::vector<Task> nextTasks(const Plan& plan, const LiveState& state, const std::string& person) {
+    std::vector<Task> out;
+    for (const auto& t : plan.tasks)
+        if (out.size() < 2 && !state.doneTasks.contains(t.id) &&
+            std::ranges::find(t.people, person) != t.people.end())
+            out.push_back(t);
+    return out;
+}
+
+std::vector<Task> openSteps(const Plan& plan, const LiveState& state, int job) {
+    std::vector<Task> out;
+    if (job < 0 || static_cast<std::size_t>(job) >= state.currentPass.size())
+        return out;
+    const int current = state.currentPass[static_cast<std::size_t>(job)];
+    for (const auto& t : plan.tasks)
+        if (t.job == job && t.zone.empty() && t.pass <= current && !state.doneTasks.contains(t.id))
+            out.push_back(t);
+    return out;
+}
+
+bool mayStart(const Task& task, const LiveState& state) {
+    return std::ranges::all_of(
+        task.after, [&state](const std::string& id) { return state.doneTasks.contains(id); });
+}
+
+std::vector<std::string> releaseBlockedBy(const Plan& plan, const LiveState& state, int job,
+                                          int pass) {
+    return releaseBlockedBy(PlanIndex{plan}, state, job, pass);
+}
+
+std::vector<std::string> alsoTakenBack(const Plan& plan, const Setting& setting,
+                                       std::span<const Event> events, const std::string& target) {
+    std::vector<Event> undone{events.begin(), events.end()};
+    Event undo;
+    undo.id = "would be " + target;
+    undo.kind = EventKind::undone;
+    undo.target = target;
+    undone.push_back(undo);
+    const auto before = fold(plan, setting, events).undoable;
+    const auto after = fold(plan, setting, undone).undoable;
+    std::vector<std::string> out;
+    for (const auto& id : before)
+        if (id != target && std::ranges::find(after, id) == after.end())
+            out.push_back(id);
+    return out;
+}
+
+} // namespace bastewright

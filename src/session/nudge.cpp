@@ -1,0 +1,2 @@
+#include "session/nudge.h"
+namespace bastewright {}

@@ -1,0 +1,47 @@
+#include "session/pins.h"
+
+#include "session/private/plan_index.h"
+
+#include <algorithm>
+
+namespace bastewright {
+
+PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& state) {
+    const PlanIndex index{plan};
+    PinCount out;
+    out.box = std::max<std::int64_t>(0, setting.stash.pins + state.pinsFound);
+    out.back = state.pinsBack;
+    for (const auto& [key, live] : state.zones) {
+        const Zone* zone = index.zone(key.first, key.second);
+        if (!zone || index.dots(key.first))
+            continue;
+        const auto pins = static_cast<std::int64_t>(zone->points.size());
+        if (live.state == ZoneState::waiting) {
+            out.toPlace += pins;
+        } else {
+            out.out += pins;
+            out.perZone.emplace(key, pins);
+        }
+    }
+    out.left = out.box - out.out + out.back;
+    out.missing = std::max<std::int64_t>(0, -state.pinsFound);
+    if (state.pinsCounted)
+        out.missing += out.stillOut();
+    return out;
+}
+
+std::string missingPinsNotice(const PinCount& pins) {
+    if (pins.missing <= 0)
+        return {};
+    const bool one = pins.missing == 1;
+    return (one ? std::string{"One pin is"} : std::to_string(pins.missing) + " pins are") +
+           " missing. Look before anybody sits down or walks barefoot, and keep children and pets "
+           "out until " +
+           (one ? "it is" : "they are") +
+           " found: run a flat palm lightly over both faces of the quilt, look into its folds, "
+           "under the tables and in clothes, then sweep the floor with a magnet. A magnet is not "
+           "for anybody with a pacemaker or another medical implant, and is kept away from phones "
+           "and cards. Check the quilt again before it goes under a needle.";
+}
+
+} // namespace bastewright

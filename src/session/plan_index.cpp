@@ -1,0 +1,114 @@
+#include "session/private/plan_index.h"
+
+#include <algorithm>
+#include <set>
+
+namespace bastewright {
+
+std::string_view spoken(TaskKind kind) {
+    switch (kind) {
+    case TaskKind::layBacking:
+        return "the laying of the backing";
+    case TaskKind::layBatting:
+        return "the laying of the batting";
+    case TaskKind::layTop:
+        return "the laying of the top";
+    case TaskKind::reclamp:
+        return "the moving of the clamps to all three layers";
+    case TaskKind::placeOpen:
+        return "the placing of the pins";
+    case TaskKind::smooth:
+        return "the smoothing";
+    case TaskKind::closePins:
+        return "the closing of the pins";
+    case TaskKind::checkUnderside:
+        return "the check of the underside";
+    case TaskKind::shift:
+        return "the shift";
+    case TaskKind::foldBack:
+        return "the folding back";
+    case TaskKind::dotLower:
+        return "the dotting of the lower face";
+    case TaskKind::foldForward:
+        return "the folding forward";
+    case TaskKind::dotUpper:
+        return "the dotting of the upper face";
+    case TaskKind::press:
+        return "the pressing";
+    case TaskKind::cool:
+        return "the cooling";
+    case TaskKind::turnOver:
+        return "the turning over";
+    case TaskKind::handOver:
+        return "the handing over";
+    }
+    return "";
+}
+
+PlanIndex::PlanIndex(const Plan& plan)
+    : plan_{plan}
+    , quilts_(plan.quilts.size()) {
+    for (std::size_t q = 0; q < plan.quilts.size(); ++q)
+        for (const auto& z : plan.quilts[q].zones)
+            quilts_[q].zones.emplace(z.id, &z);
+    for (const auto& t : plan.tasks)
+        tasks_.emplace(t.id, &t);
+    // Plans list tasks by start, so by the time a press is met its turning has been met too.
+    std::set<int> turned;
+    for (const auto& t : plan.tasks) {
+        if (t.job < 0 || t.job >= quilts())
+            continue;
+        if (t.kind == TaskKind::turnOver)
+            turned.insert(t.job);
+        if (t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ||
+            t.kind == TaskKind::press)
+            quilts_[static_cast<std::size_t>(t.job)].dots = true;
+        if (!t.zone.empty())
+            zoneTasks_[{t.job, t.zone, t.kind, turned.contains(t.job)}].push_back(&t);
+    }
+}
+
+const Task* PlanIndex::task(std::string_view id) const {
+    const auto it = tasks_.find(id);
+    return it == tasks_.end() ? nullptr : it->second;
+}
+
+const Zone* PlanIndex::zone(int job, std::string_view id) const {
+    if (job < 0 || job >= quilts())
+        return nullptr;
+    const auto& zones = quilts_[static_cast<std::size_t>(job)].zones;
+    const auto it = zones.find(id);
+    return it == zones.end() ? nullptr : it->second;
+}
+
+int PlanIndex::lastPass(int job) const {
+    int last = 1;
+    for (const auto& p : plan_.quilts[static_cast<std::size_t>(job)].passes)
+        last = std::max(last, p.number);
+    return last;
+}
+
+std::span<const Task* const> PlanIndex::zoneTasks(int job, std::string_view zone, TaskKind kind,
+                                                  bool fromBack) const {
+    const auto it = zoneTasks_.find({job, zone, kind, fromBack});
+    if (it == zoneTasks_.end())
+        return {};
+    return it->second;
+}
+
+std::vector<const Task*> PlanIndex::before(std::span<const Task* const> tasks) const {
+    std::set<const Task*> seen;
+    std::vector<const Task*> todo{tasks.begin(), tasks.end()};
+    while (!todo.empty()) {
+        const Task* at = todo.back();
+        todo.pop_back();
+        for (const auto& id : at->after)
+            if (const Task* t = task(id); t && t->job == at->job && seen.insert(t).second)
+                todo.push_back(t);
+    }
+    std::vector<const Task*> out{seen.begin(), seen.end()};
+    std::ranges::sort(out, {}, [](const Task* t) { return std::pair{t->start, t->id}; });
+    return out;
+}
+
+} // namespace bastewright

@@ -1,0 +1,68 @@
+#pragma once
+
+#include "session/live_state.h"
+#include "session/private/plan_index.h"
+
+#include <map>
+#include <memory>
+#include <string>
+
+namespace bastewright {
+
+/// Plans and sessions carried by events, read once each. Keyed by the event's id.
+struct ReadBefore {
+    std::map<std::string, std::shared_ptr<const Plan>> plans;
+    std::map<std::string, std::shared_ptr<const Session>> sessions;
+};
+
+/// The fold, one event at a time. Knows nothing of taking back: it is given the events in effect.
+class Fold {
+public:
+    Fold(std::shared_ptr<const Plan> plan, const Setting& setting, ReadBefore& readBefore);
+
+    /// Applies an event that is in effect. Returns why it was ignored, or "".
+    std::string apply(const Event& event);
+    /// Lists a taking back that is in effect, or an event that is not and why.
+    void noteUndone(const Event& event) { state_.redoable.push_back(event.id); }
+    void noteIgnored(std::string reason) { state_.ignored.push_back(std::move(reason)); }
+
+    const LiveState& state() const { return state_; }
+    LiveState take() { return std::move(state_); }
+    const std::shared_ptr<const Plan>& plan() const { return plan_; }
+    const PlanIndex& index() const { return *index_; }
+    /// The session in force, null while it is the one given at the start.
+    const std::shared_ptr<const Session>& session() const { return session_; }
+
+private:
+    std::string decide(const Event& event);
+    std::string start(const Event& event);
+    std::string step(const Event& event);
+    std::string zoneTick(const Event& event);
+    std::string release(const Event& event);
+    std::string arrival(const Event& event);
+    std::string departure(const Event& event);
+    std::string newPlan(const Event& event);
+    std::string newSetting(const Event& event);
+    void imply(std::span<const Task* const> tasks, const std::string& what);
+
+    std::shared_ptr<const Plan> plan_;
+    std::unique_ptr<const PlanIndex> index_;
+    std::shared_ptr<const Session> session_;
+    Setting setting_;
+    ReadBefore& readBefore_;
+    LiveState state_;
+};
+
+/// The fold over a whole stream, takings back included.
+Fold foldAll(std::shared_ptr<const Plan> plan, const Setting& setting,
+             std::span<const Event> events, ReadBefore& readBefore);
+
+/// A plan that belongs to somebody else, as the fold wants it.
+inline std::shared_ptr<const Plan> borrowed(const Plan& plan) {
+    return {std::shared_ptr<const Plan>{}, &plan};
+}
+
+std::vector<std::string> releaseBlockedBy(const PlanIndex& index, const LiveState& state, int job,
+                                          int pass);
+
+} // namespace bastewright

@@ -1,0 +1,85 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <map>
+#include <span>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <utility>
+#include <vector>
+
+namespace bastewright {
+
+/// Tasks whose doing leaves something to be seen on the table: work that builds on it implies it.
+/// The others (smoothing, re-clamping, checking, cooling) are cautions that only a tick can vouch
+/// for.
+constexpr bool isPlainToSee(TaskKind kind) {
+    switch (kind) {
+    case TaskKind::layBacking:
+    case TaskKind::layBatting:
+    case TaskKind::layTop:
+    case TaskKind::shift:
+    case TaskKind::foldBack:
+    case TaskKind::foldForward:
+    case TaskKind::turnOver:
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// Checks without which a pass is not let go.
+constexpr bool isCheck(TaskKind kind) {
+    return kind == TaskKind::smooth || kind == TaskKind::checkUnderside || kind == TaskKind::cool;
+}
+
+constexpr bool isZoneWork(TaskKind kind) {
+    return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
+           kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press;
+}
+
+/// The step in the words people use: "smoothing", "the check of the underside".
+std::string_view spoken(TaskKind kind);
+
+/// Look-ups into one plan, which must outlive the index and stay where it is.
+class PlanIndex {
+public:
+    explicit PlanIndex(const Plan& plan);
+
+    const Plan& plan() const { return plan_; }
+    const Task* task(std::string_view id) const;
+    const Zone* zone(int job, std::string_view id) const;
+    /// True where the quilt is basted with dots.
+    bool dots(int job) const { return quilts_[static_cast<std::size_t>(job)].dots; }
+    int quilts() const { return static_cast<int>(quilts_.size()); }
+    int lastPass(int job) const;
+
+    /// The zone's tasks of one kind; presses from the back (after the turning) apart from the
+    /// others.
+    std::span<const Task* const> zoneTasks(int job, std::string_view zone, TaskKind kind,
+                                           bool fromBack = false) const;
+    /// Everything of the quilt the tasks wait for, near and far, in the plan's order.
+    std::vector<const Task*> before(std::span<const Task* const> tasks) const;
+
+private:
+    struct Quilt {
+        bool dots = false;
+        std::map<std::string, const Zone*, std::less<>> zones;
+    };
+    struct ZoneWork {
+        int job;
+        std::string_view zone;
+        TaskKind kind;
+        bool fromBack;
+        auto operator<=>(const ZoneWork&) const = default;
+    };
+
+    const Plan& plan_;
+    std::vector<Quilt> quilts_;
+    std::unordered_map<std::string_view, const Task*> tasks_;
+    std::map<ZoneWork, std::vector<const Task*>> zoneTasks_;
+};
+
+} // namespace bastewright

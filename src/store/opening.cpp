@@ -1,0 +1,145 @@
+#include "store/private/opening.h"
+
+#include "store/private/backups.h"
+#include "store/private/rescue.h"
+#include "store/private/schema.h"
+
+#include <filesystem>
+#include <system_error>
+#include <variant>
+
+namespace bastewright {
+namespace {
+
+namespace fs = std::filesystem;
+using sqlite::Database;
+
+struct Damage {
+    std::string reason;
+};
+struct Refusal {
+    std::string sentence;
+};
+using Attempt = std::variant<Database, Damage, Refusal>;
+
+void setPagesAtMost(Database& db, std::int64_t pages) {
+    if (pages > 0)
+        db.run("PRAGMA max_page_count = " + std::to_string(pages));
+}
+
+// What a setting is worth is what SQLite says when asked again.
+std::optional<Refusal> switchOn(Database& db, const std::string& path) {
+    if (const auto mode = db.text("PRAGMA journal_mode = WAL"); mode != "wal")
+        return Refusal{"The library " + path +
+                       " cannot be kept safely where it is: write-ahead "
+                       "logging stays \"" +
+                       mode +
+                       "\" there. Choose a folder on this machine's "
+                       "own disk."};
+    db.run("PRAGMA synchronous = FULL");
+    db.run("PRAGMA foreign_keys = ON");
+    if (db.number("PRAGMA synchronous") != 2 || db.number("PRAGMA foreign_keys") != 1)
+        return Refusal{"The library " + path +
+                       " cannot be kept safely: this build of SQLite does "
+                       "not offer full synchronisation and foreign keys."};
+    return {};
+}
+
+Attempt attempt(const std::string& path, const LibraryOptions& options) {
+    try {
+        Database db{path, Database::Mode::readWrite, options.busyMs};
+        // Until the file is known to be sound, closing it must leave it as it is.
+        sqlite3_db_config(db.handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+        if (sqlite3_db_readonly(db.handle(), "main") == 1)
+            throw sqlite::Error{SQLITE_READONLY, "read-only"};
+        switch (schema::kindOf(db)) {
+        case schema::Kind::newer:
+            return Refusal{"The library " + path +
+                           " was written by a newer version of the "
+                           "program. Open it with that version."};
+        case schema::Kind::foreign:
+            return Refusal{"The file " + path +
+                           " is another program's database, not a library. "
+                           "Move it away or choose another folder."};
+        case schema::Kind::empty:
+        case schema::Kind::ours:
+            break;
+        }
+        if (const auto refused = switchOn(db, path))
+            return *refused;
+        setPagesAtMost(db, options.pageLimit);
+        if (auto complaint = db.quickCheck())
+            return Damage{"quick check: " + *complaint};
+        schema::migrate(db);
+        sqlite3_db_config(db.handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 0, nullptr);
+        return db;
+    } catch (const sqlite::Error& e) {
+        if (e.damaged())
+            return Damage{e.what()};
+        return Refusal{sqlite::sentence("The library " + path + " could not be opened", e)};
+    }
+}
+
+std::string inUseButDamaged(const std::string& path) {
+    return "The library " + path +
+           " is damaged, and another window of the program still has it "
+           "open. Close every window and start again; what can be saved is then saved.";
+}
+
+} // namespace
+
+Stored<OpenedFile> openFile(const std::string& path, const LibraryOptions& options) {
+    std::error_code failed;
+    const auto folder = fs::path{path}.parent_path();
+    if (!folder.empty() && !fs::exists(folder, failed)) {
+        fs::create_directories(folder, failed);
+        if (failed)
+            return tl::unexpected("The folder " + folder.string() +
+                                  " for the library could not be made: " + failed.message() +
+                                  ". Choose another folder or ask for the right to write there.");
+        fs::permissions(folder, fs::perms::owner_all, failed);
+    }
+    if (fs::is_directory(path, failed))
+        return tl::unexpected("There is a folder where the library " + path +
+                              " should be. Move it away.");
+
+    UseLock lock{besideLibrary(path, "lock")};
+    if (!lock.share(options.busyMs))
+        return tl::unexpected("Another window of the program is mending the library " + path +
+                              ". Try again in a moment.");
+    const bool isNew = !fs::exists(path, failed);
+    Findings findings;
+    auto result = attempt(path, options);
+    if (std::holds_alternative<Damage>(result)) {
+        if (!lock.alone())
+            return tl::unexpected(inUseButDamaged(path));
+        try {
+            // Looked at again, now alone: another process may have mended it meanwhile.
+            result = attempt(path, options);
+            if (const auto* damage = std::get_if<Damage>(&result)) {
+                findings.push_back(rescue(path, options, damage->reason));
+                result = attempt(path, options);
+            }
+        } catch (const sqlite::Error& e) {
+            return tl::unexpected(
+                sqlite::sentence("The library is damaged and no new one could be made", e));
+        } catch (const fs::filesystem_error& e) {
+            return tl::unexpected(
+                "The library is damaged and no new one could be made: " + e.code().message() + ".");
+        }
+        lock.share(options.busyMs);
+    }
+    if (const auto* refusal = std::get_if<Refusal>(&result))
+        return tl::unexpected(refusal->sentence);
+    if (const auto* damage = std::get_if<Damage>(&result))
+        return tl::unexpected("The library " + path +
+                              " is damaged and could not be mended: " + damage->reason + ".");
+    auto& db = std::get<Database>(result);
+    if (isNew)
+        syncFolderOf(path);
+    if (auto finding = backUp(db, path, options.backups))
+        findings.push_back(std::move(*finding));
+    return OpenedFile{std::move(db), std::move(lock), std::move(findings)};
+}
+
+} // namespace bastewright
