@@ -109,7 +109,7 @@ void repeatStretch(Layout& layout, const Rules& rules, const BlockFrame& f, cons
                 std::any_of(layout.pins.begin(), layout.pins.end(), [&](const auto& o) {
                     return distanceSquared(o.at, q) < squared(rules.gap - 1e-7);
                 });
-            if (!near)
+            if (!near && rules.pin.angleAt(q))
                 layout.pins.push_back({q, true});
         }
     }
