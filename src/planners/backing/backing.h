@@ -9,8 +9,8 @@ namespace bastewright {
 
 struct BackingOptions {
     int blocks = 5; ///< most blocks a pieced column is made of
-    /// Lines a seam that runs along them keeps 2 in away from where that costs no cloth: table joins
-    /// of the first pass, joins of the batting. In the backing's frame.
+    /// Lines a seam that runs along them keeps 2 in away from where that costs no cloth: table
+    /// joins of the first pass, joins of the batting. In the backing's frame.
     std::vector<Segment> keepAway;
     bool nearestMiss = true; ///< also look for the smallest change that would save cloth
 };
@@ -20,13 +20,14 @@ struct BackingOutcome {
     Findings findings;
 };
 
-/// Pieces the backing of one job from its fabrics: exact least bought, then least waste, then fewest
-/// seams, over the layouts of docs/computation/backing.md. `needed` is the finished size (top + overage
-/// on every side). 'Bought' is money where every cloth that may be bought has a price, else length.
+/// Pieces the backing of one job from its fabrics: exact least bought, then least waste, then
+/// fewest seams, over the layouts of docs/computation/backing.md. `needed` is the finished size
+/// (top + overage on every side). 'Bought' is money where every cloth that may be bought has a
+/// price, else length.
 ///
 /// Without fabrics in the job a generic cloth of 40 in usable width is assumed and said. Where the
-/// cloth cannot do it there is no plan, and a finding of level stop names the least to buy. Bad input
-/// (a width of zero, an overage wider than the cloth) is one finding naming the field. Pure.
+/// cloth cannot do it there is no plan, and a finding of level stop names the least to buy. Bad
+/// input (a width of zero, an overage wider than the cloth) is one finding naming the field. Pure.
 BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& options = {});
 
 } // namespace bastewright

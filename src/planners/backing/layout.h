@@ -1,0 +1,69 @@
+#pragma once
+
+#include "plan/plan.h"
+#include "planners/backing/cloth.h"
+
+#include <optional>
+#include <vector>
+
+namespace bastewright::backing {
+
+/// Common practice: a narrower strip is a sliver that cannot be sewn true.
+inline constexpr Length kLeastStrip = Length::inches(2);
+/// Common practice: the fold down the middle and joins below must not meet a seam.
+inline constexpr Length kClear = Length::inches(2);
+/// Widest column offered of cloth that is not listed (scraps and leftovers).
+inline constexpr Length kWidestUnlisted = Length::inches(12);
+
+/// One backing to piece: finished size and rules. `rules.fabrics` is not empty.
+struct Problem {
+    Size needed;
+    Backing rules;
+    Unit unit = Unit::inch;
+    int blocks = 5; ///< most blocks of a column
+    std::vector<Segment> keepAway;
+    bool unlisted = false; ///< also offer a narrow column of cloth the job does not list
+
+    Length across(bool along) const { return along ? needed.width : needed.length; }
+    Length height(bool along) const { return along ? needed.length : needed.width; }
+};
+
+/// Blocks of a column cut from one bolt. Turned ones lie with their length across the cloth.
+struct Blocks {
+    int bolt = -1;
+    int count = 0;
+    bool turned = false;
+    Length most;  ///< longest a block may be along the column, with its allowances
+    Length cloth; ///< length of cloth they take
+};
+
+/// A strip pieced from blocks of one cloth instead of one whole length.
+struct Column {
+    int fabric = 0; ///< -1: of cloth the job does not list, from as many blocks as it gives
+    Length width;   ///< across the column, with allowances
+    Blocks fromHand, fromBought;
+    int blocks() const { return fromHand.count + fromBought.count; }
+};
+
+/// Which lengths of which cloth a backing takes; where its seams go is `arrange`'s business.
+struct Layout {
+    bool along = true;
+    std::vector<int> lengths; ///< whole lengths from each bolt
+    int splitBolt = -1;       ///< bolt of which one length is split into two flanks; -1: none
+    std::optional<Column> column;
+
+    std::vector<Length> buy; ///< by fabric, as bought
+    Length bought;           ///< in all
+    double cost = 0;         ///< money where every buyable cloth has a price, else inches bought
+    double waste = 0;        ///< square inches cut into and not in the backing
+    int seams = 0;           ///< long ones and those between blocks
+    int cloths = 0;          ///< different fabrics in it
+};
+
+/// True where a is the better buy: cost, then waste, seams, cloths, then along before across.
+bool better(const Layout& a, const Layout& b);
+
+/// Every layout of the family, best first; seams not yet placed.
+std::vector<Layout> layoutsOf(const Problem& problem, const std::vector<Bolt>& bolts);
+
+} // namespace bastewright::backing

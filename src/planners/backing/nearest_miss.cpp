@@ -1,0 +1,151 @@
+#include "planners/backing/nearest_miss.h"
+
+#include "planners/backing/front.h"
+#include "planners/backing/wording.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace bastewright::backing {
+namespace {
+
+constexpr Length kMostLess = Length::inches(2);    // of overage a side
+constexpr Length kOverageKept = Length::inches(1); // below that nobody would start
+
+int lengthsIn(const Layout& l) {
+    return std::accumulate(l.lengths.begin(), l.lengths.end(), 0);
+}
+
+class Search {
+public:
+    Search(const Problem& problem, const Layout& chosen)
+        : problem_{problem}
+        , chosen_{chosen}
+        , step_{problem.unit == Unit::inch ? Length::inch64ths(8) : Length::nanometres(2'500'000)} {
+    }
+
+    struct Miss {
+        Length less; ///< overage, each side
+        Layout layout;
+    };
+
+    /// The least overage to give up that is worth it, from `from` to below `limit`.
+    std::optional<Miss> lessOverage(bool centreSeam, Length from, Length limit) const {
+        if (limit <= from || !worth(with(limit - step_, centreSeam)))
+            return std::nullopt;
+        for (Length less = from; less < limit; less += step_)
+            if (auto l = with(less, centreSeam); worth(l))
+                return Miss{less, *l};
+        return std::nullopt;
+    }
+
+    Length step() const { return step_; }
+    Length most() const { return std::min(kMostLess, problem_.rules.overage - kOverageKept); }
+
+    std::optional<Layout> with(Length less, bool centreSeam) const {
+        Problem p = problem_;
+        p.needed = {p.needed.width - 2 * less, p.needed.length - 2 * less};
+        p.rules.centreSeam = centreSeam;
+        return bestOf(p);
+    }
+
+    bool worth(const std::optional<Layout>& l) const {
+        const Length half =
+            problem_.unit == Unit::inch ? Length::inches(18) : Length::millimetres(500);
+        return l && l->cost < chosen_.cost &&
+               (l->bought + half <= chosen_.bought ||
+                (lengthsIn(*l) < lengthsIn(chosen_) && l->bought < chosen_.bought));
+    }
+
+private:
+    const Problem& problem_;
+    const Layout& chosen_;
+    const Length step_;
+};
+
+std::string saving(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& chosen,
+                   const Layout& miss, Length less) {
+    Problem smaller = problem;
+    smaller.needed = {problem.needed.width - 2 * less, problem.needed.length - 2 * less};
+    std::string text{" would save "};
+    text += saleLength(chosen.bought - miss.bought, problem.unit);
+    text += ": ";
+    return text += describe(smaller, bolts, miss);
+}
+
+void offerUnlisted(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& chosen,
+                   BackingPlan& plan) {
+    Problem p = problem;
+    p.unlisted = true;
+    for (const Layout& l : layoutsOf(p, bolts)) {
+        if (l.cost >= chosen.cost)
+            return;
+        if (!l.column || l.column->fabric >= 0 || !arrange(p, bolts, l, false))
+            continue;
+        const std::string wanted = "a column " + format(l.column->width, p.unit) + " × " +
+                                   format(p.height(l.along), p.unit) +
+                                   " of another cloth, in one piece or several";
+        plan.alternatives.insert(plan.alternatives.begin(),
+                                 {l.along, l.bought,
+                                  plan.alternatives.front().cost > 0 ? l.cost : 0.0, l.waste,
+                                  l.seams, describe(p, bolts, l) + ".", wanted, false});
+        return;
+    }
+}
+
+} // namespace
+
+void nearestMiss(const Problem& problem, const Layout& chosen, BackingPlan& plan) {
+    if (chosen.bought == Length{})
+        return;
+    const auto bolts = boltsOf(problem.rules);
+    if (problem.rules.column && problem.rules.repeat <= Length{})
+        offerUnlisted(problem, bolts, chosen, plan);
+
+    const Search search{problem, chosen};
+    const Length step = search.step();
+    const auto plain = search.lessOverage(problem.rules.centreSeam, step, search.most() + step);
+    std::optional<Search::Miss> centre;
+    if (!problem.rules.centreSeam)
+        centre = search.lessOverage(true, Length{},
+                                    plain ? plain->less : std::max(step, search.most() + step));
+    const auto lessText = [&](Length less) {
+        return format(less, problem.unit) + " less overage on every side";
+    };
+    if (centre) {
+        std::string text{"A seam on the centre line"};
+        if (centre->less > Length{}) {
+            text = lessText(centre->less);
+            text += ", with a seam on the centre line,";
+        }
+        text += saving(problem, bolts, chosen, centre->layout, centre->less);
+        text += ".";
+        if (plain) {
+            text += " ";
+            text += lessText(plain->less);
+            text += " without one";
+            text += saving(problem, bolts, chosen, plain->layout, plain->less);
+            text += ".";
+        }
+        plan.nearestMiss = std::move(text);
+        return;
+    }
+    if (plain) {
+        plan.nearestMiss = lessText(plain->less) +
+                           saving(problem, bolts, chosen, plain->layout, plain->less) + ".";
+        return;
+    }
+    for (const Length seam : {Length::inch64ths(24), Length::inch64ths(16)}) {
+        if (seam >= problem.rules.seam)
+            continue;
+        Problem narrow = problem;
+        narrow.rules.seam = seam;
+        if (const auto l = bestOf(narrow); search.worth(l)) {
+            plan.nearestMiss = "Seam allowances of " + format(seam, problem.unit) +
+                               saving(problem, bolts, chosen, *l, Length{}) + ".";
+            return;
+        }
+    }
+}
+
+} // namespace bastewright::backing

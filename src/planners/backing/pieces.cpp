@@ -1,0 +1,141 @@
+#include "planners/backing/arrangement.h"
+
+#include <algorithm>
+#include <string>
+
+namespace bastewright::backing {
+namespace {
+
+/// Cuts are counted along what is on hand of a cloth, and on along what is bought of it.
+Length startOf(const Problem& problem, const Bolt& bolt) {
+    const Backing& rules = problem.rules;
+    const Fabric& f = rules.fabrics[std::size_t(bolt.fabric)];
+    return rules.squaring + (bolt.bought ? washed(f.onHand, rules.shrinkPercent) : Length{});
+}
+
+class Cutter {
+public:
+    Cutter(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& layout)
+        : problem_{problem}
+        , bolts_{bolts}
+        , layout_{layout}
+        , height_{problem.height(layout.along)}
+        , next_(bolts.size())
+        , flank_(bolts.size()) {}
+
+    void strip(const Strip& s, Interval place, bool first, bool last) {
+        const std::string name(1, char('A' + letter_++));
+        if (s.bolt < 0)
+            return column(place, name, !first + !last);
+        const auto b = std::size_t(s.bolt);
+        const Length width = place.size() + (!first + !last) * problem_.rules.seam;
+        // The second flank comes from the length the first was cut from.
+        int index;
+        Length x;
+        if (s.flank && flank_[b].open) {
+            index = flank_[b].index;
+            x = flank_[b].used;
+        } else {
+            index = next_[b]++;
+            if (s.flank)
+                flank_[b] = {true, index, width};
+        }
+        const Length y = startOf(problem_, bolts_[b]) + phase(b) +
+                         panelStart(index, height_, problem_.rules.repeat);
+        cut(s.bolt, {x, y, x + width, y + height_}, "panel " + name, false);
+        panel(fabricOf(s.bolt), place, {Length{}, height_}, name);
+    }
+
+    void joins(ColumnJoins joins) { joins_ = std::move(joins); }
+
+    Pieces finished() {
+        std::ranges::stable_sort(pieces_.cuts, [](const ClothCut& a, const ClothCut& b) {
+            return std::tie(a.fabric, a.onCloth.y0, a.onCloth.x0) <
+                   std::tie(b.fabric, b.onCloth.y0, b.onCloth.x0);
+        });
+        return std::move(pieces_);
+    }
+
+private:
+    struct Flank {
+        bool open = false;
+        int index = 0;
+        Length used;
+    };
+
+    /// Where a print must match and some panels are cut from a length on hand, the bought length
+    /// may start up to a repeat late.
+    Length phase(std::size_t b) const {
+        if (!bolts_[b].bought || problem_.rules.repeat <= Length{})
+            return {};
+        for (std::size_t o = 0; o < bolts_.size(); ++o)
+            if (o != b && bolts_[o].fabric == bolts_[b].fabric && layout_.lengths[o] > 0)
+                return problem_.rules.repeat;
+        return {};
+    }
+
+    void column(Interval place, const std::string& name, int sides) {
+        const Column& c = *layout_.column;
+        const Length width = place.size() + sides * problem_.rules.seam;
+        const int n = c.blocks();
+        int taken[2] = {0, 0};
+        for (int i = 0; i < n; ++i) {
+            const Interval run{i == 0 ? Length{} : joins_.at[std::size_t(i) - 1],
+                               i == n - 1 ? height_ : joins_.at[std::size_t(i)]};
+            const bool hand = joins_.handFirst ? i < c.fromHand.count : i >= c.fromBought.count;
+            const Blocks& source = hand ? c.fromHand : c.fromBought;
+            const auto b = std::size_t(source.bolt);
+            const Length tall = run.size() + ((i > 0) + (i + 1 < n)) * problem_.rules.seam;
+            const Length y = startOf(problem_, bolts_[b]) +
+                             clothFor(layout_.lengths[b], height_, problem_.rules.repeat);
+            const Length aside = taken[hand]++ * width;
+            const Rect at = source.turned ? Rect{Length{}, y + aside, tall, y + aside + width}
+                                          : Rect{aside, y, aside + width, y + tall};
+            const std::string block = n == 1 ? name : name + std::to_string(i + 1);
+            cut(source.bolt, at, (n == 1 ? "panel " : "block ") + block, source.turned);
+            panel(c.fabric, place, run, block);
+        }
+    }
+
+    int fabricOf(int bolt) const { return bolts_[std::size_t(bolt)].fabric; }
+
+    void cut(int bolt, Rect at, std::string piece, bool turned) {
+        const Bolt& b = bolts_[std::size_t(bolt)];
+        pieces_.cuts.push_back({problem_.rules.fabrics[std::size_t(b.fabric)].name, at,
+                                std::move(piece), turned, !b.bought});
+    }
+
+    void panel(int fabric, Interval across, Interval along, std::string name) {
+        const Rect area = layout_.along ? Rect{across.lo, along.lo, across.hi, along.hi}
+                                        : Rect{along.lo, across.lo, along.hi, across.hi};
+        pieces_.panels.push_back(
+            {problem_.rules.fabrics[std::size_t(fabric)].name, area, std::move(name)});
+    }
+
+    const Problem& problem_;
+    const std::vector<Bolt>& bolts_;
+    const Layout& layout_;
+    const Length height_;
+    std::vector<int> next_;
+    std::vector<Flank> flank_;
+    ColumnJoins joins_;
+    Pieces pieces_;
+    int letter_ = 0;
+};
+
+} // namespace
+
+Pieces piecesOf(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& layout,
+                const Arrangement& arrangement) {
+    Cutter cutter{problem, bolts, layout};
+    cutter.joins(arrangement.joins);
+    const std::size_t n = arrangement.strips.size();
+    for (std::size_t i = 0; i < n; ++i) {
+        const Length lo = i == 0 ? Length{} : arrangement.seams[i - 1];
+        const Length hi = i + 1 == n ? problem.across(layout.along) : arrangement.seams[i];
+        cutter.strip(arrangement.strips[i], {lo, hi}, i == 0, i + 1 == n);
+    }
+    return cutter.finished();
+}
+
+} // namespace bastewright::backing
