@@ -4,17 +4,20 @@
 
 namespace bastewright {
 
-/// Diameter of a strip `wound` long and `thick` thick rolled on a core: D = sqrt(d² + 4·L·t / (π·packing)).
-/// Source: area rule of wound rolls (tests/unit/rolls name the published examples).
-/// packing 1 is wound without air; hand-rolled quilts take about 0.8 (from memory).
+/// Diameter of a strip `wound` long and `thick` thick rolled on a core: D = sqrt(d² + 4·L·t /
+/// (π·packing)). Source: area rule of wound rolls (tests/unit/rolls name the published examples).
+/// packing, above 0 and up to 1: 1 is wound without air; hand-rolled quilts take about 0.8 (from
+/// memory).
 Length rollDiameter(Length wound, Length thick, Length core = {}, double packing = 0.8);
 
-/// Thickness of one turn of the sandwich: batting, and two layers of quilting cotton of 0.3 mm (from memory).
+/// Thickness of one turn of the sandwich: batting, and two layers of quilting cotton of 0.3 mm
+/// (from memory).
 Length sandwichThickness(const Batting& batting);
 
-/// The smallest clip on hand that holds the roll, and how many along it: one every 15 in, at least two
-/// (common practice: one every 12-18 in). clipHolds is zero where none is large enough; clips then is
-/// the number that would be needed.
+/// The smallest clip on hand that holds the roll, and how many along it: one every 15 in, at least
+/// two (common practice: one every 12-18 in). Sizes of which there are too few come after those of
+/// which there are enough. clipHolds is zero where none is large enough; clips then is the number
+/// that would be needed.
 Roll clipped(Roll roll, const Stash& stash);
 
 } // namespace bastewright

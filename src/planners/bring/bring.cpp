@@ -1,0 +1,237 @@
+#include "planners/bring/bring.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace bastewright {
+namespace {
+
+/// Common practice: a tenth more than counted.
+std::int64_t withSpare(std::int64_t count) {
+    return count + (count + 9) / 10;
+}
+
+std::int64_t pointsOf(const QuiltPlan& quilt) {
+    std::int64_t count = 0;
+    for (const Zone& zone : quilt.zones)
+        count += std::ssize(zone.points);
+    return count;
+}
+
+/// Clips by the roll they hold.
+using Clips = std::map<Length, std::int64_t>;
+
+/// The clip a roll takes: one on hand, or the least size in half inches that would hold it.
+Length clipFor(const Roll& roll) {
+    constexpr Length kStep = Length::inch64ths(32);
+    return roll.clipHolds > Length{} ? roll.clipHolds : ceilDiv(roll.diameter, kStep) * kStep;
+}
+
+void add(Clips& clips, const std::vector<Roll>& rolls) {
+    for (const Roll& roll : rolls)
+        if (!roll.folded && roll.clips > 0)
+            clips[clipFor(roll)] += roll.clips;
+}
+
+void raise(Clips& clips, const Clips& to) {
+    for (const auto& [holds, count] : to)
+        clips[holds] = std::max(clips[holds], count);
+}
+
+/// What one surface takes: its quilts lie on it one after another.
+struct SurfaceNeeds {
+    std::int64_t clamps = 0; ///< most in any pass
+    Clips clips;             ///< most at any time
+    Clips rolledUp;          ///< on the quilts that are rolled for the machine already
+    std::size_t tables = 0;  ///< on which dots are pressed
+};
+
+void addQuilt(SurfaceNeeds& surface, const QuiltPlan& quilt, bool dots) {
+    for (const Pass& pass : quilt.passes) {
+        std::int64_t clamps = 0;
+        for (const Hold& hold : pass.holds)
+            if (hold.kind == Hold::Kind::clamp)
+                clamps += hold.count;
+        surface.clamps = std::max(surface.clamps, clamps);
+        Clips now = surface.rolledUp;
+        add(now, pass.rolls);
+        raise(surface.clips, now);
+    }
+    add(surface.rolledUp, quilt.machineRolls);
+    raise(surface.clips, surface.rolledUp);
+    if (dots)
+        surface.tables = std::max({surface.tables, quilt.surface.tables.size(), std::size_t{1}});
+}
+
+class Supplies {
+public:
+    Supplies(const Session& session, const std::vector<QuiltPlan>& quilts)
+        : session_{session}
+        , quilts_{quilts}
+        , unit_{session.jobs.empty() ? Unit::inch : session.jobs.front().unit} {}
+
+    std::vector<Supply> list() && {
+        pins();
+        dots();
+        surfaces();
+        tape();
+        tools();
+        backing();
+        batting();
+        return std::move(out_);
+    }
+
+private:
+    const Session& session_;
+    const std::vector<QuiltPlan>& quilts_;
+    Unit unit_;
+    std::vector<Supply> out_;
+
+    const Stash& stash() const { return session_.setting.stash; }
+    bool with(std::size_t quilt, Basting::With what) const {
+        return session_.jobs[quilt].basting.with == what;
+    }
+
+    void put(std::string item, double need, double have, std::string unit = {}) {
+        if (need <= 0)
+            return;
+        // Cloth is counted in thousandths: the difference is again one.
+        const double buy = std::round(std::max(0.0, need - have) * 1000) / 1000;
+        out_.push_back({std::move(item), need, have, buy, std::move(unit)});
+    }
+    void putCount(std::string item, std::int64_t need, std::int64_t have) {
+        put(std::move(item), double(need), double(have));
+    }
+    void putLength(std::string item, Length need, Length have) {
+        const Length one = unit_ == Unit::inch         ? Length::inches(1)
+                           : unit_ == Unit::centimetre ? Length::millimetres(10)
+                                                       : Length::millimetres(1);
+        put(std::move(item), double(ceilDiv(need, one)), std::floor(ratio(have, one)),
+            std::string{symbol(unit_)});
+    }
+
+    /// Pins stay in each quilt until it is quilted, so those of all quilts are needed at once. The
+    /// one box on hand serves the shorter pins first; what is left counts for the longest.
+    void pins() {
+        std::map<Length, std::int64_t> byLength;
+        for (std::size_t i = 0; i < quilts_.size(); ++i)
+            if (with(i, Basting::With::pins))
+                byLength[session_.jobs[i].basting.pinLength] += pointsOf(quilts_[i]);
+        std::int64_t left = stash().pins;
+        for (auto it = byLength.begin(); it != byLength.end(); ++it) {
+            const auto need = withSpare(it->second);
+            const auto have = std::next(it) == byLength.end() ? left : std::min(left, need);
+            left -= have;
+            putCount("pins, " + format(it->first, unit_), need, have);
+        }
+    }
+
+    /// A square at both faces of the batting for every dot.
+    void dots() {
+        std::int64_t places = 0;
+        for (std::size_t i = 0; i < quilts_.size(); ++i)
+            if (with(i, Basting::With::dots))
+                places += pointsOf(quilts_[i]);
+        putCount("fuse squares, " + format(Length::inch64ths(48), unit_), withSpare(2 * places), 0);
+        if (places > 0)
+            putCount("irons", 1, session_.setting.room.irons);
+    }
+
+    void surfaces() {
+        std::map<int, SurfaceNeeds> surfaces;
+        for (std::size_t i = 0; i < quilts_.size(); ++i)
+            addQuilt(surfaces[quilts_[i].surface.number], quilts_[i], with(i, Basting::With::dots));
+        SurfaceNeeds all;
+        for (const auto& [number, surface] : surfaces) {
+            all.clamps += surface.clamps;
+            all.tables += surface.tables;
+            for (const auto& [holds, count] : surface.clips)
+                all.clips[holds] += count;
+        }
+        putCount("heat-safe pads", static_cast<std::int64_t>(all.tables), 0);
+        for (const auto& [holds, count] : all.clips) {
+            std::int64_t have = 0;
+            for (const ClipStock& clips : stash().clips)
+                if (clips.holds == holds)
+                    have += clips.count;
+            putCount("clips that hold " + format(holds, unit_), count, have);
+        }
+        putCount("clamps", all.clamps, stash().clamps);
+        // One at the middle of each side of each surface, felt through the layers.
+        putCount("centre marks", 4 * std::ssize(surfaces), 0);
+    }
+
+    /// Tape holds once.
+    void tape() {
+        Length need;
+        for (const QuiltPlan& quilt : quilts_)
+            for (const Pass& pass : quilt.passes)
+                for (const Hold& hold : pass.holds)
+                    if (hold.kind == Hold::Kind::tape)
+                        need += hold.length;
+        putLength("tape", need, stash().tape);
+    }
+
+    void tools() {
+        std::int64_t closers = 0;
+        for (const Helper& helper : session_.setting.helpers)
+            closers += helper.closes ? 1 : 0;
+        bool pinned = false;
+        for (std::size_t i = 0; i < quilts_.size(); ++i)
+            pinned = pinned || (with(i, Basting::With::pins) && pointsOf(quilts_[i]) > 0);
+        putCount("closing tools", pinned ? closers : 0, 0);
+    }
+
+    void backing() {
+        std::map<std::string, std::pair<Length, Length>> cloth; // on hand, to buy
+        for (std::size_t i = 0; i < quilts_.size(); ++i) {
+            if (!quilts_[i].backing)
+                continue;
+            const BackingPlan& plan = *quilts_[i].backing;
+            for (const Fabric& fabric : session_.jobs[i].backing.fabrics)
+                if (std::ranges::find(plan.cuts, fabric.name, &ClothCut::fabric) != plan.cuts.end())
+                    cloth[fabric.name].first += fabric.onHand;
+            for (const BackingPurchase& purchase : plan.buy)
+                cloth[purchase.fabric].second += purchase.length;
+        }
+        const Length one = unit_ == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
+        const auto inCloth = [&](Length l) { return std::round(ratio(l, one) * 1000) / 1000; };
+        for (const auto& [fabric, lengths] : cloth)
+            put("backing: " + (fabric.empty() ? std::string{"fabric"} : fabric),
+                inCloth(lengths.first + lengths.second), inCloth(lengths.first),
+                unit_ == Unit::inch ? "yd" : "m");
+    }
+
+    void batting() {
+        std::map<std::string, std::pair<std::int64_t, std::int64_t>> packs; // need, have
+        Length strip;
+        std::int64_t pieces = 0;
+        for (std::size_t i = 0; i < quilts_.size(); ++i) {
+            if (!quilts_[i].batting)
+                continue;
+            const BattingPlan& plan = *quilts_[i].batting;
+            if (!plan.pack.empty()) {
+                auto& [need, have] = packs[plan.pack];
+                ++need;
+                // What has been measured lies there already.
+                have += session_.jobs[i].batting.width ? 1 : 0;
+            } else {
+                pieces += std::ssize(plan.pieces);
+            }
+            strip += plan.strip;
+        }
+        for (const auto& [pack, counts] : packs)
+            putCount("batting: " + pack, counts.first, counts.second);
+        putCount("leftover batting pieces", pieces, pieces);
+        putLength("joining strip", strip, Length{});
+    }
+};
+
+} // namespace
+
+std::vector<Supply> planSupplies(const Session& session, const std::vector<QuiltPlan>& quilts) {
+    return Supplies{session, quilts}.list();
+}
+
+} // namespace bastewright

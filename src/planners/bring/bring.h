@@ -1,0 +1,21 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <vector>
+
+namespace bastewright {
+
+/// Everything to bring: need, have and buy, in the order of the work (docs/computation/bring.md).
+///
+/// `quilts` are the plans of `session.jobs`, in order; fields that a quilt has no plan for add
+/// nothing. Counts are whole. Lengths are in whole units of the first quilt (`in`, `cm` or `mm`),
+/// need rounded up and have rounded down; cloth is in yards or metres to a thousandth. buy = max(0,
+/// need - have). Items that are neither needed nor counted out are left out.
+///
+/// Names of items: "pins, 1 in", "fuse squares, 3/4 in", "clips that hold 3 in", "clamps", "tape",
+/// "joining strip", "centre marks", "closing tools", "irons", "heat-safe pads", "backing:
+/// <fabric>", "batting: <pack>", "leftover batting pieces".
+std::vector<Supply> planSupplies(const Session& session, const std::vector<QuiltPlan>& quilts);
+
+} // namespace bastewright
