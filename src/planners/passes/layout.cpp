@@ -100,11 +100,11 @@ Layout exchanged(Layout layout) {
 }
 
 /// Ends x1 < x2 of the middle area of a pinwheel along one axis, symmetrical about the middle: each arm
-/// reaches over the middle area, so x2 + v <= U. Nothing where that leaves no middle of 2·12 in.
+/// reaches over the middle area, so x2 + v <= U. Nothing where the middle area would be a scrap.
 std::optional<Interval> pinwheelMiddle(const AxisRoom& r, const std::vector<Length>& seams) {
     const Length most = r.field - r.anchor; // reach of an arm
     const Length middle = r.quilt / 2;
-    const Length least = std::min(Length::inches(12), r.field / 2); // half of the middle area
+    const Length least = Length::inches(6); // half of the middle area
     if (most - middle < least || r.quilt <= r.field)
         return {};
     const Length half = std::min(most - middle, r.field / 2);

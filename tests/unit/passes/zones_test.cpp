@@ -1,0 +1,115 @@
+#include "planners/passes/zones.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace bastewright {
+namespace {
+
+using namespace literals;
+
+/// Two passes side by side on a table 40 in deep.
+ZoneInput twoPasses() {
+    ZoneInput in;
+    in.top = {60_in, 36_in};
+    Pass first, second;
+    first.number = 1;
+    first.fresh = {{}, {}, 34_in, 36_in};
+    first.table = {-2_in, -2_in, 42_in, 38_in};
+    second.number = 2;
+    second.fresh = {34_in, {}, 60_in, 36_in};
+    second.table = {18_in, -2_in, 62_in, 38_in};
+    in.passes = {first, second};
+    in.reach = 27_in;
+    in.spacing = 4_in;
+    return in;
+}
+
+std::vector<PlacedPoint> everyFour(Size top) {
+    std::vector<PlacedPoint> out;
+    for (Length y = 2_in; y < top.length; y += 4_in)
+        for (Length x = 2_in; x < top.width; x += 4_in)
+            out.push_back({{x, y}, 0});
+    return out;
+}
+
+TEST(ColumnLetters, GoOnAfterZ) {
+    EXPECT_EQ(columnLetters(0), "A");
+    EXPECT_EQ(columnLetters(25), "Z");
+    EXPECT_EQ(columnLetters(26), "AA");
+    EXPECT_EQ(columnLetters(51), "AZ");
+    EXPECT_EQ(columnLetters(52), "BA");
+}
+
+TEST(Zones, PartitionTheTopAndKeepToOnePass) {
+    const ZoneInput in = twoPasses();
+    double area = 0;
+    std::set<std::string> ids;
+    for (const Zone& z : cutZones(in, {})) {
+        area += areaSquareInches(z.area);
+        EXPECT_TRUE(ids.insert(z.id).second);
+        EXPECT_LE(z.area.width(), in.reach);
+        EXPECT_LE(z.area.length(), in.reach);
+        ASSERT_GE(z.pass, 1);
+        EXPECT_TRUE(in.passes[std::size_t(z.pass - 1)].fresh.contains(z.area));
+    }
+    EXPECT_NEAR(area, 60.0 * 36.0, 1e-9);
+}
+
+TEST(Zones, HoldEveryPointOnce) {
+    const ZoneInput in = twoPasses();
+    const auto points = everyFour(in.top);
+    std::multiset<Point> given;
+    for (const Zone& z : cutZones(in, points))
+        for (const PlacedPoint& p : z.points)
+            given.insert(p.at);
+    EXPECT_EQ(given.size(), points.size());
+    for (const PlacedPoint& p : points)
+        EXPECT_EQ(given.count(p.at), 1u);
+}
+
+TEST(Zones, LeaveTheRowBesideAnOpenBoundaryToTheNextPass) {
+    const ZoneInput in = twoPasses();
+    for (const Zone& z : cutZones(in, everyFour(in.top)))
+        for (const PlacedPoint& p : z.points) {
+            const bool besideBoundary = p.at.x > 30_in;
+            EXPECT_EQ(z.pass, besideBoundary ? 2 : 1) << format(p.at.x, Unit::inch);
+        }
+}
+
+TEST(Zones, AreAllWithinReachOfAnOpenSide) {
+    ZoneInput in = twoPasses();
+    in.closed = {Side::left, Side::right};
+    for (const Zone& z : cutZones(in, everyFour(in.top))) {
+        const Rect& table = in.passes[std::size_t(z.pass - 1)].table;
+        const Rect box = workBox(z);
+        const double nearest =
+            std::min(reachNeededInches(box, placeBefore(box, Side::head, table), table),
+                     reachNeededInches(box, placeBefore(box, Side::foot, table), table));
+        EXPECT_LE(nearest, 27.0) << z.id;
+    }
+}
+
+TEST(Zones, PreferSeams) {
+    ZoneInput in = twoPasses();
+    in.seamsY = {17_in, 19_in};
+    std::set<Length> lines;
+    for (const Zone& z : cutZones(in, {}))
+        lines.insert(z.area.y1);
+    EXPECT_TRUE(lines.contains(17_in) || lines.contains(19_in));
+}
+
+TEST(StandingPlace, IsInFrontOfTheZoneAndInsideTheSide) {
+    const Rect table{{}, {}, 72_in, 30_in};
+    const StandingPlace p = placeBefore({10_in, 4_in, 30_in, 14_in}, Side::head, table);
+    EXPECT_EQ(p.along, (Interval{8_in, 32_in}));
+    const StandingPlace atEnd = placeBefore({{}, 4_in, 6_in, 14_in}, Side::head, table);
+    EXPECT_EQ(atEnd.along, (Interval{{}, 24_in}));
+    EXPECT_DOUBLE_EQ(reachNeededInches({10_in, 4_in, 30_in, 14_in}, p, table), 14.0);
+    // 3-4-5: three inches aside, four deep.
+    EXPECT_DOUBLE_EQ(reachNeededInches({5_in, 1_in, 30_in, 4_in}, p, table), 5.0);
+}
+
+} // namespace
+} // namespace bastewright
