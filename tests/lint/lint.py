@@ -1,0 +1,114 @@
+#!/usr/bin/env python3
+"""House rules that no compiler enforces. Each prints what breaks it and fails; see DEVELOPERS.md."""
+
+import argparse
+import pathlib
+import re
+import subprocess
+import sys
+
+# What each part of src may depend on, directly. Parts not named here may depend on anything.
+ALLOWED = {
+    "measures": set(),
+    "job": {"measures"},
+    "plan": {"job"},
+    "planner_surface": {"plan"},
+    "planner_rolls": {"plan"},
+    "planner_passes": {"plan", "planner_surface", "planner_rolls"},
+    "planner_points": {"plan"},
+    "planner_crew": {"plan", "planner_passes"},
+    "planner_backing": {"plan"},
+    "planner_batting": {"plan"},
+    "planner_proof": {"plan"},
+    "planner_bring": {"plan", "planner_rolls"},
+    "planner_whole": {"plan", "planner_surface", "planner_rolls", "planner_passes", "planner_points",
+                      "planner_crew", "planner_backing", "planner_batting", "planner_proof",
+                      "planner_bring"},
+    "checker": {"plan"},
+    "session": {"plan", "planner_whole", "planner_crew", "checker"},
+    "store": {"session"},
+    "sheets": {"session", "plan"},
+}
+CORE = [name for name in ALLOWED if name not in ("store", "sheets")]
+# Longest file of each kind; the usual is far less.
+LONGEST = {".cpp": 400, ".h": 250, ".qml": 260}
+
+
+def folder(part):
+    return pathlib.Path("src") / part.replace("planner_", "planners/")
+
+
+def includes(source, _build):
+    """No Qt in the core, and the checker includes no planner."""
+    for part in CORE:
+        for file in sorted((source / folder(part)).rglob("*.[ch]*")):
+            for number, line in enumerate(file.read_text().splitlines(), 1):
+                found = re.match(r'\s*#\s*include\s*[<"]([^>"]+)', line)
+                if not found:
+                    continue
+                header = found.group(1)
+                if re.match(r"Q[A-Za-z]|Qt", header):
+                    yield f"{file.relative_to(source)}:{number}: the core must not include {header}"
+                if part == "checker" and header.startswith(("planners/", "session/")):
+                    yield f"{file.relative_to(source)}:{number}: the checker must not include {header}"
+
+
+def links(source, _build):
+    """The link graph is the one in this table."""
+    for part, allowed in ALLOWED.items():
+        listing = source / folder(part) / "CMakeLists.txt"
+        text = re.sub(r"#.*", "", listing.read_text())
+        for library in sorted(set(re.findall(r"\bbastewright_(\w+)\b", text))):
+            if library in ("library", "flags", part):
+                continue
+            if library not in allowed:
+                yield f"{listing.relative_to(source)}: {part} must not depend on {library}"
+
+
+def symbols(_source, build):
+    """No Qt symbol in a core archive."""
+    for part in CORE:
+        archives = list(build.rglob(f"libbastewright_{part}.a"))
+        if not archives:
+            yield f"the archive of {part} was not built"
+            continue
+        names = subprocess.run(["nm", "-C", archives[0]], capture_output=True, text=True).stdout
+        for line in names.splitlines():
+            if re.search(r"\b(Q[A-Z]\w+::|q_\w+\()", line):
+                yield f"{archives[0].name}: {line.strip()}"
+                break
+
+
+def modules(source, _build):
+    """Every .qml file on disk is listed in its module."""
+    for file in sorted((source / "qml").rglob("*.qml")):
+        listing = file.parent / "CMakeLists.txt"
+        if not listing.exists() or not re.search(rf"\b{re.escape(file.name)}\b", listing.read_text()):
+            yield f"{file.relative_to(source)}: not listed in {listing.relative_to(source)}"
+
+
+def sizes(source, _build):
+    """Files stay small enough to read."""
+    for top in ("src", "qml"):
+        for file in sorted((source / top).rglob("*")):
+            most = LONGEST.get(file.suffix)
+            if most:
+                lines = len(file.read_text().splitlines())
+                if lines > most:
+                    yield f"{file.relative_to(source)}: {lines} lines, more than {most}"
+
+
+def main():
+    rules = {rule.__name__: rule for rule in (includes, links, symbols, modules, sizes)}
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("rule", choices=rules)
+    parser.add_argument("--source", type=pathlib.Path, required=True)
+    parser.add_argument("--build", type=pathlib.Path, required=True)
+    args = parser.parse_args()
+    broken = list(rules[args.rule](args.source, args.build))
+    print("\n".join(broken) if broken else f"{args.rule}: nothing found")
+    return 1 if broken else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
