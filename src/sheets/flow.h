@@ -1,0 +1,44 @@
+#pragma once
+
+#include <QRectF>
+
+#include <functional>
+#include <memory>
+#include <vector>
+
+class QPainter;
+
+namespace bastewright::sheets {
+
+/// A piece of a page that is never cut: measured when it is made, drawn when its place is known.
+struct Block {
+    double height = 0;
+    double before = 0;                     ///< white above it; left out at the top of a page
+    bool keepWithNext = false;             ///< headings: never the last thing on a page
+    bool newPage = false;                  ///< begins a page
+    std::shared_ptr<const Block> repeat{}; ///< drawn first where this block begins a page that it
+                                           ///< did not ask for (a table's headings)
+    std::function<void(QPainter&, QRectF)> draw{};
+};
+
+using Flow = std::vector<Block>;
+
+/// A block in its place: `y` from the top of the page's frame.
+struct Placed {
+    Block block;
+    double y = 0;
+};
+using PlacedPage = std::vector<Placed>;
+
+/// Divides the flow into pages of the given height. Guarantees: order is kept, nothing is left out;
+/// a block stays with the next where it asks and the chain fits one page; nothing reaches below
+/// `height` unless a single block is taller than a page (an error of whoever made it).
+std::vector<PlacedPage> paginate(const Flow& flow, double height);
+
+/// Appends.
+inline void operator+=(Flow& flow, Flow more) {
+    flow.insert(flow.end(), std::make_move_iterator(more.begin()),
+                std::make_move_iterator(more.end()));
+}
+
+} // namespace bastewright::sheets

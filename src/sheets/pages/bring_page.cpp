@@ -1,0 +1,42 @@
+#include "sheets/columns.h"
+#include "sheets/pages/pages.h"
+#include "sheets/words.h"
+
+#include <cmath>
+
+namespace bastewright::sheets {
+namespace {
+
+QString amount(double n) {
+    return std::abs(n - std::round(n)) < 1e-6 ? QString::number(std::llround(n))
+                                              : QString::number(n, 'f', 1);
+}
+
+} // namespace
+
+Flow bringPage(const SheetContext& c) {
+    if (c.plan.supplies.empty())
+        return {};
+    std::vector<std::vector<Cell>> rows;
+    for (const auto& s : c.plan.supplies) {
+        const QString unit = QString::fromStdString(s.unit);
+        rows.push_back({Cell::tick(), Cell{QString::fromStdString(s.item), true},
+                        Cell{amount(s.need)}, Cell{amount(s.have)},
+                        s.buy > 0 ? Cell{amount(s.buy), true} : Cell{QStringLiteral("–")},
+                        Cell{unit}});
+    }
+    Flow flow{title(Text::tr("Bring"),
+                    Text::tr("what the plan needs, what is in the box, what is still to buy"),
+                    c.width)};
+    flow.front().newPage = true;
+    flow += table({{{}, 0},
+                   {Text::tr("What"), -1},
+                   {Text::tr("Need"), 52, true},
+                   {Text::tr("Have"), 52, true},
+                   {Text::tr("Buy"), 52, true},
+                   {{}, 90}},
+                  rows, c.width, {.size = type::kCheck, .rowPadding = 5});
+    return flow;
+}
+
+} // namespace bastewright::sheets

@@ -1,0 +1,108 @@
+#include "sheets/columns.h"
+#include "sheets/pages/pages.h"
+#include "sheets/pictures/mapping.h"
+#include "sheets/pictures/piece_pictures.h"
+#include "sheets/words.h"
+
+#include <QPainter>
+
+#include <algorithm>
+
+namespace bastewright::sheets {
+namespace {
+
+Length usableWidth(const Job& job, const BackingPlan& plan, const std::string& fabric) {
+    const auto found = std::ranges::find(job.backing.fabrics, fabric, &Fabric::name);
+    if (found != job.backing.fabrics.end())
+        return found->usableWidth;
+    Length widest;
+    for (const auto& cut : plan.cuts)
+        if (cut.fabric == fabric)
+            widest = std::max(widest, cut.onCloth.x1);
+    return widest;
+}
+
+std::vector<std::string> fabricsOf(const BackingPlan& plan) {
+    std::vector<std::string> names;
+    for (const auto& cut : plan.cuts)
+        if (std::ranges::count(names, cut.fabric) == 0)
+            names.push_back(cut.fabric);
+    return names;
+}
+
+Flow cuts(const SheetContext& c, const BackingPlan& plan, const std::string& fabric) {
+    std::vector<std::vector<Cell>> rows;
+    int number = 0;
+    for (const auto& cut : plan.cuts)
+        if (cut.fabric == fabric)
+            rows.push_back({Cell::tick(), Cell{QString::number(++number), true},
+                            Cell{QString::fromStdString(cut.piece)},
+                            Cell{length(cut.onCloth.width(), c.unit())},
+                            Cell{length(cut.onCloth.length(), c.unit())},
+                            Cell{length(cut.onCloth.y0, c.unit())}});
+    return table({{{}, 0},
+                  {Text::tr("Cut"), 0, true},
+                  {Text::tr("Piece"), -1},
+                  {Text::tr("Across the cloth"), 90, true},
+                  {Text::tr("Along the cloth"), 90, true},
+                  {Text::tr("Begins at"), 80, true}},
+                 rows, c.width, {.size = type::kCheck, .rowPadding = 3.5});
+}
+
+QString buyWords(const SheetContext& c, const BackingPlan& plan) {
+    QStringList words;
+    for (const auto& b : plan.buy) {
+        const QString how = c.unit() == Unit::inch ? QString::fromStdString(formatYardsUp(b.length))
+                                                   : length(b.length, c.unit());
+        words << (b.fabric.empty()
+                      ? how
+                      : Text::tr("%1 of %2").arg(how, QString::fromStdString(b.fabric)));
+    }
+    return words.isEmpty() ? Text::tr("Nothing to buy: the cloth on hand makes it.")
+                           : Text::tr("Buy %1.").arg(listed(words));
+}
+
+} // namespace
+
+Flow clothPage(const SheetContext& c, std::size_t quilt) {
+    const QuiltPlan& q = c.plan.quilts[quilt];
+    if (!q.backing || q.backing->panels.empty())
+        return {};
+    const BackingPlan& plan = *q.backing;
+    Flow flow{title(Text::tr("Cloth for the backing"),
+                    Text::tr("%1 · finished %2 · lengths of cloth run %3 the quilt")
+                        .arg(c.quiltName(quilt), size(q.layers.backing, c.unit()),
+                             plan.along ? Text::tr("along") : Text::tr("across")),
+                    c.width)};
+    flow.front().newPage = true;
+    flow.push_back(
+        paragraph(std::vector<Span>{{buyWords(c, plan), true}}, c.width, type::kLead, 8));
+    for (const auto& fabric : fabricsOf(plan)) {
+        const Length width = usableWidth(c.job(quilt), plan, fabric);
+        const Rect lying{Length{}, Length{}, clothUsed(plan, fabric), width};
+        flow.push_back(heading(
+            fabric.empty() ? Text::tr("Cut in this order")
+                           : Text::tr("%1: cut in this order").arg(QString::fromStdString(fabric)),
+            c.width));
+        flow.push_back({.height = heightFor(lying, c.width, 150) + 4,
+                        .before = 6,
+                        .keepWithNext = true,
+                        .draw = [=, &plan, unit = c.unit()](QPainter& p, QRectF at) {
+                            drawCloth(p, at, plan, fabric, width, unit);
+                        }});
+        flow += cuts(c, plan, fabric);
+    }
+    flow.push_back(heading(Text::tr("Sewn together"), c.width));
+    const Rect whole{Length{}, Length{}, q.layers.backing.width, q.layers.backing.length};
+    flow.push_back({.height = heightFor(whole, c.width * 0.6, 240) + 4,
+                    .before = 6,
+                    .draw = [&plan, &q, unit = c.unit()](QPainter& p, QRectF at) {
+                        drawBacking(p, at, plan, q.layers.backing, unit);
+                    }});
+    for (const auto& words : {plan.runnerUp, plan.nearestMiss})
+        if (!words.empty())
+            flow.push_back(paragraph(QString::fromStdString(words), c.width, type::kBody, 8));
+    return flow;
+}
+
+} // namespace bastewright::sheets

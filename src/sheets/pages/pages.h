@@ -1,0 +1,67 @@
+#pragma once
+
+#include "plan/plan.h"
+#include "sheets/crew_key.h"
+#include "sheets/flow.h"
+#include "sheets/paper.h"
+
+#include <QString>
+
+#include <vector>
+
+/// One function for each kind of page. A page is a flow of blocks; what it says comes from session
+/// and plan alone. To add a sheet: a file here, its declaration, its place in `allSections`.
+namespace bastewright::sheets {
+
+struct SheetContext {
+    const Session& session;
+    const Plan& plan;
+    CrewKey crew;
+    double width; ///< of the page's frame, points
+    double height;
+
+    SheetContext(const Session& s, const Plan& p, const PageFrame& frame)
+        : session{s}
+        , plan{p}
+        , crew{s.setting.helpers}
+        , width{frame.contentWidth()}
+        , height{frame.contentHeight()} {}
+
+    Unit unit() const { return plan.unit; }
+    ClockTime start() const { return session.setting.start; }
+    /// The job of a quilt; a blank one where the plan has more quilts than the session.
+    const Job& job(std::size_t quilt) const;
+    Basting::With with(std::size_t quilt) const { return job(quilt).basting.with; }
+    /// Name of a quilt, never empty.
+    QString quiltName(std::size_t quilt) const;
+    /// "Harbour Lights", or "3 quilts: …" for a session of several.
+    QString sessionName() const;
+    bool severalQuilts() const { return plan.quilts.size() > 1; }
+};
+
+Flow sessionPage(const SheetContext& c);
+Flow passPages(const SheetContext& c, std::size_t quilt);
+Flow patternPage(const SheetContext& c, std::size_t quilt);
+Flow clothPage(const SheetContext& c, std::size_t quilt);
+Flow battingPage(const SheetContext& c, std::size_t quilt);
+Flow bringPage(const SheetContext& c);
+Flow countsPage(const SheetContext& c, std::size_t quilt);
+Flow machinePage(const SheetContext& c, std::size_t quilt);
+Flow cautionsPage(const SheetContext& c);
+Flow helperPages(const SheetContext& c, const Helper& helper);
+
+/// A run of pages with its own numbering: the lead's, or one helper's.
+struct Section {
+    QString person; ///< in the running head: "Lead", "A Ada"
+    Flow flow;
+};
+
+std::vector<Section> allSections(const SheetContext& c, bool lead, bool helpers);
+
+/// First and last second of the tasks of a pass; nothing where it has none.
+struct PassTimes {
+    Seconds start{}, end{};
+};
+std::optional<PassTimes> passTimes(const Plan& plan, std::size_t quilt, int pass);
+
+} // namespace bastewright::sheets

@@ -1,0 +1,72 @@
+#include "sheets/columns.h"
+#include "sheets/pages/pages.h"
+#include "sheets/pictures/mapping.h"
+#include "sheets/pictures/piece_pictures.h"
+#include "sheets/words.h"
+
+#include <QPainter>
+
+#include <algorithm>
+
+namespace bastewright::sheets {
+namespace {
+
+/// The tile on the left, its points' distances from the corner on the right.
+Block patternBlock(const SheetContext& c, std::size_t q, const PointPattern& pattern) {
+    const double pictureWidth = c.width * 0.46;
+    const Rect tile{Length{}, Length{}, pattern.tile.width, pattern.tile.length};
+    const double pictureHeight = std::max(60.0, heightFor(tile, pictureWidth, c.height * 0.42)) + 6;
+    std::vector<std::vector<Cell>> rows;
+    int number = 0;
+    for (const auto& point : pattern.points)
+        rows.push_back({Cell{QString::number(++number), true}, Cell{length(point.at.x, c.unit())},
+                        Cell{length(point.at.y, c.unit())}});
+    const double listWidth = c.width - pictureWidth - 26;
+    auto list = std::make_shared<Flow>(table({{{}, 24, true},
+                                              {Text::tr("from the left"), -1, true},
+                                              {Text::tr("from the head"), -1, true}},
+                                             rows, listWidth, {.rowPadding = 1.5}));
+    double listHeight = 0;
+    for (const auto& b : *list)
+        listHeight += b.height;
+    const Length pin = c.with(q) == Basting::With::pins ? c.job(q).basting.pinLength : Length{};
+    return {.height = std::max(pictureHeight, listHeight),
+            .before = 4,
+            .draw = [=, &pattern](QPainter& p, QRectF at) {
+                drawPattern(p, {at.topLeft(), QSizeF{pictureWidth, pictureHeight}}, pattern, pin);
+                double y = at.top();
+                for (const auto& b : *list) {
+                    b.draw(p, {at.right() - listWidth, y, listWidth, b.height});
+                    y += b.height;
+                }
+            }};
+}
+
+} // namespace
+
+Flow patternPage(const SheetContext& c, std::size_t quilt) {
+    const auto& patterns = c.plan.quilts[quilt].patterns;
+    if (patterns.empty())
+        return {};
+    Flow flow{
+        title(Text::tr("Where each one goes"),
+              Text::tr("%1 · measured from the tile's head-left corner to the middle of the pin")
+                  .arg(c.quiltName(quilt)),
+              c.width)};
+    flow.front().newPage = true;
+    for (const auto& pattern : patterns) {
+        flow.push_back(heading(Text::tr("%1 in each %2, so")
+                                   .arg(pattern.points.size())
+                                   .arg(QString::fromStdString(pattern.name)),
+                               c.width));
+        flow.push_back(paragraph(Text::tr("%1, %2 times on the top")
+                                     .arg(size(pattern.tile, c.unit()))
+                                     .arg(pattern.times),
+                                 c.width, type::kBody, 0));
+        flow.back().keepWithNext = true;
+        flow.push_back(patternBlock(c, quilt, pattern));
+    }
+    return flow;
+}
+
+} // namespace bastewright::sheets

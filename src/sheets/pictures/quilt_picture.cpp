@@ -1,0 +1,68 @@
+#include "sheets/pictures/quilt_picture.h"
+
+#include "sheets/ink.h"
+#include "sheets/pictures/mapping.h"
+#include "sheets/type.h"
+
+#include <QPainter>
+
+namespace bastewright::sheets {
+namespace {
+
+Rect topOf(const QuiltPlan& quilt) {
+    return {Length{}, Length{}, quilt.layers.top.width, quilt.layers.top.length};
+}
+
+void frame(QPainter& p, QRectF r, double weight, Qt::PenStyle style = Qt::SolidLine,
+           const QBrush& fill = Qt::NoBrush) {
+    p.setPen(QPen{ink::kDark, weight, style, Qt::FlatCap, Qt::MiterJoin});
+    p.setBrush(fill);
+    p.drawRect(r);
+}
+
+/// The top in the table's frame: origin at the table's head-left corner.
+Rect onTable(const QuiltPlan& quilt, const Pass& pass) {
+    return topOf(quilt).moved({-pass.table.x0, -pass.table.y0});
+}
+
+} // namespace
+
+void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
+    p.save();
+    const Mapping map{topOf(quilt), box.adjusted(2, 2, -2, -2)};
+    frame(p, map(topOf(quilt)), ink::kLine, Qt::SolidLine, ink::kPaper);
+    for (const auto& zone : quilt.zones) {
+        const QRectF r = map(zone.area);
+        p.setPen(QPen{ink::kRule, ink::kThin});
+        p.drawRect(r);
+        label(p, r.center(), QString::fromStdString(zone.id), type::kBody, r.width() - 3);
+    }
+    for (const auto& pass : quilt.passes)
+        frame(p, map(pass.fresh), ink::kBold);
+    constexpr double kTag = 15;
+    for (const auto& pass : quilt.passes) {
+        const QRectF tag{map(pass.fresh).topLeft(), QSizeF{kTag, kTag}};
+        p.setPen(Qt::NoPen);
+        p.setBrush(ink::kDark);
+        p.drawRect(tag);
+        label(p, tag.center(), QString::number(pass.number), type::kHead, kTag - 2, true,
+              ink::kPaper);
+    }
+    p.restore();
+}
+
+void drawShift(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& before,
+               const Pass& after) {
+    p.save();
+    const Rect old = onTable(quilt, before), now = onTable(quilt, after);
+    const Rect table = after.table.moved({-after.table.x0, -after.table.y0});
+    const Mapping map{around(around(old, now), table), box.adjusted(2, 2, -2, -2)};
+    frame(p, map(table), ink::kBold, Qt::SolidLine, ink::kTable);
+    frame(p, map(old), ink::kLine);
+    hatch(p, map(before.fresh.moved({-before.table.x0, -before.table.y0})), 5);
+    frame(p, map(now), ink::kLine, Qt::DashLine);
+    arrow(p, map(old.middle()), map(now.middle()), 2.6);
+    p.restore();
+}
+
+} // namespace bastewright::sheets

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <QRectF>
+
+class QPainter;
+
+namespace bastewright::sheets {
+
+/// The whole top with its zones and the passes they belong to, each pass numbered in its corner.
+void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt);
+
+/// How the quilt moves on the table into a pass: where it lay as a solid outline, where it will lie
+/// dashed, an arrow between. The table stays where it is.
+void drawShift(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& before,
+               const Pass& after);
+
+} // namespace bastewright::sheets

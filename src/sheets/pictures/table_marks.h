@@ -1,0 +1,33 @@
+#pragma once
+
+#include "sheets/hold_order.h"
+#include "sheets/pictures/mapping.h"
+
+class QPainter;
+
+namespace bastewright::sheets {
+
+struct PlaceMark;
+
+/// The marks along a table's edge: holds, rolls, walls, places, names of sides.
+class TableMarks {
+public:
+    TableMarks(QPainter& p, const Mapping& map, const Rect& table);
+
+    void hold(const HoldPoint& hold, Length overhang);
+    void roll(const Roll& roll, const Rect& top);
+    void wall(Side side);
+    void place(const PlaceMark& mark);
+    void smoothing(const Pass& pass);
+    void sideNames(const Rect& world);
+
+private:
+    /// The point `along` the table's side (page), moved `out` points away from the table.
+    QPointF onSide(Side side, Length along, double out) const;
+
+    QPainter& p_;
+    const Mapping& map_;
+    Rect table_;
+};
+
+} // namespace bastewright::sheets

@@ -1,0 +1,173 @@
+#include "sheets/task_words.h"
+
+#include "sheets/words.h"
+
+#include <algorithm>
+
+namespace bastewright::sheets {
+namespace {
+
+QString zoneLine(const Task& task, const QuiltPlan& quilt, Basting::With with) {
+    const Zone* zone = findZone(quilt, task.zone);
+    const int n = zone ? int(zone->points.size()) : 0;
+    const QString id = QString::fromStdString(task.zone), count = pointCount(n, with);
+    switch (task.kind) {
+    case TaskKind::placeOpen:
+        return Text::tr("%1: place %2, open").arg(id, count);
+    case TaskKind::closePins:
+        return Text::tr("%1: close %2").arg(id, count);
+    case TaskKind::dotLower:
+        return Text::tr("%1: %2 on the backing").arg(id, count);
+    case TaskKind::dotUpper:
+        return Text::tr("%1: %2 on the batting").arg(id, count);
+    case TaskKind::press:
+        return Text::tr("%1: press %2").arg(id, count);
+    default:
+        return Text::tr("%1: %2").arg(id, taskName(task.kind, with));
+    }
+}
+
+bool isOfZone(TaskKind kind) {
+    return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
+           kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press;
+}
+
+} // namespace
+
+QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
+    if (isOfZone(task.kind) && !task.zone.empty())
+        return zoneLine(task, quilt, with);
+    const Pass* pass = findPass(quilt, task.pass);
+    switch (task.kind) {
+    case TaskKind::layBacking:
+        return Text::tr("Lay the backing, wrong side up");
+    case TaskKind::layBatting:
+        return Text::tr("Lay the batting");
+    case TaskKind::layTop:
+        return Text::tr("Lay the top, right side up");
+    case TaskKind::reclamp:
+        return Text::tr("Move the clamps, one at a time, to all three layers");
+    case TaskKind::smooth:
+        return pass ? Text::tr("Smooth towards %1").arg(sidesList(pass->smoothTowards))
+                    : Text::tr("Smooth");
+    case TaskKind::checkUnderside:
+        return Text::tr("Check the underside and the overhang");
+    case TaskKind::shift:
+        return pass ? Text::tr("Shift the quilt %1").arg(shiftWords(pass->shift, unit))
+                    : Text::tr("Shift the quilt");
+    case TaskKind::handOver:
+        return Text::tr("Hand over: roll for the machine, count the points");
+    default:
+        return taskName(task.kind, with);
+    }
+}
+
+QString taskName(TaskKind kind, Basting::With with) {
+    const bool dots = with == Basting::With::dots;
+    switch (kind) {
+    case TaskKind::layBacking:
+        return Text::tr("Lay the backing");
+    case TaskKind::layBatting:
+        return Text::tr("Lay the batting");
+    case TaskKind::layTop:
+        return Text::tr("Lay the top");
+    case TaskKind::reclamp:
+        return Text::tr("Move the clamps");
+    case TaskKind::placeOpen:
+        return dots ? Text::tr("Place dots") : Text::tr("Place pins open");
+    case TaskKind::smooth:
+        return Text::tr("Smooth");
+    case TaskKind::closePins:
+        return Text::tr("Close pins");
+    case TaskKind::checkUnderside:
+        return Text::tr("Check the underside");
+    case TaskKind::shift:
+        return Text::tr("Shift the quilt");
+    case TaskKind::foldBack:
+        return Text::tr("Fold back batting and top");
+    case TaskKind::dotLower:
+        return Text::tr("Dots on the backing");
+    case TaskKind::foldForward:
+        return Text::tr("Fold the batting forward");
+    case TaskKind::dotUpper:
+        return Text::tr("Dots on the batting");
+    case TaskKind::press:
+        return Text::tr("Press");
+    case TaskKind::cool:
+        return Text::tr("Let it cool: nobody touches it");
+    case TaskKind::turnOver:
+        return Text::tr("Turn the quilt over");
+    case TaskKind::handOver:
+        return Text::tr("Hand over");
+    }
+    return {};
+}
+
+QString taskCheck(TaskKind kind, Basting::With with) {
+    switch (kind) {
+    case TaskKind::layBacking:
+        return Text::tr("Middles of its sides on the table's marks. Hold it in the order of the "
+                        "numbers: firm, never stretched. A palm glides and pushes no ripple.");
+    case TaskKind::layBatting:
+        return Text::tr("Open it from the middle. Pat it flat; do not pull.");
+    case TaskKind::layTop:
+        return Text::tr("Middles on the marks, seams straight along a straight-edge. Backing and "
+                        "batting show on every side.");
+    case TaskKind::reclamp:
+        return Text::tr("Never two clamps off at once. Look for a pleat before each one closes.");
+    case TaskKind::placeOpen:
+        return Text::tr("Through all three layers. Leave every pin open. Lean, do not climb.");
+    case TaskKind::smooth:
+        return Text::tr("Palms from the basted part outwards. No ripple ahead of the hand. Only "
+                        "then may pins be closed.");
+    case TaskKind::closePins:
+        return Text::tr("Close from the middle outwards. Count as you go: the zone's count must "
+                        "come out.");
+    case TaskKind::checkUnderside:
+        return Text::tr("Compare the overhang with the sheet: 1/2 in short or more means a pleat "
+                        "underneath. Turn up a few places: the back is caught, and flat.");
+    case TaskKind::shift:
+        return Text::tr(
+            "Everything off the edge, sweep below with a palm, lift together on the "
+            "count, slide, fold back, hold the backing anew, return batting, then top.");
+    case TaskKind::foldBack:
+        return Text::tr("A straight fold, batting and top together, nothing dragged.");
+    case TaskKind::dotLower:
+    case TaskKind::dotUpper:
+        return Text::tr("Flat on the layer, none folded, none at the edge.");
+    case TaskKind::foldForward:
+        return Text::tr("Roll it down; smooth from the fold outwards.");
+    case TaskKind::press:
+        return Text::tr("Lower the iron and lift it again, do not slide. Follow the label of the "
+                        "web and of the batting.");
+    case TaskKind::cool:
+        return Text::tr("Iron up on its heel, away from the edge.");
+    case TaskKind::turnOver:
+        return Text::tr("Lift together on the count; turn it like a page.");
+    case TaskKind::handOver:
+        return with == Basting::With::pins
+                   ? Text::tr("Pins counted; table and floor swept with a magnet.")
+                   : Text::tr("Every dot holds; irons off and cold.");
+    }
+    return {};
+}
+
+const Zone* findZone(const QuiltPlan& quilt, const std::string& id) {
+    const auto found = std::ranges::find(quilt.zones, id, &Zone::id);
+    return found == quilt.zones.end() ? nullptr : &*found;
+}
+
+const Pass* findPass(const QuiltPlan& quilt, int number) {
+    const auto found = std::ranges::find(quilt.passes, number, &Pass::number);
+    return found == quilt.passes.end() ? nullptr : &*found;
+}
+
+int pointsIn(const QuiltPlan& quilt, int pass) {
+    int n = 0;
+    for (const auto& z : quilt.zones)
+        if (z.pass == pass)
+            n += int(z.points.size());
+    return n;
+}
+
+} // namespace bastewright::sheets

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace bastewright::sheets {
+
+/// What is done, in a line: "C4: place 24 pins, open", "Shift the quilt 54 in towards the head".
+QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit);
+
+/// How it is done and what to check before going on: one or two short sentences for every kind of
+/// task; common practice (docs/sheets.md).
+QString taskCheck(TaskKind kind, Basting::With with);
+
+/// The name of a kind of work, as a heading: "Place open".
+QString taskName(TaskKind kind, Basting::With with);
+
+const Zone* findZone(const QuiltPlan& quilt, const std::string& id);
+const Pass* findPass(const QuiltPlan& quilt, int number);
+
+/// Points of all zones of a pass.
+int pointsIn(const QuiltPlan& quilt, int pass);
+
+} // namespace bastewright::sheets

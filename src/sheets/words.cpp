@@ -1,0 +1,153 @@
+#include "sheets/words.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace bastewright::sheets {
+namespace {
+constexpr QChar kNoBreak{0x00A0};
+
+QString joined(QString text) {
+    return text.replace(QChar::Space, kNoBreak);
+}
+} // namespace
+
+QString length(Length l, Unit unit) {
+    return joined(QString::fromStdString(format(l, unit)));
+}
+
+QString size(Size s, Unit unit) {
+    return joined(Text::tr("%1 × %2").arg(QString::fromStdString(format(s.width, unit, false)),
+                                          QString::fromStdString(format(s.length, unit))));
+}
+
+QString clock(ClockTime start, Seconds s) {
+    return QString::fromStdString(format(after(start, s)));
+}
+
+QString span(Seconds s) {
+    const auto minutes = int(std::chrono::round<std::chrono::minutes>(s).count());
+    if (minutes < 1)
+        return Text::tr("under a minute");
+    if (minutes < 60)
+        return joined(Text::tr("%1 min").arg(minutes));
+    return joined(Text::tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QChar{'0'}));
+}
+
+QString sideName(Side s) {
+    switch (s) {
+    case Side::head:
+        return Text::tr("head");
+    case Side::foot:
+        return Text::tr("foot");
+    case Side::left:
+        return Text::tr("left");
+    case Side::right:
+        return Text::tr("right");
+    }
+    return {};
+}
+
+QString unitNote(Unit unit) {
+    switch (unit) {
+    case Unit::inch:
+        return Text::tr("lengths in inches, to the eighth");
+    case Unit::centimetre:
+        return Text::tr("lengths in centimetres, to the millimetre");
+    case Unit::millimetre:
+        return Text::tr("lengths in millimetres");
+    }
+    return {};
+}
+
+QString pointCount(int n, Basting::With with) {
+    if (with == Basting::With::dots)
+        return joined(n == 1 ? Text::tr("1 dot") : Text::tr("%1 dots").arg(n));
+    return joined(n == 1 ? Text::tr("1 pin") : Text::tr("%1 pins").arg(n));
+}
+
+QString pointsName(Basting::With with) {
+    return with == Basting::With::dots ? Text::tr("dots") : Text::tr("pins");
+}
+
+QString shiftWords(Vec shift, Unit unit) {
+    struct Way {
+        Length by;
+        Side towards;
+    };
+    std::vector<Way> ways;
+    if (shift.dx != Length{})
+        ways.push_back({abs(shift.dx), shift.dx < Length{} ? Side::left : Side::right});
+    if (shift.dy != Length{})
+        ways.push_back({abs(shift.dy), shift.dy < Length{} ? Side::head : Side::foot});
+    std::ranges::stable_sort(ways, std::ranges::greater{}, &Way::by);
+    QStringList words;
+    for (const auto& w : ways)
+        words << Text::tr("%1 towards the %2").arg(length(w.by, unit), sideName(w.towards));
+    return words.isEmpty() ? Text::tr("no shift") : listed(words);
+}
+
+QString placeWords(const StandingPlace& place, const Rect& table) {
+    const bool across = isAcross(place.side);
+    const Interval side = across ? table.x() : table.y();
+    const double along =
+        side.size() > Length{} ? ratio(place.along.middle() - side.lo, side.size()) : 0.5;
+    const QString where = sideName(place.side);
+    if (along < 1.0 / 3)
+        return across ? Text::tr("%1 side, left end").arg(where)
+                      : Text::tr("%1 side, head end").arg(where);
+    if (along > 2.0 / 3)
+        return across ? Text::tr("%1 side, right end").arg(where)
+                      : Text::tr("%1 side, foot end").arg(where);
+    return Text::tr("%1 side, middle").arg(where);
+}
+
+QString startName(Basting::Start start) {
+    switch (start) {
+    case Basting::Start::centred:
+        return Text::tr("centred");
+    case Basting::Start::fewestShifts:
+        return Text::tr("fewest shifts");
+    case Basting::Start::best:
+        return Text::tr("best");
+    }
+    return {};
+}
+
+QString levelName(Finding::Level level) {
+    switch (level) {
+    case Finding::Level::stop:
+        return Text::tr("Stop");
+    case Finding::Level::warn:
+        return Text::tr("Take care");
+    case Finding::Level::note:
+        return Text::tr("Note");
+    }
+    return {};
+}
+
+QString listed(const QStringList& words) {
+    if (words.size() < 2)
+        return words.join(QString{});
+    return Text::tr("%1 and %2")
+        .arg(words.mid(0, words.size() - 1).join(Text::tr(", ")), words.back());
+}
+
+QString sidesList(const std::vector<Side>& sides) {
+    if (sides.size() == kSides.size())
+        return Text::tr("all four sides");
+    QStringList words;
+    for (const Side s : sides)
+        words << sideName(s);
+    return listed(words);
+}
+
+QString zoneList(const std::vector<std::string>& ids) {
+    QStringList words;
+    for (const auto& id : ids)
+        words << QString::fromStdString(id);
+    return words.join(Text::tr(", "));
+}
+
+} // namespace bastewright::sheets

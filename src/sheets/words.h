@@ -1,0 +1,46 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <QCoreApplication>
+#include <QString>
+
+/// Words and figures as they stand on the sheets: pure functions of the plan, so that tests can
+/// hold them against it. Numbers and their units are joined by no-break spaces.
+namespace bastewright::sheets {
+
+/// Every text of the sheets is translated in this context.
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Sheets)
+};
+
+QString length(Length l, Unit unit); ///< "12 1/2 in"
+QString size(Size s, Unit unit);     ///< "88 × 112 in": across, then head to foot
+QString clock(ClockTime start, Seconds s);
+QString span(Seconds s); ///< "1 h 05 min", "35 min"
+QString sideName(Side s);
+QString unitNote(Unit unit); ///< "lengths in inches, to the eighth"
+
+/// "24 pins", "1 dot".
+QString pointCount(int n, Basting::With with);
+QString pointsName(Basting::With with); ///< "pins", "dots"
+
+/// "54 in towards the head and 3 in towards the left"; the larger way first. "no shift" for none.
+QString shiftWords(Vec shift, Unit unit);
+
+/// "foot side, left end": where along the table's side the middle of the place is, in thirds.
+QString placeWords(const StandingPlace& place, const Rect& table);
+
+QString startName(Basting::Start start);
+QString levelName(Finding::Level level);
+
+/// "head, left and right"; "all four sides".
+QString sidesList(const std::vector<Side>& sides);
+
+/// Words joined as a sentence lists them: "a, b and c".
+QString listed(const QStringList& words);
+
+/// "C4, C5": ids in the order given.
+QString zoneList(const std::vector<std::string>& ids);
+
+} // namespace bastewright::sheets
