@@ -10,30 +10,35 @@ Length step(const AxisRoom& r) { return r.field - r.anchor; }
 /// Down to a place that a person can measure.
 Length eighths(Length l) { return l / Length::inch64ths(8).nm() * Length::inch64ths(8).nm(); }
 
-/// Runs on one side of the first, from its edge at 0 outward to `end`, each at most `longest`, near equal,
-/// on seams where possible. Returns the outer ends, the last is `end`.
+/// Runs on one side of the first, from its edge at 0 outward to `end`, each at most `longest`, with near
+/// equal basting in each (the last also bastes the row before it), on seams where possible. Returns the
+/// outer ends, the last is `end`.
 ///
 /// Dynamic programming over the boundaries: candidates are the even positions, exact and
 /// to the eighth below, and every seam that can be reached; off-seam boundaries cost most, unevenness
 /// breaks ties.
-std::vector<Length> outward(Length end, std::int64_t runs, Length longest,
+std::vector<Length> outward(Length end, std::int64_t runs, Length longest, Length row,
                             const std::vector<Length>& seams) {
     if (runs == 0)
         return {};
+    // Narrow runs have no room for uneven shares.
+    if (runs == 1 || row * 4 * runs > end)
+        row = {};
+    const Length share = std::min((end + row) / runs, longest);
     struct Candidate {
         Length at;
         double cost = 0;
         std::ptrdiff_t before = -1;
     };
     std::vector<std::vector<Candidate>> layers{{{Length{}}}};
-    const double even = end.in() / double(runs);
     for (std::int64_t i = 1; i <= runs; ++i) {
+        const Length target = i == runs ? end - share * (runs - 1) : share;
         std::vector<Length> places;
         if (i == runs) {
             places.push_back(end);
         } else {
-            places.push_back(end * i / runs);
-            places.push_back(eighths(end * i / runs));
+            places.push_back(share * i);
+            places.push_back(eighths(share * i));
             for (const Length s : seams)
                 if (s > Length{} && s < end)
                     places.push_back(s);
@@ -46,10 +51,10 @@ std::vector<Length> outward(Length end, std::int64_t runs, Length longest,
                 const Candidate& from = layers.back()[b];
                 const Length size = at - from.at;
                 // Leave the rest possible and no run a sliver.
-                if (size <= Length{} || size > longest || size.in() < even / 2 ||
+                if (size <= Length{} || size > longest || size * 2 < target ||
                     end - at > (runs - i) * longest)
                     continue;
-                const double uneven = (size.in() - even) / even;
+                const double uneven = ratio(size - target, target);
                 const double offSeam = i == runs || p > 1 ? 0.0 : p == 1 ? 1.0 : 1.5;
                 const double cost = from.cost + offSeam + uneven * uneven;
                 if (!best || cost < best->cost)
@@ -79,13 +84,13 @@ AxisCuts assembled(const AxisRoom& r, Interval first, std::int64_t before, std::
         shifted.push_back(s - first.hi);
     }
     AxisCuts out;
-    const auto left = outward(first.lo, before, step(r), mirrored);
+    const auto left = outward(first.lo, before, step(r), r.row, mirrored);
     for (auto i = left.rbegin(); i != left.rend(); ++i)
         out.at.push_back(first.lo - *i);
     out.at.push_back(first.lo);
     out.first = left.size();
     out.at.push_back(first.hi);
-    for (const Length d : outward(r.quilt - first.hi, after, step(r), shifted))
+    for (const Length d : outward(r.quilt - first.hi, after, step(r), r.row, shifted))
         out.at.push_back(first.hi + d);
     return out;
 }
@@ -127,9 +132,9 @@ std::vector<Interval> firstRuns(const AxisRoom& r, std::int64_t before, std::int
         for (const Length hi : his)
             if (lo < hi && lo <= loMost && hi >= hiLeast && hi - lo <= r.field)
                 out.push_back({lo, hi});
-    const double even = r.quilt.in() / double(runs);
+    const Length even = r.quilt / runs + ((before > 0 ? 1 : 0) + (after > 0 ? 1 : 0)) * r.row;
     const auto cost = [&](Interval i) {
-        const double uneven = (i.size().in() - even) / even;
+        const double uneven = ratio(i.size() - even, even);
         const bool loOn = before == 0 || has(seams, i.lo), hiOn = after == 0 || has(seams, i.hi);
         return (loOn ? 0.0 : 1.0) + (hiOn ? 0.0 : 1.0) + uneven * uneven * 4;
     };
@@ -182,17 +187,16 @@ AxisCuts centredCuts(const AxisRoom& r, const std::vector<Length>& seams) {
     const auto n = centredCount(r);
     const auto beside = (n - 1) / 2;
     const Length middle = r.quilt / 2;
-    // Equal runs where the steps allow, else steps as long as allowed; the half that suits a pair of
-    // seams may move by a quarter of the even run.
-    const Length even = std::min(r.quilt / n, step(r));
-    const Length half = n == 1 ? middle : middle - beside * even;
+    // An equal share and the rows left to both neighbours, as far as the steps and the field allow; a
+    // pair of seams may move it by a third.
+    const Length half = n == 1 ? middle : r.quilt / n / 2 + r.row;
     const Length least = middle - beside * step(r), most = r.field / 2;
     Length chosen = std::clamp(half, least, std::max(least, most));
     std::optional<Length> snapped;
     for (const Length s : seams) {
         const Length h = middle - s;
         if (n > 1 && h > Length{} && h >= least && h <= most && has(seams, r.quilt - s) &&
-            abs(h - half) <= half / 2 && (!snapped || abs(h - half) < abs(*snapped - half)))
+            abs(h - half) <= half / 3 && (!snapped || abs(h - half) < abs(*snapped - half)))
             snapped = h;
     }
     if (snapped)

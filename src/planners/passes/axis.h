@@ -12,6 +12,7 @@ struct AxisRoom {
     Length quilt;  ///< Q, side of the top
     Length field;  ///< U, usable side of the table
     Length anchor; ///< v, basted strip that stays on the table; less than `field`
+    Length row{};  ///< width of the row beside an open boundary, which the next pass bastes
     Length centreMargin = Length::inches(12); ///< m, for the fewest-shifts start
 };
 
@@ -29,8 +30,9 @@ std::int64_t centredCount(const AxisRoom& room);
 /// Without a centre to keep: n = max(1, ⌈(Q−v)/(U−v)⌉).
 std::int64_t freeCount(const AxisRoom& room);
 
-/// Cuts with the first run's middle on the quilt's middle. Runs are near equal; boundaries lie on one of
-/// `seams` (sorted) where that costs no run.
+/// Cuts with the first run's middle on the quilt's middle. Each pass gets a near
+/// equal share of basting: the first run is wider by the rows it leaves to its neighbours, the last
+/// narrower. Boundaries lie on one of `seams` (sorted) where that costs no run.
 AxisCuts centredCuts(const AxisRoom& room, const std::vector<Length>& seams = {});
 
 /// Fewest runs such that the quilt's middle lies at least m inside the first field (or inside all of it

@@ -39,10 +39,10 @@ LayoutInput swapped(const LayoutInput& in) {
 }
 
 AxisRoom roomX(const LayoutInput& in) {
-    return {in.top.width, in.surface.field.width(), in.anchor};
+    return {in.top.width, in.surface.field.width(), in.anchor, in.row};
 }
 AxisRoom roomY(const LayoutInput& in) {
-    return {in.top.length, in.surface.field.length(), in.anchor};
+    return {in.top.length, in.surface.field.length(), in.anchor, in.row};
 }
 
 AxisCuts cutsFor(const LayoutInput& in, const AxisRoom& room, const std::vector<Length>& seams) {

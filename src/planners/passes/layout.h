@@ -36,6 +36,7 @@ struct LayoutInput {
     Size top;
     Workable surface;
     Length anchor;
+    Length row; ///< of points beside an open boundary, which the next pass bastes
     Basting::Start start = Basting::Start::centred; ///< centred or fewestShifts
     std::vector<Length> seamsX, seamsY; ///< sorted places where a boundary may run along a seam
 };

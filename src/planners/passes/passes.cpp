@@ -34,7 +34,7 @@ std::vector<Side> smoothTowards(const Rect& fresh, std::span<const Pass> earlier
 LayoutInput layoutInput(const PassRequest& request, const PassChoice& choice,
                         const SeamLines& seams) {
     return {.top = request.layers.top, .surface = choice.workable, .anchor = choice.anchor,
-            .start = choice.start, .seamsX = seams.x, .seamsY = seams.y};
+            .row = request.job.basting.spacing, .start = choice.start, .seamsX = seams.x, .seamsY = seams.y};
 }
 
 /// The quickest of the shapes with the fewest passes, with its order.
@@ -149,6 +149,19 @@ SurfacePlan surfacePlan(const PassChoice& choice, int number) {
             .width = choice.surface.width, .floor = choice.surface.floor,
             .quiltLengthAlongLength = choice.quiltLengthAlongLength,
             .tables = choice.surface.tables, .closed = choice.workable.closed};
+}
+
+std::vector<Segment> jointsUnderQuilt(const SurfacePlan& surface, const Rect& table) {
+    // Turned with the quilt's length along the surface's: drawn left is the quilt's head, drawn foot its
+    // left.
+    const auto turned = [&](Point p) {
+        return surface.quiltLengthAlongLength ? Point{surface.width - p.y, p.x} : p;
+    };
+    const auto moved = [&](Point p) { return Point{p.x + table.x0, p.y + table.y0}; };
+    std::vector<Segment> out;
+    for (const Segment& s : jointsBetween(surface.tables))
+        out.push_back({moved(turned(s.from)), moved(turned(s.to))});
+    return out;
 }
 
 std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice) {

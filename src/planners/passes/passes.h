@@ -43,6 +43,9 @@ std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& c
 /// The surface of a choice as the plan shows it.
 SurfacePlan surfacePlan(const PassChoice& choice, int number);
 
+/// Joints between the tables as they lie under the quilt in a pass, in the quilt's frame.
+std::vector<Segment> jointsUnderQuilt(const SurfacePlan& surface, const Rect& table);
+
 /// Sorted places of seams that run right across (along y at an x, and along x at a y), where a pass or
 /// zone boundary can be seen.
 struct SeamLines {

@@ -18,9 +18,6 @@ void append(Findings& to, Findings from, const std::string& prefix) {
     }
 }
 
-std::string startName(Basting::Start s) {
-    return s == Basting::Start::centred ? "centred start" : "fewest-shifts start";
-}
 
 /// Why an alternative was or was not taken, against the chosen one.
 std::string compared(const Alternative& a, const Alternative& chosen, std::size_t workable) {
@@ -66,17 +63,64 @@ Finding noSurface(const Job& job, const std::vector<PassChoice>& choices, const 
                 " wide with a long side to stand at, or list no tables and work on the floor."};
 }
 
-/// The backing's seams as they lie under the batting, both centred under the top.
-std::vector<Segment> seamsUnderBatting(const BackingPlan& backing, const LayerSizes& layers) {
-    std::vector<Rect> panels;
-    for (const BackingPanel& p : backing.panels)
-        panels.push_back(p.area);
-    std::vector<Segment> out = jointsBetween(panels);
-    const Vec off{(layers.batting.width - layers.backing.width) / 2,
-                  (layers.batting.length - layers.backing.length) / 2};
-    for (Segment& s : out)
-        s = {{s.from.x + off.dx, s.from.y + off.dy}, {s.to.x + off.dx, s.to.y + off.dy}};
-    return out;
+/// Lines moved by the difference of two frames.
+std::vector<Segment> moved(std::vector<Segment> lines, Vec by) {
+    for (Segment& s : lines)
+        s = {{s.from.x + by.dx, s.from.y + by.dy}, {s.to.x + by.dx, s.to.y + by.dy}};
+    return lines;
+}
+
+/// From the top's frame to that of a layer centred under it.
+Vec intoLayer(Size layer, Size top) {
+    return {(layer.width - top.width) / 2, (layer.length - top.length) / 2};
+}
+
+/// Backing and batting, where they are still to be made: backing seams away from the table's joints under
+/// the first pass, batting joins away from backing seams.
+void planLayers(const Job& job, const LayerSizes& layers, const std::string& prefix, QuiltPlan& out,
+                Findings& findings) {
+    std::vector<Segment> seams;
+    if (!(job.backing.width && job.backing.length)) {
+        BackingOptions options;
+        if (!out.passes.empty())
+            options.keepAway = moved(jointsUnderQuilt(out.surface, out.passes.front().table),
+                                     intoLayer(layers.backing, layers.top));
+        BackingOutcome backing = planBacking(job, layers.backing, options);
+        append(findings, std::move(backing.findings), prefix);
+        out.backing = std::move(backing.plan);
+    }
+    if (out.backing) {
+        std::vector<Rect> panels;
+        for (const BackingPanel& p : out.backing->panels)
+            panels.push_back(p.area);
+        const Vec toTop = intoLayer(layers.backing, layers.top);
+        const Vec toBatting = intoLayer(layers.batting, layers.top);
+        seams = moved(jointsBetween(panels), {toBatting.dx - toTop.dx, toBatting.dy - toTop.dy});
+    }
+    if (!(job.batting.width && job.batting.length)) {
+        BattingOutcome batting = planBatting(job, layers.batting, seams);
+        append(findings, std::move(batting.findings), prefix);
+        out.batting = std::move(batting.plan);
+    }
+}
+
+/// Surface, passes and zones by a choice.
+void layOut(const Session& session, const Job& job, const PassChoice& choice, int surface,
+            const PointsPlan& points, QuiltPlan& out) {
+    const PassRequest request{job, session.setting, out.layers, points.points.size()};
+    out.surface = surfacePlan(choice, surface);
+    out.passes = detailedPasses(request, choice);
+    out.bounds.passes = choice.leastPasses;
+    const SeamLines lines = seamLines(job.top);
+    out.zones = cutZones({.top = out.layers.top, .passes = out.passes, .closed = out.surface.closed,
+                          .seamsX = lines.x, .seamsY = lines.y,
+                          .reach = commonReach(session.setting.helpers),
+                          .spacing = job.basting.spacing, .floor = choice.surface.floor},
+                         points.points);
+    for (Pass& p : out.passes)
+        for (const Zone& z : out.zones)
+            if (z.pass == p.number)
+                p.zones.push_back(z.id);
 }
 
 } // namespace
@@ -106,42 +150,12 @@ QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSiz
     append(findings, proveSizes(job, layers), prefix);
     append(findings, points.findings, prefix);
 
-    const bool backingMade = job.backing.width && job.backing.length;
-    std::vector<Segment> seams;
-    if (!backingMade) {
-        BackingOutcome backing = planBacking(job, layers.backing);
-        append(findings, std::move(backing.findings), prefix);
-        out.backing = std::move(backing.plan);
-    }
-    const bool battingMade = job.batting.width && job.batting.length;
-    if (!battingMade) {
-        if (out.backing)
-            seams = seamsUnderBatting(*out.backing, layers);
-        BattingOutcome batting = planBatting(job, layers.batting, seams);
-        append(findings, std::move(batting.findings), prefix);
-        out.batting = std::move(batting.plan);
-    }
     out.machineRolls = machineRolls(job, session.setting.stash, layers.backing);
-
-    if (shared.choices.empty() || !shared.choices.front().summary.workable) {
+    if (!shared.choices.empty() && shared.choices.front().summary.workable)
+        layOut(session, job, shared.choices.front(), shared.surface, points, out);
+    else
         findings.push_back(noSurface(job, shared.choices, prefix));
-        return out;
-    }
-    const PassChoice& choice = shared.choices.front();
-    const PassRequest request{job, session.setting, layers, points.points.size()};
-    out.surface = surfacePlan(choice, shared.surface);
-    out.passes = detailedPasses(request, choice);
-    out.bounds.passes = choice.leastPasses;
-    const SeamLines lines = seamLines(job.top);
-    out.zones = cutZones({.top = layers.top, .passes = out.passes, .closed = out.surface.closed,
-                          .seamsX = lines.x, .seamsY = lines.y,
-                          .reach = commonReach(session.setting.helpers),
-                          .spacing = job.basting.spacing, .floor = choice.surface.floor},
-                         points.points);
-    for (Pass& p : out.passes)
-        for (const Zone& z : out.zones)
-            if (z.pass == p.number)
-                p.zones.push_back(z.id);
+    planLayers(job, layers, prefix, out, findings);
     return out;
 }
 
