@@ -12,10 +12,17 @@ struct BattingOutcome {
     Findings findings; ///< where impossible: the least that must be bought and its size
 };
 
-/// The batting of one job: the smallest pack that holds `needed`, or, where the job lists pieces, the
-/// leftovers joined by straight cuts through two overlapped layers: fewest joins, then shortest
-/// (docs/computation/batting.md). `backingSeams` are in the batting's frame; joins keep 2 in away
-/// from those they run along.
-BattingOutcome planBatting(const Job& job, Size needed, const std::vector<Segment>& backingSeams = {});
+/// The batting of one job: the smallest pack that holds `needed`, or, where the job lists pieces
+/// and no pack, the leftovers joined by straight cuts through two overlapped layers: fewest joins,
+/// then shortest (docs/computation/batting.md). A named pack that is too small is joined with the
+/// pieces.
+///
+/// No four corners meet and no join runs within 2 in along a `backingSeams` (in the batting's
+/// frame) where a layout of as few joins, or for the corners of one or two more, avoids it; else a
+/// finding says so. Where whole pieces do not suffice, one may be split first. Exact for up to 12
+/// pieces, and for pools of up to 20 as far as the search reaches; it says where it stopped short.
+/// Pure.
+BattingOutcome planBatting(const Job& job, Size needed,
+                           const std::vector<Segment>& backingSeams = {});
 
 } // namespace bastewright

@@ -1,0 +1,65 @@
+#include "planners/batting/best_join.h"
+
+#include <tuple>
+
+namespace bastewright::batting {
+namespace {
+
+constexpr std::size_t kMostTrees = 2000;
+constexpr Variant kVariants = 48;
+constexpr int kMoreJoins = 2; ///< worth making so that no four corners meet
+
+bool nicer(const JoinLayout& a, const JoinLayout& b) {
+    return std::tie(a.corners, a.alongSeams, a.joined) <
+           std::tie(b.corners, b.alongSeams, b.joined);
+}
+
+bool clean(const JoinLayout& l) {
+    return l.corners == 0 && l.alongSeams == 0;
+}
+
+JoinLayout bestOf(JoinSearch& search, const Pool& pool, const std::vector<Segment>& seams) {
+    std::optional<JoinLayout> best;
+    search.visitTrees(kMostTrees, [&](const JoinTree& tree) {
+        for (Variant v = 0; v < kVariants; ++v) {
+            JoinLayout l = layOut(tree, pool.needed, pool.overlap, seams, v);
+            // Variant 0 is the shortest of its tree: the others can only be cleaner.
+            const bool hopeless = best && clean(*best) && l.joined >= best->joined;
+            const bool done = clean(l);
+            if (!best || nicer(l, *best))
+                best = std::move(l);
+            if (done || (v == 0 && hopeless))
+                break;
+        }
+        return true;
+    });
+    return std::move(*best);
+}
+
+} // namespace
+
+BestJoin bestJoin(const Pool& pool, const std::vector<Segment>& backingSeams, std::uint64_t work) {
+    BestJoin out;
+    JoinSearch search{problemOf(pool), work};
+    const int all = int(pool.blanks.size());
+    int last = all;
+    for (int k = std::max(1, search.leastByArea()); k <= last; ++k) {
+        const Possible possible = search.possible(k);
+        if (possible == Possible::unknown) {
+            out.proven = false;
+            break;
+        }
+        if (possible == Possible::no)
+            continue;
+        JoinLayout layout = bestOf(search, pool, backingSeams);
+        if (!out.layout)
+            last = std::min(all, k + kMoreJoins);
+        if (!out.layout || layout.corners < out.layout->corners)
+            out.layout = std::move(layout);
+        if (out.layout->corners == 0)
+            break;
+    }
+    return out;
+}
+
+} // namespace bastewright::batting

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "planners/batting/join_search.h"
+
+#include <vector>
+
+namespace bastewright::batting {
+
+/// How a tree of joins is laid out: an order of the parts in each row and how a row shares its
+/// width. 0 is the plain one, with the shortest joins; others move the joins about.
+using Variant = std::uint32_t;
+
+struct JoinLayout {
+    struct Piece {
+        int item = 0;
+        bool turned = false;
+        Rect area;
+    };
+    std::vector<Piece> pieces;
+    std::vector<Segment> joins; ///< in the order they are made
+    Length joined;              ///< total length of the joins
+    int corners = 0;            ///< places where four corners (nearly) meet
+    int alongSeams = 0;         ///< joins along a backing seam
+};
+
+/// Common practice: joins that meet another from both sides are staggered.
+inline constexpr Length kStagger = Length::inches(1);
+/// Common practice: joins lie off the backing's seams.
+inline constexpr Length kOffSeams = Length::inches(2);
+
+/// What a join eats: half of the overlap on the one side of it, the rest on the other.
+struct Overlap {
+    Length before,
+        after; ///< of the part on the left (or at the head), and on the right (at the foot)
+    explicit Overlap(Length whole)
+        : before{whole / 2}
+        , after{whole - whole / 2} {}
+};
+
+/// Lays a tree out to exactly `finished`, whose joins eat `overlap`. The tree was found for pieces
+/// and target each less one overlap a direction. Total join length is the least this tree allows in
+/// variant 0, except that no piece shows less than 3 in where it need not.
+JoinLayout layOut(const JoinTree& tree, Size finished, Length overlap,
+                  const std::vector<Segment>& backingSeams, Variant variant);
+
+} // namespace bastewright::batting

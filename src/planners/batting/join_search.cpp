@@ -1,0 +1,356 @@
+#include "planners/batting/join_search.h"
+
+#include <algorithm>
+#include <bit>
+#include <cassert>
+#include <map>
+#include <numeric>
+
+namespace bastewright::batting {
+namespace {
+
+/// Areas are sums and products of whole nanometres; this is far above their rounding and far below
+/// anything that can be cut.
+constexpr double kAreaSlack = 1 - 1e-12;
+
+} // namespace
+
+JoinSearch::JoinSearch(JoinProblem problem, std::uint64_t work)
+    : problem_{std::move(problem)}
+    , work_{work}
+    , target_{problem_.target.width.nm(), problem_.target.length.nm()} {
+    assert(problem_.items.size() <= kMostItems);
+    targetArea_ = double(target_.width) * double(target_.length) * kAreaSlack;
+    std::map<std::pair<std::int64_t, std::int64_t>, std::vector<int>> kinds;
+    for (int i = 0; i < int(problem_.items.size()); ++i) {
+        auto w = problem_.items[std::size_t(i)].width.nm(),
+             l = problem_.items[std::size_t(i)].length.nm();
+        kinds[{w, l}].push_back(i);
+    }
+    for (auto& [size, items] : kinds)
+        types_.push_back({{size.first, size.second}, std::move(items), 0, 0});
+    const auto area = [](const Type& t) { return double(t.box.width) * double(t.box.length); };
+    std::ranges::stable_sort(types_, std::ranges::greater{}, area);
+    int shift = 0;
+    largest_.push_back(0);
+    for (Type& t : types_) {
+        const int bits = int(std::bit_width(t.items.size()));
+        t.shift = shift;
+        t.mask = ((Key{1} << bits) - 1) << shift;
+        capacity_ |= Key(t.items.size()) << shift;
+        guards_ |= Key{1} << (shift + bits);
+        shift += bits + 1;
+        for (std::size_t i = 0; i < t.items.size(); ++i)
+            largest_.push_back(largest_.back() + area(t));
+    }
+    assert(shift <= 64);
+    total_ = largest_.back();
+}
+
+int JoinSearch::leastByArea() const {
+    return int(std::ranges::lower_bound(largest_, targetArea_) - largest_.begin());
+}
+
+int JoinSearch::sizeOf(Key key) const {
+    int n = 0;
+    for (std::size_t t = 0; t < types_.size(); ++t)
+        n += countOf(key, t);
+    return n;
+}
+
+double JoinSearch::restOf(Key key, int others) const {
+    double sum = 0;
+    for (std::size_t t = 0; t < types_.size() && others > 0; ++t) {
+        const int n = std::min(others, int(types_[t].items.size()) - countOf(key, t));
+        sum += n * double(types_[t].box.width) * double(types_[t].box.length);
+        others -= n;
+    }
+    return sum;
+}
+
+void JoinSearch::add(Level& level, Key key, double used, int others, Box box, bool prune) {
+    const auto [at, fresh] = level.index.try_emplace(key, level.sets.size());
+    if (fresh)
+        level.sets.push_back({key, used, prune ? restOf(key, others) : 0, {}});
+    Set& set = level.sets[at->second];
+    if (prune && double(box.width) * double(box.length) + set.rest < targetArea_)
+        return;
+    for (const Box& b : set.front)
+        if (b.width >= box.width && b.length >= box.length)
+            return;
+    std::erase_if(set.front,
+                  [&](const Box& b) { return b.width <= box.width && b.length <= box.length; });
+    set.front.push_back(box);
+}
+
+void JoinSearch::leaf(Level& level, std::size_t type, int others, bool prune) {
+    const Type& t = types_[type];
+    const double area = double(t.box.width) * double(t.box.length);
+    const Key key = Key{1} << t.shift;
+    const auto offer = [&](std::int64_t w, std::int64_t l) {
+        add(level, key, area, others, {std::min(w, target_.width), std::min(l, target_.length)},
+            prune);
+    };
+    offer(t.box.width, t.box.length);
+    if (problem_.mayTurn)
+        offer(t.box.length, t.box.width);
+}
+
+bool JoinSearch::combine(int size, int pieces, bool prune) {
+    Level& out = levels_[std::size_t(size)];
+    const int others = pieces - size;
+    const double most = largest_[std::size_t(std::min<int>(others, int(largest_.size()) - 1))];
+    for (int i = 1; 2 * i <= size; ++i) {
+        const auto& as = levels_[std::size_t(i)].sets;
+        const auto& bs = levels_[std::size_t(size - i)].sets;
+        for (std::size_t ia = 0; ia < as.size(); ++ia) {
+            const std::size_t from = 2 * i == size ? ia : 0;
+            if (work_ < bs.size() - from)
+                return false;
+            work_ -= bs.size() - from;
+            const Set& a = as[ia];
+            for (std::size_t ib = from; ib < bs.size(); ++ib) {
+                const Set& b = bs[ib];
+                const Key sum = a.key + b.key;
+                if (!fits(sum))
+                    continue;
+                const double used = a.used + b.used;
+                const double floor = prune ? targetArea_ - std::min(most, total_ - used) : 0;
+                for (const Box& x : a.front)
+                    for (const Box& y : b.front) {
+                        const Box beside{std::min(x.width + y.width, target_.width),
+                                         std::min(x.length, y.length)};
+                        if (double(beside.width) * double(beside.length) >= floor)
+                            add(out, sum, used, others, beside, prune);
+                        const Box below{std::min(x.width, y.width),
+                                        std::min(x.length + y.length, target_.length)};
+                        if (double(below.width) * double(below.length) >= floor)
+                            add(out, sum, used, others, below, prune);
+                    }
+            }
+        }
+    }
+    // Subsets that were opened but kept nothing.
+    std::erase_if(out.sets, [](const Set& s) { return s.front.empty(); });
+    out.index.clear();
+    for (std::size_t i = 0; i < out.sets.size(); ++i)
+        out.index[out.sets[i].key] = i;
+    return true;
+}
+
+bool JoinSearch::build(int pieces, bool prune) {
+    levels_.assign(std::size_t(pieces) + 1, {});
+    for (std::size_t t = 0; t < types_.size(); ++t)
+        leaf(levels_[1], t, pieces - 1, prune);
+    std::erase_if(levels_[1].sets, [](const Set& s) { return s.front.empty(); });
+    levels_[1].index.clear();
+    for (std::size_t i = 0; i < levels_[1].sets.size(); ++i)
+        levels_[1].index[levels_[1].sets[i].key] = i;
+    for (int size = 2; size <= pieces; ++size)
+        if (!combine(size, pieces, prune))
+            return false;
+    return true;
+}
+
+Possible JoinSearch::possible(int pieces) {
+    full_.clear();
+    if (pieces > int(problem_.items.size()) || pieces < leastByArea())
+        return Possible::no;
+    if (!build(pieces, true))
+        return Possible::unknown;
+    for (const Set& s : levels_[std::size_t(pieces)].sets)
+        for (const Box& b : s.front)
+            if (b.width >= target_.width && b.length >= target_.length)
+                full_.push_back(s.key);
+    return full_.empty() ? Possible::no : Possible::yes;
+}
+
+const JoinSearch::Set* JoinSearch::find(Key key) const {
+    const int size = sizeOf(key);
+    if (size >= int(levels_.size()))
+        return nullptr;
+    const Level& level = levels_[std::size_t(size)];
+    const auto at = level.index.find(key);
+    return at == level.index.end() ? nullptr : &level.sets[at->second];
+}
+
+std::int64_t JoinSearch::widest(const Set& set, std::int64_t length) const {
+    std::int64_t best = -1;
+    for (const Box& b : set.front)
+        if (b.length >= length)
+            best = std::max(best, b.width);
+    return best;
+}
+
+std::int64_t JoinSearch::longest(const Set& set, std::int64_t width) const {
+    std::int64_t best = -1;
+    for (const Box& b : set.front)
+        if (b.width >= width)
+            best = std::max(best, b.length);
+    return best;
+}
+
+/// Depth-first construction of all trees over one subset that give at least a certain rectangle.
+struct JoinSearch::Grown {
+    const JoinSearch& search;
+    std::size_t most;
+    std::vector<JoinTree::Node> arena{};
+    std::vector<int> low{}; ///< first type in each tree, to show parts in one order only
+    bool complete = true;
+
+    int push(JoinTree::Node node, int lowest) {
+        arena.push_back(node);
+        low.push_back(lowest);
+        return int(arena.size()) - 1;
+    }
+
+    int lowestType(Key key) const {
+        for (std::size_t t = 0; t < search.types_.size(); ++t)
+            if (search.countOf(key, t) > 0)
+                return int(t);
+        return -1;
+    }
+
+    std::vector<int> grow(Key key, std::int64_t width, std::int64_t length) {
+        std::vector<int> out;
+        const Set* set = search.find(key);
+        if (!set || search.widest(*set, std::min(length, search.target_.length)) < width)
+            return out;
+        if (search.sizeOf(key) == 1) {
+            growLeaf(lowestType(key), width, length, out);
+            return out;
+        }
+        forEachPart(key, [&](Key part) {
+            for (const bool beside : {true, false})
+                join(part, key - part, width, length, beside, out);
+        });
+        return out;
+    }
+
+private:
+    void growLeaf(int type, std::int64_t width, std::int64_t length, std::vector<int>& out) {
+        const Box box = search.types_[std::size_t(type)].box;
+        if (box.width >= width && box.length >= length)
+            out.push_back(push({.item = type, .width = box.width, .length = box.length}, type));
+        if (search.problem_.mayTurn && box.width != box.length && box.length >= width &&
+            box.width >= length)
+            out.push_back(push(
+                {.item = type, .turned = true, .width = box.length, .length = box.width}, type));
+    }
+
+    void join(Key a, Key b, std::int64_t width, std::int64_t length, bool beside,
+              std::vector<int>& out) {
+        const Set *sa = search.find(a), *sb = search.find(b);
+        if (!sa || !sb)
+            return;
+        const std::int64_t mostB = beside ? search.widest(*sb, length) : search.longest(*sb, width);
+        const std::int64_t mostA = beside ? search.widest(*sa, length) : search.longest(*sa, width);
+        const std::int64_t goal = beside ? width : length;
+        if (mostA < 0 || mostB < 0 || mostA + mostB < goal)
+            return;
+        const auto need = [&](std::int64_t other) {
+            return std::max<std::int64_t>(1, goal - other);
+        };
+        for (const int ta : beside ? grow(a, need(mostB), length) : grow(a, width, need(mostB))) {
+            const JoinTree::Node first = arena[std::size_t(ta)];
+            const std::int64_t got = beside ? first.width : first.length;
+            for (const int tb : beside ? grow(b, need(got), length) : grow(b, width, need(got))) {
+                if (arena.size() >= most) {
+                    complete = false;
+                    return;
+                }
+                const JoinTree::Node second = arena[std::size_t(tb)];
+                // A row of several parts is one row, however it is bracketed: show it once.
+                if (second.item < 0 && second.sideBySide == beside)
+                    continue;
+                if (first.item < 0 && first.sideBySide == beside &&
+                    low[std::size_t(first.second)] > low[std::size_t(tb)])
+                    continue;
+                out.push_back(push({.first = ta,
+                                    .second = tb,
+                                    .sideBySide = beside,
+                                    .width = beside ? first.width + second.width
+                                                    : std::min(first.width, second.width),
+                                    .length = beside ? std::min(first.length, second.length)
+                                                     : first.length + second.length},
+                                   low[std::size_t(ta)]));
+            }
+        }
+    }
+
+    /// Every part of a subset that holds its first piece and leaves something.
+    template <class F>
+    void forEachPart(Key key, F&& use) {
+        std::vector<std::size_t> present;
+        for (std::size_t t = 0; t < search.types_.size(); ++t)
+            if (search.countOf(key, t) > 0)
+                present.push_back(t);
+        const auto walk = [&](const auto& self, std::size_t i, Key part) -> void {
+            if (!complete)
+                return;
+            if (i == present.size()) {
+                if (part != key)
+                    use(part);
+                return;
+            }
+            const Key one = Key{1} << search.types_[present[i]].shift;
+            const int have = search.countOf(key, present[i]);
+            for (int n = i == 0 ? 1 : 0; n <= have; ++n)
+                self(self, i + 1, part + Key(n) * one);
+        };
+        walk(walk, 0, 0);
+    }
+};
+
+JoinTree JoinSearch::treeOf(const std::vector<JoinTree::Node>& arena, int root) const {
+    JoinTree tree;
+    std::vector<std::size_t> taken(types_.size());
+    const auto copy = [&](const auto& self, int at) -> int {
+        JoinTree::Node node = arena[std::size_t(at)];
+        if (node.item >= 0) {
+            const auto type = std::size_t(node.item);
+            node.item = types_[type].items[taken[type]++];
+        } else {
+            node.first = self(self, node.first);
+            node.second = self(self, node.second);
+        }
+        tree.nodes.push_back(node);
+        return int(tree.nodes.size()) - 1;
+    };
+    tree.root = copy(copy, root);
+    return tree;
+}
+
+bool JoinSearch::visitTrees(std::size_t mostTrees,
+                            const std::function<bool(const JoinTree&)>& visit) {
+    bool all = true;
+    std::size_t shown = 0;
+    for (const Key key : full_) {
+        Grown grown{*this, 40 * mostTrees};
+        for (const int root : grown.grow(key, target_.width, target_.length)) {
+            if (shown++ == mostTrees)
+                return false;
+            if (!visit(treeOf(grown.arena, root)))
+                return false;
+        }
+        all = all && grown.complete;
+    }
+    return all;
+}
+
+std::vector<JoinSearch::Assembly> JoinSearch::assemblies(int mostPieces) {
+    std::vector<Assembly> out;
+    build(std::min(mostPieces, int(problem_.items.size())), false);
+    for (const Level& level : levels_)
+        for (const Set& s : level.sets)
+            for (const Box& b : s.front) {
+                Assembly a{{}, b.width, b.length};
+                for (std::size_t t = 0; t < types_.size(); ++t)
+                    for (int i = 0; i < countOf(s.key, t); ++i)
+                        a.items.push_back(types_[t].items[std::size_t(i)]);
+                out.push_back(std::move(a));
+            }
+    return out;
+}
+
+} // namespace bastewright::batting

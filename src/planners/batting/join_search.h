@@ -1,0 +1,114 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <cstdint>
+#include <functional>
+#include <unordered_map>
+#include <vector>
+
+namespace bastewright::batting {
+
+/// Rectangles to be joined edge to edge, nothing lost at a join, into one that holds the target.
+/// What overlap and trim eat is taken off sizes and target beforehand (see `Blanks`).
+struct JoinProblem {
+    Size target;
+    std::vector<Size> items; ///< every side above zero
+    bool mayTurn = false;
+};
+
+/// How pieces are put together: a tree of straight joins, each across all that is joined so far.
+struct JoinTree {
+    struct Node {
+        int item = -1; ///< a piece; else two parts
+        bool turned = false;
+        int first = -1, second = -1;
+        bool sideBySide = false;            ///< else one below the other
+        std::int64_t width = 0, length = 0; ///< largest rectangle it gives, in nanometres
+    };
+    std::vector<Node> nodes;
+    int root = -1;
+};
+
+enum class Possible { yes, no, unknown };
+
+/// Exact search for straight-cut joins. Sub-assemblies are built for every subset of the pieces
+/// (equal pieces counted, not told apart) as a front of largest rectangles, and dropped as soon as
+/// their area and that of the largest other pieces cannot reach the target's.
+class JoinSearch {
+public:
+    static constexpr std::size_t kMostItems = 32;
+
+    /// `work`: pairs of subsets looked at before it gives up with `unknown`.
+    JoinSearch(JoinProblem problem, std::uint64_t work);
+
+    /// Can so many pieces, all used, be joined to hold the target?
+    Possible possible(int pieces);
+
+    /// Least number of pieces whose area suffices; one more than there are where none does.
+    int leastByArea() const;
+
+    /// After `possible(k)` said yes: the ways to do it with k pieces, each once up to the order of
+    /// parts, until `visit` returns false or `mostTrees` were shown. True where all were shown.
+    bool visitTrees(std::size_t mostTrees, const std::function<bool(const JoinTree&)>& visit);
+
+    /// Sub-assemblies (subset, rectangle) of up to so many pieces, whatever the others could add.
+    struct Assembly {
+        std::vector<int> items;
+        std::int64_t width, length;
+    };
+    std::vector<Assembly> assemblies(int mostPieces);
+
+    std::uint64_t workLeft() const { return work_; }
+
+private:
+    using Key = std::uint64_t;
+    struct Box {
+        std::int64_t width, length;
+    };
+    struct Set {
+        Key key = 0;
+        double used = 0; ///< area of its pieces
+        double rest = 0; ///< most the others can add
+        std::vector<Box> front;
+    };
+    struct Level {
+        std::vector<Set> sets;
+        std::unordered_map<Key, std::size_t> index;
+    };
+    struct Type {
+        Box box;
+        std::vector<int> items;
+        int shift = 0;
+        Key mask = 0;
+    };
+
+    bool build(int pieces, bool prune);
+    bool combine(int size, int pieces, bool prune);
+    void add(Level& level, Key key, double used, int others, Box box, bool prune);
+    void leaf(Level& level, std::size_t type, int others, bool prune);
+    double restOf(Key key, int others) const;
+    bool fits(Key sum) const { return (((capacity_ | guards_) - sum) & guards_) == guards_; }
+    int countOf(Key key, std::size_t type) const {
+        return int((key & types_[type].mask) >> types_[type].shift);
+    }
+    int sizeOf(Key key) const;
+    const Set* find(Key key) const;
+    std::int64_t widest(const Set& set, std::int64_t length) const;
+    std::int64_t longest(const Set& set, std::int64_t width) const;
+
+    struct Grown; // trees under construction
+    JoinTree treeOf(const std::vector<JoinTree::Node>& arena, int root) const;
+
+    JoinProblem problem_;
+    std::uint64_t work_;
+    Box target_{};
+    double targetArea_ = 0, total_ = 0;
+    std::vector<Type> types_;     ///< largest area first
+    std::vector<double> largest_; ///< sum of the n largest pieces
+    Key capacity_ = 0, guards_ = 0;
+    std::vector<Level> levels_; ///< by number of pieces
+    std::vector<Key> full_;     ///< whole subsets that reach the target
+};
+
+} // namespace bastewright::batting

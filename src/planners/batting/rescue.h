@@ -1,0 +1,27 @@
+#pragma once
+
+#include "planners/batting/best_join.h"
+
+#include <optional>
+#include <string>
+
+namespace bastewright::batting {
+
+/// A join that works once one leftover is cut in two.
+struct Rescue {
+    Pool pool; ///< with the two parts in place of the whole
+    BattingSplit split;
+    JoinLayout layout;
+};
+
+/// Splits each piece in turn at the places where a part would fill what other pieces leave open,
+/// and takes the best result. Nothing where no such split helps.
+std::optional<Rescue> splitOne(const Pool& pool, const std::vector<Segment>& backingSeams,
+                               std::uint64_t work);
+
+/// The smallest further piece (by area, whole inches or centimetres) that makes the pool suffice
+/// when it is joined on in the last or the last but one joint. Raw size, with trimmed edges and
+/// overlap.
+Size leastExtra(const Pool& pool, Unit unit);
+
+} // namespace bastewright::batting
