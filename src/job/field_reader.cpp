@@ -158,9 +158,10 @@ std::optional<std::int64_t> FieldReader::wholeAt(const Json& value, const std::s
         if (v == std::floor(v) && v >= double(accepted.lo) && v <= double(accepted.hi))
             return static_cast<std::int64_t>(v);
     }
-    refuse(value, at,
-           "a whole number from " + std::to_string(accepted.lo) + " to " +
-               std::to_string(accepted.hi) + " is accepted");
+    std::string range = std::to_string(accepted.lo);
+    if (accepted.lo < accepted.hi)
+        range = "a whole number from " + range + " to " + std::to_string(accepted.hi);
+    refuse(value, at, range + " is accepted");
     return {};
 }
 
