@@ -99,39 +99,83 @@ Layout exchanged(Layout layout) {
     return layout;
 }
 
-/// Ends x1 < x2 of the middle area of a pinwheel along one axis, symmetrical about the middle: each arm
-/// reaches over the middle area, so x2 + v <= U. Nothing where the middle area would be a scrap.
-std::optional<Interval> pinwheelMiddle(const AxisRoom& r, const std::vector<Length>& seams) {
-    const Length most = r.field - r.anchor; // reach of an arm
+/// The middle of a pinwheel along one axis: lo < hi, symmetrical about the quilt's middle. The arms reach
+/// over it from one side, `over` steps to `hi`, and pass it on the other, `beside` steps beyond `hi`.
+/// Nothing where the middle would be a scrap or larger than the field.
+std::optional<Interval> pinwheelMiddle(const AxisRoom& r, std::int64_t over, std::int64_t beside,
+                                       const std::vector<Length>& seams) {
+    const Length reach = r.field - r.anchor; // an arm has basted area along one of its sides
     const Length middle = r.quilt / 2;
-    const Length least = Length::inches(6); // half of the middle area
-    if (most - middle < least || r.quilt <= r.field)
+    const Length least = std::max(middle - beside * reach, Length::inches(6)); // half of the middle area
+    const Length most = std::min(over * reach - middle, r.field / 2);
+    if (r.quilt <= r.field || most < least)
         return {};
-    const Length half = std::min(most - middle, r.field / 2);
-    Length chosen = half;
-    for (const Length s : seams)
-        if (s > middle && s - middle <= half && s - middle >= least &&
+    Length half = most;
+    for (const Length s : seams) // the outermost pair of seams
+        if (s - middle >= least && s - middle <= most &&
             std::ranges::binary_search(seams, r.quilt - s))
-            chosen = s - middle; // the outermost pair of seams
-    return Interval{middle - chosen, r.quilt - middle + chosen};
+            half = s - middle;
+    return Interval{middle - half, r.quilt - middle + half};
 }
 
+/// Cuts a block of the top that lies outward of basted area into near-equal areas: `columns` growing to
+/// the right (or left), `rows` growing down (or up), each needing the one before it.
+void addArm(const LayoutInput& in, const Rect& block, std::int64_t columns, std::int64_t rows,
+            bool rightward, bool downward, Layout& out) {
+    const Length ux = in.surface.field.width(), uy = in.surface.field.length();
+    std::vector<std::vector<std::size_t>> index(static_cast<std::size_t>(rows));
+    const auto cut = [](Interval whole, std::int64_t parts, std::int64_t i, bool forward) {
+        const std::int64_t k = forward ? i : parts - 1 - i;
+        return Interval{whole.lo + whole.size() * k / parts, whole.lo + whole.size() * (k + 1) / parts};
+    };
+    for (std::int64_t row = 0; row < rows; ++row)
+        for (std::int64_t column = 0; column < columns; ++column) {
+            const Interval x = cut(block.x(), columns, column, rightward);
+            const Interval y = cut(block.y(), rows, row, downward);
+            // The outer edges lie at the outer edges of the field, the anchor is on the inner sides.
+            FreshArea area = place(in, {x.lo, y.lo, x.hi, y.hi},
+                                   {rightward ? x.hi - ux : x.lo, downward ? y.hi - uy : y.lo});
+            if (row == 0 && column == 0)
+                area.needs.push_back(0);
+            if (column > 0)
+                area.needs.push_back(index[static_cast<std::size_t>(row)].back());
+            if (row > 0)
+                area.needs.push_back(
+                    index[static_cast<std::size_t>(row - 1)][static_cast<std::size_t>(column)]);
+            index[static_cast<std::size_t>(row)].push_back(out.areas.size());
+            out.areas.push_back(std::move(area));
+        }
+}
+
+/// Four arms round a centred middle: head and foot arms of columns × rows areas, left and right arms of
+/// the rest; 1 + 2·(a·b + c·d) passes, where a centred grid needs many more. The least of all ways.
 std::optional<Layout> pinwheel(const LayoutInput& in) {
-    const auto x = pinwheelMiddle(roomX(in), in.seamsX), y = pinwheelMiddle(roomY(in), in.seamsY);
-    if (!x || !y)
-        return {};
+    const AxisRoom rx = roomX(in), ry = roomY(in);
     const Length w = in.top.width, h = in.top.length;
     const Length ux = in.surface.field.width(), uy = in.surface.field.length();
-    Layout out;
-    out.shape = Shape::pinwheel;
-    out.areas.push_back(place(in, {x->lo, y->lo, x->hi, y->hi}, {(w - ux) / 2, (h - uy) / 2}));
-    out.areas.push_back(place(in, {{}, {}, x->hi, y->lo}, {{}, {}}));                 // head
-    out.areas.push_back(place(in, {x->hi, {}, w, y->hi}, {w - ux, {}}));              // right
-    out.areas.push_back(place(in, {x->lo, y->hi, w, h}, {w - ux, h - uy}));           // foot
-    out.areas.push_back(place(in, {{}, y->lo, x->lo, h}, {{}, h - uy}));              // left
-    for (std::size_t i = 1; i < 5; ++i)
-        out.areas[i].needs = {0};
-    return out;
+    std::optional<Layout> best;
+    const auto most = std::max(freeCount(rx), freeCount(ry)) + 1;
+    for (std::int64_t a = 1; a <= most; ++a)
+        for (std::int64_t c = 1; c <= most; ++c) {
+            const auto x = pinwheelMiddle(rx, a, c, in.seamsX);
+            for (std::int64_t b = 1; x && b <= most; ++b)
+                for (std::int64_t d = 1; d <= most; ++d) {
+                    const auto passes = static_cast<std::size_t>(1 + 2 * (a * b + c * d));
+                    const auto y = pinwheelMiddle(ry, d, b, in.seamsY);
+                    if (!y || (best && best->areas.size() <= passes))
+                        continue;
+                    Layout out;
+                    out.shape = Shape::pinwheel;
+                    out.areas.push_back(place(in, {x->lo, y->lo, x->hi, y->hi},
+                                              {(w - ux) / 2, (h - uy) / 2}));
+                    addArm(in, {{}, {}, x->hi, y->lo}, a, b, false, false, out);  // head
+                    addArm(in, {x->hi, {}, w, y->hi}, c, d, true, false, out);    // right
+                    addArm(in, {x->lo, y->hi, w, h}, a, b, true, true, out);      // foot
+                    addArm(in, {{}, y->lo, x->lo, h}, c, d, false, true, out);    // left
+                    best = std::move(out);
+                }
+        }
+    return best;
 }
 
 } // namespace
@@ -153,8 +197,9 @@ std::vector<Layout> layouts(const LayoutInput& in) {
         const LayoutInput turned = swapped(in);
         out.push_back(exchanged(rows(turned, Shape::brickRows, x, y, freeY)));
     }
-    if (const auto wheel = pinwheel(in))
-        out.push_back(*wheel);
+    if (in.start == Basting::Start::centred)
+        if (const auto wheel = pinwheel(in))
+            out.push_back(*wheel);
     std::erase_if(out, [](const Layout& l) { return l.areas.size() > kMostPasses; });
     std::ranges::stable_sort(out, {}, [](const Layout& l) { return l.areas.size(); });
     return out;

@@ -42,6 +42,25 @@ TEST(Layouts, BricksTakeSevenWhereACentredGridTakesNine) {
     EXPECT_EQ(shaped(all, Shape::brickRows)->areas.size(), 7u) << "3 + 2·2";
 }
 
+// A free grid of f fields leaves no middle where f is even; one pass more gives it one.
+TEST(Layouts, CentredStartCostsAtMostOnePassMoreThanAFreeGrid) {
+    for (int w = 40; w <= 200; w += 8)
+        for (int l = w; l <= 200; l += 8) {
+            const LayoutInput in = input(w, l, 60, 60);
+            const AxisRoom x{in.top.width, 56_in, 6_in}, y{in.top.length, 56_in, 6_in};
+            const auto free = freeCount(x) * freeCount(y);
+            ASSERT_GE(std::int64_t(fewest(in)), free) << w << " x " << l;
+            // An arm has an anchor on its inner side, and a middle narrower than 12 in is a scrap.
+            const auto leavesMiddle = [](const AxisRoom& r) {
+                return freeCount(r) % 2 == 1 || r.quilt <= freeCount(r) * 50_in - 12_in;
+            };
+            if (leavesMiddle(x) && leavesMiddle(y)) {
+                EXPECT_LE(std::int64_t(fewest(in)), free % 2 == 1 ? free : free + 1)
+                    << w << " x " << l << " on 60 x 60";
+            }
+        }
+}
+
 TEST(Layouts, HarbourLightsOnSixtyBySeventyTwoTakesAtMostFive) {
     EXPECT_LE(fewest(input(88, 112, 60, 72)), 7u);
     EXPECT_LE(fewest(input(88, 112, 72, 60, Basting::Start::fewestShifts)), 6u);
