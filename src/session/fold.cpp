@@ -79,9 +79,17 @@ Fold::Fold(std::shared_ptr<const Plan> plan, const Setting& setting, ReadBefore&
     , setting_{setting}
     , readBefore_{readBefore} {
     state_.currentPass.assign(plan_->quilts.size(), 1);
+    addZones();
+}
+
+// A zone without points has nothing to be done: it counts as closed from the beginning.
+void Fold::addZones() {
     for (int q = 0; q < index_->quilts(); ++q)
-        for (const auto& z : plan_->quilts[static_cast<std::size_t>(q)].zones)
-            state_.zones.emplace(std::pair{q, z.id}, ZoneLive{});
+        for (const auto& z : plan_->quilts[static_cast<std::size_t>(q)].zones) {
+            const auto [at, isNew] = state_.zones.try_emplace({q, z.id});
+            if (isNew && z.points.empty())
+                at->second.state = ZoneState::closed;
+        }
 }
 
 std::string Fold::apply(const Event& event) {
@@ -310,7 +318,9 @@ std::string Fold::newPlan(const Event& e) {
                std::to_string(plan_->quilts.size()) + ".";
     auto index = std::make_unique<PlanIndex>(*plan);
     for (const auto& [key, live] : state_.zones)
-        if (live.state != ZoneState::waiting && !index->zone(key.first, key.second))
+        if (live.state != ZoneState::waiting && index_->zone(key.first, key.second) &&
+            !index_->zone(key.first, key.second)->points.empty() &&
+            !index->zone(key.first, key.second))
             return "The new plan leaves out zone " + key.second + ", which is begun.";
     std::erase_if(state_.zones,
                   [&index](const auto& z) { return !index->zone(z.first.first, z.first.second); });

@@ -14,7 +14,8 @@
 namespace bastewright {
 
 /// How far a zone is. With pins: waiting → open → closed. With dots: waiting → dotted (lower face)
-/// → open (both faces) → closed (pressed) → pressedBack (thick batting only).
+/// → open (both faces) → closed (pressed) → pressedBack (thick batting only). A zone without points
+/// has nothing to be done and is closed from the start.
 enum class ZoneState { waiting, dotted, open, closed, pressedBack };
 
 struct ZoneLive {

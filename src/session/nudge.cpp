@@ -1,2 +1,136 @@
 #include "session/nudge.h"
-namespace bastewright {}
+
+#include "session/pace.h"
+#include "session/pins.h"
+#include "session/private/work_log.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace bastewright {
+namespace {
+
+// Common practice: a break every 3-4 rows of work, or about every 45 minutes.
+constexpr std::int64_t kRestMs = 45 * 60 * 1000;
+constexpr std::int64_t kNotBeforeMs = 20 * 60 * 1000; // rows may be small
+constexpr int kRestRows = 4;
+
+// A zone is slow once it takes twice its time and at least three minutes more.
+constexpr double kSlowTimes = 2, kSlowSeconds = 180;
+
+// A finish is late by more than a tenth, and at least ten minutes.
+constexpr double kLateShare = 0.1;
+constexpr Seconds kLateLeast{600};
+
+std::string minutes(double seconds) {
+    return formatSpan(Seconds{std::int64_t(seconds)});
+}
+
+// Zones of one row of a pass: "C4" lies in row 4.
+std::string rowOf(const Zone& zone) {
+    const auto digit = std::ranges::find_if(
+        zone.id, [](char c) { return std::isdigit(static_cast<unsigned char>(c)) != 0; });
+    return std::string{digit, zone.id.end()};
+}
+
+int rowsDone(const Plan& plan, const LiveState& state, std::span<const TimedTick> sinceRest) {
+    struct Row {
+        bool all = true, lately = false;
+    };
+    std::map<std::tuple<int, int, std::string>, Row> rows;
+    for (const auto& [key, live] : state.zones) {
+        const auto& zones = plan.quilts[static_cast<std::size_t>(key.first)].zones;
+        const auto zone = std::ranges::find(zones, key.second, &Zone::id);
+        if (zone == zones.end())
+            continue;
+        auto& row = rows[{key.first, zone->pass, rowOf(*zone)}];
+        row.all = row.all && live.done();
+        row.lately = row.lately || std::ranges::any_of(sinceRest, [&key](const TimedTick& t) {
+                         return t.kind == EventKind::zoneClosed && t.job == key.first &&
+                                t.zone == key.second;
+                     });
+    }
+    return static_cast<int>(
+        std::ranges::count_if(rows, [](const auto& r) { return r.second.all && r.second.lately; }));
+}
+
+void addRest(const Plan& plan, const LiveState& state, const WorkLog& log,
+             std::vector<Nudge>& out) {
+    const auto worked = log.working - log.lastRest;
+    if (state.paused || state.ended || worked < kNotBeforeMs)
+        return;
+    const int rows = rowsDone(plan, state, log.ticksSinceRest());
+    if (worked >= kRestMs)
+        out.push_back({.kind = Nudge::Kind::rest,
+                       .text = "It is " + minutes(double(worked) / 1000) +
+                               " since the last break: five minutes off their feet do everybody "
+                               "good. Irons off first."});
+    else if (rows >= kRestRows)
+        out.push_back({.kind = Nudge::Kind::rest,
+                       .text = std::to_string(rows) +
+                               " rows of zones are done since the last break: a good place for a "
+                               "short rest. Irons off first."});
+}
+
+void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
+                  std::span<const Event> events, std::vector<Nudge>& out) {
+    if (state.paused)
+        return;
+    for (const auto& who : state.present) {
+        const auto next = nextTasks(plan, state, who);
+        if (next.empty() || next.front().zone.empty() || !mayStart(next.front(), state))
+            continue;
+        const Task& task = next.front();
+        const double planned =
+            double((task.end - task.start).count()) / learntPace(plan, events, who);
+        const double spent = double(log.working - log.since(who, task.job)) / 1000;
+        if (spent > kSlowTimes * planned && spent > planned + kSlowSeconds)
+            out.push_back({.kind = Nudge::Kind::slowZone,
+                           .job = task.job,
+                           .zone = task.zone,
+                           .person = who,
+                           .text = "Zone " + task.zone + " has been with " + who + " for " +
+                                   minutes(spent) + " instead of " + minutes(planned) +
+                                   ": perhaps somebody can lend a hand, or it is done and not "
+                                   "ticked."});
+    }
+}
+
+void addLateness(const Plan& plan, const LiveState& state, std::span<const Event> events,
+                 std::int64_t nowMs, std::vector<Nudge>& out) {
+    const auto expected = forecast(plan, state, events, nowMs);
+    const auto late = expected.finish - plan.finish;
+    if (late < kLateLeast || double(late.count()) < kLateShare * double(plan.finish.count()))
+        return;
+    out.push_back(
+        {.kind = Nudge::Kind::behind,
+         .text = "At this pace the work ends " + formatSpan(late) +
+                 " later than planned: planning the rest again may win some of it back."});
+}
+
+} // namespace
+
+std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveState& state,
+                          std::span<const Event> events, std::int64_t nowMs) {
+    std::vector<Nudge> out;
+    if (!state.started)
+        return out;
+    const auto pins = countPins(plan, setting, state);
+    if (auto notice = missingPinsNotice(pins); !notice.empty())
+        out.push_back({.kind = Nudge::Kind::pinsMissing, .text = std::move(notice)});
+    if (state.ended)
+        return out;
+    if (pins.shortBy() > 0)
+        out.push_back({.kind = Nudge::Kind::pinsShort,
+                       .text = std::to_string(pins.toPlace) + " pins are still to be placed and " +
+                               std::to_string(std::max<std::int64_t>(0, pins.left)) +
+                               " are left: fetch " + std::to_string(pins.shortBy()) +
+                               " more, or plan the rest with wider spacing."});
+    const WorkLog log = workLog(plan, events, nowMs);
+    addSlowZones(plan, state, log, events, out);
+    addLateness(plan, state, events, nowMs, out);
+    addRest(plan, state, log, out);
+    return out;
+}
+
+} // namespace bastewright

@@ -13,8 +13,8 @@ struct Nudge {
     enum class Kind { rest, slowZone, pinsShort, pinsMissing, behind };
     Kind kind = Kind::rest;
     int job = 0;
-    std::string zone, person; ///< of a slow zone
-    std::string text;         ///< one sentence
+    std::string zone{}, person{}; ///< of a slow zone
+    std::string text{};           ///< one sentence
     auto operator<=>(const Nudge&) const = default;
 };
 

@@ -147,6 +147,12 @@ std::int64_t WorkLog::since(const std::string& person, int job) const {
     return latest;
 }
 
+std::span<const TimedTick> WorkLog::ticksSinceRest() const {
+    const auto first =
+        std::ranges::find_if(ticks, [this](const TimedTick& t) { return t.atWorking > lastRest; });
+    return {first, ticks.end()};
+}
+
 WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t nowMs) {
     const PlanIndex index{plan};
     const auto paces = plannedPaces(index);
@@ -177,6 +183,7 @@ WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t no
                                  .kind = e.kind,
                                  .plannedSeconds = planned,
                                  .actualSeconds = std::min(actual, kLongestShare * planned),
+                                 .atWorking = now,
                                  .measured = setAt[e.person] == clock.timesSet()});
             log.personSince[e.person] = now;
             setAt[e.person] = clock.timesSet();

@@ -34,6 +34,7 @@ public:
     const std::shared_ptr<const Session>& session() const { return session_; }
 
 private:
+    void addZones();
     std::string decide(const Event& event);
     std::string start(const Event& event);
     std::string step(const Event& event);

@@ -1,0 +1,329 @@
+#include "job/job_json.h"
+#include "plan/plan_json.h"
+#include "session/live_state.h"
+#include "unit/session/table_plan.h"
+
+#include <gmock/gmock.h>
+
+namespace bastewright {
+namespace {
+
+using made::Reporter;
+using ::testing::Contains;
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::IsSupersetOf;
+using ::testing::Not;
+using ::testing::UnorderedElementsAre;
+
+LiveState folded(const Reporter& r, const Plan& plan = made::pinnedPlan()) {
+    return fold(plan, made::smallSetting(), r.events());
+}
+
+ZoneState zone(const LiveState& s, const std::string& id) {
+    return s.zones.at({0, id}).state;
+}
+
+TEST(Fold, BeforeTheStartNothingIsDoneAndNobodyIsThere) {
+    const auto s = folded({});
+    EXPECT_FALSE(s.started);
+    EXPECT_THAT(s.present, IsEmpty());
+    EXPECT_THAT(s.currentPass, ElementsAre(1));
+    EXPECT_EQ(progress(s), 0);
+}
+
+TEST(Fold, AtTheStartThoseWhoseHoursHaveBegunAreAtTheTable) {
+    Reporter r;
+    r.start();
+    EXPECT_THAT(folded(r).present, UnorderedElementsAre("Ada", "Bo"));
+    r.person(EventKind::personIn, "Cai").person(EventKind::personOut, "Bo");
+    EXPECT_THAT(folded(r).present, UnorderedElementsAre("Ada", "Cai"));
+}
+
+TEST(Fold, AWholeAfternoonWithPins) {
+    Reporter r;
+    r.start().allOfPassOne();
+    auto s = folded(r);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_THAT(s.cautions, IsEmpty());
+    EXPECT_EQ(progress(s), 0.5);
+    EXPECT_EQ(s.pinsOut, 20);
+    EXPECT_THAT(releaseBlockedBy(made::pinnedPlan(), s, 0, 1), IsEmpty());
+
+    r.release(1);
+    EXPECT_THAT(folded(r).currentPass, ElementsAre(2));
+    r.step("shift-2").open("A2", "Ada").open("B2", "Bo").step("smooth-2");
+    r.close("A2", "Ada").close("B2", "Bo").step("check-2").release(2).step("hand-over");
+    r.plain(EventKind::sessionEnded);
+    s = folded(r);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_THAT(s.cautions, IsEmpty());
+    EXPECT_EQ(progress(s), 1);
+    EXPECT_THAT(s.currentPass, ElementsAre(2)) << "stays at the last";
+    EXPECT_TRUE(s.released.contains({0, 2}));
+    EXPECT_TRUE(s.ended);
+    EXPECT_EQ(s.doneTasks.size(), made::pinnedPlan().tasks.size());
+    EXPECT_EQ(s.zones.at({0, "A1"}).openedBy, "Ada");
+    EXPECT_EQ(s.zones.at({0, "B2"}).closedBy, "Bo");
+}
+
+TEST(Fold, AZoneTickImpliesItsTasksAndTheLayersUnderIt) {
+    Reporter r;
+    r.start().open("A1", "Ada");
+    const auto s = folded(r);
+    EXPECT_THAT(s.doneTasks,
+                UnorderedElementsAre("lay-backing", "lay-batting", "lay-top", "open-A1"));
+    EXPECT_THAT(s.cautions, IsEmpty());
+}
+
+TEST(Fold, ClosingBeforeTheSmoothingWasTickedIsTakenButSaidAloud) {
+    Reporter r;
+    r.start().open("A1", "Ada").open("B1", "Bo").close("A1", "Ada");
+    const auto s = folded(r);
+    EXPECT_EQ(zone(s, "A1"), ZoneState::closed);
+    EXPECT_THAT(s.cautions, ElementsAre("Zone A1 was closed before the smoothing of pass 1 was "
+                                        "ticked."));
+    EXPECT_THAT(s.doneTasks, Not(Contains("smooth-1")));
+}
+
+struct Misfit {
+    const char* what;
+    Event event;
+    const char* reason;
+};
+
+Event made_(EventKind kind, const std::string& zone, const std::string& task = {}, int pass = 0) {
+    Event e;
+    e.id = "misfit";
+    e.kind = kind;
+    e.zone = zone;
+    e.task = task;
+    e.pass = pass;
+    return e;
+}
+
+TEST(Fold, WhatDoesNotFitChangesNothingAndSaysWhy) {
+    using enum EventKind;
+    const Misfit rows[]{
+        {"unknown zone", made_(zoneOpened, "Z9"), "no zone Z9"},
+        {"closing before opening", made_(zoneClosed, "A1"), "Zone A1 is waiting"},
+        {"dots on pins", made_(zoneDotted, "A1"), "is pinned, not dotted"},
+        {"later pass", made_(zoneOpened, "A2"), "not on the table now"},
+        {"unknown task", made_(stepDone, "", "sing"), "no task sing"},
+        {"zone work as a step", made_(stepDone, "", "open-A1"), "tick the zone"},
+        {"smoothing too early", made_(stepDone, "", "smooth-1"), "wait for the zones A1, B1"},
+        {"a later pass's step", made_(stepDone, "", "shift-2"), "belongs to pass 2"},
+        {"release too early", made_(passReleased, "", "", 1), "2 zones of pass 1 are not done"},
+        {"release of another", made_(passReleased, "", "", 2), "Pass 2 is not on the table"},
+        {"start twice", made_(sessionStarted, ""), "started already"},
+        {"unknown person", made_(personIn, ""), "among the helpers"},
+        {"absent person", made_(personOut, ""), "not at the table"},
+        {"no pins", made_(pinsFound, ""), "cannot be 0"},
+        {"no pins back", made_(pinsBack, ""), "cannot be 0"},
+        {"empty note", made_(note, ""), "note is empty"},
+        {"resume", made_(resumed, ""), "not paused"},
+        {"bad plan", made_(replanned, ""), "cannot be read"},
+        {"bad setting", made_(settingChanged, ""), "cannot be read"},
+    };
+    Reporter r;
+    r.start();
+    const auto before = folded(r);
+    for (const auto& row : rows) {
+        auto events = r.events();
+        events.push_back(row.event);
+        auto after = fold(made::pinnedPlan(), made::smallSetting(), events);
+        ASSERT_EQ(after.ignored.size(), 1u) << row.what;
+        EXPECT_THAT(after.ignored.front(), HasSubstr(row.reason)) << row.what;
+        after.ignored.clear();
+        EXPECT_EQ(after, before) << row.what;
+    }
+    Event quilt = made_(zoneOpened, "A1");
+    quilt.job = 7;
+    auto events = r.events();
+    events.push_back(quilt);
+    EXPECT_THAT(fold(made::pinnedPlan(), made::smallSetting(), events).ignored.front(),
+                HasSubstr("in quilt 8"));
+}
+
+TEST(Fold, NothingIsReportedBeforeTheStartOrTickedAfterTheEnd) {
+    Reporter early;
+    early.open("A1", "Ada").start();
+    auto s = folded(early);
+    EXPECT_THAT(s.ignored, ElementsAre(HasSubstr("before the session has started")));
+    EXPECT_EQ(zone(s, "A1"), ZoneState::waiting);
+
+    Reporter late;
+    late.start().plain(EventKind::sessionEnded).open("A1", "Ada").count(EventKind::pinsBack, 5);
+    s = folded(late);
+    EXPECT_THAT(s.ignored, ElementsAre(HasSubstr("The session has ended")));
+    EXPECT_EQ(s.pinsBack, 5) << "pins come back long after";
+}
+
+TEST(Fold, APassIsHeldUntilItsUndersideIsChecked) {
+    Reporter r;
+    r.start().open("A1", "Ada").open("B1", "Bo").step("smooth-1");
+    r.close("A1", "Ada").close("B1", "Bo").release(1);
+    const auto s = folded(r);
+    EXPECT_THAT(s.currentPass, ElementsAre(1));
+    EXPECT_THAT(s.ignored,
+                ElementsAre("The check of the underside of pass 1 has not been ticked."));
+}
+
+TEST(Fold, DotsGoThroughLowerUpperPressedAndCooled) {
+    using enum EventKind;
+    const Plan plan = made::dottedPlan();
+    Reporter r;
+    r.start().zone(zoneOpened, "A1", "Ada"); // the lower face comes first
+    EXPECT_THAT(folded(r, plan).ignored, ElementsAre(HasSubstr("Zone A1 is waiting")));
+
+    Reporter ok;
+    ok.start().zone(zoneDotted, "A1", "Ada").zone(zoneDotted, "B1", "Bo");
+    auto s = folded(ok, plan);
+    EXPECT_EQ(zone(s, "A1"), ZoneState::dotted);
+    EXPECT_THAT(s.doneTasks, IsSupersetOf({"lay-top", "fold-back", "lower-A1", "lower-B1"}));
+    ok.zone(zoneOpened, "A1", "Ada").zone(zoneOpened, "B1", "Bo");
+    ok.zone(zoneClosed, "A1", "Ada").zone(zoneClosed, "B1", "Ada");
+    s = folded(ok, plan);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_EQ(s.pinsOut, 0) << "dots are not pins";
+    EXPECT_EQ(progress(s), 1);
+    EXPECT_THAT(releaseBlockedBy(plan, s, 0, 1),
+                ElementsAre(HasSubstr("cooling of pass 1"), HasSubstr("underside")));
+    ok.step("cool").step("check").release(1);
+    EXPECT_THAT(folded(ok, plan).ignored, IsEmpty());
+}
+
+TEST(Fold, ThickBattingIsPressedOnceMoreFromTheBack) {
+    using enum EventKind;
+    const Plan plan = made::dottedPlan(true);
+    Reporter r;
+    r.start();
+    for (const auto kind : {zoneDotted, zoneOpened, zoneClosed})
+        for (const char* z : {"A1", "B1"})
+            r.zone(kind, z, "Ada");
+    auto s = folded(r, plan);
+    EXPECT_THAT(s.doneTasks, Not(Contains("back-A1"))) << "the first pressing is not the second";
+    EXPECT_EQ(nextTick(plan, s, 0, "A1"), zonePressed);
+    r.step("cool").step("check").release(1).step("turn").zone(zonePressed, "A1", "Ada");
+    s = folded(r, plan);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_EQ(zone(s, "A1"), ZoneState::pressedBack);
+    EXPECT_THAT(s.doneTasks, Contains("back-A1"));
+    EXPECT_FALSE(nextTick(plan, s, 0, "A1"));
+}
+
+TEST(Fold, AZoneSharedByTwoIsOpenWhenBothHaveTicked) {
+    Plan plan = made::pinnedPlan();
+    Task half = plan.tasks[3];
+    half.id = "open-A1-b";
+    half.people = {"Bo"};
+    plan.tasks.insert(plan.tasks.begin() + 4, half);
+    Reporter r;
+    r.start().open("A1", "Ada");
+    auto events = r.events();
+    events.back().task = "open-A1";
+    auto s = fold(plan, made::smallSetting(), events);
+    EXPECT_EQ(zone(s, "A1"), ZoneState::waiting);
+    EXPECT_THAT(s.doneTasks, Contains("open-A1"));
+    Event other = events.back();
+    other.id = "other half";
+    other.task = "open-A1-b";
+    other.person = "Bo";
+    events.push_back(other);
+    s = fold(plan, made::smallSetting(), events);
+    EXPECT_EQ(zone(s, "A1"), ZoneState::open);
+    EXPECT_EQ(s.pinsOut, 10) << "the zone's pins, once";
+}
+
+TEST(Fold, AZoneWithoutPointsHoldsNobodyUp) {
+    Plan plan = made::pinnedPlan();
+    plan.quilts[0].zones[1].points.clear();
+    std::erase_if(plan.tasks, [](const Task& t) { return t.zone == "B1"; });
+    Reporter r;
+    r.start().open("A1", "Ada").step("smooth-1").close("A1", "Ada").step("check-1").release(1);
+    const auto s = folded(r, plan);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_THAT(s.currentPass, ElementsAre(2));
+}
+
+TEST(Fold, ANewPlanTakesOverAndKeepsWhatIsDone) {
+    Plan next = made::pinnedPlan();
+    for (auto& t : next.tasks)
+        if (t.id == "open-B1")
+            t.people = {"Ada"};
+    Reporter r;
+    r.start().open("A1", "Ada").plain(EventKind::replanned, writePlan(next)).open("B1", "Ada");
+    const auto s = folded(r);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_EQ(zone(s, "A1"), ZoneState::open);
+    EXPECT_EQ(planInForce(made::pinnedPlan(), r.events()).tasks, next.tasks);
+
+    Plan without = next;
+    std::erase_if(without.quilts[0].zones, [](const Zone& z) { return z.id == "A1"; });
+    r.plain(EventKind::replanned, writePlan(without));
+    EXPECT_THAT(folded(r).ignored, ElementsAre(HasSubstr("leaves out zone A1")));
+}
+
+TEST(Fold, AChangedSettingBringsNewPeopleAndTakesOthersAway) {
+    Session changed = made::smallSession();
+    changed.setting.helpers.erase(changed.setting.helpers.begin() + 1);
+    changed.setting.helpers.emplace_back().name = "Dot";
+    changed.setting.stash.pins = 250;
+    Reporter r;
+    r.start().plain(EventKind::settingChanged, writeSession(changed));
+    r.person(EventKind::personIn, "Dot");
+    const auto s = folded(r);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_THAT(s.present, UnorderedElementsAre("Ada", "Dot"));
+    const auto now = sessionInForce(made::smallSession(), made::pinnedPlan(), r.events());
+    EXPECT_EQ(now.setting.stash.pins, 250);
+}
+
+TEST(NextTasks, AreTheFirstTwoOfAPersonThatAreNotDone) {
+    Reporter r;
+    r.start();
+    const auto ids = [&r](const std::string& who) {
+        std::vector<std::string> out;
+        for (const auto& t : nextTasks(made::pinnedPlan(), folded(r), who))
+            out.push_back(t.id);
+        return out;
+    };
+    EXPECT_THAT(ids("Ada"), ElementsAre("lay-backing", "lay-batting"));
+    r.open("A1", "Ada");
+    EXPECT_THAT(ids("Ada"), ElementsAre("smooth-1", "close-A1"));
+    EXPECT_THAT(ids("Bo"), ElementsAre("open-B1", "smooth-1"));
+    EXPECT_THAT(ids("Cai"), IsEmpty());
+}
+
+TEST(NextTick, IsWhatATapOnAZoneWouldReport) {
+    const Plan plan = made::pinnedPlan();
+    Reporter r;
+    EXPECT_FALSE(nextTick(plan, folded(r), 0, "A1")) << "not started";
+    r.start();
+    EXPECT_EQ(nextTick(plan, folded(r), 0, "A1"), EventKind::zoneOpened);
+    EXPECT_FALSE(nextTick(plan, folded(r), 0, "A2")) << "its pass is not on the table";
+    EXPECT_FALSE(nextTick(plan, folded(r), 0, "Z9"));
+    r.open("A1", "Ada");
+    EXPECT_EQ(nextTick(plan, folded(r), 0, "A1"), EventKind::zoneClosed);
+    r.close("A1", "Ada");
+    EXPECT_FALSE(nextTick(plan, folded(r), 0, "A1"));
+}
+
+TEST(OpenSteps, AreThoseOfThePassOnTheTable) {
+    Reporter r;
+    r.start().open("A1", "Ada");
+    std::vector<std::string> ids;
+    for (const auto& t : openSteps(made::pinnedPlan(), folded(r), 0))
+        ids.push_back(t.id);
+    EXPECT_THAT(ids, ElementsAre("smooth-1", "check-1"));
+    EXPECT_FALSE(mayStart(openSteps(made::pinnedPlan(), folded(r), 0).front(), folded(r)));
+    EXPECT_THAT(openSteps(made::pinnedPlan(), folded(r), 9), IsEmpty());
+}
+
+TEST(Progress, OfAPlanWithoutZonesIsWhole) {
+    EXPECT_EQ(progress(fold({}, {}, {})), 1);
+}
+
+} // namespace
+} // namespace bastewright

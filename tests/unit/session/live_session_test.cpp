@@ -1,0 +1,68 @@
+#include "job/job_json.h"
+#include "plan/plan_json.h"
+#include "session/live_session.h"
+#include "unit/session/table_plan.h"
+
+#include <gtest/gtest.h>
+
+namespace bastewright {
+namespace {
+
+using made::Reporter;
+
+TEST(LiveSession, AddingOneByOneEqualsTheFoldOfAll) {
+    Session changed = made::smallSession();
+    changed.setting.stash.pins = 500;
+    Plan next = made::pinnedPlan();
+    next.finish = Seconds{2000};
+    Reporter r;
+    r.start().allOfPassOne().undo("e10").step("check-1").undo("e8").undo("e13").release(1);
+    r.plain(EventKind::settingChanged, writeSession(changed));
+    r.plain(EventKind::replanned, writePlan(next)).step("shift-2").undo("e17").open("A2", "Ada");
+
+    LiveSession live{made::smallSession(), made::pinnedPlan()};
+    for (std::size_t i = 0; i < r.events().size(); ++i) {
+        live.add(r.events()[i]);
+        const auto prefix = std::span{r.events()}.first(i + 1);
+        ASSERT_EQ(live.state(), fold(made::pinnedPlan(), made::smallSetting(), prefix)) << i;
+        ASSERT_EQ(live.plan(), planInForce(made::pinnedPlan(), prefix)) << i;
+        ASSERT_EQ(live.session(), sessionInForce(made::smallSession(), made::pinnedPlan(), prefix))
+            << i;
+    }
+    const LiveSession again{made::smallSession(), made::pinnedPlan(), r.events()};
+    EXPECT_EQ(again.state(), live.state());
+    EXPECT_EQ(again.plan(), live.plan());
+}
+
+TEST(LiveSession, SaysWhyAnEventWasIgnoredAndTakesAnIdOnce) {
+    Reporter r;
+    r.start().close("A1", "Ada");
+    LiveSession live{made::smallSession(), made::pinnedPlan()};
+    EXPECT_EQ(live.add(r.events()[0]), "");
+    EXPECT_NE(live.add(r.events()[1]), "");
+    EXPECT_EQ(live.add(r.events()[0]), "Event e1 is stored already.");
+    EXPECT_EQ(live.events().size(), 2u);
+    Event undo;
+    undo.id = "u";
+    undo.kind = EventKind::undone;
+    undo.target = "nobody";
+    EXPECT_EQ(live.add(undo), "There is no event nobody to take back.");
+    ASSERT_TRUE(live.find("e2"));
+    EXPECT_EQ(live.find("e2")->zone, "A1");
+    EXPECT_FALSE(live.find("e3"));
+}
+
+TEST(LiveSession, CanBeMovedWhileItRuns) {
+    Reporter r;
+    r.start().open("A1", "Ada");
+    LiveSession first{made::smallSession(), made::pinnedPlan(), r.events()};
+    LiveSession second = std::move(first);
+    Event close = r.events().back();
+    close.id = "c";
+    close.kind = EventKind::zoneClosed;
+    EXPECT_EQ(second.add(close), "");
+    EXPECT_EQ(second.state().zones.at({0, "A1"}).state, ZoneState::closed);
+}
+
+} // namespace
+} // namespace bastewright

@@ -1,0 +1,100 @@
+#include "session/nudge.h"
+#include "unit/session/table_plan.h"
+
+#include <gmock/gmock.h>
+
+namespace bastewright {
+namespace {
+
+using made::Reporter;
+using ::testing::Contains;
+using ::testing::Field;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::Not;
+
+std::vector<Nudge> at(const Reporter& r, int pins = 100, const Plan& plan = made::pinnedPlan()) {
+    auto setting = made::smallSetting();
+    setting.stash.pins = pins;
+    return nudges(plan, setting, fold(plan, setting, r.events()), r.events(), r.nowMs());
+}
+
+auto kind(Nudge::Kind k) {
+    return Contains(Field(&Nudge::kind, k));
+}
+
+TEST(Nudges, AreSilentWhileAllIsWell) {
+    Reporter r;
+    EXPECT_THAT(at(r), IsEmpty());
+    r.start().step("lay-top").open("A1", "Ada");
+    EXPECT_THAT(at(r), IsEmpty());
+}
+
+TEST(Nudges, ARestAfterThreeQuartersOfAnHour) {
+    Reporter r;
+    r.start().wait(44 * 60);
+    EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest)));
+    r.wait(60);
+    EXPECT_THAT(at(r), kind(Nudge::Kind::rest));
+    r.plain(EventKind::paused);
+    EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest))) << "they are resting";
+    r.wait(600).plain(EventKind::resumed);
+    EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest)));
+}
+
+TEST(Nudges, ARestAfterFourRowsOfZones) {
+    Plan plan = made::pinnedPlan();
+    plan.quilts[0].zones.clear();
+    plan.tasks.clear();
+    Reporter r{0};
+    r.start().wait(30 * 60);
+    for (int row = 1; row <= 4; ++row) {
+        const auto id = "A" + std::to_string(row);
+        Zone z;
+        z.id = id;
+        z.points.resize(10);
+        plan.quilts[0].zones.push_back(z);
+    }
+    for (int row = 1; row <= 4; ++row) {
+        EXPECT_THAT(at(r, 100, plan), Not(kind(Nudge::Kind::rest))) << row;
+        const auto id = "A" + std::to_string(row);
+        r.open(id, "Ada").close(id, "Ada");
+    }
+    EXPECT_THAT(at(r, 100, plan), kind(Nudge::Kind::rest));
+}
+
+TEST(Nudges, AZoneThatTakesMuchLongerThanPlannedIsNoticed) {
+    Reporter r{0};
+    r.start().step("lay-top").wait(240);
+    EXPECT_THAT(at(r), Not(kind(Nudge::Kind::slowZone))) << "65 s planned, 240 s is not yet slow";
+    r.wait(10);
+    const auto said = at(r);
+    ASSERT_THAT(said, kind(Nudge::Kind::slowZone));
+    EXPECT_THAT(said.front().text, HasSubstr("Zone A1 has been with Ada for 4 min"));
+}
+
+TEST(Nudges, PinsThatWillNotLastAreSaidBeforeTheyRunOut) {
+    Reporter r;
+    r.start();
+    EXPECT_THAT(at(r, 40), IsEmpty());
+    const auto said = at(r, 33);
+    ASSERT_THAT(said, kind(Nudge::Kind::pinsShort));
+    EXPECT_THAT(said.front().text, HasSubstr("fetch 7 more"));
+}
+
+TEST(Nudges, MissingPinsComeFirst) {
+    Reporter r;
+    r.start().count(EventKind::pinsFound, -2);
+    const auto said = at(r, 30);
+    ASSERT_FALSE(said.empty());
+    EXPECT_EQ(said.front().kind, Nudge::Kind::pinsMissing);
+}
+
+TEST(Nudges, ALateFinishSuggestsPlanningAgain) {
+    Reporter r{0};
+    r.start().step("lay-top").wait(20 * 60).open("A1", "Ada");
+    EXPECT_THAT(at(r), kind(Nudge::Kind::behind));
+}
+
+} // namespace
+} // namespace bastewright

@@ -1,0 +1,217 @@
+#include "plan/plan_json.h"
+#include "session/pace.h"
+#include "unit/session/table_plan.h"
+
+#include <gtest/gtest.h>
+
+namespace bastewright {
+namespace {
+
+using made::Reporter;
+
+const Plan& plan() {
+    static const Plan kPlan = made::pinnedPlan();
+    return kPlan;
+}
+
+double pace(const Reporter& r, const std::string& who) {
+    return learntPace(plan(), r.events(), who);
+}
+
+// Both passes with every zone step taking so many seconds a person (they tick one after another, a
+// second apart), and every step taking `step` seconds.
+Reporter wholeSession(int zoneSeconds, int step = 100) {
+    Reporter r{0};
+    r.start();
+    const auto zones = [&](EventKind kind, const char* a, const char* b) {
+        r.wait(zoneSeconds).zone(kind, a, "Ada").zone(kind, b, "Bo");
+    };
+    const auto steps = [&](const char* id) { r.wait(step).step(id); };
+    for (const char* id : {"lay-backing", "lay-batting", "lay-top"})
+        steps(id);
+    zones(EventKind::zoneOpened, "A1", "B1");
+    steps("smooth-1");
+    zones(EventKind::zoneClosed, "A1", "B1");
+    steps("check-1");
+    r.release(1);
+    steps("shift-2");
+    zones(EventKind::zoneOpened, "A2", "B2");
+    steps("smooth-2");
+    zones(EventKind::zoneClosed, "A2", "B2");
+    return r;
+}
+
+TEST(LearntPace, IsPlannedOverActualSeconds) {
+    // 65 s planned for each of four pieces of work.
+    EXPECT_DOUBLE_EQ(pace(wholeSession(65), "Ada"), 1);
+    EXPECT_DOUBLE_EQ(pace(wholeSession(130), "Ada"), 0.5);
+    EXPECT_NEAR(pace(wholeSession(50), "Bo"), 65 / 50., 1e-12);
+    EXPECT_DOUBLE_EQ(pace(wholeSession(50), "Cai"), 1) << "no tick, nothing learnt";
+}
+
+TEST(LearntPace, WaitsForThreeTicks) {
+    Reporter r{0};
+    r.start().step("lay-top").wait(130).open("A1", "Ada").step("smooth-1");
+    r.wait(130).close("A1", "Ada");
+    EXPECT_DOUBLE_EQ(pace(r, "Ada"), 1);
+}
+
+TEST(LearntPace, ZonesTickedLateAndTogetherComeOutRight) {
+    Plan big = made::pinnedPlan();
+    for (auto& t : big.tasks)
+        if (t.kind == TaskKind::placeOpen)
+            t.people = {"Ada"};
+    big.quilts[0].zones[2].pass = 1;
+    Reporter r{0};
+    r.start().step("lay-top").wait(3 * 65);
+    r.open("A1", "Ada").open("B1", "Ada").open("A2", "Ada");
+    EXPECT_DOUBLE_EQ(learntPace(big, r.events(), "Ada"), 1);
+}
+
+TEST(LearntPace, BreaksDoNotCount) {
+    Reporter r = wholeSession(65);
+    Reporter rested{0};
+    rested.start();
+    for (std::size_t i = 1; i < r.events().size(); ++i) {
+        const auto& e = r.events()[i];
+        const auto before = r.events()[i - 1].atMs;
+        rested.plain(EventKind::paused).wait(3600).plain(EventKind::resumed);
+        rested.wait(static_cast<int>((e.atMs - before) / 1000));
+        if (e.kind == EventKind::stepDone)
+            rested.step(e.task);
+        else if (e.kind == EventKind::passReleased)
+            rested.release(e.pass);
+        else
+            rested.zone(e.kind, e.zone, e.person);
+    }
+    EXPECT_DOUBLE_EQ(pace(rested, "Ada"), 1);
+    EXPECT_DOUBLE_EQ(pace(rested, "Bo"), 1);
+}
+
+TEST(LearntPace, TicksTakenBackDoNotCount) {
+    Reporter r = wholeSession(65);
+    const auto before = pace(r, "Ada");
+    r.undo(r.events()[4].id).undo(r.last());
+    EXPECT_DOUBLE_EQ(pace(r, "Ada"), before) << "taken back and brought again";
+    r.undo(r.events()[4].id).undo(r.events()[7].id);
+    EXPECT_DOUBLE_EQ(pace(r, "Ada"), 1) << "two ticks are left";
+}
+
+TEST(LearntPace, AClockSetBackOrForwardDoesLittleHarm) {
+    for (const std::int64_t jump : {-7'200'000, 7'200'000}) {
+        auto events = wholeSession(65).events();
+        for (std::size_t i = 8; i < events.size(); ++i)
+            events[i].atMs += jump;
+        const auto p = learntPace(plan(), events, "Ada");
+        EXPECT_GE(p, 0.65) << jump;
+        EXPECT_LE(p, 1.5) << jump;
+    }
+}
+
+TEST(LearntPace, BeginsAnewAfterAReplan) {
+    Reporter r = wholeSession(130);
+    r.plain(EventKind::replanned, writePlan(plan()));
+    EXPECT_DOUBLE_EQ(pace(r, "Ada"), 1) << "the new plan carries the learnt pace";
+}
+
+TEST(LearntPace, IsForWhoDidTheWorkNotForWhomItWasPlanned) {
+    // Bo is planned at half pace: 10 pins take 115 s instead of 65. Ada does his zones at her own.
+    Plan slowBo = made::pinnedPlan();
+    for (auto& t : slowBo.tasks)
+        if (t.people == std::vector<std::string>{"Bo"})
+            t.end = t.start + Seconds{130};
+    Reporter r{0};
+    r.start().step("lay-top").wait(65).open("B1", "Ada").step("smooth-1");
+    r.wait(65).close("B1", "Ada").step("check-1");
+    r.wait(65).open("A1", "Ada");
+    EXPECT_NEAR(learntPace(slowBo, r.events(), "Ada"), 1, 1e-9);
+}
+
+TEST(Elapsed, NeverRunsBackwards) {
+    Reporter r{60};
+    r.start().open("A1", "Ada").open("B1", "Bo");
+    EXPECT_EQ(elapsed(r.events(), 0), Seconds{120});
+    EXPECT_EQ(elapsed(r.events(), r.nowMs() + 30'000), Seconds{150});
+    EXPECT_EQ(elapsed(r.events(), r.nowMs() - 5'000), Seconds{120}) << "another device's clock";
+    EXPECT_EQ(elapsed(r.events(), r.nowMs() - 3'600'000), Seconds{120}) << "a clock set back";
+    EXPECT_EQ(elapsed({}, r.nowMs()), Seconds{0});
+}
+
+TEST(Elapsed, TwoTabletsWithDifferentClocksDoNotStretchTime) {
+    auto events = Reporter{60}.start().allOfPassOne().events();
+    for (std::size_t i = 1; i < events.size(); i += 2)
+        events[i].atMs += 5 * 60 * 1000;
+    EXPECT_LE(elapsed(events, 0), Seconds{9 * 60 + 5 * 60});
+}
+
+TEST(Elapsed, AfterAClockWasSetBackTimeGoesOn) {
+    auto events = Reporter{60}.start().allOfPassOne().events();
+    for (std::size_t i = 5; i < events.size(); ++i)
+        events[i].atMs -= 3'600'000;
+    EXPECT_EQ(elapsed(events, 0), Seconds{8 * 60}) << "only the minute of the step back is unknown";
+}
+
+TEST(Forecast, BeforeTheStartIsThePlan) {
+    const auto f = forecast(plan(), fold(plan(), made::smallSetting(), {}), {}, 0);
+    EXPECT_EQ(f.finish, plan().finish);
+}
+
+Forecast at(const Reporter& r) {
+    return forecast(plan(), fold(plan(), made::smallSetting(), r.events()), r.events(), r.nowMs());
+}
+
+TEST(Forecast, AtTheStartIsThePlanWithARange) {
+    Reporter r;
+    r.start();
+    const auto f = at(r);
+    EXPECT_EQ(f.finish, plan().finish);
+    EXPECT_LT(f.early, f.finish);
+    EXPECT_GT(f.late, f.finish);
+    EXPECT_EQ(f.left, plan().finish);
+}
+
+TEST(Forecast, FollowsAnEarlyAndALateTable) {
+    // After both passes only the check (90 s, Ada) and the handing over (300 s, Ada) are left.
+    const auto onTime = at(wholeSession(65));
+    EXPECT_EQ(onTime.left, Seconds{390});
+    const auto slow = at(wholeSession(130));
+    EXPECT_EQ(slow.left, Seconds{780}) << "Ada works at half the planned pace";
+    EXPECT_EQ(slow.finish, slow.left + elapsed(wholeSession(130).events(), 0));
+}
+
+TEST(Forecast, NarrowsAsTheWorkGoesOn) {
+    Reporter start;
+    start.start();
+    const auto first = at(start), last = at(wholeSession(65));
+    EXPECT_LT(last.late - last.early, first.late - first.early);
+}
+
+TEST(Forecast, TimeThatPassesWithoutATickIsTakenOffTheWorkInHand) {
+    Reporter r{0};
+    r.start().step("lay-top").wait(5).open("A1", "Ada").wait(30);
+    const auto soon = at(r);
+    r.wait(20);
+    EXPECT_EQ(at(r).finish, soon.finish) << "Bo is at B1 and still within his time";
+    r.wait(3600);
+    EXPECT_GT(at(r).finish, soon.finish + Seconds{3500});
+}
+
+TEST(Forecast, TheWorkOfThoseWhoLeftFallsToTheOthers) {
+    Reporter r{0};
+    r.start().step("lay-top");
+    const auto both = at(r);
+    r.person(EventKind::personOut, "Bo");
+    const auto alone = at(r);
+    EXPECT_GE(alone.left - both.left, Seconds{4 * 60}) << "Ada does four further pieces of 65 s";
+}
+
+TEST(Forecast, OfAnEndedSessionIsWhenItEnded) {
+    Reporter r = wholeSession(65);
+    const auto ended = elapsed(r.events(), 0);
+    r.plain(EventKind::sessionEnded).wait(9999);
+    EXPECT_EQ(at(r).finish, ended);
+    EXPECT_EQ(at(r).left, Seconds{0});
+}
+
+} // namespace
+} // namespace bastewright

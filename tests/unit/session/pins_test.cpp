@@ -1,0 +1,65 @@
+#include "session/pins.h"
+#include "unit/session/table_plan.h"
+
+#include <gmock/gmock.h>
+
+namespace bastewright {
+namespace {
+
+using made::Reporter;
+using ::testing::AllOf;
+using ::testing::HasSubstr;
+
+PinCount counted(const Reporter& r, int box = 100) {
+    auto setting = made::smallSetting();
+    setting.stash.pins = box;
+    const Plan plan = made::pinnedPlan();
+    return countPins(plan, setting, fold(plan, setting, r.events()));
+}
+
+TEST(Pins, AreCountedOutByZone) {
+    Reporter r;
+    r.start().open("A1", "Ada").open("B1", "Bo").step("smooth-1").close("A1", "Ada");
+    const auto pins = counted(r);
+    EXPECT_EQ(pins.box, 100);
+    EXPECT_EQ(pins.out, 20);
+    EXPECT_EQ(pins.left, 80);
+    EXPECT_EQ(pins.toPlace, 20);
+    EXPECT_EQ(pins.perZone.at({0, "A1"}), 10);
+    EXPECT_EQ(pins.missing, 0);
+    EXPECT_EQ(missingPinsNotice(pins), "");
+}
+
+TEST(Pins, ThatAreTooFewForWhatIsLeftAreKnownBeforehand) {
+    Reporter r;
+    r.start().open("A1", "Ada");
+    EXPECT_EQ(counted(r, 40).shortBy(), 0);
+    EXPECT_EQ(counted(r, 25).shortBy(), 15);
+    r.count(EventKind::pinsFound, 9);
+    EXPECT_EQ(counted(r, 25).shortBy(), 6) << "nine more turned up";
+}
+
+TEST(Pins, CountedBackAndFinishedLeaveTheMissingOnes) {
+    Reporter r;
+    r.start().allOfPassOne().plain(EventKind::sessionEnded).count(EventKind::pinsBack, 12);
+    EXPECT_EQ(counted(r).missing, 0) << "counting is not finished";
+    r.count(EventKind::pinsBack, 5).plain(EventKind::pinsCounted);
+    EXPECT_EQ(counted(r).missing, 3);
+    EXPECT_THAT(missingPinsNotice(counted(r)),
+                AllOf(HasSubstr("3 pins are missing"), HasSubstr("sweep the floor with a magnet"),
+                      HasSubstr("not for anybody with a pacemaker")));
+    r.count(EventKind::pinsBack, 3);
+    EXPECT_EQ(counted(r).missing, 0);
+}
+
+TEST(Pins, ReportedMissingFromTheBoxAreMissingAtOnce) {
+    Reporter r;
+    r.start().count(EventKind::pinsFound, -1);
+    EXPECT_EQ(counted(r).missing, 1);
+    EXPECT_THAT(missingPinsNotice(counted(r)), HasSubstr("One pin is missing"));
+    r.count(EventKind::pinsFound, 1);
+    EXPECT_EQ(missingPinsNotice(counted(r)), "");
+}
+
+} // namespace
+} // namespace bastewright

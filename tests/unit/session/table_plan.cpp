@@ -1,0 +1,205 @@
+#include "unit/session/table_plan.h"
+
+#include <initializer_list>
+
+namespace bastewright::made {
+namespace {
+
+Zone tenPoints(const std::string& id, int pass, int column, int row) {
+    Zone z{.id = id, .pass = pass, .area = {}, .points = {}};
+    z.area = {24_in * column, 20_in * row, 24_in * (column + 1), 20_in * (row + 1)};
+    for (int i = 0; i < 10; ++i)
+        z.points.push_back({{z.area.x0 + 4_in * (i % 5 + 1), z.area.y0 + 6_in * (i / 5 + 1)}, 0});
+    return z;
+}
+
+class TaskList {
+public:
+    void add(const std::string& id, TaskKind kind, int pass, const std::string& zone,
+             std::vector<std::string> people, int start, int end, std::vector<std::string> after) {
+        tasks.push_back({.id = id,
+                         .kind = kind,
+                         .job = 0,
+                         .pass = pass,
+                         .zone = zone,
+                         .people = std::move(people),
+                         .places = {},
+                         .start = Seconds{start},
+                         .end = Seconds{end},
+                         .after = std::move(after)});
+    }
+    std::vector<Task> tasks;
+};
+
+Pass passOf(int number, std::vector<std::string> zones) {
+    Pass p;
+    p.number = number;
+    const int row = number - 1;
+    p.fresh = p.field = {0_in, 20_in * row, 48_in, 20_in * (row + 1)};
+    p.table = p.fresh.grown(2_in);
+    p.zones = std::move(zones);
+    p.liftPeople = 2;
+    return p;
+}
+
+} // namespace
+
+Plan pinnedPlan() {
+    Plan plan;
+    auto& quilt = plan.quilts.emplace_back();
+    quilt.name = "Harbour Lights";
+    quilt.layers.top = {48_in, 40_in};
+    quilt.surface.length = 52_in;
+    quilt.surface.width = 24_in;
+    quilt.passes = {passOf(1, {"A1", "B1"}), passOf(2, {"A2", "B2"})};
+    quilt.zones = {tenPoints("A1", 1, 0, 0), tenPoints("B1", 1, 1, 0), tenPoints("A2", 2, 0, 1),
+                   tenPoints("B2", 2, 1, 1)};
+    const std::vector<std::string> both{"Ada", "Bo"};
+    TaskList t;
+    using enum TaskKind;
+    t.add("lay-backing", layBacking, 1, "", both, 0, 134, {});
+    t.add("lay-batting", layBatting, 1, "", both, 134, 268, {"lay-backing"});
+    t.add("lay-top", layTop, 1, "", both, 268, 402, {"lay-batting"});
+    t.add("open-A1", placeOpen, 1, "A1", {"Ada"}, 402, 467, {"lay-top"});
+    t.add("open-B1", placeOpen, 1, "B1", {"Bo"}, 402, 467, {"lay-top"});
+    t.add("smooth-1", smooth, 1, "", both, 467, 541, {"open-A1", "open-B1"});
+    t.add("close-A1", closePins, 1, "A1", {"Ada"}, 541, 606, {"smooth-1"});
+    t.add("close-B1", closePins, 1, "B1", {"Bo"}, 541, 606, {"smooth-1"});
+    t.add("check-1", checkUnderside, 1, "", {"Ada"}, 606, 696, {"close-A1", "close-B1"});
+    t.add("shift-2", shift, 2, "", both, 696, 916, {"check-1"});
+    t.add("open-A2", placeOpen, 2, "A2", {"Ada"}, 916, 981, {"shift-2"});
+    t.add("open-B2", placeOpen, 2, "B2", {"Bo"}, 916, 981, {"shift-2"});
+    t.add("smooth-2", smooth, 2, "", both, 981, 1055, {"open-A2", "open-B2"});
+    t.add("close-A2", closePins, 2, "A2", {"Ada"}, 1055, 1120, {"smooth-2"});
+    t.add("close-B2", closePins, 2, "B2", {"Bo"}, 1055, 1120, {"smooth-2"});
+    t.add("check-2", checkUnderside, 2, "", {"Ada"}, 1120, 1210, {"close-A2", "close-B2"});
+    t.add("hand-over", handOver, 2, "", {"Ada"}, 1210, 1510, {"check-2"});
+    plan.tasks = std::move(t.tasks);
+    plan.finish = Seconds{1510};
+    return plan;
+}
+
+Plan dottedPlan(bool thick) {
+    Plan plan;
+    auto& quilt = plan.quilts.emplace_back();
+    quilt.name = "Dotted";
+    quilt.layers.top = {48_in, 20_in};
+    quilt.passes = {passOf(1, {"A1", "B1"})};
+    quilt.zones = {tenPoints("A1", 1, 0, 0), tenPoints("B1", 1, 1, 0)};
+    const std::vector<std::string> both{"Ada", "Bo"};
+    TaskList t;
+    using enum TaskKind;
+    t.add("lay-top", layTop, 1, "", both, 0, 134, {});
+    t.add("fold-back", foldBack, 1, "", both, 134, 200, {"lay-top"});
+    t.add("lower-A1", dotLower, 1, "A1", {"Ada"}, 200, 275, {"fold-back"});
+    t.add("lower-B1", dotLower, 1, "B1", {"Bo"}, 200, 275, {"fold-back"});
+    t.add("fold-forward", foldForward, 1, "", both, 275, 340, {"lower-A1", "lower-B1"});
+    t.add("upper-A1", dotUpper, 1, "A1", {"Ada"}, 340, 415, {"fold-forward"});
+    t.add("upper-B1", dotUpper, 1, "B1", {"Bo"}, 340, 415, {"fold-forward"});
+    t.add("press-A1", press, 1, "A1", {"Ada"}, 415, 510, {"upper-A1"});
+    t.add("press-B1", press, 1, "B1", {"Ada"}, 510, 605, {"upper-B1"});
+    t.add("cool", cool, 1, "", {}, 605, 725, {"press-A1", "press-B1"});
+    t.add("check", checkUnderside, 1, "", {"Bo"}, 725, 815, {"cool"});
+    if (thick) {
+        t.add("turn", turnOver, 1, "", both, 815, 1115, {"check"});
+        t.add("back-A1", press, 1, "A1", {"Ada"}, 1115, 1210, {"turn"});
+        t.add("back-B1", press, 1, "B1", {"Ada"}, 1210, 1305, {"turn"});
+    }
+    plan.tasks = std::move(t.tasks);
+    plan.finish = plan.tasks.back().end;
+    return plan;
+}
+
+Setting smallSetting() {
+    Setting setting;
+    setting.room.tables = {Table{.length = 52_in, .width = 24_in, .count = 1}};
+    setting.helpers.resize(3);
+    setting.helpers[0].name = "Ada";
+    setting.helpers[1].name = "Bo";
+    setting.helpers[2].name = "Cai";
+    setting.helpers[2].from = ClockTime{std::chrono::hours{14}};
+    setting.stash.pins = 100;
+    return setting;
+}
+
+Session smallSession() {
+    Session session;
+    auto& job = session.jobs.emplace_back();
+    job.name = "Harbour Lights";
+    job.top.width = {48_in};
+    job.top.length = {40_in};
+    session.setting = smallSetting();
+    return session;
+}
+
+Event& Reporter::add(EventKind kind) {
+    Event e;
+    e.id = "e" + std::to_string(events_.size() + 1);
+    e.kind = kind;
+    if (!events_.empty())
+        nowMs_ += std::int64_t{1000} * apart_;
+    e.atMs = nowMs_;
+    events_.push_back(e);
+    return events_.back();
+}
+
+Reporter& Reporter::start() {
+    add(EventKind::sessionStarted);
+    return *this;
+}
+
+Reporter& Reporter::step(const std::string& task) {
+    add(EventKind::stepDone).task = task;
+    return *this;
+}
+
+Reporter& Reporter::zone(EventKind kind, const std::string& zone, const std::string& person) {
+    auto& e = add(kind);
+    e.zone = zone;
+    e.person = person;
+    return *this;
+}
+
+Reporter& Reporter::release(int pass) {
+    add(EventKind::passReleased).pass = pass;
+    return *this;
+}
+
+Reporter& Reporter::undo(const std::string& target) {
+    add(EventKind::undone).target = target;
+    return *this;
+}
+
+Reporter& Reporter::count(EventKind kind, std::int64_t n) {
+    add(kind).count = n;
+    return *this;
+}
+
+Reporter& Reporter::person(EventKind kind, const std::string& who) {
+    add(kind).person = who;
+    return *this;
+}
+
+Reporter& Reporter::plain(EventKind kind, const std::string& text) {
+    add(kind).text = text;
+    return *this;
+}
+
+Reporter& Reporter::wait(int seconds) {
+    nowMs_ += std::int64_t{1000} * seconds;
+    return *this;
+}
+
+Reporter& Reporter::allOfPassOne() {
+    return step("lay-backing")
+        .step("lay-batting")
+        .step("lay-top")
+        .open("A1", "Ada")
+        .open("B1", "Bo")
+        .step("smooth-1")
+        .close("A1", "Ada")
+        .close("B1", "Bo")
+        .step("check-1");
+}
+
+} // namespace bastewright::made

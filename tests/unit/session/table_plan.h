@@ -1,0 +1,61 @@
+#pragma once
+
+#include "plan/plan.h"
+#include "session/event.h"
+
+#include <string>
+#include <vector>
+
+/// A small afternoon made by hand, so that every expected figure can be worked out on paper.
+namespace bastewright::made {
+
+inline constexpr std::int64_t kStartMs = 1'800'000'000'000;
+
+/// Harbour Lights, much reduced: zones A1 and B1 in pass 1, A2 and B2 in pass 2, ten pins each
+/// (65 s to place open, 65 s to close at pace 1). Ada has the A zones, Bo the B zones; both lay,
+/// smooth and shift.
+Plan pinnedPlan();
+
+/// The same with dots: one pass, A1 and B1, ten dots each; `thick` batting is turned and pressed
+/// again from the back.
+Plan dottedPlan(bool thick = false);
+
+/// 13:00; Ada and Bo from the start, Cai from 14:00; 100 pins.
+Session smallSession();
+Setting smallSetting();
+
+/// Reports with ids "e1", "e2", … and times a given number of seconds apart.
+class Reporter {
+public:
+    explicit Reporter(int secondsApart = 60)
+        : apart_{secondsApart} {}
+
+    Reporter& start();
+    Reporter& step(const std::string& task);
+    Reporter& zone(EventKind kind, const std::string& zone, const std::string& person);
+    Reporter& open(const std::string& z, const std::string& person) {
+        return zone(EventKind::zoneOpened, z, person);
+    }
+    Reporter& close(const std::string& z, const std::string& person) {
+        return zone(EventKind::zoneClosed, z, person);
+    }
+    Reporter& release(int pass);
+    Reporter& undo(const std::string& target);
+    Reporter& count(EventKind kind, std::int64_t n);
+    Reporter& person(EventKind kind, const std::string& who);
+    Reporter& plain(EventKind kind, const std::string& text = {});
+    Reporter& wait(int seconds);
+    Reporter& allOfPassOne(); ///< laid, opened, smoothed, closed and checked, not yet released
+
+    const std::vector<Event>& events() const { return events_; }
+    std::string last() const { return events_.back().id; }
+    std::int64_t nowMs() const { return nowMs_; }
+
+private:
+    Event& add(EventKind kind);
+    int apart_;
+    std::int64_t nowMs_ = kStartMs;
+    std::vector<Event> events_;
+};
+
+} // namespace bastewright::made
