@@ -1,0 +1,29 @@
+#pragma once
+
+#include "job/finding.h"
+
+#include <string>
+#include <string_view>
+
+namespace bastewright::check {
+
+/// Where a rule writes its violations. The first few are kept as sentences, the rest are counted,
+/// so that a plan that is wrong everywhere still gives a list a person can read.
+class Report {
+public:
+    static constexpr int kShown = 5;
+
+    Report(std::string_view rule, Findings& out)
+        : rule_{rule}
+        , out_{out} {}
+    void add(std::string text);
+    /// Adds 'and so many more' where some were only counted.
+    void close();
+
+private:
+    std::string rule_;
+    Findings& out_;
+    int count_ = 0;
+};
+
+} // namespace bastewright::check

@@ -1,0 +1,95 @@
+#include "checker/rule.h"
+
+#include "checker/rules/rules.h"
+
+#include <array>
+
+namespace bastewright::check {
+
+std::span<const Rule> rules() {
+    using enum Rule::Asks;
+    static constexpr std::array kRules{
+        Rule{"plan.quilts", planQuilts},
+
+        Rule{"layers.sizes", layersSizes, unlessStopped},
+        Rule{"layers.short", layersShort},
+        Rule{"layers.spare", layersSpare},
+        Rule{"layers.overhang", layersOverhang},
+
+        Rule{"surface.tables", surfaceTables, unlessStopped},
+        Rule{"surface.stock", surfaceStock},
+        Rule{"surface.closed", surfaceClosed},
+        Rule{"surface.passes", surfacePasses},
+
+        Rule{"passes.numbers", passesNumbers},
+        Rule{"passes.fresh", passesFresh, unlessStopped},
+        Rule{"passes.field", passesField},
+        Rule{"passes.shift", passesShift},
+        Rule{"passes.touch", passesTouch},
+        Rule{"passes.anchor", passesAnchor},
+        Rule{"passes.start", passesStart},
+        Rule{"passes.alternatives", passesAlternatives, unlessStopped},
+        Rule{"passes.lift", passesLift},
+
+        Rule{"zones.partition", zonesPartition, unlessStopped},
+        Rule{"zones.grid", zonesGrid},
+        Rule{"zones.pass", zonesPass},
+        Rule{"zones.reach", zonesReach},
+
+        Rule{"points.coverage", pointsCoverage, unlessStopped},
+        Rule{"points.edge", pointsEdge},
+        Rule{"points.clearance", pointsClearance},
+        Rule{"points.apart", pointsApart},
+        Rule{"points.angle", pointsAngle},
+        Rule{"points.zone", pointsZone},
+        Rule{"points.patterns", pointsPatterns},
+        Rule{"points.bound", pointsBound, unlessStopped},
+
+        Rule{"holds.sides", holdsSides},
+        Rule{"holds.count", holdsCount},
+        Rule{"holds.order", holdsOrder},
+        Rule{"rolls.needed", rollsNeeded},
+        Rule{"rolls.diameter", rollsDiameter},
+        Rule{"rolls.clips", rollsClips},
+
+        Rule{"backing.panels", backingPanels},
+        Rule{"backing.cuts", backingCuts},
+        Rule{"backing.pieces", backingPieces},
+        Rule{"backing.bought", backingBought},
+        Rule{"backing.centre", backingCentre},
+        Rule{"batting.pieces", battingPieces},
+        Rule{"batting.fits", battingFits},
+        Rule{"batting.joins", battingJoins},
+
+        Rule{"crew.list", crewList},
+        Rule{"crew.tasks", crewTasks, unlessStopped},
+        Rule{"crew.people", crewPeople},
+        Rule{"crew.teams", crewTeams, unlessStopped},
+        Rule{"crew.skills", crewSkills, unlessStopped},
+        Rule{"crew.hours", crewHours, unlessStopped},
+        Rule{"crew.twice", crewTwice},
+        Rule{"crew.irons", crewIrons, unlessStopped},
+        Rule{"crew.places", crewPlaces, unlessStopped},
+        Rule{"crew.reach", crewReach, unlessStopped},
+        Rule{"crew.edges", crewEdges},
+        Rule{"crew.surfaces", crewSurfaces},
+        Rule{"crew.after", crewAfter},
+        Rule{"crew.order", crewOrder},
+        Rule{"crew.smoothed", crewSmoothed},
+        Rule{"crew.cooled", crewCooled},
+        Rule{"crew.times", crewTimes},
+        Rule{"crew.finish", crewFinish},
+
+        Rule{"supplies.sums", suppliesSums},
+        Rule{"supplies.enough", suppliesEnough, unlessStopped},
+    };
+    return kRules;
+}
+
+void planQuilts(const PlanView& v, Report& report) {
+    if (v.plan.quilts.size() != v.session.jobs.size())
+        report.add("The plan has " + std::to_string(v.plan.quilts.size()) +
+                   " quilts, the session " + std::to_string(v.session.jobs.size()) + ".");
+}
+
+} // namespace bastewright::check

@@ -1,0 +1,170 @@
+#include "checker/geometry/partition.h"
+#include "checker/rules/partition_text.h"
+#include "checker/rules/rules.h"
+#include "checker/tolerances.h"
+
+#include <algorithm>
+#include <map>
+
+namespace bastewright::check {
+namespace {
+
+/// The finished backing that the panels make up.
+Rect whole(const BackingPlan& plan) {
+    Rect out{};
+    for (const BackingPanel& p : plan.panels) {
+        out.x1 = std::max(out.x1, p.area.x1);
+        out.y1 = std::max(out.y1, p.area.y1);
+    }
+    return out;
+}
+
+/// Without fabrics in the job a cloth of 40 in usable width is assumed (common practice: 40 to 42).
+const Fabric* fabric(const QuiltView& v, std::string_view name) {
+    static const Fabric kAssumed{};
+    const auto& all = v.job.backing.fabrics;
+    if (all.empty())
+        return &kAssumed;
+    const auto it = std::ranges::find(all, name, &Fabric::name);
+    return it == all.end() ? nullptr : &*it;
+}
+
+Length bought(const BackingPlan& plan, std::string_view name) {
+    Length out{};
+    for (const BackingPurchase& p : plan.buy)
+        if (p.fabric == name)
+            out += p.length;
+    return out;
+}
+
+std::string label(const QuiltView& v, const ClothCut& cut) {
+    return v.label() + ": the cut for '" + cut.piece + "' at " + box(cut.onCloth, v.plan.unit);
+}
+
+/// The cloth a finished measure takes: an allowance at each of its sewn ends, and what shrinks
+/// away.
+Length uncut(const QuiltView& v, Interval finished, Interval backing) {
+    const Length sewn = v.job.backing.seam *
+                        ((finished.lo > backing.lo ? 1 : 0) + (finished.hi < backing.hi ? 1 : 0));
+    return Length::nearestInches((finished.size() + sewn).in() /
+                                 (1 - v.job.backing.shrinkPercent / 100));
+}
+
+} // namespace
+
+void backingPanels(const QuiltView& v, Report& report) {
+    if (!v.quilt.backing)
+        return;
+    const Unit unit = v.plan.unit;
+    std::vector<Rect> areas;
+    for (const BackingPanel& p : v.quilt.backing->panels)
+        areas.push_back(p.area);
+    const Rect all = whole(*v.quilt.backing);
+    if (const auto fault = partitionFault(all, areas))
+        report.add(v.label() + ": the panels do not make the backing: " + text(*fault, unit));
+    const Size asked{v.job.backing.width.value_or(v.quilt.layers.backing.width),
+                     v.job.backing.length.value_or(v.quilt.layers.backing.length)};
+    if (abs(all.width() - asked.width) > kHalving || abs(all.length() - asked.length) > kHalving)
+        report.add(v.label() + ": the panels make a backing of " + figure(all.width(), unit) +
+                   " by " + figure(all.length(), unit) + "; it must be " +
+                   figure(asked.width, unit) + " by " + figure(asked.length, unit) + ".");
+}
+
+void backingCuts(const QuiltView& v, Report& report) {
+    if (!v.quilt.backing)
+        return;
+    const auto& cuts = v.quilt.backing->cuts;
+    for (const ClothCut& cut : cuts) {
+        const Fabric* cloth = fabric(v, cut.fabric);
+        if (cloth == nullptr) {
+            report.add(label(v, cut) + " is from '" + cut.fabric +
+                       "', which the job does not list.");
+            continue;
+        }
+        const Rect& at = cut.onCloth;
+        if (at.empty() || at.x0 < Length{} || at.x1 > cloth->usableWidth + kHalving ||
+            at.y0 < Length{})
+            report.add(label(v, cut) + " does not lie on cloth of " +
+                       figure(cloth->usableWidth, v.plan.unit) + " usable width.");
+        if (v.job.backing.oneWay && cut.turned)
+            report.add(label(v, cut) + " is turned, but the print has one way up.");
+    }
+    for (auto a = cuts.begin(); a != cuts.end(); ++a)
+        for (auto b = std::next(a); b != cuts.end(); ++b)
+            if (a->fabric == b->fabric && a->onCloth.overlaps(b->onCloth))
+                report.add(label(v, *a) + " and that for '" + b->piece + "' at " +
+                           box(b->onCloth, v.plan.unit) + " share cloth.");
+}
+
+void backingPieces(const QuiltView& v, Report& report) {
+    if (!v.quilt.backing)
+        return;
+    const BackingPlan& plan = *v.quilt.backing;
+    const Rect all = whole(plan);
+    for (const BackingPanel& p : plan.panels) {
+        const auto same = [&](const ClothCut& c) { return c.piece == p.name; };
+        const auto number = std::ranges::count_if(plan.cuts, same);
+        if (number != 1) {
+            report.add(v.label() + ": panel '" + p.name + "' is cut " + std::to_string(number) +
+                       " times.");
+            continue;
+        }
+        const ClothCut& cut = *std::ranges::find_if(plan.cuts, same);
+        Length across = uncut(v, p.area.x(), all.x()), along = uncut(v, p.area.y(), all.y());
+        if (plan.along == cut.turned)
+            std::swap(across, along);
+        if (cut.fabric != p.fabric || cut.onCloth.width() < across - kFine ||
+            cut.onCloth.length() < along - kFine)
+            report.add(label(v, cut) + " from '" + cut.fabric + "' does not make its panel of '" +
+                       p.fabric + "', which takes " + figure(across, v.plan.unit) + " across and " +
+                       figure(along, v.plan.unit) + " along the cloth.");
+    }
+    for (const ClothCut& cut : plan.cuts)
+        if (std::ranges::find(plan.panels, cut.piece, &BackingPanel::name) == plan.panels.end())
+            report.add(label(v, cut) + " is for no panel.");
+}
+
+void backingBought(const QuiltView& v, Report& report) {
+    if (!v.quilt.backing)
+        return;
+    const BackingPlan& plan = *v.quilt.backing;
+    const Unit unit = v.plan.unit;
+    for (const BackingPurchase& p : plan.buy) {
+        const Fabric* cloth = fabric(v, p.fabric);
+        if (cloth == nullptr || !cloth->buyable)
+            report.add(v.label() + ": '" + p.fabric + "' cannot be bought.");
+        const Length step =
+            v.job.unit == Unit::inch ? Length::inch64ths(36 * 8) : Length::millimetres(50);
+        if (p.length <= Length{} || p.length.nm() % step.nm() != 0)
+            report.add(v.label() + ": " + figure(p.length, unit) + " of '" + p.fabric +
+                       "' are to be bought; cloth is sold by " + figure(step, unit) + ".");
+    }
+    for (const ClothCut& cut : plan.cuts) {
+        const Fabric* cloth = fabric(v, cut.fabric);
+        if (cloth == nullptr)
+            continue;
+        const Length end = cloth->onHand + bought(plan, cut.fabric);
+        // The length on hand and the bought one are two cloths, one drawn beyond the other.
+        const Interval lies =
+            cut.onHand ? Interval{{}, cloth->onHand} : Interval{cloth->onHand, end};
+        if (!lies.contains(cut.onCloth.y()))
+            report.add(label(v, cut) + " does not lie on the " +
+                       (cut.onHand ? "length on hand" : "bought length") + ", " +
+                       figure(lies.lo, unit) + " to " + figure(lies.hi, unit) + ".");
+    }
+}
+
+void backingCentre(const QuiltView& v, Report& report) {
+    if (!v.quilt.backing || v.job.backing.centreSeam || v.says("/backing", Finding::Level::note))
+        return;
+    const Rect all = whole(*v.quilt.backing);
+    for (const BackingPanel& p : v.quilt.backing->panels)
+        for (const auto& [end, middle, way] :
+             {std::tuple{p.area.x1, all.middle().x, "from head to foot"},
+              std::tuple{p.area.y1, all.middle().y, "across"}})
+            if (abs(end - middle) <= kHalving)
+                report.add(v.label() + ": a seam of panel '" + p.name + "' runs " + way +
+                           " on the centre line of the quilt.");
+}
+
+} // namespace bastewright::check

@@ -1,0 +1,94 @@
+#include "checker/geometry/partition.h"
+#include "checker/rules/partition_text.h"
+#include "checker/rules/rules.h"
+#include "checker/tolerances.h"
+
+#include <algorithm>
+#include <map>
+
+namespace bastewright::check {
+namespace {
+
+/// Batting joined from pieces; nothing where a pack is used or nothing is planned.
+const BattingPlan* joined(const QuiltView& v) {
+    return v.quilt.batting && !v.quilt.batting->pieces.empty() ? &*v.quilt.batting : nullptr;
+}
+
+/// The one edge two areas share in full, if they do.
+std::optional<Segment> fullEdge(const Rect& a, const Rect& b) {
+    if (a.y() == b.y() && (a.x1 == b.x0 || b.x1 == a.x0)) {
+        const Length x = a.x1 == b.x0 ? a.x1 : b.x1;
+        return Segment{{x, a.y0}, {x, a.y1}};
+    }
+    if (a.x() == b.x() && (a.y1 == b.y0 || b.y1 == a.y0)) {
+        const Length y = a.y1 == b.y0 ? a.y1 : b.y1;
+        return Segment{{a.x0, y}, {a.x1, y}};
+    }
+    return {};
+}
+
+Rect joinedArea(const Rect& a, const Rect& b) {
+    return {std::min(a.x0, b.x0), std::min(a.y0, b.y0), std::max(a.x1, b.x1), std::max(a.y1, b.y1)};
+}
+
+std::string join(const Segment& s, Unit unit) {
+    return place(s.from, unit) + " to " + place(s.to, unit);
+}
+
+Length lengthOf(const Segment& s) {
+    return abs(s.to.x - s.from.x) + abs(s.to.y - s.from.y);
+}
+
+} // namespace
+
+void battingPieces(const QuiltView& v, Report& report) {
+    const BattingPlan* plan = joined(v);
+    if (plan == nullptr)
+        return;
+    std::vector<Rect> areas;
+    for (const BattingPiecePlaced& p : plan->pieces)
+        areas.push_back(p.area);
+    const Size size = v.quilt.layers.batting;
+    if (const auto fault = partitionFault({{}, {}, size.width, size.length}, areas))
+        report.add(v.label() +
+                   ": the pieces do not make the batting: " + text(*fault, v.plan.unit));
+}
+
+// Every join is one straight cut across what is already joined: it must be the whole edge between
+// two rectangles that are pieces or were joined before.
+void battingJoins(const QuiltView& v, Report& report) {
+    const BattingPlan* plan = joined(v);
+    if (plan == nullptr)
+        return;
+    std::vector<Rect> parts;
+    for (const BattingPiecePlaced& p : plan->pieces)
+        parts.push_back(p.area);
+    Length strip{};
+    for (Segment s : plan->joins) {
+        if (s.to < s.from)
+            std::swap(s.from, s.to);
+        strip += lengthOf(s);
+        bool made = false;
+        for (std::size_t a = 0; a < parts.size() && !made; ++a)
+            for (std::size_t b = a + 1; b < parts.size() && !made; ++b)
+                if (fullEdge(parts[a], parts[b]) == s) {
+                    parts[a] = joinedArea(parts[a], parts[b]);
+                    parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(b));
+                    made = true;
+                }
+        if (!made)
+            report.add(v.label() + ": the join " + join(s, v.plan.unit) +
+                       " is not one straight cut between two parts of the batting that are "
+                       "joined so far.");
+    }
+    if (parts.size() != 1)
+        report.add(v.label() + ": after all joins the batting is still in " +
+                   std::to_string(parts.size()) + " parts.");
+    if (plan->strip < strip - kHalving)
+        report.add(v.label() + ": " + figure(plan->strip, v.plan.unit) +
+                   " of joining strip is planned for joins of " + figure(strip, v.plan.unit) + ".");
+}
+
+void battingFits(const QuiltView&, Report&) {}
+
+} // namespace bastewright::check

@@ -1,0 +1,74 @@
+#include "checker/geometry/segments.h"
+#include "checker/rules/rules.h"
+#include "checker/tolerances.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace bastewright::check {
+namespace {
+
+/// True where the text holds this number as a word of its own.
+bool names(std::string_view text, int number) {
+    const std::string digits = std::to_string(number);
+    const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
+    for (std::size_t at = text.find(digits); at != std::string_view::npos;
+         at = text.find(digits, at + 1)) {
+        const std::size_t end = at + digits.size();
+        if ((at == 0 || !isDigit(text[at - 1])) && (end == text.size() || !isDigit(text[end])))
+            return true;
+    }
+    return false;
+}
+
+/// True where the plan owns up to so many pins too near a seam.
+bool declared(const QuiltView& v, int number) {
+    return std::any_of(v.plan.findings.begin(), v.plan.findings.end(), [&](const Finding& f) {
+        return v.isAbout(f, "/basting/clear") && names(f.text, number);
+    });
+}
+
+} // namespace
+
+void pointsEdge(const QuiltView& v, Report& report) {
+    const Length margin = isPins(v) ? v.job.basting.edge : Length{};
+    const Rect inside = v.top.grown(-margin).grown(kFine);
+    const Unit unit = v.plan.unit;
+    for (const Zone& z : v.quilt.zones)
+        for (const PlacedPoint& p : z.points) {
+            const Segment lies =
+                isPins(v) ? pinSegment(p, v.job.basting.pinLength) : Segment{p.at, p.at};
+            if (!inside.contains(lies.from) || !inside.contains(lies.to))
+                report.add(v.label() + ", zone " + z.id + ": the point at " + place(p.at, unit) +
+                           " does not lie " + figure(margin, unit) + " inside the top.");
+        }
+}
+
+void pointsClearance(const QuiltView& v, Report& report) {
+    if (!isPins(v) || !seamsAreSewn(v.job))
+        return;
+    const std::vector<Segment> seams = seamsOf(v.job.top);
+    const Length clear = v.job.basting.clear;
+    const Unit unit = v.plan.unit;
+    std::vector<std::string> near;
+    for (const Zone& z : v.quilt.zones)
+        for (const PlacedPoint& p : z.points) {
+            const Segment pin = pinSegment(p, v.job.basting.pinLength);
+            for (const Segment& seam : seams) {
+                const Length apart = distanceWithin(pin, seam, clear);
+                if (apart >= clear - kFine)
+                    continue;
+                near.push_back(v.label() + ", zone " + z.id + ": the pin at " + place(p.at, unit) +
+                               " lies " + figure(apart, unit) + " from the seam " +
+                               place(seam.from, unit) + " to " + place(seam.to, unit) + "; " +
+                               figure(clear, unit) + " is asked.");
+                break;
+            }
+        }
+    if (near.empty() || declared(v, static_cast<int>(near.size())))
+        return;
+    for (std::string& text : near)
+        report.add(std::move(text));
+}
+
+} // namespace bastewright::check

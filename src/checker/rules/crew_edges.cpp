@@ -1,0 +1,121 @@
+#include "checker/geometry/standing_reach.h"
+#include "checker/rules/rules.h"
+#include "checker/task_traits.h"
+#include "checker/tolerances.h"
+
+#include <algorithm>
+#include <map>
+
+namespace bastewright::check {
+namespace {
+
+std::string label(const Task& t) {
+    return "Task '" + t.id + "'";
+}
+
+const Pass* passOf(const PlanView& v, const Task& t) {
+    const QuiltView* quilt = v.quilt(t.job);
+    return quilt == nullptr ? nullptr : quilt->pass(t.pass);
+}
+
+/// Somebody at a side of a surface for a while.
+struct Standing {
+    const Task* task;
+    std::string who;
+    StandingPlace at;
+};
+
+} // namespace
+
+void crewPlaces(const PlanView& v, Report& report) {
+    for (const Task& t : v.plan.tasks) {
+        const Pass* pass = passOf(v, t);
+        if (pass == nullptr)
+            continue;
+        if (isOfZone(t.kind) ? t.places.size() != 1
+                             : !t.places.empty() && t.places.size() != t.people.size())
+            report.add(label(t) + " has " + std::to_string(t.places.size()) + " places for " +
+                       std::to_string(t.people.size()) + " people.");
+        const auto& closed = v.quilt(t.job)->quilt.surface.closed;
+        for (const StandingPlace& at : t.places) {
+            const Unit unit = v.plan.unit;
+            if (std::ranges::find(closed, at.side) != closed.end())
+                report.add(label(t) + ": nobody can stand at the " + std::string{name(at.side)} +
+                           ", it is closed.");
+            if (!extent(pass->table, at.side).contains(at.along))
+                report.add(label(t) + ": the place reaches beyond the " +
+                           std::string{name(at.side)} + " side of the table.");
+            if (at.along.size() < standingWidth(pass->table, at.side) - kHalving)
+                report.add(label(t) + ": the place is " + figure(at.along.size(), unit) +
+                           " wide; one person takes " +
+                           figure(standingWidth(pass->table, at.side), unit) + ".");
+        }
+    }
+}
+
+void crewReach(const PlanView& v, Report& report) {
+    for (const Task& t : v.plan.tasks) {
+        const Pass* pass = passOf(v, t);
+        if (!isOfZone(t.kind) || pass == nullptr || t.people.size() != 1 || t.places.size() != 1)
+            continue;
+        const QuiltView& quilt = *v.quilt(t.job);
+        const Zone* zone = quilt.zone(t.zone);
+        const Helper* h = v.helper(t.people.front());
+        if (zone == nullptr || h == nullptr || quilt.quilt.surface.floor)
+            continue;
+        const StandingPlace at = t.places.front();
+        const double needed = reachNeeded(pass->table, at.side, at.along, workBox(*zone));
+        if (needed > (h->reach + kFine).in())
+            report.add(label(t) + ": zone " + t.zone + " needs a reach of " +
+                       figure(Length::nearestInches(needed), v.plan.unit) + " from there; " +
+                       h->name + " has " + figure(h->reach, v.plan.unit) + ".");
+    }
+}
+
+void crewEdges(const PlanView& v, Report& report) {
+    std::map<std::pair<int, Side>, std::vector<Standing>> sides;
+    for (const Task& t : v.plan.tasks) {
+        const QuiltView* quilt = v.quilt(t.job);
+        if (quilt == nullptr || t.places.size() != t.people.size())
+            continue;
+        for (std::size_t i = 0; i < t.places.size(); ++i)
+            sides[{quilt->quilt.surface.number, t.places[i].side}].push_back(
+                {&t, t.people[i], t.places[i]});
+    }
+    for (auto& [side, all] : sides) {
+        std::ranges::stable_sort(all, {}, [](const Standing& s) { return s.task->start; });
+        for (auto a = all.begin(); a != all.end(); ++a)
+            for (auto b = std::next(a); b != all.end(); ++b) {
+                if (b->task->start >= a->task->end)
+                    break;
+                if (a->who != b->who && a->task->job == b->task->job &&
+                    a->at.along.overlaps(b->at.along))
+                    report.add(a->who + " in '" + a->task->id + "' and " + b->who + " in '" +
+                               b->task->id + "' stand at the same place of the " +
+                               std::string{name(side.second)} + " side at " +
+                               clock(b->task->start) + ".");
+            }
+    }
+}
+
+// One surface takes one quilt at a time, in the order of the quilts.
+void crewSurfaces(const PlanView& v, Report& report) {
+    std::map<int, const Task*> lastOn; // by surface: the task that ends last of the quilts so far
+    for (const QuiltView& quilt : v.quilts) {
+        const auto tasks = quilt.tasks();
+        if (tasks.empty())
+            continue;
+        const Task* first = *std::ranges::min_element(tasks, {}, &Task::start);
+        const Task* last = *std::ranges::max_element(tasks, {}, &Task::end);
+        const Task*& before = lastOn[quilt.quilt.surface.number];
+        if (before != nullptr && before->end > first->start)
+            report.add(quilt.label() + " begins with '" + first->id + "' at " +
+                       clock(first->start) + ", while surface " +
+                       std::to_string(quilt.quilt.surface.number) + " is taken by '" + before->id +
+                       "' until " + clock(before->end) + ".");
+        if (before == nullptr || last->end > before->end)
+            before = last;
+    }
+}
+
+} // namespace bastewright::check

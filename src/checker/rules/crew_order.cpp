@@ -1,0 +1,152 @@
+#include "checker/rules/rules.h"
+
+#include <algorithm>
+#include <limits>
+#include <map>
+
+namespace bastewright::check {
+namespace {
+
+/// A barrier: all tasks of an earlier stage of a quilt have ended before any of a later one begins.
+struct Stage {
+    int pass, step;
+    auto operator<=>(const Stage&) const = default;
+};
+
+constexpr int kAfterAllPasses = std::numeric_limits<int>::max();
+
+/// Step within a pass. Tasks of the same step are free of one another; placing, smoothing and
+/// closing (and dotting the upper face and pressing) go by zones and have rules of their own.
+int step(TaskKind kind, bool pins) {
+    switch (kind) {
+    case TaskKind::layBacking:
+    case TaskKind::shift:
+        return 0;
+    case TaskKind::layBatting:
+        return 1;
+    case TaskKind::layTop:
+        return 2;
+    case TaskKind::reclamp:
+        return 3;
+    case TaskKind::foldBack:
+        return 4;
+    case TaskKind::dotLower:
+        return 5;
+    case TaskKind::foldForward:
+        return 6;
+    case TaskKind::placeOpen:
+    case TaskKind::closePins:
+    case TaskKind::dotUpper:
+    case TaskKind::press:
+        return 7;
+    case TaskKind::smooth:
+        return pins ? 7 : 6;
+    case TaskKind::cool:
+        return 8;
+    case TaskKind::checkUnderside:
+        return 9;
+    case TaskKind::turnOver:
+        return 10;
+    case TaskKind::handOver:
+        return 13;
+    }
+    return 0;
+}
+
+/// Once the quilt has been turned over it is pressed and cools again, whatever pass a zone was of.
+std::map<Stage, std::vector<const Task*>> stages(const QuiltView& v) {
+    const auto tasks = v.tasks();
+    const auto turn = std::ranges::find(tasks, TaskKind::turnOver, &Task::kind);
+    std::map<Stage, std::vector<const Task*>> out;
+    for (const Task* t : tasks) {
+        const bool turned = turn != tasks.end() && t->start >= (*turn)->start;
+        Stage stage{t->pass, step(t->kind, isPins(v))};
+        if (t->kind == TaskKind::turnOver || t->kind == TaskKind::handOver)
+            stage.pass = kAfterAllPasses;
+        if (turned && t->kind == TaskKind::press)
+            stage = {kAfterAllPasses, 11};
+        if (turned && t->kind == TaskKind::cool)
+            stage = {kAfterAllPasses, 12};
+        out[stage].push_back(t);
+    }
+    return out;
+}
+
+/// The tasks of one kind that a zone has.
+std::vector<const Task*> ofZone(const QuiltView& v, const Zone& z, TaskKind kind) {
+    auto tasks = v.tasks(kind, z.pass);
+    std::erase_if(tasks, [&](const Task* t) { return t->zone != z.id; });
+    return tasks;
+}
+
+Seconds lastEnd(const std::vector<const Task*>& tasks) {
+    Seconds out{};
+    for (const Task* t : tasks)
+        out = std::max(out, t->end);
+    return out;
+}
+
+} // namespace
+
+// What must precede what is worked out anew here; Task::after is not asked.
+void crewOrder(const QuiltView& v, Report& report) {
+    const Task* last = nullptr; // of the stages so far, the task that ends last
+    for (const auto& [stage, tasks] : stages(v)) {
+        for (const Task* t : tasks)
+            if (last != nullptr && t->start < last->end)
+                report.add(v.label() + ": '" + t->id + "' (" + std::string{name(t->kind)} +
+                           ") begins at " + clock(t->start) + ", before '" + last->id + "' (" +
+                           std::string{name(last->kind)} + ") ends at " + clock(last->end) + ".");
+        for (const Task* t : tasks)
+            if (last == nullptr || t->end > last->end)
+                last = t;
+    }
+    for (const Zone& z : v.quilt.zones) {
+        const auto dotted = ofZone(v, z, TaskKind::dotUpper);
+        for (const Task* press : ofZone(v, z, TaskKind::press))
+            if (press->start < lastEnd(dotted))
+                report.add(v.label() + ": '" + press->id + "' begins at " + clock(press->start) +
+                           ", before the upper dots of zone " + z.id + " lie at " +
+                           clock(lastEnd(dotted)) + ".");
+    }
+}
+
+// Closing early shifts the layers: a zone's pins are closed after a smoothing that came after all
+// of them were placed.
+void crewSmoothed(const QuiltView& v, Report& report) {
+    for (const Zone& z : v.quilt.zones) {
+        const auto placed = ofZone(v, z, TaskKind::placeOpen);
+        const auto smoothing = v.tasks(TaskKind::smooth, z.pass);
+        for (const Task* close : ofZone(v, z, TaskKind::closePins)) {
+            const bool smoothed = std::ranges::any_of(smoothing, [&](const Task* s) {
+                return s->start >= lastEnd(placed) && s->end <= close->start;
+            });
+            if (!smoothed)
+                report.add(v.label() + ": '" + close->id + "' closes zone " + z.id + " at " +
+                           clock(close->start) +
+                           ", with no smoothing between placing and closing.");
+        }
+    }
+}
+
+// A pressed web that is moved while it is hot lets go: nothing touches the quilt for a minute.
+void crewCooled(const QuiltView& v, Report& report) {
+    constexpr Seconds kCool{60};
+    const auto tasks = v.tasks();
+    for (const Task* t : tasks) {
+        if (t->kind == TaskKind::cool && t->end - t->start < kCool)
+            report.add(v.label() + ": '" + t->id + "' lasts " + clock(t->end - t->start) +
+                       "; 60 s are the least.");
+        if (t->kind != TaskKind::checkUnderside && t->kind != TaskKind::shift &&
+            t->kind != TaskKind::turnOver && t->kind != TaskKind::handOver)
+            continue;
+        for (const Task* press : tasks)
+            if (press->kind == TaskKind::press && press->start < t->start &&
+                press->end + kCool > t->start)
+                report.add(v.label() + ": '" + t->id + "' begins at " + clock(t->start) +
+                           ", less than 60 s after '" + press->id + "' ended at " +
+                           clock(press->end) + ".");
+    }
+}
+
+} // namespace bastewright::check

@@ -1,0 +1,166 @@
+#include "checker/rules/rules.h"
+#include "checker/task_traits.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace bastewright::check {
+namespace {
+
+using Minutes = std::chrono::minutes;
+
+std::string label(const Task& t) {
+    return "Task '" + t.id + "'";
+}
+
+/// Present from, present until, in seconds of the session. A time of day that lies before the start
+/// by more than half a day means the day after; `until` at or before the start always does.
+std::pair<Seconds, Seconds> hours(const Helper& h, ClockTime start) {
+    constexpr Minutes day{24 * 60};
+    Minutes from{}, until = Minutes::max();
+    if (h.from) {
+        from = h.from->sinceMidnight - start.sinceMidnight;
+        if (from < -day / 2)
+            from += day;
+    }
+    if (h.until) {
+        until = h.until->sinceMidnight - start.sinceMidnight;
+        if (until <= Minutes{})
+            until += day;
+    }
+    return {std::max(from, Minutes{}), h.until ? Seconds{until} : Seconds::max()};
+}
+
+int lifters(const PlanView& v) {
+    return static_cast<int>(std::ranges::count_if(v.session.setting.helpers, liftsWell));
+}
+
+/// How many people a task takes at least and at most.
+std::pair<int, int> team(const PlanView& v, const Task& t) {
+    const int all = static_cast<int>(v.session.setting.helpers.size());
+    if (isLaying(t.kind))
+        return {std::min(2, all), all};
+    switch (t.kind) {
+    case TaskKind::smooth:
+        return {1, 2};
+    case TaskKind::shift: {
+        const QuiltView* quilt = v.quilt(t.job);
+        const Pass* pass = quilt == nullptr ? nullptr : quilt->pass(t.pass);
+        const int asked = pass == nullptr ? 1 : pass->liftPeople;
+        return {std::max(1, std::min(asked, lifters(v))), all};
+    }
+    case TaskKind::turnOver:
+        return {std::max(1, lifters(v)), all};
+    case TaskKind::cool:
+        return {0, 0};
+    case TaskKind::foldBack:
+    case TaskKind::foldForward:
+        return {1, all};
+    default:
+        return {1, 1};
+    }
+}
+
+} // namespace
+
+void crewPeople(const PlanView& v, Report& report) {
+    for (const Task& t : v.plan.tasks) {
+        std::set<std::string> seen;
+        for (const std::string& who : t.people) {
+            if (v.helper(who) == nullptr)
+                report.add(label(t) + " is given to '" + who + "', who is not among the helpers.");
+            if (!seen.insert(who).second)
+                report.add(label(t) + " names " + who + " twice.");
+        }
+    }
+}
+
+void crewTeams(const PlanView& v, Report& report) {
+    for (const Task& t : v.plan.tasks) {
+        const auto [least, most] = team(v, t);
+        const int people = static_cast<int>(t.people.size());
+        if (people < least || people > most)
+            report.add(label(t) + " (" + std::string{name(t.kind)} + ") has " +
+                       std::to_string(people) + " people; it takes " + std::to_string(least) +
+                       (most == least ? "" : " to " + std::to_string(most)) + ".");
+    }
+    for (const QuiltView& quilt : v.quilts)
+        for (const Pass& p : quilt.quilt.passes)
+            if (p.number > 1 && p.liftPeople > lifters(v) &&
+                !std::ranges::any_of(v.plan.findings, [](const Finding& f) {
+                    return f.level >= Finding::Level::warn && f.field.starts_with("/helpers");
+                }))
+                report.add(quilt.label() + ", pass " + std::to_string(p.number) +
+                           ": the shift asks for " + std::to_string(p.liftPeople) +
+                           " people who lift, there are " + std::to_string(lifters(v)) +
+                           ", and the plan does not warn of it.");
+}
+
+void crewSkills(const PlanView& v, Report& report) {
+    for (const Task& t : v.plan.tasks)
+        for (const std::string& who : t.people) {
+            const Helper* h = v.helper(who);
+            if (h == nullptr)
+                continue;
+            const char* lacks = t.kind == TaskKind::closePins && !h->closes ? "close pins"
+                                : t.kind == TaskKind::press && !h->irons    ? "iron"
+                                : isLift(t.kind) && !liftsWell(*h)          ? "lift"
+                                                                            : nullptr;
+            if (lacks != nullptr)
+                report.add(label(t) + " is given to " + who + ", who does not " + lacks + ".");
+        }
+}
+
+void crewHours(const PlanView& v, Report& report) {
+    for (const Task& t : v.plan.tasks)
+        for (const std::string& who : t.people) {
+            const Helper* h = v.helper(who);
+            if (h == nullptr)
+                continue;
+            const auto [from, until] = hours(*h, v.session.setting.start);
+            if (t.start < from)
+                report.add(label(t) + " begins at " + clock(t.start) + ", " + who + " comes at " +
+                           clock(from) + ".");
+            if (t.end > until)
+                report.add(label(t) + " ends at " + clock(t.end) + ", " + who + " leaves at " +
+                           clock(until) + ".");
+        }
+}
+
+void crewTwice(const PlanView& v, Report& report) {
+    std::map<std::string, std::vector<const Task*>> byPerson;
+    for (const Task& t : v.plan.tasks)
+        for (const std::string& who : std::set(t.people.begin(), t.people.end()))
+            byPerson[who].push_back(&t);
+    for (auto& [who, tasks] : byPerson) {
+        std::ranges::sort(tasks, {}, &Task::start);
+        const Task* longest = nullptr; // of those before, the one that ends last
+        for (const Task* t : tasks) {
+            if (longest != nullptr && overlap(*longest, *t))
+                report.add(who + " is in '" + longest->id + "' and in '" + t->id + "' at " +
+                           clock(t->start) + ".");
+            if (longest == nullptr || t->end > longest->end)
+                longest = t;
+        }
+    }
+}
+
+void crewIrons(const PlanView& v, Report& report) {
+    std::map<Seconds, int> change; // in use from then on, counted up and down
+    for (const Task& t : v.plan.tasks)
+        if (t.kind == TaskKind::press) {
+            ++change[t.start];
+            --change[t.end];
+        }
+    int inUse = 0;
+    for (const auto& [at, by] : change) {
+        inUse += by;
+        if (inUse > v.session.setting.room.irons && by > 0)
+            report.add("At " + clock(at) + " " + std::to_string(inUse) +
+                       " irons are in use; the room has " +
+                       std::to_string(v.session.setting.room.irons) + ".");
+    }
+}
+
+} // namespace bastewright::check

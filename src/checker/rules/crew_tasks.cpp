@@ -1,0 +1,136 @@
+#include "checker/rules/rules.h"
+#include "checker/task_traits.h"
+
+#include <algorithm>
+#include <limits>
+#include <map>
+#include <set>
+
+namespace bastewright::check {
+namespace {
+
+std::string label(const Task& t) {
+    return "Task '" + t.id + "'";
+}
+
+constexpr int kAny = std::numeric_limits<int>::max();
+
+/// Compares how often a kind of task occurs with what the quilt needs.
+class Expect {
+public:
+    Expect(const QuiltView& v, Report& report)
+        : v_{v}
+        , report_{report} {}
+
+    void ofPass(const Pass& p, TaskKind kind, int least, int most) {
+        check(std::ssize(v_.tasks(kind, p.number)), "pass " + std::to_string(p.number), kind, least,
+              most);
+    }
+    void ofZone(const Zone& z, TaskKind kind, int least, int most) {
+        const auto tasks = v_.tasks(kind, z.pass);
+        check(std::ranges::count(tasks, z.id, &Task::zone), "zone " + z.id, kind, least, most);
+    }
+    void ofQuilt(TaskKind kind, int least, int most) {
+        const auto tasks = v_.tasks();
+        check(std::ranges::count(tasks, kind, &Task::kind), "the quilt", kind, least, most);
+    }
+
+private:
+    void check(std::ptrdiff_t number, const std::string& where, TaskKind kind, int least,
+               int most) {
+        if (number < least || number > most)
+            report_.add(v_.label() + ": " + where + " has " + std::to_string(number) +
+                        " tasks of the kind " + std::string{name(kind)} + "; " +
+                        (number < least ? std::to_string(least) + " at least"
+                                        : std::to_string(most) + " at most") +
+                        " must be there.");
+    }
+    const QuiltView& v_;
+    Report& report_;
+};
+
+bool hasClamps(const Pass& p) {
+    return std::ranges::any_of(
+        p.holds, [](const Hold& h) { return h.kind == Hold::Kind::clamp && h.count > 0; });
+}
+
+bool hasPoints(const QuiltView& v, const Pass& p) {
+    return std::ranges::any_of(
+        v.quilt.zones, [&](const Zone& z) { return z.pass == p.number && !z.points.empty(); });
+}
+
+} // namespace
+
+void crewList(const PlanView& v, Report& report) {
+    std::set<std::string> ids;
+    const Task* last = nullptr;
+    for (const Task& t : v.plan.tasks) {
+        if (t.id.empty() || !ids.insert(t.id).second)
+            report.add("The id '" + t.id + "' is empty or given to two tasks.");
+        if (t.start < Seconds{} || t.end <= t.start)
+            report.add(label(t) + " runs from " + clock(t.start) + " to " + clock(t.end) + ".");
+        if (last != nullptr && std::pair{t.start, t.id} < std::pair{last->start, last->id})
+            report.add(label(t) + " is listed after '" + last->id +
+                       "', out of the order of start and id.");
+        last = &t;
+        const QuiltView* quilt = v.quilt(t.job);
+        if (quilt == nullptr || quilt->pass(t.pass) == nullptr) {
+            report.add(label(t) + " is of a quilt or pass that is not there.");
+            continue;
+        }
+        const Zone* zone = quilt->zone(t.zone);
+        if (isOfZone(t.kind) ? zone == nullptr || zone->pass != t.pass : !t.zone.empty())
+            report.add(label(t) + " (" + std::string{name(t.kind)} + ") names zone '" + t.zone +
+                       "', which is not one of pass " + std::to_string(t.pass) + ".");
+    }
+}
+
+void crewAfter(const PlanView& v, Report& report) {
+    std::map<std::string, const Task*> byId;
+    for (const Task& t : v.plan.tasks)
+        byId.emplace(t.id, &t);
+    for (const Task& t : v.plan.tasks)
+        for (const std::string& id : t.after) {
+            const auto it = byId.find(id);
+            if (it == byId.end())
+                report.add(label(t) + " comes after '" + id + "', which is not there.");
+            else if (it->second->end > t.start)
+                report.add(label(t) + " begins at " + clock(t.start) + ", before '" + id +
+                           "' ends at " + clock(it->second->end) + ".");
+        }
+}
+
+void crewTasks(const QuiltView& v, Report& report) {
+    using enum TaskKind;
+    Expect expect{v, report};
+    const bool pins = isPins(v), twice = isPressedTwice(v);
+    for (const Pass& p : v.quilt.passes) {
+        const int first = p.number == 1 ? 1 : 0;
+        for (const TaskKind kind : {layBacking, layBatting, layTop})
+            expect.ofPass(p, kind, first, first);
+        expect.ofPass(p, shift, 1 - first, 1 - first);
+        const int clamps = hasClamps(p) ? 1 : 0;
+        expect.ofPass(p, reclamp, clamps, clamps);
+        expect.ofPass(p, checkUnderside, 1, 1);
+        const int points = hasPoints(v, p) ? 1 : 0;
+        expect.ofPass(p, smooth, pins ? points : 0, kAny);
+        for (const TaskKind kind : {foldBack, foldForward})
+            expect.ofPass(p, kind, pins ? 0 : points, pins ? 0 : 1);
+        expect.ofPass(p, cool, pins ? 0 : points, pins ? 0 : twice ? 2 : 1);
+    }
+    for (const Zone& z : v.quilt.zones) {
+        // Several people may share a zone, each with a task of their own.
+        const int some = z.points.empty() ? 0 : 1;
+        for (const TaskKind kind : {placeOpen, closePins})
+            expect.ofZone(z, kind, pins ? some : 0, pins && some ? kAny : 0);
+        for (const TaskKind kind : {dotLower, dotUpper})
+            expect.ofZone(z, kind, pins ? 0 : some, !pins && some ? kAny : 0);
+        expect.ofZone(z, press, pins ? 0 : twice ? 2 * some : some, !pins && some ? kAny : 0);
+    }
+    if (!v.quilt.passes.empty()) {
+        expect.ofQuilt(turnOver, twice ? 1 : 0, twice ? 1 : 0);
+        expect.ofQuilt(handOver, 1, 1);
+    }
+}
+
+} // namespace bastewright::check

@@ -1,0 +1,113 @@
+#include "checker/rules/rules.h"
+#include "checker/task_traits.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <map>
+
+namespace bastewright::check {
+namespace {
+
+double squareFeet(const Rect& r) {
+    return areaSquareInches(r) / 144;
+}
+
+/// The pace a team works at: its slowest member's.
+double pace(const PlanView& v, const Task& t) {
+    double slowest = std::numeric_limits<double>::infinity();
+    for (const std::string& who : t.people)
+        if (const Helper* h = v.helper(who))
+            slowest = std::min(slowest, h->pace);
+    return std::isfinite(slowest) ? slowest : 1.0;
+}
+
+/// Seconds a point takes at pace 1 (docs/computation/checker.md; common practice).
+double secondsAPoint(TaskKind kind) {
+    switch (kind) {
+    case TaskKind::placeOpen:
+    case TaskKind::closePins:
+        return 5;
+    case TaskKind::dotLower:
+    case TaskKind::dotUpper:
+        return 6;
+    case TaskKind::press:
+        return 8;
+    default:
+        return 0;
+    }
+}
+
+/// Seconds a task of a whole pass takes at pace 1; nothing is known of folding and turning.
+double secondsOfPass(const Pass& p, TaskKind kind) {
+    int clamps = 0;
+    for (const Hold& h : p.holds)
+        if (h.kind == Hold::Kind::clamp)
+            clamps += h.count;
+    switch (kind) {
+    case TaskKind::layBacking:
+    case TaskKind::layBatting:
+    case TaskKind::layTop:
+        return 120 + 2 * squareFeet(p.field);
+    case TaskKind::reclamp:
+        return 20.0 * clamps;
+    case TaskKind::smooth:
+        return 60 + 2 * squareFeet(p.fresh);
+    case TaskKind::checkUnderside:
+        return 90;
+    case TaskKind::shift:
+        return 180 + 2 * std::hypot(p.shift.dx.in(), p.shift.dy.in());
+    case TaskKind::handOver:
+        return 300;
+    default:
+        return 0;
+    }
+}
+
+} // namespace
+
+// The work that was given, seconds times pace, must cover what the trade's times ask; each task may
+// have been rounded up or to the nearest second.
+void crewTimes(const PlanView& v, Report& report) {
+    for (const QuiltView& quilt : v.quilts) {
+        // What several tasks of one kind give to the same zone or pass, in seconds at pace 1.
+        std::map<std::tuple<TaskKind, int, std::string>, double> given;
+        for (const Task* t : quilt.tasks()) {
+            // What goes with a zone besides its points is done at everybody's own pace.
+            const double settling =
+                t->kind == TaskKind::placeOpen || t->kind == TaskKind::closePins ? 15 : 0;
+            given[{t->kind, t->pass, t->zone}] +=
+                (double(Seconds{t->end - t->start}.count()) - settling + 1) * pace(v, *t);
+        }
+        for (const auto& [key, work] : given) {
+            const auto& [kind, number, id] = key;
+            const Pass* pass = quilt.pass(number);
+            const Zone* zone = quilt.zone(id);
+            if (pass == nullptr || (isOfZone(kind) && zone == nullptr))
+                continue;
+            const int times = kind == TaskKind::press && isPressedTwice(quilt) ? 2 : 1;
+            const double asked = isOfZone(kind)
+                                     ? times * secondsAPoint(kind) * double(zone->points.size())
+                                     : secondsOfPass(*pass, kind);
+            if (work < asked - 1e-6)
+                report.add(quilt.label() + ", pass " + std::to_string(number) +
+                           (id.empty() ? "" : ", zone " + id) + ": " + std::string{name(kind)} +
+                           " is given " + figure(work) + " s of work at pace 1; it takes " +
+                           figure(asked) + " s.");
+        }
+    }
+}
+
+void crewFinish(const PlanView& v, Report& report) {
+    Seconds last{};
+    for (const Task& t : v.plan.tasks)
+        last = std::max(last, t.end);
+    if (v.plan.finish != last)
+        report.add("The plan is said to finish at " + clock(v.plan.finish) +
+                   "; the last task ends at " + clock(last) + ".");
+    if (v.plan.finish < v.plan.finishBound)
+        report.add("The plan finishes at " + clock(v.plan.finish) +
+                   ", before what is said to be the earliest, " + clock(v.plan.finishBound) + ".");
+}
+
+} // namespace bastewright::check

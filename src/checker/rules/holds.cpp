@@ -1,0 +1,113 @@
+#include "checker/geometry/standing_reach.h"
+#include "checker/layer_rect.h"
+#include "checker/rules/rules.h"
+#include "checker/tolerances.h"
+
+#include <algorithm>
+#include <vector>
+
+namespace bastewright::check {
+namespace {
+
+std::string label(const QuiltView& v, const Pass& p, Side side) {
+    return v.label() + ", pass " + std::to_string(p.number) + ", " + std::string{name(side)};
+}
+
+Rect backing(const QuiltView& v) {
+    return layerRect(v.top, v.quilt.layers.backing);
+}
+
+/// The part of a side of the table along which the backing lies.
+Interval held(const QuiltView& v, const Pass& p, Side side) {
+    return intersection(extent(p.table, side), extent(backing(v), side));
+}
+
+bool isLong(const Pass& p, Side side) {
+    const Interval own = extent(p.table, side);
+    return own.size() == std::max(p.table.width(), p.table.length());
+}
+
+} // namespace
+
+void holdsSides(const QuiltView& v, Report& report) {
+    for (const Pass& p : v.quilt.passes)
+        for (const Side side : kSides) {
+            std::vector<const Hold*> here;
+            for (const Hold& h : p.holds)
+                if (h.side == side)
+                    here.push_back(&h);
+            if (here.size() != 1) {
+                report.add(label(v, p, side) + ": " + std::to_string(here.size()) +
+                           " holds; each side has one.");
+                continue;
+            }
+            const Length hangs = overhang(backing(v), p.table, side);
+            const bool clamp = here.front()->kind == Hold::Kind::clamp;
+            if (clamp != (hangs > Length{}))
+                report.add(label(v, p, side) + ": the backing " +
+                           (hangs > Length{} ? "hangs " + figure(hangs, v.plan.unit) + " over"
+                                             : "ends on the table") +
+                           ", but is held with " + (clamp ? "clamps." : "tape."));
+        }
+}
+
+// Clamps: one per 12 to 18 in of the side along which backing hangs, at least two on more than 12
+// in. Tape: a piece of 6 in every 12 in. Both common practice.
+void holdsCount(const QuiltView& v, Report& report) {
+    for (const Pass& p : v.quilt.passes)
+        for (const Hold& h : p.holds) {
+            const Interval along = held(v, p, h.side);
+            const std::int64_t foot = ceilDiv(std::max(along.size(), Length{}), Length::inches(12));
+            const bool clamp = h.kind == Hold::Kind::clamp;
+            const std::int64_t least =
+                clamp ? std::max(ceilDiv(std::max(along.size(), Length{}), Length::inches(18)),
+                                 std::int64_t{along.size() > Length::inches(12) ? 2 : 1})
+                      : std::max(foot - 1, std::int64_t{1});
+            const std::int64_t most = std::max(foot + 1, least);
+            if (h.count < least || h.count > most)
+                report.add(label(v, p, h.side) + ": " + std::to_string(h.count) +
+                           (clamp ? " clamps" : " pieces of tape") + " on " +
+                           figure(along.size(), v.plan.unit) + " of side; " +
+                           std::to_string(least) + " to " + std::to_string(most) +
+                           " are accepted.");
+            const Length tape = clamp ? Length{} : Length::inches(6) * h.count;
+            if (h.length != tape)
+                report.add(label(v, p, h.side) + ": " + figure(h.length, v.plan.unit) +
+                           " of tape; " + figure(tape, v.plan.unit) + " is expected.");
+        }
+}
+
+void holdsOrder(const QuiltView& v, Report& report) {
+    for (const Pass& p : v.quilt.passes) {
+        bool shortSeen = false;
+        for (const Hold& h : p.holds) {
+            if (isLong(p, h.side) && shortSeen)
+                report.add(label(v, p, h.side) + ": a long side comes after a short one.");
+            shortSeen = shortSeen || !isLong(p, h.side);
+            if (std::ssize(h.positions) != h.count)
+                report.add(label(v, p, h.side) + ": " + std::to_string(h.positions.size()) +
+                           " places for " + std::to_string(h.count) + " holds.");
+            const Interval along = held(v, p, h.side);
+            Length last{};
+            for (const Length at : h.positions) {
+                if (!along.contains(at))
+                    report.add(label(v, p, h.side) + ": a hold at " + figure(at, v.plan.unit) +
+                               " is not on the side where backing lies.");
+                const Length out = abs(at - along.middle());
+                if (out < last - kHalving)
+                    report.add(label(v, p, h.side) +
+                               ": the holds do not go from the middle outward.");
+                last = std::max(last, out);
+            }
+            std::vector<Length> sorted = h.positions;
+            std::ranges::sort(sorted);
+            for (std::size_t i = 1; i < sorted.size(); ++i)
+                if (sorted[i] - sorted[i - 1] > Length::inches(18) + kHalving)
+                    report.add(label(v, p, h.side) + ": holds are " +
+                               figure(sorted[i] - sorted[i - 1], v.plan.unit) +
+                               " apart; 18 in is the most.");
+        }
+    }
+}
+
+} // namespace bastewright::check

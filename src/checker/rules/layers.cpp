@@ -1,0 +1,111 @@
+#include "checker/layer_rect.h"
+#include "checker/rules/rules.h"
+#include "checker/tolerances.h"
+
+#include <array>
+#include <optional>
+
+namespace bastewright::check {
+namespace {
+
+/// One lower layer with what was asked of it.
+struct Layer {
+    std::string_view name;
+    std::string_view field;
+    Size size;
+    Length overage;
+    std::optional<Length> measuredWidth, measuredLength;
+    PerSide<Length> Pass::*spare;
+    PerSide<Length> Pass::*overhang;
+};
+
+std::array<Layer, 2> lowerLayers(const QuiltView& v) {
+    const Batting& batting = v.job.batting;
+    const Backing& backing = v.job.backing;
+    return {Layer{"batting", "/batting", v.quilt.layers.batting, batting.overage, batting.width,
+                  batting.length, &Pass::battingSpare, &Pass::battingOverhang},
+            Layer{"backing", "/backing", v.quilt.layers.backing, backing.overage, backing.width,
+                  backing.length, &Pass::backingSpare, &Pass::backingOverhang}};
+}
+
+std::string label(const QuiltView& v, const Pass& p) {
+    return v.label() + ", pass " + std::to_string(p.number);
+}
+
+} // namespace
+
+void layersSizes(const QuiltView& v, Report& report) {
+    const Unit unit = v.plan.unit;
+    const Size top{v.top.width(), v.top.length()};
+    if (v.quilt.layers.top != top)
+        report.add(v.label() + ": the top is said to be " + figure(v.quilt.layers.top.width, unit) +
+                   " by " + figure(v.quilt.layers.top.length, unit) +
+                   "; its largest readings are " + figure(top.width, unit) + " by " +
+                   figure(top.length, unit) + ".");
+    for (const Layer& layer : lowerLayers(v)) {
+        const auto way = [&](std::string_view what, Length size, Length under,
+                             const std::optional<Length>& measured) {
+            const std::string says = v.label() + ": the " + std::string{what} + " of the " +
+                                     std::string{layer.name} + " is " + figure(size, unit) + "; ";
+            if (measured && size != *measured)
+                report.add(says + "it was measured as " + figure(*measured, unit) + ".");
+            if (!measured && size < under + 2 * layer.overage - kHalving)
+                report.add(says + "the top and the overage on both sides are " +
+                           figure(under + 2 * layer.overage, unit) + ".");
+        };
+        way("width", layer.size.width, top.width, layer.measuredWidth);
+        way("length", layer.size.length, top.length, layer.measuredLength);
+    }
+}
+
+void layersShort(const QuiltView& v, Report& report) {
+    const Unit unit = v.plan.unit;
+    for (const Layer& layer : lowerLayers(v)) {
+        const Length spare =
+            std::min(layer.size.width - v.top.width(), layer.size.length - v.top.length()) / 2;
+        const std::string says = v.label() + ": the " + std::string{layer.name} + " has " +
+                                 figure(spare, unit) + " to spare on a side";
+        if (spare < -kHalving && !v.says(layer.field, Finding::Level::stop))
+            report.add(says + ", less than none, and the plan does not stop for it.");
+        else if (spare < layer.overage / 2 - kHalving && !v.says(layer.field, Finding::Level::warn))
+            report.add(says + ", less than half of the " + figure(layer.overage, unit) +
+                       " that were asked, and the plan does not warn of it.");
+    }
+}
+
+void layersSpare(const QuiltView& v, Report& report) {
+    for (const Layer& layer : lowerLayers(v)) {
+        const PerSide<Length> expected = [&] {
+            const Length across = (layer.size.width - v.top.width()) / 2;
+            const Length along = (layer.size.length - v.top.length()) / 2;
+            return PerSide<Length>{along, along, across, across};
+        }();
+        for (const Pass& p : v.quilt.passes)
+            for (const Side side : kSides)
+                if (abs((p.*layer.spare)[side] - expected[side]) > kHalving)
+                    report.add(label(v, p) + ": the " + std::string{layer.name} +
+                               " is said to have " + figure((p.*layer.spare)[side], v.plan.unit) +
+                               " to spare at the " + std::string{name(side)} + "; its size gives " +
+                               figure(expected[side], v.plan.unit) + ".");
+    }
+}
+
+void layersOverhang(const QuiltView& v, Report& report) {
+    const auto compare = [&](std::string_view layer, const Rect& area,
+                             PerSide<Length> Pass::*said) {
+        for (const Pass& p : v.quilt.passes)
+            for (const Side side : kSides) {
+                const Length expected = overhang(area, p.table, side);
+                if (abs((p.*said)[side] - expected) > kHalving)
+                    report.add(label(v, p) + ": the " + std::string{layer} + " is said to reach " +
+                               figure((p.*said)[side], v.plan.unit) + " beyond the table at the " +
+                               std::string{name(side)} + "; its place gives " +
+                               figure(expected, v.plan.unit) + ".");
+            }
+    };
+    compare("top", v.top, &Pass::topOverhang);
+    for (const Layer& layer : lowerLayers(v))
+        compare(layer.name, layerRect(v.top, layer.size), layer.overhang);
+}
+
+} // namespace bastewright::check

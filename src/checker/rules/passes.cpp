@@ -1,0 +1,216 @@
+#include "checker/geometry/partition.h"
+#include "checker/rules/partition_text.h"
+#include "checker/rules/rules.h"
+#include "checker/tolerances.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace bastewright::check {
+namespace {
+
+/// How far the quilt's centre lies inside the first field when the start is not centred.
+constexpr Length kCentreInside = Length::inches(12);
+
+std::string label(const QuiltView& v, const Pass& p) {
+    return v.label() + ", pass " + std::to_string(p.number);
+}
+
+/// The part of a side that two areas share, one beyond the other; nothing where they do not touch
+/// along a length. `towards` is the side of `area` at which `other` lies.
+std::optional<Interval> sharedEdge(const Rect& area, const Rect& other, Side towards) {
+    const bool meet = towards == Side::head   ? other.y1 == area.y0
+                      : towards == Side::foot ? other.y0 == area.y1
+                      : towards == Side::left ? other.x1 == area.x0
+                                              : other.x0 == area.x1;
+    const Interval shared =
+        isAcross(towards) ? intersection(area.x(), other.x()) : intersection(area.y(), other.y());
+    if (!meet || shared.size() <= Length{})
+        return {};
+    return shared;
+}
+
+/// So much beyond a side of an area.
+Rect strip(const Rect& area, Side side, Interval along, Length deep) {
+    switch (side) {
+    case Side::head:
+        return {along.lo, area.y0 - deep, along.hi, area.y0};
+    case Side::foot:
+        return {along.lo, area.y1, along.hi, area.y1 + deep};
+    case Side::left:
+        return {area.x0 - deep, along.lo, area.x0, along.hi};
+    case Side::right:
+        return {area.x1, along.lo, area.x1 + deep, along.hi};
+    }
+    return {};
+}
+
+std::vector<const Pass*> before(const QuiltView& v, const Pass& pass) {
+    std::vector<const Pass*> out;
+    for (const Pass& p : v.quilt.passes)
+        if (p.number < pass.number)
+            out.push_back(&p);
+    return out;
+}
+
+bool near(Length a, Length b, Length tolerance) {
+    return abs(a - b) <= tolerance;
+}
+
+const Alternative* chosen(const QuiltView& v) {
+    const auto it = std::ranges::find_if(v.quilt.alternatives, &Alternative::chosen);
+    return it == v.quilt.alternatives.end() ? nullptr : &*it;
+}
+
+} // namespace
+
+void passesNumbers(const QuiltView& v, Report& report) {
+    int expected = 1;
+    for (const Pass& p : v.quilt.passes) {
+        if (p.number != expected)
+            report.add(label(v, p) + " comes where pass " + std::to_string(expected) +
+                       " is expected.");
+        ++expected;
+    }
+}
+
+void passesFresh(const QuiltView& v, Report& report) {
+    std::vector<Rect> areas;
+    for (const Pass& p : v.quilt.passes)
+        areas.push_back(p.fresh);
+    if (const auto fault = partitionFault(v.top, areas))
+        report.add(v.label() + ": the new areas of the passes do not divide the top: " +
+                   text(*fault, v.plan.unit));
+}
+
+void passesField(const QuiltView& v, Report& report) {
+    for (const Pass& p : v.quilt.passes) {
+        const Rect field = v.quilt.surface.floor
+                               ? v.top
+                               : intersection(p.table.grown(-v.session.setting.room.inset), v.top);
+        if (p.field != field)
+            report.add(label(v, p) + ": the field is " + box(p.field, v.plan.unit) +
+                       "; the table inside its rim and the top share " + box(field, v.plan.unit) +
+                       ".");
+        if (!p.field.contains(p.fresh))
+            report.add(label(v, p) + ": the new area " + box(p.fresh, v.plan.unit) +
+                       " reaches beyond the field " + box(p.field, v.plan.unit) + ".");
+    }
+}
+
+void passesShift(const QuiltView& v, Report& report) {
+    const Pass* last = nullptr;
+    for (const Pass& p : v.quilt.passes) {
+        // The quilt moves one way as its table seems, from the quilt, to move the other way.
+        const Vec shift =
+            last == nullptr ? Vec{} : Vec{last->table.x0 - p.table.x0, last->table.y0 - p.table.y0};
+        if (p.shift != shift)
+            report.add(label(v, p) + ": the shift is said to be " +
+                       place({p.shift.dx, p.shift.dy}, v.plan.unit) + "; the tables' places give " +
+                       place({shift.dx, shift.dy}, v.plan.unit) + ".");
+        last = &p;
+    }
+}
+
+void passesTouch(const QuiltView& v, Report& report) {
+    for (const Pass& p : v.quilt.passes) {
+        const auto earlier = before(v, p);
+        const bool touches = std::ranges::any_of(earlier, [&](const Pass* e) {
+            return std::ranges::any_of(
+                kSides, [&](Side s) { return sharedEdge(p.fresh, e->fresh, s).has_value(); });
+        });
+        if (!earlier.empty() && !touches)
+            report.add(label(v, p) + ": the new area does not touch a basted one.");
+    }
+}
+
+void passesAnchor(const QuiltView& v, Report& report) {
+    const Length deep = std::max(Length::inches(6), v.job.basting.spacing + Length::inches(2));
+    for (const Pass& p : v.quilt.passes)
+        for (const Pass* touched : before(v, p))
+            for (const Side side : kSides) {
+                const auto shared = sharedEdge(p.fresh, touched->fresh, side);
+                if (!shared)
+                    continue;
+                const Rect anchor = strip(p.fresh, side, *shared, deep);
+                for (const Pass* basted : before(v, p)) {
+                    const Rect part = intersection(anchor, basted->fresh);
+                    if (!part.empty() && !p.field.contains(part))
+                        report.add(label(v, p) + ": " + figure(deep, v.plan.unit) + " of pass " +
+                                   std::to_string(touched->number) +
+                                   " must stay on the table as an anchor; " +
+                                   box(part, v.plan.unit) + " is not all in the field.");
+                }
+            }
+}
+
+void passesStart(const QuiltView& v, Report& report) {
+    const Alternative* how = chosen(v);
+    if (how == nullptr || v.quilt.passes.empty())
+        return;
+    const Pass& first = v.quilt.passes.front();
+    const Point centre = v.top.middle();
+    if (how->start == Basting::Start::centred) {
+        const Point middle = first.fresh.middle();
+        if (!near(middle.x, centre.x, kHalving) || !near(middle.y, centre.y, kHalving))
+            report.add(label(v, first) +
+                       ": the start is centred, but the middle of the new area, " +
+                       place(middle, v.plan.unit) + ", is not the top's, " +
+                       place(centre, v.plan.unit) + ".");
+        return;
+    }
+    // The whole way where the top ends before, half the field where the table is smaller than
+    // twice.
+    const auto inside = [](Interval field, Interval top) {
+        const Length asked = std::min(kCentreInside, field.size() / 2);
+        const Length middle = top.middle();
+        return (middle - field.lo >= asked - kHalving || field.lo <= top.lo) &&
+               (field.hi - middle >= asked - kHalving || field.hi >= top.hi);
+    };
+    if (!inside(first.field.x(), v.top.x()) || !inside(first.field.y(), v.top.y()))
+        report.add(label(v, first) + ": the top's centre is not " +
+                   figure(kCentreInside, v.plan.unit) + " inside the first field, " +
+                   box(first.field, v.plan.unit) + ".");
+}
+
+void passesAlternatives(const QuiltView& v, Report& report) {
+    const auto number = std::ranges::count_if(v.quilt.alternatives, &Alternative::chosen);
+    if (number != 1) {
+        report.add(v.label() + ": " + std::to_string(number) +
+                   " ways to do the passes are marked as chosen; it must be one.");
+        return;
+    }
+    const Alternative& how = *chosen(v);
+    const auto differs = [&](const std::string& what) {
+        report.add(v.label() + ": the chosen way and the plan differ in " + what + ".");
+    };
+    if (how.passes != std::ssize(v.quilt.passes))
+        differs("the number of passes (" + std::to_string(how.passes) + " and " +
+                std::to_string(v.quilt.passes.size()) + ")");
+    if (how.quiltLengthAlongLength != v.quilt.surface.quiltLengthAlongLength)
+        differs("how the quilt lies on the table");
+    if (how.surface != v.quilt.surface.name)
+        differs("the table ('" + how.surface + "' and '" + v.quilt.surface.name + "')");
+    if (how.start == Basting::Start::best ||
+        (v.job.basting.start != Basting::Start::best && how.start != v.job.basting.start))
+        differs("the start that was asked for");
+    if (!how.workable)
+        report.add(v.label() + ": the chosen way is marked as out of reach.");
+    if (v.quilt.bounds.passes < 1 || std::ssize(v.quilt.passes) < v.quilt.bounds.passes)
+        report.add(v.label() + ": " + std::to_string(v.quilt.passes.size()) +
+                   " passes are planned, but the bound is said to be " +
+                   std::to_string(v.quilt.bounds.passes) + ".");
+}
+
+void passesLift(const QuiltView& v, Report& report) {
+    // Load constant of the revised NIOSH lifting equation (Publication 94-110): the most one person
+    // lifts under the best conditions.
+    constexpr double kLoadConstant = 23;
+    for (const Pass& p : v.quilt.passes)
+        if (p.liftPeople < 1 || !(p.liftKilograms >= 0) ||
+            p.liftKilograms > kLoadConstant * p.liftPeople)
+            report.add(label(v, p) + ": " + std::to_string(p.liftPeople) + " people lift " +
+                       figure(p.liftKilograms) + " kg; 23 kg each is the most.");
+}
+
+} // namespace bastewright::check

@@ -1,0 +1,116 @@
+#include "checker/geometry/distance.h"
+#include "checker/rules/rules.h"
+#include "checker/tolerances.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace bastewright::check {
+namespace {
+
+std::size_t count(const QuiltPlan& q) {
+    std::size_t n = 0;
+    for (const Zone& z : q.zones)
+        n += z.points.size();
+    return n;
+}
+
+/// Kershner (1939): no cover of the plane by discs of radius r is thinner than one disc for every
+/// r²·3√3/2 of area.
+double kershner(double squareInches, double radius) {
+    return squareInches / (radius * radius * 1.5 * std::numbers::sqrt3);
+}
+
+} // namespace
+
+void pointsAngle(const QuiltView& v, Report& report) {
+    for (const Zone& z : v.quilt.zones)
+        for (const PlacedPoint& p : z.points)
+            if (p.angle < 0 || p.angle >= 180 || (!isPins(v) && p.angle != 0))
+                report.add(
+                    v.label() + ", zone " + z.id + ": the point at " + place(p.at, v.plan.unit) +
+                    " has the direction " + std::to_string(p.angle) +
+                    (isPins(v) ? "; 0 to 179 degrees are accepted." : "; a dot has direction 0."));
+}
+
+void pointsApart(const QuiltView& v, Report& report) {
+    std::vector<Point> all;
+    for (const Zone& z : v.quilt.zones)
+        for (const PlacedPoint& p : z.points)
+            all.push_back(p.at);
+    std::sort(all.begin(), all.end());
+    const Length least = v.job.basting.spacing / 2;
+    for (auto a = all.begin(); a != all.end(); ++a)
+        for (auto b = std::next(a); b != all.end() && b->x - a->x < least; ++b) {
+            const Length apart = distance(*a, *b);
+            if (apart < least - kFine)
+                report.add(v.label() + ": the points at " + place(*a, v.plan.unit) + " and " +
+                           place(*b, v.plan.unit) + " are " + figure(apart, v.plan.unit) +
+                           " apart; half the spacing, " + figure(least, v.plan.unit) +
+                           ", is the least.");
+        }
+}
+
+// The row beside an open boundary waits for the later pass: a point belongs to the latest pass of
+// the zones nearer to it than one spacing, there to the zone it lies in or nearest to.
+void pointsZone(const QuiltView& v, Report& report) {
+    const Length spacing = v.job.basting.spacing;
+    for (const Zone& owner : v.quilt.zones)
+        for (const PlacedPoint& p : owner.points) {
+            // Between the two lengths rounding decides what is nearer than a spacing.
+            int surely = 0, perhaps = 0;
+            Length nearest = Length::inches(1'000'000);
+            for (const Zone& z : v.quilt.zones) {
+                const Length away = distance(p.at, z.area);
+                if (away < spacing - kHalving)
+                    surely = std::max(surely, z.pass);
+                if (away <= spacing + kHalving)
+                    perhaps = std::max(perhaps, z.pass);
+                if (z.pass == owner.pass)
+                    nearest = std::min(nearest, away);
+            }
+            const std::string what = v.label() + ": the point at " + place(p.at, v.plan.unit) +
+                                     " is in zone " + owner.id;
+            if (owner.pass < surely || owner.pass > perhaps)
+                report.add(what + " of pass " + std::to_string(owner.pass) +
+                           ", but belongs to pass " + std::to_string(surely) +
+                           ", the latest with an area less than one spacing away.");
+            else if (distance(p.at, owner.area) > nearest + kHalving)
+                report.add(what + ", but another zone of pass " + std::to_string(owner.pass) +
+                           " is nearer.");
+        }
+}
+
+void pointsPatterns(const QuiltView& v, Report& report) {
+    std::size_t drawn = 0;
+    for (const PointPattern& p : v.quilt.patterns) {
+        drawn += p.points.size() * static_cast<std::size_t>(std::max(p.times, 0));
+        const Rect tile{{}, {}, p.tile.width, p.tile.length};
+        for (const PlacedPoint& at : p.points)
+            if (!tile.contains(at.at))
+                report.add(v.label() + ": the pattern '" + p.name + "' shows a point at " +
+                           place(at.at, v.plan.unit) + ", outside its tile of " +
+                           box(tile, v.plan.unit) + ".");
+    }
+    if (!v.quilt.patterns.empty() && drawn != count(v.quilt))
+        report.add(v.label() + ": the patterns make " + std::to_string(drawn) +
+                   " points in all, the zones hold " + std::to_string(count(v.quilt)) + ".");
+}
+
+void pointsBound(const QuiltView& v, Report& report) {
+    const double radius = v.job.basting.spacing.in() / std::numbers::sqrt2;
+    const double least = kershner(areaSquareInches(v.top), radius);
+    const double grown = kershner(areaSquareInches(v.top), radius + kPlacing.in());
+    const auto up = [](double x) { return static_cast<int>(std::ceil(x - 1e-6)); };
+    if (std::abs(v.quilt.bounds.points - up(least)) > 0)
+        report.add(v.label() + ": the bound says at least " +
+                   std::to_string(v.quilt.bounds.points) + " points; Kershner's covering gives " +
+                   std::to_string(up(least)) + ".");
+    if (std::ssize(v.quilt.zones) > 0 && static_cast<int>(count(v.quilt)) < up(grown))
+        report.add(v.label() + ": " + std::to_string(count(v.quilt)) +
+                   " points cannot cover the top; Kershner's covering needs " +
+                   std::to_string(up(grown)) + ".");
+}
+
+} // namespace bastewright::check

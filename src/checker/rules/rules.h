@@ -1,0 +1,99 @@
+#pragma once
+
+#include "checker/rule.h"
+
+/// One function for each rule; docs/computation/checker.md gives each its sentence, and ../rule.cpp
+/// its name.
+namespace bastewright::check {
+
+// coverage.cpp
+void pointsCoverage(const QuiltView&, Report&);
+// clearance.cpp
+void pointsEdge(const QuiltView&, Report&);
+void pointsClearance(const QuiltView&, Report&);
+// points.cpp
+void pointsAngle(const QuiltView&, Report&);
+void pointsApart(const QuiltView&, Report&);
+void pointsZone(const QuiltView&, Report&);
+void pointsPatterns(const QuiltView&, Report&);
+void pointsBound(const QuiltView&, Report&);
+
+// zones.cpp
+void zonesPartition(const QuiltView&, Report&);
+void zonesGrid(const QuiltView&, Report&);
+void zonesPass(const QuiltView&, Report&);
+void zonesReach(const PlanView&, Report&);
+
+// passes.cpp
+void passesNumbers(const QuiltView&, Report&);
+void passesFresh(const QuiltView&, Report&);
+void passesField(const QuiltView&, Report&);
+void passesShift(const QuiltView&, Report&);
+void passesTouch(const QuiltView&, Report&);
+void passesAnchor(const QuiltView&, Report&);
+void passesStart(const QuiltView&, Report&);
+void passesAlternatives(const QuiltView&, Report&);
+void passesLift(const QuiltView&, Report&);
+// surface.cpp
+void surfaceTables(const QuiltView&, Report&);
+void surfaceStock(const PlanView&, Report&);
+void surfaceClosed(const QuiltView&, Report&);
+void surfacePasses(const QuiltView&, Report&);
+
+// layers.cpp
+void layersSizes(const QuiltView&, Report&);
+void layersShort(const QuiltView&, Report&);
+void layersSpare(const QuiltView&, Report&);
+void layersOverhang(const QuiltView&, Report&);
+// holds.cpp
+void holdsSides(const QuiltView&, Report&);
+void holdsCount(const QuiltView&, Report&);
+void holdsOrder(const QuiltView&, Report&);
+// rolls.cpp
+void rollsNeeded(const QuiltView&, Report&);
+void rollsDiameter(const QuiltView&, Report&);
+void rollsClips(const QuiltView&, Report&);
+
+// backing.cpp
+void backingPanels(const QuiltView&, Report&);
+void backingCuts(const QuiltView&, Report&);
+void backingPieces(const QuiltView&, Report&);
+void backingBought(const QuiltView&, Report&);
+void backingCentre(const QuiltView&, Report&);
+// batting.cpp
+void battingPieces(const QuiltView&, Report&);
+void battingFits(const QuiltView&, Report&);
+void battingJoins(const QuiltView&, Report&);
+
+// crew_people.cpp
+void crewPeople(const PlanView&, Report&);
+void crewTeams(const PlanView&, Report&);
+void crewSkills(const PlanView&, Report&);
+void crewHours(const PlanView&, Report&);
+void crewTwice(const PlanView&, Report&);
+void crewIrons(const PlanView&, Report&);
+// crew_edges.cpp
+void crewPlaces(const PlanView&, Report&);
+void crewReach(const PlanView&, Report&);
+void crewEdges(const PlanView&, Report&);
+void crewSurfaces(const PlanView&, Report&);
+// crew_tasks.cpp
+void crewList(const PlanView&, Report&);
+void crewTasks(const QuiltView&, Report&);
+void crewAfter(const PlanView&, Report&);
+// crew_order.cpp
+void crewOrder(const QuiltView&, Report&);
+void crewSmoothed(const QuiltView&, Report&);
+void crewCooled(const QuiltView&, Report&);
+// crew_times.cpp
+void crewTimes(const PlanView&, Report&);
+void crewFinish(const PlanView&, Report&);
+
+// supplies.cpp
+void suppliesSums(const PlanView&, Report&);
+void suppliesEnough(const PlanView&, Report&);
+
+// rule.cpp
+void planQuilts(const PlanView&, Report&);
+
+} // namespace bastewright::check

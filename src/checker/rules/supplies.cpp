@@ -1,0 +1,85 @@
+#include "checker/rules/rules.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <map>
+
+namespace bastewright::check {
+namespace {
+
+const Supply* supply(const PlanView& v, std::string_view item) {
+    const auto it = std::ranges::find(v.plan.supplies, item, &Supply::item);
+    return it == v.plan.supplies.end() ? nullptr : &*it;
+}
+
+int clampsOf(const Pass& p) {
+    int out = 0;
+    for (const Hold& h : p.holds)
+        if (h.kind == Hold::Kind::clamp)
+            out += h.count;
+    return out;
+}
+
+/// The most that is in use at once, where each pass of each quilt uses so much from its first task
+/// to the first task of the next pass, or to the quilt's last.
+double mostAtOnce(const PlanView& v, int (*ofPass)(const Pass&)) {
+    std::map<Seconds, int> change;
+    for (const QuiltView& quilt : v.quilts) {
+        std::map<int, Seconds> begins;
+        Seconds ends{};
+        for (const Task* t : quilt.tasks()) {
+            const auto [it, fresh] = begins.emplace(t->pass, t->start);
+            it->second = std::min(it->second, t->start);
+            ends = std::max(ends, t->end);
+        }
+        for (auto it = begins.begin(); it != begins.end(); ++it) {
+            const Pass* pass = quilt.pass(it->first);
+            const auto next = std::next(it);
+            if (pass == nullptr)
+                continue;
+            change[it->second] += ofPass(*pass);
+            change[next == begins.end() ? ends : next->second] -= ofPass(*pass);
+        }
+    }
+    int now = 0, most = 0;
+    for (const auto& [at, by] : change)
+        most = std::max(most, now += by);
+    return most;
+}
+
+} // namespace
+
+void suppliesSums(const PlanView& v, Report& report) {
+    for (const Supply& s : v.plan.supplies) {
+        const double short_ = std::max(0.0, s.need - s.have);
+        if (!std::isfinite(s.need) || !(s.need >= 0) || !(s.have >= 0) ||
+            !(std::abs(s.buy - short_) <= 1e-6))
+            report.add("Of '" + s.item + "' " + figure(s.need) + " " + s.unit + " are needed and " +
+                       figure(s.have) + " on hand, but " + figure(s.buy) + " are to be bought.");
+    }
+}
+
+void suppliesEnough(const PlanView& v, Report& report) {
+    double pins = 0;
+    for (const QuiltView& quilt : v.quilts)
+        if (isPins(quilt))
+            for (const Zone& z : quilt.quilt.zones)
+                pins += double(z.points.size());
+    const Stash& stash = v.session.setting.stash;
+    const auto check = [&](std::string_view item, double least, double have) {
+        const Supply* s = supply(v, item);
+        if (least > 0 && (s == nullptr || s->need < least))
+            report.add("The plan uses " + figure(least) + " " + std::string{item} + ", but " +
+                       (s == nullptr ? std::string{"none"} : figure(s->need)) +
+                       " are said to be needed.");
+        if (s != nullptr && s->have != have)
+            report.add("There are " + figure(have) + " " + std::string{item} +
+                       " in the stash, the plan counts on " + figure(s->have) + ".");
+    };
+    // A tenth more than the points: some bend, some hide (common practice).
+    check("pins", std::ceil(pins * 1.1 - 1e-9), stash.pins);
+    check("clamps", mostAtOnce(v, clampsOf), stash.clamps);
+}
+
+} // namespace bastewright::check

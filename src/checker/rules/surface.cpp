@@ -1,0 +1,127 @@
+#include "checker/geometry/partition.h"
+#include "checker/rules/partition_text.h"
+#include "checker/rules/rules.h"
+#include "checker/tolerances.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace bastewright::check {
+namespace {
+
+using TableSize = std::pair<Length, Length>; ///< the longer side first
+
+TableSize sizeOf(Length a, Length b) {
+    return {std::max(a, b), std::min(a, b)};
+}
+
+/// The side of the quilt that lies at a side of the surface as drawn with its length left to right.
+Side quiltSide(Side drawn, bool quiltLengthAlongLength) {
+    if (!quiltLengthAlongLength)
+        return drawn;
+    switch (drawn) { // the quilt's head points to the left
+    case Side::left:
+        return Side::head;
+    case Side::foot:
+        return Side::left;
+    case Side::right:
+        return Side::foot;
+    case Side::head:
+        return Side::right;
+    }
+    return drawn;
+}
+
+bool sameTables(const SurfacePlan& a, const SurfacePlan& b) {
+    return a.floor == b.floor && a.length == b.length && a.width == b.width && a.tables == b.tables;
+}
+
+} // namespace
+
+void surfaceTables(const QuiltView& v, Report& report) {
+    const SurfacePlan& s = v.quilt.surface;
+    if (s.floor) {
+        if (!s.tables.empty())
+            report.add(v.label() + ": the floor is made of " + std::to_string(s.tables.size()) +
+                       " tables.");
+        return;
+    }
+    const Unit unit = v.plan.unit;
+    if (s.length < s.width)
+        report.add(v.label() + ": the surface is wider, " + figure(s.width, unit) +
+                   ", than it is long, " + figure(s.length, unit) + ".");
+    if (const auto fault = partitionFault({{}, {}, s.length, s.width}, s.tables))
+        report.add(v.label() + ": the tables do not make the surface: " + text(*fault, unit));
+    for (const Rect& table : s.tables)
+        if (std::ranges::none_of(v.session.setting.room.tables, [&](const Table& t) {
+                return sizeOf(t.length, t.width) == sizeOf(table.width(), table.length());
+            }))
+            report.add(v.label() + ": no table in the room has the size of " + box(table, unit) +
+                       ".");
+}
+
+void surfaceStock(const PlanView& view, Report& report) {
+    std::map<int, const QuiltView*> first;
+    for (const QuiltView& v : view.quilts) {
+        const auto [it, fresh] = first.emplace(v.quilt.surface.number, &v);
+        if (!fresh && !sameTables(it->second->quilt.surface, v.quilt.surface))
+            report.add(v.label() + " and " + it->second->label() + " share surface " +
+                       std::to_string(it->first) + ", but it is not the same for both.");
+    }
+    std::map<TableSize, int> left;
+    for (const Table& t : view.session.setting.room.tables)
+        left[sizeOf(t.length, t.width)] += t.count;
+    for (const auto& [number, v] : first)
+        for (const Rect& t : v->quilt.surface.tables)
+            --left[sizeOf(t.width(), t.length())];
+    for (const auto& [size, count] : left)
+        if (count < 0)
+            report.add(std::to_string(-count) + " more tables of " +
+                       figure(size.first, view.plan.unit) + " by " +
+                       figure(size.second, view.plan.unit) + " are used than the room has.");
+    int expected = 1;
+    for (const auto& [number, v] : first)
+        if (number != expected++) {
+            report.add("Surfaces are numbered from 1; number " + std::to_string(number) +
+                       " is out of turn.");
+            break;
+        }
+    const int most = view.session.setting.room.surfaces;
+    if (most > 0 && std::ssize(first) > most)
+        report.add(std::to_string(first.size()) + " surfaces are made of the tables; " +
+                   std::to_string(most) + " were asked for.");
+}
+
+void surfaceClosed(const QuiltView& v, Report& report) {
+    const SurfacePlan& s = v.quilt.surface;
+    std::set<Side> expected;
+    if (!s.floor)
+        for (const Side wall : v.session.setting.room.walls)
+            expected.insert(quiltSide(wall, s.quiltLengthAlongLength));
+    const std::set<Side> said(s.closed.begin(), s.closed.end());
+    for (const Side side : kSides)
+        if (expected.contains(side) != said.contains(side))
+            report.add(v.label() + ": the walls of the room " +
+                       (expected.contains(side) ? "close" : "leave open") + " the quilt's " +
+                       std::string{name(side)} + "; the plan says otherwise.");
+}
+
+void surfacePasses(const QuiltView& v, Report& report) {
+    const SurfacePlan& s = v.quilt.surface;
+    const Unit unit = v.plan.unit;
+    const Size expected = s.floor                    ? v.quilt.layers.backing
+                          : s.quiltLengthAlongLength ? Size{s.width, s.length}
+                                                     : Size{s.length, s.width};
+    for (const Pass& p : v.quilt.passes)
+        if (abs(p.table.width() - expected.width) > kHalving ||
+            abs(p.table.length() - expected.length) > kHalving)
+            report.add(v.label() + ", pass " + std::to_string(p.number) + ": the table " +
+                       box(p.table, unit) + " is not " + figure(expected.width, unit) + " by " +
+                       figure(expected.length, unit) + ".");
+    if (s.floor && v.quilt.passes.size() > 1)
+        report.add(v.label() + ": the floor takes one pass, not " +
+                   std::to_string(v.quilt.passes.size()) + ".");
+}
+
+} // namespace bastewright::check

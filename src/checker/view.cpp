@@ -1,0 +1,164 @@
+#include "checker/view.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cstdlib>
+
+namespace bastewright::check {
+namespace {
+
+/// The index in "/jobs/3/...", or -1 where the field is not of one quilt of several.
+int quiltOf(std::string_view field) {
+    constexpr std::string_view prefix = "/jobs/";
+    if (!field.starts_with(prefix))
+        return -1;
+    int index = -1;
+    std::from_chars(field.data() + prefix.size(), field.data() + field.size(), index);
+    return index;
+}
+
+std::string_view withoutQuilt(std::string_view field) {
+    if (quiltOf(field) < 0)
+        return field;
+    const auto slash = field.find('/', std::string_view{"/jobs/"}.size());
+    return slash == std::string_view::npos ? std::string_view{} : field.substr(slash);
+}
+
+} // namespace
+
+std::string QuiltView::label() const {
+    return quilt.name.empty() ? "quilt " + std::to_string(index + 1) : quilt.name;
+}
+
+std::vector<const Task*> QuiltView::tasks() const {
+    std::vector<const Task*> out;
+    for (const Task& t : plan.tasks)
+        if (t.job == index)
+            out.push_back(&t);
+    return out;
+}
+
+std::vector<const Task*> QuiltView::tasks(TaskKind kind, int number) const {
+    std::vector<const Task*> out;
+    for (const Task& t : plan.tasks)
+        if (t.job == index && t.kind == kind && t.pass == number)
+            out.push_back(&t);
+    return out;
+}
+
+const Pass* QuiltView::pass(int number) const {
+    for (const Pass& p : quilt.passes)
+        if (p.number == number)
+            return &p;
+    return nullptr;
+}
+
+const Zone* QuiltView::zone(std::string_view id) const {
+    for (const Zone& z : quilt.zones)
+        if (z.id == id)
+            return &z;
+    return nullptr;
+}
+
+bool QuiltView::isAbout(const Finding& finding, std::string_view field) const {
+    const int of = quiltOf(finding.field);
+    return (of < 0 || of == index) && withoutQuilt(finding.field).starts_with(field);
+}
+
+bool QuiltView::says(std::string_view field, Finding::Level atLeast) const {
+    return std::any_of(plan.findings.begin(), plan.findings.end(),
+                       [&](const Finding& f) { return f.level >= atLeast && isAbout(f, field); });
+}
+
+bool QuiltView::stopped() const {
+    return says("", Finding::Level::stop);
+}
+
+PlanView::PlanView(const Session& s, const Plan& p)
+    : session{s}
+    , plan{p} {
+    const std::size_t n = std::min(s.jobs.size(), p.quilts.size());
+    for (std::size_t i = 0; i < n; ++i)
+        quilts.push_back(
+            {s, p, static_cast<int>(i), s.jobs[i], p.quilts[i], topRect(s.jobs[i].top)});
+}
+
+const QuiltView* PlanView::quilt(int index) const {
+    return index >= 0 && index < std::ssize(quilts) ? &quilts[static_cast<std::size_t>(index)]
+                                                    : nullptr;
+}
+
+const Helper* PlanView::helper(std::string_view name) const {
+    for (const Helper& h : session.setting.helpers)
+        if (h.name == name)
+            return &h;
+    return nullptr;
+}
+
+bool PlanView::stopped() const {
+    return anyStop(plan.findings);
+}
+
+Rect workBox(const Zone& zone) {
+    if (zone.points.empty())
+        return zone.area;
+    const Point first = zone.points.front().at;
+    Rect out{first.x, first.y, first.x, first.y};
+    for (const PlacedPoint& p : zone.points) {
+        out.x0 = std::min(out.x0, p.at.x);
+        out.y0 = std::min(out.y0, p.at.y);
+        out.x1 = std::max(out.x1, p.at.x);
+        out.y1 = std::max(out.y1, p.at.y);
+    }
+    return out;
+}
+
+bool isPins(const QuiltView& v) {
+    return v.job.basting.with == Basting::With::pins;
+}
+
+bool isPressedTwice(const QuiltView& v) {
+    return !isPins(v) && v.job.batting.thickness > Length::millimetres(10);
+}
+
+std::string figure(double number) {
+    char text[40];
+    const auto end = std::to_chars(text, text + sizeof text, number, std::chars_format::fixed, 3);
+    std::string out(text, end.ptr);
+    while (out.back() == '0')
+        out.pop_back();
+    if (out.back() == '.')
+        out.pop_back();
+    return out == "-0" ? "0" : out;
+}
+
+std::string figure(Length l, Unit unit) {
+    return figure(inUnit(l, unit)) + " " + std::string{symbol(unit)};
+}
+
+std::string place(Point p, Unit unit) {
+    return figure(inUnit(p.x, unit)) + ", " + figure(p.y, unit);
+}
+
+std::string box(const Rect& r, Unit unit) {
+    return figure(inUnit(r.x0, unit)) + "–" + figure(inUnit(r.x1, unit)) + " by " +
+           figure(inUnit(r.y0, unit)) + "–" + figure(r.y1, unit);
+}
+
+std::string clock(Seconds s) {
+    std::string out;
+    const auto twoDigits = [&](std::int64_t n) {
+        out += ':';
+        out += static_cast<char>('0' + n / 10);
+        out += static_cast<char>('0' + n % 10);
+    };
+    const std::int64_t n = std::abs(s.count());
+    if (s < Seconds{})
+        out += '-';
+    out += std::to_string(n / 3600);
+    twoDigits(n / 60 % 60);
+    twoDigits(n % 60);
+    return out;
+}
+
+} // namespace bastewright::check

@@ -1,0 +1,61 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace bastewright::check {
+
+/// One quilt of a plan with all a rule may look at.
+struct QuiltView {
+    const Session& session;
+    const Plan& plan;
+    int index;
+    const Job& job;
+    const QuiltPlan& quilt;
+    Rect top;
+
+    std::string label() const; ///< "Harbour Lights", or "quilt 2" where it has no name
+    /// This quilt's tasks, in the plan's order.
+    std::vector<const Task*> tasks() const;
+    std::vector<const Task*> tasks(TaskKind kind, int pass) const;
+    const Pass* pass(int number) const; ///< nothing where the plan has no such pass
+    const Zone* zone(std::string_view id) const;
+    /// True where a finding names a field of this quilt (or of no quilt) that starts so: "/backing"
+    /// has
+    /// "/backing/width" of a job file and "/jobs/1/backing/width" of a session file.
+    bool isAbout(const Finding& finding, std::string_view field) const;
+    /// True where the plan has such a finding of at least this level.
+    bool says(std::string_view field, Finding::Level atLeast) const;
+    /// True where the plan itself says that there is no good plan for this quilt.
+    bool stopped() const;
+};
+
+struct PlanView {
+    const Session& session;
+    const Plan& plan;
+    std::vector<QuiltView> quilts; ///< those that have a job and a plan
+
+    PlanView(const Session& s, const Plan& p);
+    const QuiltView* quilt(int index) const;
+    const Helper* helper(std::string_view name) const;
+    bool stopped() const; ///< true where any finding of the plan is a stop
+};
+
+/// Bounding box of a zone's points, its area where it has none: what somebody must reach.
+Rect workBox(const Zone& zone);
+
+bool isPins(const QuiltView& v);
+/// Thick batting with dots is turned once and pressed from the back too.
+bool isPressedTwice(const QuiltView& v);
+
+// Figures for people, exact enough to show a small violation: "2.953 in".
+std::string figure(Length l, Unit unit);
+std::string figure(double number);
+std::string place(Point p, Unit unit);
+std::string box(const Rect& r, Unit unit);
+std::string clock(Seconds s); ///< "1:05:30" from the session's start
+
+} // namespace bastewright::check

@@ -1,0 +1,388 @@
+#include "unit/checker/good_plan.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace bastewright::testing {
+namespace {
+
+using enum TaskKind;
+
+constexpr std::string_view kAda = "Ada", kBo = "Bo";
+
+Session session(Basting::With with, Length batting) {
+    Session s;
+    Job job;
+    job.name = "Tide Table";
+    job.top.width = {48_in};
+    job.top.length = {40_in};
+    job.top.grid = BlockGrid{.columns = 4,
+                             .rows = 3,
+                             .block = 11_in,
+                             .blockLength = 12_in,
+                             .border = 2_in,
+                             .innerX = {},
+                             .innerY = {}};
+    job.quilting.method = Quilting::Method::inTheDitch;
+    job.basting.with = with;
+    job.batting.thickness = batting;
+    job.batting.pieces = {{"wide", 30_in, 46_in}, {"narrow", 26_in, 46_in}};
+    job.backing.fabrics.emplace_back().name = "blue";
+    s.jobs = {job};
+    s.setting.room.tables = {{72_in, 30_in, 1}};
+    s.setting.room.irons = 2;
+    for (const std::string_view name : {kAda, kBo})
+        s.setting.helpers.emplace_back().name = name;
+    s.setting.stash = {.pins = 200, .clamps = 12, .clips = {{3_in, 8}, {5_in, 8}}, .tape = 100_in};
+    return s;
+}
+
+// Every place is within 2 in across and along of a point, and no pin comes near a seam: the blocks
+// are 11 in wide and 12 in long, with their corner at 2, 2.
+std::vector<PlacedPoint> points(Basting::With with) {
+    const std::vector<Length> columns{3.5_in,  7.5_in,  11.5_in, 14.5_in, 18.5_in, 22.5_in,
+                                      25.5_in, 29.5_in, 33.5_in, 36.5_in, 40.5_in, 44.5_in};
+    std::vector<PlacedPoint> out;
+    const auto row = [&](Length y, Length first, Length last, int angle) {
+        const int lies = with == Basting::With::pins ? angle : 0;
+        out.push_back({{first, y}, lies});
+        for (const Length x : columns)
+            out.push_back({{x, y}, lies});
+        out.push_back({{last, y}, lies});
+    };
+    row(1_in, 1.5_in, 46.5_in, 0);
+    for (int i = 1; i <= 9; ++i)
+        row(Length::inches(4 * i), 1_in, 47_in, 90);
+    row(39_in, 1.5_in, 46.5_in, 0);
+    return out;
+}
+
+struct Row {
+    Length y0, y1;
+    int pass;
+};
+
+std::vector<Zone> zones(Basting::With with) {
+    const std::vector<Row> rows{
+        {0_in, 7_in, 3}, {7_in, 18_in, 1}, {18_in, 33_in, 1}, {33_in, 40_in, 2}};
+    // The row of points beside an open boundary waits for the later pass.
+    const std::vector<Length> lastPoint{8_in, 16_in, 28_in, 39_in};
+    std::vector<Zone> out;
+    for (std::size_t r = 0; r < rows.size(); ++r)
+        for (const bool right : {false, true}) {
+            Zone z;
+            z.id = (right ? "B" : "A") + std::to_string(r + 1);
+            z.pass = rows[r].pass;
+            z.area = right ? Rect{24_in, rows[r].y0, 48_in, rows[r].y1}
+                           : Rect{0_in, rows[r].y0, 24_in, rows[r].y1};
+            for (const PlacedPoint& p : points(with))
+                if ((p.at.x > 24_in) == right && p.at.y <= lastPoint[r] &&
+                    (r == 0 || p.at.y > lastPoint[r - 1]))
+                    z.points.push_back(p);
+            out.push_back(z);
+        }
+    return out;
+}
+
+/// The table is 72 × 30 in, its middle under the middle of the quilt's width.
+Pass pass(int number, Rect fresh, Length tableHead, std::vector<std::string> zones) {
+    Pass p;
+    p.number = number;
+    p.fresh = fresh;
+    p.table = {-12_in, tableHead, 60_in, tableHead + 30_in};
+    p.zones = std::move(zones);
+    p.liftPeople = number > 1 ? 2 : 1;
+    p.liftKilograms = 2;
+    return p;
+}
+
+/// Clamps every 14 in, tape every 12 in, from the middle outward.
+Hold hold(Side side, bool hangs, Interval along) {
+    const Length step = hangs ? 14_in : 12_in;
+    Hold h;
+    h.side = side;
+    h.kind = hangs ? Hold::Kind::clamp : Hold::Kind::tape;
+    h.count = static_cast<int>(ceilDiv(along.size(), step));
+    for (int i = 0; i < h.count; ++i)
+        h.positions.push_back(along.lo + along.size() * (2 * i + 1) / (2 * h.count));
+    std::ranges::stable_sort(h.positions, {}, [&](Length at) { return abs(at - along.middle()); });
+    if (!hangs)
+        h.length = 6_in * h.count;
+    return h;
+}
+
+Rect centred(Size layer) {
+    const Length x = (layer.width - 48_in) / 2, y = (layer.length - 40_in) / 2;
+    return {-x, -y, 48_in + x, 40_in + y};
+}
+
+PerSide<Length> beyond(const Rect& layer, const Rect& table) {
+    return {table.y0 - layer.y0, layer.y1 - table.y1, table.x0 - layer.x0, layer.x1 - table.x1};
+}
+
+void layPass(Pass& p, const LayerSizes& layers, Length batting) {
+    const Rect top = centred(layers.top), backing = centred(layers.backing);
+    p.field = intersection(p.table.grown(-2_in), top);
+    p.topOverhang = beyond(top, p.table);
+    p.battingOverhang = beyond(centred(layers.batting), p.table);
+    p.backingOverhang = beyond(backing, p.table);
+    p.battingSpare = beyond(centred(layers.batting), top);
+    p.backingSpare = beyond(backing, top);
+    p.holds.clear();
+    p.rolls.clear();
+    for (const Side side : kSides) { // head and foot are the table's long sides
+        const Interval along = isAcross(side) ? intersection(p.table.x(), backing.x())
+                                              : intersection(p.table.y(), backing.y());
+        p.holds.push_back(hold(side, p.backingOverhang[side] > 0_in, along));
+        if (p.topOverhang[side] > 12_in)
+            p.rolls.push_back(
+                goodRoll(side, std::max(p.topOverhang[side], p.backingOverhang[side]), batting));
+    }
+}
+
+BackingPlan backing() {
+    BackingPlan b;
+    b.buy = {{"blue", 99_in}};
+    b.panels = {{"blue", {8.5_in, 0_in, 47.5_in, 48_in}, "A"},
+                {"blue", {0_in, 0_in, 8.5_in, 48_in}, "B"},
+                {"blue", {47.5_in, 0_in, 56_in, 48_in}, "C"}};
+    b.cuts = {{"blue", {0_in, 0_in, 40_in, 48_in}, "A"},
+              {"blue", {0_in, 48_in, 9_in, 96_in}, "B"},
+              {"blue", {9_in, 48_in, 18_in, 96_in}, "C"}};
+    return b;
+}
+
+BattingPlan batting() {
+    BattingPlan b;
+    b.pieces = {
+        {"wide", {0_in, 0_in, 28_in, 44_in}, false, {0.5_in, 0.5_in, 29.25_in, 44.5_in}},
+        {"narrow", {28_in, 0_in, 52_in, 44_in}, false, {0.5_in, 0.5_in, 25.25_in, 44.5_in}}};
+    b.joins = {{{28_in, 0_in}, {28_in, 44_in}}};
+    b.strip = 44_in;
+    return b;
+}
+
+/// Writes tasks one after another, some side by side.
+class Clock {
+public:
+    Clock(std::vector<Task>& out, int job, Seconds start)
+        : out_{out}
+        , job_{job}
+        , now_{start} {}
+
+    void together(TaskKind kind, int pass, Seconds takes, int people = 2) {
+        Task t = task(kind, pass, {}, takes);
+        if (people > 0)
+            t.people.emplace_back(kAda);
+        if (people > 1)
+            t.people.emplace_back(kBo);
+        add({t});
+    }
+    /// A row of zones: Ada does the left one, Bo the right one.
+    void row(TaskKind kind, int pass, const std::string& number, Side side, Seconds takes) {
+        Task left = task(kind, pass, "A" + number, takes),
+             right = task(kind, pass, "B" + number, takes);
+        left.people = {std::string{kAda}};
+        right.people = {std::string{kBo}};
+        left.places = {{side, {0_in, 24_in}}};
+        right.places = {{side, {24_in, 48_in}}};
+        add({left, right});
+    }
+    Seconds now() const { return now_; }
+
+private:
+    Task task(TaskKind kind, int pass, const std::string& zone, Seconds takes) {
+        Task t;
+        t.id = std::to_string(job_ + 1) + "." + std::to_string(pass) + " " +
+               std::string{name(kind)} + (zone.empty() ? "" : " " + zone);
+        if (std::ranges::find(out_, t.id, &Task::id) != out_.end())
+            t.id += " again";
+        t.kind = kind;
+        t.job = job_;
+        t.pass = pass;
+        t.zone = zone;
+        t.start = now_;
+        t.end = now_ + takes;
+        return t;
+    }
+    void add(std::vector<Task> tasks) {
+        std::vector<std::string> ids;
+        for (Task& t : tasks) {
+            t.after = last_;
+            ids.push_back(t.id);
+            now_ = std::max(now_, t.end);
+            out_.push_back(std::move(t));
+        }
+        last_ = ids;
+    }
+
+    std::vector<Task>& out_;
+    int job_;
+    Seconds now_;
+    std::vector<std::string> last_;
+};
+
+struct Work {
+    int pass;
+    std::vector<std::string> rows;
+    Side side; ///< where both stand
+};
+
+/// At most 21 points in a zone: placing or closing takes 120 s, dots 126 s, pressing 168 s.
+Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, Seconds start) {
+    Clock clock{out, job, start};
+    const std::vector<Work> passes{
+        {1, {"2", "3"}, Side::head}, {2, {"4"}, Side::foot}, {3, {"1"}, Side::head}};
+    for (const Work& w : passes) {
+        if (w.pass == 1)
+            for (const TaskKind kind : {layBacking, layBatting, layTop})
+                clock.together(kind, 1, Seconds{138});
+        else
+            clock.together(shift, w.pass, Seconds{240});
+        clock.together(reclamp, w.pass, Seconds{160}, 1);
+        const auto rows = [&](TaskKind kind, int seconds) {
+            for (const std::string& r : w.rows)
+                clock.row(kind, w.pass, r, w.side, Seconds{seconds});
+        };
+        if (with == Basting::With::pins) {
+            rows(placeOpen, 120);
+            clock.together(smooth, w.pass, Seconds{78});
+            rows(closePins, 120);
+        } else {
+            clock.together(foldBack, w.pass, Seconds{60});
+            rows(dotLower, 126);
+            clock.together(foldForward, w.pass, Seconds{60});
+            rows(dotUpper, 126);
+            rows(press, 168);
+            clock.together(cool, w.pass, Seconds{120}, 0);
+        }
+        clock.together(checkUnderside, w.pass, Seconds{90}, 1);
+    }
+    if (thick) {
+        clock.together(turnOver, 3, Seconds{180});
+        for (const Work& w : passes)
+            for (const std::string& r : w.rows)
+                clock.row(press, w.pass, r, w.side, Seconds{168});
+        clock.together(cool, 3, Seconds{120}, 0);
+    }
+    clock.together(handOver, 3, Seconds{300}, 1);
+    return clock.now();
+}
+
+QuiltPlan quilt(Basting::With with, Length thickness) {
+    QuiltPlan q;
+    q.name = "Tide Table";
+    q.layers = {{48_in, 40_in}, {52_in, 44_in}, {56_in, 48_in}};
+    q.surface = {.name = "1 table",
+                 .length = 72_in,
+                 .width = 30_in,
+                 .tables = {{0_in, 0_in, 72_in, 30_in}},
+                 .closed = {}};
+    q.passes = {pass(1, {0_in, 7_in, 48_in, 33_in}, 5_in, {"A2", "B2", "A3", "B3"}),
+                pass(2, {0_in, 33_in, 48_in, 40_in}, 13_in, {"A4", "B4"}),
+                pass(3, {0_in, 0_in, 48_in, 7_in}, -3_in, {"A1", "B1"})};
+    q.machineRolls = {goodRoll(Side::left, 20_in, thickness)};
+    q.zones = zones(with);
+    q.backing = backing();
+    q.batting = batting();
+    Alternative& how = q.alternatives.emplace_back();
+    how.surface = "1 table";
+    how.passes = 3;
+    how.chosen = true;
+    q.bounds = {.points = 93, .passes = 1}; // 1920 in² / (8 in² · 2.598)
+    return q;
+}
+
+void bringSupplies(Plan& plan, int quilts, Basting::With with) {
+    const double pins = with == Basting::With::pins ? std::ceil(154 * quilts * 1.1) : 0;
+    plan.supplies = {{"pins", pins, 200, std::max(0.0, pins - 200), ""}, {"clamps", 8, 12, 0, ""}};
+}
+
+} // namespace
+
+Zone& Good::zone(const std::string& id) {
+    return *std::ranges::find(quilt().zones, id, &Zone::id);
+}
+
+Task& Good::task(const std::string& id) {
+    return *std::ranges::find(plan.tasks, id, &Task::id);
+}
+
+void Good::lay() {
+    const Pass* last = nullptr;
+    for (Pass& p : quilt().passes) {
+        layPass(p, quilt().layers, job().batting.thickness);
+        p.shift = last == nullptr ? Vec{} : Vec{0_in, last->table.y0 - p.table.y0};
+        last = &p;
+    }
+}
+
+void Good::lay(int number, Length tableHead) {
+    pass(number).table = {-12_in, tableHead, 60_in, tableHead + 30_in};
+    lay();
+}
+
+Roll goodRoll(Side side, Length rolled, Length batting) {
+    // 0.3 mm is a layer of cotton; a roll made by hand fills 0.8 of its round.
+    const double mm = std::sqrt(4 * rolled.mm() * (batting.mm() + 0.6) / (0.8 * std::numbers::pi));
+    Roll r;
+    r.side = side;
+    r.rolled = rolled;
+    r.along = 56_in;
+    r.diameter = Length::nearestMillimetres(mm);
+    r.clipHolds = r.diameter <= 3_in ? 3_in : 5_in;
+    r.clips = 4;
+    return r;
+}
+
+void Good::forget(const std::string& id) {
+    task(id).after.clear();
+    for (Task& t : plan.tasks)
+        std::erase(t.after, id);
+}
+
+void Good::remove(const std::string& id) {
+    forget(id);
+    std::erase_if(plan.tasks, [&](const Task& t) { return t.id == id; });
+    reorder();
+}
+
+void Good::reorder() {
+    std::ranges::sort(plan.tasks, [](const Task& a, const Task& b) {
+        return std::pair{a.start, a.id} < std::pair{b.start, b.id};
+    });
+    plan.finish = {};
+    for (const Task& t : plan.tasks)
+        plan.finish = std::max(plan.finish, t.end);
+}
+
+Good goodPlan(Basting::With with, Length thickness) {
+    Good good{session(with, thickness), {}};
+    good.plan.quilts = {quilt(with, thickness)};
+    good.lay();
+    good.plan.finishBound = tasks(good.plan.tasks, 0, with, thickness > 10_mm, Seconds{});
+    bringSupplies(good.plan, 1, with);
+    good.reorder();
+    return good;
+}
+
+Good goodPair() {
+    Good good = goodPlan();
+    good.session.severalQuilts = true;
+    good.session.jobs.push_back(good.session.jobs.front());
+    good.plan.quilts.push_back(good.plan.quilts.front());
+    tasks(good.plan.tasks, 1, Basting::With::pins, false, good.plan.finish);
+    bringSupplies(good.plan, 2, Basting::With::pins);
+    good.reorder();
+    return good;
+}
+
+std::set<std::string> broken(const Good& good) {
+    std::set<std::string> out;
+    for (const Finding& f : checkPlan(good.session, good.plan))
+        out.insert(f.field);
+    return out;
+}
+
+} // namespace bastewright::testing

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "unit/checker/good_plan.h"
+
+#include <functional>
+#include <ostream>
+
+namespace bastewright::testing {
+
+/// One thing wrong with a good plan, and all the rules that must notice it.
+struct Spoiled {
+    std::string how; ///< letters and digits only: it names the test
+    std::set<std::string> breaks;
+    std::function<void(Good&)> spoil;
+    std::function<Good()> good = [] { return goodPlan(); };
+
+    friend std::ostream& operator<<(std::ostream& out, const Spoiled& s) { return out << s.how; }
+};
+
+inline Good goodDots() {
+    return goodPlan(Basting::With::dots);
+}
+inline Good goodThickDots() {
+    return goodPlan(Basting::With::dots, Length::millimetres(13));
+}
+
+// Part by part; spoiled_test.cpp asks that together they break every rule of the checker.
+std::vector<Spoiled> spoiledLayers();
+std::vector<Spoiled> spoiledSurfaces();
+std::vector<Spoiled> spoiledPasses();
+std::vector<Spoiled> spoiledZones();
+std::vector<Spoiled> spoiledPoints();
+std::vector<Spoiled> spoiledHolds();
+std::vector<Spoiled> spoiledCloth();
+std::vector<Spoiled> spoiledPeople();
+std::vector<Spoiled> spoiledTasks();
+std::vector<Spoiled> spoiledSupplies();
+
+} // namespace bastewright::testing

@@ -1,0 +1,111 @@
+#include "unit/checker/spoiled.h"
+
+namespace bastewright::testing {
+namespace {
+
+BackingPlan& backing(Good& g) {
+    return *g.quilt().backing;
+}
+
+BattingPlan& batting(Good& g) {
+    return *g.quilt().batting;
+}
+
+/// Two equal panels, sewn down the middle.
+void halve(Good& g) {
+    backing(g).panels = {{"blue", {0_in, 0_in, 28_in, 48_in}, "A"},
+                         {"blue", {28_in, 0_in, 56_in, 48_in}, "B"}};
+    backing(g).cuts = {{"blue", {0_in, 0_in, 28.5_in, 48_in}, "A"},
+                       {"blue", {0_in, 48_in, 28.5_in, 96_in}, "B"}};
+}
+
+/// The first length comes from 50 in of cloth on hand; the plan follows it.
+void haveSome(Good& g) {
+    g.job().backing.fabrics.front().onHand = 50_in;
+    for (ClothCut& c : backing(g).cuts)
+        if (c.piece == "A")
+            c.onHand = true;
+        else
+            c.onCloth = c.onCloth.moved({0_in, 2_in});
+    backing(g).buy.front().length = 49.5_in;
+}
+
+} // namespace
+
+std::vector<Spoiled> spoiledCloth() {
+    return {
+        {"ThePanelsLeaveAHole",
+         {"backing.panels"},
+         [](Good& g) { backing(g).panels.front().area.y1 = 47_in; }},
+        {"ThePanelsMakeLessThanTheBacking",
+         {"backing.panels"},
+         [](Good& g) {
+             for (BackingPanel& p : backing(g).panels)
+                 p.area.y1 = 47_in;
+         }},
+        {"TwoCutsShareCloth",
+         {"backing.cuts"},
+         [](Good& g) {
+             backing(g).cuts.back().onCloth = {8_in, 48_in, 17_in, 96_in};
+         }},
+        {"ACutIsWiderThanTheCloth",
+         {"backing.cuts"},
+         [](Good& g) {
+             backing(g).cuts.back().onCloth = {31.5_in, 48_in, 40.5_in, 96_in};
+         }},
+        {"ACutIsFromClothNobodyListed",
+         {"backing.cuts"},
+         [](Good& g) { backing(g).cuts.back().fabric = backing(g).panels.back().fabric = "red"; }},
+        {"APrintWithOneWayUpIsTurned",
+         {"backing.cuts", "backing.pieces"},
+         [](Good& g) {
+             g.job().backing.oneWay = true;
+             backing(g).cuts.back().turned = true;
+         }},
+        {"TheSeamAllowanceIsForgotten",
+         {"backing.pieces"},
+         [](Good& g) { backing(g).cuts.back().onCloth.x1 = 17.5_in; }},
+        {"TheShrinkageIsForgotten",
+         {"backing.pieces"},
+         [](Good& g) { g.job().backing.shrinkPercent = 3; }},
+        {"APanelIsNotCut", {"backing.pieces"}, [](Good& g) { backing(g).cuts.pop_back(); }},
+        {"ACutMakesNoPanel",
+         {"backing.pieces"},
+         [](Good& g) {
+             backing(g).cuts.push_back({"blue", {18_in, 48_in, 20_in, 50_in}, "D"});
+         }},
+        {"TooLittleClothIsBought",
+         {"backing.bought"},
+         [](Good& g) { backing(g).buy.front().length = 94.5_in; }},
+        {"ClothIsNotSoldByTheSixteenth",
+         {"backing.bought"},
+         [](Good& g) { backing(g).buy.front().length = 97_in; }},
+        {"ClothThatCannotBeBoughtIs",
+         {"backing.bought"},
+         [](Good& g) { g.job().backing.fabrics.front().buyable = false; }},
+        {"ClothOnHandServes", {}, haveSome},
+        {"ACutRunsFromOneClothIntoTheOther",
+         {"backing.bought"},
+         [](Good& g) {
+             haveSome(g);
+             g.job().backing.fabrics.front().onHand = 47_in;
+         }},
+        {"ASeamOnTheCentreLine", {"backing.centre"}, halve},
+        {"ASeamOnTheCentreLineThatIsAllowed",
+         {},
+         [](Good& g) {
+             halve(g);
+             g.job().backing.centreSeam = true;
+         }},
+        {"ThePiecesLeaveAHole",
+         {"batting.pieces", "batting.joins"},
+         [](Good& g) { batting(g).pieces.front().area.x1 = 27_in; }},
+        {"AJoinIsForgotten", {"batting.joins"}, [](Good& g) { batting(g).joins.clear(); }},
+        {"AJoinIsShorterThanItsEdge",
+         {"batting.joins"},
+         [](Good& g) { batting(g).joins.front().to.y = 40_in; }},
+        {"TooLittleStrip", {"batting.joins"}, [](Good& g) { batting(g).strip = 40_in; }},
+    };
+}
+
+} // namespace bastewright::testing

@@ -1,0 +1,118 @@
+#include "unit/checker/spoiled.h"
+
+#include <algorithm>
+
+namespace bastewright::testing {
+
+std::vector<Spoiled> spoiledHolds() {
+    return {
+        {"HangingBackingIsTaped",
+         {"holds.sides"},
+         [](Good& g) {
+             Hold& head = g.pass(1).holds.front();
+             head.kind = Hold::Kind::tape;
+             head.length = 24_in;
+         }},
+        {"ASideIsNotHeld", {"holds.sides"}, [](Good& g) { g.pass(1).holds.pop_back(); }},
+        {"ThreeClampsOnFiftySixInches",
+         {"holds.count"},
+         [](Good& g) {
+             g.pass(1).holds.front().count = 3;
+             g.pass(1).holds.front().positions.pop_back();
+         }},
+        {"TapeIsCutShort", {"holds.count"}, [](Good& g) { g.pass(1).holds.back().length = 17_in; }},
+        {"HoldsGoFromOneEndToTheOther",
+         {"holds.order"},
+         [](Good& g) { std::ranges::sort(g.pass(1).holds.front().positions); }},
+        {"AShortSideComesFirst",
+         {"holds.order"},
+         [](Good& g) { std::ranges::rotate(g.pass(1).holds, g.pass(1).holds.begin() + 2); }},
+        {"AClampHasNoPlace",
+         {"holds.order"},
+         [](Good& g) { g.pass(1).holds.front().positions.pop_back(); }},
+        {"AClampIsBesideTheBacking",
+         {"holds.order"},
+         [](Good& g) { g.pass(1).holds.front().positions.back() = 53_in; }},
+        {"ClampsAreFarApart",
+         {"holds.order"},
+         [](Good& g) {
+             Hold& head = g.pass(1).holds.front();
+             head.positions = {24_in, 24_in, 4_in, 44_in};
+         }},
+        {"MuchQuiltHangsFreely", {"rolls.needed"}, [](Good& g) { g.pass(2).rolls.clear(); }},
+        {"MoreIsRolledThanHangs",
+         {"rolls.needed"},
+         [](Good& g) {
+             g.pass(2).rolls = {goodRoll(Side::head, 18_in, g.job().batting.thickness)};
+         }},
+        {"ASideThatLiesOnTheTableIsRolled",
+         {"rolls.needed"},
+         [](Good& g) {
+             g.pass(2).rolls.push_back(goodRoll(Side::left, 4_in, g.job().batting.thickness));
+         }},
+        {"ARollIsLongerThanTheBacking",
+         {"rolls.needed"},
+         [](Good& g) { g.pass(2).rolls.front().along = 57_in; }},
+        {"ARollIsThinnerThanItsQuilt",
+         {"rolls.diameter"},
+         [](Good& g) { g.pass(2).rolls.front().diameter -= 0.125_in; }},
+        {"ARollForTheMachineIsThinnerThanItsQuilt",
+         {"rolls.diameter"},
+         [](Good& g) { g.quilt().machineRolls.front().diameter -= 0.125_in; }},
+        {"AClipIsTooSmall",
+         {"rolls.clips"},
+         [](Good& g) {
+             g.session.setting.stash.clips.push_back({1_in, 8});
+             g.pass(2).rolls.front().clipHolds = 1_in;
+         }},
+        {"AClipIsNotOnHand",
+         {"rolls.clips"},
+         [](Good& g) { g.pass(2).rolls.front().clipHolds = 4_in; }},
+        {"TooFewClips", {"rolls.clips"}, [](Good& g) { g.pass(2).rolls.front().clips = 3; }},
+        {"ARollIsHeldByNothing",
+         {"rolls.clips"},
+         [](Good& g) { g.pass(2).rolls.front().clipHolds = 0_in; }},
+        {"AFoldedRollNeedsNoClip",
+         {},
+         [](Good& g) {
+             g.pass(2).rolls.front().clipHolds = 0_in;
+             g.pass(2).rolls.front().folded = true;
+         }},
+    };
+}
+
+std::vector<Spoiled> spoiledSupplies() {
+    return {
+        {"TooFewPinsAreBought",
+         {"supplies.sums"},
+         [](Good& g) { g.plan.supplies.front().need = 210; }},
+        {"APinForEachPointIsNotEnough",
+         {"supplies.enough"},
+         [](Good& g) { g.plan.supplies.front().need = 169; }},
+        {"PinsAreCountedOnThatAreNotThere",
+         {"supplies.enough"},
+         [](Good& g) { g.session.setting.stash.pins = 199; }},
+        {"ClampsAreForgotten", {"supplies.enough"}, [](Good& g) { g.plan.supplies.pop_back(); }},
+        {"ClampsOfTwoTablesAreNotAddedUp",
+         {"supplies.enough"},
+         [](Good& g) { // both quilts are made in the same hour, by others
+             g.session.setting.room.tables.front().count = 2;
+             g.plan.quilts.back().surface.number = 2;
+             const Seconds start = g.task("2.1 lay-backing").start;
+             for (const char* name : {"Cai", "Dot"})
+                 g.session.setting.helpers.emplace_back().name = name;
+             for (Task& t : g.plan.tasks)
+                 if (t.job == 1) {
+                     t.start -= start;
+                     t.end -= start;
+                     for (std::string& who : t.people)
+                         who = who == "Ada" ? "Cai" : "Dot";
+                 }
+             g.plan.finishBound = {};
+             g.reorder();
+         },
+         goodPair},
+    };
+}
+
+} // namespace bastewright::testing

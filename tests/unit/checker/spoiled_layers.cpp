@@ -1,0 +1,107 @@
+#include "unit/checker/spoiled.h"
+
+namespace bastewright::testing {
+namespace {
+
+/// The backing turns out to be so long once it is made; the plan follows it.
+void measureBacking(Good& g, Length length) {
+    g.job().backing.length = length;
+    g.quilt().layers.backing.length = length;
+    g.quilt().backing.reset();
+    g.lay();
+}
+
+} // namespace
+
+std::vector<Spoiled> spoiledLayers() {
+    return {
+        {"AQuiltIsMissing", {"plan.quilts"}, [](Good& g) { g.session.jobs.push_back(g.job()); }},
+        {"TheTopIsNotItsLargestReading",
+         {"layers.sizes"},
+         [](Good& g) { g.quilt().layers.top.width = 47_in; }},
+        {"TheBattingHasLessThanItsOverage",
+         {"layers.sizes"},
+         [](Good& g) { g.job().batting.overage = 3_in; }},
+        {"TheBackingIsNotWhatWasMeasured",
+         {"layers.sizes", "backing.panels"},
+         [](Good& g) { g.job().backing.width = 57_in; }},
+        {"ABackingWithLittleToSpareIsNotWarnedOf",
+         {"layers.short"},
+         [](Good& g) { measureBacking(g, 43_in); }},
+        {"ABackingShorterThanTheTopIsOnlyWarnedOf",
+         {"layers.short"},
+         [](Good& g) {
+             measureBacking(g, 38_in);
+             g.plan.findings = {{Finding::Level::warn, "/backing/length", "Short.", ""}};
+         }},
+        {"TheSpareIsNotWhatTheSizesGive",
+         {"layers.spare"},
+         [](Good& g) { g.pass(2).battingSpare.left = 3_in; }},
+        {"TheOverhangIsNotWhatThePlaceGives",
+         {"layers.overhang"},
+         [](Good& g) { g.pass(2).topOverhang.foot = -2_in; }},
+    };
+}
+
+std::vector<Spoiled> spoiledSurfaces() {
+    return {
+        {"TheTablesLeaveAHole",
+         {"surface.tables"},
+         [](Good& g) {
+             g.session.setting.room.tables = {{70_in, 30_in, 1}};
+             g.quilt().surface.tables = {{0_in, 0_in, 70_in, 30_in}};
+         }},
+        {"TwoTablesOverlap",
+         {"surface.tables"},
+         [](Good& g) {
+             g.session.setting.room.tables = {{40_in, 30_in, 2}};
+             g.quilt().surface.tables = {{0_in, 0_in, 40_in, 30_in}, {32_in, 0_in, 72_in, 30_in}};
+         }},
+        {"ATableIsCutUp",
+         {"surface.tables", "surface.stock"},
+         [](Good& g) {
+             g.quilt().surface.tables = {{0_in, 0_in, 36_in, 30_in}, {36_in, 0_in, 72_in, 30_in}};
+         }},
+        {"TheFloorIsMadeOfTables",
+         {"surface.tables", "surface.passes", "passes.field"},
+         [](Good& g) { g.quilt().surface.floor = true; }},
+        {"MoreTablesThanThereAre",
+         {"surface.stock"},
+         [](Good& g) {
+             g.session.setting.room.tables = {{72_in, 15_in, 1}};
+             g.quilt().surface.tables = {{0_in, 0_in, 72_in, 15_in}, {0_in, 15_in, 72_in, 30_in}};
+         }},
+        {"TwoQuiltsHaveDifferentTablesOfOneNumber",
+         {"surface.stock"},
+         [](Good& g) {
+             g.session.setting.room.tables = {{72_in, 15_in, 2}, {72_in, 30_in, 1}};
+             g.quilt().surface.tables = {{0_in, 0_in, 72_in, 15_in}, {0_in, 15_in, 72_in, 30_in}};
+         },
+         goodPair},
+        {"ASurfaceNumberIsLeftOut",
+         {"surface.stock"},
+         [](Good& g) { g.quilt().surface.number = 2; }},
+        {"MoreSurfacesThanWereAskedFor",
+         {"surface.stock"},
+         [](Good& g) {
+             g.session.setting.room.surfaces = 1;
+             g.session.setting.room.tables.front().count = 2;
+             g.plan.quilts.back().surface.number = 2;
+         },
+         goodPair},
+        {"AWallIsForgotten",
+         {"surface.closed"},
+         [](Good& g) { g.session.setting.room.walls = {Side::left}; }},
+        {"AWallIsAtTheWrongSide",
+         {"surface.closed"},
+         [](Good& g) { // nothing is done from the left or the right in this plan
+             g.session.setting.room.walls = {Side::left};
+             g.quilt().surface.closed = {Side::right};
+         }},
+        {"TheQuiltLiesTheOtherWay",
+         {"surface.passes", "passes.alternatives"},
+         [](Good& g) { g.quilt().surface.quiltLengthAlongLength = true; }},
+    };
+}
+
+} // namespace bastewright::testing

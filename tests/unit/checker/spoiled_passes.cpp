@@ -1,0 +1,112 @@
+#include "unit/checker/spoiled.h"
+
+#include <algorithm>
+
+namespace bastewright::testing {
+namespace {
+
+/// The boundary between the first and the second pass lies elsewhere.
+void moveBoundary(Good& g, Length y) {
+    g.pass(1).fresh.y1 = g.pass(2).fresh.y0 = y;
+    for (const char* id : {"A3", "B3"})
+        g.zone(id).area.y1 = y;
+    for (const char* id : {"A4", "B4"})
+        g.zone(id).area.y0 = y;
+}
+
+/// Half an inch towards the head for the three rows before the last.
+void moveLowerRows(Good& g) {
+    for (Zone& z : g.quilt().zones)
+        for (PlacedPoint& p : z.points)
+            if (p.at.y >= 28_in && p.at.y <= 36_in)
+                p.at.y -= 0.5_in;
+}
+
+void rename(Good& g, const std::string& zone, const std::string& to) {
+    for (Pass& p : g.quilt().passes)
+        std::ranges::replace(p.zones, zone, to);
+    for (Task& t : g.plan.tasks)
+        if (t.zone == zone)
+            t.zone = to;
+    g.zone(zone).id = to;
+}
+
+} // namespace
+
+std::vector<Spoiled> spoiledPasses() {
+    return {
+        {"PassesAreMisnumbered",
+         {"passes.numbers", "zones.pass", "crew.list", "crew.tasks"},
+         [](Good& g) { g.pass(3).number = 4; }},
+        {"TheNewAreasLeaveAHole",
+         {"passes.fresh", "zones.pass"},
+         [](Good& g) { g.pass(2).fresh.y1 = 39_in; }},
+        {"TheNewAreasOverlap",
+         {"passes.fresh", "passes.touch"},
+         [](Good& g) { g.pass(2).fresh.y0 = 31_in; }},
+        {"ANewAreaDoesNotTouchABastedOne",
+         {"passes.fresh", "passes.touch", "zones.pass"},
+         [](Good& g) { g.pass(2).fresh.y0 = 33.5_in; }},
+        {"TheFieldIsLargerThanTheTable",
+         {"passes.field"},
+         [](Good& g) { g.pass(2).field.y0 = 12_in; }},
+        {"TheNewAreaReachesBeyondTheField", {"passes.field"}, [](Good& g) { g.lay(2, 9_in); }},
+        {"TheShiftPointsTheOtherWay", {"passes.shift"}, [](Good& g) { g.pass(2).shift.dy = 8_in; }},
+        {"TheFirstPassIsShifted", {"passes.shift"}, [](Good& g) { g.pass(1).shift.dx = 1_in; }},
+        {"TheAnchorIsNotOnTheTable", {"passes.anchor"}, [](Good& g) { g.lay(2, 26_in); }},
+        {"TheStartIsNotCentred", {"passes.start"}, [](Good& g) { moveBoundary(g, 32_in); }},
+        {"TheCentreIsTooNearTheRimOfTheFirstField",
+         {"passes.start"},
+         [](Good& g) {
+             g.quilt().alternatives.front().start = Basting::Start::fewestShifts;
+             moveLowerRows(g);
+             moveBoundary(g, 31.5_in);
+             g.lay(1, 3.5_in);
+         }},
+        {"TwoWaysAreChosen",
+         {"passes.alternatives"},
+         [](Good& g) { g.quilt().alternatives.push_back(g.quilt().alternatives.front()); }},
+        {"TheChosenWayHasOtherPasses",
+         {"passes.alternatives"},
+         [](Good& g) { g.quilt().alternatives.front().passes = 2; }},
+        {"TheStartIsNotTheOneAskedFor",
+         {"passes.alternatives"},
+         [](Good& g) { g.job().basting.start = Basting::Start::fewestShifts; }},
+        {"TheBoundIsMoreThanThePlan",
+         {"passes.alternatives"},
+         [](Good& g) { g.quilt().bounds.passes = 4; }},
+        {"TwoPeopleLiftFiftyKilograms",
+         {"passes.lift"},
+         [](Good& g) { g.pass(2).liftKilograms = 50; }},
+    };
+}
+
+std::vector<Spoiled> spoiledZones() {
+    return {
+        {"TheZonesLeaveAHole",
+         {"zones.partition", "zones.grid"},
+         [](Good& g) { g.zone("A2").area.x1 = 23_in; }},
+        {"AZoneIsMisnamed", {"zones.grid"}, [](Good& g) { rename(g, "A2", "C2"); }},
+        {"AZoneIsNotListedInItsPass",
+         {"zones.pass"},
+         [](Good& g) { std::erase(g.pass(1).zones, "A2"); }},
+        {"AZoneIsListedTwice", {"zones.pass"}, [](Good& g) { g.pass(2).zones.push_back("A2"); }},
+        {"APassListsAZoneThatIsNotThere",
+         {"zones.pass"},
+         [](Good& g) { g.pass(2).zones.push_back("A9"); }},
+        {"NobodyReachesTheMiddle",
+         {"zones.reach", "crew.reach"},
+         [](Good& g) {
+             for (Helper& h : g.session.setting.helpers)
+                 h.reach = 14_in;
+         }},
+        {"WallsAllRound",
+         {"zones.reach", "crew.places"},
+         [](Good& g) {
+             g.session.setting.room.walls = {kSides.begin(), kSides.end()};
+             g.quilt().surface.closed = g.session.setting.room.walls;
+         }},
+    };
+}
+
+} // namespace bastewright::testing

@@ -1,0 +1,114 @@
+#include "unit/checker/spoiled.h"
+
+namespace bastewright::testing {
+namespace {
+
+Helper& bo(Good& g) {
+    return g.session.setting.helpers.back();
+}
+
+void warnOfLifters(Good& g) {
+    g.plan.findings.push_back({Finding::Level::warn, "/helpers", "Few people lift.", ""});
+}
+
+} // namespace
+
+std::vector<Spoiled> spoiledPeople() {
+    return {
+        {"AStrangerSmooths",
+         {"crew.people"},
+         [](Good& g) { g.task("1.1 smooth").people.back() = "Cai"; }},
+        {"OnePersonIsNamedTwice",
+         {"crew.people"},
+         [](Good& g) { g.task("1.1 lay-top").people.back() = "Ada"; }},
+        {"OnePersonLaysTheBackingThoughThereAreTwo",
+         {"crew.teams"},
+         [](Good& g) { g.task("1.1 lay-backing").people.pop_back(); }},
+        {"NobodySmooths", {"crew.teams"}, [](Good& g) { g.task("1.1 smooth").people.clear(); }},
+        {"OnePersonShiftsWhatTakesTwo",
+         {"crew.teams"},
+         [](Good& g) { g.task("1.2 shift").people.pop_back(); }},
+        {"FewerPeopleLiftThanTheShiftAsksAndNoWarning",
+         {"crew.teams"},
+         [](Good& g) { g.pass(2).liftPeople = 3; }},
+        {"FewerPeopleLiftThanTheShiftAsksWithAWarning",
+         {},
+         [](Good& g) {
+             g.pass(2).liftPeople = 3;
+             warnOfLifters(g);
+         }},
+        {"BoDoesNotClosePins", {"crew.skills"}, [](Good& g) { bo(g).closes = false; }},
+        {"BoDoesNotIron", {"crew.skills"}, [](Good& g) { bo(g).irons = false; }, goodDots},
+        {"BoIsSeatedAndLifts",
+         {"crew.skills"},
+         [](Good& g) {
+             bo(g).seated = true;
+             warnOfLifters(g);
+         }},
+        {"BoComesLater",
+         {"crew.hours"},
+         [](Good& g) { bo(g).from = ClockTime{std::chrono::minutes{13 * 60 + 5}}; }},
+        {"BoLeavesEarlier",
+         {"crew.hours"},
+         [](Good& g) { bo(g).until = ClockTime{std::chrono::minutes{13 * 60 + 30}}; }},
+        {"BoComesAndLeavesInTime",
+         {},
+         [](Good& g) {
+             bo(g).from = ClockTime{std::chrono::minutes{12 * 60}};
+             bo(g).until = ClockTime{std::chrono::minutes{16 * 60}};
+         }},
+        {"BoLeavesAfterMidnight",
+         {},
+         [](Good& g) {
+             g.session.setting.start = ClockTime{std::chrono::minutes{23 * 60}};
+             bo(g).until = ClockTime{std::chrono::minutes{2 * 60}};
+         }},
+        {"AdaIsInTwoPlaces",
+         {"crew.twice"},
+         [](Good& g) { g.task("1.1 place-open B2").people = {"Ada"}; }},
+        {"TwoPressWithOneIron",
+         {"crew.irons"},
+         [](Good& g) { g.session.setting.room.irons = 1; },
+         goodDots},
+        {"APlaceReachesBeyondTheTable",
+         {"crew.places"},
+         [](Good& g) {
+             g.task("1.1 place-open A2").places.front().along = {-20_in, 4_in};
+         }},
+        {"APlaceIsTooNarrow",
+         {"crew.places"},
+         [](Good& g) {
+             g.task("1.1 place-open A2").places.front().along = {0_in, 20_in};
+         }},
+        {"SomebodyStandsInAWall",
+         {"crew.places"},
+         [](Good& g) { g.session.setting.room.walls = g.quilt().surface.closed = {Side::foot}; }},
+        {"AZoneIsWorkedFromNowhere",
+         {"crew.places"},
+         [](Good& g) { g.task("1.1 place-open A2").places.clear(); }},
+        {"BoDoesNotReachHisZones", {"crew.reach"}, [](Good& g) { bo(g).reach = 20_in; }},
+        {"APlaceIsTooFarFromItsZone",
+         {"crew.reach"},
+         [](Good& g) {
+             g.task("1.1 place-open A2").places.front() = {Side::foot, {30_in, 54_in}};
+         }},
+        {"TwoStandInOnePlace",
+         {"crew.edges"},
+         [](Good& g) {
+             g.task("1.1 place-open B2").places.front().along = {23_in, 47_in};
+         }},
+        {"TheNextQuiltComesTooEarly",
+         {"crew.surfaces", "crew.twice", "supplies.enough"},
+         [](Good& g) {
+             for (Task& t : g.plan.tasks)
+                 if (t.job == 1) {
+                     t.start -= Seconds{100};
+                     t.end -= Seconds{100};
+                 }
+             g.reorder();
+         },
+         goodPair},
+    };
+}
+
+} // namespace bastewright::testing

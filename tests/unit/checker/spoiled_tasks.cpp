@@ -1,0 +1,108 @@
+#include "unit/checker/spoiled.h"
+
+#include <utility>
+
+namespace bastewright::testing {
+namespace {
+
+/// Two tasks change their hours; nothing is said any more of what comes before and after them.
+void exchange(Good& g, const std::string& a, const std::string& b) {
+    g.forget(a);
+    g.forget(b);
+    std::swap(g.task(a).start, g.task(b).start);
+    std::swap(g.task(a).end, g.task(b).end);
+    g.reorder();
+}
+
+} // namespace
+
+std::vector<Spoiled> spoiledTasks() {
+    return {
+        {"TwoTasksHaveOneId",
+         {"crew.list"},
+         [](Good& g) { // nothing comes after the last two
+             g.plan.tasks.back().id = g.plan.tasks.front().id;
+         }},
+        {"TasksAreOutOfOrder",
+         {"crew.list"},
+         [](Good& g) { std::swap(g.plan.tasks.front(), g.plan.tasks.back()); }},
+        {"ATaskNamesAZoneOfAnotherPass",
+         {"crew.list", "crew.tasks"},
+         [](Good& g) { g.task("1.1 place-open A2").zone = "A1"; }},
+        {"ATaskOfTheWholePassNamesAZone",
+         {"crew.list"},
+         [](Good& g) { g.task("1.1 smooth").zone = "A2"; }},
+        {"APassIsNotReclamped", {"crew.tasks"}, [](Good& g) { g.remove("1.1 reclamp"); }},
+        {"AZoneIsNotClosed", {"crew.tasks"}, [](Good& g) { g.remove("1.1 close-pins A2"); }},
+        {"TheUndersideIsNotChecked",
+         {"crew.tasks"},
+         [](Good& g) { g.remove("1.2 check-underside"); }},
+        {"TheQuiltIsNotHandedOver",
+         {"crew.tasks"},
+         [](Good& g) {
+             g.remove("1.3 hand-over");
+             g.plan.finishBound = {};
+         }},
+        {"PinsArePressed",
+         {"crew.tasks"},
+         [](Good& g) { g.task("1.1 close-pins A2").kind = TaskKind::press; }},
+        {"ThickBattingIsNotTurned",
+         {"crew.tasks", "crew.order"},
+         [](Good& g) { g.remove("1.3 turn-over"); },
+         goodThickDots},
+        {"AThingThatIsNotThereMustHaveEnded",
+         {"crew.after"},
+         [](Good& g) { g.task("1.1 smooth").after.push_back("1.9 smooth"); }},
+        {"ATaskBeginsBeforeWhatItComesAfter",
+         {"crew.after"},
+         [](Good& g) { g.task("1.1 smooth").after.push_back("1.1 close-pins A2"); }},
+        {"TheUndersideIsCheckedWhilePinsAreClosed",
+         {"crew.order", "crew.twice"},
+         [](Good& g) {
+             g.forget("1.1 check-underside");
+             Task& t = g.task("1.1 check-underside");
+             t.start -= Seconds{30};
+             t.end -= Seconds{30};
+             g.reorder();
+         }},
+        {"BattingIsLaidAfterTheTop",
+         {"crew.order"},
+         [](Good& g) { exchange(g, "1.1 lay-batting", "1.1 lay-top"); }},
+        {"AZoneIsPressedBeforeItsUpperDotsLie",
+         {"crew.order"},
+         [](Good& g) { exchange(g, "1.1 dot-upper A2", "1.1 press A2"); },
+         goodDots},
+        {"AZoneIsClosedBeforeItIsSmoothed",
+         {"crew.smoothed"},
+         [](Good& g) { exchange(g, "1.1 place-open A3", "1.1 close-pins A2"); }},
+        {"ThereIsNoTimeToCool",
+         {"crew.cooled"},
+         [](Good& g) {
+             Task& cool = g.task("1.1 cool");
+             cool.end = cool.start + Seconds{50};
+         },
+         goodDots},
+        {"APlacingTakesNoTime",
+         {"crew.times"},
+         [](Good& g) { g.task("1.1 place-open A3").end -= Seconds{2}; }},
+        {"BoIsSlow", {"crew.times"}, [](Good& g) { g.session.setting.helpers.back().pace = 0.5; }},
+        {"TwoMaySharePlacing",
+         {},
+         [](Good& g) { // half of the pins each, one after the other
+             Task& whole = g.task("1.1 place-open A2");
+             Task half = whole;
+             whole.end = whole.start + Seconds{50};
+             half.id += " rest";
+             half.start = whole.end;
+             half.end = half.start + Seconds{50};
+             g.plan.tasks.push_back(half);
+             g.reorder();
+         }},
+        {"TheFinishIsNotTheLastEnd", {"crew.finish"}, [](Good& g) { g.plan.finish += Seconds{1}; }},
+        {"TheFinishIsBeforeTheEarliest",
+         {"crew.finish"},
+         [](Good& g) { g.plan.finishBound += Seconds{1}; }},
+    };
+}
+
+} // namespace bastewright::testing

@@ -1,0 +1,44 @@
+#include "checker/rule.h"
+#include "unit/checker/spoiled.h"
+
+#include <gmock/gmock.h>
+
+namespace bastewright::testing {
+namespace {
+
+std::vector<Spoiled> all() {
+    std::vector<Spoiled> out;
+    for (const auto& part :
+         {spoiledLayers(), spoiledSurfaces(), spoiledPasses(), spoiledZones(), spoiledPoints(),
+          spoiledHolds(), spoiledCloth(), spoiledPeople(), spoiledTasks(), spoiledSupplies()})
+        out.insert(out.end(), part.begin(), part.end());
+    return out;
+}
+
+class SpoiledPlan : public ::testing::TestWithParam<Spoiled> {};
+
+TEST_P(SpoiledPlan, BreaksTheRulesItShouldAndNoOthers) {
+    Good good = GetParam().good();
+    ASSERT_EQ(broken(good), std::set<std::string>{}) << "before it was spoiled";
+    GetParam().spoil(good);
+    const Findings findings = checkPlan(good.session, good.plan);
+    EXPECT_EQ(broken(good), GetParam().breaks);
+    for (const Finding& f : findings) {
+        EXPECT_EQ(f.level, Finding::Level::stop);
+        EXPECT_TRUE(f.text.ends_with('.')) << f.text;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Checker, SpoiledPlan, ::testing::ValuesIn(all()),
+                         [](const auto& row) { return row.param.how; });
+
+TEST(SpoiledPlans, TogetherBreakEveryRule) {
+    std::set<std::string> seen;
+    for (const Spoiled& row : all())
+        seen.insert(row.breaks.begin(), row.breaks.end());
+    for (const check::Rule& rule : check::rules())
+        EXPECT_TRUE(seen.contains(std::string{rule.name})) << rule.name << " is never broken";
+}
+
+} // namespace
+} // namespace bastewright::testing
