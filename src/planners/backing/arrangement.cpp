@@ -92,6 +92,11 @@ int oddness(const Arrangement& a, Length total) {
 std::optional<Arrangement> arrange(const Problem& problem, const std::vector<Bolt>& bolts,
                                    const Layout& layout, bool keepAway) {
     const Length total = problem.across(layout.along);
+    std::optional<ColumnJoins> joins{std::in_place};
+    if (layout.column && layout.column->fabric >= 0)
+        joins = joinsOf(problem, *layout.column, problem.height(layout.along));
+    if (!joins)
+        return std::nullopt;
     const std::vector<KeepAway> lines = linesOf(problem, layout, keepAway);
     std::vector<Strip> strips = stripsOf(bolts, layout);
     std::optional<Arrangement> best;
@@ -108,8 +113,8 @@ std::optional<Arrangement> arrange(const Problem& problem, const std::vector<Bol
             bestOdd = odd;
         }
     } while (std::ranges::next_permutation(strips).found);
-    if (best && layout.column && layout.column->fabric >= 0)
-        best->joins = *joinsOf(problem, *layout.column, problem.height(layout.along));
+    if (best)
+        best->joins = std::move(*joins);
     return best;
 }
 

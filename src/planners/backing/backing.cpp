@@ -84,8 +84,9 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
         out.plan->runnerUp = describe(problem, bolts, *front.runnerUp) + ".";
     for (const Choice& c : front.choices)
         out.plan->alternatives.push_back(
-            {c.layout.along, c.layout.bought, front.priced ? c.layout.cost : 0.0, c.layout.waste,
-             c.layout.seams, describe(problem, bolts, c.layout) + ".", "", &c == &chosen});
+            {c.layout.along, c.layout.bought, isPriced(problem.rules) ? c.layout.cost : 0.0,
+             c.layout.waste, c.layout.seams, describe(problem, bolts, c.layout) + ".", "",
+             &c == &chosen});
     if (options.nearestMiss)
         nearestMiss(problem, chosen.layout, *out.plan);
     return out;

@@ -2,6 +2,8 @@
 
 #include "planners/backing/layout.h"
 
+#include <algorithm>
+
 namespace bastewright::backing {
 
 Findings checkInput(const Backing& rules, Size needed, Unit unit) {
@@ -30,6 +32,11 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
 
     for (std::size_t i = 0; i < rules.fabrics.size(); ++i) {
         const Fabric& f = rules.fabrics[i];
+        if (std::ranges::find(rules.fabrics, f.name, &Fabric::name) - rules.fabrics.begin() <
+            std::ptrdiff_t(i))
+            stop("/backing/fabrics/" + std::to_string(i) + "/name",
+                 "two cloths are called '" + f.name + "'; a name of its own for each is accepted",
+                 "Name them apart, for example by colour or by length on hand.");
         const std::string at = "/backing/fabrics/" + std::to_string(i);
         const Length least = kLeastStrip + 2 * rules.seam;
         if (f.usableWidth < least)

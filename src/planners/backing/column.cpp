@@ -82,14 +82,9 @@ std::vector<Column> columnsOf(const Problem& problem, const std::vector<Bolt>& b
     const Length seam = problem.rules.seam;
     const int abreast = int(cloth.nm() / width.nm());
 
-    const auto offer = [&](Column c) {
-        if (joinsOf(problem, c, height))
-            return out.push_back(std::move(c)), true;
-        return false;
-    };
     const auto complete = [&](const Blocks& hand) {
-        if ((hand.count >= 2 || hand.turned) && offer({fabric, width, hand, {}}))
-            return; // nothing need be bought
+        if (hand.count >= 2 || hand.turned)
+            out.push_back({fabric, width, hand, {}});
         if (s.bought < 0)
             return;
         for (int n = 1; hand.count + n <= problem.blocks; ++n) {
@@ -100,14 +95,12 @@ std::vector<Column> columnsOf(const Problem& problem, const std::vector<Bolt>& b
             if (n <= abreast && hand.count + n >= 2 && least > 2 * seam) {
                 const Length clear = 2 * joinClear(problem);
                 for (const Length more :
-                     {Length{}, roundedUpDivision(clear, hand.count + n), clear}) {
-                    const Length most = least + more;
-                    if (offer({fabric, width, hand, {s.bought, n, false, most, most}}))
-                        break;
-                }
+                     {Length{}, roundedUpDivision(clear, hand.count + n), clear})
+                    out.push_back(
+                        {fabric, width, hand, {s.bought, n, false, least + more, least + more}});
             }
             if (!problem.rules.oneWay)
-                offer({fabric, width, hand, {s.bought, n, true, cloth, n * width}});
+                out.push_back({fabric, width, hand, {s.bought, n, true, cloth, n * width}});
         }
     };
 

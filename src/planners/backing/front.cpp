@@ -9,49 +9,120 @@ bool dominates(const Layout& a, const Layout& b) {
     return a.cost <= b.cost && a.seams <= b.seams && a.waste <= b.waste;
 }
 
+/// True where both take the same lengths and piece the same strip, only cut a little differently.
+bool alike(const Layout& a, const Layout& b) {
+    const auto blocks = [](const Layout& l) { return l.column ? l.column->blocks() : 0; };
+    return a.along == b.along && a.lengths == b.lengths && a.splitBolt == b.splitBolt &&
+           blocks(a) == blocks(b);
+}
+
+bool precedes(const Choice& a, const Choice& b) {
+    if (a.layout.cost != b.layout.cost)
+        return a.layout.cost < b.layout.cost;
+    if (a.keepsAway != b.keepsAway)
+        return a.keepsAway;
+    return better(a.layout, b.layout);
+}
+
+class FrontSink : public LayoutSink {
+public:
+    FrontSink(const Problem& problem, const std::vector<Bolt>& bolts)
+        : problem_{problem}
+        , bolts_{bolts} {}
+
+    bool hopeless(double cost, int seams) const override {
+        return problem_.rules.fabrics.size() > 1 && second_ && second_->layout.cost < cost &&
+               std::ranges::any_of(choices_, [&](const Choice& c) {
+                   return c.keepsAway && c.layout.cost < cost && c.layout.seams <= seams;
+               });
+    }
+
+    void offer(const Layout& l) override {
+        const bool beaten = std::ranges::any_of(choices_, [&](const Choice& c) {
+            return c.keepsAway && dominates(c.layout, l) && better(c.layout, l);
+        });
+        if (beaten && second_ && better(second_->layout, l))
+            return;
+        Choice c{l, {}, true};
+        auto arrangement = arrange(problem_, bolts_, l, true);
+        if (!arrangement && !problem_.keepAway.empty()) {
+            c.keepsAway = false;
+            arrangement = arrange(problem_, bolts_, l, false);
+        }
+        if (!arrangement)
+            return;
+        c.arrangement = std::move(*arrangement);
+        rank(c);
+        if (beaten)
+            return;
+        std::erase_if(choices_, [&](const Choice& o) {
+            return dominates(c.layout, o.layout) && (c.keepsAway || !o.keepsAway);
+        });
+        choices_.push_back(std::move(c));
+    }
+
+    Front finished() {
+        std::ranges::stable_sort(choices_, precedes);
+        Front out{std::move(choices_), {}};
+        if (second_)
+            out.runnerUp = std::move(second_->layout);
+        return out;
+    }
+
+private:
+    /// Keeps the best two that differ.
+    void rank(const Choice& c) {
+        if (!first_ || precedes(c, *first_)) {
+            if (first_ && !alike(first_->layout, c.layout))
+                second_ = std::move(first_);
+            first_ = c;
+        } else if (!alike(first_->layout, c.layout) && (!second_ || precedes(c, *second_))) {
+            second_ = c;
+        }
+    }
+
+    const Problem& problem_;
+    const std::vector<Bolt>& bolts_;
+    std::vector<Choice> choices_;
+    std::optional<Choice> first_, second_;
+};
+
+class BestSink : public LayoutSink {
+public:
+    BestSink(const Problem& problem, const std::vector<Bolt>& bolts, double limit)
+        : problem_{problem}
+        , bolts_{bolts}
+        , limit_{limit} {}
+
+    bool hopeless(double cost, int) const override {
+        return cost >= limit_ || (best && cost > best->cost);
+    }
+    void offer(const Layout& l) override {
+        if ((!best || better(l, *best)) && arrange(problem_, bolts_, l, false))
+            best = l;
+    }
+
+    std::optional<Layout> best;
+
+private:
+    const Problem& problem_;
+    const std::vector<Bolt>& bolts_;
+    const double limit_;
+};
+
 } // namespace
 
 Front frontOf(const Problem& problem, const std::vector<Bolt>& bolts) {
-    Front front;
-    front.priced = std::ranges::all_of(problem.rules.fabrics,
-                                       [](const Fabric& f) { return !f.buyable || f.price > 0; });
-    const std::vector<Layout> layouts = layoutsOf(problem, bolts);
-    for (const Layout& l : layouts) {
-        const bool beaten = std::ranges::any_of(
-            front.choices, [&](const Choice& c) { return dominates(c.layout, l); });
-        if (beaten && front.runnerUp)
-            continue;
-        auto arrangement = arrange(problem, bolts, l, true);
-        const bool keepsAway = arrangement.has_value();
-        if (!arrangement && !problem.keepAway.empty())
-            arrangement = arrange(problem, bolts, l, false);
-        if (!arrangement)
-            continue;
-        if (!front.choices.empty() && !front.runnerUp)
-            front.runnerUp = l;
-        if (!beaten)
-            front.choices.push_back({l, std::move(*arrangement), keepsAway});
-    }
-    if (front.choices.empty() || front.choices.front().keepsAway)
-        return front;
-    // The lines cost no cloth, but they may cost waste or a seam.
-    for (const Layout& l : layouts) {
-        if (l.cost > front.choices.front().layout.cost)
-            break;
-        if (auto arrangement = arrange(problem, bolts, l, true)) {
-            front.choices.insert(front.choices.begin(), {l, std::move(*arrangement), true});
-            break;
-        }
-    }
-    return front;
+    FrontSink sink{problem, bolts};
+    visitLayouts(problem, bolts, sink);
+    return sink.finished();
 }
 
-std::optional<Layout> bestOf(const Problem& problem) {
+std::optional<Layout> bestOf(const Problem& problem, double limit) {
     const auto bolts = boltsOf(problem.rules);
-    for (Layout& l : layoutsOf(problem, bolts))
-        if (arrange(problem, bolts, l, false))
-            return std::move(l);
-    return std::nullopt;
+    BestSink sink{problem, bolts, limit};
+    visitLayouts(problem, bolts, sink);
+    return std::move(sink.best);
 }
 
 } // namespace bastewright::backing

@@ -13,18 +13,16 @@ struct Choice {
     bool keepsAway = true; ///< its seams keep off the lines of the problem
 };
 
-/// The layouts that can be sewn and that no other beats in cost, seams and waste at once, best
-/// first
-/// (`better`); the first is the plan. Among equal buys one that keeps its seams off the lines comes
-/// first.
+/// The layouts that can be sewn and that no other beats in cost, seams and waste at once (with
+/// several cloths, where it saves much time, in cost and seams), best first: cost, then seams that
+/// keep off the lines, then `better`. The first is the plan.
 struct Front {
     std::vector<Choice> choices;
-    std::optional<Layout> runnerUp; ///< the next best that is not the same layout bought twice
-    bool priced = false;            ///< cost is money
+    std::optional<Layout> runnerUp; ///< the next best that takes other lengths or other blocks
 };
 Front frontOf(const Problem& problem, const std::vector<Bolt>& bolts);
 
-/// The best layout alone.
-std::optional<Layout> bestOf(const Problem& problem);
+/// The best layout alone, where there is one that costs less than `limit`; lines do not matter.
+std::optional<Layout> bestOf(const Problem& problem, double limit);
 
 } // namespace bastewright::backing

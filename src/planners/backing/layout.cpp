@@ -3,6 +3,8 @@
 #include "planners/backing/column.h"
 
 #include <algorithm>
+#include <bit>
+#include <numeric>
 #include <tuple>
 
 namespace bastewright::backing {
@@ -12,12 +14,11 @@ namespace {
 /// can be made so with a column.
 class Enumeration {
 public:
-    Enumeration(const Problem& problem, const std::vector<Bolt>& bolts, std::vector<Layout>& out)
+    Enumeration(const Problem& problem, const std::vector<Bolt>& bolts, LayoutSink& sink)
         : problem_{problem}
         , bolts_{bolts}
-        , out_{out}
-        , priced_{std::ranges::all_of(problem.rules.fabrics,
-                                      [](const Fabric& f) { return !f.buyable || f.price > 0; })} {
+        , sink_{sink}
+        , priced_{isPriced(problem.rules)} {
         for (const Bolt& b : bolts)
             idle_.push_back(b.bought && outdone(b));
     }
@@ -55,6 +56,8 @@ private:
                 emitWhole(count, sum);
                 return;
             }
+            if (sink_.hopeless(costSoFar(), count))
+                return;
             if (problem_.rules.column && problem_.rules.repeat <= Length{})
                 emitColumns(count, sum);
         }
@@ -112,48 +115,69 @@ private:
         current_.splitBolt = -1;
     }
 
+    /// Cloth the layout in hand takes from a bolt.
+    Length cutFrom(std::size_t b, bool printGoesOn) const {
+        Length cut = clothFor(current_.lengths[b], height_, problem_.rules.repeat);
+        // A second bolt of a matching print does not start at the same place of the print.
+        if (printGoesOn && cut > Length{})
+            cut += problem_.rules.repeat;
+        if (current_.column)
+            for (const Blocks* blocks : {&current_.column->fromHand, &current_.column->fromBought})
+                if (blocks->bolt == int(b))
+                    cut += blocks->cloth;
+        return cut;
+    }
+
     void emit(int seams) {
         const Backing& rules = problem_.rules;
-        Layout l = current_;
-        l.seams = seams;
-        l.buy.assign(rules.fabrics.size(), Length{});
-        std::vector<bool> used(rules.fabrics.size());
-        double area = 0;
+        double cost = 0, area = 0;
+        std::uint64_t used = 0; // by fabric; bolts on hand come first
+        buy_.assign(rules.fabrics.size(), Length{});
         for (std::size_t b = 0; b < bolts_.size(); ++b) {
-            const Bolt& bolt = bolts_[b];
-            const auto f = std::size_t(bolt.fabric);
-            Length cut = clothFor(l.lengths[b], height_, rules.repeat);
-            // A second bolt of a matching print does not start at the same place of the print.
-            if (bolt.bought && cut > Length{} && used[f])
-                cut += rules.repeat;
-            if (l.column)
-                for (const Blocks* blocks : {&l.column->fromHand, &l.column->fromBought})
-                    if (blocks->bolt == int(b))
-                        cut += blocks->cloth;
+            const auto f = std::size_t(bolts_[b].fabric);
+            const Length cut = cutFrom(b, bolts_[b].bought && (used >> f & 1) != 0);
             if (cut == Length{})
                 continue;
-            used[f] = true;
-            const Length width = rules.fabrics[f].usableWidth;
-            if (bolt.bought) {
-                l.buy[f] = toBuy(cut, rules, problem_.unit);
-                l.bought += l.buy[f];
-                l.cost += priced_ ? priceOf(l.buy[f], rules.fabrics[f].price, problem_.unit)
-                                  : l.buy[f].in();
-                area += l.buy[f].in() * width.in();
-            } else {
-                area += cut.in() * width.in();
+            used |= std::uint64_t{1} << f;
+            Length taken = cut;
+            if (bolts_[b].bought) {
+                taken = buy_[f] = toBuy(cut, rules, problem_.unit);
+                cost +=
+                    priced_ ? priceOf(taken, rules.fabrics[f].price, problem_.unit) : taken.in();
             }
+            area += taken.in() * rules.fabrics[f].usableWidth.in();
         }
+        if (sink_.hopeless(cost, seams))
+            return;
+        Layout l = current_;
+        l.buy = buy_;
+        l.bought = std::accumulate(buy_.begin(), buy_.end(), Length{});
+        l.cost = cost;
         l.waste = area - across_.in() * height_.in();
-        l.cloths = int(std::ranges::count(used, true));
-        out_.push_back(std::move(l));
+        l.seams = seams;
+        l.cloths = std::popcount(used) + (l.column && l.column->fabric < 0);
+        sink_.offer(l);
+    }
+
+    /// What the whole lengths taken so far cost at least.
+    double costSoFar() const {
+        double cost = 0;
+        for (std::size_t b = 0; b < bolts_.size(); ++b)
+            if (bolts_[b].bought && current_.lengths[b] > 0) {
+                const Fabric& f = problem_.rules.fabrics[std::size_t(bolts_[b].fabric)];
+                const Length cut = clothFor(current_.lengths[b], height_, problem_.rules.repeat);
+                const Length buy = toBuy(cut, problem_.rules, problem_.unit);
+                cost += priced_ ? priceOf(buy, f.price, problem_.unit) : buy.in();
+            }
+        return cost;
     }
 
     const Problem& problem_;
     const std::vector<Bolt>& bolts_;
-    std::vector<Layout>& out_;
+    LayoutSink& sink_;
     const bool priced_;
     std::vector<bool> idle_;
+    std::vector<Length> buy_;
     Layout current_;
     Length across_, height_;
 };
@@ -167,15 +191,17 @@ bool better(const Layout& a, const Layout& b) {
     return rank(a) < rank(b);
 }
 
-std::vector<Layout> layoutsOf(const Problem& problem, const std::vector<Bolt>& bolts) {
-    std::vector<Layout> out;
-    Enumeration all{problem, bolts, out};
+bool isPriced(const Backing& rules) {
+    return std::ranges::all_of(rules.fabrics,
+                               [](const Fabric& f) { return !f.buyable || f.price > 0; });
+}
+
+void visitLayouts(const Problem& problem, const std::vector<Bolt>& bolts, LayoutSink& sink) {
+    Enumeration all{problem, bolts, sink};
     all.run(true);
     // A print with one way up lies upright only with the cloth along the quilt.
     if (!problem.rules.oneWay)
         all.run(false);
-    std::ranges::stable_sort(out, better);
-    return out;
 }
 
 } // namespace bastewright::backing

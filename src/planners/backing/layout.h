@@ -63,7 +63,19 @@ struct Layout {
 /// True where a is the better buy: cost, then waste, seams, cloths, then along before across.
 bool better(const Layout& a, const Layout& b);
 
-/// Every layout of the family, best first; seams not yet placed.
-std::vector<Layout> layoutsOf(const Problem& problem, const std::vector<Bolt>& bolts);
+/// Takes layouts as they are found.
+class LayoutSink {
+public:
+    virtual ~LayoutSink() = default;
+    /// True where no layout that costs at least this much and has at least so many seams is wanted.
+    virtual bool hopeless(double cost, int seams) const = 0;
+    virtual void offer(const Layout& layout) = 0;
+};
+
+/// Shows every layout of the family that is not hopeless; their seams are not yet placed.
+void visitLayouts(const Problem& problem, const std::vector<Bolt>& bolts, LayoutSink& sink);
+
+/// True where every cloth that may be bought has a price, so that cost is money.
+bool isPriced(const Backing& rules);
 
 } // namespace bastewright::backing

@@ -46,15 +46,15 @@ public:
         Problem p = problem_;
         p.needed = {p.needed.width - 2 * less, p.needed.length - 2 * less};
         p.rules.centreSeam = centreSeam;
-        return bestOf(p);
+        return bestOf(p, chosen_.cost);
     }
 
     bool worth(const std::optional<Layout>& l) const {
         const Length half =
             problem_.unit == Unit::inch ? Length::inches(18) : Length::millimetres(500);
-        return l && l->cost < chosen_.cost &&
-               (l->bought + half <= chosen_.bought ||
-                (lengthsIn(*l) < lengthsIn(chosen_) && l->bought < chosen_.bought));
+        return l && l->bought < chosen_.bought &&
+               (l->bought + half <= chosen_.bought || lengthsIn(*l) < lengthsIn(chosen_) ||
+                l->seams < chosen_.seams);
     }
 
 private:
@@ -73,24 +73,46 @@ std::string saving(const Problem& problem, const std::vector<Bolt>& bolts, const
     return text += describe(smaller, bolts, miss);
 }
 
+/// Only layouts with a column of cloth that is not listed.
+class UnlistedSink : public LayoutSink {
+public:
+    UnlistedSink(const Problem& problem, const std::vector<Bolt>& bolts, double limit)
+        : problem_{problem}
+        , bolts_{bolts}
+        , limit_{limit} {}
+
+    bool hopeless(double cost, int) const override {
+        return cost >= limit_ || (best && cost > best->cost);
+    }
+    void offer(const Layout& l) override {
+        if (l.column && l.column->fabric < 0 && (!best || better(l, *best)) &&
+            arrange(problem_, bolts_, l, false))
+            best = l;
+    }
+
+    std::optional<Layout> best;
+
+private:
+    const Problem& problem_;
+    const std::vector<Bolt>& bolts_;
+    const double limit_;
+};
+
 void offerUnlisted(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& chosen,
                    BackingPlan& plan) {
     Problem p = problem;
     p.unlisted = true;
-    for (const Layout& l : layoutsOf(p, bolts)) {
-        if (l.cost >= chosen.cost)
-            return;
-        if (!l.column || l.column->fabric >= 0 || !arrange(p, bolts, l, false))
-            continue;
-        const std::string wanted = "a column " + format(l.column->width, p.unit) + " × " +
-                                   format(p.height(l.along), p.unit) +
-                                   " of another cloth, in one piece or several";
-        plan.alternatives.insert(plan.alternatives.begin(),
-                                 {l.along, l.bought,
-                                  plan.alternatives.front().cost > 0 ? l.cost : 0.0, l.waste,
-                                  l.seams, describe(p, bolts, l) + ".", wanted, false});
+    UnlistedSink sink{p, bolts, chosen.cost};
+    visitLayouts(p, bolts, sink);
+    if (!sink.best)
         return;
-    }
+    const Layout& l = *sink.best;
+    const std::string wanted = "a column " + format(l.column->width, p.unit) + " × " +
+                               format(p.height(l.along), p.unit) +
+                               " of another cloth, in one piece or several";
+    plan.alternatives.insert(plan.alternatives.begin(),
+                             {l.along, l.bought, isPriced(p.rules) ? l.cost : 0.0, l.waste, l.seams,
+                              describe(p, bolts, l) + ".", wanted, false});
 }
 
 } // namespace
@@ -140,7 +162,7 @@ void nearestMiss(const Problem& problem, const Layout& chosen, BackingPlan& plan
             continue;
         Problem narrow = problem;
         narrow.rules.seam = seam;
-        if (const auto l = bestOf(narrow); search.worth(l)) {
+        if (const auto l = bestOf(narrow, chosen.cost); search.worth(l)) {
             plan.nearestMiss = "Seam allowances of " + format(seam, problem.unit) +
                                saving(problem, bolts, chosen, *l, Length{}) + ".";
             return;

@@ -9,8 +9,8 @@ namespace {
 /// Cuts are counted along what is on hand of a cloth, and on along what is bought of it.
 Length startOf(const Problem& problem, const Bolt& bolt) {
     const Backing& rules = problem.rules;
-    const Fabric& f = rules.fabrics[std::size_t(bolt.fabric)];
-    return rules.squaring + (bolt.bought ? washed(f.onHand, rules.shrinkPercent) : Length{});
+    return rules.squaring +
+           (bolt.bought ? rules.fabrics[std::size_t(bolt.fabric)].onHand : Length{});
 }
 
 class Cutter {
@@ -42,7 +42,7 @@ public:
         }
         const Length y = startOf(problem_, bolts_[b]) + phase(b) +
                          panelStart(index, height_, problem_.rules.repeat);
-        cut(s.bolt, {x, y, x + width, y + height_}, "panel " + name, false);
+        cut(s.bolt, {x, y, x + width, y + height_}, name, false);
         panel(fabricOf(s.bolt), place, {Length{}, height_}, name);
     }
 
@@ -92,7 +92,7 @@ private:
             const Rect at = source.turned ? Rect{Length{}, y + aside, tall, y + aside + width}
                                           : Rect{aside, y, aside + width, y + tall};
             const std::string block = n == 1 ? name : name + std::to_string(i + 1);
-            cut(source.bolt, at, (n == 1 ? "panel " : "block ") + block, source.turned);
+            cut(source.bolt, at, block, source.turned);
             panel(c.fabric, place, run, block);
         }
     }

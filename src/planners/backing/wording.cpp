@@ -52,7 +52,9 @@ std::string describe(const Problem& problem, const std::vector<Bolt>& bolts, con
         text += ", one split into two flanks";
     if (layout.column) {
         const Column& c = *layout.column;
-        text += ", with a column " + format(c.width, problem.unit) + " wide";
+        const bool narrow = c.width <= kWidestUnlisted;
+        text += narrow ? ", with a column " : ", with a panel ";
+        text += format(c.width, problem.unit) + " wide";
         if (c.fabric < 0)
             text += " of another cloth";
         else if (fabrics.size() > 1)
