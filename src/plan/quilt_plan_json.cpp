@@ -11,6 +11,8 @@ constexpr std::array kHoldWords{Word{"clamp", Hold::Kind::clamp}, Word{"tape", H
 // "along" the quilt's length, or across it.
 constexpr std::array kDirectionWords{Word{"along", true}, Word{"across", false}};
 constexpr std::array kLayWords{Word{"length", true}, Word{"width", false}};
+/// Where a split is measured: along the piece's width or its length.
+constexpr std::array kCutWords{Word{"width", true}, Word{"length", false}};
 
 template <class Fields, class S>
 void sizeFields(Fields& f, S& size) {
@@ -159,6 +161,7 @@ void backingFields(Fields& f, B& backing) {
         b.derived("yards", std::round(buy.length.in() / 36 * 1e4) / 1e4);
     });
     f.list("panels", backing.panels, kList, [](Fields& p, auto& panel) {
+        p.text("name", panel.name, kText);
         p.text("fabric", panel.fabric);
         rectFields(p, panel.area);
     });
@@ -166,9 +169,21 @@ void backingFields(Fields& f, B& backing) {
         c.text("fabric", cut.fabric);
         c.text("piece", cut.piece, kText);
         rectFields(c, cut.onCloth);
+        c.flag("turned", cut.turned);
+        c.flag("on_hand", cut.onHand);
     });
     f.text("runner_up", backing.runnerUp, kText);
     f.text("nearest_miss", backing.nearestMiss, kText);
+    f.list("alternatives", backing.alternatives, kList, [](Fields& a, auto& way) {
+        a.word("direction", way.along, kDirectionWords);
+        a.length("bought", way.bought, kLength);
+        a.number("cost", way.cost, kNumber);
+        a.number("waste", way.waste, kNumber);
+        a.count("seams", way.seams, kCount);
+        a.text("text", way.text, kText);
+        a.text("wanted", way.wanted, kText);
+        a.flag("chosen", way.chosen);
+    });
 }
 
 template <class Fields, class B>
@@ -178,10 +193,16 @@ void battingFields(Fields& f, B& batting) {
         p.text("name", piece.name, kText);
         rectFields(p, piece.area);
         p.flag("turned", piece.turned);
+        rect(p, "on_piece", piece.onPiece);
     });
     f.list("joins", batting.joins, kList, [](Fields& j, auto& join) { segmentFields(j, join); });
     f.length("strip", batting.strip, kLength);
     f.texts("left_over", batting.leftOver, kList);
+    f.list("splits", batting.splits, kList, [](Fields& s, auto& split) {
+        s.text("name", split.name, kText);
+        s.word("cut", split.acrossWidth, kCutWords);
+        s.length("at", split.at, kLength);
+    });
 }
 
 template <class Fields, class A>

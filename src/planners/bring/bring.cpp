@@ -183,24 +183,36 @@ private:
         putCount("closing tools", pinned ? closers : 0, 0);
     }
 
+    /// Cloth on hand and bought cloth count as one length (`ClothCut::onHand`). What is bought is
+    /// rounded up as it is sold, so that need is what will be there.
     void backing() {
-        std::map<std::string, std::pair<Length, Length>> cloth; // on hand, to buy
+        struct Cloth {
+            Length need, have;
+        };
+        std::map<std::string, Cloth> cloths;
         for (std::size_t i = 0; i < quilts_.size(); ++i) {
             if (!quilts_[i].backing)
                 continue;
             const BackingPlan& plan = *quilts_[i].backing;
+            std::map<std::string, Cloth> ofQuilt;
+            for (const ClothCut& cut : plan.cuts)
+                ofQuilt[cut.fabric].need = std::max(ofQuilt[cut.fabric].need, cut.onCloth.y1);
             for (const Fabric& fabric : session_.jobs[i].backing.fabrics)
-                if (std::ranges::find(plan.cuts, fabric.name, &ClothCut::fabric) != plan.cuts.end())
-                    cloth[fabric.name].first += fabric.onHand;
+                if (const auto used = ofQuilt.find(fabric.name); used != ofQuilt.end())
+                    used->second.have = fabric.onHand;
             for (const BackingPurchase& purchase : plan.buy)
-                cloth[purchase.fabric].second += purchase.length;
+                if (purchase.length > Length{})
+                    ofQuilt[purchase.fabric].need = ofQuilt[purchase.fabric].have + purchase.length;
+            for (const auto& [fabric, cloth] : ofQuilt) {
+                cloths[fabric].need += cloth.need;
+                cloths[fabric].have += std::min(cloth.have, cloth.need);
+            }
         }
         const Length one = unit_ == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
         const auto inCloth = [&](Length l) { return std::round(ratio(l, one) * 1000) / 1000; };
-        for (const auto& [fabric, lengths] : cloth)
+        for (const auto& [fabric, cloth] : cloths)
             put("backing: " + (fabric.empty() ? std::string{"fabric"} : fabric),
-                inCloth(lengths.first + lengths.second), inCloth(lengths.first),
-                unit_ == Unit::inch ? "yd" : "m");
+                inCloth(cloth.need), inCloth(cloth.have), unit_ == Unit::inch ? "yd" : "m");
     }
 
     void batting() {

@@ -117,8 +117,10 @@ private:
         b.along = r_.chance(50);
         for (int n = r_.count(0, 3); n > 0; --n) {
             b.buy.push_back({text(), positive()});
-            b.panels.push_back({text(), rect()});
-            b.cuts.push_back({text(), rect(), text()});
+            b.panels.push_back({text(), rect(), text()});
+            b.cuts.push_back({text(), rect(), text(), r_.chance(50), r_.chance(50)});
+            b.alternatives.push_back({r_.chance(50), positive(), r_.real(0, 99), r_.real(0, 9999),
+                                      r_.count(0, 9), text(), text(), r_.chance(50)});
         }
         b.runnerUp = text();
         b.nearestMiss = text();
@@ -128,10 +130,12 @@ private:
         BattingPlan b;
         b.pack = text();
         for (int n = r_.count(0, 3); n > 0; --n)
-            b.pieces.push_back({text(), rect(), r_.chance(50)});
+            b.pieces.push_back({text(), rect(), r_.chance(50), rect()});
         b.joins = some(3, &Builder::segment);
         b.strip = positive();
         b.leftOver = some(3, &Builder::text);
+        for (int n = r_.count(0, 2); n > 0; --n)
+            b.splits.push_back({text(), r_.chance(50), positive()});
         return b;
     }
     Alternative alternative() {

@@ -1,0 +1,33 @@
+#include "job/job.h"
+#include "support/field_count.h"
+
+#include <gtest/gtest.h>
+
+namespace bastewright {
+namespace {
+
+// A field that is added to a job or its setting needs a place in the file format
+// (src/job/job_json.cpp and session_json.cpp), in its schema (docs/schema) and in
+// random_session.cpp; then its count here.
+TEST(JobFields, AllHaveAPlaceInTheFile) {
+    EXPECT_EQ(fieldCount<BlockGrid>(), 8u);
+    EXPECT_EQ(fieldCount<Top>(), 5u);
+    EXPECT_EQ(fieldCount<Quilting>(), 2u);
+    EXPECT_EQ(fieldCount<Basting>(), 6u);
+    EXPECT_EQ(fieldCount<BattingPiece>(), 4u);
+    EXPECT_EQ(fieldCount<Batting>(), 11u);
+    EXPECT_EQ(fieldCount<Fabric>(), 5u);
+    EXPECT_EQ(fieldCount<Backing>(), 11u);
+    EXPECT_EQ(fieldCount<Machine>(), 1u);
+    EXPECT_EQ(fieldCount<Job>(), 9u);
+    EXPECT_EQ(fieldCount<Table>(), 3u);
+    EXPECT_EQ(fieldCount<Room>(), 5u);
+    EXPECT_EQ(fieldCount<Helper>(), 9u);
+    EXPECT_EQ(fieldCount<ClipStock>(), 2u);
+    EXPECT_EQ(fieldCount<Stash>(), 4u);
+    EXPECT_EQ(fieldCount<Setting>(), 4u);
+    EXPECT_EQ(fieldCount<Session>(), 4u);
+}
+
+} // namespace
+} // namespace bastewright
