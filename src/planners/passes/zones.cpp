@@ -1,6 +1,7 @@
 #include "planners/passes/zones.h"
 
 #include <cmath>
+#include <optional>
 #include <set>
 
 namespace bastewright {
@@ -102,17 +103,55 @@ private:
     }
 };
 
+bool open(const ZoneInput& in, Side s) {
+    return std::ranges::find(in.closed, s) == in.closed.end();
+}
+
+bool reachableFrom(const ZoneInput& in, const Zone& zone, const Rect& table, Side s) {
+    const Rect box = workBox(zone);
+    return in.floor || (open(in, s) && reachNeededInches(box, placeBefore(box, s, table), table) <=
+                                           in.reach.in());
+}
+
 /// True where someone with the reach can work the zone from some open side.
 bool reachable(const ZoneInput& in, const Zone& zone) {
-    if (in.floor)
-        return true;
     const auto pass = std::ranges::find(in.passes, zone.pass, &Pass::number);
-    const Rect box = workBox(zone);
-    return std::ranges::any_of(kSides, [&](Side s) {
-        return std::ranges::find(in.closed, s) == in.closed.end() &&
-               reachNeededInches(box, placeBefore(box, s, pass->table), pass->table) <=
-                   in.reach.in();
-    });
+    return std::ranges::any_of(kSides,
+                               [&](Side s) { return reachableFrom(in, zone, pass->table, s); });
+}
+
+/// How many can stand side by side to work a pass's zones.
+std::size_t room(const ZoneInput& in, const Pass& pass, const std::vector<Zone>& zones) {
+    std::size_t places = 0;
+    for (const Side s : kSides) {
+        Interval stretch{pass.field.x1 + pass.field.y1, Length{}};
+        for (const Zone& z : zones)
+            if (z.pass == pass.number && reachableFrom(in, z, pass.table, s)) {
+                const Interval along = isAcross(s) ? z.area.x() : z.area.y();
+                stretch = {std::min(stretch.lo, along.lo), std::max(stretch.hi, along.hi)};
+            }
+        if (stretch.lo < stretch.hi)
+            places += std::max<std::size_t>(1, static_cast<std::size_t>(stretch.size().in() / 24));
+    }
+    return std::clamp<std::size_t>(places, 1, std::max<std::size_t>(in.people, 1));
+}
+
+/// How long the people take over all zones, pass by pass: longest zone first to whoever is free (Graham's
+/// LPT rule), with the trade's 10 s a point and 15 s to step up to a zone, twice.
+double workSeconds(const ZoneInput& in, const std::vector<Zone>& zones) {
+    double sum = 0;
+    for (const Pass& pass : in.passes) {
+        std::vector<double> work;
+        for (const Zone& z : zones)
+            if (z.pass == pass.number && !z.points.empty())
+                work.push_back(30 + 10 * double(z.points.size()));
+        std::ranges::sort(work, std::greater<>{});
+        std::vector<double> busy(room(in, pass, zones), 0);
+        for (const double w : work)
+            *std::ranges::min_element(busy) += w;
+        sum += *std::ranges::max_element(busy);
+    }
+    return sum;
 }
 
 } // namespace
@@ -130,18 +169,27 @@ std::vector<Zone> cutZones(const ZoneInput& in, std::span<const PlacedPoint> poi
         x.insert({p.fresh.x0, p.fresh.x1});
         y.insert({p.fresh.y0, p.fresh.y1});
     }
-    // A zone too deep to reach is cut smaller; a few rounds settle it, and what then still cannot be
-    // reached is for the crew planner to report.
-    Length longest = std::max(in.reach, Length::inches(8));
-    for (int round = 0;; ++round) {
+    // From zones as wide as a reach down to half of it; finer still only where some would be out of reach.
+    std::vector<Zone> best;
+    std::optional<double> soonest;
+    for (const int tenths : {10, 8, 7, 6, 5, 4, 3, 2}) {
+        const Length longest = std::max(in.reach * tenths / 10, Length::inches(6));
         Grid grid{in, gridLines(x, longest, in.seamsX), gridLines(y, longest, in.seamsY)};
         grid.give(points);
-        const bool all = std::ranges::all_of(grid.zones(),
-                                             [&](const Zone& z) { return reachable(in, z); });
-        if (all || round == 4)
-            return grid.take();
-        longest = longest * 3 / 4;
+        if (tenths < 5 && soonest)
+            break;
+        if (!std::ranges::all_of(grid.zones(), [&](const Zone& z) { return reachable(in, z); })) {
+            if (!soonest)
+                best = grid.take(); // for the crew planner to report, unless a finer grid cures it
+            continue;
+        }
+        const double seconds = workSeconds(in, grid.zones());
+        if (!soonest || seconds < *soonest) {
+            soonest = seconds;
+            best = grid.take();
+        }
     }
+    return best;
 }
 
 } // namespace bastewright

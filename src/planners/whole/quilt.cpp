@@ -115,7 +115,10 @@ void layOut(const Session& session, const Job& job, const PassChoice& choice, in
     out.zones = cutZones({.top = out.layers.top, .passes = out.passes, .closed = out.surface.closed,
                           .seamsX = lines.x, .seamsY = lines.y,
                           .reach = commonReach(session.setting.helpers),
-                          .spacing = job.basting.spacing, .floor = choice.surface.floor},
+                          
+                          .spacing = job.basting.spacing,
+                          .people = std::max<std::size_t>(1, session.setting.helpers.size()),
+                          .floor = choice.surface.floor},
                          points.points);
     for (Pass& p : out.passes)
         for (const Zone& z : out.zones)
