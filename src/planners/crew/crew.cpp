@@ -1,7 +1,8 @@
 #include "planners/crew/crew.h"
 
-#include "planners/crew/decoder.h"
+#include "planners/crew/bound.h"
 #include "planners/crew/model.h"
+#include "planners/crew/search.h"
 #include "planners/crew/words.h"
 
 #include <algorithm>
@@ -81,10 +82,20 @@ void sayOvertime(const Problem& problem, const Schedule& schedule,
                         words({"It works with ", cure, "."})});
 }
 
+/// Where somebody stays beyond their hours the bound must not know them.
+int boundOf(const Problem& problem, const Schedule& schedule) {
+    if (schedule.overtime == 0)
+        return lowerBound(problem);
+    Problem open = problem;
+    for (Person& p : open.people)
+        p.until = kNever;
+    return lowerBound(open);
+}
+
 } // namespace
 
-CrewPlan planCrew(const Session& session, const std::vector<QuiltPlan>& quilts, const CrewOptions&,
-                  std::stop_token) {
+CrewPlan planCrew(const Session& session, const std::vector<QuiltPlan>& quilts,
+                  const CrewOptions& options, std::stop_token stop) {
     CrewPlan plan;
     std::vector<Helper> helpers = session.setting.helpers;
     if (helpers.empty()) {
@@ -103,12 +114,16 @@ CrewPlan planCrew(const Session& session, const std::vector<QuiltPlan>& quilts, 
     plan.findings.insert(plan.findings.end(), drafts.findings.begin(), drafts.findings.end());
     const Model model = modelOf(session, helpers, quilts, drafts);
 
-    const auto next = followers(model.problem);
-    auto key = tails(model.problem);
-    for (std::size_t i = 0; i < key.size(); ++i)
-        key[i] += shortest(model.problem.activities[i]);
-    Schedule schedule;
-    Decoder{model.problem}.build(orderByKey(model.problem, next, key), {}, schedule);
+    const Schedule first = construct(model.problem);
+    plan.bound = Seconds{boundOf(model.problem, first)};
+    const int schedules = std::max(1, options.effort) *
+                          std::clamp(200'000 / std::max(1, model.problem.size()), 60, 2'000);
+    const Schedule schedule =
+        search(model.problem, first,
+               {.schedules = schedules, .bound = static_cast<int>(plan.bound.count())}, stop);
+    // Whoever stays on makes room that the bound did not know.
+    if (schedule.overtime != first.overtime)
+        plan.bound = Seconds{boundOf(model.problem, schedule)};
 
     sayOvertime(model.problem, schedule, helpers, session.setting.start, plan.findings);
     plan.tasks = tasksOf(drafts, model, schedule, helpers, quilts);

@@ -8,25 +8,53 @@ namespace {
 std::size_t ix(int i) {
     return static_cast<std::size_t>(i);
 }
+
+/// Of spans that do not overlap, in order. Most work is added near the end: looked for from there.
+auto firstEndingAfter(const auto& list, int time) {
+    auto next = list.end();
+    for (int steps = 0; next != list.begin() && std::prev(next)->end > time; ++steps) {
+        if (steps == 8)
+            return std::partition_point(list.begin(), next,
+                                        [time](const auto& b) { return b.end <= time; });
+        --next;
+    }
+    return next;
+}
+
 } // namespace
 
 Decoder::Decoder(const Problem& problem)
     : problem_(problem)
-    , hours_(problem.people)
     , profile_(problem.tools)
+    , profileBooked_(problem.tools)
     , busy_(problem.people.size())
+    , booked_(problem.people.size())
     , stand_(problem.strips.size())
     , load_(problem.people.size())
-    , over_(problem.people.size()) {}
+    , over_(problem.people.size()) {
+    readHours();
+}
+
+void Decoder::readHours() {
+    profileBooked_.clear();
+    for (auto& list : booked_)
+        list.clear();
+    for (const Booking& b : problem_.booked) {
+        if (b.person >= 0)
+            booked_[ix(b.person)].push_back({b.start, b.end});
+        if (!b.demand.empty())
+            profileBooked_.take(b.start, b.end - b.start, b.demand);
+    }
+    for (auto& list : booked_)
+        std::ranges::sort(list, {}, &Busy::start);
+}
 
 /// The first time from `ready` on at which a person is free for so long; kNever beyond their hours.
 int Decoder::freeFrom(int person, int ready, int seconds, bool overtime) const {
-    const Person& h = hours_[ix(person)];
+    const Person& h = problem_.people[ix(person)];
     int start = std::max(ready, h.from);
     const auto& list = busy_[ix(person)];
-    auto next = list.end();
-    while (next != list.begin() && std::prev(next)->end > start)
-        --next;
+    auto next = firstEndingAfter(list, start);
     for (; next != list.end() && next->start < start + seconds; ++next)
         start = std::max(start, next->end);
     return overtime || start + seconds <= h.until ? start : kNever;
@@ -35,7 +63,7 @@ int Decoder::freeFrom(int person, int ready, int seconds, bool overtime) const {
 /// How long a person free at `time` stays free; -1 where busy or away, and then when that ends.
 /// `freeAgain` is always the next time at which the answer could be better.
 int Decoder::gapEnd(int person, int time, bool overtime, int& freeAgain) const {
-    const Person& h = hours_[ix(person)];
+    const Person& h = problem_.people[ix(person)];
     freeAgain = kNever;
     if (time < h.from) {
         freeAgain = h.from;
@@ -43,9 +71,7 @@ int Decoder::gapEnd(int person, int time, bool overtime, int& freeAgain) const {
     }
     const int until = overtime ? kNever : h.until;
     const auto& list = busy_[ix(person)];
-    auto next = list.end();
-    while (next != list.begin() && std::prev(next)->end > time)
-        --next;
+    const auto next = firstEndingAfter(list, time);
     if (next == list.end())
         return time < until ? until : -1;
     freeAgain = next->end;
@@ -81,8 +107,8 @@ Decoder::Room Decoder::roomFor(const Mode& mode, int start, int end) const {
             bestAway = away;
         };
         offer(spot.want);
-        if (best.strip == spot.strip && bestAway == 0)
-            continue;
+        if (best.strip >= 0)
+            return best;
         // Shoulder to shoulder with those who stand there, or as far aside as one can.
         offer(spot.lo);
         offer(spot.hi);
@@ -91,6 +117,8 @@ Decoder::Room Decoder::roomFor(const Mode& mode, int start, int end) const {
                 offer(o.place - strip.room);
                 offer(o.place + strip.room);
             }
+        if (best.strip >= 0)
+            return best;
     }
     return best;
 }
@@ -217,7 +245,7 @@ void Decoder::schedule(int i, int only, Schedule& out) {
             --at;
         list.insert(at, {start, end});
         load_[ix(p)] += seconds;
-        over_[ix(p)] = std::max(over_[ix(p)], end - hours_[ix(p)].until);
+        over_[ix(p)] = std::max(over_[ix(p)], end - problem_.people[ix(p)].until);
     }
     out.start[ix(i)] = start;
     out.end[ix(i)] = end;
@@ -225,9 +253,8 @@ void Decoder::schedule(int i, int only, Schedule& out) {
 }
 
 void Decoder::build(std::span<const int> order, std::span<const int> who, Schedule& out) {
-    profile_.clear();
-    for (auto& list : busy_)
-        list.clear();
+    profile_ = profileBooked_;
+    busy_ = booked_;
     for (auto& list : stand_)
         list.clear();
     std::ranges::fill(load_, 0);

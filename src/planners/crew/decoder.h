@@ -24,8 +24,8 @@ public:
     /// activity the one person who may do it (-1: anybody who may).
     void build(std::span<const int> order, std::span<const int> who, Schedule& out);
 
-    /// Replaces the people's hours (for use with a mirrored problem).
-    void setHours(std::span<const Person> people) { hours_.assign(people.begin(), people.end()); }
+    /// Takes the hours and bookings anew from the problem it was made with.
+    void readHours();
 
 private:
     struct Busy {
@@ -53,10 +53,9 @@ private:
     void schedule(int i, int only, Schedule& out);
 
     const Problem& problem_;
-    std::vector<Person> hours_;
-    Profile profile_;
-    std::vector<std::vector<Busy>> busy_;   ///< by person, ascending
-    std::vector<std::vector<Stand>> stand_; ///< by strip
+    Profile profile_, profileBooked_;
+    std::vector<std::vector<Busy>> busy_, booked_; ///< by person, ascending
+    std::vector<std::vector<Stand>> stand_;        ///< by strip
     std::vector<int> load_, over_;
 };
 

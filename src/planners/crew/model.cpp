@@ -7,12 +7,10 @@
 namespace bastewright::crew {
 namespace {
 
-int secondsFrom(ClockTime start, ClockTime t) {
-    using std::chrono::hours;
-    auto d = t.sinceMidnight - start.sinceMidnight;
-    if (d <= -hours{12})
-        d += hours{24};
-    return static_cast<int>(std::chrono::duration_cast<Seconds>(d).count());
+constexpr std::chrono::hours kDay{24};
+
+int seconds(std::chrono::minutes m) {
+    return static_cast<int>(std::chrono::duration_cast<Seconds>(m).count());
 }
 
 class Modeller {
@@ -30,7 +28,10 @@ public:
         out_.problem.activities.push_back(std::move(a));
     }
 
-    Model take() { return std::move(out_); }
+    Model take() {
+        leastCrowdedFirst();
+        return std::move(out_);
+    }
 
 private:
     void addModes(Activity& a, const TaskDraft& draft) {
@@ -113,6 +114,31 @@ private:
         return at->second;
     }
 
+    /// Who can work from two sides leaves the one to those who have no other.
+    void leastCrowdedFirst() {
+        Problem& p = out_.problem;
+        std::vector<double> crowd(p.strips.size(), 0);
+        const auto strip = [&](int spot) {
+            return static_cast<std::size_t>(p.spots[static_cast<std::size_t>(spot)].strip);
+        };
+        for (const Activity& a : p.activities) {
+            if (a.modes.empty())
+                continue;
+            const Mode& m = a.modes.front();
+            for (int s = m.firstSpot; s < m.endSpot; ++s)
+                crowd[strip(s)] += static_cast<double>(m.seconds) / (m.endSpot - m.firstSpot);
+        }
+        for (std::size_t k = 0; k < crowd.size(); ++k)
+            crowd[k] /= static_cast<double>((p.strips[k].hi - p.strips[k].lo) / p.strips[k].room);
+        for (const Activity& a : p.activities)
+            for (const Mode& m : a.modes)
+                std::stable_sort(p.spots.begin() + m.firstSpot, p.spots.begin() + m.endSpot,
+                                 [&](const Spot& x, const Spot& y) {
+                                     return crowd[static_cast<std::size_t>(x.strip)] <
+                                            crowd[static_cast<std::size_t>(y.strip)];
+                                 });
+    }
+
     const std::vector<Helper>& helpers_;
     const std::vector<QuiltPlan>& quilts_;
     Model out_;
@@ -123,10 +149,18 @@ private:
 
 Person hoursOf(const Helper& helper, ClockTime start) {
     Person p;
-    if (helper.from)
-        p.from = std::max(0, secondsFrom(start, *helper.from));
-    if (helper.until)
-        p.until = std::max(0, secondsFrom(start, *helper.until));
+    if (helper.from) {
+        auto d = helper.from->sinceMidnight - start.sinceMidnight;
+        if (d < -kDay / 2)
+            d += kDay;
+        p.from = std::max(0, seconds(d));
+    }
+    if (helper.until) {
+        auto d = helper.until->sinceMidnight - start.sinceMidnight;
+        if (d <= std::chrono::minutes{})
+            d += kDay;
+        p.until = seconds(d);
+    }
     return p;
 }
 

@@ -23,17 +23,35 @@ std::vector<std::vector<int>> followers(const Problem& problem) {
     return next;
 }
 
-Problem mirrored(const Problem& problem) {
+Problem mirrored(const Problem& problem, int horizon) {
     Problem back = problem;
     const auto next = followers(problem);
     for (std::size_t i = 0; i < next.size(); ++i)
         back.activities[i].after = next[i];
-    for (Person& p : back.people)
-        p = {};
+    mirrorHours(problem, horizon, back);
     return back;
 }
 
-std::vector<double> tails(const Problem& problem) {
+void mirrorHours(const Problem& problem, int horizon, Problem& back) {
+    for (std::size_t p = 0; p < problem.people.size(); ++p) {
+        const Person& h = problem.people[p];
+        back.people[p] = {h.until == kNever ? 0 : std::max(0, horizon - h.until),
+                          h.from > 0 ? std::max(0, horizon - h.from) : kNever};
+    }
+    back.booked.clear();
+    for (const Booking& b : problem.booked)
+        if (b.start < horizon)
+            back.booked.push_back(
+                {b.person, b.demand, std::max(0, horizon - b.end), horizon - b.start});
+}
+
+bool hasHours(const Problem& problem) {
+    return !problem.booked.empty() || std::ranges::any_of(problem.people, [](const Person& p) {
+        return p.from > 0 || p.until < kNever;
+    });
+}
+
+std::vector<double> tails(const Problem& problem, double hands) {
     const auto next = followers(problem);
     std::vector<int> waiting(next.size());
     for (std::size_t i = 0; i < next.size(); ++i)
@@ -43,7 +61,6 @@ std::vector<double> tails(const Problem& problem) {
         if (waiting[static_cast<std::size_t>(i)] == 0)
             open.push_back(i);
 
-    const double hands = std::max(1.0, static_cast<double>(problem.people.size()));
     std::vector<double> tail(next.size(), 0);
     while (!open.empty()) {
         const int i = open.back();

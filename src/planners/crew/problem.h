@@ -45,12 +45,20 @@ struct Activity {
     std::vector<int> after{};  ///< activities that must have ended
 };
 
+/// Time for which somebody, or some tools, are spoken for by other work.
+struct Booking {
+    int person = -1; ///< -1: only tools
+    std::vector<int> demand{};
+    int start = 0, end = 0;
+};
+
 struct Problem {
     std::vector<Activity> activities;
     std::vector<Person> people;
     std::vector<int> tools; ///< how many of each
     std::vector<Strip> strips;
     std::vector<Spot> spots;
+    std::vector<Booking> booked;
 
     int size() const { return static_cast<int>(activities.size()); }
     const Activity& at(int i) const { return activities[static_cast<std::size_t>(i)]; }
@@ -62,13 +70,21 @@ int shortest(const Activity& a);
 /// Activities that follow each.
 std::vector<std::vector<int>> followers(const Problem& problem);
 
-/// Same problem with time running backwards. People's hours are left open.
-Problem mirrored(const Problem& problem);
+/// Same problem with time running backwards from `horizon`: hours and bookings too. Hours that have
+/// no beginning have no end, so that a schedule longer than the horizon is possible.
+Problem mirrored(const Problem& problem, int horizon);
+
+/// Turns only the hours and bookings of a problem into `back`, made by `mirrored`, for another
+/// horizon.
+void mirrorHours(const Problem& problem, int horizon, Problem& back);
+
+/// True where people's time is not all the same: then turning a schedule round is not a schedule.
+bool hasHours(const Problem& problem);
 
 /// Longest way from the end of each activity to the end of everything, taking every activity at its
-/// shortest and, before each activity, at least the hands' work of all it waits for shared by
-/// everybody.
-std::vector<double> tails(const Problem& problem);
+/// shortest and, before each activity, at least the work of all it waits for shared by so many
+/// hands.
+std::vector<double> tails(const Problem& problem, double hands);
 
 /// All activities so that each comes after those it waits for; of those ready, the largest key
 /// first, then the lowest index.

@@ -163,9 +163,9 @@ private:
         const Zone& zone = plan_->zones[static_cast<std::size_t>(z)];
         if (!workable_[static_cast<std::size_t>(z)])
             return -1;
-        const bool closing = kind == TaskKind::closePins, pressing = kind == TaskKind::press;
-        if ((closing || pressing) && zone.points.empty())
+        if (zone.points.empty())
             return -1;
+        const bool closing = kind == TaskKind::closePins, pressing = kind == TaskKind::press;
         if (pressing && !mayPress(zone, passNumber))
             return -1;
         return add({.kind = kind,
@@ -226,7 +226,10 @@ private:
     void shiftInto(const Pass& p) {
         const int hands = std::max(1, p.liftPeople);
         const int lifters = count({.lifts = true});
-        if (lifters < hands)
+        if (lifters == 0)
+            once("/helpers", "The quilt has to be shifted, and nobody lifts.",
+                 "Let one helper who stands lift.");
+        else if (lifters < hands)
             out_.findings.push_back(
                 {Finding::Level::warn, "/helpers",
                  words({plan_->name, ", shift into pass ", std::to_string(p.number), ": ",

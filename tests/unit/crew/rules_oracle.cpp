@@ -101,13 +101,22 @@ private:
                 say(t, "nobody is called " + name);
                 continue;
             }
-            const auto since = [&](ClockTime c) {
-                return Seconds{c.sinceMidnight - session_.setting.start.sinceMidnight};
-            };
-            if (h->from && t.start < since(*h->from))
+            // Coming more than half a day before the start means the next day; so does leaving at
+            // or before it.
+            using std::chrono::hours;
+            const auto start = session_.setting.start.sinceMidnight;
+            auto from = h->from ? h->from->sinceMidnight - start : std::chrono::minutes{0};
+            if (from < -hours{12})
+                from += hours{24};
+            if (t.start < from)
                 say(t, name + " is not there yet");
-            if (h->until && t.end > since(*h->until) && !hoursStop())
-                say(t, name + " has left");
+            if (h->until) {
+                auto until = h->until->sinceMidnight - start;
+                if (until <= hours{0})
+                    until += hours{24};
+                if (t.end > until && !hoursStop())
+                    say(t, name + " has left");
+            }
             if (t.kind == TaskKind::closePins && !h->closes)
                 say(t, name + " does not close pins");
             if (t.kind == TaskKind::press && !h->irons)
@@ -322,7 +331,8 @@ private:
             }
             return;
         }
-        expect(count(TaskKind::dotLower) == 1 && count(TaskKind::dotUpper) == 1,
+        const std::size_t once = z.points.empty() ? 0 : 1;
+        expect(count(TaskKind::dotLower) == once && count(TaskKind::dotUpper) == once,
                z.id + ": dots below and above once");
         for (const Task* press : some(job, z.pass, TaskKind::press, z.id))
             before(some(job, z.pass, TaskKind::dotUpper, z.id), {press});
