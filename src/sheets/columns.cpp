@@ -49,7 +49,6 @@ public:
             return;
         TextStyle text{style.size};
         text.align = right ? Qt::AlignRight : Qt::AlignLeft;
-        text.maxLines = style.maxLines;
         text_ = std::make_shared<TextBlock>(cell.spans, width, text);
     }
 
@@ -71,8 +70,9 @@ public:
             tickBox(p, {at.x() + 0.5, at.y() + (line - size_) / 2, double(size_), double(size_)});
             break;
         case Cell::Kind::write:
-            p.setPen(QPen{ink::kQuiet, ink::kThin, Qt::DotLine});
-            p.drawLine(at + QPointF{0, line}, at + QPointF{width_, line});
+            p.setPen(QPen{ink::kRule, ink::kThin});
+            p.setBrush(ink::kPaper);
+            p.drawRoundedRect(QRectF{at, QSizeF{width_, line}}, 2, 2);
             break;
         case Cell::Kind::people:
             drawPeople(p, at);
@@ -229,6 +229,8 @@ Flow table(const std::vector<Column>& columns, const std::vector<std::vector<Cel
         flow.push_back(row(columns, cells, w, width, style));
         if (style.headings)
             flow.back().repeat = head;
+        const auto index = &cells - rows.data();
+        flow.back().keepWithNext = index + 1 < style.together && &cells != &rows.back();
     }
     return flow;
 }

@@ -33,7 +33,7 @@ struct Cell {
     enum class Kind {
         text,
         tick,  ///< a box to tick
-        write, ///< a line to write on
+        write, ///< a field to write in
         people ///< letters in rings
     };
     Cell(QString t = {}, bool bold = false)
@@ -66,11 +66,14 @@ struct Column {
     bool right = false;
 };
 
+/// For `TableStyle::together`: not divided at all.
+inline constexpr int kAllRows = 1000;
+
 struct TableStyle {
     int size = type::kBody;
     double rowPadding = 3; ///< above and below the text
     bool headings = true;
-    int maxLines = 0;
+    int together = 1; ///< rows that stay with the headings, where they fit on a page
 };
 
 /// A table with thin rules below its rows. Its headings stay with the first row and are repeated on

@@ -29,8 +29,8 @@ CrewKey::CrewKey(const std::vector<Helper>& helpers) {
         const QString name = QString::fromStdString(h.name).trimmed();
         QString mark = QString::number(names_.size() + 1);
         for (int n = 1; n <= kLongestMark && !name.isEmpty(); ++n)
-            if (const QString candidate = printable(beginning(name, n));
-                !letters_.contains(candidate)) {
+            if (const QString candidate = beginning(name, n);
+                !letters_.contains(candidate) && printable(candidate) == candidate) {
                 mark = candidate;
                 break;
             }
@@ -54,7 +54,7 @@ QStringList CrewKey::letters(const std::vector<std::string>& names) const {
 QString CrewKey::spoken(const std::vector<std::string>& names) const {
     QStringList out;
     for (const auto& n : names)
-        out << letter(n) + QChar{0x00A0} + shortName(n);
+        out << isolated(letter(n).toStdString()) + QChar{0x00A0} + shortName(n);
     return listed(out);
 }
 

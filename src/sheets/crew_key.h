@@ -11,8 +11,9 @@
 namespace bastewright::sheets {
 
 /// Every helper's mark, the same as on the screen: the first letter of the name, two or three where
-/// names begin alike (Ada A, Bo B, Ben Be, Beth Bet), a number where those are taken too. It stands
-/// for the person in pictures and tables, whatever length or script the name has.
+/// names begin alike (Ada A, Bo B, Ben Be, Beth Bet), a number where those are taken too or no font
+/// has them. It stands for the person in pictures and tables, whatever length or script the name
+/// has.
 class CrewKey {
 public:
     explicit CrewKey(const std::vector<Helper>& helpers);

@@ -106,40 +106,41 @@ QString taskName(TaskKind kind, Basting::With with) {
 QString taskCheck(TaskKind kind, Basting::With with) {
     switch (kind) {
     case TaskKind::layBacking:
-        return Text::tr("Middles of its sides on the table's marks. Hold it in the order of the "
-                        "numbers: firm, never stretched. A palm glides and pushes no ripple.");
+        return Text::tr("Middles on the table's marks. Firm, never stretched: a palm glides and "
+                        "pushes no ripple.");
     case TaskKind::layBatting:
-        return Text::tr("Open it from the middle. Pat it flat; do not pull.");
+        return Text::tr("Opened from the middle, patted flat, not pulled.");
     case TaskKind::layTop:
-        return Text::tr("Middles on the marks, seams straight along a straight-edge. Backing and "
-                        "batting show on every side.");
+        return Text::tr("Middles on the marks, seams straight; batting and backing show on every "
+                        "side.");
     case TaskKind::reclamp:
-        return Text::tr("Never two clamps off at once. Look for a pleat before each one closes.");
+        return Text::tr("Never two off at once. Look for a pleat before each one closes.");
     case TaskKind::placeOpen:
-        return Text::tr("Through all three layers. Leave every pin open. Lean, do not climb.");
+        return Text::tr("Through all three layers, and left open. Lean, do not climb.");
     case TaskKind::smooth:
-        return Text::tr("Palms from the basted part outwards. No ripple ahead of the hand. Only "
-                        "then may pins be closed.");
+        return Text::tr("From the basted part outwards, no ripple ahead of the hand. Only then may "
+                        "pins be closed.");
     case TaskKind::closePins:
-        return Text::tr("Close from the middle outwards. Count as you go: the zone's count must "
-                        "come out.");
+        return Text::tr("From the middle outwards. The zone's count must come out.");
     case TaskKind::checkUnderside:
-        return Text::tr("Compare the overhang with the sheet: 1/2 in short or more means a pleat "
-                        "underneath. Turn up a few places: the back is caught, and flat.");
+        return Text::tr(
+            "Overhang as on the lead's sheet: 1/2 in short or more is a pleat. Turn up a "
+            "few places: the back is caught, and flat.");
     case TaskKind::shift:
         return Text::tr(
-            "Everything off the edge, sweep below with a palm, lift together on the "
-            "count, slide, fold back, hold the backing anew, return batting, then top.");
+            "Clear the edge, sweep below with a palm, lift together on the count, slide, "
+            "fold back, hold the backing anew, return batting, then top.");
     case TaskKind::foldBack:
         return Text::tr("A straight fold, batting and top together, nothing dragged.");
     case TaskKind::dotLower:
     case TaskKind::dotUpper:
         return Text::tr("Flat on the layer, none folded, none at the edge.");
     case TaskKind::foldForward:
-        return Text::tr("Roll it down; smooth from the fold outwards.");
+        return Text::tr("Rolled down, smoothed from the fold outwards.");
     case TaskKind::press:
-        return Text::tr("Lower the iron and lift it again, do not slide. Follow the label of the "
-                        "web and of the batting.");
+        return Text::tr(
+            "Lower the iron and lift it again, do not slide. Follow the labels of the web "
+            "and of the batting.");
     case TaskKind::cool:
         return Text::tr("Iron up on its heel, away from the edge.");
     case TaskKind::turnOver:

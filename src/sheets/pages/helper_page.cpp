@@ -1,7 +1,6 @@
 #include "sheets/columns.h"
 #include "sheets/ink.h"
 #include "sheets/pages/pages.h"
-#include "sheets/pictures/mapping.h"
 #include "sheets/pictures/table_picture.h"
 #include "sheets/printable.h"
 #include "sheets/task_words.h"
@@ -15,7 +14,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kPictureColumn = 176, kColumnGap = 18;
+constexpr double kPictureColumn = 150, kColumnGap = 14;
 
 /// Somebody's tasks of one pass that follow one another without another pass between.
 struct Stretch {
@@ -85,7 +84,7 @@ PassPart partOf(const SheetContext& c, const std::string& person, std::size_t q,
 }
 
 Block nameBlock(const SheetContext& c, const Helper& h) {
-    constexpr double kBadge = 46, kBeside = kBadge + 14;
+    constexpr double kBadge = 42, kBeside = kBadge + 14;
     const QString name = isolated(h.name);
     int type = type::kName;
     while (type > type::kLead && TextBlock{name, c.width - kBeside, {type, true}}.lines() > 2)
@@ -123,8 +122,7 @@ QString summary(const SheetContext& c, const Helper& h) {
     }
     QStringList words{Text::tr("Here %1").arg(hoursWords(h))};
     if (first)
-        words << Text::tr("first task %1, last one done by %2")
-                     .arg(clock(c.start(), *first), clock(c.start(), *last));
+        words << Text::tr("tasks %1 to %2").arg(clock(c.start(), *first), clock(c.start(), *last));
     if (pins > 0)
         words << Text::tr("you place %1").arg(pointCount(pins, Basting::With::pins));
     if (dots > 0)
@@ -143,7 +141,7 @@ QString whoIsWho(const SheetContext& c, const Helper& h) {
 /// A task as a line of the checklist: box, time, what, with whom, where to stand.
 Block taskRow(const SheetContext& c, const std::string& person, const Task& t, const PassPart& part,
               double width) {
-    constexpr double kTime = 26, kWhat = 76, kPad = 3;
+    constexpr double kTime = 24, kWhat = 70, kPad = 2.5;
     std::vector<Span> words{
         {taskLine(t, *part.quilt, c.with(std::size_t(t.job)), c.unit()), !t.zone.empty()}};
     std::vector<std::string> others = t.people;
@@ -165,31 +163,41 @@ Block taskRow(const SheetContext& c, const std::string& person, const Task& t, c
             }};
 }
 
-/// The small picture of the table with the person's places and zones, the places in words below.
-Block placePicture(const PassPart& part) {
-    const Rect world = worldOf(*part.quilt, *part.pass, false);
-    const double height = heightFor(world, kPictureColumn - 2 * kPictureRim, 190) + 2 * kPictureRim;
-    TablePicture show;
-    show.mine = part.zones;
-    std::vector<std::shared_ptr<TextBlock>> words;
-    double total = height;
-    for (const auto& place : part.places.all()) {
-        const QString number = QString::number(part.places.number(place));
-        show.places.push_back({place, number, true});
-        words.push_back(
-            std::make_shared<TextBlock>(std::vector<Span>{{number + QStringLiteral("  "), true},
-                                                          {placeWords(place, part.pass->table)}},
-                                        kPictureColumn, TextStyle{type::kCheck}));
-        total += words.back()->height();
-    }
-    return {.height = total,
+/// True where the table lies so wide that its picture goes above the tasks instead of beside them.
+bool isWide(const PassPart& part) {
+    return ratio(part.pass->table.width(), part.pass->table.length()) > 1.7;
+}
+
+/// The small picture of the table with the person's places and zones.
+Block placePicture(const PassPart& part, double width) {
+    // A little over one and a half points to the inch keeps a zone's id readable on a long table.
+    constexpr double kUsual = 150, kTallest = 300, kMarks = 50, kScale = 1.6;
+    const double limit =
+        std::clamp(part.pass->table.length().in() * kScale + kMarks, kUsual, kTallest);
+    TablePicture show{.near = true, .mine = part.zones};
+    for (const auto& place : part.places.all())
+        show.places.push_back({place, QString::number(part.places.number(place)), true});
+    const double height =
+        pictureHeight(*part.quilt, *part.pass, show, width, isWide(part) ? kUsual : limit);
+    return {.height = height,
             .draw = [=, quilt = part.quilt, pass = part.pass](QPainter& p, QRectF at) {
-                drawTable(p, {at.topLeft(), QSizeF{kPictureColumn, height}}, *quilt, *pass, show);
-                double y = at.top() + height;
-                for (const auto& w : words) {
-                    w->draw(p, {at.left(), y});
-                    y += w->height();
-                }
+                drawTable(p, {at.topLeft(), QSizeF{width, height}}, *quilt, *pass, show);
+            }};
+}
+
+/// The numbered places in words.
+Block placeList(const PassPart& part, double width) {
+    std::vector<Span> words;
+    for (const auto& place : part.places.all()) {
+        if (!words.empty())
+            words.push_back({Text::tr(";  ")});
+        words.push_back({QString::number(part.places.number(place)) + QChar{0x00A0}, true});
+        words.push_back({placeWords(place, part.pass->table)});
+    }
+    constexpr double kAbove = 4;
+    auto text = std::make_shared<TextBlock>(words, width, TextStyle{type::kCheck});
+    return {.height = kAbove + text->height(), .draw = [text](QPainter& p, QRectF at) {
+                text->draw(p, at.topLeft() + QPointF{0, kAbove});
             }};
 }
 
@@ -233,18 +241,26 @@ Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch
     Flow flow{passHeading(c, s, false)};
     const auto again = std::make_shared<Block>(passHeading(c, s, true));
     const PassPart part = partOf(c, person, s.quilt, s.pass);
+    const bool places = !part.places.all().empty();
     std::size_t next = 0;
-    const bool picture =
-        s.first && part.pass && (!part.zones.empty() || !part.places.all().empty());
-    if (picture) {
-        Block right = placePicture(part);
-        std::vector<Block> left;
-        const double room = c.width - kPictureColumn - kColumnGap;
-        for (double h = 0; next < s.tasks.size() && h < right.height; ++next) {
-            left.push_back(taskRow(c, person, *s.tasks[next], part, room));
-            h += left.back().height;
+    if (s.first && part.pass && (places || !part.zones.empty())) {
+        if (isWide(part)) {
+            flow.push_back(placePicture(part, c.width));
+            flow.back().keepWithNext = true;
+            if (places)
+                flow.push_back(placeList(part, c.width));
+        } else {
+            Block right = placePicture(part, kPictureColumn);
+            std::vector<Block> left;
+            const double room = c.width - kPictureColumn - kColumnGap;
+            for (double h = 0; next < s.tasks.size() && h < right.height; ++next) {
+                left.push_back(taskRow(c, person, *s.tasks[next], part, room));
+                h += left.back().height;
+            }
+            if (places)
+                left.push_back(placeList(part, room));
+            flow.push_back(beside(std::move(left), std::move(right)));
         }
-        flow.push_back(beside(std::move(left), std::move(right)));
     }
     for (; next < s.tasks.size(); ++next) {
         flow.push_back(taskRow(c, person, *s.tasks[next], part, c.width));
@@ -265,7 +281,7 @@ Flow checks(const SheetContext& c, const std::vector<Stretch>& all) {
                 continue;
             flow.push_back(paragraph(
                 std::vector<Span>{{taskName(t->kind, with) + QStringLiteral(". "), true}, {words}},
-                c.width, type::kCheck, 6));
+                c.width, type::kCheck, 4));
         }
     return flow;
 }

@@ -1,6 +1,5 @@
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
-#include "sheets/pictures/mapping.h"
 #include "sheets/pictures/piece_pictures.h"
 #include "sheets/words.h"
 
@@ -11,11 +10,21 @@
 namespace bastewright::sheets {
 namespace {
 
+/// Points to the inch at which every tile of the quilt fits, so that they are drawn to one scale.
+double commonScale(const std::vector<PointPattern>& patterns, double width, double height) {
+    double scale = 1e9;
+    for (const auto& p : patterns)
+        scale = std::min({scale, width / std::max(p.tile.width.in(), 0.1),
+                          height / std::max(p.tile.length.in(), 0.1)});
+    return scale;
+}
+
 /// The tile on the left, its points' distances from the corner on the right.
 Block patternBlock(const SheetContext& c, std::size_t q, const PointPattern& pattern) {
-    const double pictureWidth = c.width * 0.46;
-    const Rect tile{Length{}, Length{}, pattern.tile.width, pattern.tile.length};
-    const double pictureHeight = std::max(60.0, heightFor(tile, pictureWidth, c.height * 0.42)) + 6;
+    const double pictureWidth = c.width * 0.44;
+    const double scale = commonScale(c.plan.quilts[q].patterns, pictureWidth - 8, c.height * 0.36);
+    const double pictureHeight = scale * pattern.tile.length.in() + 8;
+    const double drawnWidth = scale * pattern.tile.width.in() + 8;
     std::vector<std::vector<Cell>> rows;
     int number = 0;
     for (const auto& point : pattern.points)
@@ -33,7 +42,7 @@ Block patternBlock(const SheetContext& c, std::size_t q, const PointPattern& pat
     return {.height = std::max(pictureHeight, listHeight),
             .before = 4,
             .draw = [=, &pattern](QPainter& p, QRectF at) {
-                drawPattern(p, {at.topLeft(), QSizeF{pictureWidth, pictureHeight}}, pattern, pin);
+                drawPattern(p, {at.topLeft(), QSizeF{drawnWidth, pictureHeight}}, pattern, pin);
                 double y = at.top();
                 for (const auto& b : *list) {
                     b.draw(p, {at.right() - listWidth, y, listWidth, b.height});
@@ -48,11 +57,10 @@ Flow patternPage(const SheetContext& c, std::size_t quilt) {
     const auto& patterns = c.plan.quilts[quilt].patterns;
     if (patterns.empty())
         return {};
-    Flow flow{
-        title(Text::tr("Where each one goes"),
-              Text::tr("%1 · measured from the tile's head-left corner to the middle of the pin")
-                  .arg(c.quiltName(quilt)),
-              c.width)};
+    Flow flow{title(Text::tr("Where each one goes"),
+                    Text::tr("%1 · measured from the tile's head-left corner to the middle of each")
+                        .arg(c.quiltName(quilt)),
+                    c.width)};
     flow.front().newPage = true;
     for (const auto& pattern : patterns) {
         flow.push_back(heading(Text::tr("%1 in each %2, so")

@@ -63,7 +63,7 @@ Block quiltBlock(const SheetContext& c, std::size_t q) {
     const QuiltPlan& quilt = c.plan.quilts[q];
     const double pictureWidth = c.width * 0.4;
     const Rect top{Length{}, Length{}, quilt.layers.top.width, quilt.layers.top.length};
-    const double pictureHeight = heightFor(top, pictureWidth, 290) + 4;
+    const double pictureHeight = heightFor(top, pictureWidth, c.severalQuilts() ? 190 : 250) + 4;
     const double textX = pictureWidth + 22;
     auto rows = std::make_shared<Flow>(facts(quiltFacts(c, q), c.width - textX, 86));
     double textHeight = 0;
@@ -88,14 +88,20 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt) {
     for (const auto& a : quilt.alternatives) {
         const bool b = a.chosen;
         const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
-        rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true},
-                        Cell{QString::fromStdString(a.surface), b}, Cell{lies, b},
+        std::vector<Span> way{{QString::fromStdString(a.surface), true}};
+        if (!a.why.empty())
+            way.push_back({Text::tr(": %1").arg(QString::fromStdString(a.why))});
+        rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{way}, Cell{lies, b},
                         Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
                         Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
                         Cell{QString::number(a.lifts), b},
                         Cell{length(a.largestShift, c.unit()), b}});
     }
-    Flow flow{heading(Text::tr("The other ways that were weighed"), c.width)};
+    Flow flow{heading(c.severalQuilts()
+                          ? Text::tr("The ways that were weighed: %1")
+                                .arg(quilt.name.empty() ? QString{} : isolated(quilt.name))
+                          : Text::tr("The ways that were weighed"),
+                      c.width)};
     flow += table({{{}, 0},
                    {Text::tr("Table"), -1},
                    {Text::tr("Lies"), 0},
@@ -104,7 +110,7 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt) {
                    {Text::tr("Time"), 0, true},
                    {Text::tr("Lifts"), 0, true},
                    {Text::tr("Longest shift"), 58, true}},
-                  rows, c.width, {.size = type::kSmall});
+                  rows, c.width, {.size = type::kSmall, .rowPadding = 2});
     return flow;
 }
 
@@ -130,7 +136,7 @@ Flow people(const SheetContext& c) {
                    {Text::tr("Here"), 0},
                    {Text::tr("Reach"), 0, true},
                    {Text::tr("Can"), -1}},
-                  rows, c.width);
+                  rows, c.width, {.rowPadding = 2, .together = kAllRows});
     return flow;
 }
 
@@ -172,7 +178,23 @@ Flow passes(const SheetContext& c) {
                    {Text::tr("Shift"), -1},
                    {Text::tr("Zones"), 0, true},
                    {Text::tr("Points"), 0, true}},
-                  rows, c.width);
+                  rows, c.width, {.rowPadding = 2, .together = kAllRows});
+    return flow;
+}
+
+Flow help(const SheetContext& c) {
+    if (c.plan.help.empty())
+        return {};
+    std::vector<std::vector<Cell>> rows;
+    for (const auto& h : c.plan.help) {
+        const QString passes =
+            h.passesSaved == 1 ? Text::tr("1 pass") : Text::tr("%1 passes").arg(h.passesSaved);
+        rows.push_back({Cell{QString::fromStdString(h.change)}, Cell{span(h.saved), true},
+                        Cell{h.passesSaved > 0 ? passes : QString{}}});
+    }
+    Flow flow{heading(Text::tr("What would help most"), c.width)};
+    flow += table({{Text::tr("Change"), -1}, {Text::tr("Saves"), 0, true}, {{}, 0, true}}, rows,
+                  c.width, {.rowPadding = 2, .together = kAllRows});
     return flow;
 }
 
@@ -200,6 +222,7 @@ Flow sessionPage(const SheetContext& c) {
     flow += people(c);
     for (std::size_t q = 0; q < plan.quilts.size(); ++q)
         flow += alternatives(c, plan.quilts[q]);
+    flow += help(c);
     flow.front().newPage = true;
     return flow;
 }

@@ -6,6 +6,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace bastewright::sheets {
 namespace {
 
@@ -31,21 +33,24 @@ void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
     p.save();
     const Mapping map{topOf(quilt), box.adjusted(2, 2, -2, -2)};
     frame(p, map(topOf(quilt)), ink::kLine, Qt::SolidLine, ink::kPaper);
+    double tagSize = 15;
     for (const auto& zone : quilt.zones) {
         const QRectF r = map(zone.area);
         p.setPen(QPen{ink::kRule, ink::kThin});
         p.drawRect(r);
-        label(p, r.center(), QString::fromStdString(zone.id), type::kBody, r.width() - 3);
+        const double room = std::min(r.width(), r.height());
+        tagSize = std::clamp(room * 0.3, 9.0, tagSize);
+        label(p, r.center(), QString::fromStdString(zone.id),
+              std::clamp(int(room * 0.32), 7, type::kBody), r.width() - 3);
     }
     for (const auto& pass : quilt.passes)
         frame(p, map(pass.fresh), ink::kBold);
-    constexpr double kTag = 15;
     for (const auto& pass : quilt.passes) {
-        const QRectF tag{map(pass.fresh).topLeft(), QSizeF{kTag, kTag}};
+        const QRectF tag{map(pass.fresh).topLeft(), QSizeF{tagSize, tagSize}};
         p.setPen(Qt::NoPen);
         p.setBrush(ink::kDark);
         p.drawRect(tag);
-        label(p, tag.center(), QString::number(pass.number), type::kHead, kTag - 2, true,
+        label(p, tag.center(), QString::number(pass.number), type::kHead, tagSize - 2, true,
               ink::kPaper);
     }
     p.restore();

@@ -8,6 +8,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <optional>
 
 namespace bastewright::sheets {
 namespace {
@@ -53,6 +54,10 @@ QPointF TableMarks::onSide(Side side, Length along, double out) const {
     return map_(at) + outward(side) * out;
 }
 
+double TableMarks::rollThickness(const Roll& roll) const {
+    return std::max(7.0, map_(roll.diameter));
+}
+
 void TableMarks::hold(const HoldPoint& hold, Length overhang) {
     constexpr double kSize = 12;
     // Tape lies where the backing ends on the table.
@@ -71,7 +76,7 @@ void TableMarks::hold(const HoldPoint& hold, Length overhang) {
 void TableMarks::roll(const Roll& roll, const Rect& top) {
     const Rect on = intersection(top, table_);
     const Length middle = isAcross(roll.side) ? on.x().middle() : on.y().middle();
-    const double thick = std::max(7.0, map_(roll.diameter)), half = map_(roll.along) / 2;
+    const double thick = rollThickness(roll), half = map_(roll.along) / 2;
     const QPointF centre = onSide(roll.side, middle, 10 + thick / 2);
     const QRectF body = lying(roll.side, centre, 2 * half, thick);
     p_.setPen(QPen{ink::kDark, ink::kLine, roll.folded ? Qt::DashLine : Qt::SolidLine});
@@ -88,11 +93,15 @@ void TableMarks::roll(const Roll& roll, const Rect& top) {
     }
 }
 
-void TableMarks::wall(Side side) {
-    constexpr double kThick = 7;
+void TableMarks::wall(Side side, const Pass& pass) {
+    constexpr double kThick = 6;
+    double out = 10; // clear of the clamps, and of a roll between table and wall
+    for (const auto& roll : pass.rolls)
+        if (roll.side == side)
+            out += rollThickness(roll) + 5;
     const Length mid = isAcross(side) ? table_.x().middle() : table_.y().middle();
     const double along = map_(lengthOfSide(table_, side));
-    const QRectF band = lying(side, onSide(side, mid, 12), along, kThick);
+    const QRectF band = lying(side, onSide(side, mid, out), along, kThick);
     p_.setPen(Qt::NoPen);
     p_.setBrush(ink::kPaper);
     p_.drawRect(band);
@@ -114,35 +123,48 @@ void TableMarks::place(const PlaceMark& mark) {
           kBadge, mark.text, mark.solid);
 }
 
-void TableMarks::smoothing(const Pass& pass) {
+void TableMarks::smoothing(const QuiltPlan& quilt, const Pass& pass) {
     const QRectF fresh = map_(pass.fresh);
     for (const Side side : pass.smoothTowards) {
+        const bool across = isAcross(side);
         const QPointF out = outward(side);
-        const double depth = isAcross(side) ? fresh.height() : fresh.width();
-        const double breadth = isAcross(side) ? fresh.width() : fresh.height();
-        const double reach = std::min(34.0, depth * 0.3);
-        const QPointF rim = fresh.center() + out * (depth / 2);
-        const QPointF aside = isAcross(side) ? QPointF{1, 0} : QPointF{0, 1};
-        for (const double t : {-0.5, 0.5}) {
-            const QPointF tip = rim + aside * (t * (breadth - 18)) - out * 11;
-            arrow(p_, tip - out * reach, tip, 1.6);
-        }
+        const double depth = across ? fresh.height() : fresh.width();
+        const double line = freeLine(quilt, pass, side);
+        const QPointF rim = across
+                                ? QPointF{line, side == Side::head ? fresh.top() : fresh.bottom()}
+                                : QPointF{side == Side::left ? fresh.left() : fresh.right(), line};
+        const QPointF tip = rim - out * 9;
+        arrow(p_, tip - out * std::min(36.0, depth * 0.3), tip, 1.8);
     }
 }
 
-void TableMarks::sideNames(const Rect& world) {
-    const QRectF r = map_(world);
-    constexpr double kOut = kPictureRim - 7;
-    for (const Side side : kSides) {
-        const double half = (isAcross(side) ? r.height() : r.width()) / 2;
-        const QPointF at = r.center() + outward(side) * (half + kOut);
-        p_.save();
-        p_.translate(at);
-        if (!isAcross(side))
-            p_.rotate(-90);
-        label(p_, {0, 0}, sideName(side), type::kHead, 80, false, ink::kQuiet);
-        p_.restore();
+double TableMarks::freeLine(const QuiltPlan& quilt, const Pass& pass, Side side) const {
+    const bool across = isAcross(side);
+    const Interval whole = across ? pass.fresh.x() : pass.fresh.y();
+    std::optional<Length> best;
+    for (const auto& zone : quilt.zones) {
+        const Length at = across ? zone.area.x0 : zone.area.y0;
+        if (zone.pass == pass.number && whole.lo < at && at < whole.hi &&
+            (!best || abs(at - whole.middle()) < abs(*best - whole.middle())))
+            best = at;
     }
+    const QPointF low = map_(Point{pass.fresh.x0, pass.fresh.y0});
+    constexpr double kInset = 8;
+    if (!best)
+        return (across ? low.x() : low.y()) + kInset;
+    const QPointF on = map_(across ? Point{*best, pass.fresh.y0} : Point{pass.fresh.x0, *best});
+    return across ? on.x() : on.y();
+}
+
+void TableMarks::sideName(Side side, const Rect& world, double out) {
+    const QRectF r = map_(world);
+    const double half = (isAcross(side) ? r.height() : r.width()) / 2;
+    p_.save();
+    p_.translate(r.center() + outward(side) * (half + out));
+    if (!isAcross(side))
+        p_.rotate(-90);
+    label(p_, {0, 0}, sheets::sideName(side), type::kHead, 80, false, ink::kQuiet);
+    p_.restore();
 }
 
 } // namespace bastewright::sheets

@@ -16,14 +16,18 @@ public:
 
     void hold(const HoldPoint& hold, Length overhang);
     void roll(const Roll& roll, const Rect& top);
-    void wall(Side side);
+    void wall(Side side, const Pass& pass);
     void place(const PlaceMark& mark);
-    void smoothing(const Pass& pass);
-    void sideNames(const Rect& world);
+    void smoothing(const QuiltPlan& quilt, const Pass& pass);
+    /// `out` points away from the picture.
+    void sideName(Side side, const Rect& world, double out);
 
 private:
     /// The point `along` the table's side (page), moved `out` points away from the table.
     QPointF onSide(Side side, Length along, double out) const;
+    /// Where an arrow towards a side crosses no zone's id: on a line between zones, in page units.
+    double freeLine(const QuiltPlan& quilt, const Pass& pass, Side side) const;
+    double rollThickness(const Roll& roll) const;
 
     QPainter& p_;
     const Mapping& map_;

@@ -33,6 +33,26 @@ void outline(QPainter& p, QRectF r, double weight, Qt::PenStyle style,
     p.drawRect(r);
 }
 
+/// White kept inside the box for the marks outside the table's edge.
+double rimOf(const TablePicture& show) {
+    return show.places.empty() ? 26 : 36;
+}
+
+/// How much of the quilt beyond the table's edge a near picture shows.
+const Length kNear = Length::inches(8);
+
+/// What the picture has to hold.
+Rect worldOf(const QuiltPlan& quilt, const Pass& pass, const TablePicture& show) {
+    const Rect quiltArea =
+        show.layers ? layerRect(topOf(quilt), quilt.layers.backing) : topOf(quilt);
+    return show.near ? around(intersection(quiltArea, pass.table.grown(kNear)), pass.table)
+                     : around(quiltArea, pass.table);
+}
+
+QRectF deflated(QRectF box, double by) {
+    return box.adjusted(by, by, -by, -by);
+}
+
 /// One picture in the making: the parts are drawn from the table upwards.
 class Drawing {
 public:
@@ -43,8 +63,8 @@ public:
         , pass_{pass}
         , show_{show}
         , top_{topOf(quilt)}
-        , world_{worldOf(quilt, pass, show.layers)}
-        , map_{world_, box.adjusted(kPictureRim, kPictureRim, -kPictureRim, -kPictureRim)}
+        , world_{worldOf(quilt, pass, show)}
+        , map_{world_, deflated(box, rimOf(show))}
         , marks_{p, map_, pass.table} {}
 
     void draw() {
@@ -53,22 +73,27 @@ public:
         fresh();
         edge();
         if (show_.smoothing)
-            marks_.smoothing(pass_);
+            marks_.smoothing(quilt_, pass_);
         if (show_.rolls)
             for (const auto& roll : pass_.rolls)
                 marks_.roll(roll, top_);
         for (const Side side : quilt_.surface.closed)
-            marks_.wall(side);
+            marks_.wall(side, pass_);
         for (const auto& mark : show_.places)
             marks_.place(mark);
         if (show_.holds)
             for (const auto& hold : holdOrder(pass_))
                 marks_.hold(hold, pass_.backingOverhang[hold.side]);
-        if (show_.sideNames)
-            marks_.sideNames(world_);
+        // Near pictures are small: one name tells the way up.
+        for (const Side side : kSides)
+            if (!show_.near || side == Side::head)
+                marks_.sideName(side, world_, rimOf(show_) - 7);
     }
 
 private:
+    /// As much of an area as the picture shows.
+    Rect shown(const Rect& r) const { return intersection(r, world_); }
+
     void ground() {
         p_.setPen(Qt::NoPen);
         p_.setBrush(ink::kTable);
@@ -77,7 +102,7 @@ private:
         const Rect backing =
             show_.layers ? around(layerRect(top_, quilt_.layers.backing), top_) : top_;
         p_.setBrush(kHanging);
-        p_.drawRect(map_(backing));
+        p_.drawRect(map_(shown(backing)));
         const Rect onTable = intersection(backing, pass_.table);
         if (!onTable.empty()) {
             p_.setBrush(ink::kPaper);
@@ -93,11 +118,30 @@ private:
 
     void basted() {
         for (const auto& earlier : quilt_.passes)
-            if (earlier.number < pass_.number) {
-                hatch(p_, map_(earlier.fresh));
-                outline(p_, map_(earlier.fresh), ink::kHair, Qt::SolidLine, ink::kHatch);
-            }
-        outline(p_, map_(top_), ink::kLine, Qt::SolidLine);
+            if (earlier.number < pass_.number)
+                basted(shown(earlier.fresh));
+        topEdges();
+    }
+
+    void basted(const Rect& area) {
+        if (area.empty())
+            return;
+        hatch(p_, map_(area));
+        outline(p_, map_(area), ink::kHair, Qt::SolidLine, ink::kHatch);
+    }
+
+    /// The top's own edges; where the picture leaves the rest of it off there is none.
+    void topEdges() {
+        const Rect r = shown(top_);
+        p_.setPen(QPen{ink::kDark, ink::kLine, Qt::SolidLine, Qt::SquareCap});
+        const auto line = [&](bool edge, Point from, Point to) {
+            if (edge)
+                p_.drawLine(map_(from), map_(to));
+        };
+        line(r.y0 == top_.y0, {r.x0, r.y0}, {r.x1, r.y0});
+        line(r.y1 == top_.y1, {r.x0, r.y1}, {r.x1, r.y1});
+        line(r.x0 == top_.x0, {r.x0, r.y0}, {r.x0, r.y1});
+        line(r.x1 == top_.x1, {r.x1, r.y0}, {r.x1, r.y1});
     }
 
     void fresh() {
@@ -121,7 +165,8 @@ private:
         }
         outline(p_, r, ink::kThin, Qt::SolidLine, ink::kQuiet);
         const double room = r.width() - 4;
-        const int type = int(std::clamp(r.height() * 0.42, 7.0, double(type::kLead)));
+        const int type =
+            int(std::clamp(r.height() * (show_.near ? 0.52 : 0.42), 7.0, double(type::kLead)));
         const bool counts = show_.counts && r.height() > 26;
         const QString id = QString::fromStdString(zone.id);
         const QPointF at = r.center() - QPointF{0, counts ? type * 0.5 : 0};
@@ -151,11 +196,10 @@ private:
 
 } // namespace
 
-Rect worldOf(const QuiltPlan& quilt, const Pass& pass, bool layers) {
-    Rect world = around(topOf(quilt), pass.table);
-    if (layers)
-        world = around(world, layerRect(topOf(quilt), quilt.layers.backing));
-    return world;
+double pictureHeight(const QuiltPlan& quilt, const Pass& pass, const TablePicture& show,
+                     double width, double limit) {
+    const double rims = 2 * rimOf(show);
+    return heightFor(worldOf(quilt, pass, show), width - rims, limit - rims) + rims;
 }
 
 std::vector<Rect> tablesUnder(const SurfacePlan& surface, const Rect& table) {

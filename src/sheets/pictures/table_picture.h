@@ -26,7 +26,7 @@ struct TablePicture {
     bool rolls = false;
     bool smoothing = false; ///< arrows
     bool counts = false;    ///< points below each zone's id
-    bool sideNames = true;
+    bool near = false; ///< only what lies on the table and a little beyond it; the rest is left off
     std::vector<std::string> mine{}; ///< zones drawn as this person's; empty: no distinction
     std::vector<PlaceMark> places{};
 };
@@ -35,13 +35,11 @@ struct TablePicture {
 void drawTable(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& pass,
                const TablePicture& show);
 
-/// What the picture has to hold: table and quilt with all its layers shown.
-Rect worldOf(const QuiltPlan& quilt, const Pass& pass, bool layers);
+/// Height the picture takes in a box so wide, at most `limit`.
+double pictureHeight(const QuiltPlan& quilt, const Pass& pass, const TablePicture& show,
+                     double width, double limit);
 
 /// The tables of the surface, in the quilt's frame, as they lie in a pass.
 std::vector<Rect> tablesUnder(const SurfacePlan& surface, const Rect& table);
-
-/// White that every table picture keeps inside its box for the marks outside the table's edge.
-inline constexpr double kPictureRim = 26;
 
 } // namespace bastewright::sheets
