@@ -39,6 +39,12 @@ Length lengthOf(const Segment& s) {
     return abs(s.to.x - s.from.x) + abs(s.to.y - s.from.y);
 }
 
+/// A measure of a piece before it is joined: half an overlap more at each end that is joined.
+Length uncut(Interval area, Interval batting, Length overlap) {
+    return area.size() +
+           overlap / 2 * ((area.lo > batting.lo ? 1 : 0) + (area.hi < batting.hi ? 1 : 0));
+}
+
 } // namespace
 
 void battingPieces(const QuiltView& v, Report& report) {
@@ -89,6 +95,47 @@ void battingJoins(const QuiltView& v, Report& report) {
                    " of joining strip is planned for joins of " + figure(strip, v.plan.unit) + ".");
 }
 
-void battingFits(const QuiltView&, Report&) {}
+// What is cut from a leftover lies inside it, its raw edges trimmed off; it is its place in the
+// batting and half of every overlap it takes part in (two layers are cut through the middle of
+// their overlap).
+void battingFits(const QuiltView& v, Report& report) {
+    const BattingPlan* plan = joined(v);
+    if (plan == nullptr)
+        return;
+    const Batting& batting = v.job.batting;
+    const Rect all{{}, {}, v.quilt.layers.batting.width, v.quilt.layers.batting.length};
+    const Unit unit = v.plan.unit;
+    std::map<std::string, std::vector<Rect>> used;
+    for (const BattingPiecePlaced& p : plan->pieces) {
+        const std::string what = v.label() + ": batting piece '" + p.name + "'";
+        const auto leftover = std::ranges::find(batting.pieces, p.name, &BattingPiece::name);
+        if (leftover == batting.pieces.end()) {
+            report.add(what + " is not among the leftovers.");
+            continue;
+        }
+        used[p.name].push_back(p.onPiece);
+        const Rect usable = Rect{{}, {}, leftover->width, leftover->length}.grown(-batting.trim);
+        if (!usable.contains(p.onPiece))
+            report.add(what + " is cut from " + box(p.onPiece, unit) +
+                       "; without its raw edges it is " + box(usable, unit) + ".");
+        if (p.turned && !batting.mayTurn)
+            report.add(what + " is turned, but pieces may not be.");
+        Length width = uncut(p.area.x(), all.x(), batting.overlap);
+        Length length = uncut(p.area.y(), all.y(), batting.overlap);
+        if (p.turned)
+            std::swap(width, length);
+        if (p.onPiece.width() < width - kHalving || p.onPiece.length() < length - kHalving)
+            report.add(what + " is cut " + figure(p.onPiece.width(), unit) + " by " +
+                       figure(p.onPiece.length(), unit) + "; with its overlaps it takes " +
+                       figure(width, unit) + " by " + figure(length, unit) + ".");
+    }
+    for (const auto& [name, cuts] : used) {
+        const auto leftover = std::ranges::find(batting.pieces, name, &BattingPiece::name);
+        const auto splits = std::ranges::count(plan->splits, name, &BattingSplit::name);
+        if (std::ssize(cuts) > leftover->count + splits)
+            report.add(v.label() + ": " + std::to_string(cuts.size()) + " pieces are cut from '" +
+                       name + "', of which there are " + std::to_string(leftover->count) + ".");
+    }
+}
 
 } // namespace bastewright::check

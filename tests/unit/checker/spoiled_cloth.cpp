@@ -104,6 +104,33 @@ std::vector<Spoiled> spoiledCloth() {
         {"AJoinIsShorterThanItsEdge",
          {"batting.joins"},
          [](Good& g) { batting(g).joins.front().to.y = 40_in; }},
+        {"APieceIsNotAmongTheLeftovers",
+         {"batting.fits"},
+         [](Good& g) { batting(g).pieces.front().name = "new"; }},
+        {"ALeftoverIsUsedTwice",
+         {"batting.fits"},
+         [](Good& g) { batting(g).pieces.back().name = "wide"; }},
+        {"ARawEdgeIsNotTrimmed", {"batting.fits"}, [](Good& g) { g.job().batting.trim = 0.75_in; }},
+        {"TheOverlapIsForgotten",
+         {"batting.fits"},
+         [](Good& g) { g.job().batting.overlap = 2_in; }},
+        {"APieceIsTurnedThatMayNotBe",
+         {"batting.fits"},
+         [](Good& g) {
+             BattingPiecePlaced& p = batting(g).pieces.front();
+             g.job().batting.pieces.front() = {"wide", 46_in, 30_in};
+             p.turned = true;
+             p.onPiece = {0.5_in, 0.5_in, 44.5_in, 29.25_in};
+         }},
+        {"APieceThatMayBeTurnedIs",
+         {},
+         [](Good& g) {
+             BattingPiecePlaced& p = batting(g).pieces.front();
+             g.job().batting.pieces.front() = {"wide", 46_in, 30_in};
+             g.job().batting.mayTurn = true;
+             p.turned = true;
+             p.onPiece = {0.5_in, 0.5_in, 44.5_in, 29.25_in};
+         }},
         {"TooLittleStrip", {"batting.joins"}, [](Good& g) { batting(g).strip = 40_in; }},
     };
 }
