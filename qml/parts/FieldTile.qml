@@ -1,0 +1,75 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Bastewright.Theme
+import Bastewright.View
+
+// One value with its name; tapped to change it. Toggles flip at once.
+AbstractButton {
+    id: tile
+
+    property string label: ""
+    property string value: ""
+    property string kind: ""
+    property bool optional: false
+
+    implicitHeight: Math.max(Theme.target, lines.implicitHeight + Theme.gap * 1.6)
+    focusPolicy: Qt.StrongFocus
+    Accessible.name: label + ", " + (value === "" ? qsTr("not given") : value)
+    Accessible.onPressAction: tile.clicked()
+    Keys.onReturnPressed: tile.clicked()
+    Keys.onEnterPressed: tile.clicked()
+
+    readonly property bool action: kind === "action"
+
+    contentItem: Item {
+        Column {
+            id: lines
+
+            anchors.verticalCenter: parent.verticalCenter
+            x: Theme.gap * 1.2
+            width: parent.width - 2 * x - (mark.visible ? mark.width + Theme.gap : 0)
+
+            Words {
+                width: parent.width
+                text: tile.label
+                quiet: !tile.action
+                font.pixelSize: tile.action ? Theme.text : Theme.small
+            }
+            Words {
+                width: parent.width
+                visible: !tile.action
+                text: tile.value === "" ? qsTr("not given") : tile.value
+                font.pixelSize: Theme.large
+                font.bold: tile.value !== ""
+                color: tile.value === "" ? Theme.quiet : Theme.ink
+            }
+        }
+        Glyph {
+            id: mark
+
+            anchors.verticalCenter: parent.verticalCenter
+            x: parent.width - width - Theme.gap * 1.2
+            visible: tile.action
+            name: tile.action ? "plus" : ""
+            color: Theme.accent
+            width: Theme.text * 1.2
+            height: width
+        }
+    }
+    background: Rectangle {
+        radius: Theme.radius
+        color: tile.down ? Theme.soft : tile.action ? "transparent" : Theme.paper
+        border.width: Theme.line
+        border.color: Theme.edge
+
+        Rectangle {
+            anchors.fill: parent
+            anchors.margins: -Theme.line
+            visible: tile.visualFocus
+            color: "transparent"
+            radius: Theme.radius
+            border.width: Theme.line * 2
+            border.color: Theme.accent
+        }
+    }
+}

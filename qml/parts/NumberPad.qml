@@ -1,0 +1,134 @@
+import QtQuick
+import QtQuick.Layouts
+import Bastewright.Theme
+
+// Figures for a finger: whole numbers, eighths of an inch, tenths, or a time of day.
+Column {
+    id: pad
+
+    // "inch", "metric", "count", "number" or "time"
+    property string mode: "inch"
+    property string text: ""
+    property string unit: ""
+    property real least: Theme.target
+    property real size: Theme.large
+    property bool fresh: true // the first key replaces what stood there
+
+    signal accepted
+
+    readonly property string whole: text.replace(/\s*\d*\/\d*\s*$/, "").trim()
+
+    spacing: Theme.gap
+
+    function begin(value: string) {
+        text = value.replace(/[^0-9:.,\/ ]/g, "").trim()
+        fresh = true
+    }
+    function key(figure: string) {
+        const before = fresh ? "" : text
+        fresh = false
+        if (mode === "time") {
+            const figures = (before.replace(/:/g, "") + figure).slice(-4)
+            text = figures.length > 2 ? figures.slice(0, -2) + ":" + figures.slice(-2) : figures
+        } else if (before.length < 12) {
+            text = before.indexOf("/") >= 0 ? (whole + figure) : before + figure
+        }
+    }
+    function fraction(part: string) {
+        const base = fresh ? "" : whole
+        fresh = false
+        text = base === "" ? part : base + " " + part
+    }
+    function erase() {
+        const before = text
+        fresh = false
+        text = mode === "time" ? before.replace(/:/g, "").slice(0, -1)
+             : before.indexOf("/") >= 0 ? whole : before.slice(0, -1)
+    }
+
+    Keys.onPressed: event => {
+        if (/^[0-9]$/.test(event.text))
+            pad.key(event.text)
+        else if (event.text === "." || event.text === ",")
+            pad.point()
+        else if (event.text === "/" || event.text === " " || event.text === ":")
+            pad.text = pad.text + event.text
+        else if (event.key === Qt.Key_Backspace)
+            pad.erase()
+        else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+            pad.accepted()
+        else
+            return
+        event.accepted = true
+    }
+    function point() {
+        if (mode === "count" || mode === "time" || text.indexOf(".") >= 0)
+            return
+        text = (fresh ? "0" : text) + "."
+        fresh = false
+    }
+
+    Rectangle {
+        width: parent.width
+        height: Math.max(pad.least, shown.implicitHeight + Theme.gap)
+        radius: Theme.radius
+        color: Theme.ground
+        border.width: Theme.line
+        border.color: Theme.strongEdge
+
+        Words {
+            id: shown
+
+            anchors.centerIn: parent
+            width: parent.width - 2 * Theme.gap
+            horizontalAlignment: Text.AlignHCenter
+            text: (pad.text === "" ? "–" : pad.text) + (pad.unit === "" ? "" : " " + pad.unit)
+            font.pixelSize: Math.max(Theme.title, pad.size)
+            font.bold: true
+            color: pad.fresh ? Theme.quiet : Theme.ink
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+    }
+    GridLayout {
+        width: parent.width
+        columns: pad.mode === "inch" ? 5 : 3
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.gap
+
+        Repeater {
+            model: pad.mode === "inch"
+                   ? ["7", "8", "9", "1/8", "1/4", "4", "5", "6", "3/8", "1/2", "1", "2", "3", "5/8", "3/4", ".", "0", "<", "7/8"]
+                   : pad.mode === "count" ? ["7", "8", "9", "4", "5", "6", "1", "2", "3", "", "0", "<"]
+                   : pad.mode === "time" ? ["7", "8", "9", "4", "5", "6", "1", "2", "3", "", "0", "<"]
+                   : ["7", "8", "9", "4", "5", "6", "1", "2", "3", ".", "0", "<"]
+
+            Press {
+                id: figure
+
+                required property string modelData
+
+                Layout.fillWidth: true
+                Layout.preferredWidth: pad.least
+                least: pad.least
+                visible: modelData !== ""
+                text: modelData === "<" ? "" : modelData
+                glyph: modelData === "<" ? "erase" : ""
+                size: pad.size
+                focusPolicy: Qt.NoFocus
+                checked: modelData.length > 1 && pad.text.endsWith(modelData)
+                Accessible.name: modelData === "<" ? qsTr("Delete") : modelData
+                onClicked: {
+                    if (modelData === "<")
+                        pad.erase()
+                    else if (modelData === ".")
+                        pad.point()
+                    else if (modelData.length > 1)
+                        pad.fraction(modelData)
+                    else
+                        pad.key(modelData)
+                }
+            }
+        }
+    }
+}

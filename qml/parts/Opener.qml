@@ -1,0 +1,68 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Bastewright.Theme
+import Bastewright.View
+
+// A tile that opens something: a drawing, a name, and half a line of what is in it.
+AbstractButton {
+    id: opener
+
+    property string glyph: ""
+    property string title: ""
+    property string summary: ""
+    property bool loud: false
+
+    implicitHeight: Math.max(Theme.target, lines.implicitHeight + Theme.gap * 1.4)
+    focusPolicy: Qt.StrongFocus
+    Accessible.name: title + ", " + summary
+    Accessible.onPressAction: opener.clicked()
+    Keys.onReturnPressed: opener.clicked()
+    Keys.onEnterPressed: opener.clicked()
+
+    contentItem: Item {
+        Glyph {
+            id: drawing
+
+            anchors.verticalCenter: parent.verticalCenter
+            x: opener.mirrored ? parent.width - width - Theme.gap * 1.2 : Theme.gap * 1.2
+            name: opener.glyph
+            color: Theme.accent
+            width: Theme.title
+            height: width
+        }
+        Column {
+            id: lines
+
+            anchors.verticalCenter: parent.verticalCenter
+            x: opener.mirrored ? Theme.gap * 3 + Theme.text : drawing.x + drawing.width + Theme.gap * 1.2
+            width: parent.width - drawing.width - Theme.text - Theme.gap * 5
+
+            Words {
+                width: parent.width
+                text: opener.title
+                font.bold: true
+            }
+            Words {
+                width: parent.width
+                visible: opener.summary !== ""
+                text: opener.summary
+                font.pixelSize: Theme.small
+                quiet: true
+            }
+        }
+        Glyph {
+            anchors.verticalCenter: parent.verticalCenter
+            x: opener.mirrored ? Theme.gap : parent.width - width - Theme.gap
+            name: opener.mirrored ? "back" : "forward"
+            color: Theme.quiet
+            width: Theme.text
+            height: width
+        }
+    }
+    background: Rectangle {
+        radius: Theme.radius
+        color: opener.down ? Theme.soft : opener.loud ? Theme.stop : Theme.paper
+        border.width: opener.visualFocus ? Theme.line * 3 : Theme.line
+        border.color: opener.visualFocus ? Theme.accent : opener.loud ? Theme.strongEdge : Theme.edge
+    }
+}

@@ -1,0 +1,95 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Bastewright.Theme
+import Bastewright.View
+
+// Anything that is pressed: a patch of cloth with its word and drawing. `main` is sewn round with a
+// running stitch: the one thing to do next.
+AbstractButton {
+    id: press
+
+    property string glyph: ""
+    property bool main: false
+    property bool plain: false
+    property real size: Theme.text
+    property real least: Theme.target
+
+    implicitHeight: Math.max(least, row.implicitHeight + topPadding + bottomPadding)
+    implicitWidth: Math.max(least, row.implicitWidth + leftPadding + rightPadding)
+    leftPadding: text === "" ? 0 : Theme.gap * 1.6
+    rightPadding: leftPadding
+    topPadding: Theme.gap * 0.6
+    bottomPadding: topPadding
+    focusPolicy: Qt.StrongFocus
+    font.family: Theme.family
+    font.pixelSize: size
+    font.bold: main
+    opacity: enabled ? 1 : 0.5
+    Accessible.onPressAction: press.clicked()
+    Keys.onReturnPressed: press.clicked()
+    Keys.onEnterPressed: press.clicked()
+
+    readonly property color inkColor: main ? Theme.onAccent : Theme.ink
+
+    contentItem: Item {
+        implicitWidth: row.implicitWidth
+        implicitHeight: row.implicitHeight
+
+        Row {
+            id: row
+
+            anchors.centerIn: parent
+            spacing: Theme.gap
+            layoutDirection: press.mirrored ? Qt.RightToLeft : Qt.LeftToRight
+
+            Glyph {
+                anchors.verticalCenter: parent.verticalCenter
+                visible: press.glyph !== ""
+                name: press.glyph
+                color: press.inkColor
+                width: press.size * 1.35
+                height: width
+            }
+            Text {
+                anchors.verticalCenter: parent.verticalCenter
+                visible: press.text !== ""
+                text: press.text
+                font: press.font
+                color: press.inkColor
+                textFormat: Text.PlainText
+                horizontalAlignment: Text.AlignHCenter
+                wrapMode: Text.Wrap
+                width: Math.min(implicitWidth,
+                                press.width - press.leftPadding - press.rightPadding
+                                - (press.glyph === "" ? 0 : press.size * 1.35 + Theme.gap))
+            }
+        }
+    }
+
+    background: Rectangle {
+        radius: Theme.radius
+        color: press.main ? Theme.accent
+               : press.down || press.checked ? Theme.soft
+               : press.plain ? "transparent" : Theme.paper
+        border.width: press.plain && !press.checked ? 0 : Theme.line
+        border.color: press.checked ? Theme.accent : Theme.strongEdge
+
+        StitchFrame {
+            anchors.fill: parent
+            anchors.margins: Math.round(Theme.density * 0.8)
+            visible: press.main
+            color: Theme.onAccent
+            radius: Theme.radius * 0.7
+            thickness: Theme.line * 0.9
+        }
+        Rectangle {
+            anchors.fill: parent
+            anchors.margins: -Theme.line * 2.5
+            visible: press.visualFocus
+            color: "transparent"
+            radius: Theme.radius + Theme.line * 2
+            border.width: Theme.line * 2
+            border.color: Theme.accent
+        }
+    }
+}

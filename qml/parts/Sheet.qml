@@ -1,0 +1,73 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Bastewright.Theme
+
+// Something laid over the screen for one question; a tap beside it or Escape leaves all as it was.
+Popup {
+    id: sheet
+
+    property string title: ""
+    property bool atTable: false
+    default property alias body: holder.data
+
+    parent: Overlay.overlay
+    modal: true
+    focus: true
+    padding: Theme.space
+    x: Math.round((parent.width - width) / 2)
+    y: Math.round((parent.height - height) / 2)
+    width: Math.min(parent.width - 2 * Theme.gap, Math.round((atTable ? 180 : 125) * Theme.density))
+    height: Math.min(parent.height - 2 * Theme.gap, contents.implicitHeight + 2 * padding)
+    closePolicy: Popup.CloseOnEscape | Popup.CloseOnPressOutside
+
+    Overlay.modal: Rectangle {
+        color: "#80101820"
+    }
+    background: Patch {
+        border.color: Theme.strongEdge
+    }
+    contentItem: Flickable {
+        contentHeight: contents.implicitHeight
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+
+        Column {
+            id: contents
+
+            width: parent.width
+            spacing: Theme.space
+
+            Item {
+                width: parent.width
+                height: Math.max(heading.implicitHeight, close.height)
+
+                Words {
+                    id: heading
+
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: parent.width - close.width - Theme.gap
+                    text: sheet.title
+                    font.pixelSize: sheet.atTable ? Theme.tableText : Theme.large
+                    font.bold: true
+                }
+                Press {
+                    id: close
+
+                    anchors.right: parent.right
+                    plain: true
+                    glyph: "cross"
+                    least: sheet.atTable ? Theme.tableTarget : Theme.target
+                    size: sheet.atTable ? Theme.tableText : Theme.text
+                    Accessible.name: qsTr("Close")
+                    onClicked: sheet.close()
+                }
+            }
+            Column {
+                id: holder
+
+                width: parent.width
+                spacing: Theme.gap
+            }
+        }
+    }
+}

@@ -1,0 +1,12 @@
+import QtQuick
+import Bastewright.Theme
+
+// Text for an arm's length.
+Text {
+    font.family: Theme.family
+    font.pixelSize: Theme.tableText
+    color: Theme.ink
+    wrapMode: Text.Wrap
+    textFormat: Text.PlainText
+    lineHeight: 0.94
+}

@@ -1,0 +1,44 @@
+import QtQuick
+import Bastewright.Theme
+import Bastewright.View
+
+// The quilt on its table in the colours of the theme. Tapped zones are reported; stepping to another
+// pass moves the table under the quilt so that the eye can follow.
+QuiltItem {
+    id: picture
+
+    property bool tappable: true
+
+    signal zoneTapped(zone: string)
+
+    family: Theme.family
+    textSize: Theme.small
+    paper: Theme.paper
+    table: Theme.table
+    tableLine: Theme.tableLine
+    backing: Theme.backing
+    batting: Theme.batting
+    cloth: Theme.cloth
+    seam: Theme.seam
+    ink: Theme.ink
+    fresh: Theme.fresh
+    hatch: Theme.hatch
+    accent: Theme.accent
+
+    onPassChanged: slide.restart()
+
+    NumberAnimation {
+        id: slide
+
+        target: picture
+        property: "moved"
+        from: 0
+        to: 1
+        duration: Theme.calm
+        easing.type: Easing.InOutQuad
+    }
+    TapHandler {
+        enabled: picture.tappable
+        onTapped: point => picture.zoneTapped(picture.zoneAt(point.position.x, point.position.y))
+    }
+}

@@ -1,0 +1,72 @@
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// What the session needs, what is on hand, what is to be bought.
+ListView {
+    id: pane
+
+    required property PlanPresenter plan
+
+    objectName: "bring"
+    model: plan.supplies
+    clip: true
+    spacing: Theme.gap * 0.6
+    boundsBehavior: Flickable.StopAtBounds
+
+    header: Column {
+        width: pane.width
+        spacing: Theme.gap
+        bottomPadding: Theme.gap
+
+        Words {
+            width: parent.width
+            text: pane.plan.suppliesText
+            font.bold: true
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: pane.plan.backingText
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: pane.plan.battingText
+        }
+    }
+    delegate: Patch {
+        id: row
+
+        required property string item
+        required property string need
+        required property string have
+        required property string buy
+        required property string unit
+        required property bool short
+
+        width: pane.width
+        height: lines.implicitHeight + 2 * Theme.gap
+        color: row.short ? Theme.warn : Theme.paper
+
+        Column {
+            id: lines
+
+            x: Theme.gap
+            y: Theme.gap
+            width: parent.width - 2 * Theme.gap
+
+            Words {
+                width: parent.width
+                text: row.item
+                font.bold: true
+            }
+            Words {
+                width: parent.width
+                text: row.short ? qsTr("need %1 %2, have %3: buy %4").arg(row.need).arg(row.unit).arg(row.have).arg(row.buy)
+                                : qsTr("need %1 %2, have %3").arg(row.need).arg(row.unit).arg(row.have)
+            }
+        }
+    }
+}

@@ -1,0 +1,93 @@
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// How this person reads best on this device: distance, size of text, day or evening, and the true
+// size of the screen, measured against a ruler or a bank card.
+Sheet {
+    id: sheet
+
+    required property Comfort comfort
+
+    title: qsTr("Reading comfort")
+    objectName: "comfort"
+
+    component Step: Row {
+        id: step
+
+        property string label: ""
+        property string value: ""
+
+        signal less
+        signal more
+
+        width: parent.width
+        spacing: Theme.gap
+
+        Words {
+            height: Theme.target
+            width: parent.width - minus.width - plus.width - shown.width - 3 * Theme.gap
+            verticalAlignment: Text.AlignVCenter
+            text: step.label
+        }
+        Press {
+            id: minus
+
+            glyph: "minus"
+            Accessible.name: qsTr("%1: less").arg(step.label)
+            onClicked: step.less()
+        }
+        Words {
+            id: shown
+
+            width: 22 * Theme.density
+            height: Theme.target
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+            text: step.value
+            font.bold: true
+        }
+        Press {
+            id: plus
+
+            glyph: "plus"
+            Accessible.name: qsTr("%1: more").arg(step.label)
+            onClicked: step.more()
+        }
+    }
+
+    Step {
+        label: qsTr("From your eyes to the screen at the table")
+        value: qsTr("%1 cm").arg(Math.round(sheet.comfort.distance / 10))
+        onLess: sheet.comfort.distance -= 100
+        onMore: sheet.comfort.distance += 100
+    }
+    Step {
+        label: qsTr("Size of text elsewhere")
+        value: qsTr("%1 %").arg(Math.round(sheet.comfort.textScale * 100))
+        onLess: sheet.comfort.textScale -= 0.1
+        onMore: sheet.comfort.textScale += 0.1
+    }
+    Press {
+        width: parent.width
+        text: sheet.comfort.dark ? qsTr("Light for the day") : qsTr("Dark for the evening")
+        onClicked: sheet.comfort.dark = !sheet.comfort.dark
+    }
+    Words {
+        width: parent.width
+        text: qsTr("Hold a bank card (85.6 mm wide) against the bar and make them equal, so that buttons and letters have their true size.")
+        quiet: true
+    }
+    Rectangle {
+        width: Math.min(parent.width, 85.6 * Theme.density)
+        height: Theme.gap * 2
+        color: Theme.accent
+    }
+    Step {
+        label: qsTr("Length of the bar")
+        value: qsTr("%1 px/mm").arg(sheet.comfort.density.toFixed(1))
+        onLess: sheet.comfort.density -= 0.1
+        onMore: sheet.comfort.density += 0.1
+    }
+}

@@ -1,0 +1,101 @@
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// The fields of one section, under their headings, two abreast where there is room.
+Flickable {
+    id: pane
+
+    required property JobEditor editor
+    required property int section
+
+    readonly property int abreast: width > 95 * Theme.density ? 2 : 1
+    property real keep: 0
+
+    contentHeight: flow.implicitHeight + Theme.gap
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+
+    FieldModel {
+        id: fields
+
+        editor: pane.editor
+        section: pane.section
+        onModelAboutToBeReset: pane.keep = pane.contentY
+        onModelReset: Qt.callLater(pane.restore)
+    }
+    function restore() {
+        contentY = Math.max(0, Math.min(keep, contentHeight - height))
+    }
+
+    Flow {
+        id: flow
+
+        width: pane.width
+        spacing: Theme.gap
+
+        Repeater {
+            id: tiles
+
+            model: fields
+
+            Column {
+                id: entry
+
+                required property string key
+                required property string group
+                required property string label
+                required property string kind
+                required property string value
+                required property list<string> choices
+                required property bool optional
+                required property int index
+
+                readonly property bool first: index === 0 || pane.groupAt(index - 1) !== group
+
+                // A heading takes the whole width, so that its fields begin a new line.
+                width: first || kind === "action" || pane.abreast === 1 ? flow.width : (flow.width - Theme.gap) / 2
+                spacing: Theme.gap * 0.5
+
+                Words {
+                    visible: entry.first
+                    width: flow.width
+                    topPadding: entry.index === 0 ? 0 : Theme.gap
+                    text: entry.group
+                    font.bold: true
+                    quiet: true
+                }
+                FieldTile {
+                    objectName: "field-" + entry.key
+                    width: entry.width
+                    label: entry.label
+                    value: entry.value
+                    kind: entry.kind
+                    optional: entry.optional
+                    onClicked: pane.change(entry.key, entry.label, entry.kind, entry.value, entry.choices, entry.optional)
+                }
+            }
+        }
+    }
+    FieldEditor {
+        id: editSheet
+
+        metric: pane.metric
+        onTaken: text => editSheet.problem = fields.take(editSheet.key, text)
+    }
+
+    readonly property bool metric: pane.editor.metric
+
+    function groupAt(index: int): string {
+        return fields.groupAt(index)
+    }
+    function change(key: string, label: string, kind: string, value: string, choices: list<string>, optional: bool) {
+        if (kind === "action")
+            fields.take(key, "")
+        else if (kind === "toggle")
+            fields.take(key, value === choices[1] ? "0" : "1")
+        else
+            editSheet.edit(key, label, kind, value, choices, optional)
+    }
+}

@@ -1,0 +1,117 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// A quilt on the shelf: its face, its size, how far it is; and what can be done with it.
+AbstractButton {
+    id: card
+
+    required property real job
+    required property string title
+    required property string size
+    required property string stage
+    required property string stageText
+    required property quiltFace face
+
+    signal opened
+    signal copied
+    signal saved
+    signal removed
+
+    objectName: "card"
+    focusPolicy: Qt.StrongFocus
+    Accessible.name: title + ", " + size + ", " + stageText
+    Accessible.onPressAction: card.clicked()
+    Keys.onReturnPressed: card.clicked()
+    Keys.onEnterPressed: card.clicked()
+    onClicked: card.opened()
+
+    background: Patch {
+        border.color: card.visualFocus ? Theme.accent : Theme.edge
+        border.width: card.visualFocus ? Theme.line * 3 : Theme.line
+        color: card.down ? Theme.soft : Theme.paper
+    }
+    contentItem: Item {
+        QuiltFaceItem {
+            id: picture
+
+            x: Theme.gap
+            y: Theme.gap
+            width: parent.width * 0.36
+            height: parent.height - Theme.gap * 2 - tools.height
+            face: card.face
+            cloth: Theme.cloth
+            patch: Theme.patch
+            ink: Theme.ink
+        }
+        Column {
+            anchors.left: picture.right
+            anchors.leftMargin: Theme.gap * 1.5
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.gap
+            y: Theme.gap
+            spacing: Theme.gap * 0.6
+
+            Words {
+                width: parent.width
+                height: Math.min(implicitHeight, Theme.large * 3.9)
+                text: card.title
+                font.bold: true
+                font.pixelSize: Theme.large
+                minimumPixelSize: Theme.small * 0.8
+                fontSizeMode: Text.Fit
+            }
+            Words {
+                width: parent.width
+                text: card.size
+                quiet: true
+            }
+            Row {
+                spacing: Theme.gap
+
+                StateMark {
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: Theme.text
+                    height: width
+                    state: card.stage === "done" ? "closed" : card.stage === "session" ? "open" : "waiting"
+                    visible: card.stage !== "new"
+                    ink: Theme.ink
+                    fill: Theme.doneMark
+                }
+                Words {
+                    text: card.stageText
+                    font.bold: true
+                }
+            }
+        }
+        Row {
+            id: tools
+
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            anchors.margins: Theme.line
+            spacing: 0
+
+            Press {
+                plain: true
+                glyph: "copy"
+                Accessible.name: qsTr("Copy %1").arg(card.title)
+                onClicked: card.copied()
+            }
+            Press {
+                plain: true
+                glyph: "save"
+                Accessible.name: qsTr("Save %1 as a file").arg(card.title)
+                onClicked: card.saved()
+            }
+            Press {
+                plain: true
+                glyph: "remove"
+                Accessible.name: qsTr("Remove %1").arg(card.title)
+                onClicked: card.removed()
+            }
+        }
+    }
+}

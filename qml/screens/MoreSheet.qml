@@ -1,0 +1,81 @@
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// What is needed now and then during a session.
+Sheet {
+    id: sheet
+
+    required property Workroom room
+
+    signal comfortWanted
+    signal countWanted
+
+    objectName: "moreSheet"
+    atTable: true
+    title: room.live.title
+
+    Repeater {
+        model: sheet.room.board.quilts.length > 1 ? sheet.room.board.quilts : []
+
+        TablePress {
+            required property string modelData
+            required property int index
+
+            width: parent.width
+            text: modelData
+            checked: index === sheet.room.board.quilt
+            onClicked: {
+                sheet.room.board.quilt = index
+                sheet.close()
+            }
+        }
+    }
+    TablePress {
+        width: parent.width
+        glyph: sheet.room.live.paused ? "start" : "pause"
+        text: sheet.room.live.paused ? qsTr("Go on") : qsTr("A break")
+        onClicked: {
+            sheet.room.live.setPaused(!sheet.room.live.paused)
+            sheet.close()
+        }
+    }
+    TablePress {
+        width: parent.width
+        glyph: "redo"
+        text: qsTr("Redo")
+        enabled: sheet.room.live.canRedo
+        onClicked: sheet.room.live.redo()
+    }
+    TablePress {
+        width: parent.width
+        objectName: "countPins"
+        glyph: "pin"
+        text: qsTr("Count pins")
+        onClicked: {
+            sheet.close()
+            sheet.countWanted()
+        }
+    }
+    TablePress {
+        width: parent.width
+        glyph: "eye"
+        text: qsTr("Reading comfort")
+        onClicked: {
+            sheet.close()
+            sheet.comfortWanted()
+        }
+    }
+    TablePress {
+        width: parent.width
+        objectName: "endSession"
+        glyph: "stop"
+        text: qsTr("End the session")
+        enabled: !sheet.room.live.ended
+        onClicked: {
+            sheet.room.live.end()
+            sheet.close()
+        }
+    }
+}

@@ -1,0 +1,74 @@
+import QtQuick
+import QtQuick.Layouts
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// The name of the quilt, and what concerns the whole plan.
+RowLayout {
+    id: header
+
+    required property Workroom room
+
+    signal comfortWanted
+
+    readonly property bool roomy: width > 230 * Theme.density
+
+    spacing: Theme.gap
+
+    Press {
+        objectName: "back"
+        plain: true
+        glyph: "back"
+        Accessible.name: qsTr("Back to your quilts")
+        onClicked: header.room.backToShelf()
+    }
+    Words {
+        Layout.fillWidth: true
+        Layout.preferredHeight: Theme.target
+        verticalAlignment: Text.AlignVCenter
+        text: header.room.editor.title
+        font.pixelSize: Theme.title
+        font.bold: true
+        minimumPixelSize: 11
+        fontSizeMode: Text.Fit
+    }
+    Press {
+        objectName: "undo"
+        glyph: "undo"
+        enabled: header.room.editor.canUndo
+        text: header.roomy ? qsTr("Undo") : ""
+        Accessible.name: qsTr("Undo: %1").arg(header.room.editor.undoText)
+        onClicked: header.room.editor.undo()
+    }
+    Press {
+        objectName: "redo"
+        glyph: "redo"
+        enabled: header.room.editor.canRedo
+        Accessible.name: qsTr("Redo: %1").arg(header.room.editor.redoText)
+        onClicked: header.room.editor.redo()
+    }
+    Press {
+        plain: true
+        glyph: "eye"
+        Accessible.name: qsTr("Reading comfort")
+        onClicked: header.comfortWanted()
+    }
+    Press {
+        objectName: "sheets"
+        glyph: "sheet"
+        text: header.roomy ? qsTr("Sheets") : ""
+        enabled: header.room.plan.planned && !header.room.plan.busy && !header.room.sheets.busy
+        Accessible.name: qsTr("Write the sheets")
+        onClicked: header.room.writeSheets()
+    }
+    Press {
+        objectName: "toTable"
+        main: true
+        glyph: "start"
+        text: header.room.inSession ? qsTr("Go on") : qsTr("Start")
+        enabled: header.room.inSession || (header.room.plan.good && !header.room.plan.busy)
+        Accessible.name: header.room.inSession ? qsTr("Go on at the table") : qsTr("Start at the table")
+        onClicked: header.room.goToTable()
+    }
+}

@@ -1,0 +1,191 @@
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// The quilts that are kept, as cards.
+FocusScope {
+    id: shelf
+
+    required property Workroom room
+
+    signal comfortWanted
+
+    function open(job: real) {
+        if (job > 0)
+            room.openJob(job)
+    }
+
+    Shortcut {
+        sequence: StandardKey.New
+        onActivated: shelf.open(shelf.room.shelf.addNew())
+    }
+    Shortcut {
+        sequence: StandardKey.Open
+        onActivated: files.pick()
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: Theme.space
+        spacing: Theme.gap
+
+        Flow {
+            Layout.fillWidth: true
+            spacing: Theme.gap
+
+            Words {
+                height: Theme.target
+                verticalAlignment: Text.AlignVCenter
+                rightPadding: Theme.space * 2
+                text: qsTr("Your quilts")
+                font.pixelSize: Theme.title
+                font.bold: true
+                wrapMode: Text.NoWrap
+            }
+            Press {
+                objectName: "newQuilt"
+                main: true
+                glyph: "plus"
+                text: qsTr("New quilt")
+                onClicked: shelf.open(shelf.room.shelf.addNew())
+            }
+            Press {
+                objectName: "showExamples"
+                glyph: "quilt"
+                text: qsTr("Examples")
+                onClicked: examples.open()
+            }
+            Press {
+                glyph: "open"
+                text: qsTr("Open a file")
+                onClicked: files.pick()
+            }
+            Press {
+                glyph: "eye"
+                text: qsTr("Reading comfort")
+                onClicked: shelf.comfortWanted()
+            }
+        }
+        Notice {
+            Layout.fillWidth: true
+            text: shelf.room.shelf.problem
+            serious: true
+            onDismissed: shelf.room.shelf.forgetProblem()
+        }
+        Notice {
+            Layout.fillWidth: true
+            text: shelf.room.shelf.removed === "" ? "" : qsTr("Removed: %1").arg(shelf.room.shelf.removed)
+            action: qsTr("Bring it back")
+            onActed: shelf.room.shelf.undoRemove()
+            onDismissed: shelf.room.shelf.forgetRemoved()
+        }
+        GridView {
+            id: cards
+
+            objectName: "cards"
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            clip: true
+            model: shelf.room.shelf
+            cellWidth: width / Math.max(1, Math.floor(width / (78 * Theme.density)))
+            cellHeight: 62 * Theme.density
+            keyNavigationEnabled: false
+            boundsBehavior: Flickable.StopAtBounds
+
+            delegate: JobCard {
+                width: cards.cellWidth - Theme.gap
+                height: cards.cellHeight - Theme.gap
+                onOpened: shelf.open(job)
+                onCopied: shelf.room.shelf.copy(job)
+                onSaved: files.save(job, title)
+                onRemoved: shelf.room.shelf.remove(job)
+            }
+
+            Column {
+                anchors.centerIn: parent
+                width: Math.min(parent.width, 120 * Theme.density)
+                visible: shelf.room.shelf.count === 0
+                spacing: Theme.space
+
+                Words {
+                    width: parent.width
+                    horizontalAlignment: Text.AlignHCenter
+                    text: qsTr("No quilts yet. Measure a top and begin a new one, or look at an example first.")
+                    font.pixelSize: Theme.large
+                }
+                Press {
+                    anchors.horizontalCenter: parent.horizontalCenter
+                    glyph: "quilt"
+                    text: qsTr("Look at an example")
+                    onClicked: examples.open()
+                }
+            }
+        }
+    }
+
+    Sheet {
+        id: examples
+
+        objectName: "examples"
+        title: qsTr("Examples from Saltmarsh Hall")
+
+        Repeater {
+            model: shelf.room.shelf.examples
+
+            Press {
+                required property string modelData
+                required property int index
+
+                objectName: "example" + index
+                width: parent.width
+                glyph: "quilt"
+                text: modelData
+                onClicked: {
+                    examples.close()
+                    shelf.open(shelf.room.shelf.addExample(index))
+                }
+            }
+        }
+    }
+    Loader {
+        id: files
+
+        property real job: 0
+        property bool saving: false
+        property string title: ""
+
+        active: false
+
+        function pick() {
+            saving = false
+            show()
+        }
+        function save(which: real, name: string) {
+            job = which
+            title = name
+            saving = true
+            show()
+        }
+        function show() {
+            active = false
+            active = true
+        }
+
+        sourceComponent: FileDialog {
+            fileMode: files.saving ? FileDialog.SaveFile : FileDialog.OpenFile
+            title: files.saving ? qsTr("Save %1 as a file").arg(files.title) : qsTr("Open a job file")
+            nameFilters: [qsTr("Jobs (*.json)"), qsTr("All files (*)")]
+            defaultSuffix: "json"
+            Component.onCompleted: open()
+            onAccepted: {
+                if (files.saving)
+                    shelf.room.shelf.saveFile(files.job, selectedFile)
+                else
+                    shelf.open(shelf.room.shelf.openFile(selectedFile))
+            }
+        }
+    }
+}

@@ -1,0 +1,109 @@
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// Beside the picture: an overview of all that is given and all that comes of it; each tile opens.
+FocusScope {
+    id: panel
+
+    required property Workroom room
+
+    // "" for the overview, else the pane that is open
+    property string pane: ""
+    readonly property int section: ["quilt", "basting", "layers", "room", "people", "boxes"].indexOf(pane)
+    readonly property string heading: pane === "findings" ? qsTr("To watch")
+        : pane === "ways" ? qsTr("Ways to do it") : pane === "bring" ? qsTr("To bring")
+        : pane === "who" ? qsTr("Who does what") : pane === "pass" ? room.pass.title
+        : pane === "quilt" ? qsTr("The quilt") : pane === "basting" ? qsTr("Basting")
+        : pane === "layers" ? qsTr("Layers") : pane === "room" ? qsTr("The room")
+        : pane === "people" ? qsTr("People") : pane === "boxes" ? qsTr("Boxes on hand") : ""
+
+    Row {
+        id: head
+
+        visible: panel.pane !== ""
+        width: parent.width
+        height: visible ? Theme.target : 0
+        spacing: Theme.gap
+
+        Press {
+            id: back
+
+            objectName: "closePane"
+            glyph: "back"
+            plain: true
+            Accessible.name: qsTr("Back to the overview")
+            onClicked: panel.pane = ""
+        }
+        Words {
+            height: parent.height
+            width: parent.width - back.width - Theme.gap
+            verticalAlignment: Text.AlignVCenter
+            text: panel.heading
+            font.pixelSize: Theme.large
+            font.bold: true
+        }
+    }
+    Loader {
+        anchors.top: head.bottom
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        anchors.topMargin: head.visible ? Theme.gap : 0
+        sourceComponent: panel.pane === "" ? overview : panel.section >= 0 ? fields
+                         : panel.pane === "findings" ? findings : panel.pane === "ways" ? ways
+                         : panel.pane === "bring" ? bring : panel.pane === "who" ? who : pass
+    }
+    Component {
+        id: overview
+
+        OverviewPane {
+            room: panel.room
+            onPaneWanted: pane => panel.pane = pane
+        }
+    }
+    Component {
+        id: fields
+
+        FieldsPane {
+            editor: panel.room.editor
+            section: Math.max(0, panel.section)
+        }
+    }
+    Component {
+        id: findings
+
+        FindingsPane {
+            plan: panel.room.plan
+        }
+    }
+    Component {
+        id: ways
+
+        WaysPane {
+            plan: panel.room.plan
+        }
+    }
+    Component {
+        id: bring
+
+        BringPane {
+            plan: panel.room.plan
+        }
+    }
+    Component {
+        id: who
+
+        WhoPane {
+            plan: panel.room.plan
+        }
+    }
+    Component {
+        id: pass
+
+        PassPane {
+            pass: panel.room.pass
+        }
+    }
+}

@@ -1,0 +1,121 @@
+import QtQuick
+import QtQuick.Layouts
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// The live session, read and tapped at arm's length: the pass as tiles that lie as the table lies,
+// who does what now, and the one step to do next.
+FocusScope {
+    id: screen
+
+    required property Workroom room
+
+    readonly property bool wide: width > height * 1.1
+
+    signal comfortWanted
+
+    Shortcut {
+        sequences: [StandardKey.Undo]
+        onActivated: screen.room.live.undo()
+    }
+    Shortcut {
+        sequences: [StandardKey.Redo, "Ctrl+Y"]
+        onActivated: screen.room.live.redo()
+    }
+    Shortcut {
+        sequence: "Escape"
+        onActivated: screen.room.backToPlan()
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        spacing: Theme.gap
+
+        TableHeader {
+            Layout.fillWidth: true
+            room: screen.room
+            onMoreWanted: more.open()
+        }
+        Stitches {
+            Layout.fillWidth: true
+            Layout.preferredHeight: 2.5 * Theme.density
+            share: screen.room.live.progress
+        }
+        GridLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            columns: screen.wide ? 2 : 1
+            columnSpacing: Theme.gap
+            rowSpacing: Theme.gap
+
+            TileBoard {
+                objectName: "tiles"
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                board: screen.room.board
+                onTicked: zone => screen.room.live.tick(screen.room.board.quilt, zone)
+                onTakenBack: zone => screen.room.live.takeBack(screen.room.board.quilt, zone)
+            }
+            PeopleBoard {
+                objectName: "people"
+                Layout.fillHeight: screen.wide
+                Layout.fillWidth: !screen.wide
+                Layout.preferredWidth: screen.wide ? screen.width * 0.36 : -1
+                Layout.preferredHeight: screen.wide ? -1 : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
+                live: screen.room.live
+                onPersonTapped: (name, present) => person.ask(name, present)
+            }
+        }
+        TableNotice {
+            Layout.fillWidth: true
+            text: screen.room.live.problem !== "" ? screen.room.live.problem : screen.room.live.nudge
+            serious: screen.room.live.problem !== ""
+            onDismissed: screen.room.live.forgetProblem()
+        }
+        StepBar {
+            Layout.fillWidth: true
+            board: screen.room.board
+            onCountWanted: count.open()
+        }
+    }
+
+    Sheet {
+        id: person
+
+        property string name: ""
+        property bool present: true
+
+        atTable: true
+        title: name
+
+        function ask(who: string, here: bool) {
+            name = who
+            present = here
+            open()
+        }
+
+        TablePress {
+            width: parent.width
+            objectName: "presence"
+            text: person.present ? qsTr("Leaves the table") : qsTr("Is at the table")
+            onClicked: {
+                screen.room.live.setPresent(person.name, !person.present)
+                person.close()
+            }
+        }
+    }
+    MoreSheet {
+        id: more
+
+        room: screen.room
+        onComfortWanted: screen.comfortWanted()
+        onCountWanted: count.open()
+    }
+    CountSheet {
+        id: count
+
+        live: screen.room.live
+    }
+}

@@ -1,0 +1,35 @@
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// Who works the zone that was tapped, and when.
+Patch {
+    id: card
+
+    required property PassPresenter pass
+
+    objectName: "zoneCard"
+    visible: pass.zone !== ""
+    implicitHeight: lines.implicitHeight + 2 * Theme.gap
+    border.color: Theme.strongEdge
+
+    Column {
+        id: lines
+
+        x: Theme.gap
+        y: Theme.gap
+        width: parent.width - 2 * Theme.gap
+
+        Words {
+            width: parent.width
+            text: card.pass.zoneTitle
+            font.pixelSize: Theme.large
+            font.bold: true
+        }
+        Words {
+            width: parent.width
+            text: card.pass.zoneText
+        }
+    }
+}

@@ -1,0 +1,19 @@
+#include "app/window.h"
+
+#include <QtPlugin>
+
+// The QML modules are linked in, so their plugins are named here.
+Q_IMPORT_QML_PLUGIN(Bastewright_ViewPlugin)
+Q_IMPORT_QML_PLUGIN(Bastewright_ThemePlugin)
+Q_IMPORT_QML_PLUGIN(Bastewright_PartsPlugin)
+Q_IMPORT_QML_PLUGIN(Bastewright_QuiltPlugin)
+Q_IMPORT_QML_PLUGIN(Bastewright_ScreensPlugin)
+
+namespace {
+// Resources of a static library are dropped by the linker unless somebody asks for them.
+void initResources() { Q_INIT_RESOURCE(demo); }
+} // namespace
+
+namespace bastewright::app {
+void loadResources() { ::initResources(); }
+} // namespace bastewright::app

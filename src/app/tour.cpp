@@ -1,0 +1,151 @@
+#include "app/tour.h"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+#include <QFileInfo>
+#include <QThread>
+
+namespace bastewright::app {
+namespace {
+
+constexpr int kStillMs = 450;         // longer than any movement on the screen
+constexpr int kPlanMs = 120'000;      // generous: large quilts on slow machines
+constexpr int kMostSteps = 2'000;     // of a session, far above any real one
+
+/// Lets the screen live for a while.
+void live(int milliseconds) {
+    QElapsedTimer timer;
+    timer.start();
+    do {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+        QThread::msleep(5);
+    } while (timer.elapsed() < milliseconds);
+}
+
+/// All zones open first, then all are closed: the trade's order.
+QString nextZone(TableBoard& board) {
+    QString closing;
+    for (const auto& row : board.zones()->rows()) {
+        const QString zone = row[0].toString(), stage = row[4].toString();
+        const bool ready = row[9].toBool();
+        if (ready && stage == QLatin1String("waiting"))
+            return zone;
+        if (ready && closing.isEmpty())
+            closing = zone;
+    }
+    return closing;
+}
+
+} // namespace
+
+Tour::Tour(OpenRoom& room)
+    : room_{room} {}
+
+void Tour::stop(const QString& name, const AtStop& atStop) {
+    live(atStop ? kStillMs : 60);
+    if (atStop)
+        atStop(name);
+}
+
+bool Tour::planned() {
+    QElapsedTimer timer;
+    timer.start();
+    while (room_.workroom->plan()->busy() || !room_.workroom->plan()->isPlanned()) {
+        if (timer.elapsed() > kPlanMs)
+            return false;
+        live(20);
+    }
+    return true;
+}
+
+QString Tour::walk(const AtStop& atStop) {
+    auto& room = *room_.workroom;
+    stop(QStringLiteral("shelf-empty"), atStop);
+    const auto example = room.shelf()->addExample(0);
+    const auto job =
+        job_.isEmpty() ? example
+                       : room.shelf()->openFile(QUrl::fromLocalFile(QFileInfo{job_}.absoluteFilePath()));
+    if (job == 0)
+        return room.shelf()->problem();
+    room.shelf()->copy(example);
+    room.shelf()->remove(room.shelf()->addNew());
+    stop(QStringLiteral("shelf"), atStop);
+    room.shelf()->undoRemove();
+    overlay("examples", QStringLiteral("shelf-examples"), atStop);
+
+    room.openJob(job);
+    if (!planned())
+        return QStringLiteral("No plan came within two minutes.");
+    stop(QStringLiteral("plan"), atStop);
+    for (int pass = 2; pass <= std::min(3, room.pass()->count()); ++pass) {
+        room.pass()->setNumber(pass);
+        stop(QStringLiteral("plan-pass%1").arg(pass), atStop);
+    }
+    room.pass()->stepZone(1);
+    stop(QStringLiteral("plan-zone"), atStop);
+    room.pass()->setZone({});
+    room.pass()->setNumber(1);
+    panes(atStop);
+    overlay("comfort", QStringLiteral("comfort"), atStop);
+    if (!room.plan()->good())
+        return {};
+    session(atStop);
+    room.backToShelf();
+    stop(QStringLiteral("shelf-after"), atStop);
+    return {};
+}
+
+void Tour::panes(const AtStop& atStop) {
+    auto* panel = room_.window->findChild<QObject*>(QStringLiteral("panel"));
+    for (const char* pane : {"pass", "findings", "ways", "bring", "who", "quilt", "basting", "layers",
+                             "room", "people", "boxes"}) {
+        panel->setProperty("pane", QString::fromLatin1(pane));
+        stop(QStringLiteral("pane-") + QLatin1String(pane), atStop);
+        if (qstrcmp(pane, "quilt") != 0)
+            continue;
+        if (auto* tile = panel->findChild<QObject*>(QStringLiteral("field-width0"))) {
+            QMetaObject::invokeMethod(tile, "clicked");
+            stop(QStringLiteral("pad-length"), atStop);
+            if (auto* editor = panel->findChild<QObject*>(QStringLiteral("fieldEditor")))
+                QMetaObject::invokeMethod(editor, "close");
+        }
+    }
+    panel->setProperty("pane", QString{});
+}
+
+void Tour::overlay(const char* name, const QString& stopName, const AtStop& atStop) {
+    if (auto* sheet = room_.window->findChild<QObject*>(QLatin1String(name))) {
+        QMetaObject::invokeMethod(sheet, "open");
+        stop(stopName, atStop);
+        QMetaObject::invokeMethod(sheet, "close");
+        live(60);
+    }
+}
+
+void Tour::session(const AtStop& atStop) {
+    auto& room = *room_.workroom;
+    room.goToTable();
+    stop(QStringLiteral("table-start"), atStop);
+    auto& board = *room.board();
+    bool middle = false;
+    for (int step = 0; step < kMostSteps && !room.live()->ended(); ++step) {
+        if (board.stepReady())
+            board.doStep();
+        else if (const QString zone = nextZone(board); !zone.isEmpty())
+            room.live()->tick(board.quilt(), zone);
+        else if (board.quilt() + 1 < board.quilts().size())
+            board.setQuilt(board.quilt() + 1);
+        else
+            break;
+        QCoreApplication::processEvents();
+        if (!middle && room.live()->progress() > 0.3) {
+            middle = true;
+            stop(QStringLiteral("table-middle"), atStop);
+            overlay("moreSheet", QStringLiteral("table-more"), atStop);
+            overlay("countSheet", QStringLiteral("table-count"), atStop);
+        }
+    }
+    stop(QStringLiteral("table-done"), atStop);
+}
+
+} // namespace bastewright::app

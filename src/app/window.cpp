@@ -1,0 +1,179 @@
+#include "app/window.h"
+
+#include "app/tour.h"
+#include "app/warnings.h"
+#include "session/checked_plan.h"
+#include "sheets/sheets.h"
+#include "store/data_folder.h"
+#include "view/words.h"
+
+#include <QCommandLineParser>
+#include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QQuickStyle>
+#include <QScreen>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+
+#include <cstdio>
+
+namespace bastewright::app {
+namespace {
+
+Plan planFor(const Session& session, bool help, std::stop_token stop) {
+    WholeOptions options;
+    options.help = help;
+    return checkedPlan(session, options, stop);
+}
+
+SheetsWriter::Outcome sheetsOf(const Planned& planned, const std::string& folder) {
+    auto written = writeSheets(planned.session, planned.plan, folder);
+    SheetsWriter::Outcome outcome;
+    if (written)
+        outcome.files = std::move(*written);
+    else
+        outcome.problem = written.error();
+    return outcome;
+}
+
+/// Screens without a display report nonsense; 96 dots per inch is what desktops assume.
+qreal reportedDensity() {
+    constexpr qreal kUsual = 96 / 25.4;
+    const auto* screen = QGuiApplication::primaryScreen();
+    const qreal reported = screen ? screen->physicalDotsPerInch() / 25.4 : kUsual;
+    return reported > 2.5 && reported < 25 ? reported : kUsual;
+}
+
+void printError(const QString& text) { std::fprintf(stderr, "%s\n", qUtf8Printable(text)); }
+
+QString inHome(QStandardPaths::StandardLocation place, const QString& name) {
+    return QDir{QStandardPaths::writableLocation(place)}.filePath(name);
+}
+
+} // namespace
+
+void prepareWindow() {
+    QGuiApplication::setApplicationName(QStringLiteral("bastewright"));
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    // The screen is one painted picture and calm tiles: drawn in software it starts at once on any
+    // machine and looks the same on all.
+    if (qEnvironmentVariableIsEmpty("QT_QUICK_BACKEND"))
+        QQuickWindow::setGraphicsApi(QSGRendererInterface::Software);
+}
+
+OpenRoom openRoom(const RoomOptions& options, QString& problem) {
+    loadResources();
+    OpenRoom room;
+    auto opened = Library::open(words::toCore(options.library));
+    if (!opened) {
+        problem = words::fromCore(opened.error());
+        return room;
+    }
+    room.library = std::make_unique<Library>(std::move(opened->library));
+    Workroom::Setup setup;
+    setup.plan = planFor;
+    setup.writeSheets = sheetsOf;
+    setup.clock = [] { return QDateTime::currentMSecsSinceEpoch(); };
+    setup.sheetsFolder = options.sheetsFolder;
+    setup.comfortFile = options.comfortFile;
+    setup.density = options.density > 0 ? options.density : reportedDensity();
+    room.workroom = std::make_unique<Workroom>(room.library.get(), std::move(setup));
+    for (const auto& finding : opened->findings)
+        room.workroom->say(words::fromCore(finding.text));
+    room.engine = std::make_unique<QQmlApplicationEngine>();
+    room.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    room.engine->setInitialProperties({{QStringLiteral("room"), QVariant::fromValue(room.workroom.get())}});
+    room.engine->load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Screens/Main.qml")});
+    if (!room.engine->rootObjects().isEmpty())
+        room.window = qobject_cast<QQuickWindow*>(room.engine->rootObjects().front());
+    else
+        problem = QStringLiteral("The screens could not be loaded.");
+    return room;
+}
+
+int runWindow(const QString& jobFile) {
+    const auto path = libraryPath(processEnvironment());
+    if (!path) {
+        printError(words::fromCore(path.error()));
+        return 2;
+    }
+    RoomOptions options;
+    options.library = words::fromCore(*path);
+    options.comfortFile = inHome(QStandardPaths::GenericConfigLocation, QStringLiteral("bastewright/comfort.ini"));
+    options.sheetsFolder = inHome(QStandardPaths::DocumentsLocation, QStringLiteral("Bastewright"));
+    QString problem;
+    const auto room = openRoom(options, problem);
+    if (!room.window) {
+        printError(problem);
+        return 2;
+    }
+    room.workroom->returnToLast();
+    if (!jobFile.isEmpty()) {
+        const auto job = room.workroom->shelf()->openFile(QUrl::fromLocalFile(QFileInfo{jobFile}.absoluteFilePath()));
+        if (job == 0) {
+            printError(room.workroom->shelf()->problem());
+            return 2;
+        }
+        room.workroom->openJob(job);
+    }
+    return QGuiApplication::exec();
+}
+
+int selfTest() {
+    const QTemporaryDir folder;
+    const WarningCatcher warnings;
+    QString problem;
+    {
+        RoomOptions options;
+        options.library = folder.filePath(QStringLiteral("library.sqlite"));
+        options.sheetsFolder = folder.path();
+        auto room = openRoom(options, problem);
+        if (room.window)
+            problem = Tour{room}.walk({});
+    }
+    for (const auto& warning : warnings.caught())
+        printError(QStringLiteral("warning: %1").arg(warning));
+    if (!problem.isEmpty())
+        printError(problem);
+    return problem.isEmpty() && warnings.caught().isEmpty() ? 0 : 1;
+}
+
+int pictureScreens(const QStringList& arguments) {
+    QCommandLineParser parser;
+    parser.addOption({QStringLiteral("picture-screens"), {}, QStringLiteral("folder")});
+    parser.addOption({QStringLiteral("size"), {}, QStringLiteral("size"), QStringLiteral("1280x800")});
+    parser.addOption({QStringLiteral("density"), {}, QStringLiteral("px/mm"), QStringLiteral("5.9")});
+    parser.addOption({QStringLiteral("dark"), {}});
+    parser.addPositionalArgument(QStringLiteral("job"), {});
+    const auto size = [&] { return parser.value(QStringLiteral("size")).split(QLatin1Char('x')); };
+    if (!parser.parse(QStringList{QStringLiteral("bastewright")} + arguments) ||
+        parser.positionalArguments().size() != 1 || size().size() != 2) {
+        printError(QStringLiteral("--picture-screens FOLDER JOB [--size 1280x800] [--density 5.9] [--dark]"));
+        return 2;
+    }
+    const QString into = parser.value(QStringLiteral("picture-screens"));
+    const QTemporaryDir folder;
+    RoomOptions options;
+    options.library = folder.filePath(QStringLiteral("library.sqlite"));
+    options.sheetsFolder = folder.path();
+    options.density = parser.value(QStringLiteral("density")).toDouble();
+    QString problem;
+    auto room = openRoom(options, problem);
+    if (room.window && QDir{}.mkpath(into)) {
+        room.window->resize(size()[0].toInt(), size()[1].toInt());
+        room.workroom->comfort()->setDark(parser.isSet(QStringLiteral("dark")));
+        Tour tour{room};
+        tour.useJob(parser.positionalArguments().front());
+        problem = tour.walk([&](const QString& stop) {
+            room.window->grabWindow().save(QDir{into}.filePath(stop + QStringLiteral(".png")));
+        });
+    }
+    if (problem.isEmpty())
+        return 0;
+    printError(problem);
+    return 2;
+}
+
+} // namespace bastewright::app

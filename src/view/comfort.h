@@ -1,0 +1,49 @@
+#pragma once
+
+#include <QObject>
+#include <QSettings>
+#include <QtQmlIntegration>
+
+#include <memory>
+
+/// How this person, on this device, reads best: kept between starts, per device.
+class Comfort : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the workroom")
+    /// Pixels (of the screen's own logical kind) in a millimetre, as measured; set by calibration.
+    Q_PROPERTY(qreal density READ density WRITE setDensity NOTIFY changed)
+    /// From the eye to the device at the table, millimetres.
+    Q_PROPERTY(qreal distance READ distance WRITE setDistance NOTIFY changed)
+    Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
+    Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY changed)
+    /// Quarter turns of the table as it is drawn at the table, 0 to 3.
+    Q_PROPERTY(int turn READ turn WRITE setTurn NOTIFY changed)
+
+public:
+    /// Kept in the file; an empty name keeps nothing (tests).
+    explicit Comfort(const QString& file, qreal reportedDensity, QObject* parent = nullptr);
+
+    qreal density() const { return density_; }
+    void setDensity(qreal density);
+    qreal distance() const { return distance_; }
+    void setDistance(qreal millimetres);
+    qreal textScale() const { return textScale_; }
+    void setTextScale(qreal scale);
+    bool dark() const { return dark_; }
+    void setDark(bool dark);
+    int turn() const { return turn_; }
+    void setTurn(int turn);
+
+signals:
+    void changed();
+
+private:
+    void keep(const QString& key, const QVariant& value);
+
+    std::unique_ptr<QSettings> kept_;
+    qreal density_, distance_ = 1000, textScale_ = 1;
+    bool dark_ = false;
+    int turn_ = 0;
+};

@@ -1,0 +1,202 @@
+#include "view/field_kinds.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+using namespace bastewright;
+
+QString name(Field::Kind kind) {
+    switch (kind) {
+    case Field::Kind::text: return QStringLiteral("text");
+    case Field::Kind::length: return QStringLiteral("length");
+    case Field::Kind::count: return QStringLiteral("count");
+    case Field::Kind::number: return QStringLiteral("number");
+    case Field::Kind::time: return QStringLiteral("time");
+    case Field::Kind::choice: return QStringLiteral("choice");
+    case Field::Kind::toggle: return QStringLiteral("toggle");
+    case Field::Kind::action: return QStringLiteral("action");
+    }
+    return {};
+}
+
+namespace fields {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+
+Field made(const Label& label, Field::Kind kind) {
+    Field field;
+    field.key = label.key;
+    field.group = label.group;
+    field.label = label.text;
+    field.kind = kind;
+    return field;
+}
+
+/// Sections read through the same accessors that write; the session is not changed by reading.
+Session& readOnly(const Session& session) { return const_cast<Session&>(session); }
+
+QString sentence(const Label& label, const QString& text, const std::string& problem) {
+    return tr("%1: “%2” does not fit; %3.").arg(label.text, text, words::fromCore(problem));
+}
+
+QString takeLength(const Label& label, Unit unit, const QString& text, Length& into) {
+    const auto read = parseLength(words::toCore(text), unit);
+    if (!read)
+        return sentence(label, text, read.error());
+    into = *read;
+    return {};
+}
+
+QString takeTime(const Label& label, const QString& text, ClockTime& into) {
+    const auto read = parseClock(words::toCore(text));
+    if (!read)
+        return sentence(label, text, read.error());
+    into = *read;
+    return {};
+}
+
+} // namespace
+
+Field text(Label label, At<std::string> at) {
+    auto field = made(label, Field::Kind::text);
+    field.shown = [at](const Session& s) { return words::fromCore(*at(readOnly(s))); };
+    field.take = [at](Session& s, const QString& typed) {
+        *at(s) = words::toCore(typed.trimmed());
+        return QString{};
+    };
+    return field;
+}
+
+Field length(Label label, Unit unit, At<Length> at) {
+    auto field = made(label, Field::Kind::length);
+    field.shown = [at, unit](const Session& s) { return words::length(*at(readOnly(s)), unit); };
+    field.take = [at, unit, label](Session& s, const QString& typed) {
+        return takeLength(label, unit, typed, *at(s));
+    };
+    return field;
+}
+
+Field optionalLength(Label label, Unit unit, At<std::optional<Length>> at) {
+    auto field = made(label, Field::Kind::length);
+    field.optional = true;
+    field.shown = [at, unit](const Session& s) {
+        const auto& value = *at(readOnly(s));
+        return value ? words::length(*value, unit) : QString{};
+    };
+    field.take = [at, unit, label](Session& s, const QString& typed) {
+        if (typed.trimmed().isEmpty()) {
+            at(s)->reset();
+            return QString{};
+        }
+        Length value;
+        const auto problem = takeLength(label, unit, typed, value);
+        if (problem.isEmpty())
+            *at(s) = value;
+        return problem;
+    };
+    return field;
+}
+
+Field count(Label label, At<int> at, int least, int most) {
+    auto field = made(label, Field::Kind::count);
+    field.shown = [at](const Session& s) { return QString::number(*at(readOnly(s))); };
+    field.take = [=](Session& s, const QString& typed) {
+        bool ok = false;
+        const int value = typed.trimmed().toInt(&ok);
+        if (!ok || value < least || value > most)
+            return tr("%1: “%2” does not fit; a whole number from %3 to %4 is accepted.")
+                .arg(label.text, typed)
+                .arg(least)
+                .arg(most);
+        *at(s) = value;
+        return QString{};
+    };
+    return field;
+}
+
+Field number(Label label, At<double> at) {
+    auto field = made(label, Field::Kind::number);
+    field.shown = [at](const Session& s) {
+        return QLocale{}.toString(*at(readOnly(s)), 'g', QLocale::FloatingPointShortest);
+    };
+    field.take = [=](Session& s, const QString& typed) {
+        bool ok = false;
+        const double value = QString{typed}.replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&ok);
+        if (!ok)
+            return tr("%1: “%2” does not fit; a number such as 1.2 is accepted.")
+                .arg(label.text, typed);
+        *at(s) = value;
+        return QString{};
+    };
+    return field;
+}
+
+Field time(Label label, At<ClockTime> at) {
+    auto field = made(label, Field::Kind::time);
+    field.shown = [at](const Session& s) { return words::fromCore(format(*at(readOnly(s)))); };
+    field.take = [at, label](Session& s, const QString& typed) {
+        return takeTime(label, typed, *at(s));
+    };
+    return field;
+}
+
+Field optionalTime(Label label, At<std::optional<ClockTime>> at) {
+    auto field = made(label, Field::Kind::time);
+    field.optional = true;
+    field.shown = [at](const Session& s) {
+        const auto& value = *at(readOnly(s));
+        return value ? words::fromCore(format(*value)) : QString{};
+    };
+    field.take = [at, label](Session& s, const QString& typed) {
+        if (typed.trimmed().isEmpty()) {
+            at(s)->reset();
+            return QString{};
+        }
+        ClockTime value;
+        const auto problem = takeTime(label, typed, value);
+        if (problem.isEmpty())
+            *at(s) = value;
+        return problem;
+    };
+    return field;
+}
+
+Field toggle(Label label, At<bool> at) {
+    auto field = made(label, Field::Kind::toggle);
+    field.choices = {tr("No"), tr("Yes")};
+    field.shown = [at](const Session& s) { return *at(readOnly(s)) ? tr("Yes") : tr("No"); };
+    field.take = [at](Session& s, const QString& typed) {
+        *at(s) = typed == QLatin1String("1");
+        return QString{};
+    };
+    return field;
+}
+
+Field choice(Label label, QStringList choices, std::function<int(const Session&)> get,
+             std::function<void(Session&, int)> set) {
+    auto field = made(label, Field::Kind::choice);
+    field.choices = choices;
+    field.shown = [choices, get](const Session& s) { return choices.value(get(s)); };
+    field.take = [=](Session& s, const QString& index) {
+        bool ok = false;
+        const int i = index.toInt(&ok);
+        if (!ok || i < 0 || i >= choices.size())
+            return tr("%1: choose one of those shown.").arg(label.text);
+        set(s, i);
+        return QString{};
+    };
+    return field;
+}
+
+Field action(Label label, std::function<void(Session&)> act) {
+    auto field = made(label, Field::Kind::action);
+    field.shown = [](const Session&) { return QString{}; };
+    field.take = [act](Session& s, const QString&) {
+        act(s);
+        return QString{};
+    };
+    return field;
+}
+
+} // namespace fields

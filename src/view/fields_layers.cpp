@@ -1,0 +1,121 @@
+#include "view/field_kinds.h"
+
+#include "job/job_json.h"
+
+#include <QCoreApplication>
+
+#include <array>
+
+using namespace bastewright;
+
+namespace {
+QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+
+/// Pack names as sold (common practice); the batting planner knows their sizes.
+constexpr std::array kPacks{"craft", "crib", "throw", "twin", "full", "queen", "king"};
+
+Field packChoice(std::size_t q) {
+    const QStringList choices{tr("Smallest that fits"), tr("Craft 36 × 45"), tr("Crib 45 × 60"),
+                              tr("Throw 60 × 60"),      tr("Twin 72 × 90"),  tr("Full 81 × 96"),
+                              tr("Queen 90 × 108"),     tr("King 120 × 120")};
+    return fields::choice(
+        {"pack", tr("Batting"), tr("Pack")}, choices,
+        [q](const Session& s) {
+            const auto& pack = s.jobs[q].batting.pack;
+            const auto at = pack ? std::find(kPacks.begin(), kPacks.end(), *pack) : kPacks.end();
+            return at == kPacks.end() ? 0 : int(at - kPacks.begin()) + 1;
+        },
+        [q](Session& s, int i) {
+            auto& pack = s.jobs[q].batting.pack;
+            if (i == 0)
+                pack.reset();
+            else
+                pack = kPacks[std::size_t(i - 1)];
+        });
+}
+
+void addPieces(Fields& out, const Batting& batting, std::size_t q, Unit unit) {
+    for (std::size_t i = 0; i < batting.pieces.size(); ++i) {
+        const auto piece = [=](auto member) {
+            return [=](Session& s) { return &(s.jobs[q].batting.pieces[i].*member); };
+        };
+        const QString key = QStringLiteral("piece%1/").arg(i);
+        const QString group = tr("Leftover piece %1").arg(i + 1);
+        out << fields::text({key + "name", group, tr("Called")}, piece(&BattingPiece::name))
+            << fields::length({key + "width", group, tr("Width")}, unit,
+                              piece(&BattingPiece::width))
+            << fields::length({key + "length", group, tr("Length")}, unit,
+                              piece(&BattingPiece::length))
+            << fields::count({key + "count", group, tr("How many")}, piece(&BattingPiece::count), 1,
+                             limits::kPieces)
+            << fields::action({key + "remove", group, tr("Remove this piece")}, [q, i](Session& s) {
+                   auto& all = s.jobs[q].batting.pieces;
+                   all.erase(all.begin() + std::ptrdiff_t(i));
+               });
+    }
+    if (batting.pieces.size() < limits::kPieces)
+        out << fields::action({"addpiece", tr("Leftovers"), tr("Add a leftover piece of batting")},
+                              [q](Session& s) {
+                                  auto& all = s.jobs[q].batting.pieces;
+                                  const char letter = char('A' + all.size() % 26);
+                                  all.push_back({.name = std::string(1, letter),
+                                                 .width = Length::inches(36),
+                                                 .length = Length::inches(60)});
+                              });
+}
+
+void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
+    for (std::size_t i = 0; i < backing.fabrics.size(); ++i) {
+        const auto fabric = [=](auto member) {
+            return [=](Session& s) { return &(s.jobs[q].backing.fabrics[i].*member); };
+        };
+        const QString key = QStringLiteral("fabric%1/").arg(i);
+        const QString group = tr("Backing fabric %1").arg(i + 1);
+        out << fields::text({key + "name", group, tr("Called")}, fabric(&Fabric::name))
+            << fields::length({key + "usable", group, tr("Usable width")}, unit,
+                              fabric(&Fabric::usableWidth))
+            << fields::length({key + "hand", group, tr("Length on hand")}, unit,
+                              fabric(&Fabric::onHand))
+            << fields::toggle({key + "buy", group, tr("More can be bought")},
+                              fabric(&Fabric::buyable))
+            << fields::action({key + "remove", group, tr("Remove this fabric")},
+                              [q, i](Session& s) {
+                                  auto& all = s.jobs[q].backing.fabrics;
+                                  all.erase(all.begin() + std::ptrdiff_t(i));
+                              });
+    }
+    if (backing.fabrics.size() < limits::kFabrics)
+        out << fields::action(
+            {"addfabric", tr("Backing fabrics"), tr("Add a backing fabric")},
+            [q](Session& s) { s.jobs[q].backing.fabrics.emplace_back(); });
+}
+
+} // namespace
+
+Fields fields::ofLayers(const Session& session, int quilt) {
+    const auto q = std::size_t(quilt);
+    const Job& job = session.jobs[q];
+    const Unit unit = job.unit;
+    const auto batting = [q](auto member) {
+        return [=](Session& s) { return &(s.jobs[q].batting.*member); };
+    };
+    const auto backing = [q](auto member) {
+        return [=](Session& s) { return &(s.jobs[q].backing.*member); };
+    };
+    const QString over = tr("Batting"), under = tr("Backing");
+    Fields out;
+    out << length({"batover", over, tr("Over on each side")}, unit, batting(&Batting::overage))
+        << length({"thick", over, tr("Thickness")}, Unit::millimetre, batting(&Batting::thickness))
+        << toggle({"melt", over, tr("Melts under an iron")}, batting(&Batting::meltable));
+    if (job.batting.pieces.empty())
+        out << packChoice(q);
+    addPieces(out, job.batting, q, unit);
+    out << length({"backover", under, tr("Over on each side")}, unit, backing(&Backing::overage))
+        << length({"seam", under, tr("Seam allowance")}, unit, backing(&Backing::seam))
+        << number({"shrink", under, tr("Shrinks by, percent")}, backing(&Backing::shrinkPercent))
+        << toggle({"oneway", under, tr("Print runs one way")}, backing(&Backing::oneWay));
+    addFabrics(out, job.backing, q, unit);
+    out << optionalLength({"throat", tr("Sewing machine"), tr("Throat")}, unit,
+                          [q](Session& s) { return &s.jobs[q].machine.throat; });
+    return out;
+}

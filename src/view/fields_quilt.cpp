@@ -1,0 +1,123 @@
+#include "view/field_kinds.h"
+
+#include "job/job_json.h"
+
+#include <QCoreApplication>
+
+using namespace bastewright;
+
+namespace {
+QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+
+/// A grid near enough to the size that the borders stay as they are.
+BlockGrid gridFor(const Top& top) {
+    const Rect size = topRect(top);
+    BlockGrid grid;
+    grid.block = Length::inches(10);
+    grid.border = Length::inches(3);
+    const auto fit = [&](Length side) {
+        return std::max(1, int(ratio(side - 2 * grid.border, grid.block)));
+    };
+    grid.columns = fit(size.width());
+    grid.rows = fit(size.length());
+    return grid;
+}
+
+/// Once there is a grid, the top is as large as the grid makes it.
+void sizeByGrid(Top& top) {
+    top.width = {top.grid->width()};
+    top.length = {top.grid->length()};
+}
+
+/// A field of the grid that carries the size along with it.
+Field resizing(Field field, std::size_t quilt) {
+    field.take = [take = field.take, quilt](Session& s, const QString& typed) {
+        auto problem = take(s, typed);
+        if (problem.isEmpty())
+            sizeByGrid(s.jobs[quilt].top);
+        return problem;
+    };
+    return field;
+}
+
+void addGrid(Fields& out, std::size_t q, Unit unit) {
+    const QString group = tr("Blocks");
+    const auto grid = [q](auto member) {
+        return [=](Session& s) { return &((*s.jobs[q].top.grid).*member); };
+    };
+    out << resizing(fields::count({"columns", group, tr("Blocks across")},
+                                  grid(&BlockGrid::columns), 1, limits::kBlocks),
+                    q)
+        << resizing(fields::count({"rows", group, tr("Blocks down")}, grid(&BlockGrid::rows), 1,
+                                  limits::kBlocks),
+                    q)
+        << resizing(fields::length({"block", group, tr("Block")}, unit, grid(&BlockGrid::block)), q)
+        << resizing(
+               fields::length({"sashing", group, tr("Sashing")}, unit, grid(&BlockGrid::sashing)),
+               q)
+        << resizing(fields::length({"border", group, tr("Border")}, unit, grid(&BlockGrid::border)),
+                    q);
+}
+
+} // namespace
+
+Fields fields::ofQuilt(const Session& session, int quilt) {
+    const auto q = std::size_t(quilt);
+    const Job& job = session.jobs[q];
+    const Unit unit = job.unit;
+    const QString size = tr("Size as measured");
+    Fields out;
+    out << text({"name", tr("Name"), tr("Name of the quilt")},
+                [q](Session& s) { return &s.jobs[q].name; });
+    const auto reading = [q](auto member, std::size_t i) {
+        return [=](Session& s) { return &(s.jobs[q].top.*member)[i]; };
+    };
+    for (std::size_t i = 0; i < job.top.width.size(); ++i)
+        out << length({QStringLiteral("width%1").arg(i), size,
+                       job.top.width.size() == 1 ? tr("Width") : tr("Width, reading %1").arg(i + 1)},
+                      unit, reading(&Top::width, i));
+    for (std::size_t i = 0; i < job.top.length.size(); ++i)
+        out << length(
+            {QStringLiteral("length%1").arg(i), size,
+             job.top.length.size() == 1 ? tr("Length") : tr("Length, reading %1").arg(i + 1)},
+            unit, reading(&Top::length, i));
+    if (job.top.width.size() < 3)
+        out << action({"more", size, tr("Add a reading each way")}, [q](Session& s) {
+            auto& top = s.jobs[q].top;
+            top.width.push_back(top.width.back());
+            top.length.push_back(top.length.back());
+        });
+    if (job.top.width.size() > 1)
+        out << action({"fewer", size, tr("Keep one reading each way")}, [q](Session& s) {
+            auto& top = s.jobs[q].top;
+            top.width.resize(1);
+            top.length.resize(1);
+        });
+    if (job.top.grid) {
+        addGrid(out, q, unit);
+        out << action({"nogrid", tr("Blocks"), tr("This top has no block grid")},
+                      [q](Session& s) { s.jobs[q].top.grid.reset(); });
+    } else {
+        out << action({"grid", tr("Blocks"), tr("Describe a block grid")}, [q](Session& s) {
+            auto& top = s.jobs[q].top;
+            top.grid = gridFor(top);
+            sizeByGrid(top);
+        });
+    }
+    out << choice(
+        {"method", tr("Quilting"), tr("How it will be quilted")},
+        {words::method(Quilting::Method::inTheDitch), words::method(Quilting::Method::acrossSeams),
+         words::method(Quilting::Method::singleTacks), words::method(Quilting::Method::freeMotion),
+         words::method(Quilting::Method::undecided)},
+        [q](const Session& s) { return int(s.jobs[q].quilting.method); },
+        [q](Session& s, int i) { s.jobs[q].quilting.method = Quilting::Method(i); });
+    out << optionalLength({"gap", tr("Quilting"), tr("Gap limit on the batting’s label")}, unit,
+                          [q](Session& s) { return &s.jobs[q].quilting.gapLimit; });
+    out << choice({"unit", tr("Measures"), tr("Shown in")}, {tr("Inches"), tr("Centimetres"), tr("Millimetres")},
+                  [q](const Session& s) { return int(s.jobs[q].unit); },
+                  [](Session& s, int i) {
+                      for (auto& each : s.jobs)
+                          each.unit = Unit(i);
+                  });
+    return out;
+}

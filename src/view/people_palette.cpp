@@ -1,0 +1,55 @@
+#include "view/people_palette.h"
+
+#include "view/words.h"
+
+#include <array>
+
+namespace people {
+namespace {
+
+struct Mark {
+    QRgb fill;
+    Qt::BrushStyle pattern;
+};
+constexpr std::array<Mark, kMarks> kLook{{
+    {0xff56b4e9, Qt::NoBrush},
+    {0xffe69f00, Qt::BDiagPattern},
+    {0xff009e73, Qt::HorPattern},
+    {0xfff0e442, Qt::DiagCrossPattern},
+    {0xffcc79a7, Qt::VerPattern},
+    {0xff0072b2, Qt::FDiagPattern},
+    {0xffd55e00, Qt::CrossPattern},
+}};
+
+const Mark& look(int mark) { return kLook[std::size_t(mark < 0 ? 0 : mark % kMarks)]; }
+
+} // namespace
+
+QColor fill(int mark) { return QColor::fromRgb(look(mark).fill); }
+Qt::BrushStyle pattern(int mark) { return look(mark).pattern; }
+
+QStringList names(const std::vector<bastewright::Helper>& helpers) {
+    QStringList out;
+    for (const auto& helper : helpers)
+        out << words::fromCore(helper.name);
+    return out;
+}
+
+QStringList letters(const QStringList& all) {
+    QStringList out;
+    for (qsizetype i = 0; i < all.size(); ++i) {
+        const QString name = all[i].trimmed();
+        QString best = QString::number(i + 1);
+        for (qsizetype n = 1; n <= std::min<qsizetype>(3, name.size()); ++n) {
+            QString candidate = name.left(n).toUpper().left(1) + name.mid(1, n - 1);
+            if (!out.contains(candidate)) {
+                best = candidate;
+                break;
+            }
+        }
+        out << best;
+    }
+    return out;
+}
+
+} // namespace people

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "job/job.h"
+
+#include <QBrush>
+#include <QColor>
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+/// How people are told apart: a letter first, a pattern second, a colour third (Okabe and Ito's
+/// palette for every kind of colour vision; as fills, with dark outlines).
+namespace people {
+
+inline constexpr int kMarks = 7; ///< marks repeat after so many; letters do not
+
+QColor fill(int mark);
+Qt::BrushStyle pattern(int mark);
+
+/// A letter each, or two or three where names begin alike: Ada A, Bo B, Ben Be, Beth Bet.
+QStringList letters(const QStringList& names);
+QStringList names(const std::vector<bastewright::Helper>& helpers);
+
+} // namespace people

@@ -1,0 +1,130 @@
+#include "view/plan_rows.h"
+
+#include "view/people_palette.h"
+#include "view/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace bastewright;
+
+namespace rows {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("plan", text); }
+
+Unit unitOf(const Planned& planned) { return planned.session.jobs.front().unit; }
+
+} // namespace
+
+QList<QVariantList> ofFindings(const Planned& planned) {
+    auto findings = planned.plan.findings;
+    std::stable_sort(findings.begin(), findings.end(),
+                     [](const Finding& a, const Finding& b) { return a.level > b.level; });
+    QList<QVariantList> out;
+    for (const auto& f : findings)
+        out.push_back({words::fromCore(name(f.level)), words::fromCore(f.text),
+                       words::fromCore(f.cure), words::fromCore(f.field)});
+    return out;
+}
+
+QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
+    QList<QVariantList> out;
+    if (quilt >= planned.plan.quilts.size())
+        return out;
+    for (const auto& a : planned.plan.quilts[quilt].alternatives)
+        out.push_back({words::fromCore(a.surface), words::start(a.start),
+                       a.quiltLengthAlongLength ? tr("quilt along the table")
+                                                : tr("quilt across the table"),
+                       a.passes, a.workable ? words::span(a.predicted) : tr("cannot be reached"),
+                       words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
+                       words::fromCore(a.why)});
+    return out;
+}
+
+QList<QVariantList> ofSupplies(const Planned& planned) {
+    QList<QVariantList> out;
+    for (const auto& s : planned.plan.supplies)
+        out.push_back({words::fromCore(s.item), words::amount(s.need), words::amount(s.have),
+                       words::amount(s.buy), words::fromCore(s.unit), s.buy > 0});
+    return out;
+}
+
+QList<QVariantList> ofPeople(const Planned& planned) {
+    const auto& helpers = planned.session.setting.helpers;
+    const auto names = people::names(helpers);
+    const auto letters = people::letters(names);
+    const auto start = planned.session.setting.start;
+    QList<QVariantList> out;
+    for (qsizetype i = 0; i < names.size(); ++i) {
+        Seconds work{}, first{}, last{};
+        int tasks = 0;
+        QStringList lines;
+        for (const auto& task : planned.plan.tasks) {
+            if (std::find(task.people.begin(), task.people.end(), words::toCore(names[i])) ==
+                task.people.end())
+                continue;
+            if (tasks++ == 0)
+                first = task.start;
+            last = std::max(last, task.end);
+            work += task.end - task.start;
+            const QString what = task.zone.empty()
+                                     ? words::task(task.kind)
+                                     : QStringLiteral("%1 · %2").arg(words::fromCore(task.zone),
+                                                                     words::zoneTask(task.kind));
+            lines << QStringLiteral("%1   %2").arg(words::clock(start, task.start), what);
+        }
+        const QString hours =
+            tasks == 0 ? tr("nothing to do")
+                       : tr("%1 to %2").arg(words::clock(start, first), words::clock(start, last));
+        out.push_back({letters[i], int(i), names[i], hours,
+                       tasks == 0 ? QString{} : tr("%1 at work").arg(words::span(work)),
+                       lines.join(QLatin1Char('\n'))});
+    }
+    return out;
+}
+
+QList<QVariantList> ofHelp(const Planned& planned) {
+    QList<QVariantList> out;
+    for (const auto& h : planned.plan.help) {
+        QString gain = tr("saves %1").arg(words::span(h.saved));
+        if (h.passesSaved == 1)
+            gain += tr(" and one pass");
+        else if (h.passesSaved > 1)
+            gain += tr(" and %1 passes").arg(h.passesSaved);
+        out.push_back({words::fromCore(h.change), gain});
+    }
+    return out;
+}
+
+QList<QVariantList> ofPasses(const Planned& planned, std::size_t quilt) {
+    QList<QVariantList> out;
+    if (quilt >= planned.plan.quilts.size())
+        return out;
+    const auto& plan = planned.plan.quilts[quilt];
+    const auto start = planned.session.setting.start;
+    for (const auto& pass : plan.passes) {
+        Seconds from = Seconds::max(), until{};
+        for (const auto& task : planned.plan.tasks)
+            if (task.job == int(quilt) && task.pass == pass.number) {
+                from = std::min(from, task.start);
+                until = std::max(until, task.end);
+            }
+        qsizetype points = 0;
+        int zones = 0;
+        for (const auto& zone : plan.zones)
+            if (zone.pass == pass.number) {
+                points += qsizetype(zone.points.size());
+                ++zones;
+            }
+        const bool timed = from <= until;
+        out.push_back({pass.number, tr("Pass %1").arg(pass.number), zones,
+                       words::points(planned.session.jobs[quilt], points),
+                       timed ? words::span(until - from) : QString{},
+                       timed ? words::clock(start, from) : QString{}});
+    }
+    return out;
+}
+
+} // namespace rows

@@ -1,0 +1,55 @@
+#include "view/quilt_face.h"
+
+#include "view/quilt_drawing.h"
+
+#include <QPainter>
+
+using namespace bastewright;
+
+QuiltFaceItem::QuiltFaceItem(QQuickItem* parent)
+    : QQuickPaintedItem{parent} {
+    connect(this, &QuiltFaceItem::changed, this, [this] { update(); });
+}
+
+void QuiltFaceItem::setFace(const QuiltFace& face) {
+    if (face == face_)
+        return;
+    face_ = face;
+    emit changed();
+}
+
+void QuiltFaceItem::paint(QPainter* painter) {
+    if (!face_.top())
+        return;
+    const auto area = topRect(*face_.top());
+    if (area.empty())
+        return;
+    const auto map = drawing::fitted(drawing::inches(area), size(), 2, false);
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(Qt::NoPen);
+    painter->setBrush(cloth_);
+    painter->drawRect(map.mapRect(drawing::inches(area)));
+    if (const auto& grid = face_.top()->grid) {
+        const Length ox = (area.width() - grid->width()) / 2 + grid->border;
+        const Length oy = (area.length() - grid->length()) / 2 + grid->border;
+        for (int row = 0; row < grid->rows; ++row)
+            for (int column = 0; column < grid->columns; ++column) {
+                const Length x = ox + column * (grid->block + grid->sashing);
+                const Length y = oy + row * (grid->blockHeight() + grid->sashing);
+                const Rect block{x, y, x + grid->block, y + grid->blockHeight()};
+                QColor fill = patch_;
+                fill.setAlpha((row + column) % 2 == 0 ? 255 : 130);
+                painter->setBrush(fill);
+                painter->drawRect(map.mapRect(drawing::inches(block)));
+            }
+    }
+    QColor thin = ink_;
+    thin.setAlpha(110);
+    painter->setPen(QPen{thin, 0.8});
+    for (const auto& s : seamsOf(*face_.top()))
+        painter->drawLine(map.map(QPointF{s.from.x.in(), s.from.y.in()}),
+                          map.map(QPointF{s.to.x.in(), s.to.y.in()}));
+    painter->setPen(QPen{ink_, 1.5});
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRect(map.mapRect(drawing::inches(area)));
+}

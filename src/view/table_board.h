@@ -1,0 +1,69 @@
+#pragma once
+
+#include "view/live_controller.h"
+
+/// The pass on the table as tiles and steps: what is tapped during a session.
+class TableBoard : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the workroom")
+    Q_PROPERTY(int quilt READ quilt WRITE setQuilt NOTIFY changed)
+    Q_PROPERTY(QStringList quilts READ quilts NOTIFY changed)
+    Q_PROPERTY(int pass READ pass NOTIFY changed)
+    Q_PROPERTY(QString passText READ passText NOTIFY changed)
+    Q_PROPERTY(int columns READ columns NOTIFY changed)
+    Q_PROPERTY(int rows READ rowsOfTiles NOTIFY changed)
+    /// Quarter turns of the table as drawn, clockwise; 0 has the quilt's head at the top.
+    Q_PROPERTY(int turn READ turn WRITE setTurn NOTIFY changed)
+    Q_PROPERTY(QStringList edges READ edges NOTIFY changed)
+    Q_PROPERTY(TableRows* zones READ zones CONSTANT)
+    Q_PROPERTY(QString step READ step NOTIFY changed)
+    Q_PROPERTY(QString stepText READ stepText NOTIFY changed)
+    Q_PROPERTY(QString stepWho READ stepWho NOTIFY changed)
+    Q_PROPERTY(QString caution READ caution NOTIFY changed)
+    Q_PROPERTY(bool stepReady READ stepReady NOTIFY changed)
+    Q_PROPERTY(bool finished READ finished NOTIFY changed)
+
+public:
+    explicit TableBoard(LiveController* live, QObject* parent = nullptr);
+
+    int quilt() const { return quilt_; }
+    void setQuilt(int quilt);
+    QStringList quilts() const;
+    int pass() const;
+    QString passText() const;
+    int columns() const { return columns_; }
+    int rowsOfTiles() const { return rows_; }
+    int turn() const { return turn_; }
+    void setTurn(int turn);
+    /// The quilt's sides at the top, right, bottom and left of the tiles, walls named as such.
+    QStringList edges() const;
+    TableRows* zones() { return &zones_; }
+
+    /// Id of the step to do next; "release" for letting the pass go, "end" for the ending.
+    QString step() const { return step_; }
+    QString stepText() const { return stepText_; }
+    QString stepWho() const { return stepWho_; }
+    QString caution() const { return caution_; }
+    bool stepReady() const { return stepReady_; }
+    /// Everything of this quilt is done.
+    bool finished() const { return finished_; }
+
+    /// Does the step shown.
+    Q_INVOKABLE void doStep();
+
+signals:
+    void changed();
+
+private:
+    void refresh();
+    void layTiles();
+    void findStep();
+
+    LiveController* live_;
+    int quilt_ = 0, turn_ = 0, columns_ = 1, rows_ = 1;
+    TableRows zones_;
+    QString step_, stepText_, stepWho_, caution_;
+    bool stepReady_ = false, finished_ = false;
+};

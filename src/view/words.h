@@ -1,0 +1,33 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <QString>
+
+/// The screen's words for the core's values, in the person's language.
+namespace words {
+
+QString fromCore(std::string_view text);
+std::string toCore(const QString& text);
+
+/// "12 1/2 in"
+QString length(bastewright::Length l, bastewright::Unit unit);
+/// "88 × 112 in"
+QString size(bastewright::Size s, bastewright::Unit unit);
+QString span(bastewright::Seconds s);
+QString clock(bastewright::ClockTime start, bastewright::Seconds s);
+/// A count without needless decimals.
+QString amount(double number);
+
+QString side(bastewright::Side side);
+QString method(bastewright::Quilting::Method method);
+QString start(bastewright::Basting::Start start);
+QString points(const bastewright::Job& job, qsizetype count); ///< "612 pins", "80 dots"
+/// What to do, as a short command: "Lay the backing".
+QString task(bastewright::TaskKind kind);
+/// The same for one person at one zone: "Pins in, open".
+QString zoneTask(bastewright::TaskKind kind);
+/// The caution that belongs to a step; empty for most.
+QString caution(bastewright::TaskKind kind);
+
+} // namespace words

@@ -1,0 +1,156 @@
+#include "view/workroom.h"
+
+#include "job/job_json.h"
+#include "view/words.h"
+
+#include <algorithm>
+
+using namespace bastewright;
+
+namespace {
+constexpr int kSettleMs = 120; // several quick taps on + make one plan, not ten
+}
+
+Workroom::Workroom(Library* library, Setup setup, QObject* parent)
+    : QObject{parent}
+    , library_{library}
+    , comfort_{setup.comfortFile, setup.density}
+    , shelf_{library}
+    , pass_{&plan_}
+    , live_{library, setup.clock}
+    , board_{&live_}
+    , sheets_{setup.writeSheets, setup.sheetsFolder}
+    , replanner_{setup.plan} {
+    settle_.setSingleShot(true);
+    settle_.setInterval(kSettleMs);
+    connect(&settle_, &QTimer::timeout, this, &Workroom::replan);
+    connect(&editor_, &JobEditor::sessionChanged, this, [this] {
+        if (job_ == 0)
+            return;
+        store();
+        plan_.setBusy(true);
+        settle_.start();
+    });
+    connect(&editor_, &JobEditor::changed, this, [this] { plan_.setQuiltIndex(editor_.quilt()); });
+    connect(&replanner_, &Replanner::planned, this, &Workroom::planned);
+    connect(&comfort_, &Comfort::changed, this, [this] { board_.setTurn(comfort_.turn()); });
+    board_.setTurn(comfort_.turn());
+}
+
+Workroom::~Workroom() = default;
+
+void Workroom::show(Screen screen) {
+    screen_ = screen;
+    std::string last = "shelf";
+    if (screen == Screen::Planning)
+        last = "plan " + std::to_string(job_);
+    else if (screen == Screen::AtTable)
+        last = "table " + std::to_string(live_.id());
+    if (const auto kept = library_->setLastScreen(last); !kept)
+        say(words::fromCore(kept.error()));
+    emit screenChanged();
+}
+
+void Workroom::say(const QString& notice) {
+    if (notice == notice_)
+        return;
+    notice_ = notice;
+    emit noticeChanged();
+}
+
+void Workroom::forgetNotice() { say({}); }
+
+void Workroom::returnToLast() {
+    const auto last = library_->lastScreen();
+    if (!last || !*last)
+        return;
+    const auto space = (*last)->find(' ');
+    const auto kind = (*last)->substr(0, space);
+    const auto id = space == std::string::npos
+                        ? 0
+                        : QString::fromStdString((*last)->substr(space + 1)).toLongLong();
+    if (kind == "plan" && id > 0)
+        openJob(id);
+    if (kind == "table" && id > 0 && live_.resume(id)) {
+        openJob(live_.job());
+        show(Screen::AtTable);
+    }
+}
+
+void Workroom::openJob(qint64 job) {
+    const auto text = library_->loadJob(job);
+    if (!text)
+        return say(words::fromCore(text.error()));
+    auto read = readSession(*text);
+    if (!read.session)
+        return say(read.problems.empty() ? tr("This job cannot be read.")
+                                         : words::fromCore(read.problems.front().text));
+    if (job != job_) {
+        plan_.clear();
+        pass_.setNumber(1);
+    }
+    job_ = job;
+    editor_.open(std::move(*read.session));
+    show(Screen::Planning);
+}
+
+void Workroom::backToShelf() {
+    shelf_.refresh();
+    show(Screen::Shelf);
+}
+
+void Workroom::backToPlan() {
+    if (job_ == 0 || job_ != live_.job())
+        openJob(live_.job());
+    else
+        show(Screen::Planning);
+}
+
+SessionId Workroom::runningSession(JobId job) const {
+    const auto open = library_->openSessions();
+    if (!open)
+        return 0;
+    const auto at = std::find_if(open->begin(), open->end(),
+                                 [job](const SessionEntry& s) { return s.job == job; });
+    return at == open->end() ? 0 : at->id;
+}
+
+bool Workroom::inSession() const { return job_ != 0 && runningSession(job_) != 0; }
+
+void Workroom::goToTable() {
+    const auto running = runningSession(job_);
+    if (running != 0) {
+        if (live_.id() != running && !live_.resume(running))
+            return say(live_.problem());
+    } else if (plan_.busy() || !plan_.good()) {
+        return say(tr("There is no good plan to start with yet."));
+    } else if (!live_.start(job_, *plan_.planned())) {
+        return say(live_.problem());
+    }
+    board_.setQuilt(plan_.quiltIndex());
+    show(Screen::AtTable);
+}
+
+void Workroom::writeSheets() {
+    if (plan_.isPlanned() && !plan_.busy())
+        sheets_.write(plan_.planned());
+}
+
+void Workroom::store() {
+    const auto saved =
+        library_->saveJob(job_, words::toCore(editor_.title()), writeSession(editor_.session()));
+    say(saved ? QString{} : words::fromCore(saved.error()));
+}
+
+void Workroom::replan() { replanner_.request(editor_.session()); }
+
+void Workroom::planned(const PlannedPtr& result) {
+    // A change since then is already on its way to be planned.
+    if (result->session != editor_.session())
+        return;
+    plan_.show(result);
+    plan_.setBusy(false);
+    if (plan_.good())
+        if (const auto kept = library_->setSetting(plannedKey(job_), "1"); !kept)
+            say(words::fromCore(kept.error()));
+}

@@ -1,0 +1,106 @@
+#pragma once
+
+#include "store/library.h"
+#include "view/comfort.h"
+#include "view/job_editor.h"
+#include "view/live_controller.h"
+#include "view/pass_presenter.h"
+#include "view/plan_presenter.h"
+#include "view/replanner.h"
+#include "view/sheets_writer.h"
+#include "view/shelf_model.h"
+#include "view/table_board.h"
+
+#include <QObject>
+#include <QTimer>
+#include <QtQmlIntegration>
+
+/// Puts the parts of the application together and holds what none of them does: which screen is
+/// open, which job is in hand, and that a change is stored and planned.
+class Workroom : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the application")
+    Q_PROPERTY(Screen screen READ screen NOTIFY screenChanged)
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
+    Q_PROPERTY(bool inSession READ inSession NOTIFY screenChanged)
+    Q_PROPERTY(ShelfModel* shelf READ shelf CONSTANT)
+    Q_PROPERTY(JobEditor* editor READ editor CONSTANT)
+    Q_PROPERTY(PlanPresenter* plan READ plan CONSTANT)
+    Q_PROPERTY(PassPresenter* pass READ pass CONSTANT)
+    Q_PROPERTY(LiveController* live READ live CONSTANT)
+    Q_PROPERTY(TableBoard* board READ board CONSTANT)
+    Q_PROPERTY(SheetsWriter* sheets READ sheets CONSTANT)
+    Q_PROPERTY(Comfort* comfort READ comfort CONSTANT)
+
+public:
+    enum class Screen { Shelf, Planning, AtTable };
+    Q_ENUM(Screen)
+
+    struct Setup {
+        PlanFunction plan;
+        SheetsWriter::Write writeSheets;
+        LiveController::Clock clock;
+        QString sheetsFolder;
+        QString comfortFile; ///< empty: nothing is kept
+        qreal density = 4;   ///< pixels in a millimetre, as the screen reports
+    };
+
+    /// The library must live longer.
+    Workroom(bastewright::Library* library, Setup setup, QObject* parent = nullptr);
+    ~Workroom() override;
+
+    /// Goes back to where the person was when the application last closed.
+    void returnToLast();
+
+    Q_INVOKABLE void openJob(qint64 job);
+    Q_INVOKABLE void backToShelf();
+    Q_INVOKABLE void backToPlan();
+    /// Starts a session with the plan shown, or goes on with the one that is running.
+    Q_INVOKABLE void goToTable();
+    Q_INVOKABLE void writeSheets();
+    Q_INVOKABLE void forgetNotice();
+
+    /// Shows a sentence across whatever screen is open; empty takes it away.
+    void say(const QString& notice);
+
+    Screen screen() const { return screen_; }
+    QString notice() const { return notice_; }
+    /// A session of the job in hand is running.
+    bool inSession() const;
+    ShelfModel* shelf() { return &shelf_; }
+    JobEditor* editor() { return &editor_; }
+    PlanPresenter* plan() { return &plan_; }
+    PassPresenter* pass() { return &pass_; }
+    LiveController* live() { return &live_; }
+    TableBoard* board() { return &board_; }
+    SheetsWriter* sheets() { return &sheets_; }
+    Comfort* comfort() { return &comfort_; }
+
+signals:
+    void screenChanged();
+    void noticeChanged();
+
+private:
+    void show(Screen screen);
+    void store();
+    void replan();
+    void planned(const PlannedPtr& planned);
+    bastewright::SessionId runningSession(bastewright::JobId job) const;
+
+    bastewright::Library* library_;
+    Comfort comfort_;
+    ShelfModel shelf_;
+    JobEditor editor_;
+    PlanPresenter plan_;
+    PassPresenter pass_;
+    LiveController live_;
+    TableBoard board_;
+    SheetsWriter sheets_;
+    Replanner replanner_;
+    QTimer settle_;
+    bastewright::JobId job_ = 0;
+    Screen screen_ = Screen::Shelf;
+    QString notice_;
+};
