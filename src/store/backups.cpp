@@ -19,7 +19,7 @@ constexpr std::chrono::seconds kLongest{2};
 // Everything worth a new backup: what was added, saved or removed. The last screen is not.
 constexpr std::string_view kFingerprint = R"sql(
 SELECT (SELECT count(*) || '/' || ifnull(max(sequence), 0) FROM events)
-    || ' ' || (SELECT count(*) || '/' || ifnull(max(id), 0) || '/' || sum(ended) FROM sessions)
+    || ' ' || (SELECT count(*) || '/' || ifnull(max(id), 0) || '/' || ifnull(sum(ended), 0) FROM sessions)
     || ' ' || (SELECT count(*) || '/' || ifnull(max(changed_ms), 0) || '/' || count(removed_ms)
                FROM jobs)
     || ' ' || (SELECT ifnull(group_concat(key || '=' || value, char(10)), '')

@@ -26,7 +26,7 @@ ZoneState zone(const LiveState& s, const std::string& id) {
 }
 
 TEST(Fold, BeforeTheStartNothingIsDoneAndNobodyIsThere) {
-    const auto s = folded({});
+    const auto s = folded(Reporter{});
     EXPECT_FALSE(s.started);
     EXPECT_THAT(s.present, IsEmpty());
     EXPECT_THAT(s.currentPass, ElementsAre(1));

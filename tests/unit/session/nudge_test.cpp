@@ -48,17 +48,16 @@ TEST(Nudges, ARestAfterFourRowsOfZones) {
     plan.tasks.clear();
     Reporter r{0};
     r.start().wait(30 * 60);
-    for (int row = 1; row <= 4; ++row) {
-        const auto id = "A" + std::to_string(row);
+    constexpr const char* rows[]{"A1", "A2", "A3", "A4"};
+    for (int row = 0; row < 4; ++row) {
         Zone z;
-        z.id = id;
+        z.id = rows[row];
         z.points.resize(10);
         plan.quilts[0].zones.push_back(z);
     }
-    for (int row = 1; row <= 4; ++row) {
+    for (int row = 0; row < 4; ++row) {
         EXPECT_THAT(at(r, 100, plan), Not(kind(Nudge::Kind::rest))) << row;
-        const auto id = "A" + std::to_string(row);
-        r.open(id, "Ada").close(id, "Ada");
+        r.open(rows[row], "Ada").close(rows[row], "Ada");
     }
     EXPECT_THAT(at(r, 100, plan), kind(Nudge::Kind::rest));
 }
