@@ -7,26 +7,6 @@
 namespace bastewright::sheets {
 namespace {
 
-QString zoneLine(const Task& task, const QuiltPlan& quilt, Basting::With with) {
-    const Zone* zone = findZone(quilt, task.zone);
-    const int n = zone ? int(zone->points.size()) : 0;
-    const QString id = QString::fromStdString(task.zone), count = pointCount(n, with);
-    switch (task.kind) {
-    case TaskKind::placeOpen:
-        return Text::tr("%1: place %2, open").arg(id, count);
-    case TaskKind::closePins:
-        return Text::tr("%1: close %2").arg(id, count);
-    case TaskKind::dotLower:
-        return Text::tr("%1: %2 on the backing").arg(id, count);
-    case TaskKind::dotUpper:
-        return Text::tr("%1: %2 on the batting").arg(id, count);
-    case TaskKind::press:
-        return Text::tr("%1: press %2").arg(id, count);
-    default:
-        return Text::tr("%1: %2").arg(id, taskName(task.kind, with));
-    }
-}
-
 bool isOfZone(TaskKind kind) {
     return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
            kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press;
@@ -35,8 +15,11 @@ bool isOfZone(TaskKind kind) {
 } // namespace
 
 QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
-    if (isOfZone(task.kind) && !task.zone.empty())
-        return zoneLine(task, quilt, with);
+    if (isOfZone(task.kind) && !task.zone.empty()) {
+        const Zone* zone = findZone(quilt, task.zone);
+        return zonesLine(task.kind, QString::fromStdString(task.zone),
+                         zone ? int(zone->points.size()) : 0, with);
+    }
     const Pass* pass = findPass(quilt, task.pass);
     switch (task.kind) {
     case TaskKind::layBacking:
@@ -46,7 +29,7 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
     case TaskKind::layTop:
         return Text::tr("Lay the top, right side up");
     case TaskKind::reclamp:
-        return Text::tr("Move the clamps, one at a time, to all three layers");
+        return Text::tr("Move the clamps to all three layers");
     case TaskKind::smooth:
         return pass ? Text::tr("Smooth towards %1").arg(sidesList(pass->smoothTowards))
                     : Text::tr("Smooth");
@@ -56,9 +39,27 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
         return pass ? Text::tr("Shift the quilt %1").arg(shiftWords(pass->shift, unit))
                     : Text::tr("Shift the quilt");
     case TaskKind::handOver:
-        return Text::tr("Hand over: roll for the machine, count the points");
+        return Text::tr("Hand over: roll it for the machine");
     default:
         return taskName(task.kind, with);
+    }
+}
+
+QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with) {
+    const QString count = pointCount(points, with);
+    switch (kind) {
+    case TaskKind::placeOpen:
+        return Text::tr("%1: place %2, open").arg(zones, count);
+    case TaskKind::closePins:
+        return Text::tr("%1: close %2").arg(zones, count);
+    case TaskKind::dotLower:
+        return Text::tr("%1: %2 on the backing").arg(zones, count);
+    case TaskKind::dotUpper:
+        return Text::tr("%1: %2 on the batting").arg(zones, count);
+    case TaskKind::press:
+        return Text::tr("%1: press %2").arg(zones, count);
+    default:
+        return Text::tr("%1: %2").arg(zones, taskName(kind, with));
     }
 }
 

@@ -88,19 +88,20 @@ QString shiftWords(Vec shift, Unit unit) {
     return words.isEmpty() ? Text::tr("no shift") : listed(words);
 }
 
-QString placeWords(const StandingPlace& place, const Rect& table) {
+QString placeEnd(const StandingPlace& place, const Rect& table) {
     const bool across = isAcross(place.side);
     const Interval side = across ? table.x() : table.y();
     const double along =
         side.size() > Length{} ? ratio(place.along.middle() - side.lo, side.size()) : 0.5;
-    const QString where = sideName(place.side);
     if (along < 1.0 / 3)
-        return across ? Text::tr("%1 side, left end").arg(where)
-                      : Text::tr("%1 side, head end").arg(where);
+        return across ? Text::tr("left end") : Text::tr("head end");
     if (along > 2.0 / 3)
-        return across ? Text::tr("%1 side, right end").arg(where)
-                      : Text::tr("%1 side, foot end").arg(where);
-    return Text::tr("%1 side, middle").arg(where);
+        return across ? Text::tr("right end") : Text::tr("foot end");
+    return Text::tr("middle");
+}
+
+QString placeWords(const StandingPlace& place, const Rect& table) {
+    return Text::tr("%1 side, %2").arg(sideName(place.side), placeEnd(place, table));
 }
 
 QString startName(Basting::Start start) {

@@ -28,7 +28,10 @@ QString pointsName(Basting::With with); ///< "pins", "dots"
 /// "54 in towards the head and 3 in towards the left"; the larger way first. "no shift" for none.
 QString shiftWords(Vec shift, Unit unit);
 
-/// "foot side, left end": where along the table's side the middle of the place is, in thirds.
+/// "left end": where along the table's side the middle of the place is, in thirds.
+QString placeEnd(const StandingPlace& place, const Rect& table);
+
+/// "foot side, left end".
 QString placeWords(const StandingPlace& place, const Rect& table);
 
 QString startName(Basting::Start start);

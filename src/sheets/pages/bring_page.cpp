@@ -7,7 +7,10 @@
 namespace bastewright::sheets {
 namespace {
 
-QString amount(double n) {
+/// Cloth and strip in eighths of a yard or inch as they are measured, the rest as it is counted.
+QString amount(double n, const std::string& unit) {
+    if (unit == "yd" || unit == "in")
+        return QString::fromStdString(format(Length::nearestInches(n), Unit::inch, false));
     return std::abs(n - std::round(n)) < 1e-6 ? QString::number(std::llround(n))
                                               : QString::number(n, 'f', 1);
 }
@@ -21,8 +24,8 @@ Flow bringPage(const SheetContext& c) {
     for (const auto& s : c.plan.supplies) {
         const QString unit = QString::fromStdString(s.unit);
         rows.push_back({Cell::tick(), Cell{QString::fromStdString(s.item), true},
-                        Cell{amount(s.need)}, Cell{amount(s.have)},
-                        s.buy > 0 ? Cell{amount(s.buy), true} : Cell{QStringLiteral("–")},
+                        Cell{amount(s.need, s.unit)}, Cell{amount(s.have, s.unit)},
+                        s.buy > 0 ? Cell{amount(s.buy, s.unit), true} : Cell{QStringLiteral("–")},
                         Cell{unit}});
     }
     Flow flow{title(Text::tr("Bring"),
@@ -31,9 +34,9 @@ Flow bringPage(const SheetContext& c) {
     flow.front().newPage = true;
     flow += table({{{}, 0},
                    {Text::tr("What"), -1},
-                   {Text::tr("Need"), 52, true},
-                   {Text::tr("Have"), 52, true},
-                   {Text::tr("Buy"), 52, true},
+                   {Text::tr("Need"), 58, true},
+                   {Text::tr("Have"), 58, true},
+                   {Text::tr("Buy"), 58, true},
                    {{}, 90}},
                   rows, c.width, {.size = type::kCheck, .rowPadding = 5});
     return flow;

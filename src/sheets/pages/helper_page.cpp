@@ -1,5 +1,6 @@
 #include "sheets/columns.h"
 #include "sheets/ink.h"
+#include "sheets/pages/helper_part.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/table_picture.h"
 #include "sheets/printable.h"
@@ -15,73 +16,6 @@ namespace bastewright::sheets {
 namespace {
 
 constexpr double kPictureColumn = 150, kColumnGap = 14;
-
-/// Somebody's tasks of one pass that follow one another without another pass between.
-struct Stretch {
-    std::size_t quilt = 0;
-    int pass = 1;
-    bool first = true; ///< of this pass; later ones need no picture
-    std::vector<const Task*> tasks;
-};
-
-std::vector<Stretch> stretches(const Plan& plan, const std::string& person) {
-    std::vector<Stretch> out;
-    std::set<std::pair<std::size_t, int>> seen;
-    for (const auto& t : plan.tasks) {
-        if (std::ranges::count(t.people, person) == 0 || t.job < 0 ||
-            std::size_t(t.job) >= plan.quilts.size())
-            continue;
-        const auto quilt = std::size_t(t.job);
-        if (out.empty() || out.back().quilt != quilt || out.back().pass != t.pass)
-            out.push_back({quilt, t.pass, seen.insert({quilt, t.pass}).second, {}});
-        out.back().tasks.push_back(&t);
-    }
-    return out;
-}
-
-/// The different places somebody stands at in a pass, numbered by first use.
-class Places {
-public:
-    void add(const StandingPlace& place) {
-        if (number(place) == 0)
-            places_.push_back(place);
-    }
-    /// From 1; 0 for a place that was not added.
-    int number(const StandingPlace& place) const {
-        const auto found = std::ranges::find(places_, place);
-        return found == places_.end() ? 0 : int(found - places_.begin()) + 1;
-    }
-    const std::vector<StandingPlace>& all() const { return places_; }
-
-private:
-    std::vector<StandingPlace> places_;
-};
-
-const StandingPlace* placeOf(const Task& t, const std::string& person) {
-    const auto at = std::size_t(std::ranges::find(t.people, person) - t.people.begin());
-    return at < t.places.size() ? &t.places[at] : nullptr;
-}
-
-/// Everything about one helper's part of one pass.
-struct PassPart {
-    const QuiltPlan* quilt = nullptr;
-    const Pass* pass = nullptr;
-    Places places;
-    std::vector<std::string> zones;
-};
-
-PassPart partOf(const SheetContext& c, const std::string& person, std::size_t q, int number) {
-    PassPart part{&c.plan.quilts[q], findPass(c.plan.quilts[q], number), {}, {}};
-    for (const auto& t : c.plan.tasks) {
-        if (t.job != int(q) || t.pass != number || std::ranges::count(t.people, person) == 0)
-            continue;
-        if (const auto* place = placeOf(t, person))
-            part.places.add(*place);
-        if (!t.zone.empty() && std::ranges::count(part.zones, t.zone) == 0)
-            part.zones.push_back(t.zone);
-    }
-    return part;
-}
 
 Block nameBlock(const SheetContext& c, const Helper& h) {
     constexpr double kBadge = 42, kBeside = kBadge + 14;
@@ -151,7 +85,8 @@ Block taskRow(const SheetContext& c, const std::string& person, const Task& t, c
                              ? Text::tr("; lift with %1").arg(c.crew.spoken(others))
                              : Text::tr("; with %1").arg(c.crew.spoken(others))});
     if (const auto* place = placeOf(t, person))
-        words.push_back({Text::tr("; stand at %1").arg(part.places.number(*place))});
+        words.push_back({(part.seated ? Text::tr("; sit at %1") : Text::tr("; stand at %1"))
+                             .arg(part.placeNumber(*place))});
     auto what = std::make_shared<TextBlock>(words, width - kWhat, TextStyle{type::kCheck});
     auto time = std::make_shared<TextBlock>(clock(c.start(), t.start), kWhat - kTime,
                                             TextStyle{type::kCheck, true});
@@ -175,8 +110,8 @@ Block placePicture(const PassPart& part, double width) {
     const double limit =
         std::clamp(part.pass->table.length().in() * kScale + kMarks, kUsual, kTallest);
     TablePicture show{.near = true, .mine = part.zones};
-    for (const auto& place : part.places.all())
-        show.places.push_back({place, QString::number(part.places.number(place)), true});
+    for (const auto& place : part.places)
+        show.places.push_back({place, QString::number(part.placeNumber(place)), true});
     const double height =
         pictureHeight(*part.quilt, *part.pass, show, width, isWide(part) ? kUsual : limit);
     return {.height = height,
@@ -187,15 +122,8 @@ Block placePicture(const PassPart& part, double width) {
 
 /// The numbered places in words.
 Block placeList(const PassPart& part, double width) {
-    std::vector<Span> words;
-    for (const auto& place : part.places.all()) {
-        if (!words.empty())
-            words.push_back({Text::tr(";  ")});
-        words.push_back({QString::number(part.places.number(place)) + QChar{0x00A0}, true});
-        words.push_back({placeWords(place, part.pass->table)});
-    }
     constexpr double kAbove = 4;
-    auto text = std::make_shared<TextBlock>(words, width, TextStyle{type::kCheck});
+    auto text = std::make_shared<TextBlock>(part.placesInWords(), width, TextStyle{type::kCheck});
     return {.height = kAbove + text->height(), .draw = [text](QPainter& p, QRectF at) {
                 text->draw(p, at.topLeft() + QPointF{0, kAbove});
             }};
@@ -241,7 +169,7 @@ Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch
     Flow flow{passHeading(c, s, false)};
     const auto again = std::make_shared<Block>(passHeading(c, s, true));
     const PassPart part = partOf(c, person, s.quilt, s.pass);
-    const bool places = !part.places.all().empty();
+    const bool places = !part.places.empty();
     std::size_t next = 0;
     if (s.first && part.pass && (places || !part.zones.empty())) {
         if (isWide(part)) {

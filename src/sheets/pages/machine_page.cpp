@@ -40,7 +40,11 @@ Flow machinePage(const SheetContext& c, std::size_t quilt) {
     flow.back().keepWithNext = true;
     flow.push_back(
         {.height = 210, .before = 10, .keepWithNext = true, .draw = [&q](QPainter& p, QRectF at) {
-             drawMachineRolls(p, at, q);
+             const Rect top{Length{}, Length{}, q.layers.top.width, q.layers.top.length};
+             const double each = at.width() / double(q.machineRolls.size());
+             for (std::size_t i = 0; i < q.machineRolls.size(); ++i)
+                 drawMachineRoll(p, {at.left() + each * double(i), at.top(), each, at.height()},
+                                 top, q.machineRolls[i]);
          }});
     flow += table({{{}, 0},
                    {Text::tr("Side"), 0},

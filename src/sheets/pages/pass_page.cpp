@@ -2,6 +2,7 @@
 #include "sheets/ink.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pages/pass_picture.h"
+#include "sheets/steps.h"
 #include "sheets/task_words.h"
 #include "sheets/words.h"
 
@@ -65,26 +66,35 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass) {
     return flow;
 }
 
+/// One place in full; of several, the sides.
+QString whereWords(const std::vector<StandingPlace>& places, const Rect& table) {
+    QStringList where;
+    for (const auto& place : places)
+        where << placeWords(place, table);
+    where.removeDuplicates();
+    if (where.size() < 2)
+        return where.join(QString{});
+    QStringList sides;
+    for (const auto& place : places)
+        sides << sideName(place.side);
+    sides.removeDuplicates();
+    return sides.size() == 1 ? Text::tr("%1 side").arg(sides[0])
+                             : Text::tr("%1 sides").arg(listed(sides));
+}
+
 Flow steps(const SheetContext& c, std::size_t q, const Pass& pass) {
-    const QuiltPlan& quilt = c.plan.quilts[q];
     std::vector<std::vector<Cell>> rows;
-    for (const auto& t : c.plan.tasks) {
-        if (t.job != int(q) || t.pass != pass.number)
-            continue;
-        QStringList where;
-        for (const auto& place : t.places)
-            where << placeWords(place, pass.table);
-        where.removeDuplicates();
-        rows.push_back({Cell::tick(), Cell{clock(c.start(), t.start), true},
-                        Cell{taskLine(t, quilt, c.with(q), c.unit())},
-                        Cell::people(c.crew.letters(t.people)), Cell{where.join(Text::tr("; "))}});
-    }
+    for (const auto& step : stepsOf(c.plan, q, pass.number))
+        rows.push_back({Cell::tick(), Cell{clock(c.start(), step.start), true},
+                        Cell{stepLine(step, c.plan.quilts[q], pass.number, c.with(q), c.unit())},
+                        Cell::people(c.crew.letters(step.people)),
+                        Cell{whereWords(step.places, pass.table)}});
     if (rows.empty())
         return {};
     Flow flow{heading(Text::tr("Steps"), c.width, type::kCheck)};
     flow += table({{{}, 0},
                    {Text::tr("Time"), 0},
-                   {Text::tr("What"), -1.5},
+                   {Text::tr("What"), -2},
                    {Text::tr("Who"), 0},
                    {Text::tr("Where"), -1}},
                   rows, c.width, {.size = type::kBody, .rowPadding = 2.5, .together = 4});

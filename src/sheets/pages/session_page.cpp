@@ -81,11 +81,21 @@ Block quiltBlock(const SheetContext& c, std::size_t q) {
             }};
 }
 
+/// The chosen way and the best of the others, in the plan's order.
+std::vector<Alternative> foremost(const std::vector<Alternative>& all) {
+    constexpr std::size_t kMost = 6;
+    std::vector<Alternative> out;
+    for (const auto& a : all)
+        if (a.chosen || out.size() < kMost)
+            out.push_back(a);
+    return out;
+}
+
 Flow alternatives(const SheetContext& c, const QuiltPlan& quilt) {
     if (quilt.alternatives.size() < 2)
         return {};
     std::vector<std::vector<Cell>> rows;
-    for (const auto& a : quilt.alternatives) {
+    for (const auto& a : foremost(quilt.alternatives)) {
         const bool b = a.chosen;
         const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
         std::vector<Span> way{{QString::fromStdString(a.surface), true}};
@@ -110,7 +120,10 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt) {
                    {Text::tr("Time"), 0, true},
                    {Text::tr("Lifts"), 0, true},
                    {Text::tr("Longest shift"), 58, true}},
-                  rows, c.width, {.size = type::kSmall, .rowPadding = 2});
+                  rows, c.width, {.size = type::kSmall, .rowPadding = 2, .together = kAllRows});
+    if (const auto more = quilt.alternatives.size() - rows.size(); more > 0)
+        flow.push_back(paragraph(Text::tr("and %1 more that take longer").arg(more), c.width,
+                                 type::kSmall, 3));
     return flow;
 }
 
@@ -208,7 +221,8 @@ Flow sessionPage(const SheetContext& c) {
     QString below = Text::tr("%1 to %2 · %3 · %4")
                         .arg(clock(c.start(), Seconds{}), clock(c.start(), plan.finish),
                              span(plan.finish), people_);
-    if (plan.finishBound > Seconds{} && plan.finishBound < plan.finish)
+    if (plan.finishBound > Seconds{} &&
+        clock(c.start(), plan.finishBound) != clock(c.start(), plan.finish))
         below += Text::tr(" · no order of this work ends before %1")
                      .arg(clock(c.start(), plan.finishBound));
     Flow flow{title(c.sessionName(), below, c.width)};

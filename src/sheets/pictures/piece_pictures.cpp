@@ -134,45 +134,43 @@ void drawBatting(QPainter& p, QRectF box, const BattingPlan& plan, Size whole, U
     p.restore();
 }
 
-void drawMachineRolls(QPainter& p, QRectF box, const QuiltPlan& quilt) {
+void drawMachineRoll(QPainter& p, QRectF box, const Rect& top, const Roll& roll) {
     p.save();
-    const Rect top{Length{}, Length{}, quilt.layers.top.width, quilt.layers.top.length};
     Rect flat = top;
-    for (const auto& roll : quilt.machineRolls) {
-        if (roll.side == Side::left)
-            flat.x0 += roll.rolled;
-        if (roll.side == Side::right)
-            flat.x1 -= roll.rolled;
-        if (roll.side == Side::head)
-            flat.y0 += roll.rolled;
-        if (roll.side == Side::foot)
-            flat.y1 -= roll.rolled;
+    switch (roll.side) {
+    case Side::left:
+        flat.x0 += roll.rolled;
+        break;
+    case Side::right:
+        flat.x1 -= roll.rolled;
+        break;
+    case Side::head:
+        flat.y0 += roll.rolled;
+        break;
+    case Side::foot:
+        flat.y1 -= roll.rolled;
+        break;
     }
     const Mapping map{top, box.adjusted(4, 4, -4, -4)};
-    if (!flat.empty())
-        frame(p, map(flat), ink::kLine, ink::kPaper);
-    for (const auto& roll : quilt.machineRolls) {
-        const double thick = std::max(8.0, map(roll.diameter));
-        const QRectF r = map(flat);
-        const QRectF body =
-            roll.side == Side::left    ? QRectF{r.left() - thick, r.top(), thick, r.height()}
-            : roll.side == Side::right ? QRectF{r.right(), r.top(), thick, r.height()}
-            : roll.side == Side::head  ? QRectF{r.left(), r.top() - thick, r.width(), thick}
-                                       : QRectF{r.left(), r.bottom(), r.width(), thick};
-        p.setPen(QPen{ink::kDark, ink::kLine});
-        p.setBrush(ink::kTable);
-        p.drawRoundedRect(body, thick / 2, thick / 2);
-        p.setPen(Qt::NoPen);
-        p.setBrush(ink::kDark);
-        for (int i = 0; i < roll.clips; ++i) {
-            const double t = (2.0 * i + 1) / (2.0 * roll.clips);
-            if (isAcross(roll.side))
-                p.drawRect(
-                    QRectF{body.left() + t * body.width() - 1.5, body.top() - 2, 3, thick + 4});
-            else
-                p.drawRect(
-                    QRectF{body.left() - 2, body.top() + t * body.height() - 1.5, thick + 4, 3});
-        }
+    const QRectF r = flat.empty() ? QRectF{map(top).center(), QSizeF{0, 0}} : map(flat);
+    frame(p, r, ink::kLine, ink::kPaper);
+    const double thick = std::max(8.0, map(roll.diameter));
+    const QRectF body =
+        roll.side == Side::left    ? QRectF{r.left() - thick, r.top(), thick, r.height()}
+        : roll.side == Side::right ? QRectF{r.right(), r.top(), thick, r.height()}
+        : roll.side == Side::head  ? QRectF{r.left(), r.top() - thick, r.width(), thick}
+                                   : QRectF{r.left(), r.bottom(), r.width(), thick};
+    p.setPen(QPen{ink::kDark, ink::kLine});
+    p.setBrush(ink::kTable);
+    p.drawRoundedRect(body, thick / 2, thick / 2);
+    p.setPen(Qt::NoPen);
+    p.setBrush(ink::kDark);
+    for (int i = 0; i < roll.clips; ++i) {
+        const double t = (2.0 * i + 1) / (2.0 * roll.clips);
+        if (isAcross(roll.side))
+            p.drawRect(QRectF{body.left() + t * body.width() - 1.5, body.top() - 2, 3, thick + 4});
+        else
+            p.drawRect(QRectF{body.left() - 2, body.top() + t * body.height() - 1.5, thick + 4, 3});
     }
     p.restore();
 }

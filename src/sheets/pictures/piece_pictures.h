@@ -28,7 +28,7 @@ void drawBacking(QPainter& p, QRectF box, const BackingPlan& plan, Size size, Un
 /// The joined batting: pieces named, joins numbered in the order they are made.
 void drawBatting(QPainter& p, QRectF box, const BattingPlan& plan, Size size, Unit unit);
 
-/// The top between its two rolls, clips marked, the throat's opening beside it where it is known.
-void drawMachineRolls(QPainter& p, QRectF box, const QuiltPlan& quilt);
+/// The top with one of its sides rolled up for the machine, clips marked.
+void drawMachineRoll(QPainter& p, QRectF box, const Rect& top, const Roll& roll);
 
 } // namespace bastewright::sheets

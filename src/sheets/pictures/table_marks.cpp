@@ -134,7 +134,7 @@ void TableMarks::smoothing(const QuiltPlan& quilt, const Pass& pass) {
                                 ? QPointF{line, side == Side::head ? fresh.top() : fresh.bottom()}
                                 : QPointF{side == Side::left ? fresh.left() : fresh.right(), line};
         const QPointF tip = rim - out * 9;
-        arrow(p_, tip - out * std::min(36.0, depth * 0.3), tip, 1.8);
+        arrow(p_, tip - out * std::min(36.0, depth * 0.3), tip, 1.6);
     }
 }
 
@@ -149,7 +149,7 @@ double TableMarks::freeLine(const QuiltPlan& quilt, const Pass& pass, Side side)
             best = at;
     }
     const QPointF low = map_(Point{pass.fresh.x0, pass.fresh.y0});
-    constexpr double kInset = 8;
+    constexpr double kInset = 5.5;
     if (!best)
         return (across ? low.x() : low.y()) + kInset;
     const QPointF on = map_(across ? Point{*best, pass.fresh.y0} : Point{pass.fresh.x0, *best});

@@ -5,7 +5,7 @@
 #include "sheets/pictures/mapping.h"
 #include "sheets/pictures/table_marks.h"
 #include "sheets/task_words.h"
-#include "sheets/type.h"
+#include "sheets/text_block.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -72,6 +72,7 @@ public:
         basted();
         fresh();
         edge();
+        zoneNames();
         if (show_.smoothing)
             marks_.smoothing(quilt_, pass_);
         if (show_.rolls)
@@ -154,24 +155,36 @@ private:
         outline(p_, map_(pass_.fresh), ink::kBold, Qt::SolidLine);
     }
 
+    bool isMine(const Zone& zone) const {
+        return show_.mine.empty() || std::ranges::count(show_.mine, zone.id) > 0;
+    }
+
     void drawZone(const Zone& zone) {
+        p_.setPen(QPen{ink::kQuiet, ink::kThin, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin});
+        p_.setBrush(isMine(zone) ? ink::kFresh : ink::kPaper);
+        p_.drawRect(map_(zone.area));
+    }
+
+    void zoneNames() {
+        for (const auto& id : pass_.zones)
+            if (const Zone* zone = findZone(quilt_, id))
+                zoneName(*zone);
+    }
+
+    void zoneName(const Zone& zone) {
         const QRectF r = map_(zone.area);
-        const bool choosing = !show_.mine.empty();
-        const bool mine = choosing && std::ranges::count(show_.mine, zone.id) > 0;
-        if (choosing && !mine) {
-            p_.setPen(Qt::NoPen);
-            p_.setBrush(ink::kPaper);
-            p_.drawRect(r);
-        }
-        outline(p_, r, ink::kThin, Qt::SolidLine, ink::kQuiet);
-        const double room = r.width() - 4;
-        const int type =
-            int(std::clamp(r.height() * (show_.near ? 0.52 : 0.42), 7.0, double(type::kLead)));
-        const bool counts = show_.counts && r.height() > 26;
+        const bool mine = isMine(zone), counts = show_.counts && r.height() > 26;
+        const double room = r.width() - 4, share = show_.near ? 0.52 : 0.42;
+        const int type = int(std::clamp(r.height() * share, 7.0, double(type::kLead)));
         const QString id = QString::fromStdString(zone.id);
         const QPointF at = r.center() - QPointF{0, counts ? type * 0.5 : 0};
-        const int set = label(p_, at, id, choosing && !mine ? std::min(type, 10) : type, room,
-                              mine || !choosing, choosing && !mine ? ink::kQuiet : ink::kDark);
+        const double width = std::min(room, textWidth(id, {type, mine})), high = type * 0.9;
+        // A join of the tables or the hatching may run below the name: a ground of the zone's own.
+        p_.setPen(Qt::NoPen);
+        p_.setBrush(mine ? ink::kFresh : ink::kPaper);
+        p_.drawRect(QRectF{at.x() - width / 2 - 1, at.y() - high / 2, width + 2, high});
+        const int set = label(p_, at, id, mine ? type : std::min(type, 10), room, mine,
+                              mine ? ink::kDark : ink::kQuiet);
         if (counts)
             label(p_, at + QPointF{0, set * 0.5 + 8}, QString::number(zone.points.size()),
                   type::kHead, room);
