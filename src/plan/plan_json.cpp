@@ -57,7 +57,7 @@ void sharedFields(Fields& f, P& plan) {
         s.number("need", supply.need, kNumber);
         s.number("have", supply.have, kNumber);
         s.number("buy", supply.buy, kNumber);
-        s.text("unit", supply.unit);
+        s.text("unit", supply.unit, kText);
     });
     f.list("help", plan.help, kList, [](Fields& h, auto& help) {
         h.text("change", help.change, kText);

@@ -112,19 +112,23 @@ private:
     }
 
     /// Pins stay in each quilt until it is quilted, so those of all quilts are needed at once. The
-    /// one box on hand serves the shorter pins first; what is left counts for the longest.
+    /// box on hand is not sorted by length; the unit says how many of which.
     void pins() {
         std::map<Length, std::int64_t> byLength;
+        std::int64_t all = 0;
         for (std::size_t i = 0; i < quilts_.size(); ++i)
-            if (with(i, Basting::With::pins))
+            if (with(i, Basting::With::pins) && pointsOf(quilts_[i]) > 0) {
                 byLength[session_.jobs[i].basting.pinLength] += pointsOf(quilts_[i]);
-        std::int64_t left = stash().pins;
-        for (auto it = byLength.begin(); it != byLength.end(); ++it) {
-            const auto need = withSpare(it->second);
-            const auto have = std::next(it) == byLength.end() ? left : std::min(left, need);
-            left -= have;
-            putCount("pins, " + format(it->first, unit_), need, have);
+                all += pointsOf(quilts_[i]);
+            }
+        std::string lengths;
+        for (const auto& [length, count] : byLength) {
+            lengths += lengths.empty() ? "" : ", ";
+            if (byLength.size() > 1)
+                lengths += std::to_string(withSpare(count)) + " of ";
+            lengths += format(length, unit_);
         }
+        put("pins", double(withSpare(all)), stash().pins, lengths);
     }
 
     /// A square at both faces of the batting for every dot.

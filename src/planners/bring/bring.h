@@ -13,9 +13,9 @@ namespace bastewright {
 /// need rounded up and have rounded down; cloth is in yards or metres to a thousandth. buy = max(0,
 /// need - have). Items that are neither needed nor counted out are left out.
 ///
-/// Names of items: "pins, 1 in", "fuse squares, 3/4 in", "clips that hold 3 in", "clamps", "tape",
-/// "joining strip", "centre marks", "closing tools", "irons", "heat-safe pads", "backing:
-/// <fabric>", "batting: <pack>", "leftover batting pieces".
+/// Names of items: "pins" (their lengths are in `unit`), "fuse squares, 3/4 in", "clips that hold 3
+/// in", "clamps", "tape", "joining strip", "centre marks", "closing tools", "irons", "heat-safe
+/// pads", "backing: <fabric>", "batting: <pack>", "leftover batting pieces".
 std::vector<Supply> planSupplies(const Session& session, const std::vector<QuiltPlan>& quilts);
 
 } // namespace bastewright

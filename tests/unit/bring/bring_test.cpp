@@ -57,18 +57,17 @@ void expectSupply(const std::vector<Supply>& all, std::string_view item, double 
 TEST(Bring, PinsOfAllQuiltsAndATenthMore) {
     Session s = session(2);
     s.setting.stash.pins = 400;
-    expectSupply(planSupplies(s, {quilt(300), quilt(151)}), "pins, 1 in", 451 + 46, 400, 97);
+    expectSupply(planSupplies(s, {quilt(300), quilt(151)}), "pins", 451 + 46, 400, 97, "1 in");
     s.setting.stash.pins = 600;
-    expectSupply(planSupplies(s, {quilt(300), quilt(150)}), "pins, 1 in", 495, 600, 0);
+    expectSupply(planSupplies(s, {quilt(300), quilt(150)}), "pins", 495, 600, 0, "1 in");
 }
 
-TEST(Bring, PinsOfTwoLengthsShareTheBoxOnHand) {
+TEST(Bring, PinsOfTwoLengthsAreCountedTogetherAndToldApart) {
     Session s = session(2);
     s.jobs[1].basting.pinLength = 1.5_in;
     s.setting.stash.pins = 400;
-    const auto all = planSupplies(s, {quilt(300), quilt(100)});
-    expectSupply(all, "pins, 1 in", 330, 330, 0);
-    expectSupply(all, "pins, 1 1/2 in", 110, 70, 40);
+    expectSupply(planSupplies(s, {quilt(300), quilt(100)}), "pins", 440, 400, 40,
+                 "330 of 1 in, 110 of 1 1/2 in");
 }
 
 TEST(Bring, DotsTakeASquareAtBothFacesAnIronAndPads) {
@@ -80,7 +79,7 @@ TEST(Bring, DotsTakeASquareAtBothFacesAnIronAndPads) {
     expectSupply(all, "fuse squares, 3/4 in", 220, 0, 220);
     expectSupply(all, "irons", 1, 0, 1);
     expectSupply(all, "heat-safe pads", 2, 0, 2);
-    expectSupply(all, "pins, 1 in", 55, 0, 55);
+    expectSupply(all, "pins", 55, 0, 55, "1 in");
     EXPECT_FALSE(find(planSupplies(session(1), {quilt(50)}), "irons"));
 }
 
