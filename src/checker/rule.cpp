@@ -57,6 +57,7 @@ std::span<const Rule> rules() {
         Rule{"backing.pieces", backingPieces},
         Rule{"backing.bought", backingBought},
         Rule{"backing.centre", backingCentre},
+        Rule{"batting.pack", battingPack},
         Rule{"batting.pieces", battingPieces},
         Rule{"batting.fits", battingFits},
         Rule{"batting.joins", battingJoins},

@@ -41,13 +41,15 @@ std::string label(const QuiltView& v, const ClothCut& cut) {
     return v.label() + ": the cut for '" + cut.piece + "' at " + box(cut.onCloth, v.plan.unit);
 }
 
-/// The cloth a finished measure takes: an allowance at each of its sewn ends, and what shrinks
-/// away.
+/// The cloth a finished measure takes: an allowance at each of its sewn ends.
 Length uncut(const QuiltView& v, Interval finished, Interval backing) {
-    const Length sewn = v.job.backing.seam *
-                        ((finished.lo > backing.lo ? 1 : 0) + (finished.hi < backing.hi ? 1 : 0));
-    return Length::nearestInches((finished.size() + sewn).in() /
-                                 (1 - v.job.backing.shrinkPercent / 100));
+    return finished.size() + v.job.backing.seam * ((finished.lo > backing.lo ? 1 : 0) +
+                                                   (finished.hi < backing.hi ? 1 : 0));
+}
+
+/// What washing leaves of a length of cloth. Cuts are drawn on washed cloth.
+Length washed(const QuiltView& v, Length cloth) {
+    return Length::nearestInches(cloth.in() * (1 - v.job.backing.shrinkPercent / 100));
 }
 
 } // namespace
@@ -82,10 +84,10 @@ void backingCuts(const QuiltView& v, Report& report) {
             continue;
         }
         const Rect& at = cut.onCloth;
-        if (at.empty() || at.x0 < Length{} || at.x1 > cloth->usableWidth + kHalving ||
-            at.y0 < Length{})
-            report.add(label(v, cut) + " does not lie on cloth of " +
-                       figure(cloth->usableWidth, v.plan.unit) + " usable width.");
+        const Length usable = washed(v, cloth->usableWidth);
+        if (at.empty() || at.x0 < Length{} || at.x1 > usable + kHalving || at.y0 < Length{})
+            report.add(label(v, cut) + " does not lie on cloth of " + figure(usable, v.plan.unit) +
+                       " usable width.");
         if (v.job.backing.oneWay && cut.turned)
             report.add(label(v, cut) + " is turned, but the print has one way up.");
     }
@@ -143,11 +145,11 @@ void backingBought(const QuiltView& v, Report& report) {
         const Fabric* cloth = fabric(v, cut.fabric);
         if (cloth == nullptr)
             continue;
-        const Length end = cloth->onHand + bought(plan, cut.fabric);
         // The length on hand and the bought one are two cloths, one drawn beyond the other.
-        const Interval lies =
-            cut.onHand ? Interval{{}, cloth->onHand} : Interval{cloth->onHand, end};
-        if (!lies.contains(cut.onCloth.y()))
+        const Length had = washed(v, cloth->onHand);
+        const Length end = had + washed(v, bought(plan, cut.fabric));
+        const Interval lies = cut.onHand ? Interval{{}, had} : Interval{had, end};
+        if (cut.onCloth.y0 < lies.lo - kHalving || cut.onCloth.y1 > lies.hi + kHalving)
             report.add(label(v, cut) + " does not lie on the " +
                        (cut.onHand ? "length on hand" : "bought length") + ", " +
                        figure(lies.lo, unit) + " to " + figure(lies.hi, unit) + ".");

@@ -4,14 +4,18 @@
 #include "checker/tolerances.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
+#include <optional>
 
 namespace bastewright::check {
 namespace {
 
 /// Batting joined from pieces; nothing where a pack is used or nothing is planned.
 const BattingPlan* joined(const QuiltView& v) {
-    return v.quilt.batting && !v.quilt.batting->pieces.empty() ? &*v.quilt.batting : nullptr;
+    return v.quilt.batting && v.quilt.batting->pack.empty() && !v.quilt.batting->pieces.empty()
+               ? &*v.quilt.batting
+               : nullptr;
 }
 
 /// The one edge two areas share in full, if they do.
@@ -45,7 +49,37 @@ Length uncut(Interval area, Interval batting, Length overlap) {
            overlap / 2 * ((area.lo > batting.lo ? 1 : 0) + (area.hi < batting.hi ? 1 : 0));
 }
 
+struct Pack {
+    std::string_view name;
+    Length width, length;
+};
+
+/// Sizes that batting is sold in (common practice).
+constexpr std::array kPacks{Pack{"craft", 36_in, 45_in}, Pack{"crib", 45_in, 60_in},
+                            Pack{"throw", 60_in, 60_in}, Pack{"twin", 72_in, 90_in},
+                            Pack{"full", 81_in, 96_in},  Pack{"queen", 90_in, 108_in},
+                            Pack{"king", 120_in, 120_in}};
+
+bool fits(Size batting, const Pack& pack) {
+    return (batting.width <= pack.width && batting.length <= pack.length) ||
+           (batting.width <= pack.length && batting.length <= pack.width);
+}
+
 } // namespace
+
+void battingPack(const QuiltView& v, Report& report) {
+    if (!v.quilt.batting || v.quilt.batting->pack.empty())
+        return;
+    const std::string& name = v.quilt.batting->pack;
+    const auto pack = std::ranges::find(kPacks, name, &Pack::name);
+    const Size size = v.quilt.layers.batting;
+    if (pack == kPacks.end())
+        report.add(v.label() + ": no pack of batting is called '" + name + "'.");
+    else if (!fits(size, *pack))
+        report.add(v.label() + ": a batting of " + figure(size.width, v.plan.unit) + " by " +
+                   figure(size.length, v.plan.unit) + " does not come from a pack called '" + name +
+                   "'.");
+}
 
 void battingPieces(const QuiltView& v, Report& report) {
     const BattingPlan* plan = joined(v);

@@ -57,6 +57,19 @@ bool near(Length a, Length b, Length tolerance) {
     return abs(a - b) <= tolerance;
 }
 
+/// Where not all of a table can be reached, work keeps to a strip along one open side.
+bool isStripAtOpenSide(const QuiltView& v, const Rect& strip, const Rect& all) {
+    const auto open = [&](Side s) {
+        return std::ranges::find(v.quilt.surface.closed, s) == v.quilt.surface.closed.end();
+    };
+    if (strip.empty() || !all.contains(strip))
+        return false;
+    if (strip.x() == all.x())
+        return (strip.y0 == all.y0 && open(Side::head)) || (strip.y1 == all.y1 && open(Side::foot));
+    return strip.y() == all.y() &&
+           ((strip.x0 == all.x0 && open(Side::left)) || (strip.x1 == all.x1 && open(Side::right)));
+}
+
 const Alternative* chosen(const QuiltView& v) {
     const auto it = std::ranges::find_if(v.quilt.alternatives, &Alternative::chosen);
     return it == v.quilt.alternatives.end() ? nullptr : &*it;
@@ -85,13 +98,13 @@ void passesFresh(const QuiltView& v, Report& report) {
 
 void passesField(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes) {
-        const Rect field = v.quilt.surface.floor
-                               ? v.top
-                               : intersection(p.table.grown(-v.session.setting.room.inset), v.top);
-        if (p.field != field)
+        const Rect all = v.quilt.surface.floor
+                             ? v.top
+                             : intersection(p.table.grown(-v.session.setting.room.inset), v.top);
+        if (p.field != all && !isStripAtOpenSide(v, p.field, all))
             report.add(label(v, p) + ": the field is " + box(p.field, v.plan.unit) +
-                       "; the table inside its rim and the top share " + box(field, v.plan.unit) +
-                       ".");
+                       "; the table inside its rim and the top share " + box(all, v.plan.unit) +
+                       ", and it is no strip of that along an open side.");
         if (!p.field.contains(p.fresh))
             report.add(label(v, p) + ": the new area " + box(p.fresh, v.plan.unit) +
                        " reaches beyond the field " + box(p.field, v.plan.unit) + ".");

@@ -61,6 +61,7 @@ void backingPieces(const QuiltView&, Report&);
 void backingBought(const QuiltView&, Report&);
 void backingCentre(const QuiltView&, Report&);
 // batting.cpp
+void battingPack(const QuiltView&, Report&);
 void battingPieces(const QuiltView&, Report&);
 void battingFits(const QuiltView&, Report&);
 void battingJoins(const QuiltView&, Report&);

@@ -8,9 +8,15 @@
 namespace bastewright::check {
 namespace {
 
-const Supply* supply(const PlanView& v, std::string_view item) {
-    const auto it = std::ranges::find(v.plan.supplies, item, &Supply::item);
-    return it == v.plan.supplies.end() ? nullptr : &*it;
+/// All rows of one kind of thing, added up: "pins, 1 in" and "pins, 1 1/2 in" are pins.
+Supply supply(const PlanView& v, std::string_view kind) {
+    Supply out;
+    for (const Supply& s : v.plan.supplies)
+        if (s.item == kind || s.item.starts_with(std::string{kind} + ",")) {
+            out.need += s.need;
+            out.have += s.have;
+        }
+    return out;
 }
 
 int clampsOf(const Pass& p) {
@@ -67,15 +73,14 @@ void suppliesEnough(const PlanView& v, Report& report) {
             for (const Zone& z : quilt.quilt.zones)
                 pins += double(z.points.size());
     const Stash& stash = v.session.setting.stash;
-    const auto check = [&](std::string_view item, double least, double have) {
-        const Supply* s = supply(v, item);
-        if (least > 0 && (s == nullptr || s->need < least))
-            report.add("The plan uses " + figure(least) + " " + std::string{item} + ", but " +
-                       (s == nullptr ? std::string{"none"} : figure(s->need)) +
-                       " are said to be needed.");
-        if (s != nullptr && s->have != have)
-            report.add("There are " + figure(have) + " " + std::string{item} +
-                       " in the stash, the plan counts on " + figure(s->have) + ".");
+    const auto check = [&](std::string_view kind, double least, double have) {
+        const Supply said = supply(v, kind);
+        if (said.need < least)
+            report.add("The plan uses " + figure(least) + " " + std::string{kind} + "; " +
+                       figure(said.need) + " are said to be needed.");
+        if (said.have > have)
+            report.add("There are " + figure(have) + " " + std::string{kind} +
+                       " in the stash; the plan counts on " + figure(said.have) + ".");
     };
     // A tenth more than the points: some bend, some hide (common practice).
     check("pins", std::ceil(pins * 1.1 - 1e-9), stash.pins);

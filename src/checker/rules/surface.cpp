@@ -33,10 +33,6 @@ Side quiltSide(Side drawn, bool quiltLengthAlongLength) {
     return drawn;
 }
 
-bool sameTables(const SurfacePlan& a, const SurfacePlan& b) {
-    return a.floor == b.floor && a.length == b.length && a.width == b.width && a.tables == b.tables;
-}
-
 } // namespace
 
 void surfaceTables(const QuiltView& v, Report& report) {
@@ -62,34 +58,38 @@ void surfaceTables(const QuiltView& v, Report& report) {
 }
 
 void surfaceStock(const PlanView& view, Report& report) {
-    std::map<int, const QuiltView*> first;
+    // Quilts of one surface follow one another: its tables may be pushed together anew for each.
+    std::map<int, std::map<TableSize, int>> used;
     for (const QuiltView& v : view.quilts) {
-        const auto [it, fresh] = first.emplace(v.quilt.surface.number, &v);
-        if (!fresh && !sameTables(it->second->quilt.surface, v.quilt.surface))
-            report.add(v.label() + " and " + it->second->label() + " share surface " +
-                       std::to_string(it->first) + ", but it is not the same for both.");
+        std::map<TableSize, int> here;
+        for (const Rect& t : v.quilt.surface.tables)
+            ++here[sizeOf(t.width(), t.length())];
+        for (const auto& [size, count] : here)
+            used[v.quilt.surface.number][size] =
+                std::max(used[v.quilt.surface.number][size], count);
+        used[v.quilt.surface.number]; // the floor too has a number
     }
     std::map<TableSize, int> left;
     for (const Table& t : view.session.setting.room.tables)
         left[sizeOf(t.length, t.width)] += t.count;
-    for (const auto& [number, v] : first)
-        for (const Rect& t : v->quilt.surface.tables)
-            --left[sizeOf(t.width(), t.length())];
+    for (const auto& [number, tables] : used)
+        for (const auto& [size, count] : tables)
+            left[size] -= count;
     for (const auto& [size, count] : left)
         if (count < 0)
             report.add(std::to_string(-count) + " more tables of " +
                        figure(size.first, view.plan.unit) + " by " +
                        figure(size.second, view.plan.unit) + " are used than the room has.");
     int expected = 1;
-    for (const auto& [number, v] : first)
+    for (const auto& [number, tables] : used)
         if (number != expected++) {
             report.add("Surfaces are numbered from 1; number " + std::to_string(number) +
                        " is out of turn.");
             break;
         }
     const int most = view.session.setting.room.surfaces;
-    if (most > 0 && std::ssize(first) > most)
-        report.add(std::to_string(first.size()) + " surfaces are made of the tables; " +
+    if (most > 0 && std::ssize(used) > most)
+        report.add(std::to_string(used.size()) + " surfaces are made of the tables; " +
                    std::to_string(most) + " were asked for.");
 }
 

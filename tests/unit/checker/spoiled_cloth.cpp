@@ -66,8 +66,8 @@ std::vector<Spoiled> spoiledCloth() {
          {"backing.pieces"},
          [](Good& g) { backing(g).cuts.back().onCloth.x1 = 17.5_in; }},
         {"TheShrinkageIsForgotten",
-         {"backing.pieces"},
-         [](Good& g) { g.job().backing.shrinkPercent = 3; }},
+         {"backing.cuts", "backing.bought"},
+         [](Good& g) { g.job().backing.shrinkPercent = 4; }},
         {"APanelIsNotCut", {"backing.pieces"}, [](Good& g) { backing(g).cuts.pop_back(); }},
         {"ACutMakesNoPanel",
          {"backing.pieces"},
@@ -96,6 +96,24 @@ std::vector<Spoiled> spoiledCloth() {
          [](Good& g) {
              halve(g);
              g.job().backing.centreSeam = true;
+         }},
+        {"APackIsTooSmall",
+         {"batting.pack"},
+         [](Good& g) {
+             g.quilt().batting = BattingPlan{};
+             batting(g).pack = "craft";
+         }},
+        {"APackIsLargeEnoughOnceItIsTurned",
+         {},
+         [](Good& g) {
+             g.quilt().batting = BattingPlan{};
+             batting(g).pack = "crib";
+         }},
+        {"APackIsUnknown",
+         {"batting.pack"},
+         [](Good& g) {
+             g.quilt().batting = BattingPlan{};
+             batting(g).pack = "giant";
          }},
         {"ThePiecesLeaveAHole",
          {"batting.pieces", "batting.joins"},

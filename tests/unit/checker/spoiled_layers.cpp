@@ -71,12 +71,16 @@ std::vector<Spoiled> spoiledSurfaces() {
              g.session.setting.room.tables = {{72_in, 15_in, 1}};
              g.quilt().surface.tables = {{0_in, 0_in, 72_in, 15_in}, {0_in, 15_in, 72_in, 30_in}};
          }},
-        {"TwoQuiltsHaveDifferentTablesOfOneNumber",
-         {"surface.stock"},
+        {"OneSurfaceIsMadeAnewForTheNextQuilt",
+         {},
          [](Good& g) {
              g.session.setting.room.tables = {{72_in, 15_in, 2}, {72_in, 30_in, 1}};
              g.quilt().surface.tables = {{0_in, 0_in, 72_in, 15_in}, {0_in, 15_in, 72_in, 30_in}};
          },
+         goodPair},
+        {"TwoSurfacesTakeMoreTablesThanThereAre",
+         {"surface.stock"},
+         [](Good& g) { g.plan.quilts.back().surface.number = 2; },
          goodPair},
         {"ASurfaceNumberIsLeftOut",
          {"surface.stock"},

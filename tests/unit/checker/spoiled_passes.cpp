@@ -50,6 +50,19 @@ std::vector<Spoiled> spoiledPasses() {
         {"TheFieldIsLargerThanTheTable",
          {"passes.field"},
          [](Good& g) { g.pass(2).field.y0 = 12_in; }},
+        {"TheFieldIsAStripAlongAnOpenSide", {}, [](Good& g) { g.pass(2).field.y0 = 20_in; }},
+        {"TheFieldIsAStripAlongAWall",
+         {"passes.field", "crew.places"},
+         [](Good& g) {
+             g.session.setting.room.walls = g.quilt().surface.closed = {Side::foot};
+             g.pass(2).field.y0 = 20_in;
+         }},
+        {"TheFieldIsAStripInTheMiddle",
+         {"passes.field", "passes.anchor"},
+         [](Good& g) {
+             g.pass(2).field.x0 = 2_in;
+             g.pass(2).field.y0 = 20_in;
+         }},
         {"TheNewAreaReachesBeyondTheField", {"passes.field"}, [](Good& g) { g.lay(2, 9_in); }},
         {"TheShiftPointsTheOtherWay", {"passes.shift"}, [](Good& g) { g.pass(2).shift.dy = 8_in; }},
         {"TheFirstPassIsShifted", {"passes.shift"}, [](Good& g) { g.pass(1).shift.dx = 1_in; }},
