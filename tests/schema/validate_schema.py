@@ -1,14 +1,16 @@
 """Holds written files against docs/schema with an independent validator.
 
-    validate_schema.py SCHEMA_FOLDER DEMO_FOLDER SAMPLE_FOLDER
+    validate_schema.py SCHEMA_FOLDER DEMO_FOLDER SAMPLE_FOLDER DOCUMENT
 
 Three questions: do all files match their schema; does a schema name every field that is written, and
-is every field it names written by some sample; and does it refuse damaged files.
+is every field it names written by some sample; and does it refuse damaged files. The examples in
+DOCUMENT count as files.
 """
 
 import copy
 import json
 import pathlib
+import re
 import sys
 import warnings
 
@@ -116,10 +118,13 @@ def main():
     seen = {kind: set() for kind in KINDS}
     checked = {kind: 0 for kind in KINDS}
     refused = 0
-    files = sorted(demo_folder.glob("*.json")) + sorted(sample_folder.glob("*.json"))
-    for path in files:
-        with open(path, encoding="utf-8") as file:
-            value = json.load(file)
+    document = pathlib.Path(sys.argv[4])
+    files = [(path, path.read_text(encoding="utf-8"))
+             for folder in (demo_folder, sample_folder) for path in sorted(folder.glob("*.json"))]
+    files += [(document, text) for text in
+              re.findall(r"```json\n(.*?)```", document.read_text(encoding="utf-8"), re.DOTALL)]
+    for path, text in files:
+        value = json.loads(text)
         kind = kind_of(value)
         validator = schemas.validator(kind)
         checked[kind] += 1
