@@ -11,8 +11,7 @@ namespace {
 QString amount(double n, const std::string& unit) {
     if (unit == "yd" || unit == "in")
         return QString::fromStdString(format(Length::nearestInches(n), Unit::inch, false));
-    return std::abs(n - std::round(n)) < 1e-6 ? QString::number(std::llround(n))
-                                              : QString::number(n, 'f', 1);
+    return QString::number(n, 'f', std::abs(n - std::round(n)) < 0.005 ? 0 : 2);
 }
 
 } // namespace

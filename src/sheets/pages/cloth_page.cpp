@@ -84,7 +84,7 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
             fabric.empty() ? Text::tr("Cut in this order")
                            : Text::tr("%1: cut in this order").arg(QString::fromStdString(fabric)),
             c.width));
-        flow.push_back({.height = heightFor(lying, c.width, 150) + 4,
+        flow.push_back({.height = heightFor(lying, c.width, 120) + 4,
                         .before = 6,
                         .keepWithNext = true,
                         .draw = [=, &plan, unit = c.unit()](QPainter& p, QRectF at) {
@@ -94,14 +94,18 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
     }
     flow.push_back(heading(Text::tr("Sewn together"), c.width));
     const Rect whole{Length{}, Length{}, q.layers.backing.width, q.layers.backing.length};
-    flow.push_back({.height = heightFor(whole, c.width * 0.6, 240) + 4,
+    flow.push_back({.height = heightFor(whole, c.width * 0.6, 200) + 4,
                     .before = 6,
+                    .keepWithNext = true,
                     .draw = [&plan, &q, unit = c.unit()](QPainter& p, QRectF at) {
                         drawBacking(p, at, plan, q.layers.backing, unit);
                     }});
     for (const auto& words : {plan.runnerUp, plan.nearestMiss})
-        if (!words.empty())
+        if (!words.empty()) {
             flow.push_back(paragraph(QString::fromStdString(words), c.width, type::kBody, 8));
+            flow.back().keepWithNext = true;
+        }
+    flow.back().keepWithNext = false;
     return flow;
 }
 

@@ -130,9 +130,7 @@ Block placeList(const PassPart& part, double width) {
 }
 
 Block passHeading(const SheetContext& c, const Stretch& s, bool continued) {
-    QString text = Text::tr("Pass %1").arg(s.pass);
-    if (c.severalQuilts())
-        text = Text::tr("%1, pass %2").arg(c.quiltName(s.quilt)).arg(s.pass);
+    QString text = c.passName(s.quilt, s.pass);
     if (continued || !s.first)
         text = Text::tr("%1, continued").arg(text);
     auto words = std::make_shared<TextBlock>(

@@ -31,6 +31,22 @@ QString SheetContext::sessionName() const {
                              : Text::tr("%1 and %2 more").arg(names[0]).arg(names.size() - 1);
 }
 
+bool SheetContext::severalTables() const {
+    return std::ranges::any_of(plan.quilts,
+                               [](const QuiltPlan& q) { return q.surface.number != 1; });
+}
+
+QString SheetContext::passName(std::size_t quilt, int pass) const {
+    if (!severalQuilts())
+        return Text::tr("Pass %1").arg(pass);
+    if (!severalTables())
+        return Text::tr("%1, pass %2").arg(quiltName(quilt)).arg(pass);
+    return Text::tr("%1, pass %2, table %3")
+        .arg(quiltName(quilt))
+        .arg(pass)
+        .arg(plan.quilts[quilt].surface.number);
+}
+
 std::optional<PassTimes> passTimes(const Plan& plan, std::size_t quilt, int pass) {
     std::optional<PassTimes> times;
     for (const auto& t : plan.tasks) {

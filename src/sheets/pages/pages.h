@@ -37,6 +37,10 @@ struct SheetContext {
     /// "Harbour Lights", or "3 quilts: …" for a session of several.
     QString sessionName() const;
     bool severalQuilts() const { return plan.quilts.size() > 1; }
+    bool severalTables() const;
+    /// "Pass 2", and in a session of several quilts "Harbour Lights, pass 2", with the table where
+    /// there are several.
+    QString passName(std::size_t quilt, int pass) const;
 };
 
 Flow sessionPage(const SheetContext& c);

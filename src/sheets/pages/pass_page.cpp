@@ -105,6 +105,8 @@ Flow onePass(const SheetContext& c, std::size_t q, const Pass& pass) {
     const QuiltPlan& quilt = c.plan.quilts[q];
     const auto t = passTimes(c.plan, q, pass.number);
     QStringList below{c.quiltName(q)};
+    if (c.severalTables())
+        below << Text::tr("table %1").arg(quilt.surface.number);
     if (t)
         below << Text::tr("%1 to %2").arg(clock(c.start(), t->start), clock(c.start(), t->end));
     below << (pass.zones.size() == 1 ? Text::tr("zone %1").arg(zoneList(pass.zones))

@@ -173,17 +173,14 @@ Flow passes(const SheetContext& c) {
     for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
         for (const auto& pass : c.plan.quilts[q].passes) {
             const auto t = passTimes(c.plan, q, pass.number);
-            rows.push_back({Cell{c.severalQuilts()
-                                     ? Text::tr("%1, pass %2").arg(c.quiltName(q)).arg(pass.number)
-                                     : Text::tr("Pass %1").arg(pass.number),
-                                 true},
-                            Cell{t ? Text::tr("%1 to %2")
-                                         .arg(clock(c.start(), t->start), clock(c.start(), t->end))
-                                   : QString{}},
-                            Cell{pass.number == 1 ? Text::tr("laid on the middle")
-                                                  : shiftWords(pass.shift, c.unit())},
-                            Cell{QString::number(pass.zones.size())},
-                            Cell{QString::number(pointsIn(c.plan.quilts[q], pass.number))}});
+            rows.push_back(
+                {Cell{c.passName(q, pass.number), true},
+                 Cell{t ? Text::tr("%1 to %2")
+                              .arg(clock(c.start(), t->start), clock(c.start(), t->end))
+                        : QString{}},
+                 Cell{pass.number == 1 ? Text::tr("laid down") : shiftWords(pass.shift, c.unit())},
+                 Cell{QString::number(pass.zones.size())},
+                 Cell{QString::number(pointsIn(c.plan.quilts[q], pass.number))}});
         }
     Flow flow{heading(Text::tr("The passes"), c.width)};
     flow += table({{Text::tr("Pass"), c.severalQuilts() ? -1.0 : 0.0},
