@@ -194,22 +194,21 @@ void FieldReader::number(std::string_view key, double& out, Within<double> accep
 
 std::optional<Length> FieldReader::lengthAt(const Json& value, const std::string& at,
                                             Within<Length> accepted) {
-    const auto range = format(accepted.lo, unit_) + " to " + format(accepted.hi, unit_);
-    if (!value.is_number() && !value.is_string()) {
-        refuse(value, at, "a length from " + range + " is accepted");
-        return {};
+    const bool isText = value.is_string();
+    if (isText || value.is_number()) {
+        const auto read = isText ? parseLength(value.get_ref<const std::string&>(), unit_)
+                                 : lengthOf(value.get<double>(), unit_);
+        if (!read) {
+            stopAt(at, placeInWords(at) + " is " + quoted(value) + ": " + read.error() + ".");
+            return {};
+        }
+        if (*read >= accepted.lo && *read <= accepted.hi)
+            return *read;
     }
-    const auto read = value.is_number() ? lengthOf(value.get<double>(), unit_)
-                                        : parseLength(value.get_ref<const std::string&>(), unit_);
-    if (!read) {
-        stopAt(at, placeInWords(at) + " is " + quoted(value) + ": " + read.error() + ".");
-        return {};
-    }
-    if (*read < accepted.lo || *read > accepted.hi) {
-        refuse(value, at, "a length from " + range + " is accepted");
-        return {};
-    }
-    return *read;
+    refuse(value, at,
+           "a length from " + format(accepted.lo, unit_) + " to " + format(accepted.hi, unit_) +
+               " is accepted");
+    return {};
 }
 
 void FieldReader::length(std::string_view key, Length& out, Within<Length> accepted) {

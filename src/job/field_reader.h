@@ -174,6 +174,11 @@ public:
         const auto at = pointerTo(pointer_, key);
         stopAt(at, placeInWords(at) + " " + clause);
     }
+    /// About one entry of the list at `key`.
+    void stop(std::string_view key, std::size_t entry, const std::string& clause) {
+        const auto at = pointerTo(pointerTo(pointer_, key), std::to_string(entry));
+        stopAt(at, placeInWords(at) + " " + clause);
+    }
     void warn(std::string_view key, const std::string& clause) {
         const auto at = pointerTo(pointer_, key);
         problems_->add({Finding::Level::warn, at, placeInWords(at) + " " + clause, ""});

@@ -10,8 +10,8 @@ Rect topRect(const Top& top) {
 }
 
 bool seamsAreSewn(const Job& job) {
-    // Free-motion, single tacks and lines across the seams pass over seams anywhere, so keeping pins
-    // off the seams gains nothing there; undecided keeps the choice open.
+    // Free-motion, single tacks and lines across the seams pass over seams anywhere, so keeping
+    // pins off the seams gains nothing there; undecided keeps the choice open.
     return job.quilting.method == Quilting::Method::inTheDitch ||
            job.quilting.method == Quilting::Method::undecided;
 }

@@ -81,21 +81,40 @@ void checkDiagonals(FieldReader& reader, const Top& top) {
         }
 }
 
+std::string inWords(Point p, Unit unit) {
+    std::string out{"("};
+    return out.append(format(p.x, unit, false))
+        .append(", ")
+        .append(format(p.y, unit, false))
+        .append(")");
+}
+
 void checkSeams(FieldReader& reader, const Top& top) {
-    const Rect allowed = topRect(top).grown(1_in);
+    constexpr Length kBeyond = 1_in; // drawn to the nominal size of a top that came out smaller
+    const Rect allowed = topRect(top).grown(kBeyond);
     for (std::size_t i = 0; i < top.seams.size(); ++i) {
         const Segment& s = top.seams[i];
-        const auto which = "has seam no. " + std::to_string(i + 1);
         if (s.from == s.to)
-            reader.stop("seams", which + " without any length; two different ends are accepted.");
+            reader.stop("seams", i,
+                        "runs from " + inWords(s.from, reader.unit()) +
+                            " to itself; two different ends are accepted.");
         else if (!allowed.contains(s.from) || !allowed.contains(s.to))
-            reader.stop("seams", which + " reaching more than 1 in beyond the top, from (" +
-                                     format(s.from.x, reader.unit(), false) + ", " +
-                                     format(s.from.y, reader.unit(), false) + ") to (" +
-                                     format(s.to.x, reader.unit(), false) + ", " +
-                                     format(s.to.y, reader.unit(), false) +
-                                     "); places on the top are accepted.");
+            reader.stop("seams", i,
+                        "runs from " + inWords(s.from, reader.unit()) + " to " +
+                            inWords(s.to, reader.unit()) + "; places on the top, or up to " +
+                            format(kBeyond, reader.unit()) + " beyond it, are accepted.");
     }
+}
+
+/// Inner lines end at every sashing, so their number grows with the blocks.
+void checkSeamCount(FieldReader& reader, const BlockGrid& grid) {
+    const bool sashed = grid.sashing > Length{};
+    const auto runsDown = std::ssize(grid.innerX) * grid.columns * (sashed ? grid.rows : 1);
+    const auto runsAcross = std::ssize(grid.innerY) * grid.rows * (sashed ? grid.columns : 1);
+    if (runsDown + runsAcross > limits::kSeams)
+        reader.stop("grid", "makes " + std::to_string(runsDown + runsAcross) +
+                                " seams inside its blocks; up to " +
+                                std::to_string(limits::kSeams) + " are accepted.");
 }
 
 } // namespace
@@ -120,6 +139,7 @@ void checkTop(FieldReader& reader, Top& top) {
         checkGridFits(reader, *top.grid, "length", top.grid->length(), area.length());
         checkInner(reader, "x", top.grid->innerX, top.grid->block);
         checkInner(reader, "y", top.grid->innerY, top.grid->blockHeight());
+        checkSeamCount(reader, *top.grid);
     }
     checkSeams(reader, top);
 }

@@ -89,9 +89,10 @@ TEST(BadInput, TheTop) {
              {top(R"("width": 60, "length": 72, "seams": [{"from": [0], "to": [9, 9]}])"),
               Level::stop, "/top/seams/0/from", "a place as [x, y] is accepted"},
              {top(R"("width": 60, "length": 72, "seams": [{"from": [0, 0], "to": [0, 0]}])"),
-              Level::stop, "/top/seams", "seam no. 1 without any length"},
-             {top(R"("width": 60, "length": 72, "seams": [{"from": [0, 0], "to": [70, 0]}])"),
-              Level::stop, "/top/seams", "more than 1 in beyond the top"},
+              Level::stop, "/top/seams/0", "seams no. 1 runs from (0, 0) to itself"},
+             {top(R"("width": 60, "length": 72, "seams": [{"from": [0, 9], "to": [70, 9]}])"),
+              Level::stop, "/top/seams/0",
+              "runs from (0, 9) to (70, 9); places on the top, or up to 1 in beyond it"},
          })
         check(row);
 }
@@ -118,6 +119,9 @@ TEST(BadInput, TheGrid) {
              {grid(R"("columns": 8, "rows": 8, "block": 11, "block_length": 12,
                       "inner": {"x": [11]})"),
               Level::stop, "/top/grid", "inner seam at x = 11 in; less than the block's 11 in"},
+             {grid(R"("columns": 40, "rows": 44, "block": 2, "sashing": 0.125, "border": 1.5,
+                      "inner": {"x": [0.5, 1, 1.5], "y": [1]})"),
+              Level::stop, "/top/grid", "makes 7040 seams inside its blocks; up to 4000"},
              {top(R"("grid": {"columns": 100, "rows": 10, "block": 12, "border": 1})"), Level::stop,
               "/top/grid", "a width of 1202 in; 6 in to 240 in"},
          }) {
