@@ -19,7 +19,7 @@ AbstractButton {
     Keys.onReturnPressed: tile.clicked()
     Keys.onEnterPressed: tile.clicked()
 
-    readonly property bool action: kind === "action"
+    readonly property bool acts: kind === "action"
 
     contentItem: Item {
         Column {
@@ -32,12 +32,12 @@ AbstractButton {
             Words {
                 width: parent.width
                 text: tile.label
-                quiet: !tile.action
-                font.pixelSize: tile.action ? Theme.text : Theme.small
+                quiet: !tile.acts
+                font.pixelSize: tile.acts ? Theme.text : Theme.small
             }
             Words {
                 width: parent.width
-                visible: !tile.action
+                visible: !tile.acts
                 text: tile.value === "" ? qsTr("not given") : tile.value
                 font.pixelSize: Theme.large
                 font.bold: tile.value !== ""
@@ -49,8 +49,8 @@ AbstractButton {
 
             anchors.verticalCenter: parent.verticalCenter
             x: parent.width - width - Theme.gap * 1.2
-            visible: tile.action
-            name: tile.action ? "plus" : ""
+            visible: tile.acts
+            name: tile.acts ? "plus" : ""
             color: Theme.accent
             width: Theme.text * 1.2
             height: width
@@ -58,7 +58,7 @@ AbstractButton {
     }
     background: Rectangle {
         radius: Theme.radius
-        color: tile.down ? Theme.soft : tile.action ? "transparent" : Theme.paper
+        color: tile.down ? Theme.soft : tile.acts ? "transparent" : Theme.paper
         border.width: Theme.line
         border.color: Theme.edge
 

@@ -1,5 +1,6 @@
 import QtQuick
 import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import Bastewright.Theme
 
 // Something laid over the screen for one question; a tap beside it or Escape leaves all as it was.
@@ -10,7 +11,7 @@ Popup {
     property bool atTable: false
     default property alias body: holder.data
 
-    parent: Overlay.overlay
+    parent: T.Overlay.overlay
     modal: true
     focus: true
     padding: Theme.space
@@ -20,7 +21,7 @@ Popup {
     height: Math.min(parent.height - 2 * Theme.gap, contents.implicitHeight + 2 * padding)
     closePolicy: Popup.CloseOnEscape | Popup.CloseOnPressOutside
 
-    Overlay.modal: Rectangle {
+    T.Overlay.modal: Rectangle {
         color: "#80101820"
     }
     background: Patch {

@@ -44,11 +44,11 @@ ListView {
         required property string have
         required property string buy
         required property string unit
-        required property bool short
+        required property bool lacking
 
         width: pane.width
         height: lines.implicitHeight + 2 * Theme.gap
-        color: row.short ? Theme.warn : Theme.paper
+        color: row.lacking ? Theme.warn : Theme.paper
 
         Column {
             id: lines
@@ -64,7 +64,7 @@ ListView {
             }
             Words {
                 width: parent.width
-                text: row.short ? qsTr("need %1 %2, have %3: buy %4").arg(row.need).arg(row.unit).arg(row.have).arg(row.buy)
+                text: row.lacking ? qsTr("need %1 %2, have %3: buy %4").arg(row.need).arg(row.unit).arg(row.have).arg(row.buy)
                                 : qsTr("need %1 %2, have %3").arg(row.need).arg(row.unit).arg(row.have)
             }
         }

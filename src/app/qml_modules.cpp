@@ -1,6 +1,6 @@
 #include "app/window.h"
 
-#include <QtPlugin>
+#include <QQmlExtensionPlugin>
 
 // The QML modules are linked in, so their plugins are named here.
 Q_IMPORT_QML_PLUGIN(Bastewright_ViewPlugin)
@@ -9,10 +9,9 @@ Q_IMPORT_QML_PLUGIN(Bastewright_PartsPlugin)
 Q_IMPORT_QML_PLUGIN(Bastewright_QuiltPlugin)
 Q_IMPORT_QML_PLUGIN(Bastewright_ScreensPlugin)
 
-namespace {
-// Resources of a static library are dropped by the linker unless somebody asks for them.
-void initResources() { Q_INIT_RESOURCE(demo); }
-} // namespace
+// Resources of a static library are dropped by the linker unless somebody asks for them; the macro
+// does not work inside a namespace.
+static void initResources() { Q_INIT_RESOURCE(demo); }
 
 namespace bastewright::app {
 void loadResources() { ::initResources(); }

@@ -10,7 +10,7 @@ PlanPresenter::PlanPresenter(QObject* parent)
     , findings_{{"level", "text", "cure", "field"}}
     , alternatives_{{"surface", "start", "orientation", "passes", "time", "largestShift", "chosen",
                      "workable", "why"}}
-    , supplies_{{"item", "need", "have", "buy", "unit", "short"}}
+    , supplies_{{"item", "need", "have", "buy", "unit", "lacking"}}
     , people_{{"letter", "mark", "name", "hours", "work", "tasks"}}
     , help_{{"change", "gain"}} {}
 
