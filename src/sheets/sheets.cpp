@@ -1,6 +1,7 @@
 #include "sheets/sheets.h"
 
 #include "sheets/document.h"
+#include "sheets/file_name.h"
 #include "sheets/printable.h"
 #include "sheets/words.h"
 
@@ -15,7 +16,6 @@ namespace bastewright {
 namespace {
 
 constexpr int kResolution = 720; // ten to the point
-constexpr int kLongestStem = 50;
 
 QPageLayout layoutFor(Paper paper) {
     const QPageSize size{paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter};
@@ -42,19 +42,8 @@ tl::unexpected<std::string> failure(const QString& text) {
 } // namespace
 
 std::string sheetsFileName(const Session& session, const SheetOptions& options) {
-    const std::string& name = session.jobs.empty() ? std::string{} : session.jobs.front().name;
-    QString stem;
-    for (const QChar c : QString::fromStdString(name).toLower()) {
-        if (c.isLetterOrNumber() || c.isMark())
-            stem += c;
-        else if (!stem.isEmpty() && !stem.endsWith(u'-'))
-            stem += u'-';
-    }
-    stem.truncate(kLongestStem);
-    while (stem.endsWith(u'-'))
-        stem.chop(1);
-    if (stem.isEmpty())
-        stem = QStringLiteral("quilt");
+    QString stem =
+        sheets::fileStem(session.jobs.empty() ? std::string{} : session.jobs.front().name);
     if (session.jobs.size() > 1)
         stem += QStringLiteral("-and-%1-more").arg(session.jobs.size() - 1);
     return stem.toStdString() + "-" + std::string{bastewright::name(options.paper)} + ".pdf";

@@ -1,0 +1,87 @@
+#include "sheets/exchange/csv.h"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace bastewright {
+namespace {
+
+std::string number(double n) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.10g", n);
+    std::ranges::replace(text, ',', '.'); // whatever the locale of the process
+    return text;
+}
+
+std::string yesNo(bool b) {
+    return b ? "yes" : "no";
+}
+
+std::string clockOrNothing(const std::optional<ClockTime>& t) {
+    return t ? format(*t) : "";
+}
+
+void line(std::string& out, const std::vector<std::string>& fields) {
+    for (std::size_t i = 0; i < fields.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        out += csvField(fields[i]);
+    }
+    out += "\r\n";
+}
+
+std::string pointsOf(const QuiltPlan& quilt, const std::string& zone) {
+    const auto found = std::ranges::find(quilt.zones, zone, &Zone::id);
+    return found == quilt.zones.end() ? "" : std::to_string(found->points.size());
+}
+
+} // namespace
+
+std::string csvField(std::string_view text) {
+    if (text.find_first_of(",\"\r\n") == std::string_view::npos)
+        return std::string{text};
+    std::string out{'"'};
+    for (const char c : text) {
+        if (c == '"')
+            out += '"';
+        out += c;
+    }
+    return out + '"';
+}
+
+std::string bringCsv(const Plan& plan) {
+    std::string out;
+    line(out, {"item", "need", "have", "buy", "unit"});
+    for (const auto& s : plan.supplies)
+        line(out, {s.item, number(s.need), number(s.have), number(s.buy), s.unit});
+    return out;
+}
+
+std::string crewCsv(const Session& session, Unit unit) {
+    std::string out;
+    line(out,
+         {"name", "from", "until", "reach", "unit", "pace", "closes", "irons", "lifts", "seated"});
+    for (const auto& h : session.setting.helpers)
+        line(out, {h.name, clockOrNothing(h.from), clockOrNothing(h.until),
+                   number(inUnit(h.reach, unit)), std::string{symbol(unit)}, number(h.pace),
+                   yesNo(h.closes), yesNo(h.irons), yesNo(h.lifts), yesNo(h.seated)});
+    return out;
+}
+
+std::string tasksCsv(const Session& session, const Plan& plan) {
+    std::string out;
+    line(out, {"person", "start", "end", "quilt", "pass", "task", "zone", "points"});
+    for (const auto& t : plan.tasks) {
+        if (t.job < 0 || std::size_t(t.job) >= plan.quilts.size())
+            continue;
+        const QuiltPlan& quilt = plan.quilts[std::size_t(t.job)];
+        for (const auto& person : t.people)
+            line(out,
+                 {person, format(after(session.setting.start, t.start)),
+                  format(after(session.setting.start, t.end)), quilt.name, std::to_string(t.pass),
+                  std::string{name(t.kind)}, t.zone, pointsOf(quilt, t.zone)});
+    }
+    return out;
+}
+
+} // namespace bastewright
