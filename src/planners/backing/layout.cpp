@@ -54,7 +54,10 @@ private:
         if (count > 0) {
             if (sum - 2 * (count - 1) * seam >= across_) {
                 emitWhole(count, sum);
-                return;
+                // With room for one more seam they can be sewn clear of the centre line; else more
+                // cloth may be the only way.
+                if (problem_.rules.centreSeam || sum - 2 * count * seam >= across_)
+                    return;
             }
             if (sink_.hopeless(costSoFar(), count))
                 return;

@@ -1,5 +1,6 @@
 #include "planners/batting/best_join.h"
 
+#include <algorithm>
 #include <tuple>
 
 namespace bastewright::batting {
@@ -19,20 +20,31 @@ bool clean(const JoinLayout& l) {
 }
 
 JoinLayout bestOf(JoinSearch& search, const Pool& pool, const std::vector<Segment>& seams) {
-    std::optional<JoinLayout> best;
+    struct Tree {
+        TreeLayouts layouts;
+        Length shortest;
+    };
+    std::vector<Tree> trees;
     search.visitTrees(kMostTrees, [&](const JoinTree& tree) {
+        TreeLayouts layouts{tree, pool.needed, pool.overlap, seams};
+        const Length shortest = layouts.layOut(0).joined;
+        trees.push_back({std::move(layouts), shortest});
+        return true;
+    });
+    std::ranges::stable_sort(trees, {}, &Tree::shortest);
+    std::optional<JoinLayout> best;
+    for (const Tree& tree : trees) {
+        if (best && clean(*best) && tree.shortest >= best->joined)
+            break; // other variants are cleaner, never shorter
         for (Variant v = 0; v < kVariants; ++v) {
-            JoinLayout l = layOut(tree, pool.needed, pool.overlap, seams, v);
-            // Variant 0 is the shortest of its tree: the others can only be cleaner.
-            const bool hopeless = best && clean(*best) && l.joined >= best->joined;
+            JoinLayout l = tree.layouts.layOut(v);
             const bool done = clean(l);
             if (!best || nicer(l, *best))
                 best = std::move(l);
-            if (done || (v == 0 && hopeless))
+            if (done)
                 break;
         }
-        return true;
-    });
+    }
     return std::move(*best);
 }
 

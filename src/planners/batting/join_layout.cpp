@@ -17,11 +17,11 @@ struct Stretch {
 using Cost = std::vector<Stretch>; // slopes never fall: costs are convex
 
 /// A tree with rows of any number of parts.
-struct Part {
+struct Row {
     int item = -1;
     bool turned = false;
     bool beside = false; ///< its parts lie side by side
-    std::vector<Part> parts;
+    std::vector<Row> parts;
     std::int64_t most[2] = {0, 0}, least[2] = {0, 0}; ///< width, length
     Cost cost[2];
 };
@@ -32,16 +32,16 @@ std::int64_t total(const Cost& c) {
 }
 
 /// Parts that share one extent: all have it, so slopes add up.
-Cost shared(const std::vector<Part>& parts, int axis, int joins) {
+Cost shared(const std::vector<Row>& parts, int axis, int joins) {
     std::vector<std::int64_t> ends;
-    for (const Part& p : parts) {
+    for (const Row& p : parts) {
         std::int64_t at = 0;
         for (const Stretch s : p.cost[axis])
             ends.push_back(at += s.size);
     }
     std::ranges::sort(ends);
     std::int64_t most = INT64_MAX;
-    for (const Part& p : parts)
+    for (const Row& p : parts)
         most = std::min(most, total(p.cost[axis]));
     Cost out;
     std::int64_t from = 0;
@@ -50,7 +50,7 @@ Cost shared(const std::vector<Part>& parts, int axis, int joins) {
         if (to <= from)
             continue;
         int slope = joins;
-        for (const Part& p : parts) {
+        for (const Row& p : parts) {
             std::int64_t at = 0;
             for (const Stretch s : p.cost[axis])
                 if ((at += s.size) > from) {
@@ -65,19 +65,19 @@ Cost shared(const std::vector<Part>& parts, int axis, int joins) {
 }
 
 /// Parts that follow one another: the cheap stretches are used first.
-Cost following(const std::vector<Part>& parts, int axis) {
+Cost following(const std::vector<Row>& parts, int axis) {
     Cost out;
-    for (const Part& p : parts)
+    for (const Row& p : parts)
         out.insert(out.end(), p.cost[axis].begin(), p.cost[axis].end());
     std::ranges::stable_sort(out, {}, &Stretch::slope);
     return out;
 }
 
-void measure(Part& p) {
+void measure(Row& p) {
     for (const int axis : {0, 1}) {
         const bool follow = p.beside == (axis == 0);
         p.most[axis] = follow ? 0 : INT64_MAX;
-        for (const Part& q : p.parts) {
+        for (const Row& q : p.parts) {
             p.most[axis] =
                 follow ? p.most[axis] + q.most[axis] : std::min(p.most[axis], q.most[axis]);
             p.least[axis] =
@@ -89,9 +89,9 @@ void measure(Part& p) {
     }
 }
 
-Part partOf(const JoinTree& tree, int at) {
+Row rowOf(const JoinTree& tree, int at) {
     const JoinTree::Node& node = tree.nodes[std::size_t(at)];
-    Part p;
+    Row p;
     if (node.item >= 0) {
         p.item = node.item;
         p.turned = node.turned;
@@ -104,7 +104,7 @@ Part partOf(const JoinTree& tree, int at) {
     }
     p.beside = node.sideBySide;
     for (const int child : {node.first, node.second}) {
-        Part q = partOf(tree, child);
+        Row q = rowOf(tree, child);
         if (q.item < 0 && q.beside == p.beside)
             p.parts.insert(p.parts.end(), std::make_move_iterator(q.parts.begin()),
                            std::make_move_iterator(q.parts.end()));
@@ -136,10 +136,10 @@ private:
 };
 
 /// Shares `whole` among parts that follow one another.
-std::vector<std::int64_t> share(const std::vector<Part>& parts, int axis, std::int64_t whole,
+std::vector<std::int64_t> share(const std::vector<Row>& parts, int axis, std::int64_t whole,
                                 std::size_t manner) {
     std::vector<std::int64_t> out;
-    for (const Part& p : parts)
+    for (const Row& p : parts)
         out.push_back(p.least[axis]);
     std::int64_t left = whole - std::accumulate(out.begin(), out.end(), std::int64_t{0});
     // More than there is: pieces show less than one would like.
@@ -199,7 +199,7 @@ public:
         , target_{(finished.width - overlap).nm(), (finished.length - overlap).nm()}
         , choices_{variant} {}
 
-    void place(const Part& p, const std::int64_t from[2], const std::int64_t size[2]) {
+    void place(const Row& p, const std::int64_t from[2], const std::int64_t size[2]) {
         if (p.item >= 0) {
             out.pieces.push_back({p.item, p.turned, rect(from, size)});
             return;
@@ -273,24 +273,38 @@ bool runsAlong(const Segment& join, const Segment& seam) {
 
 } // namespace
 
-JoinLayout layOut(const JoinTree& tree, Size finished, Length overlap,
-                  const std::vector<Segment>& backingSeams, Variant variant) {
-    const Part root = partOf(tree, tree.root);
-    Layer layer{finished, overlap, variant};
+struct TreeLayouts::Part {
+    Row row;
+};
+
+TreeLayouts::TreeLayouts(const JoinTree& tree, Size finished, Length overlap,
+                         const std::vector<Segment>& backingSeams)
+    : root_{std::make_unique<Part>(rowOf(tree, tree.root))}
+    , finished_{finished}
+    , overlap_{overlap}
+    , backingSeams_{&backingSeams} {}
+
+TreeLayouts::~TreeLayouts() = default;
+TreeLayouts::TreeLayouts(TreeLayouts&&) noexcept = default;
+TreeLayouts& TreeLayouts::operator=(TreeLayouts&&) noexcept = default;
+
+JoinLayout TreeLayouts::layOut(Variant variant) const {
+    Layer layer{finished_, overlap_, variant};
     const std::int64_t from[2] = {0, 0};
-    const std::int64_t size[2] = {(finished.width - overlap).nm(),
-                                  (finished.length - overlap).nm()};
-    layer.place(root, from, size);
+    const std::int64_t size[2] = {(finished_.width - overlap_).nm(),
+                                  (finished_.length - overlap_).nm()};
+    layer.place(root_->row, from, size);
     JoinLayout& out = layer.out;
     for (const Segment& j : out.joins)
         out.joined += (j.to.x - j.from.x) + (j.to.y - j.from.y);
+    int diagonals = 0;
     for (std::size_t i = 0; i < out.pieces.size(); ++i)
         for (std::size_t k = i + 1; k < out.pieces.size(); ++k)
-            out.corners += meetAtCorner(out.pieces[i].area, out.pieces[k].area);
-    out.corners /= 2; // both diagonals of a meeting
+            diagonals += meetAtCorner(out.pieces[i].area, out.pieces[k].area);
+    out.corners = (diagonals + 1) / 2; // a meeting has two
     for (const Segment& j : out.joins)
         out.alongSeams +=
-            std::ranges::any_of(backingSeams, [&](const Segment& s) { return runsAlong(j, s); });
+            std::ranges::any_of(*backingSeams_, [&](const Segment& s) { return runsAlong(j, s); });
     return std::move(layer.out);
 }
 

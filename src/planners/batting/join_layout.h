@@ -2,6 +2,7 @@
 
 #include "planners/batting/join_search.h"
 
+#include <memory>
 #include <vector>
 
 namespace bastewright::batting {
@@ -40,7 +41,22 @@ struct Overlap {
 /// Lays a tree out to exactly `finished`, whose joins eat `overlap`. The tree was found for pieces
 /// and target each less one overlap a direction. Total join length is the least this tree allows in
 /// variant 0, except that no piece shows less than 3 in where it need not.
-JoinLayout layOut(const JoinTree& tree, Size finished, Length overlap,
-                  const std::vector<Segment>& backingSeams, Variant variant);
+class TreeLayouts {
+public:
+    TreeLayouts(const JoinTree& tree, Size finished, Length overlap,
+                const std::vector<Segment>& backingSeams);
+    ~TreeLayouts();
+    TreeLayouts(TreeLayouts&&) noexcept;
+    TreeLayouts& operator=(TreeLayouts&&) noexcept;
+
+    JoinLayout layOut(Variant variant) const;
+
+private:
+    struct Part;
+    std::unique_ptr<Part> root_;
+    Size finished_;
+    Length overlap_;
+    const std::vector<Segment>* backingSeams_;
+};
 
 } // namespace bastewright::batting

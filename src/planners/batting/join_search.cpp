@@ -13,6 +13,10 @@ namespace {
 /// anything that can be cut.
 constexpr double kAreaSlack = 1 - 1e-12;
 
+/// Where less of the area may be wasted than this, edges have to match so closely that partners are
+/// found by the length of their edge.
+constexpr double kTight = 0.02;
+
 } // namespace
 
 JoinSearch::JoinSearch(JoinProblem problem, std::uint64_t work)
@@ -68,19 +72,25 @@ double JoinSearch::restOf(Key key, int others) const {
     return sum;
 }
 
-void JoinSearch::add(Level& level, Key key, double used, int others, Box box, bool prune) {
+std::size_t JoinSearch::open(Level& level, Key key, double used, int others, bool prune) {
     const auto [at, fresh] = level.index.try_emplace(key, level.sets.size());
     if (fresh)
         level.sets.push_back({key, used, prune ? restOf(key, others) : 0, {}});
-    Set& set = level.sets[at->second];
-    if (prune && double(box.width) * double(box.length) + set.rest < targetArea_)
+    return at->second;
+}
+
+void JoinSearch::keep(Set& set, Box box) {
+    auto& front = set.front; // longer ones later, and so narrower ones later
+    auto at = std::ranges::lower_bound(front, box.length, {}, &Box::length);
+    if (at != front.end() && at->width >= box.width)
         return;
-    for (const Box& b : set.front)
-        if (b.width >= box.width && b.length >= box.length)
-            return;
-    std::erase_if(set.front,
-                  [&](const Box& b) { return b.width <= box.width && b.length <= box.length; });
-    set.front.push_back(box);
+    // Those no longer and no wider are outdone.
+    if (at != front.end() && at->length == box.length)
+        ++at;
+    auto from = at;
+    while (from != front.begin() && std::prev(from)->width <= box.width)
+        --from;
+    front.insert(front.erase(from, at), box);
 }
 
 void JoinSearch::leaf(Level& level, std::size_t type, int others, bool prune) {
@@ -88,67 +98,144 @@ void JoinSearch::leaf(Level& level, std::size_t type, int others, bool prune) {
     const double area = double(t.box.width) * double(t.box.length);
     const Key key = Key{1} << t.shift;
     const auto offer = [&](std::int64_t w, std::int64_t l) {
-        add(level, key, area, others, {std::min(w, target_.width), std::min(l, target_.length)},
-            prune);
+        const Box box{std::min(w, target_.width), std::min(l, target_.length)};
+        Set& set = level.sets[open(level, key, area, others, prune)];
+        if (!prune || double(box.width) * double(box.length) + set.rest >= targetArea_)
+            keep(set, box);
     };
     offer(t.box.width, t.box.length);
     if (problem_.mayTurn)
         offer(t.box.length, t.box.width);
 }
 
-bool JoinSearch::combine(int size, int pieces, bool prune) {
+/// All rectangles two fronts give that are not outdone: side by side, at each length either offers,
+/// the widest of both that are as long; one below the other, at each width, the longest as wide.
+template <class F>
+void JoinSearch::joinFronts(const std::vector<Box>& a, const std::vector<Box>& b, F&& offer) {
+    for (std::size_t i = 0, k = 0; i < a.size() && k < b.size();) {
+        const std::int64_t length = std::min(a[i].length, b[k].length);
+        offer(Box{a[i].width + b[k].width, length});
+        const bool first = a[i].length == length, second = b[k].length == length;
+        i += first;
+        k += second;
+    }
+    for (std::size_t i = a.size(), k = b.size(); i > 0 && k > 0;) {
+        const std::int64_t width = std::min(a[i - 1].width, b[k - 1].width);
+        offer(Box{width, a[i - 1].length + b[k - 1].length});
+        const bool first = a[i - 1].width == width, second = b[k - 1].width == width;
+        i -= first;
+        k -= second;
+    }
+}
+
+bool JoinSearch::combineAll(int size, int i, int others, bool prune) {
     Level& out = levels_[std::size_t(size)];
-    const int others = pieces - size;
     const double most = largest_[std::size_t(std::min<int>(others, int(largest_.size()) - 1))];
-    for (int i = 1; 2 * i <= size; ++i) {
-        const auto& as = levels_[std::size_t(i)].sets;
-        const auto& bs = levels_[std::size_t(size - i)].sets;
-        for (std::size_t ia = 0; ia < as.size(); ++ia) {
-            const std::size_t from = 2 * i == size ? ia : 0;
-            if (work_ < bs.size() - from)
-                return false;
-            work_ -= bs.size() - from;
-            const Set& a = as[ia];
-            for (std::size_t ib = from; ib < bs.size(); ++ib) {
-                const Set& b = bs[ib];
-                const Key sum = a.key + b.key;
-                if (!fits(sum))
-                    continue;
-                const double used = a.used + b.used;
-                const double floor = prune ? targetArea_ - std::min(most, total_ - used) : 0;
-                for (const Box& x : a.front)
-                    for (const Box& y : b.front) {
-                        const Box beside{std::min(x.width + y.width, target_.width),
-                                         std::min(x.length, y.length)};
-                        if (double(beside.width) * double(beside.length) >= floor)
-                            add(out, sum, used, others, beside, prune);
-                        const Box below{std::min(x.width, y.width),
-                                        std::min(x.length + y.length, target_.length)};
-                        if (double(below.width) * double(below.length) >= floor)
-                            add(out, sum, used, others, below, prune);
-                    }
-            }
+    const auto& as = levels_[std::size_t(i)].sets;
+    const auto& bs = levels_[std::size_t(size - i)].sets;
+    for (std::size_t ia = 0; ia < as.size(); ++ia) {
+        const std::size_t from = 2 * i == size ? ia : 0;
+        if (work_ < bs.size() - from)
+            return false;
+        work_ -= bs.size() - from;
+        const Set& a = as[ia];
+        for (std::size_t ib = from; ib < bs.size(); ++ib) {
+            const Set& b = bs[ib];
+            const Key sum = a.key + b.key;
+            if (!fits(sum))
+                continue;
+            const double used = a.used + b.used;
+            if (prune && used + most < targetArea_)
+                continue;
+            Set& joined = out.sets[open(out, sum, used, others, prune)];
+            const double floor = prune ? targetArea_ - joined.rest : 0;
+            if (used < floor)
+                continue;
+            const auto offer = [&](Box box) {
+                box = {std::min(box.width, target_.width), std::min(box.length, target_.length)};
+                if (double(box.width) * double(box.length) >= floor)
+                    keep(joined, box);
+            };
+            joinFronts(a.front, b.front, offer);
         }
     }
-    // Subsets that were opened but kept nothing.
-    std::erase_if(out.sets, [](const Set& s) { return s.front.empty(); });
-    out.index.clear();
-    for (std::size_t i = 0; i < out.sets.size(); ++i)
-        out.index[out.sets[i].key] = i;
     return true;
+}
+
+bool JoinSearch::combineTight(int size, int i, int others, bool beside) {
+    Level& out = levels_[std::size_t(size)];
+    const auto entries = [&](int level) -> const std::vector<Entry>& {
+        const Level& l = levels_[std::size_t(level)];
+        return beside ? l.byLength : l.byWidth;
+    };
+    const auto& as = entries(i);
+    const auto& bs = entries(size - i);
+    const auto& aSets = levels_[std::size_t(i)].sets;
+    const auto& bSets = levels_[std::size_t(size - i)].sets;
+    std::int64_t shallowest = INT64_MAX;
+    for (const Entry& b : bs)
+        shallowest = std::min(shallowest, b.depth);
+    for (const Entry& a : as) {
+        // What stands out beyond the shorter edge is lost.
+        const double below = spare_ / double(a.depth), above = spare_ / double(shallowest);
+        const auto lo = std::ranges::lower_bound(bs, double(a.edge) - below - 1, {},
+                                                 [](const Entry& e) { return double(e.edge); });
+        for (auto b = lo; b != bs.end() && double(b->edge) <= double(a.edge) + above + 1; ++b) {
+            if (work_ == 0)
+                return false;
+            --work_;
+            const Set &sa = aSets[a.set], &sb = bSets[b->set];
+            const Key sum = sa.key + sb.key;
+            if (!fits(sum))
+                continue;
+            const std::int64_t edge = std::min(a.edge, b->edge), depth = a.depth + b->depth;
+            const Box box = beside ? Box{std::min(depth, target_.width), edge}
+                                   : Box{edge, std::min(depth, target_.length)};
+            const double used = sa.used + sb.used;
+            const double area = double(box.width) * double(box.length);
+            if (area + spare_ < used)
+                continue;
+            Set& joined = out.sets[open(out, sum, used, others, true)];
+            if (area + joined.rest >= targetArea_)
+                keep(joined, box);
+        }
+    }
+    return true;
+}
+
+/// Forgets subsets that kept nothing and sorts the rest for `combineTight`.
+void JoinSearch::close(Level& level) {
+    std::erase_if(level.sets, [](const Set& s) { return s.front.empty(); });
+    level.index.clear();
+    for (std::size_t i = 0; i < level.sets.size(); ++i) {
+        level.index[level.sets[i].key] = i;
+        for (const Box& b : level.sets[i].front) {
+            level.byLength.push_back({b.length, b.width, i});
+            level.byWidth.push_back({b.width, b.length, i});
+        }
+    }
+    std::ranges::stable_sort(level.byLength, {}, &Entry::edge);
+    std::ranges::stable_sort(level.byWidth, {}, &Entry::edge);
 }
 
 bool JoinSearch::build(int pieces, bool prune) {
     levels_.assign(std::size_t(pieces) + 1, {});
+    spare_ = largest_[std::size_t(pieces)] - targetArea_;
+    const bool tight = prune && spare_ < kTight * targetArea_;
     for (std::size_t t = 0; t < types_.size(); ++t)
         leaf(levels_[1], t, pieces - 1, prune);
-    std::erase_if(levels_[1].sets, [](const Set& s) { return s.front.empty(); });
-    levels_[1].index.clear();
-    for (std::size_t i = 0; i < levels_[1].sets.size(); ++i)
-        levels_[1].index[levels_[1].sets[i].key] = i;
-    for (int size = 2; size <= pieces; ++size)
-        if (!combine(size, pieces, prune))
-            return false;
+    close(levels_[1]);
+    for (int size = 2; size <= pieces; ++size) {
+        for (int i = 1; 2 * i <= size; ++i) {
+            const int others = pieces - size;
+            const bool done =
+                tight ? combineTight(size, i, others, true) && combineTight(size, i, others, false)
+                      : combineAll(size, i, others, prune);
+            if (!done)
+                return false;
+        }
+        close(levels_[std::size_t(size)]);
+    }
     return true;
 }
 
@@ -278,13 +365,29 @@ private:
         }
     }
 
-    /// Every part of a subset that holds its first piece and leaves something.
+    /// Every part of a subset that holds its first piece and leaves something: by counting through
+    /// the parts, or through the subsets that were built, whichever are fewer.
     template <class F>
     void forEachPart(Key key, F&& use) {
         std::vector<std::size_t> present;
+        double parts = 1;
         for (std::size_t t = 0; t < search.types_.size(); ++t)
-            if (search.countOf(key, t) > 0)
+            if (const int n = search.countOf(key, t); n > 0) {
                 present.push_back(t);
+                parts *= n + 1;
+            }
+        const Key first = search.types_[present.front()].mask;
+        const int size = search.sizeOf(key);
+        std::size_t built = 0;
+        for (int i = 1; i < size; ++i)
+            built += search.levels_[std::size_t(i)].sets.size();
+        if (double(built) < parts) {
+            for (int i = 1; i < size; ++i)
+                for (const Set& s : search.levels_[std::size_t(i)].sets)
+                    if (complete && (s.key & first) != 0 && search.within(s.key, key))
+                        use(s.key);
+            return;
+        }
         const auto walk = [&](const auto& self, std::size_t i, Key part) -> void {
             if (!complete)
                 return;

@@ -68,13 +68,19 @@ private:
     };
     struct Set {
         Key key = 0;
-        double used = 0; ///< area of its pieces
-        double rest = 0; ///< most the others can add
-        std::vector<Box> front;
+        double used = 0;        ///< area of its pieces
+        double rest = 0;        ///< most the others can add
+        std::vector<Box> front; ///< by length; none longer is as wide
+    };
+    /// A rectangle of a set, in the order in which partners are looked for.
+    struct Entry {
+        std::int64_t edge, depth; ///< the edge to be joined, and the other side
+        std::size_t set;
     };
     struct Level {
         std::vector<Set> sets;
         std::unordered_map<Key, std::size_t> index;
+        std::vector<Entry> byLength, byWidth; ///< by edge
     };
     struct Type {
         Box box;
@@ -84,11 +90,19 @@ private:
     };
 
     bool build(int pieces, bool prune);
-    bool combine(int size, int pieces, bool prune);
-    void add(Level& level, Key key, double used, int others, Box box, bool prune);
+    bool combineAll(int size, int i, int others, bool prune);
+    bool combineTight(int size, int i, int others, bool beside);
+    void close(Level& level);
+    std::size_t open(Level& level, Key key, double used, int others, bool prune);
+    static void keep(Set& set, Box box);
+    template <class F>
+    static void joinFronts(const std::vector<Box>& a, const std::vector<Box>& b, F&& offer);
     void leaf(Level& level, std::size_t type, int others, bool prune);
     double restOf(Key key, int others) const;
-    bool fits(Key sum) const { return (((capacity_ | guards_) - sum) & guards_) == guards_; }
+    bool fits(Key sum) const { return within(sum, capacity_); }
+    bool within(Key part, Key whole) const {
+        return (((whole | guards_) - part) & guards_) == guards_;
+    }
     int countOf(Key key, std::size_t type) const {
         return int((key & types_[type].mask) >> types_[type].shift);
     }
@@ -104,6 +118,7 @@ private:
     std::uint64_t work_;
     Box target_{};
     double targetArea_ = 0, total_ = 0;
+    double spare_ = 0;            ///< most area that joins of the pieces in hand may waste
     std::vector<Type> types_;     ///< largest area first
     std::vector<double> largest_; ///< sum of the n largest pieces
     Key capacity_ = 0, guards_ = 0;
