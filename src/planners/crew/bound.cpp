@@ -1,5 +1,6 @@
 #include "planners/crew/bound.h"
 
+#include "planners/crew/edge_room.h"
 #include "planners/crew/stage.h"
 
 #include <algorithm>
@@ -34,7 +35,7 @@ public:
 private:
     void visit(int i) {
         const auto& after = problem_.at(i).after;
-        int start = firstHour(problem_.at(i));
+        int start = std::max(problem_.from, firstHour(problem_.at(i)));
         for (const int b : after)
             start = std::max(start, std::min(kNever, start_[ix(b)] + shortest(problem_.at(b))));
         gate_[ix(i)] = gateOf(after);
@@ -90,9 +91,9 @@ private:
         if (stage.size() < 2)
             return 0;
         const Stage s{problem_, stage, start_};
-        int end = std::max({s.byWork(), s.byCount(), s.byRoom()});
+        int end = std::max({s.byWork(), s.byCount(), s.byTools()});
         if (end < kNever)
-            end = std::max(end, s.exact(end, branches_));
+            end = s.exact(endByEdges(problem_, stage, start_, end, branches_), branches_);
         return end;
     }
 

@@ -2,7 +2,7 @@
 
 #include "planners/crew/bound.h"
 #include "planners/crew/model.h"
-#include "planners/crew/search.h"
+#include "planners/crew/sweep.h"
 #include "planners/crew/words.h"
 
 #include <algorithm>
@@ -117,10 +117,10 @@ CrewPlan planCrew(const Session& session, const std::vector<QuiltPlan>& quilts,
     const Schedule first = construct(model.problem);
     plan.bound = Seconds{boundOf(model.problem, first)};
     const int schedules = std::max(1, options.effort) *
-                          std::clamp(200'000 / std::max(1, model.problem.size()), 60, 2'000);
-    const Schedule schedule =
-        search(model.problem, first,
-               {.schedules = schedules, .bound = static_cast<int>(plan.bound.count())}, stop);
+                          std::clamp(100'000 / std::max(1, model.problem.size()), 40, 1'000);
+    const Schedule schedule = searchBySweeps(
+        model.problem, first,
+        {.schedules = schedules, .bound = static_cast<int>(plan.bound.count())}, stop);
     // Whoever stays on makes room that the bound did not know.
     if (schedule.overtime != first.overtime)
         plan.bound = Seconds{boundOf(model.problem, schedule)};

@@ -29,7 +29,7 @@ Decoder::Decoder(const Problem& problem)
     , profileBooked_(problem.tools)
     , busy_(problem.people.size())
     , booked_(problem.people.size())
-    , stand_(problem.strips.size())
+    , standing_(problem)
     , load_(problem.people.size())
     , over_(problem.people.size()) {
     readHours();
@@ -78,51 +78,6 @@ int Decoder::gapEnd(int person, int time, bool overtime, int& freeAgain) const {
     return next->start <= time ? -1 : std::min(next->start, until);
 }
 
-Decoder::Room Decoder::roomFor(const Mode& mode, int start, int end) const {
-    Room best;
-    std::int64_t bestAway = 0;
-    for (int s = mode.firstSpot; s < mode.endSpot; ++s) {
-        const Spot& spot = problem_.spots[ix(s)];
-        const Strip& strip = problem_.strips[ix(spot.strip)];
-        const auto& others = stand_[ix(spot.strip)];
-        const auto clash = [&](std::int64_t place) -> const Stand* {
-            for (const Stand& o : others)
-                if (o.start < end && start < o.end && place < o.place + strip.room &&
-                    o.place < place + strip.room)
-                    return &o;
-            return nullptr;
-        };
-        const auto offer = [&](std::int64_t place) {
-            if (place < spot.lo || place > spot.hi)
-                return;
-            const std::int64_t away = std::abs(place - spot.want);
-            if (best.strip >= 0 && away >= bestAway)
-                return;
-            if (const Stand* o = clash(place)) {
-                best.retry = std::min(best.retry, o->end);
-                return;
-            }
-            best.strip = spot.strip;
-            best.place = place;
-            bestAway = away;
-        };
-        offer(spot.want);
-        if (best.strip >= 0)
-            return best;
-        // Shoulder to shoulder with those who stand there, or as far aside as one can.
-        offer(spot.lo);
-        offer(spot.hi);
-        for (const Stand& o : others)
-            if (o.start < end && start < o.end) {
-                offer(o.place - strip.room);
-                offer(o.place + strip.room);
-            }
-        if (best.strip >= 0)
-            return best;
-    }
-    return best;
-}
-
 Decoder::Choice Decoder::chooseOne(const Activity& a, int ready, int only, bool overtime) const {
     Choice best;
     for (const Mode& m : a.modes) {
@@ -131,7 +86,7 @@ Decoder::Choice Decoder::chooseOne(const Activity& a, int ready, int only, bool 
         if (ready + m.seconds > best.end)
             break; // the rest are slower still
         int start = ready;
-        Room room;
+        Standing::Room room;
         for (;;) {
             start = freeFrom(m.person, start, m.seconds, overtime);
             if (start >= kNever || start + m.seconds > best.end)
@@ -145,7 +100,7 @@ Decoder::Choice Decoder::chooseOne(const Activity& a, int ready, int only, bool 
             }
             if (m.firstSpot == m.endSpot)
                 break;
-            room = roomFor(m, start, start + m.seconds);
+            room = standing_.find(m, start, start + m.seconds);
             if (room.strip >= 0)
                 break;
             start = std::max(start + 1, room.retry);
@@ -157,7 +112,7 @@ Decoder::Choice Decoder::chooseOne(const Activity& a, int ready, int only, bool 
         const bool lighter =
             end == best.end && best.person >= 0 && load_[ix(m.person)] < load_[ix(best.person)];
         if (sooner || lighter)
-            best = {m.person, start, end, room.strip, room.place};
+            best = {m.person, start, end, room};
     }
     return best;
 }
@@ -203,7 +158,7 @@ int Decoder::gatherTeam(const Activity& a, int ready, bool overtime, std::vector
 
 void Decoder::schedule(int i, int only, Schedule& out) {
     const Activity& a = problem_.at(i);
-    int ready = 0;
+    int ready = problem_.from;
     for (const int b : a.after)
         ready = std::max(ready, out.end[ix(b)]);
     auto& team = out.crew[ix(i)];
@@ -221,10 +176,10 @@ void Decoder::schedule(int i, int only, Schedule& out) {
         start = c.start;
         seconds = c.end - c.start;
         team.push_back(c.person);
-        out.strip[ix(i)] = c.strip;
-        out.place[ix(i)] = c.place;
-        if (c.strip >= 0)
-            stand_[ix(c.strip)].push_back({c.start, c.end, c.place});
+        out.strip[ix(i)] = c.room.strip;
+        out.place[ix(i)] = c.room.place;
+        if (c.room.strip >= 0)
+            standing_.take(c.room, c.start, c.end);
     } else {
         start = gatherTeam(a, ready, false, team);
         if (start >= kNever)
@@ -255,8 +210,7 @@ void Decoder::schedule(int i, int only, Schedule& out) {
 void Decoder::build(std::span<const int> order, std::span<const int> who, Schedule& out) {
     profile_ = profileBooked_;
     busy_ = booked_;
-    for (auto& list : stand_)
-        list.clear();
+    standing_.clear();
     std::ranges::fill(load_, 0);
     std::ranges::fill(over_, 0);
     const std::size_t n = problem_.activities.size();

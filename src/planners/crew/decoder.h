@@ -2,6 +2,7 @@
 
 #include "planners/crew/problem.h"
 #include "planners/crew/profile.h"
+#include "planners/crew/standing.h"
 
 #include <optional>
 
@@ -31,23 +32,13 @@ private:
     struct Busy {
         int start, end;
     };
-    struct Stand {
-        int start, end;
-        std::int64_t place;
-    };
     struct Choice {
-        int person = -1, start = 0, end = kNever, strip = -1;
-        std::int64_t place = 0;
-    };
-    struct Room {
-        int strip = -1;
-        std::int64_t place = 0;
-        int retry = kNever; ///< where there is none: when to look again
+        int person = -1, start = 0, end = kNever;
+        Standing::Room room{};
     };
 
     int freeFrom(int person, int ready, int seconds, bool overtime) const;
     int gapEnd(int person, int time, bool overtime, int& freeAgain) const;
-    Room roomFor(const Mode& mode, int start, int end) const;
     Choice chooseOne(const Activity& a, int ready, int only, bool overtime) const;
     int gatherTeam(const Activity& a, int ready, bool overtime, std::vector<int>& team) const;
     void schedule(int i, int only, Schedule& out);
@@ -55,7 +46,7 @@ private:
     const Problem& problem_;
     Profile profile_, profileBooked_;
     std::vector<std::vector<Busy>> busy_, booked_; ///< by person, ascending
-    std::vector<std::vector<Stand>> stand_;        ///< by strip
+    Standing standing_;
     std::vector<int> load_, over_;
 };
 

@@ -28,6 +28,7 @@ Problem mirrored(const Problem& problem, int horizon) {
     const auto next = followers(problem);
     for (std::size_t i = 0; i < next.size(); ++i)
         back.activities[i].after = next[i];
+    back.from = 0;
     mirrorHours(problem, horizon, back);
     return back;
 }

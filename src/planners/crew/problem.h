@@ -59,6 +59,7 @@ struct Problem {
     std::vector<Strip> strips;
     std::vector<Spot> spots;
     std::vector<Booking> booked;
+    int from = 0; ///< nothing begins before this
 
     int size() const { return static_cast<int>(activities.size()); }
     const Activity& at(int i) const { return activities[static_cast<std::size_t>(i)]; }

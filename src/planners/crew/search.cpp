@@ -1,5 +1,6 @@
 #include "planners/crew/search.h"
 
+#include "planners/crew/busy_hands.h"
 #include "planners/crew/random.h"
 
 #include <algorithm>
@@ -57,16 +58,16 @@ public:
         , random_(options.seed)
         , anyHours_(hasHours(problem)) {}
 
-    Schedule run(const Schedule& first) {
+    Found run(const Schedule& first) {
         best_ = first;
         const int n = forward_.problem.size();
         if (n == 0)
-            return best_;
+            return {best_, 0};
         population_ = populationFor(options_.schedules);
         begin(first);
         for (bool toBack = true; !done(); toBack = !toBack)
             generation(toBack);
-        return best_;
+        return {best_, built_};
     }
 
 private:
@@ -245,8 +246,8 @@ private:
 
 } // namespace
 
-Schedule search(const Problem& problem, const Schedule& first, const SearchOptions& options,
-                std::stop_token stop) {
+Found search(const Problem& problem, const Schedule& first, const SearchOptions& options,
+             std::stop_token stop) {
     return Search{problem, options, std::move(stop)}.run(first);
 }
 
@@ -254,10 +255,18 @@ Schedule construct(const Problem& problem) {
     const auto next = followers(problem);
     Decoder decoder{problem};
     Schedule best, one;
-    for (const double hands : guesses(problem)) {
-        decoder.build(orderByKey(problem, next, priorities(problem, hands)), {}, one);
+    const auto keep = [&] {
         if (best.start.empty() || better(one, best))
             std::swap(best, one);
+    };
+    const auto hands = guesses(problem);
+    for (const double h : hands) {
+        decoder.build(orderByKey(problem, next, priorities(problem, h)), {}, one);
+        keep();
+    }
+    if (problem.booked.empty()) {
+        BusyHands{problem}.build(priorities(problem, hands[hands.size() / 2]), one);
+        keep();
     }
     return best;
 }

@@ -43,14 +43,20 @@ double Stage::need(int activity) const {
             least = std::min(least, speed_[ix(m.person)] * m.seconds);
         return least;
     }
-    std::vector<double> speeds;
-    for (const Mode& m : a.modes)
-        speeds.push_back(speed_[ix(m.person)]);
-    std::ranges::sort(speeds);
-    double sum = 0;
-    for (int k = 0; k < a.team; ++k)
-        sum += speeds[ix(k)];
-    return sum * shortest(a);
+    // Whoever is the slowest of the team, the others are no slower: the least weights among those.
+    std::vector<double> faster;
+    double least = 1e18, others = 0;
+    for (const Mode& m : a.modes) {
+        if (static_cast<int>(faster.size()) == a.team - 1)
+            least = std::min(least, (speed_[ix(m.person)] + others) * m.seconds);
+        faster.insert(std::ranges::upper_bound(faster, speed_[ix(m.person)]), speed_[ix(m.person)]);
+        others += speed_[ix(m.person)];
+        if (static_cast<int>(faster.size()) == a.team) {
+            others -= faster.back();
+            faster.pop_back();
+        }
+    }
+    return least;
 }
 
 double Stage::hoursBetween(int person, int from, int to) const {
@@ -151,39 +157,21 @@ int Stage::byCount() const {
     return bound;
 }
 
-int Stage::byRoom() const {
-    if (activities_.empty())
-        return 0;
+int Stage::byTools() const {
     int from = kNever;
-    std::vector<double> tools(problem_.tools.size(), 0);
-    std::map<int, std::int64_t> strips; // strip -> people who fit
-    double placed = 0;
-    int placedFrom = kNever;
+    std::vector<double> used(problem_.tools.size(), 0);
     for (const int i : activities_) {
         const Activity& a = problem_.at(i);
         from = std::min(from, release_[ix(i)]);
         for (std::size_t k = 0; k < a.demand.size(); ++k)
-            tools[k] += static_cast<double>(a.demand[k]) * shortest(a);
-        if (a.modes.empty() || a.modes.front().firstSpot == a.modes.front().endSpot)
-            continue;
-        placed += shortest(a);
-        placedFrom = std::min(placedFrom, release_[ix(i)]);
-        for (const Mode& m : a.modes)
-            for (int s = m.firstSpot; s < m.endSpot; ++s) {
-                const Strip& strip = problem_.strips[ix(problem_.spots[ix(s)].strip)];
-                strips[problem_.spots[ix(s)].strip] = (strip.hi - strip.lo) / strip.room;
-            }
+            used[k] += static_cast<double>(a.demand[k]) * shortest(a);
     }
-    double bound = 0;
-    for (std::size_t k = 0; k < tools.size(); ++k)
-        if (problem_.tools[k] > 0)
-            bound = std::max(bound, from + std::ceil(tools[k] / problem_.tools[k] - 1e-9));
-    std::int64_t fit = 0;
-    for (const auto& [strip, people] : strips)
-        fit += people;
-    if (fit > 0)
-        bound = std::max(bound, placedFrom + std::ceil(placed / static_cast<double>(fit) - 1e-9));
-    return static_cast<int>(bound);
+    int bound = 0;
+    for (std::size_t k = 0; k < used.size(); ++k)
+        if (used[k] > 0)
+            bound = std::max(
+                bound, from + static_cast<int>(std::ceil(used[k] / problem_.tools[k] - 1e-9)));
+    return bound;
 }
 
 namespace {

@@ -22,8 +22,8 @@ public:
     /// shortest of those.
     int byCount() const;
 
-    /// Tools, and the people who fit along the edges.
-    int byRoom() const;
+    /// Every tool's work, from the first release on.
+    int byTools() const;
 
     /// The least over all ways to hand the one-person activities out, released together. `branches`
     /// is counted down; where it runs out, or there are more than kExact of them, the answer is
