@@ -443,6 +443,8 @@ bool JoinSearch::visitTrees(std::size_t mostTrees,
 
 std::vector<JoinSearch::Assembly> JoinSearch::assemblies(int mostPieces) {
     std::vector<Assembly> out;
+    if (problem_.items.empty())
+        return out;
     build(std::min(mostPieces, int(problem_.items.size())), false);
     for (const Level& level : levels_)
         for (const Set& s : level.sets)

@@ -1,0 +1,240 @@
+#include "planners/batting/batting.h"
+#include "planners/batting/pack_size.h"
+#include "unit/batting/joining.h"
+
+#include <gmock/gmock.h>
+
+namespace bastewright {
+namespace {
+
+using joining::faults;
+using joining::fourCorners;
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+Job jobWith(std::vector<BattingPiece> pieces, bool mayTurn = false) {
+    Job job;
+    job.batting.pieces = std::move(pieces);
+    job.batting.mayTurn = mayTurn;
+    return job;
+}
+
+Job jobWithPack(const std::string& pack, std::vector<BattingPiece> pieces = {}) {
+    Job job = jobWith(std::move(pieces));
+    job.batting.pack.emplace(pack);
+    return job;
+}
+
+BattingPlan joined(const Job& job, Size needed, const std::vector<Segment>& seams = {}) {
+    const BattingOutcome out = planBatting(job, needed, seams);
+    EXPECT_TRUE(out.plan.has_value()) << (out.findings.empty() ? "" : out.findings[0].text);
+    if (!out.plan)
+        return {};
+    EXPECT_THAT(faults(job, needed, *out.plan), IsEmpty());
+    return *out.plan;
+}
+
+TEST(BattingPack, SmallestThatHolds) {
+    // Generic sizes: docs/computation/batting.md (common practice).
+    EXPECT_EQ(planBatting(Job{}, {36_in, 45_in}).plan->pack, "craft");
+    EXPECT_EQ(planBatting(Job{}, {37_in, 45_in}).plan->pack, "crib");
+    EXPECT_EQ(planBatting(Job{}, {76_in, 94_in}).plan->pack, "full");
+    EXPECT_EQ(planBatting(Job{}, {92_in, 108_in}).plan->pack, "king");
+    EXPECT_TRUE(planBatting(Job{}, {92_in, 116_in}).plan->joins.empty());
+}
+
+TEST(BattingPack, MayBeTurned) {
+    const BattingOutcome out = planBatting(Job{}, {90_in, 72_in});
+    EXPECT_EQ(out.plan->pack, "twin");
+    EXPECT_TRUE(out.plan->pieces[0].turned);
+    EXPECT_EQ(out.plan->pieces[0].onPiece, (Rect{0_in, 0_in, 72_in, 90_in}));
+}
+
+TEST(BattingPack, NamedAndTooSmallNamesTheOneThatHolds) {
+    const Job job = jobWithPack("twin");
+    const BattingOutcome out = planBatting(job, {92_in, 100_in});
+    EXPECT_FALSE(out.plan);
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_EQ(out.findings[0].field, "/batting/pack");
+    EXPECT_THAT(out.findings[0].cure, HasSubstr("king"));
+}
+
+TEST(BattingPack, NamedAndTooSmallIsJoinedWithPieces) {
+    const Job job = jobWithPack("Twin", {{"A", 30_in, 110_in, 1}});
+    const BattingOutcome out = planBatting(job, {96_in, 89_in});
+    ASSERT_TRUE(out.plan);
+    EXPECT_EQ(out.plan->pieces.size(), 2u);
+}
+
+TEST(BattingPack, UnknownNameListsThoseAccepted) {
+    const Job job = jobWithPack("enormous");
+    const BattingOutcome out = planBatting(job, {92_in, 100_in});
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_THAT(out.findings[0].text, HasSubstr("craft, crib, throw, twin, full, queen, king"));
+}
+
+TEST(BattingPack, NoneHoldsAVeryLargeQuilt) {
+    const BattingOutcome out = planBatting(Job{}, {130_in, 130_in});
+    EXPECT_FALSE(out.plan);
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_THAT(out.findings[0].cure, HasSubstr("4 such packs"));
+    // They do suffice.
+    joined(jobWith({{"king", 120_in, 120_in, 4}}), {130_in, 130_in});
+}
+
+TEST(BattingJoins, OnePieceThatHoldsNeedsNoJoin) {
+    const BattingPlan plan =
+        joined(jobWith({{"A", 40_in, 60_in, 1}, {"B", 80_in, 80_in, 1}}), {70_in, 79_in});
+    EXPECT_TRUE(plan.joins.empty());
+    EXPECT_EQ(plan.pieces[0].name, "B");
+    EXPECT_EQ(plan.strip, 0_in);
+    EXPECT_THAT(plan.leftOver, testing::Contains("A, 40 × 60 in"));
+}
+
+TEST(BattingJoins, TrimAndOverlapAreEaten) {
+    // 40 + 40 less 4 trims of 1/2 and one overlap of 1 1/2 = 76 1/2.
+    const Length exact = Length::inch64ths(76 * 64 + 32);
+    EXPECT_EQ(joined(jobWith({{"A", 40_in, 60_in, 2}}), {exact, 59_in}).joins.size(), 1u);
+    EXPECT_FALSE(
+        planBatting(jobWith({{"A", 40_in, 60_in, 2}}), {exact + Length::inch64ths(1), 59_in}).plan);
+    EXPECT_FALSE(
+        planBatting(jobWith({{"A", 40_in, 60_in, 2}}), {exact, 59_in + Length::inch64ths(1)}).plan);
+}
+
+TEST(BattingJoins, FourLeftovers) {
+    // The demo's kind of job: four leftovers for an 88 × 112 top with 2 in over on every side.
+    const BattingPlan plan = joined(jobWith({{"A", 60_in, 72_in, 1},
+                                             {"B", 60_in, 48_in, 1},
+                                             {"C", 36_in, 84_in, 1},
+                                             {"D", 37_in, 40_in, 1}}),
+                                    {92_in, 116_in});
+    EXPECT_EQ(plan.joins.size(), 3u);
+    EXPECT_EQ(fourCorners(plan), 0);
+}
+
+TEST(BattingJoins, FewestThenShortest) {
+    // Two ways with one join: across the short side is shorter.
+    const BattingPlan plan =
+        joined(jobWith({{"A", 62_in, 50_in, 2}, {"B", 35_in, 100_in, 2}}), {60_in, 90_in});
+    EXPECT_EQ(plan.joins.size(), 1u);
+    EXPECT_EQ(plan.strip, 60_in);
+}
+
+TEST(BattingJoins, TurnsOnlyWhereAllowed) {
+    const std::vector<BattingPiece> pieces{{"A", 50_in, 62_in, 1}, {"B", 62_in, 50_in, 1}};
+    const BattingOutcome no = planBatting(jobWith(pieces), {60_in, 96_in});
+    EXPECT_FALSE(no.plan);
+    EXPECT_THAT(no.findings.back().cure, HasSubstr("turned a quarter"));
+    const BattingPlan plan = joined(jobWith(pieces, true), {60_in, 96_in});
+    EXPECT_EQ(std::ranges::count(plan.pieces, true, &BattingPiecePlaced::turned), 1);
+}
+
+TEST(BattingJoins, StaggersCornersWhereThereIsRoom) {
+    // Four like pieces could meet in the middle; there are inches to spare.
+    const BattingPlan plan = joined(jobWith({{"A", 50_in, 52_in, 4}}), {90_in, 90_in});
+    EXPECT_EQ(plan.joins.size(), 3u);
+    EXPECT_EQ(fourCorners(plan), 0);
+}
+
+TEST(BattingJoins, SaysWhereFourCornersMustMeet) {
+    // 46 + 46 less trims and overlap is 88 1/2 exactly, both ways.
+    const Length exact = Length::inch64ths(88 * 64 + 32);
+    const BattingOutcome out = planBatting(jobWith({{"A", 46_in, 46_in, 4}}), {exact, exact});
+    ASSERT_TRUE(out.plan);
+    EXPECT_EQ(fourCorners(*out.plan), 1);
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_EQ(out.findings[0].level, Finding::Level::warn);
+    EXPECT_THAT(out.findings[0].text, HasSubstr("four corners meet at 1 place"));
+}
+
+TEST(BattingJoins, MakesAJoinMoreToAvoidFourCorners) {
+    const Length exact = Length::inch64ths(88 * 64 + 32);
+    const BattingPlan plan =
+        joined(jobWith({{"A", 46_in, 46_in, 4}, {"B", 46_in, 30_in, 1}, {"C", 46_in, 64_in, 1}}),
+               {exact, exact});
+    EXPECT_EQ(fourCorners(plan), 0);
+}
+
+TEST(BattingJoins, KeepOffBackingSeams) {
+    const Job job = jobWith({{"A", 50_in, 62_in, 2}});
+    const BattingPlan free = joined(job, {90_in, 60_in});
+    const Length at = free.joins[0].from.x;
+    const std::vector<Segment> seams{{{at, 0_in}, {at, 60_in}}};
+    const BattingPlan moved = joined(job, {90_in, 60_in}, seams);
+    EXPECT_GE(abs(moved.joins[0].from.x - at), 2_in);
+    EXPECT_EQ(moved.strip, free.strip);
+    // A seam across the join is no matter.
+    EXPECT_EQ(joined(job, {90_in, 60_in}, {{{0_in, 30_in}, {90_in, 30_in}}}).joins, free.joins);
+}
+
+TEST(BattingJoins, SplitsOnePieceWhereThatRescues) {
+    // A is long enough for two of the three columns the batting needs.
+    const Job job = jobWith({{"A", 40_in, 130_in, 1}, {"B", 30_in, 62_in, 1}});
+    const BattingOutcome out = planBatting(job, {100_in, 60_in});
+    ASSERT_TRUE(out.plan) << out.findings.back().cure;
+    EXPECT_THAT(faults(job, {100_in, 60_in}, *out.plan), IsEmpty());
+    ASSERT_EQ(out.plan->splits.size(), 1u);
+    EXPECT_EQ(out.plan->splits[0].name, "A");
+    EXPECT_EQ(out.findings[0].level, Finding::Level::note);
+}
+
+TEST(BattingJoins, NamesTheLeastToBuy) {
+    const Job job = jobWith({{"A", 60_in, 118_in, 1}});
+    const BattingOutcome out = planBatting(job, {92_in, 116_in});
+    EXPECT_FALSE(out.plan);
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_EQ(out.findings[0].level, Finding::Level::stop);
+    // 92 + 1 1/2 − 59 + 1 = 35 1/2, in whole inches.
+    EXPECT_THAT(out.findings[0].cure, HasSubstr("36 × 117 in"));
+    // With just that piece it can be made.
+    joined(jobWith({{"A", 60_in, 118_in, 1}, {"new", 36_in, 117_in, 1}}), {92_in, 116_in});
+}
+
+TEST(BattingJoins, PieceUsedUpByTrimmingIsLeftOutWithAWarning) {
+    const BattingOutcome out =
+        planBatting(jobWith({{"scrap", 2_in, 40_in, 1}, {"A", 80_in, 80_in, 1}}), {70_in, 70_in});
+    ASSERT_TRUE(out.plan);
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_EQ(out.findings[0].field, "/batting/pieces/0");
+    EXPECT_THAT(out.findings[0].text, HasSubstr("scrap"));
+}
+
+TEST(BattingJoins, OnlyScrapsStillNameTheLeastToBuy) {
+    const BattingOutcome out = planBatting(jobWith({{"scrap", 2_in, 40_in, 1}}), {70_in, 70_in});
+    EXPECT_FALSE(out.plan);
+    EXPECT_TRUE(anyStop(out.findings));
+    EXPECT_THAT(out.findings.back().cure, HasSubstr("72 × 72 in"));
+}
+
+struct Bad {
+    const char* field;
+    void (*spoil)(Job&);
+};
+class BadBatting : public testing::TestWithParam<Bad> {};
+
+TEST_P(BadBatting, IsOneClearSentenceThatNamesTheField) {
+    Job job = jobWith({{"A", 80_in, 80_in, 1}});
+    GetParam().spoil(job);
+    const BattingOutcome out = planBatting(job, {70_in, 70_in});
+    EXPECT_FALSE(out.plan);
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_EQ(out.findings[0].field, GetParam().field);
+    EXPECT_THAT(out.findings[0].text, HasSubstr("accepted"));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Fields, BadBatting,
+    testing::Values(Bad{"/batting/trim", [](Job& j) { j.batting.trim = -1_in; }},
+                    Bad{"/batting/overlap", [](Job& j) { j.batting.overlap = -1_in; }},
+                    Bad{"/batting/overlap", [](Job& j) { j.batting.overlap = 70_in; }},
+                    Bad{"/batting/pieces/0", [](Job& j) { j.batting.pieces[0].width = {}; }},
+                    Bad{"/batting/pieces/0", [](Job& j) { j.batting.pieces[0].length = -1_in; }}));
+
+TEST(BattingJoins, SamePlanTwice) {
+    const Job job =
+        jobWith({{"A", 60_in, 72_in, 2}, {"B", 45_in, 62_in, 2}, {"C", 40_in, 100_in, 1}});
+    EXPECT_EQ(planBatting(job, {92_in, 116_in}).plan, planBatting(job, {92_in, 116_in}).plan);
+}
+
+} // namespace
+} // namespace bastewright
