@@ -5,14 +5,47 @@
 
 namespace bastewright {
 namespace {
+
 constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+
+// Keeps, for every event, how many takings back that are in effect point at it.
+class Ledger {
+public:
+    explicit Ledger(std::size_t size)
+        : against_(size, 0)
+        , target_(size, kNone) {}
+
+    bool inEffect(std::size_t i) const { return against_[i] == 0; }
+
+    void takeBack(std::size_t by, std::size_t target) {
+        target_[by] = target;
+        weigh(target, +1);
+    }
+
+private:
+    // One more or one fewer against an event. Where that puts a taking back out of effect or in
+    // again, its own target loses or gains one; targets lie ever earlier, so this ends.
+    void weigh(std::size_t i, int change) {
+        for (std::size_t at = i; at != kNone; at = target_[at]) {
+            const bool before = inEffect(at);
+            against_[at] += change;
+            if (inEffect(at) == before)
+                return;
+            change = inEffect(at) ? +1 : -1;
+        }
+    }
+
+    std::vector<int> against_;
+    std::vector<std::size_t> target_;
+};
+
 } // namespace
 
 Effective effective(std::span<const Event> events) {
     Effective out{.inEffect = std::vector<bool>(events.size(), false),
                   .reasons = std::vector<std::string>(events.size())};
     std::unordered_map<std::string_view, std::size_t> place;
-    std::vector<std::size_t> target(events.size(), kNone); // of each taking back that was accepted
+    Ledger ledger{events.size()};
 
     for (std::size_t i = 0; i < events.size(); ++i) {
         const Event& e = events[i];
@@ -20,29 +53,23 @@ Effective effective(std::span<const Event> events) {
             out.reasons[i] = "Event " + e.id + " is stored already.";
             continue;
         }
-        if (e.kind != EventKind::undone) {
-            out.inEffect[i] = true;
+        if (e.kind != EventKind::undone)
             continue;
-        }
         const auto found = place.find(e.target);
         if (found == place.end() || found->second == i)
             out.reasons[i] = "There is no event " + e.target + " to take back.";
         else if (events[found->second].kind == EventKind::sessionStarted)
             out.reasons[i] =
                 "The start of a session cannot be taken back; end the session instead.";
-        else if (!out.inEffect[found->second])
+        else if (!out.reasons[found->second].empty())
+            out.reasons[i] = "Event " + e.target + " had no effect that could be taken back.";
+        else if (!ledger.inEffect(found->second))
             out.reasons[i] = "Event " + e.target + " is taken back already.";
-        else {
-            out.inEffect[i] = true;
-            target[i] = found->second;
-            // Walking down a chain of takings back, each changes sides: the target goes out of
-            // effect, what it had taken back comes in again, and so on. Nobody else can have
-            // touched them meanwhile, because only an event in effect can be taken back.
-            bool in = false;
-            for (std::size_t at = target[i]; at != kNone; at = target[at], in = !in)
-                out.inEffect[at] = in;
-        }
+        else
+            ledger.takeBack(i, found->second);
     }
+    for (std::size_t i = 0; i < events.size(); ++i)
+        out.inEffect[i] = out.reasons[i].empty() && ledger.inEffect(i);
     return out;
 }
 

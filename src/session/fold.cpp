@@ -382,7 +382,8 @@ std::vector<std::string> releaseBlockedBy(const PlanIndex& index, const LiveStat
                       " of " + passName(pass) + (zones.size() == 1 ? " is" : " are") +
                       " not done: " + listed(zones) + ".");
     for (const auto& t : index.plan().tasks)
-        if (t.job == job && t.pass == pass && isCheck(t.kind) && !state.doneTasks.contains(t.id)) {
+        if (t.job == job && t.pass == pass && isCheck(t.kind) && !index.fromBack(t) &&
+            !state.doneTasks.contains(t.id)) {
             auto sentence =
                 capital(spoken(t.kind)) + " of " + passName(pass) + " has not been ticked.";
             if (std::ranges::find(out, sentence) == out.end())

@@ -1,7 +1,6 @@
 #include "session/private/plan_index.h"
 
 #include <algorithm>
-#include <set>
 
 namespace bastewright {
 
@@ -58,6 +57,8 @@ PlanIndex::PlanIndex(const Plan& plan)
     for (const auto& t : plan.tasks) {
         if (t.job < 0 || t.job >= quilts())
             continue;
+        if (turned.contains(t.job))
+            fromBack_.insert(&t);
         if (t.kind == TaskKind::turnOver)
             turned.insert(t.job);
         if (t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ||

@@ -12,22 +12,37 @@ namespace bastewright {
 
 struct ReplanOptions {
     Seconds now{}; ///< since the session's start; nothing new is planned before it
-    std::map<std::string, double> pace; ///< learnt factors on the helpers' own pace; others 1
-    int effort = 1;
+    std::map<std::string, double> pace{}; ///< learnt factors on the helpers' own pace; others 1
+    /// Seconds already spent on the tasks in hand, by their ids; others have just begun.
+    std::map<std::string, Seconds> inHand{};
+    int effort = 1; ///< scales the number of schedules tried
 };
 
 /// Plans again what is left, for the people at the table (`state.present`, and helpers whose hours
-/// start later) with the setting as it is now.
+/// have yet to begin) with the setting as it is now: their reach, pace and hours, the irons.
 ///
-/// Kept: every finished task with its people and times (its end no later than `now`), every zone,
-/// point and pass, and what is in hand — an open zone stays with whoever opened it where they are
-/// still there. Task ids do not change. Trouble (nobody can reach a zone, nobody can lift, pins run
-/// out) is a finding. Pure and deterministic.
+/// Kept: every finished task with its people (its times end no later than `now`), every zone, point
+/// and pass, and what is in hand: a task that may have begun, because it is next for all its people
+/// and waits for nothing, stays with them, where they stand. Task ids do not change. Work that
+/// nobody left can do stays in the plan with nobody's name, and is taken up again by a later
+/// re-plan. Trouble is a finding: such work, hours that are too short, pins that will not last,
+/// tables that are not the plan's any more.
+///
+/// `session` is the one in force; its paces are the helpers' own, before `options.pace`. Pure and
+/// deterministic.
 Plan replan(const Session& session, const Plan& plan, const LiveState& state,
             const ReplanOptions& options, std::stop_token stop = {});
 
-/// What a re-plan changes, for people: one sentence for each person whose work changed, the finish,
-/// and new findings. Empty where nothing changed.
+/// The options for a re-plan at this moment, from what the events say.
+ReplanOptions replanNow(const Plan& plan, const Setting& setting, const LiveState& state,
+                        std::span<const Event> events, std::int64_t nowMs);
+
+/// The session with the learnt paces written into its helpers: what `settingChanged` stores
+/// together with the new plan, because later paces are learnt against that plan.
+Session withLearntPaces(Session session, const ReplanOptions& options);
+
+/// What a re-plan changes, for people: a sentence for each change of hands, for work left without
+/// anybody, for the finish and for each new finding. Empty where nothing changed.
 std::vector<std::string> whatChanged(const Plan& before, const Plan& after, const LiveState& state);
 
 } // namespace bastewright

@@ -3,6 +3,7 @@
 #include "plan/plan.h"
 
 #include <map>
+#include <set>
 #include <span>
 #include <string>
 #include <string_view>
@@ -55,6 +56,8 @@ public:
     bool dots(int job) const { return quilts_[static_cast<std::size_t>(job)].dots; }
     int quilts() const { return static_cast<int>(quilts_.size()); }
     int lastPass(int job) const;
+    /// True for what comes after the quilt was turned over to be pressed from the back.
+    bool fromBack(const Task& task) const { return fromBack_.contains(&task); }
 
     /// The zone's tasks of one kind; presses from the back (after the turning) apart from the
     /// others.
@@ -80,6 +83,7 @@ private:
     std::vector<Quilt> quilts_;
     std::unordered_map<std::string_view, const Task*> tasks_;
     std::map<ZoneWork, std::vector<const Task*>> zoneTasks_;
+    std::set<const Task*> fromBack_;
 };
 
 } // namespace bastewright

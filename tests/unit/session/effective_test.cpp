@@ -36,6 +36,19 @@ TEST(Effective, TwoTabletsUndoingTheSameTickIsOneUndo) {
     EXPECT_TRUE(effective(r.events()).inEffect[1]);
 }
 
+TEST(Effective, ATickTakenBackTwiceOverStaysOutUntilBothAreTakenBack) {
+    Reporter r;
+    r.start().open("A1", "Ada");
+    r.undo("e2").undo("e3"); // out, and in again
+    r.undo("e2");            // out by another hand
+    r.undo("e4");            // the first taking back counts once more
+    EXPECT_FALSE(effective(r.events()).inEffect[1]);
+    r.undo("e6");
+    EXPECT_FALSE(effective(r.events()).inEffect[1]) << "e5 still takes it back";
+    r.undo("e5");
+    EXPECT_TRUE(effective(r.events()).inEffect[1]);
+}
+
 TEST(Effective, TakingBackWhatIsNotThereOrTheStartIsIgnored) {
     Reporter r;
     r.start().undo("nothing").undo("e1").undo("e4");

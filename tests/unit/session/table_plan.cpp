@@ -100,10 +100,11 @@ Plan dottedPlan(bool thick) {
     t.add("press-B1", press, 1, "B1", {"Ada"}, 510, 605, {"upper-B1"});
     t.add("cool", cool, 1, "", {}, 605, 725, {"press-A1", "press-B1"});
     t.add("check", checkUnderside, 1, "", {"Bo"}, 725, 815, {"cool"});
-    if (thick) {
+    if (thick) { // and a cooling of its own, which holds up no release
         t.add("turn", turnOver, 1, "", both, 815, 1115, {"check"});
         t.add("back-A1", press, 1, "A1", {"Ada"}, 1115, 1210, {"turn"});
         t.add("back-B1", press, 1, "B1", {"Ada"}, 1210, 1305, {"turn"});
+        t.add("cool-back", cool, 1, "", {}, 1305, 1425, {"back-A1", "back-B1"});
     }
     plan.tasks = std::move(t.tasks);
     plan.finish = plan.tasks.back().end;

@@ -1,0 +1,261 @@
+#include "session/replan.h"
+
+#include "planners/crew/bound.h"
+#include "planners/crew/sweep.h"
+#include "session/pace.h"
+#include "session/pins.h"
+#include "session/private/remaining.h"
+#include "session/private/work_log.h"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+namespace bastewright {
+namespace {
+
+using crew::Problem;
+using crew::Schedule;
+
+// About as many schedules as a first plan gets.
+int schedulesFor(const Problem& problem, int effort) {
+    return std::max(1, effort) * std::clamp(100'000 / std::max(1, problem.size()), 40, 1'000);
+}
+
+// Builds a schedule in a given order, work in hand before everything: so it starts at once, with
+// its people, irons and standing room sure. `person` names who is asked for an activity of one, or
+// -1.
+template <class Start, class Person>
+Schedule inOrder(const Remaining& r, Start&& start, Person&& person) {
+    std::vector<double> key;
+    std::vector<int> who;
+    for (std::size_t i = 0; i < r.tasks.size(); ++i) {
+        key.push_back(r.inHand.contains(i) ? 1 : -double(start(i)));
+        who.push_back(r.model.problem.activities[i].team == 1 ? person(i) : -1);
+    }
+    const auto& problem = r.model.problem;
+    Schedule out;
+    crew::Decoder{problem}.build(crew::orderByKey(problem, crew::followers(problem), key), who,
+                                 out);
+    return out;
+}
+
+// The plan as it was, as far as it can still be kept: everything in its order and with its people,
+// where they are there and may; the rest with whoever ends it soonest.
+Schedule asBefore(const Remaining& r, const std::vector<Hand>& hands) {
+    return inOrder(
+        r, [&r](std::size_t i) { return r.tasks[i]->start.count(); },
+        [&](std::size_t i) {
+            for (const auto& m : r.model.problem.activities[i].modes)
+                if (const auto k = static_cast<std::size_t>(m.person);
+                    k < hands.size() && r.tasks[i]->people.size() == 1 &&
+                    hands[k].helper.name == r.tasks[i]->people.front())
+                    return m.person;
+            return -1;
+        });
+}
+
+// The search knows nothing of work in hand, and may have put something else before it.
+Schedule handsFirst(const Remaining& r, Schedule found) {
+    if (std::ranges::all_of(r.inHand, [&found](std::size_t i) { return found.start[i] == 0; }))
+        return found;
+    return inOrder(
+        r, [&found](std::size_t i) { return found.start[i]; },
+        [&found](std::size_t i) { return found.crew[i].empty() ? -1 : found.crew[i].front(); });
+}
+
+// People dislike being sent elsewhere for nothing: the old hands are kept unless a new plan wins a
+// minute and a fiftieth of what is left.
+constexpr int kWorthSeconds = 60;
+constexpr int kWorthShare = 50;
+
+Schedule scheduleOf(const Remaining& r, const std::vector<Hand>& hands, int bound, int effort,
+                    std::stop_token stop) {
+    const auto& problem = r.model.problem;
+    const Schedule before = asBefore(r, hands);
+    const Schedule constructed = crew::construct(problem);
+    const Schedule found = handsFirst(
+        r,
+        crew::searchBySweeps(problem, crew::better(before, constructed) ? before : constructed,
+                             {.schedules = schedulesFor(problem, effort), .bound = bound}, stop));
+    const bool worth =
+        found.overtime < before.overtime ||
+        before.finish - found.finish >= std::max(kWorthSeconds, before.finish / kWorthShare);
+    return worth ? found : before;
+}
+
+// A bound that holds even where somebody has to stay on.
+int boundOf(Problem problem, bool overtime) {
+    if (overtime)
+        for (auto& p : problem.people)
+            p.until = crew::kNever;
+    return crew::lowerBound(problem);
+}
+
+Task taskOf(const Remaining& r, const Schedule& s, std::size_t i, const std::vector<Hand>& hands,
+            Seconds now) {
+    Task t = *r.tasks[i];
+    t.people.clear();
+    t.places.clear();
+    for (const int p : s.crew[i]) {
+        const auto k = static_cast<std::size_t>(p);
+        t.people.push_back(hands[k < hands.size() ? k : r.shadows[k - hands.size()]].helper.name);
+    }
+    if (r.inHand.contains(i)) {
+        // They stand where they stand, and have begun.
+        t.places = r.tasks[i]->places;
+        t.start = now;
+        t.end = now + Seconds{s.end[i] - s.start[i]};
+        return t;
+    }
+    if (const int strip = s.strip[i]; strip >= 0) {
+        const auto at = static_cast<std::size_t>(strip);
+        const auto lo = Length::nanometres(s.place[i]);
+        t.places.push_back({r.model.edges[at].side,
+                            {lo, lo + Length::nanometres(r.model.problem.strips[at].room)}});
+    }
+    t.start = now + Seconds{s.start[i]};
+    t.end = now + Seconds{s.end[i]};
+    return t;
+}
+
+// Hours, for people: who would have to stay, and until when.
+void sayOvertime(const Remaining& r, const Schedule& s, const std::vector<Hand>& hands,
+                 const Setting& setting, Seconds now, Findings& findings) {
+    if (s.overtime == 0)
+        return;
+    for (std::size_t h = 0; h < hands.size(); ++h) {
+        int last = 0;
+        for (std::size_t i = 0; i < s.crew.size(); ++i)
+            if (std::ranges::find(s.crew[i], static_cast<int>(h)) != s.crew[i].end())
+                last = std::max(last, s.end[i]);
+        const int over = last - r.model.problem.people[h].until;
+        if (over <= 0)
+            continue;
+        const auto end = (now + Seconds{last + 59}) / 60 * 60;
+        const auto& who = hands[h].helper.name;
+        findings.push_back({Finding::Level::warn, "/helpers",
+                            std::string{"The rest runs "}
+                                .append(formatSpan(Seconds{over}))
+                                .append(" past the hours of ")
+                                .append(who)
+                                .append("."),
+                            std::string{"It works if "}
+                                .append(who)
+                                .append(" stays until ")
+                                .append(format(after(setting.start, end)))
+                                .append(".")});
+    }
+}
+
+void sayPins(const PinCount& pins, Findings& findings) {
+    if (pins.shortBy() == 0)
+        return;
+    findings.push_back(
+        {Finding::Level::warn, "/stash/pins",
+         std::to_string(pins.toPlace)
+             .append(" pins are still to be placed, and ")
+             .append(std::to_string(std::max<std::int64_t>(0, pins.left)))
+             .append(" are left."),
+         std::string{"Fetch "}.append(std::to_string(pins.shortBy())).append(" more.")});
+}
+
+bool fits(Length length, Length width, const Table& table) {
+    const auto [s, l] = std::minmax(length, width);
+    const auto [ts, tl] = std::minmax(table.length, table.width);
+    return ts == s && tl == l;
+}
+
+// The tables the plan was made for, against those in the room now.
+void sayTables(const Plan& plan, const Room& room, Findings& findings) {
+    auto left = room.tables;
+    std::set<int> seen; // quilts that follow one another stand on the same tables
+    for (const auto& q : plan.quilts) {
+        if (!seen.insert(q.surface.number).second)
+            continue;
+        for (const auto& t : q.surface.tables) {
+            const auto same = std::ranges::find_if(left, [&t](const Table& have) {
+                return have.count > 0 && fits(t.width(), t.length(), have);
+            });
+            if (same != left.end()) {
+                --same->count;
+                continue;
+            }
+            findings.push_back({Finding::Level::warn, "/room/tables",
+                                "The plan stands on tables that are not in the room any more.",
+                                "Put them back, or finish the pass in hand and plan the rest of "
+                                "the quilt as a job of its own."});
+            return;
+        }
+    }
+}
+
+bool isOfTheRest(const Finding& f) {
+    return f.field.starts_with("/helpers") || f.field.starts_with("/stash/pins") ||
+           f.field.starts_with("/room/irons") || f.field.starts_with("/room/tables");
+}
+
+} // namespace
+
+Plan replan(const Session& session, const Plan& plan, const LiveState& state,
+            const ReplanOptions& options, std::stop_token stop) {
+    Plan out = plan;
+    std::erase_if(out.findings, isOfTheRest);
+    out.tasks.clear();
+    out.help.clear(); // it was about the first plan
+    for (const auto& t : plan.tasks)
+        if (state.doneTasks.contains(t.id)) {
+            Task done = t;
+            done.end = std::min(done.end, options.now);
+            done.start = std::min(done.start, done.end);
+            out.tasks.push_back(std::move(done));
+        }
+
+    const auto hands = handsOf(session.setting, state, options);
+    const auto rest = remainingOf(session, plan, state, hands, options);
+    const auto& problem = rest.model.problem;
+    int bound = boundOf(problem, false);
+    if (problem.size() > 0) {
+        const auto schedule = scheduleOf(rest, hands, bound, options.effort, stop);
+        if (schedule.overtime > 0)
+            bound = boundOf(problem, true);
+        for (std::size_t i = 0; i < rest.tasks.size(); ++i)
+            out.tasks.push_back(taskOf(rest, schedule, i, hands, options.now));
+        sayOvertime(rest, schedule, hands, session.setting, options.now, out.findings);
+    }
+    out.findings.insert(out.findings.end(), rest.findings.begin(), rest.findings.end());
+    sayPins(countPins(plan, session.setting, state), out.findings);
+    sayTables(plan, session.setting.room, out.findings);
+
+    std::ranges::sort(out.tasks, {}, [](const Task& t) { return std::tie(t.start, t.id); });
+    out.finish = Seconds{};
+    for (const auto& t : out.tasks)
+        out.finish = std::max(out.finish, t.end);
+    out.finishBound =
+        problem.size() > 0 ? std::min(out.finish, options.now + Seconds{bound}) : out.finish;
+    return out;
+}
+
+ReplanOptions replanNow(const Plan& plan, const Setting& setting, const LiveState& state,
+                        std::span<const Event> events, std::int64_t nowMs) {
+    const WorkLog log = workLog(plan, events, nowMs);
+    ReplanOptions options{.now = Seconds{log.session / 1000}};
+    for (const auto& who : state.present)
+        options.pace.emplace(who, learntPace(plan, events, who));
+    for (const Task* t : tasksInHand(plan, state, setting.room.irons)) {
+        auto since = log.since({}, t->job);
+        for (const auto& who : t->people)
+            since = std::max(since, log.since(who, t->job));
+        options.inHand.emplace(t->id, Seconds{(log.working - since) / 1000});
+    }
+    return options;
+}
+
+Session withLearntPaces(Session session, const ReplanOptions& options) {
+    for (auto& helper : session.setting.helpers)
+        if (const auto it = options.pace.find(helper.name); it != options.pace.end())
+            helper.pace *= it->second;
+    return session;
+}
+
+} // namespace bastewright

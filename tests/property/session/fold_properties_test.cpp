@@ -1,0 +1,216 @@
+#include "session/effective.h"
+#include "session/live_session.h"
+#include "unit/crew/made_session.h"
+#include "unit/session/table_plan.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace bastewright {
+namespace {
+
+using made::Dice;
+
+// Any events at all, most of them plausible: people tap what they see, and sometimes what they do
+// not.
+class Stream {
+public:
+    Stream(const Plan& plan, std::uint64_t seed)
+        : plan_{plan}
+        , dice_{seed} {}
+
+    Event next(const std::vector<Event>& before) {
+        Event e;
+        e.id = "e" + std::to_string(++count_);
+        e.atMs = made::kStartMs + std::int64_t{1000} * (count_ * 40 + dice_.between(-60, 60));
+        if (dice_.once(200))
+            e.atMs += dice_.between(-7200, 7200) * std::int64_t{1000}; // a clock was set
+        e.person = any({"Ada", "Bo", "Cai", "Nobody"});
+        if (before.empty())
+            e.kind = EventKind::sessionStarted;
+        else if (dice_.once(5))
+            undo(e, before);
+        else if (dice_.once(12))
+            e = before[static_cast<std::size_t>(dice_.upTo(static_cast<int>(before.size())))];
+        else
+            something(e);
+        return e;
+    }
+
+private:
+    std::string any(std::vector<std::string> of) {
+        return of[static_cast<std::size_t>(dice_.upTo(static_cast<int>(of.size())))];
+    }
+
+    void undo(Event& e, const std::vector<Event>& before) {
+        e.kind = EventKind::undone;
+        // Mostly one of the latest, as a person would.
+        const auto size = static_cast<int>(before.size());
+        const int back = dice_.once(4) ? dice_.upTo(size) : dice_.upTo(std::min(size, 3));
+        e.target = before[static_cast<std::size_t>(size - 1 - back)].id;
+    }
+
+    void something(Event& e) {
+        const auto& zones = plan_.quilts[0].zones;
+        if (!dice_.once(3)) {
+            e.kind = dice_.once(2) ? EventKind::zoneOpened : EventKind::zoneClosed;
+            if (dice_.once(6))
+                e.kind = dice_.once(2) ? EventKind::zoneDotted : EventKind::zonePressed;
+            e.zone =
+                dice_.once(20)
+                    ? "Z9"
+                    : zones[static_cast<std::size_t>(dice_.upTo(static_cast<int>(zones.size())))]
+                          .id;
+            return;
+        }
+        constexpr EventKind kinds[]{
+            EventKind::stepDone,     EventKind::stepDone, EventKind::stepDone,
+            EventKind::passReleased, EventKind::personIn, EventKind::personOut,
+            EventKind::pinsFound,    EventKind::pinsBack, EventKind::note,
+            EventKind::paused,       EventKind::resumed,  EventKind::pinsCounted};
+        e.kind = kinds[dice_.upTo(12)];
+        if (dice_.once(60))
+            e.kind = EventKind::sessionEnded;
+        e.pass = dice_.between(1, 2);
+        e.count = dice_.between(-3, 5);
+        e.text = dice_.once(2) ? "a note" : "";
+        e.task =
+            plan_.tasks[static_cast<std::size_t>(dice_.upTo(static_cast<int>(plan_.tasks.size())))]
+                .id;
+    }
+
+    const Plan& plan_;
+    Dice dice_;
+    int count_ = 0;
+};
+
+// What must hold of any state whatever has happened.
+void expectSound(const LiveState& s, const Plan& plan) {
+    std::int64_t pins = 0;
+    for (const auto& [key, live] : s.zones)
+        if (live.state >= ZoneState::open)
+            pins += 10;
+    EXPECT_EQ(s.pinsOut, pins);
+    EXPECT_GE(s.pinsBack, 0);
+    EXPECT_GE(s.currentPass[0], 1);
+    EXPECT_LE(s.currentPass[0], 2);
+    for (const auto& id : s.doneTasks)
+        EXPECT_TRUE(std::ranges::find(plan.tasks, id, &Task::id) != plan.tasks.end()) << id;
+    for (const auto& z : plan.quilts[0].zones)
+        EXPECT_TRUE(z.pass <= s.currentPass[0] ||
+                    s.zones.at({0, z.id}).state == ZoneState::waiting);
+    for (const auto& [quilt, pass] : s.released)
+        EXPECT_TRUE(releaseBlockedBy(plan, s, quilt, pass).empty());
+    if (!s.started) {
+        EXPECT_TRUE(s.doneTasks.empty());
+        EXPECT_TRUE(s.undoable.empty());
+    }
+}
+
+class AnyStream : public ::testing::TestWithParam<std::uint64_t> {};
+
+TEST_P(AnyStream, EveryPrefixFoldsToASoundStateAndOneByOneEqualsAtOnce) {
+    const Plan plan = made::pinnedPlan();
+    const auto setting = made::smallSetting();
+    Stream stream{plan, GetParam()};
+    LiveSession live{made::smallSession(), plan};
+    std::vector<Event> events;
+    for (int n = 0; n < 150; ++n) {
+        events.push_back(stream.next(events));
+        live.add(events.back());
+        const auto state = fold(plan, setting, events);
+        expectSound(state, plan);
+        // The live session drops what is stored already; the fold lists it as ignored.
+        auto without = state;
+        std::erase_if(without.ignored,
+                      [](const std::string& why) { return why.ends_with("is stored already."); });
+        ASSERT_EQ(live.state(), without) << "seed " << GetParam() << ", event " << n;
+    }
+}
+
+TEST_P(AnyStream, StoringEverythingTwiceChangesNothing) {
+    const Plan plan = made::pinnedPlan();
+    Stream stream{plan, GetParam()};
+    std::vector<Event> events, twice;
+    for (int n = 0; n < 120; ++n)
+        events.push_back(stream.next(events));
+    std::vector<std::string> seen;
+    for (const auto& e : events) {
+        twice.push_back(e);
+        twice.push_back(e);
+    }
+    const auto once = [&plan](const std::vector<Event>& all) {
+        auto s = fold(plan, made::smallSetting(), all);
+        std::erase_if(s.ignored,
+                      [](const std::string& why) { return why.ends_with("is stored already."); });
+        return s;
+    };
+    EXPECT_EQ(once(events), once(twice)) << "seed " << GetParam();
+    EXPECT_EQ(forecast(plan, once(events), events, 0).finish,
+              forecast(plan, once(twice), twice, 0).finish);
+}
+
+TEST_P(AnyStream, UndoRestoresTheEarlierStateExactlyAndUndoingThatTheLater) {
+    const Plan plan = made::pinnedPlan();
+    const auto setting = made::smallSetting();
+    Stream stream{plan, GetParam()};
+    std::vector<Event> events;
+    for (int n = 0; n < 80; ++n) {
+        const auto before = fold(plan, setting, events);
+        Event e = stream.next(events);
+        events.push_back(e);
+        const auto after = fold(plan, setting, events);
+        const auto counts = effective(events);
+        if (!counts.inEffect.back() || e.kind == EventKind::sessionStarted)
+            continue;
+        Event undo;
+        undo.id = "undo of " + e.id;
+        undo.kind = EventKind::undone;
+        undo.target = e.id;
+        Event again = undo;
+        again.id = "again " + e.id;
+        again.target = undo.id;
+        const auto bare = [](LiveState s) {
+            s.redoable.clear();
+            return s;
+        };
+        auto longer = events;
+        longer.push_back(undo);
+        EXPECT_EQ(bare(fold(plan, setting, longer)), bare(before))
+            << "seed " << GetParam() << ", event " << n;
+        longer.push_back(again);
+        EXPECT_EQ(bare(fold(plan, setting, longer)), bare(after))
+            << "seed " << GetParam() << ", event " << n;
+    }
+}
+
+TEST_P(AnyStream, PaceForecastAndElapsedStayWithinReason) {
+    const Plan plan = made::pinnedPlan();
+    const auto setting = made::smallSetting();
+    Stream stream{plan, GetParam()};
+    std::vector<Event> events;
+    Seconds before{};
+    for (int n = 0; n < 120; ++n) {
+        events.push_back(stream.next(events));
+        const auto state = fold(plan, setting, events);
+        const auto now = elapsed(events, 0);
+        EXPECT_GE(now, before) << "time never runs backwards; seed " << GetParam();
+        before = now;
+        for (const char* who : {"Ada", "Bo", "Cai"}) {
+            const auto pace = learntPace(plan, events, who);
+            EXPECT_GE(pace, 0.25);
+            EXPECT_LE(pace, 4);
+        }
+        const auto f = forecast(plan, state, events, 0);
+        EXPECT_LE(f.early, f.finish);
+        EXPECT_LE(f.finish, f.late);
+        EXPECT_TRUE(!state.started || state.ended || f.finish >= now);
+        EXPECT_GE(f.left, Seconds{0});
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Seeds, AnyStream, ::testing::Range<std::uint64_t>(1, 41));
+
+} // namespace
+} // namespace bastewright
