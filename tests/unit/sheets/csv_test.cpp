@@ -1,0 +1,71 @@
+#include "fixture.h"
+#include "sheets/exchange/csv.h"
+
+#include <QProcess>
+#include <QStandardPaths>
+#include <gtest/gtest.h>
+
+namespace bastewright {
+namespace {
+
+// RFC 4180, section 2: rules 5 to 7 with their examples.
+TEST(Csv, quotesOnlyWhereTheRuleAsks) {
+    EXPECT_EQ(csvField("aaa"), "aaa");
+    EXPECT_EQ(csvField("b\r\nbb"), "\"b\r\nbb\"");
+    EXPECT_EQ(csvField("b\"bb"), "\"b\"\"bb\"");
+    EXPECT_EQ(csvField("a,b"), "\"a,b\"");
+}
+
+TEST(Csv, linesEndInCrLfAndTheFirstNamesTheColumns) {
+    Plan plan;
+    plan.supplies = {{"pins, 1 in", 678, 400, 278, ""}};
+    EXPECT_EQ(bringCsv(plan), "item,need,have,buy,unit\r\n\"pins, 1 in\",678,400,278,\r\n");
+}
+
+/// Reads the text with another program's reader and gives back fields between bars.
+QString readBack(const std::string& csv) {
+    QProcess reader;
+    reader.start(QStringLiteral("python3"),
+                 {QStringLiteral("-c"),
+                  QStringLiteral("import csv,io,sys\n"
+                                 "text=sys.stdin.buffer.read().decode()\n"
+                                 "for row in csv.reader(io.StringIO(text,newline='')):\n"
+                                 "    sys.stdout.buffer.write(('|'.join(row)+'\\n').encode())")});
+    reader.write(csv.c_str(), qint64(csv.size()));
+    reader.closeWriteChannel();
+    reader.waitForFinished();
+    return QString::fromUtf8(reader.readAllStandardOutput());
+}
+
+TEST(Csv, anotherReaderGetsTheSameTasks) {
+    if (QStandardPaths::findExecutable(QStringLiteral("python3")).isEmpty())
+        GTEST_SKIP() << "SKIPPED: python3 is not installed, so no second reader checks the lists.";
+    Session session = fixture::harbourLights();
+    session.setting.helpers[1].name = "Bo \"Bobbin\", the quick";
+    const Plan plan = fixture::planByHand(session);
+    QStringList expected{QStringLiteral("person|start|end|quilt|pass|task|zone|points")};
+    for (const auto& t : plan.tasks)
+        for (const auto& person : t.people) {
+            std::string points;
+            for (const auto& z : plan.quilts[0].zones)
+                if (z.id == t.zone)
+                    points = std::to_string(z.points.size());
+            const auto clock = [](Seconds s) { return format(after({std::chrono::hours{13}}, s)); };
+            expected << QString::fromStdString(person + "|" + clock(t.start) + "|" + clock(t.end) +
+                                               "|Harbour Lights|" + std::to_string(t.pass) + "|" +
+                                               std::string{name(t.kind)} + "|" + t.zone + "|" +
+                                               points);
+        }
+    const QStringList got = readBack(tasksCsv(session, plan)).split('\n', Qt::SkipEmptyParts);
+    EXPECT_EQ(got, expected);
+}
+
+TEST(Csv, everyHelperIsInTheCrewList) {
+    const Session session = fixture::harbourLights();
+    const std::string csv = crewCsv(session, Unit::inch);
+    EXPECT_NE(csv.find("Cai,,15:00,27,in,1,yes,yes,yes,no\r\n"), std::string::npos) << csv;
+    EXPECT_NE(csv.find("Dot,,,25,in,1,yes,yes,yes,yes\r\n"), std::string::npos) << csv;
+}
+
+} // namespace
+} // namespace bastewright

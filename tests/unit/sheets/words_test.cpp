@@ -1,0 +1,100 @@
+#include "fixture.h"
+#include "sheets/task_words.h"
+#include "sheets/words.h"
+
+#include <gtest/gtest.h>
+
+namespace bastewright::sheets {
+namespace {
+
+/// No-break spaces read as spaces.
+std::string plain(QString text) {
+    return text.replace(QChar{0x00A0}, QChar{' '}).toStdString();
+}
+
+TEST(Words, lengthsKeepTheirUnitOnTheLine) {
+    EXPECT_EQ(length(Length::inch64ths(800), Unit::inch), QStringLiteral("12\u00A01/2\u00A0in"));
+    EXPECT_EQ(plain(size({88_in, 112_in}, Unit::inch)), "88 × 112 in");
+}
+
+TEST(Words, spansRoundToTheMinute) {
+    EXPECT_EQ(plain(span(Seconds{20})), "under a minute");
+    EXPECT_EQ(plain(span(Seconds{35 * 60})), "35 min");
+    EXPECT_EQ(plain(span(Seconds{3600 + 5 * 60})), "1 h 05 min");
+}
+
+TEST(Words, clockRunsPastMidnight) {
+    EXPECT_EQ(clock(ClockTime{std::chrono::hours{23}}, Seconds{5400}), QStringLiteral("00:30"));
+}
+
+struct ShiftRow {
+    Vec shift;
+    const char* words;
+};
+class ShiftWords : public testing::TestWithParam<ShiftRow> {};
+TEST_P(ShiftWords, nameTheLargerWayFirst) {
+    EXPECT_EQ(plain(shiftWords(GetParam().shift, Unit::inch)), GetParam().words);
+}
+INSTANTIATE_TEST_SUITE_P(
+    All, ShiftWords,
+    testing::Values(ShiftRow{{}, "no shift"}, ShiftRow{{0_in, -54_in}, "54 in towards the head"},
+                    ShiftRow{{0_in, 54_in}, "54 in towards the foot"},
+                    ShiftRow{{-3_in, 0_in}, "3 in towards the left"},
+                    ShiftRow{{3_in, -54_in}, "54 in towards the head and 3 in towards the right"},
+                    ShiftRow{{-54_in, 3_in}, "54 in towards the left and 3 in towards the foot"}));
+
+TEST(Words, placesAreNamedByThirdsOfTheTablesSide) {
+    const Rect table{10_in, -20_in, 82_in, 10_in}; // 72 across
+    const auto at = [&](Side side, Length lo) {
+        return placeWords({side, {lo, lo + 24_in}}, table).toStdString();
+    };
+    EXPECT_EQ(at(Side::foot, 10_in), "foot side, left end");
+    EXPECT_EQ(at(Side::foot, 34_in), "foot side, middle");
+    EXPECT_EQ(at(Side::head, 58_in), "head side, right end");
+    EXPECT_EQ(placeWords({Side::left, {-20_in, -14_in}}, table).toStdString(),
+              "left side, head end");
+    EXPECT_EQ(placeWords({Side::right, {2_in, 10_in}}, table).toStdString(),
+              "right side, foot end");
+}
+
+TEST(Words, listsReadAsSentences) {
+    EXPECT_EQ(listed({}), QString{});
+    EXPECT_EQ(listed({"a"}), QStringLiteral("a"));
+    EXPECT_EQ(listed({"a", "b"}), QStringLiteral("a and b"));
+    EXPECT_EQ(listed({"a", "b", "c"}), QStringLiteral("a, b and c"));
+    EXPECT_EQ(sidesList({Side::head, Side::foot, Side::left, Side::right}),
+              QStringLiteral("all four sides"));
+}
+
+TEST(TaskWords, nameZoneCountAndWork) {
+    const Plan plan = fixture::planByHand(fixture::harbourLights());
+    const QuiltPlan& quilt = plan.quilts[0];
+    const auto line = [&](TaskKind kind, const char* zone, Basting::With with) {
+        Task t;
+        t.kind = kind;
+        t.zone = zone;
+        return plain(taskLine(t, quilt, with, Unit::inch));
+    };
+    const auto n = std::to_string(findZone(quilt, "B2")->points.size());
+    EXPECT_EQ(line(TaskKind::placeOpen, "B2", Basting::With::pins),
+              "B2: place " + n + " pins, open");
+    EXPECT_EQ(line(TaskKind::closePins, "B2", Basting::With::pins), "B2: close " + n + " pins");
+    EXPECT_EQ(line(TaskKind::press, "B2", Basting::With::dots), "B2: press " + n + " dots");
+    EXPECT_EQ(line(TaskKind::placeOpen, "Z9", Basting::With::pins), "Z9: place 0 pins, open");
+}
+
+TEST(TaskWords, everyKindHasANameAndACheck) {
+    for (int k = 0; k <= int(TaskKind::handOver); ++k)
+        for (const auto with : {Basting::With::pins, Basting::With::dots}) {
+            EXPECT_FALSE(taskName(TaskKind(k), with).isEmpty()) << k;
+            EXPECT_FALSE(taskCheck(TaskKind(k), with).isEmpty()) << k;
+        }
+}
+
+TEST(Words, aSinglePointIsNotPlural) {
+    EXPECT_EQ(plain(pointCount(1, Basting::With::pins)), "1 pin");
+    EXPECT_EQ(plain(pointCount(2, Basting::With::dots)), "2 dots");
+}
+
+} // namespace
+} // namespace bastewright::sheets
