@@ -29,6 +29,7 @@ std::span<const Rule> rules() {
         Rule{"passes.anchor", passesAnchor},
         Rule{"passes.start", passesStart},
         Rule{"passes.alternatives", passesAlternatives, unlessStopped},
+        Rule{"passes.smoothing", passesSmoothing},
         Rule{"passes.lift", passesLift},
 
         Rule{"zones.partition", zonesPartition, unlessStopped},
@@ -61,6 +62,7 @@ std::span<const Rule> rules() {
         Rule{"batting.pieces", battingPieces},
         Rule{"batting.fits", battingFits},
         Rule{"batting.joins", battingJoins},
+        Rule{"batting.apart", battingApart},
 
         Rule{"crew.list", crewList},
         Rule{"crew.tasks", crewTasks, unlessStopped},

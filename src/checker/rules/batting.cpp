@@ -49,6 +49,37 @@ Length uncut(Interval area, Interval batting, Length overlap) {
            overlap / 2 * ((area.lo > batting.lo ? 1 : 0) + (area.hi < batting.hi ? 1 : 0));
 }
 
+/// Edges between panels of the backing, in the frame of the batting, which lies centred on it.
+std::vector<Segment> backingSeams(const QuiltView& v) {
+    std::vector<Segment> out;
+    if (!v.quilt.backing)
+        return out;
+    const Size under = v.quilt.layers.backing, over = v.quilt.layers.batting;
+    const Vec by{(over.width - under.width) / 2, (over.length - under.length) / 2};
+    for (const BackingPanel& p : v.quilt.backing->panels) {
+        const Rect at = p.area.moved(by);
+        if (p.area.x1 < under.width)
+            out.push_back({{at.x1, at.y0}, {at.x1, at.y1}});
+        if (p.area.y1 < under.length)
+            out.push_back({{at.x0, at.y1}, {at.x1, at.y1}});
+    }
+    return out;
+}
+
+/// True where two upright or level lines run side by side, nearer than `apart`.
+bool runAlong(const Segment& a, const Segment& b, Length apart) {
+    const auto upright = [](const Segment& s) { return s.from.x == s.to.x; };
+    if (upright(a) != upright(b))
+        return false;
+    const auto along = [&](const Segment& s) {
+        const auto [lo, hi] =
+            upright(a) ? std::minmax(s.from.y, s.to.y) : std::minmax(s.from.x, s.to.x);
+        return Interval{lo, hi};
+    };
+    const Length between = upright(a) ? abs(a.from.x - b.from.x) : abs(a.from.y - b.from.y);
+    return between < apart - kHalving && along(a).overlaps(along(b));
+}
+
 struct Pack {
     std::string_view name;
     Length width, length;
@@ -170,6 +201,28 @@ void battingFits(const QuiltView& v, Report& report) {
             report.add(v.label() + ": " + std::to_string(cuts.size()) + " pieces are cut from '" +
                        name + "', of which there are " + std::to_string(leftover->count) + ".");
     }
+}
+
+// Where four corners meet, or a join runs along a seam of the backing less than 2 in away, the
+// layers lump (common practice). Some tops allow nothing else; then the plan says so.
+void battingApart(const QuiltView& v, Report& report) {
+    const BattingPlan* plan = joined(v);
+    if (plan == nullptr || v.says("/batting", Finding::Level::note))
+        return;
+    const Unit unit = v.plan.unit;
+    std::map<Point, int> corners;
+    for (const BattingPiecePlaced& p : plan->pieces)
+        for (const Point at : {Point{p.area.x0, p.area.y0}, Point{p.area.x1, p.area.y0},
+                               Point{p.area.x0, p.area.y1}, Point{p.area.x1, p.area.y1}})
+            ++corners[at];
+    for (const auto& [at, number] : corners)
+        if (number == 4)
+            report.add(v.label() + ": four corners of batting meet at " + place(at, unit) + ".");
+    for (const Segment& seam : backingSeams(v))
+        for (const Segment& s : plan->joins)
+            if (runAlong(s, seam, Length::inches(2)))
+                report.add(v.label() + ": the join " + join(s, unit) +
+                           " runs less than 2 in beside a seam of the backing.");
 }
 
 } // namespace bastewright::check

@@ -3,28 +3,27 @@
 #include "checker/tolerances.h"
 
 #include <algorithm>
-#include <cctype>
+#include <string_view>
 
 namespace bastewright::check {
 namespace {
 
-/// True where the text holds this number as a word of its own.
-bool names(std::string_view text, int number) {
+/// True where the text counts so many pins or places: "at 3 places", "3 pins lie".
+bool counts(std::string_view text, int number) {
     const std::string digits = std::to_string(number);
-    const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
-    for (std::size_t at = text.find(digits); at != std::string_view::npos;
-         at = text.find(digits, at + 1)) {
-        const std::size_t end = at + digits.size();
-        if ((at == 0 || !isDigit(text[at - 1])) && (end == text.size() || !isDigit(text[end])))
-            return true;
-    }
+    const auto isWord = [&](std::size_t at) { return at == 0 || text[at - 1] == ' '; };
+    for (const std::string_view what : {" place", " pin"})
+        for (auto at = text.find(digits + std::string{what}); at != std::string_view::npos;
+             at = text.find(digits + std::string{what}, at + 1))
+            if (isWord(at))
+                return true;
     return false;
 }
 
 /// True where the plan owns up to so many pins too near a seam.
 bool declared(const QuiltView& v, int number) {
     return std::any_of(v.plan.findings.begin(), v.plan.findings.end(), [&](const Finding& f) {
-        return v.isAbout(f, "/basting/clear") && names(f.text, number);
+        return v.isAbout(f, "/basting/clear") && counts(f.text, number);
     });
 }
 

@@ -215,6 +215,23 @@ void passesAlternatives(const QuiltView& v, Report& report) {
                    std::to_string(v.quilt.bounds.passes) + ".");
 }
 
+void passesSmoothing(const QuiltView& v, Report& report) {
+    for (const Pass& p : v.quilt.passes)
+        for (const Side side : kSides) {
+            const auto basted = before(v, p);
+            const bool atBasted = std::ranges::any_of(basted, [&](const Pass* e) {
+                return sharedEdge(p.fresh, e->fresh, side).has_value();
+            });
+            const bool towards = std::ranges::find(p.smoothTowards, side) != p.smoothTowards.end();
+            if (atBasted && towards)
+                report.add(label(v, p) + ": smoothed towards the " + std::string{name(side)} +
+                           ", where a basted area holds the layers.");
+            if (!atBasted && !towards)
+                report.add(label(v, p) + ": not smoothed towards the " + std::string{name(side)} +
+                           ", where nothing is basted.");
+        }
+}
+
 void passesLift(const QuiltView& v, Report& report) {
     // Load constant of the revised NIOSH lifting equation (Publication 94-110): the most one person
     // lifts under the best conditions.

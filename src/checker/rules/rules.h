@@ -33,6 +33,7 @@ void passesTouch(const QuiltView&, Report&);
 void passesAnchor(const QuiltView&, Report&);
 void passesStart(const QuiltView&, Report&);
 void passesAlternatives(const QuiltView&, Report&);
+void passesSmoothing(const QuiltView&, Report&);
 void passesLift(const QuiltView&, Report&);
 // surface.cpp
 void surfaceTables(const QuiltView&, Report&);
@@ -65,6 +66,7 @@ void battingPack(const QuiltView&, Report&);
 void battingPieces(const QuiltView&, Report&);
 void battingFits(const QuiltView&, Report&);
 void battingJoins(const QuiltView&, Report&);
+void battingApart(const QuiltView&, Report&);
 
 // crew_people.cpp
 void crewPeople(const PlanView&, Report&);

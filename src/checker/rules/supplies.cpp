@@ -1,4 +1,5 @@
 #include "checker/rules/rules.h"
+#include "checker/tolerances.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,11 +9,13 @@
 namespace bastewright::check {
 namespace {
 
-/// All rows of one kind of thing, added up: "pins, 1 in" and "pins, 1 1/2 in" are pins.
+/// All rows of one kind of thing, added up: "pins, 1 in" and "pins, 1 1/2 in" are pins, "clips that
+/// hold 3 in" are clips.
 Supply supply(const PlanView& v, std::string_view kind) {
     Supply out;
     for (const Supply& s : v.plan.supplies)
-        if (s.item == kind || s.item.starts_with(std::string{kind} + ",")) {
+        if (s.item == kind || s.item.starts_with(std::string{kind} + ",") ||
+            s.item.starts_with(std::string{kind} + " ")) {
             out.need += s.need;
             out.have += s.have;
         }
@@ -24,6 +27,13 @@ int clampsOf(const Pass& p) {
     for (const Hold& h : p.holds)
         if (h.kind == Hold::Kind::clamp)
             out += h.count;
+    return out;
+}
+
+int clipsOf(const Pass& p) {
+    int out = 0;
+    for (const Roll& r : p.rolls)
+        out += r.clipHolds > Length{} && !r.folded ? r.clips : 0;
     return out;
 }
 
@@ -52,6 +62,24 @@ double mostAtOnce(const PlanView& v, int (*ofPass)(const Pass&)) {
     for (const auto& [at, by] : change)
         most = std::max(most, now += by);
     return most;
+}
+
+/// The tape of the pass that takes the most: how much of it serves again is the person's affair.
+Length mostTape(const PlanView& v) {
+    Length most{};
+    for (const QuiltView& quilt : v.quilts)
+        for (const Pass& p : quilt.quilt.passes) {
+            Length here{};
+            for (const Hold& h : p.holds)
+                here += h.length;
+            most = std::max(most, here);
+        }
+    return most;
+}
+
+Length lengthOf(double number, std::string_view unit) {
+    const double inches = unit == "cm" ? number / 2.54 : unit == "mm" ? number / 25.4 : number;
+    return Length::nearestInches(inches);
 }
 
 } // namespace
@@ -85,6 +113,17 @@ void suppliesEnough(const PlanView& v, Report& report) {
     // A tenth more than the points: some bend, some hide (common practice).
     check("pins", std::ceil(pins * 1.1 - 1e-9), stash.pins);
     check("clamps", mostAtOnce(v, clampsOf), stash.clamps);
+    int clips = 0;
+    for (const ClipStock& c : stash.clips)
+        clips += c.count;
+    check("clips", mostAtOnce(v, clipsOf), clips);
+    Length tape{};
+    for (const Supply& s : v.plan.supplies)
+        if (s.item == "tape")
+            tape += lengthOf(s.need, s.unit);
+    if (tape < mostTape(v) - kFine)
+        report.add("A pass takes " + figure(mostTape(v), v.plan.unit) + " of tape; " +
+                   figure(tape, v.plan.unit) + " are said to be needed.");
 }
 
 } // namespace bastewright::check

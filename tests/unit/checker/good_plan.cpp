@@ -282,6 +282,9 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     q.passes = {pass(1, {0_in, 7_in, 48_in, 33_in}, 5_in, {"A2", "B2", "A3", "B3"}),
                 pass(2, {0_in, 33_in, 48_in, 40_in}, 13_in, {"A4", "B4"}),
                 pass(3, {0_in, 0_in, 48_in, 7_in}, -3_in, {"A1", "B1"})};
+    q.passes[0].smoothTowards = {kSides.begin(), kSides.end()};
+    q.passes[1].smoothTowards = {Side::foot, Side::left, Side::right};
+    q.passes[2].smoothTowards = {Side::head, Side::left, Side::right};
     q.machineRolls = {goodRoll(Side::left, 20_in, thickness)};
     q.zones = zones(with);
     q.backing = backing();
@@ -296,7 +299,10 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
 
 void bringSupplies(Plan& plan, int quilts, Basting::With with) {
     const double pins = with == Basting::With::pins ? std::ceil(154 * quilts * 1.1) : 0;
-    plan.supplies = {{"pins", pins, 200, std::max(0.0, pins - 200), ""}, {"clamps", 8, 12, 0, ""}};
+    plan.supplies = {{"pins", pins, 200, std::max(0.0, pins - 200), ""},
+                     {"clamps", 8, 12, 0, ""},
+                     {"clips that hold 3 in", 4, 16, 0, ""},
+                     {"tape", 36, 100, 0, "in"}};
 }
 
 } // namespace

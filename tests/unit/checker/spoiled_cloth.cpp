@@ -19,6 +19,23 @@ void halve(Good& g) {
                        {"blue", {0_in, 48_in, 28.5_in, 96_in}, "B"}};
 }
 
+/// Four leftovers of 26 by 22 in, joined in pairs.
+void quarter(Good& g) {
+    g.job().batting.pieces = {{"small", 30_in, 26_in, 4}};
+    BattingPlan& b = batting(g);
+    b.pieces.clear();
+    for (const Length x : {0_in, 26_in})
+        for (const Length y : {0_in, 22_in})
+            b.pieces.push_back({"small",
+                                {x, y, x + 26_in, y + 22_in},
+                                false,
+                                {0.5_in, 0.5_in, 27.25_in, 23.25_in}});
+    b.joins = {{{0_in, 22_in}, {26_in, 22_in}},
+               {{26_in, 22_in}, {52_in, 22_in}},
+               {{26_in, 0_in}, {26_in, 44_in}}};
+    b.strip = 96_in;
+}
+
 /// The first length comes from 50 in of cloth on hand; the plan follows it.
 void haveSome(Good& g) {
     g.job().backing.fabrics.front().onHand = 50_in;
@@ -118,6 +135,23 @@ std::vector<Spoiled> spoiledCloth() {
         {"ThePiecesLeaveAHole",
          {"batting.pieces", "batting.joins"},
          [](Good& g) { batting(g).pieces.front().area.x1 = 27_in; }},
+        {"FourCornersMeet", {"batting.apart"}, quarter},
+        {"FourCornersMeetAndThePlanSaysSo",
+         {},
+         [](Good& g) {
+             quarter(g);
+             g.plan.findings.push_back(
+                 {Finding::Level::note, "/batting/pieces", "Four corners meet.", ""});
+         }},
+        {"AJoinRunsAlongASeam",
+         {"batting.apart"},
+         [](Good& g) { // the batting ends 2 in inside the backing, whose seam is at 8.5 in
+             g.job().batting.pieces = {{"wide", 48_in, 46_in}, {"narrow", 26_in, 46_in}};
+             batting(g).pieces = {
+                 {"narrow", {0_in, 0_in, 8_in, 44_in}, false, {0.5_in, 0.5_in, 9.25_in, 44.5_in}},
+                 {"wide", {8_in, 0_in, 52_in, 44_in}, false, {0.5_in, 0.5_in, 45.25_in, 44.5_in}}};
+             batting(g).joins = {{{8_in, 0_in}, {8_in, 44_in}}};
+         }},
         {"AJoinIsForgotten", {"batting.joins"}, [](Good& g) { batting(g).joins.clear(); }},
         {"AJoinIsShorterThanItsEdge",
          {"batting.joins"},

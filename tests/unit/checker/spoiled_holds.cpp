@@ -46,7 +46,7 @@ std::vector<Spoiled> spoiledHolds() {
              g.pass(2).rolls = {goodRoll(Side::head, 18_in, g.job().batting.thickness)};
          }},
         {"ASideThatLiesOnTheTableIsRolled",
-         {"rolls.needed"},
+         {"rolls.needed", "supplies.enough"},
          [](Good& g) {
              g.pass(2).rolls.push_back(goodRoll(Side::left, 4_in, g.job().batting.thickness));
          }},
@@ -92,7 +92,19 @@ std::vector<Spoiled> spoiledSupplies() {
         {"PinsAreCountedOnThatAreNotThere",
          {"supplies.enough"},
          [](Good& g) { g.session.setting.stash.pins = 199; }},
-        {"ClampsAreForgotten", {"supplies.enough"}, [](Good& g) { g.plan.supplies.pop_back(); }},
+        {"ClampsAreForgotten",
+         {"supplies.enough"},
+         [](Good& g) { g.plan.supplies.erase(g.plan.supplies.begin() + 1); }},
+        {"ClipsAreForgotten",
+         {"supplies.enough"},
+         [](Good& g) { g.plan.supplies.erase(g.plan.supplies.begin() + 2); }},
+        {"TapeIsForgotten", {"supplies.enough"}, [](Good& g) { g.plan.supplies.pop_back(); }},
+        {"TapeIsTooShort", {"supplies.enough"}, [](Good& g) { g.plan.supplies.back().need = 90; }},
+        {"TapeIsInCentimetres",
+         {},
+         [](Good& g) {
+             g.plan.supplies.back() = {"tape", 92, 254, 0, "cm"};
+         }},
         {"ClampsOfTwoTablesAreNotAddedUp",
          {"supplies.enough"},
          [](Good& g) { // both quilts are made in the same hour, by others
