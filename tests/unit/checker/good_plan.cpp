@@ -302,7 +302,7 @@ void bringSupplies(Plan& plan, int quilts, Basting::With with) {
     plan.supplies = {{"pins", pins, 200, std::max(0.0, pins - 200), ""},
                      {"clamps", 8, 12, 0, ""},
                      {"clips that hold 3 in", 4, 16, 0, ""},
-                     {"tape", 36, 100, 0, "in"}};
+                     {"tape", 100, 100, 0, "in"}};
 }
 
 } // namespace

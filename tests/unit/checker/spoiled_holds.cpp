@@ -99,7 +99,7 @@ std::vector<Spoiled> spoiledSupplies() {
          {"supplies.enough"},
          [](Good& g) { g.plan.supplies.erase(g.plan.supplies.begin() + 2); }},
         {"TapeIsForgotten", {"supplies.enough"}, [](Good& g) { g.plan.supplies.pop_back(); }},
-        {"TapeIsTooShort", {"supplies.enough"}, [](Good& g) { g.plan.supplies.back().need = 90; }},
+        {"TapeIsTooShort", {"supplies.enough"}, [](Good& g) { g.plan.supplies.back().need = 30; }},
         {"TapeIsInCentimetres",
          {},
          [](Good& g) {
