@@ -2,6 +2,7 @@
 
 #include "planners/crew/bound.h"
 #include "planners/crew/model.h"
+#include "planners/crew/settle.h"
 #include "planners/crew/sweep.h"
 #include "planners/crew/words.h"
 
@@ -118,9 +119,10 @@ CrewPlan planCrew(const Session& session, const std::vector<QuiltPlan>& quilts,
     plan.bound = Seconds{boundOf(model.problem, first)};
     const int schedules = std::max(1, options.effort) *
                           std::clamp(100'000 / std::max(1, model.problem.size()), 40, 1'000);
-    const Schedule schedule = searchBySweeps(
+    Schedule schedule = searchBySweeps(
         model.problem, first,
         {.schedules = schedules, .bound = static_cast<int>(plan.bound.count())}, stop);
+    settle(model.problem, schedule, {.looks = 150'000 * std::max(1, options.effort)}, stop);
     // Whoever stays on makes room that the bound did not know.
     if (schedule.overtime != first.overtime)
         plan.bound = Seconds{boundOf(model.problem, schedule)};

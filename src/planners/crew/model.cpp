@@ -108,8 +108,20 @@ private:
         if (fresh) {
             const Interval edge = extent(pass.table, side);
             out_.edges.push_back({side});
+            const std::int64_t w = pass.table.width().nm(), l = pass.table.length().nm();
+            // Round the table: along the head to the right, down, along the foot to the left, up.
+            const std::int64_t corner = side == Side::head    ? 0
+                                        : side == Side::right ? w
+                                        : side == Side::foot  ? 2 * w + l
+                                                              : 2 * (w + l);
             out_.problem.strips.push_back(
-                {elbowRoom(pass.table, side).nm(), edge.lo.nm(), edge.hi.nm()});
+                {.room = elbowRoom(pass.table, side).nm(),
+                 .lo = edge.lo.nm(),
+                 .hi = edge.hi.nm(),
+                 .table = quilts_[static_cast<std::size_t>(draft.job)].surface.number,
+                 .round = 2 * (w + l),
+                 .at = corner,
+                 .against = side == Side::foot || side == Side::left});
         }
         return at->second;
     }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cstdlib>
 
 namespace bastewright::crew {
 
@@ -21,6 +22,18 @@ std::vector<std::vector<int>> followers(const Problem& problem) {
         for (const int before : problem.at(i).after)
             next[static_cast<std::size_t>(before)].push_back(i);
     return next;
+}
+
+std::int64_t onTheWay(const Strip& strip, std::int64_t place) {
+    const std::int64_t along = place + strip.room / 2 - strip.lo;
+    return strip.against ? strip.at - along : strip.at + along;
+}
+
+std::int64_t walk(const Strip& a, std::int64_t placeA, const Strip& b, std::int64_t placeB) {
+    if (a.table != b.table)
+        return kToAnotherTable;
+    const std::int64_t d = std::abs(onTheWay(a, placeA) - onTheWay(b, placeB));
+    return std::min(d, std::abs(a.round - d));
 }
 
 Problem mirrored(const Problem& problem, int horizon) {

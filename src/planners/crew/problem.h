@@ -28,7 +28,21 @@ struct Spot {
 struct Strip {
     std::int64_t room = 0;
     std::int64_t lo = 0, hi = 0; ///< its extent
+    /// Where it lies on the way round a table, for how far people walk: the table, the length of
+    /// that way, where `lo` is on it, and which way the strip runs.
+    int table = 0;
+    std::int64_t round = 0, at = 0;
+    bool against = false;
 };
+
+/// Place on the way round the table of the middle of an interval that begins at `place`.
+std::int64_t onTheWay(const Strip& strip, std::int64_t place);
+
+/// Between two tables people walk about as far as along a room (120 in, common practice).
+inline constexpr std::int64_t kToAnotherTable = 3'048'000'000;
+
+/// How far it is from one place to another.
+std::int64_t walk(const Strip& a, std::int64_t placeA, const Strip& b, std::int64_t placeB);
 
 /// One person who may do an activity, the time it takes them, and where they can stand for it.
 struct Mode {
