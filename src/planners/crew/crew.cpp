@@ -1,136 +1,186 @@
 #include "planners/crew/crew.h"
 
 #include "planners/crew/bound.h"
+#include "planners/crew/hours.h"
 #include "planners/crew/model.h"
+#include "planners/crew/pair.h"
 #include "planners/crew/settle.h"
 #include "planners/crew/sweep.h"
 #include "planners/crew/words.h"
 
 #include <algorithm>
+#include <array>
 
 namespace bastewright {
 namespace {
 using namespace crew;
 
+/// Zones of a pass pinned between one smoothing and the next. While a first wave is smoothed by two
+/// the others pin the second; every wave costs a smoothing.
+constexpr std::array kZonesInWave{1'000, 15, 10};
+/// A further wave has to save this share of the finish.
+constexpr double kWorthAWave = 0.99;
+/// Two people who see each other's side are worth this much of it.
+constexpr double kWorthAPair = 1.005;
+
+/// Whole schedules' worth of search for a problem of some size at effort 1.
+int schedulesFor(const Problem& problem, int effort) {
+    return std::max(1, effort) * std::clamp(100'000 / std::max(1, problem.size()), 40, 1'000);
+}
+
 std::string idOf(const TaskDraft& d, const std::vector<QuiltPlan>& quilts) {
     std::string id = words({"q", std::to_string(d.job + 1), ".p", std::to_string(d.pass), "."});
     if (d.zone >= 0)
-        id += quilts[static_cast<std::size_t>(d.job)].zones[static_cast<std::size_t>(d.zone)].id +
-              ".";
+        id += words(
+            {quilts[static_cast<std::size_t>(d.job)].zones[static_cast<std::size_t>(d.zone)].id,
+             "."});
     id += name(d.kind);
     if (d.wave > 0)
         id += words({".", std::to_string(d.wave)});
     return id;
 }
 
-std::vector<Task> tasksOf(const Drafts& drafts, const Model& model, const Schedule& schedule,
-                          const std::vector<Helper>& helpers,
-                          const std::vector<QuiltPlan>& quilts) {
-    std::vector<Task> tasks;
-    tasks.reserve(drafts.tasks.size());
-    for (std::size_t i = 0; i < drafts.tasks.size(); ++i) {
-        const TaskDraft& d = drafts.tasks[i];
-        Task t;
-        t.id = idOf(d, quilts);
-        t.kind = d.kind;
-        t.job = d.job;
-        t.pass = d.pass;
-        if (d.zone >= 0)
-            t.zone =
-                quilts[static_cast<std::size_t>(d.job)].zones[static_cast<std::size_t>(d.zone)].id;
-        for (const int p : schedule.crew[i])
-            t.people.push_back(helpers[static_cast<std::size_t>(p)].name);
-        if (const int s = schedule.strip[i]; s >= 0) {
-            const Length lo = Length::nanometres(schedule.place[i]);
-            const auto strip = static_cast<std::size_t>(s);
-            t.places.push_back({model.edges[strip].side,
-                                {lo, lo + Length::nanometres(model.problem.strips[strip].room)}});
+/// One way to cut the work into tasks, and its schedule.
+struct Attempt {
+    Drafts drafts;
+    Model model;
+    Schedule schedule;
+    int bound = 0;
+};
+
+class Planner {
+public:
+    Planner(const Session& session, const std::vector<QuiltPlan>& quilts,
+            const CrewOptions& options, std::stop_token stop)
+        : session_(session)
+        , quilts_(quilts)
+        , options_(options)
+        , stop_(std::move(stop))
+        , helpers_(session.setting.helpers) {}
+
+    CrewPlan run() {
+        sayWhoIsThere();
+        Attempt best = bestOfWaves();
+        plan_.findings.insert(plan_.findings.end(), best.drafts.findings.begin(),
+                              best.drafts.findings.end());
+        const Problem& problem = best.model.problem;
+        if (best.schedule.overtime > 0)
+            best.schedule =
+                leastOvertime(problem, std::move(best.schedule),
+                              {.schedules = schedulesFor(problem, options_.effort) / 4}, stop_);
+        SettleOptions settling{.looks = 150'000 * std::max(1, options_.effort)};
+        if (auto pair = mirroredPair(best.model, best.drafts, quilts_);
+            pair && pair->overtime <= best.schedule.overtime &&
+            pair->finish <= best.schedule.finish * kWorthAPair) {
+            best.schedule = std::move(*pair);
+            settling.zonesToo = false;
         }
-        t.start = Seconds{schedule.start[i]};
-        t.end = Seconds{schedule.end[i]};
-        for (const int b : d.after)
-            t.after.push_back(idOf(drafts.tasks[static_cast<std::size_t>(b)], quilts));
-        tasks.push_back(std::move(t));
+        settle(problem, best.schedule, settling, stop_);
+        sayOvertime(problem, best.schedule, helpers_, session_.setting.start, plan_.findings);
+        plan_.tasks = tasksOf(best);
+        plan_.finish = Seconds{best.schedule.finish};
+        plan_.bound = Seconds{best.bound};
+        return std::move(plan_);
     }
-    std::ranges::sort(tasks, [](const Task& a, const Task& b) {
-        return a.start != b.start ? a.start < b.start : a.id < b.id;
-    });
-    return tasks;
-}
 
-/// Who would have to stay, and for how long beyond what they said.
-void sayOvertime(const Problem& problem, const Schedule& schedule,
-                 const std::vector<Helper>& helpers, ClockTime start, Findings& findings) {
-    if (schedule.overtime == 0)
-        return;
-    std::vector<int> last(helpers.size(), 0);
-    for (std::size_t i = 0; i < schedule.crew.size(); ++i)
-        for (const int p : schedule.crew[i])
-            last[static_cast<std::size_t>(p)] =
-                std::max(last[static_cast<std::size_t>(p)], schedule.end[i]);
-    std::string who, cure;
-    for (std::size_t h = 0; h < helpers.size(); ++h) {
-        const int over = last[h] - problem.people[h].until;
-        if (over <= 0)
-            continue;
-        const Seconds toMinute{(last[h] + 59) / 60 * 60};
-        who += words({who.empty() ? "" : ", ", helpers[h].name, " by ", formatSpan(Seconds{over})});
-        cure += words(
-            {cure.empty() ? "" : ", ", helpers[h].name, " until ", format(after(start, toMinute))});
+private:
+    void sayWhoIsThere() {
+        if (helpers_.empty()) {
+            helpers_.emplace_back().name = "Helper 1";
+            plan_.findings.push_back({Finding::Level::note, "/helpers",
+                                      "No helpers are named: planned for one, 'Helper 1'.",
+                                      "Name who comes."});
+        } else if (helpers_.size() == 1) {
+            plan_.findings.push_back(
+                {Finding::Level::note, "/helpers",
+                 words({helpers_.front().name,
+                        " works alone: laying the layers takes longer than planned for two."}),
+                 "A second pair of hands for laying the layers."});
+        }
     }
-    findings.push_back({Finding::Level::stop, "/helpers",
-                        words({"The hours are too short: the work runs past those of ", who, "."}),
-                        words({"It works with ", cure, "."})});
-}
 
-/// Where somebody stays beyond their hours the bound must not know them.
-int boundOf(const Problem& problem, const Schedule& schedule) {
-    if (schedule.overtime == 0)
-        return lowerBound(problem);
-    Problem open = problem;
-    for (Person& p : open.people)
-        p.until = kNever;
-    return lowerBound(open);
-}
+    Attempt bestOfWaves() {
+        std::optional<Attempt> best;
+        for (const int zones : kZonesInWave) {
+            Drafts drafts = draftTasks(session_, helpers_, quilts_, {.zonesInWave = zones});
+            // Smaller waves that change nothing were planned already.
+            if (best && drafts.tasks == best->drafts.tasks)
+                continue;
+            Attempt a = attempt(std::move(drafts));
+            if (!best || a.schedule.overtime < best->schedule.overtime ||
+                (a.schedule.overtime == best->schedule.overtime &&
+                 a.schedule.finish < best->schedule.finish * kWorthAWave))
+                best = std::move(a);
+        }
+        return std::move(*best);
+    }
+
+    Attempt attempt(Drafts drafts) const {
+        Attempt a;
+        a.drafts = std::move(drafts);
+        a.model = modelOf(session_, helpers_, quilts_, a.drafts);
+        const Problem& problem = a.model.problem;
+        const Schedule first = construct(problem);
+        a.bound = lowerBound(problem);
+        a.schedule = searchBySweeps(
+            problem, first, {.schedules = schedulesFor(problem, options_.effort), .bound = a.bound},
+            stop_);
+        // Where somebody stays beyond their hours the bound must not know them.
+        if (a.schedule.overtime > 0)
+            a.bound = lowerBound(withOpenEnd(problem));
+        return a;
+    }
+
+    std::vector<Task> tasksOf(const Attempt& a) const {
+        std::vector<Task> tasks;
+        tasks.reserve(a.drafts.tasks.size());
+        for (std::size_t i = 0; i < a.drafts.tasks.size(); ++i) {
+            const TaskDraft& d = a.drafts.tasks[i];
+            Task t;
+            t.id = idOf(d, quilts_);
+            t.kind = d.kind;
+            t.job = d.job;
+            t.pass = d.pass;
+            if (d.zone >= 0)
+                t.zone = quilts_[static_cast<std::size_t>(d.job)]
+                             .zones[static_cast<std::size_t>(d.zone)]
+                             .id;
+            for (const int p : a.schedule.crew[i])
+                t.people.push_back(helpers_[static_cast<std::size_t>(p)].name);
+            if (a.schedule.strip[i] >= 0)
+                t.places.push_back(placeOf(a, i));
+            t.start = Seconds{a.schedule.start[i]};
+            t.end = Seconds{a.schedule.end[i]};
+            for (const int b : d.after)
+                t.after.push_back(idOf(a.drafts.tasks[static_cast<std::size_t>(b)], quilts_));
+            tasks.push_back(std::move(t));
+        }
+        std::ranges::sort(tasks, [](const Task& x, const Task& y) {
+            return x.start != y.start ? x.start < y.start : x.id < y.id;
+        });
+        return tasks;
+    }
+
+    static StandingPlace placeOf(const Attempt& a, std::size_t i) {
+        const auto strip = static_cast<std::size_t>(a.schedule.strip[i]);
+        const Length lo = Length::nanometres(a.schedule.place[i]);
+        return {a.model.edges[strip].side,
+                {lo, lo + Length::nanometres(a.model.problem.strips[strip].room)}};
+    }
+
+    const Session& session_;
+    const std::vector<QuiltPlan>& quilts_;
+    const CrewOptions& options_;
+    std::stop_token stop_;
+    std::vector<Helper> helpers_;
+    CrewPlan plan_;
+};
 
 } // namespace
 
 CrewPlan planCrew(const Session& session, const std::vector<QuiltPlan>& quilts,
                   const CrewOptions& options, std::stop_token stop) {
-    CrewPlan plan;
-    std::vector<Helper> helpers = session.setting.helpers;
-    if (helpers.empty()) {
-        helpers.emplace_back().name = "Helper 1";
-        plan.findings.push_back({Finding::Level::note, "/helpers",
-                                 "No helpers are named: planned for one, 'Helper 1'.",
-                                 "Name who comes."});
-    } else if (helpers.size() == 1) {
-        plan.findings.push_back(
-            {Finding::Level::note, "/helpers",
-             words({helpers.front().name,
-                    " works alone: laying the layers takes longer than planned for two."}),
-             "A second pair of hands for laying the layers."});
-    }
-    const Drafts drafts = draftTasks(session, helpers, quilts);
-    plan.findings.insert(plan.findings.end(), drafts.findings.begin(), drafts.findings.end());
-    const Model model = modelOf(session, helpers, quilts, drafts);
-
-    const Schedule first = construct(model.problem);
-    plan.bound = Seconds{boundOf(model.problem, first)};
-    const int schedules = std::max(1, options.effort) *
-                          std::clamp(100'000 / std::max(1, model.problem.size()), 40, 1'000);
-    Schedule schedule = searchBySweeps(
-        model.problem, first,
-        {.schedules = schedules, .bound = static_cast<int>(plan.bound.count())}, stop);
-    settle(model.problem, schedule, {.looks = 150'000 * std::max(1, options.effort)}, stop);
-    // Whoever stays on makes room that the bound did not know.
-    if (schedule.overtime != first.overtime)
-        plan.bound = Seconds{boundOf(model.problem, schedule)};
-
-    sayOvertime(model.problem, schedule, helpers, session.setting.start, plan.findings);
-    plan.tasks = tasksOf(drafts, model, schedule, helpers, quilts);
-    plan.finish = Seconds{schedule.finish};
-    return plan;
+    return Planner{session, quilts, options, std::move(stop)}.run();
 }
 
 } // namespace bastewright

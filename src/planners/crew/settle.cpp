@@ -15,7 +15,8 @@ constexpr double kEven = 1.08;
 
 class Settler {
 public:
-    Settler(const Problem& problem, Schedule& schedule, int looks, std::stop_token stop)
+    Settler(const Problem& problem, Schedule& schedule, const SettleOptions& options,
+            std::stop_token stop)
         : problem_(problem)
         , s_(schedule)
         , next_(followers(problem))
@@ -24,7 +25,8 @@ public:
         , hours_(problem.people.size())
         , load_(problem.people.size(), 0)
         , walk_(problem.people.size(), 0)
-        , looks_(looks)
+        , looks_(options.looks)
+        , zonesToo_(options.zonesToo)
         , stop_(std::move(stop)) {
         std::vector<char> able(problem.people.size(), 0);
         std::map<std::vector<int>, int> groups;
@@ -357,7 +359,7 @@ private:
         bool changed = false;
         for (int i = 0; i < problem_.size() && !done(); ++i) {
             const Activity& a = problem_.at(i);
-            if (a.team == 0)
+            if (a.team == 0 || (!zonesToo_ && s_.strip[ix(i)] >= 0))
                 continue;
             const std::vector<int> crew = s_.crew[ix(i)];
             for (const int from : crew)
@@ -392,6 +394,7 @@ private:
     std::vector<Was> was_;
     bool walking_ = false;
     int looks_;
+    bool zonesToo_;
     std::stop_token stop_;
 };
 
@@ -399,17 +402,17 @@ private:
 
 void settle(const Problem& problem, Schedule& schedule, const SettleOptions& options,
             std::stop_token stop) {
-    Settler{problem, schedule, options.looks, std::move(stop)}.run();
+    Settler{problem, schedule, options, std::move(stop)}.run();
 }
 
 double spread(const Problem& problem, const Schedule& schedule) {
     Schedule copy = schedule;
-    return Settler{problem, copy, 0, {}}.spreadNow();
+    return Settler{problem, copy, {}, {}}.spreadNow();
 }
 
 std::int64_t walked(const Problem& problem, const Schedule& schedule) {
     Schedule copy = schedule;
-    return Settler{problem, copy, 0, {}}.walkedNow();
+    return Settler{problem, copy, {}, {}}.walkedNow();
 }
 
 } // namespace bastewright::crew

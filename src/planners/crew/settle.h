@@ -7,7 +7,8 @@
 namespace bastewright::crew {
 
 struct SettleOptions {
-    int looks = 150'000; ///< changes that may be tried
+    int looks = 150'000;  ///< changes that may be tried
+    bool zonesToo = true; ///< false: who works at which place stays as it is
 };
 
 /// Hands the work of a finished schedule out again without moving its finish: first so that
