@@ -64,14 +64,16 @@ Length largestShift(const PassChoice& choice) {
     return most;
 }
 
-std::string outOfReach(const PassChoice& choice, Length reach, Unit unit) {
-    return choice.workable.field.empty()
-               ? "no place on it is within a reach of " + format(reach, unit)
-               : "only a strip " +
-                     format(std::min(choice.workable.field.width(), choice.workable.field.length()),
-                            unit) +
-                     " deep is within a reach of " + format(reach, unit) +
-                     " from an open side, too little to shift the quilt along";
+/// Why nothing fits on a surface.
+std::string unworkable(const PassChoice& choice, Length reach, Unit unit) {
+    const Rect& field = choice.workable.field;
+    if (field.empty())
+        return "no place on it is within a reach of " + format(reach, unit);
+    const std::string size = format(field.width(), unit, false) + " × " + format(field.length(), unit);
+    const std::string usable = choice.workable.whole
+                                   ? "only " + size + " of it is inside the rim"
+                                   : "only " + size + " of it is within a reach of " + format(reach, unit);
+    return usable + ", too little to shift the quilt along in " + std::to_string(kMostPasses) + " passes";
 }
 
 std::vector<Basting::Start> starts(Basting::Start wanted) {
@@ -121,7 +123,7 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
                 a.quiltLengthAlongLength = along;
                 a.workable = settle(request, seams, c);
                 if (!a.workable) {
-                    a.why = outOfReach(c, reach, request.job.unit);
+                    a.why = unworkable(c, reach, request.job.unit);
                 } else {
                     a.passes = static_cast<int>(c.layout.areas.size());
                     a.largestShift = largestShift(c);

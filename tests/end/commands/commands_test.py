@@ -1,0 +1,211 @@
+#!/usr/bin/env python3
+"""Drives the built program from outside: plan, check and sheets of the demo jobs, and bad input.
+
+Usage: commands_test.py PROGRAM DEMO_FOLDER
+"""
+
+import copy
+import json
+import os
+import pathlib
+import shutil
+import subprocess
+import sys
+import tempfile
+import unicodedata
+import unittest
+
+PROGRAM = sys.argv[1]
+DEMO = pathlib.Path(sys.argv[2])
+DEMOS = ["harbour-lights", "leftover-batting", "winter-afternoon"]
+
+
+def run(*arguments, **options):
+    return subprocess.run([PROGRAM, *map(str, arguments)], capture_output=True, text=True,
+                          timeout=120, **options)
+
+
+def quilts(plan):
+    return plan.get("quilts", [plan])
+
+
+class InFolder(unittest.TestCase):
+    def setUp(self):
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = pathlib.Path(folder.name)
+
+    def write(self, content, name="job.json"):
+        path = self.folder / name
+        path.write_text(content if isinstance(content, str) else json.dumps(content))
+        return path
+
+
+class MainJob(InFolder):
+    """Plan, check and print each demo, as a person would."""
+
+    def plan(self, demo):
+        path = self.folder / f"{demo}.plan.json"
+        done = run("plan", DEMO / f"{demo}.json", "--json", path)
+        self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
+        return done.stdout, json.loads(path.read_text()), path
+
+    def test_a_plan_says_what_was_compared_and_why(self):
+        text, _, _ = self.plan("harbour-lights")
+        for words in ("Ways compared", "centred", "fewest shifts", "length along", "length across",
+                      "2 tables end to end", "2 tables side by side", "quickest of"):
+            self.assertIn(words, text)
+
+    def test_the_checker_passes_every_demo(self):
+        for demo in DEMOS:
+            with self.subTest(demo):
+                _, _, path = self.plan(demo)
+                done = run("check", DEMO / f"{demo}.json", path)
+                self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
+
+    def test_the_checker_catches_a_spoiled_plan_file(self):
+        _, plan, _ = self.plan("harbour-lights")
+        zone = next(z for z in plan["zones"] if len(z["points"]) > 2)
+        zone["points"].pop()
+        done = run("check", DEMO / "harbour-lights.json", self.write(plan, "spoiled.json"))
+        self.assertEqual(done.returncode, 1)
+        self.assertIn("points.", done.stderr)
+
+    def test_the_same_job_gives_the_same_plan(self):
+        _, _, first = self.plan("harbour-lights")
+        text = first.read_bytes()
+        self.plan("harbour-lights")
+        self.assertEqual(text, first.read_bytes())
+
+    @unittest.skipUnless(shutil.which("pdftotext"), "SKIPPED: pdftotext (poppler-utils) is missing")
+    def test_sheets_name_every_zone_and_helper(self):
+        for demo in DEMOS:
+            with self.subTest(demo):
+                _, plan, _ = self.plan(demo)
+                out = self.folder / f"sheets-{demo}"
+                done = run("sheets", DEMO / f"{demo}.json", "--out", out, "--paper", "letter")
+                self.assertEqual(done.returncode, 0, done.stderr)
+                (pdf,) = out.glob("*.pdf")
+                self.assertEqual(done.stdout.strip(), str(pdf))
+                read = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True)
+                words = set(unicodedata.normalize("NFKC", read.stdout).replace(",", " ").replace(":", " ").split())
+                for quilt in quilts(plan):
+                    for zone in quilt["zones"]:
+                        if zone["points"]:
+                            self.assertIn(zone["id"], words)
+                for task in plan["tasks"]:
+                    for person in task["people"]:
+                        self.assertIn(person, words)
+
+
+class BadInput(InFolder):
+    """One clear sentence each, exit status 2, nothing written."""
+
+    def refused(self, job, *words):
+        path = job if isinstance(job, pathlib.Path) else self.write(job)
+        out = self.folder / "plan.json"
+        before = sorted(self.folder.iterdir())
+        done = run("plan", path, "--json", out)
+        self.assertEqual(done.returncode, 2, done.stdout + done.stderr)
+        for word in words:
+            self.assertIn(word, done.stderr)
+        stops = [line for line in done.stderr.splitlines() if line.startswith("stop:")]
+        self.assertTrue(stops, done.stderr)
+        self.assertEqual(done.stdout, "")
+        self.assertEqual(sorted(self.folder.iterdir()), before)
+        return stops
+
+    def job(self, **changes):
+        job = json.loads((DEMO / "harbour-lights.json").read_text())
+        job.update(copy.deepcopy(changes))
+        return job
+
+    def test_missing_top(self):
+        job = self.job()
+        del job["top"]
+        self.assertEqual(len(self.refused(job, "/top")), 1)
+
+    def test_negative_width(self):
+        self.refused(self.job(top={"width": -80, "length": 100}), "/top/width", "-80")
+
+    def test_division_by_zero(self):
+        self.refused(self.job(top={"width": "12 1/0 in", "length": 100}), "/top/width", "12 1/0 in")
+
+    def test_four_million_tables(self):
+        room = {"tables": [{"length": 72, "width": 30, "count": 4_000_000}]}
+        self.refused(self.job(room=room), "/room/tables/0/count", "4000000")
+
+    def test_repeated_helpers(self):
+        self.refused(self.job(helpers=[{"name": "Ada"}, {"name": "Ada"}]), "/helpers/1/name", "Ada")
+
+    def test_hours_reversed(self):
+        self.refused(self.job(helpers=[{"name": "Ada", "from": "16:00", "until": "13:00"}]),
+                     "/helpers/0", "13:00")
+
+    def test_all_problems_are_told_at_once(self):
+        stops = self.refused(self.job(top={"width": -1, "length": -1}, basting={"spacing": 0}))
+        self.assertGreaterEqual(len(stops), 3)
+
+    def test_not_json(self):
+        self.assertEqual(len(self.refused("{ top: 12", "line 1")), 1)
+
+    def test_not_utf8(self):
+        path = self.folder / "job.json"
+        path.write_bytes(b'{"name": "\xff\xfe"}')
+        self.refused(path, "UTF-8")
+
+    def test_a_hundred_megabytes(self):
+        path = self.folder / "job.json"
+        with open(path, "wb") as file:
+            file.truncate(100_000_000)
+        self.assertEqual(len(self.refused(path, str(path))), 1)
+
+    def test_a_folder(self):
+        path = self.folder / "folder"
+        path.mkdir()
+        self.assertEqual(len(self.refused(path, str(path), "folder")), 1)
+
+    def test_a_missing_file(self):
+        self.assertEqual(len(self.refused(self.folder / "none.json", "none.json")), 1)
+
+    def test_an_unwritable_target(self):
+        done = run("plan", DEMO / "harbour-lights.json", "--json", self.folder / "no" / "plan.json")
+        self.assertEqual(done.returncode, 2)
+        self.assertIn("plan.json", done.stderr)
+
+    def test_options(self):
+        demo = DEMO / "harbour-lights.json"
+        for arguments, word in [(["plan", demo, "--limit", "soon"], "soon"),
+                                (["plan", demo, "--limit", "-5"], "-5"),
+                                (["plan"], "job"), (["plan", demo, "--colour"], "colour"),
+                                (["plan", demo, demo], "only one"),
+                                (["sheets", demo], "--out"),
+                                (["sheets", demo, "--out", self.folder, "--paper", "foolscap"], "foolscap"),
+                                (["check", demo], "plan file"),
+                                (["check", demo, self.folder / "none.json"], "none.json")]:
+            with self.subTest(arguments):
+                done = run(*arguments)
+                self.assertEqual(done.returncode, 2, done.stderr)
+                self.assertIn(word, done.stderr)
+
+
+class NoGoodPlan(InFolder):
+    def test_reason_and_smallest_cure(self):
+        job = json.loads((DEMO / "harbour-lights.json").read_text())
+        job["room"] = {"tables": [{"length": 24, "width": 12}]}
+        done = run("plan", self.write(job))
+        self.assertEqual(done.returncode, 1, done.stderr)
+        self.assertIn("/room/tables", done.stdout)
+        self.assertIn("Use tables at least", done.stdout)
+
+    def test_layers_too_small(self):
+        job = json.loads((DEMO / "harbour-lights.json").read_text())
+        job["batting"] = {"width": 87, "length": 116}
+        done = run("plan", self.write(job))
+        self.assertEqual(done.returncode, 1)
+        self.assertIn("The batting is 87 in wide and the top 88 in", done.stdout)
+
+
+if __name__ == "__main__":
+    os.environ.setdefault("XDG_RUNTIME_DIR", tempfile.mkdtemp())
+    unittest.main(argv=sys.argv[:1], verbosity=2)
