@@ -8,8 +8,9 @@
 
 namespace bastewright::points {
 
-/// Numbered places sorted into square cells, so that those near a place are found without looking
-/// at all. Places outside the field are kept in the outermost cells.
+/// Numbered places sorted into square cells, so that those near a place are
+/// found without looking at all. Places outside the field are kept in the
+/// outermost cells.
 class Buckets {
 public:
     Buckets(const Field& field, double cell)
@@ -31,8 +32,8 @@ public:
         cell.pop_back();
     }
 
-    /// Calls f(id, place) for everything within `radius` of `at`; stops where f returns true and
-    /// then returns true itself.
+    /// Calls f(id, place) for everything within `radius` of `at`; stops where f
+    /// returns true and then returns true itself.
     template <class F>
     bool anyNear(Spot at, double radius, F&& f) const {
         const double r2 = radius * radius;
@@ -47,6 +48,16 @@ public:
     template <class F>
     void eachNear(Spot at, double radius, F&& f) const {
         anyNear(at, radius, [&](int id, Spot p) { return f(id, p), false; });
+    }
+
+    /// Calls f(id, place) for everything inside the field.
+    template <class F>
+    void eachIn(const Field& f, F&& visit) const {
+        for (int row = rowOf(f.y0); row <= rowOf(f.y1); ++row)
+            for (int column = columnOf(f.x0); column <= columnOf(f.x1); ++column)
+                for (const Entry& e : cells_[index(column, row)])
+                    if (f.contains(e.at))
+                        visit(e.id, e.at);
     }
 
 private:

@@ -102,6 +102,8 @@ void CoverSearch::choose(int candidate) {
     info.changed = clock_;
     chosenIndex_[at(candidate)] = static_cast<int>(chosen_.size());
     chosen_.push_back(candidate);
+    if (movable(candidate))
+        active_.push_back(candidate);
     cost_ += info.cost;
     for (const Spot p : places(candidate))
         chosenBuckets_.add(candidate, p);
@@ -132,6 +134,10 @@ void CoverSearch::drop(int candidate) {
     chosenIndex_[at(chosen_.back())] = index;
     chosen_.pop_back();
     chosenIndex_[at(candidate)] = -1;
+    if (const auto it = std::find(active_.begin(), active_.end(), candidate); it != active_.end()) {
+        *it = active_.back();
+        active_.pop_back();
+    }
     cost_ -= info.cost;
     for (const Spot p : places(candidate))
         chosenBuckets_.remove(candidate, p);
@@ -152,10 +158,18 @@ void CoverSearch::drop(int candidate) {
     info.score = gain;
 }
 
-void CoverSearch::pin(int candidate) {
+void CoverSearch::keep(int candidate) {
     if (!chosen(candidate))
         choose(candidate);
-    info_[at(candidate)].pinned = true;
+    info_[at(candidate)].kept = true;
+}
+
+bool CoverSearch::movable(int candidate) const {
+    if (info_[at(candidate)].kept)
+        return false;
+    const auto own = places(candidate);
+    return !window_ ||
+           std::all_of(own.begin(), own.end(), [&](Spot p) { return window_->contains(p); });
 }
 
 std::vector<int> CoverSearch::choice() const {
@@ -176,9 +190,9 @@ void CoverSearch::setChoice(const std::vector<int>& wanted) {
 int CoverSearch::leastLoss(long now, int tabu) const {
     int best = -1;
     double bestLoss = 0;
-    for (const int c : chosen_) {
+    for (const int c : active_) {
         const Info& i = info_[at(c)];
-        if (i.pinned || c == tabu || i.changed >= now)
+        if (c == tabu || i.changed >= now)
             continue;
         const double loss = i.score / i.cost;
         if (best < 0 || loss < bestLoss ||
@@ -201,7 +215,7 @@ int CoverSearch::bestFor(int witness, int room) const {
             continue;
         if (best >= 0 && gain == bestGain && i.changed >= info_[at(best)].changed)
             continue;
-        if (clashes(c))
+        if (!movable(c) || clashes(c))
             continue;
         best = c;
         bestGain = gain;
@@ -209,11 +223,13 @@ int CoverSearch::bestFor(int witness, int room) const {
     return best;
 }
 
-/// Nothing fits between the points around: those nearest to the most useful candidate make way.
+/// Nothing fits between the points around: those nearest to the most useful
+/// candidate make way.
 bool CoverSearch::makeWay(int witness, int room) {
     int best = -1;
     for (const int c : coverers_[at(witness)])
-        if (cost(c) <= room && (best < 0 || info_[at(c)].score > info_[at(best)].score))
+        if (cost(c) <= room && movable(c) &&
+            (best < 0 || info_[at(c)].score > info_[at(best)].score))
             best = c;
     if (best < 0)
         return false;
@@ -222,7 +238,7 @@ bool CoverSearch::makeWay(int witness, int room) {
         chosenBuckets_.eachNear(p, gap_, [&](int id, Spot) { clash.push_back(id); });
     std::sort(clash.begin(), clash.end());
     clash.erase(std::unique(clash.begin(), clash.end()), clash.end());
-    if (std::any_of(clash.begin(), clash.end(), [&](int c) { return info_[at(c)].pinned; }))
+    if (std::any_of(clash.begin(), clash.end(), [&](int c) { return !movable(c); }))
         return false;
     for (const int c : clash)
         drop(c);
@@ -244,7 +260,7 @@ void CoverSearch::complete() {
 void CoverSearch::prune(const Judge& judge) {
     std::vector<int> order;
     for (const int c : choice())
-        if (!info_[at(c)].pinned && info_[at(c)].score <= 0)
+        if (info_[at(c)].score <= 0)
             order.push_back(c);
     std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return cost(a) > cost(b); });
     for (const int c : order) {
@@ -260,6 +276,11 @@ CoverSearch::Result CoverSearch::search(const Limits& limits, Dice& dice, const 
                                         std::stop_token stop) {
     Result best;
     int bound = limits.below; // only cheaper is of use
+    window_ = limits.window;
+    active_.clear();
+    for (const int c : chosen_)
+        if (movable(c))
+            active_.push_back(c);
     complete();
     const auto record = [&] {
         if (!open_.empty() || !judge(*this))

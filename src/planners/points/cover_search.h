@@ -4,24 +4,26 @@
 
 #include <functional>
 #include <limits>
+#include <optional>
 #include <span>
 #include <stop_token>
 
 namespace bastewright::points {
 
-/// The least-cost choice of candidates that covers a field: every place within `radius` of a chosen
-/// place, no two chosen places closer than `gap`.
+/// The least-cost choice of candidates that covers a field: every place within
+/// `radius` of a chosen place, no two chosen places closer than `gap`.
 ///
-/// A candidate is an orbit: all the places that are used together (copies of one pin in every
-/// block, its mirror images). The field is stood for by witnesses, single places that must be
-/// covered; whoever calls judges a choice that covers them all continuously and adds what was
-/// missed as new witnesses
+/// A candidate is an orbit: all the places that are used together (copies of
+/// one pin in every block, its mirror images). The field is stood for by
+/// witnesses, single places that must be covered; whoever calls judges a choice
+/// that covers them all continuously and adds what was missed as new witnesses
 /// (`holes.h`), so that nothing is ever believed on samples.
 ///
-/// Search: row weighting local search for set cover (Gao, Weise and Li, 'An efficient local search
-/// heuristic with row weighting for the unicost set covering problem', European Journal of
-/// Operational Research 246, 2015), with the exclusive or of the covering candidates kept for each
-/// witness, so that the only one left is known at once.
+/// Search: row weighting local search for set cover (Gao, Weise and Li, 'An
+/// efficient local search heuristic with row weighting for the unicost set
+/// covering problem', European Journal of Operational Research 246, 2015), with
+/// the exclusive or of the covering candidates kept for each witness, so that
+/// the only one left is known at once.
 class CoverSearch {
 public:
     CoverSearch(const Field& field, double radius, double gap);
@@ -34,9 +36,8 @@ public:
 
     void choose(int candidate);
     void drop(int candidate);
-    /// Chosen and never dropped by the search.
-    void pin(int candidate);
-    void unpin(int candidate) { info_[at(candidate)].pinned = false; }
+    /// Chosen, and never dropped by a search.
+    void keep(int candidate);
     bool chosen(int candidate) const { return info_[at(candidate)].chosen; }
     bool clashes(int candidate) const;
 
@@ -49,8 +50,11 @@ public:
     std::size_t openWitnesses() const { return open_.size(); }
     Spot openWitness(std::size_t i) const { return witnesses_[at(open_[i])].at; }
 
-    /// Judges a choice that covers every witness; adds what it missed as witnesses and returns
-    /// false, or returns true where nothing was missed.
+    void restore(const std::vector<int>& choice) { setChoice(choice); }
+    const Buckets& chosenBuckets() const { return chosenBuckets_; }
+
+    /// Judges a choice that covers every witness; adds what it missed as
+    /// witnesses and returns false, or returns true where nothing was missed.
     using Judge = std::function<bool(CoverSearch&)>;
 
     struct Result {
@@ -61,16 +65,24 @@ public:
     struct Limits {
         int steps = 1000;
         int enough = 0;         ///< stop at this cost
-        bool keepEqual = false; ///< report every judged choice as dear as the best, see `onFound`
+        bool keepEqual = false; ///< report every judged choice as dear as the best,
+                                ///< see `onFound`
         std::function<void(const std::vector<int>&, int cost)> onFound;
-        int below = std::numeric_limits<int>::max(); ///< only choices cheaper than this are wanted
+        int below = std::numeric_limits<int>::max(); ///< only choices cheaper than
+                                                     ///< this are wanted
+        /// Only candidates wholly inside it are moved; everything else stays as it
+        /// is.
+        std::optional<Field> window;
     };
-    /// Starts from the present choice (completed first) and leaves the best found chosen.
+    /// Starts from the present choice (completed first) and leaves the best found
+    /// chosen.
     Result search(const Limits& limits, Dice& dice, const Judge& judge, std::stop_token stop);
 
-    /// Adds the best candidate at every open witness until none is open or nothing fits.
+    /// Adds the best candidate at every open witness until none is open or
+    /// nothing fits.
     void complete();
-    /// Drops what is not needed, dearest and least useful first, as long as the judge agrees.
+    /// Drops what is not needed, dearest and least useful first, as long as the
+    /// judge agrees.
     void prune(const Judge& judge);
 
 private:
@@ -78,12 +90,13 @@ private:
         int firstPlace = 0, places = 0, cost = 1;
         double score = 0; ///< chosen: weight only it covers; else: open weight it would cover
         long changed = 0;
-        bool chosen = false, pinned = false;
+        bool chosen = false, kept = false;
     };
     struct Witness {
         Spot at;
         double weight = 1;
-        int covers = 0, exclusive = 0; ///< exclusive or of the chosen candidates that cover it
+        int covers = 0,
+            exclusive = 0; ///< exclusive or of the chosen candidates that cover it
         int openIndex = -1;
     };
     static std::size_t at(int i) { return static_cast<std::size_t>(i); }
@@ -93,6 +106,7 @@ private:
     int leastLoss(long now, int tabu) const;
     int bestFor(int witness, int room) const;
     bool makeWay(int witness, int room);
+    bool movable(int candidate) const;
     void setChoice(const std::vector<int>& choice);
 
     Field field_;
@@ -105,6 +119,8 @@ private:
     std::vector<int> open_;
     std::vector<int> chosen_;
     std::vector<int> chosenIndex_;
+    std::vector<int> active_; ///< those of the chosen that the present search may drop
+    std::optional<Field> window_;
     Buckets candidateBuckets_, witnessBuckets_, chosenBuckets_;
     int cost_ = 0;
     long clock_ = 1;

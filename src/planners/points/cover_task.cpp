@@ -7,12 +7,20 @@
 namespace bastewright::points {
 namespace {
 
+Field around(const std::vector<Field>& fields, double margin) {
+    Field all = fields.front();
+    for (const Field& f : fields)
+        all = {std::min(all.x0, f.x0), std::min(all.y0, f.y0), std::max(all.x1, f.x1),
+               std::max(all.y1, f.y1)};
+    return all.grown(margin);
+}
+
 class Solver {
 public:
-    Solver(const CoverTask& task)
+    explicit Solver(const CoverTask& task)
         : task_{task}
-        , fixedBuckets_{task.field.grown(task.radius), task.radius}
-        , search_{task.field.grown(task.radius), task.radius, task.gap} {
+        , fixedBuckets_{around(task.fields, task.radius), task.radius}
+        , search_{around(task.fields, task.radius), task.radius, task.gap} {
         for (std::size_t i = 0; i < task.fixed.size(); ++i)
             fixedBuckets_.add(static_cast<int>(i), task.fixed[i]);
         for (std::size_t i = 0; i < task.orbits.size(); ++i)
@@ -21,10 +29,14 @@ public:
             if (const int id = idOf_[static_cast<std::size_t>(c)];
                 id >= 0 && !search_.chosen(id) && !search_.clashes(id))
                 search_.choose(id);
+        for (const int c : task.kept)
+            if (const int id = idOf_[static_cast<std::size_t>(c)]; id >= 0)
+                search_.keep(id);
     }
 
     CoverAnswer run(std::stop_token stop) {
-        raster();
+        for (const Field& f : task_.fields)
+            raster(f);
         Dice dice{task_.seed};
         CoverSearch::Limits limits;
         limits.steps = task_.steps;
@@ -82,16 +94,16 @@ private:
         return false;
     }
 
-    void raster() {
+    void raster(const Field& f) {
         const double pitch = task_.radius / 2.6;
         const auto steps = [&](double length) {
             return std::max(1, static_cast<int>(std::ceil(length / pitch)));
         };
-        const Field& f = task_.field;
         const int nx = steps(f.width()), ny = steps(f.length());
         for (int j = 0; j <= ny; ++j)
             for (int i = 0; i <= nx; ++i) {
-                // Odd rows half a step aside: the same number of witnesses leaves smaller gaps.
+                // Odd rows half a step aside: the same number of witnesses leaves
+                // smaller gaps.
                 const double u = j % 2 == 1 && i > 0 && i < nx ? i - 0.5 : i;
                 const Spot w{f.x0 + f.width() * u / nx, f.y0 + f.length() * j / ny};
                 if (!fixedBuckets_.anyNear(w, task_.radius - 2e-6, [](int, Spot) { return true; }))
@@ -100,21 +112,25 @@ private:
     }
 
     bool judge() {
-        Spots all = task_.fixed;
-        for (const int c : search_.choice())
-            for (const Spot p : search_.places(c))
-                all.push_back(p);
         bool missed = false;
-        Spots taken;
-        for (const Spot w : holes(all, task_.field, task_.radius)) {
-            const bool again = std::any_of(taken.begin(), taken.end(), [&](Spot t) {
-                return distanceSquared(t, w) < squared(task_.radius / 20);
-            });
-            if (again)
-                continue;
-            taken.push_back(w);
-            if (std::none_of(hopeless_.begin(), hopeless_.end(), [&](Spot h) { return h == w; }))
-                missed |= require(w);
+        for (const Field& f : task_.fields) {
+            Spots all;
+            const Field near = f.grown(task_.radius);
+            const auto take = [&](int, Spot p) { all.push_back(p); };
+            fixedBuckets_.eachIn(near, take);
+            search_.chosenBuckets().eachIn(near, take);
+            Spots taken;
+            for (const Spot w : holes(all, f, task_.radius)) {
+                const bool again = std::any_of(taken.begin(), taken.end(), [&](Spot t) {
+                    return distanceSquared(t, w) < squared(task_.radius / 20);
+                });
+                if (again)
+                    continue;
+                taken.push_back(w);
+                if (std::none_of(hopeless_.begin(), hopeless_.end(),
+                                 [&](Spot h) { return h == w; }))
+                    missed |= require(w);
+            }
         }
         return !missed;
     }

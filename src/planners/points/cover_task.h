@@ -4,15 +4,18 @@
 
 namespace bastewright::points {
 
-/// One covering problem of the layout: a tile, a stretch of border, a corner, a window of the top.
+/// One covering problem of the layout: a tile, a stretch of border, a corner, a
+/// window of the top.
 struct CoverTask {
-    Field field; ///< every place of it must be covered
+    std::vector<Field> fields; ///< every place of them must be covered; more than 2·radius apart
     double radius = 0, gap = 0;
     Spots fixed;               ///< points that stay, with all copies that reach the field
     std::vector<Spots> orbits; ///< candidates, each with all copies that reach the field
     std::vector<int> costs;    ///< of each orbit; empty where each costs 1
     std::vector<int> start;    ///< orbits to begin with
-    /// Orbits for a place no candidate covers: the least breach of the rules there. May be empty.
+    std::vector<int> kept;     ///< orbits that stay chosen
+    /// Orbits for a place no candidate covers: the least breach of the rules
+    /// there. May be empty.
     std::function<std::vector<Spots>(Spot)> relaxed;
     int relaxedCost = 2;
 

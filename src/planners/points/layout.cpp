@@ -20,7 +20,8 @@ std::vector<Field> boxesAround(const Spots& holes, double near) {
                 if (b.x0 > grown.x1 + near || b.x1 < grown.x0 - near || b.y0 > grown.y1 + near ||
                     b.y1 < grown.y0 - near)
                     continue;
-                // A box that would grow long is kept apart: what it needs is found piece by piece.
+                // A box that would grow long is kept apart: what it needs is found
+                // piece by piece.
                 const Field both{std::min(b.x0, grown.x0), std::min(b.y0, grown.y0),
                                  std::max(b.x1, grown.x1), std::max(b.y1, grown.y1)};
                 if (both.width() > 6 * near || both.length() > 6 * near)
@@ -45,7 +46,8 @@ Field clipped(Field f, const Field& top) {
 enum class Means {
     loosePoints, ///< only loose points move
     allPoints,   ///< points of the pattern near the hole move too
-    breach       ///< and where nothing else helps, a point breaches its rule, as little as possible
+    breach       ///< and where nothing else helps, a point breaches its rule, as little
+                 ///< as possible
 };
 
 bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means means, int steps,
@@ -57,7 +59,8 @@ bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means me
     task.seed = seed;
     const double reach = means == Means::loosePoints ? rules.radius : 1.75 * rules.radius;
     const Field room = clipped(around.grown(reach), rules.top());
-    task.field = clipped(room.grown(rules.radius), rules.top());
+    const Field field = clipped(room.grown(rules.radius), rules.top());
+    task.fields = {field};
     std::vector<Layout::Pin> kept;
     std::vector<Spot> own;
     for (const auto& p : layout.pins) {
@@ -66,7 +69,7 @@ bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means me
             continue;
         }
         kept.push_back(p);
-        if (task.field.contains(p.at, rules.radius))
+        if (field.contains(p.at, rules.radius))
             task.fixed.push_back(p.at);
     }
     for (const Spot s : own) {
@@ -107,11 +110,11 @@ Spots Layout::spots() const {
     return out;
 }
 
-void repair(Layout& layout, const Rules& rules, int steps) {
+bool repair(Layout& layout, const Rules& rules, int steps) {
     for (int round = 0; round < 10; ++round) {
         const Spots open = holes(layout.spots(), rules.top(), rules.radius);
         if (open.empty())
-            return;
+            return round > 0;
         const std::uint64_t seed = static_cast<std::uint64_t>(round) + 1;
         for (const Field& box : boxesAround(open, 2 * rules.radius))
             for (const Means means : {Means::loosePoints, Means::allPoints, Means::breach})
@@ -119,6 +122,7 @@ void repair(Layout& layout, const Rules& rules, int steps) {
                               seed))
                     break;
     }
+    return true;
 }
 
 void prune(Layout& layout, const Rules& rules) {

@@ -15,9 +15,10 @@ struct Layout {
     Spots spots() const;
 };
 
-/// Covers what is still uncovered, place by place: the points that are not loose stay wherever that
-/// is possible, loose ones near a hole may move or go. Afterwards the whole top is covered.
-void repair(Layout& layout, const Rules& rules, int steps);
+/// Covers what is still uncovered, place by place: the points that are not
+/// loose stay wherever that is possible, loose ones near a hole may move or go.
+/// Afterwards the whole top is covered. False where nothing was open.
+bool repair(Layout& layout, const Rules& rules, int steps);
 
 /// Takes away loose points that are not needed.
 void prune(Layout& layout, const Rules& rules);

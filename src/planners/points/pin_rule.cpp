@@ -14,7 +14,8 @@ struct Direction {
     Spot unit;
 };
 
-// Written out, so that no library's sine decides on which side of a rule a pin falls.
+// Written out, so that no library's sine decides on which side of a rule a pin
+// falls.
 constexpr double kHalf = 0.5, kRoot2 = 0.70710678118654752440, kRoot3 = 0.86602540378443864676;
 constexpr std::array<Direction, 8> kDirections{{{0, {1, 0}},
                                                 {90, {0, 1}},
@@ -83,6 +84,14 @@ PinRule::PinRule(const Field& top, std::span<const Segment> seams, const Basting
                     cells_[static_cast<std::size_t>(r * columns_ + c)].push_back(
                         static_cast<int>(i));
     }
+}
+
+PinRule PinRule::withoutSeams() const {
+    PinRule out = *this;
+    out.lines_.clear();
+    for (auto& cell : out.cells_)
+        cell.clear();
+    return out;
 }
 
 const std::vector<int>& PinRule::near(Spot at) const {

@@ -16,36 +16,43 @@ struct Line {
 
 /// Where the middle of a pin (or a dot) may lie.
 ///
-/// A pin is a segment: its whole length keeps `edge` from the edge of the top and `clear` from
-/// every sewn seam. A dot is a place: it keeps `edge` only.
+/// A pin is a segment: its whole length keeps `edge` from the edge of the top
+/// and `clear` from every sewn seam. A dot is a place: it keeps `edge` only.
 class PinRule {
 public:
     /// `seams` are those that count: none for dots or where no seam will be sewn.
     PinRule(const Field& top, std::span<const Segment> seams, const Basting& basting);
 
-    /// The plainest direction in which a point here obeys the rule with `clear` as asked for:
-    /// straight across, straight down, then the diagonals, then every 30 degrees. None where it
-    /// cannot.
+    /// The plainest direction in which a point here obeys the rule with `clear`
+    /// as asked for: straight across, straight down, then the diagonals, then
+    /// every 30 degrees. None where it cannot.
     std::optional<int> angleAt(Spot at) const;
 
-    /// The direction with most room, and that room, where the edge is kept; room is at most
-    /// `clear`.
+    /// The direction with most room, and that room, where the edge is kept; room
+    /// is at most `clear`.
     struct Room {
         int angle = 0;
-        double room =
-            -1; ///< least distance from a seam; 0 where it crosses one, -1 where the edge forbids
+        double room = -1; ///< least distance from a seam; 0 where it crosses one,
+                          ///< -1 where the edge forbids
     };
     Room mostRoom(Spot at) const;
 
-    /// Least distance of a point's whole length from any seam, counted up to `clear`.
+    /// Least distance of a point's whole length from any seam, counted up to
+    /// `clear`.
     double room(Spot at, int angle) const;
-    /// Least distance of a point's whole length from the edge of the top, negative outside.
+    /// Least distance of a point's whole length from the edge of the top,
+    /// negative outside.
     double edgeRoom(Spot at, int angle) const;
 
     double clear() const { return clear_; }
     double edge() const { return edge_; }
     const Field& top() const { return top_; }
     bool seamless() const { return lines_.empty(); }
+    /// The same rule on a top without seams.
+    PinRule withoutSeams() const;
+    /// Half the length of a pin; zero for a dot.
+    double halfLength() const { return halfLength_; }
+    std::span<const Line> seams() const { return lines_; }
 
 private:
     Spot half(int angle) const;

@@ -3,6 +3,9 @@
 #include "planners/points/free_layout.h"
 #include "planners/points/grid_layout.h"
 #include "planners/points/holes.h"
+#include "planners/points/memory_store.h"
+#include "planners/points/pattern_list.h"
+#include "planners/points/row_layout.h"
 
 #include <cmath>
 #include <set>
@@ -17,7 +20,8 @@ std::string place(Spot at, Unit unit) {
            format(Length::nearestInches(at.y), unit) + " down";
 }
 
-/// Where a rule could not be kept: how many, how near, and the first few places.
+/// Where a rule could not be kept: how many, how near, and the first few
+/// places.
 void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& spots) {
     Spots crowded, outside;
     double least = rules.pin.clear();
@@ -70,19 +74,25 @@ int leastPoints(double squareInches, Length spacing) {
     return static_cast<int>(std::ceil(squareInches / (r2 * 1.5 * std::sqrt(3.0)) - 1e-9));
 }
 
-PointsPlan planPoints(const Job& job, const PointsOptions& options, std::stop_token stop) {
+namespace {
+
+PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token stop) {
     PointsPlan plan;
     const Rect area = topRect(job.top);
     if (area.empty() || job.basting.spacing <= Length{})
         return plan;
     plan.bound = leastPoints(areaSquareInches(area), job.basting.spacing);
     const Rules rules = rulesFor(job);
-    Layout layout;
-    if (const auto frame = frameOf(job); frame && !options.free)
-        if (auto grid = gridLayout(rules, *frame, options.effort, stop))
-            layout = std::move(grid->layout);
-    if (layout.pins.empty())
-        layout = freeLayout(rules, options.effort, stop);
+    std::optional<GridLayout> regular;
+    if (const auto frame = frameOf(job))
+        regular = gridLayout(rules, *frame, options.effort, options.memory, stop);
+    else if (rules.pin.seamless())
+        regular = rowLayout(rules, options.effort, stop);
+    Layout layout = regular ? regular->layout : snappedRows(rules);
+    if (options.free || !regular)
+        layout = freeLayout(rules, std::move(layout), options.effort, stop);
+    else
+        plan.patterns = patternList(job, rules, *regular);
     tidy(layout);
     for (const auto& p : layout.pins)
         plan.points.push_back(
@@ -92,6 +102,21 @@ PointsPlan planPoints(const Job& job, const PointsOptions& options, std::stop_to
                   return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};
               });
     report(plan, job, rules, layout.spots());
+    return plan;
+}
+
+} // namespace
+
+PointsPlan planPoints(const Job& job, const PointsOptions& options, std::stop_token stop) {
+    if (options.memory == nullptr)
+        return planned(job, options, stop);
+    const PatternMemory::Store::PlanKey key{job.top,           job.basting,    job.unit,
+                                            seamsAreSewn(job), options.effort, options.free};
+    if (auto known = options.memory->store().plans.find(key))
+        return *known;
+    auto plan = planned(job, options, stop);
+    if (!stop.stop_requested())
+        options.memory->store().plans.keep(key, plan);
     return plan;
 }
 

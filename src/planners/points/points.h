@@ -1,14 +1,18 @@
 #pragma once
 
 #include "plan/plan.h"
+#include "planners/points/pattern_memory.h"
 
 #include <stop_token>
 
 namespace bastewright {
 
 struct PointsOptions {
-    int effort = 1;    ///< scales the iterations of every search
-    bool free = false; ///< 'fewest pins': ignore block patterns even where there is a grid
+    int effort = 1;                  ///< scales the iterations of every search; 0: only the first
+                                     ///< complete plan
+    bool free = false;               ///< 'fewest pins': ignore block patterns even where there
+                                     ///< is a grid
+    PatternMemory* memory = nullptr; ///< makes later plans quicker, never different
 };
 
 struct PointsPlan {
@@ -18,10 +22,11 @@ struct PointsPlan {
     Findings findings; ///< where clearance was relaxed, and why
 };
 
-/// Where every pin or dot of one quilt goes: every place of the top within r = spacing/√2 of a
-/// point's centre (+ 1/8 in at most), no two centres closer than spacing/2; pins at least `edge`
-/// inside the top and their whole length at least `clear` from every sewn seam; as few as can be
-/// found. Pure and deterministic.
+/// Where every pin or dot of one quilt goes: every place of the top within r =
+/// spacing/√2 of a point's centre (+ 1/8 in at most), no two centres closer
+/// than spacing/2; pins at least `edge` inside the top and their whole length
+/// at least `clear` from every sewn seam; as few as can be found. Pure and
+/// deterministic.
 PointsPlan planPoints(const Job& job, const PointsOptions& options = {}, std::stop_token stop = {});
 
 /// Kershner's lower bound for covering so many square inches at a spacing.

@@ -7,7 +7,7 @@ namespace bastewright::points {
 namespace {
 
 /// Room for rounding to the raster, of the 1/8 in the rule allows.
-constexpr double kTolerance = 0.0625;
+constexpr double kTolerance = 3.0 / 32;
 
 } // namespace
 
@@ -74,7 +74,8 @@ Spots Rules::leastBreach(Spot of) const {
         if (const auto room = pin.mostRoom(at); room.room >= 0)
             consider(at, room.room);
     });
-    if (best.empty()) // an edge wider than the reach of a point, or a top smaller than a pin
+    if (best.empty()) // an edge wider than the reach of a point, or a top smaller
+                      // than a pin
         each([&](Spot at) { consider(at, std::max(pin.edgeRoom(at, 0), pin.edgeRoom(at, 90))); });
     if (best.empty())
         best.push_back(

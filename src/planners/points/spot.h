@@ -5,7 +5,8 @@
 
 namespace bastewright::points {
 
-/// A place in inches, for the inside of the searches; results go back to exact lengths.
+/// A place in inches, for the inside of the searches; results go back to exact
+/// lengths.
 struct Spot {
     double x = 0, y = 0;
     friend bool operator==(const Spot&, const Spot&) = default;
@@ -34,8 +35,8 @@ struct Field {
     Field grown(double d) const { return {x0 - d, y0 - d, x1 + d, y1 + d}; }
 };
 
-/// A fixed sequence of pseudo-random numbers (SplitMix64: Steele, Lea and Flood, OOPSLA 2014),
-/// equal on every machine.
+/// A fixed sequence of pseudo-random numbers (SplitMix64: Steele, Lea and
+/// Flood, OOPSLA 2014), equal on every machine.
 class Dice {
 public:
     explicit Dice(std::uint64_t seed)

@@ -1,6 +1,7 @@
 #include "planners/points/tile.h"
 
 #include "planners/points/cover_task.h"
+#include "planners/points/holes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -131,16 +132,6 @@ private:
     Spot middle_, corner_;
 };
 
-/// Fewer different distances from the corner are easier to lay and to remember.
-std::size_t distances(const TilePattern& t) {
-    std::set<long> xs, ys;
-    for (const Spot p : t.points) {
-        xs.insert(std::lround(p.x * 1e4));
-        ys.insert(std::lround(p.y * 1e4));
-    }
-    return xs.size() + ys.size();
-}
-
 class Collector {
 public:
     void add(TilePattern p) {
@@ -152,7 +143,8 @@ public:
             all_.clear();
         for (TilePattern& known : all_)
             if (known.points == p.points) {
-                known.symmetry = std::max(known.symmetry, p.symmetry);
+                if (known.symmetry < p.symmetry)
+                    known = std::move(p);
                 return;
             }
         all_.push_back(std::move(p));
@@ -162,8 +154,13 @@ public:
         std::stable_sort(all_.begin(), all_.end(), [](const TilePattern& a, const TilePattern& b) {
             return a.symmetry != b.symmetry ? a.symmetry > b.symmetry : distances(a) < distances(b);
         });
-        if (all_.size() > static_cast<std::size_t>(most))
-            all_.resize(static_cast<std::size_t>(most));
+        // Half of them the plainest; the others may still suit the borders better.
+        const auto keep = static_cast<std::size_t>(most);
+        if (all_.size() > keep) {
+            std::rotate(all_.begin() + static_cast<std::ptrdiff_t>(keep - keep / 2),
+                        all_.end() - static_cast<std::ptrdiff_t>(keep / 2), all_.end());
+            all_.resize(keep);
+        }
         return std::move(all_);
     }
 
@@ -172,6 +169,15 @@ private:
 };
 
 } // namespace
+
+std::size_t distances(const TilePattern& pattern) {
+    std::set<long> xs, ys;
+    for (const Spot p : pattern.points) {
+        xs.insert(std::lround(p.x * 1e4));
+        ys.insert(std::lround(p.y * 1e4));
+    }
+    return xs.size() + ys.size();
+}
 
 std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& frame,
                                       const TileRequest& request, std::stop_token stop) {
@@ -182,14 +188,15 @@ std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& fram
     if (static_cast<double>(places.size()) < 0.3 * all && rules.step > rules.fine * 1.5)
         places = torus.candidates(rules.step / 2);
     Collector found;
-    for (const Group& group : groups()) {
-        if (needsSquare(group) && !torus.square())
+    for (int number = 0; number < static_cast<int>(groups().size()); ++number) {
+        const Group& group = groups()[static_cast<std::size_t>(number)];
+        if ((needsSquare(group) && !torus.square()) || (request.quick && group.size() > 1))
             continue;
         CoverTask task;
-        task.field = torus.field();
+        task.fields = {torus.field()};
         task.radius = rules.radius;
         task.gap = rules.gap;
-        task.steps = request.steps;
+        task.steps = group.size() == 1 && !request.quick ? 4 * request.steps : request.steps;
         task.below = found.fewest() == 0 ? task.below : static_cast<int>(found.fewest()) + 1;
         std::vector<Spots> own;
         std::set<std::pair<long, long>> seen;
@@ -222,7 +229,8 @@ std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& fram
             if (kept > 200 && static_cast<std::size_t>(cost) >= found.fewest())
                 return;
             ++kept;
-            TilePattern pattern{request.across, request.down, {}, static_cast<int>(group.size())};
+            TilePattern pattern{
+                request.across, request.down, {}, number, static_cast<int>(group.size())};
             for (const int c : choice)
                 for (const Spot p : own[static_cast<std::size_t>(c)])
                     pattern.points.push_back(p);
@@ -237,6 +245,39 @@ std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& fram
             return {};
     }
     return found.best(request.most);
+}
+
+std::optional<TilePattern> varied(const Rules& rules, const BlockFrame& frame,
+                                  const TileRequest& request, const TilePattern& pattern,
+                                  Dice& dice) {
+    const Torus torus{rules, frame, request};
+    const Group& group = groups()[static_cast<std::size_t>(pattern.group)];
+    const Spot old = pattern.points[dice.below(pattern.points.size())];
+    const auto shift = [&] { return (static_cast<double>(dice.below(9)) - 4) * rules.step / 2; };
+    const double dx = shift(), dy = shift();
+    const Spot place = torus.wrapped({old.x + dx, old.y + dy});
+    const Spots before = torus.orbit(old, group), after = torus.orbit(place, group);
+    if (place == old || before.size() != after.size() ||
+        !std::all_of(after.begin(), after.end(), [&](Spot p) { return torus.allowed(p); }))
+        return {};
+    TilePattern out = pattern;
+    std::erase_if(out.points, [&](Spot p) {
+        return std::any_of(before.begin(), before.end(),
+                           [&](Spot b) { return distanceSquared(b, p) < 1e-12; });
+    });
+    out.points.insert(out.points.end(), after.begin(), after.end());
+    if (out.points.size() != pattern.points.size())
+        return {};
+    const Spots all = torus.copies(out.points);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        for (std::size_t k = i + 1; k < all.size(); ++k)
+            if (distanceSquared(all[i], all[k]) < squared(rules.gap - 1e-7))
+                return {};
+    if (!holes(all, torus.field(), rules.radius).empty())
+        return {};
+    std::sort(out.points.begin(), out.points.end(),
+              [](Spot a, Spot b) { return a.y != b.y ? a.y < b.y : a.x < b.x; });
+    return out;
 }
 
 } // namespace bastewright::points

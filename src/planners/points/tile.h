@@ -1,33 +1,32 @@
 #pragma once
 
+#include "planners/points/repeat_frame.h"
 #include "planners/points/rules.h"
 
+#include <optional>
 #include <stop_token>
 
 namespace bastewright::points {
 
-/// How the blocks of a top repeat, in inches.
-struct BlockFrame {
-    Spot first;                    ///< head-left corner of the first block
-    double pitchX = 0, pitchY = 0; ///< block and sashing
-    double blockX = 0, blockY = 0;
-    int columns = 0, rows = 0;
-
-    double lastX() const { return first.x + (columns - 1) * pitchX + blockX; }
-    double lastY() const { return first.y + (rows - 1) * pitchY + blockY; }
-};
-
-/// A pattern of points that repeats over `across` × `down` blocks with their sashing.
+/// A pattern of points that repeats over `across` × `down` blocks with their
+/// sashing.
 struct TilePattern {
     int across = 1, down = 1;
     Spots points;     ///< from the tile's head-left corner
-    int symmetry = 1; ///< size of the group of turns and mirrors it obeys
-    double room =
-        0; ///< least distance of a point from a seam, where seams leave less than is asked
+    int group = 0;    ///< turns and mirrors it obeys, see tile.cpp
+    int symmetry = 1; ///< their number
+    double room = 0;  ///< least distance of a point from a seam, where seams leave
+                      ///< less than is asked
 };
+
+/// Different distances from the tile's corner: the fewer, the easier to lay and
+/// to remember.
+std::size_t distances(const TilePattern& pattern);
 
 struct TileRequest {
     int across = 1, down = 1;
+    bool quick = false;      ///< only the first patterns that come up, without looking
+                             ///< for symmetry
     int column = 0, row = 0; ///< the block whose seams stand for all
     int steps = 2000;
     int most = 8; ///< patterns wanted
@@ -36,5 +35,11 @@ struct TileRequest {
 /// Patterns with the fewest points, the plainest first.
 std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& frame,
                                       const TileRequest& request, std::stop_token stop);
+
+/// A pattern with as many points, one of them (with its images) moved a little;
+/// none where the move that chance picked leaves something uncovered.
+std::optional<TilePattern> varied(const Rules& rules, const BlockFrame& frame,
+                                  const TileRequest& request, const TilePattern& pattern,
+                                  Dice& dice);
 
 } // namespace bastewright::points
