@@ -23,20 +23,25 @@ int schedulesFor(const Problem& problem, int effort) {
 }
 
 // Builds a schedule in a given order, work in hand before everything: so it starts at once, with
-// its people, irons and standing room sure. `person` names who is asked for an activity of one, or
-// -1.
-template <class Start, class Person>
-Schedule inOrder(const Remaining& r, Start&& start, Person&& person) {
+// its people, irons and standing room sure. `people` says who is asked for an activity (anybody who
+// may where it returns none, or not as many as it takes).
+template <class Start, class People>
+Schedule inOrder(const Remaining& r, Start&& start, People&& people) {
+    Problem problem = r.model.problem;
     std::vector<double> key;
-    std::vector<int> who;
     for (std::size_t i = 0; i < r.tasks.size(); ++i) {
         key.push_back(r.inHand.contains(i) ? 1 : -double(start(i)));
-        who.push_back(r.model.problem.activities[i].team == 1 ? person(i) : -1);
+        auto& a = problem.activities[i];
+        const std::vector<int> asked = people(i);
+        std::vector<crew::Mode> modes;
+        for (const auto& m : a.modes)
+            if (std::ranges::find(asked, m.person) != asked.end())
+                modes.push_back(m);
+        if (a.team > 0 && modes.size() >= static_cast<std::size_t>(a.team))
+            a.modes = std::move(modes);
     }
-    const auto& problem = r.model.problem;
     Schedule out;
-    crew::Decoder{problem}.build(crew::orderByKey(problem, crew::followers(problem), key), who,
-                                 out);
+    crew::Decoder{problem}.build(crew::orderByKey(problem, crew::followers(problem), key), {}, out);
     return out;
 }
 
@@ -46,12 +51,12 @@ Schedule asBefore(const Remaining& r, const std::vector<Hand>& hands) {
     return inOrder(
         r, [&r](std::size_t i) { return r.tasks[i]->start.count(); },
         [&](std::size_t i) {
-            for (const auto& m : r.model.problem.activities[i].modes)
-                if (const auto k = static_cast<std::size_t>(m.person);
-                    k < hands.size() && r.tasks[i]->people.size() == 1 &&
-                    hands[k].helper.name == r.tasks[i]->people.front())
-                    return m.person;
-            return -1;
+            std::vector<int> out;
+            for (std::size_t k = 0; k < hands.size(); ++k)
+                if (std::ranges::find(r.tasks[i]->people, hands[k].helper.name) !=
+                    r.tasks[i]->people.end())
+                    out.push_back(static_cast<int>(k));
+            return out;
         });
 }
 
@@ -61,7 +66,7 @@ Schedule handsFirst(const Remaining& r, Schedule found) {
         return found;
     return inOrder(
         r, [&found](std::size_t i) { return found.start[i]; },
-        [&found](std::size_t i) { return found.crew[i].empty() ? -1 : found.crew[i].front(); });
+        [&found](std::size_t i) { return found.crew[i]; });
 }
 
 // People dislike being sent elsewhere for nothing: the old hands are kept unless a new plan wins a

@@ -1,6 +1,7 @@
 #include "store/private/backups.h"
 
 #include "store/private/schema.h"
+#include "store/private/use_lock.h"
 
 #include <fcntl.h>
 #include <filesystem>
@@ -99,6 +100,9 @@ void syncFolderOf(const std::string& path) {
 std::optional<Finding> backUp(Database& db, const std::string& path, int keep) {
     if (keep <= 0)
         return {};
+    UseLock lock{path + ".backup-lock"};
+    if (!lock.alone())
+        return {}; // another process is making the very same backup
     const auto fresh = besideLibrary(path, "backup-new");
     try {
         if (db.number("SELECT (SELECT count(*) FROM jobs) + (SELECT count(*) FROM sessions)") == 0)

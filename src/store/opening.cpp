@@ -103,7 +103,7 @@ Stored<OpenedFile> openFile(const std::string& path, const LibraryOptions& optio
         return tl::unexpected("There is a folder where the library " + path +
                               " should be. Move it away.");
 
-    UseLock lock{besideLibrary(path, "lock")};
+    UseLock lock{path + ".lock"};
     if (!lock.share(options.busyMs))
         return tl::unexpected("Another window of the program is mending the library " + path +
                               ". Try again in a moment.");

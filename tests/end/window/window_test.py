@@ -1,0 +1,141 @@
+"""Drives the built program as a person would: under a display of its own, with real clicks.
+
+Opens an example, waits for the plan, starts a session, ticks steps and zones, kills the program with
+no warning, starts it again: it is at the table, and every tick that was shown is there.
+"""
+
+import os
+import shutil
+import signal
+import sqlite3
+import subprocess
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+WAIT = 60  # seconds for a plan or a slow machine
+
+
+class Display:
+    """An X server without a screen, on the first number that is free."""
+
+    def __enter__(self):
+        read, write = os.pipe()
+        self.process = subprocess.Popen(
+            ["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x800x24", "-nolisten", "tcp"],
+            pass_fds=[write], stderr=subprocess.DEVNULL)
+        os.close(write)
+        with os.fdopen(read) as pipe:
+            self.name = ":" + pipe.readline().strip()
+        return self
+
+    def __exit__(self, *unused):
+        self.process.terminate()
+        self.process.wait()
+
+
+class Program:
+    def __init__(self, executable, display, home):
+        self.places = Path(home) / "places"
+        self.places.unlink(missing_ok=True)
+        self.environment = {
+            "PATH": os.environ["PATH"], "HOME": home, "DISPLAY": display.name,
+            "XDG_RUNTIME_DIR": home, "XDG_DATA_HOME": home + "/data", "XDG_CONFIG_HOME": home + "/config",
+            "QT_QPA_PLATFORM": "xcb", "LC_ALL": "C.UTF-8", "BASTEWRIGHT_TELL_PLACES": str(self.places)}
+        self.process = subprocess.Popen([executable], env=self.environment)
+
+    def look(self):
+        try:
+            lines = self.places.read_text().splitlines()
+        except FileNotFoundError:
+            return {}
+        found = {}
+        for line in lines:
+            name, x, y, enabled = line.rsplit(" ", 3)
+            if enabled == "1":
+                found.setdefault(name, (int(x), int(y)))
+        return found
+
+    def wait_for(self, name):
+        end = time.monotonic() + WAIT
+        while time.monotonic() < end:
+            if self.process.poll() is not None:
+                raise AssertionError(f"the program ended with {self.process.returncode}")
+            if name in (seen := self.look()):
+                return seen[name]
+            time.sleep(0.1)
+        raise AssertionError(f"nothing called '{name}' to tap; there is {sorted(self.look())}")
+
+    def tap(self, name):
+        self.wait_for(name)
+        time.sleep(0.4)  # until sheets and lists stand still
+        x, y = self.wait_for(name)
+        subprocess.run(["xdotool", "mousemove", str(x), str(y), "sleep", "0.05", "click", "1"],
+                       env=self.environment, check=True)
+        time.sleep(0.4)
+
+    def kill(self):
+        self.process.send_signal(signal.SIGKILL)
+        self.process.wait()
+
+
+def events(home):
+    """What the library holds, read without the program."""
+    library = next(Path(home, "data").rglob("*.sqlite*"), None) or next(
+        p for p in Path(home, "data").rglob("*") if p.is_file() and p.read_bytes()[:15] == b"SQLite format 3")
+    copy = Path(home, "copy")
+    shutil.rmtree(copy, ignore_errors=True)
+    copy.mkdir()
+    for part in library.parent.glob(library.name.removesuffix("-wal").removesuffix("-shm") + "*"):
+        if part.is_file():
+            shutil.copy(part, copy)
+    main = copy / library.name.removesuffix("-wal").removesuffix("-shm")
+    with sqlite3.connect(main) as connection:
+        return [row[0] for row in connection.execute("SELECT count(*) FROM events")][0]
+
+
+def zones(program):
+    return sorted(n for n in program.look() if n.startswith("zone-"))
+
+
+def main(executable):
+    with tempfile.TemporaryDirectory() as home, Display() as display:
+        program = Program(executable, display, home)
+        program.tap("showExamples")
+        program.tap("example0")
+        program.tap("toTable")
+        program.wait_for("step")
+        before = events(home)
+        for _ in range(4):  # backing, batting, top, clamps
+            program.tap("step")
+        first = zones(program)
+        assert len(first) >= 2, first
+        program.tap(first[0])
+        program.tap(first[1])
+        program.tap(first[0])  # a second tap closes it
+        program.tap("tableUndo")  # and is taken back
+        stored = events(home)
+        assert stored == before + 8, f"{stored - before} of 8 ticks are stored"
+        program.kill()
+
+        program = Program(executable, display, home)
+        program.wait_for("step")  # back at the table, not on the shelf
+        assert zones(program) == first
+        assert events(home) == stored
+        program.tap("tableUndo")  # takes back the tick before: the second zone is waiting again
+        program.tap("tableUndo")
+        assert events(home) == stored + 2
+        program.tap("leaveTable")
+        program.wait_for("sheets")
+        program.tap("sheets")
+        end = time.monotonic() + WAIT
+        while not list(Path(home).rglob("*.pdf")):
+            assert time.monotonic() < end, "no sheets were written"
+            time.sleep(0.2)
+        program.kill()
+    print("1 passed, 0 failed")
+
+
+if __name__ == "__main__":
+    main(sys.argv[1])
