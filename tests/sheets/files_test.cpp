@@ -1,0 +1,127 @@
+#include "promises.h"
+#include "sheets/exchange/pass_pictures.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFontDatabase>
+#include <QImage>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSvgRenderer>
+
+namespace bastewright {
+namespace {
+
+TEST(SheetFiles, oneFileNamedForJobAndPaper) {
+    const Written w{fixture::harbourLights()};
+    EXPECT_EQ(QDir{w.folder.path()}.entryList(QDir::Files | QDir::Hidden),
+              QStringList{"harbour-lights-a4.pdf"});
+}
+
+TEST(SheetFiles, namesAreSafeInAnyFileSystem) {
+    Session s = fixture::harbourLights();
+    const auto name = [&](const char* job) {
+        s.jobs[0].name = job;
+        return sheetsFileName(s, {.paper = Paper::letter});
+    };
+    EXPECT_EQ(name("Harbour Lights"), "harbour-lights-letter.pdf");
+    EXPECT_EQ(name("../../etc/passwd"), "etc-passwd-letter.pdf");
+    EXPECT_EQ(name("A: \"B\" <C>|*?"), "a-b-c-letter.pdf");
+    EXPECT_EQ(name(""), "quilt-letter.pdf");
+    EXPECT_EQ(name("…"), "quilt-letter.pdf");
+    EXPECT_EQ(name("Überwurf für Zoë"), "überwurf-für-zoë-letter.pdf");
+    EXPECT_LT(name(std::string(120, 'x').c_str()).size(), 70u);
+}
+
+TEST(SheetFiles, theFolderIsMade) {
+    const QTemporaryDir dir;
+    const Session s = fixture::harbourLights();
+    const auto files = writeSheets(s, fixture::planByHand(s), dir.filePath("a/b").toStdString());
+    ASSERT_TRUE(files);
+    EXPECT_TRUE(QFile::exists(dir.filePath("a/b/harbour-lights-a4.pdf")));
+}
+
+TEST(SheetFiles, anOlderFileIsReplacedWhole) {
+    const QTemporaryDir dir;
+    const QString path = dir.filePath("harbour-lights-a4.pdf");
+    QFile old{path};
+    ASSERT_TRUE(old.open(QIODevice::WriteOnly));
+    old.write(QByteArray(5'000'000, 'x'));
+    old.close();
+    const Session s = fixture::harbourLights();
+    ASSERT_TRUE(writeSheets(s, fixture::planByHand(s), dir.path().toStdString()));
+    ASSERT_TRUE(old.open(QIODevice::ReadOnly));
+    const QByteArray now = old.readAll();
+    EXPECT_TRUE(now.startsWith("%PDF"));
+    EXPECT_TRUE(now.trimmed().endsWith("%%EOF"));
+    EXPECT_LT(now.size(), 5'000'000);
+}
+
+TEST(SheetFiles, whatCannotBeDoneIsOneSentence) {
+    const QTemporaryDir dir;
+    QFile file{dir.filePath("file")};
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    const Session s = fixture::harbourLights();
+    const Plan plan = fixture::planByHand(s);
+    const auto inFile = writeSheets(s, plan, dir.filePath("file/sub").toStdString());
+    ASSERT_FALSE(inFile);
+    EXPECT_TRUE(inFile.error().ends_with("cannot be made.")) << inFile.error();
+
+    ASSERT_TRUE(QDir{}.mkpath(dir.filePath("taken/harbour-lights-a4.pdf")));
+    const auto overFolder = writeSheets(s, plan, dir.filePath("taken").toStdString());
+    ASSERT_FALSE(overFolder);
+    EXPECT_NE(overFolder.error().find("cannot be written"), std::string::npos)
+        << overFolder.error();
+
+    EXPECT_FALSE(writeSheets(s, Plan{}, dir.path().toStdString()));
+}
+
+TEST(SheetFiles, leadOrHelpersAlone) {
+    SKIP_WITHOUT_POPPLER();
+    const Session s = fixture::harbourLights();
+    const auto all = pdf::pageSizes(Written{s}.path).size();
+    const auto lead = pdf::pageSizes(Written{s, {.helpers = false}}.path).size();
+    const auto helpers = pdf::pageSizes(Written{s, {.lead = false}}.path).size();
+    EXPECT_GT(lead, 0u);
+    EXPECT_GT(helpers, 3u);
+    EXPECT_EQ(lead + helpers, all);
+}
+
+// The reader of glyphs must see a missing one, or its silence would prove nothing.
+TEST(SheetFiles, aMissingGlyphWouldBeSeen) {
+    const QTemporaryDir dir;
+    QFont font{QStringLiteral("DejaVu Sans")};
+    font.setPixelSize(40);
+    font.setStyleStrategy(QFont::NoFontMerging);
+    {
+        QPdfWriter writer{dir.filePath("m.pdf")};
+        QPainter painter{&writer};
+        painter.setFont(font);
+        painter.drawText(100, 100, QStringLiteral("A\u79CBB"));
+    }
+    QFile file{dir.filePath("m.pdf")};
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(pdf::missingGlyphs(file.readAll()), 1);
+}
+
+TEST(PassPictures, oneForEveryPassAndReadable) {
+    const Session s = fixture::twoQuilts();
+    const Plan plan = fixture::planByHand(s);
+    const auto passes = plan.quilts[0].passes.size() + plan.quilts[1].passes.size();
+    const QTemporaryDir dir;
+    const auto svg = writePassPictures(s, plan, dir.path().toStdString(), PictureFormat::svg);
+    const auto png = writePassPictures(s, plan, dir.path().toStdString(), PictureFormat::png);
+    ASSERT_TRUE(svg && png);
+    EXPECT_EQ(svg->size(), passes);
+    EXPECT_EQ(png->size(), passes);
+    for (const auto& path : *svg) {
+        QSvgRenderer renderer{QString::fromStdString(path)};
+        EXPECT_TRUE(renderer.isValid()) << path;
+    }
+    for (const auto& path : *png)
+        EXPECT_FALSE(QImage{QString::fromStdString(path)}.isNull()) << path;
+    EXPECT_EQ(QDir{dir.path()}.entryList(QDir::Files).size(), int(2 * passes));
+}
+
+} // namespace
+} // namespace bastewright

@@ -1,0 +1,115 @@
+#include "pdf_reader.h"
+
+#include <QDir>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+
+namespace bastewright::pdf {
+namespace {
+
+QString run(const QString& tool, const QStringList& arguments) {
+    QProcess process;
+    process.start(tool, arguments);
+    process.waitForFinished(120'000);
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+} // namespace
+
+QString missingTool() {
+    for (const char* tool : {"pdfinfo", "pdftotext", "pdffonts", "pdftoppm"})
+        if (QStandardPaths::findExecutable(QString::fromLatin1(tool)).isEmpty())
+            return QString::fromLatin1(tool);
+    return {};
+}
+
+std::vector<PageSize> pageSizes(const QString& path) {
+    std::vector<PageSize> sizes;
+    static const QRegularExpression line{
+        QStringLiteral(R"(Page +\d+ size: +([\d.]+) x ([\d.]+) pts)")};
+    auto found = line.globalMatch(
+        run(QStringLiteral("pdfinfo"), {QStringLiteral("-f"), QStringLiteral("1"),
+                                        QStringLiteral("-l"), QStringLiteral("9999"), path}));
+    while (found.hasNext()) {
+        const auto m = found.next();
+        sizes.push_back({m.captured(1).toDouble(), m.captured(2).toDouble()});
+    }
+    return sizes;
+}
+
+QString documentTitle(const QString& path) {
+    static const QRegularExpression line{QStringLiteral(R"(Title: +(.*))")};
+    return line.match(run(QStringLiteral("pdfinfo"), {path})).captured(1).trimmed();
+}
+
+QString normalised(const QString& text) {
+    QString out;
+    for (const QChar c : text.normalized(QString::NormalizationForm_KC))
+        if (c.category() != QChar::Other_Format)
+            out += c;
+    return out.simplified();
+}
+
+std::vector<QString> pageTexts(const QString& path) {
+    std::vector<QString> pages;
+    QStringList raw =
+        run(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), path, QStringLiteral("-")})
+            .split(QChar{'\f'});
+    if (!raw.isEmpty() && raw.back().trimmed().isEmpty())
+        raw.removeLast();
+    for (const QString& page : raw)
+        pages.push_back(normalised(page));
+    return pages;
+}
+
+std::vector<FontLine> fonts(const QString& path) {
+    std::vector<FontLine> out;
+    const QStringList lines =
+        run(QStringLiteral("pdffonts"), {path}).split(QChar{'\n'}, Qt::SkipEmptyParts);
+    for (qsizetype i = 2; i < lines.size(); ++i) { // two lines of headings
+        const QStringList words = lines[i].simplified().split(QChar{' '});
+        // … emb sub uni object generation
+        out.push_back(
+            {words.front(), words.size() > 5 && words[words.size() - 5] == QLatin1String("yes")});
+    }
+    return out;
+}
+
+std::vector<QImage> pictures(const QString& path, int dotsPerInch) {
+    const QTemporaryDir dir;
+    run(QStringLiteral("pdftoppm"),
+        {QStringLiteral("-gray"), QStringLiteral("-r"), QString::number(dotsPerInch), path,
+         dir.filePath(QStringLiteral("p"))});
+    std::vector<QImage> out;
+    for (const QString& name : QDir{dir.path()}.entryList(QDir::Files, QDir::Name))
+        out.emplace_back(dir.filePath(name));
+    return out;
+}
+
+int missingGlyphs(const QByteArray& file) {
+    int missing = 0;
+    static const QRegularExpression shown{QStringLiteral("<([0-9a-fA-F]+)>")};
+    for (qsizetype at = file.indexOf("stream\n"); at >= 0; at = file.indexOf("stream\n", at + 1)) {
+        const QByteArray dictionary =
+            file.mid(file.lastIndexOf("obj", at), at - file.lastIndexOf("obj", at));
+        if (file.mid(at - 3, 3) == "end" || !dictionary.contains("/FlateDecode"))
+            continue;
+        const qsizetype from = at + 7, to = file.indexOf("endstream", from);
+        // qUncompress wants the expected length in front; any will do.
+        const QByteArray content =
+            qUncompress(QByteArray::fromHex("00010000") + file.mid(from, to - from));
+        if (!content.contains("BT") || !content.contains("Tj"))
+            continue;
+        auto strings = shown.globalMatch(QString::fromLatin1(content));
+        while (strings.hasNext()) {
+            const QString hex = strings.next().captured(1);
+            for (qsizetype i = 0; i + 4 <= hex.size(); i += 4)
+                missing += QStringView{hex}.mid(i, 4) == QLatin1String("0000");
+        }
+    }
+    return missing;
+}
+
+} // namespace bastewright::pdf

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <QByteArray>
+#include <QImage>
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+/// Reads sheets back with programs that had no part in writing them (poppler-utils).
+namespace bastewright::pdf {
+
+/// The first of the tools that is not installed; empty where all are there. Tests skip loudly on
+/// it.
+QString missingTool();
+
+/// Width and height of every page in points, as pdfinfo gives them.
+struct PageSize {
+    double width = 0, height = 0;
+};
+std::vector<PageSize> pageSizes(const QString& path);
+QString documentTitle(const QString& path);
+
+/// Text of every page in the order it was drawn, compatibility characters (ligatures, no-break
+/// spaces) taken apart (NFKC), marks of direction left out, all white space one space.
+std::vector<QString> pageTexts(const QString& path);
+
+/// Same rule for a text to compare with.
+QString normalised(const QString& text);
+
+struct FontLine {
+    QString name;
+    bool embedded = false;
+};
+std::vector<FontLine> fonts(const QString& path);
+
+/// Every page as a grey picture.
+std::vector<QImage> pictures(const QString& path, int dotsPerInch);
+
+/// How often glyph 0, the mark for a missing glyph, is shown in the file's own content streams.
+int missingGlyphs(const QByteArray& file);
+
+} // namespace bastewright::pdf

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "written.h"
+
+/// What has to hold for the sheets of every plan; used on plans made by hand and by the planner.
+namespace bastewright {
+
+/// Every helper's own pages, and nobody else's, hold that helper's zone tasks with the plan's times
+/// and counts: the set of "time zone: work count" lines is equal to the plan's. Times of team tasks
+/// too.
+void expectEverybodysTasks(const Written& w);
+
+/// The lead's pages hold all zones, counts of passes, times and people.
+void expectLeadKnowsAll(const Written& w);
+
+/// Exact page size, embedded fonts, no missing glyph, 12 mm of white all round, a title.
+void expectGoodForm(const Written& w, Paper paper);
+
+} // namespace bastewright
