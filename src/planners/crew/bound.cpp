@@ -28,11 +28,24 @@ public:
             place_[ix(order_[k])] = static_cast<int>(k);
         for (const int i : order_)
             visit(i);
+        const auto next = followers(problem);
+        std::vector<int> last;
+        for (const int i : order_)
+            if (next[ix(i)].empty())
+                last.push_back(i);
+        // Of a whole session the work against the hours says as much, and sooner.
+        if (order_.size() <= kSmall)
+            end_ = stageEnd(gateOf(last), last);
     }
 
     const std::vector<int>& starts() const { return start_; }
 
+    /// When everything can have ended.
+    int end() const { return end_; }
+
 private:
+    static constexpr std::size_t kSmall = 300;
+
     void visit(int i) {
         const auto& after = problem_.at(i).after;
         int start = std::max(problem_.from, firstHour(problem_.at(i)));
@@ -40,7 +53,7 @@ private:
             start = std::max(start, std::min(kNever, start_[ix(b)] + shortest(problem_.at(b))));
         gate_[ix(i)] = gateOf(after);
         if (after.size() > 1)
-            start = std::max(start, stageEnd(i));
+            start = std::max(start, stageEnd(gate_[ix(i)], after));
         start_[ix(i)] = start;
     }
 
@@ -74,9 +87,9 @@ private:
         return gate;
     }
 
-    int stageEnd(int i) {
-        const int gate = gate_[ix(i)];
-        std::vector<int> stage, open = problem_.at(i).after;
+    /// How early everything between a gate and those that lead on can have ended.
+    int stageEnd(int gate, std::vector<int> open) {
+        std::vector<int> stage;
         std::vector<char>& seen = seen_;
         seen.assign(problem_.activities.size(), 0);
         while (!open.empty()) {
@@ -102,6 +115,7 @@ private:
     std::vector<int> order_, place_;
     std::vector<int> gate_; ///< the last activity every way from the beginning leads through
     std::vector<int> start_;
+    int end_ = 0;
     std::vector<char> seen_;
 };
 
@@ -139,11 +153,12 @@ int lowerBound(const Problem& problem, const BoundOptions& options) {
     if (problem.activities.empty())
         return 0;
     int branches = options.branches / 2;
-    const auto head = Heads{problem, branches}.starts();
+    const Heads heads{problem, branches};
+    const auto& head = heads.starts();
     branches = options.branches / 2;
     const Problem back = openMirror(problem);
     const auto tail = Heads{back, branches}.starts();
-    int bound = 0;
+    int bound = heads.end();
     for (int i = 0; i < problem.size(); ++i)
         bound =
             std::max(bound, std::min(kNever, head[ix(i)] + shortest(problem.at(i)) + tail[ix(i)]));
