@@ -78,7 +78,8 @@ public:
         level.key = std::move(name);
         if (level.container->contains(level.key))
             refuse(pointerTo(pointer(), level.key), "is given twice; each field is accepted once");
-        return true;
+        constexpr std::size_t kEnough = 100;
+        return problems_.size() < kEnough;
     }
 
     bool parse_error(std::size_t position, const std::string& token,
@@ -87,13 +88,13 @@ public:
         constexpr int kNumberTooLarge = 406;
         std::string text;
         if (error.id == kNumberTooLarge)
-            text = "The number " + shortened(token) + " at " + where +
+            text = "The number " + shortened(token, 30) + " at " + where +
                    " is too large; numbers up to 1e308 can be read.";
         else if (position > text_.size())
             text = "The file is not complete JSON: it ends at " + where +
                    " before everything that was opened is closed.";
         else
-            text = "The file is not JSON: at " + where + " '" + shortened(token) +
+            text = "The file is not JSON: at " + where + " '" + shortened(token, 30) +
                    "' was not expected.";
         problems_.push_back({Finding::Level::stop, "", text, ""});
         return false;
@@ -110,10 +111,6 @@ private:
     Json root_;
     std::vector<Level> open_;
     std::size_t values_ = 0;
-
-    static std::string shortened(const std::string& token) {
-        return token.size() <= 30 ? token : token.substr(0, 30) + "...";
-    }
 
     std::string pointer() const {
         std::string out;

@@ -135,7 +135,7 @@ std::string placeInWords(const std::string& pointer) {
         if (index && !words.empty())
             words.back() += " no. " + std::to_string(*index + 1);
         else
-            words.push_back(step.size() <= 40 ? step : step.substr(0, 40) + "...");
+            words.push_back(shortened(step, 40));
     }
     if (words.empty())
         return "The file";
@@ -148,19 +148,21 @@ std::string placeInWords(const std::string& pointer) {
     return out;
 }
 
+std::string shortened(const std::string& text, std::size_t most) {
+    if (text.size() <= most)
+        return text;
+    std::size_t end = most;
+    while (end > 0 && (text[end] & 0xC0) == 0x80) // not in the middle of a character
+        --end;
+    return text.substr(0, end) + "...";
+}
+
 std::string quoted(const Json& value) {
     if (value.is_object())
         return "an object";
     if (value.is_array())
         return value.empty() ? "an empty list" : "a list";
-    std::string text = compact(value);
-    if (text.size() > 48) {
-        std::size_t end = 44;
-        while ((text[end] & 0xC0) == 0x80) // not in the middle of a character
-            --end;
-        text = text.substr(0, end) + "...";
-    }
-    return text;
+    return shortened(compact(value), 48);
 }
 
 void putBack(Json& root, const std::string& pointer, const std::string& text) {

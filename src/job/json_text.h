@@ -25,7 +25,8 @@ struct JsonLimits {
 
 /// Parses UTF-8 JSON text (RFC 8259). What is not JSON, not UTF-8 or beyond a limit is one finding
 /// with line and column, and nothing is returned. A field given twice is a finding of level stop,
-/// too; the rest is still returned so that its other problems can be told. Never throws.
+/// too; the rest is still returned so that its other problems can be told, unless a hundred are
+/// given twice. Never throws.
 std::optional<Json> parseJson(std::string_view text, const JsonLimits& limits, Findings& problems);
 
 /// Prints with two spaces of indent; what fits on a line of 100 characters stays on one. Text that
@@ -37,6 +38,9 @@ std::string pointerTo(const std::string& parent, std::string_view key);
 
 /// A pointer as words: "/helpers/2/reach" is "helpers no. 3: reach".
 std::string placeInWords(const std::string& pointer);
+
+/// The first `most` bytes, whole characters only, and three dots; all of it where it is no longer.
+std::string shortened(const std::string& text, std::size_t most);
 
 /// A value as it is quoted in a sentence, shortened where long.
 std::string quoted(const Json& value);

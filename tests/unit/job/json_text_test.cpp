@@ -61,6 +61,22 @@ TEST(JsonText, RefusesAFieldGivenTwice) {
     EXPECT_THAT(read.problems.front().text, HasSubstr("top: width is given twice"));
 }
 
+TEST(JsonText, RefusesAFloodOfFieldsGivenTwice) {
+    std::string text = "{";
+    for (int i = 0; i < 400'000; ++i)
+        text += "\"a\":1,";
+    const SessionRead read = readSession(text);
+    EXPECT_FALSE(read.session);
+    EXPECT_EQ(read.problems.size(), 100u);
+}
+
+TEST(JsonText, ShortensBetweenCharacters) {
+    EXPECT_EQ(shortened("abc", 3), "abc");
+    EXPECT_EQ(shortened("abcd", 3), "abc...");
+    EXPECT_EQ(shortened("abéd", 3), "ab...");
+    EXPECT_EQ(shortened("🧵🧵", 3), "...");
+}
+
 TEST(JsonText, RefusesDeepNesting) {
     for (const std::size_t depth : {33u, 1'000'000u}) {
         std::string text = R"({"top": )" + std::string(depth, '[');
