@@ -48,6 +48,8 @@ Places after(const Places& places, StripRange strip) {
 std::optional<std::vector<Length>> placeSeams(std::span<const StripRange> strips, Length total,
                                               std::span<const KeepAway> lines,
                                               std::span<const Length> wanted) {
+    if (std::ranges::any_of(strips, [](StripRange s) { return s.most < s.least; }))
+        return std::nullopt;
     std::vector<Places> reach{{Interval{}}};
     for (std::size_t i = 0; i + 1 < strips.size(); ++i)
         reach.push_back(without(after(reach.back(), strips[i]), lines));

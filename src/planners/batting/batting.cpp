@@ -168,11 +168,12 @@ private:
     BattingOutcome notEnough(const Pool& pool, bool proven) {
         const Size extra = leastExtra(pool, unit_);
         std::string cure = "One more piece of at least " + text(extra) + " would do";
-        if (const auto pack = smallestPack(extra))
+        const auto pack = smallestPack(extra), whole = smallestPack(needed_);
+        if (pack)
             cure += "; the smallest pack that holds it is " + named(*pack);
         cure += ".";
-        if (const auto pack = smallestPack(needed_))
-            cure += " A " + named(*pack) + " pack holds all of it.";
+        if (whole && whole->name != pack->name) // what holds the whole holds the extra
+            cure += " A " + named(*whole) + " pack holds all of it.";
         if (!pool.mayTurn) {
             Pool turning = pool;
             turning.mayTurn = true;

@@ -19,7 +19,9 @@ bool clean(const JoinLayout& l) {
     return l.corners == 0 && l.alongSeams == 0;
 }
 
-JoinLayout bestOf(JoinSearch& search, const Pool& pool, const std::vector<Segment>& seams) {
+/// Nothing where the showing of trees stopped before the first.
+std::optional<JoinLayout> bestOf(JoinSearch& search, const Pool& pool,
+                                 const std::vector<Segment>& seams) {
     struct Tree {
         TreeLayouts layouts;
         Length shortest;
@@ -45,7 +47,7 @@ JoinLayout bestOf(JoinSearch& search, const Pool& pool, const std::vector<Segmen
                 break;
         }
     }
-    return std::move(*best);
+    return best;
 }
 
 } // namespace
@@ -63,10 +65,14 @@ BestJoin bestJoin(const Pool& pool, const std::vector<Segment>& backingSeams, st
         }
         if (possible == Possible::no)
             continue;
-        JoinLayout layout = bestOf(search, pool, backingSeams);
+        std::optional<JoinLayout> layout = bestOf(search, pool, backingSeams);
+        if (!layout) {
+            out.proven = false;
+            continue;
+        }
         if (!out.layout)
             last = std::min(all, k + kMoreJoins);
-        if (!out.layout || layout.corners < out.layout->corners)
+        if (!out.layout || layout->corners < out.layout->corners)
             out.layout = std::move(layout);
         if (out.layout->corners == 0)
             break;

@@ -142,11 +142,11 @@ std::vector<std::int64_t> share(const std::vector<Row>& parts, int axis, std::in
     for (const Row& p : parts)
         out.push_back(p.least[axis]);
     std::int64_t left = whole - std::accumulate(out.begin(), out.end(), std::int64_t{0});
-    // More than there is: pieces show less than one would like.
-    for (std::size_t i = 0; left < 0 && i < out.size(); ++i) {
-        const std::int64_t give = std::min(-left, out[i] - 1);
-        out[i] -= give;
-        left += give;
+    if (left < 0) { // pieces show less than one would like, each its share
+        const double part = double(whole) / double(whole - left);
+        left = whole;
+        for (std::int64_t& o : out)
+            left -= o = std::int64_t(double(o) * part);
     }
     struct Room {
         std::size_t part;

@@ -17,6 +17,9 @@ constexpr double kAreaSlack = 1 - 1e-12;
 /// found by the length of their edge.
 constexpr double kTight = 0.02;
 
+/// Nodes put on trees, for each tree asked for, before the showing of trees stops short.
+constexpr std::size_t kStepsPerTree = 500;
+
 } // namespace
 
 JoinSearch::JoinSearch(JoinProblem problem, std::uint64_t work)
@@ -277,19 +280,15 @@ std::int64_t JoinSearch::longest(const Set& set, std::int64_t width) const {
     return best;
 }
 
-/// Depth-first construction of all trees over one subset that give at least a certain rectangle.
+/// Shows, one after another, all trees over a subset that give at least a certain rectangle. The
+/// tree in hand is a stack of nodes; nothing else is kept.
 struct JoinSearch::Grown {
-    const JoinSearch& search;
-    std::size_t most;
-    std::vector<JoinTree::Node> arena{};
-    std::vector<int> low{}; ///< first type in each tree, to show parts in one order only
-    bool complete = true;
+    using Show = std::function<bool(int root)>; ///< false: enough
 
-    int push(JoinTree::Node node, int lowest) {
-        arena.push_back(node);
-        low.push_back(lowest);
-        return int(arena.size()) - 1;
-    }
+    const JoinSearch& search;
+    std::size_t steps; ///< left before it stops short
+    std::vector<JoinTree::Node> stack{};
+    std::vector<int> low{}; ///< first type in each tree, to show parts in one order only
 
     int lowestType(Key key) const {
         for (std::size_t t = 0; t < search.types_.size(); ++t)
@@ -298,77 +297,87 @@ struct JoinSearch::Grown {
         return -1;
     }
 
-    std::vector<int> grow(Key key, std::int64_t width, std::int64_t length) {
-        std::vector<int> out;
+    /// `root` limits the last join: a part of a row is not such a row itself. False where it was
+    /// told to stop, or ran out of steps.
+    enum class Root { any, notBeside, notBelow };
+    bool grow(Key key, std::int64_t width, std::int64_t length, Root root, const Show& show) {
         const Set* set = search.find(key);
-        if (!set || search.widest(*set, std::min(length, search.target_.length)) < width)
-            return out;
-        if (search.sizeOf(key) == 1) {
-            growLeaf(lowestType(key), width, length, out);
-            return out;
-        }
-        forEachPart(key, [&](Key part) {
-            for (const bool beside : {true, false})
-                join(part, key - part, width, length, beside, out);
+        if (!set || search.widest(*set, length) < width)
+            return true;
+        if (search.sizeOf(key) == 1)
+            return growLeaf(lowestType(key), width, length, show);
+        return forEachPart(key, [&](Key part) {
+            return (root == Root::notBeside || join(part, key - part, width, length, true, show)) &&
+                   (root == Root::notBelow || join(part, key - part, width, length, false, show));
         });
-        return out;
     }
 
 private:
-    void growLeaf(int type, std::int64_t width, std::int64_t length, std::vector<int>& out) {
-        const Box box = search.types_[std::size_t(type)].box;
-        if (box.width >= width && box.length >= length)
-            out.push_back(push({.item = type, .width = box.width, .length = box.length}, type));
-        if (search.problem_.mayTurn && box.width != box.length && box.length >= width &&
-            box.width >= length)
-            out.push_back(push(
-                {.item = type, .turned = true, .width = box.length, .length = box.width}, type));
+    bool with(JoinTree::Node node, int lowest, const Show& show) {
+        if (steps == 0)
+            return false;
+        --steps;
+        stack.push_back(node);
+        low.push_back(lowest);
+        const bool more = show(int(stack.size()) - 1);
+        stack.pop_back();
+        low.pop_back();
+        return more;
     }
 
-    void join(Key a, Key b, std::int64_t width, std::int64_t length, bool beside,
-              std::vector<int>& out) {
+    bool growLeaf(int type, std::int64_t width, std::int64_t length, const Show& show) {
+        const Box box = search.types_[std::size_t(type)].box;
+        if (box.width >= width && box.length >= length &&
+            !with({.item = type, .width = box.width, .length = box.length}, type, show))
+            return false;
+        if (search.problem_.mayTurn && box.width != box.length && box.length >= width &&
+            box.width >= length)
+            return with({.item = type, .turned = true, .width = box.length, .length = box.width},
+                        type, show);
+        return true;
+    }
+
+    bool join(Key a, Key b, std::int64_t width, std::int64_t length, bool beside,
+              const Show& show) {
         const Set *sa = search.find(a), *sb = search.find(b);
         if (!sa || !sb)
-            return;
-        const std::int64_t mostB = beside ? search.widest(*sb, length) : search.longest(*sb, width);
-        const std::int64_t mostA = beside ? search.widest(*sa, length) : search.longest(*sa, width);
+            return true;
         const std::int64_t goal = beside ? width : length;
+        const std::int64_t mostA = beside ? search.widest(*sa, length) : search.longest(*sa, width);
+        const std::int64_t mostB = beside ? search.widest(*sb, length) : search.longest(*sb, width);
         if (mostA < 0 || mostB < 0 || mostA + mostB < goal)
-            return;
-        const auto need = [&](std::int64_t other) {
-            return std::max<std::int64_t>(1, goal - other);
+            return true;
+        const auto growTo = [&](Key key, std::int64_t other, Root root, const Show& use) {
+            const std::int64_t need = std::max<std::int64_t>(1, goal - other);
+            return beside ? grow(key, need, length, root, use) : grow(key, width, need, root, use);
         };
-        for (const int ta : beside ? grow(a, need(mostB), length) : grow(a, width, need(mostB))) {
-            const JoinTree::Node first = arena[std::size_t(ta)];
-            const std::int64_t got = beside ? first.width : first.length;
-            for (const int tb : beside ? grow(b, need(got), length) : grow(b, width, need(got))) {
-                if (arena.size() >= most) {
-                    complete = false;
-                    return;
-                }
-                const JoinTree::Node second = arena[std::size_t(tb)];
-                // A row of several parts is one row, however it is bracketed: show it once.
-                if (second.item < 0 && second.sideBySide == beside)
-                    continue;
-                if (first.item < 0 && first.sideBySide == beside &&
-                    low[std::size_t(first.second)] > low[std::size_t(tb)])
-                    continue;
-                out.push_back(push({.first = ta,
-                                    .second = tb,
-                                    .sideBySide = beside,
-                                    .width = beside ? first.width + second.width
-                                                    : std::min(first.width, second.width),
-                                    .length = beside ? std::min(first.length, second.length)
-                                                     : first.length + second.length},
-                                   low[std::size_t(ta)]));
-            }
-        }
+        // A row of several parts is one row, however it is bracketed and ordered: it is shown once,
+        // with the row so far first and its parts by their first piece.
+        const int lowB = lowestType(b);
+        return growTo(a, mostB, Root::any, [&](int ta) {
+            const JoinTree::Node first = stack[std::size_t(ta)];
+            if (first.item < 0 && first.sideBySide == beside &&
+                low[std::size_t(first.second)] > lowB)
+                return true;
+            const Root notSame = beside ? Root::notBeside : Root::notBelow;
+            return growTo(b, beside ? first.width : first.length, notSame, [&](int tb) {
+                const JoinTree::Node second = stack[std::size_t(tb)];
+                return with({.first = ta,
+                             .second = tb,
+                             .sideBySide = beside,
+                             .width = beside ? first.width + second.width
+                                             : std::min(first.width, second.width),
+                             .length = beside ? std::min(first.length, second.length)
+                                              : first.length + second.length},
+                            low[std::size_t(ta)], show);
+            });
+        });
     }
 
     /// Every part of a subset that holds its first piece and leaves something: by counting through
     /// the parts, or through the subsets that were built, whichever are fewer.
     template <class F>
-    void forEachPart(Key key, F&& use) {
+    bool forEachPart(Key key, F&& use) {
         std::vector<std::size_t> present;
         double parts = 1;
         for (std::size_t t = 0; t < search.types_.size(); ++t)
@@ -384,32 +393,29 @@ private:
         if (double(built) < parts) {
             for (int i = 1; i < size; ++i)
                 for (const Set& s : search.levels_[std::size_t(i)].sets)
-                    if (complete && (s.key & first) != 0 && search.within(s.key, key))
-                        use(s.key);
-            return;
+                    if ((s.key & first) != 0 && search.within(s.key, key) && !use(s.key))
+                        return false;
+            return true;
         }
-        const auto walk = [&](const auto& self, std::size_t i, Key part) -> void {
-            if (!complete)
-                return;
-            if (i == present.size()) {
-                if (part != key)
-                    use(part);
-                return;
-            }
+        const auto walk = [&](const auto& self, std::size_t i, Key part) -> bool {
+            if (i == present.size())
+                return part == key || use(part);
             const Key one = Key{1} << search.types_[present[i]].shift;
             const int have = search.countOf(key, present[i]);
             for (int n = i == 0 ? 1 : 0; n <= have; ++n)
-                self(self, i + 1, part + Key(n) * one);
+                if (!self(self, i + 1, part + Key(n) * one))
+                    return false;
+            return true;
         };
-        walk(walk, 0, 0);
+        return walk(walk, 0, 0);
     }
 };
 
-JoinTree JoinSearch::treeOf(const std::vector<JoinTree::Node>& arena, int root) const {
+JoinTree JoinSearch::treeOf(const std::vector<JoinTree::Node>& nodes, int root) const {
     JoinTree tree;
     std::vector<std::size_t> taken(types_.size());
     const auto copy = [&](const auto& self, int at) -> int {
-        JoinTree::Node node = arena[std::size_t(at)];
+        JoinTree::Node node = nodes[std::size_t(at)];
         if (node.item >= 0) {
             const auto type = std::size_t(node.item);
             node.item = types_[type].items[taken[type]++];
@@ -426,19 +432,14 @@ JoinTree JoinSearch::treeOf(const std::vector<JoinTree::Node>& arena, int root) 
 
 bool JoinSearch::visitTrees(std::size_t mostTrees,
                             const std::function<bool(const JoinTree&)>& visit) {
-    bool all = true;
+    Grown grown{*this, kStepsPerTree * mostTrees};
     std::size_t shown = 0;
-    for (const Key key : full_) {
-        Grown grown{*this, 40 * mostTrees};
-        for (const int root : grown.grow(key, target_.width, target_.length)) {
-            if (shown++ == mostTrees)
-                return false;
-            if (!visit(treeOf(grown.arena, root)))
-                return false;
-        }
-        all = all && grown.complete;
-    }
-    return all;
+    for (const Key key : full_)
+        if (!grown.grow(key, target_.width, target_.length, Grown::Root::any, [&](int root) {
+                return visit(treeOf(grown.stack, root)) && ++shown < mostTrees;
+            }))
+            return false;
+    return true;
 }
 
 std::vector<JoinSearch::Assembly> JoinSearch::assemblies(int mostPieces) {

@@ -112,7 +112,7 @@ private:
     std::int64_t longest(const Set& set, std::int64_t width) const;
 
     struct Grown; // trees under construction
-    JoinTree treeOf(const std::vector<JoinTree::Node>& arena, int root) const;
+    JoinTree treeOf(const std::vector<JoinTree::Node>& nodes, int root) const;
 
     JoinProblem problem_;
     std::uint64_t work_;
