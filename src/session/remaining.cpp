@@ -29,6 +29,20 @@ public:
         , now_{now} {}
 
     void draftAll(Remaining& out) {
+        draftTasks(out);
+        if (hands_.empty() && !nobodys_.empty())
+            out.findings.push_back({Finding::Level::stop, "/helpers", "Nobody is at the table.",
+                                    "Report who is there, then plan again."});
+        else
+            for (const auto& [work, where] : nobodys_)
+                out.findings.push_back({Finding::Level::stop, "/helpers",
+                                        sentence(work.first, where, work.second),
+                                        "Ask somebody who can to come to the table, then plan "
+                                        "again."});
+    }
+
+private:
+    void draftTasks(Remaining& out) {
         std::map<std::string_view, int> place;
         for (const auto& t : plan_.tasks) {
             if (state_.doneTasks.contains(t.id) || t.job < 0 || t.job >= index_.quilts())
@@ -43,7 +57,6 @@ public:
         }
     }
 
-private:
     const QuiltPlan& quilt(const Task& t) const {
         return plan_.quilts[static_cast<std::size_t>(t.job)];
     }
@@ -57,7 +70,7 @@ private:
     TaskDraft draftOf(const Task& t, Remaining& out) {
         TaskDraft d{.kind = t.kind, .job = t.job, .pass = t.pass};
         if (isZoneWork(t.kind))
-            zoneWork(t, d, out);
+            zoneWork(t, d);
         else if (t.kind == TaskKind::cool)
             d = {.kind = t.kind,
                  .job = t.job,
@@ -69,11 +82,11 @@ private:
         return d;
     }
 
-    void zoneWork(const Task& t, TaskDraft& d, Remaining& out) {
+    void zoneWork(const Task& t, TaskDraft& d) {
         const auto& zones = quilt(t).zones;
         const auto zone = std::ranges::find(zones, t.zone, &Zone::id);
         if (zone == zones.end())
-            return leaveToNobody(t, d, out, "its zone is not in the plan");
+            return leaveToNobody(t, d, "its zone is not in the plan");
         d.zone = static_cast<int>(zone - zones.begin());
         // A shared zone's points are shared out evenly.
         const auto sharers = index_.zoneTasks(t.job, t.zone, t.kind, index_.fromBack(t)).size();
@@ -84,7 +97,7 @@ private:
                    .closes = t.kind == TaskKind::closePins,
                    .reach = true};
         if (d.needs.irons && session_.setting.room.irons < 1)
-            return leaveToNobody(t, d, out, "there is no iron");
+            return leaveToNobody(t, d, "there is no iron");
         const auto& surface = quilt(t).surface;
         const bool anybody = std::ranges::any_of(hands_, [&](const Hand& h) {
             return crew::may(h.helper, d.needs) &&
@@ -93,27 +106,31 @@ private:
                         .empty();
         });
         if (!anybody)
-            leaveToNobody(t, d, out,
+            leaveToNobody(t, d,
                           d.needs.irons    ? "nobody left may iron and reaches it"
                           : d.needs.closes ? "nobody left closes pins and reaches it"
                                            : "nobody left reaches all of it from an open side");
     }
 
     // Work without anybody keeps its place in the order, and its time at pace 1.
-    void leaveToNobody(const Task& t, TaskDraft& d, Remaining& out, const std::string& why) {
+    void leaveToNobody(const Task& t, TaskDraft& d, const std::string& why) {
         d.effort = {.byHand = 0, .fixed = crew::secondsAt(d.effort, 1)};
         d.team = 0;
         d.needs = {};
-        const auto what = spoken(t.kind);
-        std::string text{what};
-        text.append(" of ")
-            .append(t.zone.empty() ? "pass " + std::to_string(t.pass) : "zone " + t.zone)
-            .append(" is left to nobody: ")
-            .append(why)
-            .append(".");
+        nobodys_[{t.kind, why}].push_back(t.zone.empty() ? std::to_string(t.pass) : t.zone);
+    }
+
+    static std::string sentence(TaskKind kind, const std::vector<std::string>& where,
+                                const std::string& why) {
+        std::string text{spoken(kind)};
         text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
-        out.findings.push_back({Finding::Level::stop, "/helpers", std::move(text),
-                                "Ask somebody who can to come to the table, then plan again."});
+        text.append(isZoneWork(kind) ? " of zone" : " of pass")
+            .append(where.size() == 1  ? ""
+                    : isZoneWork(kind) ? "s"
+                                       : "es");
+        for (std::size_t i = 0; i < where.size(); ++i)
+            text.append(i == 0 ? " " : ", ").append(where[i]);
+        return text.append(" is left to nobody: ").append(why).append(".");
     }
 
     // The same rules as for a first plan (docs/computation/crew.md, "Tasks"): as many hands as the
@@ -161,7 +178,7 @@ private:
             break;
         }
         if (hands_.empty())
-            return leaveToNobody(t, d, out, "nobody is at the table");
+            return leaveToNobody(t, d, "nobody is at the table");
         const auto when = std::max(t.start, now_) - now_;
         if (d.needs.lifts) {
             const auto lifters = count(d.needs, when);
@@ -218,7 +235,24 @@ private:
     const LiveState& state_;
     const std::vector<Hand>& hands_;
     Seconds now_;
+    /// Zones or passes of the work nobody can do, by its kind and the reason.
+    std::map<std::pair<TaskKind, std::string>, std::vector<std::string>> nobodys_;
 };
+
+// Binds a mode to the place where its person stands already.
+void standAt(const StandingPlace& place, crew::Mode& mode, crew::Model& model) {
+    auto& spots = model.problem.spots;
+    for (int k = mode.firstSpot; k < mode.endSpot; ++k) {
+        const crew::Spot spot = spots[static_cast<std::size_t>(k)];
+        if (model.edges[static_cast<std::size_t>(spot.strip)].side != place.side)
+            continue;
+        const auto at = place.along.lo.nm();
+        mode.firstSpot = static_cast<int>(spots.size());
+        mode.endSpot = mode.firstSpot + 1;
+        spots.push_back({.strip = spot.strip, .lo = at, .hi = at, .want = at});
+        return;
+    }
+}
 
 // Hands work in hand to shadows of its people, who are free at once and do nothing else; the people
 // themselves are free when it is done.
@@ -250,6 +284,8 @@ void keepInHand(std::size_t activity, const ReplanOptions& options, const std::v
         r.shadows.push_back(static_cast<std::size_t>(mode.person));
         mode.person = static_cast<int>(people.size());
         mode.seconds = seconds;
+        if (!task.places.empty())
+            standAt(task.places.front(), mode, r.model);
         people.push_back({});
     }
     a.modes = std::move(own);

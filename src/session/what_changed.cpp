@@ -87,7 +87,10 @@ std::vector<std::string> whatChanged(const Plan& before, const Plan& after,
                 .append(work);
         line.append(ids.size() == 1 ? " of zone " : " of zones ").append(listed(ids));
         if (!left.empty())
-            line.append(came.empty() ? ", which was with " : " from ").append(listed(left));
+            line.append(!came.empty()     ? " from "
+                        : ids.size() == 1 ? ", which was with "
+                                          : ", which were with ")
+                .append(listed(left));
         handsChanged.push_back(line.append("."));
     }
     out.insert(out.begin(), handsChanged.begin(), handsChanged.end());
