@@ -91,8 +91,9 @@ std::vector<Column> columnsOf(const Problem& problem, const std::vector<Bolt>& b
             // With the threads: n side by side from one piece across the cloth, just long enough.
             const Length missing =
                 height + 2 * (hand.count + n - 1) * seam - hand.count * hand.most;
-            const Length least = roundedUpDivision(missing, n);
-            if (n <= abreast && hand.count + n >= 2 && least > 2 * seam) {
+            const Length least =
+                std::max(roundedUpDivision(std::max(missing, Length{}), n), kLeastStrip + 2 * seam);
+            if (n <= abreast && hand.count + n >= 2) {
                 const Length clear = 2 * joinClear(problem);
                 for (const Length more :
                      {Length{}, roundedUpDivision(clear, hand.count + n), clear})

@@ -1,0 +1,184 @@
+#include "planners/backing/backing.h"
+#include "planners/batting/batting.h"
+#include "planners/batting/join_search.h"
+#include "property/layers/dissections.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <ctime>
+#include <functional>
+#include <random>
+#include <string>
+#include <vector>
+
+/// Times of the two layer planners, in processor time, beside what they are meant to take; and how
+/// much cloth the layouts save. Exit status 1 where a mean exceeds its limit.
+namespace {
+
+using namespace bastewright;
+
+double processorMs() {
+    std::timespec t{};
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &t);
+    return double(t.tv_sec) * 1e3 + double(t.tv_nsec) * 1e-6;
+}
+
+bool within = true;
+
+/// Runs every case once; `run` says whether it was solved.
+void measure(const char* what, int cases, double limitMs, const std::function<bool(int)>& run) {
+    double sum = 0, worst = 0;
+    int solved = 0;
+    for (int i = 0; i < cases; ++i) {
+        const double from = processorMs();
+        solved += run(i);
+        const double ms = processorMs() - from;
+        sum += ms;
+        worst = std::max(worst, ms);
+    }
+    const double mean = sum / cases;
+    within = within && mean <= limitMs && solved == cases;
+    std::printf("%-46s %3d of %3d  mean %9.3f ms  worst %9.3f ms  limit %7.1f ms\n", what, solved,
+                cases, mean, worst, limitMs);
+}
+
+Job clothJob(int usable) {
+    Job job;
+    job.backing.fabrics = {{.name = "cloth", .usableWidth = Length::inches(usable)}};
+    return job;
+}
+
+void backingTimes() {
+    measure("backing, one cloth, with list and nearest miss", 400, 1, [](int i) {
+        return planBacking(clothJob(36 + i % 9),
+                           {Length::inches(44 + i % 80), Length::inches(44 + 7 * i % 84)})
+            .plan.has_value();
+    });
+    for (const int cloths : {2, 4, 8, 12})
+        measure(
+            ("backing, " + std::to_string(cloths) + " cloths, some on hand").c_str(), 40,
+            cloths <= 4 ? 5 : 50, [&](int i) {
+                std::mt19937_64 random{std::uint64_t(i)};
+                Job job;
+                for (int f = 0; f < cloths; ++f)
+                    job.backing.fabrics.push_back(
+                        {.name = std::to_string(f),
+                         .usableWidth = Length::inches(36 + std::int64_t(random() % 9)),
+                         .onHand = Length::inches(std::int64_t(random() % 2 * random() % 170))});
+                return planBacking(job, {Length::inches(60 + std::int64_t(random() % 60)),
+                                         Length::inches(60 + std::int64_t(random() % 60))})
+                    .plan.has_value();
+            });
+}
+
+/// Bought length with pieced panels against plain ones, over all quilts of 40 … 120 in by fours.
+void backingRatios() {
+    int cheaper = 0, columnCheaper = 0, across = 0, all = 0;
+    double saved = 0;
+    BackingOptions options;
+    for (int w = 40; w <= 120; w += 4)
+        for (int l = 40; l <= 120; l += 4) {
+            Job job = clothJob(42);
+            const Size needed{Length::inches(w + 8), Length::inches(l + 8)};
+            const auto pieced = planBacking(job, needed, options);
+            job.backing.column = false;
+            const auto plain = planBacking(job, needed, options);
+            const double a = plain.plan->buy[0].length.in(), b = pieced.plan->buy[0].length.in();
+            ++all;
+            across += !pieced.plan->along;
+            cheaper += b < a;
+            saved += b < a ? 1 - b / a : 0;
+            columnCheaper += !pieced.plan->alternatives.front().wanted.empty();
+        }
+    std::printf(
+        "of %d quilts at 42 in: a pieced panel is cheaper in %d (mean %.0f %%), a column of "
+        "another cloth cheaper still in %d, across wins in %d\n",
+        all, cheaper, 100 * saved / std::max(cheaper, 1), columnCheaper, across);
+}
+
+/// A batting of 92 × 116 in cut into n pieces by straight cuts; each `spare` larger than needed.
+Job plantedJob(int seed, int n, int decoys, bool turn, double spare) {
+    std::mt19937_64 random{std::uint64_t(seed)};
+    Job job;
+    job.batting.mayTurn = turn;
+    auto& pieces = job.batting.pieces;
+    const std::function<void(double, double, int)> cut = [&](double w, double l, int parts) {
+        if (parts == 1) {
+            const bool swap = turn && random() % 2 == 0;
+            const Length a = Length::nearestInches(w + 2.5 + spare);
+            const Length b = Length::nearestInches(l + 2.5 + spare);
+            pieces.push_back({std::to_string(pieces.size()), swap ? b : a, swap ? a : b, 1});
+            return;
+        }
+        const int first = 1 + int(random() % std::uint64_t(parts - 1));
+        const bool upright = (w > l) != (random() % 4 == 0);
+        const double whole = upright ? w : l;
+        const double at =
+            std::clamp(double(int(4 * whole * first / parts)) / 4, 0.25, whole - 0.25);
+        cut(upright ? at : w, upright ? l : at, first);
+        cut(upright ? w - at : w, upright ? l : l - at, parts - first);
+    };
+    cut(92 - 1.5, 116 - 1.5, n);
+    for (int d = 0; d < decoys; ++d)
+        pieces.push_back({"decoy " + std::to_string(d),
+                          Length::inches(10 + std::int64_t(random() % 20)),
+                          Length::inches(10 + std::int64_t(random() % 30)), 1});
+    return job;
+}
+
+void battingTimes() {
+    struct Kind {
+        const char* what;
+        int pieces, decoys;
+        bool turn;
+        double spare, limitMs;
+    };
+    for (const Kind k : {Kind{"batting, 10 pieces", 10, 0, false, 0, 5},
+                         Kind{"batting, 10 pieces, 1/2 in spare", 10, 0, false, 0.5, 5},
+                         Kind{"batting, 12 pieces", 12, 0, false, 0, 50},
+                         Kind{"batting, 12 pieces, turning", 12, 0, true, 0, 50},
+                         Kind{"batting, 12 pieces, turning, 1/2 in spare", 12, 0, true, 0.5, 50},
+                         Kind{"batting, 10 pieces and 3 decoys", 10, 3, false, 0, 500},
+                         Kind{"batting, 10 and 3 decoys, turning, 1 in spare", 10, 3, true, 1, 500},
+                         Kind{"batting, pool of 20, all needed", 20, 0, false, 0, 2000},
+                         Kind{"batting, pool of 20, 8 needed", 8, 12, false, 0.5, 2000},
+                         Kind{"batting, pool of 20, 8 needed, turning", 8, 12, true, 0.5, 2000}})
+        measure(k.what, 20, k.limitMs, [&](int seed) {
+            return planBatting(plantedJob(seed, k.pieces, k.decoys, k.turn, k.spare),
+                               {Length::inches(92), Length::inches(116)})
+                .plan.has_value();
+        });
+    measure("batting, one piece of 6 missing: least to buy", 20, 500, [](int seed) {
+        Job job = plantedJob(seed, 6, 0, false, 0);
+        job.batting.pieces.pop_back();
+        const auto out = planBatting(job, {Length::inches(92), Length::inches(116)});
+        return out.plan || !out.findings.back().cure.empty();
+    });
+}
+
+void zeroWaste() {
+    for (const auto& d : dissections::kHopperTurton)
+        measure((std::string{"zero waste "} + d.name +
+                 (d.straightCuts ? ", joined" : ", proven impossible"))
+                    .c_str(),
+                1, 60'000, [&](int) {
+                    batting::JoinProblem p{
+                        {Length::inches(d.width), Length::inches(d.length)}, {}, false};
+                    for (const auto& r : d.pieces)
+                        p.items.push_back({Length::inches(r.width), Length::inches(r.length)});
+                    batting::JoinSearch search{std::move(p), 4'000'000'000};
+                    return search.possible(int(d.pieces.size())) ==
+                           (d.straightCuts ? batting::Possible::yes : batting::Possible::no);
+                });
+}
+
+} // namespace
+
+int main() {
+    backingTimes();
+    backingRatios();
+    battingTimes();
+    zeroWaste();
+    return within ? 0 : 1;
+}
