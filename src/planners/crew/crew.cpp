@@ -23,9 +23,12 @@ constexpr double kWorthAWave = 0.99;
 /// Two people who see each other's side are worth this much of it.
 constexpr double kWorthAPair = 1.005;
 
+/// A first look at a way to cut the passes takes this part of the search.
+constexpr int kShortLook = 8;
+
 /// Whole schedules' worth of search for a problem of some size at effort 1.
 int schedulesFor(const Problem& problem, int effort) {
-    return std::max(1, effort) * std::clamp(100'000 / std::max(1, problem.size()), 40, 1'000);
+    return std::max(1, effort) * std::clamp(200'000 / std::max(1, problem.size()), 80, 1'000);
 }
 
 std::string idOf(const TaskDraft& d, const std::vector<QuiltPlan>& quilts) {
@@ -99,6 +102,7 @@ private:
         }
     }
 
+    /// Looks shortly at each way to cut the passes into waves, and longer at the best.
     Attempt bestOfWaves() {
         std::optional<Attempt> best;
         for (const int zones : kZonesInWave) {
@@ -112,6 +116,7 @@ private:
                  a.schedule.finish < best->schedule.finish * kWorthAWave))
                 best = std::move(a);
         }
+        deepen(*best);
         return std::move(*best);
     }
 
@@ -120,15 +125,23 @@ private:
         a.drafts = std::move(drafts);
         a.model = modelOf(session_, helpers_, quilts_, a.drafts);
         const Problem& problem = a.model.problem;
-        const Schedule first = construct(problem);
         a.bound = lowerBound(problem);
-        a.schedule = searchBySweeps(
-            problem, first, {.schedules = schedulesFor(problem, options_.effort), .bound = a.bound},
-            stop_);
+        const int schedules = schedulesFor(problem, options_.effort);
+        a.schedule = searchBySweeps(problem, construct(problem),
+                                    {.schedules = schedules / kShortLook, .bound = a.bound}, stop_);
+        return a;
+    }
+
+    void deepen(Attempt& a) const {
+        const Problem& problem = a.model.problem;
+        SearchOptions searching{
+            .schedules = schedulesFor(problem, options_.effort), .bound = a.bound, .seed = 2};
+        a.schedule = searchBySweeps(problem, a.schedule, searching, stop_);
+        // Sections see only themselves; the whole is looked at once more.
+        a.schedule = search(problem, a.schedule, searching, stop_).schedule;
         // Where somebody stays beyond their hours the bound must not know them.
         if (a.schedule.overtime > 0)
             a.bound = lowerBound(withOpenEnd(problem));
-        return a;
     }
 
     std::vector<Task> tasksOf(const Attempt& a) const {

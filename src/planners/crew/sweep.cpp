@@ -35,14 +35,18 @@ public:
     Schedule run() {
         learn(best_);
         const bool several = strands_.size() > 1;
-        for (int k = 0; left_ > 0 && !done(); ++k) {
+        for (int k = 0, stale = 0; left_ > 0 && !done() && stale < kStale; ++k) {
             const double weight = !several ? 0 : k < 4 ? 0.25 * (1 << k) : 2.5 * random_.unit();
-            sweep(weight, k);
+            const bool improved = sweep(weight, k);
+            // One surface has only its sections to vary.
+            stale = improved || several ? 0 : stale + 1;
         }
         return best_;
     }
 
 private:
+    static constexpr int kStale = 4;
+
     bool done() const {
         return stop_.stop_requested() || (best_.overtime == 0 && best_.finish <= options_.bound);
     }
@@ -64,7 +68,7 @@ private:
         }
     }
 
-    void sweep(double weight, int round) {
+    bool sweep(double weight, int round) {
         Schedule s;
         const std::size_t n = whole_.activities.size();
         s.start.assign(n, 0);
@@ -97,10 +101,11 @@ private:
             ++next[at];
         }
         finish(s);
-        if (better(s, best_)) {
-            best_ = s;
-            learn(best_);
-        }
+        if (!better(s, best_))
+            return false;
+        best_ = std::move(s);
+        learn(best_);
+        return true;
     }
 
     /// Searches one section from when it is ready on; returns when it has ended.

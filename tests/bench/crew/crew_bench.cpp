@@ -1,0 +1,166 @@
+#include "planners/crew/crew.h"
+#include "planners/crew/model.h"
+#include "planners/crew/search.h"
+#include "unit/crew/made_session.h"
+#include "unit/crew/psplib.h"
+
+#include <cstdio>
+#include <cstdlib>
+#include <ctime>
+#include <fstream>
+#include <functional>
+
+/// How near the crew plans come to their own proven bound, and how fast, on one core; and how the
+/// abstract search does on PSPLIB. Prints a table; exit status 1 where a target is missed.
+/// With BASTEWRIGHT_BENCH_ALL set, every PSPLIB instance is run (half an hour).
+using namespace bastewright;
+
+namespace {
+
+double cpuSeconds() {
+    return static_cast<double>(std::clock()) / CLOCKS_PER_SEC;
+}
+
+/// A quarter comes 10 to 60 minutes late, a quarter leaves between two times.
+void keepHours(made::Afternoon& a, made::Dice& dice, int leavesFrom, int leavesTo) {
+    auto& helpers = a.session.setting.helpers;
+    const ClockTime start = a.session.setting.start;
+    for (std::size_t h = 0; h < helpers.size(); ++h) {
+        if (h % 4 == 3)
+            helpers[h].from = after(start, Seconds{60 * dice.between(10, 60)});
+        if (h % 4 == 2)
+            helpers[h].until = after(start, Seconds{60 * dice.between(leavesFrom, leavesTo)});
+    }
+}
+
+struct Kind {
+    const char* name;
+    std::function<made::Afternoon(made::Dice&)> make;
+    int leavesFrom, leavesTo; ///< minutes; zero: everybody is there all the time
+    double target;
+};
+
+made::Afternoon people(made::Dice& dice, int count) {
+    made::Afternoon a;
+    a.session.setting.helpers = made::helpers(count);
+    for (Helper& h : a.session.setting.helpers)
+        h.pace = 0.7 + 0.1 * dice.upTo(7);
+    return a;
+}
+
+made::Shape shape(made::Dice& dice, int across, int down) {
+    made::Shape s;
+    s.across = across;
+    s.down = down;
+    s.freshWidth = dice.between(50, 80);
+    s.freshLength = dice.between(36, 44);
+    s.spacing = dice.between(3, 5);
+    return s;
+}
+
+made::Afternoon small(made::Dice& dice) {
+    made::Afternoon a = people(dice, 4);
+    made::Shape s = shape(dice, 2, 2);
+    s.zonesAcross = dice.between(2, 3);
+    made::addQuilt(a.session, a.quilts, s);
+    return a;
+}
+
+made::Afternoon large(made::Dice& dice) {
+    made::Afternoon a = people(dice, 8);
+    made::Shape s = shape(dice, 3, 3);
+    s.zonesAcross = 5;
+    made::addQuilt(a.session, a.quilts, s);
+    return a;
+}
+
+made::Afternoon many(made::Dice& dice) {
+    made::Afternoon a = people(dice, 24);
+    for (int q = 0; q < 20; ++q) {
+        made::Shape s = shape(dice, dice.between(2, 3), dice.between(2, 3));
+        s.zonesAcross = dice.between(3, 5);
+        s.surface = q % 6 + 1;
+        made::addQuilt(a.session, a.quilts, s);
+    }
+    return a;
+}
+
+bool plans(const Kind& kind) {
+    constexpr int kSeeds = 6;
+    double ratio = 0, worst = 0, seconds = 0, first = 0, tasks = 0;
+    for (std::uint64_t seed = 1; seed <= kSeeds; ++seed) {
+        made::Dice dice{seed};
+        made::Afternoon a = kind.make(dice);
+        if (kind.leavesTo > 0)
+            keepHours(a, dice, kind.leavesFrom, kind.leavesTo);
+        const double start = cpuSeconds();
+        const CrewPlan plan = planCrew(a.session, a.quilts);
+        const double used = cpuSeconds() - start;
+        const double one =
+            static_cast<double>(plan.finish.count()) / static_cast<double>(plan.bound.count());
+        ratio += one / kSeeds;
+        worst = std::max(worst, one);
+        seconds = std::max(seconds, used);
+        tasks += static_cast<double>(plan.tasks.size()) / kSeeds;
+
+        const double begin = cpuSeconds();
+        const auto drafts = crew::draftTasks(a.session, a.session.setting.helpers, a.quilts);
+        const auto model = crew::modelOf(a.session, a.session.setting.helpers, a.quilts, drafts);
+        crew::construct(model.problem);
+        first = std::max(first, cpuSeconds() - begin);
+    }
+    const bool good = ratio <= kind.target && seconds <= 1.0;
+    std::printf("%-38s %6.0f %9.1f %9.0f %8.3f %8.3f %8.2f  %s\n", kind.name, tasks, 1e3 * first,
+                1e3 * seconds, ratio, worst, kind.target, good ? "" : "MISSED");
+    return good;
+}
+
+bool psplib(const char* set, int schedules, int every, bool fromBest, double target) {
+    const std::string folder = BASTEWRIGHT_CHECK_DATA "/psplib/";
+    const auto files = made::readTarGz(folder + set + ".tar.gz", ".sm");
+    if (files.empty()) {
+        std::printf("%s IS NOT HERE: put PSPLIB into %s\n", set, folder.c_str());
+        return true;
+    }
+    if (std::getenv("BASTEWRIGHT_BENCH_ALL") != nullptr)
+        every = 1;
+    const auto best = made::bestKnown(folder + "best.csv");
+    double deviation = 0;
+    int n = 0, k = 0;
+    const double start = cpuSeconds();
+    for (const auto& [name, text] : files) {
+        if (k++ % every != 0)
+            continue;
+        const auto in = made::readSm(name, text);
+        const int path = made::criticalPath(in.problem);
+        const auto s = crew::search(in.problem, crew::construct(in.problem),
+                                    {.schedules = schedules, .bound = path})
+                           .schedule;
+        deviation += 100.0 * s.finish / (fromBest ? best.at(name) : path) - 100;
+        ++n;
+    }
+    deviation /= n;
+    std::printf("%-5s %6d schedules, %3d instances: %7.3f %% from the %s (target %.2f), %.0f s%s\n",
+                set, schedules, n, deviation, fromBest ? "best known" : "critical path", target,
+                cpuSeconds() - start, deviation <= target ? "" : "  MISSED");
+    return deviation <= target;
+}
+
+} // namespace
+
+int main() {
+    std::printf("%-38s %6s %9s %9s %8s %8s %8s\n", "mean of six", "tasks", "first ms", "ms",
+                "ratio", "worst", "target");
+    bool good = true;
+    for (const Kind& kind : {Kind{"1 quilt, 4 helpers", small, 0, 0, 1.03},
+                             Kind{"1 quilt, 8 helpers", large, 0, 0, 1.06},
+                             Kind{"20 quilts, 6 surfaces, 24 helpers", many, 0, 0, 1.10},
+                             Kind{"1 quilt, 4 helpers, hours", small, 30, 60, 1.06},
+                             Kind{"1 quilt, 8 helpers, hours", large, 60, 110, 1.10},
+                             Kind{"20 quilts, 24 helpers, hours", many, 150, 330, 1.15}})
+        good = plans(kind) && good;
+    good = psplib("j30", 1'000, 1, true, 0.4) && good;
+    good = psplib("j30", 50'000, 12, true, 0.05) && good;
+    good = psplib("j120", 50'000, 40, false, 33) && good;
+    return good ? EXIT_SUCCESS : EXIT_FAILURE;
+}
