@@ -9,6 +9,9 @@
 #include <QPdfWriter>
 #include <QSvgRenderer>
 
+#include <array>
+#include <thread>
+
 namespace bastewright {
 namespace {
 
@@ -85,6 +88,22 @@ TEST(SheetFiles, leadOrHelpersAlone) {
     EXPECT_GT(lead, 0u);
     EXPECT_GT(helpers, 3u);
     EXPECT_EQ(lead + helpers, all);
+}
+
+// The screen writes sheets off its own thread.
+TEST(SheetFiles, mayBeWrittenOnAnyThread) {
+    const Session s = fixture::harbourLights();
+    const Plan plan = fixture::planByHand(s);
+    const QTemporaryDir dir;
+    std::vector<std::jthread> threads;
+    std::array<bool, 3> good{};
+    for (std::size_t i = 0; i < good.size(); ++i)
+        threads.emplace_back([&, i] {
+            good[i] =
+                writeSheets(s, plan, dir.filePath(QString::number(i)).toStdString()).has_value();
+        });
+    threads.clear();
+    EXPECT_EQ(good, (std::array{true, true, true}));
 }
 
 // The reader of glyphs must see a missing one, or its silence would prove nothing.

@@ -20,12 +20,10 @@ Flow countsPage(const SheetContext& c, std::size_t quilt) {
     }
     rows.push_back({Cell{Text::tr("All"), true}, Cell{}, Cell{QString::number(total), true},
                     Cell::write(), Cell::write()});
-    Flow flow{
-        title(Text::tr("Pins out, pins back"),
-              Text::tr("%1 · count them out for each pass; count them back when they come out "
-                       "of the quilt")
-                  .arg(c.quiltName(quilt)),
-              c.width)};
+    Flow flow{title(Text::tr("Pins out, pins back"),
+                    Text::tr("%1 · count out for each pass, and back as they leave the quilt")
+                        .arg(c.quiltName(quilt)),
+                    c.width)};
     flow.front().newPage = true;
     flow += table({{Text::tr("Pass"), 0},
                    {Text::tr("Zones"), -1},

@@ -13,10 +13,24 @@ bool has(const Task& t, const std::string& person) {
     return std::ranges::count(t.people, person) > 0;
 }
 
-void insertOnce(std::vector<StandingPlace>& places, const StandingPlace& place) {
-    const auto at = std::ranges::lower_bound(places, place);
-    if (at == places.end() || *at != place)
-        places.insert(at, place);
+/// Places in order along the table, those of about the same middle taken together.
+std::vector<StandingPlace> gathered(std::vector<StandingPlace> all) {
+    constexpr Length kStep = Length::inches(12); // half of what one person takes up
+    std::ranges::sort(all, {}, [](const StandingPlace& p) {
+        return std::pair{p.side, p.along.middle()};
+    });
+    std::vector<StandingPlace> out;
+    Length first; // middle of the first of the place being gathered
+    for (const auto& p : all) {
+        if (!out.empty() && out.back().side == p.side && p.along.middle() - first <= kStep) {
+            out.back().along.lo = std::min(out.back().along.lo, p.along.lo);
+            out.back().along.hi = std::max(out.back().along.hi, p.along.hi);
+        } else {
+            out.push_back(p);
+            first = p.along.middle();
+        }
+    }
+    return out;
 }
 
 } // namespace
@@ -36,8 +50,18 @@ std::vector<Stretch> stretches(const Plan& plan, const std::string& person) {
 }
 
 int PassPart::placeNumber(const StandingPlace& place) const {
-    const auto found = std::ranges::find(places, place);
-    return found == places.end() ? 0 : int(found - places.begin()) + 1;
+    // Of several that hold it, the one whose middle is nearest.
+    int best = 0;
+    Length distance;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const Length d = abs(places[i].along.middle() - place.along.middle());
+        if (places[i].side == place.side && places[i].along.contains(place.along) &&
+            (best == 0 || d < distance)) {
+            best = int(i) + 1;
+            distance = d;
+        }
+    }
+    return best;
 }
 
 std::vector<Span> PassPart::placesInWords() const {
@@ -64,10 +88,11 @@ PassPart partOf(const SheetContext& c, const std::string& person, std::size_t qu
         if (t.job != int(quilt) || t.pass != pass || !has(t, person))
             continue;
         if (const auto* place = placeOf(t, person))
-            insertOnce(part.places, *place);
+            part.places.push_back(*place);
         if (!t.zone.empty() && std::ranges::count(part.zones, t.zone) == 0)
             part.zones.push_back(t.zone);
     }
+    part.places = gathered(std::move(part.places));
     return part;
 }
 

@@ -21,10 +21,12 @@ struct PassPart {
     const QuiltPlan* quilt = nullptr;
     const Pass* pass = nullptr;
     bool seated = false;
-    std::vector<StandingPlace> places; ///< each once, by side and along it
+    /// By side and along it. Intervals that differ by less than a step sideways are one place: the
+    /// person moves within it.
+    std::vector<StandingPlace> places;
     std::vector<std::string> zones;    ///< in the order they are done
 
-    /// From 1; 0 for a place that is not among them.
+    /// From 1; 0 for a place that is in none of them.
     int placeNumber(const StandingPlace& place) const;
 
     /// "left side: 1 head end, 2 middle; right side: 3 foot end", the numbers bold.

@@ -22,7 +22,7 @@ double commonScale(const std::vector<PointPattern>& patterns, double width, doub
 /// The tile on the left, its points' distances from the corner on the right.
 Block patternBlock(const SheetContext& c, std::size_t q, const PointPattern& pattern) {
     const double pictureWidth = c.width * 0.44;
-    const double scale = commonScale(c.plan.quilts[q].patterns, pictureWidth - 8, c.height * 0.36);
+    const double scale = commonScale(c.plan.quilts[q].patterns, pictureWidth - 8, c.height * 0.26);
     const double pictureHeight = scale * pattern.tile.length.in() + 8;
     const double drawnWidth = scale * pattern.tile.width.in() + 8;
     std::vector<std::vector<Cell>> rows;
@@ -51,6 +51,14 @@ Block patternBlock(const SheetContext& c, std::size_t q, const PointPattern& pat
             }};
 }
 
+/// "Block: 9 pins in each, so".
+QString patternTitle(const PointPattern& pattern, Basting::With with) {
+    QString name = QString::fromStdString(pattern.name);
+    if (!name.isEmpty())
+        name[0] = name[0].toUpper();
+    return Text::tr("%1: %2 in each, so").arg(name, pointCount(int(pattern.points.size()), with));
+}
+
 } // namespace
 
 Flow patternPage(const SheetContext& c, std::size_t quilt) {
@@ -63,13 +71,11 @@ Flow patternPage(const SheetContext& c, std::size_t quilt) {
                     c.width)};
     flow.front().newPage = true;
     for (const auto& pattern : patterns) {
-        flow.push_back(heading(Text::tr("%1 in each %2, so")
-                                   .arg(pattern.points.size())
-                                   .arg(QString::fromStdString(pattern.name)),
-                               c.width));
-        flow.push_back(paragraph(Text::tr("%1, %2 times on the top")
-                                     .arg(size(pattern.tile, c.unit()))
-                                     .arg(pattern.times),
+        flow.push_back(heading(patternTitle(pattern, c.with(quilt)), c.width));
+        const QString times = pattern.times == 1
+                                  ? Text::tr("once on the top")
+                                  : Text::tr("%1 times on the top").arg(pattern.times);
+        flow.push_back(paragraph(Text::tr("%1, %2").arg(size(pattern.tile, c.unit()), times),
                                  c.width, type::kBody, 0));
         flow.back().keepWithNext = true;
         flow.push_back(patternBlock(c, quilt, pattern));

@@ -120,7 +120,7 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt) {
                    {Text::tr("Time"), 0, true},
                    {Text::tr("Lifts"), 0, true},
                    {Text::tr("Longest shift"), 58, true}},
-                  rows, c.width, {.size = type::kSmall, .rowPadding = 2, .together = kAllRows});
+                  rows, c.width, {.size = type::kSmall, .rowPadding = 2, .together = 3});
     if (const auto more = quilt.alternatives.size() - rows.size(); more > 0)
         flow.push_back(paragraph(Text::tr("and %1 more that take longer").arg(more), c.width,
                                  type::kSmall, 3));
