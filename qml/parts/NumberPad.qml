@@ -92,14 +92,14 @@ Column {
     }
     GridLayout {
         width: parent.width
-        columns: pad.mode === "inch" ? 5 : 3
+        columns: pad.mode === "inch" ? 5 : pad.mode === "count" ? 4 : 3
         columnSpacing: Theme.gap
         rowSpacing: Theme.gap
 
         Repeater {
             model: pad.mode === "inch"
                    ? ["7", "8", "9", "1/8", "1/4", "4", "5", "6", "3/8", "1/2", "1", "2", "3", "5/8", "3/4", ".", "0", "<", "7/8"]
-                   : pad.mode === "count" ? ["7", "8", "9", "4", "5", "6", "1", "2", "3", "", "0", "<"]
+                   : pad.mode === "count" ? ["7", "8", "9", "<", "4", "5", "6", "0", "1", "2", "3"]
                    : pad.mode === "time" ? ["7", "8", "9", "4", "5", "6", "1", "2", "3", "", "0", "<"]
                    : ["7", "8", "9", "4", "5", "6", "1", "2", "3", ".", "0", "<"]
 
@@ -111,7 +111,8 @@ Column {
                 Layout.fillWidth: true
                 Layout.preferredWidth: pad.least
                 least: pad.least
-                visible: modelData !== ""
+                opacity: modelData === "" ? 0 : 1
+                enabled: modelData !== ""
                 text: modelData === "<" ? "" : modelData
                 glyph: modelData === "<" ? "erase" : ""
                 size: pad.size

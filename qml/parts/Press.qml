@@ -14,8 +14,12 @@ AbstractButton {
     property real size: Theme.text
     property real least: Theme.target
 
-    implicitHeight: Math.max(least, row.implicitHeight + topPadding + bottomPadding)
-    implicitWidth: Math.max(least, row.implicitWidth + leftPadding + rightPadding)
+    readonly property real glyphSize: glyph === "" ? 0 : size * 1.35
+    readonly property real between: glyph === "" || text === "" ? 0 : Theme.gap
+    readonly property color inkColor: main ? Theme.accentInk : Theme.ink
+
+    implicitWidth: Math.max(least, glyphSize + between + Math.ceil(measure.advanceWidth) + 2 + leftPadding + rightPadding)
+    implicitHeight: Math.max(least, label.implicitHeight + topPadding + bottomPadding)
     leftPadding: text === "" ? 0 : Theme.gap * 1.6
     rightPadding: leftPadding
     topPadding: Theme.gap * 0.6
@@ -29,17 +33,17 @@ AbstractButton {
     Keys.onReturnPressed: press.clicked()
     Keys.onEnterPressed: press.clicked()
 
-    readonly property color inkColor: main ? Theme.onAccent : Theme.ink
+    TextMetrics {
+        id: measure
+
+        font: press.font
+        text: press.text
+    }
 
     contentItem: Item {
-        implicitWidth: row.implicitWidth
-        implicitHeight: row.implicitHeight
-
         Row {
-            id: row
-
             anchors.centerIn: parent
-            spacing: Theme.gap
+            spacing: press.between
             layoutDirection: press.mirrored ? Qt.RightToLeft : Qt.LeftToRight
 
             Glyph {
@@ -47,10 +51,12 @@ AbstractButton {
                 visible: press.glyph !== ""
                 name: press.glyph
                 color: press.inkColor
-                width: press.size * 1.35
+                width: press.glyphSize
                 height: width
             }
             Text {
+                id: label
+
                 anchors.verticalCenter: parent.verticalCenter
                 visible: press.text !== ""
                 text: press.text
@@ -59,9 +65,9 @@ AbstractButton {
                 textFormat: Text.PlainText
                 horizontalAlignment: Text.AlignHCenter
                 wrapMode: Text.Wrap
-                width: Math.min(implicitWidth,
+                width: Math.min(Math.ceil(measure.advanceWidth) + 2,
                                 press.width - press.leftPadding - press.rightPadding
-                                - (press.glyph === "" ? 0 : press.size * 1.35 + Theme.gap))
+                                - press.glyphSize - press.between)
             }
         }
     }
@@ -78,7 +84,7 @@ AbstractButton {
             anchors.fill: parent
             anchors.margins: Math.round(Theme.density * 0.8)
             visible: press.main
-            color: Theme.onAccent
+            color: Theme.accentInk
             radius: Theme.radius * 0.7
             thickness: Theme.line * 0.9
         }

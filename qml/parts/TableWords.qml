@@ -8,5 +8,4 @@ Text {
     color: Theme.ink
     wrapMode: Text.Wrap
     textFormat: Text.PlainText
-    lineHeight: 0.94
 }

@@ -48,52 +48,65 @@ AbstractButton {
         id: inside
 
         readonly property real letterSize: Theme.tableText
-        readonly property bool tall: height > letterSize * 2.7
+        readonly property bool narrow: width < letterSize * 3.5
 
-        Row {
-            id: top
+        Column {
+            anchors.centerIn: parent
 
-            anchors.horizontalCenter: parent.horizontalCenter
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.verticalCenterOffset: inside.tall ? -inside.letterSize * 0.62 : 0
-            spacing: inside.letterSize * 0.25
+            Row {
+                anchors.horizontalCenter: parent.horizontalCenter
+                spacing: inside.letterSize * 0.2
 
-            Text {
-                anchors.verticalCenter: parent.verticalCenter
-                text: tile.zone
-                font.family: Theme.family
-                font.pixelSize: inside.letterSize
-                font.bold: true
-                color: Theme.ink
+                Line {
+                    anchors.verticalCenter: parent.verticalCenter
+                    text: tile.zone
+                    font.bold: true
+                }
+                Mark {
+                    visible: !inside.narrow
+                }
             }
-            PersonMark {
-                anchors.verticalCenter: parent.verticalCenter
-                visible: tile.mark >= 0 && tile.stage !== "closed"
-                width: inside.letterSize * 1.35
-                height: width
-                mark: tile.mark
-                letter: tile.letter
-                family: Theme.family
-            }
-            StateMark {
-                anchors.verticalCenter: parent.verticalCenter
-                visible: tile.stage === "closed"
-                width: inside.letterSize
-                height: width
-                state: tile.stage
-                ink: Theme.ink
-                fill: Theme.doneMark
+            Row {
+                anchors.horizontalCenter: parent.horizontalCenter
+                spacing: inside.letterSize * 0.2
+
+                Mark {
+                    visible: inside.narrow
+                }
+                Line {
+                    visible: !inside.narrow || inside.width > inside.letterSize * 2.8
+                    text: tile.points
+                }
             }
         }
-        Text {
-            anchors.horizontalCenter: parent.horizontalCenter
-            anchors.top: top.bottom
-            visible: inside.tall
-            text: tile.stage === "closed" ? tile.points
-                  : tile.stage === "open" ? qsTr("%1 open").arg(tile.points) : tile.points
-            font.family: Theme.family
-            font.pixelSize: inside.letterSize
-            color: Theme.ink
+    }
+
+    // Letters without the generous leading of the face: tiles are small and read from afar.
+    component Line: Text {
+        font.family: Theme.family
+        font.pixelSize: Theme.tableText
+        lineHeightMode: Text.FixedHeight
+        lineHeight: Theme.tableText * 1.12
+        color: Theme.ink
+    }
+    component Mark: Item {
+        width: Theme.tableText * 1.1
+        height: width
+        anchors.verticalCenter: parent ? parent.verticalCenter : undefined
+
+        PersonMark {
+            anchors.fill: parent
+            visible: tile.mark >= 0 && tile.stage !== "closed"
+            mark: tile.mark
+            letter: tile.letter
+            family: Theme.family
+        }
+        StateMark {
+            anchors.fill: parent
+            visible: tile.stage === "closed"
+            state: tile.stage
+            ink: Theme.ink
+            fill: Theme.doneMark
         }
     }
 }

@@ -59,13 +59,13 @@ ListView {
 
             Words {
                 width: parent.width
-                text: row.item
+                text: row.unit === "" ? row.item : qsTr("%1 (%2)").arg(row.item).arg(row.unit)
                 font.bold: true
             }
             Words {
                 width: parent.width
-                text: row.lacking ? qsTr("need %1 %2, have %3: buy %4").arg(row.need).arg(row.unit).arg(row.have).arg(row.buy)
-                                : qsTr("need %1 %2, have %3").arg(row.need).arg(row.unit).arg(row.have)
+                text: row.lacking ? qsTr("need %1, have %2: buy %3").arg(row.need).arg(row.have).arg(row.buy)
+                                : qsTr("need %1, have %2").arg(row.need).arg(row.have)
             }
         }
     }

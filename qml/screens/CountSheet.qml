@@ -17,50 +17,66 @@ Sheet {
         pad.forceActiveFocus()
     }
 
-    TableWords {
+    Grid {
+        id: halves
+
+        readonly property real half: columns === 2 ? (width - spacing) / 2 : width
+
         width: parent.width
-        visible: text !== ""
-        text: sheet.live.pinsText
+        columns: width > Theme.tableTarget * 8 ? 2 : 1
+        spacing: Theme.gap
+
+        NumberPad {
+            id: pad
+
+            width: halves.half
+            mode: "count"
+            least: Theme.tableTarget
+            size: Theme.tableText
+            onAccepted: sheet.back()
+        }
+        Column {
+            width: halves.half
+            spacing: Theme.gap
+
+            TableWords {
+                width: parent.width
+                visible: text !== ""
+                text: sheet.live.pinsText
+            }
+            TablePress {
+                width: parent.width
+                objectName: "pinsBack"
+                main: true
+                text: qsTr("Back in the box")
+                enabled: parseInt(pad.text) > 0
+                onClicked: sheet.back()
+            }
+            TablePress {
+                width: parent.width
+                text: qsTr("Found some more")
+                enabled: parseInt(pad.text) > 0
+                onClicked: {
+                    sheet.live.pinsFound(parseInt(pad.text))
+                    pad.begin("")
+                }
+            }
+            TablePress {
+                width: parent.width
+                objectName: "pinsCounted"
+                text: qsTr("That is all")
+                onClicked: {
+                    sheet.live.pinsCounted()
+                    if (sheet.live.pinsNotice === "")
+                        sheet.close()
+                }
+            }
+        }
     }
     TableWords {
         width: parent.width
         visible: text !== ""
         text: sheet.live.pinsNotice
-    }
-    NumberPad {
-        id: pad
-
-        width: parent.width
-        mode: "count"
-        least: Theme.tableTarget
-        size: Theme.tableText
-        onAccepted: sheet.back()
-    }
-    TablePress {
-        width: parent.width
-        objectName: "pinsBack"
-        main: true
-        text: qsTr("Back in the box")
-        enabled: parseInt(pad.text) > 0
-        onClicked: sheet.back()
-    }
-    TablePress {
-        width: parent.width
-        text: qsTr("Found, more than we had")
-        enabled: parseInt(pad.text) > 0
-        onClicked: {
-            sheet.live.pinsFound(parseInt(pad.text))
-            pad.begin("")
-        }
-    }
-    TablePress {
-        width: parent.width
-        objectName: "pinsCounted"
-        text: qsTr("That is all of them")
-        onClicked: {
-            sheet.live.pinsCounted()
-            sheet.close()
-        }
     }
 
     function back() {

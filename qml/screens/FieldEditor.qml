@@ -72,7 +72,7 @@ Sheet {
         font.pixelSize: Theme.large
         color: Theme.ink
         selectionColor: Theme.accent
-        selectedTextColor: Theme.onAccent
+        selectedTextColor: Theme.accentInk
         selectByMouse: true
         maximumLength: 100
         Accessible.name: sheet.title

@@ -10,7 +10,7 @@ Flickable {
     required property JobEditor editor
     required property int section
 
-    readonly property int abreast: width > 95 * Theme.density ? 2 : 1
+    readonly property int abreast: width > 66 * Theme.density ? 2 : 1
     property real keep: 0
 
     contentHeight: flow.implicitHeight + Theme.gap

@@ -12,17 +12,15 @@ ListView {
 
     signal personTapped(name: string, present: bool)
 
+    // Side by side in one row instead of one below the other.
+    property bool strip: false
+
     model: live.people
+    orientation: strip ? ListView.Horizontal : ListView.Vertical
     clip: true
     spacing: Theme.gap
     boundsBehavior: Flickable.StopAtBounds
 
-    header: TableWords {
-        objectName: "finishText"
-        width: board.width
-        bottomPadding: Theme.gap
-        text: board.live.finishText + (board.live.pinsText === "" ? "" : "\n" + board.live.pinsText)
-    }
     delegate: AbstractButton {
         id: row
 
@@ -33,8 +31,10 @@ ListView {
         required property string next
         required property bool present
 
-        width: board.width
-        height: Math.max(Theme.tableTarget, lines.implicitHeight + Theme.gap)
+        width: board.strip ? Math.max(Math.floor((board.width + Theme.gap) / Math.max(1, board.count) - Theme.gap),
+                                      disc.width + 4 * Theme.gap + Math.max(nowText.implicitWidth, nextText.implicitWidth))
+                           : board.width
+        height: board.strip ? board.height : Math.max(Theme.tableTarget, lines.implicitHeight + Theme.gap)
         focusPolicy: Qt.StrongFocus
         Accessible.name: name + ", " + now
         Accessible.onPressAction: row.clicked()
@@ -51,7 +51,7 @@ ListView {
 
                 x: Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
-                width: Theme.tableText * 1.6
+                width: Theme.tableText * 1.35
                 height: width
                 letter: row.letter
                 mark: row.mark
@@ -68,15 +68,25 @@ ListView {
                 anchors.verticalCenter: parent.verticalCenter
 
                 TableWords {
+                    id: nowText
+
                     width: parent.width
                     text: row.now
                     font.bold: true
+                    wrapMode: board.strip ? Text.NoWrap : Text.Wrap
+                    lineHeightMode: Text.FixedHeight
+                    lineHeight: Theme.tableText * 1.12
                 }
                 TableWords {
+                    id: nextText
+
                     width: parent.width
                     visible: row.next !== ""
-                    text: qsTr("then %1").arg(row.next)
+                    text: qsTr("› %1").arg(row.next)
                     color: Theme.quiet
+                    wrapMode: nowText.wrapMode
+                    lineHeightMode: Text.FixedHeight
+                    lineHeight: Theme.tableText * 1.12
                 }
             }
         }

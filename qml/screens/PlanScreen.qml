@@ -125,7 +125,7 @@ FocusScope {
                 objectName: "panel"
                 Layout.fillHeight: true
                 Layout.fillWidth: !screen.wide
-                Layout.preferredWidth: screen.wide ? Math.max(screen.width * 0.34, Math.min(screen.width * 0.45, 92 * Theme.density)) : -1
+                Layout.preferredWidth: screen.wide ? Math.max(screen.width * 0.3, Math.min(screen.width * 0.42, 78 * Theme.density)) : -1
                 Layout.preferredHeight: screen.wide ? -1 : screen.height * 0.4
                 room: screen.room
             }

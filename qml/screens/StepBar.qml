@@ -5,43 +5,44 @@ import Bastewright.Theme
 import Bastewright.View
 
 // The one step of the whole pass that comes next: who, what, and the caution that belongs to it.
-ColumnLayout {
+GridLayout {
     id: bar
 
     required property TableBoard board
 
+    readonly property bool wide: width > 24 * Theme.tableText
+
     signal countWanted
 
-    spacing: Theme.gap * 0.5
+    columns: wide ? 3 : 1
+    columnSpacing: Theme.gap
+    rowSpacing: Theme.gap * 0.5
 
     TableWords {
         Layout.fillWidth: true
+        Layout.maximumWidth: bar.wide ? bar.width * 0.44 : bar.width
         visible: text !== ""
         text: bar.board.caution
-        font.pixelSize: Theme.tableText
         color: Theme.quiet
+        lineHeightMode: Text.FixedHeight
+        lineHeight: Theme.tableText * 1.12
     }
-    RowLayout {
+    TablePress {
+        objectName: "step"
         Layout.fillWidth: true
-        spacing: Theme.gap
-
-        TablePress {
-            objectName: "step"
-            Layout.fillWidth: true
-            Layout.preferredHeight: implicitHeight
-            main: bar.board.stepReady
-            enabled: bar.board.stepReady
-            glyph: "check"
-            text: bar.board.stepWho === "" ? bar.board.stepText
-                                           : qsTr("%1 · %2").arg(bar.board.stepText).arg(bar.board.stepWho)
-            onClicked: bar.board.doStep()
-        }
-        TablePress {
-            objectName: "countBack"
-            visible: bar.board.finished
-            glyph: "pin"
-            text: qsTr("Count pins")
-            onClicked: bar.countWanted()
-        }
+        main: bar.board.stepReady
+        enabled: bar.board.stepReady
+        glyph: "check"
+        text: bar.board.stepWho === "" ? bar.board.stepText
+                                       : qsTr("%1 · %2").arg(bar.board.stepText).arg(bar.board.stepWho)
+        onClicked: bar.board.doStep()
+    }
+    TablePress {
+        objectName: "countBack"
+        Layout.fillWidth: !bar.wide
+        visible: bar.board.finished
+        glyph: "pin"
+        text: qsTr("Count pins")
+        onClicked: bar.countWanted()
     }
 }

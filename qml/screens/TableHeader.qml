@@ -11,6 +11,7 @@ RowLayout {
     required property Workroom room
 
     signal moreWanted
+    signal hintWanted
 
     spacing: Theme.gap
 
@@ -27,18 +28,26 @@ RowLayout {
         TableWords {
             objectName: "passText"
             width: parent.width
-            text: header.room.board.passText
+            text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.progressText)
             font.bold: true
-            fontSizeMode: Text.HorizontalFit
-            wrapMode: Text.NoWrap
-            minimumPixelSize: Theme.tableText
+            lineHeightMode: Text.FixedHeight
+            lineHeight: Theme.tableText * 1.12
         }
         TableWords {
-            objectName: "progressText"
+            objectName: "finishText"
             width: parent.width
-            text: header.room.live.progressText
-            wrapMode: Text.NoWrap
+            visible: text !== ""
+            text: header.room.live.finishText
+            lineHeightMode: Text.FixedHeight
+            lineHeight: Theme.tableText * 1.12
         }
+    }
+    TablePress {
+        objectName: "hint"
+        visible: header.room.live.nudge !== ""
+        glyph: "warn"
+        Accessible.name: header.room.live.nudge
+        onClicked: header.hintWanted()
     }
     TablePress {
         glyph: "turn"
@@ -48,7 +57,6 @@ RowLayout {
     TablePress {
         objectName: "tableUndo"
         glyph: "undo"
-        text: header.width > 240 * Theme.density ? header.room.live.undoText : ""
         enabled: header.room.live.canUndo
         Accessible.name: qsTr("Undo: %1").arg(header.room.live.undoText)
         onClicked: header.room.live.undo()

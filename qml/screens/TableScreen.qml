@@ -12,6 +12,8 @@ FocusScope {
     required property Workroom room
 
     readonly property bool wide: width > height * 1.1
+    // A long row of tiles takes the whole width; then people stand in a row below it.
+    readonly property bool beside: wide && tiles.needed <= width * 0.64 - 3 * Theme.gap
 
     signal comfortWanted
 
@@ -37,6 +39,7 @@ FocusScope {
             Layout.fillWidth: true
             room: screen.room
             onMoreWanted: more.open()
+            onHintWanted: hint.open()
         }
         Stitches {
             Layout.fillWidth: true
@@ -46,11 +49,13 @@ FocusScope {
         GridLayout {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            columns: screen.wide ? 2 : 1
+            columns: screen.beside ? 2 : 1
             columnSpacing: Theme.gap
             rowSpacing: Theme.gap
 
             TileBoard {
+                id: tiles
+
                 objectName: "tiles"
                 Layout.fillWidth: true
                 Layout.fillHeight: true
@@ -60,18 +65,20 @@ FocusScope {
             }
             PeopleBoard {
                 objectName: "people"
-                Layout.fillHeight: screen.wide
-                Layout.fillWidth: !screen.wide
-                Layout.preferredWidth: screen.wide ? screen.width * 0.36 : -1
-                Layout.preferredHeight: screen.wide ? -1 : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
+                Layout.fillHeight: screen.beside
+                Layout.fillWidth: !screen.beside
+                Layout.preferredWidth: screen.beside ? screen.width * 0.36 : -1
+                Layout.preferredHeight: screen.beside ? -1 : strip ? Theme.tableTarget
+                                        : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
+                strip: screen.wide
                 live: screen.room.live
                 onPersonTapped: (name, present) => person.ask(name, present)
             }
         }
         TableNotice {
             Layout.fillWidth: true
-            text: screen.room.live.problem !== "" ? screen.room.live.problem : screen.room.live.nudge
-            serious: screen.room.live.problem !== ""
+            text: screen.room.live.problem
+            serious: true
             onDismissed: screen.room.live.forgetProblem()
         }
         StepBar {
@@ -81,6 +88,18 @@ FocusScope {
         }
     }
 
+    Sheet {
+        id: hint
+
+        objectName: "hintSheet"
+        atTable: true
+        title: qsTr("Worth knowing")
+
+        TableWords {
+            width: parent.width
+            text: screen.room.live.nudge
+        }
+    }
     Sheet {
         id: person
 

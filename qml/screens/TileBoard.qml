@@ -15,32 +15,48 @@ Rectangle {
     signal takenBack(zone: string)
 
     readonly property real edgeBand: Theme.tableText * 1.25
+    // The least width at which no tile is too small for a finger and its letters.
+    readonly property real needed: board.columns * (cellLeast + Theme.gap) - Theme.gap + left + right
+    readonly property real cellLeast: Math.max(Theme.tableTarget, Theme.tableText * 2.3)
 
     color: Theme.table
     radius: Theme.radius
     border.width: Theme.line * 2
     border.color: Theme.tableLine
 
+    readonly property real top: board.edges[0] === "" ? Theme.gap : edgeBand
+    readonly property real right: board.edges[1] === "" ? Theme.gap : edgeBand
+    readonly property real bottom: board.edges[2] === "" ? Theme.gap : edgeBand
+    readonly property real left: board.edges[3] === "" ? Theme.gap : edgeBand
+
+    // A wall: a thick bar along the side.
+    component Wall: Rectangle {
+        color: Theme.ink
+    }
+    Wall { visible: surface.board.walls[0]; width: parent.width; height: Theme.gap * 0.8 }
+    Wall { visible: surface.board.walls[2]; width: parent.width; height: Theme.gap * 0.8; anchors.bottom: parent.bottom }
+    Wall { visible: surface.board.walls[3]; height: parent.height; width: Theme.gap * 0.8 }
+    Wall { visible: surface.board.walls[1]; height: parent.height; width: Theme.gap * 0.8; anchors.right: parent.right }
+
     TableWords {
         anchors.horizontalCenter: parent.horizontalCenter
-        y: Theme.line * 2
+        y: surface.top / 2 - height / 2
         text: surface.board.edges[0]
     }
     TableWords {
         anchors.horizontalCenter: parent.horizontalCenter
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: Theme.line * 2
+        y: parent.height - surface.bottom / 2 - height / 2
         text: surface.board.edges[2]
     }
     TableWords {
         anchors.verticalCenter: parent.verticalCenter
-        x: surface.edgeBand / 2 - width / 2
+        x: surface.left / 2 - width / 2
         rotation: -90
         text: surface.board.edges[3]
     }
     TableWords {
         anchors.verticalCenter: parent.verticalCenter
-        x: parent.width - surface.edgeBand / 2 - width / 2
+        x: parent.width - surface.right / 2 - width / 2
         rotation: 90
         text: surface.board.edges[1]
     }
@@ -48,15 +64,16 @@ Rectangle {
         id: view
 
         anchors.fill: parent
-        anchors.margins: surface.edgeBand
+        anchors.topMargin: surface.top
+        anchors.rightMargin: surface.right
+        anchors.bottomMargin: surface.bottom
+        anchors.leftMargin: surface.left
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentWidth > width + 1 || contentHeight > height + 1
-        contentWidth: Math.max(width, surface.board.columns * (cellLeast + Theme.gap) - Theme.gap)
+        contentWidth: Math.max(width, surface.needed - surface.left - surface.right)
         contentHeight: Math.max(height, surface.board.rows * (Theme.tableTarget + Theme.gap) - Theme.gap)
 
-        // A tile holds a name of three characters and a mark beside it.
-        readonly property real cellLeast: Math.max(Theme.tableTarget, Theme.tableText * 3.6)
         readonly property real cellWidth: (contentWidth + Theme.gap) / surface.board.columns - Theme.gap
         readonly property real cellHeight: (contentHeight + Theme.gap) / surface.board.rows - Theme.gap
 

@@ -38,7 +38,7 @@ QtObject {
     readonly property color edge: theme.dark ? "#4a5761" : "#bdb4a3"
     readonly property color strongEdge: theme.dark ? "#c6ced4" : "#38454f"
     readonly property color accent: theme.dark ? "#8cc9f0" : "#004a78"
-    readonly property color onAccent: theme.dark ? "#0b1a26" : "#ffffff"
+    readonly property color accentInk: theme.dark ? "#0b1a26" : "#ffffff"
     readonly property color soft: theme.dark ? "#203444" : "#dbe8f1"
     readonly property color done: theme.dark ? "#19513f" : "#c6e8dc"
     readonly property color doneMark: theme.dark ? "#007a58" : "#005c43"

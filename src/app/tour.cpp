@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QFileInfo>
+#include <QQuickItem>
 #include <QThread>
 
 namespace bastewright::app {
@@ -34,6 +35,21 @@ QString nextZone(TableBoard& board) {
             closing = zone;
     }
     return closing;
+}
+
+/// By name, through what belongs to an object and what lies in an item; delegates are only the latter.
+QObject* find(QObject* root, const QString& name) {
+    if (root->objectName() == name)
+        return root;
+    if (const auto* item = qobject_cast<QQuickItem*>(root))
+        for (auto* child : item->childItems())
+            if (auto* found = find(child, name))
+                return found;
+    for (auto* child : root->children())
+        if (!qobject_cast<QQuickItem*>(child))
+            if (auto* found = find(child, name))
+                return found;
+    return nullptr;
 }
 
 } // namespace
@@ -96,17 +112,17 @@ QString Tour::walk(const AtStop& atStop) {
 }
 
 void Tour::panes(const AtStop& atStop) {
-    auto* panel = room_.window->findChild<QObject*>(QStringLiteral("panel"));
+    auto* panel = find(room_.window->contentItem(), QStringLiteral("panel"));
     for (const char* pane : {"pass", "findings", "ways", "bring", "who", "quilt", "basting", "layers",
                              "room", "people", "boxes"}) {
         panel->setProperty("pane", QString::fromLatin1(pane));
         stop(QStringLiteral("pane-") + QLatin1String(pane), atStop);
         if (qstrcmp(pane, "quilt") != 0)
             continue;
-        if (auto* tile = panel->findChild<QObject*>(QStringLiteral("field-width0"))) {
+        if (auto* tile = find(panel, QStringLiteral("field-width0"))) {
             QMetaObject::invokeMethod(tile, "clicked");
             stop(QStringLiteral("pad-length"), atStop);
-            if (auto* editor = panel->findChild<QObject*>(QStringLiteral("fieldEditor")))
+            if (auto* editor = find(panel, QStringLiteral("fieldEditor")))
                 QMetaObject::invokeMethod(editor, "close");
         }
     }
@@ -114,7 +130,10 @@ void Tour::panes(const AtStop& atStop) {
 }
 
 void Tour::overlay(const char* name, const QString& stopName, const AtStop& atStop) {
-    if (auto* sheet = room_.window->findChild<QObject*>(QLatin1String(name))) {
+    auto* sheet = find(room_.window->contentItem(), QLatin1String(name));
+    if (!sheet)
+        sheet = room_.window->findChild<QObject*>(QLatin1String(name));
+    if (sheet) {
         QMetaObject::invokeMethod(sheet, "open");
         stop(stopName, atStop);
         QMetaObject::invokeMethod(sheet, "close");

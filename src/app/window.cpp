@@ -1,5 +1,6 @@
 #include "app/window.h"
 
+#include "app/places.h"
 #include "app/tour.h"
 #include "app/warnings.h"
 #include "session/checked_plan.h"
@@ -118,6 +119,9 @@ int runWindow(const QString& jobFile) {
         }
         room.workroom->openJob(job);
     }
+    std::unique_ptr<Places> places;
+    if (const auto file = qEnvironmentVariable("BASTEWRIGHT_TELL_PLACES"); !file.isEmpty())
+        places = std::make_unique<Places>(room.window, file);
     return QGuiApplication::exec();
 }
 

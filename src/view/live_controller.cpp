@@ -211,7 +211,7 @@ void LiveController::refresh() {
                 if (n >= tasks.size())
                     return QString{};
                 const auto& t = tasks[n];
-                return t.zone.empty() ? words::task(t.kind)
+                return t.zone.empty() ? words::shortTask(t.kind)
                                       : QStringLiteral("%1 %2").arg(words::fromCore(t.zone),
                                                                     words::zoneTask(t.kind));
             };
@@ -248,7 +248,7 @@ QString LiveController::progressText() const {
     const auto& zones = live_->state().zones;
     const auto done =
         std::count_if(zones.begin(), zones.end(), [](const auto& z) { return z.second.done(); });
-    return tr("%1 of %2 zones").arg(done).arg(zones.size());
+    return tr("%1/%2 zones").arg(done).arg(zones.size());
 }
 
 QString LiveController::pinsText() const {

@@ -42,6 +42,13 @@ void TableBoard::setQuilt(int quilt) {
     refresh();
 }
 
+int TableBoard::quarter() const {
+    const auto* live = live_->live();
+    const bool along = live && std::size_t(quilt_) < live->plan().quilts.size() &&
+                       live->plan().quilts[std::size_t(quilt_)].surface.quiltLengthAlongLength;
+    return (turn_ + (along ? 3 : 0)) % 4;
+}
+
 void TableBoard::setTurn(int turn) {
     turn = ((turn % 4) + 4) % 4;
     if (turn == turn_)
@@ -72,19 +79,29 @@ QString TableBoard::passText() const {
     return tr("Pass %1 of %2").arg(pass()).arg(live->plan().quilts[std::size_t(quilt_)].passes.size());
 }
 
-QStringList TableBoard::edges() const {
-    const auto* live = live_->live();
-    if (!live || std::size_t(quilt_) >= live->plan().quilts.size())
-        return {{}, {}, {}, {}};
-    const auto& closed = live->plan().quilts[std::size_t(quilt_)].surface.closed;
+Side TableBoard::sideAt(int place) const {
     // Clockwise from the top, before any turn.
     constexpr std::array around{Side::head, Side::right, Side::foot, Side::left};
+    return around[std::size_t((place - quarter() + 4) % 4)];
+}
+
+QStringList TableBoard::edges() const {
     QStringList out;
     for (int place = 0; place < 4; ++place) {
-        const Side side = around[std::size_t((place - turn_ + 4) % 4)];
-        const bool wall = std::find(closed.begin(), closed.end(), side) != closed.end();
-        out << (wall ? tr("%1 · wall").arg(words::side(side)) : words::side(side));
+        const Side side = sideAt(place);
+        out << (isAcross(side) ? words::side(side) : QString{});
     }
+    return out;
+}
+
+QList<bool> TableBoard::walls() const {
+    QList<bool> out(4, false);
+    const auto* live = live_->live();
+    if (!live || std::size_t(quilt_) >= live->plan().quilts.size())
+        return out;
+    const auto& closed = live->plan().quilts[std::size_t(quilt_)].surface.closed;
+    for (int place = 0; place < 4; ++place)
+        out[place] = std::find(closed.begin(), closed.end(), sideAt(place)) != closed.end();
     return out;
 }
 
@@ -112,14 +129,21 @@ void TableBoard::layTiles() {
                 ys.insert(zone.area.y0);
             }
         const int across = int(xs.size()), down = int(ys.size());
-        columns_ = std::max(1, turn_ % 2 == 0 ? across : down);
-        rows_ = std::max(1, turn_ % 2 == 0 ? down : across);
+        const int turn = quarter();
+        columns_ = std::max(1, turn % 2 == 0 ? across : down);
+        rows_ = std::max(1, turn % 2 == 0 ? down : across);
         for (const auto& zone : plan.zones) {
             if (zone.pass != pass())
                 continue;
             const int c = indexOf(xs, zone.area.x0), r = indexOf(ys, zone.area.y0);
-            const int column = turn_ == 0 ? c : turn_ == 1 ? down - 1 - r : turn_ == 2 ? across - 1 - c : r;
-            const int row = turn_ == 0 ? r : turn_ == 1 ? c : turn_ == 2 ? down - 1 - r : across - 1 - c;
+            const int column = turn == 0   ? c
+                               : turn == 1 ? down - 1 - r
+                               : turn == 2 ? across - 1 - c
+                                           : r;
+            const int row = turn == 0   ? r
+                            : turn == 1 ? c
+                            : turn == 2 ? down - 1 - r
+                                        : across - 1 - c;
             const auto found = live->state().zones.find({quilt_, zone.id});
             const auto state = found == live->state().zones.end() ? ZoneLive{} : found->second;
             const auto tick = nextTick(live->plan(), live->state(), quilt_, zone.id);

@@ -14,9 +14,12 @@ class TableBoard : public QObject
     Q_PROPERTY(QString passText READ passText NOTIFY changed)
     Q_PROPERTY(int columns READ columns NOTIFY changed)
     Q_PROPERTY(int rows READ rowsOfTiles NOTIFY changed)
-    /// Quarter turns of the table as drawn, clockwise; 0 has the quilt's head at the top.
+    /// Quarter turns of the table as drawn, clockwise; 0 has its far long side at the top.
     Q_PROPERTY(int turn READ turn WRITE setTurn NOTIFY changed)
+    /// What is written at the top, right, bottom and left: where the quilt's head and foot are.
     Q_PROPERTY(QStringList edges READ edges NOTIFY changed)
+    /// At which of the same four places nobody can stand.
+    Q_PROPERTY(QList<bool> walls READ walls NOTIFY changed)
     Q_PROPERTY(TableRows* zones READ zones CONSTANT)
     Q_PROPERTY(QString step READ step NOTIFY changed)
     Q_PROPERTY(QString stepText READ stepText NOTIFY changed)
@@ -37,8 +40,8 @@ public:
     int rowsOfTiles() const { return rows_; }
     int turn() const { return turn_; }
     void setTurn(int turn);
-    /// The quilt's sides at the top, right, bottom and left of the tiles, walls named as such.
     QStringList edges() const;
+    QList<bool> walls() const;
     TableRows* zones() { return &zones_; }
 
     /// Id of the step to do next; "release" for letting the pass go, "end" for the ending.
@@ -58,6 +61,10 @@ signals:
 
 private:
     void refresh();
+    /// Quarter turns of the quilt as drawn: 0 has its head at the top.
+    int quarter() const;
+    /// The quilt's side at a place: 0 top, 1 right, 2 bottom, 3 left.
+    bastewright::Side sideAt(int place) const;
     void layTiles();
     void findStep();
 

@@ -100,6 +100,24 @@ QString task(TaskKind kind) {
     return {};
 }
 
+QString shortTask(TaskKind kind) {
+    switch (kind) {
+    case TaskKind::layBacking: return tr("backing");
+    case TaskKind::layBatting: return tr("batting");
+    case TaskKind::layTop: return tr("top");
+    case TaskKind::reclamp: return tr("re-clamp");
+    case TaskKind::smooth: return tr("smooth");
+    case TaskKind::checkUnderside: return tr("check below");
+    case TaskKind::shift: return tr("shift");
+    case TaskKind::foldBack: return tr("fold back");
+    case TaskKind::foldForward: return tr("fold forward");
+    case TaskKind::cool: return tr("cool");
+    case TaskKind::turnOver: return tr("turn over");
+    case TaskKind::handOver: return tr("roll up");
+    default: return zoneTask(kind);
+    }
+}
+
 QString zoneTask(TaskKind kind) {
     switch (kind) {
     case TaskKind::placeOpen: return tr("pins in");

@@ -25,7 +25,9 @@ QString start(bastewright::Basting::Start start);
 QString points(const bastewright::Job& job, qsizetype count); ///< "612 pins", "80 dots"
 /// What to do, as a short command: "Lay the backing".
 QString task(bastewright::TaskKind kind);
-/// The same for one person at one zone: "Pins in, open".
+/// The same in two or three words, for somebody who knows it.
+QString shortTask(bastewright::TaskKind kind);
+/// The same for one person at one zone: "pins in".
 QString zoneTask(bastewright::TaskKind kind);
 /// The caution that belongs to a step; empty for most.
 QString caution(bastewright::TaskKind kind);

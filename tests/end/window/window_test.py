@@ -82,17 +82,14 @@ class Program:
 
 def events(home):
     """What the library holds, read without the program."""
-    library = next(Path(home, "data").rglob("*.sqlite*"), None) or next(
-        p for p in Path(home, "data").rglob("*") if p.is_file() and p.read_bytes()[:15] == b"SQLite format 3")
+    library = Path(home, "data/bastewright/library.sqlite")
     copy = Path(home, "copy")
     shutil.rmtree(copy, ignore_errors=True)
     copy.mkdir()
-    for part in library.parent.glob(library.name.removesuffix("-wal").removesuffix("-shm") + "*"):
-        if part.is_file():
-            shutil.copy(part, copy)
-    main = copy / library.name.removesuffix("-wal").removesuffix("-shm")
-    with sqlite3.connect(main) as connection:
-        return [row[0] for row in connection.execute("SELECT count(*) FROM events")][0]
+    for part in library.parent.glob(library.name + "*"):  # with its write-ahead log
+        shutil.copy(part, copy)
+    with sqlite3.connect(copy / library.name) as connection:
+        return connection.execute("SELECT count(*) FROM events").fetchone()[0]
 
 
 def zones(program):

@@ -1,0 +1,94 @@
+import QtQuick
+import QtTest
+import Bastewright.Parts
+import Bastewright.Theme
+
+Item {
+    width: 500
+    height: 600
+    visible: true
+
+    NumberPad {
+        id: pad
+
+        width: 480
+        focus: true
+    }
+    SignalSpy {
+        id: accepted
+
+        target: pad
+        signalName: "accepted"
+    }
+
+    TestCase {
+        name: "NumberPad"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.*/)
+            pad.mode = "inch"
+            pad.begin("")
+            pad.forceActiveFocus()
+            accepted.clear()
+        }
+        function keyOf(item, text) {
+            if (item.Accessible && item.modelData === text && item.visible)
+                return item
+            for (const child of item.children) {
+                const found = keyOf(child, text)
+                if (found)
+                    return found
+            }
+            return null
+        }
+        function tap(text) {
+            const key = keyOf(pad, text)
+            verify(key, "a key for " + text)
+            mouseClick(key)
+        }
+
+        function test_inches_and_eighths_by_finger() {
+            tap("1"); tap("2"); tap("3/8")
+            compare(pad.text, "12 3/8")
+            tap("1/2")
+            compare(pad.text, "12 1/2")
+            tap("<")
+            compare(pad.text, "12")
+        }
+        function test_a_fraction_alone() {
+            tap("3/4")
+            compare(pad.text, "3/4")
+        }
+        function test_the_first_figure_replaces_what_stood_there() {
+            pad.begin("88 1/2 in")
+            compare(pad.text, "88 1/2")
+            tap("9")
+            compare(pad.text, "9")
+        }
+        function test_a_time_of_day() {
+            pad.mode = "time"
+            tap("1"); tap("3"); tap("4"); tap("5")
+            compare(pad.text, "13:45")
+            tap("<")
+            compare(pad.text, "1:34")
+        }
+        function test_decimals_once() {
+            pad.mode = "number"
+            tap("1"); tap("."); tap("5"); tap("."); tap("2")
+            compare(pad.text, "1.52")
+        }
+        function test_keys_of_a_keyboard() {
+            keyClick(Qt.Key_7)
+            keyClick(Qt.Key_2)
+            compare(pad.text, "72")
+            keyClick(Qt.Key_Return)
+            compare(accepted.count, 1)
+        }
+        function test_keys_are_wide_enough_for_a_finger() {
+            const key = keyOf(pad, "7")
+            verify(key.width >= 12 * Theme.density - 1)
+            verify(key.height >= 12 * Theme.density - 1)
+        }
+    }
+}

@@ -1,0 +1,79 @@
+import QtQuick
+import QtTest
+import Bastewright.Quilt
+
+Item {
+    width: 500
+    height: 300
+    visible: true
+
+    ZoneTile {
+        id: tile
+
+        width: 160
+        height: 120
+        zone: "C4"
+        points: 9
+        stage: "waiting"
+        letter: "A"
+        mark: 0
+        person: "Ada"
+        verb: "pins in"
+        ready: true
+    }
+    SignalSpy {
+        id: clicked
+
+        target: tile
+        signalName: "clicked"
+    }
+    SignalSpy {
+        id: held
+
+        target: tile
+        signalName: "heldLong"
+    }
+
+    TestCase {
+        name: "ZoneTile"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.*/)
+            clicked.clear()
+            held.clear()
+            tile.stage = "waiting"
+        }
+        function test_a_tap_ticks() {
+            mouseClick(tile)
+            compare(clicked.count, 1)
+            compare(held.count, 0)
+        }
+        function test_a_long_press_takes_back_and_does_not_tick() {
+            mousePress(tile)
+            tryCompare(held, "count", 1, 2000)
+            mouseRelease(tile)
+            compare(clicked.count, 0)
+        }
+        function test_a_tap_alone_changes_nothing_on_the_tile() {
+            mouseClick(tile)
+            compare(tile.stage, "waiting")
+        }
+        function test_looks_differ_without_colour() {
+            // Same picture in grey must still tell the three states apart.
+            const looks = []
+            for (const stage of ["waiting", "open", "closed"]) {
+                tile.stage = stage
+                const image = grabImage(tile)
+                let dark = 0
+                for (let x = 4; x < tile.width - 4; x += 2)
+                    for (let y = 4; y < tile.height - 4; y += 2)
+                        dark += image.red(x, y) * 0.3 + image.green(x, y) * 0.59 + image.blue(x, y) * 0.11 < 100 ? 1 : 0
+                looks.push(dark)
+            }
+            verify(Math.abs(looks[0] - looks[1]) > 10, looks)
+            verify(Math.abs(looks[1] - looks[2]) > 10, looks)
+            verify(Math.abs(looks[0] - looks[2]) > 10, looks)
+        }
+    }
+}

@@ -1,0 +1,44 @@
+#include "view/people_palette.h"
+#include "view/table_rows.h"
+
+#include <gtest/gtest.h>
+
+namespace {
+
+TEST(TableRows, TellsOnlyAboutRowsThatDiffer) {
+    TableRows rows{{"name", "count"}};
+    rows.setRows({{"a", 1}, {"b", 2}, {"c", 3}});
+    QList<int> changed;
+    int resets = 0, inserted = 0, removed = 0;
+    QObject::connect(&rows, &TableRows::dataChanged,
+                     [&](const QModelIndex& i) { changed << i.row(); });
+    QObject::connect(&rows, &TableRows::modelReset, [&] { ++resets; });
+    QObject::connect(&rows, &TableRows::rowsInserted,
+                     [&](const QModelIndex&, int first, int last) { inserted += last - first + 1; });
+    QObject::connect(&rows, &TableRows::rowsRemoved,
+                     [&](const QModelIndex&, int first, int last) { removed += last - first + 1; });
+    rows.setRows({{"a", 1}, {"b", 20}, {"c", 3}, {"d", 4}});
+    EXPECT_EQ(changed, QList<int>{1});
+    EXPECT_EQ(inserted, 1);
+    rows.setRows({{"a", 1}});
+    EXPECT_EQ(removed, 3);
+    EXPECT_EQ(resets, 0);
+    EXPECT_EQ(rows.data(rows.index(0), Qt::UserRole + 1), 1);
+}
+
+TEST(PeopleLetters, AreShortAndAllDifferent) {
+    EXPECT_EQ(people::letters({"Ada", "Bo", "Cai", "Dot"}), (QStringList{"A", "B", "C", "D"}));
+    EXPECT_EQ(people::letters({"Bo", "Beth", "Bea", "Bess"}), (QStringList{"B", "Be", "Bea", "Bes"}));
+    EXPECT_EQ(people::letters({"Ada", "Ada"}), (QStringList{"A", "Ad"}));
+    EXPECT_EQ(people::letters({"", " "}), (QStringList{"1", "2"}));
+}
+
+TEST(PeopleMarks, DifferInPatternAsWellAsColour) {
+    for (int a = 0; a < people::kMarks; ++a)
+        for (int b = 0; b < a; ++b) {
+            EXPECT_NE(people::pattern(a), people::pattern(b));
+            EXPECT_NE(people::fill(a), people::fill(b));
+        }
+}
+
+} // namespace
