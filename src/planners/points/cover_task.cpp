@@ -53,7 +53,7 @@ public:
         CoverAnswer answer;
         answer.found = result.found;
         answer.cost = result.cost;
-        answer.choice = named(result.choice);
+        answer.choice = named(result.found ? result.choice : search_.choice());
         answer.orbits = std::move(orbits_);
         answer.hopeless = std::move(hopeless_);
         for (const int c : answer.choice)

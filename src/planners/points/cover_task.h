@@ -28,7 +28,7 @@ struct CoverTask {
 };
 
 struct CoverAnswer {
-    bool found = false; ///< the field is covered, but for `hopeless`
+    bool found = false; ///< the field is covered, but for `hopeless`; else `choice` is an attempt
     int cost = 0;
     std::vector<int> choice;   ///< ascending indices into `orbits`
     std::vector<Spots> orbits; ///< the task's, then the relaxed ones

@@ -43,7 +43,8 @@ Layout snappedRows(const Rules& rules) {
     if (const auto rows = rowLayout(plain, 0, {}))
         for (const Spot s : snapped(rules, rows->layout.spots()))
             out.pins.push_back({s, true});
-    repair(out, rules, 60);
+    fill(out, rules, 100);
+    repair(out, rules, 100);
     prune(out, rules);
     return out;
 }

@@ -100,6 +100,34 @@ bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means me
     return true;
 }
 
+/// A point for every hole that is left: where one is allowed, as far from the others as can be.
+void force(Layout& layout, const Rules& rules) {
+    for (int round = 0; round < 100; ++round) {
+        const Spots open = holes(layout.spots(), rules.top(), rules.radius);
+        if (open.empty())
+            return;
+        const Spot w = open.front();
+        Spots places;
+        for (const Spot s : rules.places(Field{w.x, w.y, w.x, w.y}.grown(rules.radius)))
+            if (distanceSquared(s, w) < squared(0.99 * rules.radius))
+                places.push_back(s);
+        if (places.empty())
+            places = rules.leastBreach(w);
+        Spot best = places.front();
+        double most = -1;
+        for (const Spot s : places) {
+            double nearest = 1e18;
+            for (const auto& p : layout.pins)
+                nearest = std::min(nearest, distanceSquared(p.at, s));
+            if (nearest > most) {
+                most = nearest;
+                best = s;
+            }
+        }
+        layout.pins.push_back({best, true});
+    }
+}
+
 } // namespace
 
 Spots Layout::spots() const {
@@ -122,7 +150,32 @@ bool repair(Layout& layout, const Rules& rules, int steps) {
                               seed))
                     break;
     }
+    force(layout, rules);
     return true;
+}
+
+void fill(Layout& layout, const Rules& rules, int steps) {
+    CoverTask task;
+    task.fields = {rules.top()};
+    task.radius = rules.radius;
+    task.gap = rules.gap;
+    task.steps = steps;
+    for (const auto& p : layout.pins) {
+        task.start.push_back(static_cast<int>(task.orbits.size()));
+        task.orbits.push_back({p.at});
+    }
+    for (const Spot s : rules.places(rules.top()))
+        task.orbits.push_back({s});
+    task.relaxed = [&](Spot w) {
+        std::vector<Spots> out;
+        for (const Spot s : rules.leastBreach(w))
+            out.push_back({s});
+        return out;
+    };
+    const CoverAnswer answer = solve(task, {});
+    layout.pins.clear();
+    for (const int c : answer.choice)
+        layout.pins.push_back({answer.orbits[static_cast<std::size_t>(c)].front(), true});
 }
 
 void prune(Layout& layout, const Rules& rules) {

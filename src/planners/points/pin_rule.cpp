@@ -94,6 +94,12 @@ PinRule PinRule::withoutSeams() const {
     return out;
 }
 
+PinRule PinRule::withEdge(double edge) const {
+    PinRule out = *this;
+    out.edge_ = edge;
+    return out;
+}
+
 const std::vector<int>& PinRule::near(Spot at) const {
     const int c = std::clamp(static_cast<int>((at.x - top_.x0) / cell_), 0, columns_ - 1);
     const int r = std::clamp(static_cast<int>((at.y - top_.y0) / cell_), 0, rows_ - 1);

@@ -50,6 +50,8 @@ public:
     bool seamless() const { return lines_.empty(); }
     /// The same rule on a top without seams.
     PinRule withoutSeams() const;
+    /// The same rule with another distance from the edge.
+    PinRule withEdge(double edge) const;
     /// Half the length of a pin; zero for a dot.
     double halfLength() const { return halfLength_; }
     std::span<const Line> seams() const { return lines_; }

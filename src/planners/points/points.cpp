@@ -1,5 +1,6 @@
 #include "planners/points/points.h"
 
+#include "planners/points/buckets.h"
 #include "planners/points/free_layout.h"
 #include "planners/points/grid_layout.h"
 #include "planners/points/holes.h"
@@ -49,7 +50,7 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
                  " clear of them at " + std::to_string(crowded.size()) +
                  (crowded.size() == 1 ? " place:" : " places:") + list(crowded) +
                  "; the nearest pin is " +
-                 format(Length::nearestInches(std::floor(least * 64 + 1e-6) / 64), job.unit) +
+                 format(Length::nearestInches(std::floor(least * 8 + 1e-6) / 8), job.unit) +
                  " from a seam.",
              "Move these pins as you sew up to them, or use shorter pins."});
     if (!outside.empty())
@@ -60,11 +61,32 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
                  (outside.size() == 1 ? " pin lies nearer:" : " pins lie nearer:") + list(outside) +
                  ".",
              "Allow pins nearer to the edge, or a shorter pin."});
-    if (const Spots open = holes(spots, rules.top(), rules.radius + 1.0 / 16); !open.empty())
+    if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
+        plan.findings.push_back({Finding::Level::warn, "/basting/edge",
+                                 "Points " + format(job.basting.edge, job.unit) +
+                                     " inside the edge cannot hold the corners at a spacing of " +
+                                     format(job.basting.spacing, job.unit) + "; they lie from " +
+                                     format(Length::nearestInches(rules.pin.edge()), job.unit) +
+                                     " inside it.",
+                                 "Allow points nearer to the edge, or a wider spacing."});
+    Spots crowd;
+    Buckets near{rules.top(), rules.spacing};
+    for (std::size_t i = 0; i < spots.size(); ++i) {
+        if (near.anyNear(spots[i], rules.gap - 1e-6, [](int, Spot) { return true; }))
+            crowd.push_back(spots[i]);
+        near.add(static_cast<int>(i), spots[i]);
+    }
+    if (!crowd.empty())
         plan.findings.push_back(
             {Finding::Level::warn, "/basting/spacing",
-             "Some places are farther from a pin than the spacing allows:" + list(open) + ".",
-             "Add a pin there by eye."});
+             "Seams leave no other way than points nearer to each other than half the spacing:" +
+                 list(crowd) + ".",
+             "Leave one out by eye, or allow pins nearer to seams."});
+    if (const Spots open = holes(spots, rules.top(), rules.radius + 1.0 / 64); !open.empty())
+        plan.findings.push_back(
+            {Finding::Level::warn, "/basting/spacing",
+             "Some places are farther from a point than the spacing allows:" + list(open) + ".",
+             "Add a point there by eye."});
 }
 
 } // namespace

@@ -9,6 +9,22 @@ namespace {
 /// Room for rounding to the raster, of the 1/8 in the rule allows.
 constexpr double kTolerance = 3.0 / 32;
 
+/// True where the edge, seams aside, leaves a place that holds each corner of the top.
+bool cornersInReach(const Rules& rules) {
+    Rules plain = rules;
+    plain.pin = rules.pin.withoutSeams();
+    const Field& t = rules.top();
+    for (const double x : {t.x0, t.x1})
+        for (const double y : {t.y0, t.y1}) {
+            const Spots near = plain.places(Field{x, y, x, y}.grown(rules.radius));
+            if (std::none_of(near.begin(), near.end(), [&](Spot s) {
+                    return distanceSquared(s, {x, y}) < squared(0.99 * rules.radius);
+                }))
+                return false;
+        }
+    return true;
+}
+
 } // namespace
 
 Rules rulesFor(const Job& job) {
@@ -30,6 +46,8 @@ Rules rulesFor(const Job& job) {
     rules.step = rules.fine;
     while (rules.step * 2 <= rules.spacing / 5.5)
         rules.step *= 2;
+    while (rules.pin.edge() > 0 && !cornersInReach(rules))
+        rules.pin = rules.pin.withEdge(std::max(0.0, rules.pin.edge() - 0.125));
     return rules;
 }
 
