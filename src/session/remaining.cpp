@@ -239,21 +239,6 @@ private:
     std::map<std::pair<TaskKind, std::string>, std::vector<std::string>> nobodys_;
 };
 
-// Binds a mode to the place where its person stands already.
-void standAt(const StandingPlace& place, crew::Mode& mode, crew::Model& model) {
-    auto& spots = model.problem.spots;
-    for (int k = mode.firstSpot; k < mode.endSpot; ++k) {
-        const crew::Spot spot = spots[static_cast<std::size_t>(k)];
-        if (model.edges[static_cast<std::size_t>(spot.strip)].side != place.side)
-            continue;
-        const auto at = place.along.lo.nm();
-        mode.firstSpot = static_cast<int>(spots.size());
-        mode.endSpot = mode.firstSpot + 1;
-        spots.push_back({.strip = spot.strip, .lo = at, .hi = at, .want = at});
-        return;
-    }
-}
-
 // Hands work in hand to shadows of its people, who are free at once and do nothing else; the people
 // themselves are free when it is done.
 void keepInHand(std::size_t activity, const ReplanOptions& options, const std::vector<Hand>& hands,
@@ -299,6 +284,21 @@ bool inEachOthersWay(const Task& a, const Task& b) {
 }
 
 } // namespace
+
+void standAt(const StandingPlace& place, crew::Mode& mode, crew::Model& model) {
+    auto& spots = model.problem.spots;
+    const auto at = place.along.lo.nm();
+    for (int k = mode.firstSpot; k < mode.endSpot; ++k) {
+        const crew::Spot spot = spots[static_cast<std::size_t>(k)];
+        if (model.edges[static_cast<std::size_t>(spot.strip)].side != place.side || at < spot.lo ||
+            at > spot.hi)
+            continue;
+        mode.firstSpot = static_cast<int>(spots.size());
+        mode.endSpot = mode.firstSpot + 1;
+        spots.push_back({.strip = spot.strip, .lo = at, .hi = at, .want = at});
+        return;
+    }
+}
 
 std::vector<Hand> handsOf(const Setting& setting, const LiveState& state,
                           const ReplanOptions& options) {

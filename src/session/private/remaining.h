@@ -41,4 +41,7 @@ struct Remaining {
 Remaining remainingOf(const Session& session, const Plan& plan, const LiveState& state,
                       const std::vector<Hand>& hands, const ReplanOptions& options);
 
+/// Binds a mode to one place, where the person reaches the work from there; else changes nothing.
+void standAt(const StandingPlace& place, crew::Mode& mode, crew::Model& model);
+
 } // namespace bastewright
