@@ -11,15 +11,16 @@
 namespace bastewright::sheets {
 namespace {
 
+/// The cloth's usable width; of a cloth the job does not list, as much of it as the cuts take.
 Length usableWidth(const Job& job, const BackingPlan& plan, const std::string& fabric) {
-    const auto found = std::ranges::find(job.backing.fabrics, fabric, &Fabric::name);
-    if (found != job.backing.fabrics.end())
-        return found->usableWidth;
-    Length widest;
+    Length width;
     for (const auto& cut : plan.cuts)
         if (cut.fabric == fabric)
-            widest = std::max(widest, cut.onCloth.x1);
-    return widest;
+            width = std::max(width, cut.onCloth.x1);
+    for (const auto& f : job.backing.fabrics)
+        if (f.name == fabric)
+            width = std::max(width, f.usableWidth);
+    return width;
 }
 
 std::vector<std::string> fabricsOf(const BackingPlan& plan) {

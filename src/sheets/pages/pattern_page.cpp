@@ -10,45 +10,72 @@
 namespace bastewright::sheets {
 namespace {
 
+constexpr double kPictureWidth = 0.44; // of the page's
+constexpr double kPictureHeight = 0.26;
+constexpr double kBeside = 26, kEdge = 4; // white between picture and list, and round the tile
+
 /// Points to the inch at which every tile of the quilt fits, so that they are drawn to one scale.
-double commonScale(const std::vector<PointPattern>& patterns, double width, double height) {
+double commonScale(const SheetContext& c, std::size_t q, Length pin) {
     double scale = 1e9;
-    for (const auto& p : patterns)
-        scale = std::min({scale, width / std::max(p.tile.width.in(), 0.1),
-                          height / std::max(p.tile.length.in(), 0.1)});
+    for (const auto& p : c.plan.quilts[q].patterns) {
+        const double across = (p.tile.width + pin).in(), down = (p.tile.length + pin).in();
+        scale = std::min({scale, (c.width * kPictureWidth - 2 * kEdge) / std::max(across, 0.1),
+                          (c.height * kPictureHeight - 2 * kEdge) / std::max(down, 0.1)});
+    }
     return scale;
 }
 
-/// The tile on the left, its points' distances from the corner on the right.
-Block patternBlock(const SheetContext& c, std::size_t q, const PointPattern& pattern) {
-    const double pictureWidth = c.width * 0.44;
-    const double scale = commonScale(c.plan.quilts[q].patterns, pictureWidth - 8, c.height * 0.26);
-    const double pictureHeight = scale * pattern.tile.length.in() + 8;
-    const double drawnWidth = scale * pattern.tile.width.in() + 8;
+Flow pointList(const SheetContext& c, const PointPattern& pattern, double width) {
     std::vector<std::vector<Cell>> rows;
-    int number = 0;
     for (const auto& point : pattern.points)
-        rows.push_back({Cell{QString::number(++number), true}, Cell{length(point.at.x, c.unit())},
-                        Cell{length(point.at.y, c.unit())}});
-    const double listWidth = c.width - pictureWidth - 26;
-    auto list = std::make_shared<Flow>(table({{{}, 24, true},
-                                              {Text::tr("from the left"), -1, true},
-                                              {Text::tr("from the head"), -1, true}},
-                                             rows, listWidth, {.rowPadding = 1.5}));
-    double listHeight = 0;
-    for (const auto& b : *list)
-        listHeight += b.height;
-    const Length pin = c.with(q) == Basting::With::pins ? c.job(q).basting.pinLength : Length{};
-    return {.height = std::max(pictureHeight, listHeight),
-            .before = 4,
-            .draw = [=, &pattern](QPainter& p, QRectF at) {
-                drawPattern(p, {at.topLeft(), QSizeF{drawnWidth, pictureHeight}}, pattern, pin);
-                double y = at.top();
-                for (const auto& b : *list) {
-                    b.draw(p, {at.right() - listWidth, y, listWidth, b.height});
-                    y += b.height;
-                }
+        rows.push_back({Cell{QString::number(rows.size() + 1), true},
+                        Cell{length(point.at.x, c.unit())}, Cell{length(point.at.y, c.unit())}});
+    return table({{{}, 24, true},
+                  {Text::tr("from the left"), -1, true},
+                  {Text::tr("from the head"), -1, true}},
+                 rows, width, {.rowPadding = 1.5});
+}
+
+/// The same block in the right-hand column of a page.
+Block onTheRight(Block block, double width) {
+    auto inner = std::make_shared<Block>(std::move(block));
+    return {.height = inner->height,
+            .repeat = inner->repeat ? std::make_shared<Block>(onTheRight(*inner->repeat, width))
+                                    : nullptr,
+            .draw = [inner, width](QPainter& p, QRectF at) {
+                inner->draw(p, {at.right() - width, at.top(), width, inner->height});
             }};
+}
+
+/// The tile on the left, its points' distances from the corner on the right; a list longer than the
+/// picture runs on by itself.
+Flow patternBlocks(const SheetContext& c, std::size_t q, const PointPattern& pattern) {
+    const Length pin = c.with(q) == Basting::With::pins ? c.job(q).basting.pinLength : Length{};
+    const double scale = commonScale(c, q, pin);
+    const QSizeF picture{scale * (pattern.tile.width + pin).in() + 2 * kEdge,
+                         scale * (pattern.tile.length + pin).in() + 2 * kEdge};
+    const double listWidth = c.width * (1 - kPictureWidth) - kBeside;
+    Flow list = pointList(c, pattern, listWidth);
+    auto beside = std::make_shared<Flow>();
+    double listHeight = 0;
+    std::size_t next = 0;
+    for (; next < list.size() && listHeight < picture.height(); ++next) {
+        listHeight += list[next].height;
+        beside->push_back(onTheRight(list[next], listWidth));
+    }
+    Flow flow{{.height = std::max(picture.height(), listHeight),
+               .before = 4,
+               .draw = [=, &pattern](QPainter& p, QRectF at) {
+                   drawPattern(p, {at.topLeft(), picture}, pattern, pin);
+                   double y = at.top();
+                   for (const auto& b : *beside) {
+                       b.draw(p, {at.left(), y, at.width(), b.height});
+                       y += b.height;
+                   }
+               }}};
+    for (; next < list.size(); ++next)
+        flow.push_back(onTheRight(std::move(list[next]), listWidth));
+    return flow;
 }
 
 /// "Block: 9 pins in each, so".
@@ -78,7 +105,7 @@ Flow patternPage(const SheetContext& c, std::size_t quilt) {
         flow.push_back(paragraph(Text::tr("%1, %2").arg(size(pattern.tile, c.unit()), times),
                                  c.width, type::kBody, 0));
         flow.back().keepWithNext = true;
-        flow.push_back(patternBlock(c, quilt, pattern));
+        flow += patternBlocks(c, quilt, pattern);
     }
     return flow;
 }

@@ -51,7 +51,8 @@ Rect turned(const Rect& r) {
 void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pin) {
     p.save();
     const Rect tile{Length{}, Length{}, pattern.tile.width, pattern.tile.length};
-    const Mapping map{tile, box.adjusted(3, 3, -3, -3)};
+    // A pin's middle may lie on the tile's edge: half of it is drawn beyond.
+    const Mapping map{tile.grown(pin / 2), box.adjusted(3, 3, -3, -3)};
     frame(p, map(tile), ink::kLine, ink::kPaper);
     p.setPen(QPen{ink::kRule, ink::kLine});
     for (const auto& seam : pattern.seams)
