@@ -80,6 +80,10 @@ int Decoder::gapEnd(int person, int time, bool overtime, int& freeAgain) const {
 
 Decoder::Choice Decoder::chooseOne(const Activity& a, int ready, int only, bool overtime) const {
     Choice best;
+    struct {
+        int firstSpot = -1, start = 0, seconds = 0;
+        Standing::Room room{};
+    } asked;
     for (const Mode& m : a.modes) {
         if (only >= 0 && m.person != only)
             continue;
@@ -100,7 +104,12 @@ Decoder::Choice Decoder::chooseOne(const Activity& a, int ready, int only, bool 
             }
             if (m.firstSpot == m.endSpot)
                 break;
-            room = standing_.find(m, start, start + m.seconds);
+            // Equal people are asked after one another.
+            if (asked.firstSpot != m.firstSpot || asked.start != start ||
+                asked.seconds != m.seconds)
+                asked = {m.firstSpot, start, m.seconds,
+                         standing_.find(m, start, start + m.seconds)};
+            room = asked.room;
             if (room.strip >= 0)
                 break;
             start = std::max(start + 1, room.retry);

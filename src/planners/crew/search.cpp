@@ -22,9 +22,10 @@ int populationFor(int schedules) {
 
 /// From everybody at every piece of work to everybody at a piece of their own.
 std::vector<double> guesses(const Problem& problem) {
+    const double step = problem.size() > 500 ? 3 : 1.5; // large problems are built fewer times
     std::vector<double> hands;
     for (double h = std::max<double>(1.0, static_cast<double>(problem.people.size())); h >= 1;
-         h /= 1.5)
+         h /= step)
         hands.push_back(h);
     return hands;
 }

@@ -241,12 +241,15 @@ private:
         for (int k = mode.firstSpot; k < mode.endSpot; ++k) {
             const Spot& spot = problem_.spots[ix(k)];
             const std::int64_t room = problem_.strips[ix(spot.strip)].room;
+            others_.clear();
+            for (const int o : stands_[ix(spot.strip)])
+                if (s_.start[ix(o)] < s_.end[ix(i)] && s_.start[ix(i)] < s_.end[ix(o)])
+                    others_.push_back(s_.place[ix(o)]);
             const auto offer = [&](std::int64_t place) {
                 if (place < spot.lo || place > spot.hi)
                     return;
-                for (const int o : stands_[ix(spot.strip)])
-                    if (s_.start[ix(o)] < s_.end[ix(i)] && s_.start[ix(i)] < s_.end[ix(o)] &&
-                        place < s_.place[ix(o)] + room && s_.place[ix(o)] < place + room)
+                for (const std::int64_t o : others_)
+                    if (place < o + room && o < place + room)
                         return;
                 s_.strip[ix(i)] = spot.strip;
                 s_.place[ix(i)] = place;
@@ -264,11 +267,10 @@ private:
             offer(spot.want);
             offer(spot.lo);
             offer(spot.hi);
-            for (const int o : stands_[ix(spot.strip)])
-                if (s_.start[ix(o)] < s_.end[ix(i)] && s_.start[ix(i)] < s_.end[ix(o)]) {
-                    offer(s_.place[ix(o)] - room);
-                    offer(s_.place[ix(o)] + room);
-                }
+            for (const std::int64_t o : others_) {
+                offer(o - room);
+                offer(o + room);
+            }
         }
         s_.strip[ix(i)] = bestStrip;
         s_.place[ix(i)] = bestPlace;
@@ -392,6 +394,7 @@ private:
     std::vector<int> hours_, load_;
     std::vector<std::int64_t> walk_;
     std::vector<Was> was_;
+    std::vector<std::int64_t> others_; ///< places taken beside the one looked for
     bool walking_ = false;
     int looks_;
     bool zonesToo_;

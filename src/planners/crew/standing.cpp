@@ -18,50 +18,51 @@ void Standing::clear() {
 }
 
 void Standing::take(const Room& room, int start, int end) {
-    taken_[ix(room.strip)].push_back({start, end, room.place});
+    auto& list = taken_[ix(room.strip)];
+    auto at = list.end();
+    while (at != list.begin() && std::prev(at)->end > end)
+        --at;
+    list.insert(at, {start, end, room.place});
 }
 
 Standing::Room Standing::find(const Mode& mode, int start, int end) const {
     Room best;
     std::int64_t bestAway = 0;
-    for (int s = mode.firstSpot; s < mode.endSpot; ++s) {
+    std::vector<Stand>& others = others_;
+    for (int s = mode.firstSpot; s < mode.endSpot && best.strip < 0; ++s) {
         const Spot& spot = problem_.spots[ix(s)];
-        const Strip& strip = problem_.strips[ix(spot.strip)];
-        const auto& others = taken_[ix(spot.strip)];
-        const auto clash = [&](std::int64_t place) -> const Stand* {
-            for (const Stand& o : others)
-                if (o.start < end && start < o.end && place < o.place + strip.room &&
-                    o.place < place + strip.room)
-                    return &o;
-            return nullptr;
-        };
+        const std::int64_t room = problem_.strips[ix(spot.strip)].room;
+        const auto& all = taken_[ix(spot.strip)];
+        others.clear();
+        for (auto o = all.rbegin(); o != all.rend() && o->end > start; ++o)
+            if (o->start < end)
+                others.push_back(*o);
         const auto offer = [&](std::int64_t place) {
             if (place < spot.lo || place > spot.hi)
                 return;
             const std::int64_t away = std::abs(place - spot.want);
             if (best.strip >= 0 && away >= bestAway)
                 return;
-            if (const Stand* o = clash(place)) {
-                best.retry = std::min(best.retry, o->end);
-                return;
-            }
+            for (const Stand& o : others)
+                if (place < o.place + room && o.place < place + room) {
+                    best.retry = std::min(best.retry, o.end);
+                    return;
+                }
             best.strip = spot.strip;
             best.place = place;
             bestAway = away;
         };
         offer(spot.want);
         if (best.strip >= 0)
-            return best;
+            break;
         // Shoulder to shoulder with those who stand there, or as far aside as one can.
         offer(spot.lo);
         offer(spot.hi);
-        for (const Stand& o : others)
-            if (o.start < end && start < o.end) {
-                offer(o.place - strip.room);
-                offer(o.place + strip.room);
-            }
-        if (best.strip >= 0)
-            return best;
+        for (std::size_t k = 0; k < others.size(); ++k) {
+            const std::int64_t place = others[k].place;
+            offer(place - room);
+            offer(place + room);
+        }
     }
     return best;
 }

@@ -32,7 +32,8 @@ private:
     };
 
     const Problem& problem_;
-    std::vector<std::vector<Stand>> taken_; ///< by strip
+    std::vector<std::vector<Stand>> taken_; ///< by strip, soonest end first
+    mutable std::vector<Stand> others_;     ///< working memory of `find`
 };
 
 } // namespace bastewright::crew

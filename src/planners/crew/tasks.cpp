@@ -53,9 +53,10 @@ public:
         if (first >= 0)
             frontier_ = {first};
         sortZones();
+        countLifters();
         for (std::size_t k = 0; k < plan.passes.size(); ++k)
             pass(plan.passes[k], k == 0);
-        if (dots_ && !plan.passes.empty() && batting().thickness > kThickBatting)
+        if (turned() && !plan.passes.empty())
             fromTheBack();
         const int last = plan.passes.empty() ? 1 : plan.passes.back().number;
         return step(TaskKind::handOver, last, {.byHand = kHandOver}, 1, {.afoot = true});
@@ -223,28 +224,38 @@ private:
         step(TaskKind::checkUnderside, p.number, {.byHand = kUnderside}, 1, {.afoot = true});
     }
 
-    void shiftInto(const Pass& p) {
-        const int hands = std::max(1, p.liftPeople);
+    /// Who lifts, for the shift that asks most of them.
+    void countLifters() {
         const int lifters = count({.lifts = true});
-        if (lifters == 0)
-            once("/helpers", "The quilt has to be shifted, and nobody lifts.",
+        const Pass* most = nullptr;
+        for (const Pass& p : plan_->passes)
+            if (p.number > 1 && (most == nullptr || p.liftPeople > most->liftPeople))
+                most = &p;
+        if (lifters == 0 && (most != nullptr || turned()))
+            once("/helpers", "The quilt has to be moved, and nobody lifts.",
                  "Let one helper who stands lift.");
-        else if (lifters < hands)
+        else if (most != nullptr && lifters < most->liftPeople)
             out_.findings.push_back(
                 {Finding::Level::warn, "/helpers",
-                 words({plan_->name, ", shift into pass ", std::to_string(p.number), ": ",
-                        std::to_string(std::lround(p.liftKilograms)), " kg wants ",
-                        std::to_string(hands), " people who lift, and there ",
+                 words({plan_->name, ", shift into pass ", std::to_string(most->number), ": ",
+                        std::to_string(std::lround(most->liftKilograms)), " kg wants ",
+                        std::to_string(most->liftPeople), " people who lift, and there ",
                         lifters == 1 ? "is " : "are ", std::to_string(lifters), "."}),
                  "Ask for more hands at the shifts, or slide the quilt in short steps."});
-        step(TaskKind::shift, p.number, shift(p), hands, {.lifts = true, .afoot = true});
+    }
+
+    bool turned() const { return dots_ && batting().thickness > kThickBatting; }
+
+    void shiftInto(const Pass& p) {
+        step(TaskKind::shift, p.number, shift(p), std::max(1, p.liftPeople),
+             {.lifts = true, .afoot = true});
     }
 
     void pinPass(const Pass& p) {
         const auto waves = wavesOf(*plan_, p, options_.zonesInWave);
         const double area = areaSquareInches(p.fresh);
         const std::vector<int> laid = frontier_;
-        std::vector<int> closes, before = laid;
+        std::vector<int> closes;
         int smoothed = -1;
         for (std::size_t w = 0; w < waves.size(); ++w) {
             const int wave = waves.size() > 1 ? static_cast<int>(w) + 1 : 0;
