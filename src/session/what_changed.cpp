@@ -1,4 +1,5 @@
 #include "session/private/plan_index.h"
+#include "session/private/words.h"
 #include "session/replan.h"
 
 #include <algorithm>
@@ -9,13 +10,6 @@ namespace {
 
 // A change of the finish below this is not worth a sentence.
 constexpr Seconds kNotable{60};
-
-std::string listed(const std::vector<std::string>& names) {
-    std::string out;
-    for (std::size_t i = 0; i < names.size(); ++i)
-        out.append(i == 0 ? "" : i + 1 == names.size() ? " and " : ", ").append(names[i]);
-    return out;
-}
 
 std::vector<std::string> without(const std::vector<std::string>& all,
                                  const std::vector<std::string>& those) {
@@ -63,7 +57,7 @@ std::vector<std::string> whatChanged(const Plan& before, const Plan& after,
             it->second.push_back(t.zone);
             continue;
         }
-        std::string line = came.empty() ? listed(left) : listed(came);
+        std::string line = came.empty() ? listed(left, left.size()) : listed(came, came.size());
         line.append(came.empty() ? (left.size() == 1 ? " is" : " are")
                                  : (came.size() == 1 ? " is" : " are"))
             .append(came.empty() ? " no longer in " : " now in ")
@@ -71,7 +65,7 @@ std::vector<std::string> whatChanged(const Plan& before, const Plan& after,
             .append(t.kind == TaskKind::shift ? " into pass " : " of pass ")
             .append(std::to_string(t.pass));
         if (!came.empty() && !left.empty())
-            line.append(" instead of ").append(listed(left));
+            line.append(" instead of ").append(listed(left, left.size()));
         out.push_back(line.append("."));
     }
     std::vector<std::string> handsChanged;
@@ -81,16 +75,16 @@ std::vector<std::string> whatChanged(const Plan& before, const Plan& after,
         if (came.empty())
             line.append("Nobody has ").append(work);
         else
-            line.append(listed(came))
+            line.append(listed(came, came.size()))
                 .append(came.size() == 1 ? " takes" : " take")
                 .append(" over ")
                 .append(work);
-        line.append(ids.size() == 1 ? " of zone " : " of zones ").append(listed(ids));
+        line.append(ids.size() == 1 ? " of zone " : " of zones ").append(listed(ids, ids.size()));
         if (!left.empty())
             line.append(!came.empty()     ? " from "
                         : ids.size() == 1 ? ", which was with "
                                           : ", which were with ")
-                .append(listed(left));
+                .append(listed(left, left.size()));
         handsChanged.push_back(line.append("."));
     }
     out.insert(out.begin(), handsChanged.begin(), handsChanged.end());

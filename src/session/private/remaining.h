@@ -37,6 +37,10 @@ struct Remaining {
     Findings findings;
 };
 
+/// Drafts everything that is not done (tasks, drafts and findings of `out`).
+void draftRest(const Session& session, const Plan& plan, const LiveState& state,
+               const std::vector<Hand>& hands, Seconds now, Remaining& out);
+
 /// `plan` and `hands` have to outlive the result.
 Remaining remainingOf(const Session& session, const Plan& plan, const LiveState& state,
                       const std::vector<Hand>& hands, const ReplanOptions& options);

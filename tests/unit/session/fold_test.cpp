@@ -112,7 +112,7 @@ TEST(Fold, WhatDoesNotFitChangesNothingAndSaysWhy) {
         {"later pass", made_(zoneOpened, "A2"), "not on the table now"},
         {"unknown task", made_(stepDone, "", "sing"), "no task sing"},
         {"zone work as a step", made_(stepDone, "", "open-A1"), "tick the zone"},
-        {"smoothing too early", made_(stepDone, "", "smooth-1"), "wait for the zones A1, B1"},
+        {"smoothing too early", made_(stepDone, "", "smooth-1"), "wait for the zones A1 and B1"},
         {"a later pass's step", made_(stepDone, "", "shift-2"), "belongs to pass 2"},
         {"release too early", made_(passReleased, "", "", 1), "2 zones of pass 1 are not done"},
         {"release of another", made_(passReleased, "", "", 2), "Pass 2 is not on the table"},

@@ -134,10 +134,10 @@ TEST(Replan, WorkNobodyLeftCanDoIsSaidWithItsReason) {
     Table t{halfOpen()};
     for (auto& h : t.session.setting.helpers)
         h.closes = false;
-    EXPECT_THAT(t.next().findings,
-                Contains(Field(&Finding::text, HasSubstr("The closing of the pins of zones A1, "
-                                                         "B1, A2, B2 is left to nobody: nobody "
-                                                         "left closes"))));
+    EXPECT_THAT(
+        t.next().findings,
+        Contains(Field(&Finding::text, HasSubstr("The closing of the pins of zones A1, B1, A2 and "
+                                                 "B2 is left to nobody: nobody left closes"))));
     Table shortArms{halfOpen()};
     for (auto& h : shortArms.session.setting.helpers)
         h.reach = 5_in;

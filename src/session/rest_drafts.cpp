@@ -1,0 +1,244 @@
+#include "session/private/plan_index.h"
+#include "session/private/remaining.h"
+#include "session/private/words.h"
+
+#include <algorithm>
+#include <map>
+
+namespace bastewright {
+namespace {
+
+using crew::Needs;
+using crew::TaskDraft;
+
+class Drafting {
+public:
+    Drafting(const Session& session, const Plan& plan, const LiveState& state,
+             const std::vector<Hand>& hands, Seconds now)
+        : session_{session}
+        , plan_{plan}
+        , index_{plan}
+        , state_{state}
+        , hands_{hands}
+        , now_{now} {}
+
+    void draftAll(Remaining& out) {
+        draftTasks(out);
+        if (hands_.empty() && !nobodys_.empty())
+            out.findings.push_back({Finding::Level::stop, "/helpers", "Nobody is at the table.",
+                                    "Report who is there, then plan again."});
+        else
+            for (const auto& [work, where] : nobodys_)
+                out.findings.push_back({Finding::Level::stop, "/helpers",
+                                        sentence(work.first, where, work.second),
+                                        "Ask somebody who can to come to the table, then plan "
+                                        "again."});
+    }
+
+private:
+    void draftTasks(Remaining& out) {
+        std::map<std::string_view, int> place;
+        for (const auto& t : plan_.tasks) {
+            if (state_.doneTasks.contains(t.id) || t.job < 0 || t.job >= index_.quilts())
+                continue;
+            auto draft = draftOf(t, out);
+            for (const auto& id : t.after)
+                if (const auto it = place.find(id); it != place.end())
+                    draft.after.push_back(it->second);
+            place.emplace(t.id, static_cast<int>(out.tasks.size()));
+            out.tasks.push_back(&t);
+            out.drafts.tasks.push_back(std::move(draft));
+        }
+    }
+
+    const QuiltPlan& quilt(const Task& t) const {
+        return plan_.quilts[static_cast<std::size_t>(t.job)];
+    }
+
+    const Pass& passOf(const Task& t) const {
+        const auto& passes = quilt(t).passes;
+        const auto it = std::ranges::find(passes, t.pass, &Pass::number);
+        return it == passes.end() ? passes.front() : *it;
+    }
+
+    TaskDraft draftOf(const Task& t, Remaining& out) {
+        TaskDraft d{.kind = t.kind, .job = t.job, .pass = t.pass};
+        if (isZoneWork(t.kind))
+            zoneWork(t, d);
+        else if (t.kind == TaskKind::cool)
+            d = {.kind = t.kind,
+                 .job = t.job,
+                 .pass = t.pass,
+                 .effort = {.fixed = crew::kCool},
+                 .team = 0};
+        else
+            step(t, d, out);
+        return d;
+    }
+
+    void zoneWork(const Task& t, TaskDraft& d) {
+        const auto& zones = quilt(t).zones;
+        const auto zone = std::ranges::find(zones, t.zone, &Zone::id);
+        if (zone == zones.end())
+            return leaveToNobody(t, d, "its zone is not in the plan");
+        d.zone = static_cast<int>(zone - zones.begin());
+        // A shared zone's points are shared out evenly.
+        const auto sharers = index_.zoneTasks(t.job, t.zone, t.kind, index_.fromBack(t)).size();
+        const auto points = (zone->points.size() + sharers - 1) / std::max<std::size_t>(1, sharers);
+        d.effort = crew::zoneWork(t.kind, static_cast<int>(points));
+        d.team = 1;
+        d.needs = {.irons = t.kind == TaskKind::press,
+                   .closes = t.kind == TaskKind::closePins,
+                   .reach = true};
+        if (d.needs.irons && session_.setting.room.irons < 1)
+            return leaveToNobody(t, d, "there is no iron");
+        const auto& surface = quilt(t).surface;
+        const bool anybody = std::ranges::any_of(hands_, [&](const Hand& h) {
+            return crew::may(h.helper, d.needs) &&
+                   !crew::sidesFor(crew::workBox(*zone), passOf(t).table, surface.closed,
+                                   h.helper.reach, !surface.floor)
+                        .empty();
+        });
+        if (!anybody)
+            leaveToNobody(t, d,
+                          d.needs.irons    ? "nobody left may iron and reaches it"
+                          : d.needs.closes ? "nobody left closes pins and reaches it"
+                                           : "nobody left reaches all of it from an open side");
+    }
+
+    // Work without anybody keeps its place in the order, and its time at pace 1.
+    void leaveToNobody(const Task& t, TaskDraft& d, const std::string& why) {
+        d.effort = {.byHand = 0, .fixed = crew::secondsAt(d.effort, 1)};
+        d.team = 0;
+        d.needs = {};
+        nobodys_[{t.kind, why}].push_back(t.zone.empty() ? std::to_string(t.pass) : t.zone);
+    }
+
+    static std::string sentence(TaskKind kind, const std::vector<std::string>& where,
+                                const std::string& why) {
+        std::string text = capital(spoken(kind));
+        text.append(isZoneWork(kind) ? " of zone" : " of pass")
+            .append(where.size() == 1  ? ""
+                    : isZoneWork(kind) ? "s"
+                                       : "es");
+        return text.append(" ")
+            .append(listed(where, where.size()))
+            .append(" is left to nobody: ")
+            .append(why)
+            .append(".");
+    }
+
+    // The same rules as for a first plan (docs/computation/crew.md, "Tasks"): as many hands as the
+    // step asks for, where that many will be there; where too few stand or lift, the others help.
+    void step(const Task& t, TaskDraft& d, Remaining& out) {
+        std::size_t team = 2;
+        d.needs.afoot = true;
+        const Pass& pass = passOf(t);
+        switch (t.kind) {
+        case TaskKind::layBacking:
+        case TaskKind::layBatting:
+        case TaskKind::layTop:
+            d.effort = crew::layLayer(pass);
+            break;
+        case TaskKind::foldBack:
+        case TaskKind::foldForward:
+            d.effort = crew::fold(pass);
+            break;
+        case TaskKind::smooth:
+            d.effort = crew::smooth(smoothedArea(t));
+            break;
+        case TaskKind::shift:
+            d.effort = crew::shift(pass);
+            team = static_cast<std::size_t>(std::max(1, pass.liftPeople));
+            d.needs.lifts = true;
+            break;
+        case TaskKind::turnOver:
+            d.effort.byHand = crew::kTurnOver;
+            for (std::size_t k = 1; k < quilt(t).passes.size(); ++k)
+                d.effort.byHand += crew::shift(quilt(t).passes[k]).byHand;
+            team = hands_.size();
+            d.needs.lifts = true;
+            break;
+        case TaskKind::reclamp:
+            d.effort = crew::reclamp(pass);
+            team = 1;
+            break;
+        case TaskKind::checkUnderside:
+            d.effort.byHand = crew::kUnderside;
+            team = 1;
+            break;
+        default:
+            d.effort.byHand = crew::kHandOver;
+            team = 1;
+            break;
+        }
+        if (hands_.empty())
+            return leaveToNobody(t, d, "nobody is at the table");
+        const auto when = std::max(t.start, now_) - now_;
+        if (d.needs.lifts) {
+            const auto lifters = count(d.needs, when);
+            if (lifters < team && t.kind == TaskKind::shift)
+                sayFewLifters(t, pass, lifters, out);
+            team = std::clamp<std::size_t>(lifters, 1, team);
+        } else {
+            team = std::min(team, std::max<std::size_t>(1, count({}, when)));
+        }
+        if (count(d.needs, when) < team)
+            d.needs = {};
+        d.team = static_cast<int>(team);
+    }
+
+    // How many of the people there at that time (from now) can; of all where nobody is there then.
+    std::size_t count(const Needs& needs, Seconds when) const {
+        const auto at = static_cast<int>(when.count());
+        const auto there = [at](const Hand& h) { return h.hours.from <= at && at < h.hours.until; };
+        const bool anybody = std::ranges::any_of(hands_, there);
+        return static_cast<std::size_t>(std::ranges::count_if(hands_, [&](const Hand& h) {
+            return (there(h) || !anybody) && crew::may(h.helper, needs);
+        }));
+    }
+
+    static void sayFewLifters(const Task& t, const Pass& pass, std::size_t lifters,
+                              Remaining& out) {
+        std::string text{"The shift into pass "};
+        text.append(std::to_string(t.pass))
+            .append(" wants ")
+            .append(std::to_string(pass.liftPeople))
+            .append(" people who lift, and ")
+            .append(lifters == 0   ? "none is"
+                    : lifters == 1 ? "one is"
+                                   : std::to_string(lifters) + " are")
+            .append(" left.");
+        out.findings.push_back({Finding::Level::warn, "/helpers", std::move(text),
+                                "Ask for more hands at the shifts, or slide the quilt in short "
+                                "steps."});
+    }
+
+    // The zones a smoothing is for: those whose pins it directly waits for.
+    double smoothedArea(const Task& t) const {
+        double area = 0;
+        for (const auto& id : t.after)
+            if (const Task* b = index_.task(id); b && b->kind == TaskKind::placeOpen)
+                if (const Zone* z = index_.zone(b->job, b->zone))
+                    area += areaSquareInches(z->area);
+        return area > 0 ? area : areaSquareInches(passOf(t).fresh);
+    }
+
+    const Session& session_;
+    const Plan& plan_;
+    PlanIndex index_;
+    const LiveState& state_;
+    const std::vector<Hand>& hands_;
+    Seconds now_;
+    /// Zones or passes of the work nobody can do, by its kind and the reason.
+    std::map<std::pair<TaskKind, std::string>, std::vector<std::string>> nobodys_;
+};
+
+} // namespace
+
+void draftRest(const Session& session, const Plan& plan, const LiveState& state,
+               const std::vector<Hand>& hands, Seconds now, Remaining& out) {
+    Drafting{session, plan, state, hands, now}.draftAll(out);
+}
+
+} // namespace bastewright
