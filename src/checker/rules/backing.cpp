@@ -145,10 +145,12 @@ void backingBought(const QuiltView& v, Report& report) {
         const Fabric* cloth = fabric(v, cut.fabric);
         if (cloth == nullptr)
             continue;
-        // The length on hand and the bought one are two cloths, one drawn beyond the other.
-        const Length had = washed(v, cloth->onHand);
-        const Length end = had + washed(v, bought(plan, cut.fabric));
-        const Interval lies = cut.onHand ? Interval{{}, had} : Interval{had, end};
+        // The length on hand and the bought one are two cloths; the second is drawn from where the
+        // first ended before it was washed.
+        const Interval lies =
+            cut.onHand
+                ? Interval{{}, washed(v, cloth->onHand)}
+                : Interval{cloth->onHand, cloth->onHand + washed(v, bought(plan, cut.fabric))};
         if (cut.onCloth.y0 < lies.lo - kHalving || cut.onCloth.y1 > lies.hi + kHalving)
             report.add(label(v, cut) + " does not lie on the " +
                        (cut.onHand ? "length on hand" : "bought length") + ", " +

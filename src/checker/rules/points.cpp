@@ -83,19 +83,18 @@ void pointsZone(const QuiltView& v, Report& report) {
 }
 
 void pointsPatterns(const QuiltView& v, Report& report) {
-    std::size_t drawn = 0;
     for (const PointPattern& p : v.quilt.patterns) {
-        drawn += p.points.size() * static_cast<std::size_t>(std::max(p.times, 0));
         const Rect tile{{}, {}, p.tile.width, p.tile.length};
+        const std::string what = v.label() + ": the pattern '" + p.name + "'";
+        if (p.times < 1 || tile.empty() || !v.top.contains(tile))
+            report.add(
+                what + " of " + box(tile, v.plan.unit) + " occurs " + std::to_string(p.times) +
+                " times; a tile has an area, fits on the top and " + "occurs at least once.");
         for (const PlacedPoint& at : p.points)
             if (!tile.contains(at.at))
-                report.add(v.label() + ": the pattern '" + p.name + "' shows a point at " +
-                           place(at.at, v.plan.unit) + ", outside its tile of " +
-                           box(tile, v.plan.unit) + ".");
+                report.add(what + " shows a point at " + place(at.at, v.plan.unit) +
+                           ", outside its tile of " + box(tile, v.plan.unit) + ".");
     }
-    if (!v.quilt.patterns.empty() && drawn != count(v.quilt))
-        report.add(v.label() + ": the patterns make " + std::to_string(drawn) +
-                   " points in all, the zones hold " + std::to_string(count(v.quilt)) + ".");
 }
 
 void pointsBound(const QuiltView& v, Report& report) {

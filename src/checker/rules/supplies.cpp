@@ -64,17 +64,14 @@ double mostAtOnce(const PlanView& v, int (*ofPass)(const Pass&)) {
     return most;
 }
 
-/// The tape of the pass that takes the most: how much of it serves again is the person's affair.
-Length mostTape(const PlanView& v) {
-    Length most{};
+/// Tape holds once, so all of it is needed.
+Length tapeOf(const PlanView& v) {
+    Length out{};
     for (const QuiltView& quilt : v.quilts)
-        for (const Pass& p : quilt.quilt.passes) {
-            Length here{};
+        for (const Pass& p : quilt.quilt.passes)
             for (const Hold& h : p.holds)
-                here += h.length;
-            most = std::max(most, here);
-        }
-    return most;
+                out += h.length;
+    return out;
 }
 
 Length lengthOf(double number, std::string_view unit) {
@@ -121,8 +118,8 @@ void suppliesEnough(const PlanView& v, Report& report) {
     for (const Supply& s : v.plan.supplies)
         if (s.item == "tape")
             tape += lengthOf(s.need, s.unit);
-    if (tape < mostTape(v) - kFine)
-        report.add("A pass takes " + figure(mostTape(v), v.plan.unit) + " of tape; " +
+    if (tape < tapeOf(v) - kFine)
+        report.add("The passes take " + figure(tapeOf(v), v.plan.unit) + " of tape; " +
                    figure(tape, v.plan.unit) + " are said to be needed.");
 }
 

@@ -61,6 +61,18 @@ Top top(Random& random) {
     return t;
 }
 
+/// Pieces that might make the batting, and sometimes do not.
+void leftovers(Random& random, Job& j) {
+    const double width = topRect(j.top).width().in() + 4, length = topRect(j.top).length().in() + 4;
+    const auto number = random.whole(1, 4);
+    for (auto i = number; i > 0; --i)
+        j.batting.pieces.push_back(
+            {"piece " + std::to_string(i),
+             Length::inches(static_cast<std::int64_t>(width * random.real(0.4, 1.2))),
+             Length::inches(static_cast<std::int64_t>(length * random.real(0.4, 1.2))),
+             static_cast<int>(random.whole(1, 2))});
+}
+
 Job job(Random& random, int number) {
     Job j;
     j.name = "Quilt " + std::to_string(number);
@@ -75,10 +87,7 @@ Job job(Random& random, int number) {
         j.basting.clear = 0.25_in * random.whole(1, 4);
     j.batting.thickness = Length::millimetres(random.chance(15) ? 13 : random.whole(2, 6));
     if (random.chance(25))
-        for (auto i = random.whole(1, 5); i > 0; --i)
-            j.batting.pieces.push_back(
-                {"piece " + std::to_string(i), Length::inches(random.whole(20, 80)),
-                 Length::inches(random.whole(30, 110)), static_cast<int>(random.whole(1, 2))});
+        leftovers(random, j);
     j.batting.mayTurn = random.chance(50);
     if (random.chance(15)) { // a made backing, now and then a short one
         j.backing.width =
@@ -120,16 +129,18 @@ Room room(Random& random) {
     return r;
 }
 
-Helper helper(Random& random, const char* name) {
-    using Minutes = std::chrono::minutes;
+Helper helper(Random& random, const char* name, ClockTime start) {
+    const auto after = [&](std::int64_t minutes) {
+        return ClockTime{std::chrono::minutes{(start.sinceMidnight.count() + minutes) % (24 * 60)}};
+    };
     Helper h;
     h.name = name;
-    h.reach = 0.5_in * random.whole(44, 62);
+    h.reach = 0.5_in * random.whole(46, 62);
     h.pace = double(random.whole(6, 16)) / 10;
     if (random.chance(20))
-        h.from = ClockTime{Minutes{13 * 60 + 5 * random.whole(0, 12)}};
+        h.from = after(5 * random.whole(0, 12));
     if (random.chance(20))
-        h.until = ClockTime{Minutes{15 * 60 + 15 * random.whole(0, 20)}};
+        h.until = after(15 * random.whole(6, 28));
     h.irons = random.chance(80);
     h.lifts = random.chance(85);
     h.closes = random.chance(90);
@@ -160,9 +171,11 @@ Session randomSession(std::uint64_t seed) {
         s.jobs.push_back(job(random, i));
     s.severalQuilts = quilts > 1;
     s.setting.room = room(random);
+    constexpr std::array kStarts{9 * 60, 13 * 60, 19 * 60, 22 * 60 + 30};
+    s.setting.start = ClockTime{std::chrono::minutes{kStarts.at(std::size_t(random.whole(0, 3)))}};
     const auto people = random.whole(1, std::ssize(kNames));
     for (std::size_t i = 0; std::cmp_less(i, people); ++i)
-        s.setting.helpers.push_back(helper(random, kNames.at(i)));
+        s.setting.helpers.push_back(helper(random, kNames.at(i), s.setting.start));
     s.setting.stash = stash(random);
     return s;
 }

@@ -34,7 +34,7 @@ Session session(Basting::With with, Length batting) {
     s.setting.room.irons = 2;
     for (const std::string_view name : {kAda, kBo})
         s.setting.helpers.emplace_back().name = name;
-    s.setting.stash = {.pins = 200, .clamps = 12, .clips = {{3_in, 8}, {5_in, 8}}, .tape = 100_in};
+    s.setting.stash = {.pins = 200, .clamps = 12, .clips = {{3_in, 8}, {5_in, 8}}, .tape = 300_in};
     return s;
 }
 
@@ -297,12 +297,12 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     return q;
 }
 
-void bringSupplies(Plan& plan, int quilts, Basting::With with) {
+void bringSupplies(Plan& plan, double quilts, Basting::With with) {
     const double pins = with == Basting::With::pins ? std::ceil(154 * quilts * 1.1) : 0;
     plan.supplies = {{"pins", pins, 200, std::max(0.0, pins - 200), ""},
                      {"clamps", 8, 12, 0, ""},
                      {"clips that hold 3 in", 4, 16, 0, ""},
-                     {"tape", 100, 100, 0, "in"}};
+                     {"tape", 240 * quilts, 300, std::max(0.0, 240 * quilts - 300), "in"}};
 }
 
 } // namespace

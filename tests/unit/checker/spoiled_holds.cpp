@@ -99,11 +99,15 @@ std::vector<Spoiled> spoiledSupplies() {
          {"supplies.enough"},
          [](Good& g) { g.plan.supplies.erase(g.plan.supplies.begin() + 2); }},
         {"TapeIsForgotten", {"supplies.enough"}, [](Good& g) { g.plan.supplies.pop_back(); }},
-        {"TapeIsTooShort", {"supplies.enough"}, [](Good& g) { g.plan.supplies.back().need = 30; }},
+        {"TapeIsTooShort",
+         {"supplies.enough"},
+         [](Good& g) {
+             g.plan.supplies.back() = {"tape", 90, 300, 0, "in"};
+         }},
         {"TapeIsInCentimetres",
          {},
          [](Good& g) {
-             g.plan.supplies.back() = {"tape", 92, 254, 0, "cm"};
+             g.plan.supplies.back() = {"tape", 275, 762, 0, "cm"};
          }},
         {"ClampsOfTwoTablesAreNotAddedUp",
          {"supplies.enough"},

@@ -102,14 +102,12 @@ std::vector<Spoiled> spoiledPoints() {
          [](Good& g) {
              exchange(g, {22.5_in, 12_in}, {25.5_in, 12_in});
          }},
-        {"PatternsThatMakeThePointsAreGood",
-         {},
-         [](Good& g) { g.quilt().patterns = {wholeTop(g)}; }},
-        {"PatternsMakeTooManyPoints",
+        {"APatternMayBeTheWholeTop", {}, [](Good& g) { g.quilt().patterns = {wholeTop(g)}; }},
+        {"APatternOccursNowhere",
          {"points.patterns"},
          [](Good& g) {
              g.quilt().patterns = {wholeTop(g)};
-             g.quilt().patterns.front().times = 2;
+             g.quilt().patterns.front().times = 0;
          }},
         {"APatternHasAPointOutsideItsTile",
          {"points.patterns"},
