@@ -12,7 +12,9 @@ namespace {
 using namespace batting;
 
 constexpr std::size_t kMostPieces = 20;
-constexpr std::uint64_t kWork = 60'000'000;
+// Pairs of sub-assemblies looked at: about a second at the most, for joins of whole pieces and for
+// each attempt to rescue a job that has none.
+constexpr std::uint64_t kWork = 40'000'000, kRescueWork = 10'000'000;
 
 class Planner {
 public:
@@ -135,7 +137,7 @@ private:
         BestJoin join = bestJoin(pool, seams_, kWork);
         if (join.layout)
             return joined(pool, *join.layout, {});
-        if (auto rescue = splitOne(pool, seams_, kWork))
+        if (auto rescue = splitOne(pool, seams_, kRescueWork))
             return joined(rescue->pool, rescue->layout, {rescue->split});
         return notEnough(pool, join.proven);
     }
@@ -177,7 +179,8 @@ private:
         if (!pool.mayTurn) {
             Pool turning = pool;
             turning.mayTurn = true;
-            if (bestJoin(turning, seams_, kWork).layout)
+            std::uint64_t work = kRescueWork;
+            if (fewestPieces(turning, int(pool.blanks.size()), work))
                 cure = "They suffice if pieces may be turned a quarter. Or: " + cure;
         }
         stop("/batting/pieces",

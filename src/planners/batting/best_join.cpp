@@ -52,6 +52,20 @@ std::optional<JoinLayout> bestOf(JoinSearch& search, const Pool& pool,
 
 } // namespace
 
+std::optional<int> fewestPieces(const Pool& pool, int most, std::uint64_t& work) {
+    JoinSearch search{problemOf(pool), work};
+    std::optional<int> out;
+    for (int k = std::max(1, search.leastByArea()); k <= most && !out; ++k) {
+        const Possible possible = search.possible(k);
+        if (possible == Possible::yes)
+            out = k;
+        if (possible == Possible::unknown)
+            break;
+    }
+    work = search.workLeft();
+    return out;
+}
+
 BestJoin bestJoin(const Pool& pool, const std::vector<Segment>& backingSeams, std::uint64_t work) {
     BestJoin out;
     JoinSearch search{problemOf(pool), work};

@@ -1,32 +1,27 @@
 #include "planners/batting/rescue.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <tuple>
 
 namespace bastewright::batting {
 namespace {
 
-/// Places to cut an extent: so that a part equals what one or two others leave of the target, or
-/// matches another piece; and the middle.
-std::set<Length> cutsOf(Length extent, Length target, const std::vector<Length>& others,
-                        Length overlap) {
-    std::set<Length> goals{extent / 2};
-    for (const Length a : others) {
-        goals.insert(a);
-        goals.insert(target - a);
-        for (const Length b : others)
-            goals.insert(target - a - b);
-    }
-    std::set<Length> out;
-    const Length least = std::max(2 * overlap, Length::inches(3));
-    for (const Length goal : goals)
-        for (const Length at : {goal, extent - goal})
-            if (at >= least && extent - at >= least)
-                out.insert(at);
-    return out;
-}
+/// Cuts of which the nicest result is taken, and the work each may take.
+constexpr std::size_t kMostCompared = 4;
+constexpr std::uint64_t kWorkCompared = 5'000'000;
 
-/// All goals are effective extents (less one overlap), as the search sees them.
+/// A place to cut a piece in two.
+struct Cut {
+    int rank; ///< likeliest first
+    std::size_t piece;
+    bool acrossWidth;
+    Length at; ///< from the trimmed edge
+    auto operator<=>(const Cut&) const = default;
+};
+
+/// Extents of all pieces but one, less one overlap each, as the search sees them.
 std::vector<Length> extentsOf(const Pool& pool, std::size_t except) {
     std::set<Length> out;
     for (std::size_t i = 0; i < pool.blanks.size(); ++i)
@@ -37,16 +32,47 @@ std::vector<Length> extentsOf(const Pool& pool, std::size_t except) {
     return {out.begin(), out.end()};
 }
 
-Pool withSplit(const Pool& pool, std::size_t piece, bool acrossWidth, Length at) {
+/// Cuts of one piece, each with the best rank it is found with.
+void addCuts(const Pool& pool, std::size_t piece, std::vector<Cut>& out) {
+    const Rect& usable = pool.blanks[piece].usable;
+    const std::vector<Length> others = extentsOf(pool, piece);
+    const Length least = std::max(2 * pool.overlap, Length::inches(3));
+    for (const bool acrossWidth : {true, false}) {
+        const Length extent = acrossWidth ? usable.width() : usable.length();
+        std::map<Length, int> ranks;
+        const auto add = [&](int rank, Length part) {
+            // A part loses an overlap; the same two parts come from either end.
+            for (const Length at : {part, part + pool.overlap}) {
+                const Length nearer = std::min(at, extent - at);
+                if (nearer >= least)
+                    ranks.try_emplace(nearer, rank);
+            }
+        };
+        for (const Length target : {pool.needed.width, pool.needed.length})
+            for (const Length a : others)
+                add(0, target - pool.overlap - a);
+        for (const Length a : others)
+            add(1, a);
+        add(2, extent / 2);
+        for (const Length target : {pool.needed.width, pool.needed.length})
+            for (const Length a : others)
+                for (const Length b : others)
+                    add(3, target - pool.overlap - a - b);
+        for (const auto& [at, rank] : ranks)
+            out.push_back({rank, piece, acrossWidth, at});
+    }
+}
+
+Pool withSplit(const Pool& pool, const Cut& cut) {
     Pool out = pool;
-    Blank first = pool.blanks[piece];
+    Blank first = pool.blanks[cut.piece];
     first.part = true;
     Blank second = first;
-    if (acrossWidth)
-        first.usable.x1 = second.usable.x0 = first.usable.x0 + at;
+    if (cut.acrossWidth)
+        first.usable.x1 = second.usable.x0 = first.usable.x0 + cut.at;
     else
-        first.usable.y1 = second.usable.y0 = first.usable.y0 + at;
-    out.blanks[piece] = first;
+        first.usable.y1 = second.usable.y0 = first.usable.y0 + cut.at;
+    out.blanks[cut.piece] = first;
     out.blanks.push_back(second);
     return out;
 }
@@ -88,47 +114,37 @@ struct Extra {
 
 std::optional<Rescue> splitOne(const Pool& pool, const std::vector<Segment>& backingSeams,
                                std::uint64_t work) {
-    std::optional<Rescue> best;
-    double area = 0;
-    for (const Size s : problemOf(pool).items)
-        area += s.width.in() * s.length.in();
-    const JoinProblem whole = problemOf(pool);
-    if (area < whole.target.width.in() * whole.target.length.in())
-        return best; // no cut makes batting
-    std::uint64_t left = work;
-    for (std::size_t i = 0; i < pool.blanks.size(); ++i) {
-        const std::vector<Length> others = extentsOf(pool, i);
-        std::set<std::pair<bool, Length>> cuts;
-        const Rect& usable = pool.blanks[i].usable;
-        for (const bool acrossWidth : {true, false}) {
-            const Length extent = acrossWidth ? usable.width() : usable.length();
-            for (const Length target : {whole.target.width, whole.target.length})
-                for (const Length at : cutsOf(extent, target, others, pool.overlap))
-                    cuts.insert({acrossWidth, at});
-            // A goal is an extent less one overlap; the part must be that much longer.
-            for (const Length target : {whole.target.width, whole.target.length})
-                for (const Length at : cutsOf(extent - pool.overlap, target, others, pool.overlap))
-                    cuts.insert({acrossWidth, at + pool.overlap});
-        }
-        for (const auto& [acrossWidth, at] : cuts) {
-            const Pool cut = withSplit(pool, i, acrossWidth, at);
-            JoinSearch search{problemOf(cut), left};
-            const BestJoin join =
-                bestJoin(cut, backingSeams, std::min<std::uint64_t>(left, 2'000'000));
-            left -= std::min<std::uint64_t>(left, 100'000);
-            if (!join.layout)
-                continue;
-            const auto rank = [](const JoinLayout& l) {
-                return std::tuple(l.joins.size(), l.corners, l.alongSeams, l.joined);
-            };
-            if (!best || rank(*join.layout) < rank(best->layout))
-                best = Rescue{
-                    cut,
-                    {pool.blanks[i].name, acrossWidth, at + (acrossWidth ? usable.x0 : usable.y0)},
-                    *join.layout};
-        }
+    std::vector<Cut> cuts;
+    for (std::size_t i = 0; i < pool.blanks.size(); ++i)
+        addCuts(pool, i, cuts);
+    std::ranges::sort(cuts);
+    int fewest = int(pool.blanks.size()) + 1;
+    std::vector<Cut> best;
+    for (const Cut& cut : cuts) {
+        if (work == 0 || best.size() == kMostCompared)
+            break;
+        const auto n = fewestPieces(withSplit(pool, cut), fewest, work);
+        if (!n)
+            continue;
+        if (*n < fewest)
+            best.clear();
+        fewest = *n;
+        best.push_back(cut);
     }
-    return best;
+    std::optional<Rescue> out;
+    for (const Cut& cut : best) {
+        const Pool split = withSplit(pool, cut);
+        BestJoin join = bestJoin(split, backingSeams, kWorkCompared);
+        const auto rank = [](const JoinLayout& l) {
+            return std::tuple(l.joins.size(), l.corners, l.alongSeams, l.joined);
+        };
+        if (!join.layout || (out && rank(out->layout) <= rank(*join.layout)))
+            continue;
+        const Blank& whole = pool.blanks[cut.piece];
+        const Length edge = cut.acrossWidth ? whole.usable.x0 : whole.usable.y0;
+        out = Rescue{split, {whole.name, cut.acrossWidth, edge + cut.at}, std::move(*join.layout)};
+    }
+    return out;
 }
 
 Size leastExtra(const Pool& pool, Unit unit) {

@@ -14,8 +14,10 @@ struct Rescue {
     JoinLayout layout;
 };
 
-/// Splits each piece in turn at the places where a part would fill what other pieces leave open,
-/// and takes the best result. Nothing where no such split helps.
+/// Splits each piece in turn at the places where a part would fill what one or two other pieces
+/// leave of the needed width or length, match another piece, or be a half, the likeliest first;
+/// takes the result of fewest joins. Nothing where no such split helps, or none is found before
+/// `work` is used up.
 std::optional<Rescue> splitOne(const Pool& pool, const std::vector<Segment>& backingSeams,
                                std::uint64_t work);
 
