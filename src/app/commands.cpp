@@ -47,8 +47,8 @@ bool writeFile(const QString& path, const std::string& text) {
                              static_cast<qint64>(text.size()) &&
                          file.commit();
     if (!written)
-        std::cerr << "stop: The file " << path.toStdString() << " could not be written: "
-                  << file.errorString().toStdString() << ".\n";
+        std::cerr << "stop: The file " << path.toStdString()
+                  << " could not be written: " << file.errorString().toStdString() << ".\n";
     return written;
 }
 
@@ -129,7 +129,8 @@ int check(const QCommandLineParser& args) {
     if (QFileInfo{path}.isDir() || !file.open(QIODevice::ReadOnly))
         return badInput("The plan file " + path.toStdString() + " could not be read.");
     if (file.size() > kMost)
-        return badInput("The plan file " + path.toStdString() + " is larger than 64 MB, the largest accepted.");
+        return badInput("The plan file " + path.toStdString() +
+                        " is larger than 64 MB, the largest accepted.");
     const PlanRead read = readPlan(file.readAll().toStdString());
     printFindings(read.problems);
     if (!read.plan)
@@ -145,7 +146,8 @@ int check(const QCommandLineParser& args) {
 } // namespace
 
 bool isCommand(const QStringList& arguments) {
-    return !arguments.isEmpty() && QStringList{"plan", "sheets", "check"}.contains(arguments.front());
+    return !arguments.isEmpty() &&
+           QStringList{"plan", "sheets", "check"}.contains(arguments.front());
 }
 
 int runCommand(const QStringList& arguments) {

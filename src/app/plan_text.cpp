@@ -17,7 +17,8 @@ std::string number(double n) {
     return buffer;
 }
 
-/// How many columns a terminal gives a text: one each for every character but the continuation bytes.
+/// How many columns a terminal gives a text: one each for every character but the continuation
+/// bytes.
 std::size_t columns(const std::string& text) {
     return static_cast<std::size_t>(std::ranges::count_if(
         text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
@@ -36,7 +37,8 @@ std::string startText(Basting::Start s) {
 std::string shiftText(Vec shift, Unit unit) {
     std::string out;
     if (shift.dx != Length{})
-        out += format(abs(shift.dx), unit) + (shift.dx > Length{} ? " to the right" : " to the left");
+        out +=
+            format(abs(shift.dx), unit) + (shift.dx > Length{} ? " to the right" : " to the left");
     if (shift.dy != Length{})
         out += std::string{out.empty() ? "" : " and "} + format(abs(shift.dy), unit) +
                (shift.dy > Length{} ? " towards the foot" : " towards the head");
@@ -67,11 +69,12 @@ void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
             out << ' ' << name(s) << ' ' << format(p.backingOverhang[s], unit, false);
         out << ' ' << symbol(unit) << '\n';
         for (const Roll& r : p.rolls)
-            out << "       " << name(r.side) << ": "
-                << (r.folded ? "fold " : "roll ") << format(r.rolled, unit)
-                << (r.folded ? std::string{" on a support"}
-                             : ", about " + format(r.diameter, unit) + " thick, " +
-                                   std::to_string(r.clips) + " clips of " + format(r.clipHolds, unit))
+            out << "       " << name(r.side) << ": " << (r.folded ? "fold " : "roll ")
+                << format(r.rolled, unit)
+                << (r.folded
+                        ? std::string{" on a support"}
+                        : ", about " + format(r.diameter, unit) + " thick, " +
+                              std::to_string(r.clips) + " clips of " + format(r.clipHolds, unit))
                 << '\n';
     }
 }
@@ -84,7 +87,8 @@ void alternatives(std::ostream& out, const QuiltPlan& q, Unit unit) {
             << padded(startText(a.start), 15);
         if (a.workable)
             out << padded(std::to_string(a.passes) + (a.passes == 1 ? " pass" : " passes"), 11)
-                << padded(formatSpan(a.predicted), 13) << padded(std::to_string(a.lifts) + " lifts", 10)
+                << padded(formatSpan(a.predicted), 13)
+                << padded(std::to_string(a.lifts) + " lifts", 10)
                 << padded(format(a.largestShift, unit), 11) << a.why << '\n';
         else
             out << a.why << '\n';
@@ -144,7 +148,8 @@ void people(std::ostream& out, const Session& session, const Plan& plan) {
 } // namespace
 
 std::string findingText(const Finding& f) {
-    std::string out = std::string{name(f.level)} + ": " + (f.field.empty() ? "" : f.field + ": ") + f.text;
+    std::string out =
+        std::string{name(f.level)} + ": " + (f.field.empty() ? "" : f.field + ": ") + f.text;
     if (!f.cure.empty())
         out += "\n      " + f.cure;
     return out;
@@ -164,7 +169,8 @@ std::string planText(const Session& session, const Plan& plan) {
             out << "  Passes: " << q.passes.size() << " (none could do with fewer than "
                 << q.bounds.passes << ")\n";
             const std::size_t points = pointsIn(q, 0);
-            out << "  Points: " << points << " (least that could cover it " << q.bounds.points << ")\n";
+            out << "  Points: " << points << " (least that could cover it " << q.bounds.points
+                << ")\n";
             for (const PointPattern& p : q.patterns)
                 out << "    " << p.points.size() << " in each " << p.name << ", "
                     << sizeText(p.tile, unit) << ", " << p.times << " times\n";

@@ -5,18 +5,22 @@
 namespace bastewright {
 namespace {
 
-Length step(const AxisRoom& r) { return r.field - r.anchor; }
+Length step(const AxisRoom& r) {
+    return r.field - r.anchor;
+}
 
 /// Down to a place that a person can measure.
-Length eighths(Length l) { return l / Length::inch64ths(8).nm() * Length::inch64ths(8).nm(); }
+Length eighths(Length l) {
+    return l / Length::inch64ths(8).nm() * Length::inch64ths(8).nm();
+}
 
-/// Runs on one side of the first, from its edge at 0 outward to `end`, each at most `longest`, with near
-/// equal basting in each (the last also bastes the row before it), on seams where possible. Returns the
-/// outer ends, the last is `end`.
+/// Runs on one side of the first, from its edge at 0 outward to `end`, each at most `longest`, with
+/// near equal basting in each (the last also bastes the row before it), on seams where possible.
+/// Returns the outer ends, the last is `end`.
 ///
 /// Dynamic programming over the boundaries: candidates are the even positions, exact and
-/// to the eighth below, and every seam that can be reached; off-seam boundaries cost most, unevenness
-/// breaks ties.
+/// to the eighth below, and every seam that can be reached; off-seam boundaries cost most,
+/// unevenness breaks ties.
 std::vector<Length> outward(Length end, std::int64_t runs, Length longest, Length row,
                             const std::vector<Length>& seams) {
     if (runs == 0)
@@ -106,7 +110,8 @@ bool has(const std::vector<Length>& seams, Length at) {
     return std::ranges::find(seams, at) != seams.end();
 }
 
-/// First runs to try for a fewest-shifts start with `before` and `after` runs beside it, best first.
+/// First runs to try for a fewest-shifts start with `before` and `after` runs beside it, best
+/// first.
 std::vector<Interval> firstRuns(const AxisRoom& r, std::int64_t before, std::int64_t after,
                                 const std::vector<Length>& seams) {
     const Length s = step(r), n1 = Length::nanometres(1);
@@ -187,8 +192,8 @@ AxisCuts centredCuts(const AxisRoom& r, const std::vector<Length>& seams) {
     const auto n = centredCount(r);
     const auto beside = (n - 1) / 2;
     const Length middle = r.quilt / 2;
-    // An equal share and the rows left to both neighbours, as far as the steps and the field allow; a
-    // pair of seams may move it by a third.
+    // An equal share and the rows left to both neighbours, as far as the steps and the field allow;
+    // a pair of seams may move it by a third.
     const Length half = n == 1 ? middle : r.quilt / n / 2 + r.row;
     const Length least = middle - beside * step(r), most = r.field / 2;
     Length chosen = std::clamp(half, least, std::max(least, most));

@@ -18,9 +18,9 @@ struct AxisRoom {
 
 /// A side of the top cut into runs, each basted in its own pass.
 struct AxisCuts {
-    std::vector<Length> at;  ///< boundaries, from 0 to the quilt's side; runs = at.size() - 1
-    std::size_t first = 0;   ///< the run that is basted first
-    Interval firstField;     ///< the usable field in the first pass; may reach beyond the top
+    std::vector<Length> at; ///< boundaries, from 0 to the quilt's side; runs = at.size() - 1
+    std::size_t first = 0;  ///< the run that is basted first
+    Interval firstField;    ///< the usable field in the first pass; may reach beyond the top
     std::size_t runs() const { return at.size() - 1; }
     Interval run(std::size_t i) const { return {at[i], at[i + 1]}; }
 };
@@ -35,8 +35,8 @@ std::int64_t freeCount(const AxisRoom& room);
 /// narrower. Boundaries lie on one of `seams` (sorted) where that costs no run.
 AxisCuts centredCuts(const AxisRoom& room, const std::vector<Length>& seams = {});
 
-/// Fewest runs such that the quilt's middle lies at least m inside the first field (or inside all of it
-/// where the quilt or the field is smaller than that).
+/// Fewest runs such that the quilt's middle lies at least m inside the first field (or inside all
+/// of it where the quilt or the field is smaller than that).
 AxisCuts fewestCuts(const AxisRoom& room, const std::vector<Length>& seams = {});
 
 /// Fewest runs with no centre to keep, for rows beside a row that is already basted.

@@ -28,7 +28,9 @@ std::vector<Length> outwardPlaces(Interval along, int count) {
 
 PerSide<Length> overhang(Size layer, Size top, const Rect& table) {
     const Rect r = layerRect(layer, top);
-    return {.head = table.y0 - r.y0, .foot = r.y1 - table.y1, .left = table.x0 - r.x0,
+    return {.head = table.y0 - r.y0,
+            .foot = r.y1 - table.y1,
+            .left = table.x0 - r.x0,
             .right = r.x1 - table.x1};
 }
 
@@ -90,8 +92,8 @@ std::vector<Roll> machineRolls(const Job& job, const Stash& stash, Size backing)
     // Rolled along the shorter way, so that the least has to pass under the machine's arm.
     const bool leftRight = backing.width <= backing.length;
     std::vector<Roll> out;
-    for (const Side side : leftRight ? std::array{Side::left, Side::right}
-                                     : std::array{Side::head, Side::foot}) {
+    for (const Side side :
+         leftRight ? std::array{Side::left, Side::right} : std::array{Side::head, Side::foot}) {
         Roll r;
         r.side = side;
         r.rolled = std::min(backing.width, backing.length) / 2;

@@ -6,8 +6,9 @@
 namespace bastewright {
 namespace {
 
-/// Where the field starts, along one axis, for run i: centred on the first run, with the outer edge of
-/// the run at the outer edge of the field elsewhere, so that new area is near a side to stand at.
+/// Where the field starts, along one axis, for run i: centred on the first run, with the outer edge
+/// of the run at the outer edge of the field elsewhere, so that new area is near a side to stand
+/// at.
 Length fieldStart(const AxisCuts& cuts, std::size_t i, Length field) {
     if (i == cuts.first)
         return cuts.firstField.lo;
@@ -21,13 +22,15 @@ FreshArea place(const LayoutInput& in, const Rect& fresh, Point fieldAt) {
     out.fresh = fresh;
     out.table = {corner.x, corner.y, corner.x + in.surface.table.width,
                  corner.y + in.surface.table.length};
-    out.field = intersection(f.moved({corner.x, corner.y}),
-                             Rect{{}, {}, in.top.width, in.top.length});
+    out.field =
+        intersection(f.moved({corner.x, corner.y}), Rect{{}, {}, in.top.width, in.top.length});
     return out;
 }
 
 /// The same input with x and y exchanged, and a result exchanged back.
-Rect swapped(const Rect& r) { return {r.y0, r.x0, r.y1, r.x1}; }
+Rect swapped(const Rect& r) {
+    return {r.y0, r.x0, r.y1, r.x1};
+}
 
 LayoutInput swapped(const LayoutInput& in) {
     LayoutInput out = in;
@@ -64,10 +67,10 @@ Layout rows(const LayoutInput& in, Shape shape, const AxisCuts& down, const Axis
             index[row].push_back(out.areas.size());
             if (row == down.first && i == cuts.first)
                 out.first = out.areas.size();
-            out.areas.push_back(place(in,
-                                      {cuts.run(i).lo, down.run(row).lo, cuts.run(i).hi, down.run(row).hi},
-                                      {fieldStart(cuts, i, in.surface.field.width()),
-                                       fieldStart(down, row, in.surface.field.length())}));
+            out.areas.push_back(
+                place(in, {cuts.run(i).lo, down.run(row).lo, cuts.run(i).hi, down.run(row).hi},
+                      {fieldStart(cuts, i, in.surface.field.width()),
+                       fieldStart(down, row, in.surface.field.length())}));
         }
     }
     for (std::size_t row = 0; row < down.runs(); ++row) {
@@ -99,14 +102,15 @@ Layout exchanged(Layout layout) {
     return layout;
 }
 
-/// The middle of a pinwheel along one axis: lo < hi, symmetrical about the quilt's middle. The arms reach
-/// over it from one side, `over` steps to `hi`, and pass it on the other, `beside` steps beyond `hi`.
-/// Nothing where the middle would be a scrap or larger than the field.
+/// The middle of a pinwheel along one axis: lo < hi, symmetrical about the quilt's middle. The arms
+/// reach over it from one side, `over` steps to `hi`, and pass it on the other, `beside` steps
+/// beyond `hi`. Nothing where the middle would be a scrap or larger than the field.
 std::optional<Interval> pinwheelMiddle(const AxisRoom& r, std::int64_t over, std::int64_t beside,
                                        const std::vector<Length>& seams) {
     const Length reach = r.field - r.anchor; // an arm has basted area along one of its sides
     const Length middle = r.quilt / 2;
-    const Length least = std::max(middle - beside * reach, Length::inches(6)); // half of the middle area
+    const Length least =
+        std::max(middle - beside * reach, Length::inches(6)); // half of the middle area
     const Length most = std::min(over * reach - middle, r.field / 2);
     if (r.quilt <= r.field || most < least)
         return {};
@@ -118,21 +122,23 @@ std::optional<Interval> pinwheelMiddle(const AxisRoom& r, std::int64_t over, std
     return Interval{middle - half, r.quilt - middle + half};
 }
 
-/// Cuts a block of the top that lies outward of basted area into near-equal areas: `columns` growing to
-/// the right (or left), `rows` growing down (or up), each needing the one before it.
+/// Cuts a block of the top that lies outward of basted area into near-equal areas: `columns`
+/// growing to the right (or left), `rows` growing down (or up), each needing the one before it.
 void addArm(const LayoutInput& in, const Rect& block, std::int64_t columns, std::int64_t rows,
             bool rightward, bool downward, Layout& out) {
     const Length ux = in.surface.field.width(), uy = in.surface.field.length();
     std::vector<std::vector<std::size_t>> index(static_cast<std::size_t>(rows));
     const auto cut = [](Interval whole, std::int64_t parts, std::int64_t i, bool forward) {
         const std::int64_t k = forward ? i : parts - 1 - i;
-        return Interval{whole.lo + whole.size() * k / parts, whole.lo + whole.size() * (k + 1) / parts};
+        return Interval{whole.lo + whole.size() * k / parts,
+                        whole.lo + whole.size() * (k + 1) / parts};
     };
     for (std::int64_t row = 0; row < rows; ++row)
         for (std::int64_t column = 0; column < columns; ++column) {
             const Interval x = cut(block.x(), columns, column, rightward);
             const Interval y = cut(block.y(), rows, row, downward);
-            // The outer edges lie at the outer edges of the field, the anchor is on the inner sides.
+            // The outer edges lie at the outer edges of the field, the anchor is on the inner
+            // sides.
             FreshArea area = place(in, {x.lo, y.lo, x.hi, y.hi},
                                    {rightward ? x.hi - ux : x.lo, downward ? y.hi - uy : y.lo});
             if (row == 0 && column == 0)
@@ -147,8 +153,9 @@ void addArm(const LayoutInput& in, const Rect& block, std::int64_t columns, std:
         }
 }
 
-/// Four arms round a centred middle: head and foot arms of columns × rows areas, left and right arms of
-/// the rest; 1 + 2·(a·b + c·d) passes, where a centred grid needs many more. The least of all ways.
+/// Four arms round a centred middle: head and foot arms of columns × rows areas, left and right
+/// arms of the rest; 1 + 2·(a·b + c·d) passes, where a centred grid needs many more. The least of
+/// all ways.
 std::optional<Layout> pinwheel(const LayoutInput& in) {
     const AxisRoom rx = roomX(in), ry = roomY(in);
     const Length w = in.top.width, h = in.top.length;
@@ -166,12 +173,12 @@ std::optional<Layout> pinwheel(const LayoutInput& in) {
                         continue;
                     Layout out;
                     out.shape = Shape::pinwheel;
-                    out.areas.push_back(place(in, {x->lo, y->lo, x->hi, y->hi},
-                                              {(w - ux) / 2, (h - uy) / 2}));
-                    addArm(in, {{}, {}, x->hi, y->lo}, a, b, false, false, out);  // head
-                    addArm(in, {x->hi, {}, w, y->hi}, c, d, true, false, out);    // right
-                    addArm(in, {x->lo, y->hi, w, h}, a, b, true, true, out);      // foot
-                    addArm(in, {{}, y->lo, x->lo, h}, c, d, false, true, out);    // left
+                    out.areas.push_back(
+                        place(in, {x->lo, y->lo, x->hi, y->hi}, {(w - ux) / 2, (h - uy) / 2}));
+                    addArm(in, {{}, {}, x->hi, y->lo}, a, b, false, false, out); // head
+                    addArm(in, {x->hi, {}, w, y->hi}, c, d, true, false, out);   // right
+                    addArm(in, {x->lo, y->hi, w, h}, a, b, true, true, out);     // foot
+                    addArm(in, {{}, y->lo, x->lo, h}, c, d, false, true, out);   // left
                     best = std::move(out);
                 }
         }

@@ -13,7 +13,8 @@ struct FreshArea {
     Rect fresh;
     Rect table; ///< the surface, in the quilt's frame
     Rect field; ///< the usable part of it, clipped to the top
-    /// Areas that must have been basted before: those it continues outward from. They give the anchor.
+    /// Areas that must have been basted before: those it continues outward from. They give the
+    /// anchor.
     std::vector<std::size_t> needs;
 };
 
@@ -41,15 +42,16 @@ struct LayoutInput {
     std::vector<Length> seamsX, seamsY; ///< sorted places where a boundary may run along a seam
 };
 
-/// Every shape that fits, fewest passes first; empty where the field is too small for any (not larger
-/// than the anchor both ways) or would take more than kMostPasses.
+/// Every shape that fits, fewest passes first; empty where the field is too small for any (not
+/// larger than the anchor both ways) or would take more than kMostPasses.
 std::vector<Layout> layouts(const LayoutInput& in);
 
 /// No one bastes a quilt in more passes than this.
 inline constexpr std::size_t kMostPasses = 64;
 
-/// Passes that no arrangement of fields can do without: ⌈Qx/Ux⌉·⌈Qy/Uy⌉ (no field holds two of as many
-/// places set just over one field apart), or the exact count along an axis where the other needs one.
+/// Passes that no arrangement of fields can do without: ⌈Qx/Ux⌉·⌈Qy/Uy⌉ (no field holds two of as
+/// many places set just over one field apart), or the exact count along an axis where the other
+/// needs one.
 int leastPasses(const LayoutInput& in);
 
 } // namespace bastewright

@@ -16,7 +16,9 @@ struct Best {
     State from;
 };
 
-constexpr std::uint64_t bit(std::size_t i) { return std::uint64_t{1} << i; }
+constexpr std::uint64_t bit(std::size_t i) {
+    return std::uint64_t{1} << i;
+}
 
 /// Keeps the `widest` shortest of a layer.
 void narrow(std::map<State, Best>& layer, std::size_t widest) {

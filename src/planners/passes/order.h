@@ -11,9 +11,10 @@ struct WorkingOrder {
     bool exact = true;              ///< proven least; false where the search had to be cut short
 };
 
-/// Search over the sets of areas that can have been basted, layer by layer, keeping the shortest way
-/// into each (set, last area). Exact as long as no layer holds more than `widest` of them, which
-/// covers every layout of up to 20 passes and most larger ones; above that the shortest are kept.
+/// Search over the sets of areas that can have been basted, layer by layer, keeping the shortest
+/// way into each (set, last area). Exact as long as no layer holds more than `widest` of them,
+/// which covers every layout of up to 20 passes and most larger ones; above that the shortest are
+/// kept.
 WorkingOrder bestOrder(const Layout& layout, std::size_t widest = 60'000);
 
 /// How far the quilt moves between two areas, on the table: positive dx moves it to the right.
@@ -21,6 +22,8 @@ constexpr Vec shiftBetween(const FreshArea& from, const FreshArea& to) {
     return {from.table.x0 - to.table.x0, from.table.y0 - to.table.y0};
 }
 
-constexpr Length way(Vec shift) { return abs(shift.dx) + abs(shift.dy); }
+constexpr Length way(Vec shift) {
+    return abs(shift.dx) + abs(shift.dy);
+}
 
 } // namespace bastewright

@@ -13,10 +13,14 @@ namespace {
 Rect justBeyond(const Rect& r, Side s) {
     const Length band = Length::inches(1);
     switch (s) {
-    case Side::head: return {r.x0, r.y0 - band, r.x1, r.y0};
-    case Side::foot: return {r.x0, r.y1, r.x1, r.y1 + band};
-    case Side::left: return {r.x0 - band, r.y0, r.x0, r.y1};
-    case Side::right: return {r.x1, r.y0, r.x1 + band, r.y1};
+    case Side::head:
+        return {r.x0, r.y0 - band, r.x1, r.y0};
+    case Side::foot:
+        return {r.x0, r.y1, r.x1, r.y1 + band};
+    case Side::left:
+        return {r.x0 - band, r.y0, r.x0, r.y1};
+    case Side::right:
+        return {r.x1, r.y0, r.x1 + band, r.y1};
     }
     return r;
 }
@@ -33,8 +37,13 @@ std::vector<Side> smoothTowards(const Rect& fresh, std::span<const Pass> earlier
 
 LayoutInput layoutInput(const PassRequest& request, const PassChoice& choice,
                         const SeamLines& seams) {
-    return {.top = request.layers.top, .surface = choice.workable, .anchor = choice.anchor,
-            .row = request.job.basting.spacing, .start = choice.start, .seamsX = seams.x, .seamsY = seams.y};
+    return {.top = request.layers.top,
+            .surface = choice.workable,
+            .anchor = choice.anchor,
+            .row = request.job.basting.spacing,
+            .start = choice.start,
+            .seamsX = seams.x,
+            .seamsY = seams.y};
 }
 
 /// The quickest of the shapes with the fewest passes, with its order.
@@ -69,11 +78,14 @@ std::string unworkable(const PassChoice& choice, Length reach, Unit unit) {
     const Rect& field = choice.workable.field;
     if (field.empty())
         return "no place on it is within a reach of " + format(reach, unit);
-    const std::string size = format(field.width(), unit, false) + " × " + format(field.length(), unit);
-    const std::string usable = choice.workable.whole
-                                   ? "only " + size + " of it is inside the rim"
-                                   : "only " + size + " of it is within a reach of " + format(reach, unit);
-    return usable + ", too little to shift the quilt along in " + std::to_string(kMostPasses) + " passes";
+    const std::string size =
+        format(field.width(), unit, false) + " × " + format(field.length(), unit);
+    const std::string usable =
+        choice.workable.whole
+            ? "only " + size + " of it is inside the rim"
+            : "only " + size + " of it is within a reach of " + format(reach, unit);
+    return usable + ", too little to shift the quilt along in " + std::to_string(kMostPasses) +
+           " passes";
 }
 
 std::vector<Basting::Start> starts(Basting::Start wanted) {
@@ -115,7 +127,8 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
                 PassChoice c{.surface = surface, .quiltLengthAlongLength = along, .start = start};
                 c.workable = workable(surface, request.setting.room, along, reach);
                 if (surface.floor)
-                    c.workable.field = {{}, {}, request.layers.top.width, request.layers.top.length};
+                    c.workable.field = {
+                        {}, {}, request.layers.top.width, request.layers.top.length};
                 c.anchor = anchorStrip(request.job.basting);
                 Alternative& a = c.summary;
                 a.surface = surface.name;
@@ -147,15 +160,19 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
 }
 
 SurfacePlan surfacePlan(const PassChoice& choice, int number) {
-    return {.name = choice.surface.name, .number = number, .length = choice.surface.length,
-            .width = choice.surface.width, .floor = choice.surface.floor,
+    return {.name = choice.surface.name,
+            .number = number,
+            .length = choice.surface.length,
+            .width = choice.surface.width,
+            .floor = choice.surface.floor,
             .quiltLengthAlongLength = choice.quiltLengthAlongLength,
-            .tables = choice.surface.tables, .closed = choice.workable.closed};
+            .tables = choice.surface.tables,
+            .closed = choice.workable.closed};
 }
 
 std::vector<Segment> jointsUnderQuilt(const SurfacePlan& surface, const Rect& table) {
-    // Turned with the quilt's length along the surface's: drawn left is the quilt's head, drawn foot its
-    // left.
+    // Turned with the quilt's length along the surface's: drawn left is the quilt's head, drawn
+    // foot its left.
     const auto turned = [&](Point p) {
         return surface.quiltLengthAlongLength ? Point{surface.width - p.y, p.x} : p;
     };
@@ -182,7 +199,8 @@ std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& c
             p.shift = shiftBetween(choice.layout.areas[choice.order.areas[i - 1]], area);
         if (choice.surface.floor) {
             const PerSide<Length> s = spare(layers.backing, layers.top);
-            p.table = Rect{-s.left, -s.head, layers.top.width + s.right, layers.top.length + s.foot};
+            p.table =
+                Rect{-s.left, -s.head, layers.top.width + s.right, layers.top.length + s.foot};
         }
         p.holds = holds(layers.backing, layers.top, p.table, choice.surface.floor);
         p.backingOverhang = overhang(layers.backing, layers.top, p.table);
@@ -190,7 +208,8 @@ std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& c
         p.topOverhang = overhang(layers.top, layers.top, p.table);
         p.backingSpare = spare(layers.backing, layers.top);
         p.battingSpare = spare(layers.batting, layers.top);
-        p.rolls = passRolls(request.job, request.setting.stash, layers.backing, layers.top, p.table);
+        p.rolls =
+            passRolls(request.job, request.setting.stash, layers.backing, layers.top, p.table);
         p.smoothTowards = smoothTowards(p.fresh, out);
         if (i > 0) {
             p.liftPeople = hands;

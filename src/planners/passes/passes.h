@@ -33,8 +33,8 @@ struct PassRequest {
 std::vector<PassChoice> passChoices(const PassRequest& request,
                                     std::span<const Arrangement> surfaces);
 
-/// The anchor strip: 6 in of basted quilt stay on the table (from memory: 4-12), and always 2 in more than
-/// one spacing, since the row beside the boundary is not basted yet.
+/// The anchor strip: 6 in of basted quilt stay on the table (from memory: 4-12), and always 2 in
+/// more than one spacing, since the row beside the boundary is not basted yet.
 Length anchorStrip(const Basting& basting);
 
 /// The passes of a choice in working order: fields, shifts, holds, overhang, spare, rolls, lifting.
@@ -46,8 +46,8 @@ SurfacePlan surfacePlan(const PassChoice& choice, int number);
 /// Joints between the tables as they lie under the quilt in a pass, in the quilt's frame.
 std::vector<Segment> jointsUnderQuilt(const SurfacePlan& surface, const Rect& table);
 
-/// Sorted places of seams that run right across (along y at an x, and along x at a y), where a pass or
-/// zone boundary can be seen.
+/// Sorted places of seams that run right across (along y at an x, and along x at a y), where a pass
+/// or zone boundary can be seen.
 struct SeamLines {
     std::vector<Length> x, y;
 };

@@ -17,7 +17,9 @@ constexpr double kHandOver = 300;
 constexpr double kPersonInches = 24;
 constexpr Length kArmSpan = Length::inches(60);
 
-double squareFeet(const Rect& r) { return areaSquareInches(r) / 144.0; }
+double squareFeet(const Rect& r) {
+    return areaSquareInches(r) / 144.0;
+}
 
 double teamPace(const std::vector<Helper>& helpers, int places) {
     if (helpers.empty())
@@ -37,7 +39,8 @@ int standingRoom(const PassChoice& choice) {
     int places = 0;
     for (const Side s : kSides)
         if (std::ranges::find(choice.workable.closed, s) == choice.workable.closed.end()) {
-            const Length side = isAcross(s) ? choice.workable.table.width : choice.workable.table.length;
+            const Length side =
+                isAcross(s) ? choice.workable.table.width : choice.workable.table.length;
             places += std::max(1, static_cast<int>(side.in() / kPersonInches));
         }
     return std::max(places, 1);
@@ -68,7 +71,8 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
         for (const Hold& h :
              holds(request.layers.backing, request.layers.top, area.table, choice.surface.floor))
             clamps += h.kind == Hold::Kind::clamp ? h.count : 0;
-        seconds += clamps * kClamp + kUnderside + kSmooth + kSmoothPerSquareFoot * squareFeet(area.fresh);
+        seconds +=
+            clamps * kClamp + kUnderside + kSmooth + kSmoothPerSquareFoot * squareFeet(area.fresh);
         before = &area;
     }
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};

@@ -7,8 +7,8 @@
 namespace bastewright {
 namespace {
 
-/// The grid's lines along one axis: every boundary, and between them near-equal parts at most `longest`,
-/// each moved to a seam where one lies within a fifth of the part.
+/// The grid's lines along one axis: every boundary, and between them near-equal parts at most
+/// `longest`, each moved to a seam where one lies within a fifth of the part.
 std::vector<Length> gridLines(const std::set<Length>& boundaries, Length longest,
                               const std::vector<Length>& seams) {
     std::vector<Length> out;
@@ -51,11 +51,14 @@ std::size_t cellOf(const std::vector<Length>& lines, Length at) {
 class Grid {
 public:
     Grid(const ZoneInput& in, std::vector<Length> xs, std::vector<Length> ys)
-        : in_{in}, xs_{std::move(xs)}, ys_{std::move(ys)} {
+        : in_{in}
+        , xs_{std::move(xs)}
+        , ys_{std::move(ys)} {
         for (std::size_t row = 0; row + 1 < ys_.size(); ++row)
             for (std::size_t column = 0; column + 1 < xs_.size(); ++column) {
                 const Rect area{xs_[column], ys_[row], xs_[column + 1], ys_[row + 1]};
-                zones_.push_back({columnLetters(column) + std::to_string(row + 1), passAt(area), area, {}});
+                zones_.push_back(
+                    {columnLetters(column) + std::to_string(row + 1), passAt(area), area, {}});
             }
     }
 
@@ -85,8 +88,10 @@ private:
         const auto columns = xs_.size() - 1;
         std::size_t best = zones_.size();
         double bestAway = 0;
-        const std::size_t c0 = cellOf(xs_, at.x - in_.spacing), c1 = cellOf(xs_, at.x + in_.spacing);
-        const std::size_t r0 = cellOf(ys_, at.y - in_.spacing), r1 = cellOf(ys_, at.y + in_.spacing);
+        const std::size_t c0 = cellOf(xs_, at.x - in_.spacing),
+                          c1 = cellOf(xs_, at.x + in_.spacing);
+        const std::size_t r0 = cellOf(ys_, at.y - in_.spacing),
+                          r1 = cellOf(ys_, at.y + in_.spacing);
         for (std::size_t row = r0; row <= r1; ++row)
             for (std::size_t column = c0; column <= c1; ++column) {
                 const std::size_t i = row * columns + column;
@@ -109,8 +114,8 @@ bool open(const ZoneInput& in, Side s) {
 
 bool reachableFrom(const ZoneInput& in, const Zone& zone, const Rect& table, Side s) {
     const Rect box = workBox(zone);
-    return in.floor || (open(in, s) && reachNeededInches(box, placeBefore(box, s, table), table) <=
-                                           in.reach.in());
+    return in.floor || (open(in, s) &&
+                        reachNeededInches(box, placeBefore(box, s, table), table) <= in.reach.in());
 }
 
 /// True where someone with the reach can work the zone from some open side.
@@ -136,8 +141,8 @@ std::size_t room(const ZoneInput& in, const Pass& pass, const std::vector<Zone>&
     return std::clamp<std::size_t>(places, 1, std::max<std::size_t>(in.people, 1));
 }
 
-/// How long the people take over all zones, pass by pass: longest zone first to whoever is free (Graham's
-/// LPT rule), with the trade's 10 s a point and 15 s to step up to a zone, twice.
+/// How long the people take over all zones, pass by pass: longest zone first to whoever is free
+/// (Graham's LPT rule), with the trade's 10 s a point and 15 s to step up to a zone, twice.
 double workSeconds(const ZoneInput& in, const std::vector<Zone>& zones) {
     double sum = 0;
     for (const Pass& pass : in.passes) {
@@ -169,7 +174,8 @@ std::vector<Zone> cutZones(const ZoneInput& in, std::span<const PlacedPoint> poi
         x.insert({p.fresh.x0, p.fresh.x1});
         y.insert({p.fresh.y0, p.fresh.y1});
     }
-    // From zones as wide as a reach down to half of it; finer still only where some would be out of reach.
+    // From zones as wide as a reach down to half of it; finer still only where some would be out of
+    // reach.
     std::vector<Zone> best;
     std::optional<double> soonest;
     for (const int tenths : {10, 8, 7, 6, 5, 4, 3, 2}) {

@@ -9,28 +9,30 @@ namespace bastewright {
 
 struct ZoneInput {
     Size top;
-    std::vector<Pass> passes;     ///< with number, fresh and table
+    std::vector<Pass> passes; ///< with number, fresh and table
     std::vector<Side> closed;
     std::vector<Length> seamsX, seamsY; ///< sorted places where a zone line may run along a seam
-    Length reach;   ///< that most helpers have; zones are made to suit it
+    Length reach;                       ///< that most helpers have; zones are made to suit it
     Length spacing;
     std::size_t people = 1; ///< who may work side by side
-    bool floor = false; ///< nothing is out of reach
+    bool floor = false;     ///< nothing is out of reach
 };
 
-/// Cuts the top into zones by a grid that contains every pass boundary, sides near equal and at most the
-/// reach, on seams where that costs nothing, each reachable from a side of the table; then gives every
-/// point to its zone (see `Zone`). Of several finenesses the one that the people get through soonest. Zones in reading order: row by row, letters across, numbers down.
+/// Cuts the top into zones by a grid that contains every pass boundary, sides near equal and at
+/// most the reach, on seams where that costs nothing, each reachable from a side of the table; then
+/// gives every point to its zone (see `Zone`). Of several finenesses the one that the people get
+/// through soonest. Zones in reading order: row by row, letters across, numbers down.
 std::vector<Zone> cutZones(const ZoneInput& in, std::span<const PlacedPoint> points);
 
 /// Letters of a column: A…Z, AA, AB…
 std::string columnLetters(std::size_t column);
 
-/// What somebody must reach to work in a zone: the box round its points, its area where it has none.
+/// What somebody must reach to work in a zone: the box round its points, its area where it has
+/// none.
 Rect workBox(const Zone& zone);
 
-/// Where somebody stands at a side to work in a box: 24 in (common practice: one person per 24-30 in of
-/// edge), in front of it as far as the side reaches.
+/// Where somebody stands at a side to work in a box: 24 in (common practice: one person per 24-30
+/// in of edge), in front of it as far as the side reaches.
 StandingPlace placeBefore(const Rect& box, Side side, const Rect& table);
 
 /// The farthest a person standing there must reach, corner to edge.

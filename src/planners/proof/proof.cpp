@@ -6,9 +6,9 @@ namespace bastewright {
 namespace {
 
 struct Layer {
-    std::string name;  ///< "batting"; also the field's name
+    std::string name; ///< "batting"; also the field's name
     Size size;
-    Length overage;    ///< asked for, per side
+    Length overage; ///< asked for, per side
     bool widthMeasured = false, lengthMeasured = false;
 };
 
@@ -32,8 +32,8 @@ void proveOneWay(const Layer& layer, bool across, Size top, Unit unit, Findings&
                   format(layer.overage, unit) + " was asked for.";
     const Length full = needs + 2 * layer.overage;
     f.cure = "Make it " + format(full - has, unit) + (across ? " wider" : " longer") + ", " +
-             format(full, unit) + " in all, or at least " + format(needs - has + layer.overage, unit) +
-             " more for half of the overage.";
+             format(full, unit) + " in all, or at least " +
+             format(needs - has + layer.overage, unit) + " more for half of the overage.";
     out.push_back(std::move(f));
 }
 
@@ -41,11 +41,10 @@ void proveOneWay(const Layer& layer, bool across, Size top, Unit unit, Findings&
 
 Findings proveSizes(const Job& job, const LayerSizes& layers) {
     Findings out;
-    const std::array all{
-        Layer{"batting", layers.batting, job.batting.overage, job.batting.width.has_value(),
-              job.batting.length.has_value()},
-        Layer{"backing", layers.backing, job.backing.overage, job.backing.width.has_value(),
-              job.backing.length.has_value()}};
+    const std::array all{Layer{"batting", layers.batting, job.batting.overage,
+                               job.batting.width.has_value(), job.batting.length.has_value()},
+                         Layer{"backing", layers.backing, job.backing.overage,
+                               job.backing.width.has_value(), job.backing.length.has_value()}};
     for (const Layer& layer : all)
         for (const bool across : {true, false})
             proveOneWay(layer, across, layers.top, job.unit, out);

@@ -117,7 +117,10 @@ Arrangement finished(Made made, Counts used) {
             t = {t.y0, t.x0, t.y1, t.x1};
     }
     std::ranges::sort(made.tables);
-    return {.name = describe(made), .length = made.w, .width = made.h, .tables = made.tables,
+    return {.name = describe(made),
+            .length = made.w,
+            .width = made.h,
+            .tables = made.tables,
             .used = std::move(used)};
 }
 
@@ -139,8 +142,7 @@ std::vector<Arrangement> arrangements(const std::vector<Table>& tables) {
         BySize& here = made[c];
         const auto add = [&](Made m) { here.try_emplace({m.w, m.h}, std::move(m)); };
         if (n == 1) {
-            const Table& t = kinds[static_cast<std::size_t>(
-                std::ranges::find(c, 1) - c.begin())];
+            const Table& t = kinds[static_cast<std::size_t>(std::ranges::find(c, 1) - c.begin())];
             add({t.length, t.width, {{{}, {}, t.length, t.width}}});
             add({t.width, t.length, {{{}, {}, t.width, t.length}}});
         }
@@ -175,8 +177,12 @@ std::vector<Arrangement> arrangements(const std::vector<Table>& tables) {
 Arrangement floorArrangement(Size layers) {
     const Length longer = std::max(layers.width, layers.length);
     const Length shorter = std::min(layers.width, layers.length);
-    return {.name = "the floor", .length = longer, .width = shorter,
-            .tables = {}, .used = {}, .floor = true};
+    return {.name = "the floor",
+            .length = longer,
+            .width = shorter,
+            .tables = {},
+            .used = {},
+            .floor = true};
 }
 
 std::vector<Segment> jointsBetween(const std::vector<Rect>& pieces) {

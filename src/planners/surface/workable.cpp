@@ -3,19 +3,26 @@
 namespace bastewright {
 namespace {
 
-bool open(const std::vector<Side>& closed, Side s) { return std::ranges::find(closed, s) == closed.end(); }
+bool open(const std::vector<Side>& closed, Side s) {
+    return std::ranges::find(closed, s) == closed.end();
+}
 
 Side turned(Side drawn) {
     switch (drawn) {
-    case Side::left: return Side::head;
-    case Side::foot: return Side::left;
-    case Side::right: return Side::foot;
-    case Side::head: return Side::right;
+    case Side::left:
+        return Side::head;
+    case Side::foot:
+        return Side::left;
+    case Side::right:
+        return Side::foot;
+    case Side::head:
+        return Side::right;
     }
     return drawn;
 }
 
-/// True where every place of `span` (across a table of this size) is within reach of one of two sides.
+/// True where every place of `span` (across a table of this size) is within reach of one of two
+/// sides.
 bool reached(Interval span, Length size, bool nearOpen, bool farOpen, Length reach) {
     if (nearOpen && span.hi <= reach)
         return true;
@@ -29,9 +36,8 @@ bool reached(Interval span, Length size, bool nearOpen, bool farOpen, Length rea
 std::vector<Side> closedSides(std::span<const Side> walls, bool quiltLengthAlongLength) {
     std::vector<Side> out;
     for (const Side s : kSides)
-        if (std::ranges::any_of(walls, [&](Side w) {
-                return (quiltLengthAlongLength ? turned(w) : w) == s;
-            }))
+        if (std::ranges::any_of(
+                walls, [&](Side w) { return (quiltLengthAlongLength ? turned(w) : w) == s; }))
             out.push_back(s);
     return out;
 }

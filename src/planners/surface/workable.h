@@ -11,8 +11,8 @@ namespace bastewright {
 struct Workable {
     Size table;               ///< of the surface, in the quilt's frame
     std::vector<Side> closed; ///< sides of the quilt at which nobody can stand
-    /// The largest upright rectangle, in the table's own frame turned with the quilt, inside the rim and
-    /// within reach of an open side everywhere; empty where there is none.
+    /// The largest upright rectangle, in the table's own frame turned with the quilt, inside the
+    /// rim and within reach of an open side everywhere; empty where there is none.
     Rect field;
     bool whole = true; ///< the field is all of the table inside its rim
 };
@@ -20,8 +20,8 @@ struct Workable {
 /// The sides of the quilt that the room's walls close, by how the quilt lies (see SurfacePlan).
 std::vector<Side> closedSides(std::span<const Side> walls, bool quiltLengthAlongLength);
 
-/// Where on a surface somebody with this reach can work. A place is workable when it is no farther than
-/// the reach from an open side. On the floor everything is.
+/// Where on a surface somebody with this reach can work. A place is workable when it is no farther
+/// than the reach from an open side. On the floor everything is.
 Workable workable(const Arrangement& surface, const Room& room, bool quiltLengthAlongLength,
                   Length reach);
 

@@ -9,8 +9,8 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
     const auto& gap = job.quilting.gapLimit;
     if (gap && job.basting.spacing > *gap)
         out.push_back({Finding::Level::warn, prefix + "/basting/spacing",
-                       "Spacing " + format(job.basting.spacing, job.unit) +
-                           " is wider than the " + format(*gap, job.unit) +
+                       "Spacing " + format(job.basting.spacing, job.unit) + " is wider than the " +
+                           format(*gap, job.unit) +
                            " between quilting lines that the batting's label allows.",
                        "Set the spacing to " + format(*gap, job.unit) + " or less."});
     if (job.basting.with == Basting::With::dots && job.batting.meltable)
@@ -20,25 +20,26 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
     const auto& throat = job.machine.throat;
     for (const Roll& r : quilt.machineRolls)
         if (throat && r.diameter > *throat) {
-            out.push_back({Finding::Level::warn, prefix + "/machine/throat",
-                           "Half of the quilt rolled is about " + format(r.diameter, job.unit) +
-                               " thick and does not pass the machine's throat of " +
-                               format(*throat, job.unit) + ".",
-                           "Fold instead of rolling, roll from the end nearest to where you quilt, or "
-                           "use a machine with a larger throat."});
+            out.push_back(
+                {Finding::Level::warn, prefix + "/machine/throat",
+                 "Half of the quilt rolled is about " + format(r.diameter, job.unit) +
+                     " thick and does not pass the machine's throat of " +
+                     format(*throat, job.unit) + ".",
+                 "Fold instead of rolling, roll from the end nearest to where you quilt, or "
+                 "use a machine with a larger throat."});
             break;
         }
     if (quilt.surface.tables.size() > 1)
         out.push_back({Finding::Level::note, prefix + "/room/tables",
                        "Cover the joints between the tables, or they print a pleat.", ""});
-    const bool folded = std::ranges::any_of(quilt.passes, [](const Pass& p) {
-        return std::ranges::any_of(p.rolls, &Roll::folded);
-    });
+    const bool folded = std::ranges::any_of(
+        quilt.passes, [](const Pass& p) { return std::ranges::any_of(p.rolls, &Roll::folded); });
     if (folded)
-        out.push_back({Finding::Level::note, prefix + "/stash/clips",
-                       "No clip on hand holds some of the rolls: fold that part on a chair or a second "
-                       "table so that it does not drag.",
-                       ""});
+        out.push_back(
+            {Finding::Level::note, prefix + "/stash/clips",
+             "No clip on hand holds some of the rolls: fold that part on a chair or a second "
+             "table so that it does not drag.",
+             ""});
     return out;
 }
 

@@ -46,7 +46,8 @@ std::vector<Variant> variants(const Session& session) {
     if (std::ranges::any_of(session.jobs,
                             [](const Job& j) { return j.basting.with == Basting::With::dots; }))
         with("One more iron", [](Setting& s) { ++s.room.irons; });
-    if (std::ranges::any_of(session.setting.helpers, [](const Helper& h) { return h.until || h.from; }))
+    if (std::ranges::any_of(session.setting.helpers,
+                            [](const Helper& h) { return h.until || h.from; }))
         with("Everybody there from start to end", [](Setting& s) {
             for (Helper& h : s.helpers)
                 h.from = h.until = {};

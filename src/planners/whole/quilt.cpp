@@ -18,31 +18,38 @@ void append(Findings& to, Findings from, const std::string& prefix) {
     }
 }
 
-
 /// Why an alternative was or was not taken, against the chosen one.
-std::string compared(const Alternative& a, const Alternative& chosen, std::size_t workable) {
+std::string compared(const Alternative& a, const Alternative& chosen, std::size_t workable,
+                     bool quickest) {
+    if (a.chosen && workable == 1)
+        return "the only one that works";
     if (a.chosen)
-        return workable == 1 ? "the only one that works"
-                             : "quickest of " + std::to_string(workable) + " that work";
+        return quickest ? "quickest of " + std::to_string(workable) + " that work"
+                        : "quickest for all quilts here without moving the tables";
     const int more = a.passes - chosen.passes;
     const auto longer = a.predicted - chosen.predicted;
-    std::string out = longer < Seconds{60} ? "as quick" : formatSpan(longer) + " longer";
+    std::string out = longer >= Seconds{60}    ? formatSpan(longer) + " longer"
+                      : longer <= -Seconds{60} ? formatSpan(-longer) + " shorter"
+                                               : "as quick";
     if (more != 0)
-        out += ", " + std::to_string(std::abs(more)) + (std::abs(more) == 1 ? " pass " : " passes ") +
-               (more > 0 ? "more" : "fewer");
+        out += ", " + std::to_string(std::abs(more)) +
+               (std::abs(more) == 1 ? " pass " : " passes ") + (more > 0 ? "more" : "fewer");
     return out;
 }
 
 std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
     const auto workable = static_cast<std::size_t>(
         std::ranges::count_if(choices, [](const PassChoice& c) { return c.summary.workable; }));
+    const bool quickest = std::ranges::none_of(choices, [&](const PassChoice& c) {
+        return c.summary.workable && c.summary.predicted < choices.front().summary.predicted;
+    });
     std::vector<Alternative> out;
     for (std::size_t i = 0; i < choices.size() && i < kShownAlternatives; ++i) {
         Alternative a = choices[i].summary;
         a.chosen = i == 0 && a.workable;
         if (a.workable) {
             const std::string note = a.why;
-            a.why = compared(a, choices.front().summary, workable);
+            a.why = compared(a, choices.front().summary, workable, quickest);
             if (!note.empty())
                 a.why += "; " + note;
         }
@@ -51,14 +58,16 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
     return out;
 }
 
-Finding noSurface(const Job& job, const std::vector<PassChoice>& choices, const std::string& prefix) {
+Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
+                  const std::string& prefix) {
     const Length anchor = anchorStrip(job.basting);
     const std::string why = choices.empty() ? "there is no table" : choices.front().summary.why;
     return {Finding::Level::stop, prefix + "/room/tables",
-            "No surface of the tables on hand can hold " + (job.name.empty() ? "the quilt" : job.name) +
+            "No surface of the tables on hand can hold " +
+                (job.name.empty() ? "the quilt" : job.name) +
                 " so that it can be shifted along: on " +
-                (choices.empty() ? "the room as given" : choices.front().summary.surface) + " " + why +
-                ".",
+                (choices.empty() ? "the room as given" : choices.front().summary.surface) + " " +
+                why + ".",
             "Use tables at least " + format(anchor + Length::inches(16), job.unit) +
                 " wide with a long side to stand at, or list no tables and work on the floor."};
 }
@@ -75,8 +84,8 @@ Vec intoLayer(Size layer, Size top) {
     return {(layer.width - top.width) / 2, (layer.length - top.length) / 2};
 }
 
-/// Backing and batting, where they are still to be made: backing seams away from the table's joints under
-/// the first pass, batting joins away from backing seams.
+/// Backing and batting, where they are still to be made: backing seams away from the table's joints
+/// under the first pass, batting joins away from backing seams.
 void planLayers(const Job& job, const LayerSizes& layers, const std::string& prefix, QuiltPlan& out,
                 Findings& findings) {
     std::vector<Segment> seams;
@@ -112,10 +121,13 @@ void layOut(const Session& session, const Job& job, const PassChoice& choice, in
     out.passes = detailedPasses(request, choice);
     out.bounds.passes = choice.leastPasses;
     const SeamLines lines = seamLines(job.top);
-    out.zones = cutZones({.top = out.layers.top, .passes = out.passes, .closed = out.surface.closed,
-                          .seamsX = lines.x, .seamsY = lines.y,
+    out.zones = cutZones({.top = out.layers.top,
+                          .passes = out.passes,
+                          .closed = out.surface.closed,
+                          .seamsX = lines.x,
+                          .seamsY = lines.y,
                           .reach = commonReach(session.setting.helpers),
-                          
+
                           .spacing = job.basting.spacing,
                           .people = std::max<std::size_t>(1, session.setting.helpers.size()),
                           .floor = choice.surface.floor},
@@ -133,7 +145,8 @@ LayerSizes layerSizes(const Job& job) {
     const auto around = [&](Length overage) {
         return Size{top.width() + 2 * overage, top.length() + 2 * overage};
     };
-    LayerSizes out{{top.width(), top.length()}, around(job.batting.overage), around(job.backing.overage)};
+    LayerSizes out{
+        {top.width(), top.length()}, around(job.batting.overage), around(job.backing.overage)};
     out.batting = {job.batting.width.value_or(out.batting.width),
                    job.batting.length.value_or(out.batting.length)};
     out.backing = {job.backing.width.value_or(out.backing.width),

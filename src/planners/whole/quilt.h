@@ -8,12 +8,14 @@ namespace bastewright {
 /// Sizes of the three layers: measured where the job says so, else top plus overage on every side.
 LayerSizes layerSizes(const Job& job);
 
-/// One quilt's plan without people: surface, passes, zones with points, layers, rolls, alternatives.
-/// Findings about it are added to `findings`, their fields below `prefix` ("" or "/jobs/2").
+/// One quilt's plan without people: surface, passes, zones with points, layers, rolls,
+/// alternatives. Findings about it are added to `findings`, their fields below `prefix` ("" or
+/// "/jobs/2").
 QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSizes& layers,
                     const PointsPlan& points, const std::string& prefix, Findings& findings);
 
-/// Findings about one quilt's plan: gap limit, melting batting, throat, joints, rolls without a clip.
+/// Findings about one quilt's plan: gap limit, melting batting, throat, joints, rolls without a
+/// clip.
 Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& prefix);
 
 /// Too few pins for all quilts together: what more to bring, or what spacing they allow.

@@ -5,8 +5,8 @@
 namespace bastewright {
 namespace {
 
-/// Tables dealt out to `shares` surfaces, larger tables first, so that the shares are as equal as whole
-/// tables allow.
+/// Tables dealt out to `shares` surfaces, larger tables first, so that the shares are as equal as
+/// whole tables allow.
 std::vector<std::vector<Table>> dealt(const std::vector<Table>& tables, int shares) {
     std::vector<Table> single;
     for (const Table& t : tables)
@@ -38,6 +38,46 @@ std::vector<Helper> everyNth(std::vector<Helper> helpers, int n) {
     return out;
 }
 
+bool sameTables(const Arrangement& a, const Arrangement& b) {
+    return a.length == b.length && a.width == b.width && a.floor == b.floor;
+}
+
+const PassChoice* quickest(const Shared& quilt, const Arrangement& tables) {
+    const auto found = std::ranges::find_if(quilt.choices, [&](const PassChoice& c) {
+        return c.summary.workable && sameTables(c.surface, tables);
+    });
+    return found == quilt.choices.end() ? nullptr : &*found;
+}
+
+/// Quilts that follow one another on a surface leave the tables as they are: the arrangement with
+/// the least time for all of them comes first in each one's choices.
+void leaveTables(std::vector<Shared*> quilts) {
+    if (quilts.size() < 2)
+        return;
+    const Arrangement* best = nullptr;
+    Seconds least{};
+    for (const PassChoice& c : quilts.front()->choices) {
+        Seconds sum{};
+        const bool all = std::ranges::all_of(quilts, [&](const Shared* q) {
+            const PassChoice* choice = quickest(*q, c.surface);
+            if (choice)
+                sum += choice->summary.predicted;
+            return choice != nullptr;
+        });
+        if (all && (!best || sum < least)) {
+            best = &c.surface;
+            least = sum;
+        }
+    }
+    if (!best)
+        return;
+    const Arrangement chosen = *best;
+    for (Shared* q : quilts)
+        std::ranges::stable_partition(q->choices, [&](const PassChoice& c) {
+            return c.summary.workable && sameTables(c.surface, chosen);
+        });
+}
+
 struct Attempt {
     std::vector<Shared> quilts;
     bool workable = true;
@@ -57,7 +97,8 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
         const auto surface = static_cast<std::size_t>(next - busyUntil.begin());
         const PassRequest request{session.jobs[job], setting, layers[job], points[job]};
         const std::vector<Arrangement> ways =
-            floor ? std::vector{floorArrangement(layers[job].backing)} : arrangements(shares[surface]);
+            floor ? std::vector{floorArrangement(layers[job].backing)}
+                  : arrangements(shares[surface]);
         Shared s{job, static_cast<int>(surface) + 1, passChoices(request, ways)};
         if (s.choices.empty() || !s.choices.front().summary.workable)
             out.workable = false;
@@ -65,6 +106,14 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
             *next += s.choices.front().summary.predicted;
         out.quilts.push_back(std::move(s));
     }
+    if (!floor)
+        for (int surface = 1; surface <= surfaces; ++surface) {
+            std::vector<Shared*> quilts;
+            for (Shared& q : out.quilts)
+                if (q.surface == surface)
+                    quilts.push_back(&q);
+            leaveTables(quilts);
+        }
     out.finish = *std::ranges::max_element(busyUntil);
     return out;
 }
@@ -82,8 +131,8 @@ std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSiz
     int most = std::min({quilts, pairs, tables.empty() ? quilts : onHand});
     int least = 1;
     if (session.setting.room.surfaces > 0)
-        least = most = std::min({session.setting.room.surfaces, quilts,
-                                 tables.empty() ? quilts : onHand});
+        least = most =
+            std::min({session.setting.room.surfaces, quilts, tables.empty() ? quilts : onHand});
     Attempt best = attempt(session, layers, points, least);
     for (int n = least + 1; n <= most; ++n) {
         Attempt a = attempt(session, layers, points, n);

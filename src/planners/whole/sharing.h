@@ -9,13 +9,13 @@ namespace bastewright {
 /// Which quilt is done how, and on which of several surfaces.
 struct Shared {
     std::size_t job = 0;
-    int surface = 1;                  ///< from 1; quilts with the same number follow one another
-    std::vector<PassChoice> choices;  ///< best first; empty or not workable where nothing fits
+    int surface = 1;                 ///< from 1; quilts with the same number follow one another
+    std::vector<PassChoice> choices; ///< best first; empty or not workable where nothing fits
 };
 
-/// Shares the room among the quilts of a session: tries one surface, two, … made of equal shares of the
-/// tables, gives each quilt in turn to the surface that is free first, and keeps the number of surfaces
-/// that finishes first by the predicted times with the helpers shared out as evenly.
+/// Shares the room among the quilts of a session: tries one surface, two, … made of equal shares of
+/// the tables, gives each quilt in turn to the surface that is free first, and keeps the number of
+/// surfaces that finishes first by the predicted times with the helpers shared out as evenly.
 /// `points` holds the number of points of each job.
 std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSizes>& layers,
                               const std::vector<std::size_t>& points);

@@ -34,8 +34,8 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
             plan.findings.push_back(std::move(f));
     }
     // Nobody can be given work on a quilt that fits on no surface.
-    const bool allLie = std::ranges::none_of(
-        plan.quilts, [](const QuiltPlan& q) { return q.passes.empty(); });
+    const bool allLie =
+        std::ranges::none_of(plan.quilts, [](const QuiltPlan& q) { return q.passes.empty(); });
     if (allLie) {
         CrewPlan crew = planCrew(session, plan.quilts, {.effort = options.effort}, stop);
         plan.tasks = std::move(crew.tasks);

@@ -14,8 +14,8 @@ struct WholeOptions {
 };
 
 /// Plans a whole session: every quilt's surface, passes, zones, points, layers, rolls; everybody's
-/// tasks; what to bring. Never throws on a session that readSession accepted: what cannot be planned
-/// is a finding of level stop with the smallest cure, and the plan holds what could be.
+/// tasks; what to bring. Never throws on a session that readSession accepted: what cannot be
+/// planned is a finding of level stop with the smallest cure, and the plan holds what could be.
 ///
 /// Pure: same session and options, same plan byte for byte, on any thread. `stop` ends the search
 /// early with the best plan so far.

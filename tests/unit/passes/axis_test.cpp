@@ -10,9 +10,9 @@ namespace {
 
 using namespace literals;
 
-/// Least passes along an axis by breadth-first search over basted stretches, on whole inches: the first
-/// field lays any stretch of at most U that `mayStart` allows; each further pass adds at most U − v at one
-/// end. Shares nothing with the formulas.
+/// Least passes along an axis by breadth-first search over basted stretches, on whole inches: the
+/// first field lays any stretch of at most U that `mayStart` allows; each further pass adds at most
+/// U − v at one end. Shares nothing with the formulas.
 template <class MayStart>
 int leastByBruteForce(int quilt, int field, int anchor, MayStart mayStart) {
     std::map<std::pair<int, int>, int> passes;
@@ -30,8 +30,8 @@ int leastByBruteForce(int quilt, int field, int anchor, MayStart mayStart) {
         if (lo == 0 && hi == quilt)
             return n;
         for (int add = 1; add <= field - anchor; ++add)
-            for (const auto& next : {std::pair{std::max(0, lo - add), hi},
-                                     std::pair{lo, std::min(quilt, hi + add)}})
+            for (const auto& next :
+                 {std::pair{std::max(0, lo - add), hi}, std::pair{lo, std::min(quilt, hi + add)}})
                 if (passes.try_emplace(next, n + 1).second)
                     queue.push_back(next);
     }
@@ -110,11 +110,13 @@ TEST(AxisCuts, AreSoundAndSnappingCostsNoPass) {
     for (const auto& [q, u, v] : everyCase()) {
         SCOPED_TRACE(testing::Message() << "quilt " << q << ", field " << u << ", anchor " << v);
         const AxisRoom r = room(q, u, v);
-        for (const auto& seams : {std::vector<Length>{}, blockSeams(q, 3, 10, 2), blockSeams(q, 0, 9, 0)}) {
+        for (const auto& seams :
+             {std::vector<Length>{}, blockSeams(q, 3, 10, 2), blockSeams(q, 0, 9, 0)}) {
             const AxisCuts centred = centredCuts(r, seams);
             expectSound(r, centred);
             EXPECT_EQ(std::int64_t(centred.runs()), centredCount(r));
-            EXPECT_LE(abs(centred.run(centred.first).middle() - r.quilt / 2), Length::nanometres(1));
+            EXPECT_LE(abs(centred.run(centred.first).middle() - r.quilt / 2),
+                      Length::nanometres(1));
             const AxisCuts free = freeCuts(r, seams);
             expectSound(r, free);
             EXPECT_EQ(std::int64_t(free.runs()), freeCount(r));

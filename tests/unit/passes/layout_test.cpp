@@ -18,14 +18,18 @@ LayoutInput input(int quiltWidth, int quiltLength, int tableWidth, int tableLeng
     return in;
 }
 
-std::size_t fewest(const LayoutInput& in) { return layouts(in).front().areas.size(); }
+std::size_t fewest(const LayoutInput& in) {
+    return layouts(in).front().areas.size();
+}
 
 const Layout* shaped(const std::vector<Layout>& all, Shape shape) {
     const auto found = std::ranges::find(all, shape, &Layout::shape);
     return found == all.end() ? nullptr : &*found;
 }
 
-TEST(Layouts, OnePassWhereTheQuiltFits) { EXPECT_EQ(fewest(input(40, 50, 60, 72)), 1u); }
+TEST(Layouts, OnePassWhereTheQuiltFits) {
+    EXPECT_EQ(fewest(input(40, 50, 60, 72)), 1u);
+}
 
 TEST(Layouts, PinwheelTakesFiveWhereACentredGridTakesNine) {
     const auto all = layouts(input(80, 80, 60, 60));
@@ -76,7 +80,8 @@ TEST(Layouts, NoneWhereTheFieldIsNoLargerThanTheAnchor) {
 TEST(Layouts, LeastPassesIsNeverAboveWhatIsFound) {
     for (int w = 36; w <= 120; w += 12)
         for (int l = 36; l <= 120; l += 12)
-            for (const auto& [tw, tl] : {std::pair{72, 30}, {30, 72}, {60, 72}, {144, 30}, {96, 60}})
+            for (const auto& [tw, tl] :
+                 {std::pair{72, 30}, {30, 72}, {60, 72}, {144, 30}, {96, 60}})
                 for (const auto start : {Basting::Start::centred, Basting::Start::fewestShifts}) {
                     const LayoutInput in = input(w, l, tw, tl, start);
                     ASSERT_LE(leastPasses(in), int(fewest(in)));
@@ -96,15 +101,21 @@ void expectSound(const LayoutInput& in, const Layout& layout) {
         for (std::size_t k = i + 1; k < layout.areas.size(); ++k)
             EXPECT_FALSE(a.fresh.overlaps(layout.areas[k].fresh));
         for (const std::size_t n : a.needs) {
-            // The field holds the anchor beyond every area it continues from, as far as that reaches.
-            const Rect strip = intersection(intersection(a.fresh.grown(in.anchor), top),
-                                            layout.areas[n].fresh);
-            const Rect beside{std::max(strip.x0, a.fresh.x0 - in.anchor), std::max(strip.y0, a.fresh.y0 - in.anchor),
-                              std::min(strip.x1, a.fresh.x1 + in.anchor), std::min(strip.y1, a.fresh.y1 + in.anchor)};
+            // The field holds the anchor beyond every area it continues from, as far as that
+            // reaches.
+            const Rect strip =
+                intersection(intersection(a.fresh.grown(in.anchor), top), layout.areas[n].fresh);
+            const Rect beside{std::max(strip.x0, a.fresh.x0 - in.anchor),
+                              std::max(strip.y0, a.fresh.y0 - in.anchor),
+                              std::min(strip.x1, a.fresh.x1 + in.anchor),
+                              std::min(strip.y1, a.fresh.y1 + in.anchor)};
             EXPECT_FALSE(beside.empty()) << "they touch";
-            const bool aside = layout.areas[n].fresh.x1 <= a.fresh.x0 || layout.areas[n].fresh.x0 >= a.fresh.x1;
-            const Rect anchor = aside ? Rect{beside.x0, std::max(beside.y0, a.fresh.y0), beside.x1, std::min(beside.y1, a.fresh.y1)}
-                                      : Rect{std::max(beside.x0, a.fresh.x0), beside.y0, std::min(beside.x1, a.fresh.x1), beside.y1};
+            const bool aside =
+                layout.areas[n].fresh.x1 <= a.fresh.x0 || layout.areas[n].fresh.x0 >= a.fresh.x1;
+            const Rect anchor = aside ? Rect{beside.x0, std::max(beside.y0, a.fresh.y0), beside.x1,
+                                             std::min(beside.y1, a.fresh.y1)}
+                                      : Rect{std::max(beside.x0, a.fresh.x0), beside.y0,
+                                             std::min(beside.x1, a.fresh.x1), beside.y1};
             EXPECT_TRUE(a.field.contains(anchor));
         }
     }
@@ -119,7 +130,8 @@ void expectSound(const LayoutInput& in, const Layout& layout) {
 TEST(Layouts, OfEveryShapeAreSound) {
     for (int w = 36; w <= 120; w += 14)
         for (int l = 36; l <= 120; l += 14)
-            for (const auto& [tw, tl] : {std::pair{72, 30}, {30, 72}, {60, 72}, {50, 50}, {96, 60}, {36, 24}})
+            for (const auto& [tw, tl] :
+                 {std::pair{72, 30}, {30, 72}, {60, 72}, {50, 50}, {96, 60}, {36, 24}})
                 for (const auto start : {Basting::Start::centred, Basting::Start::fewestShifts}) {
                     LayoutInput in = input(w, l, tw, tl, start);
                     for (int at = 3; at < w; at += 12)

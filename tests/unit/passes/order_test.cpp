@@ -32,9 +32,9 @@ Length shifted(const Layout& l, const std::vector<std::size_t>& order) {
 bool outward(const Layout& l, const std::vector<std::size_t>& order) {
     std::set<std::size_t> done;
     for (const std::size_t i : order) {
-        if (done.empty() ? i != l.first
-                         : std::ranges::any_of(l.areas[i].needs,
-                                               [&](std::size_t n) { return !done.contains(n); }))
+        if (done.empty() ? i != l.first : std::ranges::any_of(l.areas[i].needs, [&](std::size_t n) {
+                return !done.contains(n);
+            }))
             return false;
         done.insert(i);
     }

@@ -15,8 +15,8 @@ using testing::UnorderedElementsAre;
 std::vector<std::string> described(const std::vector<Table>& tables) {
     std::vector<std::string> out;
     for (const Arrangement& a : arrangements(tables))
-        out.push_back(format(a.length, Unit::inch, false) + "x" + format(a.width, Unit::inch, false) +
-                      " " + a.name);
+        out.push_back(format(a.length, Unit::inch, false) + "x" +
+                      format(a.width, Unit::inch, false) + " " + a.name);
     return out;
 }
 
@@ -31,12 +31,14 @@ TEST(Arrangements, TwoTablesEndToEndAndSideBySide) {
 }
 
 TEST(Arrangements, UnequalTablesJoinWhereSidesMatch) {
-    EXPECT_THAT(described({{72_in, 30_in, 1}, {48_in, 30_in, 1}}),
-                UnorderedElementsAre("72x30 1 table", "48x30 1 table",
-                                     "120x30 2 tables pushed together"));
+    EXPECT_THAT(
+        described({{72_in, 30_in, 1}, {48_in, 30_in, 1}}),
+        UnorderedElementsAre("72x30 1 table", "48x30 1 table", "120x30 2 tables pushed together"));
 }
 
-TEST(Arrangements, NoTablesMakeNoSurface) { EXPECT_TRUE(arrangements({}).empty()); }
+TEST(Arrangements, NoTablesMakeNoSurface) {
+    EXPECT_TRUE(arrangements({}).empty());
+}
 
 TEST(Arrangements, FourTablesAlsoMakeABlock) {
     const auto all = arrangements({{72_in, 30_in, 4}});

@@ -11,8 +11,11 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 
 Arrangement oneTable(Length length, Length width) {
-    return {.name = "1 table", .length = length, .width = width,
-            .tables = {{{}, {}, length, width}}, .used = {1}};
+    return {.name = "1 table",
+            .length = length,
+            .width = width,
+            .tables = {{{}, {}, length, width}},
+            .used = {1}};
 }
 
 TEST(Workable, AnOrdinaryTableIsWorkedAllOverInsideItsRim) {
@@ -29,10 +32,11 @@ TEST(Workable, TurnsWithTheQuilt) {
 }
 
 // A table-tennis table is 2.74 m × 1.525 m (ITTF Laws of Table Tennis 2.1). With a reach of 0.625 m
-// (forward reach, women, 5th percentile: DIN 33402-2:2005) from both long sides, a strip 0.275 m wide
-// along its middle is out of reach.
+// (forward reach, women, 5th percentile: DIN 33402-2:2005) from both long sides, a strip 0.275 m
+// wide along its middle is out of reach.
 TEST(Workable, MiddleOfATableTennisTableIsOutOfReach) {
-    const Length length = 274_cm, width = Length::millimetres(1525), reach = Length::millimetres(625);
+    const Length length = 274_cm, width = Length::millimetres(1525),
+                 reach = Length::millimetres(625);
     EXPECT_EQ(width - 2 * reach, Length::millimetres(275));
     const Workable w = workable(oneTable(length, width), {}, false, reach);
     EXPECT_FALSE(w.whole);
