@@ -37,6 +37,7 @@ public:
         const bool several = strands_.size() > 1;
         for (int k = 0, stale = 0; left_ > 0 && !done() && stale < kStale; ++k) {
             const double weight = !several ? 0 : k < 4 ? 0.25 * (1 << k) : 2.5 * random_.unit();
+            effort_ = several ? 8 : 8 << std::min(k, 4);
             const bool improved = sweep(weight, k);
             // One surface has only its sections to vary.
             stale = improved || several ? 0 : stale + 1;
@@ -124,7 +125,7 @@ private:
         left_ -= p.size();
         if (p.size() > 2) {
             const int bound = lowerBound(p, {.branches = 2'000});
-            const int schedules = std::min(effort_, 8 * p.size());
+            const int schedules = effort_ * std::min(25, p.size());
             Found found =
                 search(p, plan, {.schedules = schedules, .bound = bound, .seed = ++seed_}, stop_);
             plan = std::move(found.schedule);
@@ -165,8 +166,8 @@ private:
     std::vector<std::vector<int>> ahead_; ///< seconds from each section's begin to its strand's end
     std::vector<Booking> booked_;
     Schedule best_;
-    double left_; ///< activities that may still be placed
-    int effort_ = 200;
+    double left_;    ///< activities that may still be placed
+    int effort_ = 8; ///< schedules for each activity of a section, up to 25 of them
     std::uint64_t seed_ = 0;
 };
 
