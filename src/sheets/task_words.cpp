@@ -104,7 +104,7 @@ QString taskName(TaskKind kind, Basting::With with) {
     return {};
 }
 
-QString taskCheck(TaskKind kind, Basting::With with) {
+QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
     switch (kind) {
     case TaskKind::layBacking:
         return Text::tr("Middles on the table's marks. Firm, never stretched: a palm glides and "
@@ -125,8 +125,9 @@ QString taskCheck(TaskKind kind, Basting::With with) {
         return Text::tr("From the middle outwards. The zone's count must come out.");
     case TaskKind::checkUnderside:
         return Text::tr(
-            "Overhang as on the lead's sheet: 1/2 in short or more is a pleat. Turn up a "
-            "few places: the back is caught, and flat.");
+                   "Overhang as on the lead's sheet: %1 short or more is a pleat. Turn up a few "
+                   "places: the back is caught, and flat.")
+            .arg(length(kPleat, unit));
     case TaskKind::shift:
         return Text::tr(
             "Clear the edge, sweep below with a palm, lift together on the count, slide, "

@@ -15,7 +15,7 @@ QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With
 
 /// How it is done and what to check before going on: one or two short sentences for every kind of
 /// task; common practice (docs/sheets.md).
-QString taskCheck(TaskKind kind, Basting::With with);
+QString taskCheck(TaskKind kind, Basting::With with, Unit unit);
 
 /// The name of a kind of work, as a heading: "Place open".
 QString taskName(TaskKind kind, Basting::With with);

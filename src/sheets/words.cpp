@@ -49,18 +49,6 @@ QString sideName(Side s) {
     return {};
 }
 
-QString unitNote(Unit unit) {
-    switch (unit) {
-    case Unit::inch:
-        return Text::tr("lengths in inches, to the eighth");
-    case Unit::centimetre:
-        return Text::tr("lengths in centimetres, to the millimetre");
-    case Unit::millimetre:
-        return Text::tr("lengths in millimetres");
-    }
-    return {};
-}
-
 QString pointCount(int n, Basting::With with) {
     if (with == Basting::With::dots)
         return joined(n == 1 ? Text::tr("1 dot") : Text::tr("%1 dots").arg(n));

@@ -14,12 +14,14 @@ struct Text {
     Q_DECLARE_TR_FUNCTIONS(Sheets)
 };
 
+/// Overhang short by this much means a pleat under the table (common practice).
+inline constexpr Length kPleat = Length::inch64ths(32);
+
 QString length(Length l, Unit unit); ///< "12 1/2 in"
 QString size(Size s, Unit unit);     ///< "88 × 112 in": across, then head to foot
 QString clock(ClockTime start, Seconds s);
 QString span(Seconds s); ///< "1 h 05 min", "35 min"
 QString sideName(Side s);
-QString unitNote(Unit unit); ///< "lengths in inches, to the eighth"
 
 /// "24 pins", "1 dot".
 QString pointCount(int n, Basting::With with);

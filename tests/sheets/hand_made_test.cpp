@@ -3,6 +3,7 @@
 #include <gtest/gtest-spi.h>
 
 #include <functional>
+#include <ostream>
 
 namespace bastewright {
 namespace {
@@ -12,6 +13,10 @@ struct Case {
     Session (*session)();
     Paper paper;
 };
+
+void PrintTo(const Case& c, std::ostream* out) {
+    *out << c.name;
+}
 
 /// How many failures a check reports.
 int failuresOf(const std::function<void()>& check) {

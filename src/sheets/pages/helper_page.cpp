@@ -105,8 +105,8 @@ bool isWide(const PassPart& part) {
 
 /// The small picture of the table with the person's places and zones.
 Block placePicture(const PassPart& part, double width) {
-    // A little over one and a half points to the inch keeps a zone's id readable on a long table.
-    constexpr double kUsual = 150, kTallest = 300, kMarks = 50, kScale = 1.6;
+    // A little over a point to the inch keeps a zone's id readable on a long table.
+    constexpr double kUsual = 150, kTallest = 300, kMarks = 50, kScale = 1.3;
     const double limit =
         std::clamp(part.pass->table.length().in() * kScale + kMarks, kUsual, kTallest);
     TablePicture show{.near = true, .mine = part.zones};
@@ -202,7 +202,7 @@ Flow checks(const SheetContext& c, const std::vector<Stretch>& all) {
     for (const auto& s : all)
         for (const Task* t : s.tasks) {
             const auto with = c.with(s.quilt);
-            const QString words = taskCheck(t->kind, with);
+            const QString words = taskCheck(t->kind, with, c.unit());
             if (!said.insert(words).second)
                 continue;
             flow.push_back(paragraph(

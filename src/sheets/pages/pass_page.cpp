@@ -58,9 +58,11 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass) {
         heading(Text::tr("Compare on all four sides before the first pin"), c.width, type::kCheck)};
     flow += table(columns, rows, c.width, {.size = type::kBody, .rowPadding = 2});
     if (!floor)
-        flow.push_back(paragraph(Text::tr("Minus: ends on the table. More than 1/2 in short of the "
-                                          "figure: look underneath for a pleat."),
-                                 c.width, type::kHead, 3));
+        flow.push_back(
+            paragraph(Text::tr("Minus: ends on the table. %1 short of the figure or more: "
+                               "look underneath for a pleat.")
+                          .arg(length(kPleat, c.unit())),
+                      c.width, type::kHead, 3));
     for (auto& block : flow)
         block.keepWithNext = &block != &flow.back();
     return flow;
@@ -109,9 +111,9 @@ Flow onePass(const SheetContext& c, std::size_t q, const Pass& pass) {
         below << Text::tr("table %1").arg(quilt.surface.number);
     if (t)
         below << Text::tr("%1 to %2").arg(clock(c.start(), t->start), clock(c.start(), t->end));
-    below << (pass.zones.size() == 1 ? Text::tr("zone %1").arg(zoneList(pass.zones))
-                                     : Text::tr("zones %1").arg(zoneList(pass.zones)))
-          << pointCount(pointsIn(quilt, pass.number), c.with(q));
+    below << pointCount(pointsIn(quilt, pass.number), c.with(q))
+          << (pass.zones.size() == 1 ? Text::tr("zone %1").arg(zoneList(pass.zones))
+                                     : Text::tr("zones %1").arg(zoneList(pass.zones)));
     Flow flow{title(Text::tr("Pass %1 of %2").arg(pass.number).arg(quilt.passes.size()),
                     below.join(Text::tr(" · ")), c.width)};
     flow.front().newPage = true;
