@@ -24,7 +24,7 @@ struct PassPart {
     /// By side and along it. Intervals that differ by less than a step sideways are one place: the
     /// person moves within it.
     std::vector<StandingPlace> places;
-    std::vector<std::string> zones;    ///< in the order they are done
+    std::vector<std::string> zones; ///< in the order they are done
 
     /// From 1; 0 for a place that is in none of them.
     int placeNumber(const StandingPlace& place) const;
