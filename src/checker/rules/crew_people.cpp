@@ -8,28 +8,16 @@
 namespace bastewright::check {
 namespace {
 
-using Minutes = std::chrono::minutes;
-
 std::string label(const Task& t) {
     return "Task '" + t.id + "'";
 }
 
-/// Present from, present until, in seconds of the session. A time of day that lies before the start
-/// by more than half a day means the day after; `until` at or before the start always does.
+/// Present from, present until, in seconds of the session. Both are times of the day it begins on:
+/// who leaves before the start is never there.
 std::pair<Seconds, Seconds> hours(const Helper& h, ClockTime start) {
-    constexpr Minutes day{24 * 60};
-    Minutes from{}, until = Minutes::max();
-    if (h.from) {
-        from = h.from->sinceMidnight - start.sinceMidnight;
-        if (from < -day / 2)
-            from += day;
-    }
-    if (h.until) {
-        until = h.until->sinceMidnight - start.sinceMidnight;
-        if (until <= Minutes{})
-            until += day;
-    }
-    return {std::max(from, Minutes{}), h.until ? Seconds{until} : Seconds::max()};
+    const auto after = [&](ClockTime t) { return Seconds{t.sinceMidnight - start.sinceMidnight}; };
+    return {h.from ? std::max(after(*h.from), Seconds{}) : Seconds{},
+            h.until ? after(*h.until) : Seconds::max()};
 }
 
 int lifters(const PlanView& v) {

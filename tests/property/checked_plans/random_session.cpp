@@ -131,7 +131,8 @@ Room room(Random& random) {
 
 Helper helper(Random& random, const char* name, ClockTime start) {
     const auto after = [&](std::int64_t minutes) {
-        return ClockTime{std::chrono::minutes{(start.sinceMidnight.count() + minutes) % (24 * 60)}};
+        return ClockTime{std::chrono::minutes{
+            std::min<std::int64_t>(start.sinceMidnight.count() + minutes, 24 * 60 - 1)}};
     };
     Helper h;
     h.name = name;
@@ -140,7 +141,7 @@ Helper helper(Random& random, const char* name, ClockTime start) {
     if (random.chance(20))
         h.from = after(5 * random.whole(0, 12));
     if (random.chance(20))
-        h.until = after(15 * random.whole(6, 28));
+        h.until = after(15 * random.whole(8, 28));
     h.irons = random.chance(80);
     h.lifts = random.chance(85);
     h.closes = random.chance(90);
@@ -171,7 +172,7 @@ Session randomSession(std::uint64_t seed) {
         s.jobs.push_back(job(random, i));
     s.severalQuilts = quilts > 1;
     s.setting.room = room(random);
-    constexpr std::array kStarts{9 * 60, 13 * 60, 19 * 60, 22 * 60 + 30};
+    constexpr std::array kStarts{9 * 60, 13 * 60, 18 * 60, 20 * 60 + 30};
     s.setting.start = ClockTime{std::chrono::minutes{kStarts.at(std::size_t(random.whole(0, 3)))}};
     const auto people = random.whole(1, std::ssize(kNames));
     for (std::size_t i = 0; std::cmp_less(i, people); ++i)

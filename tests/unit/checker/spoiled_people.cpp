@@ -57,12 +57,9 @@ std::vector<Spoiled> spoiledPeople() {
              bo(g).from = ClockTime{std::chrono::minutes{12 * 60}};
              bo(g).until = ClockTime{std::chrono::minutes{16 * 60}};
          }},
-        {"BoLeavesAfterMidnight",
-         {},
-         [](Good& g) {
-             g.session.setting.start = ClockTime{std::chrono::minutes{23 * 60}};
-             bo(g).until = ClockTime{std::chrono::minutes{2 * 60}};
-         }},
+        {"BoLeftBeforeTheStart",
+         {"crew.hours"},
+         [](Good& g) { bo(g).until = ClockTime{std::chrono::minutes{12 * 60}}; }},
         {"AdaIsInTwoPlaces",
          {"crew.twice"},
          [](Good& g) { g.task("1.1 place-open B2").people = {"Ada"}; }},
