@@ -113,14 +113,15 @@ std::string Fold::zoneTick(const Event& e) {
     auto tasks = index_->zoneTasks(e.job, e.zone, tick.kind, tick.fromBack);
     if (tick.fromBack && tasks.empty())
         return "Zone " + e.zone + " is not pressed from the back in this plan.";
-    imply(tasks, "Zone " + e.zone + " was " + tick.done);
     // Two people may share a zone as two tasks: each ticks their own, the last one ticks the zone.
-    if (tasks.size() > 1 && !e.task.empty()) {
-        const auto own = std::ranges::find(tasks, e.task, &Task::id);
-        if (own == tasks.end())
-            return "Task " + e.task + " is not one of those for zone " + e.zone + ".";
-        if (!state_.doneTasks.insert(e.task).second)
-            return "Task " + e.task + " is ticked already.";
+    const bool shared = tasks.size() > 1 && !e.task.empty();
+    if (shared && std::ranges::find(tasks, e.task, &Task::id) == tasks.end())
+        return "Task " + e.task + " is not one of those for zone " + e.zone + ".";
+    if (shared && state_.doneTasks.contains(e.task))
+        return "Task " + e.task + " is ticked already.";
+    imply(tasks, "Zone " + e.zone + " was " + tick.done);
+    if (shared) {
+        state_.doneTasks.insert(e.task);
         if (!std::ranges::all_of(
                 tasks, [this](const Task* t) { return state_.doneTasks.contains(t->id); }))
             return {};

@@ -226,6 +226,16 @@ TEST(Fold, AZoneSharedByTwoIsOpenWhenBothHaveTicked) {
     auto s = fold(plan, made::smallSetting(), events);
     EXPECT_EQ(zone(s, "A1"), ZoneState::waiting);
     EXPECT_THAT(s.doneTasks, Contains("open-A1"));
+    Event wrong = events.back();
+    wrong.id = "wrong";
+    wrong.task = "open-B1";
+    events.push_back(wrong);
+    wrong.id = "twice";
+    wrong.task = "open-A1";
+    events.push_back(wrong);
+    EXPECT_THAT(fold(plan, made::smallSetting(), events).ignored,
+                ElementsAre(HasSubstr("not one of those for zone A1"),
+                            HasSubstr("open-A1 is ticked already")));
     Event other = events.back();
     other.id = "other half";
     other.task = "open-A1-b";
