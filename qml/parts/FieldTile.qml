@@ -19,7 +19,7 @@ AbstractButton {
     Keys.onReturnPressed: tile.clicked()
     Keys.onEnterPressed: tile.clicked()
 
-    readonly property bool acts: kind === "action"
+    readonly property bool acts: kind === "action" || kind === "removal"
 
     contentItem: Item {
         Column {
@@ -50,7 +50,7 @@ AbstractButton {
             anchors.verticalCenter: parent.verticalCenter
             x: parent.width - width - Theme.gap * 1.2
             visible: tile.acts
-            name: tile.acts ? "plus" : ""
+            name: tile.kind === "action" ? "plus" : tile.kind === "removal" ? "minus" : ""
             color: Theme.accent
             width: Theme.text * 1.2
             height: width

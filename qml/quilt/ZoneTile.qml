@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Controls.Basic
 import Bastewright.Theme
@@ -64,6 +66,9 @@ AbstractButton {
                 }
                 Mark {
                     visible: !inside.narrow
+                    mark: tile.mark
+                    letter: tile.letter
+                    stage: tile.stage
                 }
             }
             Row {
@@ -72,6 +77,9 @@ AbstractButton {
 
                 Mark {
                     visible: inside.narrow
+                    mark: tile.mark
+                    letter: tile.letter
+                    stage: tile.stage
                 }
                 Line {
                     visible: !inside.narrow || inside.width > inside.letterSize * 2.8
@@ -90,21 +98,27 @@ AbstractButton {
         color: Theme.ink
     }
     component Mark: Item {
+        id: both
+
+        property int mark: -1
+        property string letter: ""
+        property string stage: ""
+
         width: Theme.tableText * 1.1
         height: width
         anchors.verticalCenter: parent ? parent.verticalCenter : undefined
 
         PersonMark {
             anchors.fill: parent
-            visible: tile.mark >= 0 && tile.stage !== "closed"
-            mark: tile.mark
-            letter: tile.letter
+            visible: both.mark >= 0 && both.stage !== "closed"
+            mark: both.mark
+            letter: both.letter
             family: Theme.family
         }
         StateMark {
             anchors.fill: parent
-            visible: tile.stage === "closed"
-            state: tile.stage
+            visible: both.stage === "closed"
+            state: both.stage
             ink: Theme.ink
             fill: Theme.doneMark
         }

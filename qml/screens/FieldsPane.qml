@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Bastewright.Parts
 import Bastewright.Theme
@@ -55,7 +57,7 @@ Flickable {
                 readonly property bool first: index === 0 || pane.groupAt(index - 1) !== group
 
                 // A heading takes the whole width, so that its fields begin a new line.
-                width: first || kind === "action" || pane.abreast === 1 ? flow.width : (flow.width - Theme.gap) / 2
+                width: first || kind === "action" || kind === "removal" || pane.abreast === 1 ? flow.width : (flow.width - Theme.gap) / 2
                 spacing: Theme.gap * 0.5
 
                 Words {
@@ -91,7 +93,7 @@ Flickable {
         return fields.groupAt(index)
     }
     function change(key: string, label: string, kind: string, value: string, choices: list<string>, optional: bool) {
-        if (kind === "action")
+        if (kind === "action" || kind === "removal")
             fields.take(key, "")
         else if (kind === "toggle")
             fields.take(key, value === choices[1] ? "0" : "1")

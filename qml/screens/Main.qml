@@ -19,6 +19,8 @@ ApplicationWindow {
     color: Theme.ground
     font.family: Theme.family
     font.pixelSize: Theme.text
+    LayoutMirroring.enabled: Qt.locale().textDirection === Qt.RightToLeft
+    LayoutMirroring.childrenInherit: true
 
     Binding { target: Theme; property: "density"; value: window.room.comfort.density }
     Binding { target: Theme; property: "distance"; value: window.room.comfort.distance }

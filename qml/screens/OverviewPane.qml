@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Layouts
 import Bastewright.Parts
@@ -16,15 +18,12 @@ Flickable {
     clip: true
     boundsBehavior: Flickable.StopAtBounds
 
-    component Section: FieldModel {
-        editor: pane.room.editor
-    }
-    Section { id: quilt; section: FieldModel.Quilt }
-    Section { id: basting; section: FieldModel.Basting }
-    Section { id: layers; section: FieldModel.Layers }
-    Section { id: roomFields; section: FieldModel.Room }
-    Section { id: people; section: FieldModel.People }
-    Section { id: boxes; section: FieldModel.Boxes }
+    FieldModel { id: quilt; editor: pane.room.editor; section: FieldModel.Quilt }
+    FieldModel { id: basting; editor: pane.room.editor; section: FieldModel.Basting }
+    FieldModel { id: layers; editor: pane.room.editor; section: FieldModel.Layers }
+    FieldModel { id: roomFields; editor: pane.room.editor; section: FieldModel.Room }
+    FieldModel { id: people; editor: pane.room.editor; section: FieldModel.People }
+    FieldModel { id: boxes; editor: pane.room.editor; section: FieldModel.Boxes }
 
     Column {
         id: column

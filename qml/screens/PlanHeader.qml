@@ -12,7 +12,7 @@ RowLayout {
 
     signal comfortWanted
 
-    readonly property bool roomy: width > 230 * Theme.density
+    readonly property bool roomy: width > 245 * Theme.density
 
     spacing: Theme.gap
 
@@ -25,6 +25,7 @@ RowLayout {
     }
     Words {
         Layout.fillWidth: true
+        Layout.preferredWidth: 1 // what the buttons leave
         Layout.preferredHeight: Theme.target
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title

@@ -123,10 +123,10 @@ FocusScope {
                 id: panel
 
                 objectName: "panel"
-                Layout.fillHeight: true
+                Layout.fillHeight: screen.wide
                 Layout.fillWidth: !screen.wide
                 Layout.preferredWidth: screen.wide ? Math.max(screen.width * 0.3, Math.min(screen.width * 0.42, 78 * Theme.density)) : -1
-                Layout.preferredHeight: screen.wide ? -1 : screen.height * 0.4
+                Layout.preferredHeight: screen.wide ? -1 : screen.height * 0.42
                 room: screen.room
             }
         }

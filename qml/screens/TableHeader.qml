@@ -24,6 +24,7 @@ RowLayout {
     }
     Column {
         Layout.fillWidth: true
+        Layout.preferredWidth: 1 // what the buttons leave
 
         TableWords {
             objectName: "passText"

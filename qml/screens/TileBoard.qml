@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Bastewright.Quilt
 import Bastewright.Parts
@@ -16,7 +18,7 @@ Rectangle {
 
     readonly property real edgeBand: Theme.tableText * 1.25
     // The least width at which no tile is too small for a finger and its letters.
-    readonly property real needed: board.columns * (cellLeast + Theme.gap) - Theme.gap + left + right
+    readonly property real needed: board.columns * (cellLeast + Theme.gap) - Theme.gap + leftRim + rightRim
     readonly property real cellLeast: Math.max(Theme.tableTarget, Theme.tableText * 2.3)
 
     color: Theme.table
@@ -24,10 +26,10 @@ Rectangle {
     border.width: Theme.line * 2
     border.color: Theme.tableLine
 
-    readonly property real top: board.edges[0] === "" ? Theme.gap : edgeBand
-    readonly property real right: board.edges[1] === "" ? Theme.gap : edgeBand
-    readonly property real bottom: board.edges[2] === "" ? Theme.gap : edgeBand
-    readonly property real left: board.edges[3] === "" ? Theme.gap : edgeBand
+    readonly property real topRim: board.edges[0] === "" ? Theme.gap : edgeBand
+    readonly property real rightRim: board.edges[1] === "" ? Theme.gap : edgeBand
+    readonly property real bottomRim: board.edges[2] === "" ? Theme.gap : edgeBand
+    readonly property real leftRim: board.edges[3] === "" ? Theme.gap : edgeBand
 
     // A wall: a thick bar along the side.
     component Wall: Rectangle {
@@ -40,23 +42,23 @@ Rectangle {
 
     TableWords {
         anchors.horizontalCenter: parent.horizontalCenter
-        y: surface.top / 2 - height / 2
+        y: surface.topRim / 2 - height / 2
         text: surface.board.edges[0]
     }
     TableWords {
         anchors.horizontalCenter: parent.horizontalCenter
-        y: parent.height - surface.bottom / 2 - height / 2
+        y: parent.height - surface.bottomRim / 2 - height / 2
         text: surface.board.edges[2]
     }
     TableWords {
         anchors.verticalCenter: parent.verticalCenter
-        x: surface.left / 2 - width / 2
+        x: surface.leftRim / 2 - width / 2
         rotation: -90
         text: surface.board.edges[3]
     }
     TableWords {
         anchors.verticalCenter: parent.verticalCenter
-        x: parent.width - surface.right / 2 - width / 2
+        x: parent.width - surface.rightRim / 2 - width / 2
         rotation: 90
         text: surface.board.edges[1]
     }
@@ -64,14 +66,14 @@ Rectangle {
         id: view
 
         anchors.fill: parent
-        anchors.topMargin: surface.top
-        anchors.rightMargin: surface.right
-        anchors.bottomMargin: surface.bottom
-        anchors.leftMargin: surface.left
+        anchors.topMargin: surface.topRim
+        anchors.rightMargin: surface.rightRim
+        anchors.bottomMargin: surface.bottomRim
+        anchors.leftMargin: surface.leftRim
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentWidth > width + 1 || contentHeight > height + 1
-        contentWidth: Math.max(width, surface.needed - surface.left - surface.right)
+        contentWidth: Math.max(width, surface.needed - surface.leftRim - surface.rightRim)
         contentHeight: Math.max(height, surface.board.rows * (Theme.tableTarget + Theme.gap) - Theme.gap)
 
         readonly property real cellWidth: (contentWidth + Theme.gap) / surface.board.columns - Theme.gap

@@ -22,7 +22,8 @@ QtObject {
     readonly property real small: Math.max(13, Math.round(theme.text * 0.86))
     readonly property real large: Math.round(theme.text * 1.3)
     readonly property real title: Math.round(theme.text * 1.6)
-    readonly property string family: theme.has("Noto Sans") ? "Noto Sans" : Qt.application.font.family
+    // Where it is missing the system puts its own nearest face.
+    readonly property string family: "Noto Sans"
 
     readonly property real target: Math.ceil(12 * theme.density)
     readonly property real tableTarget: Math.ceil(20 * theme.density)
@@ -58,8 +59,4 @@ QtObject {
 
     readonly property int quick: 140
     readonly property int calm: 320
-
-    function has(family: string): bool {
-        return Qt.fontFamilies().indexOf(family) >= 0
-    }
 }

@@ -11,8 +11,12 @@ Q_IMPORT_QML_PLUGIN(Bastewright_ScreensPlugin)
 
 // Resources of a static library are dropped by the linker unless somebody asks for them; the macro
 // does not work inside a namespace.
-static void initResources() { Q_INIT_RESOURCE(demo); }
+static void initResources() {
+    Q_INIT_RESOURCE(demo);
+}
 
 namespace bastewright::app {
-void loadResources() { ::initResources(); }
+void loadResources() {
+    ::initResources();
+}
 } // namespace bastewright::app

@@ -9,9 +9,9 @@
 namespace bastewright::app {
 namespace {
 
-constexpr int kStillMs = 450;         // longer than any movement on the screen
-constexpr int kPlanMs = 120'000;      // generous: large quilts on slow machines
-constexpr int kMostSteps = 2'000;     // of a session, far above any real one
+constexpr int kStillMs = 450;     // longer than any movement on the screen
+constexpr int kPlanMs = 120'000;  // generous: large quilts on slow machines
+constexpr int kMostSteps = 2'000; // of a session, far above any real one
 
 /// Lets the screen live for a while.
 void live(int milliseconds) {
@@ -37,7 +37,8 @@ QString nextZone(TableBoard& board) {
     return closing;
 }
 
-/// By name, through what belongs to an object and what lies in an item; delegates are only the latter.
+/// By name, through what belongs to an object and what lies in an item; delegates are only the
+/// latter.
 QObject* find(QObject* root, const QString& name) {
     if (root->objectName() == name)
         return root;
@@ -79,8 +80,9 @@ QString Tour::walk(const AtStop& atStop) {
     stop(QStringLiteral("shelf-empty"), atStop);
     const auto example = room.shelf()->addExample(0);
     const auto job =
-        job_.isEmpty() ? example
-                       : room.shelf()->openFile(QUrl::fromLocalFile(QFileInfo{job_}.absoluteFilePath()));
+        job_.isEmpty()
+            ? example
+            : room.shelf()->openFile(QUrl::fromLocalFile(QFileInfo{job_}.absoluteFilePath()));
     if (job == 0)
         return room.shelf()->problem();
     room.shelf()->copy(example);
@@ -101,7 +103,10 @@ QString Tour::walk(const AtStop& atStop) {
     stop(QStringLiteral("plan-zone"), atStop);
     room.pass()->setZone({});
     room.pass()->setNumber(1);
-    panes(atStop);
+    auto* panel = find(room_.window->contentItem(), QStringLiteral("panel"));
+    if (!panel)
+        return QStringLiteral("The planning screen did not open.");
+    panes(*panel, atStop);
     overlay("comfort", QStringLiteral("comfort"), atStop);
     if (!room.plan()->good())
         return {};
@@ -111,22 +116,21 @@ QString Tour::walk(const AtStop& atStop) {
     return {};
 }
 
-void Tour::panes(const AtStop& atStop) {
-    auto* panel = find(room_.window->contentItem(), QStringLiteral("panel"));
-    for (const char* pane : {"pass", "findings", "ways", "bring", "who", "quilt", "basting", "layers",
-                             "room", "people", "boxes"}) {
-        panel->setProperty("pane", QString::fromLatin1(pane));
+void Tour::panes(QObject& panel, const AtStop& atStop) {
+    for (const char* pane : {"pass", "findings", "ways", "bring", "who", "quilt", "basting",
+                             "layers", "room", "people", "boxes"}) {
+        panel.setProperty("pane", QString::fromLatin1(pane));
         stop(QStringLiteral("pane-") + QLatin1String(pane), atStop);
         if (qstrcmp(pane, "quilt") != 0)
             continue;
-        if (auto* tile = find(panel, QStringLiteral("field-width0"))) {
+        if (auto* tile = find(&panel, QStringLiteral("field-width0"))) {
             QMetaObject::invokeMethod(tile, "clicked");
             stop(QStringLiteral("pad-length"), atStop);
-            if (auto* editor = find(panel, QStringLiteral("fieldEditor")))
+            if (auto* editor = find(&panel, QStringLiteral("fieldEditor")))
                 QMetaObject::invokeMethod(editor, "close");
         }
     }
-    panel->setProperty("pane", QString{});
+    panel.setProperty("pane", QString{});
 }
 
 void Tour::overlay(const char* name, const QString& stopName, const AtStop& atStop) {

@@ -8,8 +8,7 @@ namespace bastewright::app {
 
 /// Walks through every screen as a person would, for the self-test and for pictures: the shelf, a
 /// job and all its panes, a session from its start to its end.
-class Tour
-{
+class Tour {
 public:
     using AtStop = std::function<void(const QString& name)>;
 
@@ -18,14 +17,14 @@ public:
     /// The job to look at; the first example where none is given.
     void useJob(const QString& file) { job_ = file; }
 
-    /// Calls back at every stop, once the screen stands still. Returns what went wrong in a sentence;
-    /// else empty.
+    /// Calls back at every stop, once the screen stands still. Returns what went wrong in a
+    /// sentence; else empty.
     QString walk(const AtStop& atStop);
 
 private:
     void stop(const QString& name, const AtStop& atStop);
     bool planned();
-    void panes(const AtStop& atStop);
+    void panes(QObject& panel, const AtStop& atStop);
     void session(const AtStop& atStop);
     void overlay(const char* name, const QString& stopName, const AtStop& atStop);
 

@@ -25,7 +25,9 @@ WarningCatcher::WarningCatcher() {
     before = qInstallMessageHandler(take);
 }
 
-WarningCatcher::~WarningCatcher() { qInstallMessageHandler(before); }
+WarningCatcher::~WarningCatcher() {
+    qInstallMessageHandler(before);
+}
 
 QStringList WarningCatcher::caught() const {
     const QMutexLocker lock{&mutex};

@@ -5,8 +5,7 @@
 namespace bastewright::app {
 
 /// Collects every warning of Qt and QML while it lives; they are still printed. One at a time.
-class WarningCatcher
-{
+class WarningCatcher {
 public:
     WarningCatcher();
     ~WarningCatcher();

@@ -47,7 +47,9 @@ qreal reportedDensity() {
     return reported > 2.5 && reported < 25 ? reported : kUsual;
 }
 
-void printError(const QString& text) { std::fprintf(stderr, "%s\n", qUtf8Printable(text)); }
+void printError(const QString& text) {
+    std::fprintf(stderr, "%s\n", qUtf8Printable(text));
+}
 
 QString inHome(QStandardPaths::StandardLocation place, const QString& name) {
     return QDir{QStandardPaths::writableLocation(place)}.filePath(name);
@@ -85,7 +87,8 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
         room.workroom->say(words::fromCore(finding.text));
     room.engine = std::make_unique<QQmlApplicationEngine>();
     room.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
-    room.engine->setInitialProperties({{QStringLiteral("room"), QVariant::fromValue(room.workroom.get())}});
+    room.engine->setInitialProperties(
+        {{QStringLiteral("room"), QVariant::fromValue(room.workroom.get())}});
     room.engine->load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Screens/Main.qml")});
     if (!room.engine->rootObjects().isEmpty())
         room.window = qobject_cast<QQuickWindow*>(room.engine->rootObjects().front());
@@ -102,7 +105,8 @@ int runWindow(const QString& jobFile) {
     }
     RoomOptions options;
     options.library = words::fromCore(*path);
-    options.comfortFile = inHome(QStandardPaths::GenericConfigLocation, QStringLiteral("bastewright/comfort.ini"));
+    options.comfortFile =
+        inHome(QStandardPaths::GenericConfigLocation, QStringLiteral("bastewright/comfort.ini"));
     options.sheetsFolder = inHome(QStandardPaths::DocumentsLocation, QStringLiteral("Bastewright"));
     QString problem;
     const auto room = openRoom(options, problem);
@@ -112,7 +116,8 @@ int runWindow(const QString& jobFile) {
     }
     room.workroom->returnToLast();
     if (!jobFile.isEmpty()) {
-        const auto job = room.workroom->shelf()->openFile(QUrl::fromLocalFile(QFileInfo{jobFile}.absoluteFilePath()));
+        const auto job = room.workroom->shelf()->openFile(
+            QUrl::fromLocalFile(QFileInfo{jobFile}.absoluteFilePath()));
         if (job == 0) {
             printError(room.workroom->shelf()->problem());
             return 2;
@@ -147,14 +152,17 @@ int selfTest() {
 int pictureScreens(const QStringList& arguments) {
     QCommandLineParser parser;
     parser.addOption({QStringLiteral("picture-screens"), {}, QStringLiteral("folder")});
-    parser.addOption({QStringLiteral("size"), {}, QStringLiteral("size"), QStringLiteral("1280x800")});
-    parser.addOption({QStringLiteral("density"), {}, QStringLiteral("px/mm"), QStringLiteral("5.9")});
+    parser.addOption(
+        {QStringLiteral("size"), {}, QStringLiteral("size"), QStringLiteral("1280x800")});
+    parser.addOption(
+        {QStringLiteral("density"), {}, QStringLiteral("px/mm"), QStringLiteral("5.9")});
     parser.addOption({QStringLiteral("dark"), {}});
     parser.addPositionalArgument(QStringLiteral("job"), {});
     const auto size = [&] { return parser.value(QStringLiteral("size")).split(QLatin1Char('x')); };
     if (!parser.parse(QStringList{QStringLiteral("bastewright")} + arguments) ||
         parser.positionalArguments().size() != 1 || size().size() != 2) {
-        printError(QStringLiteral("--picture-screens FOLDER JOB [--size 1280x800] [--density 5.9] [--dark]"));
+        printError(QStringLiteral(
+            "--picture-screens FOLDER JOB [--size 1280x800] [--density 5.9] [--dark]"));
         return 2;
     }
     const QString into = parser.value(QStringLiteral("picture-screens"));

@@ -24,10 +24,10 @@ struct OpenRoom {
 };
 
 struct RoomOptions {
-    QString library;      ///< path of the library file
-    QString comfortFile;  ///< empty: reading comfort is not kept
+    QString library;     ///< path of the library file
+    QString comfortFile; ///< empty: reading comfort is not kept
     QString sheetsFolder;
-    qreal density = 0;    ///< pixels in a millimetre; 0: as the screen reports
+    qreal density = 0; ///< pixels in a millimetre; 0: as the screen reports
 };
 
 /// Opens the library and the window. Where the library cannot be used `problem` says why.

@@ -7,8 +7,7 @@
 #include <memory>
 
 /// How this person, on this device, reads best: kept between starts, per device.
-class Comfort : public QObject
-{
+class Comfort : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")

@@ -9,15 +9,15 @@
 #include <functional>
 
 /// One thing a person can change about a session, as the screen shows it: a large tile with a label
-/// and its value, or (kind action) a button that adds or removes something.
+/// and its value, or a button that adds (kind action) or takes away (kind removal) something.
 struct Field {
-    enum class Kind { text, length, count, number, time, choice, toggle, action };
+    enum class Kind { text, length, count, number, time, choice, toggle, action, removal };
 
     QString key;   ///< unique in its section, stable while nothing is added or removed
     QString group; ///< heading above the tile; fields of one group are neighbours
     QString label;
     Kind kind = Kind::text;
-    QStringList choices;  ///< for kind choice, in order
+    QStringList choices;   ///< for kind choice, in order
     bool optional = false; ///< may be emptied
     std::function<QString(const bastewright::Session&)> shown;
     /// Puts the text into the session; returns one sentence where it is not understood, else empty.

@@ -7,14 +7,24 @@ using namespace bastewright;
 
 QString name(Field::Kind kind) {
     switch (kind) {
-    case Field::Kind::text: return QStringLiteral("text");
-    case Field::Kind::length: return QStringLiteral("length");
-    case Field::Kind::count: return QStringLiteral("count");
-    case Field::Kind::number: return QStringLiteral("number");
-    case Field::Kind::time: return QStringLiteral("time");
-    case Field::Kind::choice: return QStringLiteral("choice");
-    case Field::Kind::toggle: return QStringLiteral("toggle");
-    case Field::Kind::action: return QStringLiteral("action");
+    case Field::Kind::text:
+        return QStringLiteral("text");
+    case Field::Kind::length:
+        return QStringLiteral("length");
+    case Field::Kind::count:
+        return QStringLiteral("count");
+    case Field::Kind::number:
+        return QStringLiteral("number");
+    case Field::Kind::time:
+        return QStringLiteral("time");
+    case Field::Kind::choice:
+        return QStringLiteral("choice");
+    case Field::Kind::toggle:
+        return QStringLiteral("toggle");
+    case Field::Kind::action:
+        return QStringLiteral("action");
+    case Field::Kind::removal:
+        return QStringLiteral("removal");
     }
     return {};
 }
@@ -22,7 +32,9 @@ QString name(Field::Kind kind) {
 namespace fields {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("fields", text);
+}
 
 Field made(const Label& label, Field::Kind kind) {
     Field field;
@@ -34,7 +46,9 @@ Field made(const Label& label, Field::Kind kind) {
 }
 
 /// Sections read through the same accessors that write; the session is not changed by reading.
-Session& readOnly(const Session& session) { return const_cast<Session&>(session); }
+Session& readOnly(const Session& session) {
+    return const_cast<Session&>(session);
+}
 
 QString sentence(const Label& label, const QString& text, const std::string& problem) {
     return tr("%1: “%2” does not fit; %3.").arg(label.text, text, words::fromCore(problem));
@@ -122,7 +136,8 @@ Field number(Label label, At<double> at) {
     };
     field.take = [=](Session& s, const QString& typed) {
         bool ok = false;
-        const double value = QString{typed}.replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&ok);
+        const double value =
+            QString{typed}.replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&ok);
         if (!ok)
             return tr("%1: “%2” does not fit; a number such as 1.2 is accepted.")
                 .arg(label.text, typed);
@@ -196,6 +211,12 @@ Field action(Label label, std::function<void(Session&)> act) {
         act(s);
         return QString{};
     };
+    return field;
+}
+
+Field removal(Label label, std::function<void(Session&)> act) {
+    auto field = action(std::move(label), std::move(act));
+    field.kind = Field::Kind::removal;
     return field;
 }
 

@@ -3,8 +3,8 @@
 #include "view/field.h"
 #include "view/words.h"
 
-/// Makers of fields by kind. `Get` gives a pointer (or std::optional) inside the session to read and
-/// write, so that each field is one line where sections list theirs.
+/// Makers of fields by kind. `Get` gives a pointer (or std::optional) inside the session to read
+/// and write, so that each field is one line where sections list theirs.
 namespace fields {
 
 struct Label {
@@ -27,5 +27,6 @@ Field toggle(Label label, At<bool> at);
 Field choice(Label label, QStringList choices, std::function<int(const bastewright::Session&)> get,
              std::function<void(bastewright::Session&, int)> set);
 Field action(Label label, std::function<void(bastewright::Session&)> act);
+Field removal(Label label, std::function<void(bastewright::Session&)> act);
 
 } // namespace fields

@@ -10,7 +10,8 @@ QString quiltSummary(const Job& job) {
     const Rect top = topRect(job.top);
     QString text = words::size({top.width(), top.length()}, job.unit);
     if (job.top.grid)
-        text += FieldModel::tr(", %1 × %2 blocks").arg(job.top.grid->columns).arg(job.top.grid->rows);
+        text +=
+            FieldModel::tr(", %1 × %2 blocks").arg(job.top.grid->columns).arg(job.top.grid->rows);
     return text;
 }
 
@@ -31,8 +32,9 @@ QString roomSummary(const Room& room, Unit unit) {
         return FieldModel::tr("on the floor");
     QStringList parts;
     for (const auto& table : room.tables)
-        parts << QStringLiteral("%1 × %2").arg(table.count).arg(
-            words::size({table.width, table.length}, unit));
+        parts << QStringLiteral("%1 × %2")
+                     .arg(table.count)
+                     .arg(words::size({table.width, table.length}, unit));
     const auto walls = room.walls.size();
     if (walls > 0)
         parts << (walls == 1 ? FieldModel::tr("one wall") : FieldModel::tr("%1 walls").arg(walls));
@@ -53,18 +55,27 @@ QString boxesSummary(const Stash& stash) {
     int clips = 0;
     for (const auto& kind : stash.clips)
         clips += kind.count;
-    return FieldModel::tr("%1 pins, %2 clamps, %3 clips").arg(stash.pins).arg(stash.clamps).arg(clips);
+    return FieldModel::tr("%1 pins, %2 clamps, %3 clips")
+        .arg(stash.pins)
+        .arg(stash.clamps)
+        .arg(clips);
 }
 
 QString summaryOf(FieldModel::Section section, const JobEditor& editor) {
     const auto& setting = editor.session().setting;
     switch (section) {
-    case FieldModel::Section::Quilt: return quiltSummary(editor.job());
-    case FieldModel::Section::Basting: return bastingSummary(editor.job());
-    case FieldModel::Section::Layers: return layersSummary(editor.job());
-    case FieldModel::Section::Room: return roomSummary(setting.room, editor.unit());
-    case FieldModel::Section::People: return peopleSummary(setting);
-    case FieldModel::Section::Boxes: return boxesSummary(setting.stash);
+    case FieldModel::Section::Quilt:
+        return quiltSummary(editor.job());
+    case FieldModel::Section::Basting:
+        return bastingSummary(editor.job());
+    case FieldModel::Section::Layers:
+        return layersSummary(editor.job());
+    case FieldModel::Section::Room:
+        return roomSummary(setting.room, editor.unit());
+    case FieldModel::Section::People:
+        return peopleSummary(setting);
+    case FieldModel::Section::Boxes:
+        return boxesSummary(setting.stash);
     }
     return {};
 }
@@ -104,12 +115,18 @@ Fields FieldModel::made() const {
     const auto& session = editor_->session();
     const int quilt = editor_->quilt();
     switch (section_) {
-    case Section::Quilt: return fields::ofQuilt(session, quilt);
-    case Section::Basting: return fields::ofBasting(session, quilt);
-    case Section::Layers: return fields::ofLayers(session, quilt);
-    case Section::Room: return fields::ofRoom(session, quilt);
-    case Section::People: return fields::ofPeople(session, quilt);
-    case Section::Boxes: return fields::ofBoxes(session, quilt);
+    case Section::Quilt:
+        return fields::ofQuilt(session, quilt);
+    case Section::Basting:
+        return fields::ofBasting(session, quilt);
+    case Section::Layers:
+        return fields::ofLayers(session, quilt);
+    case Section::Room:
+        return fields::ofRoom(session, quilt);
+    case Section::People:
+        return fields::ofPeople(session, quilt);
+    case Section::Boxes:
+        return fields::ofBoxes(session, quilt);
     }
     return {};
 }
@@ -137,8 +154,8 @@ void FieldModel::rebuild() {
 }
 
 QString FieldModel::take(const QString& key, const QString& text) {
-    const auto at = std::find_if(fields_.begin(), fields_.end(),
-                                 [&](const Field& f) { return f.key == key; });
+    const auto at =
+        std::find_if(fields_.begin(), fields_.end(), [&](const Field& f) { return f.key == key; });
     if (at == fields_.end() || !editor_)
         return {};
     auto next = editor_->session();
@@ -159,19 +176,27 @@ QVariant FieldModel::data(const QModelIndex& index, int role) const {
         return {};
     const auto& field = fields_[index.row()];
     switch (role) {
-    case KeyRole: return field.key;
-    case GroupRole: return field.group;
-    case LabelRole: return field.label;
-    case KindRole: return name(field.kind);
-    case ValueRole: return shown_[index.row()];
-    case ChoicesRole: return field.choices;
-    case OptionalRole: return field.optional;
-    default: return {};
+    case KeyRole:
+        return field.key;
+    case GroupRole:
+        return field.group;
+    case LabelRole:
+        return field.label;
+    case KindRole:
+        return name(field.kind);
+    case ValueRole:
+        return shown_[index.row()];
+    case ChoicesRole:
+        return field.choices;
+    case OptionalRole:
+        return field.optional;
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> FieldModel::roleNames() const {
-    return {{KeyRole, "key"},         {GroupRole, "group"},     {LabelRole, "label"},
-            {KindRole, "kind"},       {ValueRole, "value"},     {ChoicesRole, "choices"},
+    return {{KeyRole, "key"},          {GroupRole, "group"}, {LabelRole, "label"},
+            {KindRole, "kind"},        {ValueRole, "value"}, {ChoicesRole, "choices"},
             {OptionalRole, "optional"}};
 }

@@ -7,8 +7,7 @@
 #include <QtQmlIntegration>
 
 /// The fields of one section of the session, for large tiles that are tapped to change them.
-class FieldModel : public QAbstractListModel
-{
+class FieldModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(JobEditor* editor READ editor WRITE setEditor NOTIFY editorChanged REQUIRED)
@@ -19,7 +18,15 @@ class FieldModel : public QAbstractListModel
 public:
     enum class Section { Quilt, Basting, Layers, Room, People, Boxes };
     Q_ENUM(Section)
-    enum Role { KeyRole = Qt::UserRole, GroupRole, LabelRole, KindRole, ValueRole, ChoicesRole, OptionalRole };
+    enum Role {
+        KeyRole = Qt::UserRole,
+        GroupRole,
+        LabelRole,
+        KindRole,
+        ValueRole,
+        ChoicesRole,
+        OptionalRole
+    };
 
     using QAbstractListModel::QAbstractListModel;
 

@@ -5,7 +5,9 @@
 using namespace bastewright;
 
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("fields", text);
+}
 } // namespace
 
 Fields fields::ofBasting(const Session& session, int quilt) {
@@ -17,19 +19,21 @@ Fields fields::ofBasting(const Session& session, int quilt) {
         return [=](Session& s) { return &(s.jobs[q].basting.*member); };
     };
     Fields out;
-    out << choice({"with", with, tr("Pins or dots")}, {tr("Pins"), tr("Fuse dots")},
-                  [q](const Session& s) { return int(s.jobs[q].basting.with); },
-                  [q](Session& s, int i) { s.jobs[q].basting.with = Basting::With(i); });
+    out << choice(
+        {"with", with, tr("Pins or dots")}, {tr("Pins"), tr("Fuse dots")},
+        [q](const Session& s) { return int(s.jobs[q].basting.with); },
+        [q](Session& s, int i) { s.jobs[q].basting.with = Basting::With(i); });
     out << length({"spacing", with, tr("Spacing")}, unit, basting(&Basting::spacing));
     if (pins)
         out << length({"pin", with, tr("Length of a pin")}, unit, basting(&Basting::pinLength))
             << length({"clear", with, tr("Clear of sewn seams")}, unit, basting(&Basting::clear));
     out << length({"edge", with, tr("In from the edge")}, unit, basting(&Basting::edge));
-    out << choice({"start", way, tr("Start")},
-                  {words::start(Basting::Start::centred), words::start(Basting::Start::fewestShifts),
-                   words::start(Basting::Start::best)},
-                  [q](const Session& s) { return int(s.jobs[q].basting.start); },
-                  [q](Session& s, int i) { s.jobs[q].basting.start = Basting::Start(i); });
+    out << choice(
+        {"start", way, tr("Start")},
+        {words::start(Basting::Start::centred), words::start(Basting::Start::fewestShifts),
+         words::start(Basting::Start::best)},
+        [q](const Session& s) { return int(s.jobs[q].basting.start); },
+        [q](Session& s, int i) { s.jobs[q].basting.start = Basting::Start(i); });
     out << length({"inset", way, tr("Table rim kept free")}, unit,
                   [](Session& s) { return &s.setting.room.inset; });
     out << time({"from", way, tr("The session starts at")},

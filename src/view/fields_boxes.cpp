@@ -5,7 +5,9 @@
 using namespace bastewright;
 
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("fields", text);
+}
 } // namespace
 
 Fields fields::ofBoxes(const Session& session, int quilt) {
@@ -27,7 +29,7 @@ Fields fields::ofBoxes(const Session& session, int quilt) {
         const QString group = tr("Roll clips, size %1").arg(i + 1);
         out << count({key + "count", group, tr("How many")}, clip(&ClipStock::count), 0, 1'000)
             << length({key + "holds", group, tr("Hold a roll of")}, unit, clip(&ClipStock::holds))
-            << action({key + "remove", group, tr("Remove this size of clip")}, [i](Session& s) {
+            << removal({key + "remove", group, tr("Remove this size of clip")}, [i](Session& s) {
                    auto& all = s.setting.stash.clips;
                    all.erase(all.begin() + std::ptrdiff_t(i));
                });

@@ -1,6 +1,5 @@
-#include "view/field_kinds.h"
-
 #include "job/job_json.h"
+#include "view/field_kinds.h"
 
 #include <QCoreApplication>
 
@@ -9,7 +8,9 @@
 using namespace bastewright;
 
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("fields", text);
+}
 
 /// Pack names as sold (common practice); the batting planner knows their sizes.
 constexpr std::array kPacks{"craft", "crib", "throw", "twin", "full", "queen", "king"};
@@ -48,10 +49,11 @@ void addPieces(Fields& out, const Batting& batting, std::size_t q, Unit unit) {
                               piece(&BattingPiece::length))
             << fields::count({key + "count", group, tr("How many")}, piece(&BattingPiece::count), 1,
                              limits::kPieces)
-            << fields::action({key + "remove", group, tr("Remove this piece")}, [q, i](Session& s) {
-                   auto& all = s.jobs[q].batting.pieces;
-                   all.erase(all.begin() + std::ptrdiff_t(i));
-               });
+            << fields::removal({key + "remove", group, tr("Remove this piece")},
+                               [q, i](Session& s) {
+                                   auto& all = s.jobs[q].batting.pieces;
+                                   all.erase(all.begin() + std::ptrdiff_t(i));
+                               });
     }
     if (batting.pieces.size() < limits::kPieces)
         out << fields::action({"addpiece", tr("Leftovers"), tr("Add a leftover piece of batting")},
@@ -78,16 +80,15 @@ void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
                               fabric(&Fabric::onHand))
             << fields::toggle({key + "buy", group, tr("More can be bought")},
                               fabric(&Fabric::buyable))
-            << fields::action({key + "remove", group, tr("Remove this fabric")},
-                              [q, i](Session& s) {
-                                  auto& all = s.jobs[q].backing.fabrics;
-                                  all.erase(all.begin() + std::ptrdiff_t(i));
-                              });
+            << fields::removal({key + "remove", group, tr("Remove this fabric")},
+                               [q, i](Session& s) {
+                                   auto& all = s.jobs[q].backing.fabrics;
+                                   all.erase(all.begin() + std::ptrdiff_t(i));
+                               });
     }
     if (backing.fabrics.size() < limits::kFabrics)
-        out << fields::action(
-            {"addfabric", tr("Backing fabrics"), tr("Add a backing fabric")},
-            [q](Session& s) { s.jobs[q].backing.fabrics.emplace_back(); });
+        out << fields::action({"addfabric", tr("Backing fabrics"), tr("Add a backing fabric")},
+                              [q](Session& s) { s.jobs[q].backing.fabrics.emplace_back(); });
 }
 
 } // namespace

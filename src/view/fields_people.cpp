@@ -1,13 +1,14 @@
-#include "view/field_kinds.h"
-
 #include "job/job_json.h"
+#include "view/field_kinds.h"
 
 #include <QCoreApplication>
 
 using namespace bastewright;
 
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("fields", text);
+}
 
 /// A name nobody at the table has yet.
 std::string newName(const Session& session) {
@@ -42,11 +43,11 @@ Fields fields::ofPeople(const Session& session, int quilt) {
             << toggle({key + "irons", group, tr("Irons")}, helper(&Helper::irons))
             << toggle({key + "seated", group, tr("Seated")}, helper(&Helper::seated));
         if (helpers.size() > 1)
-            out << action({key + "remove", group, tr("%1 is not coming").arg(group)},
-                          [i](Session& s) {
-                              auto& all = s.setting.helpers;
-                              all.erase(all.begin() + std::ptrdiff_t(i));
-                          });
+            out << removal({key + "remove", group, tr("%1 is not coming").arg(group)},
+                           [i](Session& s) {
+                               auto& all = s.setting.helpers;
+                               all.erase(all.begin() + std::ptrdiff_t(i));
+                           });
     }
     if (helpers.size() < limits::kHelpers)
         out << action({"add", tr("Somebody else"), tr("Add a person")}, [](Session& s) {

@@ -1,13 +1,14 @@
-#include "view/field_kinds.h"
-
 #include "job/job_json.h"
+#include "view/field_kinds.h"
 
 #include <QCoreApplication>
 
 using namespace bastewright;
 
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("fields", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("fields", text);
+}
 
 /// A grid near enough to the size that the borders stay as they are.
 BlockGrid gridFor(const Top& top) {
@@ -73,9 +74,10 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
         return [=](Session& s) { return &(s.jobs[q].top.*member)[i]; };
     };
     for (std::size_t i = 0; i < job.top.width.size(); ++i)
-        out << length({QStringLiteral("width%1").arg(i), size,
-                       job.top.width.size() == 1 ? tr("Width") : tr("Width, reading %1").arg(i + 1)},
-                      unit, reading(&Top::width, i));
+        out << length(
+            {QStringLiteral("width%1").arg(i), size,
+             job.top.width.size() == 1 ? tr("Width") : tr("Width, reading %1").arg(i + 1)},
+            unit, reading(&Top::width, i));
     for (std::size_t i = 0; i < job.top.length.size(); ++i)
         out << length(
             {QStringLiteral("length%1").arg(i), size,
@@ -88,15 +90,15 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
             top.length.push_back(top.length.back());
         });
     if (job.top.width.size() > 1)
-        out << action({"fewer", size, tr("Keep one reading each way")}, [q](Session& s) {
+        out << removal({"fewer", size, tr("Keep one reading each way")}, [q](Session& s) {
             auto& top = s.jobs[q].top;
             top.width.resize(1);
             top.length.resize(1);
         });
     if (job.top.grid) {
         addGrid(out, q, unit);
-        out << action({"nogrid", tr("Blocks"), tr("This top has no block grid")},
-                      [q](Session& s) { s.jobs[q].top.grid.reset(); });
+        out << removal({"nogrid", tr("Blocks"), tr("This top has no block grid")},
+                       [q](Session& s) { s.jobs[q].top.grid.reset(); });
     } else {
         out << action({"grid", tr("Blocks"), tr("Describe a block grid")}, [q](Session& s) {
             auto& top = s.jobs[q].top;
@@ -113,11 +115,13 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
         [q](Session& s, int i) { s.jobs[q].quilting.method = Quilting::Method(i); });
     out << optionalLength({"gap", tr("Quilting"), tr("Gap limit on the batting’s label")}, unit,
                           [q](Session& s) { return &s.jobs[q].quilting.gapLimit; });
-    out << choice({"unit", tr("Measures"), tr("Shown in")}, {tr("Inches"), tr("Centimetres"), tr("Millimetres")},
-                  [q](const Session& s) { return int(s.jobs[q].unit); },
-                  [](Session& s, int i) {
-                      for (auto& each : s.jobs)
-                          each.unit = Unit(i);
-                  });
+    out << choice(
+        {"unit", tr("Measures"), tr("Shown in")},
+        {tr("Inches"), tr("Centimetres"), tr("Millimetres")},
+        [q](const Session& s) { return int(s.jobs[q].unit); },
+        [](Session& s, int i) {
+            for (auto& each : s.jobs)
+                each.unit = Unit(i);
+        });
     return out;
 }

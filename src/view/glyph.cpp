@@ -50,7 +50,9 @@ const QHash<QString, QByteArray>& outlines() {
 Glyph::Glyph(QQuickItem* parent)
     : QQuickPaintedItem{parent} {}
 
-QStringList Glyph::known() { return outlines().keys(); }
+QStringList Glyph::known() {
+    return outlines().keys();
+}
 
 void Glyph::setName(const QString& name) {
     if (name == name_)
@@ -74,11 +76,11 @@ void Glyph::paint(QPainter* painter) {
     const auto path = outlines().value(name_);
     if (path.isEmpty())
         return;
-    QSvgRenderer svg{QByteArray{"<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 24 24'><path d='"} +
-                     path +
-                     QByteArray{"' fill='none' stroke-width='2.2' stroke-linecap='round' "
-                                "stroke-linejoin='round' stroke='"} +
-                     color_.name().toLatin1() + QByteArray{"'/></svg>"}};
+    QSvgRenderer svg{
+        QByteArray{"<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 24 24'><path d='"} + path +
+        QByteArray{"' fill='none' stroke-width='2.2' stroke-linecap='round' "
+                   "stroke-linejoin='round' stroke='"} +
+        color_.name().toLatin1() + QByteArray{"'/></svg>"}};
     const qreal side = std::min(width(), height());
     svg.render(painter, QRectF{(width() - side) / 2, (height() - side) / 2, side, side});
 }

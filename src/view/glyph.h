@@ -4,8 +4,7 @@
 #include <QQuickPaintedItem>
 
 /// Our own line drawings for buttons, by name; drawn on a 24 × 24 grid and scaled.
-class Glyph : public QQuickPaintedItem
-{
+class Glyph : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed)

@@ -9,8 +9,7 @@
 
 /// The session that is being planned, and every change made to it since it was opened, so that each
 /// can be undone and redone. Knows no field by name: `FieldModel` does.
-class JobEditor : public QObject
-{
+class JobEditor : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")

@@ -28,11 +28,13 @@ void LiveController::say(const QString& problem) {
     emit problemChanged();
 }
 
-void LiveController::forgetProblem() { say({}); }
+void LiveController::forgetProblem() {
+    say({});
+}
 
 bool LiveController::start(JobId job, const Planned& planned) {
-    const auto id = library_->startSession(job, {.session = writeSession(planned.session),
-                                                 .plan = writePlan(planned.plan)});
+    const auto id = library_->startSession(
+        job, {.session = writeSession(planned.session), .plan = writePlan(planned.plan)});
     if (!id) {
         say(words::fromCore(id.error()));
         return false;
@@ -55,8 +57,8 @@ bool LiveController::resume(SessionId id) {
     }
     const auto session = readSession(from->session);
     const auto plan = readPlan(from->plan);
-    const auto entry = std::find_if(all->begin(), all->end(),
-                                    [id](const SessionEntry& e) { return e.id == id; });
+    const auto entry =
+        std::find_if(all->begin(), all->end(), [id](const SessionEntry& e) { return e.id == id; });
     if (!session.session || !plan.plan || entry == all->end()) {
         say(tr("The session that was running cannot be read."));
         return false;
@@ -110,7 +112,8 @@ void LiveController::tick(int quilt, const QString& zone) {
     const auto id = words::toCore(zone);
     const auto kind = nextTick(live_->plan(), live_->state(), quilt, id);
     if (!kind)
-        return say(tr("%1 is done, or not on the table now. Hold it to take its last tick back.").arg(zone));
+        return say(tr("%1 is done, or not on the table now. Hold it to take its last tick back.")
+                       .arg(zone));
     Event event;
     event.job = quilt;
     event.zone = id;
@@ -195,8 +198,12 @@ void LiveController::pinsBack(int count) {
     report(EventKind::pinsBack, std::move(event));
 }
 
-void LiveController::pinsCounted() { report(EventKind::pinsCounted); }
-void LiveController::end() { report(EventKind::sessionEnded); }
+void LiveController::pinsCounted() {
+    report(EventKind::pinsCounted);
+}
+void LiveController::end() {
+    report(EventKind::sessionEnded);
+}
 
 void LiveController::refresh() {
     QList<QVariantList> rows;
@@ -216,9 +223,7 @@ void LiveController::refresh() {
                                                                     words::zoneTask(t.kind));
             };
             const bool here = state.present.contains(person);
-            QString now = !here           ? tr("not here")
-                          : tasks.empty() ? tr("all done")
-                                          : told(0);
+            QString now = !here ? tr("not here") : tasks.empty() ? tr("all done") : told(0);
             rows.push_back({letters[i], int(i), names[i], now, here ? told(1) : QString{}, here});
         }
     }
@@ -226,8 +231,12 @@ void LiveController::refresh() {
     emit changed();
 }
 
-bool LiveController::ended() const { return live_ && live_->state().ended; }
-bool LiveController::paused() const { return live_ && live_->state().paused; }
+bool LiveController::ended() const {
+    return live_ && live_->state().ended;
+}
+bool LiveController::paused() const {
+    return live_ && live_->state().paused;
+}
 
 QString LiveController::title() const {
     if (!live_)
@@ -283,13 +292,17 @@ QString LiveController::finishText() const {
 QString LiveController::nudge() const {
     if (!live_ || ended())
         return {};
-    const auto all = nudges(live_->plan(), live_->session().setting, live_->state(), live_->events(),
-                            clock_());
+    const auto all =
+        nudges(live_->plan(), live_->session().setting, live_->state(), live_->events(), clock_());
     return all.empty() ? QString{} : words::fromCore(all.front().text);
 }
 
-bool LiveController::canUndo() const { return live_ && !live_->state().undoable.empty(); }
-bool LiveController::canRedo() const { return live_ && !live_->state().redoable.empty(); }
+bool LiveController::canUndo() const {
+    return live_ && !live_->state().undoable.empty();
+}
+bool LiveController::canRedo() const {
+    return live_ && !live_->state().redoable.empty();
+}
 
 QString LiveController::undoText() const {
     if (!canUndo())
@@ -301,15 +314,22 @@ QString LiveController::undoText() const {
     case EventKind::zoneDotted:
     case EventKind::zoneOpened:
     case EventKind::zoneClosed:
-    case EventKind::zonePressed: return words::fromCore(e->zone);
-    case EventKind::stepDone: return tr("the step");
-    case EventKind::passReleased: return tr("the release");
+    case EventKind::zonePressed:
+        return words::fromCore(e->zone);
+    case EventKind::stepDone:
+        return tr("the step");
+    case EventKind::passReleased:
+        return tr("the release");
     case EventKind::personIn:
-    case EventKind::personOut: return words::fromCore(e->person);
+    case EventKind::personOut:
+        return words::fromCore(e->person);
     case EventKind::pinsFound:
     case EventKind::pinsBack:
-    case EventKind::pinsCounted: return tr("the count");
-    case EventKind::sessionEnded: return tr("the ending");
-    default: return tr("the last change");
+    case EventKind::pinsCounted:
+        return tr("the count");
+    case EventKind::sessionEnded:
+        return tr("the ending");
+    default:
+        return tr("the last change");
     }
 }

@@ -14,8 +14,7 @@
 
 /// A running session: reports what happens at the table to the library and shows where it stands.
 /// Nothing changes on the screen before the library has stored it.
-class LiveController : public QObject
-{
+class LiveController : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")

@@ -48,7 +48,8 @@ void StitchFrame::paint(QPainter* painter) {
     pen.setCapStyle(Qt::RoundCap);
     painter->setRenderHint(QPainter::Antialiasing);
     painter->setPen(pen);
-    painter->drawRoundedRect(QRectF{0, 0, width(), height()}.adjusted(1, 1, -1, -1), radius_, radius_);
+    painter->drawRoundedRect(QRectF{0, 0, width(), height()}.adjusted(1, 1, -1, -1), radius_,
+                             radius_);
 }
 
 StateMark::StateMark(QQuickItem* parent)

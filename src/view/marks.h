@@ -4,8 +4,7 @@
 #include <QQuickPaintedItem>
 
 /// A person's mark: a disc with their pattern and colour, and their letter on plain ground in it.
-class PersonMark : public QQuickPaintedItem
-{
+class PersonMark : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int mark MEMBER mark_ NOTIFY changed)
@@ -25,8 +24,7 @@ private:
 };
 
 /// A running stitch along the inside of a rectangle: our frame round what may be tapped first.
-class StitchFrame : public QQuickPaintedItem
-{
+class StitchFrame : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QColor color MEMBER color_ NOTIFY changed)
@@ -46,8 +44,7 @@ private:
 };
 
 /// How far a zone is, without words: empty, half hatched with open pins, or solid and ticked.
-class StateMark : public QQuickPaintedItem
-{
+class StateMark : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString state MEMBER state_ NOTIFY changed)

@@ -24,7 +24,9 @@ void PassPresenter::refresh() {
     emit changed();
 }
 
-int PassPresenter::count() const { return passes_.count(); }
+int PassPresenter::count() const {
+    return passes_.count();
+}
 
 void PassPresenter::setNumber(int number) {
     number = std::clamp(number, 1, std::max(1, count()));
@@ -52,9 +54,8 @@ void PassPresenter::stepZone(int by) {
     if (!plan || plan->zones.empty())
         return;
     const auto& zones = plan->zones;
-    const auto at = std::find_if(zones.begin(), zones.end(), [&](const Zone& z) {
-        return words::fromCore(z.id) == zone_;
-    });
+    const auto at = std::find_if(zones.begin(), zones.end(),
+                                 [&](const Zone& z) { return words::fromCore(z.id) == zone_; });
     const auto n = std::ptrdiff_t(zones.size());
     const auto next = at == zones.end() ? 0 : ((at - zones.begin()) + by % n + n) % n;
     setZone(words::fromCore(zones[std::size_t(next)].id));
@@ -73,9 +74,8 @@ const Zone* PassPresenter::zoneInHand() const {
     const auto* plan = plan_->quilt().plan();
     if (!plan || zone_.isEmpty())
         return nullptr;
-    const auto at = std::find_if(plan->zones.begin(), plan->zones.end(), [this](const Zone& z) {
-        return words::fromCore(z.id) == zone_;
-    });
+    const auto at = std::find_if(plan->zones.begin(), plan->zones.end(),
+                                 [this](const Zone& z) { return words::fromCore(z.id) == zone_; });
     return at == plan->zones.end() ? nullptr : &*at;
 }
 
@@ -118,8 +118,8 @@ QString PassPresenter::steps() const {
 
 QString PassPresenter::zoneTitle() const {
     const auto* zone = zoneInHand();
-    return zone ? tr("%1 · %2").arg(zone_, words::points(*plan_->quilt().job(),
-                                                          qsizetype(zone->points.size())))
+    return zone ? tr("%1 · %2").arg(
+                      zone_, words::points(*plan_->quilt().job(), qsizetype(zone->points.size())))
                 : QString{};
 }
 

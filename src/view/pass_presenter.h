@@ -3,8 +3,7 @@
 #include "view/plan_presenter.h"
 
 /// Which pass and which zone the planning screen looks at, and what it says of them.
-class PassPresenter : public QObject
-{
+class PassPresenter : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")

@@ -21,12 +21,18 @@ constexpr std::array<Mark, kMarks> kLook{{
     {0xffd55e00, Qt::CrossPattern},
 }};
 
-const Mark& look(int mark) { return kLook[std::size_t(mark < 0 ? 0 : mark % kMarks)]; }
+const Mark& look(int mark) {
+    return kLook[std::size_t(mark < 0 ? 0 : mark % kMarks)];
+}
 
 } // namespace
 
-QColor fill(int mark) { return QColor::fromRgb(look(mark).fill); }
-Qt::BrushStyle pattern(int mark) { return look(mark).pattern; }
+QColor fill(int mark) {
+    return QColor::fromRgb(look(mark).fill);
+}
+Qt::BrushStyle pattern(int mark) {
+    return look(mark).pattern;
+}
 
 QStringList names(const std::vector<bastewright::Helper>& helpers) {
     QStringList out;

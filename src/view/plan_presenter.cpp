@@ -77,8 +77,8 @@ QString PlanPresenter::spanText() const {
 }
 
 QString PlanPresenter::finishText() const {
-    return planned_ ? tr("done at %1").arg(words::clock(planned_->session.setting.start,
-                                                        planned_->plan.finish))
+    return planned_ ? tr("done at %1")
+                          .arg(words::clock(planned_->session.setting.start, planned_->plan.finish))
                     : QString{};
 }
 
@@ -126,7 +126,8 @@ QString PlanPresenter::suppliesText() const {
     for (const auto& s : planned_->plan.supplies)
         if (s.buy > 0)
             buy << words::fromCore(s.item);
-    return buy.isEmpty() ? tr("Everything is on hand") : tr("To buy: %1").arg(buy.join(QStringLiteral(", ")));
+    return buy.isEmpty() ? tr("Everything is on hand")
+                         : tr("To buy: %1").arg(buy.join(QStringLiteral(", ")));
 }
 
 QString PlanPresenter::backingText() const {
@@ -139,8 +140,9 @@ QString PlanPresenter::backingText() const {
                                backing.along ? tr("along") : tr("across"))};
     for (const auto& b : backing.buy)
         parts << tr("Buy %1 of %2.")
-                     .arg(planned_->plan.unit == Unit::inch ? words::fromCore(formatYardsUp(b.length))
-                                                            : words::length(b.length, planned_->plan.unit),
+                     .arg(planned_->plan.unit == Unit::inch
+                              ? words::fromCore(formatYardsUp(b.length))
+                              : words::length(b.length, planned_->plan.unit),
                           b.fabric.empty() ? tr("backing cloth") : words::fromCore(b.fabric));
     for (const auto& more : {backing.nearestMiss, backing.runnerUp})
         if (!more.empty())

@@ -7,8 +7,7 @@
 #include <QtQmlIntegration>
 
 /// The plan as a whole, as the planning screen tells it: its headline and its lists.
-class PlanPresenter : public QObject
-{
+class PlanPresenter : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")

@@ -12,9 +12,13 @@ using namespace bastewright;
 namespace rows {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("plan", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("plan", text);
+}
 
-Unit unitOf(const Planned& planned) { return planned.session.jobs.front().unit; }
+Unit unitOf(const Planned& planned) {
+    return planned.session.jobs.front().unit;
+}
 
 } // namespace
 
@@ -34,12 +38,12 @@ QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
     if (quilt >= planned.plan.quilts.size())
         return out;
     for (const auto& a : planned.plan.quilts[quilt].alternatives)
-        out.push_back({words::fromCore(a.surface), words::start(a.start),
-                       a.quiltLengthAlongLength ? tr("quilt along the table")
-                                                : tr("quilt across the table"),
-                       a.passes, a.workable ? words::span(a.predicted) : tr("cannot be reached"),
-                       words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
-                       words::fromCore(a.why)});
+        out.push_back(
+            {words::fromCore(a.surface), words::start(a.start),
+             a.quiltLengthAlongLength ? tr("quilt along the table") : tr("quilt across the table"),
+             a.passes, a.workable ? words::span(a.predicted) : tr("cannot be reached"),
+             words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
+             words::fromCore(a.why)});
     return out;
 }
 

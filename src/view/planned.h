@@ -22,8 +22,7 @@ using PlanFunction =
     std::function<bastewright::Plan(const bastewright::Session&, bool help, std::stop_token)>;
 
 /// One quilt of a planned session, as screens hand it to the items that draw it.
-class PlannedQuilt
-{
+class PlannedQuilt {
     Q_GADGET
     QML_VALUE_TYPE(plannedQuilt)
 

@@ -13,7 +13,9 @@ using namespace bastewright;
 namespace drawing {
 namespace {
 
-QPointF inches(Point p) { return {p.x.in(), p.y.in()}; }
+QPointF inches(Point p) {
+    return {p.x.in(), p.y.in()};
+}
 
 QRectF between(const QRectF& a, const QRectF& b, qreal t) {
     return QRectF{a.topLeft() + (b.topLeft() - a.topLeft()) * t,
@@ -64,7 +66,8 @@ private:
     QRectF px(const QRectF& r) const { return map_.mapRect(r); }
     QRectF px(const Rect& r) const { return px(drawing::inches(r)); }
 
-    void outline(const QRectF& r, const QColor& colour, qreal width, Qt::PenStyle style = Qt::SolidLine) {
+    void outline(const QRectF& r, const QColor& colour, qreal width,
+                 Qt::PenStyle style = Qt::SolidLine) {
         QPen pen{colour, width, style};
         pen.setJoinStyle(Qt::MiterJoin);
         p_.setPen(pen);
@@ -80,7 +83,8 @@ private:
         font.setBold(true);
         p_.setFont(font);
         const QFontMetricsF metrics{font};
-        QRectF box{0, 0, metrics.horizontalAdvance(text) + size * 0.7, metrics.height() + size * 0.1};
+        QRectF box{0, 0, metrics.horizontalAdvance(text) + size * 0.7,
+                   metrics.height() + size * 0.1};
         box.moveCenter(at);
         p_.setPen(Qt::NoPen);
         p_.setBrush(back);
@@ -122,10 +126,14 @@ private:
     /// A side of the table as a rectangle without width.
     QRectF edge(Side side) const {
         switch (side) {
-        case Side::head: return {table_.left(), table_.top(), table_.width(), 0};
-        case Side::foot: return {table_.left(), table_.bottom(), table_.width(), 0};
-        case Side::left: return {table_.left(), table_.top(), 0, table_.height()};
-        case Side::right: return {table_.right(), table_.top(), 0, table_.height()};
+        case Side::head:
+            return {table_.left(), table_.top(), table_.width(), 0};
+        case Side::foot:
+            return {table_.left(), table_.bottom(), table_.width(), 0};
+        case Side::left:
+            return {table_.left(), table_.top(), 0, table_.height()};
+        case Side::right:
+            return {table_.right(), table_.top(), 0, table_.height()};
         }
         return {};
     }

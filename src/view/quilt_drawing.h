@@ -18,7 +18,7 @@ namespace drawing {
 
 struct Look {
     QColor paper, table, tableLine, backing, batting, cloth, seam, ink, fresh, hatch, accent, wall;
-    qreal text = 16; ///< pixels
+    qreal text = 16;     ///< pixels
     bool figures = true; ///< overhang and names of sides
     bool points = true;
     QString family;
@@ -30,9 +30,9 @@ struct Scene {
     bastewright::Unit unit = bastewright::Unit::inch;
     bool pins = true;
     int pass = 1;
-    int passBefore = 1;   ///< the table moves from where it lay in this pass …
-    qreal moved = 1;      ///< … this share of the way
-    QString zone;         ///< looked at; empty for none
+    int passBefore = 1; ///< the table moves from where it lay in this pass …
+    qreal moved = 1;    ///< … this share of the way
+    QString zone;       ///< looked at; empty for none
 };
 
 QRectF inches(const bastewright::Rect& r);

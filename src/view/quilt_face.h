@@ -8,8 +8,7 @@
 #include <memory>
 
 /// The top of a quilt, as the shelf shows it before anything is planned.
-class QuiltFace
-{
+class QuiltFace {
     Q_GADGET
     QML_VALUE_TYPE(quiltFace)
 
@@ -28,8 +27,7 @@ private:
 };
 
 /// Draws a QuiltFace to scale in the middle of the item: its blocks as patches in two soft tints.
-class QuiltFaceItem : public QQuickPaintedItem
-{
+class QuiltFaceItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QuiltFace face READ face WRITE setFace NOTIFY changed)

@@ -9,8 +9,7 @@
 
 /// The quilt on its table, to scale; tapped places are answered as zones. One painted item, so that
 /// thousands of pins cost one picture and no scene graph nodes.
-class QuiltItem : public QQuickPaintedItem
-{
+class QuiltItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(PlannedQuilt quilt READ quilt WRITE setQuilt NOTIFY quiltChanged)

@@ -7,12 +7,11 @@
 #include <optional>
 #include <thread>
 
-/// Plans off the screen's thread: the plan first, then the same once more with what would help most.
-/// The newest request wins: a running search is asked to stop, its result is dropped, and the latest
-/// session is planned next. No call waits for the search, except
-/// the destructor, which waits for it to notice.
-class Replanner : public QObject
-{
+/// Plans off the screen's thread: the plan first, then the same once more with what would help
+/// most. The newest request wins: a running search is asked to stop, its result is dropped, and the
+/// latest session is planned next. No call waits for the search, except the destructor, which waits
+/// for it to notice.
+class Replanner : public QObject {
     Q_OBJECT
 
 public:

@@ -38,8 +38,9 @@ void SheetsWriter::write(const PlannedPtr& planned) {
     emit changed();
     const QString into = QDir{folder_}.filePath(folderName(*planned));
     if (!QDir{}.mkpath(into)) {
-        finished({.files = {}, .problem = words::toCore(tr("The folder %1 cannot be made.").arg(into))},
-                 into);
+        finished(
+            {.files = {}, .problem = words::toCore(tr("The folder %1 cannot be made.").arg(into))},
+            into);
         return;
     }
     worker_ = std::jthread{[this, planned, into] {

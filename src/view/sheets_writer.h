@@ -11,8 +11,7 @@
 #include <vector>
 
 /// Writes the sheets of a plan into a folder, off the screen's thread, and says where they are.
-class SheetsWriter : public QObject
-{
+class SheetsWriter : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")

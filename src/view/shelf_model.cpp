@@ -20,7 +20,8 @@ QString nameOf(const Session& session) {
     for (const auto& job : session.jobs)
         if (!job.name.empty())
             names << words::fromCore(job.name);
-    return names.isEmpty() ? ShelfModel::tr("Quilt without a name") : names.join(QStringLiteral(" · "));
+    return names.isEmpty() ? ShelfModel::tr("Quilt without a name")
+                           : names.join(QStringLiteral(" · "));
 }
 
 std::string contents(const QString& path) {
@@ -32,7 +33,9 @@ std::string contents(const QString& path) {
 
 } // namespace
 
-std::string plannedKey(JobId job) { return "planned." + std::to_string(job); }
+std::string plannedKey(JobId job) {
+    return "planned." + std::to_string(job);
+}
 
 ShelfModel::ShelfModel(Library* library, QObject* parent)
     : QAbstractListModel{parent}
@@ -96,14 +99,17 @@ void ShelfModel::say(const QString& problem) {
     emit problemChanged();
 }
 
-void ShelfModel::forgetProblem() { say({}); }
+void ShelfModel::forgetProblem() {
+    say({});
+}
 
 qint64 ShelfModel::add(const std::string& text, const QString& whence) {
     const auto read = readSession(text);
     if (!read.session) {
         const auto& problems = read.problems;
         say(tr("%1 cannot be opened: %2")
-                .arg(whence, problems.empty() ? tr("it is empty.") : words::fromCore(problems.front().text)));
+                .arg(whence, problems.empty() ? tr("it is empty.")
+                                              : words::fromCore(problems.front().text)));
         return 0;
     }
     const auto id = library_->addJob(words::toCore(nameOf(*read.session)), text);
@@ -130,7 +136,8 @@ qint64 ShelfModel::addNew() {
 
 QStringList ShelfModel::examples() const {
     QStringList titles;
-    const auto files = QDir{kExamples}.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
+    const auto files =
+        QDir{kExamples}.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
     for (const auto& file : files) {
         const auto read = readSession(contents(kExamples + QLatin1Char('/') + file));
         titles << (read.session ? nameOf(*read.session) : file);
@@ -139,7 +146,8 @@ QStringList ShelfModel::examples() const {
 }
 
 qint64 ShelfModel::addExample(int index) {
-    const auto files = QDir{kExamples}.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
+    const auto files =
+        QDir{kExamples}.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
     if (index < 0 || index >= files.size())
         return 0;
     return add(contents(kExamples + QLatin1Char('/') + files[index]), tr("The example"));
@@ -215,24 +223,32 @@ bool ShelfModel::saveFile(qint64 job, const QUrl& file) {
     return true;
 }
 
-int ShelfModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : count(); }
+int ShelfModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : count();
+}
 
 QVariant ShelfModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
     const auto& card = cards_[index.row()];
     switch (role) {
-    case JobRole: return qint64(card.id);
-    case TitleRole: return card.title;
-    case SizeRole: return card.size;
-    case StateRole: return card.state;
+    case JobRole:
+        return qint64(card.id);
+    case TitleRole:
+        return card.title;
+    case SizeRole:
+        return card.size;
+    case StateRole:
+        return card.state;
     case StateTextRole:
         return card.state == QLatin1String("session")   ? tr("In session")
                : card.state == QLatin1String("done")    ? tr("Done")
                : card.state == QLatin1String("planned") ? tr("Planned")
                                                         : tr("New");
-    case FaceRole: return QVariant::fromValue(card.face);
-    default: return {};
+    case FaceRole:
+        return QVariant::fromValue(card.face);
+    default:
+        return {};
     }
 }
 

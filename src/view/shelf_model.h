@@ -8,8 +8,7 @@
 #include <QtQmlIntegration>
 
 /// The jobs kept in the library, as cards.
-class ShelfModel : public QAbstractListModel
-{
+class ShelfModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")

@@ -12,11 +12,14 @@ namespace {
 
 QString stateName(ZoneState state) {
     switch (state) {
-    case ZoneState::waiting: return QStringLiteral("waiting");
+    case ZoneState::waiting:
+        return QStringLiteral("waiting");
     case ZoneState::dotted:
-    case ZoneState::open: return QStringLiteral("open");
+    case ZoneState::open:
+        return QStringLiteral("open");
     case ZoneState::closed:
-    case ZoneState::pressedBack: return QStringLiteral("closed");
+    case ZoneState::pressedBack:
+        return QStringLiteral("closed");
     }
     return {};
 }
@@ -76,7 +79,9 @@ QString TableBoard::passText() const {
     const auto* live = live_->live();
     if (!live || std::size_t(quilt_) >= live->plan().quilts.size())
         return {};
-    return tr("Pass %1 of %2").arg(pass()).arg(live->plan().quilts[std::size_t(quilt_)].passes.size());
+    return tr("Pass %1 of %2")
+        .arg(pass())
+        .arg(live->plan().quilts[std::size_t(quilt_)].passes.size());
 }
 
 Side TableBoard::sideAt(int place) const {
@@ -121,7 +126,8 @@ void TableBoard::layTiles() {
         const auto& plan = live->plan().quilts[std::size_t(quilt_)];
         const auto& helpers = live->session().setting.helpers;
         const auto letters = people::letters(people::names(helpers));
-        const bool pins = live->session().jobs[std::size_t(quilt_)].basting.with == Basting::With::pins;
+        const bool pins =
+            live->session().jobs[std::size_t(quilt_)].basting.with == Basting::With::pins;
         std::set<Length> xs, ys;
         for (const auto& zone : plan.zones)
             if (zone.pass == pass()) {
@@ -151,11 +157,12 @@ void TableBoard::layTiles() {
             const auto at = std::find_if(helpers.begin(), helpers.end(),
                                          [&](const Helper& h) { return h.name == who; });
             const int mark = at == helpers.end() ? -1 : int(at - helpers.begin());
-            const QString verb = !tick                                ? QString{}
-                                 : *tick == EventKind::zoneDotted     ? tr("dots below")
-                                 : *tick == EventKind::zoneOpened     ? (pins ? tr("pins in") : tr("dots above"))
-                                 : *tick == EventKind::zoneClosed     ? (pins ? tr("close") : tr("press"))
-                                                                      : tr("press back");
+            const QString verb =
+                !tick                            ? QString{}
+                : *tick == EventKind::zoneDotted ? tr("dots below")
+                : *tick == EventKind::zoneOpened ? (pins ? tr("pins in") : tr("dots above"))
+                : *tick == EventKind::zoneClosed ? (pins ? tr("close") : tr("press"))
+                                                 : tr("press back");
             out.push_back({words::fromCore(zone.id), column, row, int(zone.points.size()),
                            stateName(state.state), mark < 0 ? QString{} : letters[mark], mark,
                            words::fromCore(who), verb, tick.has_value()});
@@ -210,10 +217,11 @@ void TableBoard::findStep() {
     caution_ = words::caution(next->kind);
     stepReady_ = mayStart(*next, state);
     if (!stepReady_) {
-        const auto waits = std::count_if(next->after.begin(), next->after.end(), [&](const auto& id) {
-            return !state.doneTasks.contains(id);
-        });
-        caution_ = waits == 1 ? tr("Waits for one more tick.") : tr("Waits for %1 more ticks.").arg(waits);
+        const auto waits =
+            std::count_if(next->after.begin(), next->after.end(),
+                          [&](const auto& id) { return !state.doneTasks.contains(id); });
+        caution_ =
+            waits == 1 ? tr("Waits for one more tick.") : tr("Waits for %1 more ticks.").arg(waits);
     }
     QStringList who;
     for (const auto& person : next->people)

@@ -3,8 +3,7 @@
 #include "view/live_controller.h"
 
 /// The pass on the table as tiles and steps: what is tapped during a session.
-class TableBoard : public QObject
-{
+class TableBoard : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")

@@ -28,7 +28,9 @@ void TableRows::setRows(QList<QVariantList> rows) {
         emit countChanged();
 }
 
-int TableRows::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : count(); }
+int TableRows::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : count();
+}
 
 QVariant TableRows::data(const QModelIndex& index, int role) const {
     const int column = role - Qt::UserRole;

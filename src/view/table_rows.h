@@ -6,10 +6,9 @@
 #include <QtQmlIntegration>
 
 /// A list for the screen whose rows are computed as a whole: named columns of text, numbers and
-/// flags. Setting rows again tells views only about rows that differ, so that a re-plan does not make
-/// lists jump.
-class TableRows : public QAbstractListModel
-{
+/// flags. Setting rows again tells views only about rows that differ, so that a re-plan does not
+/// make lists jump.
+class TableRows : public QAbstractListModel {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(int count READ count NOTIFY countChanged)

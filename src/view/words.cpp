@@ -9,16 +9,22 @@ using namespace bastewright;
 
 namespace words {
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("words", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("words", text);
+}
 } // namespace
 
 QString fromCore(std::string_view text) {
     return QString::fromUtf8(text.data(), qsizetype(text.size()));
 }
 
-std::string toCore(const QString& text) { return text.toStdString(); }
+std::string toCore(const QString& text) {
+    return text.toStdString();
+}
 
-QString length(Length l, Unit unit) { return fromCore(format(l, unit)); }
+QString length(Length l, Unit unit) {
+    return fromCore(format(l, unit));
+}
 
 QString size(Size s, Unit unit) {
     return QStringLiteral("%1 × %2 %3")
@@ -35,7 +41,9 @@ QString span(Seconds s) {
     return tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
 }
 
-QString clock(ClockTime start, Seconds s) { return fromCore(format(after(start, s))); }
+QString clock(ClockTime start, Seconds s) {
+    return fromCore(format(after(start, s)));
+}
 
 QString amount(double number) {
     return QLocale{}.toString(number, 'f', std::abs(number - std::round(number)) < 0.005 ? 0 : 1);
@@ -43,30 +51,42 @@ QString amount(double number) {
 
 QString side(Side s) {
     switch (s) {
-    case Side::head: return tr("head");
-    case Side::foot: return tr("foot");
-    case Side::left: return tr("left");
-    case Side::right: return tr("right");
+    case Side::head:
+        return tr("head");
+    case Side::foot:
+        return tr("foot");
+    case Side::left:
+        return tr("left");
+    case Side::right:
+        return tr("right");
     }
     return {};
 }
 
 QString method(Quilting::Method m) {
     switch (m) {
-    case Quilting::Method::inTheDitch: return tr("In the ditch");
-    case Quilting::Method::acrossSeams: return tr("Across the seams");
-    case Quilting::Method::singleTacks: return tr("Single tacks");
-    case Quilting::Method::freeMotion: return tr("Free motion");
-    case Quilting::Method::undecided: return tr("Not decided yet");
+    case Quilting::Method::inTheDitch:
+        return tr("In the ditch");
+    case Quilting::Method::acrossSeams:
+        return tr("Across the seams");
+    case Quilting::Method::singleTacks:
+        return tr("Single tacks");
+    case Quilting::Method::freeMotion:
+        return tr("Free motion");
+    case Quilting::Method::undecided:
+        return tr("Not decided yet");
     }
     return {};
 }
 
 QString start(Basting::Start s) {
     switch (s) {
-    case Basting::Start::centred: return tr("From the centre");
-    case Basting::Start::fewestShifts: return tr("Fewest shifts");
-    case Basting::Start::best: return tr("Whichever is quicker");
+    case Basting::Start::centred:
+        return tr("From the centre");
+    case Basting::Start::fewestShifts:
+        return tr("Fewest shifts");
+    case Basting::Start::best:
+        return tr("Whichever is quicker");
     }
     return {};
 }
@@ -79,67 +99,110 @@ QString points(const Job& job, qsizetype count) {
 
 QString task(TaskKind kind) {
     switch (kind) {
-    case TaskKind::layBacking: return tr("Lay and hold the backing");
-    case TaskKind::layBatting: return tr("Lay the batting");
-    case TaskKind::layTop: return tr("Lay the top");
-    case TaskKind::reclamp: return tr("Re-clamp through all layers");
-    case TaskKind::placeOpen: return tr("Put pins in, open");
-    case TaskKind::smooth: return tr("Palm over it: no ripple");
-    case TaskKind::closePins: return tr("Close the pins");
-    case TaskKind::checkUnderside: return tr("Check underneath");
-    case TaskKind::shift: return tr("Shift the quilt");
-    case TaskKind::foldBack: return tr("Fold batting and top back");
-    case TaskKind::dotLower: return tr("Dots on the backing");
-    case TaskKind::foldForward: return tr("Fold forward");
-    case TaskKind::dotUpper: return tr("Dots under the top");
-    case TaskKind::press: return tr("Press the dots");
-    case TaskKind::cool: return tr("Let it cool");
-    case TaskKind::turnOver: return tr("Turn the quilt over");
-    case TaskKind::handOver: return tr("Roll up and count the pins");
+    case TaskKind::layBacking:
+        return tr("Lay and hold the backing");
+    case TaskKind::layBatting:
+        return tr("Lay the batting");
+    case TaskKind::layTop:
+        return tr("Lay the top");
+    case TaskKind::reclamp:
+        return tr("Re-clamp through all layers");
+    case TaskKind::placeOpen:
+        return tr("Put pins in, open");
+    case TaskKind::smooth:
+        return tr("Palm over it: no ripple");
+    case TaskKind::closePins:
+        return tr("Close the pins");
+    case TaskKind::checkUnderside:
+        return tr("Check underneath");
+    case TaskKind::shift:
+        return tr("Shift the quilt");
+    case TaskKind::foldBack:
+        return tr("Fold batting and top back");
+    case TaskKind::dotLower:
+        return tr("Dots on the backing");
+    case TaskKind::foldForward:
+        return tr("Fold forward");
+    case TaskKind::dotUpper:
+        return tr("Dots under the top");
+    case TaskKind::press:
+        return tr("Press the dots");
+    case TaskKind::cool:
+        return tr("Let it cool");
+    case TaskKind::turnOver:
+        return tr("Turn the quilt over");
+    case TaskKind::handOver:
+        return tr("Roll up and count the pins");
     }
     return {};
 }
 
 QString shortTask(TaskKind kind) {
     switch (kind) {
-    case TaskKind::layBacking: return tr("backing");
-    case TaskKind::layBatting: return tr("batting");
-    case TaskKind::layTop: return tr("top");
-    case TaskKind::reclamp: return tr("re-clamp");
-    case TaskKind::smooth: return tr("smooth");
-    case TaskKind::checkUnderside: return tr("check below");
-    case TaskKind::shift: return tr("shift");
-    case TaskKind::foldBack: return tr("fold back");
-    case TaskKind::foldForward: return tr("fold forward");
-    case TaskKind::cool: return tr("cool");
-    case TaskKind::turnOver: return tr("turn over");
-    case TaskKind::handOver: return tr("roll up");
-    default: return zoneTask(kind);
+    case TaskKind::layBacking:
+        return tr("backing");
+    case TaskKind::layBatting:
+        return tr("batting");
+    case TaskKind::layTop:
+        return tr("top");
+    case TaskKind::reclamp:
+        return tr("re-clamp");
+    case TaskKind::smooth:
+        return tr("smooth");
+    case TaskKind::checkUnderside:
+        return tr("check below");
+    case TaskKind::shift:
+        return tr("shift");
+    case TaskKind::foldBack:
+        return tr("fold back");
+    case TaskKind::foldForward:
+        return tr("fold forward");
+    case TaskKind::cool:
+        return tr("cool");
+    case TaskKind::turnOver:
+        return tr("turn over");
+    case TaskKind::handOver:
+        return tr("roll up");
+    default:
+        return zoneTask(kind);
     }
 }
 
 QString zoneTask(TaskKind kind) {
     switch (kind) {
-    case TaskKind::placeOpen: return tr("pins in");
-    case TaskKind::closePins: return tr("close");
-    case TaskKind::dotLower: return tr("dots below");
-    case TaskKind::dotUpper: return tr("dots above");
-    case TaskKind::press: return tr("press");
-    default: return task(kind);
+    case TaskKind::placeOpen:
+        return tr("pins in");
+    case TaskKind::closePins:
+        return tr("close");
+    case TaskKind::dotLower:
+        return tr("dots below");
+    case TaskKind::dotUpper:
+        return tr("dots above");
+    case TaskKind::press:
+        return tr("press");
+    default:
+        return task(kind);
     }
 }
 
 QString caution(TaskKind kind) {
     switch (kind) {
-    case TaskKind::placeOpen: return tr("Pins stay in the dish, never in the mouth.");
-    case TaskKind::shift: return tr("Lift together, on one person's count. Nobody climbs on a table.");
-    case TaskKind::layBacking: return tr("Check that the table legs are locked.");
-    case TaskKind::press: return tr("One pair of hands on the iron; cord off the walkway.");
-    case TaskKind::cool: return tr("Hot: nobody touches it yet. Iron off and upright.");
-    case TaskKind::turnOver: return tr("Lift together, on one person's count.");
+    case TaskKind::placeOpen:
+        return tr("Pins stay in the dish, never in the mouth.");
+    case TaskKind::shift:
+        return tr("Lift together, on one person's count. Nobody climbs on a table.");
+    case TaskKind::layBacking:
+        return tr("Check that the table legs are locked.");
+    case TaskKind::press:
+        return tr("One pair of hands on the iron; cord off the walkway.");
+    case TaskKind::cool:
+        return tr("Hot: nobody touches it yet. Iron off and upright.");
+    case TaskKind::turnOver:
+        return tr("Lift together, on one person's count.");
     case TaskKind::handOver:
         return tr("Sweep with a magnet last; keep it away from medical implants and electronics.");
-    default: return {};
+    default:
+        return {};
     }
 }
 

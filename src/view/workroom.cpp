@@ -58,7 +58,9 @@ void Workroom::say(const QString& notice) {
     emit noticeChanged();
 }
 
-void Workroom::forgetNotice() { say({}); }
+void Workroom::forgetNotice() {
+    say({});
+}
 
 void Workroom::returnToLast() {
     const auto last = library_->lastScreen();
@@ -115,7 +117,9 @@ SessionId Workroom::runningSession(JobId job) const {
     return at == open->end() ? 0 : at->id;
 }
 
-bool Workroom::inSession() const { return job_ != 0 && runningSession(job_) != 0; }
+bool Workroom::inSession() const {
+    return job_ != 0 && runningSession(job_) != 0;
+}
 
 void Workroom::goToTable() {
     const auto running = runningSession(job_);
@@ -142,7 +146,9 @@ void Workroom::store() {
     say(saved ? QString{} : words::fromCore(saved.error()));
 }
 
-void Workroom::replan() { replanner_.request(editor_.session()); }
+void Workroom::replan() {
+    replanner_.request(editor_.session());
+}
 
 void Workroom::planned(const PlannedPtr& result) {
     // A change since then is already on its way to be planned.

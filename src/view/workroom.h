@@ -17,8 +17,7 @@
 
 /// Puts the parts of the application together and holds what none of them does: which screen is
 /// open, which job is in hand, and that a change is stored and planned.
-class Workroom : public QObject
-{
+class Workroom : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the application")

@@ -5,8 +5,7 @@
 #include <QtQuickTest>
 
 /// Makes the modules that are linked in findable.
-class Setup : public QObject
-{
+class Setup : public QObject {
     Q_OBJECT
 
 public slots:

@@ -2,11 +2,10 @@
 #include "app/warnings.h"
 #include "app/window.h"
 
-#include <gtest/gtest.h>
-
 #include <QGuiApplication>
 #include <QQuickItem>
 #include <QTemporaryDir>
+#include <gtest/gtest.h>
 
 #include <functional>
 #include <ostream>
@@ -56,8 +55,7 @@ std::string told(const QQuickItem& item, const QString& stop) {
         .toStdString();
 }
 
-class Screens : public testing::TestWithParam<Device>
-{
+class Screens : public testing::TestWithParam<Device> {
 protected:
     void SetUp() override { application(); }
 

@@ -12,7 +12,14 @@ Session harbour() {
     Session session;
     Job job;
     job.name = "Harbour Lights";
-    job.top.grid = BlockGrid{.columns = 7, .rows = 9, .block = 10_in, .blockLength = {}, .sashing = 2_in, .border = 3_in, .innerX = {}, .innerY = {}};
+    job.top.grid = BlockGrid{.columns = 7,
+                             .rows = 9,
+                             .block = 10_in,
+                             .blockLength = {},
+                             .sashing = 2_in,
+                             .border = 3_in,
+                             .innerX = {},
+                             .innerY = {}};
     job.top.width = {88_in};
     job.top.length = {112_in};
     session.jobs = {job};
@@ -122,9 +129,9 @@ TEST_F(Editing, CentimetresShowMillimetres) {
 }
 
 TEST_F(Editing, EverySectionListsFieldsWithKeysOfTheirOwn) {
-    for (const auto section : {FieldModel::Section::Quilt, FieldModel::Section::Basting,
-                               FieldModel::Section::Layers, FieldModel::Section::Room,
-                               FieldModel::Section::People, FieldModel::Section::Boxes}) {
+    for (const auto section :
+         {FieldModel::Section::Quilt, FieldModel::Section::Basting, FieldModel::Section::Layers,
+          FieldModel::Section::Room, FieldModel::Section::People, FieldModel::Section::Boxes}) {
         fields.setSection(section);
         QStringList keys;
         for (int row = 0; row < fields.rowCount(); ++row)

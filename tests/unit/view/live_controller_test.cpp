@@ -2,9 +2,8 @@
 #include "view/live_controller.h"
 #include "view/table_board.h"
 
-#include <gtest/gtest.h>
-
 #include <QTemporaryDir>
+#include <gtest/gtest.h>
 
 using namespace bastewright;
 using namespace bastewright::literals;

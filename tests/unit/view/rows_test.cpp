@@ -13,8 +13,9 @@ TEST(TableRows, TellsOnlyAboutRowsThatDiffer) {
     QObject::connect(&rows, &TableRows::dataChanged,
                      [&](const QModelIndex& i) { changed << i.row(); });
     QObject::connect(&rows, &TableRows::modelReset, [&] { ++resets; });
-    QObject::connect(&rows, &TableRows::rowsInserted,
-                     [&](const QModelIndex&, int first, int last) { inserted += last - first + 1; });
+    QObject::connect(&rows, &TableRows::rowsInserted, [&](const QModelIndex&, int first, int last) {
+        inserted += last - first + 1;
+    });
     QObject::connect(&rows, &TableRows::rowsRemoved,
                      [&](const QModelIndex&, int first, int last) { removed += last - first + 1; });
     rows.setRows({{"a", 1}, {"b", 20}, {"c", 3}, {"d", 4}});
@@ -28,7 +29,8 @@ TEST(TableRows, TellsOnlyAboutRowsThatDiffer) {
 
 TEST(PeopleLetters, AreShortAndAllDifferent) {
     EXPECT_EQ(people::letters({"Ada", "Bo", "Cai", "Dot"}), (QStringList{"A", "B", "C", "D"}));
-    EXPECT_EQ(people::letters({"Bo", "Beth", "Bea", "Bess"}), (QStringList{"B", "Be", "Bea", "Bes"}));
+    EXPECT_EQ(people::letters({"Bo", "Beth", "Bea", "Bess"}),
+              (QStringList{"B", "Be", "Bea", "Bes"}));
     EXPECT_EQ(people::letters({"Ada", "Ada"}), (QStringList{"A", "Ad"}));
     EXPECT_EQ(people::letters({"", " "}), (QStringList{"1", "2"}));
 }

@@ -2,10 +2,9 @@
 #include "unit/view/qt_application.h"
 #include "view/shelf_model.h"
 
-#include <gtest/gtest.h>
-
 #include <QFile>
 #include <QTemporaryDir>
+#include <gtest/gtest.h>
 
 using namespace bastewright;
 
