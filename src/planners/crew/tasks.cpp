@@ -1,5 +1,6 @@
 #include "planners/crew/tasks.h"
 
+#include "planners/crew/able.h"
 #include "planners/crew/words.h"
 
 #include <algorithm>
@@ -52,7 +53,7 @@ public:
         frontier_.clear();
         if (first >= 0)
             frontier_ = {first};
-        sortZones();
+        workable_ = workableZones(helpers_, plan, dots_, this->job().unit, out_.findings);
         countLifters();
         for (std::size_t k = 0; k < plan.passes.size(); ++k)
             pass(plan.passes[k], k == 0);
@@ -100,52 +101,6 @@ private:
         return id;
     }
 
-    /// Which zones somebody can work; says which nobody can, and what would cure it, pass by pass.
-    void sortZones() {
-        workable_.assign(plan_->zones.size(), false);
-        for (const Pass& p : plan_->passes) {
-            std::string unreached, unclosed;
-            std::optional<Length> reach;
-            for (std::size_t z = 0; z < plan_->zones.size(); ++z) {
-                const Zone& zone = plan_->zones[z];
-                if (zone.pass != p.number)
-                    continue;
-                const bool closes = !dots_ && !zone.points.empty();
-                if (!reachedBy(zone, p, {})) {
-                    unreached += words({unreached.empty() ? "" : ", ", zone.id});
-                    reach =
-                        std::max(reach, leastReach(workBox(zone), p.table, plan_->surface.closed));
-                } else if (closes && !reachedBy(zone, p, {.closes = true})) {
-                    unclosed += words({unclosed.empty() ? "" : ", ", zone.id});
-                } else {
-                    workable_[z] = true;
-                }
-            }
-            const std::string where =
-                words({plan_->name, ", pass ", std::to_string(p.number), ": "});
-            if (!unreached.empty())
-                stop(
-                    "/helpers",
-                    words({where, "nobody reaches all of zone ", unreached, " from an open side."}),
-                    reach ? words({"A helper who reaches ",
-                                   format(*reach + Length::inch64ths(7), job().unit),
-                                   ", or a table open on more sides."})
-                          : "Move the table away from a wall: no side of it is open.");
-            if (!unclosed.empty())
-                stop("/helpers",
-                     words({where, "nobody who closes pins reaches zone ", unclosed, "."}),
-                     "Let somebody who reaches it close pins.");
-        }
-    }
-
-    bool reachedBy(const Zone& zone, const Pass& pass, const Needs& needs) const {
-        const SurfacePlan& s = plan_->surface;
-        const Rect box = workBox(zone);
-        return std::ranges::any_of(helpers_, [&](const Helper& h) {
-            return may(h, needs) && !sidesFor(box, pass.table, s.closed, h.reach, !s.floor).empty();
-        });
-    }
-
     void stop(std::string field, std::string text, std::string cure) {
         out_.findings.push_back(
             {Finding::Level::stop, std::move(field), std::move(text), std::move(cure)});
@@ -191,7 +146,7 @@ private:
             return false;
         }
         for (const Pass& p : plan_->passes)
-            if (p.number == passNumber && reachedBy(zone, p, {.irons = true}))
+            if (p.number == passNumber && anyReach(helpers_, *plan_, p, zone, {.irons = true}))
                 return true;
         once("/helpers",
              words({plan_->name, ", pass ", std::to_string(passNumber),
@@ -336,11 +291,6 @@ private:
 };
 
 } // namespace
-
-bool may(const Helper& helper, const Needs& needs) {
-    return (!needs.lifts || (helper.lifts && !helper.seated)) && (!needs.irons || helper.irons) &&
-           (!needs.closes || helper.closes) && (!needs.afoot || !helper.seated);
-}
 
 Drafts draftTasks(const Session& session, const std::vector<Helper>& helpers,
                   const std::vector<QuiltPlan>& quilts, const DraftOptions& options) {

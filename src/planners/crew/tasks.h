@@ -1,17 +1,10 @@
 #pragma once
 
-#include "planners/crew/reach.h"
+#include "planners/crew/able.h"
 #include "planners/crew/times.h"
 
 /// What has to be done, before anybody is named (docs/computation/crew.md, "Tasks").
 namespace bastewright::crew {
-
-/// What a person must be able to do to take part.
-struct Needs {
-    bool lifts = false, irons = false, closes = false, reach = false;
-    bool afoot = false; ///< walks round the table: not for seated people where others can do it
-    auto operator<=>(const Needs&) const = default;
-};
 
 struct TaskDraft {
     TaskKind kind = TaskKind::placeOpen;
@@ -39,8 +32,5 @@ struct Drafts {
 
 Drafts draftTasks(const Session& session, const std::vector<Helper>& helpers,
                   const std::vector<QuiltPlan>& quilts, const DraftOptions& options = {});
-
-/// True where a helper may take part in a task, reach aside.
-bool may(const Helper& helper, const Needs& needs);
 
 } // namespace bastewright::crew

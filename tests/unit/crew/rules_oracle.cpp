@@ -147,7 +147,7 @@ private:
 
     void place(const Task& t) {
         const Zone* z = zoneOf(t);
-        if (t.people.size() != 1 || t.places.size() != 1 || !z)
+        if (t.people.size() != 1 || t.places.size() != 1 || !z || !helper(t.people[0]))
             return say(t, "zone work has one person, one place, one zone");
         const StandingPlace& s = t.places.front();
         const Pass& p = passOf(t);
@@ -258,10 +258,14 @@ private:
             const bool first = &p == &q.passes.front();
             const auto lead = some(job, p.number, first ? TaskKind::layTop : TaskKind::shift);
             expect(lead.size() == 1, q.name + ": one lay or shift a pass");
+            if (lead.empty())
+                return;
             if (first) {
                 const auto backing = some(job, p.number, TaskKind::layBacking);
                 const auto batting = some(job, p.number, TaskKind::layBatting);
                 expect(backing.size() == 1 && batting.size() == 1, q.name + ": layers are laid");
+                if (backing.empty() || batting.empty())
+                    return;
                 before(backing, batting);
                 before(batting, lead);
                 for (const auto* t : {backing.front(), batting.front(), lead.front()})
@@ -290,6 +294,8 @@ private:
         const int last = q.passes.back().number;
         const auto over = some(job, last, TaskKind::handOver);
         expect(over.size() == 1, q.name + ": handed over once");
+        if (over.empty())
+            return;
         for (const Task& t : plan_.tasks)
             if (t.job == job && &t != over.front() && t.end > over.front()->start)
                 say(t, "goes on after the quilt was handed over");

@@ -1,0 +1,94 @@
+#include "unit/crew/made_session.h"
+#include "unit/crew/rules_oracle.h"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+#include <functional>
+
+using namespace bastewright;
+
+/// The oracle is worth something only if it sees a broken plan.
+namespace {
+
+struct Spoiling {
+    const char* what;
+    std::function<void(CrewPlan&)> spoil;
+};
+
+Task& first(CrewPlan& plan, TaskKind kind, int pass = 1) {
+    return *std::ranges::find_if(plan.tasks,
+                                 [&](const Task& t) { return t.kind == kind && t.pass == pass; });
+}
+
+TEST(Oracle, SeesEveryKindOfSpoiltPlan) {
+    made::Afternoon a;
+    a.session.setting.helpers = made::helpers(4);
+    a.session.setting.helpers[3].closes = false;
+    a.session.setting.helpers[2].lifts = false;
+    made::addQuilt(a.session, a.quilts, {});
+    const CrewPlan good = planCrew(a.session, a.quilts);
+    ASSERT_THAT(made::brokenRules(a.session, a.quilts, good), testing::IsEmpty());
+    const Spoiling rows[]{
+        {"somebody unknown", [](CrewPlan& p) { first(p, TaskKind::placeOpen).people = {"Eve"}; }},
+        {"closes who does not",
+         [](CrewPlan& p) { first(p, TaskKind::closePins).people = {"Dot"}; }},
+        {"lifts who does not",
+         [](CrewPlan& p) {
+             first(p, TaskKind::shift, 2).people = {"Ada", "Cai"};
+         }},
+        {"alone at a lift", [](CrewPlan& p) { first(p, TaskKind::shift, 2).people = {"Ada"}; }},
+        {"nobody's place", [](CrewPlan& p) { first(p, TaskKind::placeOpen).places.clear(); }},
+        {"out of reach",
+         [](CrewPlan& p) {
+             Task& t = first(p, TaskKind::placeOpen);
+             const Side side = t.places[0].side;
+             t.places[0].side = side == Side::head   ? Side::foot
+                                : side == Side::foot ? Side::head
+                                : side == Side::left ? Side::right
+                                                     : Side::left;
+         }},
+        {"beyond the table's end",
+         [](CrewPlan& p) {
+             Interval& i = first(p, TaskKind::placeOpen).places[0].along;
+             i = {i.lo - Length::inches(60), i.hi - Length::inches(60)};
+         }},
+        {"before the layers lie", [](CrewPlan& p) { first(p, TaskKind::placeOpen).start = {}; }},
+        {"closed before smoothing",
+         [](CrewPlan& p) {
+             Task& t = first(p, TaskKind::closePins);
+             t.start -= Seconds{3'000};
+             t.end -= Seconds{3'000};
+         }},
+        {"a zone forgotten",
+         [](CrewPlan& p) {
+             std::erase_if(p.tasks, [id = first(p, TaskKind::closePins).id](const Task& t) {
+                 return t.id == id;
+             });
+         }},
+        {"the wrong finish", [](CrewPlan& p) { p.finish += Seconds{1}; }},
+        {"a bound that is none", [](CrewPlan& p) { p.bound = p.finish + Seconds{1}; }},
+        {"two tasks of one id", [](CrewPlan& p) { p.tasks[1].id = p.tasks[0].id; }},
+        {"out of order", [](CrewPlan& p) { std::swap(p.tasks.front(), p.tasks.back()); }},
+    };
+    for (const Spoiling& row : rows) {
+        CrewPlan spoilt = good;
+        row.spoil(spoilt);
+        EXPECT_THAT(made::brokenRules(a.session, a.quilts, spoilt),
+                    testing::Not(testing::IsEmpty()))
+            << row.what;
+    }
+}
+
+TEST(Stop, EndsTheSearchWithAGoodPlan) {
+    made::Afternoon a;
+    a.session.setting.helpers = made::helpers(6);
+    for (int q = 0; q < 4; ++q)
+        made::addQuilt(a.session, a.quilts, {.across = 3, .surface = 1 + q % 2});
+    std::stop_source source;
+    source.request_stop();
+    const CrewPlan plan = planCrew(a.session, a.quilts, {.effort = 50}, source.get_token());
+    EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), testing::IsEmpty());
+}
+
+} // namespace
