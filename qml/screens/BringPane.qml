@@ -6,68 +6,78 @@ import Bastewright.Theme
 import Bastewright.View
 
 // What the session needs, what is on hand, what is to be bought.
-ListView {
+Flickable {
     id: pane
 
     required property PlanPresenter plan
 
     objectName: "bring"
-    model: plan.supplies
+    contentHeight: column.implicitHeight
     clip: true
-    spacing: Theme.gap * 0.6
     boundsBehavior: Flickable.StopAtBounds
 
-    header: Column {
-        width: pane.width
-        spacing: Theme.gap
-        bottomPadding: Theme.gap
-
-        Words {
-            width: parent.width
-            text: pane.plan.suppliesText
-            font.bold: true
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: pane.plan.backingText
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: pane.plan.battingText
-        }
-    }
-    delegate: Patch {
-        id: row
-
-        required property string item
-        required property string need
-        required property string have
-        required property string buy
-        required property string unit
-        required property bool lacking
+    Column {
+        id: column
 
         width: pane.width
-        height: lines.implicitHeight + 2 * Theme.gap
-        color: row.lacking ? Theme.warn : Theme.paper
+        spacing: Theme.gap * 0.6
 
         Column {
-            id: lines
-
-            x: Theme.gap
-            y: Theme.gap
-            width: parent.width - 2 * Theme.gap
+            width: pane.width
+            spacing: Theme.gap
+            bottomPadding: Theme.gap
 
             Words {
                 width: parent.width
-                text: row.unit === "" ? row.item : qsTr("%1 (%2)").arg(row.item).arg(row.unit)
+                text: pane.plan.suppliesText
                 font.bold: true
             }
             Words {
                 width: parent.width
-                text: row.lacking ? qsTr("need %1, have %2: buy %3").arg(row.need).arg(row.have).arg(row.buy)
-                                : qsTr("need %1, have %2").arg(row.need).arg(row.have)
+                visible: text !== ""
+                text: pane.plan.backingText
+            }
+            Words {
+                width: parent.width
+                visible: text !== ""
+                text: pane.plan.battingText
+            }
+        }
+        Repeater {
+            model: pane.plan.supplies
+
+            Patch {
+                id: row
+
+                required property string item
+                required property string need
+                required property string have
+                required property string buy
+                required property string unit
+                required property bool lacking
+
+                width: pane.width
+                height: lines.implicitHeight + 2 * Theme.gap
+                color: row.lacking ? Theme.warn : Theme.paper
+
+                Column {
+                    id: lines
+
+                    x: Theme.gap
+                    y: Theme.gap
+                    width: parent.width - 2 * Theme.gap
+
+                    Words {
+                        width: parent.width
+                        text: row.unit === "" ? row.item : qsTr("%1 (%2)").arg(row.item).arg(row.unit)
+                        font.bold: true
+                    }
+                    Words {
+                        width: parent.width
+                        text: row.lacking ? qsTr("need %1, have %2: buy %3").arg(row.need).arg(row.have).arg(row.buy)
+                                        : qsTr("need %1, have %2").arg(row.need).arg(row.have)
+                    }
+                }
             }
         }
     }

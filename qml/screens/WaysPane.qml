@@ -6,96 +6,106 @@ import Bastewright.Theme
 import Bastewright.View
 
 // Every way the passes can be done, with what it costs and why it was or was not taken.
-ListView {
+Flickable {
     id: pane
 
     required property PlanPresenter plan
 
     objectName: "ways"
-    model: plan.alternatives
+    contentHeight: column.implicitHeight
     clip: true
-    spacing: Theme.gap
     boundsBehavior: Flickable.StopAtBounds
 
-    delegate: Patch {
-        id: row
-
-        required property string surface
-        required property string start
-        required property string orientation
-        required property int passes
-        required property string time
-        required property string largestShift
-        required property bool chosen
-        required property bool workable
-        required property string why
+    Column {
+        id: column
 
         width: pane.width
-        height: lines.implicitHeight + 2 * Theme.gap
-        border.width: chosen ? Theme.line * 2.5 : Theme.line
-        border.color: chosen ? Theme.accent : Theme.edge
-
-        Column {
-            id: lines
-
-            x: Theme.gap
-            y: Theme.gap
-            width: parent.width - 2 * Theme.gap
-            spacing: Theme.gap * 0.4
-
-            Row {
-                spacing: Theme.gap
-                visible: row.chosen
-
-                Glyph {
-                    name: "check"
-                    color: Theme.accent
-                    width: Theme.text * 1.2
-                    height: width
-                }
-                Words {
-                    text: qsTr("This is the plan")
-                    font.bold: true
-                }
-            }
-            Words {
-                width: parent.width
-                text: row.passes === 1 ? qsTr("1 pass, %1").arg(row.time) : qsTr("%1 passes, %2").arg(row.passes).arg(row.time)
-                font.pixelSize: Theme.large
-                font.bold: true
-            }
-            Words {
-                width: parent.width
-                text: qsTr("%1, %2. %3.").arg(row.surface).arg(row.orientation).arg(row.start)
-            }
-            Words {
-                width: parent.width
-                visible: row.why !== ""
-                text: row.why
-                quiet: true
-            }
-        }
-    }
-    footer: Column {
-        width: pane.width
-        topPadding: Theme.gap
         spacing: Theme.gap
 
-        Words {
-            visible: pane.plan.help.count > 0
-            width: parent.width
-            text: qsTr("What would help most")
-            font.bold: true
-        }
         Repeater {
-            model: pane.plan.help
+            model: pane.plan.alternatives
 
-            Words {
-                required property string change
-                required property string gain
+            Patch {
+                id: row
+
+                required property string surface
+                required property string start
+                required property string orientation
+                required property int passes
+                required property string time
+                required property string largestShift
+                required property bool chosen
+                required property bool workable
+                required property string why
 
                 width: pane.width
-                text: qsTr("%1: %2").arg(change).arg(gain)
+                height: lines.implicitHeight + 2 * Theme.gap
+                border.width: chosen ? Theme.line * 2.5 : Theme.line
+                border.color: chosen ? Theme.accent : Theme.edge
+
+                Column {
+                    id: lines
+
+                    x: Theme.gap
+                    y: Theme.gap
+                    width: parent.width - 2 * Theme.gap
+                    spacing: Theme.gap * 0.4
+
+                    Row {
+                        spacing: Theme.gap
+                        visible: row.chosen
+
+                        Glyph {
+                            name: "check"
+                            color: Theme.accent
+                            width: Theme.text * 1.2
+                            height: width
+                        }
+                        Words {
+                            text: qsTr("This is the plan")
+                            font.bold: true
+                        }
+                    }
+                    Words {
+                        width: parent.width
+                        text: row.passes === 1 ? qsTr("1 pass, %1").arg(row.time) : qsTr("%1 passes, %2").arg(row.passes).arg(row.time)
+                        font.pixelSize: Theme.large
+                        font.bold: true
+                    }
+                    Words {
+                        width: parent.width
+                        text: qsTr("%1, %2. %3.").arg(row.surface).arg(row.orientation).arg(row.start)
+                    }
+                    Words {
+                        width: parent.width
+                        visible: row.why !== ""
+                        text: row.why
+                        quiet: true
+                    }
+                }
+            }
+        }
+        Column {
+            width: pane.width
+            topPadding: Theme.gap
+            spacing: Theme.gap
+
+            Words {
+                visible: pane.plan.help.count > 0
+                width: parent.width
+                text: qsTr("What would help most")
+                font.bold: true
+            }
+            Repeater {
+                model: pane.plan.help
+
+                Words {
+                    required property string change
+                    required property string gain
+
+                    width: pane.width
+                    text: qsTr("%1: %2").arg(change).arg(gain)
+                }
             }
         }
     }
