@@ -1,4 +1,6 @@
 #include "checker/geometry/distance.h"
+#include "checker/geometry/uncovered.h"
+#include "checker/rules/cover_radius.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
 
@@ -22,6 +24,12 @@ double kershner(double squareInches, double radius) {
     return squareInches / (radius * radius * 1.5 * std::numbers::sqrt3);
 }
 
+/// True where the others do not cover the top without this point.
+bool isNeeded(const QuiltView& v, std::vector<Point> all, Point point) {
+    all.erase(std::ranges::find(all, point));
+    return !uncovered(v.top, all, coverRadius(v.job.basting) + kFine, 1).empty();
+}
+
 } // namespace
 
 void pointsAngle(const QuiltView& v, Report& report) {
@@ -34,6 +42,8 @@ void pointsAngle(const QuiltView& v, Report& report) {
                     (isPins(v) ? "; 0 to 179 degrees are accepted." : "; a dot has direction 0."));
 }
 
+// Where seams are dense, points nearer to each other may be the only way; the plan then says so,
+// and neither of the two may be one that can be left out.
 void pointsApart(const QuiltView& v, Report& report) {
     std::vector<Point> all;
     for (const Zone& z : v.quilt.zones)
@@ -41,14 +51,16 @@ void pointsApart(const QuiltView& v, Report& report) {
             all.push_back(p.at);
     std::sort(all.begin(), all.end());
     const Length least = v.job.basting.spacing / 2;
+    const bool said = v.says("/basting/spacing", Finding::Level::warn);
     for (auto a = all.begin(); a != all.end(); ++a)
         for (auto b = std::next(a); b != all.end() && b->x - a->x < least; ++b) {
             const Length apart = distance(*a, *b);
-            if (apart < least - kFine)
-                report.add(v.label() + ": the points at " + place(*a, v.plan.unit) + " and " +
-                           place(*b, v.plan.unit) + " are " + figure(apart, v.plan.unit) +
-                           " apart; half the spacing, " + figure(least, v.plan.unit) +
-                           ", is the least.");
+            if (apart >= least - kFine || (said && isNeeded(v, all, *a) && isNeeded(v, all, *b)))
+                continue;
+            report.add(v.label() + ": the points at " + place(*a, v.plan.unit) + " and " +
+                       place(*b, v.plan.unit) + " are " + figure(apart, v.plan.unit) +
+                       " apart; half the spacing, " + figure(least, v.plan.unit) +
+                       ", is the least" + (said ? ", and one of them can be left out." : "."));
         }
 }
 

@@ -85,6 +85,22 @@ std::vector<Spoiled> spoiledPoints() {
         {"TwoPinsAreTooClose",
          {"points.apart"},
          [](Good& g) { pointAt(g, 3.5_in, 1_in).at.x = 3.25_in; }},
+        {"TwoPinsAreTooCloseAsThePlanSays",
+         {},
+         [](Good& g) {
+             pointAt(g, 3.5_in, 1_in).at.x = 3.25_in;
+             g.plan.findings.push_back(
+                 {Finding::Level::warn, "/basting/spacing", "No other way.", ""});
+         }},
+        {"OneOfTwoPinsThatAreTooCloseCanBeLeftOut",
+         {"points.apart"},
+         [](Good& g) {
+             g.zone("B2").points.push_back(g.zone("B2").points.back());
+             g.zone("B2").points.back().at.x -= 0.25_in;
+             g.plan.supplies.front().need += 2;
+             g.plan.findings.push_back(
+                 {Finding::Level::warn, "/basting/spacing", "No other way.", ""});
+         }},
         {"APinPointsHalfATurnRound",
          {"points.angle"},
          [](Good& g) { pointAt(g, 3.5_in, 1_in).angle = 180; }},
