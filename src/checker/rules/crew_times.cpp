@@ -38,7 +38,7 @@ double secondsAPoint(TaskKind kind) {
     }
 }
 
-/// Seconds a task of a whole pass takes at pace 1; nothing is known of folding and turning.
+/// Seconds a task of a whole pass takes at pace 1; nothing is known of turning.
 double secondsOfPass(const Pass& p, TaskKind kind) {
     int clamps = 0;
     for (const Hold& h : p.holds)
@@ -57,6 +57,11 @@ double secondsOfPass(const Pass& p, TaskKind kind) {
         return 90;
     case TaskKind::shift:
         return 180 + 2 * std::hypot(p.shift.dx.in(), p.shift.dy.in());
+    case TaskKind::foldBack:
+    case TaskKind::foldForward:
+        return 60 + squareFeet(p.field);
+    case TaskKind::cool:
+        return 120;
     case TaskKind::handOver:
         return 300;
     default:
@@ -74,8 +79,7 @@ void crewTimes(const PlanView& v, Report& report) {
         std::map<std::tuple<TaskKind, int, std::string>, double> given;
         for (const Task* t : quilt.tasks()) {
             // What goes with a zone besides its points is done at everybody's own pace.
-            const double settling =
-                t->kind == TaskKind::placeOpen || t->kind == TaskKind::closePins ? 15 : 0;
+            const double settling = isOfZone(t->kind) ? 15 : 0;
             given[{t->kind, t->pass, t->zone}] +=
                 (double(Seconds{t->end - t->start}.count()) - settling + 1) * pace(v, *t);
         }

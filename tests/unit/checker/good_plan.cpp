@@ -229,7 +229,7 @@ struct Work {
     Side side; ///< where both stand
 };
 
-/// At most 21 points in a zone: placing or closing takes 120 s, dots 126 s, pressing 168 s.
+/// At most 21 points in a zone: placing or closing takes 120 s, dots 141 s, pressing 183 s.
 Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, Seconds start) {
     Clock clock{out, job, start};
     const std::vector<Work> passes{
@@ -250,11 +250,11 @@ Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, S
             clock.together(smooth, w.pass, Seconds{78});
             rows(closePins, 120);
         } else {
-            clock.together(foldBack, w.pass, Seconds{60});
-            rows(dotLower, 126);
-            clock.together(foldForward, w.pass, Seconds{60});
-            rows(dotUpper, 126);
-            rows(press, 168);
+            clock.together(foldBack, w.pass, Seconds{70});
+            rows(dotLower, 141);
+            clock.together(foldForward, w.pass, Seconds{70});
+            rows(dotUpper, 141);
+            rows(press, 183);
             clock.together(cool, w.pass, Seconds{120}, 0);
         }
         clock.together(checkUnderside, w.pass, Seconds{90}, 1);
@@ -263,7 +263,7 @@ Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, S
         clock.together(turnOver, 3, Seconds{180});
         for (const Work& w : passes)
             for (const std::string& r : w.rows)
-                clock.row(press, w.pass, r, w.side, Seconds{168});
+                clock.row(press, w.pass, r, w.side, Seconds{183});
         clock.together(cool, 3, Seconds{120}, 0);
     }
     clock.together(handOver, 3, Seconds{300}, 1);

@@ -44,7 +44,7 @@ std::vector<Spoiled> spoiledTasks() {
              g.plan.finishBound = {};
          }},
         {"PinsArePressed",
-         {"crew.tasks"},
+         {"crew.tasks", "crew.times"},
          [](Good& g) { g.task("1.1 close-pins A2").kind = TaskKind::press; }},
         {"ThickBattingIsNotTurned",
          {"crew.tasks", "crew.order"},
@@ -76,7 +76,7 @@ std::vector<Spoiled> spoiledTasks() {
          {"crew.smoothed"},
          [](Good& g) { exchange(g, "1.1 place-open A3", "1.1 close-pins A2"); }},
         {"ThereIsNoTimeToCool",
-         {"crew.cooled"},
+         {"crew.cooled", "crew.times"},
          [](Good& g) {
              Task& cool = g.task("1.1 cool");
              cool.end = cool.start + Seconds{50};
