@@ -25,10 +25,13 @@ Flickable {
         editor: pane.editor
         section: pane.section
         onModelAboutToBeReset: pane.keep = pane.contentY
-        onModelReset: Qt.callLater(pane.restore)
+        onModelReset: afterwards.start()
     }
-    function restore() {
-        contentY = Math.max(0, Math.min(keep, contentHeight - height))
+    Timer {
+        id: afterwards
+
+        interval: 0
+        onTriggered: pane.contentY = Math.max(0, Math.min(pane.keep, pane.contentHeight - pane.height))
     }
 
     Flow {

@@ -1,3 +1,5 @@
+// Components for a Loader cannot be bound to their context in Qt 6.4, so ids in them look unqualified.
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Controls.Basic
 import Bastewright.Parts

@@ -16,11 +16,11 @@ FocusScope {
     signal comfortWanted
 
     Shortcut {
-        sequences: [StandardKey.Undo]
+        sequences: ["Ctrl+Z"]
         onActivated: screen.room.editor.undo()
     }
     Shortcut {
-        sequences: [StandardKey.Redo, "Ctrl+Y"]
+        sequences: ["Ctrl+Shift+Z", "Ctrl+Y"]
         onActivated: screen.room.editor.redo()
     }
     Shortcut {

@@ -1,3 +1,5 @@
+// Components for a Loader cannot be bound to their context in Qt 6.4, so ids in them look unqualified.
+// qmllint disable unqualified
 import QtQuick
 import Bastewright.Parts
 import Bastewright.Theme
@@ -11,7 +13,9 @@ FocusScope {
 
     // "" for the overview, else the pane that is open
     property string pane: ""
-    readonly property int section: ["quilt", "basting", "layers", "room", "people", "boxes"].indexOf(pane)
+    readonly property int section: pane === "quilt" ? FieldModel.Quilt : pane === "basting" ? FieldModel.Basting
+        : pane === "layers" ? FieldModel.Layers : pane === "room" ? FieldModel.Room
+        : pane === "people" ? FieldModel.People : pane === "boxes" ? FieldModel.Boxes : -1
     readonly property string heading: pane === "findings" ? qsTr("To watch")
         : pane === "ways" ? qsTr("Ways to do it") : pane === "bring" ? qsTr("To bring")
         : pane === "who" ? qsTr("Who does what") : pane === "pass" ? room.pass.title

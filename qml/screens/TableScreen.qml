@@ -18,11 +18,11 @@ FocusScope {
     signal comfortWanted
 
     Shortcut {
-        sequences: [StandardKey.Undo]
+        sequences: ["Ctrl+Z"]
         onActivated: screen.room.live.undo()
     }
     Shortcut {
-        sequences: [StandardKey.Redo, "Ctrl+Y"]
+        sequences: ["Ctrl+Shift+Z", "Ctrl+Y"]
         onActivated: screen.room.live.redo()
     }
     Shortcut {

@@ -93,7 +93,7 @@ struct AtTable : testing::Test {
         live.emplace(&*library, [this] { return now += 1000; });
         board.emplace(&*live);
     }
-    QString stage(const QString& zone) const {
+    QString stage(const QString& zone) {
         for (const auto& row : board->zones()->rows())
             if (row[0] == zone)
                 return row[4].toString();
