@@ -49,8 +49,10 @@ LayoutInput layoutInput(const PassRequest& request, const PassChoice& choice,
 /// The quickest of the shapes with the fewest passes, with its order.
 bool settle(const PassRequest& request, const SeamLines& seams, PassChoice& choice) {
     const LayoutInput in = layoutInput(request, choice, seams);
-    choice.leastPasses = leastPasses(in);
     const std::vector<Layout> all = layouts(in);
+    if (all.empty())
+        return false;
+    choice.leastPasses = leastPasses(in);
     bool found = false;
     for (const Layout& layout : all) {
         if (layout.areas.size() > all.front().areas.size())

@@ -77,6 +77,12 @@ TEST(Layouts, NoneWhereTheFieldIsNoLargerThanTheAnchor) {
     EXPECT_TRUE(layouts(input(80, 80, 60, 10)).empty());
 }
 
+TEST(Layouts, NoneWhereNothingIsWorkable) {
+    LayoutInput in = input(80, 80, 60, 40);
+    in.surface.field = {};
+    EXPECT_TRUE(layouts(in).empty());
+}
+
 TEST(Layouts, LeastPassesIsNeverAboveWhatIsFound) {
     for (int w = 36; w <= 120; w += 12)
         for (int l = 36; l <= 120; l += 12)
