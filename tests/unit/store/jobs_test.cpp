@@ -30,7 +30,8 @@ TEST(Jobs, ANewLibraryIsEmptyAndMakesItsFolder) {
 TEST(Jobs, AreKeptAcrossOpenings) {
     Folder f;
     JobId id = 0;
-    const std::string text{"{\"name\":\"Zo\xc3\xab\"}\n\0 with a zero byte", 36};
+    using namespace std::string_literals;
+    const auto text = "{\"name\":\"Zo\xc3\xab\"}\n\0 with a zero byte"s;
     {
         auto [library, _] = opened(f.file());
         id = library.addJob("Zoë's quilt", text).value();
