@@ -20,23 +20,24 @@ Sheet {
     Grid {
         id: halves
 
-        readonly property real half: columns === 2 ? (width - spacing) / 2 : width
+        // Four keys abreast, each of a finger's size at the table.
+        readonly property real keys: 4 * Theme.tableTarget + 3 * Theme.gap
 
         width: parent.width
-        columns: width > Theme.tableTarget * 8 ? 2 : 1
+        columns: width > keys * 1.9 ? 2 : 1
         spacing: Theme.gap
 
         NumberPad {
             id: pad
 
-            width: halves.half
+            width: halves.columns === 2 ? halves.keys : halves.width
             mode: "count"
             least: Theme.tableTarget
             size: Theme.tableText
             onAccepted: sheet.back()
         }
         Column {
-            width: halves.half
+            width: halves.columns === 2 ? halves.width - halves.keys - halves.spacing : halves.width
             spacing: Theme.gap
 
             TableWords {

@@ -35,6 +35,7 @@ RowLayout {
         fontSizeMode: Text.Fit
     }
     Press {
+        Layout.minimumWidth: implicitWidth
         objectName: "undo"
         glyph: "undo"
         enabled: header.room.editor.canUndo
@@ -43,6 +44,7 @@ RowLayout {
         onClicked: header.room.editor.undo()
     }
     Press {
+        Layout.minimumWidth: implicitWidth
         objectName: "redo"
         glyph: "redo"
         enabled: header.room.editor.canRedo
@@ -56,6 +58,7 @@ RowLayout {
         onClicked: header.comfortWanted()
     }
     Press {
+        Layout.minimumWidth: implicitWidth
         objectName: "sheets"
         glyph: "sheet"
         text: header.roomy ? qsTr("Sheets") : ""
@@ -64,6 +67,7 @@ RowLayout {
         onClicked: header.room.writeSheets()
     }
     Press {
+        Layout.minimumWidth: implicitWidth
         objectName: "toTable"
         main: true
         glyph: "start"

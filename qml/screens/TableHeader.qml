@@ -4,8 +4,9 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// Where the session stands, and what is reached for most: turn, undo, more.
-RowLayout {
+// Where the session stands, and what is reached for most: turn, undo, more. Upright the words go
+// below the buttons.
+GridLayout {
     id: header
 
     required property Workroom room
@@ -13,22 +14,38 @@ RowLayout {
     signal moreWanted
     signal hintWanted
 
-    spacing: Theme.gap
+    readonly property bool narrow: width < 24 * Theme.tableText
+
+    columns: 6
+    columnSpacing: Theme.gap
+    rowSpacing: Theme.gap * 0.5
 
     TablePress {
+        Layout.row: 0
+        Layout.column: 0
         objectName: "leaveTable"
         plain: true
         glyph: "back"
         Accessible.name: qsTr("To the plan")
         onClicked: header.room.backToPlan()
     }
-    Column {
+    Item {
+        Layout.row: 0
+        Layout.column: 1
         Layout.fillWidth: true
-        Layout.preferredWidth: 1 // what the buttons leave
+        visible: header.narrow
+    }
+    ColumnLayout {
+        Layout.row: header.narrow ? 1 : 0
+        Layout.column: header.narrow ? 0 : 1
+        Layout.columnSpan: header.narrow ? 6 : 1
+        Layout.fillWidth: true
+        spacing: 0
 
         TableWords {
             objectName: "passText"
-            width: parent.width
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1 // what the buttons leave
             text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.progressText)
             font.bold: true
             lineHeightMode: Text.FixedHeight
@@ -36,7 +53,8 @@ RowLayout {
         }
         TableWords {
             objectName: "finishText"
-            width: parent.width
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
             visible: text !== ""
             text: header.room.live.finishText
             lineHeightMode: Text.FixedHeight
@@ -44,6 +62,8 @@ RowLayout {
         }
     }
     TablePress {
+        Layout.row: 0
+        Layout.column: 2
         objectName: "hint"
         visible: header.room.live.nudge !== ""
         glyph: "warn"
@@ -51,11 +71,15 @@ RowLayout {
         onClicked: header.hintWanted()
     }
     TablePress {
+        Layout.row: 0
+        Layout.column: 3
         glyph: "turn"
         Accessible.name: qsTr("Turn the picture of the table")
         onClicked: header.room.comfort.turn += 1
     }
     TablePress {
+        Layout.row: 0
+        Layout.column: 4
         objectName: "tableUndo"
         glyph: "undo"
         enabled: header.room.live.canUndo
@@ -63,6 +87,8 @@ RowLayout {
         onClicked: header.room.live.undo()
     }
     TablePress {
+        Layout.row: 0
+        Layout.column: 5
         objectName: "more"
         glyph: "down"
         Accessible.name: qsTr("More")

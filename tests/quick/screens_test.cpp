@@ -19,8 +19,9 @@ QGuiApplication& application() {
     static char* argv[] = {name, nullptr};
     qputenv("QT_QPA_PLATFORM", "offscreen");
     prepareWindow();
-    static QGuiApplication app{argc, argv};
-    return app;
+    // Left to the system at exit: fonts and platform must outlive whatever else is static.
+    static auto* const app = new QGuiApplication{argc, argv};
+    return *app;
 }
 
 struct Device {

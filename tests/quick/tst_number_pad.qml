@@ -33,7 +33,7 @@ Item {
             accepted.clear()
         }
         function keyOf(item, text) {
-            if (item.Accessible && item.modelData === text && item.visible)
+            if (item.modelData === text && item.visible)
                 return item
             for (const child of item.children) {
                 const found = keyOf(child, text)

@@ -117,7 +117,7 @@ def main(executable):
         program.kill()
 
         program = Program(executable, display, home)
-        program.wait_for("step")  # back at the table, not on the shelf
+        program.wait_for("tableUndo")  # back at the table, not on the shelf
         assert zones(program) == first
         assert events(home) == stored
         program.tap("tableUndo")  # takes back the tick before: the second zone is waiting again
