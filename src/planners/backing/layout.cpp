@@ -157,6 +157,8 @@ private:
         l.bought = std::accumulate(buy_.begin(), buy_.end(), Length{});
         l.cost = cost;
         l.waste = area - across_.in() * height_.in();
+        if (l.column && l.column->fabric < 0) // its cloth is nobody's count
+            l.waste += (l.column->width - 2 * rules.seam).in() * height_.in();
         l.seams = seams;
         l.cloths = std::popcount(used) + (l.column && l.column->fabric < 0);
         sink_.offer(l);

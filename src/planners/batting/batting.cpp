@@ -12,9 +12,11 @@ namespace {
 using namespace batting;
 
 constexpr std::size_t kMostPieces = 20;
-// Pairs of sub-assemblies looked at: about a second at the most, for joins of whole pieces and for
-// each attempt to rescue a job that has none.
-constexpr std::uint64_t kWork = 40'000'000, kRescueWork = 10'000'000;
+constexpr std::size_t kMostSplit =
+    13; ///< of larger pools, hardly a split is tried before work runs out
+// Steps of the search, about half a second, for joins of whole pieces, and for each attempt to
+// rescue a job that has none.
+constexpr std::uint64_t kWork = 40'000'000, kRescueWork = 20'000'000;
 
 class Planner {
 public:
@@ -135,9 +137,16 @@ private:
     BattingOutcome fromPieces() {
         const Pool pool = poolOf(batting_, needed_, unit_, kMostPieces, out_.findings);
         BestJoin join = bestJoin(pool, seams_, kWork);
-        if (join.layout)
+        if (join.layout) {
+            if (!join.proven)
+                out_.findings.push_back(
+                    {Finding::Level::note, "/batting/pieces",
+                     "there are too many pieces to try all joins; there may be a way with fewer",
+                     ""});
             return joined(pool, *join.layout, {});
-        if (auto rescue = splitOne(pool, seams_, kRescueWork))
+        }
+        const bool few = pool.blanks.size() <= kMostSplit;
+        if (auto rescue = few ? splitOne(pool, seams_, kRescueWork) : std::nullopt)
             return joined(rescue->pool, rescue->layout, {rescue->split});
         return notEnough(pool, join.proven);
     }

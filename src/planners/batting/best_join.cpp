@@ -8,7 +8,8 @@ namespace {
 
 constexpr std::size_t kMostTrees = 2000;
 constexpr Variant kVariants = 48;
-constexpr int kMoreJoins = 2; ///< worth making so that no four corners meet
+constexpr std::size_t kBeam = 150; ///< subsets of each size, where all are too many
+constexpr int kMoreJoins = 2;      ///< worth making so that no four corners meet
 
 bool nicer(const JoinLayout& a, const JoinLayout& b) {
     return std::tie(a.corners, a.alongSeams, a.joined) <
@@ -68,18 +69,23 @@ std::optional<int> fewestPieces(const Pool& pool, int most, std::uint64_t& work)
 
 BestJoin bestJoin(const Pool& pool, const std::vector<Segment>& backingSeams, std::uint64_t work) {
     BestJoin out;
-    JoinSearch search{problemOf(pool), work};
+    JoinSearch exact{problemOf(pool), work}, narrow{problemOf(pool), work, kBeam};
+    JoinSearch* search = &exact;
     const int all = int(pool.blanks.size());
     int last = all;
-    for (int k = std::max(1, search.leastByArea()); k <= last; ++k) {
-        const Possible possible = search.possible(k);
-        if (possible == Possible::unknown) {
+    for (int k = std::max(1, exact.leastByArea()); k <= last; ++k) {
+        Possible possible = search->possible(k);
+        if (possible == Possible::unknown && out.proven) {
+            // Too many pieces for all subsets: go on with the best of each size.
+            if (out.layout)
+                break;
             out.proven = false;
-            break;
+            search = &narrow;
+            possible = search->possible(k);
         }
-        if (possible == Possible::no)
+        if (possible != Possible::yes)
             continue;
-        std::optional<JoinLayout> layout = bestOf(search, pool, backingSeams);
+        std::optional<JoinLayout> layout = bestOf(*search, pool, backingSeams);
         if (!layout) {
             out.proven = false;
             continue;

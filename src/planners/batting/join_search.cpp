@@ -17,14 +17,18 @@ constexpr double kAreaSlack = 1 - 1e-12;
 /// found by the length of their edge.
 constexpr double kTight = 0.02;
 
+/// Looking a subset up costs as much as so many other steps (measured).
+constexpr std::uint64_t kWorkToOpen = 12;
+
 /// Nodes put on trees, for each tree asked for, before the showing of trees stops short.
 constexpr std::size_t kStepsPerTree = 500;
 
 } // namespace
 
-JoinSearch::JoinSearch(JoinProblem problem, std::uint64_t work)
+JoinSearch::JoinSearch(JoinProblem problem, std::uint64_t work, std::size_t beam)
     : problem_{std::move(problem)}
     , work_{work}
+    , beam_{beam}
     , target_{problem_.target.width.nm(), problem_.target.length.nm()} {
     assert(problem_.items.size() <= kMostItems);
     targetArea_ = double(target_.width) * double(target_.length) * kAreaSlack;
@@ -154,6 +158,7 @@ bool JoinSearch::combineAll(int size, int i, int others, bool prune) {
             const double floor = prune ? targetArea_ - joined.rest : 0;
             if (used < floor)
                 continue;
+            work_ -= std::min<std::uint64_t>(work_, kWorkToOpen + a.front.size() + b.front.size());
             const auto offer = [&](Box box) {
                 box = {std::min(box.width, target_.width), std::min(box.length, target_.length)};
                 if (double(box.width) * double(box.length) >= floor)
@@ -209,6 +214,17 @@ bool JoinSearch::combineTight(int size, int i, int others, bool beside) {
 /// Forgets subsets that kept nothing and sorts the rest for `combineTight`.
 void JoinSearch::close(Level& level) {
     std::erase_if(level.sets, [](const Set& s) { return s.front.empty(); });
+    if (beam_ > 0 && level.sets.size() > beam_) {
+        narrowed_ = true;
+        const auto waste = [](const Set& s) {
+            double most = 0;
+            for (const Box& b : s.front)
+                most = std::max(most, double(b.width) * double(b.length));
+            return (s.used - most) / s.used;
+        };
+        std::ranges::stable_sort(level.sets, {}, waste);
+        level.sets.resize(beam_);
+    }
     level.index.clear();
     for (std::size_t i = 0; i < level.sets.size(); ++i) {
         level.index[level.sets[i].key] = i;
@@ -223,6 +239,7 @@ void JoinSearch::close(Level& level) {
 
 bool JoinSearch::build(int pieces, bool prune) {
     levels_.assign(std::size_t(pieces) + 1, {});
+    narrowed_ = false;
     spare_ = largest_[std::size_t(pieces)] - targetArea_;
     const bool tight = prune && spare_ < kTight * targetArea_;
     for (std::size_t t = 0; t < types_.size(); ++t)
@@ -252,7 +269,9 @@ Possible JoinSearch::possible(int pieces) {
         for (const Box& b : s.front)
             if (b.width >= target_.width && b.length >= target_.length)
                 full_.push_back(s.key);
-    return full_.empty() ? Possible::no : Possible::yes;
+    if (!full_.empty())
+        return Possible::yes;
+    return narrowed_ ? Possible::unknown : Possible::no;
 }
 
 const JoinSearch::Set* JoinSearch::find(Key key) const {

@@ -39,8 +39,10 @@ class JoinSearch {
 public:
     static constexpr std::size_t kMostItems = 32;
 
-    /// `work`: pairs of subsets looked at before it gives up with `unknown`.
-    JoinSearch(JoinProblem problem, std::uint64_t work);
+    /// `work`: steps (pairs of subsets looked at, rectangles joined) before it gives up with
+    /// `unknown`. `beam`: where above zero, only so many subsets of each size are kept, those that
+    /// waste least; what it then finds is good, but what it does not find is unknown.
+    JoinSearch(JoinProblem problem, std::uint64_t work, std::size_t beam = 0);
 
     /// Can so many pieces, all used, be joined to hold the target?
     Possible possible(int pieces);
@@ -116,6 +118,8 @@ private:
 
     JoinProblem problem_;
     std::uint64_t work_;
+    const std::size_t beam_;
+    bool narrowed_ = false; ///< the beam left something out
     Box target_{};
     double targetArea_ = 0, total_ = 0;
     double spare_ = 0;            ///< most area that joins of the pieces in hand may waste

@@ -1,0 +1,100 @@
+#include "planners/proof/proof.h"
+
+#include <gmock/gmock.h>
+
+#include <random>
+
+namespace bastewright {
+namespace {
+
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+/// A top of 88 × 112 in, batting asked for with 2 in over on every side, backing with 4.
+Job harbour() {
+    Job job;
+    job.top.width = {88_in};
+    job.top.length = {112_in};
+    return job;
+}
+
+LayerSizes sizes(Size batting, Size backing) {
+    return {{88_in, 112_in}, batting, backing};
+}
+
+TEST(Proof, AsAskedIsFine) {
+    EXPECT_THAT(proveSizes(harbour(), sizes({92_in, 116_in}, {96_in, 120_in})), IsEmpty());
+}
+
+TEST(Proof, HalfOfTheOverageIsStillFine) {
+    EXPECT_THAT(proveSizes(harbour(), sizes({90_in, 114_in}, {92_in, 116_in})), IsEmpty());
+}
+
+TEST(Proof, OverageIsPerSideAndNeverInTotal) {
+    // 4 in more in all is 2 on each side: half of the 4 asked for, not all of it.
+    const Findings out = proveSizes(harbour(), sizes({92_in, 116_in}, {91_in, 120_in}));
+    ASSERT_EQ(out.size(), 1u);
+    EXPECT_EQ(out[0].level, Finding::Level::warn);
+    EXPECT_THAT(out[0].text, HasSubstr("1 1/2 in to spare on each side"));
+    EXPECT_THAT(out[0].text, HasSubstr("4 in was asked for"));
+}
+
+TEST(Proof, JustUnderHalfWarnsAndNamesTheSmallestCure) {
+    const Findings out =
+        proveSizes(harbour(), sizes({92_in, 116_in}, {92_in - Length::inch64ths(8), 120_in}));
+    ASSERT_EQ(out.size(), 1u);
+    EXPECT_EQ(out[0].level, Finding::Level::warn);
+    EXPECT_THAT(out[0].cure, HasSubstr("1/8 in more for half of the overage"));
+}
+
+TEST(Proof, JustAsLargeAsTheTopIsAWarning) {
+    const Findings out = proveSizes(harbour(), sizes({88_in, 116_in}, {96_in, 120_in}));
+    ASSERT_EQ(out.size(), 1u);
+    EXPECT_EQ(out[0].level, Finding::Level::warn);
+}
+
+TEST(Proof, SmallerThanTheTopStops) {
+    const Findings out = proveSizes(harbour(), sizes({92_in, 111_in}, {96_in, 120_in}));
+    ASSERT_EQ(out.size(), 1u);
+    EXPECT_EQ(out[0].level, Finding::Level::stop);
+    EXPECT_THAT(out[0].text, HasSubstr("1 in too little"));
+    EXPECT_THAT(out[0].cure, HasSubstr("3 in more"));
+    EXPECT_THAT(out[0].cure, HasSubstr("116 in in all"));
+}
+
+TEST(Proof, NamesTheFieldThatWasMeasured) {
+    Job job = harbour();
+    job.backing.width = 87_in;
+    const Findings out = proveSizes(job, sizes({92_in, 116_in}, {87_in, 119_in}));
+    ASSERT_EQ(out.size(), 1u);
+    EXPECT_EQ(out[0].field, "/backing/width");
+}
+
+TEST(Proof, EveryLayerAndDirectionIsJudgedByItself) {
+    const Findings out = proveSizes(harbour(), sizes({80_in, 112_in}, {88_in, 100_in}));
+    ASSERT_EQ(out.size(), 4u);
+    EXPECT_EQ(std::ranges::count(out, Finding::Level::stop, &Finding::level), 2);
+}
+
+TEST(Proof, CureCures) {
+    std::mt19937_64 random{7};
+    for (int i = 0; i < 500; ++i) {
+        const auto any = [&](Length about) {
+            return about + Length::inch64ths(8 * (std::int64_t(random() % 160) - 80));
+        };
+        Job job = harbour();
+        LayerSizes layers = sizes({any(90_in), any(114_in)}, {any(92_in), any(116_in)});
+        for (const Finding& f : proveSizes(job, layers)) {
+            // 'or at least … more for half of the overage'
+            const auto at = f.cure.find("at least ") + 9;
+            const auto more = parseLength(f.cure.substr(at, f.cure.find(" more") - at), Unit::inch);
+            ASSERT_TRUE(more) << f.cure;
+            Size& layer = f.text.starts_with("The backing") ? layers.backing : layers.batting;
+            (f.text.find(" wide") != std::string::npos ? layer.width : layer.length) += *more;
+        }
+        EXPECT_THAT(proveSizes(job, layers), IsEmpty());
+    }
+}
+
+} // namespace
+} // namespace bastewright
