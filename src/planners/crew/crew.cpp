@@ -22,6 +22,8 @@ constexpr std::array kZonesInWave{1'000, 15, 10};
 constexpr double kWorthAWave = 0.99;
 /// Two people who see each other's side are worth this much of it.
 constexpr double kWorthAPair = 1.005;
+/// Shares of the work this near to one another count as even between them.
+constexpr double kEvenPair = 1.10;
 
 /// A first look at a way to cut the passes takes this part of the search.
 constexpr int kShortLook = 8;
@@ -71,14 +73,9 @@ public:
             best.schedule =
                 leastOvertime(problem, std::move(best.schedule),
                               {.schedules = schedulesFor(problem, options_.effort) / 4}, stop_);
-        SettleOptions settling{.looks = 150'000 * std::max(1, options_.effort)};
-        if (auto pair = mirroredPair(best.model, best.drafts, quilts_);
-            pair && pair->overtime <= best.schedule.overtime &&
-            pair->finish <= best.schedule.finish * kWorthAPair) {
-            best.schedule = std::move(*pair);
-            settling.zonesToo = false;
-        }
+        const SettleOptions settling{.looks = 150'000 * std::max(1, options_.effort)};
         settle(problem, best.schedule, settling, stop_);
+        sideBySide(best);
         sayOvertime(problem, best.schedule, helpers_, session_.setting.start, plan_.findings);
         plan_.tasks = tasksOf(best);
         plan_.finish = Seconds{best.schedule.finish};
@@ -142,6 +139,18 @@ private:
         // Where somebody stays beyond their hours the bound must not know them.
         if (a.schedule.overtime > 0)
             a.bound = lowerBound(withOpenEnd(problem));
+    }
+
+    /// Two people at one table see each other's side, where that leaves both about as much to do.
+    void sideBySide(Attempt& a) const {
+        const Problem& problem = a.model.problem;
+        auto pair = mirroredPair(a.model, a.drafts, quilts_);
+        if (!pair || pair->overtime > a.schedule.overtime ||
+            pair->finish > a.schedule.finish * kWorthAPair)
+            return;
+        settle(problem, *pair, {.zonesToo = false}, stop_);
+        if (spread(problem, *pair) <= std::max(kEvenPair, spread(problem, a.schedule)))
+            a.schedule = std::move(*pair);
     }
 
     std::vector<Task> tasksOf(const Attempt& a) const {

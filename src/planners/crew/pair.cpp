@@ -4,6 +4,7 @@
 #include "planners/crew/settle.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <tuple>
 
@@ -33,8 +34,7 @@ public:
         std::vector<int> who(n, -1);
         std::vector<double> key = tail_;
         // The zones of one half in one stage of the work, along the table.
-        std::map<std::tuple<int, int, int, TaskKind, int>, std::vector<std::pair<Length, int>>>
-            halves;
+        Halves halves;
         for (std::size_t i = 0; i < n; ++i) {
             const TaskDraft& d = drafts_.tasks[i];
             if (d.zone < 0)
@@ -42,17 +42,20 @@ public:
             const auto [half, along] = placeOf(d, share);
             halves[{d.job, d.pass, d.wave, d.kind, half}].emplace_back(along, static_cast<int>(i));
         }
+        const auto firstPerson = shareOut(halves);
         for (auto& [stage, zones] : halves) {
             std::ranges::stable_sort(zones, {}, [](const auto& z) { return z.first; });
             // There and back: closing begins where placing ended.
             if (std::get<3>(stage) == TaskKind::closePins)
                 std::ranges::reverse(zones);
             const int half = std::get<4>(stage), count = static_cast<int>(zones.size());
+            const int person =
+                half < 0 ? -1 : half ^ firstPerson.at({std::get<0>(stage), std::get<1>(stage)});
             for (int k = 0; k < count; ++k) {
                 const int i = zones[ix(k)].second;
                 key[ix(i)] -= 1e-3 * (k + 1);
-                if (half >= 0 && k < count - share.anybodys && can(i, half))
-                    who[ix(i)] = half;
+                if (person >= 0 && k < count - share.anybodys && can(i, person))
+                    who[ix(i)] = person;
             }
         }
         Schedule s;
@@ -62,6 +65,29 @@ public:
     }
 
 private:
+    /// Activities with how far along the table they are, by quilt, pass, wave, kind and half.
+    using Halves =
+        std::map<std::tuple<int, int, int, TaskKind, int>, std::vector<std::pair<Length, int>>>;
+
+    /// Who takes the first half of each pass: the larger half goes to whoever has had less so far.
+    std::map<std::pair<int, int>, int> shareOut(const Halves& halves) const {
+        std::map<std::pair<int, int>, std::array<int, 2>> work;
+        for (const auto& [stage, zones] : halves)
+            if (const int half = std::get<4>(stage); half >= 0)
+                for (const auto& [along, i] : zones)
+                    work[{std::get<0>(stage), std::get<1>(stage)}][ix(half)] +=
+                        shortest(model_.problem.at(i));
+        std::map<std::pair<int, int>, int> first;
+        std::array<int, 2> had{};
+        for (const auto& [pass, half] : work) {
+            const bool swap = (half[0] > half[1]) == (had[0] > had[1]) && had[0] != had[1];
+            first[pass] = swap ? 1 : 0;
+            had[0] += half[swap ? 1 : 0];
+            had[1] += half[swap ? 0 : 1];
+        }
+        return first;
+    }
+
     bool can(int activity, int person) const {
         const auto& modes = model_.problem.at(activity).modes;
         return std::ranges::find(modes, person, &Mode::person) != modes.end();
