@@ -7,8 +7,6 @@
 namespace bastewright::crew {
 namespace {
 
-constexpr std::chrono::hours kDay{24};
-
 int seconds(std::chrono::minutes m) {
     return static_cast<int>(std::chrono::duration_cast<Seconds>(m).count());
 }
@@ -160,19 +158,15 @@ private:
 } // namespace
 
 Person hoursOf(const Helper& helper, ClockTime start) {
+    // Times are of the day the session begins on; who leaves before the start is never there.
+    const auto sinceStart = [&](ClockTime t) {
+        return std::max(0, seconds(t.sinceMidnight - start.sinceMidnight));
+    };
     Person p;
-    if (helper.from) {
-        auto d = helper.from->sinceMidnight - start.sinceMidnight;
-        if (d < -kDay / 2)
-            d += kDay;
-        p.from = std::max(0, seconds(d));
-    }
-    if (helper.until) {
-        auto d = helper.until->sinceMidnight - start.sinceMidnight;
-        if (d <= std::chrono::minutes{})
-            d += kDay;
-        p.until = seconds(d);
-    }
+    if (helper.from)
+        p.from = sinceStart(*helper.from);
+    if (helper.until)
+        p.until = sinceStart(*helper.until);
     return p;
 }
 

@@ -101,22 +101,12 @@ private:
                 say(t, "nobody is called " + name);
                 continue;
             }
-            // Coming more than half a day before the start means the next day; so does leaving at
-            // or before it.
-            using std::chrono::hours;
+            // All times are of the day the session begins on.
             const auto start = session_.setting.start.sinceMidnight;
-            auto from = h->from ? h->from->sinceMidnight - start : std::chrono::minutes{0};
-            if (from < -hours{12})
-                from += hours{24};
-            if (t.start < from)
+            if (h->from && t.start < h->from->sinceMidnight - start)
                 say(t, name + " is not there yet");
-            if (h->until) {
-                auto until = h->until->sinceMidnight - start;
-                if (until <= hours{0})
-                    until += hours{24};
-                if (t.end > until && !hoursStop())
-                    say(t, name + " has left");
-            }
+            if (h->until && t.end > h->until->sinceMidnight - start && !hoursStop())
+                say(t, name + " has left");
             if (t.kind == TaskKind::closePins && !h->closes)
                 say(t, name + " does not close pins");
             if (t.kind == TaskKind::press && !h->irons)
