@@ -282,6 +282,7 @@ CoverSearch::Result CoverSearch::search(const Limits& limits, Dice& dice, const 
         if (movable(c))
             active_.push_back(c);
     complete();
+    bool ended = false;
     const auto record = [&] {
         if (!open_.empty() || !judge(*this))
             return;
@@ -290,14 +291,14 @@ CoverSearch::Result CoverSearch::search(const Limits& limits, Dice& dice, const 
             bound = std::min(bound, limits.keepEqual ? cost_ + 1 : cost_);
         }
         if (limits.onFound)
-            limits.onFound(choice(), cost_);
+            ended = !limits.onFound(choice(), cost_);
     };
     int tabu = -1;
-    for (int step = 0; step < limits.steps; ++step) {
+    for (int step = 0; step < limits.steps && !ended; ++step) {
         if ((step & 15) == 0 && stop.stop_requested())
             break;
         ++clock_;
-        while (open_.empty()) {
+        while (open_.empty() && !ended) {
             if (cost_ < bound)
                 record();
             if (!open_.empty())

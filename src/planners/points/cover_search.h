@@ -67,7 +67,8 @@ public:
         int enough = 0;         ///< stop at this cost
         bool keepEqual = false; ///< report every judged choice as dear as the best,
                                 ///< see `onFound`
-        std::function<void(const std::vector<int>&, int cost)> onFound;
+        /// False ends the search.
+        std::function<bool(const std::vector<int>&, int cost)> onFound;
         int below = std::numeric_limits<int>::max(); ///< only choices cheaper than
                                                      ///< this are wanted
         /// Only candidates wholly inside it are moved; everything else stays as it

@@ -45,7 +45,7 @@ public:
         if (task_.onFound) {
             limits.keepEqual = true;
             limits.onFound = [&](const std::vector<int>& choice, int cost) {
-                task_.onFound(named(choice), cost);
+                return task_.onFound(named(choice), cost);
             };
         }
         const auto result = search_.search(

@@ -24,7 +24,8 @@ struct CoverTask {
     int below = std::numeric_limits<int>::max();
     std::uint64_t seed = 1;
     /// Called with every judged choice as cheap as the best so far, where set.
-    std::function<void(const std::vector<int>&, int cost)> onFound;
+    /// False ends the search.
+    std::function<bool(const std::vector<int>&, int cost)> onFound;
 };
 
 struct CoverAnswer {

@@ -1,6 +1,7 @@
 #include "planners/points/free_layout.h"
 
 #include "planners/points/buckets.h"
+#include "planners/points/even_out.h"
 #include "planners/points/row_layout.h"
 #include "planners/points/window_search.h"
 
@@ -53,6 +54,8 @@ Layout freeLayout(const Rules& rules, Layout start, int effort, std::stop_token 
     if (effort <= 0 || stop.stop_requested() ||
         rules.top().area() > kMostCandidates * squared(rules.step))
         return start;
+    if (rules.pin.seamless())
+        start = evenedOut(rules, std::move(start), effort, stop);
     WindowSearch search{rules, start};
     Dice dice{1};
     for (int pass = 0; pass < 5 * effort && !stop.stop_requested(); ++pass)

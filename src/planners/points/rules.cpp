@@ -44,7 +44,8 @@ Rules rulesFor(const Job& job) {
     }
     rules.fine = job.unit == Unit::inch ? 0.125 : Length::nanometres(2'500'000).in();
     rules.step = rules.fine;
-    while (rules.step * 2 <= rules.spacing / 5.5)
+    // Coarse enough to be quick, fine enough for a top of few points.
+    while (rules.step * 2 <= rules.spacing / 5.5 && 4 * squared(rules.step) <= top.area() / 2500)
         rules.step *= 2;
     while (rules.pin.edge() > 0 && !cornersInReach(rules))
         rules.pin = rules.pin.withEdge(std::max(0.0, rules.pin.edge() - 0.125));

@@ -149,6 +149,7 @@ public:
             }
         all_.push_back(std::move(p));
     }
+    std::size_t size() const { return all_.size(); }
     std::size_t fewest() const { return all_.empty() ? 0 : all_.front().points.size(); }
     std::vector<TilePattern> best(int most) {
         std::stable_sort(all_.begin(), all_.end(), [](const TilePattern& a, const TilePattern& b) {
@@ -196,7 +197,10 @@ std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& fram
         task.fields = {torus.field()};
         task.radius = rules.radius;
         task.gap = rules.gap;
-        task.steps = group.size() == 1 && !request.quick ? 4 * request.steps : request.steps;
+        // Without symmetry there are many equal patterns; a few dozen give the borders a choice.
+        const bool plain = group.size() == 1 && !request.quick;
+        const std::size_t wanted = plain ? 60 : 400;
+        task.steps = plain ? 16 * request.steps : request.steps;
         task.below = found.fewest() == 0 ? task.below : static_cast<int>(found.fewest()) + 1;
         std::vector<Spots> own;
         std::set<std::pair<long, long>> seen;
@@ -224,11 +228,7 @@ std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& fram
                 }
                 return out;
             };
-        std::size_t kept = 0;
-        task.onFound = [&](const std::vector<int>& choice, int cost) {
-            if (kept > 200 && static_cast<std::size_t>(cost) >= found.fewest())
-                return;
-            ++kept;
+        task.onFound = [&](const std::vector<int>& choice, int) {
             TilePattern pattern{
                 request.across, request.down, {}, number, static_cast<int>(group.size())};
             for (const int c : choice)
@@ -239,7 +239,19 @@ std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& fram
                 if (!torus.allowed(p))
                     pattern.room = std::min(pattern.room, torus.room(p));
             found.add(std::move(pattern));
+            return found.size() < wanted;
         };
+        if (plain) { // how few first, then how many different ones
+            CoverTask fewest = task;
+            fewest.onFound = {};
+            fewest.steps = 4 * request.steps;
+            const CoverAnswer answer = solve(fewest, stop);
+            if (answer.found && answer.breaches == 0) {
+                task.start = answer.choice;
+                task.below = answer.cost + 1;
+            }
+            own.resize(task.orbits.size());
+        }
         const CoverAnswer answer = solve(task, stop);
         if (group.size() == 1 && !answer.found)
             return {};

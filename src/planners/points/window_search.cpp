@@ -65,6 +65,7 @@ void WindowSearch::improve(const Field& window, int steps, Dice& dice, std::stop
             last = choice;
             lastCost = cost;
         }
+        return true;
     };
     search_.search(other, dice, judge, stop);
     search_.restore(last);

@@ -1,0 +1,80 @@
+#include "property/points/made_tops.h"
+#include "property/points/points_oracle.h"
+
+#include <cmath>
+#include <cstdio>
+#include <cstring>
+#include <ctime>
+
+/// Prints the table of docs/computation/points.md: s = 4 in, clear 1/2 in, pins of 1 in, edge 1 in.
+/// Every plan is judged by the brute-force oracle of the property tests; exit status 1 where a pin
+/// is on a seam or too near one, two are closer than s/2, or a place is farther than s/√2 + 1/8 in.
+///
+///   bench_points            repeatable layouts, with and without a border
+///   bench_points free       'fewest pins'
+///   bench_points first      the first complete plan
+namespace bastewright {
+namespace {
+
+/// Milliseconds of this process on one core.
+double used(std::clock_t since) {
+    return 1000.0 * static_cast<double>(std::clock() - since) / CLOCKS_PER_SEC;
+}
+
+bool row(const char* kind, const Job& job, const PointsOptions& options) {
+    const std::clock_t start = std::clock();
+    const PointsPlan plan = planPoints(job, options);
+    const double ms = used(start);
+    PatternMemory memory;
+    PointsOptions remembering = options;
+    remembering.memory = &memory;
+    Job other = job;
+    other.basting.spacing = 5_in;
+    planPoints(job, remembering);
+    planPoints(other, remembering);
+    const std::clock_t again = std::clock();
+    planPoints(job, remembering);
+    const double back = used(again);
+    const Measured m = measured(job, seamsToKeepClearOf(job), plan.points);
+    const double s = job.basting.spacing.in(), r = s / std::sqrt(2.0);
+    const Rect top = topRect(job.top);
+    const double ratio = static_cast<double>(plan.points.size()) * r * r * 1.5 * std::sqrt(3.0) /
+                         areaSquareInches(top);
+    const bool good = m.farthest <= r + 0.125 && m.closest >= s / 2 - 1e-5 &&
+                      m.room >= job.basting.clear.in() - 1e-5 &&
+                      m.edge >= job.basting.edge.in() - 1e-5 && plan.findings.empty();
+    std::printf(
+        "%-28s %3.0f x %3.0f %-8s %5zu  %.3f  %+.3f  %5.2f  %7.1f  %6.1f  %s\n", kind,
+        top.width().in(), top.length().in(),
+        !job.top.grid                                                                    ? "-"
+        : job.top.grid->width() == top.width() || job.top.grid->length() == top.length() ? "none"
+                                                                                         : "yes",
+        plan.points.size(), ratio, m.farthest - r, m.closest, ms, back, good ? "" : "RULE BROKEN");
+    std::fflush(stdout);
+    return good;
+}
+
+int run(const PointsOptions& options) {
+    std::puts(
+        "seams                        top       border    pins  ratio  over r  closest     ms  "
+        "again");
+    bool good = true;
+    for (const Length border : {2_in, 0_in})
+        for (const Seams seams : {Seams::none, Seams::sashing, Seams::every4, Seams::every3,
+                                  Seams::triangles6, Seams::triangles4})
+            for (const auto& [w, h] : {std::pair{60_in, 72_in}, {90_in, 108_in}, {108_in, 120_in}})
+                if (border > 0_in || (seams != Seams::none && seams != Seams::sashing))
+                    good &= row(name(seams), madeTop(seams, w, h, border), options);
+    return good ? 0 : 1;
+}
+
+} // namespace
+} // namespace bastewright
+
+int main(int argc, char** argv) {
+    using namespace bastewright;
+    const auto asked = [&](const char* word) {
+        return argc > 1 && std::strcmp(argv[1], word) == 0;
+    };
+    return run({.effort = asked("first") ? 0 : 1, .free = asked("free")});
+}
