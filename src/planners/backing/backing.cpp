@@ -20,9 +20,10 @@ Finding outOfCloth(Problem problem) {
     const auto bolts = boltsOf(problem.rules);
     const Front front = frontOf(problem, bolts);
     Finding out{Finding::Level::stop, "/backing/fabrics",
-                "no way to piece a backing of " + format(problem.needed.width, problem.unit) +
-                    " × " + format(problem.needed.length, problem.unit) +
-                    " from the cloth on hand, and none of it can be bought",
+                "There is no way to piece a backing of " +
+                    format(problem.needed.width, problem.unit) + " × " +
+                    format(problem.needed.length, problem.unit) +
+                    " from the cloth on hand, and none of it can be bought.",
                 ""};
     if (front.choices.empty()) {
         out.cure = "A wider cloth is needed.";
@@ -61,9 +62,9 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
     if (problem.rules.fabrics.empty()) {
         problem.rules.fabrics.push_back({.name = "backing cloth"});
         out.findings.push_back({Finding::Level::note, "/backing/fabrics",
-                                "no backing cloth is listed, so one of " +
+                                "No backing cloth is listed, so one of " +
                                     format(Fabric{}.usableWidth, job.unit) +
-                                    " usable width is taken",
+                                    " usable width is taken.",
                                 ""});
     }
     const auto bolts = boltsOf(problem.rules);
@@ -76,9 +77,9 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
     out.plan = planOf(problem, bolts, chosen);
     if (!chosen.keepsAway)
         out.findings.push_back({Finding::Level::warn, "/backing",
-                                "a backing seam lies within " + format(kClear, job.unit) +
+                                "A backing seam lies within " + format(kClear, job.unit) +
                                     " of a table join or a batting join; no layout that buys as "
-                                    "little keeps away",
+                                    "little keeps away.",
                                 ""});
     if (front.runnerUp)
         out.plan->runnerUp = describe(problem, bolts, *front.runnerUp) + ".";

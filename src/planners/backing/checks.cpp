@@ -3,8 +3,18 @@
 #include "planners/backing/layout.h"
 
 #include <algorithm>
+#include <cstdio>
 
 namespace bastewright::backing {
+namespace {
+
+std::string percent(double value) {
+    char buffer[32];
+    std::snprintf(buffer, sizeof buffer, "%g", value);
+    return buffer;
+}
+
+} // namespace
 
 Findings checkInput(const Backing& rules, Size needed, Unit unit) {
     Findings out;
@@ -14,19 +24,19 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
     const auto text = [&](Length l) { return format(l, unit); };
 
     if (needed.width <= Length{} || needed.length <= Length{})
-        stop("/top", "the backing would be " + text(needed.width) + " × " + text(needed.length) +
-                         "; a size above 0 each way is accepted");
+        stop("/top", "The backing would be " + text(needed.width) + " × " + text(needed.length) +
+                         "; a size above 0 each way is accepted.");
     if (rules.seam < Length{})
         stop("/backing/seam",
-             "the seam allowance is " + text(rules.seam) + "; 0 or more is accepted");
+             "The seam allowance is " + text(rules.seam) + "; 0 or more is accepted.");
     if (rules.shrinkPercent < 0 || rules.shrinkPercent >= 50)
-        stop("/backing/shrink_percent", "shrinkage is " + std::to_string(rules.shrinkPercent) +
-                                            " %; 0 to less than 50 is accepted");
+        stop("/backing/shrink_percent",
+             "Shrinkage is " + percent(rules.shrinkPercent) + " %; 0 to less than 50 is accepted.");
     if (rules.squaring < Length{})
         stop("/backing/squaring",
-             "squaring takes " + text(rules.squaring) + "; 0 or more is accepted");
+             "Squaring takes " + text(rules.squaring) + "; 0 or more is accepted.");
     if (rules.repeat < Length{})
-        stop("/backing/repeat", "the repeat is " + text(rules.repeat) + "; 0 or more is accepted");
+        stop("/backing/repeat", "The repeat is " + text(rules.repeat) + "; 0 or more is accepted.");
     if (!out.empty())
         return out;
 
@@ -35,23 +45,23 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
         if (std::ranges::find(rules.fabrics, f.name, &Fabric::name) - rules.fabrics.begin() <
             std::ptrdiff_t(i))
             stop("/backing/fabrics/" + std::to_string(i) + "/name",
-                 "two cloths are called '" + f.name + "'; a name of its own for each is accepted",
+                 "Two cloths are called '" + f.name + "'; a name of its own for each is accepted.",
                  "Name them apart, for example by colour or by length on hand.");
         const std::string at = "/backing/fabrics/" + std::to_string(i);
         const Length least = kLeastStrip + 2 * rules.seam;
         if (f.usableWidth < least)
-            stop(at + "/usable_width", "the usable width is " + text(f.usableWidth) +
+            stop(at + "/usable_width", "The usable width is " + text(f.usableWidth) +
                                            "; at least " + text(least) +
-                                           " is accepted with this seam allowance");
+                                           " is accepted with this seam allowance.");
         else if (rules.overage > f.usableWidth)
-            stop("/backing/overage", "the overage of " + text(rules.overage) +
+            stop("/backing/overage", "The overage of " + text(rules.overage) +
                                          " a side is wider than the cloth of " +
-                                         text(f.usableWidth) + "; less than that is accepted");
+                                         text(f.usableWidth) + "; less than that is accepted.");
         if (f.onHand < Length{})
             stop(at + "/on_hand",
-                 "the length on hand is " + text(f.onHand) + "; 0 or more is accepted");
+                 "The length on hand is " + text(f.onHand) + "; 0 or more is accepted.");
         if (f.price < 0)
-            stop(at + "/price", "the price is below 0; 0 or more is accepted");
+            stop(at + "/price", "The price is below 0; 0 or more is accepted.");
     }
     return out;
 }

@@ -38,8 +38,8 @@ public:
             if (batting_.pieces.empty())
                 return packTooSmall(*pack);
             out_.findings.push_back({Finding::Level::note, "/batting/pack",
-                                     "the " + named(*pack) + " pack is smaller than the " +
-                                         text(needed_) + " needed, so pieces are joined to it",
+                                     "The " + named(*pack) + " pack is smaller than the " +
+                                         text(needed_) + " needed, so pieces are joined to it.",
                                      ""});
             batting_.pieces.push_back(
                 {std::string{pack->name}, pack->size.width, pack->size.length, 1});
@@ -68,24 +68,25 @@ private:
         const auto notBelowZero = [&](Length l, const char* field, const char* what) {
             if (l < Length{})
                 stop(field,
-                     std::string{what} + " is " + format(l, unit_) + "; 0 or more is accepted", "");
+                     std::string{what} + " is " + format(l, unit_) + "; 0 or more is accepted.",
+                     "");
         };
         if (needed_.width <= Length{} || needed_.length <= Length{})
-            stop("/top", "the batting would be " + text(needed_) + "; a size above 0 is accepted",
+            stop("/top", "The batting would be " + text(needed_) + "; a size above 0 is accepted.",
                  "");
-        notBelowZero(batting_.trim, "/batting/trim", "the trim");
-        notBelowZero(batting_.overlap, "/batting/overlap", "the overlap");
+        notBelowZero(batting_.trim, "/batting/trim", "The trim");
+        notBelowZero(batting_.overlap, "/batting/overlap", "The overlap");
         if (out_.findings.empty() && std::min(needed_.width, needed_.length) <= batting_.overlap)
             stop("/batting/overlap",
-                 "the overlap of " + format(batting_.overlap, unit_) +
-                     " is as large as the batting; less than its shorter side is accepted",
+                 "The overlap of " + format(batting_.overlap, unit_) +
+                     " is as large as the batting; less than its shorter side is accepted.",
                  "");
         for (std::size_t i = 0; i < batting_.pieces.size(); ++i) {
             const BattingPiece& p = batting_.pieces[i];
             if (p.width <= Length{} || p.length <= Length{})
                 stop("/batting/pieces/" + std::to_string(i),
-                     "piece " + p.name + " is " + text({p.width, p.length}) +
-                         "; a size above 0 each way is accepted",
+                     "Piece " + p.name + " is " + text({p.width, p.length}) +
+                         "; a size above 0 each way is accepted.",
                      "");
         }
         return out_.findings.empty();
@@ -109,8 +110,8 @@ private:
         std::string names;
         for (const PackSize& p : kPackSizes)
             names += (names.empty() ? "" : ", ") + std::string{p.name};
-        stop("/batting/pack", "no pack is called '" + *batting_.pack + "'; accepted are " + names,
-             "");
+        stop("/batting/pack",
+             "No pack is called '" + *batting_.pack + "'; accepted are " + names + ".", "");
         return std::move(out_);
     }
 
@@ -119,18 +120,23 @@ private:
         if (const auto larger = smallestPack(needed_))
             cure = "A " + named(*larger) + " pack holds it.";
         stop("/batting/pack",
-             "the " + named(pack) + " pack does not hold the " + text(needed_) + " needed", cure);
+             "The " + named(pack) + " pack does not hold the " + text(needed_) + " needed.", cure);
         return std::move(out_);
     }
 
     BattingOutcome noPackHolds() {
         const PackSize& largest = kPackSizes.back();
-        const auto packs =
-            ceilDiv(needed_.width, largest.size.width - batting_.overlap - 2 * batting_.trim) *
-            ceilDiv(needed_.length, largest.size.length - batting_.overlap - 2 * batting_.trim);
+        const Length eaten = batting_.overlap + 2 * batting_.trim;
+        std::string cure = "List the pieces to join";
+        if (eaten < largest.size.width)
+            cure += "; " +
+                    std::to_string(ceilDiv(needed_.width, largest.size.width - eaten) *
+                                   ceilDiv(needed_.length, largest.size.length - eaten)) +
+                    " such packs suffice";
         stop("/batting",
-             "no pack holds the " + text(needed_) + " needed; the largest is " + named(largest),
-             "List the pieces to join; " + std::to_string(packs) + " such packs suffice.");
+             "No pack holds the " + text(needed_) + " needed; the largest is " + named(largest) +
+                 ".",
+             cure + ".");
         return std::move(out_);
     }
 
@@ -141,7 +147,7 @@ private:
             if (!join.proven)
                 out_.findings.push_back(
                     {Finding::Level::note, "/batting/pieces",
-                     "there are too many pieces to try all joins; there may be a way with fewer",
+                     "There are too many pieces to try all joins; there may be a way with fewer.",
                      ""});
             return joined(pool, *join.layout, {});
         }
@@ -160,18 +166,18 @@ private:
             out_.findings.push_back({level, "/batting/pieces", std::move(what), ""});
         };
         for (const BattingSplit& s : splits)
-            say(Finding::Level::note, "whole pieces do not suffice, so piece " + s.name +
+            say(Finding::Level::note, "Whole pieces do not suffice, so piece " + s.name +
                                           " is cut in two first, at " + format(s.at, unit_) +
-                                          " of its " + (s.acrossWidth ? "width" : "length"));
+                                          " of its " + (s.acrossWidth ? "width." : "length."));
         if (layout.corners > 0)
-            say(Finding::Level::warn, "four corners meet at " + std::to_string(layout.corners) +
+            say(Finding::Level::warn, "Four corners meet at " + std::to_string(layout.corners) +
                                           (layout.corners == 1 ? " place" : " places") +
-                                          "; no layout of these pieces avoids it");
+                                          "; no layout of these pieces avoids it.");
         if (layout.alongSeams > 0)
             say(Finding::Level::warn,
                 std::to_string(layout.alongSeams) +
                     (layout.alongSeams == 1 ? " join runs" : " joins run") +
-                    " along a backing seam; no layout of as few joins avoids it");
+                    " along a backing seam; no layout of as few joins avoids it.");
         out_.plan->splits = std::move(splits);
         return std::move(out_);
     }
@@ -193,8 +199,8 @@ private:
                 cure = "They suffice if pieces may be turned a quarter. Or: " + cure;
         }
         stop("/batting/pieces",
-             "the pieces cannot be joined by straight cuts to the " + text(needed_) + " needed" +
-                 (proven ? "" : ", as far as the search went"),
+             "The pieces cannot be joined by straight cuts to the " + text(needed_) + " needed" +
+                 (proven ? "" : ", as far as the search went") + ".",
              cure);
         return std::move(out_);
     }

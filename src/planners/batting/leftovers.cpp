@@ -41,8 +41,8 @@ Pool poolOf(const Batting& batting, Size needed, Unit unit, std::size_t most, Fi
         const Rect usable = Rect{Length{}, Length{}, p.width, p.length}.grown(-batting.trim);
         if (usable.width() <= batting.overlap || usable.length() <= batting.overlap) {
             findings.push_back({Finding::Level::warn, "/batting/pieces/" + std::to_string(i),
-                                "piece " + p.name + " of " + sizeText({p.width, p.length}, unit) +
-                                    " is used up by trimming and one overlap, so it is left out",
+                                "Piece " + p.name + " of " + sizeText({p.width, p.length}, unit) +
+                                    " is used up by trimming and one overlap, so it is left out.",
                                 ""});
             continue;
         }
@@ -52,8 +52,8 @@ Pool poolOf(const Batting& batting, Size needed, Unit unit, std::size_t most, Fi
     std::ranges::stable_sort(pool.blanks, std::ranges::greater{}, areaOf);
     if (pool.blanks.size() > most) {
         findings.push_back({Finding::Level::note, "/batting/pieces",
-                            "only the " + std::to_string(most) + " largest of " +
-                                std::to_string(pool.blanks.size()) + " pieces are looked at",
+                            "Only the " + std::to_string(most) + " largest of " +
+                                std::to_string(pool.blanks.size()) + " pieces are looked at.",
                             ""});
         pool.blanks.resize(most);
     }

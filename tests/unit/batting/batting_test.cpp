@@ -144,7 +144,7 @@ TEST(BattingJoins, SaysWhereFourCornersMustMeet) {
     EXPECT_EQ(fourCorners(*out.plan), 1);
     ASSERT_EQ(out.findings.size(), 1u);
     EXPECT_EQ(out.findings[0].level, Finding::Level::warn);
-    EXPECT_THAT(out.findings[0].text, HasSubstr("four corners meet at 1 place"));
+    EXPECT_THAT(out.findings[0].text, HasSubstr("Four corners meet at 1 place"));
 }
 
 TEST(BattingJoins, MakesAJoinMoreToAvoidFourCorners) {
