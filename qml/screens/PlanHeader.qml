@@ -12,8 +12,6 @@ RowLayout {
 
     signal comfortWanted
 
-    readonly property bool roomy: width > 245 * Theme.density
-
     spacing: Theme.gap
 
     Press {
@@ -39,7 +37,6 @@ RowLayout {
         objectName: "undo"
         glyph: "undo"
         enabled: header.room.editor.canUndo
-        text: header.roomy ? qsTr("Undo") : ""
         Accessible.name: qsTr("Undo: %1").arg(header.room.editor.undoText)
         onClicked: header.room.editor.undo()
     }
@@ -61,7 +58,6 @@ RowLayout {
         Layout.minimumWidth: implicitWidth
         objectName: "sheets"
         glyph: "sheet"
-        text: header.roomy ? qsTr("Sheets") : ""
         enabled: header.room.plan.planned && !header.room.plan.busy && !header.room.sheets.busy
         Accessible.name: qsTr("Write the sheets")
         onClicked: header.room.writeSheets()

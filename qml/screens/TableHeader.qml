@@ -35,17 +35,16 @@ GridLayout {
         Layout.fillWidth: true
         visible: header.narrow
     }
-    ColumnLayout {
+    Column {
         Layout.row: header.narrow ? 1 : 0
         Layout.column: header.narrow ? 0 : 1
         Layout.columnSpan: header.narrow ? 6 : 1
         Layout.fillWidth: true
-        spacing: 0
+        Layout.preferredWidth: 1 // what the buttons leave
 
         TableWords {
             objectName: "passText"
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1 // what the buttons leave
+            width: parent.width
             text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.progressText)
             font.bold: true
             lineHeightMode: Text.FixedHeight
@@ -53,8 +52,7 @@ GridLayout {
         }
         TableWords {
             objectName: "finishText"
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: parent.width
             visible: text !== ""
             text: header.room.live.finishText
             lineHeightMode: Text.FixedHeight

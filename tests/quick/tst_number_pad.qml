@@ -31,12 +31,13 @@ Item {
             pad.begin("")
             pad.forceActiveFocus()
             accepted.clear()
+            wait(50) // until the keys of this mode lie in their places
         }
         function keyOf(item, text) {
             if (item.modelData === text && item.visible)
                 return item
-            for (const child of item.children) {
-                const found = keyOf(child, text)
+            for (let i = 0; i < item.children.length; ++i) {
+                const found = keyOf(item.children[i], text)
                 if (found)
                     return found
             }
