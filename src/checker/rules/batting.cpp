@@ -200,6 +200,11 @@ void battingFits(const QuiltView& v, Report& report) {
         if (std::ssize(cuts) > leftover->count + splits)
             report.add(v.label() + ": " + std::to_string(cuts.size()) + " pieces are cut from '" +
                        name + "', of which there are " + std::to_string(leftover->count) + ".");
+        for (std::size_t a = 0; a < cuts.size() && leftover->count == 1; ++a)
+            for (std::size_t b = a + 1; b < cuts.size(); ++b)
+                if (cuts[a].overlaps(cuts[b]))
+                    report.add(v.label() + ": two pieces cut from '" + name + "' share " +
+                               box(intersection(cuts[a], cuts[b]), unit) + ".");
     }
 }
 

@@ -88,6 +88,11 @@ Job job(Random& random, int number) {
     j.batting.thickness = Length::millimetres(random.chance(15) ? 13 : random.whole(2, 6));
     if (random.chance(25))
         leftovers(random, j);
+    if (random.chance(10)) { // measured: it has rested
+        j.batting.pieces.clear();
+        j.batting.width = topRect(j.top).width() + Length::inches(random.whole(1, 8));
+        j.batting.length = topRect(j.top).length() + Length::inches(random.whole(1, 8));
+    }
     j.batting.mayTurn = random.chance(50);
     if (random.chance(15)) { // a made backing, now and then a short one
         j.backing.width =
@@ -104,6 +109,10 @@ Job job(Random& random, int number) {
     }
     if (random.chance(30))
         j.backing.shrinkPercent = static_cast<double>(random.whole(1, 5));
+    if (random.chance(20))
+        j.backing.squaring = Length::inches(random.whole(1, 4));
+    if (random.chance(15))
+        j.backing.repeat = Length::inches(random.whole(6, 24));
     j.backing.oneWay = random.chance(20);
     j.backing.column = random.chance(60);
     if (random.chance(30))
@@ -123,6 +132,8 @@ Room room(Random& random) {
     for (const Side side : kSides)
         if (random.chance(12))
             r.walls.push_back(side);
+    if (random.chance(20))
+        r.inset = Length::inches(random.whole(0, 3));
     r.irons = static_cast<int>(random.chance(90) ? random.whole(1, 3) : 0);
     if (random.chance(20))
         r.surfaces = static_cast<int>(random.whole(1, 2));

@@ -162,6 +162,26 @@ std::vector<Spoiled> spoiledCloth() {
         {"ALeftoverIsUsedTwice",
          {"batting.fits"},
          [](Good& g) { batting(g).pieces.back().name = "wide"; }},
+        {"TwoHalvesOfALeftoverOverlap",
+         {"batting.fits"},
+         [](Good& g) {
+             g.job().batting.pieces = {{"long", 56_in, 46_in}};
+             BattingPlan& b = batting(g);
+             b.splits = {{"long", true, 29.5_in}};
+             for (BattingPiecePlaced& p : b.pieces)
+                 p.name = "long";
+             b.pieces.back().onPiece = b.pieces.back().onPiece.moved({28_in, 0_in});
+         }},
+        {"TwoHalvesOfALeftoverServe",
+         {},
+         [](Good& g) {
+             g.job().batting.pieces = {{"long", 56_in, 46_in}};
+             BattingPlan& b = batting(g);
+             b.splits = {{"long", true, 29.5_in}};
+             for (BattingPiecePlaced& p : b.pieces)
+                 p.name = "long";
+             b.pieces.back().onPiece = b.pieces.back().onPiece.moved({30_in, 0_in});
+         }},
         {"ARawEdgeIsNotTrimmed", {"batting.fits"}, [](Good& g) { g.job().batting.trim = 0.75_in; }},
         {"TheOverlapIsForgotten",
          {"batting.fits"},
