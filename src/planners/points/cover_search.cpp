@@ -178,7 +178,7 @@ std::vector<int> CoverSearch::choice() const {
     return out;
 }
 
-void CoverSearch::setChoice(const std::vector<int>& wanted) {
+void CoverSearch::restore(const std::vector<int>& wanted) {
     for (const int c : choice())
         if (!std::binary_search(wanted.begin(), wanted.end(), c))
             drop(c);
@@ -257,21 +257,6 @@ void CoverSearch::complete() {
     }
 }
 
-void CoverSearch::prune(const Judge& judge) {
-    std::vector<int> order;
-    for (const int c : choice())
-        if (info_[at(c)].score <= 0)
-            order.push_back(c);
-    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return cost(a) > cost(b); });
-    for (const int c : order) {
-        if (info_[at(c)].score > 0)
-            continue;
-        drop(c);
-        if (!open_.empty() || !judge(*this))
-            choose(c);
-    }
-}
-
 CoverSearch::Result CoverSearch::search(const Limits& limits, Dice& dice, const Judge& judge,
                                         std::stop_token stop) {
     Result best;
@@ -336,7 +321,7 @@ CoverSearch::Result CoverSearch::search(const Limits& limits, Dice& dice, const 
     if (open_.empty() && cost_ < best.cost)
         record();
     if (best.found)
-        setChoice(best.choice);
+        restore(best.choice);
     return best;
 }
 

@@ -46,11 +46,9 @@ public:
     int cost(int candidate) const { return info_[at(candidate)].cost; }
     int cost() const { return cost_; }
     int size() const { return static_cast<int>(info_.size()); }
-    bool covered() const { return open_.empty(); }
-    std::size_t openWitnesses() const { return open_.size(); }
-    Spot openWitness(std::size_t i) const { return witnesses_[at(open_[i])].at; }
 
-    void restore(const std::vector<int>& choice) { setChoice(choice); }
+    /// Makes `choice` (ascending) what is chosen.
+    void restore(const std::vector<int>& choice);
     const Buckets& chosenBuckets() const { return chosenBuckets_; }
 
     /// Judges a choice that covers every witness; adds what it missed as
@@ -82,9 +80,6 @@ public:
     /// Adds the best candidate at every open witness until none is open or
     /// nothing fits.
     void complete();
-    /// Drops what is not needed, dearest and least useful first, as long as the
-    /// judge agrees.
-    void prune(const Judge& judge);
 
 private:
     struct Info {
@@ -108,7 +103,6 @@ private:
     int bestFor(int witness, int room) const;
     bool makeWay(int witness, int room);
     bool movable(int candidate) const;
-    void setChoice(const std::vector<int>& choice);
 
     Field field_;
     double radius_, gap_;

@@ -75,7 +75,7 @@ std::optional<GridLayout> gridLayout(const Rules& rules, const BlockFrame& block
 
     request.quick = false;
     request.steps = 1500 * effort;
-    request.most = 100 * effort;
+    request.most = 90 * effort;
     std::vector<Ranked> ranked;
     const auto add = [&](TilePattern&& tile) {
         const bool known = std::any_of(ranked.begin(), ranked.end(), [&](const Ranked& r) {
@@ -96,7 +96,7 @@ std::optional<GridLayout> gridLayout(const Rules& rules, const BlockFrame& block
     // are varied further.
     Dice dice{1};
     const int tries = 20000 * effort;
-    const std::size_t wanted = ranked.size() + static_cast<std::size_t>(80 * effort);
+    const std::size_t wanted = ranked.size() + static_cast<std::size_t>(70 * effort);
     for (int i = 0;
          i < tries && !ranked.empty() && ranked.size() < wanted && !stop.stop_requested(); ++i) {
         const std::size_t pick = dice.below(std::min<std::size_t>(ranked.size(), 6));

@@ -115,6 +115,12 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
         layout = freeLayout(rules, std::move(layout), options.effort, stop);
     else
         plan.patterns = patternList(job, rules, *regular);
+    if (regular && !regular->regular && job.top.grid && !options.free)
+        plan.findings.push_back(
+            {Finding::Level::note, "/top/seams",
+             "Some blocks differ from the pattern, because further seams or the "
+             "edge leave no room for it there.",
+             ""});
     tidy(layout);
     for (const auto& p : layout.pins)
         plan.points.push_back(

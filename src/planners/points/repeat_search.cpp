@@ -133,10 +133,6 @@ Spots RepeatSearch::everywhere(int place, Spot at, double room) const {
     return out;
 }
 
-int RepeatSearch::times(int place, Spot at) const {
-    return offer(place, at, rules_.pin.clear()).times;
-}
-
 std::vector<RepeatSearch::Offer> RepeatSearch::additions(int place) const {
     std::vector<Offer> out;
     if (place == frame_.inside())

@@ -51,9 +51,6 @@ public:
     /// left out.
     Layout laidOut(const RepeatLayout& layout) const;
 
-    /// How often a point added at a place occurs on the top.
-    int times(int place, Spot at) const;
-
 private:
     static constexpr int kTile = -1; ///< the tile, beside the kinds of place
 

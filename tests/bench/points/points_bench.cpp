@@ -1,6 +1,7 @@
 #include "property/points/made_tops.h"
 #include "property/points/points_oracle.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <cstring>
@@ -40,9 +41,11 @@ bool row(const char* kind, const Job& job, const PointsOptions& options) {
     const Rect top = topRect(job.top);
     const double ratio = static_cast<double>(plan.points.size()) * r * r * 1.5 * std::sqrt(3.0) /
                          areaSquareInches(top);
-    const bool good = m.farthest <= r + 0.125 && m.closest >= s / 2 - 1e-5 &&
-                      m.room >= job.basting.clear.in() - 1e-5 &&
-                      m.edge >= job.basting.edge.in() - 1e-5 && plan.findings.empty();
+    const bool good =
+        m.farthest <= r + 0.125 && m.closest >= s / 2 - 1e-5 &&
+        m.room >= job.basting.clear.in() - 1e-5 && m.edge >= job.basting.edge.in() - 1e-5 &&
+        std::none_of(plan.findings.begin(), plan.findings.end(),
+                     [](const Finding& f) { return f.level != Finding::Level::note; });
     std::printf(
         "%-28s %3.0f x %3.0f %-8s %5zu  %.3f  %+.3f  %5.2f  %7.1f  %6.1f  %s\n", kind,
         top.width().in(), top.length().in(),
