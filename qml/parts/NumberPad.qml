@@ -26,12 +26,15 @@ Column {
         text = value.replace(/[^0-9:.,\/ ]/g, "").trim()
         fresh = true
     }
+    // 1, 13, 1:34, 13:45: the last two figures are minutes.
+    function clock(figures: string): string {
+        return figures.length > 2 ? figures.slice(0, -2) + ":" + figures.slice(-2) : figures
+    }
     function key(figure: string) {
         const before = fresh ? "" : text
         fresh = false
         if (mode === "time") {
-            const figures = (before.replace(/:/g, "") + figure).slice(-4)
-            text = figures.length > 2 ? figures.slice(0, -2) + ":" + figures.slice(-2) : figures
+            text = clock((before.replace(/:/g, "") + figure).slice(-4))
         } else if (before.length < 12) {
             text = before.indexOf("/") >= 0 ? (whole + figure) : before + figure
         }
@@ -44,7 +47,7 @@ Column {
     function erase() {
         const before = text
         fresh = false
-        text = mode === "time" ? before.replace(/:/g, "").slice(0, -1)
+        text = mode === "time" ? clock(before.replace(/:/g, "").slice(0, -1))
              : before.indexOf("/") >= 0 ? whole : before.slice(0, -1)
     }
 

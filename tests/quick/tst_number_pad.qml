@@ -25,13 +25,16 @@ Item {
         name: "NumberPad"
         when: windowShown
 
+        function useMode(mode: string) {
+            pad.mode = mode
+            wait(50) // until the keys of this mode lie in their places
+        }
         function init() {
             failOnWarning(/.*/)
-            pad.mode = "inch"
+            useMode("inch")
             pad.begin("")
             pad.forceActiveFocus()
             accepted.clear()
-            wait(50) // until the keys of this mode lie in their places
         }
         function keyOf(item, text) {
             if (item.modelData === text && item.visible)
@@ -68,14 +71,14 @@ Item {
             compare(pad.text, "9")
         }
         function test_a_time_of_day() {
-            pad.mode = "time"
+            useMode("time")
             tap("1"); tap("3"); tap("4"); tap("5")
             compare(pad.text, "13:45")
             tap("<")
             compare(pad.text, "1:34")
         }
         function test_decimals_once() {
-            pad.mode = "number"
+            useMode("number")
             tap("1"); tap("."); tap("5"); tap("."); tap("2")
             compare(pad.text, "1.52")
         }

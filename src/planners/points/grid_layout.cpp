@@ -85,9 +85,9 @@ std::optional<GridLayout> gridLayout(const Rules& rules, const BlockFrame& block
             return;
         if (const auto estimate = search.estimate(tile, 80))
             ranked.push_back({std::move(tile), *estimate});
-        for (std::size_t i = ranked.size() - 1;
-             i > 0 && ranked[i].estimate < ranked[i - 1].estimate; --i)
-            std::swap(ranked[i], ranked[i - 1]);
+        for (std::size_t i = ranked.size();
+             i > 1 && ranked[i - 1].estimate < ranked[i - 2].estimate; --i)
+            std::swap(ranked[i - 1], ranked[i - 2]);
     };
     for (TilePattern& tile : rememberedTiles(memory, rules, blocks, request, stop))
         if (!stop.stop_requested())

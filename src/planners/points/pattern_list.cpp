@@ -69,17 +69,19 @@ std::vector<PointPattern> patternList(const Job& job, const Rules& rules,
     // blocks.
     const int column = f.x.tiles > 2 ? 1 : 0, row = f.y.tiles > 2 ? 1 : 0;
     const Spot corner{f.x.first + column * f.x.tile, f.y.first + row * f.y.tile};
+    // A top of one block has no sashing: what of the tile lies outside it is not there.
+    const Field shown{corner.x, corner.y, std::min(corner.x + f.x.tile, rules.top().x1),
+                      std::min(corner.y + f.y.tile, rules.top().y1)};
     Spots places;
     for (const Spot p : layout.repeat.tile.points)
-        places.push_back(corner + p);
+        if (const Spot place = corner + p; place.x <= shown.x1 && place.y <= shown.y1)
+            places.push_back(place);
     const std::string name =
         !blocks ? "rows"
         : f.across * f.down == 1
             ? (f.blocks.pitchX > f.blocks.blockX ? "block with sashing" : "block")
             : std::to_string(f.across) + " × " + std::to_string(f.down) + " blocks";
-    out.push_back(drawn(job, rules, name,
-                        {corner.x, corner.y, corner.x + f.x.tile, corner.y + f.y.tile},
-                        f.x.tiles * f.y.tiles, places));
+    out.push_back(drawn(job, rules, name, shown, f.x.tiles * f.y.tiles, places));
     for (int place = 0; place < f.count(); ++place) {
         const Spots& added = layout.repeat.added[static_cast<std::size_t>(place)];
         if (added.empty())

@@ -262,6 +262,8 @@ std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& fram
 std::optional<TilePattern> varied(const Rules& rules, const BlockFrame& frame,
                                   const TileRequest& request, const TilePattern& pattern,
                                   Dice& dice) {
+    if (pattern.points.empty())
+        return {};
     const Torus torus{rules, frame, request};
     const Group& group = groups()[static_cast<std::size_t>(pattern.group)];
     const Spot old = pattern.points[dice.below(pattern.points.size())];
