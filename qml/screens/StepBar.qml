@@ -10,6 +10,8 @@ GridLayout {
 
     required property TableBoard board
 
+    property bool brief: false // the step alone
+
     readonly property bool wide: width > 24 * Theme.tableText
 
     signal countWanted
@@ -21,7 +23,7 @@ GridLayout {
     TableWords {
         Layout.fillWidth: true
         Layout.maximumWidth: bar.wide ? bar.width * 0.44 : bar.width
-        visible: text !== ""
+        visible: text !== "" && !bar.brief
         text: bar.board.caution
         color: Theme.quiet
         lineHeightMode: Text.FixedHeight

@@ -11,10 +11,12 @@ GridLayout {
 
     required property Workroom room
 
+    property bool brief: false // one row, without the finish
+
     signal moreWanted
     signal hintWanted
 
-    readonly property bool narrow: width < 24 * Theme.tableText
+    readonly property bool narrow: !brief && width < 24 * Theme.tableText
 
     columns: 6
     columnSpacing: Theme.gap
@@ -53,7 +55,7 @@ GridLayout {
         TableWords {
             objectName: "finishText"
             width: parent.width
-            visible: text !== ""
+            visible: text !== "" && !header.brief
             text: header.room.live.finishText
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12

@@ -15,6 +15,9 @@ FocusScope {
     // A long row of tiles takes the whole width; then people stand in a row below it.
     readonly property bool beside: wide && tiles.needed <= width * 0.64 - 3 * Theme.gap
 
+    // A low screen has room for the tiles and the next step only.
+    readonly property bool low: wide && height < 6.5 * Theme.tableTarget
+
     signal comfortWanted
 
     Shortcut {
@@ -38,6 +41,7 @@ FocusScope {
         TableHeader {
             Layout.fillWidth: true
             room: screen.room
+            brief: screen.low
             onMoreWanted: more.open()
             onHintWanted: hint.open()
         }
@@ -65,6 +69,7 @@ FocusScope {
             }
             PeopleBoard {
                 objectName: "people"
+                visible: !screen.low
                 Layout.fillHeight: screen.beside
                 Layout.fillWidth: !screen.beside
                 Layout.preferredWidth: screen.beside ? screen.width * 0.36 : -1
@@ -84,6 +89,7 @@ FocusScope {
         StepBar {
             Layout.fillWidth: true
             board: screen.room.board
+            brief: screen.low
             onCountWanted: count.open()
         }
     }
