@@ -1,5 +1,6 @@
 #include "planners/passes/predict.h"
 
+#include "plan/trade_times.h"
 #include "planners/passes/holds.h"
 #include "planners/rolls/lifting.h"
 
@@ -8,12 +9,8 @@
 namespace bastewright {
 namespace {
 
-// Common practice, seconds at pace 1 (docs/computation/crew.md).
-constexpr double kPinPlaced = 5, kPinClosed = 5, kDot = 6 * 2 + 8;
-constexpr double kLayLayer = 120, kLayPerSquareFoot = 2;
-constexpr double kClamp = 20, kUnderside = 90, kSmooth = 60, kSmoothPerSquareFoot = 2;
-constexpr double kShift = 180, kShiftPerInch = 2;
-constexpr double kHandOver = 300;
+using namespace trade_times;
+
 constexpr double kPersonInches = 24;
 constexpr Length kArmSpan = Length::inches(60);
 
@@ -57,22 +54,21 @@ int liftersFor(const PassRequest& request) {
 
 Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
     const bool dots = request.job.basting.with == Basting::With::dots;
-    const double perPoint = dots ? kDot : kPinPlaced + kPinClosed;
+    const double perPoint = dots ? 2 * kLayDot + kPressDot : kPlacePin + kClosePin;
     double seconds = kHandOver + double(request.points) * perPoint /
                                      teamPace(request.setting.helpers, standingRoom(choice));
     const FreshArea* before = nullptr;
     for (const std::size_t i : choice.order.areas) {
         const FreshArea& area = choice.layout.areas[i];
         if (before == nullptr)
-            seconds += 3 * (kLayLayer + kLayPerSquareFoot * squareFeet(area.field));
+            seconds += 3 * (kLayLayer + kLayLayerSqFt * squareFeet(area.field));
         else
-            seconds += kShift + kShiftPerInch * way(shiftBetween(*before, area)).in();
+            seconds += kShift + kShiftInch * way(shiftBetween(*before, area)).in();
         int clamps = 0;
         for (const Hold& h :
              holds(request.layers.backing, request.layers.top, area.table, choice.surface.floor))
             clamps += h.kind == Hold::Kind::clamp ? h.count : 0;
-        seconds +=
-            clamps * kClamp + kUnderside + kSmooth + kSmoothPerSquareFoot * squareFeet(area.fresh);
+        seconds += clamps * kClamp + kUnderside + kSmooth + kSmoothSqFt * squareFeet(area.fresh);
         before = &area;
     }
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};
