@@ -16,6 +16,7 @@ demo="$root/assets/demo/harbour-lights.json"
 if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
   exec "$program" "$demo"
 fi
+mkdir -p "$build/demo"
 "$program" plan "$demo" --json "$build/demo/plan.json"
 "$program" sheets "$demo" --out "$build/demo"
 echo "There is no display, so no window was opened. The plan and the checklists are in $build/demo."
