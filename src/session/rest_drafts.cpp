@@ -95,8 +95,8 @@ private:
         const auto& surface = quilt(t).surface;
         const bool anybody = std::ranges::any_of(hands_, [&](const Hand& h) {
             return crew::may(h.helper, d.needs) &&
-                   !crew::sidesFor(crew::workBox(*zone), passOf(t).table, surface.closed,
-                                   h.helper.reach, !surface.floor)
+                   !sidesFor(workBox(*zone), passOf(t).table, surface.closed, h.helper.reach,
+                             !surface.floor)
                         .empty();
         });
         if (!anybody)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "planners/crew/reach.h"
+#include "planners/passes/reach.h"
 
 /// Who can do what (docs/computation/crew.md, "Tasks", "Places", "Findings").
 namespace bastewright::crew {

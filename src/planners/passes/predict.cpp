@@ -2,6 +2,7 @@
 
 #include "plan/trade_times.h"
 #include "planners/passes/holds.h"
+#include "planners/passes/reach.h"
 #include "planners/rolls/lifting.h"
 
 #include <cmath>
@@ -11,7 +12,6 @@ namespace {
 
 using namespace trade_times;
 
-constexpr double kPersonInches = 24;
 constexpr Length kArmSpan = Length::inches(60);
 
 double squareFeet(const Rect& r) {
@@ -38,7 +38,7 @@ int standingRoom(const PassChoice& choice) {
         if (std::ranges::find(choice.workable.closed, s) == choice.workable.closed.end()) {
             const Length side =
                 isAcross(s) ? choice.workable.table.width : choice.workable.table.length;
-            places += std::max(1, static_cast<int>(side.in() / kPersonInches));
+            places += std::max(1, static_cast<int>(ratio(side, kElbowRoom)));
         }
     return std::max(places, 1);
 }

@@ -1,5 +1,8 @@
 #include "planners/passes/zones.h"
 
+#include "plan/trade_times.h"
+#include "planners/passes/reach.h"
+
 #include <cmath>
 #include <optional>
 #include <set>
@@ -108,48 +111,48 @@ private:
     }
 };
 
-bool open(const ZoneInput& in, Side s) {
-    return std::ranges::find(in.closed, s) == in.closed.end();
+/// The sides from which someone with the reach can work the zone.
+std::vector<SideRange> sidesOf(const ZoneInput& in, const Zone& zone, const Rect& table) {
+    return sidesFor(workBox(zone), table, in.closed, in.reach, !in.floor);
 }
 
-bool reachableFrom(const ZoneInput& in, const Zone& zone, const Rect& table, Side s) {
-    const Rect box = workBox(zone);
-    return in.floor || (open(in, s) &&
-                        reachNeededInches(box, placeBefore(box, s, table), table) <= in.reach.in());
-}
-
-/// True where someone with the reach can work the zone from some open side.
 bool reachable(const ZoneInput& in, const Zone& zone) {
     const auto pass = std::ranges::find(in.passes, zone.pass, &Pass::number);
-    return std::ranges::any_of(kSides,
-                               [&](Side s) { return reachableFrom(in, zone, pass->table, s); });
+    return !sidesOf(in, zone, pass->table).empty();
 }
 
 /// How many can stand side by side to work a pass's zones.
 std::size_t room(const ZoneInput& in, const Pass& pass, const std::vector<Zone>& zones) {
-    std::size_t places = 0;
-    for (const Side s : kSides) {
-        Interval stretch{pass.field.x1 + pass.field.y1, Length{}};
-        for (const Zone& z : zones)
-            if (z.pass == pass.number && reachableFrom(in, z, pass.table, s)) {
-                const Interval along = isAcross(s) ? z.area.x() : z.area.y();
-                stretch = {std::min(stretch.lo, along.lo), std::max(stretch.hi, along.hi)};
-            }
-        if (stretch.lo < stretch.hi)
-            places += std::max<std::size_t>(1, static_cast<std::size_t>(stretch.size().in() / 24));
+    PerSide<std::optional<Interval>> stretches; // along each side, what can be worked from it
+    for (const Zone& z : zones) {
+        if (z.pass != pass.number)
+            continue;
+        for (const SideRange& r : sidesOf(in, z, pass.table)) {
+            const Interval along = isAcross(r.side) ? z.area.x() : z.area.y();
+            auto& stretch = stretches[r.side];
+            stretch =
+                stretch ? Interval{std::min(stretch->lo, along.lo), std::max(stretch->hi, along.hi)}
+                        : along;
+        }
     }
+    std::size_t places = 0;
+    for (const Side s : kSides)
+        if (stretches[s])
+            places += std::max<std::size_t>(
+                1, static_cast<std::size_t>(ratio(stretches[s]->size(), kElbowRoom)));
     return std::clamp<std::size_t>(places, 1, std::max<std::size_t>(in.people, 1));
 }
 
 /// How long the people take over all zones, pass by pass: longest zone first to whoever is free
-/// (Graham's LPT rule), with the trade's 10 s a point and 15 s to step up to a zone, twice.
+/// (Graham's LPT rule), stepping up to a zone to place its pins and once more to close them.
 double workSeconds(const ZoneInput& in, const std::vector<Zone>& zones) {
+    using namespace trade_times;
     double sum = 0;
     for (const Pass& pass : in.passes) {
         std::vector<double> work;
         for (const Zone& z : zones)
             if (z.pass == pass.number && !z.points.empty())
-                work.push_back(30 + 10 * double(z.points.size()));
+                work.push_back(2 * kSettle + (kPlacePin + kClosePin) * double(z.points.size()));
         std::ranges::sort(work, std::greater<>{});
         std::vector<double> busy(room(in, pass, zones), 0);
         for (const double w : work)

@@ -27,15 +27,4 @@ std::vector<Zone> cutZones(const ZoneInput& in, std::span<const PlacedPoint> poi
 /// Letters of a column: A…Z, AA, AB…
 std::string columnLetters(std::size_t column);
 
-/// What somebody must reach to work in a zone: the box round its points, its area where it has
-/// none.
-Rect workBox(const Zone& zone);
-
-/// Where somebody stands at a side to work in a box: 24 in (common practice: one person per 24-30
-/// in of edge), in front of it as far as the side reaches.
-StandingPlace placeBefore(const Rect& box, Side side, const Rect& table);
-
-/// The farthest a person standing there must reach, corner to edge.
-double reachNeededInches(const Rect& box, const StandingPlace& place, const Rect& table);
-
 } // namespace bastewright

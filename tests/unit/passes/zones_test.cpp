@@ -1,3 +1,4 @@
+#include "planners/passes/reach.h"
 #include "planners/passes/zones.h"
 
 #include <gtest/gtest.h>
@@ -84,10 +85,9 @@ TEST(Zones, AreAllWithinReachOfAnOpenSide) {
     for (const Zone& z : cutZones(in, everyFour(in.top))) {
         const Rect& table = in.passes[std::size_t(z.pass - 1)].table;
         const Rect box = workBox(z);
-        const double nearest =
-            std::min(reachNeededInches(box, placeBefore(box, Side::head, table), table),
-                     reachNeededInches(box, placeBefore(box, Side::foot, table), table));
-        EXPECT_LE(nearest, 27.0) << z.id;
+        const auto nearest = leastReach(box, table, in.closed);
+        ASSERT_TRUE(nearest);
+        EXPECT_LE(*nearest, 27_in) << z.id;
     }
 }
 
@@ -98,17 +98,6 @@ TEST(Zones, PreferSeams) {
     for (const Zone& z : cutZones(in, {}))
         lines.insert(z.area.y1);
     EXPECT_TRUE(lines.contains(17_in) || lines.contains(19_in));
-}
-
-TEST(StandingPlace, IsInFrontOfTheZoneAndInsideTheSide) {
-    const Rect table{{}, {}, 72_in, 30_in};
-    const StandingPlace p = placeBefore({10_in, 4_in, 30_in, 14_in}, Side::head, table);
-    EXPECT_EQ(p.along, (Interval{8_in, 32_in}));
-    const StandingPlace atEnd = placeBefore({{}, 4_in, 6_in, 14_in}, Side::head, table);
-    EXPECT_EQ(atEnd.along, (Interval{{}, 24_in}));
-    EXPECT_DOUBLE_EQ(reachNeededInches({10_in, 4_in, 30_in, 14_in}, p, table), 14.0);
-    // 3-4-5: three inches aside, four deep.
-    EXPECT_DOUBLE_EQ(reachNeededInches({5_in, 1_in, 30_in, 4_in}, p, table), 5.0);
 }
 
 } // namespace

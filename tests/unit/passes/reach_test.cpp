@@ -1,9 +1,8 @@
-#include "planners/crew/reach.h"
+#include "planners/passes/reach.h"
 
 #include <gtest/gtest.h>
 
 using namespace bastewright;
-using namespace bastewright::crew;
 
 namespace {
 
@@ -25,6 +24,20 @@ TEST(Reach, ThreeFourFive) {
     ASSERT_EQ(sides.size(), 1U);
     EXPECT_EQ(sides[0].start.lo, 24_in);
     EXPECT_EQ(sides[0].start.hi, 48_in); // 52 would stand beyond the table's end
+}
+
+TEST(Reach, StandsInFrontOfTheZoneAndInsideTheSide) {
+    const std::vector<Side> others{Side::left, Side::right, Side::foot};
+    const Rect box{10_in, 4_in, 30_in, 14_in};
+    EXPECT_EQ(leastReach(box, kTable, others), 14_in) << "centred at 8 to 32, straight ahead";
+    const auto sides = sidesFor(box, kTable, others, 14_in, true);
+    ASSERT_EQ(sides.size(), 1U);
+    EXPECT_TRUE(sides[0].start.contains(8_in));
+    const auto atEnd = sidesFor({{}, 4_in, 6_in, 14_in}, kTable, others, 14_in, true);
+    ASSERT_EQ(atEnd.size(), 1U);
+    EXPECT_EQ(atEnd[0].start.lo, 0_in);
+    // 3-4-5: four deep, and three aside where the stretch is as wide as the person but for six.
+    EXPECT_EQ(leastReach({10_in, 1_in, 40_in, 4_in}, kTable, others), 5_in);
 }
 
 TEST(Reach, ATableTennisTableHasAStripNobodyReaches) {

@@ -1,9 +1,9 @@
-#include "planners/crew/reach.h"
+#include "planners/passes/reach.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace bastewright::crew {
+namespace bastewright {
 namespace {
 
 /// Beyond this nobody reaches; keeps squares of nanometres within 64 bits.
@@ -119,4 +119,4 @@ std::optional<Length> leastReach(const Rect& box, const Rect& table,
     return least;
 }
 
-} // namespace bastewright::crew
+} // namespace bastewright

@@ -2,10 +2,11 @@
 
 #include "plan/plan.h"
 
+#include <optional>
 #include <vector>
 
 /// Who can work a zone from where (docs/computation/crew.md, "Places").
-namespace bastewright::crew {
+namespace bastewright {
 
 /// A pinner takes this much of an edge (common practice: 24-30 in).
 inline constexpr Length kElbowRoom = Length::inches(24);
@@ -35,4 +36,4 @@ std::vector<SideRange> sidesFor(const Rect& box, const Rect& table, const std::v
 std::optional<Length> leastReach(const Rect& box, const Rect& table,
                                  const std::vector<Side>& closed);
 
-} // namespace bastewright::crew
+} // namespace bastewright
