@@ -21,6 +21,8 @@ public:
     /// "?" for a name that is not in the session.
     QString letter(const std::string& name) const;
     QStringList letters(const std::vector<std::string>& names) const;
+    /// All marks, in the order of the helpers.
+    const QStringList& all() const { return letters_; }
 
     /// "B Bo, C Cai": letter and the name's first word, as one speaks of people at the table.
     QString spoken(const std::vector<std::string>& names) const;

@@ -208,8 +208,9 @@ void LiveController::end() {
 void LiveController::refresh() {
     QList<QVariantList> rows;
     if (live_) {
-        const auto names = people::names(live_->session().setting.helpers);
-        const auto letters = people::letters(names);
+        const auto& helpers = live_->session().setting.helpers;
+        const auto names = people::names(helpers);
+        const auto letters = people::letters(helpers);
         const auto& state = live_->state();
         for (qsizetype i = 0; i < names.size(); ++i) {
             const auto person = words::toCore(names[i]);

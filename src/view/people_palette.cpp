@@ -1,5 +1,6 @@
 #include "view/people_palette.h"
 
+#include "sheets/crew_key.h"
 #include "view/words.h"
 
 #include <array>
@@ -41,21 +42,8 @@ QStringList names(const std::vector<bastewright::Helper>& helpers) {
     return out;
 }
 
-QStringList letters(const QStringList& all) {
-    QStringList out;
-    for (qsizetype i = 0; i < all.size(); ++i) {
-        const QString name = all[i].trimmed();
-        QString best = QString::number(i + 1);
-        for (qsizetype n = 1; n <= std::min<qsizetype>(3, name.size()); ++n) {
-            QString candidate = name.left(n).toUpper().left(1) + name.mid(1, n - 1);
-            if (!out.contains(candidate)) {
-                best = candidate;
-                break;
-            }
-        }
-        out << best;
-    }
-    return out;
+QStringList letters(const std::vector<bastewright::Helper>& helpers) {
+    return bastewright::sheets::CrewKey{helpers}.all();
 }
 
 } // namespace people

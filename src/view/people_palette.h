@@ -18,8 +18,8 @@ inline constexpr int kMarks = 7; ///< marks repeat after so many; letters do not
 QColor fill(int mark);
 Qt::BrushStyle pattern(int mark);
 
-/// A letter each, or two or three where names begin alike: Ada A, Bo B, Ben Be, Beth Bet.
-QStringList letters(const QStringList& names);
+/// A letter each, the same as on the sheets.
+QStringList letters(const std::vector<bastewright::Helper>& helpers);
 QStringList names(const std::vector<bastewright::Helper>& helpers);
 
 } // namespace people

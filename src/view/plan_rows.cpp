@@ -58,7 +58,7 @@ QList<QVariantList> ofSupplies(const Planned& planned) {
 QList<QVariantList> ofPeople(const Planned& planned) {
     const auto& helpers = planned.session.setting.helpers;
     const auto names = people::names(helpers);
-    const auto letters = people::letters(names);
+    const auto letters = people::letters(helpers);
     const auto start = planned.session.setting.start;
     QList<QVariantList> out;
     for (qsizetype i = 0; i < names.size(); ++i) {

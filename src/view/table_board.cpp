@@ -125,7 +125,7 @@ void TableBoard::layTiles() {
     if (live && std::size_t(quilt_) < live->plan().quilts.size()) {
         const auto& plan = live->plan().quilts[std::size_t(quilt_)];
         const auto& helpers = live->session().setting.helpers;
-        const auto letters = people::letters(people::names(helpers));
+        const auto letters = people::letters(helpers);
         const bool pins =
             live->session().jobs[std::size_t(quilt_)].basting.with == Basting::With::pins;
         std::set<Length> xs, ys;

@@ -7,8 +7,8 @@ void needApplication();
 template <class Condition>
 bool comes(Condition condition);
 
-#include <QCoreApplication>
 #include <QElapsedTimer>
+#include <QGuiApplication>
 #include <QThread>
 
 template <class Condition>
