@@ -17,6 +17,7 @@ if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
   exec "$program" "$demo"
 fi
 mkdir -p "$build/demo"
+export XDG_RUNTIME_DIR=${XDG_RUNTIME_DIR:-$(mktemp -d)}
 "$program" plan "$demo" --json "$build/demo/plan.json"
 "$program" sheets "$demo" --out "$build/demo"
 echo "There is no display, so no window was opened. The plan and the checklists are in $build/demo."

@@ -46,4 +46,16 @@ QStringList letters(const std::vector<bastewright::Helper>& helpers) {
     return bastewright::sheets::CrewKey{helpers}.all();
 }
 
+QString atAGlance(const std::vector<std::string>& people,
+                  const std::vector<bastewright::Helper>& helpers) {
+    QStringList names;
+    for (const auto& person : people)
+        names << words::fromCore(person);
+    const QString line = names.join(QStringLiteral(", "));
+    constexpr qsizetype kGlance = 24;
+    if (line.size() <= kGlance)
+        return line;
+    return bastewright::sheets::CrewKey{helpers}.letters(people).join(QStringLiteral(", "));
+}
+
 } // namespace people

@@ -7,6 +7,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <string>
 #include <vector>
 
 /// How people are told apart: a letter first, a pattern second, a colour third (Okabe and Ito's
@@ -20,6 +21,10 @@ Qt::BrushStyle pattern(int mark);
 
 /// A letter each, the same as on the sheets.
 QStringList letters(const std::vector<bastewright::Helper>& helpers);
+/// These people in one short line for the table: their names, or their letters where the names
+/// would take more than a glance (24 characters).
+QString atAGlance(const std::vector<std::string>& people,
+                  const std::vector<bastewright::Helper>& helpers);
 QStringList names(const std::vector<bastewright::Helper>& helpers);
 
 } // namespace people

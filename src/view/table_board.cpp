@@ -223,10 +223,7 @@ void TableBoard::findStep() {
         caution_ =
             waits == 1 ? tr("Waits for one more tick.") : tr("Waits for %1 more ticks.").arg(waits);
     }
-    QStringList who;
-    for (const auto& person : next->people)
-        who << words::fromCore(person);
-    stepWho_ = who.join(QStringLiteral(", "));
+    stepWho_ = people::atAGlance(next->people, live->session().setting.helpers);
 }
 
 void TableBoard::doStep() {

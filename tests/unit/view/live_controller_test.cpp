@@ -114,6 +114,23 @@ TEST_F(AtTable, ATapGoesFromWaitingToOpenToClosed) {
     EXPECT_EQ(live->progressText(), "1/2 zones");
 }
 
+TEST_F(AtTable, ALongNameDoesNotCrowdOutTheTable) {
+    auto planned = small();
+    const std::string longName = "Wilhelmina-Alexandrina of the Long Saltmarsh Causeway House";
+    planned.session.setting.helpers[0].name = longName;
+    for (auto& task : planned.plan.tasks)
+        for (auto& person : task.people)
+            if (person == "Ada")
+                person = longName;
+    ASSERT_TRUE(live->start(job, planned)) << live->problem().toStdString();
+    EXPECT_EQ(board->stepWho(), "W");
+}
+
+TEST_F(AtTable, ShortNamesAreSaidInFull) {
+    ASSERT_TRUE(live->start(job, small())) << live->problem().toStdString();
+    EXPECT_EQ(board->stepWho(), "Ada");
+}
+
 TEST_F(AtTable, EveryTickShownIsInTheLibrary) {
     ASSERT_TRUE(live->start(job, small()));
     live->tick(0, "A1");
