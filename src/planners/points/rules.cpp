@@ -6,8 +6,9 @@
 namespace bastewright::points {
 namespace {
 
-/// Room for rounding to the raster, of the 1/8 in the rule allows.
-constexpr double kTolerance = 3.0 / 32;
+/// All of the 1/8 in that the rule allows: places are exact, so that nothing is lost by rounding;
+/// less what numbers need (25 nm).
+constexpr double kTolerance = 1.0 / 8 - 1e-6;
 
 /// True where the edge, seams aside, leaves a place that holds each corner of the top.
 bool cornersInReach(const Rules& rules) {

@@ -21,7 +21,7 @@ constexpr std::array kSmallest{
     0.1578419817, 0.1522468112, 0.1489537896, 0.1436931771, 0.1412448224, 0.1383028833,
     0.1335487066, 0.1317648756, 0.1286335345, 0.1273175535, 0.1255535080, 0.1220368688};
 
-/// A square of 1000 in, so that the tolerance of 3/32 in and the raster of 1/8 in hardly count.
+/// A square of 1000 in, so that the tolerance of 1/8 in and the raster of 1/8 in hardly count.
 constexpr double kSide = 1000;
 
 Job square(double radius) {
