@@ -69,6 +69,7 @@ std::span<const Rule> rules() {
         Rule{"crew.people", crewPeople},
         Rule{"crew.teams", crewTeams, unlessStopped},
         Rule{"crew.skills", crewSkills, unlessStopped},
+        Rule{"crew.handed", crewHanded, unlessStopped},
         Rule{"crew.hours", crewHours, unlessStopped},
         Rule{"crew.twice", crewTwice},
         Rule{"crew.irons", crewIrons, unlessStopped},

@@ -114,6 +114,12 @@ struct Machine {
     auto operator<=>(const Machine&) const = default;
 };
 
+/// A zone that was put into somebody's hands: they work it from beginning to end, where they can.
+struct HandedZone {
+    std::string zone, person;
+    auto operator<=>(const HandedZone&) const = default;
+};
+
 /// One quilt.
 struct Job {
     std::string name;
@@ -124,7 +130,8 @@ struct Job {
     Batting batting;
     Backing backing;
     Machine machine;
-    UnknownFields unknown; ///< pointers from the job's own root
+    std::vector<HandedZone> handed; ///< each zone at most once
+    UnknownFields unknown;          ///< pointers from the job's own root
     auto operator<=>(const Job&) const = default;
 };
 

@@ -117,6 +117,20 @@ void backingFields(Fields& f, B& backing) {
     });
 }
 
+template <class Fields, class H>
+void handedFields(Fields& f, H& handed) {
+    [[maybe_unused]] std::set<std::string> zones;
+    f.list("handed", handed, limits::kHanded, [&](Fields& h, auto& one) {
+        h.require({"zone", "person"});
+        h.text("zone", one.zone);
+        h.text("person", one.person);
+        if constexpr (Fields::kReads)
+            if (h.has("zone") && !zones.insert(one.zone).second)
+                h.stop("zone",
+                       "is \"" + one.zone + "\" again; each zone in one person's hands is accepted.");
+    });
+}
+
 template <class Fields, class J>
 void jobFields(Fields& f, J& job) {
     f.require({"top"});
@@ -131,6 +145,7 @@ void jobFields(Fields& f, J& job) {
     f.object("batting", [&](Fields& b) { battingFields(b, job.batting); });
     f.object("backing", [&](Fields& b) { backingFields(b, job.backing); });
     f.object("machine", [&](Fields& m) { m.length("throat", job.machine.throat, {2_in, 60_in}); });
+    handedFields(f, job.handed);
 }
 
 } // namespace

@@ -75,6 +75,8 @@ void crewSkills(const PlanView&, Report&);
 void crewHours(const PlanView&, Report&);
 void crewTwice(const PlanView&, Report&);
 void crewIrons(const PlanView&, Report&);
+// crew_handed.cpp
+void crewHanded(const PlanView&, Report&);
 // crew_edges.cpp
 void crewPlaces(const PlanView&, Report&);
 void crewReach(const PlanView&, Report&);

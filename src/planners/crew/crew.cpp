@@ -1,6 +1,7 @@
 #include "planners/crew/crew.h"
 
 #include "planners/crew/bound.h"
+#include "planners/crew/handed.h"
 #include "planners/crew/hours.h"
 #include "planners/crew/model.h"
 #include "planners/crew/pair.h"
@@ -65,6 +66,7 @@ public:
 
     CrewPlan run() {
         sayWhoIsThere();
+        sayHanded(session_, helpers_, quilts_, plan_.findings);
         Attempt best = bestOfWaves();
         plan_.findings.insert(plan_.findings.end(), best.drafts.findings.begin(),
                               best.drafts.findings.end());

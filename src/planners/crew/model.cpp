@@ -1,5 +1,7 @@
 #include "planners/crew/model.h"
 
+#include "planners/crew/handed.h"
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -179,6 +181,7 @@ Model modelOf(const Session& session, const std::vector<Helper>& helpers,
     for (const Helper& h : helpers)
         model.problem.people.push_back(hoursOf(h, session.setting.start));
     model.problem.tools = {std::max(0, session.setting.room.irons)};
+    honourHanded(session, helpers, quilts, drafts, model);
     return model;
 }
 

@@ -189,6 +189,10 @@ Session randomSession(std::uint64_t seed) {
     for (std::size_t i = 0; std::cmp_less(i, people); ++i)
         s.setting.helpers.push_back(helper(random, kNames.at(i), s.setting.start));
     s.setting.stash = stash(random);
+    if (random.chance(25))
+        for (Job& j : s.jobs)
+            for (const char* zone : {"A1", "B2", "C1"})
+                j.handed.push_back({zone, random.oneOf(s.setting.helpers).name});
     return s;
 }
 

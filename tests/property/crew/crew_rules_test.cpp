@@ -1,7 +1,11 @@
+#include "planners/crew/handed.h"
 #include "unit/crew/made_session.h"
 #include "unit/crew/rules_oracle.h"
 
 #include <gmock/gmock.h>
+
+#include <algorithm>
+#include <array>
 
 using namespace bastewright;
 
@@ -14,6 +18,43 @@ TEST_P(AnyAfternoon, KeepsEveryRule) {
     const CrewPlan plan = planCrew(a.session, a.quilts);
     EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), testing::IsEmpty())
         << "seed " << GetParam();
+}
+
+// Zones handed to people: kept where they may do the work and reach it, said where not.
+TEST_P(AnyAfternoon, KeepsZonesInTheHandsTheyWereGivenTo) {
+    auto a = made::anyAfternoon(GetParam());
+    auto& helpers = a.session.setting.helpers;
+    made::Dice dice{GetParam() * 31};
+    for (std::size_t q = 0; q < a.quilts.size() && !helpers.empty(); ++q)
+        for (int n = 0; n < 3; ++n) {
+            auto& handed = a.session.jobs[q].handed;
+            const auto& zones = a.quilts[q].zones;
+            const auto& zone = zones[std::size_t(dice.upTo(int(zones.size())))].id;
+            if (std::ranges::find(handed, zone, &HandedZone::zone) == handed.end())
+                handed.push_back({zone, helpers[std::size_t(dice.upTo(int(helpers.size())))].name});
+        }
+    const CrewPlan plan = planCrew(a.session, a.quilts);
+    EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), testing::IsEmpty())
+        << "seed " << GetParam();
+    for (const Task& t : plan.tasks) {
+        const auto& job = a.session.jobs[std::size_t(t.job)];
+        const auto wish = std::ranges::find(job.handed, t.zone, &HandedZone::zone);
+        if (t.zone.empty() || wish == job.handed.end())
+            continue;
+        const auto& quilt = a.quilts[std::size_t(t.job)];
+        const auto who = std::ranges::find(helpers, wish->person, &Helper::name);
+        const auto zone = std::ranges::find(quilt.zones, t.zone, &Zone::id);
+        const bool can =
+            crew::whyNot(*who, quilt, *zone, std::array{t.kind}, job.unit).empty();
+        EXPECT_TRUE(!can || std::ranges::count(t.people, wish->person) > 0)
+            << "seed " << GetParam() << ": " << t.id << " is not with " << wish->person;
+        if (!can) {
+            EXPECT_TRUE(std::ranges::any_of(plan.findings, [&](const Finding& f) {
+                return f.field == "/handed" && f.text.find(wish->person) != std::string::npos;
+            })) << "seed " << GetParam() << ": " << t.id << " is not with " << wish->person
+                << ", unsaid";
+        }
+    }
 }
 
 INSTANTIATE_TEST_SUITE_P(Seeds, AnyAfternoon, testing::Range<std::uint64_t>(1, 121));

@@ -45,6 +45,17 @@ std::vector<Spoiled> spoiledPeople() {
              bo(g).seated = true;
              warnOfLifters(g);
          }},
+        {"AZoneHandedToAdaIsWorkedByBo",
+         {"crew.handed"},
+         [](Good& g) { g.job().handed = {{"B2", "Ada"}}; }},
+        {"AZoneHandedToBoIsWorkedByBo", {}, [](Good& g) { g.job().handed = {{"B2", "Bo"}}; }},
+        {"AZoneHandedToSomebodyWhoMayNotIsAnybodys",
+         {},
+         [](Good& g) {
+             g.session.setting.helpers.emplace_back().name = "Cai";
+             g.session.setting.helpers.back().reach = 6_in;
+             g.job().handed = {{"B2", "Cai"}, {"A2", "nobody here"}};
+         }},
         {"BoComesLater",
          {"crew.hours"},
          [](Good& g) { bo(g).from = ClockTime{std::chrono::minutes{13 * 60 + 5}}; }},

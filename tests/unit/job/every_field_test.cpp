@@ -19,7 +19,8 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Fabric>(), 5u);
     EXPECT_EQ(fieldCount<Backing>(), 11u);
     EXPECT_EQ(fieldCount<Machine>(), 1u);
-    EXPECT_EQ(fieldCount<Job>(), 9u);
+    EXPECT_EQ(fieldCount<HandedZone>(), 2u);
+    EXPECT_EQ(fieldCount<Job>(), 10u);
     EXPECT_EQ(fieldCount<Table>(), 3u);
     EXPECT_EQ(fieldCount<Room>(), 5u);
     EXPECT_EQ(fieldCount<Helper>(), 9u);

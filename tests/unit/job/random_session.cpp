@@ -112,6 +112,8 @@ Job job(Random& r) {
     j.backing = backing(r);
     if (r.chance(70))
         j.machine.throat = r.length(2_in, 60_in);
+    for (int n = r.chance(30) ? r.count(1, 5) : 0; n > 0; --n)
+        j.handed.push_back({r.name(n), r.name(1)});
     if (r.chance(30))
         j.unknown = {{"/colour", R"("blue")"}, {"/top/drawn by", R"({"a":[1,2.5,null]})"}};
     return j;
