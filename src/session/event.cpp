@@ -5,7 +5,7 @@
 
 namespace bastewright {
 namespace {
-constexpr std::array<std::pair<EventKind, std::string_view>, 19> kNames{{
+constexpr std::array<std::pair<EventKind, std::string_view>, 20> kNames{{
     {EventKind::sessionStarted, "session-started"},
     {EventKind::stepDone, "step-done"},
     {EventKind::zoneDotted, "zone-dotted"},
@@ -13,6 +13,7 @@ constexpr std::array<std::pair<EventKind, std::string_view>, 19> kNames{{
     {EventKind::zoneClosed, "zone-closed"},
     {EventKind::zonePressed, "zone-pressed"},
     {EventKind::undone, "undone"},
+    {EventKind::passAbandoned, "pass-abandoned"},
     {EventKind::passReleased, "pass-released"},
     {EventKind::personIn, "person-in"},
     {EventKind::personOut, "person-out"},

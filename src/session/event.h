@@ -16,6 +16,7 @@ enum class EventKind {
     zoneClosed,   ///< closed (dots: pressed)
     zonePressed,  ///< dots in thick batting: pressed once more from the back
     undone,       ///< takes back the event `target`, which may be an `undone` itself
+    passAbandoned, ///< what is not begun of `pass` is left out
     passReleased, ///< everything of `pass` checked; the next may be shifted in
     personIn,     ///< `person` is at the table
     personOut,
@@ -26,7 +27,7 @@ enum class EventKind {
     paused,      ///< a break; pauses do not count against anybody's pace
     resumed,
     settingChanged, ///< `text` holds the session file (jobs, room, people, boxes) from here on
-    replanned,      ///< `text` holds the plan from here on, as JSON
+    replanned, ///< `text` holds the plan from here on, alone or with the session (new_plan_json.h)
     sessionEnded
 };
 

@@ -3,6 +3,8 @@
 #include "job/job_json.h"
 #include "plan/plan_json.h"
 #include "session/effective.h"
+#include "session/new_plan_json.h"
+#include "session/private/change_words.h"
 #include "session/private/words.h"
 
 #include <algorithm>
@@ -66,6 +68,8 @@ std::string Fold::decide(const Event& e) {
         return zoneTick(e);
     case EventKind::passReleased:
         return release(e);
+    case EventKind::passAbandoned:
+        return abandon(e);
     case EventKind::personIn:
         return arrival(e);
     case EventKind::personOut:
@@ -139,14 +143,30 @@ std::string Fold::departure(const Event& e) {
     return {};
 }
 
+std::string Fold::abandon(const Event& e) {
+    if (e.job < 0 || e.job >= index_->quilts())
+        return "There is no quilt " + std::to_string(e.job + 1) + ".";
+    if (e.pass != state_.currentPass[static_cast<std::size_t>(e.job)])
+        return capital(passName(e.pass)) + " is not on the table.";
+    return setAsideRest(*plan_, state_, e.job, e.pass);
+}
+
 std::string Fold::newPlan(const Event& e) {
     auto& plan = readBefore_.plans[e.id];
+    auto& session = readBefore_.sessions[e.id];
     if (!plan) {
-        auto read = readPlan(e.text);
+        const auto text = newPlanText(e.text);
+        auto read = readPlan(text.plan);
         if (!read.plan)
             return "The new plan cannot be read: " +
                    (read.problems.empty() ? "it is empty." : read.problems.front().text);
         plan = std::make_shared<const Plan>(std::move(*read.plan));
+        if (text.session) {
+            auto its = readSession(*text.session);
+            if (!its.session || its.session->jobs.size() != plan->quilts.size())
+                return "The session of the new plan cannot be read.";
+            session = std::make_shared<const Session>(std::move(*its.session));
+        }
     }
     if (plan->quilts.size() != plan_->quilts.size())
         return "The new plan is for " + std::to_string(plan->quilts.size()) + " quilts, not " +
@@ -164,7 +184,17 @@ std::string Fold::newPlan(const Event& e) {
             state_.zones.emplace(std::pair{q, z.id}, ZoneLive{});
     plan_ = plan;
     index_ = std::move(index);
+    if (session)
+        take(session);
     return {};
+}
+
+void Fold::take(const std::shared_ptr<const Session>& session) {
+    session_ = session;
+    setting_ = session->setting;
+    std::erase_if(state_.present, [this](const std::string& person) {
+        return std::ranges::find(setting_.helpers, person, &Helper::name) == setting_.helpers.end();
+    });
 }
 
 std::string Fold::newSetting(const Event& e) {
@@ -179,11 +209,7 @@ std::string Fold::newSetting(const Event& e) {
     if (session->jobs.size() != plan_->quilts.size())
         return "The changed setting is for " + std::to_string(session->jobs.size()) +
                " quilts, not " + std::to_string(plan_->quilts.size()) + ".";
-    session_ = session;
-    setting_ = session->setting;
-    std::erase_if(state_.present, [this](const std::string& person) {
-        return std::ranges::find(setting_.helpers, person, &Helper::name) == setting_.helpers.end();
-    });
+    take(session);
     return {};
 }
 

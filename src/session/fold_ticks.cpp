@@ -99,6 +99,8 @@ std::string Fold::zoneTick(const Event& e) {
     const bool dots = index_->dots(e.job);
     if (!dots && (e.kind == EventKind::zoneDotted || e.kind == EventKind::zonePressed))
         return "Zone " + e.zone + " is pinned, not dotted.";
+    if (state_.setAside.contains({e.job, e.zone}))
+        return "Zone " + e.zone + " was left out with its pass; take that back to work it.";
     const Tick tick = tickOf(e.kind, dots);
     ZoneLive& live = state_.zones.at({e.job, e.zone});
     if (live.state != tick.from)
@@ -163,7 +165,8 @@ std::vector<std::string> releaseBlockedBy(const PlanIndex& index, const LiveStat
     std::vector<std::string> zones;
     for (const auto& [key, live] : state.zones)
         if (const Zone* z = index.zone(key.first, key.second);
-            key.first == job && z && z->pass == pass && !live.done())
+            key.first == job && z && z->pass == pass && !live.done() &&
+            !state.setAside.contains(key))
             zones.push_back(z->id);
     if (!zones.empty())
         out.push_back((zones.size() == 1 ? "One zone" : std::to_string(zones.size()) + " zones") +

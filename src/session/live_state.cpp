@@ -34,7 +34,8 @@ double progress(const LiveState& state) {
 std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
                                   const std::string& zone) {
     const auto live = state.zones.find({job, zone});
-    if (live == state.zones.end() || !state.started || state.ended)
+    if (live == state.zones.end() || !state.started || state.ended ||
+        state.setAside.contains({job, zone}))
         return {};
     const PlanIndex index{plan};
     const Zone* z = index.zone(job, zone);

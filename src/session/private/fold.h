@@ -44,6 +44,8 @@ private:
     std::string departure(const Event& event);
     std::string newPlan(const Event& event);
     std::string newSetting(const Event& event);
+    std::string abandon(const Event& event);
+    void take(const std::shared_ptr<const Session>& session);
     void imply(std::span<const Task* const> tasks, const std::string& what);
 
     std::shared_ptr<const Plan> plan_;

@@ -192,7 +192,8 @@ Session randomSession(std::uint64_t seed) {
     if (random.chance(25))
         for (Job& j : s.jobs)
             for (const char* zone : {"A1", "B2", "C1"})
-                j.handed.push_back({zone, random.oneOf(s.setting.helpers).name});
+                j.handed.push_back(
+                    {zone, s.setting.helpers[std::size_t(random.whole(0, people - 1))].name});
     return s;
 }
 

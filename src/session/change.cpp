@@ -1,0 +1,262 @@
+#include "session/change.h"
+
+#include "job/job_json.h"
+#include "planners/crew/crew.h"
+#include "planners/crew/handed.h"
+#include "session/new_plan_json.h"
+#include "session/pace.h"
+#include "session/pins.h"
+#include "session/private/change_words.h"
+
+#include <algorithm>
+
+namespace bastewright {
+namespace {
+
+using Kind = Change::Kind;
+
+Event fact(EventKind kind, const std::string& person = {}) {
+    Event e;
+    e.kind = kind;
+    e.person = person;
+    return e;
+}
+
+void hand(Session& session, int job, const std::string& zone, const std::string& person) {
+    auto& handed = session.jobs[static_cast<std::size_t>(job)].handed;
+    std::erase_if(handed, [&zone](const HandedZone& h) { return h.zone == zone; });
+    if (!person.empty())
+        handed.push_back({zone, person});
+}
+
+// A stop, or somebody kept beyond their hours, that was not there before.
+std::string newTrouble(const Plan& before, const Plan& after) {
+    for (const auto& f : after.findings)
+        if (f.field == "/helpers" && f.level >= Finding::Level::warn &&
+            std::ranges::find(before.findings, f) == before.findings.end())
+            return f.text;
+    return {};
+}
+
+class Proposing {
+public:
+    Proposing(const Session& session, const Plan& plan, std::span<const Event> events,
+              const LiveState& state, std::int64_t nowMs)
+        : plan_{plan}
+        , events_{events.begin(), events.end()}
+        , state_{state}
+        , nowMs_{nowMs} {
+        out_.session = session;
+        out_.finishBefore = forecast(plan, state, events, nowMs).finish;
+    }
+
+    Proposal run(const Change& change, std::stop_token stop) {
+        out_.refused = apply(change);
+        if (!out_.refused.empty())
+            return std::move(out_);
+        for (auto& f : out_.facts) {
+            Event e = f;
+            e.id = "proposed " + std::to_string(events_.size());
+            e.atMs = nowMs_;
+            events_.push_back(std::move(e));
+        }
+        const auto options = replanNow(plan_, out_.session.setting, state_, events_, nowMs_);
+        out_.plan = replan(out_.session, plan_, state_, options, stop);
+        out_.session = withLearntPaces(std::move(out_.session), options);
+        out_.finishAfter = out_.plan.finish;
+        out_.changes = whatChanged(plan_, out_.plan, state_);
+        if (change.kind == Kind::handOver && !change.person.empty()) {
+            if (auto why = newTrouble(plan_, out_.plan); !why.empty())
+                return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
+            out_.said = howTaken(out_.plan, state_, change.job, change.zone, change.person,
+                                 out_.session.setting.start);
+        } else if (change.kind == Kind::pins) {
+            out_.said = howFarPinsGo(out_.plan, out_.session.setting, state_);
+        } else if (change.kind == Kind::tables) {
+            out_.said = howTablesMatter(out_.plan, change.count);
+        }
+        return std::move(out_);
+    }
+
+private:
+    std::string apply(const Change& c) {
+        switch (c.kind) {
+        case Kind::personIn:
+            return come(c.person);
+        case Kind::personOut:
+            return go(c.person);
+        case Kind::swap: {
+            auto why = go(c.person);
+            return why.empty() ? come(c.other) : why;
+        }
+        case Kind::guest: {
+            auto& helpers = out_.session.setting.helpers;
+            if (std::ranges::find(helpers, c.person, &Helper::name) != helpers.end())
+                return "There is a " + c.person + " among the helpers already.";
+            helpers.emplace_back().name = c.person;
+            tellSetting();
+            return come(c.person);
+        }
+        case Kind::irons:
+            if (out_.session.setting.room.irons + c.count < 0)
+                return "There is no iron to take away.";
+            out_.session.setting.room.irons += c.count;
+            tellSetting();
+            return {};
+        case Kind::pins: {
+            if (c.count == 0)
+                return "No pins more and no pins less change nothing.";
+            Event e = fact(EventKind::pinsFound);
+            e.count = c.count;
+            state_.pinsFound += c.count;
+            out_.facts.push_back(std::move(e));
+            return {};
+        }
+        case Kind::tables:
+            return changeTables(c.count);
+        case Kind::handOver: {
+            if (c.job < 0 || static_cast<std::size_t>(c.job) >= plan_.quilts.size())
+                return "There is no such quilt.";
+            auto why = c.person.empty() ? std::string{}
+                                        : cannotTake(out_.session, plan_, state_, c.job, c.zone,
+                                                     c.person);
+            if (why.empty())
+                hand(out_.session, c.job, c.zone, c.person);
+            return why;
+        }
+        case Kind::abandon:
+            return abandon(c.job);
+        case Kind::goOn:
+            if (!state_.paused)
+                return "The session is not paused.";
+            state_.paused = false;
+            out_.facts.push_back(fact(EventKind::resumed));
+            return {};
+        case Kind::planAgain:
+            return {};
+        }
+        return {};
+    }
+
+    std::string come(const std::string& who) {
+        const auto& helpers = out_.session.setting.helpers;
+        if (std::ranges::find(helpers, who, &Helper::name) == helpers.end())
+            return "Nobody called " + who + " is among the helpers.";
+        if (!state_.present.insert(who).second)
+            return who + " is at the table already.";
+        out_.facts.push_back(fact(EventKind::personIn, who));
+        return {};
+    }
+
+    std::string go(const std::string& who) {
+        if (state_.present.erase(who) == 0)
+            return who + " is not at the table.";
+        out_.facts.push_back(fact(EventKind::personOut, who));
+        return {};
+    }
+
+    void tellSetting() {
+        Event e = fact(EventKind::settingChanged);
+        e.text = writeSession(out_.session);
+        out_.facts.push_back(std::move(e));
+    }
+
+    std::string changeTables(int count) {
+        auto& tables = out_.session.setting.room.tables;
+        if (tables.empty())
+            return "The quilt lies on the floor; there is no table to take away or to add to.";
+        if (tables.front().count + count < 0)
+            return "There is no table to take away.";
+        tables.front().count += count;
+        tellSetting();
+        return {};
+    }
+
+    std::string abandon(int job) {
+        if (job < 0 || static_cast<std::size_t>(job) >= state_.currentPass.size())
+            return "There is no such quilt.";
+        const int pass = state_.currentPass[static_cast<std::size_t>(job)];
+        auto why = setAsideRest(plan_, state_, job, pass);
+        if (why.empty()) {
+            Event e = fact(EventKind::passAbandoned);
+            e.job = job;
+            e.pass = pass;
+            out_.facts.push_back(std::move(e));
+        }
+        return why;
+    }
+
+    const Plan& plan_;
+    std::vector<Event> events_;
+    LiveState state_;
+    std::int64_t nowMs_;
+    Proposal out_{.session = {}, .plan = {}};
+};
+
+} // namespace
+
+Proposal propose(const Session& session, const Plan& plan, std::span<const Event> events,
+                 const LiveState& state, const Change& change, std::int64_t nowMs,
+                 std::stop_token stop) {
+    return Proposing{session, plan, events, state, nowMs}.run(change, std::move(stop));
+}
+
+Proposal proposeHandOver(const Session& session, const Plan& plan, int job,
+                         const std::string& zone, const std::string& person,
+                         std::stop_token stop) {
+    Proposal out{.session = session, .plan = plan, .finishBefore = plan.finish};
+    const LiveState fresh;
+    if (!person.empty())
+        out.refused = cannotTake(session, plan, fresh, job, zone, person);
+    if (!out.refused.empty())
+        return out;
+    hand(out.session, job, zone, person);
+    auto crew = planCrew(out.session, plan.quilts, {}, std::move(stop));
+    out.plan.tasks = std::move(crew.tasks);
+    out.plan.finish = out.finishAfter = crew.finish;
+    out.plan.finishBound = crew.bound;
+    std::erase_if(out.plan.findings, [](const Finding& f) {
+        return f.field == "/helpers" || f.field == "/handed";
+    });
+    out.plan.findings.insert(out.plan.findings.end(), crew.findings.begin(), crew.findings.end());
+    if (!person.empty()) {
+        out.refused = newTrouble(plan, out.plan);
+        out.said = howTaken(out.plan, fresh, job, zone, person, session.setting.start);
+    }
+    out.changes = whatChanged(plan, out.plan, fresh);
+    return out;
+}
+
+Event acceptance(const Proposal& proposal) {
+    Event e;
+    e.kind = EventKind::replanned;
+    e.text = writeNewPlan(proposal.session, proposal.plan);
+    return e;
+}
+
+std::string cannotTake(const Session& session, const Plan& plan, const LiveState& state, int job,
+                       const std::string& zone, const std::string& person) {
+    const auto q = static_cast<std::size_t>(job);
+    if (job < 0 || q >= plan.quilts.size() || q >= session.jobs.size())
+        return "There is no such quilt.";
+    const auto& helpers = session.setting.helpers;
+    const auto who = std::ranges::find(helpers, person, &Helper::name);
+    if (who == helpers.end())
+        return "Nobody called " + person + " is among the helpers.";
+    const auto& zones = plan.quilts[q].zones;
+    const auto at = std::ranges::find(zones, zone, &Zone::id);
+    if (at == zones.end())
+        return "The plan has no zone " + zone + ".";
+    std::vector<TaskKind> left;
+    for (const auto& t : plan.tasks)
+        if (t.job == job && t.zone == zone && !state.doneTasks.contains(t.id))
+            left.push_back(t.kind);
+    if (left.empty())
+        return "Zone " + zone + " is done.";
+    if (state.started && !state.present.contains(person) && (!who->from ||
+        after(session.setting.start, elapsedOf(state)).sinceMidnight >= who->from->sinceMidnight))
+        return person + " is not at the table; report them there first.";
+    return crew::whyNot(*who, plan.quilts[q], *at, left, session.jobs[q].unit);
+}
+
+} // namespace bastewright

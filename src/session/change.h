@@ -1,0 +1,68 @@
+#pragma once
+
+#include "session/live_state.h"
+#include "session/replan.h"
+
+#include <span>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+namespace bastewright {
+
+/// Something that happens at the table, or is wished there, and that the plan may have to follow.
+struct Change {
+    enum class Kind {
+        personIn,  ///< `person` has come
+        personOut, ///< `person` has gone
+        swap,      ///< `person` has gone and `other` has come in their place
+        guest,     ///< `person`, unknown so far, has come: the trade's usual reach and pace
+        irons,     ///< `count` more, or fewer
+        pins,      ///< `count` more turned up, or are missing
+        tables,    ///< `count` more of the first kind of table, or fewer
+        handOver,  ///< what is left of `zone` of quilt `job` goes to `person`; "" gives it back
+        abandon,   ///< what is not begun of the pass on the table of quilt `job` is left out
+        goOn,      ///< after a pause, overnight perhaps
+        planAgain, ///< nothing but time and pace
+    };
+    Kind kind = Kind::planAgain;
+    std::string person{}, other{};
+    int job = 0;
+    std::string zone{};
+    int count = 0;
+};
+
+/// What would become of the plan. Nothing has happened yet.
+struct Proposal {
+    std::string refused{};      ///< why it cannot be, one sentence; then nothing else is set
+    std::vector<Event> facts{}; ///< to be stored whichever plan is kept; without ids and times
+    Session session;            ///< in force with the new plan, learnt paces written in
+    Plan plan;                  ///< the new one
+    Seconds finishBefore{};     ///< as it was expected before
+    Seconds finishAfter{};
+    std::vector<std::string> said{};    ///< what it means, one sentence each
+    std::vector<std::string> changes{}; ///< what moves: `whatChanged`
+};
+
+/// During a session: `session` and `plan` are those in force, `state` the fold of `events`. Pure;
+/// takes as long as a re-plan.
+Proposal propose(const Session& session, const Plan& plan, std::span<const Event> events,
+                 const LiveState& state, const Change& change, std::int64_t nowMs,
+                 std::stop_token stop = {});
+
+/// Before a session: a zone goes to somebody ("" to whoever is best) and everybody's work is
+/// planned again round that; surfaces, passes and points stay.
+Proposal proposeHandOver(const Session& session, const Plan& plan, int job,
+                         const std::string& zone, const std::string& person,
+                         std::stop_token stop = {});
+
+/// The event by which a proposal's plan is taken, together with its session: one event, so that one
+/// taking back undoes it.
+Event acceptance(const Proposal& proposal);
+
+/// Why nobody but others can take a zone: one sentence, empty where `person` can. What is done of
+/// it counts.
+std::string cannotTake(const Session& session, const Plan& plan, const LiveState& state, int job,
+                       const std::string& zone, const std::string& person);
+
+} // namespace bastewright

@@ -1,0 +1,247 @@
+#include "session/change.h"
+#include "session/live_session.h"
+#include "unit/session/table_plan.h"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+
+namespace bastewright {
+namespace {
+
+using Kind = Change::Kind;
+using made::Reporter;
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::Not;
+
+// Pass 1 laid, A1 open by Ada a minute ago, B1 with Bo; Cai comes at 14:00.
+Reporter halfOpen() {
+    Reporter r{0};
+    r.start().wait(134).step("lay-backing").wait(134).step("lay-batting");
+    r.wait(134).step("lay-top").wait(60).open("A1", "Ada");
+    return r;
+}
+
+struct Running {
+    Reporter told = halfOpen();
+    LiveSession live{made::smallSession(), made::pinnedPlan(), told.events()};
+
+    Proposal proposed(const Change& change) const {
+        return propose(live.session(), live.plan(), live.events(), live.state(), change,
+                       told.nowMs());
+    }
+    std::string store(Event event) {
+        event.id = "s" + std::to_string(live.events().size());
+        event.atMs = told.nowMs();
+        return live.add(std::move(event));
+    }
+    void take(const Proposal& p) {
+        for (const auto& f : p.facts)
+            EXPECT_EQ(store(f), "");
+        EXPECT_EQ(store(acceptance(p)), "");
+    }
+};
+
+const Task& taskIn(const Plan& plan, const std::string& id) {
+    return *std::ranges::find(plan.tasks, id, &Task::id);
+}
+
+TEST(Change, WhatIsProposedIsWhatComesAndOneUndoTakesThePlanBack) {
+    Running r;
+    const auto p = r.proposed({.kind = Kind::personOut, .person = "Bo"});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_GT(p.finishAfter, p.finishBefore);
+    EXPECT_THAT(p.changes, Not(IsEmpty()));
+    r.take(p);
+    EXPECT_EQ(r.live.plan(), p.plan);
+    EXPECT_EQ(r.live.session(), p.session);
+    EXPECT_THAT(r.live.state().ignored, IsEmpty());
+    EXPECT_THAT(r.live.state().present, Not(Contains("Bo")));
+    EXPECT_EQ(r.live.state().zones.at({0, "A1"}).state, ZoneState::open) << "what is done stays";
+
+    Event undo;
+    undo.kind = EventKind::undone;
+    undo.target = r.live.state().undoable.back();
+    EXPECT_EQ(r.store(undo), "");
+    EXPECT_EQ(r.live.plan(), made::pinnedPlan());
+    EXPECT_EQ(r.live.session(), made::smallSession());
+    EXPECT_THAT(r.live.state().present, Not(Contains("Bo"))) << "Bo has gone all the same";
+}
+
+TEST(Change, TheOldPlanIsKeptByStoringTheFactsAlone) {
+    Running r;
+    const auto p = r.proposed({.kind = Kind::personOut, .person = "Bo"});
+    for (const auto& f : p.facts)
+        EXPECT_EQ(r.store(f), "");
+    EXPECT_EQ(r.live.plan(), made::pinnedPlan());
+    EXPECT_THAT(r.live.state().present, Not(Contains("Bo")));
+}
+
+TEST(Change, AZoneIsHandedOverAndStaysThere) {
+    Running r;
+    const auto p =
+        r.proposed({.kind = Kind::handOver, .person = "Ada", .job = 0, .zone = "B2"});
+    ASSERT_EQ(p.refused, "");
+    for (const char* id : {"open-B2", "close-B2"})
+        EXPECT_EQ(taskIn(p.plan, id).people, std::vector<std::string>{"Ada"}) << id;
+    EXPECT_THAT(p.said, Contains(HasSubstr("Ada closes B2 at 13:")));
+    r.take(p);
+    // A later change keeps it in her hands.
+    const auto later = r.proposed({.kind = Kind::personIn, .person = "Cai"});
+    ASSERT_EQ(later.refused, "");
+    EXPECT_EQ(taskIn(later.plan, "open-B2").people, std::vector<std::string>{"Ada"});
+    // Given back it is anybody's again.
+    const auto back = r.proposed({.kind = Kind::handOver, .person = "", .job = 0, .zone = "B2"});
+    EXPECT_EQ(back.refused, "");
+    EXPECT_THAT(back.session.jobs[0].handed, IsEmpty());
+}
+
+struct Refusal {
+    const char* why;
+    Change change;
+    void (*before)(Session&);
+    const char* says;
+};
+
+class CannotBe : public ::testing::TestWithParam<Refusal> {};
+
+TEST_P(CannotBe, IsSaidInOneSentence) {
+    const auto told = halfOpen();
+    auto session = made::smallSession();
+    GetParam().before(session);
+    const LiveSession live{session, made::pinnedPlan(), told.events()};
+    const auto p = propose(live.session(), live.plan(), live.events(), live.state(),
+                           GetParam().change, told.nowMs());
+    EXPECT_THAT(p.refused, HasSubstr(GetParam().says)) << GetParam().why;
+    EXPECT_THAT(p.refused, ::testing::EndsWith("."));
+    EXPECT_THAT(p.facts, IsEmpty());
+}
+
+void asItIs(Session&) {}
+
+INSTANTIATE_TEST_SUITE_P(
+    Change, CannotBe,
+    ::testing::Values(
+        Refusal{"does not close", {Kind::handOver, "Ada", "", 0, "B2", 0},
+                [](Session& s) { s.setting.helpers[0].closes = false; }, "does not close pins"},
+        Refusal{"out of reach", {Kind::handOver, "Ada", "", 0, "B2", 0},
+                [](Session& s) { s.setting.helpers[0].reach = 5_in; },
+                "does not reach all of zone B2"},
+        Refusal{"not there yet", {Kind::handOver, "Eve", "", 0, "B2", 0}, asItIs,
+                "Nobody called Eve"},
+        Refusal{"hours", {Kind::handOver, "Ada", "", 0, "B2", 0},
+                [](Session& s) {
+                    s.setting.helpers[0].until =
+                        ClockTime{std::chrono::hours{13} + std::chrono::minutes{12}};
+                },
+                "past the hours of Ada"},
+        Refusal{"no such zone", {Kind::handOver, "Ada", "", 0, "Z9", 0}, asItIs,
+                "The plan has no zone Z9"},
+        Refusal{"gone already", {Kind::personOut, "Cai", "", 0, "", 0}, asItIs,
+                "Cai is not at the table"},
+        Refusal{"here already", {Kind::personIn, "Ada", "", 0, "", 0}, asItIs,
+                "Ada is at the table already"},
+        Refusal{"no iron", {Kind::irons, "", "", 0, "", -1}, asItIs, "no iron to take away"},
+        Refusal{"open zones", {Kind::abandon, "", "", 0, "", 0}, asItIs,
+                "Close what is open first: A1"},
+        Refusal{"not paused", {Kind::goOn, "", "", 0, "", 0}, asItIs, "not paused"}));
+
+TEST(Change, SomebodyTakesAnothersPlace) {
+    Running r;
+    const auto p = r.proposed({.kind = Kind::swap, .person = "Bo", .other = "Cai"});
+    ASSERT_EQ(p.refused, "");
+    for (const auto& t : p.plan.tasks)
+        EXPECT_TRUE(r.live.state().doneTasks.contains(t.id) ||
+                    std::ranges::count(t.people, "Bo") == 0)
+            << t.id;
+    r.take(p);
+    EXPECT_THAT(r.live.state().present, Contains("Cai"));
+}
+
+TEST(Change, AGuestIsPlannedFor) {
+    Running r;
+    const auto p = r.proposed({.kind = Kind::guest, .person = "Guest"});
+    ASSERT_EQ(p.refused, "");
+    r.take(p);
+    EXPECT_THAT(r.live.state().present, Contains("Guest"));
+    EXPECT_EQ(r.live.session().setting.helpers.back().name, "Guest");
+    EXPECT_NE(r.proposed({.kind = Kind::guest, .person = "Guest"}).refused, "");
+}
+
+TEST(Change, PinsThatDoNotLastAreSaidWithZoneAndTime) {
+    Running r;
+    const auto p = r.proposed({.kind = Kind::pins, .count = -85});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_THAT(p.said, Contains(HasSubstr("last until zone B1")));
+    EXPECT_THAT(p.said, Contains(HasSubstr("fetch 25 more")));
+    EXPECT_THAT(r.proposed({.kind = Kind::pins, .count = 5}).said,
+                Contains(HasSubstr("do for all that is left")));
+}
+
+TEST(Change, ATableThatIsGoneIsSaidAndTheRestIsPlanned) {
+    auto plan = made::pinnedPlan();
+    plan.quilts[0].surface.tables = {Rect{0_in, 0_in, 52_in, 24_in}};
+    Running r;
+    r.live = LiveSession{made::smallSession(), plan, r.told.events()};
+    const auto gone = r.proposed({.kind = Kind::tables, .count = -1});
+    EXPECT_THAT(gone.said, Contains(HasSubstr("lies on a table that is gone")));
+    const auto more = r.proposed({.kind = Kind::tables, .count = 1});
+    EXPECT_THAT(more.said, Contains(HasSubstr("The passes stay as they are")));
+    EXPECT_EQ(more.plan.quilts, r.live.plan().quilts);
+}
+
+TEST(Change, ThePassIsGivenUpAndTheNextGoesOn) {
+    Running r;
+    EXPECT_EQ(r.live.add([&] {
+        Event e;
+        e.id = "smooth";
+        e.kind = EventKind::undone;
+        e.target = r.told.last();
+        e.atMs = r.told.nowMs();
+        return e;
+    }()), "") << "A1 is waiting again";
+    const auto p = r.proposed({.kind = Kind::abandon});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_LT(p.finishAfter, p.finishBefore);
+    r.take(p);
+    EXPECT_EQ(r.live.state().setAside.size(), 2u);
+    EXPECT_EQ(nextTick(r.live.plan(), r.live.state(), 0, "A1"), std::nullopt);
+    const auto blocked = releaseBlockedBy(r.live.plan(), r.live.state(), 0, 1);
+    EXPECT_EQ(blocked.size(), 2u) << "smoothing and the underside are still asked for";
+}
+
+TEST(Change, OvernightTheRestIsPlannedFromNow) {
+    Running r;
+    EXPECT_EQ(r.store([] {
+        Event e;
+        e.kind = EventKind::paused;
+        return e;
+    }()), "");
+    r.told.wait(18 * 3600);
+    const auto p = r.proposed({.kind = Kind::goOn});
+    ASSERT_EQ(p.refused, "");
+    for (const auto& t : p.plan.tasks)
+        EXPECT_TRUE(r.live.state().doneTasks.contains(t.id) || t.start >= Seconds{18 * 3600})
+            << t.id;
+    r.take(p);
+    EXPECT_FALSE(r.live.state().paused);
+}
+
+TEST(HandOver, BeforeTheSessionIsPlannedAroundAndRefusedWhereItCannotBe) {
+    const auto session = made::smallSession();
+    auto plan = made::pinnedPlan();
+    plan.finish = proposeHandOver(session, plan, 0, "B2", "").plan.finish;
+    const auto p = proposeHandOver(session, plan, 0, "B2", "Ada");
+    ASSERT_EQ(p.refused, "");
+    EXPECT_EQ(p.session.jobs[0].handed, (std::vector<HandedZone>{{"B2", "Ada"}}));
+    for (const auto& t : p.plan.tasks)
+        EXPECT_TRUE(t.zone != "B2" || t.people == std::vector<std::string>{"Ada"}) << t.id;
+    EXPECT_GE(p.finishAfter, p.finishBefore);
+    EXPECT_THAT(proposeHandOver(session, plan, 0, "B2", "Zoe").refused,
+                HasSubstr("Nobody called Zoe"));
+}
+
+} // namespace
+} // namespace bastewright
