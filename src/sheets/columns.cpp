@@ -179,7 +179,8 @@ Block title(const QString& text, const QString& below, double width) {
                 head->draw(p, at.topLeft());
                 if (subHeight > 0)
                     sub->draw(p, at.topLeft() + QPointF{0, head->height()});
-            }};
+            },
+            .bookmark = text};
 }
 
 Block heading(const QString& text, double width, int size) {

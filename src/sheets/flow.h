@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QRectF>
+#include <QString>
 
 #include <functional>
 #include <memory>
@@ -19,6 +20,7 @@ struct Block {
     std::shared_ptr<const Block> repeat{}; ///< drawn first where this block begins a page that it
                                            ///< did not ask for (a table's headings)
     std::function<void(QPainter&, QRectF)> draw{};
+    QString bookmark{}; ///< listed in the document's outline; empty: not
 };
 
 using Flow = std::vector<Block>;

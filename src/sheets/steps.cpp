@@ -34,8 +34,7 @@ std::vector<Step> stepsOf(const Plan& plan, std::size_t quilt, int pass) {
     for (const auto& t : plan.tasks) {
         if (t.job != int(quilt) || t.pass != pass)
             continue;
-        const Zone* zone = findZone(plan.quilts[quilt], t.zone);
-        const int points = zone ? int(zone->points.size()) : 0;
+        const int points = taskPoints(t, plan.quilts[quilt]);
         // The last thing any of these people did in this pass.
         const auto last = std::ranges::find_if(steps.rbegin(), steps.rend(), [&](const Step& s) {
             return shares(s.people, t.people) || s.zones.empty();
@@ -51,11 +50,10 @@ std::vector<Step> stepsOf(const Plan& plan, std::size_t quilt, int pass) {
 
 QString stepLine(const Step& step, const QuiltPlan& quilt, int pass, Basting::With with,
                  Unit unit) {
-    Task t;
-    t.kind = step.kind;
-    t.pass = pass;
-    if (step.zones.size() < 2) {
-        t.zone = step.zones.empty() ? std::string{} : step.zones.front();
+    if (step.zones.empty()) {
+        Task t;
+        t.kind = step.kind;
+        t.pass = pass;
         return taskLine(t, quilt, with, unit);
     }
     return zonesLine(step.kind, zoneList(step.zones), step.points, with);

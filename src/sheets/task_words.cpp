@@ -16,9 +16,8 @@ bool isOfZone(TaskKind kind) {
 
 QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
     if (isOfZone(task.kind) && !task.zone.empty()) {
-        const Zone* zone = findZone(quilt, task.zone);
-        return zonesLine(task.kind, QString::fromStdString(task.zone),
-                         zone ? int(zone->points.size()) : 0, with);
+        return zonesLine(task.kind, QString::fromStdString(task.zone), taskPoints(task, quilt),
+                         with);
     }
     const Pass* pass = findPass(quilt, task.pass);
     switch (task.kind) {
@@ -153,6 +152,24 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
                    : Text::tr("Every dot holds; irons off and cold.");
     }
     return {};
+}
+
+QString zoneWork(TaskKind kind, Basting::With with) {
+    switch (kind) {
+    case TaskKind::placeOpen:
+        return with == Basting::With::dots ? Text::tr("Place dots") : Text::tr("Place open");
+    case TaskKind::dotLower:
+        return Text::tr("Dot backing");
+    case TaskKind::dotUpper:
+        return Text::tr("Dot batting");
+    default:
+        return taskName(kind, with);
+    }
+}
+
+int taskPoints(const Task& task, const QuiltPlan& quilt) {
+    const Zone* zone = findZone(quilt, task.zone);
+    return zone ? int(zone->points.size()) : 0;
 }
 
 const Zone* findZone(const QuiltPlan& quilt, const std::string& id) {

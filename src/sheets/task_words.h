@@ -20,6 +20,12 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit);
 /// The name of a kind of work, as a heading: "Place open".
 QString taskName(TaskKind kind, Basting::With with);
 
+/// "Place open", "Close pins": the kind of work of a zone in two words.
+QString zoneWork(TaskKind kind, Basting::With with);
+
+/// How many points a task of a zone is for; 0 for tasks of a whole pass.
+int taskPoints(const Task& task, const QuiltPlan& quilt);
+
 const Zone* findZone(const QuiltPlan& quilt, const std::string& id);
 const Pass* findPass(const QuiltPlan& quilt, int number);
 

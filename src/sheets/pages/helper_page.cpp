@@ -1,8 +1,9 @@
 #include "sheets/columns.h"
 #include "sheets/ink.h"
-#include "sheets/pages/helper_part.h"
+#include "sheets/pages/helper_pictures.h"
+#include "sheets/pages/helper_rows.h"
+#include "sheets/pages/helper_tiles.h"
 #include "sheets/pages/pages.h"
-#include "sheets/pictures/table_picture.h"
 #include "sheets/printable.h"
 #include "sheets/task_words.h"
 #include "sheets/words.h"
@@ -15,7 +16,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kPictureColumn = 150, kColumnGap = 14;
+constexpr double kColumnGap = 12;
 
 Block nameBlock(const SheetContext& c, const Helper& h) {
     constexpr double kBadge = 42, kBeside = kBadge + 14;
@@ -72,71 +73,30 @@ QString whoIsWho(const SheetContext& c, const Helper& h) {
     return others.empty() ? QString{} : Text::tr("With %1.").arg(c.crew.spoken(others));
 }
 
-/// A task as a line of the checklist: box, time, what, with whom, where to stand.
-Block taskRow(const SheetContext& c, const std::string& person, const Task& t, const PassPart& part,
-              double width) {
-    constexpr double kTime = 24, kWhat = 70, kPad = 2.5;
-    std::vector<Span> words{
-        {taskLine(t, *part.quilt, c.with(std::size_t(t.job)), c.unit()), !t.zone.empty()}};
-    std::vector<std::string> others = t.people;
-    std::erase(others, person);
-    if (!others.empty())
-        words.push_back({t.kind == TaskKind::shift || t.kind == TaskKind::turnOver
-                             ? Text::tr("; lift with %1").arg(c.crew.spoken(others))
-                             : Text::tr("; with %1").arg(c.crew.spoken(others))});
-    if (const auto* place = placeOf(t, person))
-        words.push_back({(part.seated ? Text::tr("; sit at %1") : Text::tr("; stand at %1"))
-                             .arg(part.placeNumber(*place))});
-    auto what = std::make_shared<TextBlock>(words, width - kWhat, TextStyle{type::kCheck});
-    auto time = std::make_shared<TextBlock>(clock(c.start(), t.start), kWhat - kTime,
-                                            TextStyle{type::kCheck, true});
-    return {.height = what->height() + 2 * kPad, .draw = [=](QPainter& p, QRectF at) {
-                tickBox(p, {at.left() + 1, at.top() + kPad + 1.5, 15, 15});
-                time->draw(p, {at.left() + kTime, at.top() + kPad});
-                what->draw(p, {at.left() + kWhat, at.top() + kPad});
-                rule(p, at.bottomLeft(), width);
-            }};
-}
-
-/// True where the table lies so wide that its picture goes above the tasks instead of beside them.
-bool isWide(const PassPart& part) {
-    return ratio(part.pass->table.width(), part.pass->table.length()) > 1.7;
-}
-
-/// The small picture of the table with the person's places and zones.
-Block placePicture(const PassPart& part, double width) {
-    // A little over a point to the inch keeps a zone's id readable on a long table.
-    constexpr double kUsual = 150, kTallest = 300, kMarks = 50, kScale = 1.3;
-    const double limit =
-        std::clamp(part.pass->table.length().in() * kScale + kMarks, kUsual, kTallest);
-    TablePicture show{.near = true, .mine = part.zones};
-    for (const auto& place : part.places)
-        show.places.push_back({place, QString::number(part.placeNumber(place)), true});
-    const double height =
-        pictureHeight(*part.quilt, *part.pass, show, width, isWide(part) ? kUsual : limit);
-    return {.height = height,
-            .draw = [=, quilt = part.quilt, pass = part.pass](QPainter& p, QRectF at) {
-                drawTable(p, {at.topLeft(), QSizeF{width, height}}, *quilt, *pass, show);
-            }};
-}
-
 /// The numbered places in words.
 Block placeList(const PassPart& part, double width) {
-    constexpr double kAbove = 4;
-    auto text = std::make_shared<TextBlock>(part.placesInWords(), width, TextStyle{type::kCheck});
+    constexpr double kAbove = 3;
+    std::vector<Span> words{{part.seated ? Text::tr("Sit: ") : Text::tr("Stand: ")}};
+    for (auto& span : part.placesInWords())
+        words.push_back(std::move(span));
+    auto text = std::make_shared<TextBlock>(words, width, TextStyle{type::kCheck});
     return {.height = kAbove + text->height(), .draw = [text](QPainter& p, QRectF at) {
                 text->draw(p, at.topLeft() + QPointF{0, kAbove});
             }};
 }
 
-Block passHeading(const SheetContext& c, const Stretch& s, bool continued) {
+/// In a strip the pictures carry the passes' names: their headings are no more than a line.
+Block passHeading(const SheetContext& c, const Stretch& s, bool continued,
+                  const ChecklistStyle& style) {
     QString text = c.passName(s.quilt, s.pass);
-    if (continued || !s.first)
+    if (continued || (!s.first && !style.strip))
         text = Text::tr("%1, continued").arg(text);
+    const int size = style.heading();
     auto words = std::make_shared<TextBlock>(
-        text, c.width, TextStyle{.size = type::kLead, .bold = true, .maxLines = 2});
-    return {.height = words->height() + 3,
-            .before = 14,
+        text, c.width, TextStyle{.size = size, .bold = true, .maxLines = 2});
+    const double below = style.strip ? 1 : 3;
+    return {.height = words->height() + below,
+            .before = style.strip ? 5.0 : 9.0,
             .keepWithNext = true,
             .draw = [words](QPainter& p, QRectF at) {
                 words->draw(p, at.topLeft());
@@ -144,60 +104,62 @@ Block passHeading(const SheetContext& c, const Stretch& s, bool continued) {
             }};
 }
 
-/// Puts blocks below one another on the left and one on the right into a block that is never
-/// parted.
+/// Rows on the left with the picture on the right, in one block that is never parted.
 Block beside(std::vector<Block> left, Block right) {
     double height = 0;
     for (const auto& b : left)
         height += b.height;
     auto rows = std::make_shared<std::vector<Block>>(std::move(left));
     auto picture = std::make_shared<Block>(std::move(right));
-    return {.height = std::max(height, picture->height), .draw = [=](QPainter& p, QRectF at) {
+    return {.height = std::max(height, picture->height + 3), .draw = [=](QPainter& p, QRectF at) {
                 double y = at.top();
                 for (const auto& b : *rows) {
                     b.draw(p, {at.left(), y, at.width(), b.height});
                     y += b.height;
                 }
-                picture->draw(
-                    p, {at.right() - kPictureColumn, at.top(), kPictureColumn, picture->height});
+                picture->draw(p, {at.left(), at.top() + 3, at.width(), picture->height});
             }};
 }
 
-Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch& s) {
-    Flow flow{passHeading(c, s, false)};
-    const auto again = std::make_shared<Block>(passHeading(c, s, true));
+Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch& s,
+                 const ChecklistStyle& style) {
+    // Somebody who works at two tables in turn: a single task says in its own row where it is.
+    const bool inRow = style.strip && c.severalQuilts() && s.tasks.size() == 1;
+    Flow flow;
+    if (!inRow)
+        flow.push_back(passHeading(c, s, false, style));
+    const auto again = std::make_shared<Block>(passHeading(c, s, true, style));
     const PassPart part = partOf(c, person, s.quilt, s.pass);
-    const bool places = !part.places.empty();
+    const bool pictured = s.first && !style.strip && hasPicture(part);
+    const double width =
+        pictured ? c.width - placePicture(part, style).width() - kColumnGap : c.width;
+    auto rows = checklistRows(c, person, s.tasks, part, width, style,
+                              inRow ? c.passName(s.quilt, s.pass) : QString{});
+    if (pictured && !part.places.empty())
+        rows.insert(rows.begin(), placeList(part, width));
     std::size_t next = 0;
-    if (s.first && part.pass && (places || !part.zones.empty())) {
-        if (isWide(part)) {
-            flow.push_back(placePicture(part, c.width));
-            flow.back().keepWithNext = true;
-            if (places)
-                flow.push_back(placeList(part, c.width));
-        } else {
-            Block right = placePicture(part, kPictureColumn);
-            std::vector<Block> left;
-            const double room = c.width - kPictureColumn - kColumnGap;
-            for (double h = 0; next < s.tasks.size() && h < right.height; ++next) {
-                left.push_back(taskRow(c, person, *s.tasks[next], part, room));
-                h += left.back().height;
-            }
-            if (places)
-                left.push_back(placeList(part, room));
-            flow.push_back(beside(std::move(left), std::move(right)));
+    if (pictured) {
+        // As many rows as the picture is high, or a few more: what is left begins a block.
+        Block picture = placePicture(part, style).block();
+        std::vector<Block> left;
+        for (double h = 0; next < rows.size() && h < picture.height; ++next) {
+            left.push_back(rows[next]);
+            h += rows[next].height;
         }
+        flow.push_back(beside(std::move(left), std::move(picture)));
     }
-    for (; next < s.tasks.size(); ++next) {
-        flow.push_back(taskRow(c, person, *s.tasks[next], part, c.width));
-        flow.back().repeat = again;
+    for (; next < rows.size(); ++next) {
+        flow.push_back(rows[next]);
+        if (!inRow)
+            flow.back().repeat = again;
     }
     return flow;
 }
 
 /// What good work looks like, for every kind of task this person has.
-Flow checks(const SheetContext& c, const std::vector<Stretch>& all) {
-    Flow flow{heading(Text::tr("How, and what to check"), c.width)};
+Flow checks(const SheetContext& c, const std::vector<Stretch>& all, const ChecklistStyle& style) {
+    Flow flow{heading(Text::tr("How, and what to check"), c.width, style.heading())};
+    flow.back().before = 7;
     std::set<QString> said;
     for (const auto& s : all)
         for (const Task* t : s.tasks) {
@@ -207,30 +169,64 @@ Flow checks(const SheetContext& c, const std::vector<Stretch>& all) {
                 continue;
             flow.push_back(paragraph(
                 std::vector<Span>{{taskName(t->kind, with) + QStringLiteral(". "), true}, {words}},
-                c.width, type::kCheck, 4));
+                c.width, type::kCheck, 2));
         }
+    return flow;
+}
+
+Flow checklist(const SheetContext& c, const Helper& helper, const std::vector<Stretch>& all,
+               const ChecklistStyle& style) {
+    Flow flow{nameBlock(c, helper)};
+    flow.push_back(paragraph(summary(c, helper), c.width, type::kCheck, 5));
+    if (const QString others = whoIsWho(c, helper); !others.isEmpty())
+        flow.push_back(paragraph(others, c.width, type::kCheck, 0));
+    if (style.strip)
+        flow += pictureStrip(c, helper.name, all, style);
+    for (const auto& s : all)
+        flow += stretchFlow(c, helper.name, s, style);
+    flow += tilesOf(c, all, style);
+    flow += checks(c, all, style);
     return flow;
 }
 
 } // namespace
 
 Flow helperPages(const SheetContext& c, const Helper& helper) {
-    Flow flow{nameBlock(c, helper)};
-    flow.push_back(paragraph(summary(c, helper), c.width, type::kCheck, 8));
-    if (const QString others = whoIsWho(c, helper); !others.isEmpty())
-        flow.push_back(paragraph(others, c.width, type::kCheck, 2));
+    constexpr std::size_t kMost = 2; // pages, front and back of one sheet
     const auto all = stretches(c.plan, helper.name);
     if (all.empty()) {
+        Flow flow{nameBlock(c, helper)};
+        flow.push_back(paragraph(summary(c, helper), c.width, type::kCheck, 8));
         flow.push_back(
             paragraph(Text::tr("The plan has no task for you yet. Ask the lead: another pair "
                                "of hands is always wanted at a shift."),
                       c.width, type::kCheck, 16));
         return flow;
     }
-    for (const auto& s : all)
-        flow += stretchFlow(c, helper.name, s);
-    flow += checks(c, all);
-    return flow;
+    constexpr ChecklistStyle kClose{
+        .gathered = true, .strip = true, .padding = 1, .picture = {165, 160}};
+    ChecklistStyle closest = kClose;
+    closest.tiles = 1;
+    const ChecklistStyle styles[] = {
+        {},
+        {.padding = 1.5, .picture = {190, 185}},
+        {.gathered = true, .padding = 1.5, .picture = {190, 185}},
+        kClose,
+        closest,
+    };
+    Flow best;
+    std::size_t least = 0;
+    for (const auto& style : styles) {
+        Flow flow = checklist(c, helper, all, style);
+        const std::size_t pages = paginate(flow, c.height).size();
+        if (least == 0 || pages < least) {
+            best = std::move(flow);
+            least = pages;
+        }
+        if (least <= kMost)
+            break;
+    }
+    return best;
 }
 
 } // namespace bastewright::sheets

@@ -48,7 +48,8 @@ Rect turned(const Rect& r) {
 
 } // namespace
 
-void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pin) {
+void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pin,
+                 bool numbered) {
     p.save();
     const Rect tile{Length{}, Length{}, pattern.tile.width, pattern.tile.length};
     // A pin's middle may lie on the tile's edge: half of it is drawn beyond.
@@ -69,6 +70,8 @@ void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pi
         } else {
             frame(p, {at.x() - 4, at.y() - 4, 8, 8}, ink::kLine, ink::kFresh);
         }
+        if (!numbered)
+            continue;
         // The number stands beside the pin, on the side away from the tile's edge.
         const QPointF inward{at.x() > map(tile).center().x() ? -1.0 : 1.0, -1.0};
         labelOnWhite(p, at + QPointF{inward.x() * 9, at.y() < map(tile).top() + 16 ? 10.0 : -10.0},

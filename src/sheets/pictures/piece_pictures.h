@@ -13,7 +13,8 @@ namespace bastewright::sheets {
 
 /// One tile with its seams and numbered points. `pin` is the length pins are drawn with; zero:
 /// dots.
-void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pin);
+void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pin,
+                 bool numbered = true);
 
 /// The cuts of one fabric, numbered in the order of cutting, cloth running left to right.
 void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const std::string& fabric,

@@ -8,6 +8,7 @@
 #include "sheets/text_block.h"
 #include "sheets/words.h"
 
+#include <QMarginsF>
 #include <QPainter>
 
 #include <algorithm>
@@ -33,9 +34,22 @@ void outline(QPainter& p, QRectF r, double weight, Qt::PenStyle style,
     p.drawRect(r);
 }
 
-/// White kept inside the box for the marks outside the table's edge.
-double rimOf(const TablePicture& show) {
-    return show.places.empty() ? 26 : 36;
+constexpr double kNameOut = 7; // from the box's edge to the middle of a side's name
+
+/// White kept inside the box for the marks outside the table's edge. Near pictures are small: they
+/// keep only what their marks need.
+QMarginsF rims(const QuiltPlan& quilt, const TablePicture& show) {
+    if (!show.near)
+        return {26, 26, 26, 26};
+    constexpr double kBare = 5, kWall = 19, kPlace = 27, kName = 12;
+    const auto rim = [&](Side side) {
+        double room = std::ranges::count(quilt.surface.closed, side) > 0 ? kWall : kBare;
+        if (std::ranges::any_of(show.places,
+                                [&](const PlaceMark& m) { return m.place.side == side; }))
+            room = kPlace;
+        return side == Side::head ? room + kName : room;
+    };
+    return {rim(Side::left), rim(Side::head), rim(Side::right), rim(Side::foot)};
 }
 
 /// How much of the quilt beyond the table's edge a near picture shows.
@@ -49,10 +63,6 @@ Rect worldOf(const QuiltPlan& quilt, const Pass& pass, const TablePicture& show)
                      : around(quiltArea, pass.table);
 }
 
-QRectF deflated(QRectF box, double by) {
-    return box.adjusted(by, by, -by, -by);
-}
-
 /// One picture in the making: the parts are drawn from the table upwards.
 class Drawing {
 public:
@@ -64,7 +74,8 @@ public:
         , show_{show}
         , top_{topOf(quilt)}
         , world_{worldOf(quilt, pass, show)}
-        , map_{world_, deflated(box, rimOf(show))}
+        , rims_{rims(quilt, show)}
+        , map_{world_, box.marginsRemoved(rims_)}
         , marks_{p, map_, pass.table} {}
 
     void draw() {
@@ -88,7 +99,7 @@ public:
         // Near pictures are small: one name tells the way up.
         for (const Side side : kSides)
             if (!show_.near || side == Side::head)
-                marks_.sideName(side, world_, rimOf(show_) - 7);
+                marks_.sideName(side, world_, (side == Side::head ? rims_.top() : rims_.left()) - kNameOut);
     }
 
 private:
@@ -153,6 +164,12 @@ private:
             if (const Zone* zone = findZone(quilt_, id))
                 drawZone(*zone);
         outline(p_, map_(pass_.fresh), ink::kBold, Qt::SolidLine);
+        if (show_.mine.empty())
+            return;
+        // A tint is lost in black and white: a person's own zones have a heavy frame of their own.
+        for (const auto& id : pass_.zones)
+            if (const Zone* zone = findZone(quilt_, id); zone && isMine(*zone))
+                outline(p_, map_(zone->area), ink::kBold, Qt::SolidLine);
     }
 
     bool isMine(const Zone& zone) const {
@@ -174,7 +191,7 @@ private:
     void zoneName(const Zone& zone) {
         const QRectF r = map_(zone.area);
         const bool mine = isMine(zone), counts = show_.counts && r.height() > 26;
-        const double room = r.width() - 4, share = show_.near ? 0.52 : 0.42;
+        const double room = r.width() - (show_.near ? 1.5 : 4), share = show_.near ? 0.52 : 0.42;
         const int type = int(std::clamp(r.height() * share, 7.0, double(type::kLead)));
         const QString id = QString::fromStdString(zone.id);
         const QPointF at = r.center() - QPointF{0, counts ? type * 0.5 : 0};
@@ -203,6 +220,7 @@ private:
     const Pass& pass_;
     const TablePicture& show_;
     Rect top_, world_;
+    QMarginsF rims_;
     Mapping map_;
     TableMarks marks_;
 };
@@ -211,8 +229,20 @@ private:
 
 double pictureHeight(const QuiltPlan& quilt, const Pass& pass, const TablePicture& show,
                      double width, double limit) {
-    const double rims = 2 * rimOf(show);
-    return heightFor(worldOf(quilt, pass, show), width - rims, limit - rims) + rims;
+    const QMarginsF rim = rims(quilt, show);
+    const double across = rim.left() + rim.right(), down = rim.top() + rim.bottom();
+    return heightFor(worldOf(quilt, pass, show), width - across, limit - down) + down;
+}
+
+QSizeF pictureSize(const QuiltPlan& quilt, const Pass& pass, const TablePicture& show,
+                   double pointsToTheInch, QSizeF most) {
+    const QMarginsF rim = rims(quilt, show);
+    const double across = rim.left() + rim.right(), down = rim.top() + rim.bottom();
+    const Rect world = worldOf(quilt, pass, show);
+    const double w = std::max(world.width().in(), 1e-6), h = std::max(world.length().in(), 1e-6);
+    const double scale =
+        std::min({pointsToTheInch, (most.width() - across) / w, (most.height() - down) / h});
+    return {w * scale + across, h * scale + down};
 }
 
 std::vector<Rect> tablesUnder(const SurfacePlan& surface, const Rect& table) {

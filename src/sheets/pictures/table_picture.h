@@ -3,6 +3,7 @@
 #include "plan/plan.h"
 
 #include <QRectF>
+#include <QSizeF>
 #include <QString>
 
 #include <string>
@@ -38,6 +39,10 @@ void drawTable(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& pass
 /// Height the picture takes in a box so wide, at most `limit`.
 double pictureHeight(const QuiltPlan& quilt, const Pass& pass, const TablePicture& show,
                      double width, double limit);
+
+/// Size of the picture at a scale, or at the smaller one at which it is no larger than `most`.
+QSizeF pictureSize(const QuiltPlan& quilt, const Pass& pass, const TablePicture& show,
+                   double pointsToTheInch, QSizeF most);
 
 /// The tables of the surface, in the quilt's frame, as they lie in a pass.
 std::vector<Rect> tablesUnder(const SurfacePlan& surface, const Rect& table);

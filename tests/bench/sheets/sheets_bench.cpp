@@ -1,0 +1,86 @@
+#include "fixture.h"
+#include "job/job_json.h"
+#include "planners/whole/whole.h"
+#include "sheets/sheets.h"
+
+#include <QElapsedTimer>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QTemporaryDir>
+
+#include <algorithm>
+#include <cstdio>
+
+/// Time and size of whole sets of sheets, beside what they may take: two seconds and five megabytes
+/// for nine people, three quilts and twenty passes. Job files named after it are planned and printed
+/// too; `--keep FOLDER` keeps what is written. Exit status 1 where the set is slower or larger.
+namespace {
+
+using namespace bastewright;
+
+constexpr double kSeconds = 2, kMegabytes = 5;
+
+/// Nine people with long names, three quilts of 120 × 120 in.
+Session largeSession() {
+    Session s = fixture::manyPeople();
+    s.severalQuilts = true;
+    for (const char* name : {"Tide Tables", "Knots"}) {
+        s.jobs.push_back(s.jobs[0]);
+        s.jobs.back().name = name;
+    }
+    return s;
+}
+
+bool measure(const char* what, const Session& session, const Plan& plan,
+             const std::string& folder) {
+    std::size_t passes = 0;
+    for (const auto& q : plan.quilts)
+        passes += q.passes.size();
+    bool within = true;
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        QElapsedTimer timer;
+        timer.start();
+        const auto files = writeSheets(session, plan, folder, {.paper = paper});
+        const double seconds = double(timer.elapsed()) / 1000;
+        if (!files) {
+            std::printf("%s: %s\n", what, files.error().c_str());
+            return false;
+        }
+        double megabytes = 0;
+        for (const auto& file : *files)
+            megabytes += double(QFileInfo{QString::fromStdString(file)}.size()) / 1e6;
+        within = within && seconds <= kSeconds && megabytes <= kMegabytes;
+        std::printf("%-24s %2zu people %2zu quilts %3zu passes %-6s %6.2f s (limit %.0f)  %6.2f MB "
+                    "(limit %.0f)\n",
+                    what, session.setting.helpers.size(), plan.quilts.size(), passes,
+                    name(paper).data(), seconds, kSeconds, megabytes, kMegabytes);
+    }
+    return within;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QGuiApplication application{argc, argv};
+    const QTemporaryDir temporary;
+    std::string folder = temporary.path().toStdString();
+    std::vector<std::string> jobs(argv + 1, argv + argc);
+    if (jobs.size() > 1 && jobs[0] == "--keep") {
+        folder = jobs[1];
+        jobs.erase(jobs.begin(), jobs.begin() + 2);
+    }
+    const Session large = largeSession();
+    bool within = measure("by hand", large, fixture::planByHand(large), folder);
+    for (const auto& job : jobs) {
+        const auto read = readSessionFile(job);
+        if (!read.session) {
+            std::printf("%s cannot be read\n", job.c_str());
+            return 2;
+        }
+        within = measure(QFileInfo{QString::fromStdString(job)}.baseName().toUtf8().constData(),
+                         *read.session, planWhole(*read.session), folder) &&
+                 within;
+    }
+    return within ? 0 : 1;
+}
