@@ -57,7 +57,7 @@ public:
             return text_->height();
         if (cell_.kind != Cell::Kind::people)
             return size_ * 1.3;
-        return double(badgeRows()) * (badgeSize(size_) + 2);
+        return double(badgeRows()) * (badgeSize(size_) + 2) - 1;
     }
 
     void draw(QPainter& p, QPointF at) const {

@@ -1,101 +1,86 @@
 #include "sheets/sheets.h"
 
-#include "sheets/document.h"
 #include "sheets/file_name.h"
-#include "sheets/printable.h"
+#include "sheets/pdf.h"
 #include "sheets/words.h"
 
-#include <QBuffer>
 #include <QDir>
-#include <QPageLayout>
-#include <QPainter>
-#include <QPdfWriter>
 #include <QSaveFile>
 
 namespace bastewright {
 namespace {
 
-constexpr int kResolution = 720; // ten to the point
-
-QPageLayout layoutFor(Paper paper) {
-    const QPageSize size{paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter};
-    return {size, QPageLayout::Portrait, QMarginsF{0, 0, 0, 0}};
-}
-
-/// Qt rounds the page's box to whole points (A4: 595 × 842). The true size is written over it,
-/// digit for digit, so that no offset in the file moves.
-void setExactPageSize(QByteArray& pdf, const sheets::PageFrame& frame) {
-    const QByteArray key = "/MediaBox [0 0 ";
-    for (auto at = pdf.indexOf(key); at >= 0; at = pdf.indexOf(key, at + 1)) {
-        const auto from = at + key.size(), to = pdf.indexOf(']', from);
-        const QByteArray exact = QByteArray::number(frame.width, 'f', 6) + ' ' +
-                                 QByteArray::number(frame.height, 'f', 6);
-        if (to - from == exact.size())
-            pdf.replace(from, exact.size(), exact);
-    }
-}
+using sheets::Text;
 
 tl::unexpected<std::string> failure(const QString& text) {
     return tl::make_unexpected(text.toStdString());
 }
 
+QString stemOf(const Session& session) {
+    const QString stem =
+        sheets::fileStem(session.jobs.empty() ? std::string{} : session.jobs.front().name);
+    return session.jobs.size() > 1
+               ? QStringLiteral("%1-and-%2-more").arg(stem).arg(session.jobs.size() - 1)
+               : stem;
+}
+
+QString fileName(const Session& session, const QString& what, Paper paper) {
+    return stemOf(session) + what + QLatin1Char('-') +
+           QString::fromLatin1(name(paper).data(), qsizetype(name(paper).size())) +
+           QStringLiteral(".pdf");
+}
+
+/// One sentence; empty where all went well.
+QString write(const Session& session, const Plan& plan, const SheetOptions& options,
+              const QString& path) {
+    const SheetSet set{session, plan, options};
+    const QByteArray pdf = sheets::pdfOf(set, options);
+    if (pdf.isEmpty())
+        return Text::tr("The pages could not be drawn.");
+    QSaveFile file{path};
+    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.commit())
+        return Text::tr("%1 cannot be written: %2.").arg(path, file.errorString());
+    return {};
+}
+
 } // namespace
 
 std::string sheetsFileName(const Session& session, const SheetOptions& options) {
-    QString stem =
-        sheets::fileStem(session.jobs.empty() ? std::string{} : session.jobs.front().name);
-    if (session.jobs.size() > 1)
-        stem += QStringLiteral("-and-%1-more").arg(session.jobs.size() - 1);
-    return stem.toStdString() + "-" + std::string{bastewright::name(options.paper)} + ".pdf";
-}
-
-bool paintSheets(QPagedPaintDevice& device, const Session& session, const Plan& plan,
-                 const SheetOptions& options) {
-    QPainter painter;
-    if (!painter.begin(&device))
-        return false;
-    // The pages are drawn in points whatever the device's resolution.
-    painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const auto frame = sheets::PageFrame::of(options.paper);
-    const sheets::SheetContext context{session, plan, frame};
-    sheets::paintDocument(painter, device, frame, context.sessionName(),
-                          sheets::allSections(context, options.lead, options.helpers));
-    return painter.end();
+    return fileName(session, {}, options.paper).toStdString();
 }
 
 tl::expected<std::vector<std::string>, std::string> writeSheets(const Session& session,
                                                                 const Plan& plan,
                                                                 const std::string& folder,
                                                                 const SheetOptions& options) {
-    using sheets::Text;
     const QString place = QString::fromStdString(folder);
     if (plan.quilts.empty())
         return failure(Text::tr("There is no plan to print yet."));
     if (!QDir{}.mkpath(place))
         return failure(Text::tr("The folder %1 cannot be made.").arg(place));
-
-    QByteArray pdf;
-    QBuffer buffer{&pdf};
-    buffer.open(QIODevice::WriteOnly);
-    {
-        QPdfWriter writer{&buffer};
-        writer.setResolution(kResolution);
-        writer.setPageLayout(layoutFor(options.paper));
-        const sheets::SheetContext context{session, plan, sheets::PageFrame::of(options.paper)};
-        writer.setTitle(Text::tr("%1: sheets").arg(context.sessionName()));
-        writer.setCreator(QStringLiteral("Bastewright"));
-        if (!paintSheets(writer, session, plan, options))
-            return failure(Text::tr("The pages could not be drawn."));
+    struct File {
+        QString name;
+        SheetOptions options;
+    };
+    std::vector<File> files;
+    if (options.lead || options.helpers) {
+        files.push_back({fileName(session, {}, options.paper), options});
+        files.back().options.cards = false;
     }
-    setExactPageSize(pdf, sheets::PageFrame::of(options.paper));
-
-    const QString path =
-        QDir{place}.filePath(QString::fromStdString(sheetsFileName(session, options)));
-    QSaveFile file{path};
-    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.commit())
-        return failure(Text::tr("%1 cannot be written: %2.").arg(path, file.errorString()));
-    return std::vector{path.toStdString()};
+    if (options.cards) {
+        files.push_back({fileName(session, QStringLiteral("-cards"), options.paper), options});
+        files.back().options.lead = files.back().options.helpers = false;
+    }
+    if (files.empty())
+        return failure(Text::tr("No sheet is chosen."));
+    std::vector<std::string> written;
+    for (const auto& file : files) {
+        const QString path = QDir{place}.filePath(file.name);
+        if (const QString problem = write(session, plan, file.options, path); !problem.isEmpty())
+            return failure(problem);
+        written.push_back(path.toStdString());
+    }
+    return written;
 }
 
 } // namespace bastewright

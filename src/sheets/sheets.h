@@ -8,32 +8,30 @@
 #include <string>
 #include <vector>
 
-class QPagedPaintDevice;
-
 namespace bastewright {
 
 struct SheetOptions {
     Paper paper = Paper::a4;
     bool lead = true;    ///< the session, its passes, cloth, batting, patterns, counts, cautions
     bool helpers = true; ///< one checklist for every helper
+    bool cards = true;   ///< cards to cut out and lay on the quilt
+    bool colour = true;  ///< false: shades of grey
+    std::vector<std::string> people{}; ///< checklists of these helpers only; empty: of everybody
 };
 
-/// Writes the sheets of a session as one PDF into `folder`, which is made where it is missing, and
-/// returns the paths written. The name comes from the job's: "harbour-lights-a4.pdf"; an older file
-/// of that name is replaced as a whole, never half.
+/// Writes the sheets of a session as PDF into `folder`, which is made where it is missing, and
+/// returns the paths written: the lead's pages and the checklists in one file, the cards, which are
+/// cut up, in another. The names come from the job's: "harbour-lights-a4.pdf",
+/// "harbour-lights-cards-a4.pdf"; an older file of that name is replaced as a whole, never half.
 ///
 /// Text is selectable, fonts are embedded, pages are exactly A4 (ISO 216) or Letter (ANSI Y14.1),
-/// and nothing stands within 12 mm of the paper's edge (docs/sheets.md). Needs a QGuiApplication;
-/// the offscreen platform will do. The error is one sentence.
+/// nothing stands within 12 mm of the paper's edge, and title, language and an outline are set
+/// (docs/sheets.md). Needs a QGuiApplication; the offscreen platform will do. The error is one
+/// sentence.
 tl::expected<std::vector<std::string>, std::string> writeSheets(const Session& session,
                                                                 const Plan& plan,
                                                                 const std::string& folder,
                                                                 const SheetOptions& options = {});
-
-/// Paints the same pages on a device that is set to the paper without margins, a printer for one.
-/// False where the device refuses.
-bool paintSheets(QPagedPaintDevice& device, const Session& session, const Plan& plan,
-                 const SheetOptions& options = {});
 
 /// The file's name without folder: letters and digits of the job's name in lower case, joined by
 /// hyphens, at most 50 characters, then the paper's name.

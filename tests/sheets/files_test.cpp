@@ -15,10 +15,13 @@
 namespace bastewright {
 namespace {
 
-TEST(SheetFiles, oneFileNamedForJobAndPaper) {
+TEST(SheetFiles, namedForJobAndPaper) {
     const Written w{fixture::harbourLights()};
     EXPECT_EQ(QDir{w.folder.path()}.entryList(QDir::Files | QDir::Hidden),
-              QStringList{"harbour-lights-a4.pdf"});
+              (QStringList{"harbour-lights-a4.pdf", "harbour-lights-cards-a4.pdf"}));
+    const Written noCards{fixture::harbourLights(), {.paper = Paper::letter, .cards = false}};
+    EXPECT_EQ(QDir{noCards.folder.path()}.entryList(QDir::Files | QDir::Hidden),
+              QStringList{"harbour-lights-letter.pdf"});
 }
 
 TEST(SheetFiles, namesAreSafeInAnyFileSystem) {
@@ -88,6 +91,9 @@ TEST(SheetFiles, leadOrHelpersAlone) {
     EXPECT_GT(lead, 0u);
     EXPECT_GT(helpers, 3u);
     EXPECT_EQ(lead + helpers, all);
+    const auto bo = pdf::pageSizes(Written{s, {.lead = false, .people = {"Bo"}}}.path).size();
+    EXPECT_GE(bo, 1u);
+    EXPECT_LE(bo, 2u);
 }
 
 // The screen writes sheets off its own thread.

@@ -217,6 +217,8 @@ Flow helperPages(const SheetContext& c, const Helper& helper) {
     Flow best;
     std::size_t least = 0;
     for (const auto& style : styles) {
+        if (!style.strip && least > kMost + 1)
+            continue; // a little closer will not do
         Flow flow = checklist(c, helper, all, style);
         const std::size_t pages = paginate(flow, c.height).size();
         if (least == 0 || pages < least) {

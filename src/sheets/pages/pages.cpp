@@ -60,9 +60,9 @@ std::optional<PassTimes> passTimes(const Plan& plan, std::size_t quilt, int pass
     return times;
 }
 
-std::vector<Section> allSections(const SheetContext& c, bool lead, bool helpers) {
+std::vector<Section> sectionsFor(const SheetContext& c, const SheetOptions& options) {
     std::vector<Section> out;
-    if (lead) {
+    if (options.lead) {
         Flow flow;
         flow += sessionPage(c);
         flow += bringPage(c);
@@ -77,10 +77,18 @@ std::vector<Section> allSections(const SheetContext& c, bool lead, bool helpers)
         flow += cautionsPage(c);
         out.push_back({Text::tr("Lead"), std::move(flow)});
     }
-    if (helpers)
+    if (options.helpers)
         for (const auto& h : c.session.setting.helpers)
-            out.push_back({Text::tr("%1 %2").arg(c.crew.letter(h.name), isolated(h.name)),
-                           helperPages(c, h)});
+            if (options.people.empty() || std::ranges::count(options.people, h.name) > 0)
+                out.push_back({Text::tr("%1 %2").arg(c.crew.letter(h.name), isolated(h.name)),
+                               helperPages(c, h)});
+    if (options.cards) {
+        Flow flow;
+        for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
+            flow += cardPages(c, q);
+        if (!flow.empty())
+            out.push_back({Text::tr("Cards"), std::move(flow)});
+    }
     return out;
 }
 

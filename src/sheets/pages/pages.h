@@ -4,13 +4,14 @@
 #include "sheets/crew_key.h"
 #include "sheets/flow.h"
 #include "sheets/paper.h"
+#include "sheets/sheets.h"
 
 #include <QString>
 
 #include <vector>
 
 /// One function for each kind of page. A page is a flow of blocks; what it says comes from session
-/// and plan alone. To add a sheet: a file here, its declaration, its place in `allSections`.
+/// and plan alone. To add a sheet: a file here, its declaration, its place in `sectionsFor`.
 namespace bastewright::sheets {
 
 struct SheetContext {
@@ -52,6 +53,7 @@ Flow bringPage(const SheetContext& c);
 Flow countsPage(const SheetContext& c, std::size_t quilt);
 Flow machinePage(const SheetContext& c, std::size_t quilt);
 Flow cautionsPage(const SheetContext& c);
+Flow cardPages(const SheetContext& c, std::size_t quilt);
 Flow helperPages(const SheetContext& c, const Helper& helper);
 
 /// A run of pages with its own numbering: the lead's, or one helper's.
@@ -60,7 +62,7 @@ struct Section {
     Flow flow;
 };
 
-std::vector<Section> allSections(const SheetContext& c, bool lead, bool helpers);
+std::vector<Section> sectionsFor(const SheetContext& c, const SheetOptions& options);
 
 /// First and last second of the tasks of a pass; nothing where it has none.
 struct PassTimes {

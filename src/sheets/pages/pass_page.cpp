@@ -1,4 +1,5 @@
 #include "sheets/columns.h"
+#include "sheets/hold_order.h"
 #include "sheets/ink.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pages/pass_picture.h"
@@ -12,6 +13,8 @@
 
 namespace bastewright::sheets {
 namespace {
+
+constexpr double kRoomy = 300; // a column so wide takes the sides to compare
 
 Block legend(const SheetContext& c, bool first) {
     QStringList words{Text::tr("strong frame: what is basted now, zone by zone, with the count"),
@@ -31,7 +34,8 @@ QString signedLength(Length l, Unit unit) {
     return l < Length{} ? QChar{0x2212} + length(-l, unit) : length(l, unit);
 }
 
-Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass) {
+Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass, double width,
+           bool close) {
     const bool floor = quilt.surface.floor;
     std::vector<Column> columns{{Text::tr("Side"), 0}};
     if (!floor)
@@ -41,7 +45,7 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass) {
             columns.push_back({layer, -1, true});
     columns.push_back({Text::tr("Backing past the top"), -1, true});
     columns.push_back({Text::tr("Batting past the top"), -1, true});
-    columns.push_back({Text::tr("As seen"), 66});
+    columns.push_back({Text::tr("As seen"), width < c.width ? 40.0 : 66.0});
 
     std::vector<std::vector<Cell>> rows;
     for (const Side s : kSides) {
@@ -55,17 +59,48 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass) {
         rows.back().push_back(Cell::write());
     }
     Flow flow{
-        heading(Text::tr("Compare on all four sides before the first pin"), c.width, type::kCheck)};
-    flow += table(columns, rows, c.width, {.size = type::kBody, .rowPadding = 2});
+        heading(Text::tr("Compare on all four sides before the first pin"), width, type::kCheck)};
+    flow.back().before = close ? 6 : 16;
+    flow += table(columns, rows, width,
+                  {.size = width < c.width ? type::kSmall : type::kBody, .rowPadding = close ? 0.5 : 2});
     if (!floor)
         flow.push_back(
             paragraph(Text::tr("Minus: ends on the table. %1 short of the figure or more: "
                                "look underneath for a pleat.")
                           .arg(length(kPleat, c.unit())),
-                      c.width, type::kHead, 3));
+                      width, type::kHead, 3));
     for (auto& block : flow)
         block.keepWithNext = &block != &flow.back();
     return flow;
+}
+
+/// "1 left, 2 right 72 in; 3 head, 4 foot 15 in (tape)": every clamp and tape in the order it is set,
+/// measured along the table's edge from its head or left end.
+Block holdList(const SheetContext& c, const Pass& pass, double width) {
+    constexpr QChar kNoBreak{0x00A0};
+    const auto along = [&](const HoldPoint& hold) {
+        return hold.at - (isAcross(hold.side) ? pass.table.x0 : pass.table.y0);
+    };
+    std::vector<Span> words{{Text::tr("In this order: ")}};
+    const auto holds = holdOrder(pass);
+    for (std::size_t i = 0; i < holds.size(); ++i) {
+        const bool samePlace = i + 1 < holds.size() && holds[i + 1].kind == holds[i].kind &&
+                               isAcross(holds[i + 1].side) == isAcross(holds[i].side) &&
+                               along(holds[i + 1]) == along(holds[i]);
+        words.push_back({QString::number(holds[i].number), true});
+        QString where = kNoBreak + sideName(holds[i].side);
+        if (!samePlace)
+            where += kNoBreak + length(along(holds[i]), c.unit()) +
+                     (holds[i].kind == Hold::Kind::tape ? kNoBreak + Text::tr("(tape)") : QString{});
+        words.push_back({where + (i + 1 == holds.size() ? Text::tr(".")
+                                  : samePlace           ? Text::tr(", ")
+                                                        : Text::tr("; "))});
+    }
+    words.push_back({Text::tr(" Along the table from its head or left end.")});
+    auto text = std::make_shared<TextBlock>(words, width, TextStyle{type::kSmall});
+    return {.height = text->height(), .before = 5, .draw = [text](QPainter& p, QRectF at) {
+                text->draw(p, at.topLeft());
+            }};
 }
 
 /// One place in full; of several, the sides.
@@ -84,7 +119,7 @@ QString whereWords(const std::vector<StandingPlace>& places, const Rect& table) 
                              : Text::tr("%1 sides").arg(listed(sides));
 }
 
-Flow steps(const SheetContext& c, std::size_t q, const Pass& pass) {
+Flow steps(const SheetContext& c, std::size_t q, const Pass& pass, bool close) {
     std::vector<std::vector<Cell>> rows;
     for (const auto& step : stepsOf(c.plan, q, pass.number))
         rows.push_back({Cell::tick(), Cell{clock(c.start(), step.start), true},
@@ -94,34 +129,98 @@ Flow steps(const SheetContext& c, std::size_t q, const Pass& pass) {
     if (rows.empty())
         return {};
     Flow flow{heading(Text::tr("Steps"), c.width, type::kCheck)};
+    flow.back().before = close ? 6 : 16;
     flow += table({{{}, 0},
                    {Text::tr("Time"), 0},
                    {Text::tr("What"), -2},
                    {Text::tr("Who"), 0},
                    {Text::tr("Where"), -1}},
-                  rows, c.width, {.size = type::kBody, .rowPadding = 2.5, .together = 4});
+                  rows, c.width,
+                  {.size = close ? type::kSmall : type::kBody,
+                   .rowPadding = close ? 0.25 : 2.5,
+                   .together = 4});
     return flow;
 }
 
+/// The title, what follows the picture, and between them the picture as large as asked.
+class PassPage {
+public:
+    PassPage(const SheetContext& c, std::size_t q, const Pass& pass, bool close)
+        : c_{c}
+        , q_{q}
+        , pass_{pass}
+        , close_{close}
+        , steps_{steps(c, q, pass, close)} {
+        const QuiltPlan& quilt = c.plan.quilts[q];
+        QStringList below{c.quiltName(q)};
+        if (c.severalTables())
+            below << Text::tr("table %1").arg(quilt.surface.number);
+        if (const auto t = passTimes(c.plan, q, pass.number))
+            below << Text::tr("%1 to %2").arg(clock(c.start(), t->start), clock(c.start(), t->end));
+        below << pointCount(pointsIn(quilt, pass.number), c.with(q))
+              << (pass.zones.size() == 1 ? Text::tr("zone %1").arg(zoneList(pass.zones))
+                                         : Text::tr("zones %1").arg(zoneList(pass.zones)));
+        title_ = title(Text::tr("Pass %1 of %2").arg(pass.number).arg(quilt.passes.size()),
+                       below.join(Text::tr(" · ")), c.width);
+        title_.newPage = true;
+        if (c.severalQuilts())
+            title_.bookmark = c.passName(q, pass.number);
+        if (!close || pass.number == 1)
+            under_.push_back(legend(c, pass.number == 1));
+        if (!pass.holds.empty())
+            under_.push_back(holdList(c, pass, c.width));
+    }
+
+    Flow with(double tallest) const {
+        const QuiltPlan& quilt = c_.plan.quilts[q_];
+        const double beside = besidePicture(c_, q_, pass_, tallest);
+        const bool roomy = beside >= kRoomy;
+        Flow flow{title_, passPicture(c_, q_, pass_, tallest,
+                                      roomy ? sides(c_, quilt, pass_, beside, true) : Flow{})};
+        flow += Flow{under_};
+        if (!roomy)
+            flow += sides(c_, quilt, pass_, c_.width, close_);
+        flow += Flow{steps_};
+        return flow;
+    }
+
+    /// With the largest picture at which all is on one page; nothing where none is small enough.
+    Flow onOnePage() const {
+        const Flow least = with(kLeast);
+        const auto pages = paginate(least, c_.height);
+        if (pages.size() > 1)
+            return {};
+        // What is left of the page, and the room beside the facts, go to the picture; a larger one
+        // makes their column narrower, so that the first guess may be too large.
+        const auto& last = pages.front().back();
+        double tallest = least[1].height + c_.height - last.y - last.block.height;
+        for (; tallest > kLeast; tallest -= kStep) {
+            Flow larger = with(std::min(kTallest, tallest));
+            if (paginate(larger, c_.height).size() == 1)
+                return larger;
+        }
+        return least;
+    }
+
+    static constexpr double kTallest = 372, kLeast = 200, kStep = 20;
+
+private:
+    const SheetContext& c_;
+    std::size_t q_;
+    const Pass& pass_;
+    bool close_;
+    Block title_;
+    Flow under_, steps_;
+};
+
+/// On one page where it fits with a smaller picture and closer rows; else with the large picture.
 Flow onePass(const SheetContext& c, std::size_t q, const Pass& pass) {
-    const QuiltPlan& quilt = c.plan.quilts[q];
-    const auto t = passTimes(c.plan, q, pass.number);
-    QStringList below{c.quiltName(q)};
-    if (c.severalTables())
-        below << Text::tr("table %1").arg(quilt.surface.number);
-    if (t)
-        below << Text::tr("%1 to %2").arg(clock(c.start(), t->start), clock(c.start(), t->end));
-    below << pointCount(pointsIn(quilt, pass.number), c.with(q))
-          << (pass.zones.size() == 1 ? Text::tr("zone %1").arg(zoneList(pass.zones))
-                                     : Text::tr("zones %1").arg(zoneList(pass.zones)));
-    Flow flow{title(Text::tr("Pass %1 of %2").arg(pass.number).arg(quilt.passes.size()),
-                    below.join(Text::tr(" · ")), c.width)};
-    flow.front().newPage = true;
-    flow.push_back(passPicture(c, q, pass));
-    flow.push_back(legend(c, pass.number == 1));
-    flow += sides(c, quilt, pass);
-    flow += steps(c, q, pass);
-    return flow;
+    const PassPage roomy{c, q, pass, false};
+    if (Flow flow = roomy.onOnePage(); !flow.empty())
+        return flow;
+    if (Flow flow = PassPage{c, q, pass, true}.onOnePage(); !flow.empty())
+        return flow;
+    return roomy.with(PassPage::kTallest);
 }
 
 } // namespace

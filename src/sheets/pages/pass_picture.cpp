@@ -1,5 +1,6 @@
 #include "sheets/pages/pass_picture.h"
 
+#include "sheets/columns.h"
 #include "sheets/hold_order.h"
 #include "sheets/ink.h"
 #include "sheets/pictures/mapping.h"
@@ -12,13 +13,14 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kPanel = 148; // width of the column of facts
-constexpr double kShift = 104; // height of the picture of the shift
-constexpr double kTallest = 372;
+constexpr double kPanel = 148; // least width of the column of facts
+constexpr double kGap = 14;
+constexpr double kShift = 96;  // height of the picture of the shift
 
 using Facts = std::vector<std::pair<QString, QString>>;
 
@@ -27,6 +29,11 @@ const Task* shiftInto(const SheetContext& c, std::size_t q, int pass) {
         return t.kind == TaskKind::shift && t.job == int(q) && t.pass == pass;
     });
     return found == c.plan.tasks.end() ? nullptr : &*found;
+}
+
+/// As the crow flies, to the eighth of an inch.
+Length distance(Vec shift) {
+    return Length::nearestInches(std::hypot(shift.dx.in(), shift.dy.in()));
 }
 
 QString holdsWords(const Pass& pass) {
@@ -38,8 +45,7 @@ QString holdsWords(const Pass& pass) {
         words << (clamps == 1 ? Text::tr("1 clamp") : Text::tr("%1 clamps").arg(clamps));
     if (tapes > 0)
         words << (tapes == 1 ? Text::tr("1 tape") : Text::tr("%1 tapes").arg(tapes));
-    return words.isEmpty() ? QString{}
-                           : Text::tr("%1, in the order of the numbers").arg(listed(words));
+    return listed(words);
 }
 
 QString rollWords(const Roll& roll, Unit unit) {
@@ -72,49 +78,93 @@ Facts otherFacts(const SheetContext& c, const Pass& pass) {
     return rows;
 }
 
-/// Names over values, and above them the picture of the shift where there is one.
-Block panel(const SheetContext& c, std::size_t q, const Pass& pass) {
-    const QuiltPlan& quilt = c.plan.quilts[q];
-    const Pass* before = findPass(quilt, pass.number - 1);
-    Facts facts = before ? shiftFacts(c, q, pass) : Facts{};
+const TablePicture kShow{
+    .layers = true, .holds = true, .rolls = true, .smoothing = true, .counts = true};
+
+QSizeF sizeOf(const SheetContext& c, std::size_t q, const Pass& pass, double tallest) {
+    constexpr double kAnyScale = 1e6;
+    return pictureSize(c.plan.quilts[q], pass, kShow, kAnyScale,
+                       {c.width - kPanel - kGap, tallest});
+}
+
+double heightOf(const Flow& flow) {
+    double height = 0;
+    for (const auto& block : flow)
+        height += block.before + block.height;
+    return height;
+}
+
+/// Blocks below one another.
+void drawDown(QPainter& p, QPointF at, const Flow& flow, double width) {
+    double y = at.y();
+    for (const auto& block : flow) {
+        y += block.before;
+        block.draw(p, {at.x(), y, width, block.height});
+        y += block.height;
+    }
+}
+
+/// Names and values in a column.
+Flow factRows(const SheetContext& c, std::size_t q, const Pass& pass, bool shifted, double width) {
+    Facts facts = shifted ? shiftFacts(c, q, pass) : Facts{};
     for (auto& fact : otherFacts(c, pass))
         facts.push_back(std::move(fact));
-
-    auto texts = std::make_shared<std::vector<std::pair<double, TextBlock>>>();
-    double y = before ? kShift : 0;
+    Flow flow;
     for (const auto& [name, value] : facts) {
-        if (!name.isEmpty()) {
-            texts->emplace_back(
-                y, TextBlock{name, kPanel,
-                             TextStyle{.size = type::kHead, .bold = true, .ink = ink::kQuiet}});
-            y += texts->back().second.height();
-        }
-        texts->emplace_back(y, TextBlock{value, kPanel, TextStyle{type::kBody}});
-        y += texts->back().second.height() + 8;
+        std::vector<Span> words{{value}};
+        if (!name.isEmpty())
+            words.insert(words.begin(), {name + QStringLiteral(": "), true});
+        flow.push_back(paragraph(words, width, type::kBody, 3));
     }
-    return {.height = y, .draw = [texts, before, &quilt, &pass](QPainter& p, QRectF at) {
-                if (before)
-                    drawShift(p, {at.topLeft(), QSizeF{kPanel, kShift - 8}}, quilt, *before, pass);
-                for (const auto& [down, text] : *texts)
-                    text.draw(p, at.topLeft() + QPointF{0, down});
-            }};
+    return flow;
+}
+
+/// The facts, and the picture of the shift above them, or beside them where there is room.
+Flow panel(const SheetContext& c, std::size_t q, const Pass& pass, double width) {
+    constexpr double kBroad = 250, kSmallShift = 96;
+    const QuiltPlan& quilt = c.plan.quilts[q];
+    const Pass* before = findPass(quilt, pass.number - 1);
+    if (!before)
+        return factRows(c, q, pass, false, width);
+    const bool broad = width >= kBroad;
+    const QSizeF size{broad ? kSmallShift : kPanel, kShift - 6};
+    const QString by = length(distance(pass.shift), c.unit());
+    const auto shift = [=, &quilt, &pass](QPainter& p, QPointF at) {
+        drawShift(p, {at, size}, quilt, *before, pass, by);
+    };
+    if (!broad) {
+        Flow flow{{.height = kShift,
+                   .draw = [=](QPainter& p, QRectF at) { shift(p, at.topLeft()); }}};
+        flow += factRows(c, q, pass, true, width);
+        return flow;
+    }
+    const auto rows = std::make_shared<Flow>(
+        factRows(c, q, pass, true, width - kSmallShift - kGap));
+    return {{.height = std::max(kShift, heightOf(*rows)), .draw = [=](QPainter& p, QRectF at) {
+                 drawDown(p, at.topLeft(), *rows, width - kSmallShift - kGap);
+                 shift(p, {at.right() - kSmallShift, at.top()});
+             }}};
 }
 
 } // namespace
 
-Block passPicture(const SheetContext& c, std::size_t q, const Pass& pass) {
+double besidePicture(const SheetContext& c, std::size_t q, const Pass& pass, double tallest) {
+    return c.width - sizeOf(c, q, pass, tallest).width() - kGap;
+}
+
+Block passPicture(const SheetContext& c, std::size_t q, const Pass& pass, double tallest,
+                  Flow below) {
     const QuiltPlan& quilt = c.plan.quilts[q];
-    const double width = c.width - kPanel - 14;
-    const TablePicture show{
-        .layers = true, .holds = true, .rolls = true, .smoothing = true, .counts = true};
-    const double height = pictureHeight(quilt, pass, show, width, kTallest);
-    const auto facts = std::make_shared<Block>(panel(c, q, pass));
-    return {.height = std::max(height, facts->height),
+    const QSizeF size = sizeOf(c, q, pass, tallest);
+    const double width = besidePicture(c, q, pass, tallest);
+    const auto beside = std::make_shared<Flow>(panel(c, q, pass, width));
+    *beside += std::move(below);
+    return {.height = std::max(size.height(), heightOf(*beside)),
             .before = 4,
             .keepWithNext = true,
             .draw = [=, &quilt, &pass](QPainter& p, QRectF at) {
-                drawTable(p, {at.topLeft(), QSizeF{width, height}}, quilt, pass, show);
-                facts->draw(p, {at.right() - kPanel, at.top(), kPanel, facts->height});
+                drawTable(p, {at.topLeft(), size}, quilt, pass, kShow);
+                drawDown(p, {at.right() - width, at.top()}, *beside, width);
             }};
 }
 

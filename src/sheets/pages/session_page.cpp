@@ -59,11 +59,11 @@ Facts quiltFacts(const SheetContext& c, std::size_t q) {
 }
 
 /// Picture on the left, facts on the right, never parted.
-Block quiltBlock(const SheetContext& c, std::size_t q) {
+Block quiltBlock(const SheetContext& c, std::size_t q, double tallest) {
     const QuiltPlan& quilt = c.plan.quilts[q];
     const double pictureWidth = c.width * 0.4;
     const Rect top{Length{}, Length{}, quilt.layers.top.width, quilt.layers.top.length};
-    const double pictureHeight = heightFor(top, pictureWidth, c.severalQuilts() ? 190 : 250) + 4;
+    const double pictureHeight = heightFor(top, pictureWidth, tallest) + 4;
     const double textX = pictureWidth + 22;
     auto rows = std::make_shared<Flow>(facts(quiltFacts(c, q), c.width - textX, 86));
     double textHeight = 0;
@@ -82,20 +82,19 @@ Block quiltBlock(const SheetContext& c, std::size_t q) {
 }
 
 /// The chosen way and the best of the others, in the plan's order.
-std::vector<Alternative> foremost(const std::vector<Alternative>& all) {
-    constexpr std::size_t kMost = 6;
+std::vector<Alternative> foremost(const std::vector<Alternative>& all, std::size_t most) {
     std::vector<Alternative> out;
     for (const auto& a : all)
-        if (a.chosen || out.size() < kMost)
+        if (a.chosen || out.size() < most)
             out.push_back(a);
     return out;
 }
 
-Flow alternatives(const SheetContext& c, const QuiltPlan& quilt) {
+Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t most) {
     if (quilt.alternatives.size() < 2)
         return {};
     std::vector<std::vector<Cell>> rows;
-    for (const auto& a : foremost(quilt.alternatives)) {
+    for (const auto& a : foremost(quilt.alternatives, most)) {
         const bool b = a.chosen;
         const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
         std::vector<Span> way{{QString::fromStdString(a.surface), true}};
@@ -208,9 +207,13 @@ Flow help(const SheetContext& c) {
     return flow;
 }
 
-} // namespace
+/// How much the session's page holds of what is long.
+struct Fullness {
+    double tallest; ///< a quilt's picture
+    std::size_t alternatives;
+};
 
-Flow sessionPage(const SheetContext& c) {
+Flow wholePage(const SheetContext& c, const Fullness& full) {
     const auto& plan = c.plan;
     const QString people_ = c.session.setting.helpers.size() == 1
                                 ? Text::tr("1 person")
@@ -226,16 +229,28 @@ Flow sessionPage(const SheetContext& c) {
     for (std::size_t q = 0; q < plan.quilts.size(); ++q) {
         if (c.severalQuilts())
             flow.push_back(heading(c.quiltName(q), c.width));
-        flow.push_back(quiltBlock(c, q));
+        flow.push_back(quiltBlock(c, q, full.tallest));
     }
     flow += findings(c);
     flow += passes(c);
     flow += people(c);
     for (std::size_t q = 0; q < plan.quilts.size(); ++q)
-        flow += alternatives(c, plan.quilts[q]);
+        flow += alternatives(c, plan.quilts[q], full.alternatives);
     flow += help(c);
     flow.front().newPage = true;
     return flow;
+}
+
+} // namespace
+
+Flow sessionPage(const SheetContext& c) {
+    const Fullness fullest{c.severalQuilts() ? 190.0 : 250.0, 6};
+    for (const Fullness& full : {fullest, Fullness{190, 4}, Fullness{150, 3}}) {
+        Flow flow = wholePage(c, full);
+        if (paginate(flow, c.height).size() == 1)
+            return flow;
+    }
+    return wholePage(c, fullest);
 }
 
 } // namespace bastewright::sheets

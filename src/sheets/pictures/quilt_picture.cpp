@@ -57,7 +57,7 @@ void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
 }
 
 void drawShift(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& before,
-               const Pass& after) {
+               const Pass& after, const QString& distance) {
     p.save();
     const Rect old = onTable(quilt, before), now = onTable(quilt, after);
     const Rect table = after.table.moved({-after.table.x0, -after.table.y0});
@@ -66,7 +66,10 @@ void drawShift(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& befo
     frame(p, map(old), ink::kLine);
     hatch(p, map(before.fresh.moved({-before.table.x0, -before.table.y0})), 5);
     frame(p, map(now), ink::kLine, Qt::DashLine);
-    arrow(p, map(old.middle()), map(now.middle()), 2.6);
+    const QPointF from = map(old.middle()), to = map(now.middle());
+    arrow(p, from, to, 2.6);
+    labelOnWhite(p, {(from.x() + to.x()) / 2, std::max(from.y(), to.y()) + 11}, distance,
+                 type::kHead, 70, true);
     p.restore();
 }
 

@@ -3,6 +3,7 @@
 #include "plan/plan.h"
 
 #include <QRectF>
+#include <QString>
 
 class QPainter;
 
@@ -12,8 +13,8 @@ namespace bastewright::sheets {
 void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt);
 
 /// How the quilt moves on the table into a pass: where it lay as a solid outline, where it will lie
-/// dashed, an arrow between. The table stays where it is.
+/// dashed, an arrow between with its distance. The table stays where it is.
 void drawShift(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& before,
-               const Pass& after);
+               const Pass& after, const QString& distance);
 
 } // namespace bastewright::sheets

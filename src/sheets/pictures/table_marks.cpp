@@ -60,9 +60,10 @@ double TableMarks::rollThickness(const Roll& roll) const {
 
 void TableMarks::hold(const HoldPoint& hold, Length overhang) {
     constexpr double kSize = 12;
-    // Tape lies where the backing ends on the table.
-    const QPointF at = onSide(hold.side, hold.at, std::min(0.0, map_(overhang)));
     const bool clamp = hold.kind == Hold::Kind::clamp;
+    // A clamp grips the edge from outside; tape lies where the backing ends on the table.
+    const QPointF at =
+        onSide(hold.side, hold.at, clamp ? kSize * 0.3 : std::min(0.0, map_(overhang)));
     p_.setPen(QPen{ink::kDark, ink::kThin});
     p_.setBrush(clamp ? ink::kDark : ink::kPaper);
     if (clamp)

@@ -85,8 +85,9 @@ class MainJob(InFolder):
                 out = self.folder / f"sheets-{demo}"
                 done = run("sheets", DEMO / f"{demo}.json", "--out", out, "--paper", "letter")
                 self.assertEqual(done.returncode, 0, done.stderr)
-                (pdf,) = out.glob("*.pdf")
-                self.assertEqual(done.stdout.strip(), str(pdf))
+                (cards,) = out.glob("*-cards-letter.pdf")
+                (pdf,) = set(out.glob("*.pdf")) - {cards}
+                self.assertEqual(done.stdout.split(), [str(pdf), str(cards)])
                 read = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True)
                 words = set(unicodedata.normalize("NFKC", read.stdout).replace(",", " ").replace(":", " ").split())
                 for quilt in quilts(plan):
