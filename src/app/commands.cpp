@@ -5,9 +5,12 @@
 #include "job/job_json.h"
 #include "plan/plan_json.h"
 #include "session/checked_plan.h"
+#include "sheets/exchange/export.h"
 #include "sheets/sheets.h"
 
 #include <QCommandLineParser>
+#include <QDate>
+#include <QDateTime>
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
@@ -93,28 +96,68 @@ int plan(const QCommandLineParser& args) {
     return isGood(plan) ? kGood : kNoGoodPlan;
 }
 
+/// The session and its good plan; `code` is what to exit with where there is none.
+struct Planned {
+    Session session;
+    Plan plan;
+};
+std::optional<Planned> planned(const QCommandLineParser& args, int& code) {
+    auto session = readJob(args.positionalArguments().at(1));
+    if (!session) {
+        code = kBadInput;
+        return {};
+    }
+    Plan plan = checkedPlan(*session);
+    if (!isGood(plan)) {
+        printFindings(plan.findings);
+        code = kNoGoodPlan;
+        return {};
+    }
+    return Planned{std::move(*session), std::move(plan)};
+}
+
+int told(const tl::expected<std::vector<std::string>, std::string>& written) {
+    if (!written)
+        return badInput(written.error());
+    for (const std::string& path : *written)
+        std::cout << path << '\n';
+    return kGood;
+}
+
 int sheets(const QCommandLineParser& args) {
     if (!args.isSet("out"))
         return badInput("--out: it is missing; a folder for the sheets is needed.");
     const QString paper = args.value("paper").toLower();
     if (paper != "a4" && paper != "letter")
         return badInput("--paper: '" + paper.toStdString() + "' is not accepted; a4 or letter is.");
-    const auto session = readJob(args.positionalArguments().at(1));
-    if (!session)
-        return kBadInput;
-    const Plan plan = checkedPlan(*session);
-    if (!isGood(plan)) {
-        printFindings(plan.findings);
-        return kNoGoodPlan;
-    }
+    int code = kGood;
+    const auto ready = planned(args, code);
+    if (!ready)
+        return code;
     SheetOptions options;
     options.paper = paper == "a4" ? Paper::a4 : Paper::letter;
-    const auto written = writeSheets(*session, plan, args.value("out").toStdString(), options);
-    if (!written)
-        return badInput(written.error());
-    for (const std::string& path : *written)
-        std::cout << path << '\n';
-    return kGood;
+    options.colour = !args.isSet("grey");
+    return told(
+        writeSheets(ready->session, ready->plan, args.value("out").toStdString(), options));
+}
+
+int exchange(const QCommandLineParser& args) {
+    if (!args.isSet("out"))
+        return badInput("--out: it is missing; a folder for the files is needed.");
+    const QDateTime now = QDateTime::currentDateTime();
+    const QDate day = args.isSet("day") ? QDate::fromString(args.value("day"), Qt::ISODate)
+                                        : now.date();
+    if (!day.isValid())
+        return badInput("--day: '" + args.value("day").toStdString() +
+                        "' is not accepted; a day such as 2026-12-05 is.");
+    int code = kGood;
+    const auto ready = planned(args, code);
+    if (!ready)
+        return code;
+    using namespace std::chrono;
+    return told(writeExchange(ready->session, ready->plan, args.value("out").toStdString(),
+                              year{day.year()} / day.month() / day.day(),
+                              sys_seconds{seconds{now.toSecsSinceEpoch()}}));
 }
 
 int check(const QCommandLineParser& args) {
@@ -147,17 +190,19 @@ int check(const QCommandLineParser& args) {
 
 bool isCommand(const QStringList& arguments) {
     return !arguments.isEmpty() &&
-           QStringList{"plan", "sheets", "check"}.contains(arguments.front());
+           QStringList{"plan", "sheets", "export", "check"}.contains(arguments.front());
 }
 
 int runCommand(const QStringList& arguments) {
     QCommandLineParser args;
-    args.addPositionalArgument("command", "plan, sheets or check");
+    args.addPositionalArgument("command", "plan, sheets, export or check");
     args.addPositionalArgument("job", "a job or session file");
     args.addOption({"json", "plan: write the plan to this file too.", "file"});
     args.addOption({"limit", "plan: stop searching after so many milliseconds.", "ms"});
-    args.addOption({"out", "sheets: the folder to write to.", "folder"});
+    args.addOption({"out", "sheets, export: the folder to write to.", "folder"});
     args.addOption({"paper", "sheets: a4 or letter.", "paper", "a4"});
+    args.addOption({"grey", "sheets: shades of grey instead of colours."});
+    args.addOption({"day", "export: the day of the session, 2026-12-05.", "day"});
     const auto help = args.addHelpOption();
     if (!args.parse(QStringList{"bastewright"} + arguments))
         return badInput(args.errorText().toStdString());
@@ -172,7 +217,9 @@ int runCommand(const QStringList& arguments) {
         return badInput(command.toStdString() + ": only one job or session file is accepted.");
     if (command == "plan")
         return plan(args);
-    return command == "sheets" ? sheets(args) : check(args);
+    if (command == "sheets")
+        return sheets(args);
+    return command == "export" ? exchange(args) : check(args);
 }
 
 } // namespace bastewright::app

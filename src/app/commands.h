@@ -12,7 +12,8 @@ inline constexpr int kBadInput = 2;   ///< one sentence each, naming the field
 /// True where the arguments (without the program's name) ask for a command and not for the window.
 bool isCommand(const QStringList& arguments);
 
-/// Runs `plan`, `sheets` or `check`. Needs a QCoreApplication; `sheets` a QGuiApplication.
+/// Runs `plan`, `sheets`, `export` or `check`. Needs a QCoreApplication; `sheets` and `export` a
+/// QGuiApplication.
 int runCommand(const QStringList& arguments);
 
 } // namespace bastewright::app

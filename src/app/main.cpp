@@ -13,7 +13,9 @@ constexpr const char* kUsage =
 
   bastewright [JOB]                                     the window
   bastewright plan JOB [--json FILE] [--limit MS]       a plan to read, and as a file
-  bastewright sheets JOB --out DIR [--paper a4|letter]  the printed sheets
+  bastewright sheets JOB --out DIR [--paper a4|letter] [--grey]
+                                                        the printed sheets
+  bastewright export JOB --out DIR [--day 2026-12-05]   files for other programs
   bastewright check JOB PLAN                            an independent check of a plan
   bastewright --version | --help
 
@@ -30,8 +32,8 @@ bool has(int argc, char** argv, const char* option) {
 
 int command(int argc, char** argv) {
     using namespace bastewright::app;
-    // Sheets need fonts and painting, not a display.
-    if (std::strcmp(argv[1], "sheets") == 0) {
+    // Sheets and pictures need fonts and painting, not a display.
+    if (std::strcmp(argv[1], "sheets") == 0 || std::strcmp(argv[1], "export") == 0) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         const QGuiApplication application{argc, argv};
         return runCommand(application.arguments().mid(1));

@@ -1,0 +1,215 @@
+#!/usr/bin/env python3
+"""What `bastewright export` writes, read by parsers that had no part in writing it.
+
+Usage: exchange_test.py PROGRAM DEMO_FOLDER
+"""
+
+import csv
+import datetime
+import json
+import os
+import pathlib
+import shutil
+import struct
+import subprocess
+import sys
+import tempfile
+import unittest
+import xml.etree.ElementTree
+
+PROGRAM = sys.argv[1]
+DEMO = pathlib.Path(sys.argv[2])
+DAY = "2026-12-05"
+
+
+def export(job, folder, *more):
+    return subprocess.run([PROGRAM, "export", str(job), "--out", str(folder), *more],
+                          capture_output=True, text=True, timeout=120)
+
+
+def unfolded(data):
+    """The content lines of a calendar (RFC 5545, 3.1), the form of every physical line checked."""
+    assert data.endswith(b"\r\n")
+    physical = data.split(b"\r\n")[:-1]
+    lines = []
+    for line in physical:
+        assert len(line) <= 75, line
+        assert b"\r" not in line and b"\n" not in line, line
+        line.decode("utf-8")  # folded between characters, not inside one
+        if line[:1] in (b" ", b"\t"):
+            lines[-1] += line[1:]
+        else:
+            lines.append(line)
+    return [line.decode("utf-8") for line in lines]
+
+
+def unescaped(text):
+    """RFC 5545, 3.3.11; anything else after a backslash is an error."""
+    out, rest = "", text
+    while rest:
+        if rest[0] == "\\":
+            out += {"n": "\n", "N": "\n", "\\": "\\", ";": ";", ",": ","}[rest[1]]
+            rest = rest[2:]
+        else:
+            assert rest[0] not in ";,", text
+            out, rest = out + rest[0], rest[1:]
+    return out
+
+
+def events(lines):
+    assert lines[0] == "BEGIN:VCALENDAR" and lines[-1] == "END:VCALENDAR"
+    names = [line.split(":", 1)[0] for line in lines]
+    for once in ("VERSION", "PRODID"):  # 3.6
+        assert names.count(once) == 1, once
+    found, event = [], None
+    for line in lines[1:-1]:
+        name, value = line.split(":", 1)
+        if line == "BEGIN:VEVENT":
+            event = {}
+        elif line == "END:VEVENT":
+            for needed in ("UID", "DTSTAMP", "DTSTART"):  # 3.6.1
+                assert needed in event, needed
+            found.append(event)
+            event = None
+        elif event is not None:
+            assert name not in event, name
+            event[name] = value
+    assert event is None
+    assert len({e["UID"] for e in found}) == len(found)
+    return found
+
+
+class Exported(unittest.TestCase):
+    @classmethod
+    def setUpClass(cls):
+        cls.temporary = tempfile.TemporaryDirectory()
+        cls.addClassCleanup(cls.temporary.cleanup)
+        cls.folder = pathlib.Path(cls.temporary.name)
+        cls.job = json.loads((DEMO / "harbour-lights.json").read_text())
+        # Names that need every rule of quoting, folding and escaping.
+        cls.names = ['Ada "the lead", really', "Bo; of \\ the marsh", "Zoë Łuczak-Østergaard 🧵 " * 2,
+                     "שלום בן דוד"]
+        for helper, name in zip(cls.job["helpers"], cls.names):
+            helper["name"] = name.strip()
+        cls.names = [name.strip() for name in cls.names]
+        path = cls.folder / "job.json"
+        path.write_text(json.dumps(cls.job))
+        cls.out = cls.folder / "out"
+        done = export(path, cls.out, "--day", DAY)
+        assert done.returncode == 0, done.stderr
+        cls.written = [pathlib.Path(line) for line in done.stdout.splitlines()]
+        cls.plan = json.loads((cls.out / "harbour-lights-plan.json").read_text())
+
+    def rows(self, name):
+        path = self.out / f"harbour-lights-{name}.csv"
+        data = path.read_bytes()
+        # RFC 4180, 2, rules 1 and 2: every record ends in CR LF, and no other line break stands bare.
+        self.assertTrue(data.endswith(b"\r\n"))
+        self.assertEqual(data.count(b"\n"), data.count(b"\r\n"))
+        with open(path, encoding="utf-8", newline="") as file:
+            rows = list(csv.reader(file, strict=True))
+        for row in rows:  # rule 4
+            self.assertEqual(len(row), len(rows[0]))
+        return [dict(zip(rows[0], row)) for row in rows[1:]]
+
+    def test_every_file_told_is_there(self):
+        self.assertEqual(sorted(self.written), sorted(self.out.iterdir()))
+        passes = len(self.plan["passes"])
+        self.assertEqual(len(self.written), 5 + 2 * passes)
+
+    def test_the_plan_is_the_plan_and_keeps_the_rules(self):
+        path = self.folder / "plan.json"
+        subprocess.run([PROGRAM, "plan", self.folder / "job.json", "--json", path], check=True,
+                       capture_output=True, timeout=120)
+        shown = json.loads(path.read_text())
+        shown.pop("help")  # asked for where a person reads the plan
+        self.assertEqual({k: v for k, v in self.plan.items() if k != "help"}, shown)
+        done = subprocess.run([PROGRAM, "check", self.folder / "job.json",
+                               self.out / "harbour-lights-plan.json"], capture_output=True, text=True,
+                              timeout=120)
+        self.assertEqual(done.returncode, 0, done.stderr)
+
+    def test_bring_list(self):
+        rows = self.rows("bring")
+        self.assertEqual([(r["item"], float(r["need"]), float(r["have"]), float(r["buy"]), r["unit"])
+                          for r in rows],
+                         [(s["item"], s["need"], s["have"], s["buy"], s["unit"])
+                          for s in self.plan["supplies"]])
+
+    def test_crew_list(self):
+        rows = self.rows("crew")
+        self.assertEqual([r["name"] for r in rows], self.names)
+        for row, helper in zip(rows, self.job["helpers"]):
+            self.assertEqual(float(row["reach"]), helper.get("reach", 27))
+            self.assertEqual(row["until"], helper.get("until", ""))
+
+    def test_everybodys_tasks(self):
+        start = datetime.datetime.strptime(self.job["start"], "%H:%M")
+        expected = [(person, (start + datetime.timedelta(seconds=t["start"])).strftime("%H:%M"),
+                     t["kind"], t.get("zone", ""))
+                    for t in self.plan["tasks"] for person in t["people"]]
+        self.assertEqual([(r["person"], r["start"], r["task"], r["zone"]) for r in self.rows("tasks")],
+                         expected)
+
+    def test_calendar(self):
+        found = events(unfolded((self.out / "harbour-lights-session.ics").read_bytes()))
+        self.assertEqual(len(found), 1 + len(self.names))
+        start = datetime.datetime.fromisoformat(f"{DAY}T{self.job['start']}")
+        end = start + datetime.timedelta(seconds=self.plan["finish"])
+        local = "%Y%m%dT%H%M%S"
+        self.assertEqual(found[0]["DTSTART"], start.strftime(local))
+        self.assertEqual(found[0]["DTEND"], end.strftime(local))
+        self.assertIn("Harbour Lights", unescaped(found[0]["SUMMARY"]))
+        for event, name in zip(found[1:], self.names):
+            self.assertTrue(unescaped(event["SUMMARY"]).startswith(name), event["SUMMARY"])
+            self.assertLessEqual(start, datetime.datetime.strptime(event["DTSTART"], local))
+            self.assertGreaterEqual(end, datetime.datetime.strptime(event["DTEND"], local))
+        for event in found:
+            datetime.datetime.strptime(event["DTSTAMP"], "%Y%m%dT%H%M%SZ")
+
+    def test_pictures(self):
+        for svg in self.out.glob("*.svg"):
+            root = xml.etree.ElementTree.parse(svg).getroot()
+            self.assertEqual(root.tag, "{http://www.w3.org/2000/svg}svg")
+            number = int(svg.stem.rsplit("-", 1)[1])
+            text = "".join(root.itertext())
+            for zone in self.plan["passes"][number - 1]["zones"]:
+                self.assertIn(zone, text)
+            if shutil.which("xmllint"):
+                done = subprocess.run(["xmllint", "--noout", "--nonet", svg], capture_output=True)
+                self.assertEqual((done.returncode, done.stderr), (0, b""))
+            if shutil.which("rsvg-convert"):
+                done = subprocess.run(["rsvg-convert", svg], capture_output=True)
+                self.assertEqual(done.returncode, 0, done.stderr)
+                self.assertGreater(len(done.stdout), 2000)
+        for png in self.out.glob("*.png"):
+            head = png.read_bytes()[:24]
+            self.assertEqual(head[:8], b"\x89PNG\r\n\x1a\n")  # ISO/IEC 15948, 5.2
+            width, height = struct.unpack(">II", head[16:24])
+            self.assertGreater(min(width, height), 500)
+
+    @unittest.skipUnless(shutil.which("xmllint") and shutil.which("rsvg-convert"),
+                         "SKIPPED: xmllint or rsvg-convert is missing")
+    def test_the_parsers_are_there(self):
+        pass
+
+
+class Refused(unittest.TestCase):
+    def test_one_sentence(self):
+        demo = DEMO / "harbour-lights.json"
+        with tempfile.TemporaryDirectory() as folder:
+            taken = pathlib.Path(folder) / "file"
+            taken.write_text("")
+            for arguments, word in [((demo, folder, "--day", "tomorrow"), "tomorrow"),
+                                    ((demo, taken), "cannot be made"),
+                                    ((pathlib.Path(folder) / "none.json", folder), "none.json")]:
+                with self.subTest(arguments):
+                    done = export(*arguments)
+                    self.assertEqual(done.returncode, 2, done.stderr)
+                    self.assertIn(word, done.stderr)
+                    self.assertEqual(done.stdout, "")
+
+
+if __name__ == "__main__":
+    os.environ.setdefault("XDG_RUNTIME_DIR", tempfile.mkdtemp())
+    unittest.main(argv=sys.argv[:1], verbosity=2)
