@@ -67,6 +67,10 @@ ApplicationWindow {
 
         comfort: window.room.comfort
     }
+    ChangeCard {
+        desk: window.room.desk
+        atTable: window.room.screen === Workroom.AtTable
+    }
     Notice {
         anchors.left: parent.left
         anchors.right: parent.right

@@ -13,6 +13,8 @@ Sheet {
 
     signal comfortWanted
     signal countWanted
+    signal lanesWanted
+    signal changesWanted
 
     objectName: "moreSheet"
     atTable: true
@@ -32,6 +34,28 @@ Sheet {
                 sheet.room.board.quilt = index
                 sheet.close()
             }
+        }
+    }
+    TablePress {
+        width: parent.width
+        objectName: "whatChanged"
+        main: true
+        glyph: "swap"
+        text: qsTr("What has changed?")
+        enabled: !sheet.room.live.ended
+        onClicked: {
+            sheet.close()
+            sheet.changesWanted()
+        }
+    }
+    TablePress {
+        width: parent.width
+        objectName: "showLanes"
+        glyph: "lanes"
+        text: qsTr("Who, when")
+        onClicked: {
+            sheet.close()
+            sheet.lanesWanted()
         }
     }
     TablePress {

@@ -89,7 +89,9 @@ Flickable {
                 {pane: "pass", glyph: "table", title: pane.room.pass.title, text: qsTr("How the quilt lies and is held"), loud: false},
                 {pane: "ways", glyph: "ways", title: qsTr("Ways to do it"), text: qsTr("Compared, and why this one"), loud: false},
                 {pane: "bring", glyph: "box", title: qsTr("To bring"), text: pane.room.plan.suppliesText, loud: false},
-                {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: pane.room.plan.finishText, loud: false}
+                {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: pane.room.plan.finishText, loud: false},
+                {pane: "lanes", glyph: "lanes", title: qsTr("Lanes"), text: qsTr("Everybody's work over time; hand a zone over"), loud: false},
+                {pane: "rehearsal", glyph: "start", title: qsTr("Rehearse"), text: qsTr("The whole session in a minute"), loud: false}
             ]
 
             Opener {

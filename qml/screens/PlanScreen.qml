@@ -12,6 +12,8 @@ FocusScope {
     required property Workroom room
 
     readonly property bool wide: width > height
+    // Something takes the whole screen for itself.
+    readonly property bool whole: panel.pane === "lanes" || panel.pane === "rehearsal"
 
     signal comfortWanted
 
@@ -24,18 +26,22 @@ FocusScope {
         onActivated: screen.room.editor.redo()
     }
     Shortcut {
+        enabled: !screen.whole
         sequences: ["Left", "PgUp"]
         onActivated: screen.room.pass.number -= 1
     }
     Shortcut {
+        enabled: !screen.whole
         sequences: ["Right", "PgDown"]
         onActivated: screen.room.pass.number += 1
     }
     Shortcut {
+        enabled: !screen.whole
         sequences: ["Down", "Ctrl+Right"]
         onActivated: screen.room.pass.stepZone(1)
     }
     Shortcut {
+        enabled: !screen.whole
         sequences: ["Up", "Ctrl+Left"]
         onActivated: screen.room.pass.stepZone(-1)
     }
@@ -54,6 +60,7 @@ FocusScope {
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: Theme.gap
+        visible: !screen.whole
         spacing: Theme.gap
 
         PlanHeader {
@@ -130,5 +137,19 @@ FocusScope {
                 room: screen.room
             }
         }
+    }
+    LanesView {
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: panel.pane === "lanes"
+        room: screen.room
+        onClosed: panel.pane = ""
+    }
+    RehearsalView {
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: panel.pane === "rehearsal"
+        room: screen.room
+        onClosed: panel.pane = ""
     }
 }

@@ -18,6 +18,8 @@ FocusScope {
     // A low screen has room for the tiles and the next step only.
     readonly property bool low: wide && height < 6.5 * Theme.tableTarget
 
+    property bool lanes: false // everybody's work over time lies over the screen
+
     signal comfortWanted
 
     Shortcut {
@@ -30,12 +32,18 @@ FocusScope {
     }
     Shortcut {
         sequence: "Escape"
-        onActivated: screen.room.backToPlan()
+        onActivated: {
+            if (screen.lanes)
+                screen.lanes = false
+            else
+                screen.room.backToPlan()
+        }
     }
 
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: Theme.gap
+        visible: !screen.lanes
         spacing: Theme.gap
 
         TableHeader {
@@ -126,8 +134,11 @@ FocusScope {
             objectName: "presence"
             text: person.present ? qsTr("Leaves the table") : qsTr("Is at the table")
             onClicked: {
-                screen.room.live.setPresent(person.name, !person.present)
                 person.close()
+                if (person.present)
+                    screen.room.desk.goes(person.name)
+                else
+                    screen.room.desk.comes(person.name)
             }
         }
     }
@@ -137,6 +148,22 @@ FocusScope {
         room: screen.room
         onComfortWanted: screen.comfortWanted()
         onCountWanted: count.open()
+        onLanesWanted: screen.lanes = true
+        onChangesWanted: changes.open()
+    }
+    ChangesSheet {
+        id: changes
+
+        room: screen.room
+    }
+    LanesView {
+        objectName: "tableLanes"
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: screen.lanes
+        atTable: true
+        room: screen.room
+        onClosed: screen.lanes = false
     }
     CountSheet {
         id: count

@@ -130,6 +130,16 @@ void Tour::panes(QObject& panel, const AtStop& atStop) {
                 QMetaObject::invokeMethod(editor, "close");
         }
     }
+    for (const char* pane : {"lanes", "rehearsal"}) {
+        panel.setProperty("pane", QString::fromLatin1(pane));
+        auto& room = *room_.workroom;
+        room.rehearsal()->setMoment(room.rehearsal()->span() * 0.45);
+        for (int k = 0; k < 40 && room.lanes()->zone().isEmpty(); ++k)
+            room.lanes()->step(1, 0);
+        stop(QStringLiteral("pane-") + QLatin1String(pane), atStop);
+        if (!room.lanes()->zone().isEmpty() && qstrcmp(pane, "lanes") == 0)
+            overlay("takersSheet", QStringLiteral("pane-takers"), atStop);
+    }
     panel.setProperty("pane", QString{});
 }
 
@@ -143,6 +153,34 @@ void Tour::overlay(const char* name, const QString& stopName, const AtStop& atSt
         QMetaObject::invokeMethod(sheet, "close");
         live(60);
     }
+}
+
+void Tour::changes(const AtStop& atStop) {
+    auto& room = *room_.workroom;
+    overlay("changesSheet", QStringLiteral("table-changes"), atStop);
+    if (auto* lanes = find(room_.window->contentItem(), QStringLiteral("tableLanes"))) {
+        lanes->parent()->setProperty("lanes", true);
+        for (int k = 0; k < 80 && room.lanes()->zone().isEmpty(); ++k)
+            room.lanes()->step(1, 0);
+        stop(QStringLiteral("table-lanes"), atStop);
+        if (!room.lanes()->zone().isEmpty())
+            overlay("takersSheet", QStringLiteral("table-takers"), atStop);
+        lanes->parent()->setProperty("lanes", false);
+    }
+    const auto present = room.live()->live()->state().present;
+    if (present.size() < 2)
+        return;
+    const auto who = QString::fromStdString(*present.rbegin());
+    room.desk()->goes(who);
+    QElapsedTimer timer;
+    timer.start();
+    while (room.desk()->busy() && timer.elapsed() < kPlanMs)
+        live(20);
+    stop(QStringLiteral("table-leaves"), atStop);
+    room.desk()->accept();
+    live(kStillMs);
+    room.live()->undo(); // the new plan
+    room.live()->undo(); // and that somebody left
 }
 
 void Tour::session(const AtStop& atStop) {
@@ -166,6 +204,7 @@ void Tour::session(const AtStop& atStop) {
             stop(QStringLiteral("table-middle"), atStop);
             overlay("moreSheet", QStringLiteral("table-more"), atStop);
             overlay("countSheet", QStringLiteral("table-count"), atStop);
+            changes(atStop);
         }
     }
     stop(QStringLiteral("table-done"), atStop);

@@ -26,6 +26,7 @@ private:
     bool planned();
     void panes(QObject& panel, const AtStop& atStop);
     void session(const AtStop& atStop);
+    void changes(const AtStop& atStop);
     void overlay(const char* name, const QString& stopName, const AtStop& atStop);
 
     OpenRoom& room_;

@@ -11,30 +11,8 @@ PersonMark::PersonMark(QQuickItem* parent)
 
 void PersonMark::paint(QPainter* painter) {
     const qreal side = std::min(width(), height());
-    if (side < 4)
-        return;
-    const QColor ink{0x14, 0x21, 0x2b};
-    const qreal line = std::max(1.0, side / 22);
-    QRectF disc{(width() - side) / 2, (height() - side) / 2, side, side};
-    disc.adjust(line / 2, line / 2, -line / 2, -line / 2);
-    painter->setRenderHint(QPainter::Antialiasing);
-    painter->setPen(Qt::NoPen);
-    painter->setBrush(people::fill(mark_));
-    painter->drawEllipse(disc);
-    painter->setBrush(QBrush{ink, people::pattern(mark_)});
-    painter->setPen(QPen{ink, line});
-    painter->drawEllipse(disc);
-    const qreal ring = side * 0.17;
-    const QRectF plain = disc.adjusted(ring, ring, -ring, -ring);
-    painter->setBrush(Qt::white);
-    painter->drawEllipse(plain);
-    QFont font{family_};
-    font.setBold(true);
-    font.setPixelSize(std::max(6, int(plain.height() * (letter_.size() < 2   ? 0.78
-                                                        : letter_.size() < 3 ? 0.58
-                                                                             : 0.42))));
-    painter->setFont(font);
-    painter->drawText(plain, Qt::AlignCenter, letter_);
+    people::paintMark(*painter, {(width() - side) / 2, (height() - side) / 2, side, side}, mark_,
+                      letter_, family_);
 }
 
 StitchFrame::StitchFrame(QQuickItem* parent)

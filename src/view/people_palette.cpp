@@ -3,6 +3,9 @@
 #include "sheets/crew_key.h"
 #include "view/words.h"
 
+#include <QPainter>
+
+#include <algorithm>
 #include <array>
 
 namespace people {
@@ -33,6 +36,34 @@ QColor fill(int mark) {
 }
 Qt::BrushStyle pattern(int mark) {
     return look(mark).pattern;
+}
+
+void paintMark(QPainter& painter, QRectF square, int mark, const QString& letter,
+               const QString& family) {
+    const qreal side = square.width();
+    if (side < 4)
+        return;
+    const QColor ink{0x14, 0x21, 0x2b};
+    const qreal line = std::max(1.0, side / 22);
+    const QRectF disc = square.adjusted(line / 2, line / 2, -line / 2, -line / 2);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(fill(mark));
+    painter.drawEllipse(disc);
+    painter.setBrush(QBrush{ink, pattern(mark)});
+    painter.setPen(QPen{ink, line});
+    painter.drawEllipse(disc);
+    const qreal ring = side * 0.17;
+    const QRectF plain = disc.adjusted(ring, ring, -ring, -ring);
+    painter.setBrush(Qt::white);
+    painter.drawEllipse(plain);
+    QFont font{family};
+    font.setBold(true);
+    font.setPixelSize(std::max(6, int(plain.height() * (letter.size() < 2   ? 0.78
+                                                        : letter.size() < 3 ? 0.58
+                                                                            : 0.42))));
+    painter.setFont(font);
+    painter.drawText(plain, Qt::AlignCenter, letter);
 }
 
 QStringList names(const std::vector<bastewright::Helper>& helpers) {

@@ -4,11 +4,14 @@
 
 #include <QBrush>
 #include <QColor>
+#include <QRectF>
 #include <QString>
 #include <QStringList>
 
 #include <string>
 #include <vector>
+
+class QPainter;
 
 /// How people are told apart: a letter first, a pattern second, a colour third (Okabe and Ito's
 /// palette for every kind of colour vision; as fills, with dark outlines).
@@ -25,6 +28,10 @@ QStringList letters(const std::vector<bastewright::Helper>& helpers);
 /// would take more than a glance (24 characters).
 QString atAGlance(const std::vector<std::string>& people,
                   const std::vector<bastewright::Helper>& helpers);
+/// Paints somebody's mark into a square: a disc with their pattern and colour, and in it their
+/// letter on plain ground.
+void paintMark(QPainter& painter, QRectF square, int mark, const QString& letter,
+               const QString& family);
 QStringList names(const std::vector<bastewright::Helper>& helpers);
 
 } // namespace people

@@ -1,5 +1,6 @@
 #include "view/quilt_drawing.h"
 
+#include "view/scene_drawing.h"
 #include "view/words.h"
 
 #include <QPainter>
@@ -40,18 +41,18 @@ public:
         , plan_{*scene.plan}
         , pass_{passOf(plan_, scene.pass)}
         , line_{std::max(1.0, look.text / 12)} {
-        if (pass_) {
-            const auto* before = passOf(plan_, scene.passBefore);
-            table_ = between(drawing::inches((before ? before : pass_)->table),
-                             drawing::inches(pass_->table), scene.moved);
-        }
+        table_ = tableOf(scene);
     }
 
     void paint() {
         drawTable();
         drawLayers();
-        drawWork();
-        drawSeams();
+        if (scene_.moment)
+            paintZones(p_, scene_, look_, map_);
+        else
+            drawWork();
+        if (!scene_.moment || scene_.moment->top >= 1)
+            drawSeams();
         if (look_.points)
             drawPoints();
         drawZones();
@@ -147,18 +148,29 @@ private:
     }
 
     void drawLayers() {
-        const auto layer = [this](const QRectF& area, QColor colour, int alpha) {
+        const auto* m = scene_.moment;
+        // Laid from the head on.
+        const auto layer = [this](QRectF area, QColor colour, int alpha, qreal share) {
+            if (share <= 0)
+                return;
             colour.setAlpha(alpha);
+            area.setHeight(area.height() * share);
             const QRectF r = px(area);
             p_.setPen(QPen{look_.ink, line_ * 0.7});
             p_.setBrush(colour);
             p_.drawRect(r);
         };
         if (pass_) {
-            layer(grownBy(pass_->backingSpare), look_.backing, 150);
-            layer(grownBy(pass_->battingSpare), look_.batting, 150);
+            layer(grownBy(pass_->backingSpare), look_.backing, 150, m ? m->backing : 1);
+            layer(grownBy(pass_->battingSpare), look_.batting, 150, m ? m->batting : 1);
         }
-        layer(topArea(), look_.cloth, 200);
+        layer(topArea(), look_.cloth, 200, m ? m->top : 1);
+        if (m && pass_ && m->folded > 0) {
+            // Batting and top are back: the backing shows.
+            QRectF bare = drawing::inches(pass_->fresh);
+            bare.setHeight(bare.height() * m->folded);
+            layer(bare, look_.backing, 255, 1);
+        }
     }
 
     void drawWork() {
@@ -191,13 +203,17 @@ private:
         const qreal half = scene_.pins ? std::max(0.5 * scale, line_ * 1.2) : 0;
         const qreal dot = std::max(0.4 * scale, line_);
         const bool turned = std::abs(map_.m11()) < 1e-9;
-        for (const auto& zone : plan_.zones) {
+        for (std::size_t z = 0; z < plan_.zones.size(); ++z) {
+            const auto& zone = plan_.zones[z];
             const bool now = zone.pass == scene_.pass;
+            const auto shown = scene_.moment ? pointsIn(scene_.moment->zones[z], zone.points.size())
+                                             : zone.points.size();
             QColor ink = look_.ink;
             ink.setAlpha(now ? 255 : 90);
             p_.setPen(QPen{ink, now ? line_ * 1.4 : line_, Qt::SolidLine, Qt::RoundCap});
             p_.setBrush(ink);
-            for (const auto& point : zone.points) {
+            for (std::size_t k = 0; k < shown; ++k) {
+                const auto& point = zone.points[k];
                 const QPointF at = map_.map(inches(point.at));
                 if (!scene_.pins) {
                     p_.drawEllipse(at, dot, dot);
@@ -317,6 +333,14 @@ private:
 };
 
 } // namespace
+
+QRectF tableOf(const Scene& scene) {
+    const auto* pass = passOf(*scene.plan, scene.pass);
+    if (!pass)
+        return {};
+    const auto* before = passOf(*scene.plan, scene.passBefore);
+    return between(inches((before ? before : pass)->table), inches(pass->table), scene.moved);
+}
 
 QRectF inches(const Rect& r) {
     return QRectF{QPointF{r.x0.in(), r.y0.in()}, QPointF{r.x1.in(), r.y1.in()}};

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "plan/plan.h"
+#include "session/table_scene.h"
 
 #include <QColor>
 #include <QFont>
@@ -33,6 +34,7 @@ struct Scene {
     int passBefore = 1; ///< the table moves from where it lay in this pass …
     qreal moved = 1;    ///< … this share of the way
     QString zone;       ///< looked at; empty for none
+    const bastewright::TableScene* moment = nullptr; ///< null: the pass as planned
 };
 
 QRectF inches(const bastewright::Rect& r);
@@ -42,6 +44,9 @@ QRectF extent(const bastewright::QuiltPlan& plan);
 
 /// From inches of the quilt's frame to pixels. `turned`: head to the left.
 QTransform fitted(const QRectF& extent, QSizeF size, qreal margin, bool turned);
+
+/// The table as it lies, part of the way from one pass to the next; empty without passes.
+QRectF tableOf(const Scene& scene);
 
 /// True where the picture fills the space better with the quilt's head to the left.
 bool betterTurned(const QRectF& extent, QSizeF size);

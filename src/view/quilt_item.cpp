@@ -1,5 +1,6 @@
 #include "view/quilt_item.h"
 
+#include "view/scene_drawing.h"
 #include "view/words.h"
 
 #include <QPainter>
@@ -15,6 +16,7 @@ void QuiltItem::setQuilt(const PlannedQuilt& quilt) {
     if (quilt == quilt_)
         return;
     quilt_ = quilt;
+    scenes_.reset();
     seams_ = quilt_.job() ? seamsOf(quilt_.job()->top) : std::vector<Segment>{};
     update();
     emit quiltChanged();
@@ -43,6 +45,14 @@ void QuiltItem::setMoved(qreal moved) {
     moved_ = moved;
     update();
     emit movedChanged();
+}
+
+void QuiltItem::setMoment(qreal moment) {
+    if (moment == moment_)
+        return;
+    moment_ = moment;
+    update();
+    emit momentChanged();
 }
 
 void QuiltItem::setTextSize(qreal size) {
@@ -87,14 +97,27 @@ QPointF QuiltItem::placeOf(const QString& id) const {
 void QuiltItem::paint(QPainter* painter) {
     if (!quilt_.plan())
         return;
-    const drawing::Scene scene{.plan = quilt_.plan(),
+    std::optional<TableScene> moment;
+    if (moment_ >= 0) {
+        const auto& setting = quilt_.planned()->session.setting;
+        if (!scenes_)
+            scenes_.emplace(quilt_.planned()->plan, setting.helpers, setting.start);
+        moment = scenes_->at(quilt_.index(), Seconds{std::int64_t(moment_)});
+    }
+    drawing::Scene scene{.plan = quilt_.plan(),
                                .seams = &seams_,
                                .unit = quilt_.planned()->plan.unit,
                                .pins = quilt_.job()->basting.with == Basting::With::pins,
-                               .pass = pass_,
-                               .passBefore = passBefore_,
-                               .moved = moved_,
-                               .zone = zone_};
+                         .pass = pass_,
+                         .passBefore = passBefore_,
+                         .moved = moved_,
+                         .zone = zone_};
+    if (moment) {
+        scene.moment = &*moment;
+        scene.pass = moment->pass;
+        scene.passBefore = std::max(1, moment->pass - 1);
+        scene.moved = moment->moved;
+    }
     const drawing::Look look{.paper = paper_,
                              .table = table_,
                              .tableLine = tableLine_,
@@ -112,4 +135,6 @@ void QuiltItem::paint(QPainter* painter) {
                              .points = points_,
                              .family = family_};
     drawing::paint(*painter, scene, look, toPixels());
+    if (moment)
+        drawing::paintPeople(*painter, *moment, quilt_, scene, look, toPixels(), size());
 }

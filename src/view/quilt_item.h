@@ -1,10 +1,12 @@
 #pragma once
 
+#include "session/table_scene.h"
 #include "view/planned.h"
 #include "view/quilt_drawing.h"
 
 #include <QQuickPaintedItem>
 
+#include <optional>
 #include <vector>
 
 /// The quilt on its table, to scale; tapped places are answered as zones. One painted item, so that
@@ -16,6 +18,8 @@ class QuiltItem : public QQuickPaintedItem {
     Q_PROPERTY(int pass READ pass WRITE setPass NOTIFY passChanged)
     Q_PROPERTY(QString zone READ zone WRITE setZone NOTIFY zoneChanged)
     Q_PROPERTY(qreal moved READ moved WRITE setMoved NOTIFY movedChanged)
+    /// Seconds from the start at which the session is shown as it will be; -1 for the pass as planned.
+    Q_PROPERTY(qreal moment READ moment WRITE setMoment NOTIFY momentChanged)
     Q_PROPERTY(qreal textSize READ textSize WRITE setTextSize NOTIFY lookChanged)
     Q_PROPERTY(bool figures READ figures WRITE setFigures NOTIFY lookChanged)
     Q_PROPERTY(bool points READ points WRITE setPoints NOTIFY lookChanged)
@@ -50,6 +54,8 @@ public:
     void setZone(const QString& zone);
     qreal moved() const { return moved_; }
     void setMoved(qreal moved);
+    qreal moment() const { return moment_; }
+    void setMoment(qreal moment);
     qreal textSize() const { return textSize_; }
     void setTextSize(qreal size);
     bool figures() const { return figures_; }
@@ -62,6 +68,7 @@ signals:
     void passChanged();
     void zoneChanged();
     void movedChanged();
+    void momentChanged();
     void lookChanged();
 
 private:
@@ -71,7 +78,8 @@ private:
     std::vector<bastewright::Segment> seams_;
     int pass_ = 1, passBefore_ = 1;
     QString zone_, family_;
-    qreal moved_ = 1, textSize_ = 16;
+    std::optional<bastewright::TableScenes> scenes_; ///< of quilt_, made when a moment is asked for
+    qreal moved_ = 1, moment_ = -1, textSize_ = 16;
     bool figures_ = true, points_ = true;
     QColor paper_{Qt::white}, table_, tableLine_, backing_, batting_, cloth_, seam_, ink_, fresh_,
         hatch_, accent_;

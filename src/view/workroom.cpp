@@ -20,6 +20,9 @@ Workroom::Workroom(Library* library, Setup setup, QObject* parent)
     , live_{library, setup.clock}
     , board_{&live_}
     , sheets_{setup.writeSheets, setup.sheetsFolder}
+    , lanes_{&plan_, &live_, setup.clock}
+    , rehearsal_{&plan_}
+    , desk_{&editor_, &plan_, &live_, setup.clock}
     , replanner_{setup.plan} {
     settle_.setSingleShot(true);
     settle_.setInterval(kSettleMs);
@@ -41,6 +44,9 @@ Workroom::~Workroom() = default;
 
 void Workroom::show(Screen screen) {
     screen_ = screen;
+    lanes_.setAtTable(screen == Screen::AtTable);
+    desk_.setAtTable(screen == Screen::AtTable);
+    rehearsal_.setPlaying(false);
     std::string last = "shelf";
     if (screen == Screen::Planning)
         last = "plan " + std::to_string(job_);

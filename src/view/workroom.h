@@ -1,11 +1,14 @@
 #pragma once
 
 #include "store/library.h"
+#include "view/change_desk.h"
 #include "view/comfort.h"
 #include "view/job_editor.h"
+#include "view/lanes_board.h"
 #include "view/live_controller.h"
 #include "view/pass_presenter.h"
 #include "view/plan_presenter.h"
+#include "view/rehearsal.h"
 #include "view/replanner.h"
 #include "view/sheets_writer.h"
 #include "view/shelf_model.h"
@@ -32,6 +35,9 @@ class Workroom : public QObject {
     Q_PROPERTY(TableBoard* board READ board CONSTANT)
     Q_PROPERTY(SheetsWriter* sheets READ sheets CONSTANT)
     Q_PROPERTY(Comfort* comfort READ comfort CONSTANT)
+    Q_PROPERTY(LanesBoard* lanes READ lanes CONSTANT)
+    Q_PROPERTY(Rehearsal* rehearsal READ rehearsal CONSTANT)
+    Q_PROPERTY(ChangeDesk* desk READ desk CONSTANT)
 
 public:
     enum class Screen { Shelf, Planning, AtTable };
@@ -76,6 +82,9 @@ public:
     TableBoard* board() { return &board_; }
     SheetsWriter* sheets() { return &sheets_; }
     Comfort* comfort() { return &comfort_; }
+    LanesBoard* lanes() { return &lanes_; }
+    Rehearsal* rehearsal() { return &rehearsal_; }
+    ChangeDesk* desk() { return &desk_; }
 
 signals:
     void screenChanged();
@@ -97,6 +106,9 @@ private:
     LiveController live_;
     TableBoard board_;
     SheetsWriter sheets_;
+    LanesBoard lanes_;
+    Rehearsal rehearsal_;
+    ChangeDesk desk_;
     Replanner replanner_;
     QTimer settle_;
     bastewright::JobId job_ = 0;

@@ -1,0 +1,158 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Layouts
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// What has changed? Each answer leads to a card that shows before and after.
+Sheet {
+    id: sheet
+
+    required property Workroom room
+
+    // "", or the question that is open: "comes", "goes", "swap", "for" or "pins"
+    property string page: ""
+    property string leaving: ""
+
+    readonly property ChangeDesk desk: room.desk
+
+    objectName: "changesSheet"
+    atTable: true
+    title: page === "comes" ? qsTr("Who comes?") : page === "goes" ? qsTr("Who leaves?")
+        : page === "swap" ? qsTr("Who leaves?") : page === "for" ? qsTr("Who comes for %1?").arg(leaving)
+        : page === "pins" ? qsTr("How many pins?") : qsTr("What has changed?")
+    onAboutToShow: page = ""
+
+    function chosen(person: string) {
+        if (page === "swap") {
+            leaving = person
+            page = "for"
+            return
+        }
+        close()
+        if (page === "comes")
+            desk.comes(person)
+        else if (page === "goes")
+            desk.goes(person)
+        else
+            desk.swaps(leaving, person)
+    }
+
+    GridLayout {
+        width: parent.width
+        visible: sheet.page === ""
+        columns: width > 18 * Theme.tableText ? 2 : 1
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.gap
+
+        Choice { objectName: "someComes"; glyph: "plus"; text: qsTr("Somebody comes"); onClicked: sheet.page = "comes" }
+        Choice { objectName: "someGoes"; glyph: "minus"; text: qsTr("Somebody leaves"); onClicked: sheet.page = "goes" }
+        Choice { glyph: "swap"; text: qsTr("One for another"); onClicked: sheet.page = "swap" }
+        Choice { glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
+        Choice { text: qsTr("One iron more"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
+        Choice { text: qsTr("One iron less"); onClicked: { sheet.close(); sheet.desk.irons(-1) } }
+        Choice { glyph: "table"; text: qsTr("One table more"); onClicked: { sheet.close(); sheet.desk.tables(1) } }
+        Choice { glyph: "table"; text: qsTr("One table less"); onClicked: { sheet.close(); sheet.desk.tables(-1) } }
+        Choice {
+            glyph: "cross"
+            text: qsTr("Leave the rest of this pass")
+            onClicked: {
+                sheet.close()
+                sheet.desk.abandonPass(sheet.room.board.quilt)
+            }
+        }
+        Choice {
+            objectName: "overnight"
+            glyph: sheet.room.live.paused ? "start" : "pause"
+            text: sheet.room.live.paused ? qsTr("Go on") : qsTr("Stop for today")
+            onClicked: {
+                if (!sheet.room.live.paused) {
+                    sheet.page = "night"
+                    return
+                }
+                sheet.close()
+                sheet.desk.goOn()
+            }
+        }
+        Choice { glyph: "clock"; text: qsTr("Plan the rest again"); onClicked: { sheet.close(); sheet.desk.planAgain() } }
+    }
+    Repeater {
+        model: sheet.page === "" || sheet.page === "pins" || sheet.page === "night" ? null : sheet.room.live.people
+
+        TablePress {
+            required property string name
+            required property bool present
+
+            objectName: "person-" + name
+            width: sheet.availableWidth
+            visible: (sheet.page === "goes" || sheet.page === "swap") === present
+            glyph: "person"
+            text: name
+            onClicked: sheet.chosen(name)
+        }
+    }
+    TablePress {
+        width: parent.width
+        objectName: "guest"
+        visible: sheet.page === "comes"
+        glyph: "plus"
+        text: qsTr("A guest")
+        onClicked: {
+            sheet.close()
+            sheet.desk.guestComes()
+        }
+    }
+    TableWords {
+        width: parent.width
+        visible: sheet.page === "night"
+        text: qsTr("Close what is open. Irons off and unplugged. Count the pins, sweep the floor, shut the door: no children, no pets.")
+    }
+    TablePress {
+        width: parent.width
+        objectName: "pauseNow"
+        visible: sheet.page === "night"
+        main: true
+        glyph: "pause"
+        text: qsTr("Stop for today")
+        onClicked: {
+            sheet.close()
+            sheet.room.live.setPaused(true)
+        }
+    }
+    NumberPad {
+        id: pad
+
+        width: parent.width
+        visible: sheet.page === "pins"
+        mode: "count"
+        least: Theme.tableTarget
+        size: Theme.tableText
+    }
+    TablePress {
+        width: parent.width
+        visible: sheet.page === "pins"
+        enabled: parseInt(pad.text) > 0
+        text: qsTr("So many are missing")
+        onClicked: {
+            sheet.close()
+            sheet.desk.pins(-parseInt(pad.text))
+        }
+    }
+    TablePress {
+        width: parent.width
+        visible: sheet.page === "pins"
+        enabled: parseInt(pad.text) > 0
+        text: qsTr("So many more are here")
+        onClicked: {
+            sheet.close()
+            sheet.desk.pins(parseInt(pad.text))
+        }
+    }
+
+    component Choice: TablePress {
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+    }
+}
