@@ -48,7 +48,6 @@ QByteArray inGrey(const SheetSet& set, const SheetOptions& options) {
         printer.setOutputFormat(QPrinter::PdfFormat);
         printer.setOutputFileName(file.fileName());
         printer.setResolution(kResolution);
-        printer.setFullPage(true);
         printer.setPageLayout(pageLayout(options.paper));
         printer.setColorMode(QPrinter::GrayScale);
         printer.setDocName(set.title());

@@ -38,6 +38,8 @@ SheetSet::SheetSet(const Session& session, const Plan& plan, const SheetOptions&
     : frame_{PageFrame::of(options.paper)}
     , context_{std::make_unique<const SheetContext>(session, plan, frame_)} {
     for (auto& section : sectionsFor(*context_, options)) {
+        if (options.bothSides && pages_.size() % 2 == 1)
+            pages_.push_back({.placed = {}, .person = {}, .number = 0});
         auto pages = paginate(section.flow, frame_.contentHeight());
         outline_.push_back({section.person, int(pages_.size()), 0});
         for (std::size_t i = 0; i < pages.size(); ++i) {
@@ -59,6 +61,8 @@ QString SheetSet::title() const {
 
 void SheetSet::paint(QPainter& painter, int page) const {
     const Page& one = pages_.at(std::size_t(page));
+    if (one.number == 0)
+        return;
     runningHead(painter, frame_, context_->sessionName(), one.person, one.number, one.of);
     for (const auto& placed : one.placed)
         placed.block.draw(painter, {frame_.left(), frame_.top() + placed.y, frame_.contentWidth(),

@@ -47,7 +47,7 @@ private:
     struct Page {
         sheets::PlacedPage placed;
         QString person;
-        int number = 1, of = 1; ///< within the person's part
+        int number = 1, of = 1; ///< within the person's part; number 0: a blank back
     };
 
     sheets::PageFrame frame_;

@@ -16,6 +16,7 @@ struct SheetOptions {
     bool helpers = true; ///< one checklist for every helper
     bool cards = true;   ///< cards to cut out and lay on the quilt
     bool colour = true;  ///< false: shades of grey
+    bool bothSides = false; ///< everybody's part begins on a front: blank backs are put in
     std::vector<std::string> people{}; ///< checklists of these helpers only; empty: of everybody
 };
 

@@ -88,9 +88,11 @@ std::vector<QImage> pictures(const QString& path, int dotsPerInch) {
     return out;
 }
 
-int missingGlyphs(const QByteArray& file) {
-    int missing = 0;
-    static const QRegularExpression shown{QStringLiteral("<([0-9a-fA-F]+)>")};
+namespace {
+
+/// The content streams, unpacked.
+std::vector<QByteArray> streams(const QByteArray& file) {
+    std::vector<QByteArray> out;
     for (qsizetype at = file.indexOf("stream\n"); at >= 0; at = file.indexOf("stream\n", at + 1)) {
         const QByteArray dictionary =
             file.mid(file.lastIndexOf("obj", at), at - file.lastIndexOf("obj", at));
@@ -98,8 +100,17 @@ int missingGlyphs(const QByteArray& file) {
             continue;
         const qsizetype from = at + 7, to = file.indexOf("endstream", from);
         // qUncompress wants the expected length in front; any will do.
-        const QByteArray content =
-            qUncompress(QByteArray::fromHex("00010000") + file.mid(from, to - from));
+        out.push_back(qUncompress(QByteArray::fromHex("00010000") + file.mid(from, to - from)));
+    }
+    return out;
+}
+
+} // namespace
+
+int missingGlyphs(const QByteArray& file) {
+    int missing = 0;
+    static const QRegularExpression shown{QStringLiteral("<([0-9a-fA-F]+)>")};
+    for (const QByteArray& content : streams(file)) {
         if (!content.contains("BT") || !content.contains("Tj"))
             continue;
         auto strings = shown.globalMatch(QString::fromLatin1(content));
@@ -110,6 +121,21 @@ int missingGlyphs(const QByteArray& file) {
         }
     }
     return missing;
+}
+
+int coloursIn(const QByteArray& file) {
+    int colours = 0;
+    // Three components and an operator that sets them (ISO 32000-1, 8.6.8).
+    static const QRegularExpression set{
+        QStringLiteral(R"(([\d.]+) ([\d.]+) ([\d.]+) (?:rg|RG|sc|SC|scn|SCN)\b)")};
+    for (const QByteArray& content : streams(file)) {
+        auto found = set.globalMatch(QString::fromLatin1(content));
+        while (found.hasNext()) {
+            const auto m = found.next();
+            colours += m.captured(1) != m.captured(2) || m.captured(2) != m.captured(3);
+        }
+    }
+    return colours;
 }
 
 } // namespace bastewright::pdf

@@ -40,4 +40,7 @@ std::vector<QImage> pictures(const QString& path, int dotsPerInch);
 /// How often glyph 0, the mark for a missing glyph, is shown in the file's own content streams.
 int missingGlyphs(const QByteArray& file);
 
+/// How often a colour that is no grey is set in the file's own content streams.
+int coloursIn(const QByteArray& file);
+
 } // namespace bastewright::pdf

@@ -11,7 +11,7 @@ QPageLayout pageLayout(Paper paper) {
 }
 
 bool paintPages(QPagedPaintDevice& device, const SheetSet& set,
-                const std::function<bool(int page)>& before) {
+                const std::function<void(int page)>& before) {
     QPainter painter;
     if (!painter.begin(&device))
         return false;
@@ -19,8 +19,8 @@ bool paintPages(QPagedPaintDevice& device, const SheetSet& set,
     painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
     painter.setRenderHint(QPainter::Antialiasing);
     for (int page = 0; page < set.pages(); ++page) {
-        if (before && !before(page))
-            return false;
+        if (before)
+            before(page);
         if (page > 0 && !device.newPage())
             return false;
         set.paint(painter, page);

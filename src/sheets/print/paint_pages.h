@@ -14,8 +14,8 @@ namespace bastewright::sheets {
 QPageLayout pageLayout(Paper paper);
 
 /// Paints all pages on a device that is set to the paper. `before` is called before each page, from
-/// 0; where it returns false the rest is left out. False where the device refuses, or on a stop.
+/// 0. False where the device refuses.
 bool paintPages(QPagedPaintDevice& device, const SheetSet& set,
-                const std::function<bool(int page)>& before = {});
+                const std::function<void(int page)>& before = {});
 
 } // namespace bastewright::sheets
