@@ -257,6 +257,12 @@ void CoverSearch::complete() {
     }
 }
 
+void CoverSearch::dropSpare() {
+    for (const int c : choice())
+        if (!info_[at(c)].kept && info_[at(c)].score <= 0)
+            drop(c);
+}
+
 CoverSearch::Result CoverSearch::search(const Limits& limits, Dice& dice, const Judge& judge,
                                         std::stop_token stop) {
     Result best;

@@ -80,6 +80,8 @@ public:
     /// Adds the best candidate at every open witness until none is open or
     /// nothing fits.
     void complete();
+    /// Drops what no witness needs.
+    void dropSpare();
 
 private:
     struct Info {

@@ -12,6 +12,7 @@ struct Spot {
     friend bool operator==(const Spot&, const Spot&) = default;
     friend Spot operator+(Spot a, Spot b) { return {a.x + b.x, a.y + b.y}; }
     friend Spot operator-(Spot a, Spot b) { return {a.x - b.x, a.y - b.y}; }
+    friend Spot operator*(double k, Spot a) { return {k * a.x, k * a.y}; }
 };
 
 using Spots = std::vector<Spot>;
@@ -21,6 +22,13 @@ inline double squared(double v) {
 }
 inline double distanceSquared(Spot a, Spot b) {
     return squared(a.x - b.x) + squared(a.y - b.y);
+}
+
+inline double dot(Spot a, Spot b) {
+    return a.x * b.x + a.y * b.y;
+}
+inline double cross(Spot a, Spot b) {
+    return a.x * b.y - a.y * b.x;
 }
 
 /// An upright rectangle in inches.

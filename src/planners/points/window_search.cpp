@@ -6,29 +6,76 @@
 #include <cmath>
 
 namespace bastewright::points {
+namespace {
 
-WindowSearch::WindowSearch(const Rules& rules, const Layout& start)
+constexpr int kBreachCost = 20;
+
+} // namespace
+
+WindowSearch::WindowSearch(const Rules& rules, const PlaceMap& map)
     : rules_{rules}
-    , search_{rules.top().grown(rules.radius), rules.radius, rules.gap} {
-    Buckets known{rules.top(), rules.spacing};
-    for (const Spot s : rules.places(rules.top()))
-        known.add(search_.addCandidate(s, 1), s);
-    for (const auto& pin : start.pins) {
-        int id = -1;
-        known.eachNear(pin.at, 1e-7, [&](int c, Spot) { id = c; });
-        if (id < 0)
-            id = search_.addCandidate(pin.at, 1);
-        if (!search_.chosen(id))
-            search_.choose(id);
-    }
+    , map_{map}
+    , search_{rules.top().grown(rules.radius), rules.radius, rules.gap}
+    , known_{rules.top(), rules.spacing / 4} {
+    map.eachIn(rules.top(), std::max(rules.step, map.pitch()), [&](Spot s) { candidateAt(s); });
     const Field& f = rules.top();
     const int nx = static_cast<int>(std::ceil(f.width() / (rules.radius / 2.6)));
     const int ny = static_cast<int>(std::ceil(f.length() / (rules.radius / 2.6)));
     for (int j = 0; j <= ny; ++j)
         for (int i = 0; i <= nx; ++i) {
             const double u = j % 2 == 1 && i > 0 && i < nx ? i - 0.5 : i;
-            search_.addWitness({f.x0 + f.width() * u / nx, f.y0 + f.length() * j / ny});
+            require({f.x0 + f.width() * u / nx, f.y0 + f.length() * j / ny});
         }
+}
+
+int WindowSearch::candidateAt(Spot at) {
+    int id = -1;
+    known_.eachNear(at, 1e-7, [&](int c, Spot) { id = c; });
+    if (id < 0) {
+        id = search_.addCandidate(at, rules_.pin.angleAt(at) ? 1 : kBreachCost);
+        known_.add(id, at);
+    }
+    return id;
+}
+
+/// True where the place is now a witness. What the coarse raster does not reach, the finest may.
+bool WindowSearch::require(Spot witness) {
+    if (search_.addWitness(witness))
+        return true;
+    map_.eachNear(witness, rules_.radius, [&](Spot s) { candidateAt(s); });
+    return search_.addWitness(witness);
+}
+
+bool WindowSearch::judge(const Field& field) {
+    Spots all;
+    search_.chosenBuckets().eachIn(field.grown(rules_.radius),
+                                   [&](int, Spot p) { all.push_back(p); });
+    bool complete = true;
+    for (const Spot w : holes(all, field, rules_.radius))
+        complete &= !require(w);
+    return complete;
+}
+
+bool WindowSearch::begin(const Spots& at) {
+    search_.restore({});
+    for (const Spot s : at)
+        if (const int id = candidateAt(s); !search_.chosen(id) && !search_.clashes(id))
+            search_.choose(id);
+    for (int round = 0; round < 30; ++round) {
+        search_.complete();
+        search_.dropSpare();
+        if (judge(rules_.top()))
+            break;
+    }
+    return holes(spots(), rules_.top(), rules_.radius).empty();
+}
+
+void WindowSearch::take(const Spots& at) {
+    search_.restore({});
+    for (const Spot s : at)
+        if (const int id = candidateAt(s); !search_.chosen(id))
+            search_.choose(id);
+    judge(rules_.top());
 }
 
 void WindowSearch::improve(const Field& window, int steps, Dice& dice, std::stop_token stop) {
@@ -36,20 +83,12 @@ void WindowSearch::improve(const Field& window, int steps, Dice& dice, std::stop
     const Field seen = window.grown(rules_.radius);
     const Field judged{std::max(seen.x0, top.x0), std::max(seen.y0, top.y0),
                        std::min(seen.x1, top.x1), std::min(seen.y1, top.y1)};
-    const auto judge = [&](CoverSearch& search) {
-        Spots all;
-        search.chosenBuckets().eachIn(judged.grown(rules_.radius),
-                                      [&](int, Spot p) { all.push_back(p); });
-        bool complete = true;
-        for (const Spot w : holes(all, judged, rules_.radius))
-            complete &= !search.addWitness(w);
-        return complete;
-    };
+    const auto judgeWindow = [&](CoverSearch&) { return judge(judged); };
     const auto start = search_.choice();
     CoverSearch::Limits fewer;
     fewer.steps = steps;
     fewer.window = window;
-    auto result = search_.search(fewer, dice, judge, stop);
+    auto result = search_.search(fewer, dice, judgeWindow, stop);
     if (!result.found) {
         search_.restore(start);
         return;
@@ -67,12 +106,12 @@ void WindowSearch::improve(const Field& window, int steps, Dice& dice, std::stop
         }
         return true;
     };
-    search_.search(other, dice, judge, stop);
+    search_.search(other, dice, judgeWindow, stop);
     search_.restore(last);
 }
 
 int WindowSearch::pass(double windowSize, int steps, Dice& dice, std::stop_token stop) {
-    const int before = size();
+    const int before = cost();
     const double stride = 0.75 * windowSize;
     const auto offset = [&] { return static_cast<double>(dice.below(1000)) / 1000 * stride; };
     const Field& top = rules_.top();
@@ -80,16 +119,16 @@ int WindowSearch::pass(double windowSize, int steps, Dice& dice, std::stop_token
     for (double y = top.y0 - oy; y < top.y1; y += stride)
         for (double x = top.x0 - ox; x < top.x1; x += stride) {
             if (stop.stop_requested())
-                return before - size();
+                return before - cost();
             improve({x, y, x + windowSize, y + windowSize}, steps, dice, stop);
         }
-    return before - size();
+    return before - cost();
 }
 
-Layout WindowSearch::layout() const {
-    Layout out;
+Spots WindowSearch::spots() const {
+    Spots out;
     for (const int c : search_.choice())
-        out.pins.push_back({search_.places(c).front(), true});
+        out.push_back(search_.places(c).front());
     return out;
 }
 

@@ -2,6 +2,7 @@
 
 #include "planners/points/cover_search.h"
 #include "planners/points/layout.h"
+#include "planners/points/place_map.h"
 
 namespace bastewright::points {
 
@@ -10,21 +11,32 @@ namespace bastewright::points {
 /// where that fails the points are shuffled so that room collects somewhere.
 class WindowSearch {
 public:
-    /// `start` covers the top.
-    WindowSearch(const Rules& rules, const Layout& start);
+    WindowSearch(const Rules& rules, const PlaceMap& map);
+
+    /// Begins anew with points at these places, completed and without those that are not needed.
+    /// False where no allowed place reaches all of the top; the rest is covered.
+    /// A place where no point is allowed costs as much as 20 others, so that no search spreads it.
+    bool begin(const Spots& at);
+    /// Begins anew with exactly these points, which cover the top.
+    void take(const Spots& at);
 
     /// One pass of overlapping windows over the top, at an offset that `dice`
-    /// choose. Returns the number of points saved.
+    /// choose. Returns by how much the cost fell.
     int pass(double windowSize, int steps, Dice& dice, std::stop_token stop);
 
-    Layout layout() const;
-    int size() const { return search_.cost(); }
+    Spots spots() const;
+    int cost() const { return search_.cost(); }
 
 private:
+    int candidateAt(Spot at);
+    bool require(Spot witness);
+    bool judge(const Field& field);
     void improve(const Field& window, int steps, Dice& dice, std::stop_token stop);
 
     const Rules& rules_;
+    const PlaceMap& map_;
     CoverSearch search_;
+    Buckets known_; ///< candidates
 };
 
 } // namespace bastewright::points

@@ -1,4 +1,4 @@
-#include "planners/points/even_out.h"
+#include "planners/points/cell.h"
 #include "planners/points/points.h"
 #include "property/points/points_oracle.h"
 
