@@ -73,7 +73,9 @@ bool WindowSearch::begin(const Spots& at) {
 void WindowSearch::take(const Spots& at) {
     search_.restore({});
     for (const Spot s : at)
-        if (const int id = candidateAt(s); !search_.chosen(id))
+        if (const int id = candidateAt(s); search_.cost(id) >= kBreachCost)
+            search_.keep(id);
+        else if (!search_.chosen(id))
             search_.choose(id);
     judge(rules_.top());
 }

@@ -15,9 +15,9 @@ public:
 
     /// Begins anew with points at these places, completed and without those that are not needed.
     /// False where no allowed place reaches all of the top; the rest is covered.
-    /// A place where no point is allowed costs as much as 20 others, so that no search spreads it.
     bool begin(const Spots& at);
-    /// Begins anew with exactly these points, which cover the top.
+    /// Begins anew with exactly these points, which cover the top. Where no point is allowed, a
+    /// point stays for good, and costs as much as 20 others.
     void take(const Spots& at);
 
     /// One pass of overlapping windows over the top, at an offset that `dice`
