@@ -55,21 +55,63 @@ std::vector<Variant> variants(const Session& session) {
     return out;
 }
 
+/// Points wherever they are needed instead of by a pattern for each block, for all quilts; none
+/// where no quilt has a pattern or no point is saved.
+std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
+                                                    const std::vector<PointsPlan>& points,
+                                                    const WholeOptions& options,
+                                                    std::stop_token stop) {
+    std::vector<PointsPlan> out = points;
+    bool fewer = false;
+    for (std::size_t i = 0; i < points.size() && !stop.stop_requested(); ++i) {
+        if (points[i].patterns.empty())
+            continue;
+        PointsPlan free =
+            planPoints(session.jobs[i], {.effort = options.effort, .free = true}, stop);
+        if (free.points.size() < points[i].points.size()) {
+            out[i] = std::move(free);
+            fewer = true;
+        }
+    }
+    return fewer ? std::optional{std::move(out)} : std::nullopt;
+}
+
+std::size_t count(const std::vector<PointsPlan>& points) {
+    std::size_t n = 0;
+    for (const PointsPlan& p : points)
+        n += p.points.size();
+    return n;
+}
+
+std::string kindOfPoints(const std::vector<Job>& jobs) {
+    const auto all = [&](Basting::With with) {
+        return std::ranges::all_of(jobs, [&](const Job& j) { return j.basting.with == with; });
+    };
+    return all(Basting::With::pins) ? "pins" : all(Basting::With::dots) ? "dots" : "points";
+}
+
 } // namespace
 
 std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
                                 const std::vector<PointsPlan>& points, const WholeOptions& options,
                                 std::stop_token stop) {
     std::vector<Help> out;
-    for (const Variant& v : variants(session)) {
-        if (stop.stop_requested())
-            break;
-        const Plan other = planAround(v.session, points, options, stop);
+    const auto offer = [&](const std::string& change, const Plan& other) {
         const Seconds saved = plan.finish - other.finish;
         const int passes = passesOf(plan) - passesOf(other);
         if (!other.tasks.empty() && saved >= Seconds{60})
-            out.push_back({v.change, saved, passes});
+            out.push_back({change, saved, passes});
+    };
+    for (const Variant& v : variants(session)) {
+        if (stop.stop_requested())
+            break;
+        offer(v.change, planAround(v.session, points, options, stop));
     }
+    if (!stop.stop_requested())
+        if (const auto fewest = fewestPoints(session, points, options, stop))
+            offer("Fewest " + kindOfPoints(session.jobs) + ", in no pattern: " +
+                      std::to_string(count(*fewest)) + ", not " + std::to_string(count(points)),
+                  planAround(session, *fewest, options, stop));
     std::ranges::stable_sort(out, std::greater<>{}, &Help::saved);
     return out;
 }

@@ -1,0 +1,54 @@
+#include "planners/points/points.h"
+#include "planners/whole/whole.h"
+#include "property/points/made_tops.h"
+
+#include <gtest/gtest.h>
+
+namespace bastewright {
+namespace {
+
+/// A made top on two tables, with two people.
+Session afternoon(Job job) {
+    Session session;
+    session.jobs = {std::move(job)};
+    session.setting.room.tables = {{.length = 72_in, .width = 30_in, .count = 2}};
+    for (const char* name : {"Ada", "Bo"}) {
+        Helper h;
+        h.name = name;
+        session.setting.helpers.push_back(h);
+    }
+    return session;
+}
+
+const Help* offered(const Plan& plan, const std::string& beginning) {
+    for (const Help& h : plan.help)
+        if (h.change.starts_with(beginning))
+            return &h;
+    return nullptr;
+}
+
+TEST(Help, SaysWhatFewestPinsWouldSave) {
+    const Session session = afternoon(madeTop(Seams::every4, 60_in, 72_in, 2_in));
+    const Plan plan = planWhole(session, {.help = true});
+    ASSERT_FALSE(plan.tasks.empty());
+    const Help* fewest = offered(plan, "Fewest pins");
+    ASSERT_NE(fewest, nullptr);
+    const auto pattern = planPoints(session.jobs.front()).points.size();
+    const auto free = planPoints(session.jobs.front(), {.free = true}).points.size();
+    EXPECT_LT(free, pattern);
+    EXPECT_EQ(fewest->change, "Fewest pins, in no pattern: " + std::to_string(free) + ", not " +
+                                  std::to_string(pattern));
+    EXPECT_GE(fewest->saved, Seconds{60});
+    EXPECT_TRUE(std::ranges::is_sorted(plan.help, std::greater<>{}, &Help::saved));
+}
+
+TEST(Help, HasNoSuchOfferWhereThereIsNoPattern) {
+    Job job = madeTop(Seams::none, 40_in, 48_in, 2_in);
+    job.top.seams.push_back({{0_in, 0_in}, {40_in, 48_in}});
+    const Plan plan = planWhole(afternoon(job), {.help = true});
+    ASSERT_FALSE(plan.tasks.empty());
+    EXPECT_EQ(offered(plan, "Fewest"), nullptr);
+}
+
+} // namespace
+} // namespace bastewright
