@@ -70,8 +70,7 @@ int run(const PointsOptions& options) {
         for (const Seams seams : {Seams::none, Seams::sashing, Seams::every4, Seams::every3,
                                   Seams::triangles6, Seams::triangles4})
             for (const auto& [w, h] : {std::pair{60_in, 72_in}, {90_in, 108_in}, {108_in, 120_in}})
-                if (border > 0_in ||
-                    (seams != Seams::none && (options.free || seams != Seams::sashing)))
+                if (border > 0_in || (seams != Seams::none && seams != Seams::sashing))
                     good &= row(name(seams), madeTop(seams, w, h, border), options);
     return good ? 0 : 1;
 }
