@@ -1,5 +1,7 @@
 #include "planners/whole/help.h"
 
+#include <optional>
+
 namespace bastewright {
 namespace {
 
