@@ -69,6 +69,16 @@ Sheet {
     }
     TablePress {
         width: parent.width
+        objectName: "faceToFace"
+        glyph: "person"
+        text: sheet.room.comfort.faceToFace ? qsTr("One view for all") : qsTr("Two people face to face")
+        onClicked: {
+            sheet.room.comfort.faceToFace = !sheet.room.comfort.faceToFace
+            sheet.close()
+        }
+    }
+    TablePress {
+        width: parent.width
         glyph: "redo"
         text: qsTr("Redo")
         enabled: sheet.room.live.canRedo

@@ -19,6 +19,8 @@ FocusScope {
     readonly property bool low: wide && height < 6.5 * Theme.tableTarget
 
     property bool lanes: false // everybody's work over time lies over the screen
+    // Each half needs a row of tiles beside the middle bar.
+    readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget
 
     signal comfortWanted
 
@@ -40,10 +42,23 @@ FocusScope {
         }
     }
 
+    FacingTiles {
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: !screen.lanes && screen.faceToFace
+        room: screen.room
+        onMoreWanted: more.open()
+        onStepWanted: {
+            if (screen.room.step.asks)
+                step.open()
+            else
+                screen.room.board.doStep()
+        }
+    }
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: Theme.gap
-        visible: !screen.lanes
+        visible: !screen.lanes && !screen.faceToFace
         spacing: Theme.gap
 
         TableHeader {
@@ -97,11 +112,19 @@ FocusScope {
         StepBar {
             Layout.fillWidth: true
             board: screen.room.board
+            card: screen.room.step
             brief: screen.low
             onCountWanted: count.open()
+            onStepWanted: step.open()
         }
     }
 
+    StepSheet {
+        id: step
+
+        card: screen.room.step
+        board: screen.room.board
+    }
     Sheet {
         id: hint
 

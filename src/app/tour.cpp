@@ -187,9 +187,21 @@ void Tour::session(const AtStop& atStop) {
     auto& room = *room_.workroom;
     room.goToTable();
     stop(QStringLiteral("table-start"), atStop);
+    overlay("stepSheet", QStringLiteral("table-step"), atStop);
     auto& board = *room.board();
-    bool middle = false;
+    bool middle = false, asked = false, moved = false;
     for (int step = 0; step < kMostSteps && !room.live()->ended(); ++step) {
+        if (!asked && room.step()->asks()) {
+            asked = true;
+            room.step()->answer(QStringLiteral("palm-glides"), true);
+            room.step()->answer(QStringLiteral("spare"), false);
+            overlay("stepSheet", QStringLiteral("table-check"), atStop);
+            room.step()->answer(QStringLiteral("spare"), true);
+        }
+        if (!moved && room.step()->moves()) {
+            moved = true;
+            overlay("stepSheet", QStringLiteral("table-shift"), atStop);
+        }
         if (board.stepReady())
             board.doStep();
         else if (const QString zone = nextZone(board); !zone.isEmpty())
@@ -205,6 +217,9 @@ void Tour::session(const AtStop& atStop) {
             overlay("moreSheet", QStringLiteral("table-more"), atStop);
             overlay("countSheet", QStringLiteral("table-count"), atStop);
             changes(atStop);
+            room.comfort()->setFaceToFace(true);
+            stop(QStringLiteral("table-facing"), atStop);
+            room.comfort()->setFaceToFace(false);
         }
     }
     stop(QStringLiteral("table-done"), atStop);

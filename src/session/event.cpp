@@ -8,6 +8,7 @@ namespace {
 constexpr std::array<std::pair<EventKind, std::string_view>, 20> kNames{{
     {EventKind::sessionStarted, "session-started"},
     {EventKind::stepDone, "step-done"},
+    {EventKind::checkAnswered, "check-answered"},
     {EventKind::zoneDotted, "zone-dotted"},
     {EventKind::zoneOpened, "zone-opened"},
     {EventKind::zoneClosed, "zone-closed"},

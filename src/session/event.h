@@ -11,6 +11,7 @@ namespace bastewright {
 enum class EventKind {
     sessionStarted,
     stepDone,     ///< a task of a whole pass (lay, smooth, check, shift, …): `task`
+    checkAnswered, ///< at the step `task`: the check named in `text`, `count` 1 for yes, 0 for no
     zoneDotted,   ///< dots only: the zone's dots at the lower face are in
     zoneOpened,   ///< pins in, not closed (dots: the upper face's dots are in too)
     zoneClosed,   ///< closed (dots: pressed)

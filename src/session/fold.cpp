@@ -61,6 +61,8 @@ std::string Fold::decide(const Event& e) {
     switch (e.kind) {
     case EventKind::stepDone:
         return step(e);
+    case EventKind::checkAnswered:
+        return answer(e);
     case EventKind::zoneDotted:
     case EventKind::zoneOpened:
     case EventKind::zoneClosed:

@@ -1,3 +1,4 @@
+#include "session/checks.h"
 #include "session/private/fold.h"
 #include "session/private/words.h"
 
@@ -47,6 +48,18 @@ std::string_view inWords(ZoneState s) {
     return "";
 }
 
+std::string_view wrong(Check c) {
+    switch (c) {
+    case Check::palmGlides:
+        return "the palm does not glide";
+    case Check::underside:
+        return "the underside does not lie flat";
+    case Check::spare:
+        return "the spare is not as planned";
+    }
+    return "";
+}
+
 } // namespace
 
 // Finishes what the tasks plainly rest on, and warns of checks before them that nobody has ticked.
@@ -78,6 +91,10 @@ std::string Fold::step(const Event& e) {
     if (t->pass > current && !last)
         return capital(spoken(t->kind)) + " belongs to " + passName(t->pass) + "; " +
                passName(current) + " is on the table.";
+    for (const Check c : checksOf(t->kind))
+        if (answerTo(state_, t->id, c) == false)
+            return capital(spoken(t->kind)) + " of " + passName(t->pass) + " is not done: " +
+                   std::string{wrong(c)} + ". Put it right and answer again.";
     // Smoothing or checking is of no use to zones that come after it: they have to be there first.
     std::vector<std::string> missing;
     for (const Task* b : index_->before(std::array{t}))
@@ -89,6 +106,22 @@ std::string Fold::step(const Event& e) {
                " has to wait for the zones " + listed(missing) + ".";
     imply(std::array{t}, capital(spoken(t->kind)) + " was ticked");
     state_.doneTasks.insert(t->id);
+    return {};
+}
+
+std::string Fold::answer(const Event& e) {
+    const Task* t = index_->task(e.task);
+    if (!t)
+        return "The plan has no task " + e.task + ".";
+    const auto asked = checksOf(t->kind);
+    const auto about = checkNamed(e.text);
+    if (!about || std::ranges::find(asked, *about) == asked.end())
+        return "\"" + e.text + "\" is not asked at " + std::string{spoken(t->kind)} + ".";
+    if (e.count != 0 && e.count != 1)
+        return "An answer is 1 for yes or 0 for no, not " + std::to_string(e.count) + ".";
+    if (state_.doneTasks.contains(t->id))
+        return capital(spoken(t->kind)) + " of " + passName(t->pass) + " is ticked already.";
+    state_.answers[{t->id, e.text}] = e.count == 1;
     return {};
 }
 

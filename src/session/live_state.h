@@ -34,6 +34,8 @@ struct LiveState {
     std::int64_t startedMs = 0, lastMs = 0;
     std::map<std::pair<int, std::string>, ZoneLive> zones; ///< (quilt, zone id)
     std::set<std::string> doneTasks;                       ///< ids of tasks ticked or implied
+    /// (id of the step, name of the check) → yes or no; see checks.h.
+    std::map<std::pair<std::string, std::string>, bool> answers;
     /// Per quilt, from 1. Stays at the last pass once that is released (see `released`).
     std::vector<int> currentPass;
     std::set<std::pair<int, int>> released; ///< (quilt, pass) checked and let go

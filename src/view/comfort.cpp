@@ -23,6 +23,7 @@ Comfort::Comfort(const QString& file, qreal reportedDensity, QObject* parent)
     distance_ = number("distance", distance_, kNearest, kFarthest);
     textScale_ = number("textScale", textScale_, kSmallest, kLargest);
     dark_ = kept_->value(QStringLiteral("dark"), false).toBool();
+    faceToFace_ = kept_->value(QStringLiteral("faceToFace"), false).toBool();
     turn_ = int(number("turn", 0, 0, 3));
 }
 
@@ -55,4 +56,9 @@ void Comfort::setDark(bool dark) {
 void Comfort::setTurn(int turn) {
     turn_ = ((turn % 4) + 4) % 4;
     keep(QStringLiteral("turn"), turn_);
+}
+
+void Comfort::setFaceToFace(bool on) {
+    faceToFace_ = on;
+    keep(QStringLiteral("faceToFace"), faceToFace_);
 }

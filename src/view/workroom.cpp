@@ -19,6 +19,8 @@ Workroom::Workroom(Library* library, Setup setup, QObject* parent)
     , pass_{&plan_}
     , live_{library, setup.clock}
     , board_{&live_}
+    , farBoard_{&live_}
+    , step_{&live_, &board_}
     , sheets_{setup.writeSheets, setup.sheetsFolder}
     , lanes_{&plan_, &live_, setup.clock}
     , rehearsal_{&plan_}
@@ -36,8 +38,13 @@ Workroom::Workroom(Library* library, Setup setup, QObject* parent)
     });
     connect(&editor_, &JobEditor::changed, this, [this] { plan_.setQuiltIndex(editor_.quilt()); });
     connect(&replanner_, &Replanner::planned, this, &Workroom::planned);
-    connect(&comfort_, &Comfort::changed, this, [this] { board_.setTurn(comfort_.turn()); });
-    board_.setTurn(comfort_.turn());
+    const auto turnBoards = [this] {
+        board_.setTurn(comfort_.turn());
+        farBoard_.setTurn(comfort_.turn() + 2);
+    };
+    connect(&comfort_, &Comfort::changed, this, turnBoards);
+    connect(&board_, &TableBoard::changed, this, [this] { farBoard_.setQuilt(board_.quilt()); });
+    turnBoards();
 }
 
 Workroom::~Workroom() = default;

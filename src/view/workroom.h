@@ -12,6 +12,7 @@
 #include "view/replanner.h"
 #include "view/sheets_writer.h"
 #include "view/shelf_model.h"
+#include "view/step_card.h"
 #include "view/table_board.h"
 
 #include <QObject>
@@ -33,6 +34,9 @@ class Workroom : public QObject {
     Q_PROPERTY(PassPresenter* pass READ pass CONSTANT)
     Q_PROPERTY(LiveController* live READ live CONSTANT)
     Q_PROPERTY(TableBoard* board READ board CONSTANT)
+    /// The table as somebody at the opposite side sees it.
+    Q_PROPERTY(TableBoard* farBoard READ farBoard CONSTANT)
+    Q_PROPERTY(StepCard* step READ step CONSTANT)
     Q_PROPERTY(SheetsWriter* sheets READ sheets CONSTANT)
     Q_PROPERTY(Comfort* comfort READ comfort CONSTANT)
     Q_PROPERTY(LanesBoard* lanes READ lanes CONSTANT)
@@ -80,6 +84,8 @@ public:
     PassPresenter* pass() { return &pass_; }
     LiveController* live() { return &live_; }
     TableBoard* board() { return &board_; }
+    TableBoard* farBoard() { return &farBoard_; }
+    StepCard* step() { return &step_; }
     SheetsWriter* sheets() { return &sheets_; }
     Comfort* comfort() { return &comfort_; }
     LanesBoard* lanes() { return &lanes_; }
@@ -104,7 +110,8 @@ private:
     PlanPresenter plan_;
     PassPresenter pass_;
     LiveController live_;
-    TableBoard board_;
+    TableBoard board_, farBoard_;
+    StepCard step_;
     SheetsWriter sheets_;
     LanesBoard lanes_;
     Rehearsal rehearsal_;

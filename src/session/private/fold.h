@@ -38,6 +38,7 @@ private:
     std::string decide(const Event& event);
     std::string start(const Event& event);
     std::string step(const Event& event);
+    std::string answer(const Event& event);
     std::string zoneTick(const Event& event);
     std::string release(const Event& event);
     std::string arrival(const Event& event);

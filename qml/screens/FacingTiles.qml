@@ -1,0 +1,89 @@
+import QtQuick
+import QtQuick.Layouts
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// Two people with the device flat between them: each half stands upright for the person on its
+// side and shows the table as seen from there. What both need is in the middle.
+ColumnLayout {
+    id: both
+
+    required property Workroom room
+
+    signal moreWanted
+    signal stepWanted
+
+    spacing: Theme.gap
+
+    component Half: ColumnLayout {
+        id: half
+
+        required property TableBoard board
+
+        spacing: Theme.gap / 2
+
+        TileBoard {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            board: half.board
+            onTicked: zone => both.room.live.tick(half.board.quilt, zone)
+            onTakenBack: zone => both.room.live.takeBack(half.board.quilt, zone)
+        }
+        TableWords {
+            Layout.fillWidth: true
+            horizontalAlignment: Text.AlignHCenter
+            text: half.board.passText
+            visible: both.height > 8 * Theme.tableTarget
+        }
+    }
+
+    Half {
+        objectName: "farHalf"
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.preferredHeight: 1
+        board: both.room.farBoard
+        rotation: 180
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: Theme.gap
+
+        TablePress {
+            plain: true
+            glyph: "back"
+            Accessible.name: qsTr("To the plan")
+            onClicked: both.room.backToPlan()
+        }
+        TablePress {
+            objectName: "step"
+            Layout.fillWidth: true
+            main: both.room.board.stepReady
+            enabled: both.room.board.stepReady
+            glyph: "check"
+            text: both.room.board.stepText
+            onClicked: both.stepWanted()
+        }
+        TablePress {
+            objectName: "tableUndo"
+            glyph: "undo"
+            enabled: both.room.live.canUndo
+            Accessible.name: qsTr("Undo: %1").arg(both.room.live.undoText)
+            onClicked: both.room.live.undo()
+        }
+        TablePress {
+            objectName: "more"
+            glyph: "down"
+            Accessible.name: qsTr("More")
+            onClicked: both.moreWanted()
+        }
+    }
+    Half {
+        objectName: "nearHalf"
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.preferredHeight: 1
+        board: both.room.board
+    }
+}
