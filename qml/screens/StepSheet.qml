@@ -17,6 +17,7 @@ Sheet {
     objectName: "stepSheet"
     atTable: true
     title: card.title
+    width: parent ? parent.width - 2 * Theme.gap : 0
 
     component Told: TableWords {
         width: parent.width
@@ -81,23 +82,6 @@ Sheet {
         text: sheet.card.caution
         font.bold: true
     }
-    Told {
-        visible: sheet.card.sides.count > 0
-        text: qsTr("Compare on all four sides")
-        font.bold: true
-    }
-    Repeater {
-        model: sheet.card.sides
-
-        Told {
-            required property string side
-            required property string over
-            required property string spare
-
-            text: over === "" ? qsTr("%1: %2").arg(side).arg(spare)
-                              : qsTr("%1: %2; %3").arg(side).arg(over).arg(spare)
-        }
-    }
     Repeater {
         model: sheet.card.checks
 
@@ -105,6 +89,11 @@ Sheet {
             width: sheet.availableWidth
             onAnswered: yes => sheet.card.answer(check, yes)
         }
+    }
+    SidesToCompare {
+        width: parent.width
+        visible: sheet.card.sides.count > 0
+        card: sheet.card
     }
     TablePress {
         width: parent.width

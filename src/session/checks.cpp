@@ -39,9 +39,8 @@ std::optional<bool> answerTo(const LiveState& state, const std::string& task, Ch
 }
 
 bool allAnsweredYes(const LiveState& state, const Task& task) {
-    return std::ranges::all_of(checksOf(task.kind), [&](Check c) {
-        return answerTo(state, task.id, c).value_or(false);
-    });
+    return std::ranges::all_of(
+        checksOf(task.kind), [&](Check c) { return answerTo(state, task.id, c).value_or(false); });
 }
 
 } // namespace bastewright

@@ -5,7 +5,7 @@
 
 namespace bastewright {
 namespace {
-constexpr std::array<std::pair<EventKind, std::string_view>, 20> kNames{{
+constexpr std::array<std::pair<EventKind, std::string_view>, 21> kNames{{
     {EventKind::sessionStarted, "session-started"},
     {EventKind::stepDone, "step-done"},
     {EventKind::checkAnswered, "check-answered"},

@@ -10,16 +10,16 @@ namespace bastewright {
 
 enum class EventKind {
     sessionStarted,
-    stepDone,     ///< a task of a whole pass (lay, smooth, check, shift, …): `task`
+    stepDone,      ///< a task of a whole pass (lay, smooth, check, shift, …): `task`
     checkAnswered, ///< at the step `task`: the check named in `text`, `count` 1 for yes, 0 for no
-    zoneDotted,   ///< dots only: the zone's dots at the lower face are in
-    zoneOpened,   ///< pins in, not closed (dots: the upper face's dots are in too)
-    zoneClosed,   ///< closed (dots: pressed)
-    zonePressed,  ///< dots in thick batting: pressed once more from the back
-    undone,       ///< takes back the event `target`, which may be an `undone` itself
+    zoneDotted,    ///< dots only: the zone's dots at the lower face are in
+    zoneOpened,    ///< pins in, not closed (dots: the upper face's dots are in too)
+    zoneClosed,    ///< closed (dots: pressed)
+    zonePressed,   ///< dots in thick batting: pressed once more from the back
+    undone,        ///< takes back the event `target`, which may be an `undone` itself
     passAbandoned, ///< what is not begun of `pass` is left out
-    passReleased, ///< everything of `pass` checked; the next may be shifted in
-    personIn,     ///< `person` is at the table
+    passReleased,  ///< everything of `pass` checked; the next may be shifted in
+    personIn,      ///< `person` is at the table
     personOut,
     pinsFound,   ///< `count` more pins turned up (or, negative, are missing from the box)
     pinsBack,    ///< `count` pins counted back in

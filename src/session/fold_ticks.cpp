@@ -93,8 +93,8 @@ std::string Fold::step(const Event& e) {
                passName(current) + " is on the table.";
     for (const Check c : checksOf(t->kind))
         if (answerTo(state_, t->id, c) == false)
-            return capital(spoken(t->kind)) + " of " + passName(t->pass) + " is not done: " +
-                   std::string{wrong(c)} + ". Put it right and answer again.";
+            return capital(spoken(t->kind)) + " of " + passName(t->pass) +
+                   " is not done: " + std::string{wrong(c)} + ". Put it right and answer again.";
     // Smoothing or checking is of no use to zones that come after it: they have to be there first.
     std::vector<std::string> missing;
     for (const Task* b : index_->before(std::array{t}))
@@ -197,9 +197,9 @@ std::vector<std::string> releaseBlockedBy(const PlanIndex& index, const LiveStat
     std::vector<std::string> out;
     std::vector<std::string> zones;
     for (const auto& [key, live] : state.zones)
-        if (const Zone* z = index.zone(key.first, key.second);
-            key.first == job && z && z->pass == pass && !live.done() &&
-            !state.setAside.contains(key))
+        if (const Zone* z = index.zone(key.first, key.second); key.first == job && z &&
+                                                               z->pass == pass && !live.done() &&
+                                                               !state.setAside.contains(key))
             zones.push_back(z->id);
     if (!zones.empty())
         out.push_back((zones.size() == 1 ? "One zone" : std::to_string(zones.size()) + " zones") +

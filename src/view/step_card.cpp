@@ -11,7 +11,7 @@ StepCard::StepCard(LiveController* live, TableBoard* board, QObject* parent)
     : QObject{parent}
     , live_{live}
     , board_{board}
-    , sides_{{"side", "over", "spare"}}
+    , sides_{{"side", "over", "backing", "batting"}}
     , checks_{{"check", "question", "cure", "answer"}} {
     connect(board_, &TableBoard::changed, this, &StepCard::refresh);
 }
@@ -57,7 +57,8 @@ void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job)
     pass_ = task.pass;
     moves_ = task.kind == TaskKind::shift;
     title_ = sheets::taskLine(task, plan, job.basting.with, unit);
-    how_ = sheets::taskCheck(task.kind, job.basting.with, unit);
+    if (checksOf(task.kind).empty()) // else it is asked
+        how_ = sheets::taskCheck(task.kind, job.basting.with, unit);
     caution_ = words::caution(task.kind);
     const Pass* pass = sheets::findPass(plan, task.pass);
     if (!pass)

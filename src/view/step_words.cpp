@@ -92,13 +92,11 @@ QList<QVariantList> sides(const SurfacePlan& surface, const Pass& pass, Unit uni
     QList<QVariantList> rows;
     for (const Side side : kSides) {
         const Length over = pass.backingOverhang[side];
-        rows.push_back({words::side(side),
-                        surface.floor || over <= Length{}
-                            ? QString{}
-                            : Text::tr("backing hangs %1").arg(words::length(over, unit)),
-                        Text::tr("backing %1, batting %2 beyond the top")
-                            .arg(words::length(pass.backingSpare[side], unit),
-                                 words::length(pass.battingSpare[side], unit))});
+        rows.push_back(
+            {words::side(side),
+             surface.floor || over <= Length{} ? Text::tr("lies") : words::length(over, unit),
+             words::length(pass.backingSpare[side], unit),
+             words::length(pass.battingSpare[side], unit)});
     }
     return rows;
 }
@@ -106,11 +104,11 @@ QList<QVariantList> sides(const SurfacePlan& surface, const Pass& pass, Unit uni
 QString question(Check check, Unit unit) {
     switch (check) {
     case Check::palmGlides:
-        return Text::tr("A palm glides over the top: no ripple ahead of the hand?");
+        return Text::tr("A palm glides over the top, no ripple ahead?");
     case Check::underside:
-        return Text::tr("Underside: caught at every place turned up, and flat?");
+        return Text::tr("The underside is flat, and caught all over?");
     case Check::spare:
-        return Text::tr("All four sides as planned, none short by %1 or more?")
+        return Text::tr("Four sides as planned, none %1 short?")
             .arg(words::length(sheets::kPleat, unit));
     }
     return {};

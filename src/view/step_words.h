@@ -17,8 +17,8 @@ QStringList lines(bastewright::TaskKind kind, const bastewright::SurfacePlan& su
 /// True for steps at which the four sides are compared with the plan.
 bool compares(bastewright::TaskKind kind);
 
-/// Side by side: its name, how far the backing reaches over the table's edge (empty where it ends
-/// on the table), and backing and batting beyond the top.
+/// Side by side: its name, how far the backing hangs over the table's edge ("lies" where it ends on
+/// the table), backing and batting beyond the top.
 QList<QVariantList> sides(const bastewright::SurfacePlan& surface, const bastewright::Pass& pass,
                           bastewright::Unit unit);
 

@@ -80,13 +80,11 @@ protected:
         EXPECT_FALSE(item.property("truncated").toBool()) << told(item, stop);
         EXPECT_LE(item.property("contentWidth").toReal(), item.width() + 1.5) << told(item, stop);
         EXPECT_LE(item.property("contentHeight").toReal(), item.height() + 1.5) << told(item, stop);
-        const auto corner = item.mapToScene({0, 0});
         if (!scrolls(item)) {
-            EXPECT_GE(corner.x(), -1) << told(item, stop);
-            EXPECT_LE(corner.x() + (item.rotation() == 0 ? item.width() : 0), window.width() + 1)
-                << told(item, stop);
-            EXPECT_LE(corner.y() + (item.rotation() == 0 ? item.height() : 0), window.height() + 1)
-                << told(item, stop);
+            const auto lies = item.mapRectToScene(item.boundingRect());
+            EXPECT_GE(lies.left(), -1) << told(item, stop);
+            EXPECT_LE(lies.right(), window.width() + 1) << told(item, stop);
+            EXPECT_LE(lies.bottom(), window.height() + 1) << told(item, stop);
         }
         if (table) {
             // 20 arc minutes at 1 m (ISO 9241-303), a capital being 0.714 of the size of the type.

@@ -44,9 +44,7 @@ protected:
         r.close("A1", "Ada").close("B1", "Bo");
         events_ = r.events();
     }
-    LiveState state() const {
-        return fold(made::pinnedPlan(), made::smallSetting(), events_);
-    }
+    LiveState state() const { return fold(made::pinnedPlan(), made::smallSetting(), events_); }
     Task step() const {
         for (const auto& t : made::pinnedPlan().tasks)
             if (t.id == "check-1")
@@ -121,10 +119,10 @@ TEST_F(Answers, WhatIsNotAskedChangesNothing) {
     answer("spare", 1, "sing");
     const auto s = state();
     EXPECT_TRUE(s.answers.empty());
-    EXPECT_THAT(s.ignored, ElementsAre(HasSubstr("\"weather\" is not asked"),
-                                       HasSubstr("1 for yes or 0 for no, not 2"),
-                                       HasSubstr("is not asked at the smoothing"),
-                                       HasSubstr("no task sing")));
+    EXPECT_THAT(s.ignored,
+                ElementsAre(HasSubstr("\"weather\" is not asked"),
+                            HasSubstr("1 for yes or 0 for no, not 2"),
+                            HasSubstr("is not asked at the smoothing"), HasSubstr("no task sing")));
 }
 
 } // namespace

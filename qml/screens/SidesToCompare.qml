@@ -1,0 +1,46 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// The four sides as they should be: what hangs over the table, and what shows beyond the top.
+Column {
+    id: table
+
+    required property StepCard card
+
+    readonly property real column: width / 4
+
+    component Cell: TableWords {
+        width: table.column
+        wrapMode: Text.Wrap
+        lineHeightMode: Text.FixedHeight
+        lineHeight: Theme.tableText * 1.15
+    }
+
+    Row {
+        Cell { text: qsTr("Compare") ; font.bold: true }
+        Cell { text: qsTr("over the edge") ; color: Theme.quiet }
+        Cell { text: qsTr("backing beyond") ; color: Theme.quiet }
+        Cell { text: qsTr("batting beyond") ; color: Theme.quiet }
+    }
+    Repeater {
+        model: table.card.sides
+
+        Row {
+            id: line
+
+            required property string side
+            required property string over
+            required property string backing
+            required property string batting
+
+            Cell { text: line.side; font.bold: true }
+            Cell { text: line.over }
+            Cell { text: line.backing }
+            Cell { text: line.batting }
+        }
+    }
+}
