@@ -45,6 +45,8 @@ class Program:
             "QT_QPA_PLATFORM": "xcb", "LC_ALL": "C.UTF-8", "BASTEWRIGHT_TELL_PLACES": str(self.places)}
         self.process = subprocess.Popen([executable], env=self.environment)
 
+        self.pause = 0.4  # seconds until sheets and lists stand still
+
     def look(self):
         try:
             lines = self.places.read_text().splitlines()
@@ -69,11 +71,11 @@ class Program:
 
     def tap(self, name):
         self.wait_for(name)
-        time.sleep(0.4)  # until sheets and lists stand still
+        time.sleep(self.pause)
         x, y = self.wait_for(name)
         subprocess.run(["xdotool", "mousemove", str(x), str(y), "sleep", "0.05", "click", "1"],
                        env=self.environment, check=True)
-        time.sleep(0.4)
+        time.sleep(self.pause)
 
     def kill(self):
         self.process.send_signal(signal.SIGKILL)

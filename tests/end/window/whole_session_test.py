@@ -1,0 +1,94 @@
+"""Plays the demo from its first step to its last through the real window, by real taps only.
+
+The order is the trade's: every zone of a pass opened, smoothed, closed, looked at below, let go. At
+the first check one answer is 'not yet', which must hold the step. At the end every zone is closed in
+the library, the session has ended, and all pins are counted back.
+"""
+
+import json
+import sqlite3
+import shutil
+import sys
+import tempfile
+import time
+from collections import Counter
+from pathlib import Path
+
+from window_test import Display, Program, zones
+
+
+def kinds(home):
+    """How often each kind of event is stored, read without the program."""
+    library = Path(home, "data/bastewright/library.sqlite")
+    copy = Path(home, "copy")
+    shutil.rmtree(copy, ignore_errors=True)
+    copy.mkdir()
+    for part in library.parent.glob(library.name + "*"):
+        shutil.copy(part, copy)
+    with sqlite3.connect(copy / library.name) as connection:
+        return Counter(json.loads(row[0])["kind"] for row in connection.execute("SELECT event FROM events"))
+
+
+class Player:
+    def __init__(self, program, home):
+        self.program, self.home = program, home
+        self.pass_zones, self.queue = [], []
+        self.refused = False
+
+    def one_tap(self):
+        """The next thing a person would tap; False where the quilt is finished."""
+        names = self.program.look()
+        if "countBack" in names:
+            return False
+        if "step" in names:
+            self.program.tap("step")
+            if "yes-palm-glides" in self.program.look():
+                self.answer()
+            return True
+        now = zones(self.program)
+        if now != self.pass_zones:
+            self.pass_zones, self.queue = now, now * 2  # all open, then all closed
+        assert self.queue, f"nothing is left to tap; there is {sorted(names)}"
+        self.program.tap(self.queue.pop(0))
+        return True
+
+    def answer(self):
+        self.program.tap("yes-palm-glides")
+        self.program.tap("yes-underside")
+        if not self.refused:
+            self.refused = True
+            self.program.tap("no-spare")
+            assert "stepSheetDone" not in self.program.look(), "a 'not yet' did not hold the step"
+        self.program.tap("yes-spare")
+        self.program.tap("stepSheetDone")
+
+
+def main(executable):
+    with tempfile.TemporaryDirectory() as home, Display() as display:
+        program = Program(executable, display, home)
+        program.pause = 0.2
+        program.tap("showExamples")
+        program.tap("example0")
+        program.tap("toTable")
+        program.wait_for("step")
+        player = Player(program, home)
+        begun = time.monotonic()
+        taps = 0
+        while player.one_tap():
+            taps += 1
+            assert taps < 600, "the session does not end"
+        stored = kinds(home)
+        assert stored["zone-opened"] == stored["zone-closed"] > 0, stored
+        assert stored["check-answered"] >= 4, stored
+        program.tap("step")  # the end
+        end = time.monotonic() + 10
+        while not kinds(home)["session-ended"]:
+            assert time.monotonic() < end, "the session did not end"
+            time.sleep(0.2)
+        print(f"{taps} taps in {time.monotonic() - begun:.0f} s; {dict(stored)}")
+        program.kill()
+    print("1 passed, 0 failed")
+
+
+if __name__ == "__main__":
+    main(sys.argv[1])
