@@ -94,7 +94,9 @@ void pointsZone(const QuiltView& v, Report& report) {
         }
 }
 
+// Whoever lays by the patterns lays every point: each is in one tile, and the tiles add up.
 void pointsPatterns(const QuiltView& v, Report& report) {
+    std::size_t told = 0;
     for (const PointPattern& p : v.quilt.patterns) {
         const Rect tile{{}, {}, p.tile.width, p.tile.length};
         const std::string what = v.label() + ": the pattern '" + p.name + "'";
@@ -106,7 +108,11 @@ void pointsPatterns(const QuiltView& v, Report& report) {
             if (!tile.contains(at.at))
                 report.add(what + " shows a point at " + place(at.at, v.plan.unit) +
                            ", outside its tile of " + box(tile, v.plan.unit) + ".");
+        told += p.points.size() * static_cast<std::size_t>(std::max(0, p.times));
     }
+    if (!v.quilt.patterns.empty() && told != count(v.quilt))
+        report.add(v.label() + ": the patterns tell of " + std::to_string(told) +
+                   " points, the zones of " + std::to_string(count(v.quilt)) + ".");
 }
 
 void pointsBound(const QuiltView& v, Report& report) {

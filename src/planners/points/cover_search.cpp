@@ -23,6 +23,7 @@ int CoverSearch::addCandidate(std::span<const Spot> places, int cost) {
     info.firstPlace = static_cast<int>(places_.size());
     info.places = static_cast<int>(places.size());
     info.cost = cost;
+    double score = 0;
     covers_.emplace_back();
     for (const Spot p : places) {
         places_.push_back(p);
@@ -34,10 +35,11 @@ int CoverSearch::addCandidate(std::span<const Spot> places, int cost) {
             of.push_back(id);
             covers_.back().push_back(w);
             if (witnesses_[at(w)].covers == 0)
-                info.score += witnesses_[at(w)].weight;
+                score += witnesses_[at(w)].weight;
         });
     }
     info_.push_back(info);
+    score_.push_back(score);
     chosenIndex_.push_back(-1);
     return id;
 }
@@ -50,6 +52,8 @@ bool CoverSearch::addWitness(Spot spot) {
         return false;
     std::sort(by.begin(), by.end());
     by.erase(std::unique(by.begin(), by.end()), by.end());
+    if (!known_.insert(by).second)
+        return true; // as another: where candidates are orbits, its image
     Witness witness;
     witness.at = spot;
     for (const int c : by) {
@@ -62,9 +66,9 @@ bool CoverSearch::addWitness(Spot spot) {
     if (witness.covers == 0) {
         open(w);
         for (const int c : by)
-            info_[at(c)].score += witness.weight;
+            score_[at(c)] += witness.weight;
     } else if (witness.covers == 1) {
-        info_[at(witness.exclusive)].score += witness.weight;
+        score_[at(witness.exclusive)] += witness.weight;
     }
     coverers_.push_back(std::move(by));
     return true;
@@ -113,15 +117,15 @@ void CoverSearch::choose(int candidate) {
         if (witness.covers == 0) {
             close(w);
             for (const int c : coverers_[at(w)])
-                info_[at(c)].score -= witness.weight;
+                score_[at(c)] -= witness.weight;
             alone += witness.weight;
         } else if (witness.covers == 1) {
-            info_[at(witness.exclusive)].score -= witness.weight;
+            score_[at(witness.exclusive)] -= witness.weight;
         }
         ++witness.covers;
         witness.exclusive ^= candidate;
     }
-    info.score = alone;
+    score_[at(candidate)] = alone;
 }
 
 void CoverSearch::drop(int candidate) {
@@ -149,13 +153,13 @@ void CoverSearch::drop(int candidate) {
         if (witness.covers == 0) {
             open(w);
             for (const int c : coverers_[at(w)])
-                info_[at(c)].score += witness.weight;
+                score_[at(c)] += witness.weight;
             gain += witness.weight;
         } else if (witness.covers == 1) {
-            info_[at(witness.exclusive)].score += witness.weight;
+            score_[at(witness.exclusive)] += witness.weight;
         }
     }
-    info.score = gain;
+    score_[at(candidate)] = gain;
 }
 
 void CoverSearch::keep(int candidate) {
@@ -194,7 +198,7 @@ int CoverSearch::leastLoss(long now, int tabu) const {
         const Info& i = info_[at(c)];
         if (c == tabu || i.changed >= now)
             continue;
-        const double loss = i.score / i.cost;
+        const double loss = score_[at(c)] / i.cost;
         if (best < 0 || loss < bestLoss ||
             (loss == bestLoss && (i.changed < info_[at(best)].changed ||
                                   (i.changed == info_[at(best)].changed && c < best)))) {
@@ -210,7 +214,7 @@ int CoverSearch::bestFor(int witness, int room) const {
     double bestGain = 0;
     for (const int c : coverers_[at(witness)]) {
         const Info& i = info_[at(c)];
-        const double gain = i.score / i.cost;
+        const double gain = score_[at(c)] / i.cost;
         if (i.cost > room || gain < bestGain)
             continue;
         if (best >= 0 && gain == bestGain && i.changed >= info_[at(best)].changed)
@@ -229,7 +233,7 @@ bool CoverSearch::makeWay(int witness, int room) {
     int best = -1;
     for (const int c : coverers_[at(witness)])
         if (cost(c) <= room && movable(c) &&
-            (best < 0 || info_[at(c)].score > info_[at(best)].score))
+            (best < 0 || score_[at(c)] > score_[at(best)]))
             best = c;
     if (best < 0)
         return false;
@@ -321,7 +325,7 @@ CoverSearch::Result CoverSearch::search(const Limits& limits, Dice& dice, const 
             Witness& witness = witnesses_[at(w)];
             witness.weight += 1;
             for (const int c : coverers_[at(w)])
-                info_[at(c)].score += 1;
+                score_[at(c)] += 1;
         }
     }
     if (open_.empty() && cost_ < best.cost)

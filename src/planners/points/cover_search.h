@@ -5,6 +5,7 @@
 #include <functional>
 #include <limits>
 #include <optional>
+#include <set>
 #include <span>
 #include <stop_token>
 
@@ -86,7 +87,6 @@ public:
 private:
     struct Info {
         int firstPlace = 0, places = 0, cost = 1;
-        double score = 0; ///< chosen: weight only it covers; else: open weight it would cover
         long changed = 0;
         bool chosen = false, kept = false;
     };
@@ -109,10 +109,12 @@ private:
     Field field_;
     double radius_, gap_;
     std::vector<Info> info_;
+    std::vector<double> score_; ///< chosen: weight only it covers; else: open weight it would cover
     Spots places_;
     std::vector<Witness> witnesses_;
     std::vector<std::vector<int>> covers_;   ///< candidate -> witnesses
     std::vector<std::vector<int>> coverers_; ///< witness -> candidates
+    std::set<std::vector<int>> known_;       ///< the same, to find witnesses that are alike
     std::vector<int> open_;
     std::vector<int> chosen_;
     std::vector<int> chosenIndex_;

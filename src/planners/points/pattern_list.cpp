@@ -3,6 +3,8 @@
 #include "planners/points/line_clip.h"
 
 #include <algorithm>
+#include <cmath>
+#include <map>
 
 namespace bastewright::points {
 namespace {
@@ -11,16 +13,76 @@ Length exact(double in) {
     return Length::nearestInches(in);
 }
 
-PointPattern drawn(const Job& job, const Rules& rules, std::string name, const Field& tile,
-                   int times, Spots places) {
+/// One direction of the top cut into the stretches of the tiles, border included.
+class Cuts {
+public:
+    Cuts(const AxisKinds& axis, int blocks, int blocksInTile)
+        : axis_{axis}
+        , blocks_{blocks}
+        , each_{blocksInTile} {}
+
+    int count() const { return axis_.tiles; }
+    double lo(int i) const {
+        return i == 0 ? axis_.kinds.front().lo : axis_.first + i * axis_.tile;
+    }
+    double hi(int i) const { return i + 1 == count() ? axis_.kinds.back().hi : lo(i + 1) ; }
+    int kind(int i) const { return axis_.kindOf(i); }
+    int of(double v) const {
+        const auto i = static_cast<int>(std::floor((v - axis_.first) / axis_.tile + 1e-7));
+        return std::clamp(i, 0, count() - 1);
+    }
+    int blocksIn(int i) const { return std::min(each_, blocks_ - i * each_); }
+    std::string side(int i, const char* low, const char* high) const {
+        if (count() == 1 || (i > 0 && i + 1 < count()))
+            return "";
+        return i == 0 ? low : high;
+    }
+
+private:
+    AxisKinds axis_;
+    int blocks_, each_;
+};
+
+/// Tiles that lie alike on the top and have the same points.
+struct Kind {
+    std::pair<int, int> place; ///< kinds down and across
+    std::vector<PlacedPoint> points;
+    std::vector<std::pair<int, int>> tiles; ///< row and column of each, the first first
+};
+
+std::string nameOf(const Job& job, const RepeatFrame& f, const Cuts& x, const Cuts& y,
+                   const Kind& kind, bool differs) {
+    const auto [row, column] = kind.tiles.front();
+    const int across = x.blocksIn(column), down = y.blocksIn(row);
+    std::string out = "rows";
+    if (job.top.grid) {
+        out = across * down == 1
+                  ? "block"
+                  : std::to_string(across) + " × " + std::to_string(down) + " blocks";
+        if (f.blocks.pitchX > f.blocks.blockX)
+            out += " with sashing";
+    }
+    const std::string leftOrRight = x.side(column, "left", "right");
+    const std::string headOrFoot = y.side(row, "head", "foot");
+    if (!leftOrRight.empty() && !headOrFoot.empty())
+        out += " in the " + headOrFoot + " " + leftOrRight + " corner";
+    else if (!leftOrRight.empty() || !headOrFoot.empty())
+        out += " at the " + headOrFoot + leftOrRight + (leftOrRight.empty() ? "" : " side");
+    if (differs) {
+        out += ", another way: row " + std::to_string(row + 1) + ", column " +
+               std::to_string(column + 1);
+        if (kind.tiles.size() > 1)
+            out += " and others";
+    }
+    return out;
+}
+
+PointPattern drawn(const Job& job, const Kind& kind, const Field& tile, std::string name) {
     PointPattern out;
     out.name = std::move(name);
-    out.tile = {exact(tile.width()), exact(tile.length())};
-    out.times = times;
-    std::sort(places.begin(), places.end(),
-              [](Spot a, Spot b) { return a.y != b.y ? a.y < b.y : a.x < b.x; });
-    for (const Spot p : places)
-        out.points.push_back({{exact(p.x - tile.x0), exact(p.y - tile.y0)}, rules.angleAt(p)});
+    out.tile = {exact(tile.x1) - exact(tile.x0), exact(tile.y1) - exact(tile.y0)};
+    out.times = static_cast<int>(kind.tiles.size());
+    out.points = kind.points;
     for (const Segment& s : seamsOf(job.top))
         if (const auto part =
                 clipped({{s.from.x.in(), s.from.y.in()}, {s.to.x.in(), s.to.y.in()}}, tile))
@@ -29,72 +91,48 @@ PointPattern drawn(const Job& job, const Rules& rules, std::string name, const F
     return out;
 }
 
-std::string sideName(const AxisKinds& axis, int kind, const char* low, const char* high) {
-    if (axis.tiles == 1 || axis.kinds[static_cast<std::size_t>(kind)].periodic)
-        return "";
-    return kind == 0 ? low : high;
-}
-
-/// The border of a stretch, as deep as its points reach.
-Field borderOf(const RepeatFrame& f, int place, const Spots& points) {
-    Field out = f.field(place);
-    const auto& kx = f.x.kinds[static_cast<std::size_t>(f.xKind(place))];
-    const auto& ky = f.y.kinds[static_cast<std::size_t>(f.yKind(place))];
-    if (f.x.tiles > 1 && !kx.periodic) {
-        if (f.xKind(place) == 0)
-            out.x1 = f.x.first;
-        else
-            out.x0 = f.x.end;
-    }
-    if (f.y.tiles > 1 && !ky.periodic) {
-        if (f.yKind(place) == 0)
-            out.y1 = f.y.first;
-        else
-            out.y0 = f.y.end;
-    }
-    for (const Spot p : points)
-        out = {std::min(out.x0, p.x), std::min(out.y0, p.y), std::max(out.x1, p.x),
-               std::max(out.y1, p.y)};
-    return out;
-}
-
 } // namespace
 
-std::vector<PointPattern> patternList(const Job& job, const Rules& rules,
-                                      const GridLayout& layout) {
-    const RepeatFrame& f = layout.frame;
-    const bool blocks = job.top.grid.has_value();
+std::vector<PointPattern> patternList(const Job& job, const RepeatFrame& f,
+                                      const std::vector<PlacedPoint>& points) {
+    const Cuts x{f.x, f.blocks.columns, f.across}, y{f.y, f.blocks.rows, f.down};
+    std::map<std::pair<int, int>, std::vector<PlacedPoint>> tiles;
+    for (int row = 0; row < y.count(); ++row)
+        for (int column = 0; column < x.count(); ++column)
+            tiles[{row, column}] = {};
+    for (const PlacedPoint& p : points) {
+        const int column = x.of(p.at.x.in()), row = y.of(p.at.y.in());
+        tiles[{row, column}].push_back(
+            {{p.at.x - exact(x.lo(column)), p.at.y - exact(y.lo(row))}, p.angle});
+    }
+    std::vector<Kind> kinds;
+    for (const auto& [at, own] : tiles) {
+        const std::pair place{y.kind(at.first), x.kind(at.second)};
+        const auto known = std::find_if(kinds.begin(), kinds.end(), [&](const Kind& k) {
+            return k.place == place && k.points == own;
+        });
+        if (known == kinds.end())
+            kinds.push_back({place, own, {at}});
+        else
+            known->tiles.push_back(at);
+    }
+    // Inside first, then the sides, then the corners; of one place the commonest first.
+    const auto outside = [&](const Kind& k) {
+        const auto edge = [](const AxisKinds& axis, int kind) {
+            return axis.tiles > 1 && !axis.kinds[static_cast<std::size_t>(kind)].periodic;
+        };
+        return edge(f.y, k.place.first) + edge(f.x, k.place.second);
+    };
+    std::stable_sort(kinds.begin(), kinds.end(), [&](const Kind& a, const Kind& b) {
+        return std::tuple{outside(a), a.place, -std::ssize(a.tiles)} <
+               std::tuple{outside(b), b.place, -std::ssize(b.tiles)};
+    });
     std::vector<PointPattern> out;
-    // Shown where it lies inside the top, so that its angles are those of most
-    // blocks.
-    const int column = f.x.tiles > 2 ? 1 : 0, row = f.y.tiles > 2 ? 1 : 0;
-    const Spot corner{f.x.first + column * f.x.tile, f.y.first + row * f.y.tile};
-    // A top of one block has no sashing: what of the tile lies outside it is not there.
-    const Field shown{corner.x, corner.y, std::min(corner.x + f.x.tile, rules.top().x1),
-                      std::min(corner.y + f.y.tile, rules.top().y1)};
-    Spots places;
-    for (const Spot p : layout.repeat.tile.points)
-        if (const Spot place = corner + p; place.x <= shown.x1 && place.y <= shown.y1)
-            places.push_back(place);
-    const std::string name =
-        !blocks ? "rows"
-        : f.across * f.down == 1
-            ? (f.blocks.pitchX > f.blocks.blockX ? "block with sashing" : "block")
-            : std::to_string(f.across) + " × " + std::to_string(f.down) + " blocks";
-    out.push_back(drawn(job, rules, name, shown, f.x.tiles * f.y.tiles, places));
-    for (int place = 0; place < f.count(); ++place) {
-        const Spots& added = layout.repeat.added[static_cast<std::size_t>(place)];
-        if (added.empty())
-            continue;
-        const std::string across = sideName(f.x, f.xKind(place), "left", "right");
-        const std::string down = sideName(f.y, f.yKind(place), "head", "foot");
-        const bool corner2 = !across.empty() && !down.empty();
-        const std::string where = corner2 ? down + " " + across : down + across;
-        const int times =
-            (f.periodicX(place) ? f.x.tiles : 1) * (f.periodicY(place) ? f.y.tiles : 1);
-        out.push_back(drawn(job, rules,
-                            (corner2 ? "corner" : "border") + (where.empty() ? "" : ", " + where),
-                            borderOf(f, place, added), times, added));
+    for (const Kind& k : kinds) {
+        const auto [row, column] = k.tiles.front();
+        const bool differs = &k != &kinds.front() && (&k - 1)->place == k.place;
+        const Field tile{x.lo(column), y.lo(row), x.hi(column), y.hi(row)};
+        out.push_back(drawn(job, k, tile, nameOf(job, f, x, y, k, differs)));
     }
     return out;
 }

@@ -113,8 +113,6 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     Layout layout = regular ? regular->layout : snappedRows(rules);
     if (options.free || !regular)
         layout = freeLayout(rules, std::move(layout), options.effort, stop);
-    else
-        plan.patterns = patternList(job, rules, *regular);
     if (regular && !regular->regular && job.top.grid && !options.free)
         plan.findings.push_back(
             {Finding::Level::note, "/top/seams",
@@ -129,6 +127,8 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
               [](const PlacedPoint& a, const PlacedPoint& b) {
                   return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};
               });
+    if (regular && !options.free)
+        plan.patterns = patternList(job, regular->frame, plan.points);
     report(plan, job, rules, layout.spots());
     return plan;
 }

@@ -12,22 +12,29 @@ std::size_t index(int i) {
     return static_cast<std::size_t>(i);
 }
 
-/// Where something may be added: near the border, or anywhere where the tile
-/// does not repeat.
-Field reachOf(const Rules& rules, const RepeatFrame& frame, int place) {
-    Field f = frame.field(place);
+/// Where something may be added to the tile: near the border, or anywhere where the tile does not
+/// repeat.
+bool besideBorder(const Rules& rules, const RepeatFrame& frame, int place, Spot at) {
     const double deep = 1.2 * rules.radius;
-    if (frame.x.tiles > 2 && !frame.periodicX(place)) {
-        if (frame.xKind(place) == 0)
-            f.x1 = std::min(f.x1, frame.x.first + deep);
-        else
-            f.x0 = std::max(f.x0, frame.x.end - deep);
+    const auto near = [&](const AxisKinds& axis, int kind, double v) {
+        if (axis.tiles < 3 || axis.kinds[index(kind)].periodic)
+            return axis.tiles < 3;
+        return kind == 0 ? v <= axis.first + deep : v >= axis.end - deep;
+    };
+    return near(frame.x, frame.xKind(place), at.x) || near(frame.y, frame.yKind(place), at.y);
+}
+
+/// The stretch and as much beyond it as its points reach, in the directions asked for.
+Field reached(const Rules& rules, const Field& stretch, bool x, bool y) {
+    const Field& top = rules.top();
+    Field f = stretch;
+    if (x) {
+        f.x0 = std::max(top.x0, f.x0 - rules.radius);
+        f.x1 = std::min(top.x1, f.x1 + rules.radius);
     }
-    if (frame.y.tiles > 2 && !frame.periodicY(place)) {
-        if (frame.yKind(place) == 0)
-            f.y1 = std::min(f.y1, frame.y.first + deep);
-        else
-            f.y0 = std::max(f.y0, frame.y.end - deep);
+    if (y) {
+        f.y0 = std::max(top.y0, f.y0 - rules.radius);
+        f.y1 = std::min(top.y1, f.y1 + rules.radius);
     }
     return f;
 }
@@ -36,220 +43,259 @@ Field reachOf(const Rules& rules, const RepeatFrame& frame, int place) {
 
 RepeatSearch::RepeatSearch(const Rules& rules, const RepeatFrame& frame)
     : rules_{rules}
-    , frame_{frame} {
-    double x = 0;
+    , frame_{frame}
+    , all_(index(frame.count()))
+    , border_(index(frame.count()))
+    , fewest_(index(frame.count()), 0) {
     for (int place = 0; place < frame.count(); ++place) {
+        if (place == frame.inside())
+            continue;
         const Field f = frame.field(place);
-        shifts_.push_back({x - f.x0, -f.y0});
-        sheets_.push_back({x, 0, x + f.width(), f.length()});
-        x += f.width() + 4 * rules.radius;
+        for (const Spot p : rules.places(f)) {
+            // A stretch holds its head and left ends only.
+            if ((p.x > f.x1 - 1e-7 && f.x1 < rules.top().x1 - 1e-7) ||
+                (p.y > f.y1 - 1e-7 && f.y1 < rules.top().y1 - 1e-7))
+                continue;
+            all_[index(place)].push_back(p);
+            if (besideBorder(rules, frame, place, p))
+                border_[index(place)].push_back(p);
+        }
     }
-    for (int place = 0; place < frame.count(); ++place)
-        additions_.push_back(additions(place));
 }
 
-RepeatSearch::Way RepeatSearch::way(int place) const {
-    if (place == kTile)
-        return {};
-    return {frame_.periodicX(place), frame_.periodicY(place), frame_.xKind(place),
-            frame_.yKind(place)};
+int RepeatSearch::times(int place) const {
+    return frame_.x.kinds[index(frame_.xKind(place))].times *
+           frame_.y.kinds[index(frame_.yKind(place))].times;
 }
 
-Spot RepeatSearch::fromFirstTile(const Way& w, Spot at) const {
-    return {at.x - (w.alongX ? frame_.x.kinds[index(w.kindX)].tile * frame_.x.tile : 0.0),
-            at.y - (w.alongY ? frame_.y.kinds[index(w.kindY)].tile * frame_.y.tile : 0.0)};
-}
-
-Spot RepeatSearch::onTile(const Way& w, Spot base, int kindX, int kindY) const {
-    return {base.x + (w.alongX ? frame_.x.kinds[index(kindX)].tile * frame_.x.tile : 0.0),
-            base.y + (w.alongY ? frame_.y.kinds[index(kindY)].tile * frame_.y.tile : 0.0)};
-}
-
-bool RepeatSearch::permitted(const Way& w, Spot at, double room) const {
-    if ((w.alongX && at.x > frame_.x.end + 1e-7) || (w.alongY && at.y > frame_.y.end + 1e-7))
-        return false; // beyond the last block there is no sashing
+bool RepeatSearch::permitted(Spot at, double room) const {
     return rules_.pin.angleAt(at) ||
            (room < rules_.pin.clear() && rules_.pin.mostRoom(at).room >= room - 1e-6);
 }
 
-/// Where a point is looked for on a sheet: in every tile near it, or where it
-/// lies.
-std::vector<AxisKinds::Copy> RepeatSearch::copies(const AxisKinds& axis, int sheetKind, bool along,
-                                                  int own) const {
-    if (along)
-        return axis.copies(sheetKind, rules_.radius);
-    if (axis.kinds[index(sheetKind)].periodic)
-        return {}; // what is added at a side is not counted on inside
-    return {{0.0, own}};
-}
-
-RepeatSearch::Offer RepeatSearch::offer(int place, Spot at, double room) const {
-    const Way w = way(place);
-    const Spot base = fromFirstTile(w, at);
-    Offer out{place, at, {}, 0};
-    // Whether it is allowed depends on the kinds of tile it falls in, not on the
-    // single tile.
-    std::vector<signed char> known(index(frame_.count()), -1);
-    const auto allowed = [&](int kx, int ky) {
-        auto& k = known[index(ky) * frame_.x.kinds.size() + index(kx)];
-        if (k < 0)
-            k = permitted(w, onTile(w, base, kx, ky), room) ? 1 : 0;
-        return k > 0;
-    };
-    for (int sheet = 0; sheet < frame_.count(); ++sheet) {
-        const Field near = frame_.field(sheet).grown(rules_.radius);
-        for (const auto& [sy, ky] : copies(frame_.y, frame_.yKind(sheet), w.alongY, w.kindY)) {
-            if (base.y + sy < near.y0 || base.y + sy > near.y1)
-                continue;
-            for (const auto& [sx, kx] : copies(frame_.x, frame_.xKind(sheet), w.alongX, w.kindX))
-                if (const Spot p = base + Spot{sx, sy}; near.contains(p) && allowed(kx, ky))
-                    out.images.push_back(p + shifts_[index(sheet)]);
-        }
+Spots RepeatSearch::fromTile(int place, const TilePattern& tile) const {
+    const Spot corner{
+        frame_.x.first + frame_.x.kinds[index(frame_.xKind(place))].tile * frame_.x.tile,
+        frame_.y.first + frame_.y.kinds[index(frame_.yKind(place))].tile * frame_.y.tile};
+    Spots out;
+    for (const Spot p : tile.points) {
+        const Spot at = corner + p;
+        // Beyond the last block there is no sashing.
+        if (at.x < frame_.x.end + 1e-7 && at.y < frame_.y.end + 1e-7 && permitted(at, tile.room))
+            out.push_back(at);
     }
-    const auto kinds = [](const AxisKinds& axis, bool along, int own) {
-        std::vector<std::pair<int, int>> all;
-        for (int k = 0; along && k <= axis.last(); ++k)
-            all.emplace_back(k, axis.kinds[index(k)].times);
-        if (!along)
-            all.emplace_back(own, 1);
-        return all;
-    };
-    for (const auto& [ky, ny] : kinds(frame_.y, w.alongY, w.kindY))
-        for (const auto& [kx, nx] : kinds(frame_.x, w.alongX, w.kindX))
-            if (allowed(kx, ky))
-                out.times += nx * ny;
     return out;
 }
 
-Spots RepeatSearch::everywhere(int place, Spot at, double room) const {
-    const Way w = way(place);
-    const Spot base = fromFirstTile(w, at);
+/// A point of a place once it repeats as its kind does, as far as it lies in a field.
+Spots RepeatSearch::along(int place, Spot at, const Field& near) const {
+    const auto shifts = [](const AxisKinds& axis, bool periodic, double v, double lo, double hi) {
+        std::vector<double> out;
+        if (!periodic)
+            return std::vector<double>{0};
+        for (double n = std::ceil((lo - v) / axis.tile - 1e-9); v + n * axis.tile <= hi + 1e-9; ++n)
+            out.push_back(n * axis.tile);
+        return out;
+    };
     Spots out;
-    for (int row = 0; row < (w.alongY ? frame_.y.tiles : 1); ++row)
-        for (int column = 0; column < (w.alongX ? frame_.x.tiles : 1); ++column)
-            if (const Spot p = base + Spot{column * frame_.x.tile, row * frame_.y.tile};
-                permitted(w, p, room))
+    for (const double dy : shifts(frame_.y, frame_.periodicY(place), at.y, near.y0, near.y1))
+        for (const double dx : shifts(frame_.x, frame_.periodicX(place), at.x, near.x0, near.x1))
+            if (const Spot p{at.x + dx, at.y + dy}; near.contains(p, 1e-9))
                 out.push_back(p);
     return out;
 }
 
-std::vector<RepeatSearch::Offer> RepeatSearch::additions(int place) const {
-    std::vector<Offer> out;
-    if (place == frame_.inside())
-        return out;
+/// The points of all other kinds of place near the stretch of one.
+void RepeatSearch::others(const RepeatLayout& layout, int place, const Field& near,
+                          Spots& out) const {
+    const auto copies = [&](const AxisKinds& axis, int kind) {
+        return axis.copies(kind, 2 * rules_.radius);
+    };
+    for (const auto& [sy, ky] : copies(frame_.y, frame_.yKind(place)))
+        for (const auto& [sx, kx] : copies(frame_.x, frame_.xKind(place))) {
+            const int other = ky * static_cast<int>(frame_.x.kinds.size()) + kx;
+            if (other == place)
+                continue;
+            const Spot shift{sx - frame_.x.kinds[index(kx)].tile * frame_.x.tile,
+                             sy - frame_.y.kinds[index(ky)].tile * frame_.y.tile};
+            for (const Spot p : layout.points[index(other)])
+                if (near.contains(p + shift))
+                    out.push_back(p + shift);
+        }
+}
+
+/// What the neighbours of a corner would have in it if they went on: where they end, it may need
+/// just that.
+Spots RepeatSearch::continued(const RepeatLayout& layout, int place) const {
     const Field f = frame_.field(place);
-    for (const Spot p : rules_.places(reachOf(rules_, frame_, place))) {
-        // A stretch holds its head and left ends only.
-        if ((p.x > f.x1 - 1e-7 && f.x1 < rules_.top().x1 - 1e-7) ||
-            (p.y > f.y1 - 1e-7 && f.y1 < rules_.top().y1 - 1e-7))
+    Spots out;
+    if (!isCorner(place))
+        return out;
+    for (int other = 0; other < frame_.count(); ++other) {
+        const bool row = frame_.yKind(other) == frame_.yKind(place) && frame_.periodicX(other);
+        const bool column = frame_.xKind(other) == frame_.xKind(place) && frame_.periodicY(other);
+        if (!row && !column)
             continue;
-        if (Offer o = offer(place, p, rules_.pin.clear()); o.times > 0)
-            out.push_back(std::move(o));
+        for (const Spot p : layout.points[index(other)])
+            for (const Spot q : along(other, p, f))
+                if (q.x < f.x1 - 1e-7 && q.y < f.y1 - 1e-7 && rules_.pin.angleAt(q))
+                    out.push_back(q);
     }
     return out;
 }
 
-std::vector<RepeatSearch::Offer> RepeatSearch::offersOf(const TilePattern& tile) const {
-    std::vector<Offer> out;
-    for (const Spot p : tile.points)
-        if (Offer o = offer(kTile, Spot{frame_.x.first, frame_.y.first} + p, tile.room);
-            o.times > 0)
-            out.push_back(std::move(o));
-    return out;
-}
-
-bool RepeatSearch::stage(int place, std::vector<Offer>& chosen, int steps,
-                         std::stop_token stop) const {
-    const Field& sheet = sheets_[index(place)];
+bool RepeatSearch::extend(RepeatLayout& layout, int place, int steps, std::stop_token stop) const {
     CoverTask task;
-    task.fields = {sheet};
+    // Sides are there already when corners are completed, and may have patterns of their own.
+    task.fields = {reached(rules_, frame_.field(place), isCorner(place) && frame_.x.tiles > 2,
+                           isCorner(place) && frame_.y.tiles > 2)};
     task.radius = rules_.radius;
     task.gap = rules_.gap;
     task.steps = steps;
-    for (const Offer& o : chosen)
-        for (const Spot p : o.images)
-            if (sheet.contains(p, rules_.radius))
-                task.fixed.push_back(p);
-    const auto& from = additions_[index(place)];
-    for (const Offer& o : from) {
-        Spots here;
-        for (const Spot p : o.images)
-            if (sheet.contains(p, rules_.radius))
-                here.push_back(p);
-        task.orbits.push_back(std::move(here));
-    }
+    const Field near = task.fields.front().grown(rules_.radius);
+    others(layout, place, near, task.fixed);
+    for (const Spot p : layout.points[index(place)])
+        for (const Spot q : along(place, p, near))
+            task.fixed.push_back(q);
+    Spots from = border_[index(place)];
+    for (const Spot p : continued(layout, place))
+        from.push_back(p);
+    for (const Spot p : from)
+        task.orbits.push_back(along(place, p, near));
     const CoverAnswer answer = solve(task, stop);
     if (!answer.found)
         return false;
     for (const int c : answer.choice)
-        chosen.push_back(from[index(c)]);
+        layout.points[index(place)].push_back(from[index(c)]);
     return true;
 }
 
-int RepeatSearch::openPlaces(int place, const std::vector<Offer>& chosen) const {
-    const Field& sheet = sheets_[index(place)];
-    Buckets near{sheet.grown(rules_.radius), rules_.radius};
-    for (const Offer& o : chosen)
-        for (const Spot p : o.images)
-            if (sheet.contains(p, rules_.radius))
-                near.add(0, p);
-    const double pitch = rules_.radius / 5;
-    int open = 0;
-    for (double y = sheet.y0; y <= sheet.y1; y += pitch)
-        for (double x = sheet.x0; x <= sheet.x1; x += pitch)
-            open += !near.anyNear({x, y}, rules_.radius, [](int, Spot) { return true; });
-    return open;
+void RepeatSearch::renew(RepeatLayout& layout, int place, int steps, std::stop_token stop) const {
+    if (layout.tile.room < rules_.pin.clear() - 1e-9)
+        return; // seams too dense: one way to breach is enough
+    CoverTask task;
+    task.fields = {reached(rules_, frame_.field(place), !frame_.periodicX(place),
+                           !frame_.periodicY(place))};
+    task.radius = rules_.radius;
+    task.gap = rules_.gap;
+    task.steps = steps;
+    const Field near = task.fields.front().grown(rules_.radius);
+    others(layout, place, near, task.fixed);
+    Spots from = layout.points[index(place)];
+    const std::size_t own = from.size();
+    task.below = static_cast<int>(own);
+    Spots more = continued(layout, place);
+    more.insert(more.end(), all_[index(place)].begin(), all_[index(place)].end());
+    const auto ownEnd = static_cast<std::ptrdiff_t>(own);
+    for (const Spot p : more)
+        if (std::find(from.begin(), from.begin() + ownEnd, p) == from.begin() + ownEnd)
+            from.push_back(p);
+    for (std::size_t i = 0; i < from.size(); ++i) {
+        task.orbits.push_back(along(place, from[i], near));
+        if (i < own)
+            task.start.push_back(static_cast<int>(i));
+    }
+    const CoverAnswer answer = solve(task, stop);
+    if (!answer.found || !answer.hopeless.empty() || answer.choice.size() >= own)
+        return;
+    layout.points[index(place)].clear();
+    for (const int c : answer.choice)
+        layout.points[index(place)].push_back(from[index(c)]);
 }
 
-std::optional<RepeatSearch::Estimate> RepeatSearch::estimate(const TilePattern& tile,
-                                                             int steps) const {
-    std::vector<Offer> chosen = offersOf(tile);
-    Estimate out;
+void RepeatSearch::sum(RepeatLayout& layout) const {
+    layout.count = 0;
+    for (int place = 0; place < frame_.count(); ++place)
+        layout.count += times(place) * static_cast<int>(layout.points[index(place)].size());
+}
+
+RepeatLayout RepeatSearch::begun(const TilePattern& tile) const {
+    RepeatLayout out;
+    out.tile = tile;
+    for (int place = 0; place < frame_.count(); ++place)
+        out.points.push_back(fromTile(place, tile));
+    return out;
+}
+
+std::optional<int> RepeatSearch::estimate(const TilePattern& tile, int steps, int most) {
+    RepeatLayout out = begun(tile);
+    sum(out);
+    int hoped = out.count;
     for (int place = 0; place < frame_.count(); ++place)
         if (isSide(place))
-            out.open += openPlaces(place, chosen);
-    for (int place = 0; place < frame_.count(); ++place)
-        if (isSide(place) && !stage(place, chosen, steps, {}))
+            hoped += times(place) * (fewest_[index(place)] -
+                                     static_cast<int>(out.points[index(place)].size()));
+    for (int place = 0; place < frame_.count(); ++place) {
+        if (!isSide(place))
+            continue;
+        if (hoped > most || !extend(out, place, steps, {}))
             return {};
-    for (const Offer& o : chosen)
-        out.count += o.times;
-    return out;
+        const int found = static_cast<int>(out.points[index(place)].size());
+        hoped += times(place) * (found - fewest_[index(place)]);
+        int& fewest = fewest_[index(place)];
+        fewest = fewest == 0 ? found : std::min(fewest, found);
+    }
+    sum(out);
+    return out.count <= most ? std::optional{out.count} : std::nullopt;
 }
 
 std::optional<RepeatLayout> RepeatSearch::complete(const TilePattern& tile, int steps,
                                                    std::stop_token stop) const {
-    std::vector<Offer> chosen = offersOf(tile);
+    RepeatLayout out = begun(tile);
     for (const bool sides : {true, false})
         for (int place = 0; place < frame_.count(); ++place)
             if (place != frame_.inside() && isSide(place) == sides &&
-                !stage(place, chosen, steps, stop))
+                !extend(out, place, steps, stop))
                 return {};
-    RepeatLayout out;
-    out.tile = tile;
-    out.added.resize(index(frame_.count()));
-    for (const Offer& o : chosen) {
-        out.count += o.times;
-        if (o.place != kTile)
-            out.added[index(o.place)].push_back(o.at);
+    sum(out);
+    return out;
+}
+
+std::optional<RepeatLayout> RepeatSearch::adapted(const TilePattern& tile, int steps,
+                                                  std::stop_token stop) const {
+    RepeatLayout out = begun(tile);
+    for (const bool sides : {true, false}) {
+        const auto each = [&](auto&& f) {
+            for (int place = 0; place < frame_.count(); ++place)
+                if (place != frame_.inside() && isSide(place) == sides && !f(place))
+                    return false;
+            return true;
+        };
+        // A point of a side counts as often as the side has tiles, one of a corner once.
+        const int worth = sides ? steps : steps / 2;
+        if (!each([&](int place) { return extend(out, place, worth, stop); }))
+            return {};
+        each([&](int place) { return renew(out, place, worth, stop), true; });
     }
+    sum(out);
     return out;
 }
 
 Layout RepeatSearch::laidOut(const RepeatLayout& layout) const {
     Layout out;
     Buckets near{rules_.top(), rules_.spacing};
-    const auto put = [&](int place, Spot at, double room, bool loose) {
-        for (const Spot p : everywhere(place, at, room))
-            if (!near.anyNear(p, rules_.gap - 1e-7, [](int, Spot) { return true; })) {
-                near.add(static_cast<int>(out.pins.size()), p);
-                out.pins.push_back({p, loose});
-            }
+    const auto tiles = [](const AxisKinds& axis, int kind) {
+        const auto& k = axis.kinds[index(kind)];
+        std::vector<double> shifts;
+        for (int i = 0; i < k.times; ++i)
+            shifts.push_back(i * axis.tile);
+        return shifts;
     };
-    for (const Spot p : layout.tile.points)
-        put(kTile, Spot{frame_.x.first, frame_.y.first} + p, layout.tile.room, false);
-    for (int place = 0; place < frame_.count(); ++place)
-        for (const Spot p : layout.added[index(place)])
-            put(place, p, rules_.pin.clear(), true);
+    for (int place = 0; place < frame_.count(); ++place) {
+        const Spots pattern = fromTile(place, layout.tile);
+        for (const Spot p : layout.points[index(place)]) {
+            const bool loose = std::find(pattern.begin(), pattern.end(), p) == pattern.end();
+            for (const double dy : tiles(frame_.y, frame_.yKind(place)))
+                for (const double dx : tiles(frame_.x, frame_.xKind(place))) {
+                    const Spot at = p + Spot{dx, dy};
+                    if (!permitted(at, layout.tile.room) ||
+                        near.anyNear(at, rules_.gap - 1e-7, [](int, Spot) { return true; }))
+                        continue;
+                    near.add(static_cast<int>(out.pins.size()), at);
+                    out.pins.push_back({at, loose});
+                }
+        }
+    }
     return out;
 }
 

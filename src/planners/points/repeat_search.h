@@ -9,83 +9,60 @@
 
 namespace bastewright::points {
 
-/// A layout that repeats: the pattern of the tile, and what is added along each
-/// side and in each corner, once for each kind of place.
+/// A layout that repeats: for each kind of place (see `RepeatFrame`) its points, in the stretch
+/// that stands for the kind.
 struct RepeatLayout {
-    TilePattern tile;
-    /// For each kind of place (see `RepeatFrame`) the points added there, in the
-    /// stretch that stands for the kind; those inside are the tile itself, so
-    /// nothing is added there.
-    std::vector<Spots> added;
-    int count = 0; ///< points on the whole top
+    TilePattern tile;          ///< the points inside
+    std::vector<Spots> points; ///< of each kind of place
+    int count = 0;             ///< points on the whole top
 };
 
 /// Completes patterns of the tile to the edges of the top.
 ///
-/// The top is looked at by kinds of place, each on a sheet of its own: a point
-/// along a side is one decision however long the side is, and what covers the
-/// sheets covers the whole top. First the four sides, then the corners; the
-/// sides do not touch each other, so each is searched by itself.
+/// The top is looked at by kinds of place: a point along a side is one decision however long the
+/// side is. First the four sides, then the corners; the sides do not touch each other, so each is
+/// searched by itself.
 class RepeatSearch {
 public:
     RepeatSearch(const Rules& rules, const RepeatFrame& frame);
 
-    /// What a pattern needs along the sides, as points on the whole top with the
-    /// pattern's own: a quick estimate to choose between patterns. None where a
-    /// side cannot be completed.
-    struct Estimate {
-        int count = 0;
-        /// What the pattern by itself leaves open along the sides, in places of a
-        /// raster: of two patterns with equal counts the one that leaves less is
-        /// nearer to saving a point.
-        int open = 0;
-        auto operator<=>(const Estimate&) const = default;
-    };
-    std::optional<Estimate> estimate(const TilePattern& tile, int steps) const;
-
-    /// The whole layout. `steps` for each side and corner.
+    /// The pattern in every tile, and beside the border what it leaves open. None where a side or
+    /// corner cannot be completed.
     std::optional<RepeatLayout> complete(const TilePattern& tile, int steps,
                                          std::stop_token stop) const;
+
+    /// The same, but a side or a corner whose tiles do with fewer points when they are chosen anew
+    /// has a pattern of its own.
+    std::optional<RepeatLayout> adapted(const TilePattern& tile, int steps,
+                                        std::stop_token stop) const;
+
+    /// Points that `complete` needs but for the corners, to choose between patterns quickly. None
+    /// where that is more than `most`, or seems to become so from what other patterns needed.
+    std::optional<int> estimate(const TilePattern& tile, int steps, int most);
 
     /// The layout on the real top; points that obey no rule where they fall are
     /// left out.
     Layout laidOut(const RepeatLayout& layout) const;
 
 private:
-    static constexpr int kTile = -1; ///< the tile, beside the kinds of place
-
-    /// A point, and everything it is once it repeats as its kind of place does.
-    struct Offer {
-        int place = kTile;
-        Spot at;
-        Spots images;  ///< on all sheets
-        int times = 0; ///< on the real top
-    };
-    /// Along which directions a point repeats.
-    struct Way {
-        bool alongX = true, alongY = true;
-        int kindX = 0, kindY = 0;
-    };
-
-    Way way(int place) const;
-    Spot fromFirstTile(const Way& way, Spot at) const;
-    Spot onTile(const Way& way, Spot base, int kindX, int kindY) const;
-    bool permitted(const Way& way, Spot at, double room) const;
-    std::vector<AxisKinds::Copy> copies(const AxisKinds& axis, int sheetKind, bool along,
-                                        int own) const;
-    Offer offer(int place, Spot at, double room) const;
-    Spots everywhere(int place, Spot at, double room) const;
-    std::vector<Offer> additions(int place) const;
-    std::vector<Offer> offersOf(const TilePattern& tile) const;
+    RepeatLayout begun(const TilePattern& tile) const;
+    int times(int place) const;
     bool isSide(int place) const { return frame_.periodicX(place) != frame_.periodicY(place); }
-    int openPlaces(int place, const std::vector<Offer>& chosen) const;
-    bool stage(int place, std::vector<Offer>& chosen, int steps, std::stop_token stop) const;
+    bool isCorner(int place) const { return !frame_.periodicX(place) && !frame_.periodicY(place); }
+    bool permitted(Spot at, double room) const;
+    Spots fromTile(int place, const TilePattern& tile) const;
+    Spots along(int place, Spot at, const Field& near) const;
+    void others(const RepeatLayout& layout, int place, const Field& near, Spots& out) const;
+    Spots continued(const RepeatLayout& layout, int place) const;
+    bool extend(RepeatLayout& layout, int place, int steps, std::stop_token stop) const;
+    void renew(RepeatLayout& layout, int place, int steps, std::stop_token stop) const;
+    void sum(RepeatLayout& layout) const;
 
     const Rules& rules_;
     RepeatFrame frame_;
-    Spots shifts_;              ///< from the top to the sheet of a place
-    std::vector<Field> sheets_; ///< of the places
-    std::vector<std::vector<Offer>> additions_;
+    std::vector<Spots> all_;    ///< places allowed in the stretch of each kind
+    std::vector<Spots> border_; ///< those of them near the border
+    std::vector<int> fewest_;   ///< points that estimates found to be enough, for each kind
 };
 
 } // namespace bastewright::points

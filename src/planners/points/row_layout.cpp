@@ -72,11 +72,6 @@ std::optional<GridLayout> rowLayout(const Rules& rules, int effort, std::stop_to
     for (const Spot p : rules.places({rules.top().x0, rules.top().y0, rules.top().x0 + rules.radius,
                                       rules.top().y0 + rules.radius}))
         margin = std::min({margin, p.x - rules.top().x0, p.y - rules.top().y0});
-    struct Ranked {
-        Rows rows;
-        RepeatSearch::Estimate estimate;
-    };
-    std::vector<Ranked> ranked;
     const auto tileOf = [](const Rows& r, bool shifted) {
         TilePattern t;
         t.points = shifted ? Spots{{r.halfStep, 0}, {0, r.rowStep}}

@@ -10,127 +10,62 @@
 namespace bastewright::points {
 namespace {
 
-/// Turns and mirrors of the tile about the middle of its blocks.
-enum class Move { stay, mirrorX, mirrorY, halfTurn, turn, turnBack, diagonal, antiDiagonal };
+using enum Move::Turn;
 
-using Group = std::vector<Move>;
-
+/// What a pattern of one tile may be symmetric to: nothing, then turns and mirrors about its middle.
 const std::vector<Group>& groups() {
-    using enum Move;
     static const std::vector<Group> all{
-        {stay},
-        {stay, halfTurn},
-        {stay, mirrorX, mirrorY, halfTurn},
-        {stay, turn, halfTurn, turnBack},
-        {stay, mirrorX},
-        {stay, mirrorY},
-        {stay, diagonal, antiDiagonal, halfTurn},
+        {},
+        {{halfTurn}},
+        {{mirrorX}, {mirrorY}},
+        {{turn}},
+        {{mirrorX}},
+        {{mirrorY}},
+        {{diagonal}, {antiDiagonal}},
     };
     return all;
 }
 
-bool needsSquare(const Group& g) {
-    return std::any_of(g.begin(), g.end(), [](Move m) { return m >= Move::turn; });
+/// Of a pair of blocks, where `across` and `down` lead from the first to the second: each turned
+/// into itself, the second the first turned half round, or each its own mirror image.
+const std::vector<Group>& pairGroups(bool across) {
+    static const std::vector<Group> along{
+        {{halfTurn}}, {{halfTurn, 1, 0}}, {{mirrorX}, {mirrorY}}};
+    static const std::vector<Group> below{
+        {{halfTurn}}, {{halfTurn, 0, 1}}, {{mirrorX}, {mirrorY}}};
+    return across ? along : below;
 }
 
-class Torus {
-public:
-    Torus(const Rules& rules, const BlockFrame& frame, const TileRequest& request)
-        : rules_{rules}
-        , width_{frame.pitchX * request.across}
-        , length_{frame.pitchY * request.down}
-        , middle_{(width_ - frame.pitchX + frame.blockX) / 2,
-                  (length_ - frame.pitchY + frame.blockY) / 2}
-        , corner_{frame.first.x + request.column * frame.pitchX,
-                  frame.first.y + request.row * frame.pitchY} {}
-
-    bool square() const {
-        return std::abs(width_ - length_) < 1e-9 && std::abs(middle_.x - middle_.y) < 1e-9;
-    }
-    Field field() const { return {0, 0, width_, length_}; }
-
-    Spot wrapped(Spot p) const {
-        const auto wrap = [](double v, double period) {
-            v -= std::floor(v / period) * period;
-            return v > period - 1e-7 ? 0.0 : v;
-        };
-        return {wrap(p.x, width_), wrap(p.y, length_)};
-    }
-
-    Spot moved(Spot p, Move m) const {
-        const double u = p.x - middle_.x, v = p.y - middle_.y;
-        switch (m) {
-        case Move::stay:
-            return p;
-        case Move::mirrorX:
-            return wrapped({middle_.x - u, p.y});
-        case Move::mirrorY:
-            return wrapped({p.x, middle_.y - v});
-        case Move::halfTurn:
-            return wrapped({middle_.x - u, middle_.y - v});
-        case Move::turn:
-            return wrapped({middle_.x - v, middle_.y + u});
-        case Move::turnBack:
-            return wrapped({middle_.x + v, middle_.y - u});
-        case Move::diagonal:
-            return wrapped({middle_.x + v, middle_.y + u});
-        case Move::antiDiagonal:
-            return wrapped({middle_.x - v, middle_.y - u});
+/// The moves of a request's tile: about its middle, which lies so many half pitches on from that of
+/// its first block.
+std::vector<Group> groupsOf(const TileRequest& request) {
+    if (request.pair)
+        return pairGroups(request.across == 2);
+    std::vector<Group> out = groups();
+    for (Group& g : out)
+        for (Move& m : g) {
+            const bool turnsX = m.turn != mirrorY, turnsY = m.turn != mirrorX;
+            m.across = turnsX ? request.across - 1 : 0;
+            m.down = turnsY ? request.down - 1 : 0;
+            if (m.turn == Move::Turn::turn) // (u, v) to (-v, u)
+                m.down = 0;
+            if (m.turn == diagonal)
+                m.across = m.down = 0;
         }
-        return p;
-    }
+    return out;
+}
 
-    /// The place and its images under the group, once each.
-    Spots orbit(Spot p, const Group& g) const {
-        Spots out;
-        for (const Move m : g) {
-            const Spot q = moved(p, m);
-            if (std::none_of(out.begin(), out.end(),
-                             [&](Spot o) { return distanceSquared(o, q) < 1e-12; }))
-                out.push_back(q);
-        }
-        return out;
-    }
+bool needsSquare(const Group& g) {
+    return std::any_of(g.begin(), g.end(), [](const Move& m) {
+        return m.turn >= Move::Turn::turn;
+    });
+}
 
-    /// Every copy that reaches the tile.
-    Spots copies(const Spots& places) const {
-        const int nx = static_cast<int>(std::ceil(rules_.radius / width_));
-        const int ny = static_cast<int>(std::ceil(rules_.radius / length_));
-        Spots out;
-        for (const Spot p : places)
-            for (int j = -ny; j <= ny; ++j)
-                for (int i = -nx; i <= nx; ++i)
-                    if (const Spot q{p.x + i * width_, p.y + j * length_};
-                        field().contains(q, rules_.radius))
-                        out.push_back(q);
-        return out;
-    }
-
-    Spots candidates(double raster) const {
-        Spots out;
-        for (double y = 0; y < length_ - 1e-7; y += raster)
-            for (double x = 0; x < width_ - 1e-7; x += raster)
-                if (allowed({x, y}))
-                    out.push_back({x, y});
-        return out;
-    }
-
-    bool allowed(Spot p) const { return rules_.pin.angleAt(corner_ + p).has_value(); }
-
-    double room(Spot p) const { return rules_.pin.mostRoom(corner_ + p).room; }
-
-    Spots leastBreach(Spot w) const {
-        Spots out;
-        for (const Spot s : rules_.leastBreach(corner_ + w))
-            out.push_back(wrapped(s - corner_));
-        return out;
-    }
-
-private:
-    const Rules& rules_;
-    double width_, length_;
-    Spot middle_, corner_;
-};
+int order(const Torus& torus, const Group& g) {
+    // A place on no mirror line and no centre of turning has as many images as the group has moves.
+    const Field f = torus.field();
+    return static_cast<int>(torus.orbit({f.width() * 0.1234, f.length() * 0.2345}, g).size());
+}
 
 class Collector {
 public:
@@ -150,6 +85,7 @@ public:
         all_.push_back(std::move(p));
     }
     std::size_t size() const { return all_.size(); }
+    const TilePattern& front() const { return all_.front(); }
     std::size_t fewest() const { return all_.empty() ? 0 : all_.front().points.size(); }
     std::vector<TilePattern> best(int most) {
         std::stable_sort(all_.begin(), all_.end(), [](const TilePattern& a, const TilePattern& b) {
@@ -180,83 +116,136 @@ std::size_t distances(const TilePattern& pattern) {
     return xs.size() + ys.size();
 }
 
-std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& frame,
-                                      const TileRequest& request, std::stop_token stop) {
-    const Torus torus{rules, frame, request};
-    Spots places = torus.candidates(rules.step);
-    // Where seams leave little room, the raster is made finer.
-    const double all = torus.field().area() / squared(rules.step);
-    if (static_cast<double>(places.size()) < 0.3 * all && rules.step > rules.fine * 1.5)
-        places = torus.candidates(rules.step / 2);
-    Collector found;
-    for (int number = 0; number < static_cast<int>(groups().size()); ++number) {
-        const Group& group = groups()[static_cast<std::size_t>(number)];
-        if ((needsSquare(group) && !torus.square()) || (request.quick && group.size() > 1))
-            continue;
+namespace {
+
+/// Searches one tile for patterns, group by group.
+class TileSearch {
+public:
+    TileSearch(const Rules& rules, const TileRequest& request, const Torus& torus)
+        : rules_{rules}
+        , request_{request}
+        , torus_{torus}
+        , places_{torus.candidates(rules.step)} {
+        // Where seams leave little room, the raster is made finer.
+        const double all = torus.field().area() / squared(rules.step);
+        if (static_cast<double>(places_.size()) < 0.4 * all && rules.step > rules.fine * 1.5)
+            places_ = torus.candidates(rules.step / 2);
+    }
+
+    /// Patterns that a group leaves as they are; false where none was found.
+    bool look(const Group& group, std::stop_token stop) {
+        CoverTask task = begun(group);
+        if (found_.fewest() > 0)
+            task.below = static_cast<int>(found_.fewest()) + 1;
+        if (group.empty()) // a breach is looked for once, without symmetry
+            task.relaxed = [&](Spot w) {
+                std::vector<Spots> out;
+                for (const Spot s : torus_.leastBreach(w)) {
+                    own_.push_back({s});
+                    out.push_back(torus_.copies({s}));
+                }
+                return out;
+            };
+        // How few first, then how many different ones: they give the borders a choice.
+        const CoverAnswer fewest = solve(task, stop);
+        if (!fewest.found)
+            return false;
+        task.relaxed = {};
+        for (std::size_t c = task.orbits.size(); c < fewest.orbits.size(); ++c) {
+            task.orbits.push_back(fewest.orbits[c]);
+            task.costs.push_back(task.relaxedCost);
+        }
+        task.start = fewest.choice;
+        task.below = fewest.cost + 1;
+        task.steps = request_.quick ? 1 : request_.steps / 3;
+        collect(std::move(task), group, 400, stop);
+        return true;
+    }
+
+    /// Patterns without symmetry, from the plainest that was found.
+    void loosen(int steps, std::stop_token stop) {
+        if (found_.size() == 0 || found_.front().room < rules_.pin.clear())
+            return;
+        CoverTask task = begun({});
+        for (const Spot p : found_.front().points)
+            for (std::size_t c = 0; c < own_.size(); ++c)
+                if (distanceSquared(own_[c].front(), p) < 1e-12)
+                    task.start.push_back(static_cast<int>(c));
+        task.below = static_cast<int>(found_.fewest()) + 1;
+        task.steps = steps;
+        collect(std::move(task), {}, found_.size() + 120, stop);
+    }
+
+    std::vector<TilePattern> best(int most) { return found_.best(most); }
+
+private:
+    CoverTask begun(const Group& group) {
         CoverTask task;
-        task.fields = {torus.field()};
-        task.radius = rules.radius;
-        task.gap = rules.gap;
-        // Without symmetry there are many equal patterns; a few dozen give the borders a choice.
-        const bool plain = group.size() == 1 && !request.quick;
-        const std::size_t wanted = plain ? 60 : 400;
-        task.steps = plain ? 16 * request.steps : request.steps;
-        task.below = found.fewest() == 0 ? task.below : static_cast<int>(found.fewest()) + 1;
-        std::vector<Spots> own;
+        task.fields = {torus_.field()};
+        task.radius = rules_.radius;
+        task.gap = rules_.gap;
+        task.steps = request_.steps;
+        own_.clear();
         std::set<std::pair<long, long>> seen;
         const auto key = [](Spot p) {
             return std::pair{std::lround(p.x * 1e5), std::lround(p.y * 1e5)};
         };
-        for (const Spot p : places) {
+        for (const Spot p : places_) {
             if (seen.contains(key(p)))
                 continue;
-            const Spots orbit = torus.orbit(p, group);
+            const Spots orbit = torus_.orbit(p, group);
             for (const Spot q : orbit)
                 seen.insert(key(q));
-            if (std::all_of(orbit.begin(), orbit.end(), [&](Spot q) { return torus.allowed(q); })) {
-                own.push_back(orbit);
-                task.orbits.push_back(torus.copies(orbit));
+            if (std::all_of(orbit.begin(), orbit.end(),
+                            [&](Spot q) { return torus_.allowed(q); })) {
+                own_.push_back(orbit);
+                task.orbits.push_back(torus_.copies(orbit));
                 task.costs.push_back(static_cast<int>(orbit.size()));
             }
         }
-        if (group.size() == 1) // a breach is looked for once, without symmetry
-            task.relaxed = [&](Spot w) {
-                std::vector<Spots> out;
-                for (const Spot s : torus.leastBreach(w)) {
-                    own.push_back({s});
-                    out.push_back(torus.copies({s}));
-                }
-                return out;
-            };
+        return task;
+    }
+
+    void collect(CoverTask task, const Group& group, std::size_t wanted, std::stop_token stop) {
+        const int symmetry = order(torus_, group);
         task.onFound = [&](const std::vector<int>& choice, int) {
-            TilePattern pattern{
-                request.across, request.down, {}, number, static_cast<int>(group.size())};
+            TilePattern pattern{request_.across, request_.down, {}, group, symmetry};
             for (const int c : choice)
-                for (const Spot p : own[static_cast<std::size_t>(c)])
+                for (const Spot p : own_[static_cast<std::size_t>(c)])
                     pattern.points.push_back(p);
-            pattern.room = rules.pin.clear();
+            pattern.room = rules_.pin.clear();
             for (const Spot p : pattern.points)
-                if (!torus.allowed(p))
-                    pattern.room = std::min(pattern.room, torus.room(p));
-            found.add(std::move(pattern));
-            return found.size() < wanted;
+                if (!torus_.allowed(p))
+                    pattern.room = std::min(pattern.room, torus_.room(p));
+            found_.add(std::move(pattern));
+            return found_.size() < wanted;
         };
-        if (plain) { // how few first, then how many different ones
-            CoverTask fewest = task;
-            fewest.onFound = {};
-            fewest.steps = 4 * request.steps;
-            const CoverAnswer answer = solve(fewest, stop);
-            if (answer.found && answer.breaches == 0) {
-                task.start = answer.choice;
-                task.below = answer.cost + 1;
-            }
-            own.resize(task.orbits.size());
-        }
-        const CoverAnswer answer = solve(task, stop);
-        if (group.size() == 1 && !answer.found)
+        solve(task, stop);
+    }
+
+    const Rules& rules_;
+    const TileRequest& request_;
+    const Torus& torus_;
+    Spots places_;
+    Collector found_;
+    std::vector<Spots> own_; ///< the present candidates on the tile itself
+};
+
+} // namespace
+
+std::vector<TilePattern> tilePatterns(const Rules& rules, const BlockFrame& frame,
+                                      const TileRequest& request, std::stop_token stop) {
+    const Torus torus{rules, frame, request.across, request.down, request.column, request.row};
+    TileSearch search{rules, request, torus};
+    for (const Group& group : groupsOf(request)) {
+        if ((needsSquare(group) && !torus.square()) || (request.quick && !group.empty()))
+            continue;
+        if (!search.look(group, stop) && group.empty())
             return {};
     }
-    return found.best(request.most);
+    if (!request.quick)
+        search.loosen(3 * request.steps, stop);
+    return search.best(request.most);
 }
 
 std::optional<TilePattern> varied(const Rules& rules, const BlockFrame& frame,
@@ -264,8 +253,8 @@ std::optional<TilePattern> varied(const Rules& rules, const BlockFrame& frame,
                                   Dice& dice) {
     if (pattern.points.empty())
         return {};
-    const Torus torus{rules, frame, request};
-    const Group& group = groups()[static_cast<std::size_t>(pattern.group)];
+    const Torus torus{rules, frame, request.across, request.down, request.column, request.row};
+    const Group& group = pattern.group;
     const Spot old = pattern.points[dice.below(pattern.points.size())];
     const auto shift = [&] { return (static_cast<double>(dice.below(9)) - 4) * rules.step / 2; };
     const double dx = shift(), dy = shift();

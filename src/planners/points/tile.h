@@ -1,7 +1,7 @@
 #pragma once
 
 #include "planners/points/repeat_frame.h"
-#include "planners/points/rules.h"
+#include "planners/points/torus.h"
 
 #include <optional>
 #include <stop_token>
@@ -13,7 +13,7 @@ namespace bastewright::points {
 struct TilePattern {
     int across = 1, down = 1;
     Spots points;     ///< from the tile's head-left corner
-    int group = 0;    ///< turns and mirrors it obeys, see tile.cpp
+    Group group;      ///< turns and mirrors it obeys
     int symmetry = 1; ///< their number
     double room = 0;  ///< least distance of a point from a seam, where seams leave
                       ///< less than is asked
@@ -25,6 +25,7 @@ std::size_t distances(const TilePattern& pattern);
 
 struct TileRequest {
     int across = 1, down = 1;
+    bool pair = false;       ///< of two blocks, each or both together symmetric
     bool quick = false;      ///< only the first patterns that come up, without looking
                              ///< for symmetry
     int column = 0, row = 0; ///< the block whose seams stand for all

@@ -35,6 +35,12 @@ void expectRules(const Job& job, const PointsPlan& plan) {
         EXPECT_GE(m.room, job.basting.clear.in() - kRounding);
     }
     EXPECT_GE(static_cast<int>(plan.points.size()), 1);
+    std::size_t told = 0;
+    for (const PointPattern& p : plan.patterns)
+        told += p.points.size() * static_cast<std::size_t>(p.times);
+    if (!plan.patterns.empty()) {
+        EXPECT_EQ(told, plan.points.size());
+    }
     EXPECT_TRUE(std::is_sorted(plan.points.begin(), plan.points.end(), [](auto& a, auto& b) {
         return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};
     }));
@@ -111,32 +117,36 @@ TEST(Points, GenerousSeamsNeedNoBreach) {
 }
 
 TEST(Points, EveryBlockInsideIsAlike) {
-    const Job job = madeTop(Seams::sashing, 90_in, 108_in, 2_in);
-    const PointsPlan plan = planPoints(job);
-    const BlockGrid& g = *job.top.grid;
-    const Length x0 = (90_in - g.width()) / 2, y0 = (108_in - g.length()) / 2;
-    std::set<std::vector<PlacedPoint>> kinds;
-    // Points added beside the border reach one and a fifth of the radius into the outer blocks.
-    for (int row = 1; row + 1 < g.rows; ++row)
-        for (int column = 1; column + 1 < g.columns; ++column) {
-            const Point corner{x0 + column * (g.block + g.sashing),
-                               y0 + row * (g.block + g.sashing)};
-            std::vector<PlacedPoint> own;
-            for (const PlacedPoint& p : plan.points)
-                if (p.at.x >= corner.x && p.at.x < corner.x + g.block + g.sashing &&
-                    p.at.y >= corner.y && p.at.y < corner.y + g.block + g.sashing)
-                    own.push_back({{p.at.x - corner.x, p.at.y - corner.y}, p.angle});
-            std::sort(own.begin(), own.end());
-            kinds.insert(own);
-            for (const PlacedPoint& p : own) {
-                EXPECT_EQ(p.at.x.nm() % (Length::kInch / 8), 0);
-                EXPECT_EQ(p.at.y.nm() % (Length::kInch / 8), 0);
+    for (const Seams seams : {Seams::sashing, Seams::every4, Seams::every3, Seams::triangles4}) {
+        SCOPED_TRACE(name(seams));
+        const Job job = madeTop(seams, 90_in, 108_in, 2_in);
+        const PointsPlan plan = planPoints(job);
+        const BlockGrid& g = *job.top.grid;
+        const Length x0 = (90_in - g.width()) / 2, y0 = (108_in - g.length()) / 2;
+        ASSERT_FALSE(plan.patterns.empty());
+        const PointPattern& inside = plan.patterns.front();
+        // Tiles of one block or two; the first and the last of each direction are at a side.
+        std::set<std::vector<PlacedPoint>> kinds;
+        int tiles = 0;
+        for (Length y = y0 + inside.tile.length; y + 2 * inside.tile.length < 108_in - y0;
+             y += inside.tile.length)
+            for (Length x = x0 + inside.tile.width; x + 2 * inside.tile.width < 90_in - x0;
+                 x += inside.tile.width, ++tiles) {
+                std::vector<PlacedPoint> own;
+                for (const PlacedPoint& p : plan.points)
+                    if (p.at.x >= x && p.at.x < x + inside.tile.width && p.at.y >= y &&
+                        p.at.y < y + inside.tile.length)
+                        own.push_back({{p.at.x - x, p.at.y - y}, p.angle});
+                kinds.insert(own);
+                for (const PlacedPoint& p : own) {
+                    EXPECT_EQ(p.at.x.nm() % (Length::kInch / 8), 0);
+                    EXPECT_EQ(p.at.y.nm() % (Length::kInch / 8), 0);
+                }
             }
-        }
-    EXPECT_EQ(kinds.size(), 1u);
-    ASSERT_FALSE(plan.patterns.empty());
-    EXPECT_EQ(plan.patterns.front().points.size(), kinds.begin()->size());
-    EXPECT_EQ(plan.patterns.front().times, g.columns * g.rows);
+        EXPECT_GE(tiles, 6);
+        EXPECT_EQ(kinds.size(), 1u);
+        EXPECT_EQ(*kinds.begin(), inside.points);
+    }
 }
 
 TEST(Points, SeamsTooDenseAreSaidAndBreachedLeast) {

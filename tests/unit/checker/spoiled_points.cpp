@@ -131,6 +131,18 @@ std::vector<Spoiled> spoiledPoints() {
              g.quilt().patterns = {wholeTop(g)};
              g.quilt().patterns.front().tile.width = 46_in;
          }},
+        {"ThePatternsTellOfMorePointsThanThereAre",
+         {"points.patterns"},
+         [](Good& g) {
+             g.quilt().patterns = {wholeTop(g)};
+             g.quilt().patterns.front().times = 2;
+         }},
+        {"APatternLeavesAPointOut",
+         {"points.patterns"},
+         [](Good& g) {
+             g.quilt().patterns = {wholeTop(g)};
+             g.quilt().patterns.front().points.pop_back();
+         }},
         {"TheBoundOfPointsIsNotKershners",
          {"points.bound"},
          [](Good& g) { g.quilt().bounds.points = 94; }},
