@@ -1,3 +1,4 @@
+#include "bench/points/proof_bench.h"
 #include "property/points/made_tops.h"
 #include "property/points/points_oracle.h"
 
@@ -14,6 +15,7 @@
 ///   bench_points            repeatable layouts, with and without a border
 ///   bench_points free       'fewest pins'
 ///   bench_points first      the first complete plan
+///   bench_points proof      blocks proven, beside COIN-OR CBC
 namespace bastewright {
 namespace {
 
@@ -83,5 +85,7 @@ int main(int argc, char** argv) {
     const auto asked = [&](const char* word) {
         return argc > 1 && std::strcmp(argv[1], word) == 0;
     };
+    if (asked("proof"))
+        return proofBench();
     return run({.effort = asked("first") ? 0 : 1, .free = asked("free")});
 }
