@@ -263,7 +263,7 @@ void CoverSearch::complete() {
 
 void CoverSearch::dropSpare() {
     for (const int c : choice())
-        if (!info_[at(c)].kept && info_[at(c)].score <= 0)
+        if (!info_[at(c)].kept && score_[at(c)] <= 0)
             drop(c);
 }
 
