@@ -71,6 +71,15 @@ ApplicationWindow {
         desk: window.room.desk
         atTable: window.room.screen === Workroom.AtTable
     }
+    PrintSheet {
+        id: prints
+
+        writer: window.room.sheets
+    }
+    Connections {
+        target: window.room
+        function onSheetsWanted() { prints.open() }
+    }
     Notice {
         anchors.left: parent.left
         anchors.right: parent.right

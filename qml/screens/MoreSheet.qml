@@ -96,6 +96,16 @@ Sheet {
     }
     TablePress {
         width: parent.width
+        objectName: "moreSheets"
+        glyph: "sheet"
+        text: qsTr("Print")
+        onClicked: {
+            sheet.close()
+            sheet.room.openSheets()
+        }
+    }
+    TablePress {
+        width: parent.width
         glyph: "eye"
         text: qsTr("Reading comfort")
         onClicked: {

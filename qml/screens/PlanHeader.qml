@@ -58,9 +58,9 @@ RowLayout {
         Layout.minimumWidth: implicitWidth
         objectName: "sheets"
         glyph: "sheet"
-        enabled: header.room.plan.planned && !header.room.plan.busy && !header.room.sheets.busy
-        Accessible.name: qsTr("Write the sheets")
-        onClicked: header.room.writeSheets()
+        enabled: header.room.plan.planned && !header.room.plan.busy
+        Accessible.name: qsTr("Sheets: look and print")
+        onClicked: header.room.openSheets()
     }
     Press {
         Layout.minimumWidth: implicitWidth

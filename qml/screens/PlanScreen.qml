@@ -68,12 +68,6 @@ FocusScope {
             room: screen.room
             onComfortWanted: screen.comfortWanted()
         }
-        Notice {
-            Layout.fillWidth: true
-            text: screen.room.sheets.message
-            serious: screen.room.sheets.failed
-            onDismissed: screen.room.sheets.forget()
-        }
         GridLayout {
             Layout.fillWidth: true
             Layout.fillHeight: true

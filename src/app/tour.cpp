@@ -108,6 +108,7 @@ QString Tour::walk(const AtStop& atStop) {
         return QStringLiteral("The planning screen did not open.");
     panes(*panel, atStop);
     overlay("comfort", QStringLiteral("comfort"), atStop);
+    sheets(atStop);
     if (!room.plan()->good())
         return {};
     session(atStop);
@@ -141,6 +142,24 @@ void Tour::panes(QObject& panel, const AtStop& atStop) {
             overlay("takersSheet", QStringLiteral("pane-takers"), atStop);
     }
     panel.setProperty("pane", QString{});
+}
+
+void Tour::sheets(const AtStop& atStop) {
+    auto& room = *room_.workroom;
+    room.openSheets();
+    auto& preview = *room.sheets()->preview();
+    const auto drawn = [&] {
+        QElapsedTimer timer;
+        for (timer.start(); !preview.isDrawn() && timer.elapsed() < kPlanMs;)
+            live(20);
+    };
+    drawn();
+    overlay("printSheet", QStringLiteral("print"), atStop);
+    preview.stepPart(1);
+    preview.setColour(false);
+    drawn();
+    overlay("printSheet", QStringLiteral("print-helper"), atStop);
+    preview.setColour(true);
 }
 
 void Tour::overlay(const char* name, const QString& stopName, const AtStop& atStop) {

@@ -27,6 +27,7 @@ private:
     void panes(QObject& panel, const AtStop& atStop);
     void session(const AtStop& atStop);
     void changes(const AtStop& atStop);
+    void sheets(const AtStop& atStop);
     void overlay(const char* name, const QString& stopName, const AtStop& atStop);
 
     OpenRoom& room_;

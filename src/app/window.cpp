@@ -4,7 +4,6 @@
 #include "app/tour.h"
 #include "app/warnings.h"
 #include "session/checked_plan.h"
-#include "sheets/sheets.h"
 #include "store/data_folder.h"
 #include "view/words.h"
 
@@ -27,16 +26,6 @@ Plan planFor(const Session& session, bool help, std::stop_token stop) {
     WholeOptions options;
     options.help = help;
     return checkedPlan(session, options, stop);
-}
-
-SheetsWriter::Outcome sheetsOf(const Planned& planned, const std::string& folder) {
-    auto written = writeSheets(planned.session, planned.plan, folder);
-    SheetsWriter::Outcome outcome;
-    if (written)
-        outcome.files = std::move(*written);
-    else
-        outcome.problem = written.error();
-    return outcome;
 }
 
 /// Screens without a display report nonsense; 96 dots per inch is what desktops assume.
@@ -77,7 +66,6 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     room.library = std::make_unique<Library>(std::move(opened->library));
     Workroom::Setup setup;
     setup.plan = planFor;
-    setup.writeSheets = sheetsOf;
     setup.clock = [] { return QDateTime::currentMSecsSinceEpoch(); };
     setup.sheetsFolder = options.sheetsFolder;
     setup.comfortFile = options.comfortFile;

@@ -69,6 +69,11 @@ public:
     Q_INVOKABLE void forgetProblem();
 
     bool isOpen() const { return live_.has_value(); }
+    /// The session with the plan in force; null where none is open.
+    PlannedPtr planned() const {
+        return live_ ? std::make_shared<const Planned>(Planned{live_->session(), live_->plan()})
+                     : nullptr;
+    }
     bool ended() const;
     bool paused() const;
     QString title() const;

@@ -21,7 +21,7 @@ Workroom::Workroom(Library* library, Setup setup, QObject* parent)
     , board_{&live_}
     , farBoard_{&live_}
     , step_{&live_, &board_}
-    , sheets_{setup.writeSheets, setup.sheetsFolder}
+    , sheets_{setup.sheetsFolder}
     , lanes_{&plan_, &live_, setup.clock}
     , rehearsal_{&plan_}
     , desk_{&editor_, &plan_, &live_, setup.clock}
@@ -148,9 +148,15 @@ void Workroom::goToTable() {
     show(Screen::AtTable);
 }
 
-void Workroom::writeSheets() {
-    if (plan_.isPlanned() && !plan_.busy())
-        sheets_.write(plan_.planned());
+void Workroom::openSheets() {
+    const bool atTable = screen_ == Screen::AtTable;
+    if (!atTable && (!plan_.isPlanned() || plan_.busy()))
+        return;
+    const PlannedPtr planned = atTable ? live_.planned() : plan_.planned();
+    if (!planned)
+        return;
+    sheets_.take(planned);
+    emit sheetsWanted();
 }
 
 void Workroom::store() {

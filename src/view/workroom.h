@@ -49,7 +49,6 @@ public:
 
     struct Setup {
         PlanFunction plan;
-        SheetsWriter::Write writeSheets;
         LiveController::Clock clock;
         QString sheetsFolder;
         QString comfortFile; ///< empty: nothing is kept
@@ -68,7 +67,8 @@ public:
     Q_INVOKABLE void backToPlan();
     /// Starts a session with the plan shown, or goes on with the one that is running.
     Q_INVOKABLE void goToTable();
-    Q_INVOKABLE void writeSheets();
+    /// Shows the sheets of the plan shown, or at the table of the one in force; `sheetsWanted`.
+    Q_INVOKABLE void openSheets();
     Q_INVOKABLE void forgetNotice();
 
     /// Shows a sentence across whatever screen is open; empty takes it away.
@@ -95,6 +95,7 @@ public:
 signals:
     void screenChanged();
     void noticeChanged();
+    void sheetsWanted();
 
 private:
     void show(Screen screen);

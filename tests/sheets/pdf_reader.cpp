@@ -77,10 +77,11 @@ std::vector<FontLine> fonts(const QString& path) {
     return out;
 }
 
-std::vector<QImage> pictures(const QString& path, int dotsPerInch) {
+std::vector<QImage> pictures(const QString& path, int dotsPerInch, int last) {
     const QTemporaryDir dir;
     run(QStringLiteral("pdftoppm"),
-        {QStringLiteral("-gray"), QStringLiteral("-r"), QString::number(dotsPerInch), path,
+        {QStringLiteral("-gray"), QStringLiteral("-r"), QString::number(dotsPerInch),
+         QStringLiteral("-l"), QString::number(last), path,
          dir.filePath(QStringLiteral("p"))});
     std::vector<QImage> out;
     for (const QString& name : QDir{dir.path()}.entryList(QDir::Files, QDir::Name))

@@ -34,8 +34,8 @@ struct FontLine {
 };
 std::vector<FontLine> fonts(const QString& path);
 
-/// Every page as a grey picture.
-std::vector<QImage> pictures(const QString& path, int dotsPerInch);
+/// Every page up to the last one wanted as a grey picture.
+std::vector<QImage> pictures(const QString& path, int dotsPerInch, int last = 9999);
 
 /// How often glyph 0, the mark for a missing glyph, is shown in the file's own content streams.
 int missingGlyphs(const QByteArray& file);

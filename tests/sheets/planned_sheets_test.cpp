@@ -21,6 +21,11 @@ void expectAll(const Session& session, Paper paper) {
 TEST(PlannedSheets, harbourLights) {
     SKIP_WITHOUT_POPPLER();
     expectAll(demo("harbour-lights"), Paper::a4);
+    // Five passes on front and back of one sheet.
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        const Session session = demo("harbour-lights");
+        expectChecklistsWithin(Written{session, planWhole(session), {.paper = paper}}, 2);
+    }
 }
 
 TEST(PlannedSheets, leftoverBatting) {

@@ -176,6 +176,18 @@ void expectEverybodysTasks(const Written& w) {
     }
 }
 
+void expectChecklistsWithin(const Written& w, int pages) {
+    static const QRegularExpression count{QStringLiteral(R"(page 1 of (\d+))")};
+    bool lead = true;
+    for (const QString& page : pdf::pageTexts(w.path))
+        if (const auto first = count.match(page); first.hasMatch()) {
+            if (!lead) {
+                EXPECT_LE(first.captured(1).toInt(), pages) << page.left(60).toStdString();
+            }
+            lead = false;
+        }
+}
+
 void expectLeadKnowsAll(const Written& w) {
     const auto pages = pagesByOwner(w);
     const QString& text = pages.at(QStringLiteral("Lead"));

@@ -10,6 +10,9 @@ namespace bastewright {
 /// too.
 void expectEverybodysTasks(const Written& w);
 
+/// Every helper's pages are no more than so many: front and back of one sheet.
+void expectChecklistsWithin(const Written& w, int pages);
+
 /// The lead's pages hold all zones, counts of passes, times and people.
 void expectLeadKnowsAll(const Written& w);
 

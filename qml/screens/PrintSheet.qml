@@ -1,0 +1,105 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// The sheets as they will come out: which of them, on what paper, from which printer.
+Popup {
+    id: sheet
+
+    required property SheetsWriter writer
+
+    readonly property SheetPreview preview: writer.preview
+    readonly property bool wide: width > height
+
+    objectName: "printSheet"
+    parent: T.Overlay.overlay
+    width: parent.width
+    height: parent.height
+    modal: true
+    focus: true
+    padding: Theme.gap
+    closePolicy: Popup.CloseOnEscape
+    onOpened: pages.forceActiveFocus()
+
+    background: Rectangle {
+        color: Theme.ground
+    }
+    contentItem: GridLayout {
+        columns: sheet.wide ? 2 : 1
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.gap
+
+        PagesView {
+            id: pages
+
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            preview: sheet.preview
+        }
+        ColumnLayout {
+            Layout.fillHeight: sheet.wide
+            Layout.fillWidth: !sheet.wide
+            Layout.preferredWidth: sheet.wide ? Math.min(sheet.width * 0.46, 92 * Theme.density) : -1
+            Layout.preferredHeight: sheet.wide ? -1 : sheet.height * 0.46
+            spacing: Theme.gap
+
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: Theme.gap
+
+                Words {
+                    Layout.fillWidth: true
+                    text: qsTr("Sheets")
+                    font.pixelSize: Theme.large
+                    font.bold: true
+                }
+                Press {
+                    plain: true
+                    glyph: "cross"
+                    Accessible.name: qsTr("Close")
+                    onClicked: sheet.close()
+                }
+            }
+            Notice {
+                Layout.fillWidth: true
+                text: sheet.writer.message
+                serious: sheet.writer.failed
+                onDismissed: sheet.writer.forget()
+            }
+            Stitches {
+                Layout.fillWidth: true
+                Layout.preferredHeight: Theme.gap
+                visible: sheet.writer.busy && sheet.writer.progress > 0
+                share: sheet.writer.progress
+            }
+            PrintChoices {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                writer: sheet.writer
+            }
+            Press {
+                Layout.fillWidth: true
+                objectName: "print"
+                main: true
+                glyph: "sheet"
+                text: qsTr("Print")
+                enabled: sheet.writer.printer !== "" && sheet.preview.pages > 0 && !sheet.writer.busy
+                onClicked: sheet.writer.print()
+            }
+            Press {
+                Layout.fillWidth: true
+                objectName: "savePdf"
+                glyph: "save"
+                text: qsTr("Save as PDF")
+                enabled: sheet.preview.pages > 0 && !sheet.writer.busy
+                onClicked: sheet.writer.save()
+            }
+        }
+    }
+}

@@ -1,0 +1,110 @@
+#include "qt_application.h"
+#include "session/checked_plan.h"
+#include "view/sheets_writer.h"
+
+#include <QDir>
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+using namespace bastewright;
+
+namespace {
+
+PlannedPtr small() {
+    static const PlannedPtr planned = [] {
+        Planned one;
+        Job job;
+        job.name = "Knots";
+        job.top.width = {Length::inches(40)};
+        job.top.length = {Length::inches(50)};
+        one.session.jobs = {job};
+        one.session.setting.helpers = {{.name = "Ada"}, {.name = "Bo"}};
+        one.plan = checkedPlan(one.session);
+        return std::make_shared<const Planned>(std::move(one));
+    }();
+    return planned;
+}
+
+class Sheets : public testing::Test {
+protected:
+    void SetUp() override { needApplication(); }
+    QTemporaryDir folder;
+};
+
+TEST_F(Sheets, pagesFollowWhatIsChosen) {
+    SheetPreview preview;
+    preview.show(small());
+    ASSERT_TRUE(comes([&] { return preview.pages() > 0; }));
+    const int all = preview.pages();
+    preview.setLead(false);
+    ASSERT_TRUE(comes([&] { return preview.pages() < all; }));
+    EXPECT_EQ(preview.partText(), "A Ada");
+    preview.setCards(false);
+    preview.setHelpers(false);
+    ASSERT_TRUE(comes([&] { return preview.pages() == 0; }));
+    EXPECT_EQ(preview.pageText(), "No sheet is chosen.");
+}
+
+TEST_F(Sheets, aPageIsShownAsWideAsWantedAndGreyOnWish) {
+    SheetPreview preview;
+    preview.setWidth(300);
+    preview.show(small());
+    ASSERT_TRUE(comes([&] { return preview.picture().width() == 300; }));
+    EXPECT_FALSE(preview.picture().allGray());
+    preview.setColour(false);
+    EXPECT_TRUE(comes([&] { return preview.picture().allGray(); }));
+    preview.setLetter(!preview.letter());
+    const qreal tall = preview.tallness();
+    EXPECT_TRUE(comes(
+        [&] { return std::abs(preview.picture().height() - 300 * tall) < 1.5; }));
+}
+
+TEST_F(Sheets, pagesAreTurnedWithinWhatThereIs) {
+    SheetPreview preview;
+    preview.show(small());
+    ASSERT_TRUE(comes([&] { return preview.pages() > 0; }));
+    preview.setPage(-5);
+    EXPECT_EQ(preview.page(), 0);
+    preview.setPage(10'000);
+    EXPECT_EQ(preview.page(), preview.pages() - 1);
+    preview.setPage(0);
+    preview.stepPart(1);
+    EXPECT_EQ(preview.partText(), "A Ada");
+    preview.stepPart(1);
+    EXPECT_EQ(preview.partText(), "B Bo");
+    preview.stepPart(-1);
+    EXPECT_EQ(preview.partText(), "A Ada");
+}
+
+TEST_F(Sheets, filesAreWrittenAndToldInASentence) {
+    SheetsWriter writer{folder.path()};
+    writer.take(small());
+    writer.save();
+    ASSERT_TRUE(comes([&] { return !writer.busy(); }));
+    EXPECT_FALSE(writer.failed()) << writer.message().toStdString();
+    writer.saveForOthers();
+    ASSERT_TRUE(comes([&] { return !writer.busy(); }));
+    EXPECT_FALSE(writer.failed()) << writer.message().toStdString();
+    const QDir knots{folder.filePath("Knots")};
+    EXPECT_EQ(knots.entryList({"*.pdf"}).size(), 2);
+    EXPECT_EQ(knots.entryList({"*.csv"}).size(), 3);
+    EXPECT_EQ(knots.entryList({"*.ics"}).size(), 1);
+    EXPECT_FALSE(knots.entryList({"*.svg"}).isEmpty());
+}
+
+TEST_F(Sheets, whatFailsIsOneSentenceAndTheRestGoesOn) {
+    QFile file{folder.filePath("file")};
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    SheetsWriter writer{folder.filePath("file")};
+    writer.take(small());
+    writer.save();
+    ASSERT_TRUE(comes([&] { return !writer.busy(); }));
+    EXPECT_TRUE(writer.failed());
+    EXPECT_TRUE(writer.message().endsWith("cannot be made.")) << writer.message().toStdString();
+    writer.forget();
+    EXPECT_TRUE(writer.message().isEmpty());
+    writer.print(); // without a printer nothing happens
+    EXPECT_FALSE(writer.busy() && writer.printer().isEmpty());
+}
+
+} // namespace
