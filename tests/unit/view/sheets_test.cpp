@@ -18,7 +18,9 @@ PlannedPtr small() {
         job.top.width = {Length::inches(40)};
         job.top.length = {Length::inches(50)};
         one.session.jobs = {job};
-        one.session.setting.helpers = {{.name = "Ada"}, {.name = "Bo"}};
+        one.session.setting.helpers.resize(2);
+        one.session.setting.helpers[0].name = "Ada";
+        one.session.setting.helpers[1].name = "Bo";
         one.plan = checkedPlan(one.session);
         return std::make_shared<const Planned>(std::move(one));
     }();
