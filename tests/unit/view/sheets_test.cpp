@@ -50,6 +50,7 @@ TEST_F(Sheets, pagesFollowWhatIsChosen) {
 TEST_F(Sheets, aPageIsShownAsWideAsWantedAndGreyOnWish) {
     SheetPreview preview;
     preview.setWidth(300);
+    preview.setLead(false); // a checklist has tinted zones
     preview.show(small());
     ASSERT_TRUE(comes([&] { return preview.picture().width() == 300; }));
     EXPECT_FALSE(preview.picture().allGray());
