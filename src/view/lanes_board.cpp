@@ -123,6 +123,8 @@ QString LanesBoard::what() const {
         return {};
     QStringList out;
     const auto& quilt = shown_->plan.quilts[std::size_t(t->job)];
+    if (shown_->plan.quilts.size() > 1)
+        out << QStringLiteral("%1.").arg(words::fromCore(quilt.name));
     out << tr("Pass %1 of %2.").arg(t->pass).arg(quilt.passes.size());
     if (!t->places.empty())
         out << tr("From the %1 edge.").arg(words::side(t->places.front().side));
@@ -188,6 +190,15 @@ void LanesBoard::step(int along, int down) {
     }
     if (best)
         setChosen(words::fromCore(best->task->id));
+}
+
+bool LanesBoard::chooseZone(int quilt, const QString& zone) {
+    for (const auto& b : blocks_)
+        if (!b.done && b.task->job == quilt && words::fromCore(b.task->zone) == zone) {
+            setChosen(words::fromCore(b.task->id));
+            return true;
+        }
+    return false;
 }
 
 std::pair<qreal, qreal> LanesBoard::hours(int lane) const {

@@ -49,6 +49,9 @@ public:
     /// The next piece of work of the same lane, or of the lane below or above; for keys.
     Q_INVOKABLE void step(int along, int down);
 
+    /// Looks at the first work of a zone that is left; false where there is none.
+    Q_INVOKABLE bool chooseZone(int quilt, const QString& zone);
+
     // For the picture.
     const std::vector<Block>& blocks() const { return blocks_; }
     const QStringList& names() const { return names_; }

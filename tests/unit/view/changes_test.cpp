@@ -1,0 +1,239 @@
+#include "job/job_json.h"
+#include "planners/crew/crew.h"
+#include "session/checked_plan.h"
+#include "sheets/exchange/csv.h"
+#include "unit/view/qt_application.h"
+#include "view/change_desk.h"
+#include "view/lanes_item.h"
+#include "view/rehearsal.h"
+#include "view/words.h"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+#include <QImage>
+#include <QPainter>
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <optional>
+#include <sstream>
+
+using namespace bastewright;
+
+namespace {
+
+const Planned& harbourLights() {
+    static const Planned planned = [] {
+        auto read = readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/harbour-lights.json");
+        auto plan = checkedPlan(*read.session);
+        return Planned{*read.session, std::move(plan)};
+    }();
+    return planned;
+}
+
+struct Workshop : testing::Test {
+    QTemporaryDir folder;
+    std::int64_t now = 1'800'000'000'000;
+    std::optional<Library> library;
+    JobEditor editor;
+    PlanPresenter plan;
+    std::optional<LiveController> live;
+    std::optional<ChangeDesk> desk;
+    std::optional<LanesBoard> lanes;
+
+    Workshop() {
+        needApplication();
+        auto opened = Library::open(folder.filePath("library.sqlite").toStdString(), {});
+        library.emplace(std::move(opened.value().library));
+        const auto clock = [this] { return now; };
+        live.emplace(&*library, clock);
+        desk.emplace(&editor, &plan, &*live, clock);
+        lanes.emplace(&plan, &*live, clock);
+        editor.open(harbourLights().session);
+        plan.show(std::make_shared<Planned>(harbourLights()));
+    }
+    void startSession() {
+        const auto job = library->addJob("Harbour Lights", "{}").value();
+        ASSERT_TRUE(live->start(job, harbourLights())) << live->problem().toStdString();
+        desk->setAtTable(true);
+        lanes->setAtTable(true);
+    }
+    void answered() {
+        QElapsedTimer timer;
+        timer.start();
+        while (desk->busy() && timer.elapsed() < 60'000)
+            QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+        ASSERT_FALSE(desk->busy());
+    }
+    std::string firstZone() const { return harbourLights().plan.quilts[0].zones.front().id; }
+    std::vector<std::string> handsOn(const Plan& p, const std::string& zone) const {
+        std::vector<std::string> out;
+        for (const auto& t : p.tasks)
+            if (t.zone == zone)
+                out.insert(out.end(), t.people.begin(), t.people.end());
+        return out;
+    }
+};
+
+TEST_F(Workshop, LanesHoldWhatTheListsOnPaperHold) {
+    // person,start,end,… of everybody's list against the blocks of their lane.
+    std::multiset<std::string> listed, drawn;
+    std::istringstream lines{tasksCsv(harbourLights().session, harbourLights().plan)};
+    std::string line;
+    std::getline(lines, line); // the heading
+    while (std::getline(lines, line))
+        listed.insert(line.substr(0, line.find(',', line.find(',') + 1)));
+    for (const auto& block : lanes->blocks())
+        drawn.insert(words::toCore(lanes->names()[block.lane]) + "," +
+                     words::toCore(lanes->clockAt(qreal(block.task->start.count()))));
+    EXPECT_FALSE(listed.empty());
+    EXPECT_EQ(drawn, listed);
+}
+
+TEST_F(Workshop, ABlockIsFoundWhereItIsDrawn) {
+    LanesItem item;
+    item.setSize({900, 500});
+    item.setProperty("minute", 40.0);
+    const QColor open{0xfb, 0xee, 0xb0};
+    item.setProperty("open", open);
+    item.setBoard(&*lanes);
+    int found = 0;
+    for (const auto& block : lanes->blocks()) {
+        const auto id = words::fromCore(block.task->id);
+        const auto middle = item.placeOf(id).center();
+        if (middle.x() < 100 || middle.x() > 900)
+            continue;
+        EXPECT_EQ(item.taskAt(middle.x(), middle.y()), id);
+        ++found;
+    }
+    EXPECT_GT(found, 10);
+    EXPECT_EQ(item.taskAt(5, 5), "") << "names and times are no work";
+    QImage image{900, 500, QImage::Format_ARGB32_Premultiplied};
+    image.fill(Qt::white);
+    QPainter painter{&image};
+    item.paint(&painter);
+    for (const auto& block : lanes->blocks()) {
+        const auto r = item.placeOf(words::fromCore(block.task->id));
+        if (block.task->kind != TaskKind::placeOpen || r.left() < 100 || r.right() > 900)
+            continue;
+        int filled = 0;
+        for (int x = int(r.left()) + 2; x < int(r.right()) - 2; ++x)
+            filled += image.pixelColor(x, int(r.top()) + 6) == open;
+        EXPECT_GT(filled, 0) << block.task->id;
+    }
+}
+
+TEST_F(Workshop, TappedWorkSaysWhatWhereAndWhy) {
+    while (lanes->zone().isEmpty())
+        lanes->step(1, 0);
+    EXPECT_TRUE(lanes->title().contains(lanes->zone()));
+    EXPECT_TRUE(lanes->what().contains("edge")) << lanes->what().toStdString();
+    EXPECT_TRUE(lanes->what().contains("Waits until")) << lanes->what().toStdString();
+    EXPECT_EQ(lanes->takers()->count(), 4);
+}
+
+TEST_F(Workshop, AZoneIsHandedOverBeforeTheSessionAndCanBeUndone) {
+    const auto zone = firstZone();
+    const auto old = handsOn(harbourLights().plan, zone);
+    const std::string to = std::count(old.begin(), old.end(), "Bo") == 0 ? "Bo" : "Ada";
+    desk->handOver(0, words::fromCore(zone), words::fromCore(to));
+    answered();
+    ASSERT_EQ(desk->refused(), "");
+    EXPECT_NE(desk->finishText(), "");
+    EXPECT_NE(desk->meaning(), "");
+    desk->accept();
+    EXPECT_FALSE(desk->isOpen());
+    EXPECT_EQ(editor.job().handed, (std::vector<HandedZone>{{zone, to}}));
+    const auto again = planCrew(editor.session(), harbourLights().plan.quilts);
+    for (const auto& t : again.tasks)
+        EXPECT_TRUE(t.zone != zone || t.people == std::vector<std::string>{to});
+    editor.undo();
+    EXPECT_TRUE(editor.job().handed.empty());
+}
+
+TEST_F(Workshop, WhatCannotBeIsRefusedAndChangesNothing) {
+    auto planned = harbourLights();
+    for (auto& h : planned.session.setting.helpers)
+        h.closes = h.name != "Dot";
+    editor.open(planned.session);
+    plan.show(std::make_shared<Planned>(planned));
+    desk->handOver(0, words::fromCore(firstZone()), "Dot");
+    answered();
+    EXPECT_EQ(desk->refused().toStdString(),
+              "Dot does not close pins, and zone " + firstZone() + " has to be closed.");
+    desk->accept();
+    EXPECT_TRUE(editor.job().handed.empty());
+    desk->keep();
+    EXPECT_FALSE(desk->isOpen());
+}
+
+TEST_F(Workshop, SomebodyLeavesAndOneUndoTakesTheNewPlanBack) {
+    startSession();
+    desk->goes("Dot");
+    EXPECT_TRUE(desk->busy());
+    answered();
+    ASSERT_EQ(desk->refused(), "");
+    EXPECT_TRUE(desk->happened());
+    EXPECT_EQ(desk->people()->count(), 4);
+    EXPECT_TRUE(live->live()->state().present.contains("Dot")) << "nothing has happened yet";
+    QElapsedTimer stall;
+    stall.start();
+    desk->accept();
+    RecordProperty("milliseconds_on_the_screens_thread", int(stall.elapsed()));
+    std::cout << "accepting took " << stall.elapsed() << " ms on the screen's thread\n";
+    EXPECT_FALSE(live->live()->state().present.contains("Dot"));
+    for (const auto& t : live->live()->plan().tasks)
+        EXPECT_EQ(std::count(t.people.begin(), t.people.end(), "Dot"), 0) << t.id;
+    live->undo();
+    EXPECT_EQ(live->live()->plan().tasks, harbourLights().plan.tasks);
+    EXPECT_FALSE(live->live()->state().present.contains("Dot"));
+}
+
+TEST_F(Workshop, KeepingTheOldPlanReportsOnlyWhatHappened) {
+    startSession();
+    desk->irons(1);
+    answered();
+    desk->keep();
+    EXPECT_EQ(live->live()->session().setting.room.irons,
+              harbourLights().session.setting.room.irons + 1);
+    EXPECT_EQ(live->live()->plan().tasks, harbourLights().plan.tasks);
+    desk->goes("Bo");
+    answered();
+    desk->cancel();
+    EXPECT_TRUE(live->live()->state().present.contains("Bo")) << "closed: nothing has happened";
+}
+
+TEST_F(Workshop, TheNewestQuestionWins) {
+    startSession();
+    desk->goes("Dot");
+    desk->goes("Bo");
+    answered();
+    EXPECT_EQ(desk->title(), "Bo leaves");
+    EXPECT_EQ(desk->people()->rows()[1][4], "nothing");
+}
+
+TEST_F(Workshop, ARehearsalGoesFromStartToEnd) {
+    Rehearsal rehearsal{&plan};
+    plan.show(std::make_shared<Planned>(harbourLights()));
+    EXPECT_EQ(rehearsal.passes().size(), qsizetype(harbourLights().plan.quilts[0].passes.size()));
+    EXPECT_TRUE(rehearsal.caption().contains("lay the backing"))
+        << rehearsal.caption().toStdString();
+    QSet<QString> captions;
+    for (int k = 0; rehearsal.moment() < rehearsal.span() && k < 1000; ++k) {
+        captions << rehearsal.caption();
+        rehearsal.step(1);
+    }
+    EXPECT_GT(captions.size(), 20);
+    EXPECT_EQ(rehearsal.caption(), "Everything is basted.");
+    rehearsal.setPlaying(true);
+    EXPECT_EQ(rehearsal.moment(), 0) << "from the start again";
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < 400)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    EXPECT_GT(rehearsal.moment(), 0);
+    rehearsal.setPlaying(false);
+}
+
+} // namespace
