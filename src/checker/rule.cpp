@@ -66,11 +66,13 @@ std::span<const Rule> rules() {
 
         Rule{"crew.list", crewList},
         Rule{"crew.tasks", crewTasks, unlessStopped},
+        Rule{"crew.shares", crewShares},
         Rule{"crew.people", crewPeople},
         Rule{"crew.teams", crewTeams, unlessStopped},
         Rule{"crew.skills", crewSkills, unlessStopped},
         Rule{"crew.handed", crewHanded, unlessStopped},
         Rule{"crew.hours", crewHours, unlessStopped},
+        Rule{"crew.breaks", crewBreaks, unlessStopped},
         Rule{"crew.twice", crewTwice},
         Rule{"crew.irons", crewIrons, unlessStopped},
         Rule{"crew.places", crewPlaces, unlessStopped},

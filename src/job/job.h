@@ -152,11 +152,18 @@ struct Room {
     auto operator<=>(const Room&) const = default;
 };
 
+/// A rest somebody has told of: nothing is planned for them between the two times.
+struct Break {
+    ClockTime from{}, until{};
+    auto operator<=>(const Break&) const = default;
+};
+
 struct Helper {
     std::string name;
     Length reach = Length::inches(27);
     double pace = 1.0; ///< 2 is twice as fast as the trade's figures
     std::optional<ClockTime> from, until;
+    std::vector<Break> breaks; ///< in any order; times of the day the session begins on
     bool irons = true, lifts = true, closes = true;
     bool seated = false;
     auto operator<=>(const Helper&) const = default;

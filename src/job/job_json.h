@@ -16,6 +16,7 @@ inline constexpr Length kSmallestTop = Length::inches(6);
 inline constexpr Length kLargestTop = Length::inches(240);
 inline constexpr int kTables = 12;
 inline constexpr int kHelpers = 40;
+inline constexpr int kBreaks = 8; ///< of one helper
 inline constexpr int kQuilts = 20;
 inline constexpr int kPieces = 40;
 inline constexpr int kFabrics = 12;

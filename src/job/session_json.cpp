@@ -50,6 +50,12 @@ void checkHelper(FieldReader& f, const Helper& helper, ClockTime start,
                             format(start) + "; " + helper.name + " is never there.");
 }
 
+void checkBreak(FieldReader& f, const Break& rest) {
+    if (f.sound() && f.has("from") && f.has("until") && rest.until <= rest.from)
+        f.stop("until", "is " + format(rest.until) + " while from is " + format(rest.from) +
+                            "; a later time of the same day is accepted.");
+}
+
 template <class Fields, class S>
 void settingFields(Fields& f, S& setting) {
     f.object("room", [&](Fields& r) { roomFields(r, setting.room); });
@@ -62,6 +68,13 @@ void settingFields(Fields& f, S& setting) {
         h.number("pace", helper.pace, {0.1, 5});
         h.clock("from", helper.from);
         h.clock("until", helper.until);
+        h.list("breaks", helper.breaks, limits::kBreaks, [](Fields& b, auto& rest) {
+            b.require({"from", "until"});
+            b.clock("from", rest.from);
+            b.clock("until", rest.until);
+            if constexpr (Fields::kReads)
+                checkBreak(b, rest);
+        });
         h.flag("irons", helper.irons);
         h.flag("lifts", helper.lifts);
         h.flag("closes", helper.closes);

@@ -36,6 +36,11 @@ void taskFields(Fields& f, T& task) {
     f.count("job", task.job, kCount);
     f.count("pass", task.pass, kCount);
     f.text("zone", task.zone);
+    f.object("share", task.share, [](Fields& s, auto& share) {
+        s.require({"side", "points"});
+        s.word("side", share.side, kSideWords);
+        s.count("points", share.points, kCount);
+    });
     f.texts("people", task.people, kList);
     f.list("places", task.places, kList, [](Fields& p, auto& place) {
         p.require({"side", "from", "to"});

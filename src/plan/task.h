@@ -39,12 +39,21 @@ struct StandingPlace {
     auto operator<=>(const StandingPlace&) const = default;
 };
 
+/// The part of a zone's points that a task is for, where two people share the zone: so many of
+/// them, from one side of it on (`pointsOf` has the order).
+struct Share {
+    Side side = Side::left;
+    int points = 0;
+    auto operator<=>(const Share&) const = default;
+};
+
 struct Task {
     std::string id; ///< unique in the plan
     TaskKind kind = TaskKind::placeOpen;
     int job = 0; ///< index of the quilt
     int pass = 1;
     std::string zone; ///< empty for tasks of a whole pass
+    std::optional<Share> share{}; ///< nothing where the task is for the whole zone
     std::vector<std::string> people;
     std::vector<StandingPlace>
         places;                     ///< one for each of `people`, or none (team tasks move about)

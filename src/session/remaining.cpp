@@ -51,6 +51,16 @@ void keepInHand(std::size_t activity, const ReplanOptions& options, const std::v
     r.inHand.insert(activity);
 }
 
+// Breaks are told from the session's start; what is left is planned from now.
+void countFromNow(std::vector<crew::Booking>& booked, Seconds now) {
+    const auto passed = static_cast<int>(now.count());
+    for (auto& b : booked) {
+        b.start = std::max(0, b.start - passed);
+        b.end -= passed;
+    }
+    std::erase_if(booked, [](const crew::Booking& b) { return b.end <= b.start; });
+}
+
 bool inEachOthersWay(const Task& a, const Task& b) {
     return a.job == b.job && !a.places.empty() && !b.places.empty() &&
            a.places.front().side == b.places.front().side &&
@@ -126,6 +136,7 @@ Remaining remainingOf(const Session& session, const Plan& plan, const LiveState&
     r.model = crew::modelOf(session, helpers, plan.quilts, r.drafts);
     for (std::size_t k = 0; k < hands.size(); ++k)
         r.model.problem.people[k] = hands[k].hours;
+    countFromNow(r.model.problem.booked, options.now);
     for (const Task* t : tasksInHand(plan, state, session.setting.room.irons))
         keepInHand(static_cast<std::size_t>(std::ranges::find(r.tasks, t) - r.tasks.begin()),
                    options, hands, r);

@@ -1,3 +1,4 @@
+#include "plan/share.h"
 #include "session/private/plan_index.h"
 #include "session/private/remaining.h"
 #include "session/private/words.h"
@@ -82,10 +83,9 @@ private:
         if (zone == zones.end())
             return leaveToNobody(t, d, "its zone is not in the plan");
         d.zone = static_cast<int>(zone - zones.begin());
-        // A shared zone's points are shared out evenly.
-        const auto sharers = index_.zoneTasks(t.job, t.zone, t.kind, index_.fromBack(t)).size();
-        const auto points = (zone->points.size() + sharers - 1) / std::max<std::size_t>(1, sharers);
-        d.effort = crew::zoneWork(t.kind, static_cast<int>(points));
+        d.share = t.share;
+        const Zone part{zone->id, zone->pass, zone->area, pointsOf(*zone, t.share)};
+        d.effort = crew::zoneWork(t.kind, static_cast<int>(part.points.size()));
         d.team = 1;
         d.needs = {.irons = t.kind == TaskKind::press,
                    .closes = t.kind == TaskKind::closePins,
@@ -95,7 +95,7 @@ private:
         const auto& surface = quilt(t).surface;
         const bool anybody = std::ranges::any_of(hands_, [&](const Hand& h) {
             return crew::may(h.helper, d.needs) &&
-                   !sidesFor(workBox(*zone), passOf(t).table, surface.closed, h.helper.reach,
+                   !sidesFor(workBox(part), passOf(t).table, surface.closed, h.helper.reach,
                              !surface.floor)
                         .empty();
         });

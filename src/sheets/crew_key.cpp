@@ -70,7 +70,9 @@ QString shortName(const std::string& name) {
     return isolated(word.toStdString());
 }
 
-QString hoursWords(const Helper& helper) {
+namespace {
+
+QString presenceWords(const Helper& helper) {
     const auto time = [](ClockTime t) { return QString::fromStdString(format(t)); };
     if (helper.from && helper.until)
         return Text::tr("%1 to %2").arg(time(*helper.from), time(*helper.until));
@@ -79,6 +81,17 @@ QString hoursWords(const Helper& helper) {
     if (helper.until)
         return Text::tr("until %1").arg(time(*helper.until));
     return Text::tr("the whole time");
+}
+
+} // namespace
+
+QString hoursWords(const Helper& helper) {
+    QString words = presenceWords(helper);
+    for (const Break& rest : helper.breaks)
+        words = Text::tr("%1, break %2 to %3")
+                    .arg(words, QString::fromStdString(format(rest.from)),
+                         QString::fromStdString(format(rest.until)));
+    return words;
 }
 
 } // namespace bastewright::sheets

@@ -35,7 +35,7 @@ private:
 /// The name's first word, at most 16 characters, ready to stand in a sentence.
 QString shortName(const std::string& name);
 
-/// "13:00 to 15:00", "from 14:00", "the whole time".
+/// "13:00 to 15:00", "from 14:00", "the whole time, break 14:30 to 14:45".
 QString hoursWords(const Helper& helper);
 
 } // namespace bastewright::sheets

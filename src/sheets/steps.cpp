@@ -1,5 +1,6 @@
 #include "sheets/steps.h"
 
+#include "plan/share.h"
 #include "sheets/task_words.h"
 #include "sheets/words.h"
 
@@ -9,7 +10,7 @@ namespace bastewright::sheets {
 namespace {
 
 Step fresh(const Task& t, int points) {
-    Step step{t.kind, t.start, t.end, t.people, {}, t.places, points};
+    Step step{t.kind, t.start, t.end, t.people, {}, t.places, points, t.share};
     if (!t.zone.empty())
         step.zones.push_back(t.zone);
     return step;
@@ -39,7 +40,8 @@ std::vector<Step> stepsOf(const Plan& plan, std::size_t quilt, int pass) {
         const auto last = std::ranges::find_if(steps.rbegin(), steps.rend(), [&](const Step& s) {
             return shares(s.people, t.people) || s.zones.empty();
         });
-        if (!t.zone.empty() && last != steps.rend() && last->kind == t.kind &&
+        const bool part = t.share || (last != steps.rend() && last->share);
+        if (!t.zone.empty() && !part && last != steps.rend() && last->kind == t.kind &&
             last->people == t.people && !last->zones.empty())
             append(*last, t, points);
         else
@@ -50,10 +52,12 @@ std::vector<Step> stepsOf(const Plan& plan, std::size_t quilt, int pass) {
 
 QString stepLine(const Step& step, const QuiltPlan& quilt, int pass, Basting::With with,
                  Unit unit) {
-    if (step.zones.empty()) {
-        Task t;
-        t.kind = step.kind;
-        t.pass = pass;
+    Task t;
+    t.kind = step.kind;
+    t.pass = pass;
+    if (step.zones.size() < 2) {
+        t.zone = step.zones.empty() ? std::string{} : step.zones.front();
+        t.share = step.share;
         return taskLine(t, quilt, with, unit);
     }
     return zonesLine(step.kind, zoneList(step.zones), step.points, with);

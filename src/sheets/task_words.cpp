@@ -1,5 +1,6 @@
 #include "sheets/task_words.h"
 
+#include "plan/share.h"
 #include "sheets/words.h"
 
 #include <algorithm>
@@ -16,8 +17,7 @@ bool isOfZone(TaskKind kind) {
 
 QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
     if (isOfZone(task.kind) && !task.zone.empty()) {
-        return zonesLine(task.kind, QString::fromStdString(task.zone), taskPoints(task, quilt),
-                         with);
+        return zonesLine(task.kind, zoneName(task.zone, task.share), taskPoints(task, quilt), with);
     }
     const Pass* pass = findPass(quilt, task.pass);
     switch (task.kind) {
@@ -42,6 +42,23 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
     default:
         return taskName(task.kind, with);
     }
+}
+
+QString zoneName(const std::string& zone, const std::optional<Share>& share) {
+    const auto id = QString::fromStdString(zone);
+    if (!share)
+        return id;
+    switch (share->side) {
+    case Side::head:
+        return Text::tr("%1, head part").arg(id);
+    case Side::foot:
+        return Text::tr("%1, foot part").arg(id);
+    case Side::left:
+        return Text::tr("%1, left part").arg(id);
+    case Side::right:
+        return Text::tr("%1, right part").arg(id);
+    }
+    return id;
 }
 
 QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with) {
@@ -169,7 +186,7 @@ QString zoneWork(TaskKind kind, Basting::With with) {
 
 int taskPoints(const Task& task, const QuiltPlan& quilt) {
     const Zone* zone = findZone(quilt, task.zone);
-    return zone ? int(zone->points.size()) : 0;
+    return zone ? pointCount(*zone, task.share) : 0;
 }
 
 const Zone* findZone(const QuiltPlan& quilt, const std::string& id) {

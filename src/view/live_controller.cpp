@@ -96,14 +96,17 @@ bool LiveController::report(EventKind kind, Event event) {
     return reason.empty();
 }
 
-std::string LiveController::whoseTurn(int quilt, const std::string& zone) const {
-    if (!live_)
-        return {};
+const Task* LiveController::nextAt(int quilt, const std::string& zone) const {
     for (const auto& task : live_->plan().tasks)
         if (task.job == quilt && task.zone == zone && !task.people.empty() &&
             !live_->state().doneTasks.contains(task.id))
-            return task.people.front();
-    return {};
+            return &task;
+    return nullptr;
+}
+
+std::string LiveController::whoseTurn(int quilt, const std::string& zone) const {
+    const Task* task = live_ ? nextAt(quilt, zone) : nullptr;
+    return task ? task->people.front() : std::string{};
 }
 
 void LiveController::tick(int quilt, const QString& zone) {
@@ -117,7 +120,12 @@ void LiveController::tick(int quilt, const QString& zone) {
     Event event;
     event.job = quilt;
     event.zone = id;
-    event.person = whoseTurn(quilt, id);
+    if (const Task* task = nextAt(quilt, id)) {
+        event.person = task->people.front();
+        // Of a shared zone each tick is one person's part.
+        if (task->share)
+            event.task = task->id;
+    }
     report(*kind, std::move(event));
 }
 
@@ -220,7 +228,7 @@ void LiveController::refresh() {
                     return QString{};
                 const auto& t = tasks[n];
                 return t.zone.empty() ? words::shortTask(t.kind)
-                                      : QStringLiteral("%1 %2").arg(words::fromCore(t.zone),
+                                      : QStringLiteral("%1 %2").arg(words::zone(t),
                                                                     words::zoneTask(t.kind));
             };
             const bool here = state.present.contains(person);

@@ -95,6 +95,8 @@ signals:
 
 private:
     void refresh();
+    /// This zone's next piece of work that somebody has; none where all is done.
+    const bastewright::Task* nextAt(int quilt, const std::string& zone) const;
     void takeBackEvent(const std::string& id);
     void say(const QString& problem);
 

@@ -136,8 +136,11 @@ QString PassPresenter::zoneText() const {
         QStringList who;
         for (const auto& person : task.people)
             who << words::fromCore(person);
+        QString what = words::zoneTask(task.kind);
+        if (task.share)
+            what += QStringLiteral(", ") + words::part(*task.share);
         QString line = QStringLiteral("%1 %2 · %3")
-                           .arg(words::clock(start, task.start), words::zoneTask(task.kind),
+                           .arg(words::clock(start, task.start), what,
                                 who.join(QStringLiteral(", ")));
         if (!task.places.empty())
             line += tr(", at the %1 edge").arg(words::side(task.places.front().side));

@@ -63,6 +63,15 @@ QString side(Side s) {
     return {};
 }
 
+QString part(const Share& share) {
+    return tr("%1 part").arg(side(share.side));
+}
+
+QString zone(const Task& task) {
+    return task.share ? QStringLiteral("%1, %2").arg(fromCore(task.zone), part(*task.share))
+                      : fromCore(task.zone);
+}
+
 QString method(Quilting::Method m) {
     switch (m) {
     case Quilting::Method::inTheDitch:

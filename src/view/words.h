@@ -20,6 +20,10 @@ QString clock(bastewright::ClockTime start, bastewright::Seconds s);
 QString amount(double number);
 
 QString side(bastewright::Side side);
+/// "left part": of a zone that two people share.
+QString part(const bastewright::Share& share);
+/// "C4", or "C4, left part".
+QString zone(const bastewright::Task& task);
 QString method(bastewright::Quilting::Method method);
 QString start(bastewright::Basting::Start start);
 QString points(const bastewright::Job& job, qsizetype count); ///< "612 pins", "80 dots"

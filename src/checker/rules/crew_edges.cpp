@@ -1,5 +1,6 @@
 #include "checker/geometry/standing_reach.h"
 #include "checker/rules/rules.h"
+#include "checker/rules/share_of.h"
 #include "checker/task_traits.h"
 #include "checker/tolerances.h"
 
@@ -64,7 +65,8 @@ void crewReach(const PlanView& v, Report& report) {
         if (zone == nullptr || h == nullptr || quilt.quilt.surface.floor)
             continue;
         const StandingPlace at = t.places.front();
-        const double needed = reachNeeded(pass->table, at.side, at.along, workBox(*zone));
+        const Zone part{zone->id, zone->pass, zone->area, pointsOfTask(*zone, t)};
+        const double needed = reachNeeded(pass->table, at.side, at.along, workBox(part));
         if (needed > (h->reach + kFine).in())
             report.add(label(t) + ": zone " + t.zone + " needs a reach of " +
                        figure(Length::nearestInches(needed), v.plan.unit) + " from there; " +

@@ -116,6 +116,22 @@ void crewHours(const PlanView& v, Report& report) {
         }
 }
 
+void crewBreaks(const PlanView& v, Report& report) {
+    const auto begin = v.session.setting.start.sinceMidnight;
+    for (const Task& t : v.plan.tasks)
+        for (const std::string& who : t.people) {
+            const Helper* h = v.helper(who);
+            if (h == nullptr)
+                continue;
+            for (const Break& rest : h->breaks)
+                if (t.start < rest.until.sinceMidnight - begin &&
+                    t.end > rest.from.sinceMidnight - begin)
+                    report.add(label(t) + " runs from " + clock(t.start) + " to " + clock(t.end) +
+                               ", into the break of " + who + " at " +
+                               clock(rest.from.sinceMidnight - begin) + ".");
+        }
+}
+
 void crewTwice(const PlanView& v, Report& report) {
     std::map<std::string, std::vector<const Task*>> byPerson;
     for (const Task& t : v.plan.tasks)

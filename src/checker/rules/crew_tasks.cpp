@@ -119,7 +119,7 @@ void crewTasks(const QuiltView& v, Report& report) {
         expect.ofPass(p, cool, pins ? 0 : points, pins ? 0 : twice ? 2 : 1);
     }
     for (const Zone& z : v.quilt.zones) {
-        // Several people may share a zone, each with a task of their own.
+        // Two people may share a zone, each with a task of their own: see crewShares.
         const int some = z.points.empty() ? 0 : 1;
         for (const TaskKind kind : {placeOpen, closePins})
             expect.ofZone(z, kind, pins ? some : 0, pins && some ? kAny : 0);

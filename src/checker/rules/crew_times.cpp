@@ -80,8 +80,14 @@ void crewTimes(const PlanView& v, Report& report) {
         for (const Task* t : quilt.tasks()) {
             // What goes with a zone besides its points is done at everybody's own pace.
             const double settling = isOfZone(t->kind) ? 15 : 0;
-            given[{t->kind, t->pass, t->zone}] +=
+            const double work =
                 (double(Seconds{t->end - t->start}.count()) - settling + 1) * pace(v, *t);
+            given[{t->kind, t->pass, t->zone}] += work;
+            const double share = t->share ? secondsAPoint(t->kind) * t->share->points : 0;
+            if (work < share - 1e-6)
+                report.add("Task '" + t->id + "' is given " + figure(work) +
+                           " s of work at pace 1; its " + std::to_string(t->share->points) +
+                           " points take " + figure(share) + " s.");
         }
         for (const auto& [key, work] : given) {
             const auto& [kind, number, id] = key;

@@ -73,6 +73,7 @@ void crewPeople(const PlanView&, Report&);
 void crewTeams(const PlanView&, Report&);
 void crewSkills(const PlanView&, Report&);
 void crewHours(const PlanView&, Report&);
+void crewBreaks(const PlanView&, Report&);
 void crewTwice(const PlanView&, Report&);
 void crewIrons(const PlanView&, Report&);
 // crew_handed.cpp
@@ -86,6 +87,8 @@ void crewSurfaces(const PlanView&, Report&);
 void crewList(const PlanView&, Report&);
 void crewTasks(const QuiltView&, Report&);
 void crewAfter(const PlanView&, Report&);
+// crew_shares.cpp
+void crewShares(const QuiltView&, Report&);
 // crew_order.cpp
 void crewOrder(const QuiltView&, Report&);
 void crewSmoothed(const QuiltView&, Report&);

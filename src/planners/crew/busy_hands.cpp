@@ -54,7 +54,10 @@ bool BusyHands::startOne(int i, int now, bool overtime, Schedule& out) {
     const Activity& a = problem_.at(i);
     const Mode* best = nullptr;
     Standing::Room where;
+    const bool others = a.apart >= 0 && !out.crew[ix(a.apart)].empty();
     for (const Mode& m : a.modes) {
+        if (others && out.crew[ix(a.apart)].front() == m.person)
+            continue;
         if (best != nullptr && m.seconds > best->seconds)
             break;
         if (!free(m.person, now, m.seconds, overtime) ||

@@ -6,6 +6,7 @@
 #include "planners/crew/model.h"
 #include "planners/crew/pair.h"
 #include "planners/crew/settle.h"
+#include "planners/crew/sharing.h"
 #include "planners/crew/sweep.h"
 #include "planners/crew/words.h"
 
@@ -41,18 +42,23 @@ std::string idOf(const TaskDraft& d, const std::vector<QuiltPlan>& quilts) {
             {quilts[static_cast<std::size_t>(d.job)].zones[static_cast<std::size_t>(d.zone)].id,
              "."});
     id += name(d.kind);
+    if (d.share)
+        id += words({".", name(d.share->side)});
     if (d.wave > 0)
         id += words({".", std::to_string(d.wave)});
     return id;
 }
 
 /// One way to cut the work into tasks, and its schedule.
-struct Attempt {
-    Drafts drafts;
-    Model model;
-    Schedule schedule;
-    int bound = 0;
+struct Attempt : Planned {
+    DraftOptions drafted;
+    int bound = 0; ///< of just these tasks
 };
+
+/// Rounds of letting people share zones, each on the schedule the one before led to.
+constexpr int kSharing = 3;
+/// A round has to save this many seconds of the finish.
+constexpr int kWorthSharing = 30;
 
 class Planner {
 public:
@@ -68,6 +74,8 @@ public:
         sayWhoIsThere();
         sayHanded(session_, helpers_, quilts_, plan_.findings);
         Attempt best = bestOfWaves();
+        if (options_.sharing)
+            share(best);
         plan_.findings.insert(plan_.findings.end(), best.drafts.findings.begin(),
                               best.drafts.findings.end());
         const Problem& problem = best.model.problem;
@@ -105,11 +113,13 @@ private:
     Attempt bestOfWaves() {
         std::optional<Attempt> best;
         for (const int zones : kZonesInWave) {
-            Drafts drafts = draftTasks(session_, helpers_, quilts_, {.zonesInWave = zones});
+            const DraftOptions options{.zonesInWave = zones, .shares = {}};
+            Drafts drafts = draftTasks(session_, helpers_, quilts_, options);
             // Smaller waves that change nothing were planned already.
             if (best && drafts.tasks == best->drafts.tasks)
                 continue;
             Attempt a = attempt(std::move(drafts));
+            a.drafted = options;
             if (!best || a.schedule.overtime < best->schedule.overtime ||
                 (a.schedule.overtime == best->schedule.overtime &&
                  a.schedule.finish < best->schedule.finish * kWorthAWave))
@@ -138,9 +148,34 @@ private:
         a.schedule = searchBySweeps(problem, a.schedule, searching, stop_);
         // Sections see only themselves; the whole is looked at once more.
         a.schedule = search(problem, a.schedule, searching, stop_).schedule;
-        // Where somebody stays beyond their hours the bound must not know them.
-        if (a.schedule.overtime > 0)
-            a.bound = lowerBound(withOpenEnd(problem));
+        bound(a);
+    }
+
+    /// Where somebody stays beyond their hours the bound must not know them.
+    void bound(Attempt& a) const {
+        const Problem& problem = a.model.problem;
+        a.bound = lowerBound(a.schedule.overtime > 0 ? withOpenEnd(problem) : problem);
+    }
+
+    void share(Attempt& a) const {
+        const Given given{session_, helpers_, quilts_};
+        for (int round = 0; round < kSharing && !stop_.stop_requested(); ++round) {
+            DraftOptions drafted = a.drafted;
+            auto next = shared(given, a, drafted);
+            if (!next)
+                return;
+            const Problem& problem = next->model.problem;
+            const SearchOptions searching{.schedules = schedulesFor(problem, options_.effort) / 2,
+                                          .seed = 3};
+            next->schedule = searchBySweeps(problem, next->schedule, searching, stop_);
+            const int saved = a.schedule.finish - next->schedule.finish;
+            if (next->schedule.overtime > a.schedule.overtime ||
+                (next->schedule.overtime == a.schedule.overtime && saved < kWorthSharing))
+                return;
+            static_cast<Planned&>(a) = std::move(*next);
+            a.drafted = std::move(drafted);
+            bound(a);
+        }
     }
 
     /// Two people at one table see each other's side, where that leaves both about as much to do.
@@ -169,6 +204,7 @@ private:
                 t.zone = quilts_[static_cast<std::size_t>(d.job)]
                              .zones[static_cast<std::size_t>(d.zone)]
                              .id;
+            t.share = d.share;
             for (const int p : a.schedule.crew[i])
                 t.people.push_back(helpers_[static_cast<std::size_t>(p)].name);
             if (a.schedule.strip[i] >= 0)

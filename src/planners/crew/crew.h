@@ -8,6 +8,7 @@ namespace bastewright {
 
 struct CrewOptions {
     int effort = 1; ///< scales the number of schedules tried
+    bool sharing = true; ///< two people may share a zone where that ends a wait
 };
 
 struct CrewPlan {

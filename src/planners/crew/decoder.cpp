@@ -78,14 +78,16 @@ int Decoder::gapEnd(int person, int time, bool overtime, int& freeAgain) const {
     return next->start <= time ? -1 : std::min(next->start, until);
 }
 
-Decoder::Choice Decoder::chooseOne(const Activity& a, int ready, int only, bool overtime) const {
+/// `besides` is somebody it is not to be; -1 for nobody.
+Decoder::Choice Decoder::chooseOne(const Activity& a, int ready, int only, int besides,
+                                   bool overtime) const {
     Choice best;
     struct {
         int firstSpot = -1, start = 0, seconds = 0;
         Standing::Room room{};
     } asked;
     for (const Mode& m : a.modes) {
-        if (only >= 0 && m.person != only)
+        if ((only >= 0 && m.person != only) || m.person == besides)
             continue;
         if (ready + m.seconds > best.end)
             break; // the rest are slower still
@@ -178,9 +180,11 @@ void Decoder::schedule(int i, int only, Schedule& out) {
         if (!a.demand.empty())
             start = profile_.earliest(ready, seconds, a.demand);
     } else if (a.team == 1) {
-        Choice c = chooseOne(a, ready, only, false);
+        const bool others = a.apart >= 0 && !out.crew[ix(a.apart)].empty();
+        const int besides = others ? out.crew[ix(a.apart)].front() : -1;
+        Choice c = chooseOne(a, ready, only, besides, false);
         if (c.person < 0)
-            c = chooseOne(a, ready, only, true);
+            c = chooseOne(a, ready, only, besides, true);
         assert(c.person >= 0);
         start = c.start;
         seconds = c.end - c.start;
@@ -226,6 +230,8 @@ void Decoder::build(std::span<const int> order, std::span<const int> who, Schedu
     out.start.assign(n, 0);
     out.end.assign(n, 0);
     out.crew.resize(n);
+    for (auto& team : out.crew)
+        team.clear();
     out.strip.assign(n, -1);
     out.place.assign(n, 0);
     out.finish = 0;

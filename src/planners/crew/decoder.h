@@ -39,7 +39,7 @@ private:
 
     int freeFrom(int person, int ready, int seconds, bool overtime) const;
     int gapEnd(int person, int time, bool overtime, int& freeAgain) const;
-    Choice chooseOne(const Activity& a, int ready, int only, bool overtime) const;
+    Choice chooseOne(const Activity& a, int ready, int only, int besides, bool overtime) const;
     int gatherTeam(const Activity& a, int ready, bool overtime, std::vector<int>& team) const;
     void schedule(int i, int only, Schedule& out);
 

@@ -101,7 +101,7 @@ bool HandingOut::give(int i, std::vector<int> crew, int start, int toolsUntil) {
         if (s_.start[ix(f)] < end)
             return false;
     for (const int p : crew)
-        if (!freeAt(p, start, end))
+        if (!freeAt(p, start, end) || (a.apart >= 0 && given(a.apart) && has(a.apart, p)))
             return false;
     s_.start[ix(i)] = start;
     s_.end[ix(i)] = end;
@@ -111,6 +111,10 @@ bool HandingOut::give(int i, std::vector<int> crew, int start, int toolsUntil) {
         return false;
     put(i);
     return true;
+}
+
+bool HandingOut::has(int i, int person) const {
+    return std::ranges::find(s_.crew[ix(i)], person) != s_.crew[ix(i)].end();
 }
 
 bool HandingOut::freeAt(int p, int start, int end) const {

@@ -39,6 +39,7 @@ private:
     bool given(int i) const;
     void lift(int i);
     void put(int i);
+    bool has(int i, int person) const;
     bool freeAt(int person, int start, int end) const;
     bool findPlace(int i, const Mode& mode);
     std::int64_t between(int a, int b) const;

@@ -1,5 +1,6 @@
 #include "planners/crew/model.h"
 
+#include "plan/share.h"
 #include "planners/crew/handed.h"
 
 #include <algorithm>
@@ -20,7 +21,8 @@ public:
         , quilts_(quilts) {}
 
     void add(const TaskDraft& draft) {
-        Activity a{.seconds = draft.effort.fixed, .team = draft.team, .after = draft.after};
+        Activity a{.seconds = draft.effort.fixed, .team = draft.team, .after = draft.after,
+                   .apart = draft.apart};
         if (draft.needs.irons)
             a.demand = {1};
         if (draft.team > 0)
@@ -61,7 +63,8 @@ private:
         const Pass& pass = passOf(quilt, draft.pass);
         auto& spots = out_.problem.spots;
         const int first = static_cast<int>(spots.size());
-        const Rect box = workBox(zone);
+        const Zone part{zone.id, zone.pass, zone.area, pointsOf(zone, draft.share)};
+        const Rect box = workBox(part);
         for (const SideRange& r :
              sidesFor(box, pass.table, quilt.surface.closed, reach, !quilt.surface.floor)) {
             const Interval b = isAcross(r.side) ? box.x() : box.y();
@@ -178,8 +181,20 @@ Model modelOf(const Session& session, const std::vector<Helper>& helpers,
     for (const TaskDraft& d : drafts.tasks)
         modeller.add(d);
     Model model = modeller.take();
-    for (const Helper& h : helpers)
+    for (const Helper& h : helpers) {
+        const int person = static_cast<int>(model.problem.people.size());
         model.problem.people.push_back(hoursOf(h, session.setting.start));
+        for (const Break& rest : h.breaks) {
+            const auto at = [&](ClockTime t) {
+                return std::max(0, seconds(t.sinceMidnight - session.setting.start.sinceMidnight));
+            };
+            if (at(rest.from) < at(rest.until))
+                model.problem.booked.push_back({.person = person,
+                                                .demand = {},
+                                                .start = at(rest.from),
+                                                .end = at(rest.until)});
+        }
+    }
     model.problem.tools = {std::max(0, session.setting.room.irons)};
     honourHanded(session, helpers, quilts, drafts, model);
     return model;

@@ -54,7 +54,7 @@ public:
             for (int k = 0; k < count; ++k) {
                 const int i = zones[ix(k)].second;
                 key[ix(i)] -= 1e-3 * (k + 1);
-                if (person >= 0 && k < count - share.anybodys && can(i, person))
+                if (person >= 0 && drafts_.tasks[ix(i)].apart < 0 && k < count - share.anybodys && can(i, person))
                     who[ix(i)] = person;
             }
         }

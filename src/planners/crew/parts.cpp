@@ -93,6 +93,8 @@ Extract extract(const Problem& whole, std::vector<int> activities) {
         std::erase_if(a.after, [&](int b) { return own[ix(b)] < 0; });
         for (int& b : a.after)
             b = own[ix(b)];
+        if (a.apart >= 0)
+            a.apart = own[ix(a.apart)];
         for (Mode& m : a.modes) {
             const int first = static_cast<int>(s.problem.spots.size());
             for (int k = m.firstSpot; k < m.endSpot; ++k) {

@@ -57,6 +57,7 @@ struct Activity {
     std::vector<Mode> modes{}; ///< who may; fastest first
     std::vector<int> demand{}; ///< of each tool; empty for none
     std::vector<int> after{};  ///< activities that must have ended
+    int apart = -1;            ///< an activity that somebody else has to do
 };
 
 /// Time for which somebody, or some tools, are spoken for by other work.

@@ -1,5 +1,6 @@
 #include "planners/crew/tasks.h"
 
+#include "plan/share.h"
 #include "planners/crew/able.h"
 #include "planners/crew/words.h"
 
@@ -109,29 +110,43 @@ private:
     void zoneTasks(TaskKind kind, const std::vector<int>& zones, int passNumber, int wave) {
         std::vector<int> done;
         for (const int z : zones)
-            if (const int id = zoneTask(kind, z, passNumber, wave, frontier_); id >= 0)
-                done.push_back(id);
+            std::ranges::copy(zoneTask(kind, z, passNumber, wave, frontier_),
+                              std::back_inserter(done));
         if (!done.empty())
             frontier_ = done;
     }
 
-    int zoneTask(TaskKind kind, int z, int passNumber, int wave, const std::vector<int>& after) {
+    /// The zone's task, or the two who share it; none where it has no work or nobody can do it.
+    std::vector<int> zoneTask(TaskKind kind, int z, int passNumber, int wave,
+                              const std::vector<int>& after) {
         const Zone& zone = plan_->zones[static_cast<std::size_t>(z)];
-        if (!workable_[static_cast<std::size_t>(z)])
-            return -1;
-        if (zone.points.empty())
-            return -1;
+        if (!workable_[static_cast<std::size_t>(z)] || zone.points.empty())
+            return {};
         const bool closing = kind == TaskKind::closePins, pressing = kind == TaskKind::press;
         if (pressing && !mayPress(zone, passNumber))
-            return -1;
-        return add({.kind = kind,
-                    .pass = passNumber,
-                    .wave = wave,
-                    .zone = z,
-                    .effort = zoneWork(kind, static_cast<int>(zone.points.size())),
-                    .team = 1,
-                    .needs = {.irons = pressing, .closes = closing, .reach = true},
-                    .after = after});
+            return {};
+        TaskDraft draft{.kind = kind,
+                        .pass = passNumber,
+                        .wave = wave,
+                        .zone = z,
+                        .effort = zoneWork(kind, pointCount(zone, {})),
+                        .team = 1,
+                        .needs = {.irons = pressing, .closes = closing, .reach = true},
+                        .after = after};
+        const auto shared = options_.shares.find({job_, z, kind});
+        if (shared == options_.shares.end())
+            return {add(std::move(draft))};
+        const Share one = shared->second;
+        const Share other{opposite(one.side), pointCount(zone, {}) - one.points};
+        const int first = static_cast<int>(out_.tasks.size());
+        for (const Share& share : {one, other}) {
+            TaskDraft part = draft;
+            part.share = share;
+            part.apart = share == one ? first + 1 : first;
+            part.effort = zoneWork(kind, share.points);
+            add(std::move(part));
+        }
+        return {first, first + 1};
     }
 
     bool mayPress(const Zone& zone, int passNumber) {
@@ -244,11 +259,11 @@ private:
     void dotUpperAndPress(const std::vector<int>& zones, int passNumber) {
         std::vector<int> ends;
         for (const int z : zones) {
-            const int upper = zoneTask(TaskKind::dotUpper, z, passNumber, 0, frontier_);
-            if (upper < 0)
+            const auto upper = zoneTask(TaskKind::dotUpper, z, passNumber, 0, frontier_);
+            if (upper.empty())
                 continue;
-            const int pressed = zoneTask(TaskKind::press, z, passNumber, 0, {upper});
-            ends.push_back(pressed >= 0 ? pressed : upper);
+            const auto pressed = zoneTask(TaskKind::press, z, passNumber, 0, upper);
+            std::ranges::copy(pressed.empty() ? upper : pressed, std::back_inserter(ends));
         }
         if (!ends.empty())
             frontier_ = ends;
@@ -291,6 +306,11 @@ private:
 };
 
 } // namespace
+
+bool mayBeShared(TaskKind kind) {
+    return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
+           kind == TaskKind::dotLower || kind == TaskKind::dotUpper;
+}
 
 Drafts draftTasks(const Session& session, const std::vector<Helper>& helpers,
                   const std::vector<QuiltPlan>& quilts, const DraftOptions& options) {

@@ -1,5 +1,7 @@
 #include "sheets/exchange/csv.h"
 
+#include "plan/share.h"
+
 #include <algorithm>
 #include <cstdio>
 
@@ -30,9 +32,9 @@ void line(std::string& out, const std::vector<std::string>& fields) {
     out += "\r\n";
 }
 
-std::string pointsOf(const QuiltPlan& quilt, const std::string& zone) {
-    const auto found = std::ranges::find(quilt.zones, zone, &Zone::id);
-    return found == quilt.zones.end() ? "" : std::to_string(found->points.size());
+std::string pointsIn(const QuiltPlan& quilt, const Task& task) {
+    const auto found = std::ranges::find(quilt.zones, task.zone, &Zone::id);
+    return found == quilt.zones.end() ? "" : std::to_string(pointCount(*found, task.share));
 }
 
 } // namespace
@@ -79,7 +81,7 @@ std::string tasksCsv(const Session& session, const Plan& plan) {
             line(out,
                  {person, format(after(session.setting.start, t.start)),
                   format(after(session.setting.start, t.end)), quilt.name, std::to_string(t.pass),
-                  std::string{name(t.kind)}, t.zone, pointsOf(quilt, t.zone)});
+                  std::string{name(t.kind)}, t.zone, pointsIn(quilt, t)});
     }
     return out;
 }

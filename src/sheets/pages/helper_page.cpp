@@ -1,3 +1,4 @@
+#include "plan/share.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
 #include "sheets/pages/helper_pictures.h"
@@ -51,9 +52,9 @@ QString summary(const SheetContext& c, const Helper& h) {
             continue;
         const Zone* zone = findZone(c.plan.quilts[q], t.zone);
         if (zone && t.kind == TaskKind::placeOpen)
-            pins += int(zone->points.size());
+            pins += pointCount(*zone, t.share);
         if (zone && t.kind == TaskKind::dotLower)
-            dots += int(zone->points.size());
+            dots += pointCount(*zone, t.share);
     }
     QStringList words{Text::tr("Here %1").arg(hoursWords(h))};
     if (first)

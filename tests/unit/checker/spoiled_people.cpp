@@ -68,6 +68,18 @@ std::vector<Spoiled> spoiledPeople() {
              bo(g).from = ClockTime{std::chrono::minutes{12 * 60}};
              bo(g).until = ClockTime{std::chrono::minutes{16 * 60}};
          }},
+        {"BoHasABreakInBetween",
+         {"crew.breaks"},
+         [](Good& g) {
+             const auto at = [](int minutes) { return ClockTime{std::chrono::minutes{minutes}}; };
+             bo(g).breaks = {{at(12 * 60), at(13 * 60)}, {at(13 * 60 + 20), at(13 * 60 + 30)}};
+         }},
+        {"BoHasBreaksBeforeAndAfter",
+         {},
+         [](Good& g) {
+             const auto at = [](int minutes) { return ClockTime{std::chrono::minutes{minutes}}; };
+             bo(g).breaks = {{at(12 * 60), at(13 * 60)}, {at(16 * 60), at(17 * 60)}};
+         }},
         {"BoLeftBeforeTheStart",
          {"crew.hours"},
          [](Good& g) { bo(g).until = ClockTime{std::chrono::minutes{12 * 60}}; }},

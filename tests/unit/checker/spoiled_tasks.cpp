@@ -14,6 +14,34 @@ void exchange(Good& g, const std::string& a, const std::string& b) {
     g.reorder();
 }
 
+/// Ada places some of the pins of A2, and Bo the rest, beside her and at the same time. What is not
+/// said is as it should be.
+void shareA2(Good& g, std::optional<Share> adas, std::optional<Share> bos) {
+    const int all = static_cast<int>(g.zone("A2").points.size()), some = all / 2;
+    Task& ada = g.task("1.1 place-open A2");
+    ada.places.front().along = {-12_in, 12_in};
+    ada.share = adas.value_or(Share{Side::left, some});
+    ada.end = ada.start + Seconds{15 + 5 * some};
+    Task bo = ada;
+    bo.id += " rest";
+    bo.people = {"Bo"};
+    bo.places.front().along = {12_in, 36_in};
+    bo.share = bos.value_or(Share{Side::right, all - some});
+    bo.end = bo.start + Seconds{15 + 5 * (all - some)};
+    Task& next = g.task("1.1 place-open B2"); // Bo's, who comes a little later
+    next.start = bo.end;
+    next.end = next.start + Seconds{120};
+    const Seconds then = g.task("1.1 place-open A3").start;
+    for (Task& t : g.plan.tasks)
+        if (t.start >= then && t.id != next.id) {
+            t.start += Seconds{120};
+            t.end += Seconds{120};
+        }
+    g.plan.tasks.push_back(bo);
+    g.reorder();
+    g.plan.finishBound = {};
+}
+
 } // namespace
 
 std::vector<Spoiled> spoiledTasks() {
@@ -27,7 +55,7 @@ std::vector<Spoiled> spoiledTasks() {
          {"crew.list"},
          [](Good& g) { std::swap(g.plan.tasks.front(), g.plan.tasks.back()); }},
         {"ATaskNamesAZoneOfAnotherPass",
-         {"crew.list", "crew.tasks"},
+         {"crew.list", "crew.shares", "crew.tasks"},
          [](Good& g) { g.task("1.1 place-open A2").zone = "A1"; }},
         {"ATaskOfTheWholePassNamesAZone",
          {"crew.list"},
@@ -86,17 +114,40 @@ std::vector<Spoiled> spoiledTasks() {
          {"crew.times"},
          [](Good& g) { g.task("1.1 place-open A3").end -= Seconds{2}; }},
         {"BoIsSlow", {"crew.times"}, [](Good& g) { g.session.setting.helpers.back().pace = 0.5; }},
-        {"TwoMaySharePlacing",
-         {},
-         [](Good& g) { // half of the pins each, one after the other
-             Task& whole = g.task("1.1 place-open A2");
-             Task half = whole;
-             whole.end = whole.start + Seconds{50};
-             half.id += " rest";
-             half.start = whole.end;
-             half.end = half.start + Seconds{50};
-             g.plan.tasks.push_back(half);
-             g.reorder();
+        {"TwoMaySharePlacing", {}, [](Good& g) { shareA2(g, {}, {}); }},
+        {"AShareIsLeftOver", {"crew.shares"}, [](Good& g) { shareA2(g, Share{Side::left, 6}, {}); }},
+        {"BothSharesBeginAtOneSide",
+         {"crew.shares"},
+         [](Good& g) { shareA2(g, {}, Share{Side::left, 7}); }},
+        {"SharesAreNotOfOneAnother",
+         {"crew.shares"},
+         [](Good& g) { shareA2(g, {}, Share{Side::head, 7}); }},
+        {"APlacingIsDoneTwice",
+         {"crew.shares"},
+         [](Good& g) {
+             shareA2(g, {}, {});
+             for (Task& t : g.plan.tasks)
+                 t.share.reset();
+         }},
+        {"AShareTakesNoTime",
+         {"crew.times"},
+         [](Good& g) {
+             shareA2(g, {}, {});
+             g.task("1.1 place-open A2").end -= Seconds{5};
+             g.task("1.1 place-open A2 rest").end += Seconds{5};
+             g.task("1.1 place-open B2").start += Seconds{5};
+             g.task("1.1 place-open B2").end += Seconds{5};
+         }},
+        {"AnIronIsShared",
+         {"crew.shares"},
+         [](Good& g) {
+             g.task("1.1 press A2").share = Share{Side::left, 9};
+         },
+         goodDots},
+        {"SmoothingHasAShare",
+         {"crew.shares"},
+         [](Good& g) {
+             g.task("1.1 smooth").share = Share{Side::left, 9};
          }},
         {"TheFinishIsNotTheLastEnd", {"crew.finish"}, [](Good& g) { g.plan.finish += Seconds{1}; }},
         {"TheFinishIsBeforeTheEarliest",

@@ -23,7 +23,8 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Job>(), 10u);
     EXPECT_EQ(fieldCount<Table>(), 3u);
     EXPECT_EQ(fieldCount<Room>(), 5u);
-    EXPECT_EQ(fieldCount<Helper>(), 9u);
+    EXPECT_EQ(fieldCount<Helper>(), 10u);
+    EXPECT_EQ(fieldCount<Break>(), 2u);
     EXPECT_EQ(fieldCount<ClipStock>(), 2u);
     EXPECT_EQ(fieldCount<Stash>(), 4u);
     EXPECT_EQ(fieldCount<Setting>(), 4u);

@@ -139,6 +139,9 @@ Setting setting(Random& r) {
             h.from = ClockTime{std::chrono::minutes{r.whole(0, 700)}};
         if (r.chance(40))
             h.until = ClockTime{std::chrono::minutes{r.whole(701, 1439)}};
+        for (int b = r.chance(30) ? r.count(1, 3) : 0; b > 0; --b)
+            h.breaks.push_back({ClockTime{std::chrono::minutes{r.whole(0, 700)}},
+                                ClockTime{std::chrono::minutes{r.whole(701, 1439)}}});
         h.irons = r.chance(50);
         h.lifts = r.chance(50);
         h.closes = r.chance(50);

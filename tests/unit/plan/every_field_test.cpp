@@ -30,7 +30,8 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<QuiltBounds>(), 2u);
     EXPECT_EQ(fieldCount<QuiltPlan>(), 11u);
     EXPECT_EQ(fieldCount<StandingPlace>(), 2u);
-    EXPECT_EQ(fieldCount<Task>(), 10u);
+    EXPECT_EQ(fieldCount<Task>(), 11u);
+    EXPECT_EQ(fieldCount<Share>(), 2u);
     EXPECT_EQ(fieldCount<Supply>(), 5u);
     EXPECT_EQ(fieldCount<Help>(), 3u);
     EXPECT_EQ(fieldCount<Finding>(), 4u);

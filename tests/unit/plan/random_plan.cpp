@@ -175,6 +175,7 @@ private:
                 r_.count(0, 9),
                 r_.count(0, 9),
                 text(),
+                r_.chance(20) ? std::optional{Share{side(), r_.count(0, 99)}} : std::nullopt,
                 some(3, &Builder::text),
                 some(3, &Builder::place),
                 Seconds{r_.whole(0, 99999)},

@@ -56,6 +56,9 @@ TEST(CrewKey, hoursAreSaidAsTheyAre) {
     EXPECT_EQ(hoursWords(h), QStringLiteral("until 15:00"));
     h.from = ClockTime{std::chrono::minutes{14 * 60 + 5}};
     EXPECT_EQ(hoursWords(h), QStringLiteral("14:05 to 15:00"));
+    h.breaks = {{ClockTime{std::chrono::minutes{14 * 60 + 30}},
+                 ClockTime{std::chrono::minutes{14 * 60 + 45}}}};
+    EXPECT_EQ(hoursWords(h), QStringLiteral("14:05 to 15:00, break 14:30 to 14:45"));
 }
 
 } // namespace
