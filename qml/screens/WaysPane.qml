@@ -37,6 +37,9 @@ Flickable {
                 required property bool chosen
                 required property bool workable
                 required property string why
+                required property string lift
+                required property string reach
+                required property string shifts
 
                 width: pane.width
                 height: lines.implicitHeight + 2 * Theme.gap
@@ -75,6 +78,16 @@ Flickable {
                     Words {
                         width: parent.width
                         text: qsTr("%1, %2. %3.").arg(row.surface).arg(row.orientation).arg(row.start)
+                    }
+                    Repeater {
+                        model: [row.lift, row.reach, row.shifts].filter(line => line !== "")
+
+                        Words {
+                            required property string modelData
+
+                            width: lines.width
+                            text: modelData
+                        }
                     }
                     Words {
                         width: parent.width

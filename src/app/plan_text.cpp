@@ -1,6 +1,7 @@
 #include "app/plan_text.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 #include <sstream>
 
@@ -54,6 +55,14 @@ std::size_t pointsIn(const QuiltPlan& q, int pass) {
 
 void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
     out << "\n  Passes\n";
+    const auto how = std::ranges::find_if(q.alternatives, &Alternative::chosen);
+    if (how != q.alternatives.end() && how->shifted > Length{}) {
+        out << "    shifts together " << format(how->shifted, unit);
+        if (how->outwardCost > Length{})
+            out << "; working outward from the middle costs " << format(how->outwardCost, unit)
+                << " of it at most";
+        out << '\n';
+    }
     for (const Pass& p : q.passes) {
         out << "    " << p.number << "  " << shiftText(p.shift, unit);
         if (p.liftPeople > 1)
@@ -79,7 +88,26 @@ void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
     }
 }
 
-void alternatives(std::ostream& out, const QuiltPlan& q, Unit unit) {
+std::string liftText(const Alternative& a) {
+    if (a.passes < 2)
+        return "nothing to lift";
+    return std::to_string(a.passes - 1) + (a.passes == 2 ? " lift of " : " lifts of ") +
+           number(std::round(a.liftKilograms * 10) / 10) + " kg by " + std::to_string(a.liftPeople);
+}
+
+/// How deep it goes, and how many of the helpers get there.
+std::string reachText(const Alternative& a, const std::vector<Helper>& helpers, Unit unit) {
+    if (a.reach == Length{})
+        return "";
+    std::string out = format(a.reach, unit) + " deep";
+    if (helpers.empty())
+        return out;
+    const auto n =
+        std::ranges::count_if(helpers, [&](const Helper& h) { return h.reach >= a.reach; });
+    return out + ", " + std::to_string(n) + " of " + std::to_string(helpers.size()) + " reach it";
+}
+
+void alternatives(std::ostream& out, const Session& session, const QuiltPlan& q, Unit unit) {
     out << "\n  Ways compared\n";
     for (const Alternative& a : q.alternatives) {
         out << "    " << (a.chosen ? "> " : "  ") << padded(a.surface, 34)
@@ -87,9 +115,8 @@ void alternatives(std::ostream& out, const QuiltPlan& q, Unit unit) {
             << padded(startText(a.start), 15);
         if (a.workable)
             out << padded(std::to_string(a.passes) + (a.passes == 1 ? " pass" : " passes"), 11)
-                << padded(formatSpan(a.predicted), 13)
-                << padded(std::to_string(a.lifts) + " lifts", 10)
-                << padded(format(a.largestShift, unit), 11) << a.why << '\n';
+                << padded(formatSpan(a.predicted), 13) << padded(liftText(a), 24)
+                << padded(reachText(a, session.setting.helpers, unit), 30) << a.why << '\n';
         else
             out << a.why << '\n';
     }
@@ -176,7 +203,7 @@ std::string planText(const Session& session, const Plan& plan) {
                     << sizeText(p.tile, unit) << ", " << p.times << " times\n";
             passes(out, q, unit);
         }
-        alternatives(out, q, unit);
+        alternatives(out, session, q, unit);
         layers(out, q, unit);
         out << '\n';
     }

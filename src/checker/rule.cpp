@@ -29,6 +29,7 @@ std::span<const Rule> rules() {
         Rule{"passes.anchor", passesAnchor},
         Rule{"passes.start", passesStart},
         Rule{"passes.alternatives", passesAlternatives, unlessStopped},
+        Rule{"passes.ways", passesWays},
         Rule{"passes.smoothing", passesSmoothing},
         Rule{"passes.lift", passesLift},
 

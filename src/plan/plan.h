@@ -27,6 +27,15 @@ struct Alternative {
     bool workable = true; ///< every place within somebody's reach
     bool chosen = false;
     std::string why; ///< what speaks for or against it
+    Length reach{};  ///< from an open side to the deepest place that is worked; zero on the floor
+    int liftPeople = 1;       ///< hands for the heaviest lift
+    double liftKilograms = 0; ///< what they move together; zero where nothing is shifted
+    /// From the quilt's middle to the middle of the first field, in the quilt's frame.
+    Vec offCentre{};
+    Length shifted{}; ///< way of all shifts together, along x plus along y
+    /// At most so much of it is owed to working outward from the middle: the shortest order of the
+    /// same areas is shorter by no more than this.
+    Length outwardCost{};
     auto operator<=>(const Alternative&) const = default;
 };
 

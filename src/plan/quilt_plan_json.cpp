@@ -217,6 +217,15 @@ void alternativeFields(Fields& f, A& way) {
     f.flag("workable", way.workable);
     f.flag("chosen", way.chosen);
     f.text("why", way.why, kText);
+    f.length("reach", way.reach, kLength);
+    f.count("lift_people", way.liftPeople, kCount);
+    f.number("lift_kilograms", way.liftKilograms, kNumber);
+    f.object("off_centre", [&](Fields& o) {
+        o.length("dx", way.offCentre.dx, kLength);
+        o.length("dy", way.offCentre.dy, kLength);
+    });
+    f.length("shifted", way.shifted, kLength);
+    f.length("outward_cost", way.outwardCost, kLength);
 }
 
 template <class Fields, class Q, class S>

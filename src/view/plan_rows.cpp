@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace bastewright;
 
@@ -18,6 +19,41 @@ QString tr(const char* text) {
 
 Unit unitOf(const Planned& planned) {
     return planned.session.jobs.front().unit;
+}
+
+/// "4 lifts of 4.1 kg by 2 people"
+QString liftWords(const Alternative& a) {
+    if (a.passes < 2)
+        return tr("Nothing to lift");
+    const QString lifts = a.passes == 2 ? tr("1 lift") : tr("%1 lifts").arg(a.passes - 1);
+    const QString people = a.liftPeople == 1 ? tr("1 person") : tr("%1 people").arg(a.liftPeople);
+    return tr("%1 of %2 kg by %3")
+        .arg(lifts, words::amount(std::round(a.liftKilograms * 10) / 10), people);
+}
+
+/// "26 in deep: everybody reaches it"
+QString reachWords(const Alternative& a, const Planned& planned) {
+    if (a.reach == Length{})
+        return tr("Nothing is out of reach");
+    const auto& helpers = planned.session.setting.helpers;
+    const auto reaching = std::count_if(helpers.begin(), helpers.end(),
+                                        [&](const Helper& h) { return h.reach >= a.reach; });
+    const QString deep = tr("%1 deep").arg(words::length(a.reach, unitOf(planned)));
+    if (helpers.empty())
+        return deep;
+    if (reaching == std::ssize(helpers))
+        return tr("%1: everybody reaches it").arg(deep);
+    return tr("%1: %2 of %3 reach all of it").arg(deep).arg(reaching).arg(helpers.size());
+}
+
+/// "128 in of shifts, 12 in of them for working outward"
+QString shiftWords(const Alternative& a, Unit unit) {
+    if (a.passes < 2)
+        return {};
+    const QString all = tr("%1 of shifts").arg(words::length(a.shifted, unit));
+    if (a.outwardCost == Length{})
+        return all;
+    return tr("%1, at most %2 for working outward").arg(all, words::length(a.outwardCost, unit));
 }
 
 } // namespace
@@ -43,7 +79,9 @@ QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
              a.quiltLengthAlongLength ? tr("quilt along the table") : tr("quilt across the table"),
              a.passes, a.workable ? words::span(a.predicted) : tr("cannot be reached"),
              words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
-             words::fromCore(a.why)});
+             words::fromCore(a.why), a.workable ? liftWords(a) : QString{},
+             a.workable ? reachWords(a, planned) : QString{},
+             a.workable ? shiftWords(a, unitOf(planned)) : QString{}});
     return out;
 }
 

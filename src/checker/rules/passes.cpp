@@ -75,6 +75,21 @@ const Alternative* chosen(const QuiltView& v) {
     return it == v.quilt.alternatives.end() ? nullptr : &*it;
 }
 
+/// A start beside the middle: by no more than half a block each way, and the first field lies
+/// there.
+void besideCentre(const QuiltView& v, const Pass& first, Vec off, Report& report) {
+    const auto& grid = v.job.top.grid;
+    const Length halfX = grid ? grid->block / 2 : Length::inches(6);
+    const Length halfY = grid ? grid->blockHeight() / 2 : Length::inches(6);
+    const Point centre = v.top.middle(), field = first.field.middle();
+    if (abs(off.dx) > halfX + kHalving || abs(off.dy) > halfY + kHalving)
+        report.add(label(v, first) + ": the start lies " + place({off.dx, off.dy}, v.plan.unit) +
+                   " off the middle; half a block is the most.");
+    if (!near(field.x, centre.x + off.dx, kHalving) || !near(field.y, centre.y + off.dy, kHalving))
+        report.add(label(v, first) + ": the middle of the field, " + place(field, v.plan.unit) +
+                   ", is not as far off the top's as the chosen way says.");
+}
+
 } // namespace
 
 void passesNumbers(const QuiltView& v, Report& report) {
@@ -163,6 +178,10 @@ void passesStart(const QuiltView& v, Report& report) {
         return;
     const Pass& first = v.quilt.passes.front();
     const Point centre = v.top.middle();
+    if (how->start == Basting::Start::centred && how->offCentre != Vec{}) {
+        besideCentre(v, first, how->offCentre, report);
+        return;
+    }
     if (how->start == Basting::Start::centred) {
         const Point middle = first.fresh.middle();
         if (!near(middle.x, centre.x, kHalving) || !near(middle.y, centre.y, kHalving))
@@ -205,6 +224,7 @@ void passesAlternatives(const QuiltView& v, Report& report) {
     if (how.surface != v.quilt.surface.name)
         differs("the table ('" + how.surface + "' and '" + v.quilt.surface.name + "')");
     if (how.start == Basting::Start::best ||
+        (v.job.basting.start == Basting::Start::centred && how.offCentre != Vec{}) ||
         (v.job.basting.start != Basting::Start::best && how.start != v.job.basting.start))
         differs("the start that was asked for");
     if (!how.workable)

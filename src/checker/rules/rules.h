@@ -35,6 +35,9 @@ void passesStart(const QuiltView&, Report&);
 void passesAlternatives(const QuiltView&, Report&);
 void passesSmoothing(const QuiltView&, Report&);
 void passesLift(const QuiltView&, Report&);
+
+// ways.cpp
+void passesWays(const QuiltView&, Report&);
 // surface.cpp
 void surfaceTables(const QuiltView&, Report&);
 void surfaceStock(const PlanView&, Report&);

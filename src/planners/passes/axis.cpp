@@ -213,6 +213,25 @@ AxisCuts centredCuts(const AxisRoom& r, const std::vector<Length>& seams) {
     return out;
 }
 
+std::optional<AxisCuts> besideCentreCuts(const AxisRoom& r, Length most,
+                                         const std::vector<Length>& seams) {
+    const std::int64_t beside = (centredCount(r) - 1) / 2;
+    const Length half = (r.quilt - r.field) / 2;
+    if (beside == 0 || half * 2 > (2 * beside - 1) * step(r))
+        return {};
+    const Length lo = (beside - 1) * step(r);
+    if (half - lo > std::min(most, r.field / 2))
+        return {};
+    const Interval field{lo, lo + r.field};
+    for (const Interval run : firstRuns(r, beside - 1, beside, seams))
+        if (field.contains(run)) {
+            AxisCuts out = assembled(r, run, beside - 1, beside, seams);
+            out.firstField = field;
+            return out;
+        }
+    return {};
+}
+
 AxisCuts fewestCuts(const AxisRoom& r, const std::vector<Length>& seams) {
     const Length margin = std::min(r.centreMargin, r.field / 2);
     const Length middle = r.quilt / 2;

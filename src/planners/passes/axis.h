@@ -3,6 +3,7 @@
 #include "measures/geometry.h"
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace bastewright {
@@ -34,6 +35,12 @@ std::int64_t freeCount(const AxisRoom& room);
 /// equal share of basting: the first run is wider by the rows it leaves to its neighbours, the last
 /// narrower. Boundaries lie on one of `seams` (sorted) where that costs no run.
 AxisCuts centredCuts(const AxisRoom& room, const std::vector<Length>& seams = {});
+
+/// One run fewer than the centred start takes, by a first field whose middle lies beside the
+/// quilt's, no farther than `most`: with h = (Q−U)/2 and c = ⌈h/(U−v)⌉ it is h − (c−1)·(U−v)
+/// towards the quilt's beginning. Nothing where that saves no run or is farther.
+std::optional<AxisCuts> besideCentreCuts(const AxisRoom& room, Length most,
+                                         const std::vector<Length>& seams = {});
 
 /// Fewest runs such that the quilt's middle lies at least m inside the first field (or inside all
 /// of it where the quilt or the field is smaller than that).

@@ -37,6 +37,7 @@ LayoutInput swapped(const LayoutInput& in) {
     std::swap(out.top.width, out.top.length);
     std::swap(out.surface.table.width, out.surface.table.length);
     std::swap(out.seamsX, out.seamsY);
+    std::swap(out.besideX, out.besideY);
     out.surface.field = swapped(in.surface.field);
     return out;
 }
@@ -48,7 +49,11 @@ AxisRoom roomY(const LayoutInput& in) {
     return {in.top.length, in.surface.field.length(), in.anchor, in.row};
 }
 
-AxisCuts cutsFor(const LayoutInput& in, const AxisRoom& room, const std::vector<Length>& seams) {
+AxisCuts cutsFor(const LayoutInput& in, const AxisRoom& room, Length beside,
+                 const std::vector<Length>& seams) {
+    if (in.start == Basting::Start::centred && beside > Length{})
+        if (auto cuts = besideCentreCuts(room, beside, seams))
+            return *std::move(cuts);
     return in.start == Basting::Start::centred ? centredCuts(room, seams) : fewestCuts(room, seams);
 }
 
@@ -92,8 +97,8 @@ Layout rows(const LayoutInput& in, Shape shape, const AxisCuts& down, const Axis
     return out;
 }
 
-Layout exchanged(Layout layout) {
-    layout.shape = Shape::brickColumns;
+Layout exchanged(Layout layout, Shape shape) {
+    layout.shape = shape;
     for (FreshArea& a : layout.areas) {
         a.fresh = swapped(a.fresh);
         a.table = swapped(a.table);
@@ -102,16 +107,16 @@ Layout exchanged(Layout layout) {
     return layout;
 }
 
-/// The middle of a pinwheel along one axis: lo < hi, symmetrical about the quilt's middle. The arms
-/// reach over it from one side, `over` steps to `hi`, and pass it on the other, `beside` steps
-/// beyond `hi`. Nothing where the middle would be a scrap or larger than the field.
-std::optional<Interval> pinwheelMiddle(const AxisRoom& r, std::int64_t over, std::int64_t beside,
+/// The middle of a pinwheel along one axis: lo < hi, symmetrical about the quilt's middle. An arm
+/// reaches over it from either side, `over` long at most, and the others beside it lie in `beside`
+/// steps. Nothing where the middle would be a scrap or larger than the field.
+std::optional<Interval> pinwheelMiddle(const AxisRoom& r, Length over, std::int64_t beside,
                                        const std::vector<Length>& seams) {
     const Length reach = r.field - r.anchor; // an arm has basted area along one of its sides
     const Length middle = r.quilt / 2;
     const Length least =
         std::max(middle - beside * reach, Length::inches(6)); // half of the middle area
-    const Length most = std::min(over * reach - middle, r.field / 2);
+    const Length most = std::min(over - middle, r.field / 2);
     if (r.quilt <= r.field || most < least)
         return {};
     Length half = most;
@@ -153,35 +158,68 @@ void addArm(const LayoutInput& in, const Rect& block, std::int64_t columns, std:
         }
 }
 
-/// Four arms round a centred middle: head and foot arms of columns × rows areas, left and right
-/// arms of the rest; 1 + 2·(a·b + c·d) passes, where a centred grid needs many more. The least of
-/// all ways.
-std::optional<Layout> pinwheel(const LayoutInput& in) {
+/// Steps of a pinwheel: head and foot arms are columns × rows, the right one sideColumns ×
+/// sideRows; the left one, which comes last, has `lastRows`.
+struct Arms {
+    std::int64_t columns, rows, sideColumns, sideRows, lastRows;
+    std::size_t passes() const {
+        return static_cast<std::size_t>(1 + 2 * columns * rows +
+                                        sideColumns * (sideRows + lastRows));
+    }
+};
+
+/// How long an arm of so many steps may be that has no basted area at its end.
+Length early(const AxisRoom& r, std::int64_t steps) {
+    return steps == 1 ? r.field : steps * (r.field - r.anchor);
+}
+
+/// Head, right, foot, left: each arm ends at the side of the next, so that only the last has basted
+/// area at its end.
+std::optional<Layout> pinwheel(const LayoutInput& in, const Arms& arms) {
     const AxisRoom rx = roomX(in), ry = roomY(in);
+    const auto x = pinwheelMiddle(rx, early(rx, arms.columns), arms.sideColumns, in.seamsX);
+    const Length last = arms.lastRows * (ry.field - ry.anchor);
+    const auto y =
+        pinwheelMiddle(ry, std::min(early(ry, arms.sideRows), last), arms.rows, in.seamsY);
+    if (!x || !y)
+        return {};
     const Length w = in.top.width, h = in.top.length;
-    const Length ux = in.surface.field.width(), uy = in.surface.field.length();
+    Layout out;
+    out.shape = Shape::pinwheel;
+    out.areas.push_back(
+        place(in, {x->lo, y->lo, x->hi, y->hi}, {(w - rx.field) / 2, (h - ry.field) / 2}));
+    std::vector<std::size_t> from; // where each arm begins
+    const auto arm = [&](const Rect& block, std::int64_t columns, std::int64_t rows, bool rightward,
+                         bool downward) {
+        from.push_back(out.areas.size());
+        addArm(in, block, columns, rows, rightward, downward, out);
+        for (std::size_t i = from.back(); i < out.areas.size(); ++i)
+            for (std::size_t k = from.size() > 1 ? from[from.size() - 2] : 1; k < from.back(); ++k)
+                out.areas[i].needs.push_back(k);
+    };
+    arm({{}, {}, x->hi, y->lo}, arms.columns, arms.rows, false, false);
+    arm({x->hi, {}, w, y->hi}, arms.sideColumns, arms.sideRows, true, false);
+    arm({x->lo, y->hi, w, h}, arms.columns, arms.rows, true, true);
+    arm({{}, y->lo, x->lo, h}, arms.sideColumns, arms.lastRows, false, true);
+    return out;
+}
+
+/// Four arms round a centred middle, in fewer passes than a centred grid needs. The least of all
+/// ways.
+std::optional<Layout> pinwheel(const LayoutInput& in) {
     std::optional<Layout> best;
-    const auto most = std::max(freeCount(rx), freeCount(ry)) + 1;
+    const auto most = std::max(freeCount(roomX(in)), freeCount(roomY(in))) + 1;
     for (std::int64_t a = 1; a <= most; ++a)
-        for (std::int64_t c = 1; c <= most; ++c) {
-            const auto x = pinwheelMiddle(rx, a, c, in.seamsX);
-            for (std::int64_t b = 1; x && b <= most; ++b)
-                for (std::int64_t d = 1; d <= most; ++d) {
-                    const auto passes = static_cast<std::size_t>(1 + 2 * (a * b + c * d));
-                    const auto y = pinwheelMiddle(ry, d, b, in.seamsY);
-                    if (!y || (best && best->areas.size() <= passes))
-                        continue;
-                    Layout out;
-                    out.shape = Shape::pinwheel;
-                    out.areas.push_back(
-                        place(in, {x->lo, y->lo, x->hi, y->hi}, {(w - ux) / 2, (h - uy) / 2}));
-                    addArm(in, {{}, {}, x->hi, y->lo}, a, b, false, false, out); // head
-                    addArm(in, {x->hi, {}, w, y->hi}, c, d, true, false, out);   // right
-                    addArm(in, {x->lo, y->hi, w, h}, a, b, true, true, out);     // foot
-                    addArm(in, {{}, y->lo, x->lo, h}, c, d, false, true, out);   // left
-                    best = std::move(out);
-                }
-        }
+        for (std::int64_t b = 1; b <= most; ++b)
+            for (std::int64_t c = 1; c <= most; ++c)
+                for (std::int64_t d = 1; d <= most; ++d)
+                    for (const std::int64_t more : {0, 1}) {
+                        const Arms arms{a, b, c, d, d + more};
+                        if (best && best->areas.size() <= arms.passes())
+                            break;
+                        if (auto wheel = pinwheel(in, arms))
+                            best = std::move(wheel);
+                    }
     return best;
 }
 
@@ -195,18 +233,23 @@ std::vector<Layout> layouts(const LayoutInput& in) {
     if (freeCount(rx) * freeCount(ry) > std::int64_t{kMostPasses})
         return {};
     std::vector<Layout> out;
-    const AxisCuts x = cutsFor(in, rx, in.seamsX), y = cutsFor(in, ry, in.seamsY);
+    const AxisCuts x = cutsFor(in, rx, in.besideX, in.seamsX);
+    const AxisCuts y = cutsFor(in, ry, in.besideY, in.seamsY);
     out.push_back(rows(in, Shape::grid, y, x, x));
     const AxisCuts freeX = freeCuts(rx, in.seamsX), freeY = freeCuts(ry, in.seamsY);
     if (freeX.runs() < x.runs() && y.runs() > 1)
         out.push_back(rows(in, Shape::brickRows, y, x, freeX));
     if (freeY.runs() < y.runs() && x.runs() > 1) {
         const LayoutInput turned = swapped(in);
-        out.push_back(exchanged(rows(turned, Shape::brickRows, x, y, freeY)));
+        out.push_back(exchanged(rows(turned, Shape::brickRows, x, y, freeY), Shape::brickColumns));
     }
-    if (in.start == Basting::Start::centred)
-        if (const auto wheel = pinwheel(in))
-            out.push_back(*wheel);
+    // Its first field is centred, which serves the other start as well.
+    if (in.besideX == Length{} && in.besideY == Length{}) {
+        if (auto wheel = pinwheel(in))
+            out.push_back(*std::move(wheel));
+        if (auto wheel = pinwheel(swapped(in))) // turns the other way
+            out.push_back(exchanged(*std::move(wheel), Shape::pinwheel));
+    }
     std::erase_if(out, [](const Layout& l) { return l.areas.size() > kMostPasses; });
     std::ranges::stable_sort(out, {}, [](const Layout& l) { return l.areas.size(); });
     return out;

@@ -40,6 +40,8 @@ struct LayoutInput {
     Length row; ///< of points beside an open boundary, which the next pass bastes
     Basting::Start start = Basting::Start::centred; ///< centred or fewestShifts
     std::vector<Length> seamsX, seamsY; ///< sorted places where a boundary may run along a seam
+    /// A centred start may lie beside the middle by so much where that saves a pass.
+    Length besideX{}, besideY{};
 };
 
 /// Every shape that fits, fewest passes first; empty where the field is too small for any (not

@@ -17,6 +17,11 @@ struct WorkingOrder {
 /// kept.
 WorkingOrder bestOrder(const Layout& layout, std::size_t widest = 60'000);
 
+/// The shortest way through all areas in any order from any of them, basted or not beside it: what
+/// working outward costs is the difference. Exact up to ten areas (search over sets and last
+/// areas); above that the least spanning tree, which no way is shorter than.
+Length shortestWay(const Layout& layout);
+
 /// How far the quilt moves between two areas, on the table: positive dx moves it to the right.
 constexpr Vec shiftBetween(const FreshArea& from, const FreshArea& to) {
     return {from.table.x0 - to.table.x0, from.table.y0 - to.table.y0};

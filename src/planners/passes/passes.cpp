@@ -35,67 +35,6 @@ std::vector<Side> smoothTowards(const Rect& fresh, std::span<const Pass> earlier
     return out;
 }
 
-LayoutInput layoutInput(const PassRequest& request, const PassChoice& choice,
-                        const SeamLines& seams) {
-    return {.top = request.layers.top,
-            .surface = choice.workable,
-            .anchor = choice.anchor,
-            .row = request.job.basting.spacing,
-            .start = choice.start,
-            .seamsX = seams.x,
-            .seamsY = seams.y};
-}
-
-/// The quickest of the shapes with the fewest passes, with its order.
-bool settle(const PassRequest& request, const SeamLines& seams, PassChoice& choice) {
-    const LayoutInput in = layoutInput(request, choice, seams);
-    const std::vector<Layout> all = layouts(in);
-    if (all.empty())
-        return false;
-    choice.leastPasses = leastPasses(in);
-    bool found = false;
-    for (const Layout& layout : all) {
-        if (layout.areas.size() > all.front().areas.size())
-            break;
-        const WorkingOrder order = bestOrder(layout);
-        if (!found || order.shifted < choice.order.shifted) {
-            choice.layout = layout;
-            choice.order = order;
-            found = true;
-        }
-    }
-    return found;
-}
-
-Length largestShift(const PassChoice& choice) {
-    Length most;
-    for (std::size_t i = 1; i < choice.order.areas.size(); ++i)
-        most = std::max(most, way(shiftBetween(choice.layout.areas[choice.order.areas[i - 1]],
-                                               choice.layout.areas[choice.order.areas[i]])));
-    return most;
-}
-
-/// Why nothing fits on a surface.
-std::string unworkable(const PassChoice& choice, Length reach, Unit unit) {
-    const Rect& field = choice.workable.field;
-    if (field.empty())
-        return "no place on it is within a reach of " + format(reach, unit);
-    const std::string size =
-        format(field.width(), unit, false) + " × " + format(field.length(), unit);
-    const std::string usable =
-        choice.workable.whole
-            ? "only " + size + " of it is inside the rim"
-            : "only " + size + " of it is within a reach of " + format(reach, unit);
-    return usable + ", too little to shift the quilt along in " + std::to_string(kMostPasses) +
-           " passes";
-}
-
-std::vector<Basting::Start> starts(Basting::Start wanted) {
-    if (wanted != Basting::Start::best)
-        return {wanted};
-    return {Basting::Start::centred, Basting::Start::fewestShifts};
-}
-
 } // namespace
 
 Length anchorStrip(const Basting& basting) {
@@ -113,52 +52,6 @@ SeamLines seamLines(const Top& top) {
             y.insert(s.from.y);
     }
     return {{x.begin(), x.end()}, {y.begin(), y.end()}};
-}
-
-std::vector<PassChoice> passChoices(const PassRequest& request,
-                                    std::span<const Arrangement> surfaces) {
-    const SeamLines seams = seamLines(request.job.top);
-    const Length reach = commonReach(request.setting.helpers);
-    std::vector<PassChoice> out;
-    for (const Arrangement& surface : surfaces)
-        for (const bool along : {false, true}) {
-            // On the floor the quilt is not turned to suit anything.
-            if (surface.floor && along)
-                continue;
-            for (const Basting::Start start : starts(request.job.basting.start)) {
-                PassChoice c{.surface = surface, .quiltLengthAlongLength = along, .start = start};
-                c.workable = workable(surface, request.setting.room, along, reach);
-                if (surface.floor)
-                    c.workable.field = {
-                        {}, {}, request.layers.top.width, request.layers.top.length};
-                c.anchor = anchorStrip(request.job.basting);
-                Alternative& a = c.summary;
-                a.surface = surface.name;
-                a.start = start;
-                a.quiltLengthAlongLength = along;
-                a.workable = settle(request, seams, c);
-                if (!a.workable) {
-                    a.why = unworkable(c, reach, request.job.unit);
-                } else {
-                    a.passes = static_cast<int>(c.layout.areas.size());
-                    a.largestShift = largestShift(c);
-                    a.predicted = predictedTime(request, c);
-                    a.lifts = a.passes > 1 && liftersFor(request) > 1 ? a.passes - 1 : 0;
-                    if (!c.workable.whole)
-                        a.why = "only the part within a reach of " +
-                                format(reach, request.job.unit) + " is used";
-                }
-                out.push_back(std::move(c));
-            }
-        }
-    std::ranges::stable_sort(out, [](const PassChoice& a, const PassChoice& b) {
-        if (a.summary.workable != b.summary.workable)
-            return a.summary.workable;
-        if (a.summary.predicted != b.summary.predicted)
-            return a.summary.predicted < b.summary.predicted;
-        return a.surface.tables.size() < b.surface.tables.size();
-    });
-    return out;
 }
 
 SurfacePlan surfacePlan(const PassChoice& choice, int number) {

@@ -29,9 +29,14 @@ struct PassRequest {
 };
 
 /// Every surface, orientation and start, the best shape of each with its order and predicted time;
-/// workable ones first, quickest first. Without tables: the floor, in one pass.
+/// workable ones first, those asked for before others, quickest first. Beside a centred start its
+/// neighbour whose middle lies up to half a block beside the table's, where that saves a pass.
+/// Without tables: the floor, in one pass.
 std::vector<PassChoice> passChoices(const PassRequest& request,
                                     std::span<const Arrangement> surfaces);
+
+/// False for a way beside the middle where a centred start was asked for: it is shown, not taken.
+bool isAskedFor(const Job& job, const Alternative& way);
 
 /// The anchor strip: 6 in of basted quilt stay on the table (from memory: 4-12), and always 2 in
 /// more than one spacing, since the row beside the boundary is not basted yet.

@@ -1,8 +1,70 @@
+#include "planners/whole/dot_zones.h"
 #include "planners/whole/quilt.h"
 
 #include <cmath>
 
 namespace bastewright {
+namespace {
+
+constexpr double kSparePins = 1.1; // as the list of what to bring has it
+
+/// Which zones could take dots in place of the missing pins; nothing where an iron would melt the
+/// batting or no quilt holds so many.
+std::string dotsInstead(const Session& session, const std::vector<QuiltPlan>& quilts,
+                        std::int64_t missing) {
+    for (std::size_t i = 0; i < quilts.size(); ++i) {
+        const Job& job = session.jobs[i];
+        if (job.basting.with != Basting::With::pins || job.batting.meltable)
+            continue;
+        const auto zones = zonesForDots(quilts[i].zones, quilts[i].layers.top, missing);
+        if (!zones.empty())
+            return ", or use fuse dots in " + zoneList(zones) +
+                   (quilts.size() > 1 && !job.name.empty() ? " of " + job.name : "");
+    }
+    return {};
+}
+
+/// As many points per area as the box allows: the spacing grows with the root of what is missing.
+std::string widerSpacing(const Session& session, double factor) {
+    const auto job = std::ranges::find(session.jobs, Basting::With::pins,
+                                       [](const Job& j) { return j.basting.with; });
+    const Length spacing =
+        Length::nearestInches(std::ceil(job->basting.spacing.in() * factor * 8) / 8);
+    const std::string about = "about " + format(spacing, job->unit);
+    const auto& gap = job->quilting.gapLimit;
+    if (gap && spacing > *gap)
+        return "; the box allows a spacing of " + about + ", and the batting only " +
+               format(*gap, job->unit);
+    return ", or widen the spacing to " + about +
+           (gap ? std::string{", which the batting allows"}
+                : std::string{" if the batting's label allows it"});
+}
+
+/// How much of a quilt lies on the table in its first pass, and how much of it hangs.
+void adviseOnHanging(const QuiltPlan& quilt, const std::string& prefix, Findings& out) {
+    if (quilt.passes.empty() || quilt.surface.floor)
+        return;
+    const Rect top{{}, {}, quilt.layers.top.width, quilt.layers.top.length};
+    double least = 1;
+    int pass = 1;
+    for (const Pass& p : quilt.passes) {
+        const double lies = areaSquareInches(intersection(p.table, top)) / areaSquareInches(top);
+        if (lies < least) {
+            least = lies;
+            pass = p.number;
+        }
+    }
+    if (least >= 0.5)
+        return;
+    const int hangs = static_cast<int>(std::lround((1 - least) * 100));
+    out.push_back({Finding::Level::note, prefix + "/room/tables",
+                   "In pass " + std::to_string(pass) + " " + std::to_string(hangs) +
+                       " % of the quilt hangs from the table.",
+                   "Hold it up with chairs or a second table, so that its weight does not drag the "
+                   "layers."});
+}
+
+} // namespace
 
 Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& prefix) {
     Findings out;
@@ -29,6 +91,7 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
                  "use a machine with a larger throat."});
             break;
         }
+    adviseOnHanging(quilt, prefix, out);
     if (quilt.surface.tables.size() > 1)
         out.push_back({Finding::Level::note, prefix + "/room/tables",
                        "Cover the joints between the tables, or they print a pleat.", ""});
@@ -54,16 +117,16 @@ Findings adviceOnPins(const Session& session, const std::vector<QuiltPlan>& quil
     const int have = session.setting.stash.pins;
     if (points == 0 || have == 0 || points <= have)
         return {};
-    // As many points per area as the box allows: spacing grows with the root.
-    const Job& job = session.jobs.front();
-    const double wider = job.basting.spacing.in() * std::sqrt(double(points) / double(have));
-    const Length spacing = Length::nearestInches(std::ceil(wider * 8) / 8);
+    const std::int64_t missing = points - have;
+    const auto buy = static_cast<std::int64_t>(std::ceil(double(points) * kSparePins)) - have;
+    std::string cure = "Bring " + std::to_string(missing) + " more (" + std::to_string(buy) +
+                       " with a tenth to spare)";
+    cure += dotsInstead(session, quilts, missing);
+    cure += widerSpacing(session, std::sqrt(double(points) / double(have)));
     return {{Finding::Level::warn, "/stash/pins",
              "The plan takes " + std::to_string(points) + " pins and there are " +
                  std::to_string(have) + ".",
-             "Bring " + std::to_string(points - have) +
-                 " more, use fuse dots in the outer zones, or widen the spacing to about " +
-                 format(spacing, job.unit) + " if the batting allows it."}};
+             cure + "."}};
 }
 
 } // namespace bastewright

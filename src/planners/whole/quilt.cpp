@@ -37,11 +37,12 @@ std::string compared(const Alternative& a, const Alternative& chosen, std::size_
     return out;
 }
 
-std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
+std::vector<Alternative> alternatives(const Job& job, const std::vector<PassChoice>& choices) {
     const auto workable = static_cast<std::size_t>(
         std::ranges::count_if(choices, [](const PassChoice& c) { return c.summary.workable; }));
     const bool quickest = std::ranges::none_of(choices, [&](const PassChoice& c) {
-        return c.summary.workable && c.summary.predicted < choices.front().summary.predicted;
+        return c.summary.workable && isAskedFor(job, c.summary) &&
+               c.summary.predicted < choices.front().summary.predicted;
     });
     std::vector<Alternative> out;
     for (std::size_t i = 0; i < choices.size() && i < kShownAlternatives; ++i) {
@@ -162,7 +163,7 @@ QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSiz
     out.layers = layers;
     out.patterns = points.patterns;
     out.bounds.points = points.bound;
-    out.alternatives = alternatives(shared.choices);
+    out.alternatives = alternatives(job, shared.choices);
     append(findings, proveSizes(job, layers), prefix);
     append(findings, points.findings, prefix);
 

@@ -10,6 +10,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace bastewright::sheets {
 namespace {
@@ -90,6 +91,16 @@ std::vector<Alternative> foremost(const std::vector<Alternative>& all, std::size
     return out;
 }
 
+/// "4 × 4.1 kg, 2 people"
+QString liftWords(const Alternative& a) {
+    if (!a.workable || a.passes < 2)
+        return {};
+    return Text::tr("%1 × %2 kg by %3")
+        .arg(a.passes - 1)
+        .arg(std::round(a.liftKilograms * 10) / 10)
+        .arg(a.liftPeople);
+}
+
 Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t most) {
     if (quilt.alternatives.size() < 2)
         return {};
@@ -103,8 +114,8 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t mos
         rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{way}, Cell{lies, b},
                         Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
                         Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
-                        Cell{QString::number(a.lifts), b},
-                        Cell{length(a.largestShift, c.unit()), b}});
+                        Cell{liftWords(a), b},
+                        Cell{a.reach > Length{} ? length(a.reach, c.unit()) : QString{}, b}});
     }
     Flow flow{heading(c.severalQuilts()
                           ? Text::tr("The ways that were weighed: %1")
@@ -117,8 +128,8 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t mos
                    {Text::tr("Start"), 0},
                    {Text::tr("Passes"), 0, true},
                    {Text::tr("Time"), 0, true},
-                   {Text::tr("Lifts"), 0, true},
-                   {Text::tr("Longest shift"), 58, true}},
+                   {Text::tr("Lifts"), 62, true},
+                   {Text::tr("Reach"), 0, true}},
                   rows, c.width, {.size = type::kSmall, .rowPadding = 2, .together = 3});
     if (const auto more = quilt.alternatives.size() - rows.size(); more > 0)
         flow.push_back(paragraph(Text::tr("and %1 more that take longer").arg(more), c.width,

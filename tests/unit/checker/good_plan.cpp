@@ -293,6 +293,13 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     how.surface = "1 table";
     how.passes = 3;
     how.chosen = true;
+    how.reach = 15_in; // the middle of the table
+    how.lifts = 2;
+    how.liftPeople = 2;
+    how.liftKilograms = 2;
+    how.shifted = 24_in; // 8 in to the foot, 16 in to the head
+    how.largestShift = 16_in;
+    how.outwardCost = 8_in;                 // from one end to the other it is 16 in
     q.bounds = {.points = 93, .passes = 1}; // 1920 in² / (8 in² · 2.598)
     return q;
 }

@@ -52,7 +52,7 @@ std::vector<Spoiled> spoiledPasses() {
          [](Good& g) { g.pass(2).field.y0 = 12_in; }},
         {"TheFieldIsAStripAlongAnOpenSide", {}, [](Good& g) { g.pass(2).field.y0 = 20_in; }},
         {"TheFieldIsAStripAlongAWall",
-         {"passes.field", "crew.places"},
+         {"passes.field", "passes.ways", "crew.places"},
          [](Good& g) {
              g.session.setting.room.walls = g.quilt().surface.closed = {Side::foot};
              g.pass(2).field.y0 = 20_in;
@@ -63,13 +63,19 @@ std::vector<Spoiled> spoiledPasses() {
              g.pass(2).field.x0 = 2_in;
              g.pass(2).field.y0 = 20_in;
          }},
-        {"TheNewAreaReachesBeyondTheField", {"passes.field"}, [](Good& g) { g.lay(2, 9_in); }},
+        {"TheNewAreaReachesBeyondTheField",
+         {"passes.field", "passes.ways"},
+         [](Good& g) { g.lay(2, 9_in); }},
         {"TheShiftPointsTheOtherWay", {"passes.shift"}, [](Good& g) { g.pass(2).shift.dy = 8_in; }},
-        {"TheFirstPassIsShifted", {"passes.shift"}, [](Good& g) { g.pass(1).shift.dx = 1_in; }},
-        {"TheAnchorIsNotOnTheTable", {"passes.anchor"}, [](Good& g) { g.lay(2, 26_in); }},
+        {"TheFirstPassIsShifted",
+         {"passes.shift", "passes.ways"},
+         [](Good& g) { g.pass(1).shift.dx = 1_in; }},
+        {"TheAnchorIsNotOnTheTable",
+         {"passes.anchor", "passes.ways"},
+         [](Good& g) { g.lay(2, 26_in); }},
         {"TheStartIsNotCentred", {"passes.start"}, [](Good& g) { moveBoundary(g, 32_in); }},
         {"TheCentreIsTooNearTheRimOfTheFirstField",
-         {"passes.start"},
+         {"passes.start", "passes.ways"},
          [](Good& g) {
              g.quilt().alternatives.front().start = Basting::Start::fewestShifts;
              moveLowerRows(g);
@@ -85,6 +91,37 @@ std::vector<Spoiled> spoiledPasses() {
         {"TheStartIsNotTheOneAskedFor",
          {"passes.alternatives"},
          [](Good& g) { g.job().basting.start = Basting::Start::fewestShifts; }},
+        {"ALiftIsNotCounted",
+         {"passes.ways"},
+         [](Good& g) { g.quilt().alternatives.front().lifts = 1; }},
+        {"TheLiftersAreNotAllCounted",
+         {"passes.ways"},
+         [](Good& g) { g.quilt().alternatives.front().liftPeople = 1; }},
+        {"TheLiftIsSaidToBeLighter",
+         {"passes.ways"},
+         [](Good& g) { g.quilt().alternatives.front().liftKilograms = 1; }},
+        {"TheShiftsAreSaidToBeShorter",
+         {"passes.ways"},
+         [](Good& g) { g.quilt().alternatives.front().shifted = 16_in; }},
+        {"TheLargestShiftIsSaidToBeSmaller",
+         {"passes.ways"},
+         [](Good& g) { g.quilt().alternatives.front().largestShift = 8_in; }},
+        {"WorkingOutwardCostsMoreThanAllShifts",
+         {"passes.ways"},
+         [](Good& g) { g.quilt().alternatives.front().outwardCost = 25_in; }},
+        {"ADeeperReachIsNeededThanIsSaid",
+         {"passes.ways"},
+         [](Good& g) { g.quilt().alternatives.front().reach = 12_in; }},
+        {"TheStartIsSaidToLieBesideTheMiddleAndDoesNot",
+         {"passes.start", "passes.ways"},
+         [](Good& g) {
+             g.quilt().alternatives.front().offCentre = {0_in, 2_in};
+         }},
+        {"TheStartLiesFartherBesideTheMiddleThanHalfABlock",
+         {"passes.start", "passes.ways"},
+         [](Good& g) {
+             g.quilt().alternatives.front().offCentre = {0_in, 40_in};
+         }},
         {"TheBoundIsMoreThanThePlan",
          {"passes.alternatives"},
          [](Good& g) { g.quilt().bounds.passes = 4; }},
@@ -95,7 +132,7 @@ std::vector<Spoiled> spoiledPasses() {
          {"passes.smoothing"},
          [](Good& g) { g.pass(2).smoothTowards.pop_back(); }},
         {"TwoPeopleLiftFiftyKilograms",
-         {"passes.lift"},
+         {"passes.lift", "passes.ways"},
          [](Good& g) { g.pass(2).liftKilograms = 50; }},
     };
 }

@@ -30,11 +30,15 @@ std::vector<Spoiled> spoiledPeople() {
          [](Good& g) { g.task("1.2 shift").people.pop_back(); }},
         {"FewerPeopleLiftThanTheShiftAsksAndNoWarning",
          {"crew.teams"},
-         [](Good& g) { g.pass(2).liftPeople = 3; }},
+         [](Good& g) {
+             g.pass(2).liftPeople = 3;
+             g.quilt().alternatives.front().liftPeople = 3;
+         }},
         {"FewerPeopleLiftThanTheShiftAsksWithAWarning",
          {},
          [](Good& g) {
              g.pass(2).liftPeople = 3;
+             g.quilt().alternatives.front().liftPeople = 3;
              warnOfLifters(g);
          }},
         {"BoDoesNotClosePins", {"crew.skills"}, [](Good& g) { bo(g).closes = false; }},
@@ -47,8 +51,14 @@ std::vector<Spoiled> spoiledPeople() {
          }},
         {"AZoneHandedToAdaIsWorkedByBo",
          {"crew.handed"},
-         [](Good& g) { g.job().handed = {{"B2", "Ada"}}; }},
-        {"AZoneHandedToBoIsWorkedByBo", {}, [](Good& g) { g.job().handed = {{"B2", "Bo"}}; }},
+         [](Good& g) {
+             g.job().handed = {{"B2", "Ada"}};
+         }},
+        {"AZoneHandedToBoIsWorkedByBo",
+         {},
+         [](Good& g) {
+             g.job().handed = {{"B2", "Bo"}};
+         }},
         {"AZoneHandedToSomebodyWhoMayNotIsAnybodys",
          {},
          [](Good& g) {
@@ -101,7 +111,7 @@ std::vector<Spoiled> spoiledPeople() {
              g.task("1.1 place-open A2").places.front().along = {0_in, 20_in};
          }},
         {"SomebodyStandsInAWall",
-         {"crew.places"},
+         {"crew.places", "passes.ways"},
          [](Good& g) { g.session.setting.room.walls = g.quilt().surface.closed = {Side::foot}; }},
         {"AZoneIsWorkedFromNowhere",
          {"crew.places"},

@@ -60,6 +60,29 @@ TEST(BestOrder, EqualsBruteForceOnSmallLayouts) {
     }
 }
 
+TEST(ShortestWay, EqualsBruteForceAndIsNeverAboveTheOutwardOrder) {
+    for (const auto& [columns, rows] : {std::pair{1, 5}, {3, 1}, {1, 7}, {3, 3}}) {
+        const Layout l = gridOf(columns, rows);
+        std::vector<std::size_t> order(l.areas.size());
+        std::iota(order.begin(), order.end(), 0);
+        Length best = shifted(l, order);
+        if (l.areas.size() < 9) // 5040 orders at most
+            do
+                best = std::min(best, shifted(l, order));
+            while (std::ranges::next_permutation(order).found);
+        else // row by row and back, from step to step
+            best = shifted(l, {0, 1, 2, 5, 4, 3, 6, 7, 8});
+        EXPECT_EQ(shortestWay(l), best) << columns << " x " << rows;
+        EXPECT_LE(shortestWay(l), bestOrder(l).shifted);
+    }
+}
+
+TEST(ShortestWay, OfManyAreasIsABound) {
+    const Layout l = gridOf(5, 5);
+    EXPECT_LE(shortestWay(l), bestOrder(l).shifted);
+    EXPECT_GT(shortestWay(l), Length{});
+}
+
 TEST(BestOrder, IsExactForTwentyFivePassesAndMore) {
     for (const auto& [columns, rows] : {std::pair{5, 5}, {5, 7}}) {
         const Layout l = gridOf(columns, rows);

@@ -26,7 +26,7 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BattingPiecePlaced>(), 4u);
     EXPECT_EQ(fieldCount<BattingSplit>(), 3u);
     EXPECT_EQ(fieldCount<BattingPlan>(), 6u);
-    EXPECT_EQ(fieldCount<Alternative>(), 10u);
+    EXPECT_EQ(fieldCount<Alternative>(), 16u);
     EXPECT_EQ(fieldCount<QuiltBounds>(), 2u);
     EXPECT_EQ(fieldCount<QuiltPlan>(), 11u);
     EXPECT_EQ(fieldCount<StandingPlace>(), 2u);

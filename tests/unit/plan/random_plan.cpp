@@ -149,7 +149,13 @@ private:
                 positive(),
                 r_.chance(50),
                 r_.chance(50),
-                text()};
+                text(),
+                positive(),
+                r_.count(1, 9),
+                r_.real(0, 99),
+                {length(), length()},
+                positive(),
+                positive()};
     }
     QuiltPlan quilt() {
         QuiltPlan q;

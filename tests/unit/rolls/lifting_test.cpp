@@ -55,6 +55,32 @@ TEST(Lifting, WorkedExamplesInInches) {
     }
 }
 
+// NIOSH Publication 94-110, the same examples as its worksheets print them: every multiplier is
+// rounded to two digits first. The table of HM gives .44 at 23 in, where 10/23 is .4348.
+TEST(Lifting, WorkedExamplesAsTheWorksheetsRoundThem) {
+    struct Sheet {
+        double hm, vm, dm, fm, cm;
+        double pounds, lifted, index; ///< printed: limit, weight, lifting index
+        const char* source;
+    };
+    const auto twoDigits = [](double m) { return std::round(m * 100) / 100; };
+    const auto oneDigit = [](double m) { return std::round(m * 10) / 10; };
+    for (const Sheet& s : {
+             Sheet{0.44, 1 - 0.0075 * 15, 0.82 + 1.8 / 48, 1.00, 0.95, 16.3, 44, 2.7,
+                   "Example 1, origin"},
+             Sheet{0.44, 1 - 0.0075 * 33, 0.82 + 1.8 / 48, 1.00, 1.00, 14.5, 44, 3.0,
+                   "Example 1, destination"},
+             Sheet{1.00, 1 - 0.0075 * 8, 0.82 + 1.8 / 37, 0.88, 0.95, 34.9, 26, 0.7,
+                   "Example 4, origin"},
+             Sheet{0.50, 1 - 0.0075 * 29, 0.82 + 1.8 / 37, 0.88, 1.00, 15.2, 26, 1.7,
+                   "Example 4, destination"},
+         }) {
+        const double limit = 51 * s.hm * twoDigits(s.vm) * twoDigits(s.dm) * s.fm * s.cm;
+        EXPECT_DOUBLE_EQ(oneDigit(limit), s.pounds) << s.source;
+        EXPECT_DOUBLE_EQ(oneDigit(s.lifted / oneDigit(limit)), s.index) << s.source;
+    }
+}
+
 TEST(Lifting, WorkedExampleInCentimetres) {
     // Textbook exercise (homeworksource.com/p/1089113): RWL 15.7 kg, lifting index of 12 kg 0.76.
     const double limit = recommendedWeightLimit({.horizontalCm = 25,

@@ -21,6 +21,21 @@ TEST(RollDiameter, WoundTape) {
         2 * 40.206, 2e-3);
 }
 
+// The same two worked examples with the area rule's figures in full, to a millionth.
+TEST(RollDiameter, WorkedExamplesToAMillionth) {
+    // (2.75² − 0.5²)·π / 0.05 = 459.457926 in
+    EXPECT_NEAR(
+        rollDiameter(Length::nearestInches(459.457926), Length::nearestInches(0.05), 1_in, 1.0)
+            .in(),
+        5.5, 1e-6);
+    // r² = 25 + 10000·0.5/π: 40.205768 mm
+    EXPECT_NEAR(
+        rollDiameter(Length::millimetres(10'000), Length::nearestMillimetres(0.5), 10_mm, 1.0)
+                .mm() /
+            2,
+        std::sqrt(25 + 5000 / std::numbers::pi), 1e-6);
+}
+
 TEST(RollDiameter, OfAQuilt) {
     // Common practice: 45 in of 4 mm roll to 76 mm, of 10 mm to 121 mm, wound without air.
     EXPECT_NEAR(rollDiameter(45_in, 4_mm, {}, 1.0).mm(), 76, 0.5);

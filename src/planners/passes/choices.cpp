@@ -1,0 +1,238 @@
+#include "planners/passes/passes.h"
+#include "planners/passes/predict.h"
+#include "planners/rolls/lifting.h"
+
+#include <optional>
+#include <tuple>
+
+namespace bastewright {
+namespace {
+
+/// Half a block; where there are none, half of the commonest one, 12 in (from memory).
+Size halfBlock(const Top& top) {
+    if (!top.grid)
+        return {Length::inches(6), Length::inches(6)};
+    return {top.grid->block / 2, top.grid->blockHeight() / 2};
+}
+
+/// The shortest of the shapes with the fewest passes, with its order.
+bool settle(const PassRequest& request, const SeamLines& seams, Size beside, PassChoice& choice) {
+    const LayoutInput in{.top = request.layers.top,
+                         .surface = choice.workable,
+                         .anchor = choice.anchor,
+                         .row = request.job.basting.spacing,
+                         .start = choice.start,
+                         .seamsX = seams.x,
+                         .seamsY = seams.y,
+                         .besideX = beside.width,
+                         .besideY = beside.length};
+    const std::vector<Layout> all = layouts(in);
+    if (all.empty())
+        return false;
+    choice.leastPasses = leastPasses(in);
+    bool found = false;
+    for (const Layout& layout : all) {
+        if (layout.areas.size() > all.front().areas.size())
+            break;
+        const WorkingOrder order = bestOrder(layout);
+        if (!found || order.shifted < choice.order.shifted) {
+            choice.layout = layout;
+            choice.order = order;
+            found = true;
+        }
+    }
+    return found;
+}
+
+Length largestShift(const PassChoice& choice) {
+    Length most;
+    for (std::size_t i = 1; i < choice.order.areas.size(); ++i)
+        most = std::max(most, way(shiftBetween(choice.layout.areas[choice.order.areas[i - 1]],
+                                               choice.layout.areas[choice.order.areas[i]])));
+    return most;
+}
+
+/// From the quilt's middle to that of the first field.
+Vec offCentre(const PassRequest& request, const PassChoice& choice) {
+    const Rect& table = choice.layout.areas[choice.layout.first].table;
+    const Point field = choice.workable.field.middle();
+    const Size& top = request.layers.top;
+    // Halves of odd nanometres are no offset.
+    const auto plain = [](Length off) {
+        return abs(off) <= Length::nanometres(2) ? Length{} : off;
+    };
+    return {plain(table.x0 + field.x - top.width / 2), plain(table.y0 + field.y - top.length / 2)};
+}
+
+/// What is worked in an area: itself and the rows beside it that earlier areas have left.
+Rect worked(const Layout& layout, const FreshArea& area, Length row) {
+    Rect out = area.fresh;
+    for (const std::size_t k : area.needs) {
+        const Rect left = intersection(area.fresh.grown(row), layout.areas[k].fresh);
+        out = {std::min(out.x0, left.x0), std::min(out.y0, left.y0), std::max(out.x1, left.x1),
+               std::max(out.y1, left.y1)};
+    }
+    return out;
+}
+
+/// The farthest that any place of a stretch lies from the nearer open end of a side; nothing where
+/// both are closed.
+std::optional<Length> deepest(Interval stretch, Interval side, bool loOpen, bool hiOpen) {
+    const Length fromLo = stretch.hi - side.lo, fromHi = side.hi - stretch.lo;
+    if (loOpen && hiOpen)
+        return std::min({fromLo, fromHi, side.size() / 2});
+    if (loOpen)
+        return fromLo;
+    if (hiOpen)
+        return fromHi;
+    return {};
+}
+
+/// From an open side to the deepest place that is worked in any pass.
+Length reachNeeded(const PassRequest& request, const PassChoice& choice) {
+    Length most;
+    const auto open = [&](Side s) {
+        return std::ranges::find(choice.workable.closed, s) == choice.workable.closed.end();
+    };
+    for (const FreshArea& area : choice.layout.areas) {
+        const Rect box = worked(choice.layout, area, request.job.basting.spacing);
+        const auto x = deepest(box.x(), area.table.x(), open(Side::left), open(Side::right));
+        const auto y = deepest(box.y(), area.table.y(), open(Side::head), open(Side::foot));
+        if (x || y)
+            most = std::max(most, x && y ? std::min(*x, *y) : x.value_or(y.value_or(Length{})));
+    }
+    return most;
+}
+
+/// Why nothing fits on a surface.
+std::string unworkable(const PassChoice& choice, Length reach, Unit unit) {
+    const Rect& field = choice.workable.field;
+    if (field.empty())
+        return "no place on it is within a reach of " + format(reach, unit);
+    const std::string size =
+        format(field.width(), unit, false) + " × " + format(field.length(), unit);
+    const std::string usable =
+        choice.workable.whole
+            ? "only " + size + " of it is inside the rim"
+            : "only " + size + " of it is within a reach of " + format(reach, unit);
+    return usable + ", too little to shift the quilt along in " + std::to_string(kMostPasses) +
+           " passes";
+}
+
+/// What a person should know of a way beside its figures.
+std::string remarks(const PassRequest& request, const PassChoice& choice, Length reach) {
+    const Unit unit = request.job.unit;
+    std::string out;
+    if (!choice.workable.whole)
+        out = "only the part within a reach of " + format(reach, unit) + " is used";
+    const Vec off = choice.summary.offCentre;
+    if (choice.start != Basting::Start::centred || off == Vec{})
+        return out;
+    out += out.empty() ? "" : "; ";
+    out += std::string{"the middle of the quilt lies beside the middle of the "} +
+           (choice.workable.whole ? "table: " : "part that is used: ");
+    if (off.dx != Length{})
+        out += format(abs(off.dx), unit) + (off.dx < Length{} ? " to the right" : " to the left");
+    if (off.dy != Length{})
+        out += std::string{off.dx != Length{} ? " and " : ""} + format(abs(off.dy), unit) +
+               (off.dy < Length{} ? " towards the foot" : " towards the head");
+    return out;
+}
+
+void sumUp(const PassRequest& request, Length reach, PassChoice& choice) {
+    Alternative& a = choice.summary;
+    a.surface = choice.surface.name;
+    a.start = choice.start;
+    a.quiltLengthAlongLength = choice.quiltLengthAlongLength;
+    if (!a.workable) {
+        a.why = unworkable(choice, reach, request.job.unit);
+        return;
+    }
+    a.passes = static_cast<int>(choice.layout.areas.size());
+    a.largestShift = largestShift(choice);
+    a.predicted = predictedTime(request, choice);
+    if (a.passes > 1) {
+        a.liftPeople = liftersFor(request);
+        a.liftKilograms = quiltKilograms(request.job, request.layers.backing);
+        a.lifts = a.liftPeople > 1 ? a.passes - 1 : 0;
+        a.shifted = choice.order.shifted;
+        a.outwardCost = a.shifted - shortestWay(choice.layout);
+    }
+    if (!choice.surface.floor) {
+        a.offCentre = offCentre(request, choice);
+        a.reach = reachNeeded(request, choice);
+    }
+    a.why = remarks(request, choice, reach);
+}
+
+/// The best way of a start on a surface; not workable where there is none.
+PassChoice wayOf(const PassRequest& request, const SeamLines& seams, Size beside,
+                 PassChoice choice) {
+    choice.summary.workable = settle(request, seams, beside, choice);
+    return choice;
+}
+
+/// A centred start that lies beside the middle by up to half a block, across, down or both; nothing
+/// where that saves no pass.
+std::optional<PassChoice> besideCentre(const PassRequest& request, const SeamLines& seams,
+                                       const PassChoice& bare, std::size_t passes) {
+    const Size half = halfBlock(request.job.top);
+    std::optional<PassChoice> best;
+    for (const Size& beside : {Size{half.width, {}}, Size{{}, half.length}, half}) {
+        PassChoice c = wayOf(request, seams, beside, bare);
+        if (c.summary.workable && c.layout.areas.size() < passes) {
+            passes = c.layout.areas.size();
+            best = std::move(c);
+        }
+    }
+    return best;
+}
+
+std::vector<Basting::Start> starts(Basting::Start wanted) {
+    if (wanted != Basting::Start::best)
+        return {wanted};
+    return {Basting::Start::centred, Basting::Start::fewestShifts};
+}
+
+} // namespace
+
+bool isAskedFor(const Job& job, const Alternative& way) {
+    return job.basting.start != Basting::Start::centred || way.offCentre == Vec{};
+}
+
+std::vector<PassChoice> passChoices(const PassRequest& request,
+                                    std::span<const Arrangement> surfaces) {
+    const SeamLines seams = seamLines(request.job.top);
+    const Length reach = commonReach(request.setting.helpers);
+    std::vector<PassChoice> out;
+    for (const Arrangement& surface : surfaces)
+        for (const bool along : {false, true}) {
+            // On the floor the quilt is not turned to suit anything.
+            if (surface.floor && along)
+                continue;
+            for (const Basting::Start start : starts(request.job.basting.start)) {
+                PassChoice bare{
+                    .surface = surface, .quiltLengthAlongLength = along, .start = start};
+                bare.workable = workable(surface, request.setting.room, along, reach);
+                if (surface.floor)
+                    bare.workable.field = {
+                        {}, {}, request.layers.top.width, request.layers.top.length};
+                bare.anchor = anchorStrip(request.job.basting);
+                out.push_back(wayOf(request, seams, {}, bare));
+                const std::size_t passes = out.back().layout.areas.size();
+                if (start == Basting::Start::centred && passes > 1)
+                    if (auto c = besideCentre(request, seams, bare, passes))
+                        out.push_back(*std::move(c));
+            }
+        }
+    for (PassChoice& c : out)
+        sumUp(request, reach, c);
+    const auto rank = [&](const PassChoice& c) {
+        return std::tuple{!c.summary.workable, !isAskedFor(request.job, c.summary),
+                          c.summary.predicted, c.surface.tables.size()};
+    };
+    std::ranges::stable_sort(out, {}, rank);
+    return out;
+}
+
+} // namespace bastewright

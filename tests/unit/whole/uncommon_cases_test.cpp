@@ -1,0 +1,123 @@
+#include "checker/checker.h"
+#include "planners/whole/whole.h"
+
+#include <gtest/gtest.h>
+
+namespace bastewright {
+namespace {
+
+using namespace literals;
+
+struct Case {
+    const char* name;
+    int width, length; ///< of the top, inches
+    std::vector<Table> tables;
+    std::vector<Side> walls;
+    int passes;       ///< zero: no plan at all
+    const char* says; ///< part of a finding; empty where nothing of the kind may be said
+};
+
+Session sessionFor(const Case& c) {
+    Session s;
+    Job job;
+    job.name = c.name;
+    job.top.width = {Length::inches(c.width)};
+    job.top.length = {Length::inches(c.length)};
+    job.basting.spacing = 6_in;
+    s.jobs = {job};
+    s.setting.room.tables = c.tables;
+    s.setting.room.walls = c.walls;
+    for (const char* name : {"Ada", "Bo", "Cai"}) {
+        Helper h;
+        h.name = name;
+        s.setting.helpers.push_back(h);
+    }
+    s.setting.stash.pins = 2000;
+    return s;
+}
+
+std::string allText(const Plan& plan) {
+    std::string out;
+    for (const Finding& f : plan.findings)
+        out += f.field + ": " + f.text + " " + f.cure + "\n";
+    return out;
+}
+
+class UncommonCase : public ::testing::TestWithParam<Case> {};
+
+TEST_P(UncommonCase, IsPlannedAndSaysWhatMatters) {
+    const Case& c = GetParam();
+    const Session session = sessionFor(c);
+    const Plan plan = planWhole(session);
+    const QuiltPlan& quilt = plan.quilts.front();
+    EXPECT_EQ(int(quilt.passes.size()), c.passes);
+    const std::string text = allText(plan);
+    if (*c.says != 0) {
+        EXPECT_NE(text.find(c.says), std::string::npos) << text;
+    } else {
+        EXPECT_EQ(text.find("hangs from the table"), std::string::npos) << text;
+    }
+    for (const Finding& f : checkPlan(session, plan))
+        ADD_FAILURE() << f.field << ": " << f.text;
+    for (const Pass& p : quilt.passes)
+        for (const Hold& h : p.holds)
+            EXPECT_EQ(h.kind == Hold::Kind::clamp,
+                      p.backingOverhang[h.side] > Length{} && !quilt.surface.floor)
+                << "clamps where it hangs over, tape where it ends on the table";
+}
+
+const std::vector<Case> kCases{
+    {"a throw on one table, all of it at once", 26, 60, {{72_in, 30_in, 1}}, {}, 1, ""},
+    {"a table longer than the quilt", 40, 26, {{96_in, 30_in, 1}}, {}, 1, ""},
+    {"on the floor", 60, 72, {}, {}, 1, ""},
+    {"it hangs more than it lies", 60, 72, {{48_in, 24_in, 1}}, {}, 8, "hangs from the table"},
+    {"a table too narrow to shift along",
+     60,
+     72,
+     {{48_in, 10_in, 1}},
+     {},
+     0,
+     "No surface of the tables on hand"},
+    {"walls on every side",
+     60,
+     72,
+     {{72_in, 30_in, 1}},
+     {Side::head, Side::foot, Side::left, Side::right},
+     0,
+     "no place on it is within a reach"},
+};
+
+INSTANTIATE_TEST_SUITE_P(Plans, UncommonCase, ::testing::ValuesIn(kCases));
+
+TEST(TooFewPins, SaysWhichZonesCouldTakeDotsHowManyToBuyAndWhatSpacingTheyAllow) {
+    Session session = sessionFor({"throw", 40, 50, {{72_in, 30_in, 1}}, {}, 0, ""});
+    const std::size_t points = [&] {
+        std::size_t n = 0;
+        for (const Zone& z : planWhole(session).quilts.front().zones)
+            n += z.points.size();
+        return n;
+    }();
+    session.setting.stash.pins = int(points) - 10;
+    const std::string text = allText(planWhole(session));
+    EXPECT_NE(text.find("Bring 10 more"), std::string::npos) << text;
+    EXPECT_NE(text.find("fuse dots in A1"), std::string::npos) << text;
+    EXPECT_NE(text.find("widen the spacing to about 6"), std::string::npos) << text;
+
+    session.jobs[0].batting.meltable = true;
+    session.jobs[0].quilting.gapLimit = 6_in;
+    const std::string melting = allText(planWhole(session));
+    EXPECT_EQ(melting.find("fuse dots in"), std::string::npos) << melting;
+    EXPECT_NE(melting.find("and the batting only 6 in"), std::string::npos) << melting;
+}
+
+TEST(WiderThanTheBattingAllows, IsAWarning) {
+    Session session = sessionFor({"throw", 40, 50, {{72_in, 30_in, 1}}, {}, 0, ""});
+    session.jobs[0].quilting.gapLimit = 5_in;
+    const Plan plan = planWhole(session);
+    EXPECT_TRUE(std::ranges::any_of(plan.findings, [](const Finding& f) {
+        return f.level == Finding::Level::warn && f.field == "/basting/spacing";
+    })) << allText(plan);
+}
+
+} // namespace
+} // namespace bastewright
