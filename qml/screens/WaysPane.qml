@@ -37,9 +37,7 @@ Flickable {
                 required property bool chosen
                 required property bool workable
                 required property string why
-                required property string lift
-                required property string reach
-                required property string shifts
+                required property string costs
 
                 width: pane.width
                 height: lines.implicitHeight + 2 * Theme.gap
@@ -79,15 +77,10 @@ Flickable {
                         width: parent.width
                         text: qsTr("%1, %2. %3.").arg(row.surface).arg(row.orientation).arg(row.start)
                     }
-                    Repeater {
-                        model: [row.lift, row.reach, row.shifts].filter(line => line !== "")
-
-                        Words {
-                            required property string modelData
-
-                            width: lines.width
-                            text: modelData
-                        }
+                    Words {
+                        width: parent.width
+                        visible: row.costs !== ""
+                        text: row.costs
                     }
                     Words {
                         width: parent.width

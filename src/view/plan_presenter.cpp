@@ -9,7 +9,7 @@ PlanPresenter::PlanPresenter(QObject* parent)
     : QObject{parent}
     , findings_{{"level", "text", "cure", "field"}}
     , alternatives_{{"surface", "start", "orientation", "passes", "time", "largestShift", "chosen",
-                     "workable", "why", "lift", "reach", "shifts"}}
+                     "workable", "why", "costs"}}
     , supplies_{{"item", "need", "have", "buy", "unit", "lacking"}}
     , people_{{"letter", "mark", "name", "hours", "work", "tasks"}}
     , help_{{"change", "gain"}} {}

@@ -56,6 +56,14 @@ QString shiftWords(const Alternative& a, Unit unit) {
     return tr("%1, at most %2 for working outward").arg(all, words::length(a.outwardCost, unit));
 }
 
+/// Lifts, reach and shifts, a line each.
+QString costWords(const Alternative& a, const Planned& planned) {
+    QStringList lines{liftWords(a), reachWords(a, planned)};
+    if (const QString shifts = shiftWords(a, unitOf(planned)); !shifts.isEmpty())
+        lines << shifts;
+    return lines.join(QLatin1Char('\n'));
+}
+
 } // namespace
 
 QList<QVariantList> ofFindings(const Planned& planned) {
@@ -79,9 +87,7 @@ QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
              a.quiltLengthAlongLength ? tr("quilt along the table") : tr("quilt across the table"),
              a.passes, a.workable ? words::span(a.predicted) : tr("cannot be reached"),
              words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
-             words::fromCore(a.why), a.workable ? liftWords(a) : QString{},
-             a.workable ? reachWords(a, planned) : QString{},
-             a.workable ? shiftWords(a, unitOf(planned)) : QString{}});
+             words::fromCore(a.why), a.workable ? costWords(a, planned) : QString{}});
     return out;
 }
 
