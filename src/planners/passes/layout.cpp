@@ -173,6 +173,13 @@ Length early(const AxisRoom& r, std::int64_t steps) {
     return steps == 1 ? r.field : steps * (r.field - r.anchor);
 }
 
+/// Whether two areas that do not overlap share a stretch of edge.
+bool touch(const Rect& a, const Rect& b) {
+    const bool beside = (a.x1 == b.x0 || b.x1 == a.x0) && a.y().overlaps(b.y());
+    const bool below = (a.y1 == b.y0 || b.y1 == a.y0) && a.x().overlaps(b.x());
+    return beside || below;
+}
+
 /// Head, right, foot, left: each arm ends at the side of the next, so that only the last has basted
 /// area at its end.
 std::optional<Layout> pinwheel(const LayoutInput& in, const Arms& arms) {
@@ -193,9 +200,12 @@ std::optional<Layout> pinwheel(const LayoutInput& in, const Arms& arms) {
                          bool downward) {
         from.push_back(out.areas.size());
         addArm(in, block, columns, rows, rightward, downward, out);
+        if (from.size() < 2)
+            return;
         for (std::size_t i = from.back(); i < out.areas.size(); ++i)
-            for (std::size_t k = from.size() > 1 ? from[from.size() - 2] : 1; k < from.back(); ++k)
-                out.areas[i].needs.push_back(k);
+            for (std::size_t k = from[from.size() - 2]; k < from.back(); ++k)
+                if (touch(out.areas[i].fresh, out.areas[k].fresh))
+                    out.areas[i].needs.push_back(k);
     };
     arm({{}, {}, x->hi, y->lo}, arms.columns, arms.rows, false, false);
     arm({x->hi, {}, w, y->hi}, arms.sideColumns, arms.sideRows, true, false);
