@@ -88,7 +88,8 @@ void passesWays(const QuiltView& v, Report& report) {
         differs("the reach needed", figure(how.reach, unit),
                 figure(deepest, unit) + " at the deepest point");
     const Pass& first = v.quilt.passes.front();
-    const Rect all = intersection(first.table.grown(-v.session.setting.room.inset), v.top);
+    // Only where none of the field is hidden beyond the top is its middle known from the plan.
+    const Rect all = first.table.grown(-v.session.setting.room.inset);
     const Point table = first.table.middle(), top = v.top.middle();
     if (first.field == all &&
         (!same(how.offCentre.dx, table.x - top.x) || !same(how.offCentre.dy, table.y - top.y)))
