@@ -209,7 +209,7 @@ std::string planText(const Session& session, const Plan& plan) {
     }
     if (!plan.tasks.empty()) {
         out << "Finish at " << format(after(session.setting.start, plan.finish)) << ", after "
-            << formatSpan(plan.finish) << "; no plan of this work could end before "
+            << formatSpan(plan.finish) << "; no plan of these tasks could end before "
             << format(after(session.setting.start, plan.finishBound)) << '\n';
         people(out, session, plan);
     }

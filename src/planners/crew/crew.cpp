@@ -57,6 +57,9 @@ struct Attempt : Planned {
 
 /// Rounds of letting people share zones, each on the schedule the one before led to.
 constexpr int kSharing = 3;
+/// Above so many activities sharing saves less than a hundredth and takes too long.
+constexpr int kMostToShare = 1000;
+
 /// A round has to save this many seconds of the finish.
 constexpr int kWorthSharing = 30;
 
@@ -74,7 +77,7 @@ public:
         sayWhoIsThere();
         sayHanded(session_, helpers_, quilts_, plan_.findings);
         Attempt best = bestOfWaves();
-        if (options_.sharing)
+        if (options_.sharing && best.model.problem.size() <= kMostToShare)
             share(best);
         plan_.findings.insert(plan_.findings.end(), best.drafts.findings.begin(),
                               best.drafts.findings.end());

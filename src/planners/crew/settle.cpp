@@ -43,6 +43,11 @@ public:
         for (std::size_t p = 0; p < hours_.size(); ++p) {
             const Person& h = problem.people[p];
             hours_[p] = able[p] ? std::max(0, std::min(h.until, s_.finish) - h.from) : 0;
+            for (const Booking& b : problem.booked) // breaks are not hours
+                if (b.person == static_cast<int>(p))
+                    hours_[p] -= std::max(0, std::min({b.end, h.until, s_.finish}) -
+                                                 std::max(b.start, h.from));
+            hours_[p] = std::max(0, hours_[p]);
             walk_[p] = out_.walkOf(static_cast<int>(p));
         }
     }

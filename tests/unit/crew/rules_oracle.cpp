@@ -107,6 +107,10 @@ private:
                 say(t, name + " is not there yet");
             if (h->until && t.end > h->until->sinceMidnight - start && !hoursStop())
                 say(t, name + " has left");
+            for (const Break& rest : h->breaks)
+                if (t.start < rest.until.sinceMidnight - start &&
+                    t.end > rest.from.sinceMidnight - start)
+                    say(t, name + " rests then");
             if (t.kind == TaskKind::closePins && !h->closes)
                 say(t, name + " does not close pins");
             if (t.kind == TaskKind::press && !h->irons)
@@ -135,6 +139,46 @@ private:
         return nullptr;
     }
 
+    /// The points a task is for: of a shared zone those that lie nearest to the share's side.
+    static std::vector<PlacedPoint> own(const Zone& zone, const Task& t) {
+        std::vector<PlacedPoint> points = zone.points;
+        if (!t.share)
+            return points;
+        std::ranges::sort(points, [&](const PlacedPoint& a, const PlacedPoint& b) {
+            const auto ax = a.at.x, ay = a.at.y, bx = b.at.x, by = b.at.y;
+            switch (t.share->side) {
+            case Side::left:
+                return std::pair(ax, ay) < std::pair(bx, by);
+            case Side::right:
+                return std::pair(ax, ay) > std::pair(bx, by);
+            case Side::head:
+                return std::pair(ay, ax) < std::pair(by, bx);
+            default:
+                return std::pair(ay, ax) > std::pair(by, bx);
+            }
+        });
+        points.resize(std::min(points.size(), static_cast<std::size_t>(t.share->points)));
+        return points;
+    }
+
+    /// Done by one person, or by two who have all its points between them.
+    void workedOnce(int job, const Zone& z, TaskKind kind) {
+        const auto tasks = some(job, z.pass, kind, z.id);
+        if (tasks.size() == 1)
+            return expect(!tasks[0]->share, z.id + ": one person has only a share");
+        if (tasks.size() != 2 || !tasks[0]->share || !tasks[1]->share)
+            return expect(false, z.id + ": done by one person, or shared by two");
+        std::set<std::pair<Length, Length>> places;
+        for (const Task* t : tasks)
+            for (const PlacedPoint& p : own(z, *t))
+                places.insert({p.at.x, p.at.y});
+        expect(places.size() == z.points.size() &&
+                   tasks[0]->share->points + tasks[1]->share->points ==
+                       static_cast<int>(z.points.size()),
+               z.id + ": its shares are not its points");
+        expect(tasks[0]->people != tasks[1]->people, z.id + ": shared by one person");
+    }
+
     void place(const Task& t) {
         const Zone* z = zoneOf(t);
         if (t.people.size() != 1 || t.places.size() != 1 || !z || !helper(t.people[0]))
@@ -154,9 +198,9 @@ private:
             return;
         std::vector<Point> corners;
         Rect box = z->area;
-        if (!z->points.empty()) {
-            box = {z->points[0].at.x, z->points[0].at.y, z->points[0].at.x, z->points[0].at.y};
-            for (const PlacedPoint& q : z->points)
+        if (const auto points = own(*z, t); !points.empty()) {
+            box = {points[0].at.x, points[0].at.y, points[0].at.x, points[0].at.y};
+            for (const PlacedPoint& q : points)
                 box = {std::min(box.x0, q.at.x), std::min(box.y0, q.at.y), std::max(box.x1, q.at.x),
                        std::max(box.y1, q.at.y)};
         }
@@ -313,23 +357,32 @@ private:
             return;
         const auto count = [&](TaskKind k) { return some(job, z.pass, k, z.id).size(); };
         if (!dots) {
-            expect(count(TaskKind::placeOpen) == 1, z.id + ": pinned once");
-            expect(count(TaskKind::closePins) == (z.points.empty() ? 0U : 1U),
-                   z.id + ": closed once");
+            if (z.points.empty()) {
+                expect(count(TaskKind::placeOpen) + count(TaskKind::closePins) == 0,
+                       z.id + ": has nothing to be done");
+                return;
+            }
+            workedOnce(job, z, TaskKind::placeOpen);
+            workedOnce(job, z, TaskKind::closePins);
+            const auto opened = some(job, z.pass, TaskKind::placeOpen, z.id);
             for (const Task* c : some(job, z.pass, TaskKind::closePins, z.id)) {
                 const bool smoothed =
                     std::ranges::any_of(some(job, z.pass, TaskKind::smooth), [&](const Task* s) {
                         return s->end <= c->start &&
-                               some(job, z.pass, TaskKind::placeOpen, z.id)[0]->end <= s->start;
+                               std::ranges::all_of(
+                                   opened, [&](const Task* o) { return o->end <= s->start; });
                     });
                 if (!smoothed)
                     say(*c, "is closed before it was smoothed");
             }
             return;
         }
-        const std::size_t once = z.points.empty() ? 0 : 1;
-        expect(count(TaskKind::dotLower) == once && count(TaskKind::dotUpper) == once,
-               z.id + ": dots below and above once");
+        if (z.points.empty())
+            expect(count(TaskKind::dotLower) + count(TaskKind::dotUpper) == 0,
+                   z.id + ": has nothing to be done");
+        else
+            for (const TaskKind kind : {TaskKind::dotLower, TaskKind::dotUpper})
+                workedOnce(job, z, kind);
         for (const Task* press : some(job, z.pass, TaskKind::press, z.id))
             before(some(job, z.pass, TaskKind::dotUpper, z.id), {press});
     }
