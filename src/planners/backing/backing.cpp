@@ -83,13 +83,21 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
                                 ""});
     if (front.runnerUp)
         out.plan->runnerUp = describe(problem, bolts, *front.runnerUp) + ".";
-    for (const Choice& c : front.choices)
+    const auto offer = [&](const Choice& c, std::string wanted, bool isChosen) {
         out.plan->alternatives.push_back(
             {c.layout.along, c.layout.bought, isPriced(problem.rules) ? c.layout.cost : 0.0,
-             c.layout.waste, c.layout.seams, describe(problem, bolts, c.layout) + ".", "",
-             &c == &chosen});
+             c.layout.waste, c.layout.seams, describe(problem, bolts, c.layout) + ".",
+             std::move(wanted), isChosen});
+        if (options.ways)
+            out.ways.push_back(planOf(problem, bolts, c));
+    };
     if (options.nearestMiss)
-        nearestMiss(problem, chosen.layout, *out.plan);
+        if (const auto unlisted = withUnlisted(problem, bolts, chosen.layout.cost))
+            offer(*unlisted, unlistedText(problem, unlisted->layout), false);
+    for (const Choice& c : front.choices)
+        offer(c, "", &c == &chosen);
+    if (options.nearestMiss)
+        out.plan->nearestMiss = nearestMiss(problem, chosen.layout);
     return out;
 }
 

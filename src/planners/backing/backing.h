@@ -3,9 +3,13 @@
 #include "plan/plan.h"
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace bastewright {
+
+/// The fabric of panels that need a cloth the job does not list.
+inline constexpr std::string_view kUnlistedCloth = "another cloth";
 
 struct BackingOptions {
     int blocks = 5; ///< most blocks a pieced column is made of
@@ -13,10 +17,14 @@ struct BackingOptions {
     /// joins of the first pass, joins of the batting. In the backing's frame.
     std::vector<Segment> keepAway;
     bool nearestMiss = true; ///< also look for the smallest change that would save cloth
+    bool ways = false;       ///< also lay out every alternative
 };
 
 struct BackingOutcome {
     std::optional<BackingPlan> plan; ///< nothing where no cloth can make it
+    /// Where asked for: panels, cuts and purchases of each of the plan's alternatives, in their
+    /// order. What is of a cloth the job does not list has panels called `kUnlistedCloth`, no cuts.
+    std::vector<BackingPlan> ways;
     Findings findings;
 };
 

@@ -87,6 +87,7 @@ private:
     std::optional<Choice> first_, second_;
 };
 
+/// Where the problem offers a column of cloth that is not listed, only layouts with one.
 class BestSink : public LayoutSink {
 public:
     BestSink(const Problem& problem, const std::vector<Bolt>& bolts, double limit)
@@ -98,11 +99,18 @@ public:
         return cost >= limit_ || (best && cost > best->cost);
     }
     void offer(const Layout& l) override {
-        if ((!best || better(l, *best)) && arrange(problem_, bolts_, l, false))
+        if (best && !better(l, *best))
+            return;
+        if (problem_.unlisted && !(l.column && l.column->fabric < 0))
+            return;
+        if (auto a = arrange(problem_, bolts_, l, false)) {
             best = l;
+            arrangement = std::move(*a);
+        }
     }
 
     std::optional<Layout> best;
+    Arrangement arrangement;
 
 private:
     const Problem& problem_;
@@ -123,6 +131,19 @@ std::optional<Layout> bestOf(const Problem& problem, double limit) {
     BestSink sink{problem, bolts, limit};
     visitLayouts(problem, bolts, sink);
     return std::move(sink.best);
+}
+
+std::optional<Choice> withUnlisted(const Problem& problem, const std::vector<Bolt>& bolts,
+                                   double limit) {
+    if (limit <= 0 || !problem.rules.column || problem.rules.repeat > Length{})
+        return std::nullopt;
+    Problem p = problem;
+    p.unlisted = true;
+    BestSink sink{p, bolts, limit};
+    visitLayouts(p, bolts, sink);
+    if (!sink.best)
+        return std::nullopt;
+    return Choice{std::move(*sink.best), std::move(sink.arrangement), true};
 }
 
 } // namespace bastewright::backing

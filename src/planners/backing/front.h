@@ -22,6 +22,11 @@ struct Front {
 };
 Front frontOf(const Problem& problem, const std::vector<Bolt>& bolts);
 
+/// The best layout that costs less than `limit` with a narrow column of cloth the job does not list,
+/// where there is one.
+std::optional<Choice> withUnlisted(const Problem& problem, const std::vector<Bolt>& bolts,
+                                   double limit);
+
 /// The best layout alone, where there is one that costs less than `limit`; lines do not matter.
 std::optional<Layout> bestOf(const Problem& problem, double limit);
 

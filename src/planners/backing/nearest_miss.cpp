@@ -73,56 +73,12 @@ std::string saving(const Problem& problem, const std::vector<Bolt>& bolts, const
     return text += describe(smaller, bolts, miss);
 }
 
-/// Only layouts with a column of cloth that is not listed.
-class UnlistedSink : public LayoutSink {
-public:
-    UnlistedSink(const Problem& problem, const std::vector<Bolt>& bolts, double limit)
-        : problem_{problem}
-        , bolts_{bolts}
-        , limit_{limit} {}
-
-    bool hopeless(double cost, int) const override {
-        return cost >= limit_ || (best && cost > best->cost);
-    }
-    void offer(const Layout& l) override {
-        if (l.column && l.column->fabric < 0 && (!best || better(l, *best)) &&
-            arrange(problem_, bolts_, l, false))
-            best = l;
-    }
-
-    std::optional<Layout> best;
-
-private:
-    const Problem& problem_;
-    const std::vector<Bolt>& bolts_;
-    const double limit_;
-};
-
-void offerUnlisted(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& chosen,
-                   BackingPlan& plan) {
-    Problem p = problem;
-    p.unlisted = true;
-    UnlistedSink sink{p, bolts, chosen.cost};
-    visitLayouts(p, bolts, sink);
-    if (!sink.best)
-        return;
-    const Layout& l = *sink.best;
-    const std::string wanted = "a column " + format(l.column->width, p.unit) + " × " +
-                               format(p.height(l.along), p.unit) +
-                               " of another cloth, in one piece or several";
-    plan.alternatives.insert(plan.alternatives.begin(),
-                             {l.along, l.bought, isPriced(p.rules) ? l.cost : 0.0, l.waste, l.seams,
-                              describe(p, bolts, l) + ".", wanted, false});
-}
-
 } // namespace
 
-void nearestMiss(const Problem& problem, const Layout& chosen, BackingPlan& plan) {
+std::string nearestMiss(const Problem& problem, const Layout& chosen) {
     if (chosen.bought == Length{})
-        return;
+        return {};
     const auto bolts = boltsOf(problem.rules);
-    if (problem.rules.column && problem.rules.repeat <= Length{})
-        offerUnlisted(problem, bolts, chosen, plan);
 
     const Search search{problem, chosen};
     const Length step = search.step();
@@ -149,25 +105,21 @@ void nearestMiss(const Problem& problem, const Layout& chosen, BackingPlan& plan
             text += saving(problem, bolts, chosen, plain->layout, plain->less);
             text += ".";
         }
-        plan.nearestMiss = std::move(text);
-        return;
+        return text;
     }
-    if (plain) {
-        plan.nearestMiss = lessText(plain->less) +
-                           saving(problem, bolts, chosen, plain->layout, plain->less) + ".";
-        return;
-    }
+    if (plain)
+        return lessText(plain->less) + saving(problem, bolts, chosen, plain->layout, plain->less) +
+               ".";
     for (const Length seam : {Length::inch64ths(24), Length::inch64ths(16)}) {
         if (seam >= problem.rules.seam)
             continue;
         Problem narrow = problem;
         narrow.rules.seam = seam;
-        if (const auto l = bestOf(narrow, chosen.cost); search.worth(l)) {
-            plan.nearestMiss = "Seam allowances of " + format(seam, problem.unit) +
-                               saving(problem, bolts, chosen, *l, Length{}) + ".";
-            return;
-        }
+        if (const auto l = bestOf(narrow, chosen.cost); search.worth(l))
+            return "Seam allowances of " + format(seam, problem.unit) +
+                   saving(problem, bolts, chosen, *l, Length{}) + ".";
     }
+    return {};
 }
 
 } // namespace bastewright::backing

@@ -1,4 +1,5 @@
 #include "planners/backing/arrangement.h"
+#include "planners/backing/backing.h"
 
 #include <algorithm>
 #include <string>
@@ -43,7 +44,7 @@ public:
         const Length y = startOf(problem_, bolts_[b]) + phase(b) +
                          panelStart(index, height_, problem_.rules.repeat);
         cut(s.bolt, {x, y, x + width, y + height_}, name, false);
-        panel(fabricOf(s.bolt), place, {Length{}, height_}, name);
+        panel(nameOf(bolts_[b].fabric), place, {Length{}, height_}, name);
     }
 
     void joins(ColumnJoins joins) { joins_ = std::move(joins); }
@@ -77,6 +78,8 @@ private:
     void column(Interval place, const std::string& name, int sides) {
         const Column& c = *layout_.column;
         const Length width = place.size() + sides * problem_.rules.seam;
+        if (c.fabric < 0) // of a cloth that is not listed: cut from whatever is found
+            return panel(std::string{kUnlistedCloth}, place, {Length{}, height_}, name);
         const int n = c.blocks();
         int taken[2] = {0, 0};
         for (int i = 0; i < n; ++i) {
@@ -93,23 +96,23 @@ private:
                                           : Rect{aside, y, aside + width, y + tall};
             const std::string block = n == 1 ? name : name + std::to_string(i + 1);
             cut(source.bolt, at, block, source.turned);
-            panel(c.fabric, place, run, block);
+            panel(nameOf(c.fabric), place, run, block);
         }
     }
 
-    int fabricOf(int bolt) const { return bolts_[std::size_t(bolt)].fabric; }
+    const std::string& nameOf(int fabric) const {
+        return problem_.rules.fabrics[std::size_t(fabric)].name;
+    }
 
     void cut(int bolt, Rect at, std::string piece, bool turned) {
         const Bolt& b = bolts_[std::size_t(bolt)];
-        pieces_.cuts.push_back({problem_.rules.fabrics[std::size_t(b.fabric)].name, at,
-                                std::move(piece), turned, !b.bought});
+        pieces_.cuts.push_back({nameOf(b.fabric), at, std::move(piece), turned, !b.bought});
     }
 
-    void panel(int fabric, Interval across, Interval along, std::string name) {
+    void panel(std::string fabric, Interval across, Interval along, std::string name) {
         const Rect area = layout_.along ? Rect{across.lo, along.lo, across.hi, along.hi}
                                         : Rect{along.lo, across.lo, along.hi, across.hi};
-        pieces_.panels.push_back(
-            {problem_.rules.fabrics[std::size_t(fabric)].name, area, std::move(name)});
+        pieces_.panels.push_back({std::move(fabric), area, std::move(name)});
     }
 
     const Problem& problem_;

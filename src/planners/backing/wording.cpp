@@ -24,6 +24,12 @@ std::string clothName(const Fabric& fabric, Unit unit) {
     return fabric.name.empty() ? "cloth of " + format(fabric.usableWidth, unit) : fabric.name;
 }
 
+std::string unlistedText(const Problem& problem, const Layout& layout) {
+    return "a column " + format(layout.column->width, problem.unit) + " × " +
+           format(problem.height(layout.along), problem.unit) +
+           " of another cloth, in one piece or several";
+}
+
 std::string purchase(const Problem& problem, const Layout& layout) {
     return layout.bought == Length{} ? "nothing to buy" : saleLength(layout.bought, problem.unit);
 }

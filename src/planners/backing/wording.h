@@ -12,6 +12,9 @@ std::string saleLength(Length bought, Unit unit);
 /// "Harbour blue", or "cloth of 40 in" where it has no name.
 std::string clothName(const Fabric& fabric, Unit unit);
 
+/// What has to be found for a layout with a column of cloth that is not listed.
+std::string unlistedText(const Problem& problem, const Layout& layout);
+
 /// "2 lengths of 88 in along the quilt and a column 6 in wide of 3 blocks; 5 1/2 yd, 4 seams".
 std::string describe(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& layout);
 

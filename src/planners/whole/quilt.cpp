@@ -1,6 +1,5 @@
 #include "planners/whole/quilt.h"
 
-#include "planners/backing/backing.h"
 #include "planners/batting/batting.h"
 #include "planners/passes/holds.h"
 #include "planners/passes/zones.h"
@@ -91,11 +90,7 @@ void planLayers(const Job& job, const LayerSizes& layers, const std::string& pre
                 Findings& findings) {
     std::vector<Segment> seams;
     if (!(job.backing.width && job.backing.length)) {
-        BackingOptions options;
-        if (!out.passes.empty())
-            options.keepAway = moved(jointsUnderQuilt(out.surface, out.passes.front().table),
-                                     intoLayer(layers.backing, layers.top));
-        BackingOutcome backing = planBacking(job, layers.backing, options);
+        BackingOutcome backing = pieceBacking(job, out, false);
         append(findings, std::move(backing.findings), prefix);
         out.backing = std::move(backing.plan);
     }
@@ -153,6 +148,16 @@ LayerSizes layerSizes(const Job& job) {
     out.backing = {job.backing.width.value_or(out.backing.width),
                    job.backing.length.value_or(out.backing.length)};
     return out;
+}
+
+BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways) {
+    BackingOptions options;
+    options.ways = ways;
+    const LayerSizes& layers = quilt.layers;
+    if (!quilt.passes.empty())
+        options.keepAway = moved(jointsUnderQuilt(quilt.surface, quilt.passes.front().table),
+                                 intoLayer(layers.backing, layers.top));
+    return planBacking(job, layers.backing, options);
 }
 
 QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSizes& layers,

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planners/backing/backing.h"
 #include "planners/points/points.h"
 #include "planners/whole/sharing.h"
 
@@ -13,6 +14,10 @@ LayerSizes layerSizes(const Job& job);
 /// "/jobs/2").
 QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSizes& layers,
                     const PointsPlan& points, const std::string& prefix, Findings& findings);
+
+/// The backing of a quilt that is to be pieced, its seams kept off the joints of the table under the
+/// first pass of `quilt`; with `ways`, every alternative laid out. What planQuilt plans with.
+BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways);
 
 /// Findings about one quilt's plan: gap limit, melting batting, throat, joints, rolls without a
 /// clip.
