@@ -75,9 +75,18 @@ FocusScope {
             columnSpacing: Theme.gap
             rowSpacing: Theme.gap
 
+            LayersView {
+                objectName: "layersView"
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                visible: panel.pane === "layers"
+                layers: screen.room.layers
+                opacity: screen.room.plan.busy ? 0.6 : 1
+            }
             ColumnLayout {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
+                visible: panel.pane !== "layers"
                 spacing: Theme.gap
 
                 Patch {

@@ -122,6 +122,8 @@ void Tour::panes(QObject& panel, const AtStop& atStop) {
                              "layers", "room", "people", "boxes"}) {
         panel.setProperty("pane", QString::fromLatin1(pane));
         stop(QStringLiteral("pane-") + QLatin1String(pane), atStop);
+        if (qstrcmp(pane, "layers") == 0)
+            layers(atStop);
         if (qstrcmp(pane, "quilt") != 0)
             continue;
         if (auto* tile = find(&panel, QStringLiteral("field-width0"))) {
@@ -160,6 +162,20 @@ void Tour::sheets(const AtStop& atStop) {
     drawn();
     overlay("printSheet", QStringLiteral("print-helper"), atStop);
     preview.setColour(true);
+}
+
+void Tour::layers(const AtStop& atStop) {
+    auto* view = find(room_.window->contentItem(), QStringLiteral("layersView"));
+    for (const char* tab : {"cloth", "backing", "batting", "spare", "choices"}) {
+        if (view)
+            view->setProperty("tab", QString::fromLatin1(tab));
+        stop(QStringLiteral("layers-") + QLatin1String(tab), atStop);
+    }
+    auto& layers = *room_.workroom->layers();
+    const int chosen = layers.shown();
+    layers.setShown(chosen == 0 ? 1 : 0);
+    stop(QStringLiteral("layers-looked-at"), atStop);
+    layers.setShown(chosen);
 }
 
 void Tour::overlay(const char* name, const QString& stopName, const AtStop& atStop) {

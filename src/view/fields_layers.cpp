@@ -110,11 +110,23 @@ Fields fields::ofLayers(const Session& session, int quilt) {
         << toggle({"melt", over, tr("Melts under an iron")}, batting(&Batting::meltable));
     if (job.batting.pieces.empty())
         out << packChoice(q);
+    else
+        out << toggle({"turn", over, tr("Pieces may be turned")}, batting(&Batting::mayTurn))
+            << length({"trim", over, tr("Cut off raw edges")}, unit, batting(&Batting::trim))
+            << length({"overlap", over, tr("Eaten by each join")}, unit,
+                      batting(&Batting::overlap));
     addPieces(out, job.batting, q, unit);
     out << length({"backover", under, tr("Over on each side")}, unit, backing(&Backing::overage))
         << length({"seam", under, tr("Seam allowance")}, unit, backing(&Backing::seam))
         << number({"shrink", under, tr("Shrinks by, percent")}, backing(&Backing::shrinkPercent))
-        << toggle({"oneway", under, tr("Print runs one way")}, backing(&Backing::oneWay));
+        << toggle({"oneway", under, tr("Print runs one way")}, backing(&Backing::oneWay))
+        << toggle({"column", under, tr("Pieced panels allowed")}, backing(&Backing::column))
+        << toggle({"centre", under, tr("Seam down the middle allowed")},
+                  backing(&Backing::centreSeam))
+        << optionalLength({"backwidth", under, tr("Width as measured")}, unit,
+                          [q](Session& s) { return &s.jobs[q].backing.width; })
+        << optionalLength({"backlength", under, tr("Length as measured")}, unit,
+                          [q](Session& s) { return &s.jobs[q].backing.length; });
     addFabrics(out, job.backing, q, unit);
     out << optionalLength({"throat", tr("Sewing machine"), tr("Throat")}, unit,
                           [q](Session& s) { return &s.jobs[q].machine.throat; });

@@ -5,6 +5,7 @@
 #include "view/comfort.h"
 #include "view/job_editor.h"
 #include "view/lanes_board.h"
+#include "view/layers_presenter.h"
 #include "view/live_controller.h"
 #include "view/pass_presenter.h"
 #include "view/plan_presenter.h"
@@ -39,6 +40,7 @@ class Workroom : public QObject {
     Q_PROPERTY(StepCard* step READ step CONSTANT)
     Q_PROPERTY(SheetsWriter* sheets READ sheets CONSTANT)
     Q_PROPERTY(Comfort* comfort READ comfort CONSTANT)
+    Q_PROPERTY(LayersPresenter* layers READ layers CONSTANT)
     Q_PROPERTY(LanesBoard* lanes READ lanes CONSTANT)
     Q_PROPERTY(Rehearsal* rehearsal READ rehearsal CONSTANT)
     Q_PROPERTY(ChangeDesk* desk READ desk CONSTANT)
@@ -88,6 +90,7 @@ public:
     StepCard* step() { return &step_; }
     SheetsWriter* sheets() { return &sheets_; }
     Comfort* comfort() { return &comfort_; }
+    LayersPresenter* layers() { return &layers_; }
     LanesBoard* lanes() { return &lanes_; }
     Rehearsal* rehearsal() { return &rehearsal_; }
     ChangeDesk* desk() { return &desk_; }
@@ -114,6 +117,7 @@ private:
     TableBoard board_, farBoard_;
     StepCard step_;
     SheetsWriter sheets_;
+    LayersPresenter layers_;
     LanesBoard lanes_;
     Rehearsal rehearsal_;
     ChangeDesk desk_;

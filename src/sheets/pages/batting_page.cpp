@@ -1,7 +1,7 @@
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/mapping.h"
-#include "sheets/pictures/piece_pictures.h"
+#include "sheets/pictures/layer_pictures.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -58,7 +58,7 @@ Flow battingPage(const SheetContext& c, std::size_t quilt) {
         flow.push_back({.height = heightFor(whole, c.width, c.height * 0.48) + 4,
                         .before = 8,
                         .draw = [&plan, &q, unit = c.unit()](QPainter& p, QRectF at) {
-                            drawBatting(p, at, plan, q.layers.batting, unit);
+                            drawBatting(p, at, plan, q, unit);
                         }});
     }
     if (!plan.joins.empty())

@@ -1,35 +1,13 @@
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/mapping.h"
-#include "sheets/pictures/piece_pictures.h"
+#include "sheets/pictures/layer_pictures.h"
 #include "sheets/words.h"
 
 #include <QPainter>
 
-#include <algorithm>
-
 namespace bastewright::sheets {
 namespace {
-
-/// The cloth's usable width; of a cloth the job does not list, as much of it as the cuts take.
-Length usableWidth(const Job& job, const BackingPlan& plan, const std::string& fabric) {
-    Length width;
-    for (const auto& cut : plan.cuts)
-        if (cut.fabric == fabric)
-            width = std::max(width, cut.onCloth.x1);
-    for (const auto& f : job.backing.fabrics)
-        if (f.name == fabric)
-            width = std::max(width, f.usableWidth);
-    return width;
-}
-
-std::vector<std::string> fabricsOf(const BackingPlan& plan) {
-    std::vector<std::string> names;
-    for (const auto& cut : plan.cuts)
-        if (std::ranges::count(names, cut.fabric) == 0)
-            names.push_back(cut.fabric);
-    return names;
-}
 
 Flow cuts(const SheetContext& c, const BackingPlan& plan, const std::string& fabric) {
     std::vector<std::vector<Cell>> rows;
@@ -78,29 +56,32 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
     flow.front().newPage = true;
     flow.push_back(
         paragraph(std::vector<Span>{{buyWords(c, plan), true}}, c.width, type::kLead, 8));
-    for (const auto& fabric : fabricsOf(plan)) {
-        const Length width = usableWidth(c.job(quilt), plan, fabric);
-        const Rect lying{Length{}, Length{}, clothUsed(plan, fabric), width};
-        flow.push_back(heading(
-            fabric.empty() ? Text::tr("Cut in this order")
-                           : Text::tr("%1: cut in this order").arg(QString::fromStdString(fabric)),
-            c.width));
-        flow.push_back({.height = heightFor(lying, c.width, 120) + 4,
+    for (const ClothLength& cloth : clothsOf(c.job(quilt), plan)) {
+        flow.push_back(heading(cloth.fabric.empty()
+                                   ? Text::tr("Cut in this order")
+                                   : Text::tr("%1: cut in this order")
+                                         .arg(QString::fromStdString(cloth.fabric)),
+                               c.width));
+        flow.push_back({.height = heightFor(extentOf(cloth), c.width, 150) + 24,
                         .before = 6,
                         .keepWithNext = true,
                         .draw = [=, &plan, unit = c.unit()](QPainter& p, QRectF at) {
-                            drawCloth(p, at, plan, fabric, width, unit);
+                            drawCloth(p, at, plan, cloth, unit);
                         }});
-        flow += cuts(c, plan, fabric);
+        flow += cuts(c, plan, cloth.fabric);
     }
     flow.push_back(heading(Text::tr("Sewn together"), c.width));
     const Rect whole{Length{}, Length{}, q.layers.backing.width, q.layers.backing.length};
-    flow.push_back({.height = heightFor(whole, c.width * 0.6, 200) + 4,
+    flow.push_back({.height = heightFor(whole, c.width * 0.7, 250) + 18,
                     .before = 6,
                     .keepWithNext = true,
                     .draw = [&plan, &q, unit = c.unit()](QPainter& p, QRectF at) {
-                        drawBacking(p, at, plan, q.layers.backing, unit);
+                        drawBacking(p, at, plan, q, unit);
                     }});
+    flow.push_back(paragraph(Text::tr("Dashed: the quilt. Dotted: the tables of the first pass. The "
+                                      "triangles lie on the marks at the middles of the table."),
+                             c.width, type::kBody, 4));
+    flow.back().keepWithNext = true;
     for (const auto& words : {plan.runnerUp, plan.nearestMiss})
         if (!words.empty()) {
             flow.push_back(paragraph(QString::fromStdString(words), c.width, type::kBody, 8));

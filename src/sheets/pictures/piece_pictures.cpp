@@ -2,11 +2,8 @@
 
 #include "sheets/ink.h"
 #include "sheets/pictures/mapping.h"
-#include "sheets/type.h"
-#include "sheets/words.h"
 
 #include <QPainter>
-#include <QTransform>
 
 #include <cmath>
 #include <numbers>
@@ -18,32 +15,6 @@ void frame(QPainter& p, QRectF r, double weight, const QBrush& fill = Qt::NoBrus
     p.setPen(QPen{ink::kDark, weight, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin});
     p.setBrush(fill);
     p.drawRect(r);
-}
-
-/// Name above, size below, in the middle of a piece; turned where the piece is tall and narrow.
-void caption(QPainter& p, QRectF r, const QString& name, const QString& size) {
-    const bool upright = r.height() > r.width() * 1.6 && r.width() < 90;
-    const double along = upright ? r.height() : r.width(),
-                 across = upright ? r.width() : r.height();
-    p.save();
-    p.translate(r.center());
-    if (upright)
-        p.rotate(-90);
-    const bool two = across > 34;
-    label(p, {0, two ? -8.0 : 0.0}, two ? name : name + QStringLiteral("  ") + size, type::kCheck,
-          along - 8, true);
-    if (two)
-        label(p, {0, 9}, size, type::kBody, along - 8);
-    p.restore();
-}
-
-Size sizeOf(const Rect& r) {
-    return {r.width(), r.length()};
-}
-
-/// Cloth is drawn with its length left to right: a quarter turn of the frame it is given in.
-Rect turned(const Rect& r) {
-    return {r.y0, r.x0, r.y1, r.x1};
 }
 
 } // namespace
@@ -76,64 +47,6 @@ void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pi
         const QPointF inward{at.x() > map(tile).center().x() ? -1.0 : 1.0, -1.0};
         labelOnWhite(p, at + QPointF{inward.x() * 9, at.y() < map(tile).top() + 16 ? 10.0 : -10.0},
                      QString::number(++number), 9, 16, true);
-    }
-    p.restore();
-}
-
-Length clothUsed(const BackingPlan& plan, const std::string& fabric) {
-    Length used;
-    for (const auto& cut : plan.cuts)
-        if (cut.fabric == fabric)
-            used = std::max(used, cut.onCloth.y1);
-    return used;
-}
-
-void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const std::string& fabric,
-               Length usableWidth, Unit unit) {
-    p.save();
-    const Rect cloth{Length{}, Length{}, usableWidth, clothUsed(plan, fabric)};
-    const Mapping map{turned(cloth), box.adjusted(2, 2, -2, -2)};
-    frame(p, map(turned(cloth)), ink::kLine, ink::kTable);
-    int number = 0;
-    for (const auto& cut : plan.cuts) {
-        if (cut.fabric != fabric)
-            continue;
-        const QRectF r = map(turned(cut.onCloth));
-        frame(p, r, ink::kLine, ink::kPaper);
-        caption(p, r, Text::tr("%1  %2").arg(++number).arg(QString::fromStdString(cut.piece)),
-                size(sizeOf(cut.onCloth), unit));
-    }
-    p.restore();
-}
-
-void drawBacking(QPainter& p, QRectF box, const BackingPlan& plan, Size whole, Unit unit) {
-    p.save();
-    const Mapping map{{Length{}, Length{}, whole.width, whole.length}, box.adjusted(2, 2, -2, -2)};
-    for (const auto& panel : plan.panels) {
-        const QRectF r = map(panel.area);
-        frame(p, r, ink::kLine, ink::kPaper);
-        caption(p, r, QString::fromStdString(panel.fabric), size(sizeOf(panel.area), unit));
-    }
-    p.restore();
-}
-
-void drawBatting(QPainter& p, QRectF box, const BattingPlan& plan, Size whole, Unit unit) {
-    p.save();
-    const Mapping map{{Length{}, Length{}, whole.width, whole.length}, box.adjusted(2, 2, -2, -2)};
-    frame(p, map(Rect{Length{}, Length{}, whole.width, whole.length}), ink::kBold, ink::kPaper);
-    for (const auto& piece : plan.pieces) {
-        const QRectF r = map(piece.area);
-        frame(p, r, ink::kLine, ink::kPaper);
-        const QString name = QString::fromStdString(piece.name);
-        caption(p, r, piece.turned ? Text::tr("%1, turned").arg(name) : name,
-                size(sizeOf(piece.area), unit));
-    }
-    int number = 0;
-    for (const auto& join : plan.joins) {
-        p.setPen(QPen{ink::kDark, 3, Qt::DashLine, Qt::FlatCap});
-        p.drawLine(map(join.from), map(join.to));
-        const QPointF at = map(join.from) * 0.75 + map(join.to) * 0.25;
-        badge(p, at, 20, QString::number(++number), true);
     }
     p.restore();
 }

@@ -113,6 +113,27 @@ TEST(Backing, OffersEightyInchQuiltThreeWays) {
     EXPECT_EQ(std::ranges::count(plan.alternatives, true, &BackingAlternative::chosen), 1);
 }
 
+TEST(Backing, EveryWayOfferedIsLaidOut) {
+    const Job job = jobWith(42_in, 4_in, true);
+    BackingOptions options;
+    options.ways = true;
+    const BackingOutcome out = planBacking(job, {88_in, 88_in}, options);
+    ASSERT_TRUE(out.plan);
+    ASSERT_EQ(out.ways.size(), out.plan->alternatives.size());
+    for (std::size_t i = 0; i < out.ways.size(); ++i) {
+        const BackingAlternative& said = out.plan->alternatives[i];
+        EXPECT_EQ(boughtInAll(out.ways[i]), said.bought) << said.text;
+        EXPECT_EQ(int(out.ways[i].panels.size()) - 1, said.seams) << said.text;
+        const auto unlisted =
+            std::ranges::count(out.ways[i].panels, kUnlistedCloth, &BackingPanel::fabric);
+        EXPECT_EQ(unlisted > 0, !said.wanted.empty()) << said.text;
+        if (said.wanted.empty())
+            EXPECT_THAT(faults(job, {88_in, 88_in}, out.ways[i]), IsEmpty()) << said.text;
+        if (said.chosen)
+            EXPECT_EQ(out.ways[i].panels, out.plan->panels);
+    }
+}
+
 TEST(Backing, AlternativesAreNotOutdone) {
     const BackingPlan plan = planned(jobWith(40_in, 4_in, true), {96_in, 120_in});
     for (const BackingAlternative& a : plan.alternatives)

@@ -1,0 +1,233 @@
+#include "sheets/pictures/layer_pictures.h"
+
+#include "sheets/pictures/mapping.h"
+#include "sheets/type.h"
+#include "sheets/words.h"
+
+#include <QPainter>
+#include <QPolygonF>
+
+#include <set>
+
+namespace bastewright::sheets {
+namespace {
+
+constexpr double kMark = 7;     ///< a centre mark's height
+constexpr double kFigures = 20; ///< below a cloth, for its figures
+
+void frame(QPainter& p, QRectF r, double weight, const QColor& ink, const QBrush& fill) {
+    p.setPen(QPen{ink, weight, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin});
+    p.setBrush(fill);
+    p.drawRect(r);
+}
+
+/// Slanting lines over what is not used.
+void shade(QPainter& p, QRectF r, const LayerLook& look) {
+    p.save();
+    p.setClipRect(r);
+    p.setPen(QPen{look.hatch, ink::kThin});
+    for (double d = 0; d < r.width() + r.height(); d += 6)
+        p.drawLine(QPointF{r.left() + d, r.top()}, QPointF{r.left() + d - r.height(), r.bottom()});
+    p.restore();
+}
+
+/// Name above, size below, in the middle of a piece; turned where the piece is tall and narrow.
+void caption(QPainter& p, QRectF r, const QString& name, const QString& size,
+             const LayerLook& look) {
+    const bool upright = r.height() > r.width() * 1.4 && r.width() < 96;
+    const double along = upright ? r.height() : r.width(),
+                 across = upright ? r.width() : r.height();
+    p.save();
+    p.translate(r.center());
+    if (upright)
+        p.rotate(-90);
+    const bool two = across > 36;
+    label(p, {0, two ? -9.0 : 0.0}, two ? name : name + QStringLiteral("  ") + size, type::kCheck,
+          along - 8, true, look.ink);
+    if (two)
+        label(p, {0, 9}, size, type::kCheck, along - 8, false, look.ink);
+    p.restore();
+}
+
+/// A number in a filled ring.
+void number(QPainter& p, QPointF at, int n, const LayerLook& look) {
+    p.setPen(QPen{look.paper, ink::kLine});
+    p.setBrush(look.ink);
+    p.drawEllipse(at, 10.5, 10.5);
+    label(p, at, QString::number(n), type::kBody, 17, true, look.paper);
+}
+
+Size sizeOf(const Rect& r) {
+    return {r.width(), r.length()};
+}
+
+/// Cloth is drawn with its length left to right: a quarter turn of the frame it is given in.
+Rect turned(const Rect& r) {
+    return {r.y0, r.x0, r.y1, r.x1};
+}
+
+Rect wholeOf(Size s) {
+    return {Length{}, Length{}, s.width, s.length};
+}
+
+/// The top where it lies on a layer.
+Rect topOn(Size layer, Size top) {
+    const Length x = (layer.width - top.width) / 2, y = (layer.length - top.length) / 2;
+    return {x, y, x + top.width, y + top.length};
+}
+
+void quiltOutline(QPainter& p, const Mapping& map, const Rect& top, const LayerLook& look) {
+    p.setBrush(Qt::NoBrush);
+    p.setPen(QPen{look.ink, ink::kLine, Qt::DashLine, Qt::FlatCap});
+    p.drawRect(map(top));
+}
+
+/// The tables under the first pass, in the frame of the top.
+std::vector<Rect> tablesUnder(const QuiltPlan& quilt) {
+    std::vector<Rect> out;
+    if (quilt.passes.empty())
+        return out;
+    const Rect& at = quilt.passes.front().table;
+    for (const Rect& t : quilt.surface.tables) {
+        // With the quilt's length along the surface's, drawn left is its head, drawn foot its left.
+        const Rect r = quilt.surface.quiltLengthAlongLength
+                           ? Rect{quilt.surface.width - t.y1, t.x0, quilt.surface.width - t.y0, t.x1}
+                           : t;
+        out.push_back({r.x0 + at.x0, r.y0 + at.y0, r.x1 + at.x0, r.y1 + at.y0});
+    }
+    return out;
+}
+
+/// Triangles at the middles of the four sides, to be laid on the marks of the table.
+void centreMarks(QPainter& p, QRectF r, const LayerLook& look) {
+    p.setPen(Qt::NoPen);
+    p.setBrush(look.ink);
+    const QPointF c = r.center();
+    for (const auto& [tip, out] :
+         {std::pair{QPointF{c.x(), r.top()}, QPointF{0, -1}},
+          std::pair{QPointF{c.x(), r.bottom()}, QPointF{0, 1}},
+          std::pair{QPointF{r.left(), c.y()}, QPointF{-1, 0}},
+          std::pair{QPointF{r.right(), c.y()}, QPointF{1, 0}}}) {
+        const QPointF aside{out.y(), out.x()};
+        p.drawPolygon(QPolygonF{{tip, tip + out * kMark + aside * kMark * 0.7,
+                                 tip + out * kMark - aside * kMark * 0.7}});
+    }
+}
+
+} // namespace
+
+std::vector<ClothLength> clothsOf(const Job& job, const BackingPlan& plan) {
+    std::vector<ClothLength> out;
+    for (const ClothCut& cut : plan.cuts) {
+        auto at = std::ranges::find(out, cut.fabric, &ClothLength::fabric);
+        if (at == out.end()) {
+            ClothLength cloth{cut.fabric, {}, {}, {}};
+            for (const Fabric& f : job.backing.fabrics)
+                if (f.name == cut.fabric)
+                    cloth = {cut.fabric, f.usableWidth, f.onHand, f.onHand};
+            for (const BackingPurchase& b : plan.buy)
+                if (b.fabric == cut.fabric)
+                    cloth.whole += b.length;
+            at = out.insert(out.end(), cloth);
+        }
+        at->width = std::max(at->width, cut.onCloth.x1);
+        at->whole = std::max(at->whole, cut.onCloth.y1);
+    }
+    return out;
+}
+
+Rect extentOf(const ClothLength& cloth) {
+    return {Length{}, Length{}, cloth.whole, cloth.width};
+}
+
+void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLength& cloth,
+               Unit unit, const LayerLook& look) {
+    p.save();
+    const Rect lying = extentOf(cloth);
+    const Mapping map{lying, box.adjusted(14, 2, -14, -2 - kFigures)};
+    frame(p, map(lying), ink::kLine, look.ink, look.rest);
+    shade(p, map(lying), look);
+    int n = 0;
+    std::set<Length> begins{cloth.whole};
+    for (const ClothCut& cut : plan.cuts) {
+        if (cut.fabric != cloth.fabric)
+            continue;
+        const QRectF r = map(turned(cut.onCloth));
+        frame(p, r, ink::kBold, look.ink, look.paper);
+        const bool low = r.height() < 44 || r.width() < 44;
+        caption(p, low && r.width() > 60 ? r.adjusted(24, 0, 0, 0) : r,
+                QString::fromStdString(cut.piece), size(sizeOf(cut.onCloth), unit), look);
+        number(p, r.topLeft() + QPointF{12.5, std::min(12.5, r.height() / 2)}, ++n, look);
+        begins.insert(cut.onCloth.y0);
+    }
+    if (cloth.onHand > Length{} && cloth.onHand < cloth.whole) {
+        const double x = map(Point{cloth.onHand, {}}).x();
+        p.setPen(QPen{look.ink, ink::kBold, Qt::DashLine, Qt::FlatCap});
+        p.drawLine(QPointF{x, map(lying).top() - 2}, QPointF{x, map(lying).bottom() + 6});
+        begins.insert(cloth.onHand);
+    }
+    // Figures along the cloth, as far as they do not touch.
+    double free = -1e9;
+    for (const Length at : begins) {
+        const double x = map(Point{at, {}}).x();
+        const QString text = length(at, unit);
+        if (x < free)
+            continue;
+        p.setPen(QPen{look.ink, ink::kLine});
+        p.drawLine(QPointF{x, map(lying).bottom()}, QPointF{x, map(lying).bottom() + 4});
+        label(p, {std::clamp(x, box.left() + 20, box.right() - 22), map(lying).bottom() + 12}, text,
+              type::kBody, 72, false, look.ink);
+        free = x + 62;
+    }
+    p.restore();
+}
+
+void drawBacking(QPainter& p, QRectF box, const BackingPlan& plan, const QuiltPlan& quilt,
+                 Unit unit, const LayerLook& look) {
+    p.save();
+    const Size whole = quilt.layers.backing;
+    const Mapping map{wholeOf(whole), box.adjusted(kMark + 2, kMark + 2, -kMark - 2, -kMark - 2)};
+    const QRectF all = map(wholeOf(whole));
+    for (const BackingPanel& panel : plan.panels)
+        frame(p, map(panel.area), ink::kBold, look.ink, look.paper);
+    const Rect top = topOn(whole, quilt.layers.top);
+    p.save();
+    p.setClipRect(all);
+    p.setBrush(Qt::NoBrush);
+    p.setPen(QPen{look.table, ink::kBold, Qt::DotLine, Qt::FlatCap});
+    for (const Rect& t : tablesUnder(quilt))
+        p.drawRect(map(Rect{t.x0 + top.x0, t.y0 + top.y0, t.x1 + top.x0, t.y1 + top.y0}));
+    p.restore();
+    quiltOutline(p, map, top, look);
+    for (const BackingPanel& panel : plan.panels) {
+        QString name = QString::fromStdString(panel.name);
+        if (!panel.fabric.empty())
+            name += QStringLiteral(" · ") + QString::fromStdString(panel.fabric);
+        caption(p, map(panel.area), name, size(sizeOf(panel.area), unit), look);
+    }
+    centreMarks(p, all, look);
+    p.restore();
+}
+
+void drawBatting(QPainter& p, QRectF box, const BattingPlan& plan, const QuiltPlan& quilt,
+                 Unit unit, const LayerLook& look) {
+    p.save();
+    const Size whole = quilt.layers.batting;
+    const Mapping map{wholeOf(whole), box.adjusted(2, 2, -2, -2)};
+    frame(p, map(wholeOf(whole)), ink::kBold, look.ink, look.paper);
+    quiltOutline(p, map, topOn(whole, quilt.layers.top), look);
+    for (const BattingPiecePlaced& piece : plan.pieces) {
+        const QString name = QString::fromStdString(piece.name);
+        caption(p, map(piece.area), piece.turned ? Text::tr("%1, turned").arg(name) : name,
+                size(sizeOf(piece.area), unit), look);
+    }
+    int n = 0;
+    for (const Segment& join : plan.joins) {
+        p.setPen(QPen{look.ink, 3, Qt::SolidLine, Qt::FlatCap});
+        p.drawLine(map(join.from), map(join.to));
+        number(p, map(join.from) * 0.8 + map(join.to) * 0.2, ++n, look);
+    }
+    p.restore();
+}
+
+} // namespace bastewright::sheets

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <QString>
+#include <QVariantList>
+
+/// The words and rows in which the layers are told; the roles are named in layers_presenter.cpp.
+namespace rows {
+
+QVariantList ofBackingWay(const bastewright::BackingAlternative& way, bastewright::Unit unit,
+                          bool mayTake);
+
+/// One for each pass and layer: what must lie past the top on each side, how much of it may be lost
+/// before it must be cured, and whether that is fine, a warning or a stop.
+QList<QVariantList> ofSpare(const bastewright::Job& job, const bastewright::QuiltPlan& plan,
+                            const bastewright::Findings& findings);
+
+/// Pack or pieces, strip to bring, what is cut first and what is left over.
+QString battingWords(const bastewright::Job& job, const bastewright::QuiltPlan& plan);
+
+/// Sizes of the three layers, and where they come from.
+QString sizesWords(const bastewright::Job& job, const bastewright::QuiltPlan& plan);
+
+} // namespace rows

@@ -1,0 +1,146 @@
+#include "view/layers_presenter.h"
+
+#include "planners/whole/quilt.h"
+#include "sheets/pictures/layer_pictures.h"
+#include "view/layer_rows.h"
+#include "view/words.h"
+
+#include <algorithm>
+
+using namespace bastewright;
+
+LayersPresenter::LayersPresenter(PlanPresenter* plan, JobEditor* editor, QObject* parent)
+    : QObject{parent}
+    , plan_{plan}
+    , editor_{editor}
+    , choices_{{"bought", "seams", "waste", "about", "wanted", "chosen", "mayTake"}}
+    , spare_{{"title", "level", "text", "cure"}} {
+    connect(plan_, &PlanPresenter::changed, this, &LayersPresenter::refresh);
+}
+
+void LayersPresenter::refresh() {
+    ways_.clear();
+    shown_ = -1;
+    QList<QVariantList> choices, spare;
+    const QuiltPlan* plan = quilt().plan();
+    if (plan && plan->backing) {
+        // A millisecond or so; the search for the plan itself runs elsewhere.
+        BackingOutcome all = pieceBacking(*quilt().job(), *plan, true);
+        const auto& offered = plan->backing->alternatives;
+        if (all.ways.size() == offered.size())
+            ways_ = std::move(all.ways);
+        for (std::size_t i = 0; i < offered.size(); ++i) {
+            choices.push_back(rows::ofBackingWay(offered[i], quilt().job()->unit, canTake(i)));
+            if (offered[i].chosen)
+                shown_ = int(i);
+        }
+    }
+    if (plan)
+        spare = rows::ofSpare(*quilt().job(), *plan, quilt().planned()->plan.findings);
+    choices_.setRows(std::move(choices));
+    spare_.setRows(std::move(spare));
+    emit changed();
+}
+
+void LayersPresenter::setShown(int row) {
+    if (row == shown_ || row < 0 || row >= choices_.count())
+        return;
+    shown_ = row;
+    emit changed();
+}
+
+bool LayersPresenter::previewing() const {
+    const QuiltPlan* plan = quilt().plan();
+    return plan && plan->backing && shown_ >= 0 &&
+           !plan->backing->alternatives[std::size_t(shown_)].chosen;
+}
+
+const BackingPlan* LayersPresenter::backing() const {
+    const QuiltPlan* plan = quilt().plan();
+    if (!plan || !plan->backing)
+        return nullptr;
+    return previewing() && std::size_t(shown_) < ways_.size() ? &ways_[std::size_t(shown_)]
+                                                              : &*plan->backing;
+}
+
+int LayersPresenter::cloths() const {
+    const BackingPlan* plan = backing();
+    return plan ? int(sheets::clothsOf(*quilt().job(), *plan).size()) : 0;
+}
+
+bool LayersPresenter::hasBatting() const {
+    const QuiltPlan* plan = quilt().plan();
+    return plan && plan->batting && !plan->batting->pieces.empty();
+}
+
+Job LayersPresenter::asking(std::size_t way) const {
+    Job job = *quilt().job();
+    const BackingPlan& wanted = ways_[way];
+    const auto unlisted = std::ranges::find(wanted.panels, kUnlistedCloth, &BackingPanel::fabric);
+    if (unlisted == wanted.panels.end()) {
+        job.backing.column = false;
+        return job;
+    }
+    // The column as a length on hand of its own, with allowances and what washing and squaring take.
+    const Rect& strip = unlisted->area;
+    const auto before = [&](Length needed) {
+        return Length::inches(
+            std::int64_t(needed.in() / (1 - job.backing.shrinkPercent / 100) + 0.999));
+    };
+    const Length width = wanted.along ? strip.width() : strip.length();
+    const Length length = wanted.along ? strip.length() : strip.width();
+    job.backing.fabrics.push_back(
+        {.name = words::toCore(tr("Another cloth")),
+         .usableWidth = std::max(Length::inches(6), before(width + 2 * job.backing.seam)),
+         .onHand = before(length + job.backing.squaring),
+         .buyable = false,
+         .price = 0});
+    return job;
+}
+
+bool LayersPresenter::canTake(std::size_t way) const {
+    const QuiltPlan& plan = *quilt().plan();
+    if (way >= ways_.size() || plan.backing->alternatives[way].chosen)
+        return false;
+    const BackingOutcome asked = pieceBacking(asking(way), plan, false);
+    return asked.plan && asked.plan->buy == ways_[way].buy &&
+           asked.plan->panels.size() == ways_[way].panels.size();
+}
+
+QString LayersPresenter::take(int row) {
+    if (row < 0 || std::size_t(row) >= ways_.size() || !canTake(std::size_t(row)))
+        return tr("The plan cannot be asked for this way.");
+    Session next = editor_->session();
+    next.jobs[std::size_t(editor_->quilt())].backing = asking(std::size_t(row)).backing;
+    return editor_->apply(tr("way to piece the backing"), std::move(next));
+}
+
+QString LayersPresenter::backingText() const {
+    const QuiltPlan* plan = quilt().plan();
+    if (!plan || !plan->backing || shown_ < 0)
+        return tr("The backing is there already, or cannot be made: see To watch.");
+    return words::fromCore(plan->backing->alternatives[std::size_t(shown_)].text);
+}
+
+QString LayersPresenter::savingText() const {
+    const QuiltPlan* plan = quilt().plan();
+    if (!plan || !plan->backing)
+        return {};
+    QStringList parts;
+    if (!plan->backing->nearestMiss.empty())
+        parts << tr("Nearest miss: %1").arg(words::fromCore(plan->backing->nearestMiss));
+    if (!plan->backing->runnerUp.empty())
+        parts << tr("Runner-up: %1").arg(words::fromCore(plan->backing->runnerUp));
+    return parts.join(QLatin1Char('\n'));
+}
+
+QString LayersPresenter::battingText() const {
+    const QuiltPlan* plan = quilt().plan();
+    return plan && plan->batting ? rows::battingWords(*quilt().job(), *plan)
+                                 : tr("The batting is there already, or cannot be made: see To watch.");
+}
+
+QString LayersPresenter::spareText() const {
+    const QuiltPlan* plan = quilt().plan();
+    return plan ? rows::sizesWords(*quilt().job(), *plan) : QString{};
+}
