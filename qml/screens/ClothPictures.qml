@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
@@ -23,14 +24,26 @@ Flickable {
         Repeater {
             model: view.layers.cloths
 
-            LayersPicture {
+            Column {
+                id: cloth
+
                 required property int index
 
                 width: column.width
-                height: wanted
-                layers: view.layers
-                what: LayersItem.Cloth
-                cloth: index
+                spacing: Theme.gap
+
+                Words {
+                    width: parent.width
+                    text: view.layers.backingText !== "" ? view.layers.clothName(cloth.index) : ""
+                    font.bold: true
+                }
+                LayersPicture {
+                    width: parent.width
+                    height: Math.min(wanted, Math.max(view.height * 0.6, Theme.target * 3))
+                    layers: view.layers
+                    what: LayersItem.Cloth
+                    cloth: cloth.index
+                }
             }
         }
     }

@@ -68,6 +68,16 @@ int LayersPresenter::cloths() const {
     return plan ? int(sheets::clothsOf(*quilt().job(), *plan).size()) : 0;
 }
 
+QString LayersPresenter::clothName(int cloth) const {
+    if (cloth < 0 || cloth >= cloths())
+        return {};
+    const auto all = sheets::clothsOf(*quilt().job(), *backing());
+    const auto& c = all[std::size_t(cloth)];
+    return tr("%1, %2 wide: cut in this order")
+        .arg(c.fabric.empty() ? tr("Cloth") : words::fromCore(c.fabric),
+             words::length(c.width, quilt().job()->unit));
+}
+
 bool LayersPresenter::hasBatting() const {
     const QuiltPlan* plan = quilt().plan();
     return plan && plan->batting && !plan->batting->pieces.empty();

@@ -35,6 +35,9 @@ public:
     /// Changes the job so that the planner takes this way. Returns a sentence where it cannot.
     Q_INVOKABLE QString take(int row);
 
+    /// What a length of cloth is called, and how wide it is.
+    Q_INVOKABLE QString clothName(int cloth) const;
+
     PlannedQuilt quilt() const { return plan_->quilt(); }
     /// The way that is shown; nothing where the backing is not pieced here.
     const bastewright::BackingPlan* backing() const;

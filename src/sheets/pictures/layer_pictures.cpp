@@ -1,6 +1,7 @@
 #include "sheets/pictures/layer_pictures.h"
 
 #include "sheets/pictures/mapping.h"
+#include "sheets/text_block.h"
 #include "sheets/type.h"
 #include "sheets/words.h"
 
@@ -42,6 +43,12 @@ void caption(QPainter& p, QRectF r, const QString& name, const QString& size,
     if (upright)
         p.rotate(-90);
     const bool two = across > 36;
+    // Lines that run through the words would be read with them.
+    const QString longest = two && size.size() > name.size() ? size : name;
+    const double wide = std::min(
+        along - 8, textWidth(two ? longest : name + size, {type::kCheck, true}) + 12);
+    const double high = std::min(two ? 38.0 : 18.0, across - 3);
+    p.fillRect(QRectF{-wide / 2, -high / 2, wide, high}, look.paper);
     label(p, {0, two ? -9.0 : 0.0}, two ? name : name + QStringLiteral("  ") + size, type::kCheck,
           along - 8, true, look.ink);
     if (two)
