@@ -25,7 +25,7 @@ Flickable {
             model: view.layers.cloths
 
             Column {
-                id: cloth
+                id: entry
 
                 required property int index
 
@@ -34,7 +34,7 @@ Flickable {
 
                 Words {
                     width: parent.width
-                    text: view.layers.backingText !== "" ? view.layers.clothName(cloth.index) : ""
+                    text: view.layers.backingText !== "" ? view.layers.clothName(entry.index) : ""
                     font.bold: true
                 }
                 LayersPicture {
@@ -42,7 +42,7 @@ Flickable {
                     height: Math.min(wanted, Math.max(view.height * 0.6, Theme.target * 3))
                     layers: view.layers
                     what: LayersItem.Cloth
-                    cloth: cloth.index
+                    cloth: entry.index
                 }
             }
         }
