@@ -127,10 +127,12 @@ TEST(Backing, EveryWayOfferedIsLaidOut) {
         const auto unlisted =
             std::ranges::count(out.ways[i].panels, kUnlistedCloth, &BackingPanel::fabric);
         EXPECT_EQ(unlisted > 0, !said.wanted.empty()) << said.text;
-        if (said.wanted.empty())
+        if (said.wanted.empty()) {
             EXPECT_THAT(faults(job, {88_in, 88_in}, out.ways[i]), IsEmpty()) << said.text;
-        if (said.chosen)
+        }
+        if (said.chosen) {
             EXPECT_EQ(out.ways[i].panels, out.plan->panels);
+        }
     }
 }
 
