@@ -21,6 +21,39 @@ std::string newName(const Session& session) {
     }
 }
 
+constexpr std::chrono::minutes kFirstRest{90}, kRest{15}; // common practice: by 45 to 90 minutes
+
+ClockTime later(ClockTime from, std::chrono::minutes by) {
+    constexpr std::chrono::minutes kDay{24 * 60};
+    return {std::min(from.sinceMidnight + by, kDay - std::chrono::minutes{1})};
+}
+
+/// When somebody rests: nothing is planned for them then.
+void ofRests(Fields& out, const Helper& helper, std::size_t i, const QString& key,
+             const QString& group) {
+    for (std::size_t k = 0; k < helper.breaks.size(); ++k) {
+        const auto rest = [i, k](auto member) {
+            return [=](Session& s) { return &(s.setting.helpers[i].breaks[k].*member); };
+        };
+        const QString own = key + QStringLiteral("rest%1/").arg(k);
+        out << fields::time({own + "from", group, tr("Rests from")}, rest(&Break::from))
+            << fields::time({own + "until", group, tr("Rests until")}, rest(&Break::until))
+            << fields::removal({own + "remove", group, tr("Without this rest")},
+                               [i, k](Session& s) {
+                                   auto& all = s.setting.helpers[i].breaks;
+                                   all.erase(all.begin() + std::ptrdiff_t(k));
+                               });
+    }
+    if (helper.breaks.size() < limits::kBreaks)
+        out << fields::action({key + "addRest", group, tr("Add a rest")}, [i](Session& s) {
+            auto& h = s.setting.helpers[i];
+            const auto from =
+                later(h.breaks.empty() ? h.from.value_or(s.setting.start) : h.breaks.back().until,
+                      kFirstRest);
+            h.breaks.push_back({from, later(from, kRest)});
+        });
+}
+
 } // namespace
 
 Fields fields::ofPeople(const Session& session, int quilt) {
@@ -42,6 +75,7 @@ Fields fields::ofPeople(const Session& session, int quilt) {
             << toggle({key + "closes", group, tr("Closes pins")}, helper(&Helper::closes))
             << toggle({key + "irons", group, tr("Irons")}, helper(&Helper::irons))
             << toggle({key + "seated", group, tr("Seated")}, helper(&Helper::seated));
+        ofRests(out, helpers[i], i, key, group);
         if (helpers.size() > 1)
             out << removal({key + "remove", group, tr("%1 is not coming").arg(group)},
                            [i](Session& s) {
