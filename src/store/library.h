@@ -45,6 +45,13 @@ struct SessionStart {
     auto operator<=>(const SessionStart&) const = default;
 };
 
+/// An event with its place in the library's order, which grows from one stored event to the next.
+struct StoredEvent {
+    std::int64_t sequence = 0;
+    Event event;
+    auto operator<=>(const StoredEvent&) const = default;
+};
+
 struct LibraryOptions {
     std::function<std::int64_t()> nowMs; ///< wall clock, for time stamps; the system's where empty
     int backups = 3;                     ///< kept beside the library; 0 makes none
@@ -89,6 +96,8 @@ public:
     /// an empty one, is refused.
     Stored<std::int64_t> append(SessionId id, const Event& event);
     Stored<std::vector<Event>> events(SessionId id) const; ///< in the order they were stored
+    /// Those stored after the one with this number, by whichever process; all after 0.
+    Stored<std::vector<StoredEvent>> eventsAfter(SessionId id, std::int64_t sequence) const;
 
     Stored<std::optional<std::string>> setting(const std::string& key) const;
     Stored<void> setSetting(const std::string& key, const std::string& value);

@@ -6,17 +6,30 @@
 namespace bastewright {
 namespace {
 
-Stored<std::vector<Event>> readEvents(const sqlite::Database& db, SessionId id) {
-    std::vector<Event> out;
-    auto rows = db.prepare("SELECT event, id FROM events WHERE session = ? ORDER BY sequence");
-    rows.with(id);
+Stored<std::vector<StoredEvent>> readAfter(const sqlite::Database& db, SessionId id,
+                                           std::int64_t sequence) {
+    std::vector<StoredEvent> out;
+    auto rows = db.prepare("SELECT event, id, sequence FROM events WHERE session = ?"
+                           " AND sequence > ? ORDER BY sequence");
+    rows.with(id, sequence);
     while (rows.step()) {
         auto event = readEvent(rows.text(0));
         if (!event)
             return tl::unexpected("Event " + rows.text(1) + " of session " + std::to_string(id) +
                                   " cannot be read: " + event.error());
-        out.push_back(std::move(*event));
+        out.push_back({rows.number(2), std::move(*event)});
     }
+    return out;
+}
+
+Stored<std::vector<Event>> readEvents(const sqlite::Database& db, SessionId id) {
+    auto stored = readAfter(db, id, 0);
+    if (!stored)
+        return tl::unexpected(std::move(stored.error()));
+    std::vector<Event> out;
+    out.reserve(stored->size());
+    for (auto& s : *stored)
+        out.push_back(std::move(s.event));
     return out;
 }
 
@@ -122,6 +135,11 @@ Stored<std::int64_t> Library::append(SessionId id, const Event& event) {
         transaction.commit();
         return sequence;
     });
+}
+
+Stored<std::vector<StoredEvent>> Library::eventsAfter(SessionId id, std::int64_t sequence) const {
+    return guarded<std::vector<StoredEvent>>("The session's events could not be read",
+                                             [&] { return readAfter(inside_->db, id, sequence); });
 }
 
 Stored<std::vector<Event>> Library::events(SessionId id) const {

@@ -2,12 +2,9 @@
 
 #include "job/job_json.h"
 #include "plan/plan_json.h"
-#include "session/nudge.h"
-#include "session/pins.h"
 #include "view/people_palette.h"
 #include "view/words.h"
 
-#include <QDateTime>
 #include <QUuid>
 
 #include <algorithm>
@@ -21,6 +18,8 @@ LiveController::LiveController(Library* library, Clock clock, QObject* parent)
     , people_{{"letter", "mark", "name", "now", "next", "present"}} {
     minute_.setInterval(20'000); // the forecast moves with the clock
     connect(&minute_, &QTimer::timeout, this, &LiveController::refresh);
+    look_.setInterval(kLookMs);
+    connect(&look_, &QTimer::timeout, this, &LiveController::takeInOthers);
 }
 
 void LiveController::say(const QString& problem) {
@@ -42,17 +41,17 @@ bool LiveController::start(JobId job, const Planned& planned) {
     id_ = *id;
     job_ = job;
     live_.emplace(planned.session, planned.plan);
-    say({});
-    minute_.start();
+    begin();
     return report(EventKind::sessionStarted);
 }
 
 bool LiveController::resume(SessionId id) {
     const auto from = library_->sessionStart(id);
-    const auto events = library_->events(id);
+    const auto revision = library_->revision();
+    const auto stored = library_->eventsAfter(id, 0);
     const auto all = library_->sessions();
-    if (!from || !events || !all) {
-        say(words::fromCore(!from ? from.error() : !events ? events.error() : all.error()));
+    if (!from || !stored || !all) {
+        say(words::fromCore(!from ? from.error() : !stored ? stored.error() : all.error()));
         return false;
     }
     const auto session = readSession(from->session);
@@ -65,15 +64,28 @@ bool LiveController::resume(SessionId id) {
     }
     id_ = id;
     job_ = entry->job;
-    live_.emplace(*session.session, *plan.plan, *events);
-    say({});
-    minute_.start();
+    std::vector<Event> events;
+    for (const auto& [sequence, event] : *stored)
+        events.push_back(event);
+    live_.emplace(*session.session, *plan.plan, std::move(events));
+    begin();
+    revision_ = revision;
+    seen_ = stored->empty() ? 0 : stored->back().sequence;
     refresh();
     return true;
 }
 
+void LiveController::begin() {
+    seen_ = 0;
+    revision_ = library_->revision();
+    say({});
+    minute_.start();
+    look_.start();
+}
+
 void LiveController::close() {
     minute_.stop();
+    look_.stop();
     live_.reset();
     id_ = 0;
     job_ = 0;
@@ -86,14 +98,58 @@ bool LiveController::report(EventKind kind, Event event) {
     event.kind = kind;
     event.id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
     event.atMs = clock_();
-    if (const auto stored = library_->append(id_, event); !stored) {
-        say(words::fromCore(stored.error()));
-        return false;
-    }
-    const auto reason = live_->add(std::move(event));
-    say(words::fromCore(reason));
+    const QString reason = keep(event);
+    say(reason);
+    return reason.isEmpty();
+}
+
+QString LiveController::tickFromElsewhere(Event tick) {
+    if (!live_)
+        return tr("No session is running.");
+    takeInOthers();
+    if (const Event* known = live_->find(tick.id))
+        return known->kind == tick.kind && known->job == tick.job && known->zone == tick.zone
+                   ? QString{}
+                   : tr("Another tick has this number already. Tick again.");
+    if (nextTick(live_->plan(), live_->state(), tick.job, tick.zone) != tick.kind)
+        return tr("%1 is ticked already, or not on the table now.")
+            .arg(words::fromCore(tick.zone));
+    tick.atMs = clock_();
+    return keep(tick);
+}
+
+QString LiveController::keep(const Event& event) {
+    const auto stored = library_->append(id_, event);
+    if (!stored)
+        return words::fromCore(stored.error());
+    const QString reason = takeIn(event.id);
     refresh();
-    return reason.empty();
+    return reason;
+}
+
+QString LiveController::takeIn(const std::string& own) {
+    auto fresh = library_->eventsAfter(id_, seen_);
+    if (!fresh)
+        return words::fromCore(fresh.error());
+    QString reason;
+    for (auto& [sequence, event] : *fresh) {
+        const bool isOwn = event.id == own;
+        const auto ignored = live_->add(std::move(event));
+        if (isOwn)
+            reason = words::fromCore(ignored);
+        seen_ = sequence;
+    }
+    return reason;
+}
+
+void LiveController::takeInOthers() {
+    const auto revision = library_->revision();
+    if (!live_ || revision == revision_)
+        return;
+    revision_ = revision;
+    if (const QString problem = takeIn(); !problem.isEmpty())
+        say(problem);
+    refresh();
 }
 
 const Task* LiveController::nextAt(int quilt, const std::string& zone) const {
@@ -112,6 +168,7 @@ std::string LiveController::whoseTurn(int quilt, const std::string& zone) const 
 void LiveController::tick(int quilt, const QString& zone) {
     if (!live_)
         return;
+    takeInOthers();
     const auto id = words::toCore(zone);
     const auto kind = nextTick(live_->plan(), live_->state(), quilt, id);
     if (!kind)
@@ -132,6 +189,7 @@ void LiveController::tick(int quilt, const QString& zone) {
 void LiveController::takeBack(int quilt, const QString& zone) {
     if (!live_)
         return;
+    takeInOthers();
     const auto id = words::toCore(zone);
     const auto& undoable = live_->state().undoable;
     for (auto it = undoable.rbegin(); it != undoable.rend(); ++it) {
@@ -238,107 +296,4 @@ void LiveController::refresh() {
     }
     people_.setRows(std::move(rows));
     emit changed();
-}
-
-bool LiveController::ended() const {
-    return live_ && live_->state().ended;
-}
-bool LiveController::paused() const {
-    return live_ && live_->state().paused;
-}
-
-QString LiveController::title() const {
-    if (!live_)
-        return {};
-    QStringList names;
-    for (const auto& job : live_->session().jobs)
-        names << words::fromCore(job.name);
-    return names.join(QStringLiteral(" · "));
-}
-
-qreal LiveController::progress() const {
-    return live_ ? bastewright::progress(live_->state()) : 0;
-}
-
-QString LiveController::progressText() const {
-    if (!live_)
-        return {};
-    const auto& zones = live_->state().zones;
-    const auto done =
-        std::count_if(zones.begin(), zones.end(), [](const auto& z) { return z.second.done(); });
-    return tr("%1/%2 zones").arg(done).arg(zones.size());
-}
-
-QString LiveController::pinsText() const {
-    if (!live_)
-        return {};
-    const auto pins = countPins(live_->plan(), live_->session().setting, live_->state());
-    if (pins.out == 0 && pins.toPlace == 0)
-        return {};
-    if (ended() || pins.back > 0)
-        return tr("%1 of %2 pins back").arg(pins.back).arg(pins.out);
-    return tr("%1 pins out").arg(pins.out);
-}
-
-QString LiveController::pinsNotice() const {
-    if (!live_)
-        return {};
-    return words::fromCore(
-        missingPinsNotice(countPins(live_->plan(), live_->session().setting, live_->state())));
-}
-
-QString LiveController::finishText() const {
-    if (!live_ || !live_->state().started)
-        return {};
-    const auto f = live_->forecastAt(clock_());
-    const auto at = [this](Seconds s) {
-        return QDateTime::fromMSecsSinceEpoch(live_->state().startedMs + s.count() * 1000)
-            .toString(QStringLiteral("HH:mm"));
-    };
-    return tr("done %1 (%2–%3)").arg(at(f.finish), at(f.early), at(f.late));
-}
-
-QString LiveController::nudge() const {
-    if (!live_ || ended())
-        return {};
-    const auto all =
-        nudges(live_->plan(), live_->session().setting, live_->state(), live_->events(), clock_());
-    return all.empty() ? QString{} : words::fromCore(all.front().text);
-}
-
-bool LiveController::canUndo() const {
-    return live_ && !live_->state().undoable.empty();
-}
-bool LiveController::canRedo() const {
-    return live_ && !live_->state().redoable.empty();
-}
-
-QString LiveController::undoText() const {
-    if (!canUndo())
-        return {};
-    const Event* e = live_->find(live_->state().undoable.back());
-    if (!e)
-        return {};
-    switch (e->kind) {
-    case EventKind::zoneDotted:
-    case EventKind::zoneOpened:
-    case EventKind::zoneClosed:
-    case EventKind::zonePressed:
-        return words::fromCore(e->zone);
-    case EventKind::stepDone:
-        return tr("the step");
-    case EventKind::passReleased:
-        return tr("the release");
-    case EventKind::personIn:
-    case EventKind::personOut:
-        return words::fromCore(e->person);
-    case EventKind::pinsFound:
-    case EventKind::pinsBack:
-    case EventKind::pinsCounted:
-        return tr("the count");
-    case EventKind::sessionEnded:
-        return tr("the ending");
-    default:
-        return tr("the last change");
-    }
 }

@@ -13,7 +13,9 @@
 #include <optional>
 
 /// A running session: reports what happens at the table to the library and shows where it stands.
-/// Nothing changes on the screen before the library has stored it.
+/// Nothing changes on the screen before the library has stored it. What is shown is what the
+/// library holds, in the library's order, so that several windows on one session keep in step: what
+/// another one stores is taken in within `kLookMs`, and before anything is stored here.
 class LiveController : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -36,6 +38,7 @@ class LiveController : public QObject {
 
 public:
     using Clock = std::function<std::int64_t()>; ///< milliseconds since 1970
+    static constexpr int kLookMs = 250;          ///< how often other windows are looked for
 
     LiveController(bastewright::Library* library, Clock clock, QObject* parent = nullptr);
 
@@ -51,6 +54,9 @@ public:
 
     /// Reports something; false, with `problem` set, where it was not stored or does not fit.
     bool report(bastewright::EventKind kind, bastewright::Event about = {});
+    /// Reports a tick that was made on another device, under the id it was given there; the same id
+    /// again changes nothing. Returns why it does not count, for the person there, else nothing.
+    QString tickFromElsewhere(bastewright::Event tick);
     /// The person the plan gives this zone's next piece of work.
     std::string whoseTurn(int quilt, const std::string& zone) const;
 
@@ -94,9 +100,16 @@ signals:
     void problemChanged();
 
 private:
+    void begin();
     void refresh();
     /// This zone's next piece of work that somebody has; none where all is done.
     const bastewright::Task* nextAt(int quilt, const std::string& zone) const;
+    /// Stores the event and shows it; returns why not, else nothing.
+    QString keep(const bastewright::Event& event);
+    /// Shows what has been stored since, by whoever; returns why `own` does not count, else nothing.
+    QString takeIn(const std::string& own = {});
+    /// The same, where another window has stored something.
+    void takeInOthers();
     void takeBackEvent(const std::string& id);
     void say(const QString& problem);
 
@@ -107,5 +120,7 @@ private:
     std::optional<bastewright::LiveSession> live_;
     QString problem_;
     TableRows people_;
-    QTimer minute_;
+    QTimer minute_, look_;
+    std::int64_t seen_ = 0;     ///< the last event taken in, by its number in the library
+    std::int64_t revision_ = 0; ///< of the library, when others were last looked for
 };
