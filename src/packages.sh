@@ -5,7 +5,7 @@ build_packages=(
   cmake ninja-build ccache g++ pkg-config
   qt6-base-dev qt6-declarative-dev qt6-declarative-dev-tools qt6-svg-dev
   qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libgl1-mesa-dev
-  libcups2-dev libspdlog-dev libsqlite3-dev nlohmann-json3-dev libexpected-dev
+  libcups2-dev libqrencode-dev libspdlog-dev libsqlite3-dev nlohmann-json3-dev libexpected-dev
 )
 run_packages=(
   qml6-module-qtqml qml6-module-qtqml-workerscript qml6-module-qtqml-models
@@ -16,8 +16,8 @@ run_packages=(
 )
 test_packages=(
   libgtest-dev libgmock-dev libbenchmark-dev qml6-module-qttest
-  xvfb xauth xdotool imagemagick poppler-utils cups-daemon cups-client libxml2-utils librsvg2-bin
-  glpk-utils coinor-cbc python3 python3-jsonschema
+  xvfb xauth xdotool dbus zbar-tools imagemagick poppler-utils cups-daemon cups-client libxml2-utils
+  librsvg2-bin glpk-utils coinor-cbc python3 python3-jsonschema
 )
 
 # Installs what is missing of the packages named; says so and stops where it cannot.

@@ -54,6 +54,7 @@ Popup {
                 Press {
                     id: close
 
+                    objectName: sheet.objectName + "Close"
                     anchors.right: parent.right
                     plain: true
                     glyph: "cross"

@@ -11,6 +11,7 @@ Sheet {
     id: sheet
 
     required property Comfort comfort
+    required property Surroundings surroundings
 
     title: qsTr("Reading comfort")
     objectName: "comfort"
@@ -71,10 +72,53 @@ Sheet {
         onLess: sheet.comfort.textScale -= 0.1
         onMore: sheet.comfort.textScale += 0.1
     }
-    Press {
+    Row {
+        id: looks
+
+        readonly property real part: (width - 2 * spacing) / 3
+
         width: parent.width
-        text: sheet.comfort.dark ? qsTr("Light for the day") : qsTr("Dark for the evening")
-        onClicked: sheet.comfort.dark = !sheet.comfort.dark
+        spacing: Theme.gap
+
+        Press {
+            width: looks.part
+            text: qsTr("Light")
+            checked: !sheet.surroundings.asDevice && !sheet.comfort.dark
+            onClicked: {
+                sheet.surroundings.asDevice = false
+                sheet.comfort.dark = false
+            }
+        }
+        Press {
+            width: looks.part
+            text: qsTr("Dark")
+            checked: !sheet.surroundings.asDevice && sheet.comfort.dark
+            onClicked: {
+                sheet.surroundings.asDevice = false
+                sheet.comfort.dark = true
+            }
+        }
+        Press {
+            width: looks.part
+            text: qsTr("As the device")
+            checked: sheet.surroundings.asDevice
+            onClicked: sheet.surroundings.asDevice = true
+        }
+    }
+    Toggle {
+        label: qsTr("Whole screen (F11)")
+        on: sheet.surroundings.wholeScreen
+        onFlipped: sheet.surroundings.wholeScreen = !sheet.surroundings.wholeScreen
+    }
+    Toggle {
+        label: qsTr("The edge lights up when a pass may be shifted")
+        on: sheet.surroundings.edgeSign
+        onFlipped: sheet.surroundings.edgeSign = !sheet.surroundings.edgeSign
+    }
+    Toggle {
+        label: qsTr("Nothing moves or fades")
+        on: sheet.surroundings.still
+        onFlipped: sheet.surroundings.still = !sheet.surroundings.still
     }
     Words {
         width: parent.width

@@ -2,6 +2,7 @@
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Controls.Basic
+import Bastewright.Page
 import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
@@ -11,12 +12,15 @@ ApplicationWindow {
     id: window
 
     required property Workroom room
+    required property Surroundings surroundings
+    required property PhonePage phones
 
     width: 1280
     height: 800
     minimumWidth: 480
     minimumHeight: 400
     visible: true
+    visibility: surroundings.wholeScreen ? Window.FullScreen : Window.Windowed
     title: room.screen === Workroom.Shelf ? "Bastewright" : room.editor.title
     color: Theme.ground
     font.family: Theme.family
@@ -27,7 +31,13 @@ ApplicationWindow {
     Binding { target: Theme; property: "density"; value: window.room.comfort.density }
     Binding { target: Theme; property: "distance"; value: window.room.comfort.distance }
     Binding { target: Theme; property: "textScale"; value: window.room.comfort.textScale }
-    Binding { target: Theme; property: "dark"; value: window.room.comfort.dark }
+    Binding { target: Theme; property: "dark"; value: window.surroundings.asDevice ? window.surroundings.deviceDark : window.room.comfort.dark }
+    Binding { target: Theme; property: "still"; value: window.surroundings.still }
+
+    Shortcut {
+        sequences: ["F11"]
+        onActivated: window.surroundings.wholeScreen = !window.surroundings.wholeScreen
+    }
 
     Loader {
         id: screen
@@ -59,6 +69,10 @@ ApplicationWindow {
         TableScreen {
             room: window.room
             onComfortWanted: comfort.open()
+            onPhonesWanted: {
+                window.phones.look()
+                phones.open()
+            }
         }
     }
 
@@ -66,6 +80,16 @@ ApplicationWindow {
         id: comfort
 
         comfort: window.room.comfort
+        surroundings: window.surroundings
+    }
+    PhoneSheet {
+        id: phones
+
+        phones: window.phones
+    }
+    EdgeSign {
+        anchors.fill: parent
+        sign: window.surroundings.edgeSign && window.room.screen === Workroom.AtTable && window.room.board.shiftNow
     }
     ChangeCard {
         desk: window.room.desk

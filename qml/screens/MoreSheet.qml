@@ -12,6 +12,7 @@ Sheet {
     required property Workroom room
 
     signal comfortWanted
+    signal phonesWanted
     signal countWanted
     signal lanesWanted
     signal changesWanted
@@ -102,6 +103,16 @@ Sheet {
         onClicked: {
             sheet.close()
             sheet.room.openSheets()
+        }
+    }
+    TablePress {
+        width: parent.width
+        objectName: "phones"
+        glyph: "phone"
+        text: qsTr("Phones follow")
+        onClicked: {
+            sheet.close()
+            sheet.phonesWanted()
         }
     }
     TablePress {

@@ -23,6 +23,7 @@ FocusScope {
     readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget
 
     signal comfortWanted
+    signal phonesWanted
 
     Shortcut {
         sequences: ["Ctrl+Z"]
@@ -170,6 +171,7 @@ FocusScope {
 
         room: screen.room
         onComfortWanted: screen.comfortWanted()
+        onPhonesWanted: screen.phonesWanted()
         onCountWanted: count.open()
         onLanesWanted: screen.lanes = true
         onChangesWanted: changes.open()

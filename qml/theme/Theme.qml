@@ -12,6 +12,7 @@ QtObject {
     property real distance: 1000
     property real textScale: 1
     property bool dark: false
+    property bool still: false // nothing moves or fades
 
     // A capital letter is about 0.714 of the type size (the face's own figure).
     readonly property real capital: 0.714
@@ -57,6 +58,6 @@ QtObject {
     readonly property color fresh: theme.dark ? "#655713" : "#fcefa6"
     readonly property color hatch: theme.dark ? "#6cc4a6" : "#00725a"
 
-    readonly property int quick: 140
-    readonly property int calm: 320
+    readonly property int quick: theme.still ? 0 : 140
+    readonly property int calm: theme.still ? 0 : 320
 }

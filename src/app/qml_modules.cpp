@@ -4,6 +4,7 @@
 
 // The QML modules are linked in, so their plugins are named here.
 Q_IMPORT_QML_PLUGIN(Bastewright_ViewPlugin)
+Q_IMPORT_QML_PLUGIN(Bastewright_PagePlugin)
 Q_IMPORT_QML_PLUGIN(Bastewright_ThemePlugin)
 Q_IMPORT_QML_PLUGIN(Bastewright_PartsPlugin)
 Q_IMPORT_QML_PLUGIN(Bastewright_QuiltPlugin)
@@ -13,6 +14,7 @@ Q_IMPORT_QML_PLUGIN(Bastewright_ScreensPlugin)
 // does not work inside a namespace.
 static void initResources() {
     Q_INIT_RESOURCE(demo);
+    Q_INIT_RESOURCE(page);
 }
 
 namespace bastewright::app {

@@ -255,6 +255,11 @@ void Tour::session(const AtStop& atStop) {
             room.comfort()->setFaceToFace(true);
             stop(QStringLiteral("table-facing"), atStop);
             room.comfort()->setFaceToFace(false);
+            overlay("phoneSheet", QStringLiteral("table-phones-off"), atStop);
+            room_.phones->choose(QStringLiteral("127.0.0.1"));
+            room_.phones->setOn(true);
+            overlay("phoneSheet", QStringLiteral("table-phones"), atStop);
+            room_.phones->setOn(false);
         }
     }
     stop(QStringLiteral("table-done"), atStop);

@@ -1,5 +1,8 @@
 #include "app/window.h"
 
+#include "app/device_look.h"
+#include "app/keep_awake.h"
+#include "app/log.h"
 #include "app/places.h"
 #include "app/tour.h"
 #include "app/warnings.h"
@@ -73,10 +76,14 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     room.workroom = std::make_unique<Workroom>(room.library.get(), std::move(setup));
     for (const auto& finding : opened->findings)
         room.workroom->say(words::fromCore(finding.text));
+    room.surroundings = std::make_unique<Surroundings>(options.comfortFile);
+    room.phones = std::make_unique<PhonePage>(room.workroom->live());
     room.engine = std::make_unique<QQmlApplicationEngine>();
     room.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     room.engine->setInitialProperties(
-        {{QStringLiteral("room"), QVariant::fromValue(room.workroom.get())}});
+        {{QStringLiteral("room"), QVariant::fromValue(room.workroom.get())},
+         {QStringLiteral("surroundings"), QVariant::fromValue(room.surroundings.get())},
+         {QStringLiteral("phones"), QVariant::fromValue(room.phones.get())}});
     room.engine->load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Screens/Main.qml")});
     if (!room.engine->rootObjects().isEmpty())
         room.window = qobject_cast<QQuickWindow*>(room.engine->rootObjects().front());
@@ -85,7 +92,25 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     return room;
 }
 
+namespace {
+
+// The screen stays on while people work: at the table, and not during a break or after the end.
+void keepAwakeInSession(const OpenRoom& room, KeepAwake& awake) {
+    auto& workroom = *room.workroom;
+    const auto see = [&workroom, &awake] {
+        const auto& live = *workroom.live();
+        awake.setWanted(workroom.screen() == Workroom::Screen::AtTable && live.isOpen() &&
+                        !live.paused() && !live.ended());
+    };
+    QObject::connect(&workroom, &Workroom::screenChanged, &awake, see);
+    QObject::connect(workroom.live(), &LiveController::changed, &awake, see);
+    see();
+}
+
+} // namespace
+
 int runWindow(const QString& jobFile) {
+    keepLog(logFolder());
     const auto path = libraryPath(processEnvironment());
     if (!path) {
         printError(words::fromCore(path.error()));
@@ -102,6 +127,11 @@ int runWindow(const QString& jobFile) {
         printError(problem);
         return 2;
     }
+    KeepAwake awake;
+    keepAwakeInSession(room, awake);
+    const DeviceLook look;
+    QObject::connect(&look, &DeviceLook::told, room.surroundings.get(),
+                     &Surroundings::setDeviceDark);
     room.workroom->returnToLast();
     if (!jobFile.isEmpty()) {
         const auto job = room.workroom->shelf()->openFile(
@@ -120,6 +150,7 @@ int runWindow(const QString& jobFile) {
 
 int selfTest() {
     const QTemporaryDir folder;
+    keepLog(folder.path());
     const WarningCatcher warnings;
     QString problem;
     {
@@ -155,6 +186,7 @@ int pictureScreens(const QStringList& arguments) {
     }
     const QString into = parser.value(QStringLiteral("picture-screens"));
     const QTemporaryDir folder;
+    keepLog(folder.path());
     RoomOptions options;
     options.library = folder.filePath(QStringLiteral("library.sqlite"));
     options.sheetsFolder = folder.path();

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "page/phone_page.h"
+#include "view/surroundings.h"
 #include "view/workroom.h"
 
 #include <QQmlApplicationEngine>
@@ -19,6 +21,8 @@ void loadResources();
 struct OpenRoom {
     std::unique_ptr<Library> library;
     std::unique_ptr<Workroom> workroom;
+    std::unique_ptr<Surroundings> surroundings;
+    std::unique_ptr<PhonePage> phones;
     std::unique_ptr<QQmlApplicationEngine> engine;
     QQuickWindow* window = nullptr; ///< owned by the engine; null where the screens did not load
 };

@@ -39,6 +39,7 @@ const QHash<QString, QByteArray>& outlines() {
         {"box", "M4 8 L12 4 L20 8 V17 L12 21 L4 17 Z M4 8 L12 12 L20 8 M12 12 V21"},
         {"clock", "M12 3 A9 9 0 1 0 12.01 3 Z M12 7 V12 L16 14"},
         {"ways", "M5 20 V12 L12 5 L19 12 V20 M12 5 V20"},
+        {"phone", "M7 2 H17 V22 H7 Z M11 19 H13"},
         {"pause", "M8 5 V19 M16 5 V19"},
         {"lanes", "M3 6 H12 M15 6 H20 M3 12 H7 M10 12 H21 M3 18 H15 M18 18 H21"},
         {"swap", "M4 8 H19 M15 4 L19 8 L15 12 M20 16 H5 M9 12 L5 16 L9 20"},

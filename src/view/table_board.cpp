@@ -226,6 +226,12 @@ void TableBoard::findStep() {
     stepWho_ = people::atAGlance(next->people, live->session().setting.helpers);
 }
 
+bool TableBoard::shiftNow() const {
+    const auto* live = live_->live();
+    return stepReady_ && step_ == QLatin1String("release") &&
+           std::size_t(pass()) < live->plan().quilts[std::size_t(quilt_)].passes.size();
+}
+
 void TableBoard::doStep() {
     if (step_ == QLatin1String("release"))
         live_->release(quilt_, pass());

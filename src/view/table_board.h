@@ -25,6 +25,8 @@ class TableBoard : public QObject {
     Q_PROPERTY(QString stepWho READ stepWho NOTIFY changed)
     Q_PROPERTY(QString caution READ caution NOTIFY changed)
     Q_PROPERTY(bool stepReady READ stepReady NOTIFY changed)
+    /// The pass on the table is good and another follows: time to shift.
+    Q_PROPERTY(bool shiftNow READ shiftNow NOTIFY changed)
     Q_PROPERTY(bool finished READ finished NOTIFY changed)
 
 public:
@@ -49,9 +51,12 @@ public:
     QString stepWho() const { return stepWho_; }
     QString caution() const { return caution_; }
     bool stepReady() const { return stepReady_; }
+    bool shiftNow() const;
     /// Everything of this quilt is done.
     bool finished() const { return finished_; }
 
+    /// Reads the session again; happens by itself when it changes.
+    void refresh();
     /// Does the step shown.
     Q_INVOKABLE void doStep();
 
@@ -59,7 +64,6 @@ signals:
     void changed();
 
 private:
-    void refresh();
     /// Quarter turns of the quilt as drawn: 0 has its head at the top.
     int quarter() const;
     /// The quilt's side at a place: 0 top, 1 right, 2 bottom, 3 left.

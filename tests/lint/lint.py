@@ -28,8 +28,9 @@ ALLOWED = {
     "session": {"plan", "planner_whole", "planner_crew", "checker"},
     "store": {"session"},
     "sheets": {"session", "plan"},
+    "page": {"view"},
 }
-CORE = [name for name in ALLOWED if name not in ("store", "sheets")]
+CORE = [name for name in ALLOWED if name not in ("store", "sheets", "page")]
 # Longest file of each kind; the usual is far less.
 LONGEST = {".cpp": 400, ".h": 250, ".qml": 260}
 

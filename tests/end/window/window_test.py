@@ -36,8 +36,8 @@ class Display:
 
 
 class Program:
-    def __init__(self, executable, display, home):
-        self.places = Path(home) / "places"
+    def __init__(self, executable, display, home, places="places"):
+        self.places = Path(home) / places
         self.places.unlink(missing_ok=True)
         self.environment = {
             "PATH": os.environ["PATH"], "HOME": home, "DISPLAY": display.name,

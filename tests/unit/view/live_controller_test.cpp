@@ -1,8 +1,10 @@
 #include "unit/view/qt_application.h"
+#include "unit/view/small_table.h"
 #include "view/live_controller.h"
 #include "view/table_board.h"
 
 #include <QTemporaryDir>
+#include <QTime>
 #include <gtest/gtest.h>
 
 using namespace bastewright;
@@ -10,64 +12,7 @@ using namespace bastewright::literals;
 
 namespace {
 
-/// Two zones side by side in one pass, two people.
-Planned small() {
-    Planned made;
-    auto& session = made.session;
-    Job job;
-    job.name = "Knots";
-    job.top.width = {40_in};
-    job.top.length = {20_in};
-    session.jobs = {job};
-    session.setting.room.tables = {Table{}};
-    for (const char* name : {"Ada", "Bo"})
-        session.setting.helpers.emplace_back().name = name;
-    session.setting.stash.pins = 100;
-
-    QuiltPlan quilt;
-    quilt.name = job.name;
-    quilt.layers = {.top = {40_in, 20_in}, .batting = {44_in, 24_in}, .backing = {48_in, 28_in}};
-    quilt.surface.length = 72_in;
-    quilt.surface.width = 30_in;
-    Pass pass;
-    pass.field = pass.fresh = Rect{0_in, 0_in, 40_in, 20_in};
-    pass.table = Rect{Length{} - 16_in, Length{} - 5_in, 56_in, 25_in};
-    pass.zones = {"A1", "B1"};
-    quilt.passes = {pass};
-    Zone a, b;
-    a.id = "A1";
-    a.area = {0_in, 0_in, 20_in, 20_in};
-    a.points = {{{5_in, 5_in}}, {{15_in, 15_in}}};
-    b.id = "B1";
-    b.area = {20_in, 0_in, 40_in, 20_in};
-    b.points = {{{25_in, 5_in}}};
-    quilt.zones = {a, b};
-    made.plan.quilts = {quilt};
-
-    const auto task = [&](const char* id, TaskKind kind, const char* zone, const char* person,
-                          std::vector<std::string> after) {
-        Task t;
-        t.id = id;
-        t.kind = kind;
-        t.zone = zone;
-        t.people = {person};
-        t.after = std::move(after);
-        const int n = int(made.plan.tasks.size());
-        t.start = Seconds{n * 60};
-        t.end = Seconds{n * 60 + 60};
-        made.plan.tasks.push_back(t);
-    };
-    task("lay", TaskKind::layBacking, "", "Ada", {});
-    task("oA", TaskKind::placeOpen, "A1", "Ada", {"lay"});
-    task("oB", TaskKind::placeOpen, "B1", "Bo", {"lay"});
-    task("smooth", TaskKind::smooth, "", "Ada", {"oA", "oB"});
-    task("cA", TaskKind::closePins, "A1", "Bo", {"smooth"});
-    task("cB", TaskKind::closePins, "B1", "Bo", {"smooth"});
-    task("under", TaskKind::checkUnderside, "", "Ada", {"cA", "cB"});
-    task("over", TaskKind::handOver, "", "Ada", {"under"});
-    made.plan.finish = made.plan.tasks.back().end;
-    return made;
-}
+using made::small;
 
 struct AtTable : testing::Test {
     QTemporaryDir folder;
@@ -225,6 +170,68 @@ TEST_F(AtTable, SomebodyWhoLeavesHasNothingToDo) {
     live->setPresent("Bo", false);
     EXPECT_EQ(live->people()->rows()[1][3], "not here");
     EXPECT_EQ(live->people()->rows()[1][5], false);
+}
+
+struct TwoWindows : AtTable {
+    std::optional<Library> otherLibrary;
+    std::optional<LiveController> other;
+
+    TwoWindows() {
+        EXPECT_TRUE(live->start(job, small()));
+        otherLibrary.emplace(std::move(
+            Library::open(folder.filePath("library.sqlite").toStdString()).value().library));
+        other.emplace(&*otherLibrary, [this] { return now += 1000; });
+        EXPECT_TRUE(other->resume(live->id()));
+    }
+    static ZoneState at(const LiveController& window, const char* zone) {
+        return window.live()->state().zones.at({0, zone}).state;
+    }
+};
+
+TEST_F(TwoWindows, ATickInOneIsSoonInTheOther) {
+    QElapsedTimer timer;
+    timer.start();
+    live->tick(0, "A1");
+    EXPECT_TRUE(comes([&] { return at(*other, "A1") == ZoneState::open; }));
+    EXPECT_LT(timer.elapsed(), 1000);
+    other->takeBack(0, "A1");
+    EXPECT_TRUE(comes([&] { return at(*live, "A1") == ZoneState::waiting; }));
+}
+
+TEST_F(TwoWindows, BothShowTheLibrarysOrder) {
+    live->tick(0, "A1");
+    other->tick(0, "B1"); // before it has looked again by itself
+    live->tick(0, "B1");  // sees that B1 is open: closes it
+    other->undo();        // takes back the last one, whoever made it
+    EXPECT_EQ(at(*live, "A1"), ZoneState::open);
+    comes([&] { return live->live()->events().size() == other->live()->events().size(); });
+    EXPECT_EQ(live->live()->events(), other->live()->events());
+    EXPECT_EQ(live->live()->events(), library->events(live->id()).value());
+    EXPECT_TRUE(live->live()->state() == other->live()->state());
+}
+
+TEST_F(TwoWindows, TheEndIsTheEndForBoth) {
+    live->end();
+    EXPECT_TRUE(comes([&] { return other->ended(); }));
+}
+
+TEST_F(AtTable, AnHourSetForwardOrBackMovesTheFinishWithTheClockOnTheWall) {
+    const auto hourShown = [&] {
+        const QString text = live->finishText(); // "done 13:20 (13:10–13:40)"
+        return QTime::fromString(text.section(QLatin1Char(' '), 1, 1), QStringLiteral("HH:mm"));
+    };
+    now = 1'800'000'000'000;
+    ASSERT_TRUE(live->start(job, small()));
+    board->doStep();
+    live->tick(0, "A1");
+    for (const std::int64_t set : {3'600'000, -3'600'000, -3'600'000, 3'600'000}) {
+        const auto before = hourShown();
+        now += set;
+        live->tick(0, live->live()->state().zones.at({0, "B1"}).state == ZoneState::waiting ? "B1"
+                                                                                            : "A1");
+        const auto moved = before.msecsTo(hourShown()) - set;
+        EXPECT_LE(std::abs(moved), 8 * 60'000) << set << " set; the rest is a few minutes of work";
+    }
 }
 
 } // namespace

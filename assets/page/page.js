@@ -1,0 +1,291 @@
+// The phone's side of the page: joins with the code, waits for what is new, shows it as text, sends
+// ticks. Text from the table is only ever set as text, never as markup.
+"use strict";
+
+const $ = id => document.getElementById(id);
+const kept = {
+  get: name => { try { return localStorage.getItem(name) || ""; } catch { return ""; } },
+  set: (name, value) => { try { localStorage.setItem(name, value); } catch { /* private window */ } },
+};
+let key = kept.get("key"), who = kept.get("who"), table = null, toldTimer = 0;
+const sending = new Map(); // quilt, zone and kind → the id of a tick that is on its way
+
+const discs = ["#56b4e9", "#e69f00", "#009e73", "#f0e442", "#cc79a7", "#0072b2", "#d55e00"];
+
+function make(name, className, text) {
+  const element = document.createElement(name);
+  if (className) element.className = className;
+  if (text !== undefined) element.textContent = text;
+  return element;
+}
+
+// A person's mark as on the tablet: colour and pattern round, the letter on plain ground within.
+function disc(mark, letter) {
+  const svg = "http://www.w3.org/2000/svg";
+  const shape = (name, attributes, text) => {
+    const element = document.createElementNS(svg, name);
+    for (const [a, value] of Object.entries(attributes)) element.setAttribute(a, value);
+    if (text !== undefined) element.textContent = text;
+    return element;
+  };
+  const picture = shape("svg", { viewBox: "0 0 40 40", class: "disc", "aria-hidden": "true" });
+  const look = mark < 0 ? 0 : mark % discs.length;
+  picture.append(shape("circle", { cx: 20, cy: 20, r: 18, fill: discs[look], stroke: "#14212b", "stroke-width": 2 }));
+  const strokes = [[], [45], [0], [45, 135], [90], [135], [0, 90]][look];
+  for (const angle of strokes)
+    for (const at of [8, 14, 20, 26, 32])
+      picture.append(shape("line", { x1: 6, x2: 34, y1: at, y2: at, stroke: "#14212b", "stroke-width": 1.4,
+        transform: `rotate(${angle} 20 20)` }));
+  picture.append(shape("circle", { cx: 20, cy: 20, r: 11.5, fill: "#ffffff", stroke: "#14212b", "stroke-width": 1 }));
+  picture.append(shape("text", { x: 20, y: 26, "text-anchor": "middle", "font-size": letter.length > 1 ? 12 : 17,
+    "font-weight": 700, fill: "#14212b" }, letter));
+  return picture;
+}
+
+function show(name) {
+  for (const part of ["joining", "choosing", "table"]) $(part).hidden = part !== name;
+}
+
+function tell(sentence) {
+  clearTimeout(toldTimer);
+  $("told").textContent = sentence;
+  $("told").hidden = !sentence;
+  if (sentence) toldTimer = setTimeout(() => tell(""), 6000);
+}
+
+function trouble(sentence) {
+  $("trouble").textContent = sentence;
+  $("trouble").hidden = !sentence;
+}
+
+async function ask(method, path, body) {
+  const fields = { Authorization: "Bearer " + key };
+  if (body) fields["Content-Type"] = "application/json";
+  const answer = await fetch(path, { method, headers: fields, body: body && JSON.stringify(body),
+    credentials: "omit", cache: "no-store", redirect: "error" });
+  if (answer.status === 204) return { status: 204 };
+  let content = {};
+  try { content = await answer.json(); } catch { /* no content */ }
+  return { status: answer.status, content };
+}
+
+async function join(code) {
+  try {
+    const answer = await ask("POST", "/join", { code });
+    if (answer.status !== 200) return tell(answer.content.told || "That did not work. Try again.");
+    key = answer.content.key;
+    kept.set("key", key);
+    tell("");
+    follow();
+  } catch {
+    tell("The tablet does not answer. Are you on the same network?");
+  }
+}
+
+function leave(sentence) {
+  key = "";
+  kept.set("key", "");
+  table = null;
+  trouble("");
+  show("joining");
+  tell(sentence);
+}
+
+// One request waits at the tablet until something changes there.
+let following = false;
+async function follow() {
+  if (following || !key) return;
+  following = true;
+  let pause = 500;
+  while (key) {
+    try {
+      const answer = await ask("GET", "/table?after=" + (table ? table.at : ""));
+      if (answer.status === 401) {
+        leave("The code has changed. Scan the one on the tablet.");
+        break;
+      }
+      if (answer.status === 200) {
+        table = answer.content;
+        trouble("");
+        pause = 500;
+        draw();
+      } else if (answer.status === 204) {
+        trouble("");
+      } else {
+        throw new Error(String(answer.status));
+      }
+    } catch {
+      trouble("No word from the tablet. What you see may be old; trying again.");
+      await new Promise(done => setTimeout(done, pause));
+      pause = Math.min(pause * 2, 5000);
+    }
+  }
+  following = false;
+}
+
+function newId() {
+  const b = crypto.getRandomValues(new Uint8Array(16));
+  b[6] = (b[6] & 0x0f) | 0x40;
+  b[8] = (b[8] & 0x3f) | 0x80;
+  const hex = [...b].map(n => n.toString(16).padStart(2, "0")).join("");
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
+}
+
+// The same id until the tablet has answered, so that a tick sent twice counts once.
+async function tick(quilt, zone) {
+  const name = [quilt, zone.zone, zone.next].join(" ");
+  if (sending.has(name)) return;
+  const id = newId();
+  sending.set(name, id);
+  draw();
+  const body = { id, quilt, zone: zone.zone, kind: zone.next, person: who };
+  for (let attempt = 0; ; ++attempt) {
+    try {
+      const answer = await ask("POST", "/tick", body);
+      if (answer.status === 429 && attempt < 5) throw new Error("busy");
+      if (answer.status === 401) leave(answer.content.told);
+      else if (answer.status !== 200) tell(answer.content.told || "That did not work.");
+      break;
+    } catch {
+      if (attempt >= 5) {
+        tell(`${zone.zone} could not be ticked. Tell the person at the tablet.`);
+        break;
+      }
+      await new Promise(done => setTimeout(done, 1000));
+    }
+  }
+  sending.delete(name);
+  draw();
+}
+
+function draw() {
+  if (!table) return;
+  if (!table.open) {
+    show("table");
+    for (const id of ["standing", "finish", "now"]) $(id).textContent = "";
+    for (const id of ["mine", "quilts", "crew", "self"]) $(id).replaceChildren();
+    $("state").textContent = "No session is open on the tablet. This page goes on by itself.";
+    $("state").hidden = false;
+    return;
+  }
+  const self = table.people.find(p => p.name === who);
+  if (!self) return drawChoice();
+  show("table");
+  document.title = table.title;
+  $("self").replaceChildren(disc(self.mark, self.letter));
+  $("standing").textContent = `${self.name} · ${table.progress}`;
+  $("finish").textContent = table.finish;
+  $("state").textContent = table.ended ? "The session has ended. Thank you." : "A break. Nothing runs away.";
+  $("state").hidden = !(table.ended || table.paused);
+  const line = [self.now, self.next].filter(Boolean);
+  $("now").textContent = line.length ? "Now: " + line.join(" › ") : "";
+  drawMine();
+  drawQuilts();
+  drawCrew();
+}
+
+function drawChoice() {
+  $("people").replaceChildren(...table.people.map(person => {
+    const button = make("button", "person");
+    button.append(disc(person.mark, person.letter), make("span", "strong", person.name));
+    button.addEventListener("click", () => {
+      who = person.name;
+      kept.set("who", who);
+      draw();
+    });
+    return button;
+  }));
+  show("choosing");
+}
+
+const isOwn = zone => zone.next && (zone.hands.includes(who) || zone.hands.length === 0);
+
+function drawMine() {
+  const rows = [];
+  table.quilts.forEach((quilt, index) => {
+    // First all open, then all closed: the trade's order.
+    const zones = [...quilt.zones].sort((a, b) => (a.stage === "open") - (b.stage === "open"));
+    for (const zone of zones) {
+      if (!isOwn(zone) || table.ended) continue;
+      const button = make("button", "tick " + zone.stage);
+      const isSent = sending.has([index, zone.zone, zone.next].join(" "));
+      if (isSent) button.classList.add("sending");
+      button.disabled = isSent;
+      const what = make("span", "what", `${zone.verb} · ${zone.points}`);
+      if (table.quilts.length > 1) what.append(make("br"), make("span", "quiet", quilt.name));
+      button.append(make("span", "zone", zone.zone), what, make("span", "box"));
+      button.setAttribute("aria-label", `Tick ${zone.zone}: ${zone.verb}`);
+      button.addEventListener("click", () => tick(index, zone));
+      rows.push(button);
+    }
+  });
+  $("mine").replaceChildren(...rows);
+  if (!rows.length)
+    $("mine").append(make("p", "quiet", "None at the moment. The next step at the table is below."));
+}
+
+function drawQuilts() {
+  $("quilts").replaceChildren(...table.quilts.map(quilt => {
+    const part = make("div");
+    part.append(make("h2", "", `${quilt.name} · ${quilt.pass}`));
+    if (quilt.step) {
+      const step = make("p", "step");
+      step.append(make("span", "strong", quilt.step));
+      if (quilt.stepWho) step.append(" · " + quilt.stepWho);
+      if (quilt.caution) step.append(make("br"), make("span", "", quilt.caution));
+      part.append(step);
+    }
+    if (quilt.edges[0]) part.append(make("p", "edge", quilt.edges[0]));
+    if (quilt.edges[1] || quilt.edges[3]) {
+      const sides = make("p", "edge sides");
+      sides.append(make("span", "", quilt.edges[3]), make("span", "", quilt.edges[1]));
+      part.append(sides);
+    }
+    const cloth = make("div", "cloth");
+    cloth.style.gridTemplateColumns = `repeat(${Number(quilt.columns)}, minmax(0, 1fr))`;
+    for (const zone of quilt.zones) {
+      const tile = make("div", "tile " + zone.stage + (isOwn(zone) && zone.hands.length ? " own" : ""));
+      tile.style.gridColumn = Number(zone.column) + 1;
+      tile.style.gridRow = Number(zone.row) + 1;
+      tile.append(make("span", "strong", zone.zone), make("span", "", zone.stage === "closed" ? "✓" : zone.letter));
+      tile.title = `${zone.zone}: ${zone.stage}`;
+      cloth.append(tile);
+    }
+    part.append(cloth);
+    if (quilt.edges[2]) part.append(make("p", "edge", quilt.edges[2]));
+    return part;
+  }));
+}
+
+function drawCrew() {
+  $("crew").replaceChildren(...table.people.map(person => {
+    const row = make("div", "person");
+    const words = make("div");
+    words.append(make("span", "strong", person.name), make("span", "", " · " + person.now));
+    if (person.next) words.append(make("br"), make("span", "quiet", "› " + person.next));
+    row.append(disc(person.mark, person.letter), words);
+    return row;
+  }));
+}
+
+$("join").addEventListener("submit", event => {
+  event.preventDefault();
+  join($("code").value);
+});
+$("self").addEventListener("click", () => {
+  who = "";
+  draw();
+});
+
+// The code scanned stands behind the "#"; it is taken out of the address bar at once.
+function joinAsScanned() {
+  const code = decodeURIComponent(location.hash.slice(1));
+  if (!code) return false;
+  history.replaceState(null, "", location.pathname);
+  join(code);
+  return true;
+}
+window.addEventListener("hashchange", joinAsScanned); // scanned while the page is open
+
+show("joining");
+if (!joinAsScanned()) follow();

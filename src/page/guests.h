@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QByteArray>
+#include <QList>
+#include <QString>
+
+namespace bastewright::page {
+
+/// Who may follow: everybody who has given the code shown on the tablet gets a key of their own,
+/// good until the page is switched off or a new code is made. Nothing of it is kept on disk.
+class Guests {
+public:
+    static constexpr int kMost = 24; ///< devices; a further one takes the place of the oldest
+
+    Guests() { renew(); }
+
+    /// Eight of thirty letters and figures that are not mistaken for each other, from the system's
+    /// generator: 39 bits. Shown in two groups: "K7MX-2PQD".
+    const QString& code() const { return code_; }
+    /// Makes a new code; all keys lose their worth.
+    void renew();
+
+    /// A key for a device that gave the code (case, dash and spaces do not matter), else empty.
+    QByteArray join(const QString& code);
+    bool knows(const QByteArray& key) const;
+    qsizetype count() const { return keys_.size(); }
+
+private:
+    QString code_;
+    QList<QByteArray> keys_;
+};
+
+} // namespace bastewright::page

@@ -1,0 +1,114 @@
+#include "page/what_guests_see.h"
+
+#include "view/words.h"
+
+#include <QJsonArray>
+
+namespace bastewright::page {
+namespace {
+
+QJsonArray asJson(const TableRows& rows) {
+    const auto roles = rows.roleNames();
+    QJsonArray out;
+    for (int row = 0; row < rows.count(); ++row) {
+        QJsonObject object;
+        for (auto role = roles.begin(); role != roles.end(); ++role)
+            object[QString::fromLatin1(role.value())] =
+                QJsonValue::fromVariant(rows.data(rows.index(row), role.key()));
+        out << object;
+    }
+    return out;
+}
+
+bool isFor(EventKind tick, const Task& task, bool dots) {
+    switch (tick) {
+    case EventKind::zoneDotted:
+        return task.kind == TaskKind::dotLower;
+    case EventKind::zoneOpened:
+        return task.kind == (dots ? TaskKind::dotUpper : TaskKind::placeOpen);
+    case EventKind::zoneClosed:
+    case EventKind::zonePressed:
+        return task.kind == (dots ? TaskKind::press : TaskKind::closePins);
+    default:
+        return false;
+    }
+}
+
+} // namespace
+
+std::vector<Hand> handsAt(const LiveSession& live, int quilt, const std::string& zone) {
+    std::vector<Hand> out;
+    const auto tick = nextTick(live.plan(), live.state(), quilt, zone);
+    if (!tick)
+        return out;
+    const bool dots =
+        live.session().jobs[std::size_t(quilt)].basting.with == Basting::With::dots;
+    bool turned = false; // after the turning a zone is pressed once more, from the back
+    for (const auto& task : live.plan().tasks) {
+        turned = turned || (task.job == quilt && task.kind == TaskKind::turnOver);
+        if (task.job == quilt && task.zone == zone && isFor(*tick, task, dots) &&
+            turned == (*tick == EventKind::zonePressed) &&
+            !live.state().doneTasks.contains(task.id))
+            for (const auto& person : task.people)
+                out.push_back({person, task.id});
+    }
+    return out;
+}
+
+WhatGuestsSee::WhatGuestsSee(LiveController* live)
+    : live_{live} {}
+
+QJsonObject WhatGuestsSee::quilt(int index) {
+    auto& board = *boards_[std::size_t(index)];
+    QJsonArray zones = asJson(*board.zones());
+    for (auto&& value : zones) {
+        auto zone = value.toObject();
+        const auto id = words::toCore(zone[QStringLiteral("zone")].toString());
+        const auto tick = nextTick(live_->live()->plan(), live_->live()->state(), index, id);
+        QJsonArray hands;
+        for (const auto& hand : handsAt(*live_->live(), index, id))
+            hands << words::fromCore(hand.person);
+        zone[QStringLiteral("next")] = tick ? words::fromCore(name(*tick)) : QString{};
+        zone[QStringLiteral("hands")] = hands;
+        value = zone;
+    }
+    return {{QStringLiteral("name"), board.quilts().value(index)},
+            {QStringLiteral("pass"), board.passText()},
+            {QStringLiteral("columns"), board.columns()},
+            {QStringLiteral("rows"), board.rowsOfTiles()},
+            {QStringLiteral("edges"), QJsonArray::fromStringList(board.edges())},
+            {QStringLiteral("step"), board.stepText()},
+            {QStringLiteral("stepWho"), board.stepWho()},
+            {QStringLiteral("stepReady"), board.stepReady()},
+            {QStringLiteral("caution"), board.caution()},
+            {QStringLiteral("zones"), zones}};
+}
+
+QJsonObject WhatGuestsSee::now() {
+    if (!live_->live()) {
+        boards_.clear();
+        return {{QStringLiteral("open"), false}};
+    }
+    const auto count = live_->live()->plan().quilts.size();
+    while (boards_.size() > count)
+        boards_.pop_back();
+    while (boards_.size() < count) {
+        boards_.push_back(std::make_unique<TableBoard>(live_));
+        boards_.back()->setQuilt(int(boards_.size()) - 1);
+    }
+    QJsonArray quilts;
+    for (int i = 0; i < int(count); ++i) {
+        boards_[std::size_t(i)]->refresh();
+        quilts << quilt(i);
+    }
+    return {{QStringLiteral("open"), true},
+            {QStringLiteral("ended"), live_->ended()},
+            {QStringLiteral("paused"), live_->paused()},
+            {QStringLiteral("title"), live_->title()},
+            {QStringLiteral("progress"), live_->progressText()},
+            {QStringLiteral("finish"), live_->finishText()},
+            {QStringLiteral("people"), asJson(*live_->people())},
+            {QStringLiteral("quilts"), quilts}};
+}
+
+} // namespace bastewright::page
