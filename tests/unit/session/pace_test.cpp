@@ -179,6 +179,27 @@ TEST(Forecast, FollowsAnEarlyAndALateTable) {
     EXPECT_EQ(slow.finish, slow.left + elapsed(wholeSession(130).events(), 0));
 }
 
+// Summer time, a battery pulled, a hand at the settings: what is left is what was left.
+TEST(Forecast, AnHourSetForwardOrBackInMidSessionLeavesWhatIsLeft) {
+    const auto steady = wholeSession(65);
+    const auto left = at(steady).left;
+    const auto state = fold(plan(), made::smallSetting(), steady.events());
+    for (const std::int64_t jump : {3'600'000, -3'600'000})
+        for (std::size_t from = 1; from < steady.events().size(); ++from) {
+            auto events = steady.events();
+            for (std::size_t i = from; i < events.size(); ++i)
+                events[i].atMs += jump;
+            const auto after = fold(plan(), made::smallSetting(), events);
+            EXPECT_EQ(after.doneTasks, state.doneTasks) << "clocks decide nothing";
+            EXPECT_EQ(after.currentPass, state.currentPass);
+            const auto f = forecast(plan(), after, events, steady.nowMs() + jump);
+            EXPECT_GE(f.left, left * 6 / 10) << jump << " from " << from;
+            EXPECT_LE(f.left, left * 16 / 10) << jump << " from " << from;
+            EXPECT_LE(f.early, f.finish);
+            EXPECT_LE(f.finish, f.late);
+        }
+}
+
 TEST(Forecast, NarrowsAsTheWorkGoesOn) {
     Reporter start;
     start.start();
