@@ -1,0 +1,141 @@
+// The live session measured in the program's own window, drawn in software without a display: from
+// the tap on a zone to the frame that shows it, what of that is storing, and whether memory stands
+// still over an afternoon of thousands of events. Prints figures; fails on nothing.
+#include "app/window.h"
+
+#include <QElapsedTimer>
+#include <QGuiApplication>
+#include <QQuickItem>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <algorithm>
+#include <cstdio>
+#include <fstream>
+#include <unistd.h>
+
+using namespace bastewright;
+using namespace bastewright::app;
+
+namespace {
+
+void live(int milliseconds) {
+    QElapsedTimer timer;
+    timer.start();
+    do
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+    while (timer.elapsed() < milliseconds);
+}
+
+const QQuickItem* tileOf(const QQuickItem* item, const QString& name) {
+    if (item->objectName() == name)
+        return item;
+    for (const auto* child : item->childItems())
+        if (const auto* found = tileOf(child, name))
+            return found;
+    return nullptr;
+}
+
+double residentMiB() {
+    std::ifstream status{"/proc/self/statm"};
+    long all = 0, resident = 0;
+    status >> all >> resident;
+    return double(resident) * double(::sysconf(_SC_PAGESIZE)) / (1024 * 1024);
+}
+
+void print(const char* what, std::vector<double> ms) {
+    std::ranges::sort(ms);
+    std::printf("%-34s median %6.2f ms, 9 in 10 under %6.2f, slowest %6.2f (%zu)\n", what,
+                ms[ms.size() / 2], ms[ms.size() * 9 / 10], ms.back(), ms.size());
+}
+
+// Taps a zone on, then takes that back, again and again: the board stays as it is.
+void tapToVisible(OpenRoom& room, int times) {
+    auto& controller = *room.workroom->live();
+    const QString zone = room.workroom->board()->zones()->rows().front()[0].toString();
+    const auto* tile = tileOf(room.window->contentItem(), QStringLiteral("zone-") + zone);
+    if (!tile)
+        return;
+    const auto at = tile->mapToScene({tile->width() / 2, tile->height() / 2}).toPoint();
+    std::vector<double> whole, storing;
+    bool swapped = false;
+    QObject::connect(room.window, &QQuickWindow::frameSwapped, room.window, [&] { swapped = true; });
+    for (int i = 0; i < times; ++i) {
+        QTest::mousePress(room.window, Qt::LeftButton, {}, at);
+        live(30); // the pressed look is drawn
+        const auto before = tile->property("stage").toString();
+        QElapsedTimer timer;
+        timer.start();
+        QTest::mouseRelease(room.window, Qt::LeftButton, {}, at);
+        storing.push_back(double(timer.nsecsElapsed()) / 1e6);
+        swapped = false;
+        while (!swapped && timer.elapsed() < 2000)
+            QCoreApplication::processEvents(QEventLoop::AllEvents, 1);
+        if (tile->property("stage").toString() != before)
+            whole.push_back(double(timer.nsecsElapsed()) / 1e6);
+        controller.undo();
+        live(60);
+    }
+    if (!whole.empty()) {
+        print("release of the tap to frame shown", whole);
+        print("  of which stored and folded", storing);
+    }
+}
+
+// Six hours: a tick and its taking back, presence, notes, and the forecast that moves by itself.
+void afternoon(OpenRoom& room, int events) {
+    auto& controller = *room.workroom->live();
+    const QString zone = room.workroom->board()->zones()->rows().front()[0].toString();
+    const auto person = controller.people()->rows().front()[2].toString();
+    const auto round = [&](int count) {
+        for (int i = 0; i < count / 4; ++i) {
+            controller.tick(0, zone);
+            controller.undo();
+            controller.setPresent(person, false);
+            controller.setPresent(person, true);
+            if (i % 25 == 0)
+                live(20);
+        }
+        live(100);
+    };
+    round(200); // what is made once is made
+    const double before = residentMiB();
+    QElapsedTimer timer;
+    timer.start();
+    round(events);
+    const double after = residentMiB();
+    std::printf("memory: %.1f MiB, after %d events %.1f MiB (%.2f kB each); %.1f ms an event\n",
+                before, events, after, (after - before) * 1024 / events,
+                double(timer.elapsed()) / events);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    prepareWindow();
+    QGuiApplication application{argc, argv};
+    const QTemporaryDir folder;
+    RoomOptions options;
+    options.library = folder.filePath(QStringLiteral("library.sqlite"));
+    options.sheetsFolder = folder.path();
+    options.density = 5.9;
+    QString problem;
+    auto room = openRoom(options, problem);
+    if (!room.window)
+        return 1;
+    room.window->resize(1280, 800);
+    auto& workroom = *room.workroom;
+    workroom.openJob(workroom.shelf()->addExample(0));
+    while (workroom.plan()->busy() || !workroom.plan()->isPlanned())
+        live(50);
+    workroom.goToTable();
+    live(600);
+    for (int i = 0; i < 4; ++i)
+        workroom.board()->doStep();
+    live(600);
+    tapToVisible(room, 60);
+    afternoon(room, argc > 1 ? std::atoi(argv[1]) : 3000);
+    tapToVisible(room, 30);
+    return 0;
+}
