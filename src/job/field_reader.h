@@ -40,6 +40,8 @@ inline constexpr std::array kSideWords{Word{"head", Side::head}, Word{"foot", Si
 inline constexpr std::array kStartWords{Word{"centred", Basting::Start::centred},
                                         Word{"fewest-shifts", Basting::Start::fewestShifts},
                                         Word{"best", Basting::Start::best}};
+inline constexpr std::array kLayoutWords{Word{"pattern", Basting::Layout::pattern},
+                                         Word{"fewest", Basting::Layout::fewest}};
 
 /// Collects findings; beyond `kMost` it only counts them.
 class Problems {

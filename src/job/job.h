@@ -55,12 +55,15 @@ struct Quilting {
 struct Basting {
     enum class With { pins, dots };
     enum class Start { centred, fewestShifts, best };
+    /// One small pattern for each kind of block, or as few points as can be found in no pattern.
+    enum class Layout { pattern, fewest };
     With with = With::pins;
     Length spacing = Length::inches(4);
     Length pinLength = Length::inches(1);
     Length clear = Length::inch64ths(32); ///< least distance of a pin from a seam that will be sewn
     Length edge = Length::inches(1);      ///< least distance of a pin from the edge of the top
     Start start = Start::best;
+    Layout layout = Layout::pattern;
     auto operator<=>(const Basting&) const = default;
 };
 

@@ -34,6 +34,11 @@ Fields fields::ofBasting(const Session& session, int quilt) {
          words::start(Basting::Start::best)},
         [q](const Session& s) { return int(s.jobs[q].basting.start); },
         [q](Session& s, int i) { s.jobs[q].basting.start = Basting::Start(i); });
+    if (session.jobs[q].top.grid)
+        out << choice(
+            {"layout", way, tr("Points")}, {tr("The same in every block"), tr("As few as can be")},
+            [q](const Session& s) { return int(s.jobs[q].basting.layout); },
+            [q](Session& s, int i) { s.jobs[q].basting.layout = Basting::Layout(i); });
     out << length({"inset", way, tr("Table rim kept free")}, unit,
                   [](Session& s) { return &s.setting.room.inset; });
     out << time({"from", way, tr("The session starts at")},

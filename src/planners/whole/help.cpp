@@ -12,6 +12,8 @@ int passesOf(const Plan& plan) {
     return n;
 }
 
+constexpr std::chrono::minutes kLastMinute{24 * 60 - 1};
+
 struct Variant {
     std::string change;
     Session session;
@@ -48,6 +50,19 @@ std::vector<Variant> variants(const Session& session) {
     if (std::ranges::any_of(session.jobs,
                             [](const Job& j) { return j.basting.with == Basting::With::dots; }))
         with("One more iron", [](Setting& s) { ++s.room.irons; });
+    if (std::ranges::any_of(session.setting.helpers, [](const Helper& h) { return h.until; }))
+        with("Everybody an hour longer", [](Setting& s) {
+            for (Helper& h : s.helpers)
+                if (h.until)
+                    h.until->sinceMidnight =
+                        std::min(h.until->sinceMidnight + std::chrono::minutes{60}, kLastMinute);
+        });
+    if (std::ranges::any_of(session.jobs,
+                            [](const Job& j) { return j.basting.start != Basting::Start::best; })) {
+        with("The quicker of both starts", [](Setting&) {});
+        for (Job& j : out.back().session.jobs)
+            j.basting.start = Basting::Start::best;
+    }
     if (std::ranges::any_of(session.setting.helpers,
                             [](const Helper& h) { return h.until || h.from; }))
         with("Everybody there from start to end", [](Setting& s) {

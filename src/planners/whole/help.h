@@ -13,9 +13,10 @@ std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions
 Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
                 const WholeOptions& options, std::stop_token stop);
 
-/// Re-plans with one more table, helper, iron, everybody for another hour, with points wherever
-/// they are needed instead of a pattern for each block, and ranks what saves most time; changes
-/// that save less than a minute are left out.
+/// Re-plans with one more table, helper or iron, with everybody an hour longer or there from start
+/// to end, with the quicker of both starts, with points wherever they are needed instead of a
+/// pattern for each block, and ranks what saves most time; changes that save less than a minute are
+/// left out.
 std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
                                 const std::vector<PointsPlan>& points, const WholeOptions& options,
                                 std::stop_token stop);

@@ -11,7 +11,9 @@ std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions
                                       std::stop_token stop) {
     std::vector<PointsPlan> out;
     for (const Job& job : session.jobs)
-        out.push_back(planPoints(job, {.effort = options.effort}, stop));
+        out.push_back(planPoints(
+            job, {.effort = options.effort, .free = job.basting.layout == Basting::Layout::fewest},
+            stop));
     return out;
 }
 

@@ -84,11 +84,12 @@ TEST(Defaults, AQuiltOfASessionMaySayItIsAJob) {
 
 TEST(Defaults, TheTradesWordsAreRead) {
     const Session s = read(R"({"top": {"width": 60, "length": 72},
-        "quilting": {"method": "in-the-ditch"}, "basting": {"with": "dots", "start": "fewest-shifts"},
+        "quilting": {"method": "in-the-ditch"}, "basting": {"with": "dots", "start": "fewest-shifts", "layout": "fewest"},
         "room": {"walls": ["head", "left"]}})");
     EXPECT_EQ(s.jobs[0].quilting.method, Quilting::Method::inTheDitch);
     EXPECT_EQ(s.jobs[0].basting.with, Basting::With::dots);
     EXPECT_EQ(s.jobs[0].basting.start, Basting::Start::fewestShifts);
+    EXPECT_EQ(s.jobs[0].basting.layout, Basting::Layout::fewest);
     EXPECT_EQ(s.setting.room.walls, (std::vector{Side::head, Side::left}));
 }
 

@@ -108,6 +108,7 @@ Job job(Random& r) {
     j.basting.edge = r.length(0_in, 6_in);
     j.basting.start = r.oneOf(
         std::vector{Basting::Start::centred, Basting::Start::fewestShifts, Basting::Start::best});
+    j.basting.layout = r.oneOf(std::vector{Basting::Layout::pattern, Basting::Layout::fewest});
     j.batting = batting(r);
     j.backing = backing(r);
     if (r.chance(70))

@@ -42,6 +42,24 @@ TEST(Help, SaysWhatFewestPinsWouldSave) {
     EXPECT_TRUE(std::ranges::is_sorted(plan.help, std::greater<>{}, &Help::saved));
 }
 
+TEST(Help, IsWhatTheChangedSessionItselfTakes) {
+    Session session = afternoon(madeTop(Seams::every4, 60_in, 72_in, 2_in));
+    session.jobs.front().basting.start = Basting::Start::centred;
+    session.setting.helpers[1].until = ClockTime{std::chrono::minutes{14 * 60}};
+    const Plan plan = planWhole(session, {.help = true});
+    ASSERT_FALSE(plan.tasks.empty());
+    Session longer = session;
+    longer.setting.helpers[1].until = ClockTime{std::chrono::minutes{15 * 60}};
+    const Help* hour = offered(plan, "Everybody an hour longer");
+    ASSERT_NE(hour, nullptr);
+    EXPECT_EQ(hour->saved, plan.finish - planWhole(longer).finish);
+    const Help* helper = offered(plan, "One more helper");
+    ASSERT_NE(helper, nullptr);
+    Session more = session;
+    more.setting.helpers.emplace_back().name = "Helper 3";
+    EXPECT_EQ(helper->saved, plan.finish - planWhole(more).finish);
+}
+
 TEST(Help, HasNoSuchOfferWhereThereIsNoPattern) {
     Job job = madeTop(Seams::none, 40_in, 48_in, 2_in);
     job.top.seams.push_back({{0_in, 0_in}, {40_in, 48_in}});
