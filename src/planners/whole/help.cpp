@@ -50,7 +50,8 @@ std::vector<Variant> variants(const Session& session) {
     if (std::ranges::any_of(session.jobs,
                             [](const Job& j) { return j.basting.with == Basting::With::dots; }))
         with("One more iron", [](Setting& s) { ++s.room.irons; });
-    if (std::ranges::any_of(session.setting.helpers, [](const Helper& h) { return h.until; }))
+    if (std::ranges::any_of(session.setting.helpers,
+                            [](const Helper& h) { return h.until.has_value(); }))
         with("Everybody an hour longer", [](Setting& s) {
             for (Helper& h : s.helpers)
                 if (h.until)
