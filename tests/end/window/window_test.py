@@ -125,7 +125,27 @@ def main(executable):
         program.tap("tableUndo")  # takes back the tick before: the second zone is waiting again
         program.tap("tableUndo")
         assert events(home) == stored + 2
+        stored = events(home)
+        program.tap("more")  # somebody leaves: shown first, then taken, then they come again
+        program.tap("whatChanged")
+        program.tap("someGoes")
+        program.tap("person-Dot")
+        program.wait_for("acceptChange")
+        assert events(home) == stored, "a change is stored before it is taken"
+        program.tap("acceptChange")
+        assert events(home) == stored + 2, "who left and the new plan are stored"
+        program.tap("more")
+        program.tap("whatChanged")
+        program.tap("someComes")
+        program.tap("person-Dot")
+        program.tap("acceptChange")
+        assert events(home) == stored + 4
         program.tap("leaveTable")
+        program.tap("tile-rehearsal")
+        program.tap("play")
+        time.sleep(1)
+        program.tap("stepForward")
+        program.tap("closeRehearsal")
         program.wait_for("sheets")
         program.tap("sheets")
         end = time.monotonic() + WAIT

@@ -1,4 +1,5 @@
 #include "property/session/replan_oracle.h"
+#include "session/change.h"
 #include "unit/crew/made_session.h"
 #include "unit/session/table_plan.h"
 
@@ -18,6 +19,7 @@ struct Played {
     Plan plan;
     LiveState state;
     ReplanOptions options;
+    std::vector<Event> events{};
 };
 
 Plan planOf(const Session& session, const std::vector<QuiltPlan>& quilts) {
@@ -79,7 +81,7 @@ Played playedUntil(const Session& session, const Plan& plan, Seconds now) {
             report(e);
         }
     }
-    Played out{session, plan, fold(plan, session.setting, events), {}};
+    Played out{session, plan, fold(plan, session.setting, events), {}, events};
     // People come when they said.
     for (const auto& h : session.setting.helpers)
         if (h.from && (h.from->sinceMidnight - session.setting.start.sinceMidnight) <= now)
@@ -152,6 +154,71 @@ TEST_P(GoodAfternoon, PeopleComeGoAndChangePaceAndTheRulesStillHold) {
     p.options.now += Seconds{60};
     const auto third = replan(p.session, next, p.state, p.options);
     EXPECT_EQ(third.tasks.size(), plan_.tasks.size());
+}
+
+// Any of the things that happen at a table, proposed and taken: nothing that is done or open is
+// lost, the rules hold, and patience would win little.
+TEST_P(GoodAfternoon, WhateverChangesTheRestKeepsWhatIsDoneAndTheRules) {
+    using Kind = Change::Kind;
+    const auto p = playedUntil(session_, plan_, anyMoment());
+    auto events = p.events;
+    const std::int64_t nowMs = made::kStartMs + p.options.now.count() * 1000;
+    const auto add = [&](Event e) {
+        e.id = "c" + std::to_string(events.size());
+        e.atMs = nowMs;
+        events.push_back(std::move(e));
+    };
+    for (const auto& who : p.state.present) {
+        Event in;
+        in.kind = EventKind::personIn;
+        in.person = who;
+        add(in);
+    }
+    const auto& helpers = session_.setting.helpers;
+    const auto anybody = [&] {
+        return helpers[std::size_t(dice_.upTo(int(helpers.size())))].name;
+    };
+    for (const Kind kind : {Kind::personOut, Kind::personIn, Kind::swap, Kind::guest, Kind::irons,
+                            Kind::pins, Kind::tables, Kind::handOver, Kind::planAgain}) {
+        const auto quilt = dice_.upTo(int(plan_.quilts.size()));
+        const auto& zones = plan_.quilts[std::size_t(quilt)].zones;
+        const Change change{.kind = kind,
+                            .person = kind == Kind::guest ? "Guest" : anybody(),
+                            .other = anybody(),
+                            .job = quilt,
+                            .zone = zones[std::size_t(dice_.upTo(int(zones.size())))].id,
+                            .count = dice_.once(2) ? 1 : -1};
+        const auto before = fold(plan_, session_.setting, events);
+        const auto proposed = propose(session_, plan_, events, before, change, nowMs);
+        if (!proposed.refused.empty()) {
+            EXPECT_TRUE(proposed.refused.ends_with('.')) << proposed.refused;
+            continue;
+        }
+        const auto kept = events;
+        for (const auto& fact : proposed.facts)
+            add(fact);
+        const auto state = fold(plan_, session_.setting, events);
+        auto session = sessionInForce(session_, plan_, events);
+        const auto options = replanNow(plan_, session.setting, state, events, nowMs);
+        EXPECT_THAT(made::brokenByReplan(session, plan_, proposed.plan, state, options), IsEmpty())
+            << "seed " << seed_ << " at " << p.options.now.count() << ", change " << int(kind);
+        add(acceptance(proposed));
+        const auto after = fold(plan_, session_.setting, events);
+        EXPECT_EQ(after.zones, state.zones);
+        EXPECT_EQ(after.doneTasks, state.doneTasks);
+        EXPECT_EQ(planInForce(plan_, events), proposed.plan);
+        EXPECT_EQ(sessionInForce(session_, plan_, events), proposed.session);
+
+        auto patient = options;
+        patient.effort = 10;
+        const auto slow = replan(sessionInForce(session_, plan_, kept), plan_, state, patient);
+        if (kind != Kind::handOver && kind != Kind::guest && kind != Kind::irons) {
+            EXPECT_LE((proposed.finishAfter - options.now).count(),
+                      1.05 * double((slow.finish - options.now).count()) + 60)
+                << "seed " << seed_ << ", change " << int(kind);
+        }
+        events = kept;
+    }
 }
 
 class SlowAfternoon : public GoodAfternoon {};

@@ -1,0 +1,183 @@
+#include "app/tour.h"
+#include "app/warnings.h"
+#include "app/window.h"
+
+#include <QElapsedTimer>
+#include <QGuiApplication>
+#include <QMouseEvent>
+#include <QQuickItem>
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+namespace bastewright::app {
+namespace {
+
+QGuiApplication& application() {
+    static int argc = 1;
+    static char name[] = "changes";
+    static char* argv[] = {name, nullptr};
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    prepareWindow();
+    // Left to the system at exit: fonts and platform must outlive whatever else is static.
+    static auto* const app = new QGuiApplication{argc, argv};
+    return *app;
+}
+
+QQuickItem* find(QQuickItem* root, const QString& name) {
+    if (root->objectName() == name && root->isVisible())
+        return root;
+    for (auto* child : root->childItems())
+        if (auto* found = find(child, name))
+            return found;
+    return nullptr;
+}
+
+/// A whole window on a library of its own; any warning fails.
+struct Window : testing::Test {
+    QTemporaryDir folder;
+    std::optional<WarningCatcher> warnings;
+    OpenRoom room;
+
+    void SetUp() override {
+        application();
+        warnings.emplace();
+        RoomOptions options;
+        options.library = folder.filePath(QStringLiteral("library.sqlite"));
+        options.sheetsFolder = folder.path();
+        options.density = 4;
+        QString problem;
+        room = openRoom(options, problem);
+        ASSERT_TRUE(room.window) << problem.toStdString();
+        room.window->resize(1280, 900);
+        room.workroom->openJob(room.workroom->shelf()->addExample(0));
+        ASSERT_TRUE(until([this] { return planned(); }));
+    }
+    void TearDown() override {
+        EXPECT_TRUE(warnings->caught().isEmpty())
+            << warnings->caught().join(QLatin1Char('\n')).toStdString();
+    }
+
+    bool planned() const { return !room.workroom->plan()->busy() && room.workroom->plan()->good(); }
+    static bool until(const std::function<bool()>& so) {
+        QElapsedTimer timer;
+        timer.start();
+        while (!so()) {
+            if (timer.elapsed() > 60'000)
+                return false;
+            QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+        }
+        return true;
+    }
+    static void live(int milliseconds) {
+        QElapsedTimer timer;
+        timer.start();
+        while (timer.elapsed() < milliseconds)
+            QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+    void tapAt(QPointF at) {
+        live(350); // until sheets stand still
+        for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
+            QMouseEvent event{type, at, room.window->mapToGlobal(at), Qt::LeftButton,
+                              type == QEvent::MouseButtonPress ? Qt::LeftButton : Qt::NoButton,
+                              Qt::NoModifier};
+            QCoreApplication::sendEvent(room.window, &event);
+            live(30);
+        }
+    }
+    void tap(const QString& name) {
+        QQuickItem* item = nullptr;
+        ASSERT_TRUE(until([&] {
+            item = find(room.window->contentItem(), name);
+            return item && item->isEnabled();
+        })) << "there is no "
+            << name.toStdString();
+        live(350);
+        tapAt(item->mapToScene({item->width() / 2, item->height() / 2}));
+    }
+    void pane(const char* name) {
+        auto* panel = find(room.window->contentItem(), QStringLiteral("panel"));
+        ASSERT_TRUE(panel);
+        panel->setProperty("pane", QString::fromLatin1(name));
+        live(100);
+    }
+    void answered() {
+        ASSERT_TRUE(until([this] { return room.workroom->desk()->isOpen(); }));
+        ASSERT_TRUE(until([this] { return !room.workroom->desk()->busy(); }));
+    }
+};
+
+TEST_F(Window, AZoneIsTappedInTheLanesAndHandedToSomebodyElse) {
+    pane("lanes");
+    auto& lanes = *room.workroom->lanes();
+    auto* picture = find(room.window->contentItem(), QStringLiteral("lanes"));
+    ASSERT_TRUE(picture);
+    // Somewhere in a lane there is a zone's work: tapped from the left on.
+    for (qreal x = 120; lanes.zone().isEmpty() && x < picture->width(); x += 14)
+        tapAt(picture->mapToScene({x, picture->height() * 0.3}));
+    ASSERT_FALSE(lanes.zone().isEmpty());
+    const QString zone = lanes.zone();
+    QString to;
+    for (const auto& row : lanes.takers()->rows())
+        if (row[3].toString().isEmpty() && !row[4].toBool())
+            to = row[2].toString();
+    ASSERT_FALSE(to.isEmpty());
+    tap(QStringLiteral("handOver"));
+    tap(QStringLiteral("taker-") + to);
+    answered();
+    ASSERT_EQ(room.workroom->desk()->refused(), QString{});
+    tap(QStringLiteral("acceptChange"));
+    ASSERT_EQ(room.workroom->editor()->job().handed.size(), 1u);
+    ASSERT_TRUE(until([this] { return planned(); }));
+    for (const auto& task : room.workroom->plan()->planned()->plan.tasks)
+        EXPECT_TRUE(task.zone != zone.toStdString() ||
+                    task.people == std::vector<std::string>{to.toStdString()})
+            << task.id;
+    room.workroom->editor()->undo();
+    EXPECT_TRUE(room.workroom->editor()->job().handed.empty());
+}
+
+TEST_F(Window, TheSessionIsRehearsedByTapsAndKeys) {
+    pane("rehearsal");
+    auto& rehearsal = *room.workroom->rehearsal();
+    tap(QStringLiteral("play"));
+    live(500);
+    EXPECT_TRUE(rehearsal.playing());
+    EXPECT_GT(rehearsal.moment(), 0);
+    tap(QStringLiteral("play"));
+    EXPECT_FALSE(rehearsal.playing());
+    const qreal before = rehearsal.moment();
+    tap(QStringLiteral("stepForward"));
+    EXPECT_GT(rehearsal.moment(), before);
+    tap(QStringLiteral("stepBack"));
+    tap(QStringLiteral("closeRehearsal"));
+    EXPECT_FALSE(find(room.window->contentItem(), QStringLiteral("rehearsalPicture")));
+}
+
+TEST_F(Window, SomebodyLeavesAndComesAtTheTable) {
+    room.workroom->goToTable();
+    const auto& running = *room.workroom->live();
+    tap(QStringLiteral("more"));
+    tap(QStringLiteral("whatChanged"));
+    tap(QStringLiteral("someGoes"));
+    tap(QStringLiteral("person-Bo"));
+    answered();
+    ASSERT_EQ(room.workroom->desk()->refused(), QString{});
+    EXPECT_TRUE(running.live()->state().present.contains("Bo")) << "shown before it is taken";
+    tap(QStringLiteral("acceptChange"));
+    EXPECT_FALSE(running.live()->state().present.contains("Bo"));
+    for (const auto& task : running.live()->plan().tasks)
+        EXPECT_EQ(std::count(task.people.begin(), task.people.end(), "Bo"), 0) << task.id;
+    tap(QStringLiteral("more"));
+    tap(QStringLiteral("whatChanged"));
+    tap(QStringLiteral("someComes"));
+    tap(QStringLiteral("person-Bo"));
+    answered();
+    tap(QStringLiteral("acceptChange"));
+    EXPECT_TRUE(running.live()->state().present.contains("Bo"));
+    tap(QStringLiteral("more"));
+    tap(QStringLiteral("showLanes"));
+    EXPECT_TRUE(find(room.window->contentItem(), QStringLiteral("tableLanes")));
+}
+
+} // namespace
+} // namespace bastewright::app
