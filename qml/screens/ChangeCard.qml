@@ -92,6 +92,7 @@ Sheet {
             required property bool differs
 
             width: card.availableWidth
+            visible: differs
             spacing: Theme.gap
 
             PersonMark {
@@ -103,9 +104,7 @@ Sheet {
             }
             Line {
                 width: parent.width - card.letters * 1.3 - Theme.gap
-                text: person.differs ? qsTr("%1: %2 instead of %3 at work").arg(person.name).arg(person.after).arg(person.before)
-                                     : qsTr("%1: %2 at work as before").arg(person.name).arg(person.after)
-                font.bold: person.differs
+                text: qsTr("%1: %2 instead of %3 at work").arg(person.name).arg(person.after).arg(person.before)
             }
         }
     }

@@ -22,12 +22,12 @@ Rectangle {
     readonly property real headWidth: Math.min(width * 0.3, letters * 6)
     readonly property real headHeight: letters * 1.5
     readonly property real lane: Math.max(target * 0.9, letters * 2.6,
-                                          Math.min(letters * 5, (flick.height - headHeight) / Math.max(1, board.lanes)))
+                                          Math.min(letters * 6, (flick.height - headHeight) / Math.max(1, board.lanes)))
     readonly property real fit: Math.max(0.5, (flick.width - view.headWidth - Theme.space) / Math.max(1, board.span / 60))
     property real minute: 10
 
     function show() {
-        minute = Math.max(fit, letters * 1.3) // a zone of a minute or so has room for its name
+        minute = Math.max(fit, letters * 1.7) // a zone of a minute or so has room for its name
         flick.contentX = Math.max(0, Math.min(flick.contentWidth - flick.width,
                                               board.now / 60 * minute - (flick.width - view.headWidth) * 0.15))
         keys.forceActiveFocus()
@@ -37,6 +37,11 @@ Rectangle {
         const middle = (flick.contentX + half) / minute
         minute = Math.max(fit, Math.min(letters * 6, minute * factor))
         flick.contentX = Math.max(0, Math.min(flick.contentWidth - flick.width, middle * minute - half))
+    }
+    function tapped(task: string) {
+        board.chosen = task
+        if (atTable && task !== "")
+            detail.open()
     }
     // Scrolls until the piece of work that was chosen by keys is in sight.
     function follow() {
@@ -60,6 +65,8 @@ Rectangle {
                 view.board.step(event.key === Qt.Key_Right ? 1 : -1, 0)
             else if (event.key === Qt.Key_Up || event.key === Qt.Key_Down)
                 view.board.step(0, event.key === Qt.Key_Down ? 1 : -1)
+            else if (event.key === Qt.Key_Return && view.board.chosen !== "")
+                view.tapped(view.board.chosen)
             else if (event.key === Qt.Key_Plus || event.key === Qt.Key_Minus)
                 view.zoom(event.key === Qt.Key_Plus ? 1.4 : 1 / 1.4)
             else
@@ -143,7 +150,7 @@ Rectangle {
                         height: Math.max(flick.height, flick.contentHeight)
 
                         TapHandler {
-                            onTapped: point => view.board.chosen = picture.taskAt(point.position.x - flick.contentX, point.position.y - flick.contentY)
+                            onTapped: point => view.tapped(picture.taskAt(point.position.x - flick.contentX, point.position.y - flick.contentY))
                         }
                         PinchHandler {
                             id: pinch
@@ -165,10 +172,33 @@ Rectangle {
             }
             LaneCard {
                 Layout.fillWidth: true
+                visible: !view.atTable
                 board: view.board
-                atTable: view.atTable
                 onHandWanted: takers.open()
                 onBackWanted: view.room.desk.handOver(view.board.quilt, view.board.zone, "")
+            }
+        }
+    }
+    // At the table letters are large: there the lanes keep the screen, and the card lies over them.
+    Sheet {
+        id: detail
+
+        objectName: "laneDetail"
+        atTable: true
+        title: view.board.zone === "" ? qsTr("This work") : view.board.zone
+
+        LaneCard {
+            width: parent.width
+            board: view.board
+            atTable: true
+            border.width: 0
+            onHandWanted: {
+                detail.close()
+                takers.open()
+            }
+            onBackWanted: {
+                detail.close()
+                view.room.desk.handOver(view.board.quilt, view.board.zone, "")
             }
         }
     }

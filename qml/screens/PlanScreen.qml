@@ -118,6 +118,10 @@ FocusScope {
                     }
                     ZoneCard {
                         pass: screen.room.pass
+                        onHandWanted: {
+                            if (screen.room.lanes.chooseZone(screen.room.plan.quiltIndex, screen.room.pass.zone))
+                                takers.open()
+                        }
                         anchors.right: parent.right
                         anchors.bottom: parent.bottom
                         anchors.margins: Theme.gap
@@ -154,5 +158,11 @@ FocusScope {
         visible: panel.pane === "rehearsal"
         room: screen.room
         onClosed: panel.pane = ""
+    }
+    TakersSheet {
+        id: takers
+
+        board: screen.room.lanes
+        onTaken: person => screen.room.desk.handOver(screen.room.lanes.quilt, screen.room.lanes.zone, person)
     }
 }

@@ -9,6 +9,8 @@ Patch {
 
     required property PassPresenter pass
 
+    signal handWanted
+
     objectName: "zoneCard"
     visible: pass.zone !== ""
     implicitHeight: lines.implicitHeight + 2 * Theme.gap
@@ -30,6 +32,13 @@ Patch {
         Words {
             width: parent.width
             text: card.pass.zoneText
+        }
+        Press {
+            objectName: "handZone"
+            width: parent.width
+            glyph: "swap"
+            text: qsTr("Hand %1 to …").arg(card.pass.zone)
+            onClicked: card.handWanted()
         }
     }
 }

@@ -198,6 +198,7 @@ void Tour::changes(const AtStop& atStop) {
         for (int k = 0; k < 80 && room.lanes()->zone().isEmpty(); ++k)
             room.lanes()->step(1, 0);
         stop(QStringLiteral("table-lanes"), atStop);
+        overlay("laneDetail", QStringLiteral("table-lane-detail"), atStop);
         if (!room.lanes()->zone().isEmpty())
             overlay("takersSheet", QStringLiteral("table-takers"), atStop);
         lanes->parent()->setProperty("lanes", false);

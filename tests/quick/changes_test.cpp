@@ -136,6 +136,28 @@ TEST_F(Window, AZoneIsTappedInTheLanesAndHandedToSomebodyElse) {
     EXPECT_TRUE(room.workroom->editor()->job().handed.empty());
 }
 
+TEST_F(Window, AZoneTappedInThePictureIsHandedOverAndCanBeGivenBack) {
+    room.workroom->pass()->stepZone(1);
+    const QString zone = room.workroom->pass()->zone();
+    tap(QStringLiteral("handZone"));
+    QString to;
+    for (const auto& row : room.workroom->lanes()->takers()->rows())
+        if (row[3].toString().isEmpty() && !row[4].toBool())
+            to = row[2].toString();
+    tap(QStringLiteral("taker-") + to);
+    answered();
+    tap(QStringLiteral("acceptChange"));
+    ASSERT_TRUE(until([this] { return planned(); }));
+    ASSERT_EQ(room.workroom->editor()->job().handed.size(), 1u);
+    pane("lanes");
+    ASSERT_TRUE(room.workroom->lanes()->chooseZone(0, zone));
+    EXPECT_TRUE(room.workroom->lanes()->handed());
+    tap(QStringLiteral("giveBack"));
+    answered();
+    tap(QStringLiteral("acceptChange"));
+    EXPECT_TRUE(room.workroom->editor()->job().handed.empty());
+}
+
 TEST_F(Window, TheSessionIsRehearsedByTapsAndKeys) {
     pane("rehearsal");
     auto& rehearsal = *room.workroom->rehearsal();
