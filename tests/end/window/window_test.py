@@ -148,6 +148,7 @@ def main(executable):
         program.tap("closeRehearsal")
         program.wait_for("sheets")
         program.tap("sheets")
+        program.tap("savePdf")
         end = time.monotonic() + WAIT
         while not list(Path(home).rglob("*.pdf")):
             assert time.monotonic() < end, "no sheets were written"

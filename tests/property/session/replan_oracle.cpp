@@ -137,10 +137,30 @@ private:
             say(who + " may not iron");
     }
 
+    /// A zone as far as a task is for it: of a shared one the points nearest to the share's side.
+    static Zone partOf(Zone zone, const Task& t) {
+        if (!t.share)
+            return zone;
+        std::ranges::sort(zone.points, {}, [&](const PlacedPoint& p) {
+            switch (t.share->side) {
+            case Side::left:
+                return std::pair(p.at.x, p.at.y);
+            case Side::right:
+                return std::pair(-p.at.x, -p.at.y);
+            case Side::head:
+                return std::pair(p.at.y, p.at.x);
+            default:
+                return std::pair(-p.at.y, -p.at.x);
+            }
+        });
+        zone.points.resize(std::min(zone.points.size(), static_cast<std::size_t>(t.share->points)));
+        return zone;
+    }
+
     void place(const Task& t) {
         const auto& quilt = after_.quilts[static_cast<std::size_t>(t.job)];
         const auto& pass = *std::ranges::find(quilt.passes, t.pass, &Pass::number);
-        const auto& zone = *std::ranges::find(quilt.zones, t.zone, &Zone::id);
+        const auto zone = partOf(*std::ranges::find(quilt.zones, t.zone, &Zone::id), t);
         if (t.places.size() != 1)
             return say(t.id + " has no place to stand");
         const auto& p = t.places.front();

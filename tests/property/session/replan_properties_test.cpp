@@ -70,7 +70,7 @@ Played playedUntil(const Session& session, const Plan& plan, Seconds now) {
         e.pass = t.pass;
         e.kind = tickFor(t);
         e.zone = t.zone;
-        if (t.zone.empty())
+        if (t.zone.empty() || t.share)
             e.task = t.id;
         else if (t.id.ends_with(".2"))
             e.kind = EventKind::zonePressed; // from the back
