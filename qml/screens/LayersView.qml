@@ -8,98 +8,112 @@ import Bastewright.View
 
 // How backing and batting are made: the cloth with its cuts, the pieced backing, the joined batting,
 // what lies past the top in every pass, and what each way to piece the backing costs.
-ColumnLayout {
+Item {
     id: view
 
     required property LayersPresenter layers
 
     property string tab: "backing"
 
-    spacing: Theme.gap
+    // Not a layout: words that wrap grow after a layout has measured them.
+    Column {
+        id: above
 
-    Flow {
-        Layout.fillWidth: true
+        width: parent.width
         spacing: Theme.gap
 
-        Repeater {
-            model: [
-                {tab: "cloth", title: qsTr("Cloth")},
-                {tab: "backing", title: qsTr("Backing")},
-                {tab: "batting", title: qsTr("Batting")},
-                {tab: "spare", title: qsTr("Spare")},
-                {tab: "choices", title: qsTr("Choices")}
-            ]
+        Flow {
+            width: parent.width
+            spacing: Theme.gap
 
-            Press {
-                required property var modelData
+            Repeater {
+                model: [
+                    {tab: "cloth", title: qsTr("Cloth")},
+                    {tab: "backing", title: qsTr("Backing")},
+                    {tab: "batting", title: qsTr("Batting")},
+                    {tab: "spare", title: qsTr("Spare")},
+                    {tab: "choices", title: qsTr("Choices")}
+                ]
 
-                objectName: "layers-" + modelData.tab
-                text: modelData.title
-                checked: view.tab === modelData.tab
-                onClicked: view.tab = modelData.tab
+                Press {
+                    required property var modelData
+
+                    objectName: "layers-" + modelData.tab
+                    text: modelData.title
+                    checked: view.tab === modelData.tab
+                    onClicked: view.tab = modelData.tab
+                }
+            }
+        }
+        Words {
+            width: parent.width
+            text: view.tab === "batting" ? view.layers.battingText
+                  : view.tab === "spare" ? view.layers.spareText
+                  : view.tab === "choices" ? view.layers.savingText : view.layers.backingText
+            visible: text !== "" && view.tab !== "choices"
+            font.pixelSize: view.tab === "spare" ? Theme.text : Theme.large
+        }
+        Words {
+            width: parent.width
+            visible: view.layers.previewing && view.tab !== "batting" && view.tab !== "spare"
+            text: qsTr("Only looked at: this is not the plan.")
+            font.bold: true
+        }
+    }
+    Item {
+        id: body
+
+        anchors.top: above.bottom
+        anchors.topMargin: Theme.gap
+        anchors.bottom: legend.visible ? legend.top : parent.bottom
+        anchors.bottomMargin: legend.visible ? Theme.gap : 0
+        width: parent.width
+
+        ClothPictures {
+            anchors.fill: parent
+            visible: view.tab === "cloth"
+            layers: view.layers
+        }
+        LayersPicture {
+            anchors.fill: parent
+            visible: view.tab === "backing" || view.tab === "batting"
+            layers: view.layers
+            what: view.tab === "batting" ? LayersItem.Batting : LayersItem.Backing
+        }
+        SpareList {
+            anchors.fill: parent
+            visible: view.tab === "spare"
+            layers: view.layers
+        }
+        RowLayout {
+            anchors.fill: parent
+            visible: view.tab === "choices"
+            spacing: Theme.gap
+
+            BackingWays {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 3
+                layers: view.layers
+            }
+            LayersPicture {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 2
+                visible: view.layers.hasBacking
+                layers: view.layers
+                what: LayersItem.Backing
             }
         }
     }
     Words {
-        Layout.fillWidth: true
-        text: view.tab === "batting" ? view.layers.battingText
-              : view.tab === "spare" ? view.layers.spareText
-              : view.tab === "choices" ? view.layers.savingText : view.layers.backingText
-        visible: text !== "" && view.tab !== "choices"
-        font.pixelSize: view.tab === "spare" ? Theme.text : Theme.large
-    }
-    Words {
-        Layout.fillWidth: true
-        visible: view.layers.previewing && view.tab !== "batting" && view.tab !== "spare"
-        text: qsTr("Only looked at: this is not the plan.")
-        font.bold: true
-    }
+        id: legend
 
-    ClothPictures {
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        visible: view.tab === "cloth"
-        layers: view.layers
-    }
-    LayersPicture {
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        visible: view.tab === "backing" || view.tab === "batting"
-        layers: view.layers
-        what: view.tab === "batting" ? LayersItem.Batting : LayersItem.Backing
-    }
-    Words {
-        Layout.fillWidth: true
+        anchors.bottom: parent.bottom
+        width: parent.width
         visible: view.tab === "backing" && view.layers.hasBacking
         text: qsTr("Dashed: the quilt. Dotted: the tables of the first pass.")
         font.pixelSize: Theme.small
         quiet: true
-    }
-    SpareList {
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        visible: view.tab === "spare"
-        layers: view.layers
-    }
-    RowLayout {
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        visible: view.tab === "choices"
-        spacing: Theme.gap
-
-        BackingWays {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.preferredWidth: 3
-            layers: view.layers
-        }
-        LayersPicture {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.preferredWidth: 2
-            visible: view.layers.hasBacking
-            layers: view.layers
-            what: LayersItem.Backing
-        }
     }
 }
