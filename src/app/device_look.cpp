@@ -1,8 +1,8 @@
 #include "app/device_look.h"
 
-#include <QDBusMessage>
 #include <QDBusPendingCallWatcher>
 #include <QDBusPendingReply>
+#include <QDBusVariant>
 
 namespace bastewright::app {
 namespace {
@@ -20,8 +20,9 @@ DeviceLook::DeviceLook(QDBusConnection bus, QObject* parent)
     : QObject{parent} {
     if (!bus.isConnected())
         return;
-    bus.connect(kService, kPath, kInterface, QStringLiteral("SettingChanged"), this,
-                SLOT(settingChanged(QString, QString, QDBusVariant)));
+    // From whoever owns the path: a wrong word about light or dark does no harm.
+    bus.connect(QString{}, kPath, kInterface, QStringLiteral("SettingChanged"), this,
+                SLOT(settingChanged(QDBusMessage)));
     auto read = QDBusMessage::createMethodCall(kService, kPath, kInterface, QStringLiteral("Read"));
     read << kGroup << kName;
     auto* watcher = new QDBusPendingCallWatcher{bus.asyncCall(read), this};
@@ -38,10 +39,10 @@ DeviceLook::DeviceLook(QDBusConnection bus, QObject* parent)
     });
 }
 
-void DeviceLook::settingChanged(const QString& group, const QString& name,
-                                const QDBusVariant& value) {
-    if (group == kGroup && name == kName)
-        emit told(value.variant().toUInt() == kDark);
+void DeviceLook::settingChanged(const QDBusMessage& message) {
+    const auto said = message.arguments();
+    if (said.size() == 3 && said[0] == kGroup && said[1] == kName)
+        emit told(said[2].value<QDBusVariant>().variant().toUInt() == kDark);
 }
 
 } // namespace bastewright::app

@@ -1,7 +1,7 @@
 #pragma once
 
 #include <QDBusConnection>
-#include <QDBusVariant>
+#include <QDBusMessage>
 #include <QObject>
 
 namespace bastewright::app {
@@ -19,7 +19,7 @@ signals:
     void told(bool dark);
 
 private slots:
-    void settingChanged(const QString& group, const QString& name, const QDBusVariant& value);
+    void settingChanged(const QDBusMessage& message);
 };
 
 } // namespace bastewright::app

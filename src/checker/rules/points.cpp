@@ -110,7 +110,8 @@ void pointsPatterns(const QuiltView& v, Report& report) {
                            ", outside its tile of " + box(tile, v.plan.unit) + ".");
         told += p.points.size() * static_cast<std::size_t>(std::max(0, p.times));
     }
-    if (!v.quilt.patterns.empty() && told != count(v.quilt))
+    // A quilt that lies nowhere has no zones to hold its points; that is said elsewhere.
+    if (!v.quilt.patterns.empty() && !v.quilt.zones.empty() && told != count(v.quilt))
         report.add(v.label() + ": the patterns tell of " + std::to_string(told) +
                    " points, the zones of " + std::to_string(count(v.quilt)) + ".");
 }

@@ -88,11 +88,13 @@ void passesWays(const QuiltView& v, Report& report) {
         differs("the reach needed", figure(how.reach, unit),
                 figure(deepest, unit) + " at the deepest point");
     const Pass& first = v.quilt.passes.front();
-    // Only where none of the field is hidden beyond the top is its middle known from the plan.
+    // Only where none of the field is hidden beyond the top is its middle known from the plan: in
+    // each direction by itself.
     const Rect all = first.table.grown(-v.session.setting.room.inset);
     const Point table = first.table.middle(), top = v.top.middle();
-    if (first.field == all &&
-        (!same(how.offCentre.dx, table.x - top.x) || !same(how.offCentre.dy, table.y - top.y)))
+    const bool wrongX = first.field.x() == all.x() && !same(how.offCentre.dx, table.x - top.x);
+    const bool wrongY = first.field.y() == all.y() && !same(how.offCentre.dy, table.y - top.y);
+    if (wrongX || wrongY)
         differs("the middle off the table's by", place({how.offCentre.dx, how.offCentre.dy}, unit),
                 place({table.x - top.x, table.y - top.y}, unit));
 }
