@@ -6,5 +6,7 @@ void needApplication() {
     static int argc = 1;
     static char name[] = "view";
     static char* argv[] = {name, nullptr};
-    static const QGuiApplication application{argc, argv};
+    // Left to the system at exit: fonts and platform must outlive whatever else is static.
+    static const auto* const application = new QGuiApplication{argc, argv};
+    Q_UNUSED(application)
 }
