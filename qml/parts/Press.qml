@@ -29,6 +29,7 @@ AbstractButton {
     font.pixelSize: size
     font.bold: main
     opacity: enabled ? 1 : 0.5
+    Accessible.name: text // also where assistive technology comes later than the window
     Accessible.onPressAction: press.clicked()
     Keys.onReturnPressed: press.clicked()
     Keys.onEnterPressed: press.clicked()

@@ -62,8 +62,11 @@ public:
 
     CoverProof run() {
         CoverProof out;
-        int most = 1;
-        for (; most < task_.below; ++most) {
+        int most = 1, everything = 0;
+        for (int c = 0; c < std::ssize(used_); ++c)
+            everything += cost(c);
+        // What all candidates together do not cover, none do.
+        for (; most < task_.below && most <= everything; ++most) {
             most_ = most;
             cut_ = done_ = false;
             nodes_ = 0;

@@ -58,7 +58,7 @@ void adviseOnHanging(const QuiltPlan& quilt, const std::string& prefix, Findings
         return;
     const int hangs = static_cast<int>(std::lround((1 - least) * 100));
     out.push_back({Finding::Level::note, prefix + "/room/tables",
-                   "In pass " + std::to_string(pass) + " " + std::to_string(hangs) +
+                   "In pass " + std::to_string(pass) + ", " + std::to_string(hangs) +
                        " % of the quilt hangs from the table.",
                    "Hold it up with chairs or a second table, so that its weight does not drag the "
                    "layers."});
