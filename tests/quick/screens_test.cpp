@@ -7,7 +7,9 @@
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <functional>
+#include <optional>
 #include <ostream>
 
 namespace bastewright::app {
@@ -56,6 +58,35 @@ std::string told(const QQuickItem& item, const QString& stop) {
         .toStdString();
 }
 
+/// Relative luminance and contrast as WCAG 2.2 defines them.
+qreal luminance(const QColor& c) {
+    const auto linear = [](qreal v) {
+        return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4);
+    };
+    return 0.2126 * linear(c.redF()) + 0.7152 * linear(c.greenF()) + 0.0722 * linear(c.blueF());
+}
+
+qreal contrast(const QColor& a, const QColor& b) {
+    const auto [low, high] = std::minmax({luminance(a), luminance(b)});
+    return (high + 0.05) / (low + 0.05);
+}
+
+/// What a text stands on: the nearest opaque ground among what it lies in, else the window's.
+QColor groundOf(const QQuickItem& text, const QQuickWindow& window) {
+    const auto opaque = [](const QQuickItem* item) -> std::optional<QColor> {
+        if (!item || !item->inherits("QQuickRectangle") || !item->isVisible())
+            return {};
+        const auto color = item->property("color").value<QColor>();
+        return color.alphaF() >= 1 ? std::optional{color} : std::nullopt;
+    };
+    for (const auto* item = &text; item; item = item->parentItem())
+        for (const auto* ground : {item, qobject_cast<const QQuickItem*>(
+                                             item->property("background").value<QObject*>())})
+            if (const auto color = opaque(ground))
+                return *color;
+    return window.color();
+}
+
 class Screens : public testing::TestWithParam<Device> {
 protected:
     void SetUp() override { application(); }
@@ -90,6 +121,12 @@ protected:
             // 20 arc minutes at 1 m (ISO 9241-303), a capital being 0.714 of the size of the type.
             const auto font = item.property("font").value<QFont>();
             EXPECT_GE(font.pixelSize() * 0.714, 5.818 * GetParam().density - 1) << told(item, stop);
+            // WCAG 2.2, 1.4.6; what cannot be used now is exempt.
+            if (item.isEnabled()) {
+                EXPECT_GE(contrast(item.property("color").value<QColor>(), groundOf(item, window)),
+                          7)
+                    << told(item, stop);
+            }
         }
     }
 
