@@ -80,7 +80,7 @@ Rectangle {
         readonly property real cellHeight: (contentHeight + Theme.gap) / surface.board.rows - Theme.gap
 
         Repeater {
-            model: surface.board.zones
+            model: surface.visible ? surface.board.zones : null // a hidden half costs nothing
 
             ZoneTile {
                 required property int column

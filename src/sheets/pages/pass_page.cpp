@@ -45,7 +45,7 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass, doub
             columns.push_back({layer, -1, true});
     columns.push_back({Text::tr("Backing past the top"), -1, true});
     columns.push_back({Text::tr("Batting past the top"), -1, true});
-    columns.push_back({Text::tr("As seen"), width < c.width ? 40.0 : 66.0});
+    columns.push_back({Text::tr("Seen"), width < c.width ? 26.0 : 66.0});
 
     std::vector<std::vector<Cell>> rows;
     for (const Side s : kSides) {

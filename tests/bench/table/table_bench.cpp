@@ -28,7 +28,7 @@ void live(int milliseconds) {
 }
 
 const QQuickItem* tileOf(const QQuickItem* item, const QString& name) {
-    if (item->objectName() == name)
+    if (item->isVisible() && item->objectName() == name)
         return item;
     for (const auto* child : item->childItems())
         if (const auto* found = tileOf(child, name))

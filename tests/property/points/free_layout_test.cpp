@@ -6,6 +6,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <ostream>
 #include <thread>
 
 namespace bastewright {
@@ -124,6 +125,9 @@ INSTANTIATE_TEST_SUITE_P(
 struct Target {
     Seams seams;
     double most;
+    friend std::ostream& operator<<(std::ostream& out, const Target& t) {
+        return out << name(t.seams);
+    }
 };
 
 class FewestPins : public testing::TestWithParam<Target> {};

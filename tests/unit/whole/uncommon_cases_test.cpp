@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <ostream>
+
 namespace bastewright {
 namespace {
 
@@ -15,6 +17,7 @@ struct Case {
     std::vector<Side> walls;
     int passes;       ///< zero: no plan at all
     const char* says; ///< part of a finding; empty where nothing of the kind may be said
+    friend std::ostream& operator<<(std::ostream& out, const Case& c) { return out << c.name; }
 };
 
 Session sessionFor(const Case& c) {
