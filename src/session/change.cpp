@@ -1,6 +1,7 @@
 #include "session/change.h"
 
 #include "job/job_json.h"
+#include "plan/find.h"
 #include "planners/crew/crew.h"
 #include "planners/crew/handed.h"
 #include "session/new_plan_json.h"
@@ -243,9 +244,8 @@ std::string cannotTake(const Session& session, const Plan& plan, const LiveState
     const auto who = std::ranges::find(helpers, person, &Helper::name);
     if (who == helpers.end())
         return "Nobody called " + person + " is among the helpers.";
-    const auto& zones = plan.quilts[q].zones;
-    const auto at = std::ranges::find(zones, zone, &Zone::id);
-    if (at == zones.end())
+    const Zone* at = findZone(plan.quilts[q], zone);
+    if (!at)
         return "The plan has no zone " + zone + ".";
     std::vector<TaskKind> left;
     for (const auto& t : plan.tasks)

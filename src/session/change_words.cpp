@@ -1,5 +1,7 @@
 #include "session/private/change_words.h"
 
+#include "plan/find.h"
+#include "plan/share.h"
 #include "session/pins.h"
 #include "session/private/plan_index.h"
 #include "session/private/words.h"
@@ -60,11 +62,10 @@ std::vector<std::string> howFarPinsGo(const Plan& plan, const Setting& setting,
     for (const auto& t : plan.tasks) {
         if (t.kind != TaskKind::placeOpen || state.doneTasks.contains(t.id))
             continue;
-        const auto& zones = plan.quilts[static_cast<std::size_t>(t.job)].zones;
-        const auto zone = std::ranges::find(zones, t.zone, &Zone::id);
-        if (zone == zones.end())
+        const Zone* zone = findZone(plan.quilts[static_cast<std::size_t>(t.job)], t.zone);
+        if (!zone)
             continue;
-        left -= std::ssize(zone->points);
+        left -= pointCount(*zone, t.share);
         if (left >= 0)
             continue;
         out.push_back("The " + std::to_string(std::max<std::int64_t>(0, pins.left)) +

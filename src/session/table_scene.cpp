@@ -1,5 +1,6 @@
 #include "session/table_scene.h"
 
+#include "plan/find.h"
 #include "planners/crew/model.h"
 #include "session/private/plan_index.h"
 #include "session/private/standing_room.h"
@@ -140,7 +141,7 @@ struct TableScenes::Inside {
 
     void placePeople(TableScene& scene, int job, Seconds at) const {
         const auto& quilt = plan.quilts[static_cast<std::size_t>(job)];
-        const auto pass = std::ranges::find(quilt.passes, scene.pass, &Pass::number);
+        const Pass* pass = findPass(quilt, scene.pass);
         std::vector<StandingPlace> taken;
         std::vector<std::size_t> team, idle;
         for (std::size_t p = 0; p < names.size(); ++p) {
@@ -170,7 +171,7 @@ struct TableScenes::Inside {
                 team.push_back(p);
             }
         }
-        if (pass == quilt.passes.end())
+        if (!pass)
             return;
         const auto spread = roundTheTable(*pass, quilt.surface, team.size(), taken);
         for (std::size_t k = 0; k < team.size() && k < spread.size(); ++k) {

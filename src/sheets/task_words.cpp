@@ -189,16 +189,6 @@ int taskPoints(const Task& task, const QuiltPlan& quilt) {
     return zone ? pointCount(*zone, task.share) : 0;
 }
 
-const Zone* findZone(const QuiltPlan& quilt, const std::string& id) {
-    const auto found = std::ranges::find(quilt.zones, id, &Zone::id);
-    return found == quilt.zones.end() ? nullptr : &*found;
-}
-
-const Pass* findPass(const QuiltPlan& quilt, int number) {
-    const auto found = std::ranges::find(quilt.passes, number, &Pass::number);
-    return found == quilt.passes.end() ? nullptr : &*found;
-}
-
 int pointsIn(const QuiltPlan& quilt, int pass) {
     int n = 0;
     for (const auto& z : quilt.zones)

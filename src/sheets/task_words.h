@@ -1,6 +1,6 @@
 #pragma once
 
-#include "plan/plan.h"
+#include "plan/find.h"
 
 #include <QString>
 #include <QStringList>
@@ -28,9 +28,6 @@ QString zoneWork(TaskKind kind, Basting::With with);
 
 /// How many points a task of a zone is for; 0 for tasks of a whole pass.
 int taskPoints(const Task& task, const QuiltPlan& quilt);
-
-const Zone* findZone(const QuiltPlan& quilt, const std::string& id);
-const Pass* findPass(const QuiltPlan& quilt, int number);
 
 /// Points of all zones of a pass.
 int pointsIn(const QuiltPlan& quilt, int pass);

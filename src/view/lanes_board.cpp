@@ -1,5 +1,7 @@
 #include "view/lanes_board.h"
 
+#include "plan/find.h"
+#include "plan/share.h"
 #include "session/change.h"
 #include "view/people_palette.h"
 #include "view/scene_words.h"
@@ -128,11 +130,9 @@ QString LanesBoard::what() const {
     out << tr("Pass %1 of %2.").arg(t->pass).arg(quilt.passes.size());
     if (!t->places.empty())
         out << tr("From the %1 edge.").arg(words::side(t->places.front().side));
-    const auto zone = std::find_if(quilt.zones.begin(), quilt.zones.end(),
-                                   [&](const Zone& z) { return z.id == t->zone; });
-    if (zone != quilt.zones.end())
+    if (const Zone* zone = findZone(quilt, t->zone))
         out << tr("%1.").arg(words::points(shown_->session.jobs[std::size_t(t->job)],
-                                           qsizetype(zone->points.size())));
+                                           pointCount(*zone, t->share)));
     // Why then: the last of what it waits for.
     const Task* last = nullptr;
     for (const auto& id : t->after)

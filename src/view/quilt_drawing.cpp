@@ -1,5 +1,6 @@
 #include "view/quilt_drawing.h"
 
+#include "plan/find.h"
 #include "view/scene_drawing.h"
 #include "view/words.h"
 
@@ -23,12 +24,6 @@ QRectF between(const QRectF& a, const QRectF& b, qreal t) {
                   a.bottomRight() + (b.bottomRight() - a.bottomRight()) * t};
 }
 
-const Pass* passOf(const QuiltPlan& plan, int number) {
-    const auto at = std::find_if(plan.passes.begin(), plan.passes.end(),
-                                 [number](const Pass& p) { return p.number == number; });
-    return at == plan.passes.end() ? nullptr : &*at;
-}
-
 /// One picture being painted: everything is mapped to pixels first, so that lines and letters keep
 /// their size at every scale.
 class Artist {
@@ -39,7 +34,7 @@ public:
         , look_{look}
         , map_{map}
         , plan_{*scene.plan}
-        , pass_{passOf(plan_, scene.pass)}
+        , pass_{findPass(plan_, scene.pass)}
         , line_{std::max(1.0, look.text / 12)} {
         table_ = tableOf(scene);
     }
@@ -335,10 +330,10 @@ private:
 } // namespace
 
 QRectF tableOf(const Scene& scene) {
-    const auto* pass = passOf(*scene.plan, scene.pass);
+    const auto* pass = findPass(*scene.plan, scene.pass);
     if (!pass)
         return {};
-    const auto* before = passOf(*scene.plan, scene.passBefore);
+    const auto* before = findPass(*scene.plan, scene.passBefore);
     return between(inches((before ? before : pass)->table), inches(pass->table), scene.moved);
 }
 

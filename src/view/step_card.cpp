@@ -60,7 +60,7 @@ void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job)
     if (checksOf(task.kind).empty()) // else it is asked
         how_ = sheets::taskCheck(task.kind, job.basting.with, unit);
     caution_ = words::caution(task.kind);
-    const Pass* pass = sheets::findPass(plan, task.pass);
+    const Pass* pass = findPass(plan, task.pass);
     if (!pass)
         return;
     lines_ = step_words::lines(task.kind, plan.surface, *pass, unit);

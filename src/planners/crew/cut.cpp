@@ -1,5 +1,6 @@
 #include "planners/crew/cut.h"
 
+#include "plan/find.h"
 #include "plan/share.h"
 
 #include <algorithm>
@@ -62,9 +63,9 @@ std::optional<Share> cutFor(const Given& given, const Planned& plan, int activit
     const TaskDraft& d = plan.drafts.tasks[ix(activity)];
     const Schedule& s = plan.schedule;
     const QuiltPlan& quilt = given.quilts[ix(d.job)];
-    const auto pass = std::ranges::find(quilt.passes, d.pass, &Pass::number);
+    const Pass* pass = findPass(quilt, d.pass);
     const int strip = s.strip[ix(activity)];
-    if (pass == quilt.passes.end() || strip < 0)
+    if (!pass || strip < 0)
         return {};
     const Length at = Length::nanometres(s.place[ix(activity)]);
     const Lying l{quilt.zones[ix(d.zone)],

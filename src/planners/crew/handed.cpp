@@ -1,5 +1,6 @@
 #include "planners/crew/handed.h"
 
+#include "plan/find.h"
 #include "planners/crew/words.h"
 
 #include <algorithm>
@@ -7,11 +8,6 @@
 
 namespace bastewright::crew {
 namespace {
-
-const Pass* passOf(const QuiltPlan& quilt, int number) {
-    const auto at = std::ranges::find(quilt.passes, number, &Pass::number);
-    return at == quilt.passes.end() ? nullptr : &*at;
-}
 
 /// The place of whoever a zone of a quilt was handed to among the helpers; -1 for nobody there.
 int handedTo(const Job& job, const std::vector<Helper>& helpers, const std::string& zone) {
@@ -41,7 +37,7 @@ std::string whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zon
         return words({helper.name, " does not close pins, and zone ", zone.id, " has to be closed."});
     if (includes(TaskKind::press) && !helper.irons)
         return words({helper.name, " does not iron, and zone ", zone.id, " has to be pressed."});
-    const Pass* pass = passOf(quilt, zone.pass);
+    const Pass* pass = findPass(quilt, zone.pass);
     if (pass == nullptr)
         return words({"Zone ", zone.id, " belongs to no pass."});
     const SurfacePlan& s = quilt.surface;
@@ -78,10 +74,10 @@ void sayHanded(const Session& session, const std::vector<Helper>& helpers,
         const Job& job = session.jobs[k];
         const auto work = zoneWorkOf(job);
         for (const HandedZone& wish : job.handed) {
-            const auto zone = std::ranges::find(quilts[k].zones, wish.zone, &Zone::id);
+            const Zone* zone = findZone(quilts[k], wish.zone);
             const auto who = std::ranges::find(helpers, wish.person, &Helper::name);
             std::string why;
-            if (zone == quilts[k].zones.end())
+            if (!zone)
                 why = words({"Zone ", wish.zone, " of ", job.name, " was handed to ", wish.person,
                              ", and this plan has no such zone."});
             else if (who == helpers.end())

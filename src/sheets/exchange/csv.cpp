@@ -1,5 +1,6 @@
 #include "sheets/exchange/csv.h"
 
+#include "plan/find.h"
 #include "plan/share.h"
 
 #include <algorithm>
@@ -33,8 +34,8 @@ void line(std::string& out, const std::vector<std::string>& fields) {
 }
 
 std::string pointsIn(const QuiltPlan& quilt, const Task& task) {
-    const auto found = std::ranges::find(quilt.zones, task.zone, &Zone::id);
-    return found == quilt.zones.end() ? "" : std::to_string(pointCount(*found, task.share));
+    const Zone* zone = findZone(quilt, task.zone);
+    return zone ? std::to_string(pointCount(*zone, task.share)) : "";
 }
 
 } // namespace
