@@ -19,6 +19,9 @@ LayersPresenter::LayersPresenter(PlanPresenter* plan, JobEditor* editor, QObject
 }
 
 void LayersPresenter::refresh() {
+    if (quilt() == looked_)
+        return; // something else about the plan has changed, such as being busy
+    looked_ = quilt();
     ways_.clear();
     shown_ = -1;
     QList<QVariantList> choices, spare;

@@ -69,4 +69,5 @@ private:
     TableRows choices_, spare_;
     std::vector<bastewright::BackingPlan> ways_; ///< in the order of the plan's alternatives
     int shown_ = -1;
+    PlannedQuilt looked_; ///< what all of this is about
 };

@@ -38,6 +38,13 @@ TableBoard::TableBoard(LiveController* live, QObject* parent)
     connect(live_, &LiveController::changed, this, &TableBoard::refresh);
 }
 
+void TableBoard::setFollowing(bool on) {
+    if (on == following_)
+        return;
+    following_ = on;
+    refresh();
+}
+
 void TableBoard::setQuilt(int quilt) {
     if (quilt == quilt_ || quilt < 0)
         return;
@@ -111,6 +118,8 @@ QList<bool> TableBoard::walls() const {
 }
 
 void TableBoard::refresh() {
+    if (!following_)
+        return;
     if (live_->live() && std::size_t(quilt_) >= live_->live()->plan().quilts.size())
         quilt_ = 0;
     layTiles();

@@ -32,6 +32,9 @@ class TableBoard : public QObject {
 public:
     explicit TableBoard(LiveController* live, QObject* parent = nullptr);
 
+    /// A board that nobody sees need not follow; it follows unless told otherwise.
+    void setFollowing(bool on);
+
     int quilt() const { return quilt_; }
     void setQuilt(int quilt);
     QStringList quilts() const;
@@ -75,5 +78,5 @@ private:
     int quilt_ = 0, turn_ = 0, columns_ = 1, rows_ = 1;
     TableRows zones_;
     QString step_, stepText_, stepWho_, caution_;
-    bool stepReady_ = false, finished_ = false;
+    bool stepReady_ = false, finished_ = false, following_ = true;
 };

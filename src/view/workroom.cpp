@@ -42,6 +42,7 @@ Workroom::Workroom(Library* library, Setup setup, QObject* parent)
     const auto turnBoards = [this] {
         board_.setTurn(comfort_.turn());
         farBoard_.setTurn(comfort_.turn() + 2);
+        farBoard_.setFollowing(comfort_.faceToFace());
     };
     connect(&comfort_, &Comfort::changed, this, turnBoards);
     connect(&board_, &TableBoard::changed, this, [this] { farBoard_.setQuilt(board_.quilt()); });
