@@ -1,83 +1,19 @@
-#include "app/tour.h"
-#include "app/warnings.h"
-#include "app/window.h"
+#include "quick/whole_window.h"
 
-#include <QElapsedTimer>
-#include <QGuiApplication>
 #include <QMouseEvent>
-#include <QQuickItem>
-#include <QTemporaryDir>
 #include <gtest/gtest.h>
 
 namespace bastewright::app {
 namespace {
 
-QGuiApplication& application() {
-    static int argc = 1;
-    static char name[] = "changes";
-    static char* argv[] = {name, nullptr};
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    prepareWindow();
-    // Left to the system at exit: fonts and platform must outlive whatever else is static.
-    static auto* const app = new QGuiApplication{argc, argv};
-    return *app;
-}
-
-QQuickItem* find(QQuickItem* root, const QString& name) {
-    if (root->objectName() == name && root->isVisible())
-        return root;
-    for (auto* child : root->childItems())
-        if (auto* found = find(child, name))
-            return found;
-    return nullptr;
-}
-
-/// A whole window on a library of its own; any warning fails.
-struct Window : testing::Test {
-    QTemporaryDir folder;
-    std::optional<WarningCatcher> warnings;
-    OpenRoom room;
-
-    void SetUp() override {
-        application();
-        warnings.emplace();
-        RoomOptions options;
-        options.library = folder.filePath(QStringLiteral("library.sqlite"));
-        options.sheetsFolder = folder.path();
-        options.density = 4;
-        QString problem;
-        room = openRoom(options, problem);
-        ASSERT_TRUE(room.window) << problem.toStdString();
-        room.window->resize(1280, 900);
-        room.workroom->openJob(room.workroom->shelf()->addExample(0));
-        ASSERT_TRUE(until([this] { return planned(); }));
-    }
-    void TearDown() override {
-        EXPECT_TRUE(warnings->caught().isEmpty())
-            << warnings->caught().join(QLatin1Char('\n')).toStdString();
-    }
-
-    bool planned() const { return !room.workroom->plan()->busy() && room.workroom->plan()->good(); }
-    static bool until(const std::function<bool()>& so) {
-        QElapsedTimer timer;
-        timer.start();
-        while (!so()) {
-            if (timer.elapsed() > 60'000)
-                return false;
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-        }
-        return true;
-    }
-    static void live(int milliseconds) {
-        QElapsedTimer timer;
-        timer.start();
-        while (timer.elapsed() < milliseconds)
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-    }
+struct Window : WholeWindow {
     void tapAt(QPointF at) {
         live(350); // until sheets stand still
         for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
-            QMouseEvent event{type, at, room.window->mapToGlobal(at), Qt::LeftButton,
+            QMouseEvent event{type,
+                              at,
+                              room.window->mapToGlobal(at),
+                              Qt::LeftButton,
                               type == QEvent::MouseButtonPress ? Qt::LeftButton : Qt::NoButton,
                               Qt::NoModifier};
             QCoreApplication::sendEvent(room.window, &event);
@@ -87,7 +23,7 @@ struct Window : testing::Test {
     void tap(const QString& name) {
         QQuickItem* item = nullptr;
         ASSERT_TRUE(until([&] {
-            item = find(room.window->contentItem(), name);
+            item = find(name);
             return item && item->isEnabled();
         })) << "there is no "
             << name.toStdString();
@@ -95,7 +31,7 @@ struct Window : testing::Test {
         tapAt(item->mapToScene({item->width() / 2, item->height() / 2}));
     }
     void pane(const char* name) {
-        auto* panel = find(room.window->contentItem(), QStringLiteral("panel"));
+        auto* panel = find(QStringLiteral("panel"));
         ASSERT_TRUE(panel);
         panel->setProperty("pane", QString::fromLatin1(name));
         live(100);
@@ -109,7 +45,7 @@ struct Window : testing::Test {
 TEST_F(Window, AZoneIsTappedInTheLanesAndHandedToSomebodyElse) {
     pane("lanes");
     auto& lanes = *room.workroom->lanes();
-    auto* picture = find(room.window->contentItem(), QStringLiteral("lanes"));
+    auto* picture = find(QStringLiteral("lanes"));
     ASSERT_TRUE(picture);
     // Somewhere in a lane there is a zone's work: tapped from the left on.
     for (qreal x = 120; lanes.zone().isEmpty() && x < picture->width(); x += 14)
@@ -172,7 +108,7 @@ TEST_F(Window, TheSessionIsRehearsedByTapsAndKeys) {
     EXPECT_GT(rehearsal.moment(), before);
     tap(QStringLiteral("stepBack"));
     tap(QStringLiteral("closeRehearsal"));
-    EXPECT_FALSE(find(room.window->contentItem(), QStringLiteral("rehearsalPicture")));
+    EXPECT_FALSE(find(QStringLiteral("rehearsalPicture")));
 }
 
 TEST_F(Window, SomebodyLeavesAndComesAtTheTable) {
@@ -198,7 +134,7 @@ TEST_F(Window, SomebodyLeavesAndComesAtTheTable) {
     EXPECT_TRUE(running.live()->state().present.contains("Bo"));
     tap(QStringLiteral("more"));
     tap(QStringLiteral("showLanes"));
-    EXPECT_TRUE(find(room.window->contentItem(), QStringLiteral("tableLanes")));
+    EXPECT_TRUE(find(QStringLiteral("tableLanes")));
 }
 
 } // namespace

@@ -1,6 +1,5 @@
 #include "app/tour.h"
-#include "app/warnings.h"
-#include "app/window.h"
+#include "quick/whole_window.h"
 
 #include <QGuiApplication>
 #include <QQuickItem>
@@ -14,17 +13,6 @@
 
 namespace bastewright::app {
 namespace {
-
-QGuiApplication& application() {
-    static int argc = 1;
-    static char name[] = "screens";
-    static char* argv[] = {name, nullptr};
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    prepareWindow();
-    // Left to the system at exit: fonts and platform must outlive whatever else is static.
-    static auto* const app = new QGuiApplication{argc, argv};
-    return *app;
-}
 
 struct Device {
     const char* name;
@@ -89,7 +77,7 @@ QColor groundOf(const QQuickItem& text, const QQuickWindow& window) {
 
 class Screens : public testing::TestWithParam<Device> {
 protected:
-    void SetUp() override { application(); }
+    void SetUp() override { needWindows(); }
 
     void lookAt(const QQuickWindow& window, const QString& stop) {
         const bool table = stop.startsWith(QLatin1String("table-"));

@@ -16,7 +16,7 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "window"))
-from window_test import Display, Program, events  # noqa: E402
+from window_test import Display, Program, demo_at_the_table, events  # noqa: E402
 
 
 class Phone:
@@ -50,9 +50,7 @@ def scanned(program, home):
 def main(executable):
     with tempfile.TemporaryDirectory() as home, Display() as display:
         program = Program(executable, display, home)
-        program.tap("showExamples")
-        program.tap("example0")
-        program.tap("toTable")
+        demo_at_the_table(program)
         for _ in range(4):
             program.tap("step")
         program.tap("more")

@@ -9,7 +9,7 @@ import time
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "window"))
-from window_test import Display, Program, events, zones  # noqa: E402
+from window_test import Display, Program, demo_at_the_table, events, zones  # noqa: E402
 
 
 def becomes(program, name, wanted, within):
@@ -24,10 +24,7 @@ def becomes(program, name, wanted, within):
 def main(executable):
     with tempfile.TemporaryDirectory() as home, Display() as left, Display() as right:
         one = Program(executable, left, home)
-        one.tap("showExamples")
-        one.tap("example0")
-        one.tap("toTable")
-        one.wait_for("step")
+        demo_at_the_table(one)
         two = Program(executable, right, home, "places-two")
         two.wait_for("step")  # the same session, without being asked
         first = zones(one)

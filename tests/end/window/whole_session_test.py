@@ -5,28 +5,16 @@ the first check one answer is 'not yet', which must hold the step. At the end ev
 the library, the session has ended, and all pins are counted back.
 """
 
-import json
-import sqlite3
-import shutil
 import sys
 import tempfile
 import time
 from collections import Counter
-from pathlib import Path
 
-from window_test import Display, Program, zones
+from window_test import Display, Program, demo_at_the_table, stored, zones
 
 
 def kinds(home):
-    """How often each kind of event is stored, read without the program."""
-    library = Path(home, "data/bastewright/library.sqlite")
-    copy = Path(home, "copy")
-    shutil.rmtree(copy, ignore_errors=True)
-    copy.mkdir()
-    for part in library.parent.glob(library.name + "*"):
-        shutil.copy(part, copy)
-    with sqlite3.connect(copy / library.name) as connection:
-        return Counter(json.loads(row[0])["kind"] for row in connection.execute("SELECT event FROM events"))
+    return Counter(event["kind"] for event in stored(home))
 
 
 class Player:
@@ -67,25 +55,22 @@ def main(executable):
     with tempfile.TemporaryDirectory() as home, Display() as display:
         program = Program(executable, display, home)
         program.pause = 0.2
-        program.tap("showExamples")
-        program.tap("example0")
-        program.tap("toTable")
-        program.wait_for("step")
+        demo_at_the_table(program)
         player = Player(program, home)
         begun = time.monotonic()
         taps = 0
         while player.one_tap():
             taps += 1
             assert taps < 600, "the session does not end"
-        stored = kinds(home)
-        assert stored["zone-opened"] == stored["zone-closed"] > 0, stored
-        assert stored["check-answered"] >= 4, stored
+        told = kinds(home)
+        assert told["zone-opened"] == told["zone-closed"] > 0, told
+        assert told["check-answered"] >= 4, told
         program.tap("step")  # the end
         end = time.monotonic() + 10
         while not kinds(home)["session-ended"]:
             assert time.monotonic() < end, "the session did not end"
             time.sleep(0.2)
-        print(f"{taps} taps in {time.monotonic() - begun:.0f} s; {dict(stored)}")
+        print(f"{taps} taps in {time.monotonic() - begun:.0f} s; {dict(told)}")
         program.kill()
     print("1 passed, 0 failed")
 

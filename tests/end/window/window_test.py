@@ -4,6 +4,7 @@ Opens an example, waits for the plan, starts a session, ticks steps and zones, k
 no warning, starts it again: it is at the table, and every tick that was shown is there.
 """
 
+import json
 import os
 import shutil
 import signal
@@ -82,8 +83,8 @@ class Program:
         self.process.wait()
 
 
-def events(home):
-    """What the library holds, read without the program."""
+def stored(home):
+    """What the library holds, event by event, read without the program."""
     library = Path(home, "data/bastewright/library.sqlite")
     copy = Path(home, "copy")
     shutil.rmtree(copy, ignore_errors=True)
@@ -91,7 +92,19 @@ def events(home):
     for part in library.parent.glob(library.name + "*"):  # with its write-ahead log
         shutil.copy(part, copy)
     with sqlite3.connect(copy / library.name) as connection:
-        return connection.execute("SELECT count(*) FROM events").fetchone()[0]
+        return [json.loads(row[0]) for row in connection.execute("SELECT event FROM events ORDER BY sequence")]
+
+
+def events(home):
+    return len(stored(home))
+
+
+def demo_at_the_table(program):
+    """The first example planned, and its session begun."""
+    program.tap("showExamples")
+    program.tap("example0")
+    program.tap("toTable")
+    program.wait_for("step")
 
 
 def zones(program):
@@ -101,10 +114,7 @@ def zones(program):
 def main(executable):
     with tempfile.TemporaryDirectory() as home, Display() as display:
         program = Program(executable, display, home)
-        program.tap("showExamples")
-        program.tap("example0")
-        program.tap("toTable")
-        program.wait_for("step")
+        demo_at_the_table(program)
         before = events(home)
         for _ in range(4):  # backing, batting, top, clamps
             program.tap("step")

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "app/warnings.h"
+#include "app/window.h"
+
+#include <QQuickItem>
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+#include <functional>
+#include <optional>
+
+namespace bastewright::app {
+
+/// Makes the application once, without a display; left to the system at exit.
+void needWindows();
+
+/// The first visible item of this name, or null.
+QQuickItem* findVisible(QQuickItem* root, const QString& name);
+
+/// Lets the window live for so long.
+void live(int milliseconds);
+
+/// The demo, planned, in the whole window on a library of its own; any warning fails.
+class WholeWindow : public testing::Test {
+protected:
+    void SetUp() override;
+    void TearDown() override;
+
+    bool planned() const { return !room.workroom->plan()->busy() && room.workroom->plan()->good(); }
+    /// Waits a minute at most; false where it does not come.
+    static bool until(const std::function<bool()>& so);
+    QQuickItem* find(const QString& name) const {
+        return findVisible(room.window->contentItem(), name);
+    }
+
+    QTemporaryDir folder;
+    std::optional<WarningCatcher> warnings;
+    OpenRoom room;
+};
+
+} // namespace bastewright::app
