@@ -11,7 +11,8 @@ Column {
 
     required property StepCard card
 
-    readonly property real column: width / 4
+    readonly property real first: width * 0.2
+    readonly property real column: (width - first - 3 * Theme.gap) / 3
 
     component Cell: TableWords {
         width: table.column
@@ -21,10 +22,12 @@ Column {
     }
 
     Row {
-        Cell { text: qsTr("Compare") ; font.bold: true }
-        Cell { text: qsTr("over the edge") ; color: Theme.quiet }
-        Cell { text: qsTr("backing beyond") ; color: Theme.quiet }
-        Cell { text: qsTr("batting beyond") ; color: Theme.quiet }
+        spacing: Theme.gap
+
+        Cell { width: table.first; text: qsTr("side"); color: Theme.quiet }
+        Cell { text: qsTr("over the edge"); color: Theme.quiet }
+        Cell { text: qsTr("backing beyond"); color: Theme.quiet }
+        Cell { text: qsTr("batting beyond"); color: Theme.quiet }
     }
     Repeater {
         model: table.card.sides
@@ -37,7 +40,9 @@ Column {
             required property string backing
             required property string batting
 
-            Cell { text: line.side; font.bold: true }
+            spacing: Theme.gap
+
+            Cell { width: table.first; text: line.side; font.bold: true }
             Cell { text: line.over }
             Cell { text: line.backing }
             Cell { text: line.batting }
