@@ -144,21 +144,22 @@ private:
         const Pool pool = poolOf(batting_, needed_, unit_, kMostPieces, out_.findings);
         BestJoin join = bestJoin(pool, seams_, kWork);
         if (join.layout) {
-            if (!join.proven)
+            if (!join.fewest)
                 out_.findings.push_back(
                     {Finding::Level::note, "/batting/pieces",
                      "There are too many pieces to try all joins; there may be a way with fewer.",
                      ""});
-            return joined(pool, *join.layout, {});
+            return joined(pool, join, {});
         }
         const bool few = pool.blanks.size() <= kMostSplit;
         if (auto rescue = few ? splitOne(pool, seams_, kRescueWork) : std::nullopt)
-            return joined(rescue->pool, rescue->layout, {rescue->split});
-        return notEnough(pool, join.proven);
+            return joined(rescue->pool, rescue->join, {rescue->split});
+        return notEnough(pool, join.fewest);
     }
 
-    BattingOutcome joined(const Pool& pool, const JoinLayout& layout,
+    BattingOutcome joined(const Pool& pool, const BestJoin& join,
                           std::vector<BattingSplit> splits) {
+        const JoinLayout& layout = *join.layout;
         out_.plan = planOf(pool, layout, unit_);
         if (batting_.pack)
             out_.plan->pack = *batting_.pack;
@@ -170,9 +171,11 @@ private:
                                           " is cut in two first, at " + format(s.at, unit_) +
                                           " of its " + (s.acrossWidth ? "width." : "length."));
         if (layout.corners > 0)
-            say(Finding::Level::warn, "Four corners meet at " + std::to_string(layout.corners) +
-                                          (layout.corners == 1 ? " place" : " places") +
-                                          "; no layout of these pieces avoids it.");
+            say(Finding::Level::warn,
+                "Four corners meet at " + std::to_string(layout.corners) +
+                    (layout.corners == 1 ? " place" : " places") +
+                    (join.cleanest ? "; no layout of as few joins avoids it."
+                                   : "; no layout that was tried avoids it."));
         if (layout.alongSeams > 0)
             say(Finding::Level::warn,
                 std::to_string(layout.alongSeams) +

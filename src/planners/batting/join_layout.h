@@ -3,13 +3,13 @@
 #include "planners/batting/join_search.h"
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace bastewright::batting {
 
-/// How a tree of joins is laid out: an order of the parts in each row and how a row shares its
-/// width. 0 is the plain one, with the shortest joins; others move the joins about.
-using Variant = std::uint32_t;
+struct Sized;
+enum class Share;
 
 struct JoinLayout {
     struct Piece {
@@ -39,8 +39,7 @@ struct Overlap {
 };
 
 /// Lays a tree out to exactly `finished`, whose joins eat `overlap`. The tree was found for pieces
-/// and target each less one overlap a direction. Total join length is the least this tree allows in
-/// variant 0, except that no piece shows less than 3 in where it need not.
+/// and target each less one overlap a direction. No piece shows less than 3 in where it need not.
 class TreeLayouts {
 public:
     TreeLayouts(const JoinTree& tree, Size finished, Length overlap,
@@ -49,11 +48,28 @@ public:
     TreeLayouts(TreeLayouts&&) noexcept;
     TreeLayouts& operator=(TreeLayouts&&) noexcept;
 
-    JoinLayout layOut(Variant variant) const;
+    /// With the shortest joins this tree allows.
+    JoinLayout plain() const;
+
+    /// The best in which no four corners meet: number 0 as short as can be, others with what is to
+    /// spare shared otherwise. Where there is none, nothing is to spare, and every order was tried:
+    /// `provenNone`.
+    static constexpr int kOtherShares = 12;
+    struct Staggered {
+        std::optional<JoinLayout> best;
+        bool provenNone = false;
+    };
+    Staggered staggered(int number) const;
+
+    /// Parts in any order.
+    JoinLayout shuffled(std::uint64_t number) const;
 
 private:
-    struct Part;
-    std::unique_ptr<Part> root_;
+    struct Whole;
+    Sized sizedAs(const std::vector<Share>& shares) const;
+    JoinLayout laid(const Sized& sized) const;
+
+    std::unique_ptr<Whole> whole_;
     Size finished_;
     Length overlap_;
     const std::vector<Segment>* backingSeams_;

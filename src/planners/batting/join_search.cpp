@@ -36,9 +36,13 @@ JoinSearch::JoinSearch(JoinProblem problem, std::uint64_t work, std::size_t beam
         kinds[{w, l}].push_back(i);
     }
     for (auto& [size, items] : kinds)
-        types_.push_back({{size.first, size.second}, std::move(items), 0, 0});
-    const auto area = [](const Type& t) { return double(t.box.width) * double(t.box.length); };
-    std::ranges::stable_sort(types_, std::ranges::greater{}, area);
+        types_.push_back({{size.first, size.second},
+                          std::move(items),
+                          0,
+                          0,
+                          double(size.first) * double(size.second),
+                          1 / double(size.first) + 1 / double(size.second)});
+    std::ranges::stable_sort(types_, std::ranges::greater{}, &Type::area);
     int shift = 0;
     largest_.push_back(0);
     for (Type& t : types_) {
@@ -49,10 +53,12 @@ JoinSearch::JoinSearch(JoinProblem problem, std::uint64_t work, std::size_t beam
         guards_ |= Key{1} << (shift + bits);
         shift += bits + 1;
         for (std::size_t i = 0; i < t.items.size(); ++i)
-            largest_.push_back(largest_.back() + area(t));
+            largest_.push_back(largest_.back() + t.area);
     }
     assert(shift <= 64);
-    total_ = largest_.back();
+    leanest_.resize(types_.size());
+    std::iota(leanest_.begin(), leanest_.end(), std::size_t{0});
+    std::ranges::stable_sort(leanest_, {}, [this](std::size_t t) { return types_[t].edge; });
 }
 
 int JoinSearch::leastByArea() const {
@@ -70,7 +76,7 @@ double JoinSearch::restOf(Key key, int others) const {
     double sum = 0;
     for (std::size_t t = 0; t < types_.size() && others > 0; ++t) {
         const int n = std::min(others, int(types_[t].items.size()) - countOf(key, t));
-        sum += n * double(types_[t].box.width) * double(types_[t].box.length);
+        sum += n * types_[t].area;
         others -= n;
     }
     return sum;
@@ -234,15 +240,17 @@ void JoinSearch::close(Level& level) {
     std::ranges::stable_sort(level.byWidth, {}, &Entry::edge);
 }
 
-bool JoinSearch::build(int pieces, bool prune) {
-    levels_.assign(std::size_t(pieces) + 1, {});
+bool JoinSearch::build(int pieces, int reach, bool prune) {
+    reach_ = reach;
+    known_.clear();
+    levels_.assign(std::size_t(reach) + 1, {});
     narrowed_ = false;
     spare_ = largest_[std::size_t(pieces)] - targetArea_;
     const bool tight = prune && spare_ < kTight * targetArea_;
     for (std::size_t t = 0; t < types_.size(); ++t)
         leaf(levels_[1], t, pieces - 1, prune);
     close(levels_[1]);
-    for (int size = 2; size <= pieces; ++size) {
+    for (int size = 2; size <= reach; ++size) {
         for (int i = 1; 2 * i <= size; ++i) {
             const int others = pieces - size;
             const bool done =
@@ -256,51 +264,12 @@ bool JoinSearch::build(int pieces, bool prune) {
     return true;
 }
 
-Possible JoinSearch::possible(int pieces) {
-    full_.clear();
-    if (pieces > int(problem_.items.size()) || pieces < leastByArea())
-        return Possible::no;
-    if (!build(pieces, true))
-        return Possible::unknown;
-    for (const Set& s : levels_[std::size_t(pieces)].sets)
-        for (const Box& b : s.front)
-            if (b.width >= target_.width && b.length >= target_.length)
-                full_.push_back(s.key);
-    if (!full_.empty())
-        return Possible::yes;
-    return narrowed_ ? Possible::unknown : Possible::no;
-}
-
-const JoinSearch::Set* JoinSearch::find(Key key) const {
-    const int size = sizeOf(key);
-    if (size >= int(levels_.size()))
-        return nullptr;
-    const Level& level = levels_[std::size_t(size)];
-    const auto at = level.index.find(key);
-    return at == level.index.end() ? nullptr : &level.sets[at->second];
-}
-
-std::int64_t JoinSearch::widest(const Set& set, std::int64_t length) const {
-    std::int64_t best = -1;
-    for (const Box& b : set.front)
-        if (b.length >= length)
-            best = std::max(best, b.width);
-    return best;
-}
-
-std::int64_t JoinSearch::longest(const Set& set, std::int64_t width) const {
-    std::int64_t best = -1;
-    for (const Box& b : set.front)
-        if (b.width >= width)
-            best = std::max(best, b.length);
-    return best;
-}
-
 std::vector<JoinSearch::Assembly> JoinSearch::assemblies(int mostPieces) {
     std::vector<Assembly> out;
     if (problem_.items.empty())
         return out;
-    build(std::min(mostPieces, int(problem_.items.size())), false);
+    const int most = std::min(mostPieces, int(problem_.items.size()));
+    build(most, most, false);
     for (const Level& level : levels_)
         for (const Set& s : level.sets)
             for (const Box& b : s.front) {

@@ -32,9 +32,11 @@ struct JoinTree {
 
 enum class Possible { yes, no, unknown };
 
-/// Exact search for straight-cut joins. Sub-assemblies are built for every subset of the pieces
-/// (equal pieces counted, not told apart) as a front of largest rectangles, and dropped as soon as
-/// their area and that of the largest other pieces cannot reach the target's.
+/// Exact search for straight-cut joins. Sub-assemblies are built for every subset of up to half the
+/// pieces (equal pieces counted, not told apart) as a front of largest rectangles, and dropped as
+/// soon as their area and that of the largest other pieces cannot reach the target's. From the
+/// target downwards the smaller part of every join is one of them, taken off what is wanted, until
+/// what is left is one of them too.
 class JoinSearch {
 public:
     static constexpr std::size_t kMostItems = 32;
@@ -50,9 +52,16 @@ public:
     /// Least number of pieces whose area suffices; one more than there are where none does.
     int leastByArea() const;
 
-    /// After `possible(k)` said yes: the ways to do it with k pieces, each once up to the order of
-    /// parts, until `visit` returns false or `mostTrees` were shown. True where all were shown.
-    bool visitTrees(std::size_t mostTrees, const std::function<bool(const JoinTree&)>& visit);
+    /// The subsets of pieces that do it, after `possible(k)` said yes, least area of pieces first;
+    /// all of them where `knowsAll`.
+    std::size_t ways() const { return full_.size(); }
+    bool knowsAll() const { return !narrowed_ && !stoppedShort_; }
+
+    /// Shows the trees of one of the subsets, each once up to the order of parts, with the length
+    /// of its joins where they are shortest. `visit` returns a limit, and trees whose joins cannot
+    /// be shorter than that are passed over. False where it stopped after `steps`.
+    using Visit = std::function<std::int64_t(const JoinTree&, std::int64_t shortest)>;
+    bool visitTrees(std::size_t way, std::int64_t limit, std::size_t& steps, const Visit& visit);
 
     /// Sub-assemblies (subset, rectangle) of up to so many pieces, whatever the others could add.
     struct Assembly {
@@ -89,9 +98,21 @@ private:
         std::vector<int> items;
         int shift = 0;
         Key mask = 0;
+        double area = 0, edge = 0; ///< of one; half its edges for its area
     };
 
-    bool build(int pieces, bool prune);
+    /// A rectangle that was asked of a subset, and whether it can be.
+    struct Known {
+        std::vector<Box> can, cannot;
+    };
+
+    bool build(int pieces, int reach, bool prune);
+    bool holds(Key key, int size, std::int64_t width, std::int64_t length);
+    void fill(Key used, int left, std::int64_t width, std::int64_t length);
+    template <class F>
+    bool takeOff(Key free, int left, std::int64_t width, std::int64_t length, F&& rest);
+    double areaOf(Key key) const;
+    std::int64_t leastJoins(Key key, std::int64_t width, std::int64_t length) const;
     bool combineAll(int size, int i, int others, bool prune);
     bool combineTight(int size, int i, int others, bool beside);
     void close(Level& level);
@@ -109,25 +130,29 @@ private:
         return int((key & types_[type].mask) >> types_[type].shift);
     }
     int sizeOf(Key key) const;
-    const Set* find(Key key) const;
-    std::int64_t widest(const Set& set, std::int64_t length) const;
-    std::int64_t longest(const Set& set, std::int64_t width) const;
+    const Set* find(Key key, int size) const;
+    static std::int64_t widest(const Set& set, std::int64_t length);
+    static std::int64_t longest(const Set& set, std::int64_t width);
 
     struct Grown; // trees under construction
-    JoinTree treeOf(const std::vector<JoinTree::Node>& nodes, int root) const;
+    JoinTree treeOf(const Grown& grown, int root) const;
 
     JoinProblem problem_;
     std::uint64_t work_;
     const std::size_t beam_;
-    bool narrowed_ = false; ///< the beam left something out
+    bool narrowed_ = false;     ///< the beam left something out
+    bool stoppedShort_ = false; ///< steps ran out on the way down
     Box target_{};
-    double targetArea_ = 0, total_ = 0;
+    double targetArea_ = 0;
     double spare_ = 0;            ///< most area that joins of the pieces in hand may waste
     std::vector<Type> types_;     ///< largest area first
     std::vector<double> largest_; ///< sum of the n largest pieces
     Key capacity_ = 0, guards_ = 0;
-    std::vector<Level> levels_; ///< by number of pieces
-    std::vector<Key> full_;     ///< whole subsets that reach the target
+    std::vector<std::size_t> leanest_; ///< types by edge for their area, least first
+    std::vector<Level> levels_;        ///< by number of pieces
+    int reach_ = 0;                    ///< largest subsets built
+    std::unordered_map<Key, Known> known_;
+    std::vector<Key> full_; ///< whole subsets that reach the target
 };
 
 } // namespace bastewright::batting

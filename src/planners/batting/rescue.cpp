@@ -138,11 +138,11 @@ std::optional<Rescue> splitOne(const Pool& pool, const std::vector<Segment>& bac
         const auto rank = [](const JoinLayout& l) {
             return std::tuple(l.joins.size(), l.corners, l.alongSeams, l.joined);
         };
-        if (!join.layout || (out && rank(out->layout) <= rank(*join.layout)))
+        if (!join.layout || (out && rank(*out->join.layout) <= rank(*join.layout)))
             continue;
         const Blank& whole = pool.blanks[cut.piece];
         const Length edge = cut.acrossWidth ? whole.usable.x0 : whole.usable.y0;
-        out = Rescue{split, {whole.name, cut.acrossWidth, edge + cut.at}, std::move(*join.layout)};
+        out = Rescue{split, {whole.name, cut.acrossWidth, edge + cut.at}, std::move(join)};
     }
     return out;
 }

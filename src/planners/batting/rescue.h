@@ -11,7 +11,7 @@ namespace bastewright::batting {
 struct Rescue {
     Pool pool; ///< with the two parts in place of the whole
     BattingSplit split;
-    JoinLayout layout;
+    BestJoin join;
 };
 
 /// Splits each piece in turn at the places where a part would fill what one or two other pieces

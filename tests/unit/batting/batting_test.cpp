@@ -120,6 +120,18 @@ TEST(BattingJoins, FewestThenShortest) {
     EXPECT_EQ(plan.strip, 60_in);
 }
 
+TEST(BattingJoins, OfEquallyShortJoinsTheSmallestPieces) {
+    // Any two do it with one join of 60 in; the largest two are kept for another quilt.
+    const BattingPlan plan = joined(jobWith({{"large", 62_in, 70_in, 1},
+                                             {"small", 47_in, 62_in, 1},
+                                             {"larger", 66_in, 70_in, 1},
+                                             {"middle", 50_in, 63_in, 1}}),
+                                    {90_in, 60_in});
+    EXPECT_EQ(plan.strip, 60_in);
+    EXPECT_THAT(plan.leftOver, testing::Contains(HasSubstr("large, 62 × 70 in")));
+    EXPECT_THAT(plan.leftOver, testing::Contains(HasSubstr("larger, 66 × 70 in")));
+}
+
 TEST(BattingJoins, TurnsOnlyWhereAllowed) {
     const std::vector<BattingPiece> pieces{{"A", 50_in, 62_in, 1}, {"B", 62_in, 50_in, 1}};
     const BattingOutcome no = planBatting(jobWith(pieces), {60_in, 96_in});
@@ -176,6 +188,24 @@ TEST(BattingJoins, SplitsOnePieceWhereThatRescues) {
     ASSERT_EQ(out.plan->splits.size(), 1u);
     EXPECT_EQ(out.plan->splits[0].name, "A");
     EXPECT_EQ(out.findings[0].level, Finding::Level::note);
+}
+
+TEST(BattingJoins, UsesAnOffcutAgainWhereThatRescues) {
+    // A is longer than needed; what is cut off its end and B make the missing column.
+    const Job job = jobWith({{"A", 72_in, 100_in, 1}, {"B", 34_in, 27_in, 1}});
+    const BattingOutcome out = planBatting(job, {100_in, 60_in});
+    ASSERT_TRUE(out.plan);
+    EXPECT_THAT(faults(job, {100_in, 60_in}, *out.plan), IsEmpty());
+    ASSERT_EQ(out.plan->splits.size(), 1u);
+    EXPECT_EQ(out.plan->splits[0].name, "A");
+    EXPECT_FALSE(out.plan->splits[0].acrossWidth);
+    EXPECT_EQ(std::ranges::count(out.plan->pieces, "A", &BattingPiecePlaced::name), 2);
+}
+
+TEST(BattingJoins, NothingIsSplitWhereWholePiecesDo) {
+    EXPECT_THAT(
+        joined(jobWith({{"A", 72_in, 100_in, 1}, {"B", 34_in, 62_in, 1}}), {100_in, 60_in}).splits,
+        IsEmpty());
 }
 
 TEST(BattingJoins, NamesTheLeastToBuy) {
