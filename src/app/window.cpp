@@ -25,12 +25,6 @@
 namespace bastewright::app {
 namespace {
 
-Plan planFor(const Session& session, bool help, std::stop_token stop) {
-    WholeOptions options;
-    options.help = help;
-    return checkedPlan(session, options, stop);
-}
-
 /// Screens without a display report nonsense; 96 dots per inch is what desktops assume.
 qreal reportedDensity() {
     constexpr qreal kUsual = 96 / 25.4;
@@ -68,7 +62,10 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     }
     room.library = std::make_unique<Library>(std::move(opened->library));
     Workroom::Setup setup;
-    setup.plan = planFor;
+    setup.plan = [memory = std::make_shared<PatternMemory>()](const Session& session, bool help,
+                                                              std::stop_token stop) {
+        return checkedPlan(session, {.help = help, .memory = memory.get()}, stop);
+    };
     setup.clock = [] { return QDateTime::currentMSecsSinceEpoch(); };
     setup.sheetsFolder = options.sheetsFolder;
     setup.comfortFile = options.comfortFile;

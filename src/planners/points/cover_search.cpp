@@ -2,8 +2,21 @@
 
 #include <cassert>
 #include <cmath>
+#include <utility>
 
 namespace bastewright::points {
+
+void CoverSearch::Coverers::sort() {
+    std::sort(runs.begin(), runs.end(), [](Run a, Run b) { return a.first < b.first; });
+    std::size_t last = 0;
+    for (std::size_t i = 1; i < runs.size(); ++i)
+        if (runs[i].first == runs[last].end)
+            runs[last].end = runs[i].end;
+        else
+            runs[++last] = runs[i];
+    runs.resize(last + 1);
+    runs.shrink_to_fit();
+}
 
 CoverSearch::CoverSearch(const Field& field, double radius, double gap)
     : field_{field}
@@ -23,16 +36,23 @@ int CoverSearch::addCandidate(std::span<const Spot> places, int cost) {
     info.firstPlace = static_cast<int>(places_.size());
     info.places = static_cast<int>(places.size());
     info.cost = cost;
-    double score = 0;
+    int score = 0, blocked = 0;
     covers_.emplace_back();
     for (const Spot p : places) {
         places_.push_back(p);
+        if (begun_) // those chosen before do not know it
+            candidateBuckets_.eachNear(p, gap_, [&](int c, Spot) {
+                if (c != id && !tooNear_[at(c)].empty() && tooNear_[at(c)].back() != id) {
+                    tooNear_[at(c)].push_back(id);
+                    blocked += info_[at(c)].chosen ? 1 : 0;
+                }
+            });
         candidateBuckets_.add(id, p);
         witnessBuckets_.eachNear(p, radius_, [&](int w, Spot) {
             auto& of = coverers_[at(w)];
-            if (!of.empty() && of.back() == id)
+            if (of.last() == id)
                 return;
-            of.push_back(id);
+            of.add(id);
             covers_.back().push_back(w);
             if (witnesses_[at(w)].covers == 0)
                 score += witnesses_[at(w)].weight;
@@ -40,37 +60,49 @@ int CoverSearch::addCandidate(std::span<const Spot> places, int cost) {
     }
     info_.push_back(info);
     score_.push_back(score);
+    blocked_.push_back(blocked);
+    tooNear_.emplace_back();
+    seen_.push_back(0);
     chosenIndex_.push_back(-1);
     return id;
 }
 
 bool CoverSearch::addWitness(Spot spot) {
     const int w = static_cast<int>(witnesses_.size());
-    std::vector<int> by;
-    candidateBuckets_.eachNear(spot, radius_, [&](int id, Spot) { by.push_back(id); });
-    if (by.empty())
+    Coverers by;
+    std::uint64_t sum = 0;
+    ++looked_;
+    candidateBuckets_.eachNear(spot, radius_, [&](int id, Spot) {
+        if (std::exchange(seen_[at(id)], looked_) == looked_)
+            return;
+        by.add(id);
+        sum += Dice{static_cast<std::uint64_t>(id)}.roll();
+    });
+    if (by.count == 0)
         return false;
-    std::sort(by.begin(), by.end());
-    by.erase(std::unique(by.begin(), by.end()), by.end());
-    if (!known_.insert(by).second)
-        return true; // as another: where candidates are orbits, its image
+    const auto alike = known_.equal_range(sum);
+    for (auto it = alike.first; it != alike.second; ++it)
+        if (const auto& other = coverers_[at(it->second)];
+            other.count == by.count &&
+            other.all([&](int c) { return seen_[at(c)] == looked_; }))
+            return true; // as another: where candidates are orbits, its image
+    known_.emplace(sum, w);
+    by.sort();
     Witness witness;
-    witness.at = spot;
-    for (const int c : by) {
+    by.each([&](int c) {
         covers_[at(c)].push_back(w);
         if (info_[at(c)].chosen)
             ++witness.covers, witness.exclusive ^= c;
-    }
+    });
+    coverers_.push_back(std::move(by));
     witnesses_.push_back(witness);
     witnessBuckets_.add(w, spot);
     if (witness.covers == 0) {
         open(w);
-        for (const int c : by)
-            score_[at(c)] += witness.weight;
+        raise(w, witness.weight);
     } else if (witness.covers == 1) {
         score_[at(witness.exclusive)] += witness.weight;
     }
-    coverers_.push_back(std::move(by));
     return true;
 }
 
@@ -79,11 +111,21 @@ std::span<const Spot> CoverSearch::places(int candidate) const {
     return std::span{places_}.subspan(at(i.firstPlace), at(i.places));
 }
 
-bool CoverSearch::clashes(int candidate) const {
+/// Itself among them, so that a candidate without others near it is not looked at again.
+void CoverSearch::findTooNear(int candidate) {
+    begun_ = true;
+    auto& near = tooNear_[at(candidate)];
     for (const Spot p : places(candidate))
-        if (chosenBuckets_.anyNear(p, gap_, [&](int id, Spot) { return id != candidate; }))
-            return true;
-    return false;
+        candidateBuckets_.eachNear(p, gap_, [&](int c, Spot) { near.push_back(c); });
+    std::sort(near.begin(), near.end());
+    near.erase(std::unique(near.begin(), near.end()), near.end());
+}
+
+void CoverSearch::raise(int witness, int by) {
+    int* const score = score_.data();
+    for (const Coverers::Run r : coverers_[at(witness)].runs)
+        for (int c = r.first; c < r.end; ++c)
+            score[c] += by;
 }
 
 void CoverSearch::open(int witness) {
@@ -111,13 +153,17 @@ void CoverSearch::choose(int candidate) {
     cost_ += info.cost;
     for (const Spot p : places(candidate))
         chosenBuckets_.add(candidate, p);
-    double alone = 0;
+    if (tooNear_[at(candidate)].empty())
+        findTooNear(candidate);
+    for (const int c : tooNear_[at(candidate)])
+        ++blocked_[at(c)];
+    --blocked_[at(candidate)];
+    int alone = 0;
     for (const int w : covers_[at(candidate)]) {
         Witness& witness = witnesses_[at(w)];
         if (witness.covers == 0) {
             close(w);
-            for (const int c : coverers_[at(w)])
-                score_[at(c)] -= witness.weight;
+            raise(w, -witness.weight);
             alone += witness.weight;
         } else if (witness.covers == 1) {
             score_[at(witness.exclusive)] -= witness.weight;
@@ -145,15 +191,17 @@ void CoverSearch::drop(int candidate) {
     cost_ -= info.cost;
     for (const Spot p : places(candidate))
         chosenBuckets_.remove(candidate, p);
-    double gain = 0;
+    for (const int c : tooNear_[at(candidate)])
+        --blocked_[at(c)];
+    ++blocked_[at(candidate)];
+    int gain = 0;
     for (const int w : covers_[at(candidate)]) {
         Witness& witness = witnesses_[at(w)];
         --witness.covers;
         witness.exclusive ^= candidate;
         if (witness.covers == 0) {
             open(w);
-            for (const int c : coverers_[at(w)])
-                score_[at(c)] += witness.weight;
+            raise(w, witness.weight);
             gain += witness.weight;
         } else if (witness.covers == 1) {
             score_[at(witness.exclusive)] += witness.weight;
@@ -198,7 +246,7 @@ int CoverSearch::leastLoss(long now, int tabu) const {
         const Info& i = info_[at(c)];
         if (c == tabu || i.changed >= now)
             continue;
-        const double loss = score_[at(c)] / i.cost;
+        const double loss = static_cast<double>(score_[at(c)]) / i.cost;
         if (best < 0 || loss < bestLoss ||
             (loss == bestLoss && (i.changed < info_[at(best)].changed ||
                                   (i.changed == info_[at(best)].changed && c < best)))) {
@@ -211,19 +259,20 @@ int CoverSearch::leastLoss(long now, int tabu) const {
 
 int CoverSearch::bestFor(int witness, int room) const {
     int best = -1;
-    double bestGain = 0;
-    for (const int c : coverers_[at(witness)]) {
+    std::int64_t bestScore = 0, bestCost = 1;
+    coverers_[at(witness)].each([&](int c) {
         const Info& i = info_[at(c)];
-        const double gain = score_[at(c)] / i.cost;
-        if (i.cost > room || gain < bestGain)
-            continue;
-        if (best >= 0 && gain == bestGain && i.changed >= info_[at(best)].changed)
-            continue;
+        const std::int64_t gain = score_[at(c)] * bestCost, needed = bestScore * i.cost;
+        if (i.cost > room || gain < needed)
+            return;
+        if (best >= 0 && gain == needed && i.changed >= info_[at(best)].changed)
+            return;
         if (!movable(c) || clashes(c))
-            continue;
+            return;
         best = c;
-        bestGain = gain;
-    }
+        bestScore = score_[at(c)];
+        bestCost = i.cost;
+    });
     return best;
 }
 
@@ -231,10 +280,10 @@ int CoverSearch::bestFor(int witness, int room) const {
 /// candidate make way.
 bool CoverSearch::makeWay(int witness, int room) {
     int best = -1;
-    for (const int c : coverers_[at(witness)])
-        if (cost(c) <= room && movable(c) &&
-            (best < 0 || score_[at(c)] > score_[at(best)]))
+    coverers_[at(witness)].each([&](int c) {
+        if (cost(c) <= room && movable(c) && (best < 0 || score_[at(c)] > score_[at(best)]))
             best = c;
+    });
     if (best < 0)
         return false;
     std::vector<int> clash;
@@ -324,8 +373,7 @@ CoverSearch::Result CoverSearch::search(const Limits& limits, Dice& dice, const 
         for (const int w : open_) {
             Witness& witness = witnesses_[at(w)];
             witness.weight += 1;
-            for (const int c : coverers_[at(w)])
-                score_[at(c)] += 1;
+            raise(w, 1);
         }
     }
     if (open_.empty() && cost_ < best.cost)

@@ -5,9 +5,9 @@
 #include <functional>
 #include <limits>
 #include <optional>
-#include <set>
 #include <span>
 #include <stop_token>
+#include <unordered_map>
 
 namespace bastewright::points {
 
@@ -40,7 +40,8 @@ public:
     /// Chosen, and never dropped by a search.
     void keep(int candidate);
     bool chosen(int candidate) const { return info_[at(candidate)].chosen; }
-    bool clashes(int candidate) const;
+    /// True where another chosen candidate is closer than the gap.
+    bool clashes(int candidate) const { return blocked_[at(candidate)] > 0; }
 
     std::vector<int> choice() const;
     std::span<const Spot> places(int candidate) const;
@@ -91,14 +92,48 @@ private:
         bool chosen = false, kept = false;
     };
     struct Witness {
-        Spot at;
-        double weight = 1;
+        int weight = 1;
         int covers = 0,
             exclusive = 0; ///< exclusive or of the chosen candidates that cover it
         int openIndex = -1;
     };
+    /// Ascending candidates. Neighbours on a raster have numbers that follow each other: kept as
+    /// runs, so that scores are changed many at a time.
+    struct Coverers {
+        struct Run {
+            int first, end;
+        };
+        std::vector<Run> runs;
+        int count = 0;
+
+        /// Above all there are already, or sorted afterwards.
+        void add(int candidate) {
+            if (!runs.empty() && runs.back().end == candidate)
+                ++runs.back().end;
+            else
+                runs.push_back({candidate, candidate + 1});
+            ++count;
+        }
+        int last() const { return runs.back().end - 1; }
+        void sort();
+        template <class F>
+        bool all(F&& f) const {
+            for (const Run r : runs)
+                for (int c = r.first; c < r.end; ++c)
+                    if (!f(c))
+                        return false;
+            return true;
+        }
+        template <class F>
+        void each(F&& f) const {
+            all([&](int c) { return f(c), true; });
+        }
+    };
     static std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
+    void findTooNear(int candidate);
+    /// Adds to the scores of all that cover a witness.
+    void raise(int witness, int by);
     void open(int witness);
     void close(int witness);
     int leastLoss(long now, int tabu) const;
@@ -109,12 +144,17 @@ private:
     Field field_;
     double radius_, gap_;
     std::vector<Info> info_;
-    std::vector<double> score_; ///< chosen: weight only it covers; else: open weight it would cover
+    std::vector<int> score_;   ///< chosen: weight only it covers; else: open weight it would cover
+    std::vector<int> blocked_; ///< chosen candidates closer than the gap
+    std::vector<std::vector<int>> tooNear_; ///< once it was chosen: candidates closer than the gap
     Spots places_;
     std::vector<Witness> witnesses_;
     std::vector<std::vector<int>> covers_;   ///< candidate -> witnesses
-    std::vector<std::vector<int>> coverers_; ///< witness -> candidates
-    std::set<std::vector<int>> known_;       ///< the same, to find witnesses that are alike
+    std::vector<Coverers> coverers_;         ///< witness -> candidates
+    std::unordered_multimap<std::uint64_t, int> known_; ///< witnesses by who covers them
+    std::vector<int> seen_; ///< the last witness that was found to be covered, for each candidate
+    int looked_ = 0;
+    bool begun_ = false; ///< something was chosen
     std::vector<int> open_;
     std::vector<int> chosen_;
     std::vector<int> chosenIndex_;

@@ -92,6 +92,7 @@ public:
                               : static_cast<double>(tiles_.front().points.size()) /
                                     (request_.across * request_.down);
     }
+    int points() const { return tiles_.empty() ? 0 : static_cast<int>(tiles_.front().points.size()); }
 
     /// Those first that need least along the sides.
     void rank(std::stop_token stop) {
@@ -120,12 +121,21 @@ public:
         return ranked_.empty() ? std::numeric_limits<int>::max() : ranked_.front().estimate;
     }
 
-    std::vector<RepeatLayout> finished(int most, int steps, std::stop_token stop) const {
+    /// The best `most`, by a short search of many of them.
+    std::vector<RepeatLayout> finished(std::size_t most, int steps, std::stop_token stop) const {
+        std::vector<std::pair<std::pair<bool, int>, const TilePattern*>> order;
+        for (std::size_t i = 0; i < std::min(ranked_.size(), 3 * most); ++i)
+            if (!stop.stop_requested())
+                if (const auto layout = search_.adapted(ranked_[i].tile, steps / 6, stop))
+                    order.emplace_back(std::pair{!layout->complete(), layout->count},
+                                       &ranked_[i].tile);
+        std::stable_sort(order.begin(), order.end(),
+                         [](const auto& a, const auto& b) { return a.first < b.first; });
         std::vector<RepeatLayout> out;
-        for (const Ranked& r : ranked_) {
-            if (stop.stop_requested() || std::ssize(out) >= most)
+        for (const auto& [rank, tile] : order) {
+            if (stop.stop_requested() || out.size() >= most)
                 break;
-            if (auto layout = search_.adapted(r.tile, steps, stop))
+            if (auto layout = search_.adapted(*tile, steps, stop))
                 out.push_back(std::move(*layout));
         }
         return out;
@@ -190,7 +200,9 @@ std::optional<GridLayout> gridLayout(const Rules& rules, const BlockFrame& block
     plain.find(1500 * effort, 40 * effort, stop);
     std::vector<std::unique_ptr<Shape>> pairs;
     double least = plain.density();
-    for (const TileRequest& request : pairRequests(blocks, single)) {
+    for (TileRequest request : pairRequests(blocks, single)) {
+        if (plain.points() > 0)
+            request.below = 2 * plain.points();
         pairs.push_back(std::make_unique<Shape>(rules, blocks, request, memory));
         pairs.back()->find(4000 * effort, 24 * effort, stop);
         least = std::min(least, pairs.back()->density());
@@ -216,9 +228,12 @@ std::optional<GridLayout> gridLayout(const Rules& rules, const BlockFrame& block
     std::erase_if(shapes, [&](Shape* s) { return s->estimate() > fewestYet; });
     for (Shape* shape : shapes) {
         shape->vary((shape == &plain ? 40 : 10) * effort, stop);
-        for (RepeatLayout& layout : shape->finished(2 * effort, 3000 * effort, stop))
+        for (RepeatLayout& layout : shape->finished(2 * static_cast<std::size_t>(effort), 3000 * effort, stop))
             finished.push_back({shape, std::move(layout)});
     }
+    if (std::any_of(finished.begin(), finished.end(),
+                    [](const Finished& f) { return f.layout.complete(); }))
+        std::erase_if(finished, [](const Finished& f) { return !f.layout.complete(); });
     const int fewest = std::min_element(finished.begin(), finished.end(), [](auto& a, auto& b) {
                            return a.layout.count < b.layout.count;
                        })->layout.count;

@@ -1,8 +1,8 @@
 #pragma once
 
+#include "planners/points/grid_layout.h"
 #include "planners/points/pattern_memory.h"
 #include "planners/points/points.h"
-#include "planners/points/tile.h"
 
 #include <map>
 #include <mutex>
@@ -17,7 +17,8 @@ public:
     std::optional<Value> find(const Key& key) const {
         const std::scoped_lock lock{mutex_};
         const auto it = known_.find(key);
-        return it == known_.end() ? std::nullopt : std::optional{it->second};
+        return it == known_.end() ? std::optional<Value>{}
+                                  : std::optional<Value>{std::in_place, it->second};
     }
     void keep(const Key& key, const Value& value) {
         const std::scoped_lock lock{mutex_};
@@ -39,6 +40,8 @@ struct PatternMemory::Store {
     using TileKey = std::vector<double>;
 
     Remembered<PlanKey, PointsPlan> plans;
+    /// In a pattern: what fewest points begin with is planned once for both.
+    Remembered<PlanKey, std::optional<points::GridLayout>> layouts;
     Remembered<TileKey, std::vector<points::TilePattern>> tiles;
 };
 

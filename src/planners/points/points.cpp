@@ -98,6 +98,28 @@ int leastPoints(double squareInches, Length spacing) {
 
 namespace {
 
+PatternMemory::Store::PlanKey keyOf(const Job& job, const PointsOptions& options, bool free) {
+    return {job.top, job.basting, job.unit, seamsAreSewn(job), options.effort, free};
+}
+
+std::optional<GridLayout> repeatingLayout(const Job& job, const Rules& rules,
+                                          const BlockFrame& frame, const PointsOptions& options,
+                                          std::stop_token stop) {
+    const auto find = [&] {
+        return gridLayout(rules, frame, options.effort, options.memory, stop);
+    };
+    if (options.memory == nullptr)
+        return find();
+    auto& layouts = options.memory->store().layouts;
+    const auto key = keyOf(job, options, false);
+    if (auto known = layouts.find(key))
+        return *known;
+    auto found = find();
+    if (!stop.stop_requested())
+        layouts.keep(key, found);
+    return found;
+}
+
 PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token stop) {
     PointsPlan plan;
     const Rect area = topRect(job.top);
@@ -107,7 +129,7 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     const Rules rules = rulesFor(job);
     std::optional<GridLayout> regular;
     if (const auto frame = frameOf(job))
-        regular = gridLayout(rules, *frame, options.effort, options.memory, stop);
+        regular = repeatingLayout(job, rules, *frame, options, stop);
     else if (rules.pin.seamless())
         regular = rowLayout(rules, options.effort, stop);
     Layout layout = regular ? regular->layout : snappedRows(rules);
@@ -138,8 +160,7 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
 PointsPlan planPoints(const Job& job, const PointsOptions& options, std::stop_token stop) {
     if (options.memory == nullptr)
         return planned(job, options, stop);
-    const PatternMemory::Store::PlanKey key{job.top,           job.basting,    job.unit,
-                                            seamsAreSewn(job), options.effort, options.free};
+    const auto key = keyOf(job, options, options.free);
     if (auto known = options.memory->store().plans.find(key))
         return *known;
     auto plan = planned(job, options, stop);

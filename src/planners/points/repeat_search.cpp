@@ -44,23 +44,28 @@ Field reached(const Rules& rules, const Field& stretch, bool x, bool y) {
 RepeatSearch::RepeatSearch(const Rules& rules, const RepeatFrame& frame)
     : rules_{rules}
     , frame_{frame}
-    , all_(index(frame.count()))
-    , border_(index(frame.count()))
-    , fewest_(index(frame.count()), 0) {
-    for (int place = 0; place < frame.count(); ++place) {
-        if (place == frame.inside())
+    , coarse_{places(false)}
+    , fewest_(index(frame.count()), 0) {}
+
+RepeatSearch::Places RepeatSearch::places(bool finer) const {
+    Places out{std::vector<Spots>(index(frame_.count())), std::vector<Spots>(index(frame_.count()))};
+    for (int place = 0; place < frame_.count(); ++place) {
+        if (place == frame_.inside())
             continue;
-        const Field f = frame.field(place);
-        for (const Spot p : rules.places(f)) {
+        const Field f = frame_.field(place);
+        const double raster =
+            finer ? rules_.rasterFor(f, coarse_.all[index(place)].size()) : rules_.step;
+        for (const Spot p : rules_.places(f, raster)) {
             // A stretch holds its head and left ends only.
-            if ((p.x > f.x1 - 1e-7 && f.x1 < rules.top().x1 - 1e-7) ||
-                (p.y > f.y1 - 1e-7 && f.y1 < rules.top().y1 - 1e-7))
+            if ((p.x > f.x1 - 1e-7 && f.x1 < rules_.top().x1 - 1e-7) ||
+                (p.y > f.y1 - 1e-7 && f.y1 < rules_.top().y1 - 1e-7))
                 continue;
-            all_[index(place)].push_back(p);
-            if (besideBorder(rules, frame, place, p))
-                border_[index(place)].push_back(p);
+            out.all[index(place)].push_back(p);
+            if (besideBorder(rules_, frame_, place, p))
+                out.border[index(place)].push_back(p);
         }
     }
+    return out;
 }
 
 int RepeatSearch::times(int place) const {
@@ -144,7 +149,8 @@ Spots RepeatSearch::continued(const RepeatLayout& layout, int place) const {
     return out;
 }
 
-bool RepeatSearch::extend(RepeatLayout& layout, int place, int steps, std::stop_token stop) const {
+bool RepeatSearch::extend(RepeatLayout& layout, int place, const Places& places, int steps,
+                          std::stop_token stop) const {
     CoverTask task;
     // Sides are there already when corners are completed, and may have patterns of their own.
     task.fields = {reached(rules_, frame_.field(place), isCorner(place) && frame_.x.tiles > 2,
@@ -157,7 +163,7 @@ bool RepeatSearch::extend(RepeatLayout& layout, int place, int steps, std::stop_
     for (const Spot p : layout.points[index(place)])
         for (const Spot q : along(place, p, near))
             task.fixed.push_back(q);
-    Spots from = border_[index(place)];
+    Spots from = places.border[index(place)];
     for (const Spot p : continued(layout, place))
         from.push_back(p);
     for (const Spot p : from)
@@ -165,12 +171,14 @@ bool RepeatSearch::extend(RepeatLayout& layout, int place, int steps, std::stop_
     const CoverAnswer answer = solve(task, stop);
     if (!answer.found)
         return false;
+    layout.open[index(place)] = !answer.hopeless.empty();
     for (const int c : answer.choice)
         layout.points[index(place)].push_back(from[index(c)]);
     return true;
 }
 
-void RepeatSearch::renew(RepeatLayout& layout, int place, int steps, std::stop_token stop) const {
+void RepeatSearch::renew(RepeatLayout& layout, int place, const Places& places, int steps,
+                         std::stop_token stop) const {
     if (layout.tile.room < rules_.pin.clear() - 1e-9)
         return; // seams too dense: one way to breach is enough
     CoverTask task;
@@ -183,9 +191,10 @@ void RepeatSearch::renew(RepeatLayout& layout, int place, int steps, std::stop_t
     others(layout, place, near, task.fixed);
     Spots from = layout.points[index(place)];
     const std::size_t own = from.size();
-    task.below = static_cast<int>(own);
+    if (!layout.open[index(place)])
+        task.below = static_cast<int>(own);
     Spots more = continued(layout, place);
-    more.insert(more.end(), all_[index(place)].begin(), all_[index(place)].end());
+    more.insert(more.end(), places.all[index(place)].begin(), places.all[index(place)].end());
     const auto ownEnd = static_cast<std::ptrdiff_t>(own);
     for (const Spot p : more)
         if (std::find(from.begin(), from.begin() + ownEnd, p) == from.begin() + ownEnd)
@@ -196,8 +205,9 @@ void RepeatSearch::renew(RepeatLayout& layout, int place, int steps, std::stop_t
             task.start.push_back(static_cast<int>(i));
     }
     const CoverAnswer answer = solve(task, stop);
-    if (!answer.found || !answer.hopeless.empty() || answer.choice.size() >= own)
+    if (!answer.found || !answer.hopeless.empty())
         return;
+    layout.open[index(place)] = false;
     layout.points[index(place)].clear();
     for (const int c : answer.choice)
         layout.points[index(place)].push_back(from[index(c)]);
@@ -214,6 +224,7 @@ RepeatLayout RepeatSearch::begun(const TilePattern& tile) const {
     out.tile = tile;
     for (int place = 0; place < frame_.count(); ++place)
         out.points.push_back(fromTile(place, tile));
+    out.open.assign(out.points.size(), false);
     return out;
 }
 
@@ -228,7 +239,7 @@ std::optional<int> RepeatSearch::estimate(const TilePattern& tile, int steps, in
     for (int place = 0; place < frame_.count(); ++place) {
         if (!isSide(place))
             continue;
-        if (hoped > most || !extend(out, place, steps, {}))
+        if (hoped > most || !extend(out, place, coarse_, steps, {}))
             return {};
         const int found = static_cast<int>(out.points[index(place)].size());
         hoped += times(place) * (found - fewest_[index(place)]);
@@ -245,7 +256,7 @@ std::optional<RepeatLayout> RepeatSearch::complete(const TilePattern& tile, int 
     for (const bool sides : {true, false})
         for (int place = 0; place < frame_.count(); ++place)
             if (place != frame_.inside() && isSide(place) == sides &&
-                !extend(out, place, steps, stop))
+                !extend(out, place, coarse_, steps, stop))
                 return {};
     sum(out);
     return out;
@@ -253,6 +264,7 @@ std::optional<RepeatLayout> RepeatSearch::complete(const TilePattern& tile, int 
 
 std::optional<RepeatLayout> RepeatSearch::adapted(const TilePattern& tile, int steps,
                                                   std::stop_token stop) const {
+    const Places from = places(true);
     RepeatLayout out = begun(tile);
     for (const bool sides : {true, false}) {
         const auto each = [&](auto&& f) {
@@ -263,9 +275,9 @@ std::optional<RepeatLayout> RepeatSearch::adapted(const TilePattern& tile, int s
         };
         // A point of a side counts as often as the side has tiles, one of a corner once.
         const int worth = sides ? steps : steps / 2;
-        if (!each([&](int place) { return extend(out, place, worth, stop); }))
+        if (!each([&](int place) { return extend(out, place, from, worth, stop); }))
             return {};
-        each([&](int place) { return renew(out, place, worth, stop), true; });
+        each([&](int place) { return renew(out, place, from, worth, stop), true; });
     }
     sum(out);
     return out;

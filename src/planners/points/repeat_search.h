@@ -4,6 +4,7 @@
 #include "planners/points/repeat_frame.h"
 #include "planners/points/tile.h"
 
+#include <algorithm>
 #include <optional>
 #include <stop_token>
 
@@ -15,6 +16,9 @@ struct RepeatLayout {
     TilePattern tile;          ///< the points inside
     std::vector<Spots> points; ///< of each kind of place
     int count = 0;             ///< points on the whole top
+    std::vector<bool> open;    ///< kinds of place where something is left to mend point by point
+
+    bool complete() const { return std::find(open.begin(), open.end(), true) == open.end(); }
 };
 
 /// Completes patterns of the tile to the edges of the top.
@@ -54,14 +58,20 @@ private:
     Spots along(int place, Spot at, const Field& near) const;
     void others(const RepeatLayout& layout, int place, const Field& near, Spots& out) const;
     Spots continued(const RepeatLayout& layout, int place) const;
-    bool extend(RepeatLayout& layout, int place, int steps, std::stop_token stop) const;
-    void renew(RepeatLayout& layout, int place, int steps, std::stop_token stop) const;
+    /// Places allowed in the stretch of each kind, and those of them near the border.
+    struct Places {
+        std::vector<Spots> all, border;
+    };
+    Places places(bool finer) const;
+    bool extend(RepeatLayout& layout, int place, const Places& from, int steps,
+                std::stop_token stop) const;
+    void renew(RepeatLayout& layout, int place, const Places& from, int steps,
+               std::stop_token stop) const;
     void sum(RepeatLayout& layout) const;
 
     const Rules& rules_;
     RepeatFrame frame_;
-    std::vector<Spots> all_;    ///< places allowed in the stretch of each kind
-    std::vector<Spots> border_; ///< those of them near the border
+    Places coarse_;
     std::vector<int> fewest_;   ///< points that estimates found to be enough, for each kind
 };
 

@@ -67,6 +67,11 @@ Spots Rules::places(const Field& field, double raster) const {
     return out;
 }
 
+double Rules::rasterFor(const Field& field, std::size_t coarsePlaces) const {
+    const bool few = static_cast<double>(coarsePlaces) < 0.4 * field.area() / squared(step);
+    return few && step > fine * 1.5 ? step / 2 : step;
+}
+
 Spots Rules::leastBreach(Spot of) const {
     const double raster = std::max(fine, step / 2);
     const double reach = radius * 0.97;

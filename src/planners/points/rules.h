@@ -27,6 +27,9 @@ struct Rules {
     /// Raster places of the field where a point obeys the rule, by y then x.
     Spots places(const Field& field, double raster) const;
     Spots places(const Field& field) const { return places(field, step); }
+    /// The raster of the searches; half of it where seams leave less than two fifths of a field's
+    /// places, as far as `fine` allows.
+    double rasterFor(const Field& field, std::size_t coarsePlaces) const;
     /// Raster places within reach of `of` that breach the rule least: the edge is
     /// kept where anything in reach can keep it.
     Spots leastBreach(Spot of) const;

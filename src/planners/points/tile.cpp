@@ -126,17 +126,16 @@ public:
         , request_{request}
         , torus_{torus}
         , places_{torus.candidates(rules.step)} {
-        // Where seams leave little room, the raster is made finer.
-        const double all = torus.field().area() / squared(rules.step);
-        if (static_cast<double>(places_.size()) < 0.4 * all && rules.step > rules.fine * 1.5)
-            places_ = torus.candidates(rules.step / 2);
+        if (const double raster = rules.rasterFor(torus.field(), places_.size());
+            raster < rules.step)
+            places_ = torus.candidates(raster);
     }
 
     /// Patterns that a group leaves as they are; false where none was found.
     bool look(const Group& group, std::stop_token stop) {
         CoverTask task = begun(group);
-        if (found_.fewest() > 0)
-            task.below = static_cast<int>(found_.fewest()) + 1;
+        if (fewest_ < std::numeric_limits<int>::max())
+            task.below = fewest_ + 1;
         if (group.empty()) // a breach is looked for once, without symmetry
             task.relaxed = [&](Spot w) {
                 std::vector<Spots> out;
@@ -150,6 +149,9 @@ public:
         const CoverAnswer fewest = solve(task, stop);
         if (!fewest.found)
             return false;
+        fewest_ = fewest.cost;
+        if (fewest_ >= request_.below)
+            return true;
         task.relaxed = {};
         for (std::size_t c = task.orbits.size(); c < fewest.orbits.size(); ++c) {
             task.orbits.push_back(fewest.orbits[c]);
@@ -228,6 +230,7 @@ private:
     const Torus& torus_;
     Spots places_;
     Collector found_;
+    int fewest_ = std::numeric_limits<int>::max();
     std::vector<Spots> own_; ///< the present candidates on the tile itself
 };
 

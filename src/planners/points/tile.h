@@ -3,6 +3,7 @@
 #include "planners/points/repeat_frame.h"
 #include "planners/points/torus.h"
 
+#include <limits>
 #include <optional>
 #include <stop_token>
 
@@ -31,6 +32,7 @@ struct TileRequest {
     int column = 0, row = 0; ///< the block whose seams stand for all
     int steps = 2000;
     int most = 8; ///< patterns wanted
+    int below = std::numeric_limits<int>::max(); ///< only patterns of fewer points are of use
 };
 
 /// Patterns with the fewest points, the plainest first.

@@ -1,5 +1,6 @@
 #include "planners/whole/help.h"
 
+#include <future>
 #include <optional>
 
 namespace bastewright {
@@ -85,7 +86,9 @@ std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
         if (points[i].patterns.empty())
             continue;
         PointsPlan free =
-            planPoints(session.jobs[i], {.effort = options.effort, .free = true}, stop);
+            planPoints(
+                session.jobs[i],
+                {.effort = options.effort, .free = true, .memory = options.memory}, stop);
         if (free.points.size() < points[i].points.size()) {
             out[i] = std::move(free);
             fewer = true;
@@ -120,16 +123,19 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
         if (!other.tasks.empty() && saved >= Seconds{60})
             out.push_back({change, saved, passes});
     };
+    // Takes longest and shares nothing with the others.
+    auto fewest = std::async(std::launch::async, [&] {
+        return fewestPoints(session, points, options, stop);
+    });
     for (const Variant& v : variants(session)) {
         if (stop.stop_requested())
             break;
         offer(v.change, planAround(v.session, points, options, stop));
     }
-    if (!stop.stop_requested())
-        if (const auto fewest = fewestPoints(session, points, options, stop))
-            offer("Fewest " + kindOfPoints(session.jobs) + ", in no pattern: " +
-                      std::to_string(count(*fewest)) + ", not " + std::to_string(count(points)),
-                  planAround(session, *fewest, options, stop));
+    if (const auto free = fewest.get(); free && !stop.stop_requested())
+        offer("Fewest " + kindOfPoints(session.jobs) + ", in no pattern: " +
+                  std::to_string(count(*free)) + ", not " + std::to_string(count(points)),
+              planAround(session, *free, options, stop));
     std::ranges::stable_sort(out, std::greater<>{}, &Help::saved);
     return out;
 }

@@ -12,7 +12,10 @@ std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions
     std::vector<PointsPlan> out;
     for (const Job& job : session.jobs)
         out.push_back(planPoints(
-            job, {.effort = options.effort, .free = job.basting.layout == Basting::Layout::fewest},
+            job,
+            {.effort = options.effort,
+             .free = job.basting.layout == Basting::Layout::fewest,
+             .memory = options.memory},
             stop));
     return out;
 }
@@ -53,7 +56,11 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
     return plan;
 }
 
-Plan planWhole(const Session& session, const WholeOptions& options, std::stop_token stop) {
+Plan planWhole(const Session& session, const WholeOptions& asked, std::stop_token stop) {
+    PatternMemory own; // points in a pattern are where the fewest points begin
+    WholeOptions options = asked;
+    if (options.memory == nullptr)
+        options.memory = &own;
     const std::vector<PointsPlan> points = planAllPoints(session, options, stop);
     Plan plan = planAround(session, points, options, stop);
     if (options.help && !plan.tasks.empty())
