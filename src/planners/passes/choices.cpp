@@ -64,13 +64,47 @@ Vec offCentre(const PassRequest& request, const PassChoice& choice) {
     return {plain(table.x0 + field.x - top.width / 2), plain(table.y0 + field.y - top.length / 2)};
 }
 
-/// What is worked in an area: itself and the rows beside it that earlier areas have left.
-Rect worked(const Layout& layout, const FreshArea& area, Length row) {
-    Rect out = area.fresh;
-    for (const std::size_t k : area.needs) {
-        const Rect left = intersection(area.fresh.grown(row), layout.areas[k].fresh);
-        out = {std::min(out.x0, left.x0), std::min(out.y0, left.y0), std::max(out.x1, left.x1),
-               std::max(out.y1, left.y1)};
+/// What is left of some rectangles without another.
+std::vector<Rect> without(const std::vector<Rect>& from, const Rect& hole) {
+    std::vector<Rect> out;
+    const auto keep = [&](const Rect& r) {
+        if (!r.empty())
+            out.push_back(r);
+    };
+    for (const Rect& r : from) {
+        if (!r.overlaps(hole)) {
+            out.push_back(r);
+            continue;
+        }
+        const Length y0 = std::max(r.y0, hole.y0), y1 = std::min(r.y1, hole.y1);
+        keep({r.x0, r.y0, r.x1, y0});
+        keep({r.x0, y1, r.x1, r.y1});
+        keep({r.x0, y0, hole.x0, y1});
+        keep({hole.x1, y0, r.x1, y1});
+    }
+    return out;
+}
+
+/// What is worked in each pass, in working order: its area and the rows beside it that earlier ones
+/// have left, less the rows it leaves to later ones.
+std::vector<std::vector<Rect>> worked(const PassChoice& choice, Length row) {
+    const auto& areas = choice.layout.areas;
+    const auto& order = choice.order.areas;
+    std::vector<std::vector<Rect>> out;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        const Rect& fresh = areas[order[i]].fresh;
+        std::vector<Rect> pieces;
+        for (std::size_t k = 0; k <= i; ++k)
+            if (const Rect part = intersection(fresh.grown(row), areas[order[k]].fresh);
+                !part.empty())
+                pieces.push_back(part);
+        // Places off a later area's corner may be farther from it than a row: they stay.
+        for (std::size_t k = i + 1; k < order.size(); ++k) {
+            const Rect& later = areas[order[k]].fresh;
+            pieces = without(pieces, {later.x0 - row, later.y0, later.x1 + row, later.y1});
+            pieces = without(pieces, {later.x0, later.y0 - row, later.x1, later.y1 + row});
+        }
+        out.push_back(std::move(pieces));
     }
     return out;
 }
@@ -94,12 +128,15 @@ Length reachNeeded(const PassRequest& request, const PassChoice& choice) {
     const auto open = [&](Side s) {
         return std::ranges::find(choice.workable.closed, s) == choice.workable.closed.end();
     };
-    for (const FreshArea& area : choice.layout.areas) {
-        const Rect box = worked(choice.layout, area, request.job.basting.spacing);
-        const auto x = deepest(box.x(), area.table.x(), open(Side::left), open(Side::right));
-        const auto y = deepest(box.y(), area.table.y(), open(Side::head), open(Side::foot));
-        if (x || y)
-            most = std::max(most, x && y ? std::min(*x, *y) : x.value_or(y.value_or(Length{})));
+    const auto pieces = worked(choice, request.job.basting.spacing);
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const Rect& table = choice.layout.areas[choice.order.areas[i]].table;
+        for (const Rect& r : pieces[i]) {
+            const auto x = deepest(r.x(), table.x(), open(Side::left), open(Side::right));
+            const auto y = deepest(r.y(), table.y(), open(Side::head), open(Side::foot));
+            if (x || y)
+                most = std::max(most, x && y ? std::min(*x, *y) : x.value_or(y.value_or(Length{})));
+        }
     }
     return most;
 }
