@@ -45,11 +45,11 @@ TEST(Help, SaysWhatFewestPinsWouldSave) {
 TEST(Help, IsWhatTheChangedSessionItselfTakes) {
     Session session = afternoon(madeTop(Seams::every4, 60_in, 72_in, 2_in));
     session.jobs.front().basting.start = Basting::Start::centred;
-    session.setting.helpers[1].until = ClockTime{std::chrono::minutes{13 * 60 + 30}};
+    session.setting.helpers[1].until = ClockTime{std::chrono::minutes{13 * 60 + 40}};
     const Plan plan = planWhole(session, {.help = true});
     ASSERT_FALSE(plan.tasks.empty());
     Session longer = session;
-    longer.setting.helpers[1].until = ClockTime{std::chrono::minutes{14 * 60 + 30}};
+    longer.setting.helpers[1].until = ClockTime{std::chrono::minutes{14 * 60 + 40}};
     const Help* hour = offered(plan, "Everybody an hour longer");
     ASSERT_NE(hour, nullptr);
     EXPECT_EQ(hour->saved, plan.finish - planWhole(longer).finish);
