@@ -1,0 +1,39 @@
+# Reading the headers of Qt, GoogleTest and the standard library takes most of a file's compile time, so
+# they are compiled once for each of three kinds of target and shared. Sources include all the same
+# what they use: -DBASTEWRIGHT_PRECOMPILED=OFF builds without.
+set(bastewright_std_headers <algorithm> <cmath> <cstdint> <functional> <map> <memory> <optional> <set> <string>
+    <string_view> <utility> <variant> <vector>)
+set(bastewright_qt_headers <QtCore/QtCore> <QtGui/QtGui>)
+set(bastewright_gtest_headers <gmock/gmock.h> <gtest/gtest.h>)
+
+# bastewright_precompiled(TARGET std|qt|gtest|qt_gtest): TARGET reads that kind of header precompiled.
+function(bastewright_precompiled target kind)
+  if(NOT BASTEWRIGHT_PRECOMPILED)
+    return()
+  endif()
+  set(maker bastewright_precompiled_${kind})
+  if(NOT TARGET ${maker})
+    set(headers ${bastewright_std_headers})
+    file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/${maker}.cpp CONTENT "// Only carries the headers.\n")
+    add_library(${maker} STATIC ${PROJECT_BINARY_DIR}/${maker}.cpp)
+    set_target_properties(${maker} PROPERTIES AUTOMOC OFF)
+    if(kind MATCHES gtest) # for programs, whose code is compiled as such
+      set_target_properties(${maker} PROPERTIES POSITION_INDEPENDENT_CODE OFF)
+      target_compile_options(${maker} PRIVATE -fPIE)
+    endif()
+    target_link_libraries(${maker} PRIVATE bastewright_flags)
+    if(kind MATCHES qt)
+      find_package(Qt6 6.4 REQUIRED COMPONENTS Gui)
+      target_link_libraries(${maker} PRIVATE Qt6::Gui)
+      list(APPEND headers ${bastewright_qt_headers})
+    endif()
+    if(kind MATCHES gtest)
+      target_link_libraries(${maker} PRIVATE GTest::gmock)
+      list(APPEND headers ${bastewright_gtest_headers})
+    endif()
+    target_precompile_headers(${maker} PRIVATE ${headers})
+    target_compile_options(${maker} PRIVATE -fpch-preprocess)
+  endif()
+  target_compile_options(${target} PRIVATE -fpch-preprocess) # lets a compiler cache see inside
+  target_precompile_headers(${target} REUSE_FROM ${maker})
+endfunction()
