@@ -39,7 +39,7 @@ Lattice Lattice::reduced() const {
 double Lattice::reach() const {
     const Lattice l = reduced();
     const double area = std::abs(cross(l.along, l.aside));
-    if (area < kFlat)
+    if (!(area >= kFlat)) // nor where a step became nothing
         return 1e9;
     const Spot third = l.aside - l.along;
     return std::sqrt(dot(l.along, l.along) * dot(l.aside, l.aside) * dot(third, third)) /
@@ -51,7 +51,7 @@ Spots pointsFor(const Lattice& lattice, const Field& field) {
     const Lattice l = lattice.reduced();
     const Spot a = l.along, b = l.aside;
     const double area = cross(a, b), aa = dot(a, a);
-    if (std::abs(area) < kFlat)
+    if (!(std::abs(area) >= kFlat))
         return out;
     const auto corners = cellCorners(a, b);
     const Field wide = field.grown(std::sqrt(dot(corners[0], corners[0])));

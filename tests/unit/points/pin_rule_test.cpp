@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+#include <numbers>
+
 namespace bastewright {
 namespace {
 
@@ -28,6 +31,35 @@ TEST(PinRule, TurnsToFitBetweenDiagonals) {
     const PinRule r = rule({seam(0_in, 0_in, 20_in, 20_in), seam(1.5_in, 0_in, 20_in, 18.5_in)});
     // Between two diagonals 1.06 in apart only the third direction fits.
     EXPECT_EQ(r.angleAt({10.75, 10}), 45);
+}
+
+// A strip of 1.1 in between two seams holds a pin of 1 in only along it, whatever its direction; the
+// plainest of several that fit is taken.
+TEST(PinRule, LiesAlongAStripInAnyOfItsDirections) {
+    struct Strip {
+        double degrees;
+        std::optional<int> angle;
+    };
+    for (const Strip& strip : {Strip{0, 0}, {90, 90}, {45, 45}, {135, 135}, {30, 30}, {60, 60},
+                               {120, 120}, {150, 150}, {15, std::nullopt}, {75, std::nullopt}}) {
+        const double a = strip.degrees * std::numbers::pi / 180;
+        const Spot along{std::cos(a), std::sin(a)}, aside{-std::sin(a), std::cos(a)};
+        std::vector<Segment> seams;
+        for (const double side : {-0.55, 0.55}) {
+            const auto at = [&](double t) {
+                return Point{Length::nearestInches(10 + side * aside.x + t * along.x),
+                             Length::nearestInches(10 + side * aside.y + t * along.y)};
+            };
+            seams.push_back({at(-9), at(9)});
+        }
+        const PinRule r = rule(seams);
+        EXPECT_EQ(r.angleAt({10, 10}), strip.angle) << strip.degrees;
+        // Where none is clear, the one with most room is said: within 15 degrees of the strip.
+        const auto most = r.mostRoom({10, 10});
+        EXPECT_LE(std::abs(most.angle - strip.degrees), 15) << strip.degrees;
+        EXPECT_GT(most.room, 0.4) << strip.degrees;
+    }
+    EXPECT_EQ(rule({}).angleAt({10, 10}), 0) << "straight across where all fit";
 }
 
 TEST(PinRule, KeepsTheEdge) {
