@@ -1,5 +1,7 @@
 #include "app/plan_text.h"
 
+#include "planners/whole/dot_zones.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -172,6 +174,18 @@ void people(std::ostream& out, const Session& session, const Plan& plan) {
     }
 }
 
+/// Zones that could take dots where pins are short.
+void dotZones(std::ostream& out, const QuiltPlan& q) {
+    if (q.dotZones.empty())
+        return;
+    std::size_t points = 0;
+    for (const Zone& z : q.zones)
+        if (std::ranges::find(q.dotZones, z.id) != q.dotZones.end())
+            points += z.points.size();
+    out << "    pins are short: dots in " << zoneList(q.dotZones) << " would save " << points
+        << " of them\n";
+}
+
 } // namespace
 
 std::string findingText(const Finding& f) {
@@ -201,6 +215,7 @@ std::string planText(const Session& session, const Plan& plan) {
             for (const PointPattern& p : q.patterns)
                 out << "    " << p.points.size() << " in each " << p.name << ", "
                     << sizeText(p.tile, unit) << ", " << p.times << " times\n";
+            dotZones(out, q);
             passes(out, q, unit);
         }
         alternatives(out, session, q, unit);

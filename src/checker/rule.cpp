@@ -89,6 +89,7 @@ std::span<const Rule> rules() {
 
         Rule{"supplies.sums", suppliesSums},
         Rule{"supplies.enough", suppliesEnough, unlessStopped},
+        Rule{"supplies.dots", suppliesDots},
     };
     return kRules;
 }

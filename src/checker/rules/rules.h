@@ -103,6 +103,7 @@ void crewFinish(const PlanView&, Report&);
 // supplies.cpp
 void suppliesSums(const PlanView&, Report&);
 void suppliesEnough(const PlanView&, Report&);
+void suppliesDots(const PlanView&, Report&);
 
 // rule.cpp
 void planQuilts(const PlanView&, Report&);

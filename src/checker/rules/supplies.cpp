@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 #include <map>
+#include <set>
 
 namespace bastewright::check {
 namespace {
@@ -121,6 +122,42 @@ void suppliesEnough(const PlanView& v, Report& report) {
     if (tape < tapeOf(v) - kFine)
         report.add("The passes take " + figure(tapeOf(v), v.plan.unit) + " of tape; " +
                    figure(tape, v.plan.unit) + " are said to be needed.");
+}
+
+// Dots in place of pins that are missing: as many as are missing, in no more zones than it takes.
+void suppliesDots(const PlanView& v, Report& report) {
+    std::int64_t pins = 0, saved = 0, least = std::numeric_limits<std::int64_t>::max();
+    int quilts = 0;
+    for (const QuiltView& quilt : v.quilts) {
+        for (const Zone& z : quilt.quilt.zones)
+            pins += isPins(quilt) ? std::ssize(z.points) : 0;
+        if (quilt.quilt.dotZones.empty())
+            continue;
+        ++quilts;
+        if (!isPins(quilt) || quilt.job.batting.meltable)
+            report.add(quilt.label() + ": zones are said to be able to take dots, but it has " +
+                       (isPins(quilt) ? "a batting that melts." : "no pins."));
+        std::set<std::string> seen;
+        for (const std::string& id : quilt.quilt.dotZones) {
+            const auto zone = std::ranges::find(quilt.quilt.zones, id, &Zone::id);
+            if (zone == quilt.quilt.zones.end() || !seen.insert(id).second) {
+                report.add(quilt.label() + ": zone " + id + " is said to be able to take dots, " +
+                           (zone == quilt.quilt.zones.end() ? "but there is none."
+                                                            : "more than once."));
+                continue;
+            }
+            saved += std::ssize(zone->points);
+            least = std::min<std::int64_t>(least, std::ssize(zone->points));
+        }
+    }
+    if (quilts == 0)
+        return;
+    const std::int64_t missing = pins - v.session.setting.stash.pins;
+    if (quilts > 1 || missing <= 0 || saved < missing || saved - least >= missing)
+        report.add("Zones of " + std::to_string(quilts) + (quilts == 1 ? " quilt" : " quilts") +
+                   " are said to save " + std::to_string(saved) + " pins by dots; " +
+                   (missing <= 0 ? std::string{"none"} : std::to_string(missing)) +
+                   (missing == 1 ? " is" : " are") + " missing.");
 }
 
 } // namespace bastewright::check

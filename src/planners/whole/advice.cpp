@@ -8,15 +8,16 @@ namespace {
 
 constexpr double kSparePins = 1.1; // as the list of what to bring has it
 
-/// Which zones could take dots in place of the missing pins; nothing where an iron would melt the
-/// batting or no quilt holds so many.
-std::string dotsInstead(const Session& session, const std::vector<QuiltPlan>& quilts,
+/// Which zones could take dots in place of the missing pins, in the plan and in words; nothing where
+/// an iron would melt the batting or no quilt holds so many.
+std::string dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts,
                         std::int64_t missing) {
     for (std::size_t i = 0; i < quilts.size(); ++i) {
         const Job& job = session.jobs[i];
         if (job.basting.with != Basting::With::pins || job.batting.meltable)
             continue;
-        const auto zones = zonesForDots(quilts[i].zones, quilts[i].layers.top, missing);
+        auto& zones = quilts[i].dotZones;
+        zones = zonesForDots(quilts[i].zones, quilts[i].layers.top, missing);
         if (!zones.empty())
             return ", or use fuse dots in " + zoneList(zones) +
                    (quilts.size() > 1 && !job.name.empty() ? " of " + job.name : "");
@@ -106,7 +107,7 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
     return out;
 }
 
-Findings adviceOnPins(const Session& session, const std::vector<QuiltPlan>& quilts) {
+Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
     std::int64_t points = 0;
     for (std::size_t i = 0; i < quilts.size(); ++i) {
         if (session.jobs[i].basting.with != Basting::With::pins)

@@ -23,7 +23,8 @@ BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways);
 /// clip.
 Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& prefix);
 
-/// Too few pins for all quilts together: what more to bring, or what spacing they allow.
-Findings adviceOnPins(const Session& session, const std::vector<QuiltPlan>& quilts);
+/// Too few pins for all quilts together: what more to bring, which zones could take dots instead
+/// (said in the first quilt that holds enough of them), or what spacing the pins allow.
+Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts);
 
 } // namespace bastewright

@@ -102,14 +102,23 @@ TEST(TooFewPins, SaysWhichZonesCouldTakeDotsHowManyToBuyAndWhatSpacingTheyAllow)
         return n;
     }();
     session.setting.stash.pins = int(points) - 10;
-    const std::string text = allText(planWhole(session));
+    const Plan plan = planWhole(session);
+    const std::string text = allText(plan);
+    std::size_t asDots = 0;
+    for (const Zone& z : plan.quilts.front().zones)
+        if (std::ranges::find(plan.quilts.front().dotZones, z.id) !=
+            plan.quilts.front().dotZones.end())
+            asDots += z.points.size();
+    EXPECT_GE(asDots, 10U);
     EXPECT_NE(text.find("Bring 10 more"), std::string::npos) << text;
     EXPECT_NE(text.find("fuse dots in A1"), std::string::npos) << text;
     EXPECT_NE(text.find("widen the spacing to about 6"), std::string::npos) << text;
 
     session.jobs[0].batting.meltable = true;
     session.jobs[0].quilting.gapLimit = 6_in;
-    const std::string melting = allText(planWhole(session));
+    const Plan unpressed = planWhole(session);
+    EXPECT_TRUE(unpressed.quilts.front().dotZones.empty());
+    const std::string melting = allText(unpressed);
     EXPECT_EQ(melting.find("fuse dots in"), std::string::npos) << melting;
     EXPECT_NE(melting.find("and the batting only 6 in"), std::string::npos) << melting;
 }
