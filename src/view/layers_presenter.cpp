@@ -83,7 +83,7 @@ bool LayersPresenter::hasBatting() const {
 
 const std::vector<BackingPlan>& LayersPresenter::ways() const {
     static const std::vector<BackingPlan> kNone;
-    const PlannedPtr& planned = quilt().planned();
+    const PlannedPtr planned = quilt().planned(); // the presenter of the plan keeps it, too
     const auto at = std::size_t(quilt().index());
     return planned && at < planned->backingWays.size() ? planned->backingWays[at] : kNone;
 }
@@ -93,7 +93,8 @@ Job LayersPresenter::asking(std::size_t way) const {
     const auto& offered = quilt().plan()->backing->alternatives;
     if (offered[way].wanted.empty()) {
         // The first that needs no other cloth is taken without being asked for.
-        const auto first = std::ranges::find(offered, std::string{}, &BackingAlternative::wanted);
+        const auto first = std::ranges::find_if(
+            offered, [](const BackingAlternative& a) { return a.wanted.empty(); });
         job.backing.way.reset();
         if (way != std::size_t(first - offered.begin()))
             job.backing.way = BackingWay{offered[way].bought, offered[way].seams};
