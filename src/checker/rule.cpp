@@ -59,6 +59,7 @@ std::span<const Rule> rules() {
         Rule{"backing.pieces", backingPieces},
         Rule{"backing.bought", backingBought},
         Rule{"backing.centre", backingCentre},
+        Rule{"backing.ways", backingWays},
         Rule{"batting.pack", battingPack},
         Rule{"batting.pieces", battingPieces},
         Rule{"batting.fits", battingFits},

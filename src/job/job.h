@@ -98,6 +98,13 @@ struct Fabric {
     auto operator<=>(const Fabric&) const = default;
 };
 
+/// One of the ways to piece a backing, by what tells it from the others that were offered.
+struct BackingWay {
+    Length bought;
+    int seams = 0;
+    auto operator<=>(const BackingWay&) const = default;
+};
+
 struct Backing {
     Length overage = Length::inches(4);  ///< per side
     Length seam = Length::inch64ths(32); ///< allowance
@@ -107,7 +114,9 @@ struct Backing {
     bool oneWay = false; ///< a print with one way up
     bool column = true;  ///< a pieced column may be set in
     bool centreSeam = false; ///< a seam on the quilt's centre line is allowed
+    std::optional<BackingWay> way; ///< chosen by the person; else the least bought
     std::optional<Length> width, length; ///< as measured, once it is made
+    bool washed = true; ///< when it was measured; if not, it shrinks yet
     std::vector<Fabric> fabrics;
     auto operator<=>(const Backing&) const = default;
 };
@@ -205,6 +214,12 @@ struct Session {
 
 /// Size of the top as the planner takes it: the largest reading each way, so that no layer is short.
 Rect topRect(const Top& top);
+
+/// What a top takes up when it is laid straight along one side. Where its diagonals differ it leans:
+/// of a parallelogram with sides w and l, and diagonals d and e, the far side lies (d² − e²) / 4w
+/// aside when the head lies straight, and (d² − e²) / 4l when the left side does. The larger of
+/// both in each direction, from the largest readings.
+Rect topEnvelope(const Top& top);
 
 /// All seams of the top, each once: grid lines (block, sashing and border edges, inner lines) and the
 /// further seams as they were given. Inner lines of touching blocks are one seam. Lines along the edge

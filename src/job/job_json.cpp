@@ -107,8 +107,14 @@ void backingFields(Fields& f, B& backing) {
     f.flag("one_way", backing.oneWay);
     f.flag("column", backing.column);
     f.flag("centre_seam", backing.centreSeam);
+    f.object("way", backing.way, [](Fields& w, auto& way) {
+        w.require({"bought", "seams"});
+        w.length("bought", way.bought, {kNone, 100_yd});
+        w.count("seams", way.seams, {0, 100});
+    });
     f.length("width", backing.width, kLayerSide);
     f.length("length", backing.length, kLayerSide);
+    f.flag("washed", backing.washed);
     f.list("fabrics", backing.fabrics, limits::kFabrics, [](Fields& c, auto& fabric) {
         c.text("name", fabric.name);
         c.length("usable_width", fabric.usableWidth, {6_in, 150_in});

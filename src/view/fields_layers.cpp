@@ -1,38 +1,62 @@
 #include "job/job_json.h"
+#include "planners/batting/pack_size.h"
 #include "view/field_kinds.h"
+#include "view/words.h"
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
 
 using namespace bastewright;
+using batting::kPackSizes;
+using batting::PackSize;
 
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
 }
 
-/// Pack names as sold (common practice); the batting planner knows their sizes.
-constexpr std::array kPacks{"craft", "crib", "throw", "twin", "full", "queen", "king"};
+/// Pack names as sold (common practice).
+QString packName(const PackSize& pack, Unit unit) {
+    constexpr std::array kNames{
+        QT_TRANSLATE_NOOP("fields", "Craft, %1"), QT_TRANSLATE_NOOP("fields", "Crib, %1"),
+        QT_TRANSLATE_NOOP("fields", "Throw, %1"), QT_TRANSLATE_NOOP("fields", "Twin, %1"),
+        QT_TRANSLATE_NOOP("fields", "Full, %1"),  QT_TRANSLATE_NOOP("fields", "Queen, %1"),
+        QT_TRANSLATE_NOOP("fields", "King, %1")};
+    static_assert(kNames.size() == kPackSizes.size());
+    return tr(kNames[std::size_t(&pack - kPackSizes.data())]).arg(words::size(pack.size, unit));
+}
 
-Field packChoice(std::size_t q) {
-    const QStringList choices{tr("Smallest that fits"), tr("Craft 36 × 45"), tr("Crib 45 × 60"),
-                              tr("Throw 60 × 60"),      tr("Twin 72 × 90"),  tr("Full 81 × 96"),
-                              tr("Queen 90 × 108"),     tr("King 120 × 120")};
+Field packChoice(std::size_t q, Unit unit) {
+    QStringList choices{tr("Smallest that fits")};
+    for (const PackSize& pack : kPackSizes)
+        choices << packName(pack, unit);
     return fields::choice(
         {"pack", tr("Batting"), tr("Pack")}, choices,
         [q](const Session& s) {
             const auto& pack = s.jobs[q].batting.pack;
-            const auto at = pack ? std::find(kPacks.begin(), kPacks.end(), *pack) : kPacks.end();
-            return at == kPacks.end() ? 0 : int(at - kPacks.begin()) + 1;
+            const auto at =
+                pack ? std::ranges::find(kPackSizes, std::string_view{*pack}, &PackSize::name)
+                     : kPackSizes.end();
+            return at == kPackSizes.end() ? 0 : int(at - kPackSizes.begin()) + 1;
         },
         [q](Session& s, int i) {
             auto& pack = s.jobs[q].batting.pack;
             if (i == 0)
                 pack.reset();
             else
-                pack = kPacks[std::size_t(i - 1)];
+                pack.emplace(kPackSizes[std::size_t(i - 1)].name);
         });
+}
+
+/// "Cloth 2": the first such name that no other cloth has.
+std::string newClothName(const Backing& backing) {
+    for (int n = int(backing.fabrics.size()) + 1;; ++n) {
+        std::string name = words::toCore(tr("Cloth %1").arg(n));
+        if (std::ranges::find(backing.fabrics, name, &Fabric::name) == backing.fabrics.end())
+            return name;
+    }
 }
 
 void addPieces(Fields& out, const Batting& batting, std::size_t q, Unit unit) {
@@ -88,7 +112,10 @@ void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
     }
     if (backing.fabrics.size() < limits::kFabrics)
         out << fields::action({"addfabric", tr("Backing fabrics"), tr("Add a backing fabric")},
-                              [q](Session& s) { s.jobs[q].backing.fabrics.emplace_back(); });
+                              [q](Session& s) {
+                                  Backing& b = s.jobs[q].backing;
+                                  b.fabrics.push_back({.name = newClothName(b)});
+                              });
 }
 
 } // namespace
@@ -109,12 +136,16 @@ Fields fields::ofLayers(const Session& session, int quilt) {
         << length({"thick", over, tr("Thickness")}, Unit::millimetre, batting(&Batting::thickness))
         << toggle({"melt", over, tr("Melts under an iron")}, batting(&Batting::meltable));
     if (job.batting.pieces.empty())
-        out << packChoice(q);
+        out << packChoice(q, unit);
     else
         out << toggle({"turn", over, tr("Pieces may be turned")}, batting(&Batting::mayTurn))
             << length({"trim", over, tr("Cut off raw edges")}, unit, batting(&Batting::trim))
             << length({"overlap", over, tr("Eaten by each join")}, unit,
                       batting(&Batting::overlap));
+    out << optionalLength({"batwidth", over, tr("Width as measured")}, unit,
+                          [q](Session& s) { return &s.jobs[q].batting.width; })
+        << optionalLength({"batlength", over, tr("Length as measured")}, unit,
+                          [q](Session& s) { return &s.jobs[q].batting.length; });
     addPieces(out, job.batting, q, unit);
     out << length({"backover", under, tr("Over on each side")}, unit, backing(&Backing::overage))
         << length({"seam", under, tr("Seam allowance")}, unit, backing(&Backing::seam))
@@ -127,6 +158,8 @@ Fields fields::ofLayers(const Session& session, int quilt) {
                           [q](Session& s) { return &s.jobs[q].backing.width; })
         << optionalLength({"backlength", under, tr("Length as measured")}, unit,
                           [q](Session& s) { return &s.jobs[q].backing.length; });
+    if (job.backing.width || job.backing.length)
+        out << toggle({"washed", under, tr("Measured after washing")}, backing(&Backing::washed));
     addFabrics(out, job.backing, q, unit);
     out << optionalLength({"throat", tr("Sewing machine"), tr("Throat")}, unit,
                           [q](Session& s) { return &s.jobs[q].machine.throat; });

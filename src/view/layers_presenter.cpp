@@ -22,16 +22,11 @@ void LayersPresenter::refresh() {
     if (quilt() == looked_)
         return; // something else about the plan has changed, such as being busy
     looked_ = quilt();
-    ways_.clear();
     shown_ = -1;
     QList<QVariantList> choices, spare;
     const QuiltPlan* plan = quilt().plan();
     if (plan && plan->backing) {
-        // A millisecond or so; the search for the plan itself runs elsewhere.
-        BackingOutcome all = pieceBacking(*quilt().job(), *plan, true);
         const auto& offered = plan->backing->alternatives;
-        if (all.ways.size() == offered.size())
-            ways_ = std::move(all.ways);
         for (std::size_t i = 0; i < offered.size(); ++i) {
             choices.push_back(rows::ofBackingWay(offered[i], quilt().job()->unit, canTake(i)));
             if (offered[i].chosen)
@@ -62,8 +57,8 @@ const BackingPlan* LayersPresenter::backing() const {
     const QuiltPlan* plan = quilt().plan();
     if (!plan || !plan->backing)
         return nullptr;
-    return previewing() && std::size_t(shown_) < ways_.size() ? &ways_[std::size_t(shown_)]
-                                                              : &*plan->backing;
+    return previewing() && std::size_t(shown_) < ways().size() ? &ways()[std::size_t(shown_)]
+                                                               : &*plan->backing;
 }
 
 int LayersPresenter::cloths() const {
@@ -86,16 +81,31 @@ bool LayersPresenter::hasBatting() const {
     return plan && plan->batting && !plan->batting->pieces.empty();
 }
 
+const std::vector<BackingPlan>& LayersPresenter::ways() const {
+    static const std::vector<BackingPlan> kNone;
+    const PlannedPtr planned = quilt().planned(); // the presenter of the plan keeps it, too
+    const auto at = std::size_t(quilt().index());
+    return planned && at < planned->backingWays.size() ? planned->backingWays[at] : kNone;
+}
+
 Job LayersPresenter::asking(std::size_t way) const {
     Job job = *quilt().job();
-    const BackingPlan& wanted = ways_[way];
-    const auto unlisted = std::ranges::find(wanted.panels, kUnlistedCloth, &BackingPanel::fabric);
-    if (unlisted == wanted.panels.end()) {
-        job.backing.column = false;
+    const auto& offered = quilt().plan()->backing->alternatives;
+    if (offered[way].wanted.empty()) {
+        // The first that needs no other cloth is taken without being asked for.
+        const auto first = std::ranges::find_if(
+            offered, [](const BackingAlternative& a) { return a.wanted.empty(); });
+        job.backing.way.reset();
+        if (way != std::size_t(first - offered.begin()))
+            job.backing.way = BackingWay{offered[way].bought, offered[way].seams};
         return job;
     }
-    // The column as a length on hand of its own, with allowances and what washing and squaring take.
-    const Rect& strip = unlisted->area;
+    // The column as a length on hand of its own, with allowances and what washing and squaring
+    // take.
+    job.backing.way.reset();
+    const BackingPlan& wanted = ways()[way];
+    const Rect& strip =
+        std::ranges::find(wanted.panels, kUnlistedCloth, &BackingPanel::fabric)->area;
     const auto before = [&](Length needed) {
         return Length::inches(
             std::int64_t(needed.in() / (1 - job.backing.shrinkPercent / 100) + 0.999));
@@ -113,15 +123,19 @@ Job LayersPresenter::asking(std::size_t way) const {
 
 bool LayersPresenter::canTake(std::size_t way) const {
     const QuiltPlan& plan = *quilt().plan();
-    if (way >= ways_.size() || plan.backing->alternatives[way].chosen)
+    const BackingAlternative& offered = plan.backing->alternatives[way];
+    if (offered.chosen || way >= ways().size())
         return false;
+    if (offered.wanted.empty())
+        return true;
+    // With a cloth of that size the plan may still find something else that buys less.
     const BackingOutcome asked = pieceBacking(asking(way), plan, false);
-    return asked.plan && asked.plan->buy == ways_[way].buy &&
-           asked.plan->panels.size() == ways_[way].panels.size();
+    return asked.plan && asked.plan->buy == ways()[way].buy &&
+           asked.plan->panels.size() == ways()[way].panels.size();
 }
 
 QString LayersPresenter::take(int row) {
-    if (row < 0 || std::size_t(row) >= ways_.size() || !canTake(std::size_t(row)))
+    if (row < 0 || row >= choices_.count() || !canTake(std::size_t(row)))
         return tr("The plan cannot be asked for this way.");
     Session next = editor_->session();
     next.jobs[std::size_t(editor_->quilt())].backing = asking(std::size_t(row)).backing;
@@ -149,8 +163,9 @@ QString LayersPresenter::savingText() const {
 
 QString LayersPresenter::battingText() const {
     const QuiltPlan* plan = quilt().plan();
-    return plan && plan->batting ? rows::battingWords(*quilt().job(), *plan)
-                                 : tr("The batting is there already, or cannot be made: see To watch.");
+    return plan && plan->batting
+               ? rows::battingWords(*quilt().job(), *plan)
+               : tr("The batting is there already, or cannot be made: see To watch.");
 }
 
 QString LayersPresenter::spareText() const {

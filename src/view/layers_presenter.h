@@ -60,6 +60,8 @@ signals:
 
 private:
     void refresh();
+    /// Laid out, in the order of the plan's alternatives.
+    const std::vector<bastewright::BackingPlan>& ways() const;
     /// The job changed so that it asks for a way; the job itself where nothing carries the choice.
     bastewright::Job asking(std::size_t way) const;
     bool canTake(std::size_t way) const;
@@ -67,7 +69,6 @@ private:
     PlanPresenter* plan_;
     JobEditor* editor_;
     TableRows choices_, spare_;
-    std::vector<bastewright::BackingPlan> ways_; ///< in the order of the plan's alternatives
     int shown_ = -1;
     PlannedQuilt looked_; ///< what all of this is about
 };

@@ -8,11 +8,14 @@
 #include <functional>
 #include <memory>
 #include <stop_token>
+#include <vector>
 
 /// A session together with the plan that was made for it.
 struct Planned {
     bastewright::Session session;
     bastewright::Plan plan;
+    /// By quilt: every way to piece its backing laid out, in the order of the plan's alternatives.
+    std::vector<std::vector<bastewright::BackingPlan>> backingWays{};
 };
 using PlannedPtr = std::shared_ptr<const Planned>;
 

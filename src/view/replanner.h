@@ -7,6 +7,9 @@
 #include <optional>
 #include <thread>
 
+/// Lays out every way to piece the backings: milliseconds, so on the planning thread.
+Planned withBackingWays(Planned planned);
+
 /// Plans off the screen's thread: the plan first, then the same once more with what would help
 /// most. The newest request wins: a running search is asked to stop, its result is dropped, and the
 /// latest session is planned next. No call waits for the search, except the destructor, which waits

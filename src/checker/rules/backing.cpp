@@ -171,4 +171,37 @@ void backingCentre(const QuiltView& v, Report& report) {
                            " on the centre line of the quilt.");
 }
 
+void backingWays(const QuiltView& v, Report& report) {
+    if (!v.quilt.backing || v.quilt.backing->alternatives.empty())
+        return;
+    const BackingPlan& plan = *v.quilt.backing;
+    const Unit unit = v.plan.unit;
+    if (std::ranges::count(plan.alternatives, true, &BackingAlternative::chosen) != 1) {
+        report.add(v.label() + ": not just one way to piece the backing is the chosen one.");
+        return;
+    }
+    const BackingAlternative& chosen =
+        *std::ranges::find(plan.alternatives, true, &BackingAlternative::chosen);
+    Length all{};
+    for (const BackingPurchase& p : plan.buy)
+        all += p.length;
+    if (abs(all - chosen.bought) > kFine)
+        report.add(v.label() + ": the chosen way buys " + figure(chosen.bought, unit) +
+                   " of cloth; the plan buys " + figure(all, unit) + ".");
+    const auto& asked = v.job.backing.way;
+    if (asked && !v.says("/backing/way", Finding::Level::note)) {
+        if (abs(chosen.bought - asked->bought) > kFine || chosen.seams != asked->seams)
+            report.add(v.label() + ": the job asks for the way that buys " +
+                       figure(asked->bought, unit) + " and has " + std::to_string(asked->seams) +
+                       " seams; the plan takes another and does not say so.");
+        return;
+    }
+    for (const BackingAlternative& a : plan.alternatives)
+        if (a.wanted.empty() &&
+            (chosen.cost > 0 ? a.cost < chosen.cost - 1e-9 : a.bought < chosen.bought - kFine))
+            report.add(v.label() + ": a way that buys " + figure(a.bought, unit) +
+                       " is offered beside the one chosen, which buys " +
+                       figure(chosen.bought, unit) + ".");
+}
+
 } // namespace bastewright::check

@@ -15,6 +15,7 @@ struct Layer {
     Size size;
     Length overage;
     std::optional<Length> measuredWidth, measuredLength;
+    double left; ///< of what was measured, once it is washed
     PerSide<Length> Pass::*spare;
     PerSide<Length> Pass::*overhang;
 };
@@ -23,9 +24,26 @@ std::array<Layer, 2> lowerLayers(const QuiltView& v) {
     const Batting& batting = v.job.batting;
     const Backing& backing = v.job.backing;
     return {Layer{"batting", "/batting", v.quilt.layers.batting, batting.overage, batting.width,
-                  batting.length, &Pass::battingSpare, &Pass::battingOverhang},
+                  batting.length, 1, &Pass::battingSpare, &Pass::battingOverhang},
             Layer{"backing", "/backing", v.quilt.layers.backing, backing.overage, backing.width,
-                  backing.length, &Pass::backingSpare, &Pass::backingOverhang}};
+                  backing.length, backing.washed ? 1 : (100 - backing.shrinkPercent) / 100,
+                  &Pass::backingSpare, &Pass::backingOverhang}};
+}
+
+/// How far a top that leans reaches beyond its sides: its far edge lies aside by the lean when the
+/// near one lies straight. From the law of cosines, once for each diagonal.
+Size reachOf(const QuiltView& v) {
+    Size out{v.top.width(), v.top.length()};
+    const auto& diagonals = v.job.top.diagonals;
+    if (diagonals.size() != 2)
+        return out;
+    const double w = out.width.in(), l = out.length.in();
+    const double longer = std::max(diagonals[0].in(), diagonals[1].in());
+    const double shorter = std::min(diagonals[0].in(), diagonals[1].in());
+    const double cosine = (longer - shorter) * (longer + shorter) / (4 * w * l);
+    out.width += Length::nearestInches(l * cosine);
+    out.length += Length::nearestInches(w * cosine);
+    return out;
 }
 
 std::string label(const QuiltView& v, const Pass& p) {
@@ -47,8 +65,10 @@ void layersSizes(const QuiltView& v, Report& report) {
                              const std::optional<Length>& measured) {
             const std::string says = v.label() + ": the " + std::string{what} + " of the " +
                                      std::string{layer.name} + " is " + figure(size, unit) + "; ";
-            if (measured && size != *measured)
-                report.add(says + "it was measured as " + figure(*measured, unit) + ".");
+            if (measured &&
+                abs(size - Length::nearestInches(measured->in() * layer.left)) > kHalving)
+                report.add(says + "it was measured as " + figure(*measured, unit) +
+                           (layer.left < 1 ? ", and shrinks yet." : "."));
             if (!measured && size < under + 2 * layer.overage - kHalving)
                 report.add(says + "the top and the overage on both sides are " +
                            figure(under + 2 * layer.overage, unit) + ".");
@@ -60,9 +80,10 @@ void layersSizes(const QuiltView& v, Report& report) {
 
 void layersShort(const QuiltView& v, Report& report) {
     const Unit unit = v.plan.unit;
+    const Size top = reachOf(v);
     for (const Layer& layer : lowerLayers(v)) {
         const Length spare =
-            std::min(layer.size.width - v.top.width(), layer.size.length - v.top.length()) / 2;
+            std::min(layer.size.width - top.width, layer.size.length - top.length) / 2;
         const std::string says = v.label() + ": the " + std::string{layer.name} + " has " +
                                  figure(spare, unit) + " to spare on a side";
         if (spare < -kHalving && !v.says(layer.field, Finding::Level::stop))
@@ -74,10 +95,11 @@ void layersShort(const QuiltView& v, Report& report) {
 }
 
 void layersSpare(const QuiltView& v, Report& report) {
+    const Size top = reachOf(v);
     for (const Layer& layer : lowerLayers(v)) {
         const PerSide<Length> expected = [&] {
-            const Length across = (layer.size.width - v.top.width()) / 2;
-            const Length along = (layer.size.length - v.top.length()) / 2;
+            const Length across = (layer.size.width - top.width) / 2;
+            const Length along = (layer.size.length - top.length) / 2;
             return PerSide<Length>{along, along, across, across};
         }();
         for (const Pass& p : v.quilt.passes)

@@ -64,6 +64,7 @@ void backingCuts(const QuiltView&, Report&);
 void backingPieces(const QuiltView&, Report&);
 void backingBought(const QuiltView&, Report&);
 void backingCentre(const QuiltView&, Report&);
+void backingWays(const QuiltView&, Report&);
 // batting.cpp
 void battingPack(const QuiltView&, Report&);
 void battingPieces(const QuiltView&, Report&);

@@ -13,6 +13,9 @@ namespace {
 
 using namespace backing;
 
+/// Bought lengths are steps apart; a length read from a file may be rounded.
+constexpr Length kSameBought = Length::inch64ths(8);
+
 /// The least that would have to be bought if every cloth could be.
 Finding outOfCloth(Problem problem) {
     for (Fabric& f : problem.rules.fabrics)
@@ -37,6 +40,27 @@ Finding outOfCloth(Problem problem) {
                         clothName(problem.rules.fabrics[f], problem.unit);
     out.cure += " it can be made.";
     return out;
+}
+
+/// The way the person chose, else the best. A way that is not offered any more is said.
+const Choice& chosenOf(const Problem& problem, const Front& front, Findings& findings) {
+    const Choice& best = front.choices.front();
+    if (!problem.rules.way)
+        return best;
+    const BackingWay& way = *problem.rules.way;
+    const auto at = std::ranges::find_if(front.choices, [&](const Choice& c) {
+        return c.layout.seams == way.seams && abs(c.layout.bought - way.bought) < kSameBought;
+    });
+    if (at != front.choices.end())
+        return *at;
+    findings.push_back({Finding::Level::note, "/backing/way",
+                        "The way chosen before, " + saleLength(way.bought, problem.unit) +
+                            " with " + std::to_string(way.seams) +
+                            (way.seams == 1 ? " seam" : " seams") +
+                            ", is not offered for these sizes and this cloth; the least bought is "
+                            "taken.",
+                        ""});
+    return best;
 }
 
 BackingPlan planOf(const Problem& problem, const std::vector<Bolt>& bolts, const Choice& choice) {
@@ -73,7 +97,8 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
         out.findings.push_back(outOfCloth(problem));
         return out;
     }
-    const Choice& chosen = front.choices.front();
+    const Choice& best = front.choices.front();
+    const Choice& chosen = chosenOf(problem, front, out.findings);
     out.plan = planOf(problem, bolts, chosen);
     if (!chosen.keepsAway)
         out.findings.push_back({Finding::Level::warn, "/backing",
@@ -81,7 +106,9 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
                                     " of a table join or a batting join; no layout that buys as "
                                     "little keeps away.",
                                 ""});
-    if (front.runnerUp)
+    if (&chosen != &best)
+        out.plan->runnerUp = describe(problem, bolts, best.layout) + ".";
+    else if (front.runnerUp)
         out.plan->runnerUp = describe(problem, bolts, *front.runnerUp) + ".";
     const auto offer = [&](const Choice& c, std::string wanted, bool isChosen) {
         out.plan->alternatives.push_back(
@@ -92,7 +119,7 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
             out.ways.push_back(planOf(problem, bolts, c));
     };
     if (options.nearestMiss)
-        if (const auto unlisted = withUnlisted(problem, bolts, chosen.layout.cost))
+        if (const auto unlisted = withUnlisted(problem, bolts, best.layout.cost))
             offer(*unlisted, unlistedText(problem, unlisted->layout), false);
     for (const Choice& c : front.choices)
         offer(c, "", &c == &chosen);

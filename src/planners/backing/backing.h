@@ -33,6 +33,9 @@ struct BackingOutcome {
 /// (top + overage on every side). 'Bought' is money where every cloth that may be bought has a
 /// price, else length.
 ///
+/// Where the job names a `way` that is among those no other beats, that one is the plan; where it
+/// is not, a note says so.
+///
 /// Without fabrics in the job a generic cloth of 40 in usable width is assumed and said. Where the
 /// cloth cannot do it there is no plan, and a finding of level stop names the least to buy. Bad
 /// input (a width of zero, an overage wider than the cloth) is one finding naming the field. Pure.

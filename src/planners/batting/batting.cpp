@@ -180,7 +180,7 @@ private:
             say(Finding::Level::warn,
                 std::to_string(layout.alongSeams) +
                     (layout.alongSeams == 1 ? " join runs" : " joins run") +
-                    " along a backing seam; no layout of as few joins avoids it.");
+                    " along a backing seam; no layout that was tried avoids it.");
         out_.plan->splits = std::move(splits);
         return std::move(out_);
     }

@@ -80,6 +80,8 @@ std::vector<Segment> jointsUnderQuilt(const SurfacePlan& surface, const Rect& ta
 
 std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice) {
     const LayerSizes& layers = request.layers;
+    const Rect envelope = topEnvelope(request.job.top);
+    const Size reach{envelope.width(), envelope.length()};
     const int hands = liftersFor(request);
     const double kilograms = quiltKilograms(request.job, layers.backing);
     std::vector<Pass> out;
@@ -101,8 +103,8 @@ std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& c
         p.backingOverhang = overhang(layers.backing, layers.top, p.table);
         p.battingOverhang = overhang(layers.batting, layers.top, p.table);
         p.topOverhang = overhang(layers.top, layers.top, p.table);
-        p.backingSpare = spare(layers.backing, layers.top);
-        p.battingSpare = spare(layers.batting, layers.top);
+        p.backingSpare = spare(layers.backing, reach);
+        p.battingSpare = spare(layers.batting, reach);
         p.rolls =
             passRolls(request.job, request.setting.stash, layers.backing, layers.top, p.table);
         p.smoothTowards = smoothTowards(p.fresh, out);

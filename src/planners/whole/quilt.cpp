@@ -145,8 +145,15 @@ LayerSizes layerSizes(const Job& job) {
         {top.width(), top.length()}, around(job.batting.overage), around(job.backing.overage)};
     out.batting = {job.batting.width.value_or(out.batting.width),
                    job.batting.length.value_or(out.batting.length)};
-    out.backing = {job.backing.width.value_or(out.backing.width),
-                   job.backing.length.value_or(out.backing.length)};
+    const auto made = [&](const std::optional<Length>& measured, Length planned) {
+        if (!measured)
+            return planned;
+        return job.backing.washed
+                   ? *measured
+                   : Length::nearestInches(measured->in() * (1 - job.backing.shrinkPercent / 100));
+    };
+    out.backing = {made(job.backing.width, out.backing.width),
+                   made(job.backing.length, out.backing.length)};
     return out;
 }
 

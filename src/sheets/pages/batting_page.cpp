@@ -1,10 +1,12 @@
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
-#include "sheets/pictures/mapping.h"
 #include "sheets/pictures/layer_pictures.h"
+#include "sheets/pictures/mapping.h"
 #include "sheets/words.h"
 
 #include <QPainter>
+
+#include <algorithm>
 
 namespace bastewright::sheets {
 namespace {
@@ -55,7 +57,9 @@ Flow battingPage(const SheetContext& c, std::size_t quilt) {
             c.width, type::kLead, 8));
     if (!plan.pieces.empty()) {
         const Rect whole{Length{}, Length{}, q.layers.batting.width, q.layers.batting.length};
-        flow.push_back({.height = heightFor(whole, c.width, c.height * 0.48) + 4,
+        // The more joins, the smaller, so that list and strip stay on its page.
+        const double share = std::clamp(0.6 - 0.035 * double(plan.joins.size()), 0.3, 0.48);
+        flow.push_back({.height = heightFor(whole, c.width, c.height * share) + 4,
                         .before = 8,
                         .draw = [&plan, &q, unit = c.unit()](QPainter& p, QRectF at) {
                             drawBatting(p, at, plan, q, unit);

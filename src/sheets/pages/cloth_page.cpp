@@ -1,7 +1,7 @@
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
-#include "sheets/pictures/mapping.h"
 #include "sheets/pictures/layer_pictures.h"
+#include "sheets/pictures/mapping.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -57,11 +57,11 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
     flow.push_back(
         paragraph(std::vector<Span>{{buyWords(c, plan), true}}, c.width, type::kLead, 8));
     for (const ClothLength& cloth : clothsOf(c.job(quilt), plan)) {
-        flow.push_back(heading(cloth.fabric.empty()
-                                   ? Text::tr("Cut in this order")
-                                   : Text::tr("%1: cut in this order")
-                                         .arg(QString::fromStdString(cloth.fabric)),
-                               c.width));
+        flow.push_back(heading(
+            cloth.fabric.empty()
+                ? Text::tr("Cut in this order")
+                : Text::tr("%1: cut in this order").arg(QString::fromStdString(cloth.fabric)),
+            c.width));
         flow.push_back({.height = heightFor(extentOf(cloth), c.width, 150) + 24,
                         .before = 6,
                         .keepWithNext = true,
@@ -78,13 +78,17 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
                     .draw = [&plan, &q, unit = c.unit()](QPainter& p, QRectF at) {
                         drawBacking(p, at, plan, q, unit);
                     }});
-    flow.push_back(paragraph(Text::tr("Dashed: the quilt. Dotted: the tables of the first pass. The "
-                                      "triangles lie on the marks at the middles of the table."),
-                             c.width, type::kBody, 4));
+    flow.push_back(
+        paragraph(Text::tr("Dashed: the quilt. Dotted: the tables of the first pass. The "
+                           "triangles lie on the marks at the middles of the table."),
+                  c.width, type::kBody, 4));
     flow.back().keepWithNext = true;
-    for (const auto& words : {plan.runnerUp, plan.nearestMiss})
+    for (const auto& [what, words] : {std::pair{Text::tr("Runner-up"), plan.runnerUp},
+                                      std::pair{Text::tr("Nearest miss"), plan.nearestMiss}})
         if (!words.empty()) {
-            flow.push_back(paragraph(QString::fromStdString(words), c.width, type::kBody, 8));
+            flow.push_back(paragraph(std::vector<Span>{{what + QStringLiteral(": "), true},
+                                                       {QString::fromStdString(words), false}},
+                                     c.width, type::kBody, 8));
             flow.back().keepWithNext = true;
         }
     flow.back().keepWithNext = false;

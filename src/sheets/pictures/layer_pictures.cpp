@@ -8,7 +8,9 @@
 #include <QPainter>
 #include <QPolygonF>
 
+#include <algorithm>
 #include <set>
+#include <vector>
 
 namespace bastewright::sheets {
 namespace {
@@ -32,36 +34,48 @@ void shade(QPainter& p, QRectF r, const LayerLook& look) {
     p.restore();
 }
 
-/// Name above, size below, in the middle of a piece; turned where the piece is tall and narrow.
+/// Words in a tall and narrow piece run up it.
+bool upright(QRectF r) {
+    return r.height() > r.width() * 1.4 && r.width() < 96;
+}
+
+constexpr double kSmallest = 12; ///< a piece shown narrower is known by its number in the list
+
+/// Name above, size below, in the middle of a piece; turned where the piece is tall and narrow. The
+/// name alone where the size has no room, and nothing where a name has none.
 void caption(QPainter& p, QRectF r, const QString& name, const QString& size,
              const LayerLook& look) {
-    const bool upright = r.height() > r.width() * 1.4 && r.width() < 96;
-    const double along = upright ? r.height() : r.width(),
-                 across = upright ? r.width() : r.height();
+    const bool tall = upright(r);
+    const double along = tall ? r.height() : r.width(), across = tall ? r.width() : r.height();
+    if (across < kSmallest)
+        return;
     p.save();
     p.translate(r.center());
-    if (upright)
+    if (tall)
         p.rotate(-90);
     const bool two = across > 36;
+    const QString both = name + QStringLiteral("  ") + size;
+    const bool fits = textWidth(both, {type::kBody, true}) < along - 8 && across >= 18;
+    const QString line = two || !fits ? name : both;
     // Lines that run through the words would be read with them.
     const QString longest = two && size.size() > name.size() ? size : name;
-    const double wide = std::min(
-        along - 8, textWidth(two ? longest : name + size, {type::kCheck, true}) + 12);
+    const double wide =
+        std::min(along - 8, textWidth(two ? longest : line, {type::kCheck, true}) + 12);
     const double high = std::min(two ? 38.0 : 18.0, across - 3);
     p.fillRect(QRectF{-wide / 2, -high / 2, wide, high}, look.paper);
-    label(p, {0, two ? -9.0 : 0.0}, two ? name : name + QStringLiteral("  ") + size, type::kCheck,
-          along - 8, true, look.ink);
+    label(p, {0, two ? -9.0 : 0.0}, line, type::kCheck, along - 8, true, look.ink);
     if (two)
         label(p, {0, 9}, size, type::kCheck, along - 8, false, look.ink);
     p.restore();
 }
 
-/// A number in a filled ring.
-void number(QPainter& p, QPointF at, int n, const LayerLook& look) {
+/// A number in a filled ring, no wider than there is room for.
+constexpr double kRing = 10.5;
+void number(QPainter& p, QPointF at, int n, const LayerLook& look, double radius = kRing) {
     p.setPen(QPen{look.paper, ink::kLine});
     p.setBrush(look.ink);
-    p.drawEllipse(at, 10.5, 10.5);
-    label(p, at, QString::number(n), type::kBody, 17, true, look.paper);
+    p.drawEllipse(at, radius, radius);
+    label(p, at, QString::number(n), type::kBody, radius * 1.6, true, look.paper);
 }
 
 Size sizeOf(const Rect& r) {
@@ -97,9 +111,9 @@ std::vector<Rect> tablesUnder(const QuiltPlan& quilt) {
     const Rect& at = quilt.passes.front().table;
     for (const Rect& t : quilt.surface.tables) {
         // With the quilt's length along the surface's, drawn left is its head, drawn foot its left.
-        const Rect r = quilt.surface.quiltLengthAlongLength
-                           ? Rect{quilt.surface.width - t.y1, t.x0, quilt.surface.width - t.y0, t.x1}
-                           : t;
+        const Rect r = quilt.surface.quiltLengthAlongLength ? Rect{quilt.surface.width - t.y1, t.x0,
+                                                                   quilt.surface.width - t.y0, t.x1}
+                                                            : t;
         out.push_back({r.x0 + at.x0, r.y0 + at.y0, r.x1 + at.x0, r.y1 + at.y0});
     }
     return out;
@@ -110,11 +124,10 @@ void centreMarks(QPainter& p, QRectF r, const LayerLook& look) {
     p.setPen(Qt::NoPen);
     p.setBrush(look.ink);
     const QPointF c = r.center();
-    for (const auto& [tip, out] :
-         {std::pair{QPointF{c.x(), r.top()}, QPointF{0, -1}},
-          std::pair{QPointF{c.x(), r.bottom()}, QPointF{0, 1}},
-          std::pair{QPointF{r.left(), c.y()}, QPointF{-1, 0}},
-          std::pair{QPointF{r.right(), c.y()}, QPointF{1, 0}}}) {
+    for (const auto& [tip, out] : {std::pair{QPointF{c.x(), r.top()}, QPointF{0, -1}},
+                                   std::pair{QPointF{c.x(), r.bottom()}, QPointF{0, 1}},
+                                   std::pair{QPointF{r.left(), c.y()}, QPointF{-1, 0}},
+                                   std::pair{QPointF{r.right(), c.y()}, QPointF{1, 0}}}) {
         const QPointF aside{out.y(), out.x()};
         p.drawPolygon(QPolygonF{{tip, tip + out * kMark + aside * kMark * 0.7,
                                  tip + out * kMark - aside * kMark * 0.7}});
@@ -161,10 +174,15 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
             continue;
         const QRectF r = map(turned(cut.onCloth));
         frame(p, r, ink::kBold, look.ink, look.paper);
-        const bool low = r.height() < 44 || r.width() < 44;
-        caption(p, low && r.width() > 60 ? r.adjusted(24, 0, 0, 0) : r,
+        // The words keep off the number: below it in a narrow piece, beside it in a low one.
+        const double ring = std::min({kRing, r.width() / 2 - 1, r.height() / 2 - 1});
+        const double taken = 2 * ring + 3;
+        caption(p,
+                r.width() < 60    ? r.adjusted(0, taken, 0, 0)
+                : r.height() < 44 ? r.adjusted(taken, 0, 0, 0)
+                                  : r,
                 QString::fromStdString(cut.piece), size(sizeOf(cut.onCloth), unit), look);
-        number(p, r.topLeft() + QPointF{12.5, std::min(12.5, r.height() / 2)}, ++n, look);
+        number(p, r.topLeft() + QPointF{ring + 2, ring + 2}, ++n, look, ring);
         begins.insert(cut.onCloth.y0);
     }
     if (cloth.onHand > Length{} && cloth.onHand < cloth.whole) {
@@ -182,8 +200,9 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
             continue;
         p.setPen(QPen{look.ink, ink::kLine});
         p.drawLine(QPointF{x, map(lying).bottom()}, QPointF{x, map(lying).bottom() + 4});
-        label(p, {std::clamp(x, box.left() + 20, box.right() - 22), map(lying).bottom() + 12}, text,
-              type::kBody, 72, false, look.ink);
+        const double half = textWidth(text, {type::kBody}) / 2 + 2;
+        label(p, {std::clamp(x, box.left() + half, box.right() - half), map(lying).bottom() + 12},
+              text, type::kBody, 72, false, look.ink);
         free = x + 62;
     }
     p.restore();
@@ -207,10 +226,11 @@ void drawBacking(QPainter& p, QRectF box, const BackingPlan& plan, const QuiltPl
     p.restore();
     quiltOutline(p, map, top, look);
     for (const BackingPanel& panel : plan.panels) {
+        const QRectF area = map(panel.area);
         QString name = QString::fromStdString(panel.name);
-        if (!panel.fabric.empty())
+        if (!panel.fabric.empty() && std::min(area.width(), area.height()) > 36)
             name += QStringLiteral(" · ") + QString::fromStdString(panel.fabric);
-        caption(p, map(panel.area), name, size(sizeOf(panel.area), unit), look);
+        caption(p, area, name, size(sizeOf(panel.area), unit), look);
     }
     centreMarks(p, all, look);
     p.restore();
@@ -228,11 +248,30 @@ void drawBatting(QPainter& p, QRectF box, const BattingPlan& plan, const QuiltPl
         caption(p, map(piece.area), piece.turned ? Text::tr("%1, turned").arg(name) : name,
                 size(sizeOf(piece.area), unit), look);
     }
+    // Numbers stand on their joins where they cover neither words nor one another.
+    std::vector<QRectF> taken;
+    for (const BattingPiecePlaced& piece : plan.pieces) {
+        const QRectF r = map(piece.area);
+        const bool tall = upright(r);
+        const QSizeF words{tall ? 40 : std::min(r.width(), 92.0),
+                           tall ? std::min(r.height(), 92.0) : 40};
+        taken.push_back({r.center() - QPointF{words.width() / 2, words.height() / 2}, words});
+    }
     int n = 0;
     for (const Segment& join : plan.joins) {
         p.setPen(QPen{look.ink, 3, Qt::SolidLine, Qt::FlatCap});
         p.drawLine(map(join.from), map(join.to));
-        number(p, map(join.from) * 0.8 + map(join.to) * 0.2, ++n, look);
+    }
+    for (const Segment& join : plan.joins) {
+        QRectF ring;
+        for (const double at : {0.2, 0.5, 0.35, 0.8, 0.65, 0.1, 0.9, 0.2}) {
+            const QPointF c = map(join.from) * (1 - at) + map(join.to) * at;
+            ring = {c - QPointF{kRing, kRing}, QSizeF{2 * kRing, 2 * kRing}};
+            if (std::ranges::none_of(taken, [&](const QRectF& t) { return t.intersects(ring); }))
+                break;
+        }
+        taken.push_back(ring);
+        number(p, ring.center(), ++n, look);
     }
     p.restore();
 }

@@ -58,6 +58,30 @@ void backingTimes() {
                            {Length::inches(44 + i % 80), Length::inches(44 + 7 * i % 84)})
             .plan.has_value();
     });
+    // Every quilt of 36 … 120 in by twos, at usable widths of 36 … 44 and 104 … 118 in.
+    constexpr int kSides = 43, kWidths = 24;
+    measure("backing, every quilt at every usable width", kSides * kSides * kWidths, 1, [](int i) {
+        const int u = i % kWidths, w = i / kWidths % kSides, l = i / kWidths / kSides;
+        return planBacking(clothJob(u < 9 ? 36 + u : 104 + u - 9),
+                           {Length::inches(44 + 2 * w), Length::inches(44 + 2 * l)})
+            .plan.has_value();
+    });
+    measure("backing, 12 cloths, every way laid out for the screen", 40, 16, [](int i) {
+        std::mt19937_64 random{std::uint64_t(i)};
+        Job job;
+        for (int f = 0; f < 12; ++f)
+            job.backing.fabrics.push_back(
+                {.name = std::to_string(f),
+                 .usableWidth = Length::inches(36 + std::int64_t(random() % 9)),
+                 .onHand = Length::inches(std::int64_t(random() % 2 * random() % 170))});
+        BackingOptions options;
+        options.ways = true;
+        return planBacking(job,
+                           {Length::inches(60 + std::int64_t(random() % 60)),
+                            Length::inches(60 + std::int64_t(random() % 60))},
+                           options)
+            .plan.has_value();
+    });
     for (const int cloths : {2, 4, 8, 12})
         measure(
             ("backing, " + std::to_string(cloths) + " cloths, some on hand").c_str(), 40,

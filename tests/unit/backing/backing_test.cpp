@@ -113,6 +113,42 @@ TEST(Backing, OffersEightyInchQuiltThreeWays) {
     EXPECT_EQ(std::ranges::count(plan.alternatives, true, &BackingAlternative::chosen), 1);
 }
 
+TEST(Backing, TheWayThatWasChosenIsTaken) {
+    Job job = jobWith(42_in, 4_in, true);
+    const BackingPlan best = planned(job, {88_in, 88_in});
+    for (const BackingAlternative& a : best.alternatives) {
+        if (!a.wanted.empty())
+            continue;
+        job.backing.way = BackingWay{a.bought, a.seams};
+        const BackingOutcome out = planBacking(job, {88_in, 88_in});
+        ASSERT_TRUE(out.plan);
+        EXPECT_THAT(out.findings, IsEmpty());
+        EXPECT_THAT(faults(job, {88_in, 88_in}, *out.plan), IsEmpty());
+        EXPECT_EQ(boughtInAll(*out.plan), a.bought) << a.text;
+        EXPECT_EQ(int(out.plan->panels.size()) - 1, a.seams) << a.text;
+        // The same ways are offered, only another is the plan, and the least bought is named.
+        ASSERT_EQ(out.plan->alternatives.size(), best.alternatives.size());
+        for (const BackingAlternative& b : out.plan->alternatives)
+            EXPECT_EQ(b.chosen, b.text == a.text);
+        if (!a.chosen) {
+            EXPECT_THAT(out.plan->runnerUp, HasSubstr("5 1/2 yd"));
+        }
+    }
+}
+
+TEST(Backing, AWayThatIsNotOfferedAnyMoreIsSaid) {
+    Job job = jobWith(42_in, 4_in, true);
+    const BackingPlan best = planned(job, {88_in, 88_in});
+    job.backing.way = BackingWay{Length::inches(36 * 7), 3};
+    const BackingOutcome out = planBacking(job, {88_in, 88_in});
+    ASSERT_TRUE(out.plan);
+    EXPECT_EQ(*out.plan, best);
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_EQ(out.findings[0].level, Finding::Level::note);
+    EXPECT_EQ(out.findings[0].field, "/backing/way");
+    EXPECT_THAT(out.findings[0].text, HasSubstr("7 yd with 3 seams"));
+}
+
 TEST(Backing, EveryWayOfferedIsLaidOut) {
     const Job job = jobWith(42_in, 4_in, true);
     BackingOptions options;

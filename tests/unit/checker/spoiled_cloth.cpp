@@ -19,6 +19,12 @@ void halve(Good& g) {
                        {"blue", {0_in, 48_in, 28.5_in, 96_in}, "B"}};
 }
 
+/// The plan's own way, and one of fewer seams that buys more.
+void offerWays(Good& g) {
+    backing(g).alternatives = {{true, 99_in, 0, 100, 2, "Two seams.", "", true},
+                               {true, 144_in, 0, 900, 1, "One seam.", "", false}};
+}
+
 /// Four leftovers of 26 by 22 in, joined in pairs.
 void quarter(Good& g) {
     g.job().batting.pieces = {{"small", 30_in, 26_in, 4}};
@@ -113,6 +119,45 @@ std::vector<Spoiled> spoiledCloth() {
          [](Good& g) {
              halve(g);
              g.job().backing.centreSeam = true;
+         }},
+        {"TheWayOfTheBackingIsOneOfThoseOffered", {}, offerWays},
+        {"TwoWaysAreTheChosenOne",
+         {"backing.ways"},
+         [](Good& g) {
+             offerWays(g);
+             backing(g).alternatives.back().chosen = true;
+         }},
+        {"TheChosenWayBuysSomethingElse",
+         {"backing.ways"},
+         [](Good& g) {
+             offerWays(g);
+             backing(g).alternatives.front().bought = 90_in;
+         }},
+        {"AWayThatBuysLessIsPassedOver",
+         {"backing.ways"},
+         [](Good& g) {
+             offerWays(g);
+             backing(g).alternatives.back().bought = 90_in;
+         }},
+        {"TheWayThePersonChoseIsTaken",
+         {},
+         [](Good& g) {
+             offerWays(g);
+             backing(g).alternatives.back().bought = 90_in;
+             g.job().backing.way = BackingWay{99_in, 2};
+         }},
+        {"TheWayThePersonChoseIsPassedOver",
+         {"backing.ways"},
+         [](Good& g) {
+             offerWays(g);
+             g.job().backing.way = BackingWay{144_in, 1};
+         }},
+        {"TheWayThePersonChoseIsGoneAndThatIsSaid",
+         {},
+         [](Good& g) {
+             offerWays(g);
+             g.job().backing.way = BackingWay{150_in, 1};
+             g.plan.findings = {{Finding::Level::note, "/backing/way", "Gone.", ""}};
          }},
         {"APackIsTooSmall",
          {"batting.pack"},

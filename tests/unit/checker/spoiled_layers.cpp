@@ -37,6 +37,24 @@ std::vector<Spoiled> spoiledLayers() {
         {"TheSpareIsNotWhatTheSizesGive",
          {"layers.spare"},
          [](Good& g) { g.pass(2).battingSpare.left = 3_in; }},
+        {"TheTopLeansAndThePlanDoesNotKnow",
+         {"layers.spare"},
+         [](Good& g) {
+             g.job().top.diagonals = {63_in, 62_in};
+         }},
+        {"TheBackingShrinksYetAndThePlanDoesNotKnow",
+         {"layers.sizes"},
+         [](Good& g) {
+             measureBacking(g, 48_in);
+             g.job().backing.shrinkPercent = 5;
+             g.job().backing.washed = false;
+         }},
+        {"TheBackingIsMeasuredAndWashed",
+         {},
+         [](Good& g) {
+             measureBacking(g, 48_in);
+             g.job().backing.shrinkPercent = 5;
+         }},
         {"TheOverhangIsNotWhatThePlaceGives",
          {"layers.overhang"},
          [](Good& g) { g.pass(2).topOverhang.foot = -2_in; }},

@@ -17,7 +17,8 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BattingPiece>(), 4u);
     EXPECT_EQ(fieldCount<Batting>(), 11u);
     EXPECT_EQ(fieldCount<Fabric>(), 5u);
-    EXPECT_EQ(fieldCount<Backing>(), 11u);
+    EXPECT_EQ(fieldCount<Backing>(), 13u);
+    EXPECT_EQ(fieldCount<BackingWay>(), 2u);
     EXPECT_EQ(fieldCount<Machine>(), 1u);
     EXPECT_EQ(fieldCount<HandedZone>(), 2u);
     EXPECT_EQ(fieldCount<Job>(), 10u);

@@ -81,6 +81,9 @@ Backing backing(Random& r) {
     b.oneWay = r.chance(50);
     b.column = r.chance(50);
     b.centreSeam = r.chance(50);
+    if (r.chance(30))
+        b.way = BackingWay{r.length(0_in, 100_yd), r.count(0, 100)};
+    b.washed = r.chance(50);
     if (r.chance(30)) {
         b.width = r.length(6_in, 300_in);
         b.length = r.length(6_in, 300_in);

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace bastewright {
 namespace {
@@ -31,6 +32,31 @@ TEST(TopRect, TakesTheLargestReadings) {
     top.length = {72_in};
     EXPECT_EQ(topRect(top), (Rect{{}, {}, 60.5_in, 72_in}));
     EXPECT_EQ(topRect(Top{}), Rect{});
+}
+
+TEST(TopEnvelope, IsTheTopWhereNothingSaysThatItLeans) {
+    Top top;
+    top.width = {60_in, 59_in};
+    top.length = {80_in};
+    EXPECT_EQ(topEnvelope(top), topRect(top));
+    top.diagonals = {100_in, 100_in};
+    EXPECT_EQ(topEnvelope(top), topRect(top));
+    EXPECT_EQ(topEnvelope(Top{}), Rect{});
+}
+
+TEST(TopEnvelope, ReachesFurtherWhereDiagonalsDiffer) {
+    // Sides 60 and 80 of which the head lies straight and the foot 5 in aside: the height is
+    // √(80² − 5²), the diagonals √(65² + 80² − 5²) and √(55² + 80² − 5²).
+    Top top;
+    top.width = {60_in};
+    top.length = {80_in};
+    top.diagonals = {Length::nearestInches(std::sqrt(65. * 65 + 6375)),
+                     Length::nearestInches(std::sqrt(55. * 55 + 6375))};
+    const Rect reach = topEnvelope(top);
+    EXPECT_NEAR(reach.width().in(), 65, 1e-6);
+    EXPECT_NEAR(reach.length().in(), 80 + 5. * 60 / 80, 1e-6);
+    std::swap(top.diagonals[0], top.diagonals[1]);
+    EXPECT_EQ(topEnvelope(top), reach);
 }
 
 TEST(Grid, AddsUpBordersBlocksAndSashing) {

@@ -2,6 +2,7 @@
 
 #include <gmock/gmock.h>
 
+#include <cmath>
 #include <random>
 
 namespace bastewright {
@@ -68,6 +69,41 @@ TEST(Proof, NamesTheFieldThatWasMeasured) {
     const Findings out = proveSizes(job, sizes({92_in, 116_in}, {87_in, 119_in}));
     ASSERT_EQ(out.size(), 1u);
     EXPECT_EQ(out[0].field, "/backing/width");
+}
+
+TEST(Proof, ATopThatLeansTakesUpMore) {
+    // A foot 3 in aside of the head: 1 1/2 in less on each side, and at the head and foot
+    // 3 × 88 / 112 / 2.
+    Job job = harbour();
+    job.top.diagonals = {Length::nearestInches(std::sqrt(91. * 91 + 112 * 112 - 9)),
+                         Length::nearestInches(std::sqrt(85. * 85 + 112 * 112 - 9))};
+    EXPECT_THAT(proveSizes(harbour(), sizes({91_in, 116_in}, {96_in, 120_in})), IsEmpty());
+    const Findings out = proveSizes(job, sizes({91_in, 116_in}, {96_in, 120_in}));
+    ASSERT_EQ(out.size(), 2u);
+    EXPECT_THAT(out[0].text, HasSubstr("the top takes up 91 in, as it leans: only 0 in to spare"));
+    EXPECT_THAT(out[1].text, HasSubstr("116 in long"));
+    // Larger than the top, and yet too small.
+    const Findings stop = proveSizes(job, sizes({90_in, 120_in}, {96_in, 120_in}));
+    ASSERT_EQ(stop.size(), 1u);
+    EXPECT_EQ(stop[0].level, Finding::Level::stop);
+    EXPECT_THAT(stop[0].text, HasSubstr("1 in too little"));
+    EXPECT_THAT(stop[0].cure, HasSubstr("3 in more"));
+}
+
+TEST(Proof, WhatIsNotWashedYetIsCuredAsItIsMeasured) {
+    Job job = harbour();
+    job.backing.shrinkPercent = 5;
+    job.backing.washed = false;
+    job.backing.width = 94_in;
+    job.backing.length = 130_in;
+    const Size washed{Length::nearestInches(94 * 0.95), Length::nearestInches(130 * 0.95)};
+    const Findings out = proveSizes(job, sizes({92_in, 116_in}, washed));
+    ASSERT_EQ(out.size(), 1u);
+    EXPECT_EQ(out[0].field, "/backing/width");
+    EXPECT_EQ(out[0].level, Finding::Level::warn);
+    EXPECT_THAT(out[0].text, HasSubstr("wide once it is washed"));
+    // 92 in are left of 96.85: 2.85 more than the 94 measured, to the next eighth.
+    EXPECT_THAT(out[0].cure, HasSubstr("2 7/8 in more for half of the overage"));
 }
 
 TEST(Proof, EveryLayerAndDirectionIsJudgedByItself) {
