@@ -2,6 +2,7 @@
 
 #include "sheets/ink.h"
 #include "sheets/pictures/mapping.h"
+#include "sheets/words.h"
 
 #include <QPainter>
 
@@ -48,6 +49,34 @@ void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pi
         labelOnWhite(p, at + QPointF{inward.x() * 9, at.y() < map(tile).top() + 16 ? 10.0 : -10.0},
                      QString::number(++number), 9, 16, true);
     }
+    p.restore();
+}
+
+void drawStartPoint(QPainter& p, QRectF box, const Rect& top, const QString& across,
+                    const QString& down) {
+    constexpr double kMark = 4, kRing = 7;
+    p.save();
+    const QRectF r = Mapping{top, box.adjusted(12, 14, -12, -4)}(top);
+    const QPointF middle = r.center();
+    frame(p, r, ink::kLine, ink::kPaper);
+    p.setPen(QPen{ink::kQuiet, ink::kThin, Qt::DashLine});
+    p.drawLine(QPointF{r.left(), middle.y()}, QPointF{r.right(), middle.y()});
+    p.drawLine(QPointF{middle.x(), r.top()}, QPointF{middle.x(), r.bottom()});
+    p.setPen(QPen{ink::kDark, ink::kBold});
+    for (const QPointF at : {QPointF{r.left(), middle.y()}, QPointF{r.right(), middle.y()}})
+        p.drawLine(at - QPointF{kMark, 0}, at + QPointF{kMark, 0});
+    for (const QPointF at : {QPointF{middle.x(), r.top()}, QPointF{middle.x(), r.bottom()}})
+        p.drawLine(at - QPointF{0, kMark}, at + QPointF{0, kMark});
+    p.setBrush(ink::kPaper);
+    p.drawEllipse(middle, kRing, kRing);
+    p.setBrush(ink::kDark);
+    p.drawEllipse(middle, 2, 2);
+    const double half = r.width() / 2 - kRing, quarter = r.height() / 4;
+    for (const double side : {-1.0, 1.0}) {
+        labelOnWhite(p, middle + QPointF{side * (kRing + half / 2), 0}, across, 10, half - 4);
+        labelOnWhite(p, middle + QPointF{0, side * (quarter + kRing / 2)}, down, 10, r.width() - 8);
+    }
+    label(p, {middle.x(), r.top() - 9}, Text::tr("head"), 10, r.width(), false, ink::kQuiet);
     p.restore();
 }
 
