@@ -1,5 +1,6 @@
 #include "promises.h"
 
+#include "layout.h"
 #include "sheets/crew_key.h"
 
 #include <QFile>
@@ -424,6 +425,7 @@ void expectGoodForm(const Written& w, Paper paper) {
         EXPECT_GT(inside, 100) << "page " << number << " is blank";
     }
     EXPECT_EQ(std::size_t(number), sizes.size());
+    expectWholePages(w.path);
 }
 
 } // namespace bastewright

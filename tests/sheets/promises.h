@@ -17,7 +17,8 @@ void expectChecklistsWithin(const Written& w, int pages);
 /// The lead's pages hold all zones, counts of passes, times and people.
 void expectLeadKnowsAll(const Written& w);
 
-/// Exact page size, embedded fonts, no missing glyph, 12 mm of white all round, a title.
+/// Exact page size, embedded fonts, no missing glyph, 12 mm of white all round, a title, whole
+/// pages (`layout.h`).
 void expectGoodForm(const Written& w, Paper paper);
 
 } // namespace bastewright

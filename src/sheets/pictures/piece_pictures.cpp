@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 namespace bastewright::sheets {
 namespace {
@@ -16,6 +17,35 @@ void frame(QPainter& p, QRectF r, double weight, const QBrush& fill = Qt::NoBrus
     p.setPen(QPen{ink::kDark, weight, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin});
     p.setBrush(fill);
     p.drawRect(r);
+}
+
+double overlap(const QRectF& a, const QRectF& b) {
+    const QRectF both = a & b;
+    return both.isValid() ? both.width() * both.height() : 0;
+}
+
+/// Room for a number beside its pin: the place where it covers least of pins and other numbers and
+/// leaves the tile least.
+QRectF freeSpot(QPointF pin, const QRectF& tile, const std::vector<QRectF>& taken) {
+    constexpr double kWide = 13, kHigh = 10;
+    QRectF best;
+    double least = 1e9;
+    for (const double far : {9.0, 12.0, 15.0})
+        for (int turn = 0; turn < 8; ++turn) {
+            const double angle = turn * std::numbers::pi / 4 - std::numbers::pi / 2;
+            const QPointF middle =
+                pin + QPointF{far * 1.1 * std::cos(angle), far * std::sin(angle)};
+            const QRectF spot{middle.x() - kWide / 2, middle.y() - kHigh / 2, kWide, kHigh};
+            double bad = far / 100; // else the nearest
+            bad += kWide * kHigh - overlap(spot, tile);
+            for (const auto& other : taken)
+                bad += overlap(spot, other);
+            if (bad < least) {
+                least = bad;
+                best = spot;
+            }
+        }
+    return best;
 }
 
 } // namespace
@@ -30,7 +60,7 @@ void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pi
     p.setPen(QPen{ink::kRule, ink::kLine});
     for (const auto& seam : pattern.seams)
         p.drawLine(map(seam.from), map(seam.to));
-    int number = 0;
+    std::vector<QRectF> taken; // by pins, then by numbers
     for (const auto& point : pattern.points) {
         const QPointF at = map(point.at);
         const double half = std::max(3.0, map(pin) / 2);
@@ -42,12 +72,13 @@ void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pi
         } else {
             frame(p, {at.x() - 4, at.y() - 4, 8, 8}, ink::kLine, ink::kFresh);
         }
-        if (!numbered)
-            continue;
-        // The number stands beside the pin, on the side away from the tile's edge.
-        const QPointF inward{at.x() > map(tile).center().x() ? -1.0 : 1.0, -1.0};
-        labelOnWhite(p, at + QPointF{inward.x() * 9, at.y() < map(tile).top() + 16 ? 10.0 : -10.0},
-                     QString::number(++number), 9, 16, true);
+        const QRectF pinBox{at - along, at + along};
+        taken.push_back(pinBox.normalized().adjusted(-2, -2, 2, 2));
+    }
+    for (std::size_t i = 0; numbered && i < pattern.points.size(); ++i) {
+        const QRectF spot = freeSpot(map(pattern.points[i].at), map(tile), taken);
+        labelOnWhite(p, spot.center(), QString::number(i + 1), 9, 16, true);
+        taken.push_back(spot);
     }
     p.restore();
 }
