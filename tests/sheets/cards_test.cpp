@@ -168,6 +168,21 @@ TEST(Document, noNameIsLost) {
     EXPECT_TRUE(text.contains(QString{60, 'm'}));
     EXPECT_TRUE(text.contains(QStringLiteral("\u05d0\u05d1\u05d2")));
     expectGoodForm(w, Paper::a4);
+
+    // On the session's page all of them stand whole; on the cards everybody's mark.
+    QString first = pdf::pageTexts(w.path).front();
+    first.remove(' ');
+    for (const QString& name : {QString{shown + "Nähkreis" + shown + "amHafen"}, QString{60, 'm'},
+                                QStringLiteral("\u05d0\u05d1\u05d2"), shown + "Harbour"})
+        EXPECT_TRUE(first.contains(name)) << name.toStdString();
+    const Written cards{s, {.lead = false, .helpers = false}};
+    QString marks;
+    for (const QString& page : pdf::pageTexts(cards.path))
+        marks += page;
+    const sheets::CrewKey key{s.setting.helpers};
+    for (const QString& mark : key.all())
+        EXPECT_TRUE(marks.contains(pdf::normalised(mark))) << mark.toStdString();
+    expectGoodForm(cards, Paper::a4);
 }
 
 } // namespace

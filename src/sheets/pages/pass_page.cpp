@@ -15,7 +15,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kRoomy = 300; // a column so wide takes the sides to compare
+constexpr double kRoomy = 345; // a column so wide takes the sides to compare
 
 Block legend(const SheetContext& c, bool first) {
     QStringList words{Text::tr("strong frame: what is basted now, zone by zone, with the count"),

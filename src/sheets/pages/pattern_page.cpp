@@ -35,6 +35,8 @@ Flow pointList(const SheetContext& c, const PointPattern& pattern, std::size_t f
         rows.push_back({Cell{QString::number(i + 1), true}, Cell{length(at.x, c.unit())},
                         Cell{length(at.y, c.unit())}});
     }
+    if (rows.empty())
+        return {};
     return table({{{}, 18, true},
                   {Text::tr("from the left"), -1, true},
                   {Text::tr("from the head"), -1, true}},

@@ -57,11 +57,23 @@ void caption(QPainter& p, QRectF r, const QString& name, const QString& size,
 }
 
 /// A number in a filled ring.
-void number(QPainter& p, QPointF at, int n, const LayerLook& look) {
+void number(QPainter& p, QPointF at, int n, const LayerLook& look, double radius = 10.5) {
     p.setPen(QPen{look.paper, ink::kLine});
     p.setBrush(look.ink);
-    p.drawEllipse(at, 10.5, 10.5);
-    label(p, at, QString::number(n), type::kBody, 17, true, look.paper);
+    p.drawEllipse(at, radius, radius);
+    label(p, at, QString::number(n), int(radius * 1.15), radius * 1.7, true, look.paper);
+}
+
+/// The same in the piece's upper left corner: smaller in a narrow piece, and in the
+/// narrowest ones by turns higher and lower, so that neighbours keep apart.
+void numberIn(QPainter& p, QRectF piece, int n, const LayerLook& look) {
+    constexpr double kRadius = 10.5, kLeast = 6;
+    const double half = piece.width() / 2;
+    const double radius = std::clamp(half - 1, kLeast, kRadius);
+    const double lower = half < kLeast + 1 && n % 2 == 0 ? 2 * radius + 2 : 0;
+    const QPointF at = piece.topLeft() + QPointF{std::min(radius + 2, half),
+                                                 std::min(radius + 2, piece.height() / 2) + lower};
+    number(p, at, n, look, radius);
 }
 
 Size sizeOf(const Rect& r) {
@@ -164,7 +176,7 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
         const bool low = r.height() < 44 || r.width() < 44;
         caption(p, low && r.width() > 60 ? r.adjusted(24, 0, 0, 0) : r,
                 QString::fromStdString(cut.piece), size(sizeOf(cut.onCloth), unit), look);
-        number(p, r.topLeft() + QPointF{12.5, std::min(12.5, r.height() / 2)}, ++n, look);
+        numberIn(p, r, ++n, look);
         begins.insert(cut.onCloth.y0);
     }
     if (cloth.onHand > Length{} && cloth.onHand < cloth.whole) {
@@ -182,8 +194,10 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
             continue;
         p.setPen(QPen{look.ink, ink::kLine});
         p.drawLine(QPointF{x, map(lying).bottom()}, QPointF{x, map(lying).bottom() + 4});
-        label(p, {std::clamp(x, box.left() + 20, box.right() - 22), map(lying).bottom() + 12}, text,
-              type::kBody, 72, false, look.ink);
+        constexpr double kWidest = 72;
+        const double half = std::min(textWidth(text, {type::kBody}), kWidest) / 2;
+        label(p, {std::clamp(x, box.left() + half, box.right() - half), map(lying).bottom() + 12},
+              text, type::kBody, kWidest, false, look.ink);
         free = x + 62;
     }
     p.restore();
