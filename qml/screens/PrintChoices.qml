@@ -94,6 +94,7 @@ Flickable {
             Press {
                 required property string modelData
 
+                objectName: "printer-" + modelData
                 width: column.width
                 text: modelData
                 checked: modelData === choices.writer.printer
@@ -137,6 +138,7 @@ Flickable {
             Press {
                 id: more
 
+                objectName: "moreCopies"
                 glyph: "plus"
                 Accessible.name: qsTr("More copies")
                 onClicked: choices.writer.copies += 1

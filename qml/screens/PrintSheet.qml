@@ -60,6 +60,7 @@ Popup {
                     font.bold: true
                 }
                 Press {
+                    objectName: "closeSheets"
                     plain: true
                     glyph: "cross"
                     Accessible.name: qsTr("Close")
@@ -73,6 +74,7 @@ Popup {
                 onDismissed: sheet.writer.forget()
             }
             Stitches {
+                objectName: "printProgress"
                 Layout.fillWidth: true
                 Layout.preferredHeight: Theme.gap
                 visible: sheet.writer.busy && sheet.writer.progress > 0

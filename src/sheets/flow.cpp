@@ -1,5 +1,9 @@
 #include "sheets/flow.h"
 
+#include "sheets/two_columns.h"
+
+#include <algorithm>
+
 namespace bastewright::sheets {
 namespace {
 
@@ -10,10 +14,13 @@ std::size_t chainEnd(const Flow& flow, std::size_t from) {
     return from + 1;
 }
 
+constexpr double kLeastColumns = 90; // less is not worth beginning two columns for
+
 double heightOf(const Flow& flow, std::size_t from, std::size_t to, bool atTop) {
     double h = 0;
     for (std::size_t i = from; i < to; ++i)
-        h += (i == from && atTop ? 0 : flow[i].before) + flow[i].height;
+        h += (i == from && atTop ? 0 : flow[i].before) +
+             (flow[i].columns ? kLeastColumns : flow[i].height);
     return h;
 }
 
@@ -29,13 +36,29 @@ public:
         pages_.emplace_back();
         y_ = 0;
     }
-    void place(const Block& block) {
+    void place(const Block& block, bool again = false) {
         if (pages_.empty())
             turn();
         if (!atTop())
             y_ += block.before;
-        pages_.back().push_back({block, y_});
+        pages_.back().push_back({block, y_, again});
         y_ += block.height;
+    }
+    void placeColumns(const Block& block) {
+        for (Flow left = *block.columns; !left.empty();) {
+            const double room = height_ - (atTop() ? 0 : y_ + block.before);
+            ColumnCut cut = cutColumns(left, std::max(room, kLeastColumns));
+            if (!atTop() &&
+                (room < kLeastColumns || cut.block.height > room + 1e-6 || cut.parted)) {
+                turn();
+                continue;
+            }
+            cut.block.before = block.before;
+            place(cut.block);
+            left = std::move(cut.rest);
+            if (!left.empty())
+                turn();
+        }
     }
     std::vector<PlacedPage> take() { return std::move(pages_); }
 
@@ -51,7 +74,7 @@ std::vector<PlacedPage> paginate(const Flow& flow, double height) {
     const auto overflow = [&](const Block& next) {
         pages.turn();
         if (next.repeat)
-            pages.place(*next.repeat);
+            pages.place(*next.repeat, true);
     };
     for (std::size_t i = 0; i < flow.size();) {
         const std::size_t end = chainEnd(flow, i);
@@ -63,7 +86,10 @@ std::vector<PlacedPage> paginate(const Flow& flow, double height) {
             // Only a chain longer than a page breaks here.
             if (!pages.atTop() && !pages.fits(flow[i].before + flow[i].height))
                 overflow(flow[i]);
-            pages.place(flow[i]);
+            if (flow[i].columns)
+                pages.placeColumns(flow[i]);
+            else
+                pages.place(flow[i]);
         }
     }
     return pages.take();

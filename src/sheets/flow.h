@@ -21,6 +21,9 @@ struct Block {
                                            ///< did not ask for (a table's headings)
     std::function<void(QPainter&, QRectF)> draw{};
     QString bookmark{}; ///< listed in the document's outline; empty: not
+    /// Set in two columns that may run over pages (`two_columns.h`); the block has then neither
+    /// height nor drawing of its own.
+    std::shared_ptr<const std::vector<Block>> columns{};
 };
 
 using Flow = std::vector<Block>;
@@ -29,6 +32,7 @@ using Flow = std::vector<Block>;
 struct Placed {
     Block block;
     double y = 0;
+    bool again = false; ///< a repeated heading, not one of the flow's own blocks
 };
 using PlacedPage = std::vector<Placed>;
 

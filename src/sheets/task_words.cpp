@@ -44,6 +44,20 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
     }
 }
 
+QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
+    if (const Pass* pass = findPass(quilt, task.pass); pass && task.kind == TaskKind::shift)
+        return Text::tr("Shift %1").arg(shiftWords(pass->shift, unit));
+    if (const Pass* pass = findPass(quilt, task.pass); pass && task.kind == TaskKind::smooth &&
+                                                       pass->smoothTowards.size() == kSides.size())
+        return Text::tr("Smooth to all sides");
+    if (task.kind == TaskKind::foldBack)
+        return Text::tr("Fold back");
+    if (task.kind == TaskKind::foldForward)
+        return Text::tr("Fold forward");
+    return task.zone.empty() && task.kind != TaskKind::smooth ? taskName(task.kind, with)
+                                                              : taskLine(task, quilt, with, unit);
+}
+
 QString zoneName(const std::string& zone, const std::optional<Share>& share) {
     const auto id = QString::fromStdString(zone);
     if (!share)
@@ -59,6 +73,11 @@ QString zoneName(const std::string& zone, const std::optional<Share>& share) {
         return Text::tr("%1, right part").arg(id);
     }
     return id;
+}
+
+QString zoneBrief(const std::string& zone, const std::optional<Share>& share) {
+    const auto id = QString::fromStdString(zone);
+    return share ? id + QChar{0x00A0} + sideName(share->side) : id;
 }
 
 QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with) {
@@ -123,31 +142,28 @@ QString taskName(TaskKind kind, Basting::With with) {
 QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
     switch (kind) {
     case TaskKind::layBacking:
-        return Text::tr("Middles on the table's marks. Firm, never stretched: a palm glides and "
-                        "pushes no ripple.");
+        return Text::tr("Wrong side up, middles on the marks. Firm, never stretched: a palm pushes "
+                        "no ripple.");
     case TaskKind::layBatting:
         return Text::tr("Opened from the middle, patted flat, not pulled.");
     case TaskKind::layTop:
-        return Text::tr("Middles on the marks, seams straight; batting and backing show on every "
+        return Text::tr("Right side up, middles on the marks; batting and backing show on every "
                         "side.");
     case TaskKind::reclamp:
-        return Text::tr("Never two off at once. Look for a pleat before each one closes.");
+        return Text::tr("Never two off at once; no pleat under any.");
     case TaskKind::placeOpen:
-        return Text::tr("Through all three layers, and left open. Lean, do not climb.");
+        return Text::tr("Through all three layers, left open. Lean, do not climb.");
     case TaskKind::smooth:
-        return Text::tr("From the basted part outwards, no ripple ahead of the hand. Only then may "
-                        "pins be closed.");
+        return Text::tr("From the basted part outwards, no ripple. Only then are pins closed.");
     case TaskKind::closePins:
         return Text::tr("From the middle outwards. The zone's count must come out.");
     case TaskKind::checkUnderside:
-        return Text::tr(
-                   "Overhang as on the lead's sheet: %1 short or more is a pleat. Turn up a few "
-                   "places: the back is caught, and flat.")
+        return Text::tr("Overhang %1 short or more: a pleat. Turn up a few places: the back is "
+                        "caught, and flat.")
             .arg(length(kPleat, unit));
     case TaskKind::shift:
-        return Text::tr(
-            "Clear the edge, sweep below with a palm, lift together on the count, slide, "
-            "fold back, hold the backing anew, return batting, then top.");
+        return Text::tr("Sweep below with a palm, lift together on the count, slide, fold back, "
+                        "hold the backing, return batting, then top.");
     case TaskKind::foldBack:
         return Text::tr("A straight fold, batting and top together, nothing dragged.");
     case TaskKind::dotLower:
@@ -156,9 +172,8 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
     case TaskKind::foldForward:
         return Text::tr("Rolled down, smoothed from the fold outwards.");
     case TaskKind::press:
-        return Text::tr(
-            "Lower the iron and lift it again, do not slide. Follow the labels of the web "
-            "and of the batting.");
+        return Text::tr("Lower the iron and lift it again, do not slide. Follow the labels of web "
+                        "and batting.");
     case TaskKind::cool:
         return Text::tr("Iron up on its heel, away from the edge.");
     case TaskKind::turnOver:

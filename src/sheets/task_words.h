@@ -10,8 +10,14 @@ namespace bastewright::sheets {
 /// What is done, in a line: "C4: place 24 pins, open", "Shift the quilt 54 in towards the head".
 QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit);
 
+/// The same in the fewest words: "Shift 54 in towards the head", "Lay the backing".
+QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit);
+
 /// "C4", or "C4, left part" where two share it.
 QString zoneName(const std::string& zone, const std::optional<Share>& share);
+
+/// "C4", or "C4 left".
+QString zoneBrief(const std::string& zone, const std::optional<Share>& share);
 
 /// The work of one zone, or of several together: "C4, C5: place 48 pins, open".
 QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with);

@@ -9,7 +9,7 @@
 
 namespace bastewright::sheets {
 namespace {
-constexpr double kLeading = 1.3; // line pitch over type size
+constexpr double kLeading = 1.3, kClose = 1.2; // line pitch over type size
 constexpr double kUnbounded = 1e6;
 constexpr QChar kEllipsis{0x2026};
 
@@ -81,7 +81,8 @@ void TextBlock::lay(const std::vector<Span>& spans) {
     naturalWidth_ = 0;
     for (QTextLine line = layout_->createLine(); line.isValid(); line = layout_->createLine()) {
         line.setLineWidth(width_);
-        const double pitch = std::max(line.height(), kLeading * style_.size);
+        const double pitch = style_.close ? kClose * style_.size
+                                          : std::max(line.height(), kLeading * style_.size);
         line.setPosition({0, y + (pitch - line.height()) / 2});
         naturalWidth_ = std::max(naturalWidth_, line.naturalTextWidth());
         y += pitch;

@@ -2,6 +2,7 @@
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
+#include <QMouseEvent>
 
 namespace bastewright::app {
 
@@ -25,6 +26,27 @@ QQuickItem* findVisible(QQuickItem* root, const QString& name) {
         if (auto* found = findVisible(child, name))
             return found;
     return nullptr;
+}
+
+void tapItem(QQuickWindow& window, QQuickItem* item, const QString& name) {
+    ASSERT_TRUE(item && item->isEnabled()) << name.toStdString();
+    for (QQuickItem* list = item->parentItem(); list; list = list->parentItem()) {
+        if (!list->inherits("QQuickFlickable"))
+            continue;
+        const qreal y = item->mapToItem(list, {}).y(), below = y + item->height() - list->height();
+        const qreal at = list->property("contentY").toReal();
+        if (y < 0 || below > 0)
+            list->setProperty("contentY", at + (y < 0 ? y : below));
+    }
+    live(350);
+    const QPointF at = item->mapToScene({item->width() / 2, item->height() / 2});
+    for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
+        const bool down = type == QEvent::MouseButtonPress;
+        QMouseEvent event{type, at, window.mapToGlobal(at), Qt::LeftButton,
+                          down ? Qt::LeftButton : Qt::NoButton, Qt::NoModifier};
+        QCoreApplication::sendEvent(&window, &event);
+        live(30);
+    }
 }
 
 void live(int milliseconds) {

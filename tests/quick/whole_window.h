@@ -4,6 +4,7 @@
 #include "app/window.h"
 
 #include <QQuickItem>
+#include <QQuickWindow>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
@@ -17,6 +18,10 @@ void needWindows();
 
 /// The first visible item of this name, or null.
 QQuickItem* findVisible(QQuickItem* root, const QString& name);
+
+/// A press and a release of the mouse in the middle of an item, once it stands still; scrolls the
+/// list it is in so far that it can be seen.
+void tapItem(QQuickWindow& window, QQuickItem* item, const QString& name);
 
 /// Lets the window live for so long.
 void live(int milliseconds);

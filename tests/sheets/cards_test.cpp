@@ -45,18 +45,20 @@ TEST_P(Cards, areWellFormed) {
 // 100 mm on paper; measured at 400 dots to the inch, a dot being 0.064 mm.
 TEST_P(Cards, theCheckLineIsTrue) {
     constexpr int kDots = 400;
-    const Written w{fixture::harbourLights(), options()};
-    const auto pages = pdf::pictures(w.path, kDots, 1);
-    ASSERT_EQ(pages.size(), 1u);
-    const auto runs = darkRuns(pages[0], kDots, 90);
-    ASSERT_FALSE(runs.empty());
-    bool found = false;
-    for (const double run : runs)
-        if (run < 120) { // longer ones are the rule below the running head
-            EXPECT_NEAR(run, 100, 0.2);
-            found = true;
-        }
-    EXPECT_TRUE(found);
+    for (const bool colour : {true, false}) {
+        SheetOptions chosen = options();
+        chosen.colour = colour;
+        const Written w{fixture::harbourLights(), chosen};
+        const auto pages = pdf::pictures(w.path, kDots, 1);
+        ASSERT_EQ(pages.size(), 1u);
+        bool found = false;
+        for (const double run : darkRuns(pages[0], kDots, 90))
+            if (run < 120) { // longer ones are the rule below the running head
+                EXPECT_NEAR(run, 100, 0.2);
+                found = true;
+            }
+        EXPECT_TRUE(found);
+    }
 }
 
 // "head C4 A 24 pins Pass 2": one card for every zone, with the person who places it, its count
@@ -166,6 +168,21 @@ TEST(Document, noNameIsLost) {
     EXPECT_TRUE(text.contains(QString{60, 'm'}));
     EXPECT_TRUE(text.contains(QStringLiteral("\u05d0\u05d1\u05d2")));
     expectGoodForm(w, Paper::a4);
+
+    // On the session's page all of them stand whole; on the cards everybody's mark.
+    QString first = pdf::pageTexts(w.path).front();
+    first.remove(' ');
+    for (const QString& name : {QString{shown + "Nähkreis" + shown + "amHafen"}, QString{60, 'm'},
+                                QStringLiteral("\u05d0\u05d1\u05d2"), shown + "Harbour"})
+        EXPECT_TRUE(first.contains(name)) << name.toStdString();
+    const Written cards{s, {.lead = false, .helpers = false}};
+    QString marks;
+    for (const QString& page : pdf::pageTexts(cards.path))
+        marks += page;
+    const sheets::CrewKey key{s.setting.helpers};
+    for (const QString& mark : key.all())
+        EXPECT_TRUE(marks.contains(pdf::normalised(mark))) << mark.toStdString();
+    expectGoodForm(cards, Paper::a4);
 }
 
 } // namespace

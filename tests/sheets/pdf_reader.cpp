@@ -5,6 +5,9 @@
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QXmlStreamReader>
+
+#include <map>
 
 namespace bastewright::pdf {
 namespace {
@@ -19,7 +22,7 @@ QString run(const QString& tool, const QStringList& arguments) {
 } // namespace
 
 QString missingTool() {
-    for (const char* tool : {"pdfinfo", "pdftotext", "pdffonts", "pdftoppm"})
+    for (const char* tool : {"pdfinfo", "pdftotext", "pdffonts", "pdftoppm", "pdftohtml"})
         if (QStandardPaths::findExecutable(QString::fromLatin1(tool)).isEmpty())
             return QString::fromLatin1(tool);
     return {};
@@ -75,6 +78,51 @@ std::vector<FontLine> fonts(const QString& path) {
             {words.front(), words.size() > 5 && words[words.size() - 5] == QLatin1String("yes")});
     }
     return out;
+}
+
+std::vector<TextLine> textLines(const QString& path) {
+    constexpr double kZoom = 3; // the most it takes; places are whole pixels, thirds of a point
+    QXmlStreamReader xml{run(QStringLiteral("pdftohtml"),
+                             {QStringLiteral("-xml"), QStringLiteral("-i"), QStringLiteral("-zoom"),
+                              QString::number(kZoom), QStringLiteral("-stdout"), path})};
+    std::vector<TextLine> lines;
+    std::map<QString, double> sizes;
+    int page = -1;
+    while (!xml.atEnd()) {
+        xml.readNext();
+        if (!xml.isStartElement())
+            continue;
+        const auto attributes = xml.attributes();
+        const auto number = [&](const char* name) {
+            return attributes.value(QLatin1String(name)).toDouble() / kZoom;
+        };
+        if (xml.name() == QLatin1String("page")) {
+            ++page;
+        } else if (xml.name() == QLatin1String("fontspec")) {
+            sizes[attributes.value(QLatin1String("id")).toString()] = number("size");
+        } else if (xml.name() == QLatin1String("text")) {
+            TextLine line{page,
+                          {number("left"), number("top"), number("width"), number("height")},
+                          sizes[attributes.value(QLatin1String("font")).toString()],
+                          true,
+                          {}};
+            for (int bold = 0; !(xml.readNext() == QXmlStreamReader::EndElement &&
+                                 xml.name() == QLatin1String("text"));) {
+                if (xml.atEnd())
+                    break;
+                if (xml.name() == QLatin1String("b"))
+                    bold += xml.isStartElement() ? 1 : -1;
+                if (!xml.isCharacters())
+                    continue;
+                line.text += xml.text();
+                line.bold = line.bold && (bold > 0 || xml.text().trimmed().isEmpty());
+            }
+            line.text = normalised(line.text);
+            if (!line.text.isEmpty() && line.at.width() > 0)
+                lines.push_back(std::move(line));
+        }
+    }
+    return lines;
 }
 
 std::vector<QImage> pictures(const QString& path, int dotsPerInch, int last) {

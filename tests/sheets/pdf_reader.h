@@ -2,6 +2,7 @@
 
 #include <QByteArray>
 #include <QImage>
+#include <QRectF>
 #include <QString>
 #include <QStringList>
 
@@ -33,6 +34,17 @@ struct FontLine {
     bool embedded = false;
 };
 std::vector<FontLine> fonts(const QString& path);
+
+/// A level line of text in its place, in points from the page's upper left corner, as pdftohtml
+/// gives it (upright text comes out in pieces without a width, and is left out).
+struct TextLine {
+    int page = 0; ///< from 0
+    QRectF at;
+    double size = 0;
+    bool bold = false; ///< all of it
+    QString text;
+};
+std::vector<TextLine> textLines(const QString& path);
 
 /// Every page up to the last one wanted as a grey picture.
 std::vector<QImage> pictures(const QString& path, int dotsPerInch, int last = 9999);

@@ -7,6 +7,7 @@
 #include <QThread>
 
 #include <arpa/inet.h>
+#include <cups/cups.h>
 #include <sys/socket.h>
 #include <unistd.h>
 
@@ -182,6 +183,23 @@ QString PrintService::addQueue(const QString& name, const QString& device) {
         command("lpadmin", {"-p", name, "-E", "-v", uri, "-P", folder_.filePath("test.ppd"), "-o",
                             "printer-error-policy=abort-job"});
     return made ? file : QString{};
+}
+
+std::map<QString, QString> PrintService::jobAttributes(int job) const {
+    ipp_t* request = ippNewRequest(IPP_OP_GET_JOB_ATTRIBUTES);
+    const QByteArray uri = QStringLiteral("ipp://localhost/jobs/%1").arg(job).toUtf8();
+    ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_URI, "job-uri", nullptr, uri.constData());
+    ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_KEYWORD, "requested-attributes", nullptr, "all");
+    ipp_t* answer = cupsDoRequest(CUPS_HTTP_DEFAULT, request, "/"); // the request goes with it
+    std::map<QString, QString> out;
+    for (auto* one = ippFirstAttribute(answer); one; one = ippNextAttribute(answer)) {
+        char value[512] = "";
+        ippAttributeString(one, value, sizeof value);
+        if (const char* name = ippGetName(one))
+            out[QString::fromUtf8(name)] = QString::fromUtf8(value);
+    }
+    ippDelete(answer);
+    return out;
 }
 
 QString PrintService::log() const {

@@ -4,6 +4,8 @@
 #include <QString>
 #include <QTemporaryDir>
 
+#include <map>
+
 namespace bastewright {
 
 /// A print service of its own for a test: a real cupsd on a loopback port with its own folders and
@@ -23,6 +25,8 @@ public:
     /// A queue that prints into a file; its path. `device`: another place than that.
     QString addQueue(const QString& name, const QString& device = {});
     bool command(const QString& tool, const QStringList& arguments);
+    /// What the service itself says a job was asked for with: "copies" → "2", "sides" → ….
+    std::map<QString, QString> jobAttributes(int job) const;
     /// What the service has written to its log.
     QString log() const;
     void stop();

@@ -88,14 +88,29 @@ TEST_F(Printing, everyPageArrives) {
     }
 }
 
+QString valueOf(const std::map<QString, QString>& all, const char* name) {
+    const auto found = all.find(QLatin1String(name));
+    if (found != all.end())
+        return found->second;
+    for (const auto& [key, value] : all) // for whoever reads the failure
+        qInfo().noquote() << key << "=" << value;
+    return {};
+}
+
 TEST_F(Printing, inGreyAndOnBothSides) {
     const QString file = service_->addQueue("hall-grey");
     PrintOrder one = order("hall-grey");
     one.sheets.colour = false;
     one.sheets.bothSides = true;
     one.sheets.lead = one.sheets.cards = false;
+    one.copies = 2;
     const auto printed = print(one);
     ASSERT_TRUE(printed) << printed.error();
+    const auto asked = service_->jobAttributes(printed->job);
+    EXPECT_EQ(valueOf(asked, "copies"), "2");
+    EXPECT_EQ(valueOf(asked, "sides"), "two-sided-long-edge");
+    EXPECT_EQ(valueOf(asked, "print-color-mode"), "monochrome");
+    EXPECT_TRUE(valueOf(asked, "media").contains("A4"));
     QFile bytes{file};
     ASSERT_TRUE(bytes.open(QIODevice::ReadOnly));
     EXPECT_EQ(pdf::coloursIn(bytes.readAll()), 0);

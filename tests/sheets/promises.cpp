@@ -1,11 +1,15 @@
 #include "promises.h"
 
+#include "layout.h"
 #include "sheets/crew_key.h"
 
 #include <QFile>
 #include <QRegularExpression>
 
 #include <algorithm>
+#include <map>
+#include <optional>
+#include <set>
 
 namespace bastewright {
 namespace {
@@ -43,49 +47,113 @@ QString workOf(TaskKind kind) {
     }
 }
 
-/// "13:12 C4 place 24"
+bool isOf(const Task& t, const std::string& person) {
+    return std::ranges::count(t.people, person) > 0;
+}
+
+/// "13:12 quilt 0 pass 2 C4 left place 12": a zone's task as the plan has it.
 QString lineOf(const Session& s, const Plan& plan, const Task& t) {
-    return QStringLiteral("%1 %2 %3 %4")
-        .arg(clockOf(s, t.start), QString::fromStdString(t.zone), workOf(t.kind))
-        .arg(pointsOf(plan.quilts[std::size_t(t.job)], t.zone));
+    static const std::map<Side, QString> sides{
+        {Side::head, " head"}, {Side::foot, " foot"}, {Side::left, " left"}, {Side::right, " right"}};
+    const auto points = t.share ? std::size_t(t.share->points)
+                                : pointsOf(plan.quilts[std::size_t(t.job)], t.zone);
+    return QStringLiteral("%1 quilt %2 pass %3 %4%5 %6 %7")
+        .arg(clockOf(s, t.start))
+        .arg(t.job)
+        .arg(t.pass)
+        .arg(QString::fromStdString(t.zone), t.share ? sides.at(t.share->side) : QString{},
+             workOf(t.kind))
+        .arg(points);
 }
 
 QStringList plannedLines(const Written& w, const std::string& person) {
     QStringList lines;
     for (const auto& t : w.plan.tasks)
-        if (!workOf(t.kind).isEmpty() && std::ranges::count(t.people, person) > 0)
+        if (!workOf(t.kind).isEmpty() && isOf(t, person))
             lines << lineOf(w.session, w.plan, t);
     lines.sort();
     return lines;
 }
 
-/// Rows of one zone: "13:12 C4: place 24 pins, open".
-QStringList singleLines(const QString& text) {
+/// Which pass, of which quilt, the rows of a checklist stand under.
+class PassHeadings {
+public:
+    PassHeadings(const Written& w, const QString& text) {
+        const auto& quilts = w.plan.quilts;
+        const bool several = quilts.size() > 1;
+        const bool tables = std::ranges::any_of(
+            quilts, [](const QuiltPlan& q) { return q.surface.number != 1; });
+        for (std::size_t q = 0; q < quilts.size(); ++q) {
+            QString form = QStringLiteral("Pass (\\d+)");
+            if (several)
+                form = QRegularExpression::escape(
+                           normalised(QString::fromStdString(quilts[q].name))) +
+                       QStringLiteral(", pass (\\d+)");
+            // With several tables the one the quilt lies on is named; captions of pictures may
+            // leave it out, and rows stand under none of those.
+            if (tables)
+                form += QStringLiteral(", table %1").arg(quilts[q].surface.number);
+            auto found = QRegularExpression{form}.globalMatch(text);
+            while (found.hasNext()) {
+                const auto m = found.next();
+                const bool inRow = text.mid(m.capturedStart() - 2, 2) == QLatin1String("; ");
+                places_[m.capturedStart()] = {
+                    QStringLiteral("quilt %1 pass %2").arg(q).arg(m.captured(1)), inRow};
+            }
+        }
+    }
+    /// A row that names its own pass at its end, before the next time of day, is of that one.
+    QString of(const QString& text, qsizetype from, qsizetype end) const {
+        static const QRegularExpression time{QStringLiteral(R"(\d\d:\d\d)")};
+        const auto next = time.match(text, end);
+        const qsizetype row = next.hasMatch() ? next.capturedStart() : text.size();
+        auto above = places_.upper_bound(from);
+        if (above != places_.end() && above->second.inRow && above->first < row)
+            return above->second.pass;
+        while (above != places_.begin()) {
+            --above;
+            if (!above->second.inRow)
+                return above->second.pass;
+        }
+        return QStringLiteral("under no pass");
+    }
+
+private:
+    struct Heading {
+        QString pass;
+        bool inRow = false;
+    };
+    std::map<qsizetype, Heading> places_;
+};
+
+/// Rows of one zone: "13:12 C4: place 24 pins, open", "13:12 C4, left part: close 11 pins".
+QStringList singleLines(const QString& text, const PassHeadings& headings) {
     static const QRegularExpression row{QStringLiteral(
-        R"((\d\d:\d\d) ([A-Z]+\d+): (?:(place|close|press) (\d+)|(\d+) dots? (on the backing|on the batting)))")};
+        R"((\d\d:\d\d) ([A-Z]+\d+)(?:,( \w+) part)?: (?:(place|close|press) (\d+)|(\d+) dots? (on the backing|on the batting)))")};
     QStringList lines;
     auto found = row.globalMatch(text);
     while (found.hasNext()) {
         const auto m = found.next();
-        const bool verbFirst = !m.captured(3).isEmpty();
-        lines << QStringLiteral("%1 %2 %3 %4")
-                     .arg(m.captured(1), m.captured(2), verbFirst ? m.captured(3) : m.captured(6),
-                          verbFirst ? m.captured(4) : m.captured(5));
+        const bool verbFirst = !m.captured(4).isEmpty();
+        lines << QStringLiteral("%1 %2 %3%4 %5 %6")
+                     .arg(m.captured(1), headings.of(text, m.capturedStart(), m.capturedEnd()),
+                          m.captured(2), m.captured(3), verbFirst ? m.captured(4) : m.captured(7),
+                          verbFirst ? m.captured(5) : m.captured(6));
     }
     return lines;
 }
 
-/// Rows of several: "Place open 13:12 C4: 24 (1) 13:14 C5: 24 (2)", the last figure of each being
-/// the number of the place to stand at.
-QStringList gatheredLines(const QString& text) {
+/// Rows of several: "Place open 13:12 C4: 24 (1) 13:14 C5 left: 12 (2)", the last figure of each
+/// being the number of the place to stand at.
+QStringList gatheredLines(const QString& text, const PassHeadings& headings) {
     static const std::map<QString, QString> works{{"Place open", "place"},
                                                   {"Close pins", "close"},
                                                   {"Press", "press"},
                                                   {"Dot backing", "on the backing"},
                                                   {"Dot batting", "on the batting"}};
     static const QRegularExpression row{QStringLiteral(
-        R"((Place open|Close pins|Press|Dot backing|Dot batting)((?: \d\d:\d\d [A-Z]+\d+: \d+(?!\d| dot)(?: \d{1,2}(?![\d:]))?)+))")};
-    static const QRegularExpression one{QStringLiteral(R"((\d\d:\d\d) ([A-Z]+\d+): (\d+))")};
+        R"((Place open|Close pins|Press|Dot backing|Dot batting)((?: \d\d:\d\d [A-Z]+\d+(?: (?:head|foot|left|right))?: \d+(?!\d| dot)(?: \d{1,2}(?![\d:]))?)+))")};
+    static const QRegularExpression one{QStringLiteral(R"((\d\d:\d\d) ([A-Z]+\d+)( \w+)?: (\d+))")};
     QStringList lines;
     auto rows = row.globalMatch(text);
     while (rows.hasNext()) {
@@ -93,17 +161,108 @@ QStringList gatheredLines(const QString& text) {
         auto items = one.globalMatch(r.captured(2));
         while (items.hasNext()) {
             const auto m = items.next();
-            lines << QStringLiteral("%1 %2 %3 %4")
-                         .arg(m.captured(1), m.captured(2), works.at(r.captured(1)), m.captured(3));
+            lines << QStringLiteral("%1 %2 %3%4 %5 %6")
+                         .arg(m.captured(1), headings.of(text, r.capturedStart(), r.capturedEnd()),
+                              m.captured(2), m.captured(3), works.at(r.captured(1)), m.captured(4));
         }
     }
     return lines;
 }
 
-QStringList printedLines(const QString& text) {
-    QStringList lines = singleLines(text) + gatheredLines(text);
+QStringList printedLines(const Written& w, const QString& text) {
+    const PassHeadings headings{w, text};
+    QStringList lines = singleLines(text, headings) + gatheredLines(text, headings);
     lines.sort();
     return lines;
+}
+
+/// "13:50 break until 14:05", "14:20 free until 14:31": what the person's breaks and the gaps of
+/// eight minutes and more between their tasks come to.
+QStringList plannedRests(const Written& w, const Helper& h) {
+    QStringList lines;
+    const auto add = [&](Seconds from, Seconds until, const char* what) {
+        lines << QStringLiteral("%1 %2 until %3")
+                     .arg(clockOf(w.session, from), what, clockOf(w.session, until));
+    };
+    std::set<Seconds> busy; // whole seconds at work or on a break, from the first task to the last
+    std::optional<Seconds> first, last;
+    for (const auto& t : w.plan.tasks)
+        if (isOf(t, h.name)) {
+            first = std::min(first.value_or(t.start), t.start);
+            last = std::max(last.value_or(t.end), t.end);
+            for (Seconds s = t.start; s < t.end; ++s)
+                busy.insert(s);
+        }
+    for (const auto& b : h.breaks) {
+        const Seconds from = b.from.sinceMidnight - w.session.setting.start.sinceMidnight;
+        const Seconds until = b.until.sinceMidnight - w.session.setting.start.sinceMidnight;
+        if (until <= Seconds{} || from >= w.plan.finish)
+            continue;
+        add(from, until, "break");
+        for (Seconds s = from; s < until; ++s)
+            busy.insert(s);
+    }
+    if (first)
+        for (Seconds from = *first; from < *last;) {
+            if (busy.contains(from)) {
+                ++from;
+                continue;
+            }
+            const auto next = busy.lower_bound(from);
+            const Seconds until = next == busy.end() ? *last : *next;
+            if (until - from >= std::chrono::minutes{8})
+                add(from, until, "free");
+            from = until;
+        }
+    lines.sort();
+    return lines;
+}
+
+QStringList printedRests(const QString& text) {
+    static const QRegularExpression row{
+        QStringLiteral(R"(\d\d:\d\d (?:break|free) until \d\d:\d\d)")};
+    QStringList lines;
+    auto found = row.globalMatch(text);
+    while (found.hasNext())
+        lines << found.next().captured();
+    lines.sort();
+    return lines;
+}
+
+/// Every row's time is no earlier than that of the row above it.
+void expectInOrderOfTime(const QString& text, const std::string& person) {
+    static const QRegularExpression row{
+        QStringLiteral(R"((?<!until )(?<!to )(\d\d:\d\d) (?=break until|free until|[A-Z]))")};
+    QString before;
+    auto found = row.globalMatch(text);
+    while (found.hasNext()) {
+        const QString time = found.next().captured(1);
+        EXPECT_LE(before, time) << person;
+        before = time;
+    }
+}
+
+/// A task done with others names all of them, and lifting says so.
+void expectCompany(const Written& w, const QString& text, const Task& t, const std::string& person,
+                   const sheets::CrewKey& key) {
+    static const QRegularExpression time{QStringLiteral(R"(\d\d:\d\d)")};
+    const QString clock = clockOf(w.session, t.start);
+    const bool lift = t.kind == TaskKind::shift || t.kind == TaskKind::turnOver;
+    bool named = t.people.size() < 2;
+    for (qsizetype at = text.indexOf(clock); at >= 0 && !named; at = text.indexOf(clock, at + 1)) {
+        const auto next = time.match(text, at + clock.size());
+        const QString row =
+            text.mid(at, (next.hasMatch() ? next.capturedStart() : text.size()) - at);
+        const auto with = row.indexOf(lift ? QLatin1String("lift with ") : QLatin1String("with "));
+        named = with >= 0 && std::ranges::all_of(t.people, [&](const std::string& other) {
+                    const QString mark =
+                        QRegularExpression::escape(normalised(key.letter(other)));
+                    return other == person ||
+                           row.mid(with).contains(QRegularExpression{
+                               QStringLiteral("(?:^| )%1(?:[ ,;]|$)").arg(mark)});
+                });
+    }
+    EXPECT_TRUE(named) << person << " " << t.id << " at " << clock.toStdString();
 }
 
 QString nameOf(const Helper& h) {
@@ -166,12 +325,17 @@ void expectEverybodysTasks(const Written& w) {
         ASSERT_NE(found, pages.end()) << h.name;
         const QString& text = found->second;
         EXPECT_TRUE(holdsName(text, h)) << h.name << "\n" << text.left(300).toStdString();
-        EXPECT_EQ(printedLines(text).join('\n').toStdString(),
+        EXPECT_EQ(printedLines(w, text).join('\n').toStdString(),
                   plannedLines(w, h.name).join('\n').toStdString())
             << h.name;
+        EXPECT_EQ(printedRests(text).join('\n').toStdString(),
+                  plannedRests(w, h).join('\n').toStdString())
+            << h.name;
+        expectInOrderOfTime(text, h.name);
         for (const auto& t : w.plan.tasks)
-            if (std::ranges::count(t.people, h.name) > 0 && t.zone.empty()) {
+            if (isOf(t, h.name) && t.zone.empty()) {
                 EXPECT_TRUE(text.contains(clockOf(w.session, t.start))) << h.name << " " << t.id;
+                expectCompany(w, text, t, h.name, key);
             }
     }
 }
@@ -261,6 +425,7 @@ void expectGoodForm(const Written& w, Paper paper) {
         EXPECT_GT(inside, 100) << "page " << number << " is blank";
     }
     EXPECT_EQ(std::size_t(number), sizes.size());
+    expectWholePages(w.path);
 }
 
 } // namespace bastewright

@@ -7,6 +7,7 @@
 #include "sheets/pages/pages.h"
 #include "sheets/printable.h"
 #include "sheets/task_words.h"
+#include "sheets/two_columns.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -19,23 +20,31 @@ namespace {
 
 constexpr double kColumnGap = 12;
 
-Block nameBlock(const SheetContext& c, const Helper& h) {
-    constexpr double kBadge = 42, kBeside = kBadge + 14;
+Block textBlock(const std::vector<Span>& words, double width, const TextStyle& style,
+                double before) {
+    auto text = std::make_shared<TextBlock>(words, width, style);
+    return {.height = text->height(), .before = before, .draw = [text](QPainter& p, QRectF at) {
+                text->draw(p, at.topLeft());
+            }};
+}
+
+Block nameBlock(const SheetContext& c, const Helper& h, const ChecklistStyle& style = {}) {
+    const double badgeSize = style.columns ? 32 : 42, beside = badgeSize + 14;
     const QString name = isolated(h.name);
-    int type = type::kName;
-    while (type > type::kLead && TextBlock{name, c.width - kBeside, {type, true}}.lines() > 2)
+    int type = style.columns ? type::kTitle : type::kName;
+    while (type > type::kLead && TextBlock{name, c.width - beside, {type, true}}.lines() > 2)
         type -= 2;
-    auto text = std::make_shared<TextBlock>(name, c.width - kBeside,
+    auto text = std::make_shared<TextBlock>(name, c.width - beside,
                                             TextStyle{.size = type, .bold = true, .maxLines = 3});
-    const double height = std::max(kBadge + 2, text->height());
+    const double height = std::max(badgeSize + 2, text->height());
     return {
         .height = height,
         .keepWithNext = true,
         .newPage = true,
-        .draw = [text, letter = c.crew.letter(h.name)](QPainter& p, QRectF at) {
-            badge(p, {at.left() + kBadge / 2 + 1, at.top() + kBadge / 2 + 1}, kBadge, letter, true);
-            text->draw(
-                p, {at.left() + kBeside, at.top() + std::max(0.0, (kBadge - text->height()) / 2)});
+        .draw = [=, letter = c.crew.letter(h.name)](QPainter& p, QRectF at) {
+            const double middle = badgeSize / 2 + 1;
+            badge(p, at.topLeft() + QPointF{middle, middle}, badgeSize, letter, true);
+            text->draw(p, at.topLeft() + QPointF{beside, std::max(0.0, middle - text->height() / 2)});
         }};
 }
 
@@ -59,10 +68,13 @@ QString summary(const SheetContext& c, const Helper& h) {
     QStringList words{Text::tr("Here %1").arg(hoursWords(h))};
     if (first)
         words << Text::tr("tasks %1 to %2").arg(clock(c.start(), *first), clock(c.start(), *last));
+    QStringList points;
     if (pins > 0)
-        words << Text::tr("you place %1").arg(pointCount(pins, Basting::With::pins));
+        points << pointCount(pins, Basting::With::pins);
     if (dots > 0)
-        words << Text::tr("you place %1").arg(pointCount(dots, Basting::With::dots));
+        points << pointCount(dots, Basting::With::dots);
+    if (!points.isEmpty())
+        words << Text::tr("%1 to place").arg(listed(points));
     return words.join(Text::tr(" · "));
 }
 
@@ -87,17 +99,18 @@ Block placeList(const PassPart& part, double width) {
 }
 
 /// In a strip the pictures carry the passes' names: their headings are no more than a line.
-Block passHeading(const SheetContext& c, const Stretch& s, bool continued,
+Block passHeading(const SheetContext& c, const Stretch& s, bool continued, double width,
                   const ChecklistStyle& style) {
     QString text = c.passName(s.quilt, s.pass);
     if (continued || (!s.first && !style.strip))
         text = Text::tr("%1, continued").arg(text);
     const int size = style.heading();
     auto words = std::make_shared<TextBlock>(
-        text, c.width, TextStyle{.size = size, .bold = true, .maxLines = 2});
+        text, width,
+        TextStyle{.size = size, .bold = true, .maxLines = 2, .close = style.columns});
     const double below = style.strip ? 1 : 3;
     return {.height = words->height() + below,
-            .before = style.strip ? 5.0 : 9.0,
+            .before = style.columns ? 4.0 : style.strip ? 5.0 : 9.0,
             .keepWithNext = true,
             .draw = [words](QPainter& p, QRectF at) {
                 words->draw(p, at.topLeft());
@@ -122,19 +135,20 @@ Block beside(std::vector<Block> left, Block right) {
             }};
 }
 
-Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch& s,
-                 const ChecklistStyle& style) {
+Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch& s, double width,
+                 std::vector<Rest>& rests, const ChecklistStyle& style) {
     // Somebody who works at two tables in turn: a single task says in its own row where it is.
-    const bool inRow = style.strip && c.severalQuilts() && s.tasks.size() == 1;
+    const bool inRow =
+        style.strip && !style.columns && c.severalQuilts() && s.tasks.size() == 1;
     Flow flow;
     if (!inRow)
-        flow.push_back(passHeading(c, s, false, style));
-    const auto again = std::make_shared<Block>(passHeading(c, s, true, style));
+        flow.push_back(passHeading(c, s, false, width, style));
+    const auto again = std::make_shared<Block>(passHeading(c, s, true, width, style));
     const PassPart part = partOf(c, person, s.quilt, s.pass);
     const bool pictured = s.first && !style.strip && hasPicture(part);
-    const double width =
-        pictured ? c.width - placePicture(part, style).width() - kColumnGap : c.width;
-    auto rows = checklistRows(c, person, s.tasks, part, width, style,
+    if (pictured)
+        width -= placePicture(part, style).width() + kColumnGap;
+    auto rows = checklistRows(c, person, s.tasks, part, width, style, rests,
                               inRow ? c.passName(s.quilt, s.pass) : QString{});
     if (pictured && !part.places.empty())
         rows.insert(rows.begin(), placeList(part, width));
@@ -157,36 +171,62 @@ Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch
     return flow;
 }
 
-/// What good work looks like, for every kind of task this person has.
-Flow checks(const SheetContext& c, const std::vector<Stretch>& all, const ChecklistStyle& style) {
-    Flow flow{heading(Text::tr("How, and what to check"), c.width, style.heading())};
+/// What good work looks like, for every kind of task this person has. In columns three kinds share
+/// a paragraph.
+Flow checks(const SheetContext& c, const std::vector<Stretch>& all, double width,
+            const ChecklistStyle& style) {
+    Flow flow{heading(Text::tr("How, and what to check"), width, style.heading())};
     flow.back().before = 7;
     std::set<QString> said;
+    std::vector<Span> words;
+    const auto close = [&] {
+        if (!words.empty())
+            flow.push_back(textBlock(words, width, style.text(), 2));
+        words.clear();
+    };
     for (const auto& s : all)
         for (const Task* t : s.tasks) {
             const auto with = c.with(s.quilt);
-            const QString words = taskCheck(t->kind, with, c.unit());
-            if (!said.insert(words).second)
+            const QString how = taskCheck(t->kind, with, c.unit());
+            if (!said.insert(how).second)
                 continue;
-            flow.push_back(paragraph(
-                std::vector<Span>{{taskName(t->kind, with) + QStringLiteral(". "), true}, {words}},
-                c.width, type::kCheck, 2));
+            if (!words.empty())
+                words.push_back({QStringLiteral(" ")});
+            words.push_back({taskName(t->kind, with) + QStringLiteral(". "), true});
+            words.push_back({how});
+            if (!style.columns || said.size() % 3 == 0)
+                close();
         }
+    close();
     return flow;
 }
 
 Flow checklist(const SheetContext& c, const Helper& helper, const std::vector<Stretch>& all,
                const ChecklistStyle& style) {
-    Flow flow{nameBlock(c, helper)};
-    flow.push_back(paragraph(summary(c, helper), c.width, type::kCheck, 5));
+    Flow flow{nameBlock(c, helper, style)};
+    const auto line = [&](const QString& words, double before) {
+        flow.push_back(textBlock({{words}}, c.width, style.text(), before));
+    };
+    line(summary(c, helper), 5);
     if (const QString others = whoIsWho(c, helper); !others.isEmpty())
-        flow.push_back(paragraph(others, c.width, type::kCheck, 0));
+        line(others, 0);
     if (style.strip)
         flow += pictureStrip(c, helper.name, all, style);
+    const double width = style.columns ? columnWidth(c.width) : c.width;
+    auto rests = restsOf(c.session, c.plan, helper.name);
+    Flow lists;
     for (const auto& s : all)
-        flow += stretchFlow(c, helper.name, s, style);
-    flow += tilesOf(c, all, style);
-    flow += checks(c, all, style);
+        lists += stretchFlow(c, helper.name, s, width, rests, style);
+    for (const auto& rest : rests) // after the last task
+        lists.push_back(restRow(c, rest, width, style));
+    lists += tilesOf(c, all, width, style);
+    lists += checks(c, all, width, style);
+    if (style.columns) {
+        flow.push_back(inTwoColumns(std::move(lists)));
+        flow.back().before = 8;
+    } else {
+        flow += std::move(lists);
+    }
     return flow;
 }
 
@@ -208,12 +248,17 @@ Flow helperPages(const SheetContext& c, const Helper& helper) {
         .gathered = true, .strip = true, .padding = 1, .picture = {165, 160}};
     ChecklistStyle closest = kClose;
     closest.tiles = 1;
+    ChecklistStyle columns = closest;
+    columns.columns = true;
+    columns.padding = 0.25;
+    columns.picture = {140, 130};
     const ChecklistStyle styles[] = {
         {},
         {.padding = 1.5, .picture = {190, 185}},
         {.gathered = true, .padding = 1.5, .picture = {190, 185}},
         kClose,
         closest,
+        columns,
     };
     Flow best;
     std::size_t least = 0;

@@ -73,9 +73,15 @@ Flow pictureStrip(const SheetContext& c, const std::string& person,
         if (!s.first || !hasPicture(part))
             continue;
         const PlacePicture picture{part, style};
-        Captioned one{picture, std::make_shared<TextBlock>(
-                                   c.passName(s.quilt, s.pass), std::max(picture.width(), 110.0),
-                                   TextStyle{.size = type::kBody, .bold = true})};
+        // In columns the table is left to the lists' headings.
+        const QString name = style.columns && c.severalQuilts()
+                                 ? Text::tr("%1, pass %2").arg(c.quiltName(s.quilt)).arg(s.pass)
+                                 : c.passName(s.quilt, s.pass);
+        Captioned one{picture,
+                      std::make_shared<TextBlock>(
+                          name, std::max(picture.width(), 118.0),
+                          TextStyle{.size = style.columns ? type::kSmall : type::kBody,
+                                    .bold = true})};
         if (!row.empty() && x + one.width() > c.width) {
             flow.push_back(rowOf(std::move(row)));
             row.clear();

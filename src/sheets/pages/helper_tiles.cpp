@@ -13,7 +13,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kTallest = 80, kLow = 60, kWidest = 104, kCaption = 84, kGap = 12, kPad = 4;
+constexpr double kTallest = 80, kLow = 50, kWidest = 104, kCaption = 84, kGap = 12, kPad = 4;
 
 /// The kinds that matter most by eye: those that hold most of the points.
 std::vector<const PointPattern*> chosen(const QuiltPlan& quilt, std::size_t most) {
@@ -123,7 +123,7 @@ Flow rowsOf(std::vector<Tile> tiles, const QString& title, double width,
 
 } // namespace
 
-Flow tilesOf(const SheetContext& c, const std::vector<Stretch>& all,
+Flow tilesOf(const SheetContext& c, const std::vector<Stretch>& all, double width,
              const ChecklistStyle& style) {
     std::set<std::size_t> quilts;
     for (const auto& s : all)
@@ -142,9 +142,9 @@ Flow tilesOf(const SheetContext& c, const std::vector<Stretch>& all,
             flow += rowsOf(std::move(tiles),
                            c.severalQuilts() ? Text::tr("%1: %2").arg(where, c.quiltName(q))
                                              : where,
-                           c.width, style);
+                           width, style);
     }
-    flow += rowsOf(std::move(together), where, c.width, style);
+    flow += rowsOf(std::move(together), where, width, style);
     return flow;
 }
 

@@ -5,6 +5,7 @@
 #include "sheets/pages/pass_picture.h"
 #include "sheets/steps.h"
 #include "sheets/task_words.h"
+#include "sheets/two_columns.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -14,7 +15,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kRoomy = 300; // a column so wide takes the sides to compare
+constexpr double kRoomy = 345; // a column so wide takes the sides to compare
 
 Block legend(const SheetContext& c, bool first) {
     QStringList words{Text::tr("strong frame: what is basted now, zone by zone, with the count"),
@@ -119,17 +120,29 @@ QString whereWords(const std::vector<StandingPlace>& places, const Rect& table) 
                              : Text::tr("%1 sides").arg(listed(sides));
 }
 
-Flow steps(const SheetContext& c, std::size_t q, const Pass& pass, bool close) {
+/// How closely a pass's page is set; the later ones are taken where the earlier run over it.
+enum class Setting { roomy, close, columns };
+
+Flow steps(const SheetContext& c, std::size_t q, const Pass& pass, Setting setting) {
+    const bool close = setting != Setting::roomy, columns = setting == Setting::columns;
     std::vector<std::vector<Cell>> rows;
-    for (const auto& step : stepsOf(c.plan, q, pass.number))
+    for (const auto& step : stepsOf(c.plan, q, pass.number)) {
         rows.push_back({Cell::tick(), Cell{clock(c.start(), step.start), true},
                         Cell{stepLine(step, c.plan.quilts[q], pass.number, c.with(q), c.unit())},
-                        Cell::people(c.crew.letters(step.people)),
-                        Cell{whereWords(step.places, pass.table)}});
+                        Cell::people(c.crew.letters(step.people))});
+        if (!columns) // else left to everybody's own sheet
+            rows.back().push_back(Cell{whereWords(step.places, pass.table)});
+    }
     if (rows.empty())
         return {};
     Flow flow{heading(Text::tr("Steps"), c.width, type::kCheck)};
     flow.back().before = close ? 6 : 16;
+    if (columns) {
+        flow.push_back(inTwoColumns(
+            table({{{}, 0}, {{}, 0}, {{}, -1}, {{}, 0}}, rows, columnWidth(c.width),
+                  {.size = type::kSmall, .rowPadding = 0, .headings = false})));
+        return flow;
+    }
     flow += table({{{}, 0},
                    {Text::tr("Time"), 0},
                    {Text::tr("What"), -2},
@@ -145,12 +158,13 @@ Flow steps(const SheetContext& c, std::size_t q, const Pass& pass, bool close) {
 /// The title, what follows the picture, and between them the picture as large as asked.
 class PassPage {
 public:
-    PassPage(const SheetContext& c, std::size_t q, const Pass& pass, bool close)
+    PassPage(const SheetContext& c, std::size_t q, const Pass& pass, Setting setting)
         : c_{c}
         , q_{q}
         , pass_{pass}
-        , close_{close}
-        , steps_{steps(c, q, pass, close)} {
+        , close_{setting != Setting::roomy}
+        , columns_{setting == Setting::columns}
+        , steps_{steps(c, q, pass, setting)} {
         const QuiltPlan& quilt = c.plan.quilts[q];
         QStringList below{c.quiltName(q)};
         if (c.severalTables())
@@ -165,7 +179,7 @@ public:
         title_.newPage = true;
         if (c.severalQuilts())
             title_.bookmark = c.passName(q, pass.number);
-        if (!close || pass.number == 1)
+        if (!close_ || pass.number == 1)
             under_.push_back(legend(c, pass.number == 1));
         if (!pass.holds.empty())
             under_.push_back(holdList(c, pass, c.width));
@@ -186,7 +200,8 @@ public:
 
     /// With the largest picture at which all is on one page; nothing where none is small enough.
     Flow onOnePage() const {
-        const Flow least = with(kLeast);
+        const double smallest = columns_ ? kSmallest : kLeast;
+        const Flow least = with(smallest);
         const auto pages = paginate(least, c_.height);
         if (pages.size() > 1)
             return {};
@@ -194,7 +209,7 @@ public:
         // makes their column narrower, so that the first guess may be too large.
         const auto& last = pages.front().back();
         double tallest = least[1].height + c_.height - last.y - last.block.height;
-        for (; tallest > kLeast; tallest -= kStep) {
+        for (; tallest > smallest; tallest -= kStep) {
             Flow larger = with(std::min(kTallest, tallest));
             if (paginate(larger, c_.height).size() == 1)
                 return larger;
@@ -202,25 +217,23 @@ public:
         return least;
     }
 
-    static constexpr double kTallest = 372, kLeast = 200, kStep = 20;
+    static constexpr double kTallest = 372, kLeast = 200, kSmallest = 160, kStep = 20;
 
 private:
     const SheetContext& c_;
     std::size_t q_;
     const Pass& pass_;
-    bool close_;
+    bool close_, columns_;
     Block title_;
     Flow under_, steps_;
 };
 
 /// On one page where it fits with a smaller picture and closer rows; else with the large picture.
 Flow onePass(const SheetContext& c, std::size_t q, const Pass& pass) {
-    const PassPage roomy{c, q, pass, false};
-    if (Flow flow = roomy.onOnePage(); !flow.empty())
-        return flow;
-    if (Flow flow = PassPage{c, q, pass, true}.onOnePage(); !flow.empty())
-        return flow;
-    return roomy.with(PassPage::kTallest);
+    for (const Setting setting : {Setting::roomy, Setting::close, Setting::columns})
+        if (Flow flow = PassPage{c, q, pass, setting}.onOnePage(); !flow.empty())
+            return flow;
+    return PassPage{c, q, pass, Setting::roomy}.with(PassPage::kTallest);
 }
 
 } // namespace

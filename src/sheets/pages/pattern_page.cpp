@@ -1,6 +1,7 @@
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/piece_pictures.h"
+#include "sheets/two_columns.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -10,9 +11,9 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kPictureWidth = 0.44; // of the page's
-constexpr double kPictureHeight = 0.26;
-constexpr double kBeside = 26, kEdge = 4; // white between picture and list, and round the tile
+constexpr double kPictureWidth = 0.34; // of the page's
+constexpr double kPictureHeight = 0.3;
+constexpr double kBeside = 26, kBetween = 16, kEdge = 4; // white beside and round the tile
 
 /// Points to the inch at which every tile of the quilt fits, so that they are drawn to one scale.
 double commonScale(const SheetContext& c, std::size_t q, Length pin) {
@@ -25,56 +26,70 @@ double commonScale(const SheetContext& c, std::size_t q, Length pin) {
     return scale;
 }
 
-Flow pointList(const SheetContext& c, const PointPattern& pattern, double width) {
+/// Numbers, from `first` to before `last`, with their distances.
+Flow pointList(const SheetContext& c, const PointPattern& pattern, std::size_t first,
+               std::size_t last, double width) {
     std::vector<std::vector<Cell>> rows;
-    for (const auto& point : pattern.points)
-        rows.push_back({Cell{QString::number(rows.size() + 1), true},
-                        Cell{length(point.at.x, c.unit())}, Cell{length(point.at.y, c.unit())}});
-    return table({{{}, 24, true},
+    for (std::size_t i = first; i < last; ++i) {
+        const Point at = pattern.points[i].at;
+        rows.push_back({Cell{QString::number(i + 1), true}, Cell{length(at.x, c.unit())},
+                        Cell{length(at.y, c.unit())}});
+    }
+    if (rows.empty())
+        return {};
+    return table({{{}, 18, true},
                   {Text::tr("from the left"), -1, true},
                   {Text::tr("from the head"), -1, true}},
                  rows, width, {.rowPadding = 1.5});
 }
 
-/// The same block in the right-hand column of a page.
-Block onTheRight(Block block, double width) {
-    auto inner = std::make_shared<Block>(std::move(block));
-    return {.height = inner->height,
-            .repeat = inner->repeat ? std::make_shared<Block>(onTheRight(*inner->repeat, width))
-                                    : nullptr,
-            .draw = [inner, width](QPainter& p, QRectF at) {
-                inner->draw(p, {at.right() - width, at.top(), width, inner->height});
+/// A flow drawn as it stands, never divided.
+Block column(Flow flow) {
+    double height = 0;
+    for (const auto& block : flow)
+        height += block.height;
+    return {.height = height, .draw = [flow = std::move(flow)](QPainter& p, QRectF at) {
+                double y = at.top();
+                for (const auto& block : flow) {
+                    block.draw(p, {at.left(), y, at.width(), block.height});
+                    y += block.height;
+                }
             }};
 }
 
-/// The tile on the left, its points' distances from the corner on the right; a list longer than the
-/// picture runs on by itself.
+/// The tile on the left, its points' distances from the corner beside it in two columns.
+Block besideList(const SheetContext& c, const PointPattern& pattern, Length pin, QSizeF picture) {
+    const std::size_t half = (pattern.points.size() + 1) / 2;
+    const double width = (c.width - picture.width() - kBeside - kBetween) / 2;
+    const auto left = std::make_shared<Block>(column(pointList(c, pattern, 0, half, width)));
+    const auto right = std::make_shared<Block>(
+        column(pointList(c, pattern, half, pattern.points.size(), width)));
+    return {.height = std::max(picture.height(), left->height),
+            .before = 4,
+            .draw = [=, &pattern](QPainter& p, QRectF at) {
+                drawPattern(p, {at.topLeft(), picture}, pattern, pin);
+                const double x = at.left() + picture.width() + kBeside;
+                left->draw(p, {x, at.top(), width, left->height});
+                right->draw(p, {x + width + kBetween, at.top(), width, right->height});
+            }};
+}
+
 Flow patternBlocks(const SheetContext& c, std::size_t q, const PointPattern& pattern) {
+    constexpr std::size_t kMost = 48; // beside the picture and on one page with it
     const Length pin = c.with(q) == Basting::With::pins ? c.job(q).basting.pinLength : Length{};
     const double scale = commonScale(c, q, pin);
     const QSizeF picture{scale * (pattern.tile.width + pin).in() + 2 * kEdge,
                          scale * (pattern.tile.length + pin).in() + 2 * kEdge};
-    const double listWidth = c.width * (1 - kPictureWidth) - kBeside;
-    Flow list = pointList(c, pattern, listWidth);
-    auto beside = std::make_shared<Flow>();
-    double listHeight = 0;
-    std::size_t next = 0;
-    for (; next < list.size() && listHeight < picture.height(); ++next) {
-        listHeight += list[next].height;
-        beside->push_back(onTheRight(list[next], listWidth));
-    }
-    Flow flow{{.height = std::max(picture.height(), listHeight),
+    if (pattern.points.size() <= kMost)
+        return {besideList(c, pattern, pin, picture)};
+    Flow flow{{.height = picture.height(),
                .before = 4,
+               .keepWithNext = true,
                .draw = [=, &pattern](QPainter& p, QRectF at) {
                    drawPattern(p, {at.topLeft(), picture}, pattern, pin);
-                   double y = at.top();
-                   for (const auto& b : *beside) {
-                       b.draw(p, {at.left(), y, at.width(), b.height});
-                       y += b.height;
-                   }
                }}};
-    for (; next < list.size(); ++next)
-        flow.push_back(onTheRight(std::move(list[next]), listWidth));
+    flow.push_back(inTwoColumns(
+        pointList(c, pattern, 0, pattern.points.size(), columnWidth(c.width))));
     return flow;
 }
 

@@ -1,16 +1,17 @@
 #include "sheets/columns.h"
 #include "sheets/ink.h"
-#include "sheets/pages/pages.h"
+#include "sheets/pages/session_ways.h"
 #include "sheets/pictures/mapping.h"
 #include "sheets/pictures/quilt_picture.h"
 #include "sheets/printable.h"
 #include "sheets/task_words.h"
+#include "sheets/two_columns.h"
 #include "sheets/words.h"
 
 #include <QPainter>
 
 #include <algorithm>
-#include <cmath>
+#include <set>
 
 namespace bastewright::sheets {
 namespace {
@@ -28,22 +29,32 @@ QString surfaceWords(const SheetContext& c, const QuiltPlan& quilt) {
         .arg(QString::fromStdString(s.name), size({s.length, s.width}, c.unit()), lies);
 }
 
-Facts quiltFacts(const SheetContext& c, std::size_t q) {
+/// `close`: sizes in one row, and what the table of its passes says left out.
+Facts quiltFacts(const SheetContext& c, std::size_t q, bool close = false) {
     const QuiltPlan& quilt = c.plan.quilts[q];
     const auto with = c.with(q);
     const Basting& basting = c.job(q).basting;
     int points = 0;
     for (const auto& z : quilt.zones)
         points += int(z.points.size());
-    Facts rows{{Text::tr("Top"), size(quilt.layers.top, c.unit())},
-               {Text::tr("Batting"), size(quilt.layers.batting, c.unit())},
-               {Text::tr("Backing"), size(quilt.layers.backing, c.unit())},
-               {Text::tr("Basted with"),
-                Text::tr("%1, %2 apart, %3 zones")
-                    .arg(pointCount(points, with), length(basting.spacing, c.unit()))
-                    .arg(quilt.zones.size())},
-               {Text::tr("Table"), surfaceWords(c, quilt)},
-               {Text::tr("Passes"), QString::number(quilt.passes.size())}};
+    Facts rows;
+    const QString top = size(quilt.layers.top, c.unit()),
+                  batting = size(quilt.layers.batting, c.unit()),
+                  backing = size(quilt.layers.backing, c.unit());
+    if (close)
+        rows = {{Text::tr("Sizes"), Text::tr("top %1, batting %2, backing %3")
+                                        .arg(top, batting, backing)}};
+    else
+        rows = {{Text::tr("Top"), top}, {Text::tr("Batting"), batting}, {Text::tr("Backing"), backing}};
+    rows.push_back({Text::tr("Basted with"),
+                    Text::tr("%1, %2 apart, %3 zones")
+                        .arg(pointCount(points, with), length(basting.spacing, c.unit()))
+                        .arg(quilt.zones.size())});
+    rows.push_back({c.severalTables() ? Text::tr("Table %1").arg(quilt.surface.number)
+                                      : Text::tr("Table"),
+                    surfaceWords(c, quilt)});
+    if (!close)
+        rows.push_back({Text::tr("Passes"), QString::number(quilt.passes.size())});
     const auto chosen = std::ranges::find(quilt.alternatives, true, &Alternative::chosen);
     if (chosen != quilt.alternatives.end() && !chosen->why.empty())
         rows.push_back({Text::tr("Why so"), QString::fromStdString(chosen->why)});
@@ -82,77 +93,25 @@ Block quiltBlock(const SheetContext& c, std::size_t q, double tallest) {
             }};
 }
 
-/// The chosen way and the best of the others, in the plan's order.
-std::vector<Alternative> foremost(const std::vector<Alternative>& all, std::size_t most) {
-    std::vector<Alternative> out;
-    for (const auto& a : all)
-        if (a.chosen || out.size() < most)
-            out.push_back(a);
-    return out;
-}
-
-/// "4 × 4.1 kg, 2 people"
-QString liftWords(const Alternative& a) {
-    if (!a.workable || a.passes < 2)
-        return {};
-    return Text::tr("%1 × %2 kg by %3")
-        .arg(a.passes - 1)
-        .arg(std::round(a.liftKilograms * 10) / 10)
-        .arg(a.liftPeople);
-}
-
-Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t most) {
-    if (quilt.alternatives.size() < 2)
-        return {};
-    std::vector<std::vector<Cell>> rows;
-    for (const auto& a : foremost(quilt.alternatives, most)) {
-        const bool b = a.chosen;
-        const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
-        std::vector<Span> way{{QString::fromStdString(a.surface), true}};
-        if (!a.why.empty())
-            way.push_back({Text::tr(": %1").arg(QString::fromStdString(a.why))});
-        rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{way}, Cell{lies, b},
-                        Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
-                        Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
-                        Cell{liftWords(a), b},
-                        Cell{a.reach > Length{} ? length(a.reach, c.unit()) : QString{}, b}});
-    }
-    Flow flow{heading(c.severalQuilts()
-                          ? Text::tr("The ways that were weighed: %1")
-                                .arg(quilt.name.empty() ? QString{} : isolated(quilt.name))
-                          : Text::tr("The ways that were weighed"),
-                      c.width)};
-    flow += table({{{}, 0},
-                   {Text::tr("Table"), -1},
-                   {Text::tr("Lies"), 0},
-                   {Text::tr("Start"), 0},
-                   {Text::tr("Passes"), 0, true},
-                   {Text::tr("Time"), 0, true},
-                   {Text::tr("Lifts"), 62, true},
-                   {Text::tr("Reach"), 0, true}},
-                  rows, c.width, {.size = type::kSmall, .rowPadding = 2, .together = 3});
-    if (const auto more = quilt.alternatives.size() - rows.size(); more > 0)
-        flow.push_back(paragraph(Text::tr("and %1 more that take longer").arg(more), c.width,
-                                 type::kSmall, 3));
-    return flow;
+/// "closes pins, lifts".
+QString canDo(const Helper& h) {
+    QStringList can;
+    if (h.seated)
+        can << Text::tr("seated");
+    if (h.closes)
+        can << Text::tr("closes pins");
+    if (h.irons)
+        can << Text::tr("irons");
+    if (h.lifts && !h.seated)
+        can << Text::tr("lifts");
+    return can.join(Text::tr(", "));
 }
 
 Flow people(const SheetContext& c) {
     std::vector<std::vector<Cell>> rows;
-    for (const auto& h : c.session.setting.helpers) {
-        QStringList can;
-        if (h.seated)
-            can << Text::tr("seated");
-        if (h.closes)
-            can << Text::tr("closes pins");
-        if (h.irons)
-            can << Text::tr("irons");
-        if (h.lifts && !h.seated)
-            can << Text::tr("lifts");
+    for (const auto& h : c.session.setting.helpers)
         rows.push_back({Cell::people({c.crew.letter(h.name)}), Cell{isolated(h.name), true},
-                        Cell{hoursWords(h)}, Cell{length(h.reach, c.unit())},
-                        Cell{can.join(Text::tr(", "))}});
-    }
+                        Cell{hoursWords(h)}, Cell{length(h.reach, c.unit())}, Cell{canDo(h)}});
     Flow flow{heading(Text::tr("People"), c.width)};
     flow += table({{{}, 0},
                    {Text::tr("Name"), -1},
@@ -163,35 +122,44 @@ Flow people(const SheetContext& c) {
     return flow;
 }
 
-Flow findings(const SheetContext& c) {
+Flow findings(const SheetContext& c, double width, int size) {
     if (c.plan.findings.empty())
         return {};
     std::vector<std::vector<Cell>> rows;
+    std::set<std::string> said; // what holds for several quilts is said once
     for (const auto& f : c.plan.findings) {
-        std::vector<Span> words{{QString::fromStdString(f.text)}};
+        if (!said.insert(f.text).second)
+            continue;
+        std::vector<Span> words{{levelName(f.level) + QStringLiteral(". "), true},
+                                {QString::fromStdString(f.text)}};
         if (!f.cure.empty())
             words.push_back({QStringLiteral(" ") + QString::fromStdString(f.cure)});
-        rows.push_back({Cell{levelName(f.level), true}, Cell{words}});
+        rows.push_back({Cell{words}});
     }
-    Flow flow{heading(Text::tr("To know before you start"), c.width)};
-    flow += table({{{}, 72}, {{}, -1}}, rows, c.width, {.headings = false});
+    const bool small = size < type::kBody;
+    Flow flow{heading(Text::tr("To know before you start"), width,
+                      small ? type::kCheck : type::kLead)};
+    flow += table({{{}, -1}}, rows, width,
+                  {.size = size, .rowPadding = small ? 0.5 : 2.0, .headings = false});
     return flow;
+}
+
+/// "13:00 to 13:20", or nothing.
+QString whenWords(const SheetContext& c, std::size_t q, int pass) {
+    const auto t = passTimes(c.plan, q, pass);
+    return t ? Text::tr("%1 to %2").arg(clock(c.start(), t->start), clock(c.start(), t->end))
+             : QString{};
 }
 
 Flow passes(const SheetContext& c) {
     std::vector<std::vector<Cell>> rows;
     for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
-        for (const auto& pass : c.plan.quilts[q].passes) {
-            const auto t = passTimes(c.plan, q, pass.number);
+        for (const auto& pass : c.plan.quilts[q].passes)
             rows.push_back(
-                {Cell{c.passName(q, pass.number), true},
-                 Cell{t ? Text::tr("%1 to %2")
-                              .arg(clock(c.start(), t->start), clock(c.start(), t->end))
-                        : QString{}},
+                {Cell{c.passName(q, pass.number), true}, Cell{whenWords(c, q, pass.number)},
                  Cell{pass.number == 1 ? Text::tr("laid down") : shiftWords(pass.shift, c.unit())},
                  Cell{QString::number(pass.zones.size())},
                  Cell{QString::number(pointsIn(c.plan.quilts[q], pass.number))}});
-        }
     Flow flow{heading(Text::tr("The passes"), c.width)};
     flow += table({{Text::tr("Pass"), c.severalQuilts() ? -1.0 : 0.0},
                    {Text::tr("When"), 0},
@@ -202,29 +170,13 @@ Flow passes(const SheetContext& c) {
     return flow;
 }
 
-Flow help(const SheetContext& c) {
-    if (c.plan.help.empty())
-        return {};
-    std::vector<std::vector<Cell>> rows;
-    for (const auto& h : c.plan.help) {
-        const QString passes =
-            h.passesSaved == 1 ? Text::tr("1 pass") : Text::tr("%1 passes").arg(h.passesSaved);
-        rows.push_back({Cell{QString::fromStdString(h.change)}, Cell{span(h.saved), true},
-                        Cell{h.passesSaved > 0 ? passes : QString{}}});
-    }
-    Flow flow{heading(Text::tr("What would help most"), c.width)};
-    flow += table({{Text::tr("Change"), -1}, {Text::tr("Saves"), 0, true}, {{}, 0, true}}, rows,
-                  c.width, {.rowPadding = 2, .together = kAllRows});
-    return flow;
-}
-
 /// How much the session's page holds of what is long.
 struct Fullness {
-    double tallest; ///< a quilt's picture
-    std::size_t alternatives;
+    double tallest;           ///< a quilt's picture
+    std::size_t alternatives; ///< 0: they have a page of their own
 };
 
-Flow wholePage(const SheetContext& c, const Fullness& full) {
+Block sessionTitle(const SheetContext& c) {
     const auto& plan = c.plan;
     const QString people_ = c.session.setting.helpers.size() == 1
                                 ? Text::tr("1 person")
@@ -236,32 +188,97 @@ Flow wholePage(const SheetContext& c, const Fullness& full) {
         clock(c.start(), plan.finishBound) != clock(c.start(), plan.finish))
         below += Text::tr(" · no order of this work ends before %1")
                      .arg(clock(c.start(), plan.finishBound));
-    Flow flow{title(c.sessionName(), below, c.width)};
-    for (std::size_t q = 0; q < plan.quilts.size(); ++q) {
+    Block block = title(c.sessionName(), below, c.width);
+    block.newPage = true;
+    return block;
+}
+
+Flow wholePage(const SheetContext& c, const Fullness& full) {
+    Flow flow{sessionTitle(c)};
+    for (std::size_t q = 0; q < c.plan.quilts.size(); ++q) {
         if (c.severalQuilts())
             flow.push_back(heading(c.quiltName(q), c.width));
         flow.push_back(quiltBlock(c, q, full.tallest));
     }
-    flow += findings(c);
+    flow += findings(c, c.width, type::kBody);
     flow += passes(c);
     flow += people(c);
-    for (std::size_t q = 0; q < plan.quilts.size(); ++q)
-        flow += alternatives(c, plan.quilts[q], full.alternatives);
-    flow += help(c);
+    if (full.alternatives > 0)
+        flow += waysWeighed(c, full.alternatives);
+    return flow;
+}
+
+/// For many quilts, passes and people: words alone, each quilt with its passes, in two columns.
+/// `whole`: no quilt's part goes from one column into the other.
+Flow inColumns(const SheetContext& c, bool whole) {
+    constexpr TableStyle kClose{.size = type::kSmall, .rowPadding = 0.5, .together = 2};
+    const double width = columnWidth(c.width);
+    Flow lists;
+    for (std::size_t q = 0; q < c.plan.quilts.size(); ++q) {
+        const std::size_t first = lists.size();
+        lists.push_back(heading(c.quiltName(q), width, type::kCheck));
+        lists += facts(quiltFacts(c, q, true), width, 72, type::kSmall);
+        std::vector<std::vector<Cell>> rows;
+        for (const auto& pass : c.plan.quilts[q].passes)
+            rows.push_back({Cell{QString::number(pass.number), true},
+                            Cell{whenWords(c, q, pass.number)},
+                            Cell{QString::number(pass.zones.size())},
+                            Cell{QString::number(pointsIn(c.plan.quilts[q], pass.number))}});
+        lists += table({{Text::tr("Pass"), 0},
+                        {Text::tr("When"), -1},
+                        {Text::tr("Zones"), 0, true},
+                        {Text::tr("Points"), 0, true}},
+                       rows, width, kClose);
+        for (std::size_t i = first; whole && i + 1 < lists.size(); ++i)
+            lists[i].keepWithNext = true;
+    }
+    lists += findings(c, width, type::kSmall);
+    std::vector<std::vector<Cell>> rows;
+    for (const auto& h : c.session.setting.helpers)
+        rows.push_back({Cell::people({c.crew.letter(h.name)}),
+                        Cell{std::vector<Span>{{isolated(h.name), true},
+                                               {Text::tr(": %1; reach %2; %3")
+                                                    .arg(hoursWords(h), length(h.reach, c.unit()),
+                                                         canDo(h))}}}});
+    lists.push_back(heading(Text::tr("People"), width, type::kCheck));
+    TableStyle plain = kClose;
+    plain.headings = false;
+    lists += table({{{}, 0}, {{}, -1}}, rows, width, plain);
+    for (auto& block : lists)
+        block.before = std::min(block.before, 8.0);
+    return {sessionTitle(c), inTwoColumns(std::move(lists))};
+}
+
+/// The page of its own for the ways, where the session's has no room for them.
+Flow waysPage(const SheetContext& c) {
+    constexpr std::size_t kMost = 6;
+    Flow ways = waysWeighed(c, kMost);
+    if (ways.empty())
+        return {};
+    Flow flow{title(Text::tr("Why so"), c.sessionName(), c.width)};
     flow.front().newPage = true;
+    flow += std::move(ways);
     return flow;
 }
 
 } // namespace
 
 Flow sessionPage(const SheetContext& c) {
+    const auto onePage = [&](const Flow& flow) { return paginate(flow, c.height).size() == 1; };
     const Fullness fullest{c.severalQuilts() ? 190.0 : 250.0, 6};
-    for (const Fullness& full : {fullest, Fullness{190, 4}, Fullness{150, 3}}) {
-        Flow flow = wholePage(c, full);
-        if (paginate(flow, c.height).size() == 1)
+    for (const Fullness& full : {fullest, Fullness{190, 4}, Fullness{150, 3}})
+        if (Flow flow = wholePage(c, full); onePage(flow))
             return flow;
-    }
-    return wholePage(c, fullest);
+    for (const double tallest : {fullest.tallest, 150.0})
+        if (Flow flow = wholePage(c, {tallest, 0}); onePage(flow)) {
+            flow += waysPage(c);
+            return flow;
+        }
+    Flow flow = inColumns(c, true);
+    if (!onePage(flow))
+        flow = inColumns(c, false);
+    flow += waysPage(c);
+    return flow;
 }
 
 } // namespace bastewright::sheets

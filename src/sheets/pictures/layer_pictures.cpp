@@ -69,13 +69,30 @@ void caption(QPainter& p, QRectF r, const QString& name, const QString& size,
     p.restore();
 }
 
-/// A number in a filled ring, no wider than there is room for.
+/// A number in a filled ring.
 constexpr double kRing = 10.5;
 void number(QPainter& p, QPointF at, int n, const LayerLook& look, double radius = kRing) {
     p.setPen(QPen{look.paper, ink::kLine});
     p.setBrush(look.ink);
     p.drawEllipse(at, radius, radius);
-    label(p, at, QString::number(n), type::kBody, radius * 1.6, true, look.paper);
+    label(p, at, QString::number(n), int(radius * 1.15), radius * 1.7, true, look.paper);
+}
+
+/// How large the ring may be in a piece: smaller in a narrow one.
+constexpr double kLeastRing = 6;
+double ringIn(QRectF piece) {
+    return std::clamp(piece.width() / 2 - 1, kLeastRing, kRing);
+}
+
+/// A number in the piece's upper left corner; in the narrowest pieces by turns higher and lower, so
+/// that neighbours keep apart.
+void numberIn(QPainter& p, QRectF piece, int n, const LayerLook& look) {
+    const double half = piece.width() / 2;
+    const double radius = ringIn(piece);
+    const double lower = half < kLeastRing + 1 && n % 2 == 0 ? 2 * radius + 2 : 0;
+    const QPointF at = piece.topLeft() + QPointF{std::min(radius + 2, half),
+                                                 std::min(radius + 2, piece.height() / 2) + lower};
+    number(p, at, n, look, radius);
 }
 
 Size sizeOf(const Rect& r) {
@@ -175,14 +192,13 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
         const QRectF r = map(turned(cut.onCloth));
         frame(p, r, ink::kBold, look.ink, look.paper);
         // The words keep off the number: below it in a narrow piece, beside it in a low one.
-        const double ring = std::min({kRing, r.width() / 2 - 1, r.height() / 2 - 1});
-        const double taken = 2 * ring + 3;
+        const double taken = 2 * ringIn(r) + 3;
         caption(p,
                 r.width() < 60    ? r.adjusted(0, taken, 0, 0)
                 : r.height() < 44 ? r.adjusted(taken, 0, 0, 0)
                                   : r,
                 QString::fromStdString(cut.piece), size(sizeOf(cut.onCloth), unit), look);
-        number(p, r.topLeft() + QPointF{ring + 2, ring + 2}, ++n, look, ring);
+        numberIn(p, r, ++n, look);
         begins.insert(cut.onCloth.y0);
     }
     if (cloth.onHand > Length{} && cloth.onHand < cloth.whole) {
@@ -200,9 +216,10 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
             continue;
         p.setPen(QPen{look.ink, ink::kLine});
         p.drawLine(QPointF{x, map(lying).bottom()}, QPointF{x, map(lying).bottom() + 4});
-        const double half = textWidth(text, {type::kBody}) / 2 + 2;
+        constexpr double kWidest = 72;
+        const double half = std::min(textWidth(text, {type::kBody}), kWidest) / 2;
         label(p, {std::clamp(x, box.left() + half, box.right() - half), map(lying).bottom() + 12},
-              text, type::kBody, 72, false, look.ink);
+              text, type::kBody, kWidest, false, look.ink);
         free = x + 62;
     }
     p.restore();

@@ -2,11 +2,13 @@
 
 #include "sheets/ink.h"
 #include "sheets/pictures/mapping.h"
+#include "sheets/words.h"
 
 #include <QPainter>
 
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 namespace bastewright::sheets {
 namespace {
@@ -15,6 +17,35 @@ void frame(QPainter& p, QRectF r, double weight, const QBrush& fill = Qt::NoBrus
     p.setPen(QPen{ink::kDark, weight, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin});
     p.setBrush(fill);
     p.drawRect(r);
+}
+
+double overlap(const QRectF& a, const QRectF& b) {
+    const QRectF both = a & b;
+    return both.isValid() ? both.width() * both.height() : 0;
+}
+
+/// Room for a number beside its pin: the place where it covers least of pins and other numbers and
+/// leaves the tile least.
+QRectF freeSpot(QPointF pin, const QRectF& tile, const std::vector<QRectF>& taken) {
+    constexpr double kWide = 13, kHigh = 10;
+    QRectF best;
+    double least = 1e9;
+    for (const double far : {9.0, 12.0, 15.0})
+        for (int turn = 0; turn < 8; ++turn) {
+            const double angle = turn * std::numbers::pi / 4 - std::numbers::pi / 2;
+            const QPointF middle =
+                pin + QPointF{far * 1.1 * std::cos(angle), far * std::sin(angle)};
+            const QRectF spot{middle.x() - kWide / 2, middle.y() - kHigh / 2, kWide, kHigh};
+            double bad = far / 100; // else the nearest
+            bad += kWide * kHigh - overlap(spot, tile);
+            for (const auto& other : taken)
+                bad += overlap(spot, other);
+            if (bad < least) {
+                least = bad;
+                best = spot;
+            }
+        }
+    return best;
 }
 
 } // namespace
@@ -29,7 +60,7 @@ void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pi
     p.setPen(QPen{ink::kRule, ink::kLine});
     for (const auto& seam : pattern.seams)
         p.drawLine(map(seam.from), map(seam.to));
-    int number = 0;
+    std::vector<QRectF> taken; // by pins, then by numbers
     for (const auto& point : pattern.points) {
         const QPointF at = map(point.at);
         const double half = std::max(3.0, map(pin) / 2);
@@ -41,13 +72,42 @@ void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pi
         } else {
             frame(p, {at.x() - 4, at.y() - 4, 8, 8}, ink::kLine, ink::kFresh);
         }
-        if (!numbered)
-            continue;
-        // The number stands beside the pin, on the side away from the tile's edge.
-        const QPointF inward{at.x() > map(tile).center().x() ? -1.0 : 1.0, -1.0};
-        labelOnWhite(p, at + QPointF{inward.x() * 9, at.y() < map(tile).top() + 16 ? 10.0 : -10.0},
-                     QString::number(++number), 9, 16, true);
+        const QRectF pinBox{at - along, at + along};
+        taken.push_back(pinBox.normalized().adjusted(-2, -2, 2, 2));
     }
+    for (std::size_t i = 0; numbered && i < pattern.points.size(); ++i) {
+        const QRectF spot = freeSpot(map(pattern.points[i].at), map(tile), taken);
+        labelOnWhite(p, spot.center(), QString::number(i + 1), 9, 16, true);
+        taken.push_back(spot);
+    }
+    p.restore();
+}
+
+void drawStartPoint(QPainter& p, QRectF box, const Rect& top, const QString& across,
+                    const QString& down) {
+    constexpr double kMark = 4, kRing = 7;
+    p.save();
+    const QRectF r = Mapping{top, box.adjusted(12, 14, -12, -4)}(top);
+    const QPointF middle = r.center();
+    frame(p, r, ink::kLine, ink::kPaper);
+    p.setPen(QPen{ink::kQuiet, ink::kThin, Qt::DashLine});
+    p.drawLine(QPointF{r.left(), middle.y()}, QPointF{r.right(), middle.y()});
+    p.drawLine(QPointF{middle.x(), r.top()}, QPointF{middle.x(), r.bottom()});
+    p.setPen(QPen{ink::kDark, ink::kBold});
+    for (const QPointF at : {QPointF{r.left(), middle.y()}, QPointF{r.right(), middle.y()}})
+        p.drawLine(at - QPointF{kMark, 0}, at + QPointF{kMark, 0});
+    for (const QPointF at : {QPointF{middle.x(), r.top()}, QPointF{middle.x(), r.bottom()}})
+        p.drawLine(at - QPointF{0, kMark}, at + QPointF{0, kMark});
+    p.setBrush(ink::kPaper);
+    p.drawEllipse(middle, kRing, kRing);
+    p.setBrush(ink::kDark);
+    p.drawEllipse(middle, 2, 2);
+    const double half = r.width() / 2 - kRing, quarter = r.height() / 4;
+    for (const double side : {-1.0, 1.0}) {
+        labelOnWhite(p, middle + QPointF{side * (kRing + half / 2), 0}, across, 10, half - 4);
+        labelOnWhite(p, middle + QPointF{0, side * (quarter + kRing / 2)}, down, 10, r.width() - 8);
+    }
+    label(p, {middle.x(), r.top() - 9}, Text::tr("head"), 10, r.width(), false, ink::kQuiet);
     p.restore();
 }
 

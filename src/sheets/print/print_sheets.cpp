@@ -4,6 +4,7 @@
 #include "sheets/print/print_queue.h"
 #include "sheets/words.h"
 
+#include <QPrintEngine>
 #include <QPrinter>
 #include <QPrinterInfo>
 
@@ -19,6 +20,9 @@ using sheets::Text;
 using Clock = std::chrono::steady_clock;
 
 constexpr int kMostCopies = 50;
+// Options for the queue by their IPP names, of Qt's engine for CUPS; its own headers keep the key
+// to themselves.
+constexpr auto kQueueOptions = QPrintEngine::PrintEnginePropertyKey(0xfe00);
 constexpr std::chrono::milliseconds kAskAgain{150};
 
 tl::unexpected<std::string> failure(const QString& sentence) {
@@ -72,6 +76,10 @@ QString send(const SheetSet& set, const PrintOrder& order,
     printer.setCopyCount(order.copies);
     printer.setDuplex(order.sheets.bothSides ? QPrinter::DuplexLongSide : QPrinter::DuplexNone);
     printer.setColorMode(order.sheets.colour ? QPrinter::Color : QPrinter::GrayScale);
+    if (!order.sheets.colour) // Qt draws in grey and leaves the printer its coloured inks
+        printer.printEngine()->setProperty(kQueueOptions,
+                                           QStringList{QStringLiteral("print-color-mode"),
+                                                       QStringLiteral("monochrome")});
     const bool painted = sheets::paintPages(printer, set, [&](int page) {
         if (progress)
             progress(page, set.pages());

@@ -1,7 +1,11 @@
 #include "sheets/flow.h"
+#include "sheets/two_columns.h"
 
+#include <QImage>
+#include <QPainter>
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <random>
 
 namespace bastewright::sheets {
@@ -86,6 +90,59 @@ TEST(Flow, whateverTheBlocksNothingIsLostAndNothingStandsBelowThePage) {
         }
         EXPECT_EQ(next, flow.size());
     }
+}
+
+/// Blocks that note where they were drawn.
+Flow noting(std::size_t n, std::mt19937_64& random, std::vector<std::pair<std::size_t, QRectF>>& seen) {
+    Flow flow;
+    for (std::size_t i = 0; i < n; ++i) {
+        flow.push_back(block(5 + double(random() % 40), random() % 5 == 0, double(random() % 6)));
+        flow.back().draw = [i, &seen](QPainter&, QRectF at) { seen.emplace_back(i, at); };
+    }
+    return flow;
+}
+
+// Down the left column, then down the right one, then on the next page: all in order, none lost,
+// nothing below the page or across the gutter, and a heading ends no column.
+TEST(Flow, twoColumnsLoseNothingAndStayInTheirPlaces) {
+    constexpr double kHeight = 200, kWidth = 300;
+    std::mt19937_64 random{20260211};
+    RecordProperty("seed", 20260211);
+    QImage image{8, 8, QImage::Format_Grayscale8};
+    QPainter painter{&image};
+    for (int round = 0; round < 200; ++round) {
+        std::vector<std::pair<std::size_t, QRectF>> seen;
+        const Flow inner = noting(1 + random() % 50, random, seen);
+        Flow flow{block(double(random() % 190)), inTwoColumns(inner)};
+        for (const auto& page : paginate(flow, kHeight)) {
+            const std::size_t before = seen.size();
+            for (const auto& placed : page) {
+                EXPECT_LE(placed.y + placed.block.height, kHeight + 1e-6);
+                if (placed.block.draw)
+                    placed.block.draw(painter, {0, placed.y, kWidth, placed.block.height});
+            }
+            for (std::size_t i = before; i < seen.size(); ++i) {
+                const QRectF at = seen[i].second;
+                EXPECT_LE(at.bottom(), kHeight + 1e-6);
+                EXPECT_NEAR(at.width(), columnWidth(kWidth), 1e-9);
+                EXPECT_TRUE(at.left() == 0 || std::abs(at.right() - kWidth) < 1e-9);
+                const bool endsColumn =
+                    i + 1 == seen.size() || seen[i + 1].second.left() != at.left();
+                if (endsColumn && seen[i].first + 1 < inner.size()) {
+                    EXPECT_FALSE(inner[seen[i].first].keepWithNext) << "a heading left alone";
+                }
+            }
+        }
+        ASSERT_EQ(seen.size(), inner.size());
+        for (std::size_t i = 0; i < seen.size(); ++i)
+            EXPECT_EQ(seen[i].first, i);
+    }
+}
+
+TEST(Flow, whatFitsInTwoColumnsIsOfEvenHeight) {
+    const auto pages = paginate({inTwoColumns(Flow(10, block(10)))}, 100);
+    ASSERT_EQ(pages.size(), 1u);
+    EXPECT_NEAR(pages[0][0].block.height, 50, 3);
 }
 
 } // namespace

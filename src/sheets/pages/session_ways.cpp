@@ -1,0 +1,94 @@
+#include "sheets/pages/session_ways.h"
+
+#include "sheets/columns.h"
+#include "sheets/printable.h"
+#include "sheets/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bastewright::sheets {
+namespace {
+
+/// The chosen way and the best of the others, in the plan's order.
+std::vector<Alternative> foremost(const std::vector<Alternative>& all, std::size_t most) {
+    std::vector<Alternative> out;
+    for (const auto& a : all)
+        if (a.chosen || out.size() < most)
+            out.push_back(a);
+    return out;
+}
+
+/// "4 × 4.1 kg, 2 people"
+QString liftWords(const Alternative& a) {
+    if (!a.workable || a.passes < 2)
+        return {};
+    return Text::tr("%1 × %2 kg by %3")
+        .arg(a.passes - 1)
+        .arg(std::round(a.liftKilograms * 10) / 10)
+        .arg(a.liftPeople);
+}
+
+Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t most) {
+    if (quilt.alternatives.size() < 2)
+        return {};
+    std::vector<std::vector<Cell>> rows;
+    for (const auto& a : foremost(quilt.alternatives, most)) {
+        const bool b = a.chosen;
+        const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
+        std::vector<Span> way{{QString::fromStdString(a.surface), true}};
+        if (!a.why.empty())
+            way.push_back({Text::tr(": %1").arg(QString::fromStdString(a.why))});
+        rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{way}, Cell{lies, b},
+                        Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
+                        Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
+                        Cell{liftWords(a), b},
+                        Cell{a.reach > Length{} ? length(a.reach, c.unit()) : QString{}, b}});
+    }
+    Flow flow{heading(c.severalQuilts()
+                          ? Text::tr("The ways that were weighed: %1")
+                                .arg(quilt.name.empty() ? QString{} : isolated(quilt.name))
+                          : Text::tr("The ways that were weighed"),
+                      c.width)};
+    flow += table({{{}, 0},
+                   {Text::tr("Table"), -1},
+                   {Text::tr("Lies"), 0},
+                   {Text::tr("Start"), 0},
+                   {Text::tr("Passes"), 0, true},
+                   {Text::tr("Time"), 0, true},
+                   {Text::tr("Lifts"), 62, true},
+                   {Text::tr("Reach"), 0, true}},
+                  rows, c.width, {.size = type::kSmall, .rowPadding = 2, .together = 3});
+    if (const auto more = quilt.alternatives.size() - rows.size(); more > 0)
+        flow.push_back(paragraph(Text::tr("and %1 more that take longer").arg(more), c.width,
+                                 type::kSmall, 3));
+    return flow;
+}
+
+Flow help(const SheetContext& c) {
+    if (c.plan.help.empty())
+        return {};
+    std::vector<std::vector<Cell>> rows;
+    for (const auto& h : c.plan.help) {
+        const QString passes =
+            h.passesSaved == 1 ? Text::tr("1 pass") : Text::tr("%1 passes").arg(h.passesSaved);
+        rows.push_back({Cell{QString::fromStdString(h.change)}, Cell{span(h.saved), true},
+                        Cell{h.passesSaved > 0 ? passes : QString{}}});
+    }
+    Flow flow{heading(Text::tr("What would help most"), c.width)};
+    flow += table({{Text::tr("Change"), -1}, {Text::tr("Saves"), 0, true}, {{}, 0, true}}, rows,
+                  c.width, {.rowPadding = 2, .together = kAllRows});
+    return flow;
+}
+
+} // namespace
+
+Flow waysWeighed(const SheetContext& c, std::size_t most) {
+    Flow flow;
+    for (const auto& quilt : c.plan.quilts)
+        flow += alternatives(c, quilt, most);
+    flow += help(c);
+    return flow;
+}
+
+} // namespace bastewright::sheets
