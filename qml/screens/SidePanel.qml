@@ -11,12 +11,24 @@ FocusScope {
 
     required property Workroom room
 
+    // A value is being changed.
+    property bool editing: false
+    property bool sideBySide: false
+
+    signal whyWanted(figure: string)
+
+    onPaneChanged: {
+        editing = false
+        sideBySide = false
+    }
+
     // "" for the overview, else the pane that is open
     property string pane: ""
     readonly property int section: pane === "quilt" ? FieldModel.Quilt : pane === "basting" ? FieldModel.Basting
         : pane === "layers" ? FieldModel.Layers : pane === "room" ? FieldModel.Room
         : pane === "people" ? FieldModel.People : pane === "boxes" ? FieldModel.Boxes : -1
     readonly property string heading: pane === "findings" ? qsTr("To watch")
+        : pane === "figures" ? qsTr("Every figure")
         : pane === "ways" ? qsTr("Ways to do it") : pane === "bring" ? qsTr("To bring")
         : pane === "who" ? qsTr("Who does what") : pane === "pass" ? room.pass.title
         : pane === "quilt" ? qsTr("The quilt") : pane === "basting" ? qsTr("Basting")
@@ -57,6 +69,7 @@ FocusScope {
         anchors.topMargin: head.visible ? Theme.gap : 0
         sourceComponent: panel.pane === "" ? overview : panel.section >= 0 ? fields
                          : panel.pane === "findings" ? findings : panel.pane === "ways" ? ways
+                         : panel.pane === "figures" ? figures
                          : panel.pane === "bring" ? bring : panel.pane === "who" ? who : pass
     }
     Component {
@@ -65,6 +78,7 @@ FocusScope {
         OverviewPane {
             room: panel.room
             onPaneWanted: pane => panel.pane = pane
+            onWhyWanted: figure => panel.whyWanted(figure)
         }
     }
     Component {
@@ -73,6 +87,7 @@ FocusScope {
         FieldsPane {
             editor: panel.room.editor
             section: Math.max(0, panel.section)
+            onEditingChanged: panel.editing = editing
         }
     }
     Component {
@@ -80,6 +95,7 @@ FocusScope {
 
         FindingsPane {
             plan: panel.room.plan
+            remedies: panel.room.remedies
         }
     }
     Component {
@@ -87,6 +103,9 @@ FocusScope {
 
         WaysPane {
             plan: panel.room.plan
+            ways: panel.room.ways
+            remedies: panel.room.remedies
+            onSideBySideChanged: panel.sideBySide = sideBySide
         }
     }
     Component {
@@ -94,6 +113,15 @@ FocusScope {
 
         BringPane {
             plan: panel.room.plan
+            onWhyWanted: figure => panel.whyWanted(figure)
+        }
+    }
+    Component {
+        id: figures
+
+        FiguresPane {
+            why: panel.room.why
+            onWhyWanted: figure => panel.whyWanted(figure)
         }
     }
     Component {

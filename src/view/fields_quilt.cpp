@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 
+#include <cmath>
+
 using namespace bastewright;
 
 namespace {
@@ -60,6 +62,62 @@ void addGrid(Fields& out, std::size_t q, Unit unit) {
                     q);
 }
 
+/// Both or none: one alone says nothing.
+void addDiagonals(Fields& out, const Top& top, std::size_t q, Unit unit) {
+    const QString group = tr("Corners");
+    if (top.diagonals.size() != 2) {
+        out << fields::action({"diagonals", group, tr("Measure the diagonals")}, [q](Session& s) {
+            auto& of = s.jobs[q].top;
+            const Rect size = topRect(of);
+            const Length across = Length::nearestInches(
+                std::hypot(size.width().in(), size.length().in()));
+            of.diagonals = {across, across};
+        });
+        return;
+    }
+    const auto diagonal = [q](std::size_t i) {
+        return [=](Session& s) { return &s.jobs[q].top.diagonals[i]; };
+    };
+    out << fields::length({"diagonal0", group, tr("From head left to foot right")}, unit,
+                          diagonal(0))
+        << fields::length({"diagonal1", group, tr("From head right to foot left")}, unit,
+                          diagonal(1))
+        << fields::removal({"nodiagonals", group, tr("Without diagonals")},
+                           [q](Session& s) { s.jobs[q].top.diagonals.clear(); });
+}
+
+constexpr std::size_t kSeamsListed = 12; // more are drawn, not typed
+
+/// Seams beside those of the grid, each by its two ends.
+void addSeams(Fields& out, const Top& top, std::size_t q, Unit unit) {
+    for (std::size_t i = 0; i < top.seams.size() && i < kSeamsListed; ++i) {
+        const auto end = [=](auto point, auto axis) {
+            return [=](Session& s) { return &(s.jobs[q].top.seams[i].*point.*axis); };
+        };
+        const QString key = QStringLiteral("seam%1/").arg(i);
+        const QString group = tr("Further seam %1").arg(i + 1);
+        out << fields::length({key + "x0", group, tr("Begins, from the left")}, unit,
+                              end(&Segment::from, &Point::x))
+            << fields::length({key + "y0", group, tr("Begins, from the head")}, unit,
+                              end(&Segment::from, &Point::y))
+            << fields::length({key + "x1", group, tr("Ends, from the left")}, unit,
+                              end(&Segment::to, &Point::x))
+            << fields::length({key + "y1", group, tr("Ends, from the head")}, unit,
+                              end(&Segment::to, &Point::y))
+            << fields::removal({key + "remove", group, tr("Without this seam")},
+                               [q, i](Session& s) {
+                                   auto& all = s.jobs[q].top.seams;
+                                   all.erase(all.begin() + std::ptrdiff_t(i));
+                               });
+    }
+    out << fields::action({"addseam", tr("Seams"), tr("Add a seam")}, [q](Session& s) {
+        auto& of = s.jobs[q].top;
+        const Rect size = topRect(of);
+        const Length middle = Length::inches(std::int64_t(size.length().in() / 2));
+        of.seams.push_back({{Length{}, middle}, {size.width(), middle}});
+    });
+}
+
 } // namespace
 
 Fields fields::ofQuilt(const Session& session, int quilt) {
@@ -95,6 +153,7 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
             top.width.resize(1);
             top.length.resize(1);
         });
+    addDiagonals(out, job.top, q, unit);
     if (job.top.grid) {
         addGrid(out, q, unit);
         out << removal({"nogrid", tr("Blocks"), tr("This top has no block grid")},
@@ -106,6 +165,7 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
             sizeByGrid(top);
         });
     }
+    addSeams(out, job.top, q, unit);
     out << choice(
         {"method", tr("Quilting"), tr("How it will be quilted")},
         {words::method(Quilting::Method::inTheDitch), words::method(Quilting::Method::acrossSeams),
