@@ -15,7 +15,7 @@ Flickable {
     signal paneWanted(pane: string)
     signal whyWanted(figure: string)
 
-    readonly property int abreast: width > 84 * Theme.density ? 2 : 1
+    readonly property int abreast: width > 74 * Theme.density ? 2 : 1
     readonly property real tile: (width - (abreast - 1) * Theme.gap) / abreast
 
     contentHeight: column.implicitHeight

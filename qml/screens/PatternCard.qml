@@ -77,11 +77,11 @@ Patch {
 
                 Words {
                     required property int number
-                    required property string left
-                    required property string head
+                    required property string fromLeft
+                    required property string fromHead
 
                     width: column.width
-                    text: qsTr("%1:  %2 from the left, %3 from the head").arg(number).arg(left).arg(head)
+                    text: qsTr("%1:  %2 from the left, %3 from the head").arg(number).arg(fromLeft).arg(fromHead)
                 }
             }
         }

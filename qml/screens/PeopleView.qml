@@ -22,8 +22,10 @@ Item {
         const off = Math.max(s.x - x, x - s.x - s.width, s.y - y, y - s.y - s.height)
         if (off > 2 * view.disc)
             return -1
-        const sides = [Math.abs(y - s.y), Math.abs(s.y + s.height - y), Math.abs(x - s.x), Math.abs(s.x + s.width - x)]
-        return sides.indexOf(Math.min(sides[0], sides[1], sides[2], sides[3]))
+        const head = Math.abs(y - s.y), foot = Math.abs(s.y + s.height - y)
+        const left = Math.abs(x - s.x), right = Math.abs(s.x + s.width - x)
+        const least = Math.min(head, foot, left, right)
+        return least === head ? RoomBoard.Head : least === foot ? RoomBoard.Foot : least === left ? RoomBoard.Left : RoomBoard.Right
     }
 
     Column {

@@ -64,7 +64,8 @@ Item {
             Press {
                 objectName: "asIsQuickest"
                 glyph: "clock"
-                text: qsTr("As is quickest")
+                text: qsTr("Quickest")
+                Accessible.name: qsTr("Let the tables stand and the quilt lie as is quickest")
                 enabled: view.board.asked
                 onClicked: view.board.asIsQuickest()
             }

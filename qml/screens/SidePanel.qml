@@ -11,19 +11,10 @@ FocusScope {
 
     required property Workroom room
 
-    // A value is being changed.
-    property bool editing: false
-    property bool sideBySide: false
-
-    signal whyWanted(figure: string)
-
-    onPaneChanged: {
-        editing = false
-        sideBySide = false
-    }
-
     // "" for the overview, else the pane that is open
     property string pane: ""
+    property bool editing: false // a value is being changed
+    property bool sideBySide: false // the ways lie where the picture is
     readonly property int section: pane === "quilt" ? FieldModel.Quilt : pane === "basting" ? FieldModel.Basting
         : pane === "layers" ? FieldModel.Layers : pane === "room" ? FieldModel.Room
         : pane === "people" ? FieldModel.People : pane === "boxes" ? FieldModel.Boxes : -1
@@ -34,6 +25,13 @@ FocusScope {
         : pane === "quilt" ? qsTr("The quilt") : pane === "basting" ? qsTr("Basting")
         : pane === "layers" ? qsTr("Layers") : pane === "room" ? qsTr("The room")
         : pane === "people" ? qsTr("People") : pane === "boxes" ? qsTr("Boxes on hand") : ""
+
+    signal whyWanted(figure: string)
+
+    onPaneChanged: {
+        editing = false
+        sideBySide = false
+    }
 
     Row {
         id: head

@@ -12,6 +12,27 @@ QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
 }
 
+/// Where a reading is taken: from head to foot, from left to right.
+QString widthLabel(std::size_t reading, std::size_t of) {
+    if (of == 1)
+        return tr("Width");
+    if (of > 3)
+        return tr("Width, reading %1").arg(reading + 1);
+    return reading == 0        ? tr("Width at the head")
+           : reading + 1 == of ? tr("Width at the foot")
+                               : tr("Width in the middle");
+}
+
+QString lengthLabel(std::size_t reading, std::size_t of) {
+    if (of == 1)
+        return tr("Length");
+    if (of > 3)
+        return tr("Length, reading %1").arg(reading + 1);
+    return reading == 0        ? tr("Length at the left")
+           : reading + 1 == of ? tr("Length at the right")
+                               : tr("Length in the middle");
+}
+
 /// A grid near enough to the size that the borders stay as they are.
 BlockGrid gridFor(const Top& top) {
     const Rect size = topRect(top);
@@ -134,12 +155,12 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
     for (std::size_t i = 0; i < job.top.width.size(); ++i)
         out << length(
             {QStringLiteral("width%1").arg(i), size,
-             job.top.width.size() == 1 ? tr("Width") : tr("Width, reading %1").arg(i + 1)},
+             widthLabel(i, job.top.width.size())},
             unit, reading(&Top::width, i));
     for (std::size_t i = 0; i < job.top.length.size(); ++i)
         out << length(
             {QStringLiteral("length%1").arg(i), size,
-             job.top.length.size() == 1 ? tr("Length") : tr("Length, reading %1").arg(i + 1)},
+             lengthLabel(i, job.top.length.size())},
             unit, reading(&Top::length, i));
     if (job.top.width.size() < 3)
         out << action({"more", size, tr("Add a reading each way")}, [q](Session& s) {

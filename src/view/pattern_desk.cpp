@@ -56,7 +56,7 @@ std::optional<QPointF> cornerOf(const PointPattern& pattern, const std::vector<Q
 PatternDesk::PatternDesk(PlanPresenter* plan, QObject* parent)
     : QObject{parent}
     , plan_{plan}
-    , rows_{{"number", "left", "head"}} {
+    , rows_{{"number", "fromLeft", "fromHead"}} {
     connect(plan_, &PlanPresenter::changed, this, &PatternDesk::close);
 }
 

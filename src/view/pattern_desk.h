@@ -19,7 +19,7 @@ class PatternDesk : public QObject {
     Q_PROPERTY(QString text READ text NOTIFY changed)
     /// The block on the quilt, in inches.
     Q_PROPERTY(QRectF area READ area NOTIFY changed)
-    /// number, left, head: from the tile's head-left corner to the middle of each
+    /// number, fromLeft, fromHead: from the tile's head-left corner to the middle of each
     Q_PROPERTY(TableRows* points READ points CONSTANT)
 
 public:

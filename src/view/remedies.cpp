@@ -43,7 +43,8 @@ void Remedies::refresh() {
 QString Remedies::figures() const {
     if (!plan_->good())
         return plan_->findingsText();
-    return tr("%1, %2, %3").arg(plan_->spanText(), plan_->passesText(), plan_->pointsText());
+    return tr("%1, %2, %3. %4.")
+        .arg(plan_->spanText(), plan_->passesText(), plan_->pointsText(), plan_->findingsText());
 }
 
 void Remedies::cure(int finding, int which) {

@@ -207,7 +207,7 @@ void RoomBoard::drop(int table, qreal x, qreal y) {
 
 void RoomBoard::pushTogether(const std::vector<int>& kinds, QSizeF wanted) {
     const auto target = bySize(room().tables, kinds);
-    const auto [shorter, longer] = std::minmax(wanted.width(), wanted.height());
+    const auto [shorter, longer] = std::minmax({wanted.width(), wanted.height()});
     const Arrangement* best = nullptr;
     qreal least = 0;
     for (const Arrangement& a : all_) {

@@ -84,6 +84,7 @@ TEST_F(Planning, TablesDraggedApartAndTogetherBecomeTheRectangleThatIsPlannedOn)
     ASSERT_EQ(pushed(), 1);
     const int loose = apart(0) ? 0 : 1;
     room.drop(loose, 75, 2); // near the right end
+    EXPECT_EQ(room.problem(), "");
     EXPECT_EQ(given().together, (PushedTogether{144_in, 30_in}));
     replan();
     EXPECT_EQ(plan.quilt().plan()->surface.length, 144_in);
