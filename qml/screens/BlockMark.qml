@@ -10,14 +10,14 @@ Rectangle {
     required property QuiltPicture picture
     required property PatternDesk pattern
 
+    readonly property rect area: pattern.area
+    readonly property point from: spot(area.x, area.y, picture.width, picture.height, picture.quilt)
+    readonly property point to: spot(area.x + area.width, area.y + area.height, picture.width, picture.height, picture.quilt)
+
     // Asked anew whenever the picture's size or its quilt changes.
     function spot(x: real, y: real, width: real, height: real, quilt: plannedQuilt): point {
         return mark.picture.pixelsAt(x, y)
     }
-
-    readonly property rect area: pattern.area
-    readonly property point from: spot(area.x, area.y, picture.width, picture.height, picture.quilt)
-    readonly property point to: spot(area.x + area.width, area.y + area.height, picture.width, picture.height, picture.quilt)
 
     // Where the head points to the left the corners change places.
     x: Math.min(from.x, to.x)

@@ -117,9 +117,10 @@ Item {
 
                 target: null
                 grabPermissions: PointerHandler.CanTakeOverFromAnything
-                onActiveTranslationChanged: {
+                onCentroidChanged: {
                     if (active)
-                        person.moved = Qt.point(activeTranslation.x, activeTranslation.y)
+                        person.moved = Qt.point(centroid.scenePosition.x - centroid.scenePressPosition.x,
+                                               centroid.scenePosition.y - centroid.scenePressPosition.y)
                 }
                 onActiveChanged: {
                     if (active)

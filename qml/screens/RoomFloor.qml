@@ -122,9 +122,10 @@ Item {
                 enabled: floor.movable
                 target: null
                 grabPermissions: PointerHandler.CanTakeOverFromAnything
-                onActiveTranslationChanged: {
+                onCentroidChanged: {
                     if (active)
-                        table.moved = Qt.point(activeTranslation.x, activeTranslation.y)
+                        table.moved = Qt.point(centroid.scenePosition.x - centroid.scenePressPosition.x,
+                                               centroid.scenePosition.y - centroid.scenePressPosition.y)
                 }
                 onActiveChanged: {
                     if (active)

@@ -54,9 +54,10 @@ Repeater {
             enabled: handle.chosen
             target: null
             grabPermissions: PointerHandler.CanTakeOverFromAnything
-            onActiveTranslationChanged: {
+            onCentroidChanged: {
                 if (active)
-                    handle.moved = Qt.point(activeTranslation.x, activeTranslation.y)
+                    handle.moved = Qt.point(centroid.scenePosition.x - centroid.scenePressPosition.x,
+                                           centroid.scenePosition.y - centroid.scenePressPosition.y)
             }
             onActiveChanged: {
                 if (active)

@@ -226,6 +226,8 @@ void RoomBoard::pushTogether(const std::vector<int>& kinds, QSizeF wanted) {
                              .arg(kMostTablesTogether)
                        : tr("These tables make no rectangle together, so there would be gaps."));
     }
+    if (best == standing()) // put back where it stood
+        return refresh();
     Session next = editor_->session();
     next.setting.room.together = {best->length, best->width};
     apply(tr("where the tables stand"), std::move(next));
