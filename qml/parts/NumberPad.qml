@@ -113,6 +113,7 @@ Column {
 
                 required property string modelData
 
+                objectName: "key-" + (modelData === "<" ? "erase" : modelData)
                 Layout.fillWidth: true
                 Layout.preferredWidth: pad.least
                 least: pad.least

@@ -8,8 +8,10 @@ QuiltItem {
     id: picture
 
     property bool tappable: true
+    property bool zones: true // a tap means a zone, else a place
 
     signal zoneTapped(zone: string)
+    signal placeTapped(x: real, y: real) // in inches of the quilt
 
     family: Theme.family
     textSize: Theme.small
@@ -39,6 +41,12 @@ QuiltItem {
     }
     TapHandler {
         enabled: picture.tappable
-        onTapped: point => picture.zoneTapped(picture.zoneAt(point.position.x, point.position.y))
+        onTapped: point => {
+            const at = picture.inchesAt(point.position.x, point.position.y)
+            if (picture.zones)
+                picture.zoneTapped(picture.zoneAt(point.position.x, point.position.y))
+            else
+                picture.placeTapped(at.x, at.y)
+        }
     }
 }

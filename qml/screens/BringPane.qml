@@ -11,6 +11,8 @@ Flickable {
 
     required property PlanPresenter plan
 
+    signal whyWanted(figure: string)
+
     objectName: "bring"
     contentHeight: column.implicitHeight
     clip: true
@@ -55,9 +57,10 @@ Flickable {
                 required property string buy
                 required property string unit
                 required property bool lacking
+                required property string figure
 
                 width: pane.width
-                height: lines.implicitHeight + 2 * Theme.gap
+                height: Math.max(lines.implicitHeight + 2 * Theme.gap, reason.visible ? reason.height + Theme.line * 2 : 0)
                 color: row.lacking ? Theme.warn : Theme.paper
 
                 Column {
@@ -65,7 +68,7 @@ Flickable {
 
                     x: Theme.gap
                     y: Theme.gap
-                    width: parent.width - 2 * Theme.gap
+                    width: parent.width - 2 * Theme.gap - (reason.visible ? reason.width : 0)
 
                     Words {
                         width: parent.width
@@ -77,6 +80,19 @@ Flickable {
                         text: row.lacking ? qsTr("need %1, have %2: buy %3").arg(row.need).arg(row.have).arg(row.buy)
                                         : qsTr("need %1, have %2").arg(row.need).arg(row.have)
                     }
+                }
+                Press {
+                    id: reason
+
+                    objectName: "whyItem-" + row.figure
+                    anchors.right: parent.right
+                    anchors.verticalCenter: parent.verticalCenter
+                    anchors.margins: Theme.line
+                    visible: row.figure !== ""
+                    plain: true
+                    glyph: "why"
+                    Accessible.name: qsTr("Why so much: %1").arg(row.item)
+                    onClicked: pane.whyWanted(row.figure)
                 }
             }
         }

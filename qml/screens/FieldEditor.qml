@@ -5,11 +5,12 @@ import QtQuick.Controls.Basic
 import Bastewright.Parts
 import Bastewright.Theme
 
-// Changes one value: by pad, by choice or by keyboard. Closes when the value was taken; else it says
-// in one sentence what does not fit.
-Sheet {
-    id: sheet
+// Changes one value: by pad, by choice or by keyboard, beside the picture that follows what is typed.
+// Closes when the value was taken; else it says in one sentence what does not fit.
+FocusScope {
+    id: editor
 
+    property string title: ""
     property string key: ""
     property string kind: ""
     property string value: ""
@@ -19,10 +20,13 @@ Sheet {
     property string problem: ""
 
     readonly property bool padded: kind === "length" || kind === "count" || kind === "number" || kind === "time"
+    // The unit the value is shown in; for an empty one, the job's.
+    readonly property string unit: value.endsWith("mm") ? "mm" : value.endsWith("cm") ? "cm"
+                                   : value.endsWith("in") ? "in" : metric ? "cm" : "in"
 
     signal taken(text: string)
-
-    objectName: "fieldEditor"
+    signal typed(text: string)
+    signal closed
 
     function edit(which: string, label: string, what: string, now: string, options: list<string>, mayBeEmpty: bool) {
         key = which
@@ -32,15 +36,17 @@ Sheet {
         choices = options
         optional = mayBeEmpty
         problem = ""
+        visible = true
         if (padded)
             pad.begin(now)
         else
             line.text = now
-        open()
         if (padded)
             pad.forceActiveFocus()
         else if (kind === "text")
             line.forceActiveFocus()
+        else
+            forceActiveFocus()
     }
     function take(text: string) {
         problem = ""
@@ -48,86 +54,131 @@ Sheet {
         if (problem === "")
             close()
     }
-
-    NumberPad {
-        id: pad
-
-        objectName: "pad"
-        width: parent.width
-        visible: sheet.padded
-        mode: sheet.kind !== "length" ? sheet.kind : sheet.unit === "in" ? "inch" : "metric"
-        unit: sheet.kind === "length" ? sheet.unit : ""
-        onAccepted: sheet.take(pad.text)
+    function close() {
+        visible = false
+        closed()
     }
 
-    // The unit the value is shown in; for an empty one, the job's.
-    readonly property string unit: value.endsWith("mm") ? "mm" : value.endsWith("cm") ? "cm"
-                                   : value.endsWith("in") ? "in" : metric ? "cm" : "in"
-
-    TextField {
-        id: line
-
-        visible: sheet.kind === "text"
-        width: parent.width
-        height: Theme.target
-        font.family: Theme.family
-        font.pixelSize: Theme.large
-        color: Theme.ink
-        selectionColor: Theme.accent
-        selectedTextColor: Theme.accentInk
-        selectByMouse: true
-        maximumLength: 100
-        Accessible.name: sheet.title
-        onAccepted: sheet.take(line.text)
-        background: Rectangle {
-            color: Theme.ground
-            radius: Theme.radius
-            border.width: line.activeFocus ? Theme.line * 2 : Theme.line
-            border.color: line.activeFocus ? Theme.accent : Theme.strongEdge
-        }
+    objectName: "fieldEditor"
+    visible: false
+    Shortcut {
+        enabled: editor.visible
+        sequence: "Escape"
+        onActivated: editor.close()
     }
-    Repeater {
-        model: sheet.kind === "choice" ? sheet.choices : []
+    Flickable {
+        anchors.fill: parent
+        contentHeight: column.implicitHeight
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
 
-        Press {
-            required property string modelData
-            required property int index
+        Column {
+            id: column
 
-            objectName: "choice" + index
             width: parent.width
-            text: modelData
-            checked: modelData === sheet.value
-            onClicked: sheet.take(index.toString())
-        }
-    }
-    Words {
-        objectName: "problem"
-        visible: sheet.problem !== ""
-        width: parent.width
-        text: sheet.problem
-        font.bold: true
-        Accessible.role: Accessible.AlertMessage
-        Accessible.name: text
-    }
-    Row {
-        width: parent.width
-        visible: sheet.kind !== "choice"
-        spacing: Theme.gap
+            spacing: Theme.gap
 
-        Press {
-            id: none
+            Item {
+                width: parent.width
+                height: Math.max(heading.implicitHeight, shut.height)
 
-            visible: sheet.optional
-            text: qsTr("Not given")
-            onClicked: sheet.take("")
-        }
-        Press {
-            objectName: "take"
-            width: parent.width - (none.visible ? none.width + Theme.gap : 0)
-            main: true
-            glyph: "check"
-            text: qsTr("Take it")
-            onClicked: sheet.take(sheet.padded ? pad.text : line.text)
+                Words {
+                    id: heading
+
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: parent.width - shut.width - Theme.gap
+                    text: editor.title
+                    font.pixelSize: Theme.large
+                    font.bold: true
+                }
+                Press {
+                    id: shut
+
+                    objectName: "closeEditor"
+                    anchors.right: parent.right
+                    plain: true
+                    glyph: "cross"
+                    Accessible.name: qsTr("Leave it as it was")
+                    onClicked: editor.close()
+                }
+            }
+            NumberPad {
+                id: pad
+
+                objectName: "pad"
+                width: parent.width
+                visible: editor.padded
+                mode: editor.kind !== "length" ? editor.kind : editor.unit === "in" ? "inch" : "metric"
+                unit: editor.kind === "length" ? editor.unit : ""
+                onTextChanged: if (editor.visible && !pad.fresh) editor.typed(pad.text)
+                onAccepted: editor.take(pad.text)
+            }
+            TextField {
+                id: line
+
+                visible: editor.kind === "text"
+                width: parent.width
+                height: Theme.target
+                font.family: Theme.family
+                font.pixelSize: Theme.large
+                color: Theme.ink
+                selectionColor: Theme.accent
+                selectedTextColor: Theme.accentInk
+                selectByMouse: true
+                maximumLength: 100
+                Accessible.name: editor.title
+                onAccepted: editor.take(line.text)
+                background: Rectangle {
+                    color: Theme.ground
+                    radius: Theme.radius
+                    border.width: line.activeFocus ? Theme.line * 2 : Theme.line
+                    border.color: line.activeFocus ? Theme.accent : Theme.strongEdge
+                }
+            }
+            Repeater {
+                model: editor.kind === "choice" ? editor.choices : []
+
+                Press {
+                    required property string modelData
+                    required property int index
+
+                    objectName: "choice" + index
+                    width: column.width
+                    text: modelData
+                    checked: modelData === editor.value
+                    onClicked: editor.take(index.toString())
+                }
+            }
+            Words {
+                objectName: "problem"
+                visible: editor.problem !== ""
+                width: parent.width
+                text: editor.problem
+                font.bold: true
+                Accessible.role: Accessible.AlertMessage
+                Accessible.name: text
+            }
+            Row {
+                width: parent.width
+                visible: editor.kind !== "choice"
+                spacing: Theme.gap
+
+                Press {
+                    id: none
+
+                    visible: editor.optional
+                    text: qsTr("Not given")
+                    onClicked: editor.take("")
+                }
+                Press {
+                    objectName: "take"
+                    width: parent.width - (none.visible ? none.width + Theme.gap : 0)
+                    main: true
+                    glyph: "check"
+                    text: qsTr("Take it")
+                    onClicked: editor.take(editor.padded ? pad.text : line.text)
+                }
+            }
         }
     }
 }

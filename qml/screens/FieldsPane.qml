@@ -5,92 +5,18 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The fields of one section, under their headings, two abreast where there is room.
-Flickable {
+// The fields of one section, under their headings, two abreast where there is room. A value is
+// changed in their place, so that the picture beside stays in sight and follows.
+FocusScope {
     id: pane
 
     required property JobEditor editor
     required property int section
 
     readonly property int abreast: width > 66 * Theme.density ? 2 : 1
-    property real keep: 0
-
-    contentHeight: flow.implicitHeight + Theme.gap
-    clip: true
-    boundsBehavior: Flickable.StopAtBounds
-
-    FieldModel {
-        id: fields
-
-        editor: pane.editor
-        section: pane.section
-        onModelAboutToBeReset: pane.keep = pane.contentY
-        onModelReset: afterwards.start()
-    }
-    Timer {
-        id: afterwards
-
-        interval: 0
-        onTriggered: pane.contentY = Math.max(0, Math.min(pane.keep, pane.contentHeight - pane.height))
-    }
-
-    Flow {
-        id: flow
-
-        width: pane.width
-        spacing: Theme.gap
-
-        Repeater {
-            id: tiles
-
-            model: fields
-
-            Column {
-                id: entry
-
-                required property string key
-                required property string group
-                required property string label
-                required property string kind
-                required property string value
-                required property list<string> choices
-                required property bool optional
-                required property int index
-
-                readonly property bool first: index === 0 || pane.groupAt(index - 1) !== group
-
-                // A heading takes the whole width, so that its fields begin a new line.
-                width: first || kind === "action" || kind === "removal" || pane.abreast === 1 ? flow.width : (flow.width - Theme.gap) / 2
-                spacing: Theme.gap * 0.5
-
-                Words {
-                    visible: entry.first
-                    width: flow.width
-                    topPadding: entry.index === 0 ? 0 : Theme.gap
-                    text: entry.group
-                    font.bold: true
-                    quiet: true
-                }
-                FieldTile {
-                    objectName: "field-" + entry.key
-                    width: entry.width
-                    label: entry.label
-                    value: entry.value
-                    kind: entry.kind
-                    optional: entry.optional
-                    onClicked: pane.change(entry.key, entry.label, entry.kind, entry.value, entry.choices, entry.optional)
-                }
-            }
-        }
-    }
-    FieldEditor {
-        id: editSheet
-
-        metric: pane.metric
-        onTaken: text => editSheet.problem = fields.take(editSheet.key, text)
-    }
-
     readonly property bool metric: pane.editor.metric
+    readonly property bool editing: editSheet.visible
+    property real keep: 0
 
     function groupAt(index: int): string {
         return fields.groupAt(index)
@@ -102,5 +28,92 @@ Flickable {
             fields.take(key, value === choices[1] ? "0" : "1")
         else
             editSheet.edit(key, label, kind, value, choices, optional)
+    }
+
+    FieldModel {
+        id: fields
+
+        editor: pane.editor
+        section: pane.section
+        onModelAboutToBeReset: pane.keep = list.contentY
+        onModelReset: afterwards.start()
+    }
+    Timer {
+        id: afterwards
+
+        interval: 0
+        onTriggered: list.contentY = Math.max(0, Math.min(pane.keep, list.contentHeight - list.height))
+    }
+
+    Flickable {
+        id: list
+
+        anchors.fill: parent
+        visible: !editSheet.visible
+        contentHeight: flow.implicitHeight + Theme.gap
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+
+        Flow {
+            id: flow
+
+            width: list.width
+            spacing: Theme.gap
+
+            Repeater {
+                id: tiles
+
+                model: fields
+
+                Column {
+                    id: entry
+
+                    required property string key
+                    required property string group
+                    required property string label
+                    required property string kind
+                    required property string value
+                    required property list<string> choices
+                    required property bool optional
+                    required property int index
+
+                    readonly property bool first: index === 0 || pane.groupAt(index - 1) !== group
+
+                    // A heading takes the whole width, so that its fields begin a new line.
+                    width: first || kind === "action" || kind === "removal" || pane.abreast === 1 ? flow.width : (flow.width - Theme.gap) / 2
+                    spacing: Theme.gap * 0.5
+
+                    Words {
+                        visible: entry.first
+                        width: flow.width
+                        topPadding: entry.index === 0 ? 0 : Theme.gap
+                        text: entry.group
+                        font.bold: true
+                        quiet: true
+                    }
+                    FieldTile {
+                        objectName: "field-" + entry.key
+                        width: entry.width
+                        label: entry.label
+                        value: entry.value
+                        kind: entry.kind
+                        optional: entry.optional
+                        onClicked: pane.change(entry.key, entry.label, entry.kind, entry.value, entry.choices, entry.optional)
+                    }
+                }
+            }
+        }
+    }
+    FieldEditor {
+        id: editSheet
+
+        anchors.fill: parent
+        metric: pane.metric
+        onTyped: text => fields.preview(editSheet.key, text)
+        onTaken: text => editSheet.problem = fields.take(editSheet.key, text)
+        onClosed: {
+            fields.endPreview()
+            list.forceActiveFocus()
+        }
     }
 }

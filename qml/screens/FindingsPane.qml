@@ -5,11 +5,13 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// What the person has to know about the plan, gravest first, each with its cure.
+// What the person has to know about the plan, gravest first, each with its cure: a button where the
+// program can make the change. Then what would help most, to try.
 Flickable {
     id: pane
 
     required property PlanPresenter plan
+    required property Remedies remedies
 
     objectName: "findings"
     contentHeight: column.implicitHeight
@@ -40,14 +42,17 @@ Flickable {
             }
         }
         Repeater {
-            model: pane.plan.findings
+            model: pane.remedies.findings
 
             Patch {
                 id: row
 
+                required property int index
                 required property string level
                 required property string text
                 required property string cure
+                required property string first
+                required property string second
 
                 width: pane.width
                 height: lines.implicitHeight + 2 * Theme.gap
@@ -83,8 +88,35 @@ Flickable {
                         topPadding: Theme.gap * 0.5
                         text: row.cure
                     }
+                    Flow {
+                        width: parent.width
+                        topPadding: Theme.gap * 0.5
+                        spacing: Theme.gap
+                        visible: row.first !== ""
+
+                        Press {
+                            objectName: "cure" + row.index
+                            width: Math.min(implicitWidth, parent.width)
+                            text: row.first
+                            enabled: !pane.plan.busy
+                            onClicked: pane.remedies.cure(row.index, 0)
+                        }
+                        Press {
+                            objectName: "cure" + row.index + "b"
+                            width: Math.min(implicitWidth, parent.width)
+                            visible: row.second !== ""
+                            text: row.second
+                            enabled: !pane.plan.busy
+                            onClicked: pane.remedies.cure(row.index, 1)
+                        }
+                    }
                 }
             }
+        }
+        HelpList {
+            width: pane.width
+            plan: pane.plan
+            remedies: pane.remedies
         }
     }
 }

@@ -18,6 +18,7 @@ AbstractButton {
     signal opened
     signal copied
     signal saved
+    signal shared
     signal removed
 
     objectName: "card"
@@ -105,6 +106,13 @@ AbstractButton {
                 glyph: "save"
                 Accessible.name: qsTr("Save %1 as a file").arg(card.title)
                 onClicked: card.saved()
+            }
+            Press {
+                objectName: "share"
+                plain: true
+                glyph: "share"
+                Accessible.name: qsTr("Share %1").arg(card.title)
+                onClicked: card.shared()
             }
             Press {
                 plain: true

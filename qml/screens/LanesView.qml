@@ -100,6 +100,22 @@ Rectangle {
                     font.bold: true
                 }
                 Press {
+                    objectName: "lanesUndo"
+                    visible: !view.atTable
+                    glyph: "undo"
+                    enabled: view.room.editor.canUndo
+                    Accessible.name: qsTr("Undo: %1").arg(view.room.editor.undoText)
+                    onClicked: view.room.editor.undo()
+                }
+                Press {
+                    objectName: "lanesRedo"
+                    visible: !view.atTable
+                    glyph: "redo"
+                    enabled: view.room.editor.canRedo
+                    Accessible.name: qsTr("Redo: %1").arg(view.room.editor.redoText)
+                    onClicked: view.room.editor.redo()
+                }
+                Press {
                     objectName: "lanesOut"
                     glyph: "minus"
                     least: view.target

@@ -6,13 +6,17 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The plan in four lines, then a tile for each thing given and each thing that comes of it.
+// The plan in four figures, then a tile for each thing given and each thing that comes of it.
 Flickable {
     id: pane
 
     required property Workroom room
 
     signal paneWanted(pane: string)
+    signal whyWanted(figure: string)
+
+    readonly property int abreast: width > 74 * Theme.density ? 2 : 1
+    readonly property real tile: (width - (abreast - 1) * Theme.gap) / abreast
 
     contentHeight: column.implicitHeight
     clip: true
@@ -49,63 +53,60 @@ Flickable {
                 }
             }
         }
-        Patch {
+        Words {
             width: parent.width
-            height: lines.implicitHeight + 2 * Theme.gap
+            visible: !pane.room.plan.planned
+            text: qsTr("Planning …")
+            font.pixelSize: Theme.title
+            font.bold: true
+        }
+        Grid {
+            width: parent.width
+            visible: pane.room.plan.planned
+            columns: 2
+            spacing: Theme.gap
+            opacity: pane.room.plan.busy ? 0.55 : 1
 
-            Column {
-                id: lines
-
-                x: Theme.gap * 1.2
-                y: Theme.gap
-                width: parent.width - 2 * x
-                opacity: pane.room.plan.busy ? 0.55 : 1
-
-                Words {
-                    objectName: "headline"
-                    width: parent.width
-                    text: pane.room.plan.planned ? qsTr("%1, %2").arg(pane.room.plan.passesText).arg(pane.room.plan.pointsText)
-                                                 : qsTr("Planning …")
-                    font.pixelSize: Theme.title
-                    font.bold: true
-                }
-                Words {
-                    width: parent.width
-                    visible: pane.room.plan.planned
-                    text: qsTr("%1, %2").arg(pane.room.plan.spanText).arg(pane.room.plan.finishText)
-                    font.pixelSize: Theme.large
-                }
-                Words {
-                    width: parent.width
-                    visible: pane.room.plan.planned
-                    text: pane.room.plan.surfaceText
-                    quiet: true
-                }
+            Figure {
+                objectName: "figure-passes"
+                width: (parent.width - Theme.gap) / 2
+                text: pane.room.plan.passesText
+                onClicked: pane.whyWanted("passes")
+            }
+            Figure {
+                objectName: "figure-points"
+                width: (parent.width - Theme.gap) / 2
+                text: pane.room.plan.pointsText
+                onClicked: pane.whyWanted("points")
+            }
+            Figure {
+                objectName: "figure-finish"
+                width: (parent.width - Theme.gap) / 2
+                text: pane.room.plan.finishText
+                onClicked: pane.whyWanted("finish")
+            }
+            Figure {
+                objectName: "figure-span"
+                width: (parent.width - Theme.gap) / 2
+                text: pane.room.plan.spanText
+                onClicked: pane.whyWanted("finish")
             }
         }
-        Repeater {
-            model: [
-                {pane: "findings", glyph: pane.room.plan.good ? "note" : "warn", title: qsTr("To watch"), text: pane.room.plan.findingsText, loud: pane.room.plan.planned && !pane.room.plan.good},
-                {pane: "pass", glyph: "table", title: pane.room.pass.title, text: qsTr("How the quilt lies and is held"), loud: false},
-                {pane: "ways", glyph: "ways", title: qsTr("Ways to do it"), text: qsTr("Compared, and why this one"), loud: false},
-                {pane: "bring", glyph: "box", title: qsTr("To bring"), text: pane.room.plan.suppliesText, loud: false},
-                {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: pane.room.plan.finishText, loud: false},
-                {pane: "lanes", glyph: "lanes", title: qsTr("Lanes"), text: qsTr("Everybody's work over time; hand a zone over"), loud: false},
-                {pane: "rehearsal", glyph: "start", title: qsTr("Rehearse"), text: qsTr("The whole session in a minute"), loud: false}
-            ]
-
-            Opener {
-                required property var modelData
-
-                width: column.width
-                visible: pane.room.plan.planned
-                objectName: "tile-" + modelData.pane
-                glyph: modelData.glyph
-                title: modelData.title
-                summary: modelData.text
-                loud: modelData.loud
-                onClicked: pane.paneWanted(modelData.pane)
-            }
+        Words {
+            width: parent.width
+            visible: pane.room.plan.planned
+            text: pane.room.plan.surfaceText
+            quiet: true
+        }
+        Opener {
+            objectName: "tile-findings"
+            width: column.width
+            visible: pane.room.plan.planned
+            glyph: pane.room.plan.good ? "note" : "warn"
+            title: qsTr("To watch")
+            summary: pane.room.plan.findingsText
+            loud: !pane.room.plan.good
+            onClicked: pane.paneWanted("findings")
         }
         Words {
             width: parent.width
@@ -114,25 +115,68 @@ Flickable {
             font.bold: true
             quiet: true
         }
-        Repeater {
-            model: [
-                {pane: "quilt", glyph: "quilt", title: qsTr("The quilt"), text: quilt.summary},
-                {pane: "basting", glyph: "pin", title: qsTr("Basting"), text: basting.summary},
-                {pane: "layers", glyph: "layers", title: qsTr("Layers"), text: layers.summary},
-                {pane: "room", glyph: "table", title: qsTr("The room"), text: roomFields.summary},
-                {pane: "people", glyph: "person", title: qsTr("People"), text: people.summary},
-                {pane: "boxes", glyph: "box", title: qsTr("Boxes on hand"), text: boxes.summary}
-            ]
+        Grid {
+            width: parent.width
+            columns: pane.abreast
+            spacing: Theme.gap
 
-            Opener {
-                required property var modelData
+            Repeater {
+                model: [
+                    {pane: "quilt", glyph: "quilt", title: qsTr("The quilt"), text: quilt.summary},
+                    {pane: "basting", glyph: "pin", title: qsTr("Basting"), text: basting.summary},
+                    {pane: "layers", glyph: "layers", title: qsTr("Layers"), text: layers.summary},
+                    {pane: "room", glyph: "table", title: qsTr("The room"), text: roomFields.summary},
+                    {pane: "people", glyph: "person", title: qsTr("People"), text: people.summary},
+                    {pane: "boxes", glyph: "box", title: qsTr("Boxes on hand"), text: boxes.summary}
+                ]
 
-                width: column.width
-                objectName: "tile-" + modelData.pane
-                glyph: modelData.glyph
-                title: modelData.title
-                summary: modelData.text
-                onClicked: pane.paneWanted(modelData.pane)
+                Opener {
+                    required property var modelData
+
+                    width: pane.tile
+                    objectName: "tile-" + modelData.pane
+                    glyph: modelData.glyph
+                    title: modelData.title
+                    summary: modelData.text
+                    onClicked: pane.paneWanted(modelData.pane)
+                }
+            }
+        }
+        Words {
+            width: parent.width
+            visible: pane.room.plan.planned
+            topPadding: Theme.gap
+            text: qsTr("What comes of it")
+            font.bold: true
+            quiet: true
+        }
+        Grid {
+            width: parent.width
+            visible: pane.room.plan.planned
+            columns: pane.abreast
+            spacing: Theme.gap
+
+            Repeater {
+                model: [
+                    {pane: "pass", glyph: "table", title: pane.room.pass.title, text: qsTr("How the quilt lies and is held")},
+                    {pane: "ways", glyph: "ways", title: qsTr("Ways to do it"), text: qsTr("Compared, and why this one")},
+                    {pane: "bring", glyph: "box", title: qsTr("To bring"), text: pane.room.plan.suppliesText},
+                    {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: pane.room.plan.finishText},
+                    {pane: "figures", glyph: "why", title: qsTr("Every figure"), text: qsTr("And its why")},
+                    {pane: "lanes", glyph: "lanes", title: qsTr("Lanes"), text: qsTr("Everybody's work over time")},
+                    {pane: "rehearsal", glyph: "start", title: qsTr("Rehearse"), text: qsTr("The session in a minute")}
+                ]
+
+                Opener {
+                    required property var modelData
+
+                    width: pane.tile
+                    objectName: "tile-" + modelData.pane
+                    glyph: modelData.glyph
+                    title: modelData.title
+                    summary: modelData.text
+                    onClicked: pane.paneWanted(modelData.pane)
+                }
             }
         }
     }

@@ -103,6 +103,7 @@ FocusScope {
                 onOpened: shelf.open(job)
                 onCopied: shelf.room.shelf.copy(job)
                 onSaved: files.save(job, title)
+                onShared: share.ask(job, title)
                 onRemoved: shelf.room.shelf.remove(job)
             }
 
@@ -152,23 +153,72 @@ FocusScope {
             }
         }
     }
+    Sheet {
+        id: share
+
+        property real job: 0
+        property string name: ""
+
+        function ask(which: real, what: string) {
+            job = which
+            name = what
+            open()
+        }
+
+        objectName: "shareSheet"
+        title: qsTr("Share %1").arg(name)
+
+        Words {
+            width: parent.width
+            text: qsTr("A job is one small file with everything that was given. Whoever opens it plans the same quilt.")
+        }
+        Press {
+            objectName: "shareFolder"
+            width: parent.width
+            glyph: "save"
+            text: qsTr("Save it in a folder, or on a stick")
+            onClicked: {
+                share.close()
+                files.share(share.job, share.name)
+            }
+        }
+        Press {
+            objectName: "shareElsewhere"
+            width: parent.width
+            glyph: "share"
+            text: qsTr("Open it with another program")
+            onClicked: {
+                share.close()
+                shelf.room.shelf.openElsewhere(share.job)
+            }
+        }
+    }
     Loader {
         id: files
 
         property real job: 0
         property bool saving: false
+        property bool sharing: false
         property string title: ""
 
         active: false
 
         function pick() {
             saving = false
+            sharing = false
             show()
         }
         function save(which: real, name: string) {
             job = which
             title = name
             saving = true
+            sharing = false
+            show()
+        }
+        function share(which: real, name: string) {
+            job = which
+            title = name
+            sharing = true
             show()
         }
         function show() {
@@ -176,7 +226,21 @@ FocusScope {
             active = true
         }
 
-        sourceComponent: FileDialog {
+        sourceComponent: sharing ? folderDialog : fileDialog
+    }
+    Component {
+        id: folderDialog
+
+        FolderDialog {
+            title: qsTr("Where to save %1").arg(files.title)
+            Component.onCompleted: open()
+            onAccepted: shelf.room.shelf.saveInto(files.job, selectedFolder)
+        }
+    }
+    Component {
+        id: fileDialog
+
+        FileDialog {
             fileMode: files.saving ? FileDialog.SaveFile : FileDialog.OpenFile
             title: files.saving ? qsTr("Save %1 as a file").arg(files.title) : qsTr("Open a job file")
             nameFilters: [qsTr("Jobs (*.json)"), qsTr("All files (*)")]

@@ -13,15 +13,25 @@ FocusScope {
 
     // "" for the overview, else the pane that is open
     property string pane: ""
+    property bool editing: false // a value is being changed
+    property bool sideBySide: false // the ways lie where the picture is
     readonly property int section: pane === "quilt" ? FieldModel.Quilt : pane === "basting" ? FieldModel.Basting
         : pane === "layers" ? FieldModel.Layers : pane === "room" ? FieldModel.Room
         : pane === "people" ? FieldModel.People : pane === "boxes" ? FieldModel.Boxes : -1
     readonly property string heading: pane === "findings" ? qsTr("To watch")
+        : pane === "figures" ? qsTr("Every figure")
         : pane === "ways" ? qsTr("Ways to do it") : pane === "bring" ? qsTr("To bring")
         : pane === "who" ? qsTr("Who does what") : pane === "pass" ? room.pass.title
         : pane === "quilt" ? qsTr("The quilt") : pane === "basting" ? qsTr("Basting")
         : pane === "layers" ? qsTr("Layers") : pane === "room" ? qsTr("The room")
         : pane === "people" ? qsTr("People") : pane === "boxes" ? qsTr("Boxes on hand") : ""
+
+    signal whyWanted(figure: string)
+
+    onPaneChanged: {
+        editing = false
+        sideBySide = false
+    }
 
     Row {
         id: head
@@ -57,6 +67,7 @@ FocusScope {
         anchors.topMargin: head.visible ? Theme.gap : 0
         sourceComponent: panel.pane === "" ? overview : panel.section >= 0 ? fields
                          : panel.pane === "findings" ? findings : panel.pane === "ways" ? ways
+                         : panel.pane === "figures" ? figures
                          : panel.pane === "bring" ? bring : panel.pane === "who" ? who : pass
     }
     Component {
@@ -65,6 +76,7 @@ FocusScope {
         OverviewPane {
             room: panel.room
             onPaneWanted: pane => panel.pane = pane
+            onWhyWanted: figure => panel.whyWanted(figure)
         }
     }
     Component {
@@ -73,6 +85,7 @@ FocusScope {
         FieldsPane {
             editor: panel.room.editor
             section: Math.max(0, panel.section)
+            onEditingChanged: panel.editing = editing
         }
     }
     Component {
@@ -80,6 +93,7 @@ FocusScope {
 
         FindingsPane {
             plan: panel.room.plan
+            remedies: panel.room.remedies
         }
     }
     Component {
@@ -87,6 +101,9 @@ FocusScope {
 
         WaysPane {
             plan: panel.room.plan
+            ways: panel.room.ways
+            remedies: panel.room.remedies
+            onSideBySideChanged: panel.sideBySide = sideBySide
         }
     }
     Component {
@@ -94,6 +111,15 @@ FocusScope {
 
         BringPane {
             plan: panel.room.plan
+            onWhyWanted: figure => panel.whyWanted(figure)
+        }
+    }
+    Component {
+        id: figures
+
+        FiguresPane {
+            why: panel.room.why
+            onWhyWanted: figure => panel.whyWanted(figure)
         }
     }
     Component {

@@ -5,11 +5,15 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// Every way the passes can be done, with what it costs and why it was or was not taken.
+// Every way the passes can be done, with what it costs and why it was or was not taken; a tap takes
+// another. Side by side they lie where the picture is.
 Flickable {
     id: pane
 
     required property PlanPresenter plan
+    required property WayDesk ways
+    required property Remedies remedies
+    property bool sideBySide: false
 
     objectName: "ways"
     contentHeight: column.implicitHeight
@@ -22,12 +26,33 @@ Flickable {
         width: pane.width
         spacing: Theme.gap
 
+        Words {
+            width: parent.width
+            text: pane.ways.problem === "" ? qsTr("On the picture the round mark is the start: drag it to another ring, or tap one.") : pane.ways.problem
+        }
+        Press {
+            objectName: "sideBySide"
+            width: parent.width
+            glyph: "ways"
+            text: qsTr("Side by side")
+            checked: pane.sideBySide
+            onClicked: pane.sideBySide = !pane.sideBySide
+        }
+        Press {
+            objectName: "quickestWay"
+            width: parent.width
+            visible: pane.ways.asked
+            glyph: "clock"
+            text: qsTr("Whatever is quickest")
+            onClicked: pane.ways.takeQuickest()
+        }
         Repeater {
             model: pane.plan.alternatives
 
             Patch {
                 id: row
 
+                required property int index
                 required property string surface
                 required property string start
                 required property string orientation
@@ -38,6 +63,7 @@ Flickable {
                 required property bool workable
                 required property string why
                 required property string costs
+                required property bool beside
 
                 width: pane.width
                 height: lines.implicitHeight + 2 * Theme.gap
@@ -75,7 +101,7 @@ Flickable {
                     }
                     Words {
                         width: parent.width
-                        text: qsTr("%1, %2. %3.").arg(row.surface).arg(row.orientation).arg(row.start)
+                        text: qsTr("%1, %2. %3.").arg(row.surface).arg(row.orientation).arg(row.beside ? qsTr("Beside the middle") : row.start)
                     }
                     Words {
                         width: parent.width
@@ -88,31 +114,21 @@ Flickable {
                         text: row.why
                         quiet: true
                     }
+                    Press {
+                        objectName: "takeWay" + row.index
+                        width: parent.width
+                        visible: row.workable && !row.chosen
+                        enabled: !pane.plan.busy
+                        text: qsTr("Take this way")
+                        onClicked: pane.ways.take(row.index)
+                    }
                 }
             }
         }
-        Column {
+        HelpList {
             width: pane.width
-            topPadding: Theme.gap
-            spacing: Theme.gap
-
-            Words {
-                visible: pane.plan.help.count > 0
-                width: parent.width
-                text: qsTr("What would help most")
-                font.bold: true
-            }
-            Repeater {
-                model: pane.plan.help
-
-                Words {
-                    required property string change
-                    required property string gain
-
-                    width: pane.width
-                    text: qsTr("%1: %2").arg(change).arg(gain)
-                }
-            }
+            plan: pane.plan
+            remedies: pane.remedies
         }
     }
 }

@@ -118,12 +118,13 @@ QString Tour::walk(const AtStop& atStop) {
 }
 
 void Tour::panes(QObject& panel, const AtStop& atStop) {
-    for (const char* pane : {"pass", "findings", "ways", "bring", "who", "quilt", "basting",
+    for (const char* pane : {"pass", "findings", "figures", "ways", "bring", "who", "quilt", "basting",
                              "layers", "room", "people", "boxes"}) {
         panel.setProperty("pane", QString::fromLatin1(pane));
         stop(QStringLiteral("pane-") + QLatin1String(pane), atStop);
         if (qstrcmp(pane, "layers") == 0)
             layers(atStop);
+        pictures(panel, QString::fromLatin1(pane), atStop);
         if (qstrcmp(pane, "quilt") != 0)
             continue;
         if (auto* tile = find(&panel, QStringLiteral("field-width0"))) {
@@ -144,6 +145,47 @@ void Tour::panes(QObject& panel, const AtStop& atStop) {
             overlay("takersSheet", QStringLiteral("pane-takers"), atStop);
     }
     panel.setProperty("pane", QString{});
+}
+
+/// What is touched beside the fields.
+void Tour::pictures(QObject& panel, const QString& pane, const AtStop& atStop) {
+    auto& room = *room_.workroom;
+    if (pane == QLatin1String("quilt")) {
+        auto* view = find(room_.window->contentItem(), QStringLiteral("topView"));
+        if (!view)
+            return;
+        view->setProperty("crooked", true);
+        stop(QStringLiteral("top-crooked"), atStop);
+        view->setProperty("crooked", false);
+    } else if (pane == QLatin1String("ways")) {
+        panel.setProperty("sideBySide", true);
+        stop(QStringLiteral("ways-side-by-side"), atStop);
+        panel.setProperty("sideBySide", false);
+    } else if (pane == QLatin1String("basting")) {
+        room.pattern()->step(1);
+        stop(QStringLiteral("basting-pattern"), atStop);
+        room.pattern()->close();
+    } else if (pane == QLatin1String("figures")) {
+        room.why()->open(QStringLiteral("passes"));
+        overlay("whySheet", QStringLiteral("why"), atStop);
+    } else if (pane == QLatin1String("people")) {
+        room.tables()->keepTo(0, RoomBoard::Foot);
+        stop(QStringLiteral("people-at-a-side"), atStop);
+        room.editor()->undo();
+        planned();
+    } else if (pane == QLatin1String("findings")) {
+        const auto findings = room.remedies()->findings()->rows();
+        for (int i = 0; i < findings.size(); ++i) {
+            if (findings[i][3].toString().isEmpty())
+                continue;
+            room.remedies()->cure(i, 0);
+            planned();
+            stop(QStringLiteral("trial"), atStop);
+            room.remedies()->takeBack();
+            planned();
+            break;
+        }
+    }
 }
 
 void Tour::sheets(const AtStop& atStop) {

@@ -25,6 +25,7 @@ private:
     void stop(const QString& name, const AtStop& atStop);
     bool planned();
     void layers(const AtStop& atStop);
+    void pictures(QObject& panel, const QString& pane, const AtStop& atStop);
     void panes(QObject& panel, const AtStop& atStop);
     void session(const AtStop& atStop);
     void changes(const AtStop& atStop);

@@ -39,7 +39,11 @@ inline constexpr std::array kSideWords{Word{"head", Side::head}, Word{"foot", Si
                                        Word{"left", Side::left}, Word{"right", Side::right}};
 inline constexpr std::array kStartWords{Word{"centred", Basting::Start::centred},
                                         Word{"fewest-shifts", Basting::Start::fewestShifts},
-                                        Word{"best", Basting::Start::best}};
+                                        Word{"best", Basting::Start::best},
+                                        Word{"beside-middle", Basting::Start::besideMiddle}};
+inline constexpr std::array kAlongWords{Word{"either", Basting::Along::either},
+                                        Word{"length", Basting::Along::tableLength},
+                                        Word{"width", Basting::Along::tableWidth}};
 inline constexpr std::array kLayoutWords{Word{"pattern", Basting::Layout::pattern},
                                          Word{"fewest", Basting::Layout::fewest}};
 
@@ -106,6 +110,13 @@ public:
 
     template <class E, std::size_t N>
     void word(std::string_view key, E& out, const std::array<Word<E>, N>& accepted) {
+        if (const Json* const value = find(key))
+            if (const auto i = wordIndex(*value, pointerTo(pointer_, key), texts(accepted)))
+                out = accepted[*i].value;
+    }
+    template <class E, std::size_t N>
+    void word(std::string_view key, std::optional<E>& out,
+              const std::array<Word<E>, N>& accepted) {
         if (const Json* const value = find(key))
             if (const auto i = wordIndex(*value, pointerTo(pointer_, key), texts(accepted)))
                 out = accepted[*i].value;

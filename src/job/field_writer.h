@@ -77,6 +77,12 @@ public:
         put(key, textOf(value, known));
     }
     template <class E, std::size_t N>
+    void word(std::string_view key, const std::optional<E>& value,
+              const std::array<Word<E>, N>& known) {
+        if (value)
+            word(key, *value, known);
+    }
+    template <class E, std::size_t N>
     void words(std::string_view key, const std::vector<E>& values,
                const std::array<Word<E>, N>& known) {
         Json list = Json::array();

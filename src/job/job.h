@@ -54,7 +54,10 @@ struct Quilting {
 
 struct Basting {
     enum class With { pins, dots };
-    enum class Start { centred, fewestShifts, best };
+    /// `besideMiddle`: as centred, with the middle up to half a block beside where that saves a pass.
+    enum class Start { centred, fewestShifts, best, besideMiddle };
+    /// Which side of the table the quilt's length lies along.
+    enum class Along { either, tableLength, tableWidth };
     /// One small pattern for each kind of block, or as few points as can be found in no pattern.
     enum class Layout { pattern, fewest };
     With with = With::pins;
@@ -63,6 +66,7 @@ struct Basting {
     Length clear = Length::inch64ths(32); ///< least distance of a pin from a seam that will be sewn
     Length edge = Length::inches(1);      ///< least distance of a pin from the edge of the top
     Start start = Start::best;
+    Along along = Along::either;
     Layout layout = Layout::pattern;
     auto operator<=>(const Basting&) const = default;
 };
@@ -153,6 +157,12 @@ struct Table {
     auto operator<=>(const Table&) const = default;
 };
 
+/// The rectangle that tables are to be pushed together to; length >= width.
+struct PushedTogether {
+    Length length, width;
+    auto operator<=>(const PushedTogether&) const = default;
+};
+
 /// `walls` names the sides nobody can stand at, as the pushed-together tables are drawn: their longer
 /// side left to right, `head` the far long side, `foot` the near one.
 struct Room {
@@ -161,6 +171,7 @@ struct Room {
     Length inset = Length::inches(2); ///< rim of the table no point is placed over
     int irons = 0;
     int surfaces = 0; ///< how many separate surfaces to make of the tables; 0: as many as serve
+    std::optional<PushedTogether> together; ///< nothing: whatever is quickest
     auto operator<=>(const Room&) const = default;
 };
 
@@ -178,6 +189,9 @@ struct Helper {
     std::vector<Break> breaks; ///< in any order; times of the day the session begins on
     bool irons = true, lifts = true, closes = true;
     bool seated = false;
+    /// Keeps to this side while working zones, as the tables are drawn (see `Room`); nothing: goes
+    /// wherever there is work.
+    std::optional<Side> side;
     auto operator<=>(const Helper&) const = default;
 };
 

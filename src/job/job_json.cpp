@@ -61,6 +61,7 @@ void bastingFields(Fields& f, B& basting) {
     f.length("clear", basting.clear, {kNone, 2_in});
     f.length("edge", basting.edge, {kNone, 6_in});
     f.word("start", basting.start, kStartWords);
+    f.word("quilt_length_along", basting.along, kAlongWords);
     f.word("layout", basting.layout, kLayoutWords);
 }
 

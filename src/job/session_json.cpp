@@ -34,6 +34,17 @@ void roomFields(Fields& f, R& room) {
     f.length("inset", room.inset, {Length{}, 12_in});
     f.count("irons", room.irons, {0, 40});
     f.count("surfaces", room.surfaces, {0, limits::kTables});
+    f.object("together", room.together, [](Fields& t, auto& together) {
+        constexpr Within<Length> kSide{12_in, 1440_in};
+        t.require({"length", "width"});
+        t.length("length", together.length, kSide);
+        t.length("width", together.width, kSide);
+        if constexpr (Fields::kReads)
+            if (t.sound() && together.length < together.width)
+                t.stop("width", "is " + format(together.width, t.unit()) + " while length is " +
+                                    format(together.length, t.unit()) +
+                                    "; up to the length is accepted.");
+    });
 }
 
 void checkHelper(FieldReader& f, const Helper& helper, ClockTime start,
@@ -79,6 +90,7 @@ void settingFields(Fields& f, S& setting) {
         h.flag("lifts", helper.lifts);
         h.flag("closes", helper.closes);
         h.flag("seated", helper.seated);
+        h.word("side", helper.side, kSideWords);
         if constexpr (Fields::kReads)
             checkHelper(h, helper, setting.start, names);
     });

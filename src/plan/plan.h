@@ -36,6 +36,7 @@ struct Alternative {
     /// At most so much of it is owed to working outward from the middle: the shortest order of the
     /// same areas is shorter by no more than this.
     Length outwardCost{};
+    Length surfaceLength{}, surfaceWidth{}; ///< of the tables pushed together, or the floor
     auto operator<=>(const Alternative&) const = default;
 };
 
@@ -72,6 +73,8 @@ struct Supply {
 
 /// A ranked answer to 'what would help most'.
 struct Help {
+    enum class Kind { helper, table, offTheWall, iron, hourLonger, anyStart, wholeTime, fewestPoints };
+    Kind kind = Kind::helper;
     std::string change;
     Seconds saved{};
     int passesSaved = 0;

@@ -14,6 +14,15 @@ constexpr std::array kLevelWords{Word{"stop", Finding::Level::stop},
                                  Word{"warn", Finding::Level::warn},
                                  Word{"note", Finding::Level::note}};
 
+constexpr std::array kHelpWords{Word{"helper", Help::Kind::helper},
+                                Word{"table", Help::Kind::table},
+                                Word{"off-the-wall", Help::Kind::offTheWall},
+                                Word{"iron", Help::Kind::iron},
+                                Word{"hour-longer", Help::Kind::hourLonger},
+                                Word{"any-start", Help::Kind::anyStart},
+                                Word{"whole-time", Help::Kind::wholeTime},
+                                Word{"fewest-points", Help::Kind::fewestPoints}};
+
 /// Task kinds by the names plan.h gives them.
 constexpr std::size_t kKinds = static_cast<std::size_t>(TaskKind::handOver) + 1;
 const std::array<Word<TaskKind>, kKinds>& kindWords() {
@@ -65,6 +74,7 @@ void sharedFields(Fields& f, P& plan) {
         s.text("unit", supply.unit, kText);
     });
     f.list("help", plan.help, kList, [](Fields& h, auto& help) {
+        h.word("kind", help.kind, kHelpWords);
         h.text("change", help.change, kText);
         h.seconds("saved", help.saved, kSeconds);
         h.count("passes_saved", help.passesSaved, kCount);

@@ -226,6 +226,8 @@ void alternativeFields(Fields& f, A& way) {
     });
     f.length("shifted", way.shifted, kLength);
     f.length("outward_cost", way.outwardCost, kLength);
+    f.length("surface_length", way.surfaceLength, kLength);
+    f.length("surface_width", way.surfaceWidth, kLength);
 }
 
 template <class Fields, class Q, class S>

@@ -95,9 +95,7 @@ private:
         const auto& surface = quilt(t).surface;
         const bool anybody = std::ranges::any_of(hands_, [&](const Hand& h) {
             return crew::may(h.helper, d.needs) &&
-                   !sidesFor(workBox(part), passOf(t).table, surface.closed, h.helper.reach,
-                             !surface.floor)
-                        .empty();
+                   !sidesFor(workBox(part), passOf(t).table, surface, h.helper).empty();
         });
         if (!anybody)
             leaveToNobody(t, d,

@@ -100,6 +100,8 @@ QString startName(Basting::Start start) {
         return Text::tr("fewest shifts");
     case Basting::Start::best:
         return Text::tr("best");
+    case Basting::Start::besideMiddle:
+        return Text::tr("beside the middle");
     }
     return {};
 }

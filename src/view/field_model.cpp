@@ -163,6 +163,22 @@ QString FieldModel::take(const QString& key, const QString& text) {
     return problem.isEmpty() ? editor_->apply(at->label, std::move(next)) : problem;
 }
 
+void FieldModel::preview(const QString& key, const QString& text) {
+    const auto at =
+        std::find_if(fields_.begin(), fields_.end(), [&](const Field& f) { return f.key == key; });
+    if (at == fields_.end() || !editor_)
+        return;
+    auto next = editor_->session();
+    if (at->take(next, text).isEmpty())
+        editor_->setPreview(JobEditor::problemOf(next).isEmpty() ? std::optional{std::move(next)}
+                                                                 : std::nullopt);
+}
+
+void FieldModel::endPreview() {
+    if (editor_)
+        editor_->setPreview({});
+}
+
 QString FieldModel::groupAt(int row) const {
     return row >= 0 && row < fields_.size() ? fields_[row].group : QString{};
 }

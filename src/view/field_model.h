@@ -41,6 +41,10 @@ public:
     /// sentence where the text does not fit, else empty.
     Q_INVOKABLE QString take(const QString& key, const QString& text);
 
+    /// Shows in pictures what the field would make of this text; what does not fit shows nothing new.
+    Q_INVOKABLE void preview(const QString& key, const QString& text);
+    Q_INVOKABLE void endPreview();
+
     /// The heading of a row, so that a view knows where a new one begins.
     Q_INVOKABLE QString groupAt(int row) const;
 

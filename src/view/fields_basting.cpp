@@ -31,9 +31,15 @@ Fields fields::ofBasting(const Session& session, int quilt) {
     out << choice(
         {"start", way, tr("Start")},
         {words::start(Basting::Start::centred), words::start(Basting::Start::fewestShifts),
-         words::start(Basting::Start::best)},
+         words::start(Basting::Start::best), words::start(Basting::Start::besideMiddle)},
         [q](const Session& s) { return int(s.jobs[q].basting.start); },
         [q](Session& s, int i) { s.jobs[q].basting.start = Basting::Start(i); });
+    if (!session.setting.room.tables.empty())
+        out << choice(
+            {"along", way, tr("The quilt’s length lies")},
+            {tr("Whichever way is quicker"), tr("Along the tables"), tr("Across the tables")},
+            [q](const Session& s) { return int(s.jobs[q].basting.along); },
+            [q](Session& s, int i) { s.jobs[q].basting.along = Basting::Along(i); });
     if (session.jobs[q].top.grid)
         out << choice(
             {"layout", way, tr("Points")}, {tr("The same in every block"), tr("As few as can be")},

@@ -54,6 +54,25 @@ void ofRests(Fields& out, const Helper& helper, std::size_t i, const QString& ke
         });
 }
 
+/// The side of the tables somebody keeps to.
+Field sideOf(std::size_t i, const QString& key, const QString& group) {
+    return fields::choice(
+        {key + "side", group, tr("Works at")},
+        {tr("Wherever there is work"), tr("The far side"), tr("The near side"), tr("The left end"),
+         tr("The right end")},
+        [i](const Session& s) {
+            const auto& side = s.setting.helpers[i].side;
+            return side ? int(*side) + 1 : 0;
+        },
+        [i](Session& s, int choice) {
+            auto& side = s.setting.helpers[i].side;
+            if (choice == 0)
+                side.reset();
+            else
+                side = kSides[std::size_t(choice - 1)];
+        });
+}
+
 } // namespace
 
 Fields fields::ofPeople(const Session& session, int quilt) {
@@ -75,6 +94,8 @@ Fields fields::ofPeople(const Session& session, int quilt) {
             << toggle({key + "closes", group, tr("Closes pins")}, helper(&Helper::closes))
             << toggle({key + "irons", group, tr("Irons")}, helper(&Helper::irons))
             << toggle({key + "seated", group, tr("Seated")}, helper(&Helper::seated));
+        if (!session.setting.room.tables.empty())
+            out << sideOf(i, key, group);
         ofRests(out, helpers[i], i, key, group);
         if (helpers.size() > 1)
             out << removal({key + "remove", group, tr("%1 is not coming").arg(group)},

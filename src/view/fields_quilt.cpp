@@ -3,11 +3,34 @@
 
 #include <QCoreApplication>
 
+#include <cmath>
+
 using namespace bastewright;
 
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
+}
+
+/// Where a reading is taken: from head to foot, from left to right.
+QString widthLabel(std::size_t reading, std::size_t of) {
+    if (of == 1)
+        return tr("Width");
+    if (of > 3)
+        return tr("Width, reading %1").arg(reading + 1);
+    return reading == 0        ? tr("Width at the head")
+           : reading + 1 == of ? tr("Width at the foot")
+                               : tr("Width in the middle");
+}
+
+QString lengthLabel(std::size_t reading, std::size_t of) {
+    if (of == 1)
+        return tr("Length");
+    if (of > 3)
+        return tr("Length, reading %1").arg(reading + 1);
+    return reading == 0        ? tr("Length at the left")
+           : reading + 1 == of ? tr("Length at the right")
+                               : tr("Length in the middle");
 }
 
 /// A grid near enough to the size that the borders stay as they are.
@@ -60,6 +83,62 @@ void addGrid(Fields& out, std::size_t q, Unit unit) {
                     q);
 }
 
+/// Both or none: one alone says nothing.
+void addDiagonals(Fields& out, const Top& top, std::size_t q, Unit unit) {
+    const QString group = tr("Corners");
+    if (top.diagonals.size() != 2) {
+        out << fields::action({"diagonals", group, tr("Measure the diagonals")}, [q](Session& s) {
+            auto& of = s.jobs[q].top;
+            const Rect size = topRect(of);
+            const Length across = Length::nearestInches(
+                std::hypot(size.width().in(), size.length().in()));
+            of.diagonals = {across, across};
+        });
+        return;
+    }
+    const auto diagonal = [q](std::size_t i) {
+        return [=](Session& s) { return &s.jobs[q].top.diagonals[i]; };
+    };
+    out << fields::length({"diagonal0", group, tr("From head left to foot right")}, unit,
+                          diagonal(0))
+        << fields::length({"diagonal1", group, tr("From head right to foot left")}, unit,
+                          diagonal(1))
+        << fields::removal({"nodiagonals", group, tr("Without diagonals")},
+                           [q](Session& s) { s.jobs[q].top.diagonals.clear(); });
+}
+
+constexpr std::size_t kSeamsListed = 12; // more are drawn, not typed
+
+/// Seams beside those of the grid, each by its two ends.
+void addSeams(Fields& out, const Top& top, std::size_t q, Unit unit) {
+    for (std::size_t i = 0; i < top.seams.size() && i < kSeamsListed; ++i) {
+        const auto end = [=](auto point, auto axis) {
+            return [=](Session& s) { return &(s.jobs[q].top.seams[i].*point.*axis); };
+        };
+        const QString key = QStringLiteral("seam%1/").arg(i);
+        const QString group = tr("Further seam %1").arg(i + 1);
+        out << fields::length({key + "x0", group, tr("Begins, from the left")}, unit,
+                              end(&Segment::from, &Point::x))
+            << fields::length({key + "y0", group, tr("Begins, from the head")}, unit,
+                              end(&Segment::from, &Point::y))
+            << fields::length({key + "x1", group, tr("Ends, from the left")}, unit,
+                              end(&Segment::to, &Point::x))
+            << fields::length({key + "y1", group, tr("Ends, from the head")}, unit,
+                              end(&Segment::to, &Point::y))
+            << fields::removal({key + "remove", group, tr("Without this seam")},
+                               [q, i](Session& s) {
+                                   auto& all = s.jobs[q].top.seams;
+                                   all.erase(all.begin() + std::ptrdiff_t(i));
+                               });
+    }
+    out << fields::action({"addseam", tr("Seams"), tr("Add a seam")}, [q](Session& s) {
+        auto& of = s.jobs[q].top;
+        const Rect size = topRect(of);
+        const Length middle = Length::inches(std::int64_t(size.length().in() / 2));
+        of.seams.push_back({{Length{}, middle}, {size.width(), middle}});
+    });
+}
+
 } // namespace
 
 Fields fields::ofQuilt(const Session& session, int quilt) {
@@ -76,12 +155,12 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
     for (std::size_t i = 0; i < job.top.width.size(); ++i)
         out << length(
             {QStringLiteral("width%1").arg(i), size,
-             job.top.width.size() == 1 ? tr("Width") : tr("Width, reading %1").arg(i + 1)},
+             widthLabel(i, job.top.width.size())},
             unit, reading(&Top::width, i));
     for (std::size_t i = 0; i < job.top.length.size(); ++i)
         out << length(
             {QStringLiteral("length%1").arg(i), size,
-             job.top.length.size() == 1 ? tr("Length") : tr("Length, reading %1").arg(i + 1)},
+             lengthLabel(i, job.top.length.size())},
             unit, reading(&Top::length, i));
     if (job.top.width.size() < 3)
         out << action({"more", size, tr("Add a reading each way")}, [q](Session& s) {
@@ -95,6 +174,7 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
             top.width.resize(1);
             top.length.resize(1);
         });
+    addDiagonals(out, job.top, q, unit);
     if (job.top.grid) {
         addGrid(out, q, unit);
         out << removal({"nogrid", tr("Blocks"), tr("This top has no block grid")},
@@ -106,6 +186,7 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
             sizeByGrid(top);
         });
     }
+    addSeams(out, job.top, q, unit);
     out << choice(
         {"method", tr("Quilting"), tr("How it will be quilted")},
         {words::method(Quilting::Method::inTheDitch), words::method(Quilting::Method::acrossSeams),

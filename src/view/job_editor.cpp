@@ -27,23 +27,41 @@ void JobEditor::open(Session session) {
     steps_.clear();
     steps_.push_back({std::move(session), {}});
     at_ = 0;
+    preview_.reset();
     quilt_ = 0;
     emit changed();
     emit sessionChanged();
 }
 
-QString JobEditor::apply(const QString& what, Session next) {
-    if (next == session())
-        return {};
+QString JobEditor::problemOf(const Session& session) {
     // The file reader holds the rules for every value; asking it keeps screen and file of one mind.
-    const auto read = readSession(writeSession(next));
+    const auto read = readSession(writeSession(session));
     for (const auto& problem : read.problems)
         if (problem.level == Finding::Level::stop)
             return words::fromCore(problem.text);
+    return {};
+}
+
+QString JobEditor::apply(const QString& what, Session next) {
+    if (next == session())
+        return {};
+    if (QString problem = problemOf(next); !problem.isEmpty())
+        return problem;
     steps_.resize(at_ + 1);
     steps_.push_back({std::move(next), what});
     step(at_ + 1);
     return {};
+}
+
+void JobEditor::setPreview(std::optional<Session> preview) {
+    if (preview == preview_)
+        return;
+    preview_ = std::move(preview);
+    emit previewChanged();
+}
+
+const Job& JobEditor::jobShown() const {
+    return preview_ ? preview_->jobs[std::size_t(quilt_)] : job();
 }
 
 void JobEditor::undo() {
@@ -58,6 +76,7 @@ void JobEditor::redo() {
 
 void JobEditor::step(std::size_t to) {
     at_ = to;
+    preview_.reset();
     quilt_ = std::min(quilt_, int(session().jobs.size()) - 1);
     emit changed();
     emit sessionChanged();

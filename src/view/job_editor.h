@@ -5,6 +5,7 @@
 #include <QObject>
 #include <QtQmlIntegration>
 
+#include <optional>
 #include <vector>
 
 /// The session that is being planned, and every change made to it since it was opened, so that each
@@ -31,9 +32,18 @@ public:
     const bastewright::Job& job() const { return session().jobs[std::size_t(quilt_)]; }
     bastewright::Unit unit() const { return job().unit; }
 
+    /// Why the file reader would not accept a session, in one sentence; empty where it would.
+    static QString problemOf(const bastewright::Session& session);
+
     /// Makes `next` the session; `what` names the change for Undo. A session that the file reader
     /// would not accept is refused, and the reason is returned as one sentence; else empty.
     QString apply(const QString& what, bastewright::Session next);
+
+    /// What the session would be with what is being typed, for pictures; nothing: as it is. Any
+    /// change of the session ends it.
+    void setPreview(std::optional<bastewright::Session> preview);
+    /// The quilt in hand as it would be with what is being typed.
+    const bastewright::Job& jobShown() const;
 
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
@@ -51,6 +61,8 @@ public:
 signals:
     void changed();        ///< anything shown differs
     void sessionChanged(); ///< the session itself differs: plan again, store
+    void previewChanged();
+
 private:
     void step(std::size_t to);
 
@@ -59,6 +71,7 @@ private:
         QString what;
     };
     std::vector<Step> steps_;
+    std::optional<bastewright::Session> preview_;
     std::size_t at_ = 0;
     int quilt_ = 0;
 };

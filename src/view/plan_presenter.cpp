@@ -9,8 +9,8 @@ PlanPresenter::PlanPresenter(QObject* parent)
     : QObject{parent}
     , findings_{{"level", "text", "cure", "field"}}
     , alternatives_{{"surface", "start", "orientation", "passes", "time", "largestShift", "chosen",
-                     "workable", "why", "costs"}}
-    , supplies_{{"item", "need", "have", "buy", "unit", "lacking"}}
+                     "workable", "why", "costs", "beside"}}
+    , supplies_{{"item", "need", "have", "buy", "unit", "lacking", "figure"}}
     , people_{{"letter", "mark", "name", "hours", "work", "tasks"}}
     , help_{{"change", "gain"}} {}
 

@@ -1,6 +1,7 @@
 #include "view/plan_rows.h"
 
 #include "view/people_palette.h"
+#include "view/why.h"
 #include "view/words.h"
 
 #include <QCoreApplication>
@@ -87,7 +88,8 @@ QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
              a.quiltLengthAlongLength ? tr("quilt along the table") : tr("quilt across the table"),
              a.passes, a.workable ? words::span(a.predicted) : tr("cannot be reached"),
              words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
-             words::fromCore(a.why), a.workable ? costWords(a, planned) : QString{}});
+             words::fromCore(a.why), a.workable ? costWords(a, planned) : QString{},
+             a.offCentre != Vec{} && a.start == Basting::Start::centred});
     return out;
 }
 
@@ -95,7 +97,8 @@ QList<QVariantList> ofSupplies(const Planned& planned) {
     QList<QVariantList> out;
     for (const auto& s : planned.plan.supplies)
         out.push_back({words::fromCore(s.item), words::amount(s.need), words::amount(s.have),
-                       words::amount(s.buy), words::fromCore(s.unit), s.buy > 0});
+                       words::amount(s.buy), words::fromCore(s.unit), s.buy > 0,
+                       why::ofSupply(s.item)});
     return out;
 }
 

@@ -6,6 +6,23 @@
 
 using namespace bastewright;
 
+std::vector<Rect> blocksOf(const Top& top) {
+    std::vector<Rect> out;
+    if (!top.grid)
+        return out;
+    const BlockGrid& grid = *top.grid;
+    const Rect area = topRect(top);
+    const Length ox = (area.width() - grid.width()) / 2 + grid.border;
+    const Length oy = (area.length() - grid.length()) / 2 + grid.border;
+    for (int row = 0; row < grid.rows; ++row)
+        for (int column = 0; column < grid.columns; ++column) {
+            const Length x = ox + column * (grid.block + grid.sashing);
+            const Length y = oy + row * (grid.blockHeight() + grid.sashing);
+            out.push_back({x, y, x + grid.block, y + grid.blockHeight()});
+        }
+    return out;
+}
+
 QuiltFaceItem::QuiltFaceItem(QQuickItem* parent)
     : QQuickPaintedItem{parent} {
     connect(this, &QuiltFaceItem::changed, this, [this] { update(); });
@@ -29,19 +46,13 @@ void QuiltFaceItem::paint(QPainter* painter) {
     painter->setPen(Qt::NoPen);
     painter->setBrush(cloth_);
     painter->drawRect(map.mapRect(drawing::inches(area)));
-    if (const auto& grid = face_.top()->grid) {
-        const Length ox = (area.width() - grid->width()) / 2 + grid->border;
-        const Length oy = (area.length() - grid->length()) / 2 + grid->border;
-        for (int row = 0; row < grid->rows; ++row)
-            for (int column = 0; column < grid->columns; ++column) {
-                const Length x = ox + column * (grid->block + grid->sashing);
-                const Length y = oy + row * (grid->blockHeight() + grid->sashing);
-                const Rect block{x, y, x + grid->block, y + grid->blockHeight()};
-                QColor fill = patch_;
-                fill.setAlpha((row + column) % 2 == 0 ? 255 : 130);
-                painter->setBrush(fill);
-                painter->drawRect(map.mapRect(drawing::inches(block)));
-            }
+    const auto blocks = blocksOf(*face_.top());
+    for (std::size_t i = 0; i < blocks.size(); ++i) {
+        const auto columns = std::size_t(face_.top()->grid->columns);
+        QColor fill = patch_;
+        fill.setAlpha((i / columns + i % columns) % 2 == 0 ? 255 : 130);
+        painter->setBrush(fill);
+        painter->drawRect(map.mapRect(drawing::inches(blocks[i])));
     }
     QColor thin = ink_;
     thin.setAlpha(110);

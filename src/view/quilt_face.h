@@ -6,6 +6,7 @@
 #include <QQuickPaintedItem>
 
 #include <memory>
+#include <vector>
 
 /// The top of a quilt, as the shelf shows it before anything is planned.
 class QuiltFace {
@@ -25,6 +26,9 @@ public:
 private:
     std::shared_ptr<const bastewright::Top> top_;
 };
+
+/// The blocks of its grid, row by row; none where there is no grid.
+std::vector<bastewright::Rect> blocksOf(const bastewright::Top& top);
 
 /// Draws a QuiltFace to scale in the middle of the item: its blocks as patches in two soft tints.
 class QuiltFaceItem : public QQuickPaintedItem {

@@ -94,6 +94,14 @@ QPointF QuiltItem::placeOf(const QString& id) const {
     return {-1, -1};
 }
 
+QPointF QuiltItem::inchesAt(qreal x, qreal y) const {
+    return quilt_.plan() ? toPixels().inverted().map(QPointF{x, y}) : QPointF{};
+}
+
+QPointF QuiltItem::pixelsAt(qreal x, qreal y) const {
+    return quilt_.plan() ? toPixels().map(QPointF{x, y}) : QPointF{};
+}
+
 void QuiltItem::paint(QPainter* painter) {
     if (!quilt_.plan())
         return;

@@ -44,6 +44,10 @@ public:
     /// The middle of a zone in the item, for marks laid over it; (-1, -1) for none.
     Q_INVOKABLE QPointF placeOf(const QString& zone) const;
 
+    /// A place of the item on the quilt, in inches, and back; (0, 0) without a plan.
+    Q_INVOKABLE QPointF inchesAt(qreal x, qreal y) const;
+    Q_INVOKABLE QPointF pixelsAt(qreal x, qreal y) const;
+
     void paint(QPainter* painter) override;
 
     PlannedQuilt quilt() const { return quilt_; }

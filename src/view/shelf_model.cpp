@@ -3,9 +3,12 @@
 #include "job/job_json.h"
 #include "view/words.h"
 
+#include <QDesktopServices>
 #include <QDir>
 #include <QFile>
+#include <QRegularExpression>
 #include <QSaveFile>
+#include <QStandardPaths>
 
 #include <map>
 
@@ -221,6 +224,36 @@ bool ShelfModel::saveFile(qint64 job, const QUrl& file) {
     }
     say({});
     return true;
+}
+
+QString ShelfModel::saveInto(qint64 job, const QUrl& folder) {
+    const auto card =
+        std::find_if(cards_.begin(), cards_.end(), [job](const Card& c) { return c.id == job; });
+    if (card == cards_.end())
+        return {};
+    QString name = card->title;
+    name.replace(QRegularExpression{QStringLiteral(R"([\\/:*?"<>|\x00-\x1f])")}, QStringLiteral("-"));
+    name = name.left(80).trimmed();
+    if (name.isEmpty() || name.startsWith(QLatin1Char('.')))
+        name.prepend(tr("Quilt"));
+    const QDir to{folder.toLocalFile()};
+    QString file = to.filePath(name + QStringLiteral(".json"));
+    for (int n = 2; QFile::exists(file); ++n)
+        file = to.filePath(QStringLiteral("%1 %2.json").arg(name).arg(n));
+    return saveFile(job, QUrl::fromLocalFile(file)) ? file : QString{};
+}
+
+bool ShelfModel::openElsewhere(qint64 job) {
+    QDir folder{QStandardPaths::writableLocation(QStandardPaths::TempLocation)};
+    const QString own = QStringLiteral("bastewright-shared");
+    folder.mkpath(own);
+    const QString file = saveInto(job, QUrl::fromLocalFile(folder.filePath(own)));
+    if (file.isEmpty())
+        return false;
+    if (QDesktopServices::openUrl(QUrl::fromLocalFile(file)))
+        return true;
+    say(tr("This device has no program for job files; %1 was written.").arg(file));
+    return false;
 }
 
 int ShelfModel::rowCount(const QModelIndex& parent) const {

@@ -34,6 +34,11 @@ public:
     Q_INVOKABLE void undoRemove();
     Q_INVOKABLE void forgetRemoved();
     Q_INVOKABLE bool saveFile(qint64 job, const QUrl& file);
+    /// Saves into a folder under the quilt's name, beside what is there; the file's path, or empty
+    /// with `problem` set.
+    Q_INVOKABLE QString saveInto(qint64 job, const QUrl& folder);
+    /// Hands the job as a file to the program that the device opens such files with.
+    Q_INVOKABLE bool openElsewhere(qint64 job);
     Q_INVOKABLE void forgetProblem();
 
     int count() const { return int(cards_.size()); }

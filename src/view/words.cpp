@@ -96,6 +96,8 @@ QString start(Basting::Start s) {
         return tr("Fewest shifts");
     case Basting::Start::best:
         return tr("Whichever is quicker");
+    case Basting::Start::besideMiddle:
+        return tr("Beside the middle");
     }
     return {};
 }

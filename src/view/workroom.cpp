@@ -26,6 +26,12 @@ Workroom::Workroom(Library* library, Setup setup, QObject* parent)
     , lanes_{&plan_, &live_, setup.clock}
     , rehearsal_{&plan_}
     , desk_{&editor_, &plan_, &live_, setup.clock}
+    , top_{&editor_}
+    , tables_{&editor_, &plan_}
+    , ways_{&editor_, &plan_}
+    , pattern_{&plan_}
+    , why_{&plan_}
+    , remedies_{&editor_, &plan_}
     , replanner_{setup.plan} {
     settle_.setSingleShot(true);
     settle_.setInterval(kSettleMs);

@@ -8,13 +8,19 @@
 #include "view/layers_presenter.h"
 #include "view/live_controller.h"
 #include "view/pass_presenter.h"
+#include "view/pattern_desk.h"
 #include "view/plan_presenter.h"
 #include "view/rehearsal.h"
+#include "view/remedies.h"
 #include "view/replanner.h"
+#include "view/room_board.h"
 #include "view/sheets_writer.h"
 #include "view/shelf_model.h"
 #include "view/step_card.h"
 #include "view/table_board.h"
+#include "view/top_desk.h"
+#include "view/way_desk.h"
+#include "view/why_desk.h"
 
 #include <QObject>
 #include <QTimer>
@@ -44,6 +50,12 @@ class Workroom : public QObject {
     Q_PROPERTY(LanesBoard* lanes READ lanes CONSTANT)
     Q_PROPERTY(Rehearsal* rehearsal READ rehearsal CONSTANT)
     Q_PROPERTY(ChangeDesk* desk READ desk CONSTANT)
+    Q_PROPERTY(TopDesk* top READ top CONSTANT)
+    Q_PROPERTY(RoomBoard* tables READ tables CONSTANT)
+    Q_PROPERTY(WayDesk* ways READ ways CONSTANT)
+    Q_PROPERTY(PatternDesk* pattern READ pattern CONSTANT)
+    Q_PROPERTY(WhyDesk* why READ why CONSTANT)
+    Q_PROPERTY(Remedies* remedies READ remedies CONSTANT)
 
 public:
     enum class Screen { Shelf, Planning, AtTable };
@@ -94,6 +106,12 @@ public:
     LanesBoard* lanes() { return &lanes_; }
     Rehearsal* rehearsal() { return &rehearsal_; }
     ChangeDesk* desk() { return &desk_; }
+    TopDesk* top() { return &top_; }
+    RoomBoard* tables() { return &tables_; }
+    WayDesk* ways() { return &ways_; }
+    PatternDesk* pattern() { return &pattern_; }
+    WhyDesk* why() { return &why_; }
+    Remedies* remedies() { return &remedies_; }
 
 signals:
     void screenChanged();
@@ -121,6 +139,12 @@ private:
     LanesBoard lanes_;
     Rehearsal rehearsal_;
     ChangeDesk desk_;
+    TopDesk top_;
+    RoomBoard tables_;
+    WayDesk ways_;
+    PatternDesk pattern_;
+    WhyDesk why_;
+    Remedies remedies_;
     Replanner replanner_;
     QTimer settle_;
     bastewright::JobId job_ = 0;

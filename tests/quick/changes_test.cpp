@@ -1,41 +1,11 @@
 #include "quick/whole_window.h"
 
-#include <QMouseEvent>
 #include <gtest/gtest.h>
 
 namespace bastewright::app {
 namespace {
 
 struct Window : WholeWindow {
-    void tapAt(QPointF at) {
-        live(350); // until sheets stand still
-        for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
-            QMouseEvent event{type,
-                              at,
-                              room.window->mapToGlobal(at),
-                              Qt::LeftButton,
-                              type == QEvent::MouseButtonPress ? Qt::LeftButton : Qt::NoButton,
-                              Qt::NoModifier};
-            QCoreApplication::sendEvent(room.window, &event);
-            live(30);
-        }
-    }
-    void tap(const QString& name) {
-        QQuickItem* item = nullptr;
-        ASSERT_TRUE(until([&] {
-            item = find(name);
-            return item && item->isEnabled();
-        })) << "there is no "
-            << name.toStdString();
-        live(350);
-        tapAt(item->mapToScene({item->width() / 2, item->height() / 2}));
-    }
-    void pane(const char* name) {
-        auto* panel = find(QStringLiteral("panel"));
-        ASSERT_TRUE(panel);
-        panel->setProperty("pane", QString::fromLatin1(name));
-        live(100);
-    }
     void answered() {
         ASSERT_TRUE(until([this] { return room.workroom->desk()->isOpen(); }));
         ASSERT_TRUE(until([this] { return !room.workroom->desk()->busy(); }));

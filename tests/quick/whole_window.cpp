@@ -2,6 +2,7 @@
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
+#include <QKeyEvent>
 #include <QMouseEvent>
 
 namespace bastewright::app {
@@ -74,6 +75,71 @@ void WholeWindow::SetUp() {
 void WholeWindow::TearDown() {
     EXPECT_TRUE(warnings->caught().isEmpty())
         << warnings->caught().join(QLatin1Char('\n')).toStdString();
+}
+
+namespace {
+
+constexpr int kStillMs = 350; // until sheets and lists stand still
+
+void mouse(QQuickWindow& window, QEvent::Type type, QPointF at) {
+    QMouseEvent event{type,
+                      at,
+                      window.mapToGlobal(at),
+                      type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton,
+                      type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton,
+                      Qt::NoModifier};
+    QCoreApplication::sendEvent(&window, &event);
+    live(20);
+}
+
+QPointF middleOf(const QQuickItem& item) {
+    return item.mapToScene({item.width() / 2, item.height() / 2});
+}
+
+} // namespace
+
+void WholeWindow::tapAt(QPointF at) {
+    live(kStillMs);
+    mouse(*room.window, QEvent::MouseButtonPress, at);
+    mouse(*room.window, QEvent::MouseButtonRelease, at);
+}
+
+void WholeWindow::tap(const QString& name) {
+    QQuickItem* item = nullptr;
+    ASSERT_TRUE(until([&] {
+        item = find(name);
+        return item && item->isEnabled();
+    })) << "there is no "
+        << name.toStdString();
+    live(kStillMs);
+    tapAt(middleOf(*item));
+}
+
+void WholeWindow::drag(const QString& name, QPointF by) {
+    live(kStillMs);
+    const auto* item = find(name);
+    ASSERT_TRUE(item) << "there is no " << name.toStdString();
+    const QPointF from = middleOf(*item);
+    constexpr int kSteps = 8;
+    mouse(*room.window, QEvent::MouseButtonPress, from);
+    for (int k = 1; k <= kSteps; ++k)
+        mouse(*room.window, QEvent::MouseMove, from + by * k / kSteps);
+    mouse(*room.window, QEvent::MouseButtonRelease, from + by);
+}
+
+void WholeWindow::key(Qt::Key key, const QString& text) {
+    for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+        QKeyEvent event{type, key, Qt::NoModifier, text};
+        QCoreApplication::sendEvent(room.window, &event);
+        live(20);
+    }
+}
+
+void WholeWindow::pane(const char* name) {
+    auto* panel = find(QStringLiteral("panel"));
+    ASSERT_TRUE(panel);
+    panel->setProperty("pane", QString::fromLatin1(name));
+    live(100);
 }
 
 bool WholeWindow::until(const std::function<bool()>& so) {

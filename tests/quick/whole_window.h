@@ -39,6 +39,16 @@ protected:
         return findVisible(room.window->contentItem(), name);
     }
 
+    /// A press and a release of the first button at a place of the window.
+    void tapAt(QPointF at);
+    /// The same in the middle of an item, once it is there and can be used.
+    void tap(const QString& name);
+    /// From the middle of an item by so many pixels.
+    void drag(const QString& name, QPointF by);
+    void key(Qt::Key key, const QString& text = {});
+    /// Opens a pane of the planning screen.
+    void pane(const char* name);
+
     QTemporaryDir folder;
     std::optional<WarningCatcher> warnings;
     OpenRoom room;

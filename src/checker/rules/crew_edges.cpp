@@ -1,4 +1,5 @@
 #include "checker/geometry/standing_reach.h"
+#include "checker/rules/quilt_side.h"
 #include "checker/rules/rules.h"
 #include "checker/rules/share_of.h"
 #include "checker/task_traits.h"
@@ -62,9 +63,14 @@ void crewReach(const PlanView& v, Report& report) {
         const QuiltView& quilt = *v.quilt(t.job);
         const Zone* zone = quilt.zone(t.zone);
         const Helper* h = v.helper(t.people.front());
-        if (zone == nullptr || h == nullptr || quilt.quilt.surface.floor)
+        if (zone == nullptr || h == nullptr)
             continue;
         const StandingPlace at = t.places.front();
+        if (h->side && quiltSide(*h->side, quilt.quilt.surface.quiltLengthAlongLength) != at.side)
+            report.add(label(t) + ": " + h->name + " stands at the quilt's " +
+                       std::string{name(at.side)} + ", which is not the side they keep to.");
+        if (quilt.quilt.surface.floor)
+            continue;
         const Zone part{zone->id, zone->pass, zone->area, pointsOfTask(*zone, t)};
         const double needed = reachNeeded(pass->table, at.side, at.along, workBox(part));
         if (needed > (h->reach + kFine).in())

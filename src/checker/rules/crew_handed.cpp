@@ -1,4 +1,5 @@
 #include "checker/geometry/standing_reach.h"
+#include "checker/rules/quilt_side.h"
 #include "checker/rules/rules.h"
 #include "checker/task_traits.h"
 
@@ -15,10 +16,13 @@ bool can(const QuiltView& quilt, const Task& t, const Helper& h) {
         (t.kind == TaskKind::press && !h.irons))
         return false;
     const auto& closed = quilt.quilt.surface.closed;
-    return quilt.quilt.surface.floor || std::ranges::any_of(kSides, [&](Side side) {
-               return std::ranges::find(closed, side) == closed.end() &&
-                      leastReachNeeded(pass->table, side, workBox(*zone)) <= h.reach.in();
-           });
+    const SurfacePlan& surface = quilt.quilt.surface;
+    return std::ranges::any_of(kSides, [&](Side side) {
+        return std::ranges::find(closed, side) == closed.end() &&
+               (!h.side || quiltSide(*h.side, surface.quiltLengthAlongLength) == side) &&
+               (surface.floor ||
+                leastReachNeeded(pass->table, side, workBox(*zone)) <= h.reach.in());
+    });
 }
 
 } // namespace

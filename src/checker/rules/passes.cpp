@@ -205,6 +205,40 @@ void passesStart(const QuiltView& v, Report& report) {
                    box(first.field, v.plan.unit) + ".");
 }
 
+namespace {
+
+/// Where a wish for the way was not followed and no finding tells it: what was wished for.
+std::string notAskedFor(const QuiltView& v, const Alternative& how) {
+    const auto told = [&](std::string_view field) {
+        return std::ranges::any_of(v.plan.findings, [&](const Finding& f) {
+            return f.level != Finding::Level::note && f.field.ends_with(field);
+        });
+    };
+    const Basting& asked = v.job.basting;
+    const bool beside = how.offCentre != Vec{};
+    const bool starts = asked.start == Basting::Start::best ||
+                        (asked.start == Basting::Start::besideMiddle
+                             ? how.start == Basting::Start::centred && beside
+                             : how.start == asked.start &&
+                                   !(asked.start == Basting::Start::centred && beside));
+    if (!starts && !told("/basting/start"))
+        return "the start";
+    if (v.quilt.surface.floor)
+        return {};
+    const bool along = v.quilt.surface.quiltLengthAlongLength;
+    if (asked.along != Basting::Along::either &&
+        (asked.along == Basting::Along::tableLength) != along &&
+        !told("/basting/quilt_length_along"))
+        return "the side of the table";
+    const auto& together = v.session.setting.room.together;
+    if (together && !told("/room/together") &&
+        (together->length != v.quilt.surface.length || together->width != v.quilt.surface.width))
+        return "the rectangle of tables";
+    return {};
+}
+
+} // namespace
+
 void passesAlternatives(const QuiltView& v, Report& report) {
     const auto number = std::ranges::count_if(v.quilt.alternatives, &Alternative::chosen);
     if (number != 1) {
@@ -223,10 +257,10 @@ void passesAlternatives(const QuiltView& v, Report& report) {
         differs("how the quilt lies on the table");
     if (how.surface != v.quilt.surface.name)
         differs("the table ('" + how.surface + "' and '" + v.quilt.surface.name + "')");
-    if (how.start == Basting::Start::best ||
-        (v.job.basting.start == Basting::Start::centred && how.offCentre != Vec{}) ||
-        (v.job.basting.start != Basting::Start::best && how.start != v.job.basting.start))
-        differs("the start that was asked for");
+    if (how.start == Basting::Start::best || how.start == Basting::Start::besideMiddle)
+        differs("what a start is");
+    if (const std::string missed = notAskedFor(v, how); !missed.empty())
+        differs(missed + " that was asked for, and nothing says so");
     if (!how.workable)
         report.add(v.label() + ": the chosen way is marked as out of reach.");
     if (v.quilt.bounds.passes < 1 || std::ssize(v.quilt.passes) < v.quilt.bounds.passes)

@@ -1,5 +1,6 @@
 #include "checker/geometry/partition.h"
 #include "checker/rules/partition_text.h"
+#include "checker/rules/quilt_side.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
 
@@ -14,23 +15,6 @@ using TableSize = std::pair<Length, Length>; ///< the longer side first
 
 TableSize sizeOf(Length a, Length b) {
     return {std::max(a, b), std::min(a, b)};
-}
-
-/// The side of the quilt that lies at a side of the surface as drawn with its length left to right.
-Side quiltSide(Side drawn, bool quiltLengthAlongLength) {
-    if (!quiltLengthAlongLength)
-        return drawn;
-    switch (drawn) { // the quilt's head points to the left
-    case Side::left:
-        return Side::head;
-    case Side::foot:
-        return Side::left;
-    case Side::right:
-        return Side::foot;
-    case Side::head:
-        return Side::right;
-    }
-    return drawn;
 }
 
 } // namespace

@@ -37,10 +37,9 @@ bool may(const Helper& helper, const Needs& needs) {
 
 bool anyReach(const std::vector<Helper>& helpers, const QuiltPlan& quilt, const Pass& pass,
               const Zone& zone, const Needs& needs) {
-    const SurfacePlan& s = quilt.surface;
     const Rect box = workBox(zone);
     return std::ranges::any_of(helpers, [&](const Helper& h) {
-        return may(h, needs) && !sidesFor(box, pass.table, s.closed, h.reach, !s.floor).empty();
+        return may(h, needs) && !sidesFor(box, pass.table, quilt.surface, h).empty();
     });
 }
 

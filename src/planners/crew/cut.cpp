@@ -43,8 +43,7 @@ int betweenRows(const Zone& zone, Side side, int points) {
 
 bool reaches(const Lying& l, const Helper& taker, Side from, const Share& share) {
     const Zone part{l.zone.id, l.zone.pass, l.zone.area, pointsOf(l.zone, share)};
-    for (const SideRange& r : sidesFor(workBox(part), l.pass.table, l.surface.closed, taker.reach,
-                                       !l.surface.floor)) {
+    for (const SideRange& r : sidesFor(workBox(part), l.pass.table, l.surface, taker)) {
         if (r.side != from)
             continue;
         if (from != l.side)

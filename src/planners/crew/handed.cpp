@@ -42,8 +42,11 @@ std::string whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zon
         return words({"Zone ", zone.id, " belongs to no pass."});
     const SurfacePlan& s = quilt.surface;
     const Rect box = workBox(zone);
-    if (!sidesFor(box, pass->table, s.closed, helper.reach, !s.floor).empty())
+    if (!sidesFor(box, pass->table, s, helper).empty())
         return {};
+    if (!sidesFor(box, pass->table, s.closed, helper.reach, !s.floor).empty())
+        return words({helper.name, " keeps to one side of the table and does not reach all of zone ",
+                      zone.id, " from there."});
     std::string out = words({helper.name, " does not reach all of zone ", zone.id,
                              " from an open side: their reach is ", format(helper.reach, unit)});
     // Rounded up to an eighth, so that the figure told does.

@@ -37,17 +37,17 @@ public:
 
 private:
     void addModes(Activity& a, const TaskDraft& draft) {
-        // People of equal reach share their places.
-        std::map<Length, std::pair<int, int>> spotsOf;
+        // People of equal reach who keep to the same side, or to none, share their places.
+        std::map<std::pair<Length, std::optional<Side>>, std::pair<int, int>> spotsOf;
         for (std::size_t h = 0; h < helpers_.size(); ++h) {
             if (!may(helpers_[h], draft.needs))
                 continue;
             Mode m{.person = static_cast<int>(h),
                    .seconds = secondsAt(draft.effort, helpers_[h].pace)};
             if (draft.needs.reach) {
-                const auto [at, fresh] = spotsOf.try_emplace(helpers_[h].reach);
+                const auto [at, fresh] = spotsOf.try_emplace({helpers_[h].reach, helpers_[h].side});
                 if (fresh)
-                    at->second = addSpots(draft, helpers_[h].reach);
+                    at->second = addSpots(draft, helpers_[h]);
                 std::tie(m.firstSpot, m.endSpot) = at->second;
                 if (m.firstSpot == m.endSpot)
                     continue;
@@ -57,7 +57,7 @@ private:
         std::ranges::stable_sort(a.modes, {}, &Mode::seconds);
     }
 
-    std::pair<int, int> addSpots(const TaskDraft& draft, Length reach) {
+    std::pair<int, int> addSpots(const TaskDraft& draft, const Helper& helper) {
         const QuiltPlan& quilt = quilts_[static_cast<std::size_t>(draft.job)];
         const Zone& zone = quilt.zones[static_cast<std::size_t>(draft.zone)];
         const Pass& pass = passOf(quilt, draft.pass);
@@ -65,8 +65,7 @@ private:
         const int first = static_cast<int>(spots.size());
         const Zone part{zone.id, zone.pass, zone.area, pointsOf(zone, draft.share)};
         const Rect box = workBox(part);
-        for (const SideRange& r :
-             sidesFor(box, pass.table, quilt.surface.closed, reach, !quilt.surface.floor)) {
+        for (const SideRange& r : sidesFor(box, pass.table, quilt.surface, helper)) {
             const Interval b = isAcross(r.side) ? box.x() : box.y();
             const Length room = elbowRoom(pass.table, r.side);
             spots.push_back(

@@ -181,6 +181,8 @@ void sumUp(const PassRequest& request, Length reach, PassChoice& choice) {
     a.surface = choice.surface.name;
     a.start = choice.start;
     a.quiltLengthAlongLength = choice.quiltLengthAlongLength;
+    a.surfaceLength = choice.surface.length;
+    a.surfaceWidth = choice.surface.width;
     if (!a.workable) {
         a.why = unworkable(choice, reach, request.job.unit);
         return;
@@ -225,16 +227,37 @@ std::optional<PassChoice> besideCentre(const PassRequest& request, const SeamLin
     return best;
 }
 
-std::vector<Basting::Start> starts(Basting::Start wanted) {
-    if (wanted != Basting::Start::best)
-        return {wanted};
-    return {Basting::Start::centred, Basting::Start::fewestShifts};
-}
-
 } // namespace
 
-bool isAskedFor(const Job& job, const Alternative& way) {
-    return job.basting.start != Basting::Start::centred || way.offCentre == Vec{};
+bool startsAsAskedFor(const Job& job, const Alternative& way) {
+    using enum Basting::Start;
+    switch (job.basting.start) {
+    case best:
+        return true;
+    case centred:
+        return way.start == centred && way.offCentre == Vec{};
+    case besideMiddle:
+        return way.start == centred && way.offCentre != Vec{};
+    case fewestShifts:
+        return way.start == fewestShifts;
+    }
+    return true;
+}
+
+bool liesAsAskedFor(const Job& job, const Alternative& way) {
+    return job.basting.along == Basting::Along::either ||
+           (job.basting.along == Basting::Along::tableLength) == way.quiltLengthAlongLength;
+}
+
+bool standsAsAskedFor(const Room& room, const Alternative& way) {
+    return !room.together || *room.together == PushedTogether{way.surfaceLength, way.surfaceWidth};
+}
+
+bool isAskedFor(const Job& job, const Room& room, const Alternative& way) {
+    // On the floor there is nothing to push together and no side to lie along.
+    if (room.tables.empty())
+        return startsAsAskedFor(job, way);
+    return startsAsAskedFor(job, way) && liesAsAskedFor(job, way) && standsAsAskedFor(room, way);
 }
 
 std::vector<PassChoice> passChoices(const PassRequest& request,
@@ -247,7 +270,7 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
             // On the floor the quilt is not turned to suit anything.
             if (surface.floor && along)
                 continue;
-            for (const Basting::Start start : starts(request.job.basting.start)) {
+            for (const Basting::Start start : {Basting::Start::centred, Basting::Start::fewestShifts}) {
                 PassChoice bare{
                     .surface = surface, .quiltLengthAlongLength = along, .start = start};
                 bare.workable = workable(surface, request.setting.room, along, reach);
@@ -262,10 +285,12 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
                         out.push_back(*std::move(c));
             }
         }
-    for (PassChoice& c : out)
+    for (PassChoice& c : out) {
         sumUp(request, reach, c);
-    const auto rank = [&](const PassChoice& c) {
-        return std::tuple{!c.summary.workable, !isAskedFor(request.job, c.summary),
+        c.asked = isAskedFor(request.job, request.setting.room, c.summary);
+    }
+    const auto rank = [](const PassChoice& c) {
+        return std::tuple{!c.summary.workable, !c.asked,
                           c.summary.predicted, c.surface.tables.size()};
     };
     std::ranges::stable_sort(out, {}, rank);

@@ -19,6 +19,7 @@ struct PassChoice {
     Length anchor{};
     int leastPasses = 0;
     Alternative summary{}; ///< what it costs, for people
+    bool asked = true;     ///< see isAskedFor
 };
 
 struct PassRequest {
@@ -35,8 +36,14 @@ struct PassRequest {
 std::vector<PassChoice> passChoices(const PassRequest& request,
                                     std::span<const Arrangement> surfaces);
 
-/// False for a way beside the middle where a centred start was asked for: it is shown, not taken.
-bool isAskedFor(const Job& job, const Alternative& way);
+/// False for a way that is shown and not taken while one that was asked for works: another start,
+/// the quilt lying the other way, the tables pushed together to another rectangle.
+bool isAskedFor(const Job& job, const Room& room, const Alternative& way);
+
+/// The three parts of it.
+bool startsAsAskedFor(const Job& job, const Alternative& way);
+bool liesAsAskedFor(const Job& job, const Alternative& way);
+bool standsAsAskedFor(const Room& room, const Alternative& way);
 
 /// The anchor strip: 6 in of basted quilt stay on the table (from memory: 4-12), and always 2 in
 /// more than one spacing, since the row beside the boundary is not basted yet.

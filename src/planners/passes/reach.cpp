@@ -1,6 +1,9 @@
 #include "planners/passes/reach.h"
 
+#include "planners/surface/workable.h"
+
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace bastewright {
@@ -95,6 +98,18 @@ std::vector<SideRange> sidesFor(const Rect& box, const Rect& table, const std::v
         }
         if (start.lo <= start.hi)
             found.push_back({side, start});
+    }
+    return found;
+}
+
+std::vector<SideRange> sidesFor(const Rect& box, const Rect& table, const SurfacePlan& surface,
+                                const Helper& helper) {
+    std::vector<SideRange> found =
+        sidesFor(box, table, surface.closed, helper.reach, !surface.floor);
+    if (helper.side) {
+        const std::array kept{*helper.side};
+        const Side side = closedSides(kept, surface.quiltLengthAlongLength).front();
+        std::erase_if(found, [&](const SideRange& r) { return r.side != side; });
     }
     return found;
 }

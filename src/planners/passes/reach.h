@@ -32,6 +32,10 @@ struct SideRange {
 std::vector<SideRange> sidesFor(const Rect& box, const Rect& table, const std::vector<Side>& closed,
                                 Length reach, bool limited);
 
+/// The same for a helper at a surface: those sides only that they keep to, where they keep to one.
+std::vector<SideRange> sidesFor(const Rect& box, const Rect& table, const SurfacePlan& surface,
+                                const Helper& helper);
+
 /// The least reach that works a box from some open side; nothing where all sides are closed.
 std::optional<Length> leastReach(const Rect& box, const Rect& table,
                                  const std::vector<Side>& closed);

@@ -17,7 +17,8 @@ struct Workable {
     bool whole = true; ///< the field is all of the table inside its rim
 };
 
-/// The sides of the quilt that the room's walls close, by how the quilt lies (see SurfacePlan).
+/// The sides of the quilt at these sides of the surface as drawn (those that the room's walls close),
+/// by how the quilt lies (see SurfacePlan).
 std::vector<Side> closedSides(std::span<const Side> walls, bool quiltLengthAlongLength);
 
 /// Where on a surface somebody with this reach can work. A place is workable when it is no farther

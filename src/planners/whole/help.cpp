@@ -16,6 +16,7 @@ int passesOf(const Plan& plan) {
 constexpr std::chrono::minutes kLastMinute{24 * 60 - 1};
 
 struct Variant {
+    Help::Kind kind;
     std::string change;
     Session session;
 };
@@ -30,12 +31,12 @@ std::string freeName(const std::vector<Helper>& helpers) {
 
 std::vector<Variant> variants(const Session& session) {
     std::vector<Variant> out;
-    const auto with = [&](std::string change, auto edit) {
-        Variant v{std::move(change), session};
+    const auto with = [&](Help::Kind kind, std::string change, auto edit) {
+        Variant v{kind, std::move(change), session};
         edit(v.session.setting);
         out.push_back(std::move(v));
     };
-    with("One more helper", [](Setting& s) {
+    with(Help::Kind::helper, "One more helper", [](Setting& s) {
         Helper h;
         h.name = freeName(s.helpers);
         s.helpers.push_back(h);
@@ -43,17 +44,18 @@ std::vector<Variant> variants(const Session& session) {
     if (!session.setting.room.tables.empty()) {
         const Table& t = session.setting.room.tables.front();
         const Unit unit = session.jobs.front().unit;
-        with("One more table of " + format(t.width, unit, false) + " × " + format(t.length, unit),
+        with(Help::Kind::table,
+             "One more table of " + format(t.width, unit, false) + " × " + format(t.length, unit),
              [](Setting& s) { ++s.room.tables.front().count; });
         if (!session.setting.room.walls.empty())
-            with("Tables pulled away from the wall", [](Setting& s) { s.room.walls.clear(); });
+            with(Help::Kind::offTheWall, "Tables pulled away from the wall", [](Setting& s) { s.room.walls.clear(); });
     }
     if (std::ranges::any_of(session.jobs,
                             [](const Job& j) { return j.basting.with == Basting::With::dots; }))
-        with("One more iron", [](Setting& s) { ++s.room.irons; });
+        with(Help::Kind::iron, "One more iron", [](Setting& s) { ++s.room.irons; });
     if (std::ranges::any_of(session.setting.helpers,
                             [](const Helper& h) { return h.until.has_value(); }))
-        with("Everybody an hour longer", [](Setting& s) {
+        with(Help::Kind::hourLonger, "Everybody an hour longer", [](Setting& s) {
             for (Helper& h : s.helpers)
                 if (h.until)
                     h.until->sinceMidnight =
@@ -61,13 +63,13 @@ std::vector<Variant> variants(const Session& session) {
         });
     if (std::ranges::any_of(session.jobs,
                             [](const Job& j) { return j.basting.start != Basting::Start::best; })) {
-        with("The quicker of both starts", [](Setting&) {});
+        with(Help::Kind::anyStart, "The quickest of all starts", [](Setting&) {});
         for (Job& j : out.back().session.jobs)
             j.basting.start = Basting::Start::best;
     }
     if (std::ranges::any_of(session.setting.helpers,
                             [](const Helper& h) { return h.until || h.from; }))
-        with("Everybody there from start to end", [](Setting& s) {
+        with(Help::Kind::wholeTime, "Everybody there from start to end", [](Setting& s) {
             for (Helper& h : s.helpers)
                 h.from = h.until = {};
         });
@@ -117,11 +119,11 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
                                 const std::vector<PointsPlan>& points, const WholeOptions& options,
                                 std::stop_token stop) {
     std::vector<Help> out;
-    const auto offer = [&](const std::string& change, const Plan& other) {
+    const auto offer = [&](Help::Kind kind, const std::string& change, const Plan& other) {
         const Seconds saved = plan.finish - other.finish;
         const int passes = passesOf(plan) - passesOf(other);
         if (!other.tasks.empty() && saved >= Seconds{60})
-            out.push_back({change, saved, passes});
+            out.push_back({kind, change, saved, passes});
     };
     // Takes longest and shares nothing with the others.
     auto fewest = std::async(std::launch::async, [&] {
@@ -130,14 +132,28 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
     for (const Variant& v : variants(session)) {
         if (stop.stop_requested())
             break;
-        offer(v.change, planAround(v.session, points, options, stop));
+        offer(v.kind, v.change, planAround(v.session, points, options, stop));
     }
     if (const auto free = fewest.get(); free && !stop.stop_requested())
-        offer("Fewest " + kindOfPoints(session.jobs) + ", in no pattern: " +
+        offer(Help::Kind::fewestPoints,
+              "Fewest " + kindOfPoints(session.jobs) + ", in no pattern: " +
                   std::to_string(count(*free)) + ", not " + std::to_string(count(points)),
               planAround(session, *free, options, stop));
     std::ranges::stable_sort(out, std::greater<>{}, &Help::saved);
     return out;
+}
+
+std::optional<Session> withHelp(const Session& session, Help::Kind kind) {
+    if (kind == Help::Kind::fewestPoints) {
+        Session out = session;
+        for (Job& j : out.jobs)
+            j.basting.layout = Basting::Layout::fewest;
+        return out;
+    }
+    for (Variant& v : variants(session))
+        if (v.kind == kind)
+            return std::move(v.session);
+    return {};
 }
 
 } // namespace bastewright

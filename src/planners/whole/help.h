@@ -3,6 +3,8 @@
 #include "planners/points/points.h"
 #include "planners/whole/whole.h"
 
+#include <optional>
+
 namespace bastewright {
 
 /// The points of every job of a session; they do not depend on the room or the people.
@@ -14,11 +16,15 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
                 const WholeOptions& options, std::stop_token stop);
 
 /// Re-plans with one more table, helper or iron, with everybody an hour longer or there from start
-/// to end, with the quicker of both starts, with points wherever they are needed instead of a
+/// to end, with the quickest of all starts, with points wherever they are needed instead of a
 /// pattern for each block, and ranks what saves most time; changes that save less than a minute are
 /// left out.
 std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
                                 const std::vector<PointsPlan>& points, const WholeOptions& options,
                                 std::stop_token stop);
+
+/// The session changed in the way of an answer to 'what would help most'; nothing where that change
+/// does not apply to it.
+std::optional<Session> withHelp(const Session& session, Help::Kind kind);
 
 } // namespace bastewright

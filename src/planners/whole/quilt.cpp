@@ -19,9 +19,11 @@ void append(Findings& to, Findings from, const std::string& prefix) {
 
 /// Why an alternative was or was not taken, against the chosen one.
 std::string compared(const Alternative& a, const Alternative& chosen, std::size_t workable,
-                     bool quickest) {
+                     bool asked, bool quickest) {
     if (a.chosen && workable == 1)
         return "the only one that works";
+    if (a.chosen && asked)
+        return "as was asked for";
     if (a.chosen)
         return quickest ? "quickest of " + std::to_string(workable) + " that work"
                         : "quickest for all quilts here without moving the tables";
@@ -36,20 +38,22 @@ std::string compared(const Alternative& a, const Alternative& chosen, std::size_
     return out;
 }
 
-std::vector<Alternative> alternatives(const Job& job, const std::vector<PassChoice>& choices) {
+std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
     const auto workable = static_cast<std::size_t>(
         std::ranges::count_if(choices, [](const PassChoice& c) { return c.summary.workable; }));
     const bool quickest = std::ranges::none_of(choices, [&](const PassChoice& c) {
-        return c.summary.workable && isAskedFor(job, c.summary) &&
-               c.summary.predicted < choices.front().summary.predicted;
+        return c.summary.workable && c.summary.predicted < choices.front().summary.predicted;
     });
+    // Something was asked for, and that is why a quicker one was not taken.
+    const bool asked = !quickest && !choices.empty() && choices.front().asked &&
+                       std::ranges::any_of(choices, [](const PassChoice& c) { return !c.asked; });
     std::vector<Alternative> out;
     for (std::size_t i = 0; i < choices.size() && i < kShownAlternatives; ++i) {
         Alternative a = choices[i].summary;
         a.chosen = i == 0 && a.workable;
         if (a.workable) {
             const std::string note = a.why;
-            a.why = compared(a, choices.front().summary, workable, quickest);
+            a.why = compared(a, choices.front().summary, workable, asked, quickest);
             if (!note.empty())
                 a.why += "; " + note;
         }
@@ -70,6 +74,34 @@ Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
                 why + ".",
             "Use tables at least " + format(anchor + Length::inches(16), job.unit) +
                 " wide with a long side to stand at, or list no tables and work on the floor."};
+}
+
+/// What was asked for of the way and could not be had.
+Findings notAsAskedFor(const Session& session, const Job& job, const Alternative& way,
+                       const std::string& prefix) {
+    Findings out;
+    const Room& room = session.setting.room;
+    const auto say = [&](const std::string& field, std::string text, const char* cure) {
+        out.push_back({Finding::Level::warn, field, std::move(text), cure});
+    };
+    if (!startsAsAskedFor(job, way))
+        say(prefix + "/basting/start", "No way that works starts as was asked for; another does.",
+            "Ask for whichever start is quicker.");
+    if (room.tables.empty())
+        return out;
+    if (!liesAsAskedFor(job, way))
+        say(prefix + "/basting/quilt_length_along",
+            "No way that works has the quilt lying along the table as was asked for; it is planned "
+            "the other way.",
+            "Let it lie whichever way is quicker.");
+    if (!standsAsAskedFor(room, way))
+        say("/room/together",
+            "No way that works has the tables pushed together to " +
+                format(room.together->length, job.unit, false) + " × " +
+                format(room.together->width, job.unit) + ", as was asked for; planned on " +
+                way.surface + ".",
+            "Let the tables stand as is quickest.");
+    return out;
 }
 
 /// Lines moved by the difference of two frames.
@@ -175,15 +207,18 @@ QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSiz
     out.layers = layers;
     out.patterns = points.patterns;
     out.bounds.points = points.bound;
-    out.alternatives = alternatives(job, shared.choices);
+    out.alternatives = alternatives(shared.choices);
     append(findings, proveSizes(job, layers), prefix);
     append(findings, points.findings, prefix);
 
     out.machineRolls = machineRolls(job, session.setting.stash, layers.backing);
-    if (!shared.choices.empty() && shared.choices.front().summary.workable)
-        layOut(session, job, shared.choices.front(), shared.surface, points, out);
-    else
+    if (!shared.choices.empty() && shared.choices.front().summary.workable) {
+        const PassChoice& choice = shared.choices.front();
+        append(findings, notAsAskedFor(session, job, choice.summary, prefix), {});
+        layOut(session, job, choice, shared.surface, points, out);
+    } else {
         findings.push_back(noSurface(job, shared.choices, prefix));
+    }
     planLayers(job, layers, prefix, out, findings);
     return out;
 }

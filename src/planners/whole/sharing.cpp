@@ -44,7 +44,8 @@ bool sameTables(const Arrangement& a, const Arrangement& b) {
 
 const PassChoice* quickest(const Shared& quilt, const Arrangement& tables) {
     const auto found = std::ranges::find_if(quilt.choices, [&](const PassChoice& c) {
-        return c.summary.workable && sameTables(c.surface, tables);
+        return c.summary.workable && c.asked == quilt.choices.front().asked &&
+               sameTables(c.surface, tables);
     });
     return found == quilt.choices.end() ? nullptr : &*found;
 }
@@ -74,7 +75,8 @@ void leaveTables(std::vector<Shared*> quilts) {
     const Arrangement chosen = *best;
     for (Shared* q : quilts)
         std::ranges::stable_partition(q->choices, [&](const PassChoice& c) {
-            return c.summary.workable && sameTables(c.surface, chosen);
+            return c.summary.workable && c.asked == q->choices.front().asked &&
+                   sameTables(c.surface, chosen);
         });
 }
 

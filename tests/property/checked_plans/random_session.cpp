@@ -137,6 +137,13 @@ Room room(Random& random) {
     r.irons = static_cast<int>(random.chance(90) ? random.whole(1, 3) : 0);
     if (random.chance(20))
         r.surfaces = static_cast<int>(random.whole(1, 2));
+    if (random.chance(20) && !r.tables.empty()) {
+        const Table& t = r.tables.front(); // that and another of it beside or behind
+        const auto [width, length] =
+            std::minmax({random.chance(50) ? t.length : t.length * 2,
+                         random.chance(50) ? t.width : t.width * 2});
+        r.together = {length, width};
+    }
     return r;
 }
 
@@ -157,6 +164,8 @@ Helper helper(Random& random, const char* name, ClockTime start) {
     h.lifts = random.chance(85);
     h.closes = random.chance(90);
     h.seated = random.chance(10);
+    if (random.chance(15))
+        h.side = kSides.at(std::size_t(random.whole(0, 3)));
     return h;
 }
 

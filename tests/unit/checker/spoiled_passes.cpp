@@ -91,6 +91,26 @@ std::vector<Spoiled> spoiledPasses() {
         {"TheStartIsNotTheOneAskedFor",
          {"passes.alternatives"},
          [](Good& g) { g.job().basting.start = Basting::Start::fewestShifts; }},
+        {"TheQuiltDoesNotLieAsAskedFor",
+         {"passes.alternatives"},
+         [](Good& g) {
+             g.job().basting.along = g.quilt().surface.quiltLengthAlongLength
+                                         ? Basting::Along::tableWidth
+                                         : Basting::Along::tableLength;
+         }},
+        {"TheTablesDoNotStandAsAskedFor",
+         {"passes.alternatives"},
+         [](Good& g) {
+             g.session.setting.room.together = {g.quilt().surface.length,
+                                                g.quilt().surface.width - 1_in};
+         }},
+        {"TheTablesDoNotStandAsAskedForAndAWarningSaysSo",
+         {},
+         [](Good& g) {
+             g.session.setting.room.together = {g.quilt().surface.length,
+                                                g.quilt().surface.width - 1_in};
+             g.plan.findings.push_back({Finding::Level::warn, "/room/together", "So.", ""});
+         }},
         {"ALiftIsNotCounted",
          {"passes.ways"},
          [](Good& g) { g.quilt().alternatives.front().lifts = 1; }},

@@ -66,6 +66,12 @@ std::vector<Spoiled> spoiledPeople() {
              g.session.setting.helpers.back().reach = 6_in;
              g.job().handed = {{"B2", "Cai"}, {"A2", "nobody here"}};
          }},
+        {"BoKeepsToASideAndStandsAtAnother",
+         {"crew.reach"},
+         [](Good& g) {
+             const Side at = g.task("1.1 place-open B2").places.front().side;
+             bo(g).side = at == Side::head ? Side::foot : Side::head;
+         }},
         {"BoComesLater",
          {"crew.hours"},
          [](Good& g) { bo(g).from = ClockTime{std::chrono::minutes{13 * 60 + 5}}; }},

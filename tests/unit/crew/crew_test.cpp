@@ -50,6 +50,24 @@ TEST(Crew, WithoutNamesOneHelperIsAssumed) {
     EXPECT_EQ(plan.tasks.front().people.front(), "Helper 1");
 }
 
+TEST(Crew, WhoKeepsToASideWorksZonesFromThereOnly) {
+    for (const Side side : kSides) {
+        auto a = oneQuilt(3);
+        a.session.setting.helpers[1].side = side;
+        const std::string& who = a.session.setting.helpers[1].name;
+        const CrewPlan plan = planCrew(a.session, a.quilts);
+        EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), IsEmpty());
+        EXPECT_THAT(stops(plan), IsEmpty());
+        int zones = 0;
+        for (const Task& t : plan.tasks)
+            if (!t.zone.empty() && t.people == std::vector{who}) {
+                EXPECT_EQ(t.places.front().side, side) << t.id;
+                ++zones;
+            }
+        EXPECT_GT(zones, 0) << "the " << name(side) << " is worked from";
+    }
+}
+
 TEST(Crew, AZoneNobodyReachesStopsWithTheReachThatWouldDo) {
     // Two rows of zones on a table 64 deep: the far pins lie 30 in from the nearest edge.
     auto a = oneQuilt(3, {.freshLength = 60});

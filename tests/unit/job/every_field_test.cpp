@@ -13,7 +13,7 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BlockGrid>(), 8u);
     EXPECT_EQ(fieldCount<Top>(), 5u);
     EXPECT_EQ(fieldCount<Quilting>(), 2u);
-    EXPECT_EQ(fieldCount<Basting>(), 7u);
+    EXPECT_EQ(fieldCount<Basting>(), 8u);
     EXPECT_EQ(fieldCount<BattingPiece>(), 4u);
     EXPECT_EQ(fieldCount<Batting>(), 11u);
     EXPECT_EQ(fieldCount<Fabric>(), 5u);
@@ -23,8 +23,9 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<HandedZone>(), 2u);
     EXPECT_EQ(fieldCount<Job>(), 10u);
     EXPECT_EQ(fieldCount<Table>(), 3u);
-    EXPECT_EQ(fieldCount<Room>(), 5u);
-    EXPECT_EQ(fieldCount<Helper>(), 10u);
+    EXPECT_EQ(fieldCount<PushedTogether>(), 2u);
+    EXPECT_EQ(fieldCount<Room>(), 6u);
+    EXPECT_EQ(fieldCount<Helper>(), 11u);
     EXPECT_EQ(fieldCount<Break>(), 2u);
     EXPECT_EQ(fieldCount<ClipStock>(), 2u);
     EXPECT_EQ(fieldCount<Stash>(), 4u);

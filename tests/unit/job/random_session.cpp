@@ -110,7 +110,10 @@ Job job(Random& r) {
     j.basting.clear = r.length(0_in, 2_in);
     j.basting.edge = r.length(0_in, 6_in);
     j.basting.start = r.oneOf(
-        std::vector{Basting::Start::centred, Basting::Start::fewestShifts, Basting::Start::best});
+        std::vector{Basting::Start::centred, Basting::Start::fewestShifts, Basting::Start::best,
+                    Basting::Start::besideMiddle});
+    j.basting.along = r.oneOf(std::vector{Basting::Along::either, Basting::Along::tableLength,
+                                          Basting::Along::tableWidth});
     j.basting.layout = r.oneOf(std::vector{Basting::Layout::pattern, Basting::Layout::fewest});
     j.batting = batting(r);
     j.backing = backing(r);
@@ -133,6 +136,8 @@ Setting setting(Random& r) {
     s.room.inset = r.length(0_in, 12_in);
     s.room.irons = r.count(0, 40);
     s.room.surfaces = r.count(0, 12);
+    if (r.chance(30))
+        s.room.together = {r.length(100_in, 400_in), r.length(12_in, 100_in)};
     s.start = ClockTime{std::chrono::minutes{r.whole(0, 1439)}};
     for (int n = r.count(0, 9); n > 0; --n) {
         Helper h;
@@ -150,6 +155,8 @@ Setting setting(Random& r) {
         h.lifts = r.chance(50);
         h.closes = r.chance(50);
         h.seated = r.chance(50);
+        if (r.chance(30))
+            h.side = r.oneOf(std::vector<Side>(kSides.begin(), kSides.end()));
         s.helpers.push_back(h);
     }
     s.stash.pins = r.count(0, 100'000);

@@ -26,14 +26,14 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BattingPiecePlaced>(), 4u);
     EXPECT_EQ(fieldCount<BattingSplit>(), 3u);
     EXPECT_EQ(fieldCount<BattingPlan>(), 6u);
-    EXPECT_EQ(fieldCount<Alternative>(), 16u);
+    EXPECT_EQ(fieldCount<Alternative>(), 18u);
     EXPECT_EQ(fieldCount<QuiltBounds>(), 2u);
     EXPECT_EQ(fieldCount<QuiltPlan>(), 11u);
     EXPECT_EQ(fieldCount<StandingPlace>(), 2u);
     EXPECT_EQ(fieldCount<Task>(), 11u);
     EXPECT_EQ(fieldCount<Share>(), 2u);
     EXPECT_EQ(fieldCount<Supply>(), 5u);
-    EXPECT_EQ(fieldCount<Help>(), 3u);
+    EXPECT_EQ(fieldCount<Help>(), 4u);
     EXPECT_EQ(fieldCount<Finding>(), 4u);
     EXPECT_EQ(fieldCount<Plan>(), 8u);
 }

@@ -22,7 +22,7 @@ public:
             p.supplies.push_back(
                 {text(), r_.real(0, 1000), double(r_.count(0, 1000)), r_.real(-1, 1), text()});
         for (int n = r_.count(0, 2); n > 0; --n)
-            p.help.push_back({text(), Seconds{r_.whole(-9, 99999)}, r_.count(-1, 9)});
+            p.help.push_back({Help::Kind(r_.count(0, int(Help::Kind::fewestPoints))), text(), Seconds{r_.whole(-9, 99999)}, r_.count(-1, 9)});
         p.finish = Seconds{r_.whole(0, 99999)};
         p.finishBound = Seconds{r_.whole(0, 99999)};
         using enum Finding::Level;
@@ -141,7 +141,7 @@ private:
     Alternative alternative() {
         using enum Basting::Start;
         return {text(),
-                r_.oneOf(std::vector{centred, fewestShifts, best}),
+                r_.oneOf(std::vector{centred, fewestShifts, best, besideMiddle}),
                 r_.chance(50),
                 r_.count(0, 9),
                 Seconds{r_.whole(0, 99999)},

@@ -1,0 +1,146 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// Who works from which side of the tables: people are dragged there, or tapped and sent.
+Item {
+    id: view
+
+    required property RoomBoard board
+
+    property int chosen: -1
+    readonly property real disc: Math.round(Theme.target * 1.1)
+
+    // The side of the tables nearest to a place of the floor; -1 away from them.
+    function sideAt(x: real, y: real): int {
+        const s = floor.surface
+        const off = Math.max(s.x - x, x - s.x - s.width, s.y - y, y - s.y - s.height)
+        if (off > 2 * view.disc)
+            return -1
+        const head = Math.abs(y - s.y), foot = Math.abs(s.y + s.height - y)
+        const left = Math.abs(x - s.x), right = Math.abs(s.x + s.width - x)
+        const least = Math.min(head, foot, left, right)
+        return least === head ? RoomBoard.Head : least === foot ? RoomBoard.Foot : least === left ? RoomBoard.Left : RoomBoard.Right
+    }
+
+    Column {
+        id: above
+
+        width: parent.width
+        spacing: Theme.gap
+
+        Words {
+            width: parent.width
+            text: view.board.problem !== "" ? view.board.problem
+                  : view.chosen < 0 ? qsTr("Drag somebody to a side of the tables, or tap them and choose. They then work its zones from there.")
+                                    : qsTr("Where do they work?")
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.gap
+            visible: view.chosen >= 0
+
+            Repeater {
+                model: [RoomBoard.Head, RoomBoard.Foot, RoomBoard.Left, RoomBoard.Right, -1]
+
+                Press {
+                    required property int modelData
+                    required property int index
+
+                    objectName: "keepTo" + index
+                    text: modelData < 0 ? qsTr("wherever there is work") : view.board.sideName(modelData)
+                    onClicked: {
+                        view.board.keepTo(view.chosen, modelData)
+                        view.chosen = -1
+                    }
+                }
+            }
+        }
+    }
+    RoomFloor {
+        id: floor
+
+        anchors.top: above.bottom
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: view.disc + 2 * Theme.gap
+        width: parent.width
+        board: view.board
+        around: view.disc + Theme.target + Theme.gap
+    }
+    Repeater {
+        model: floor.board.onFloor ? null : view.board.people
+
+        AbstractButton {
+            id: person
+
+            required property int index
+            required property string letter
+            required property int mark
+            required property string name
+            required property int side
+            required property int order
+            required property int beside
+
+            property point moved: Qt.point(0, 0)
+            readonly property real share: (order + 1) / (beside + 1)
+            readonly property rect s: floor.surface
+
+            objectName: "person-" + name
+            x: moved.x + (side < 0 ? view.width * share - width / 2
+               : side === RoomBoard.Left ? s.x - Theme.target - width
+               : side === RoomBoard.Right ? s.x + s.width + Theme.target : s.x + s.width * share - width / 2)
+            y: moved.y + (side < 0 ? view.height - height
+               : floor.y + (side === RoomBoard.Head ? s.y - Theme.target - height
+               : side === RoomBoard.Foot ? s.y + s.height + Theme.target : s.y + s.height * share - height / 2))
+            z: drag.active ? 2 : 1
+            width: view.disc
+            height: view.disc
+            focusPolicy: Qt.StrongFocus
+            Accessible.name: side < 0 ? qsTr("%1, wherever there is work").arg(name)
+                                      : qsTr("%1, %2").arg(name).arg(view.board.sideName(side))
+            Accessible.onPressAction: person.clicked()
+            Keys.onReturnPressed: person.clicked()
+            Keys.onUpPressed: view.board.keepTo(index, RoomBoard.Head)
+            Keys.onDownPressed: view.board.keepTo(index, RoomBoard.Foot)
+            Keys.onLeftPressed: view.board.keepTo(index, RoomBoard.Left)
+            Keys.onRightPressed: view.board.keepTo(index, RoomBoard.Right)
+            Keys.onDeletePressed: view.board.keepTo(index, -1)
+            onClicked: view.chosen = view.chosen === index ? -1 : index
+
+            DragHandler {
+                id: drag
+
+                target: null
+                grabPermissions: PointerHandler.CanTakeOverFromAnything
+                onCentroidChanged: {
+                    if (active)
+                        person.moved = Qt.point(centroid.scenePosition.x - centroid.scenePressPosition.x,
+                                               centroid.scenePosition.y - centroid.scenePressPosition.y)
+                }
+                onActiveChanged: {
+                    if (active)
+                        return
+                    const x = person.x + person.width / 2, y = person.y + person.height / 2 - floor.y
+                    person.moved = Qt.point(0, 0)
+                    view.board.keepTo(person.index, view.sideAt(x, y))
+                }
+            }
+            background: Rectangle {
+                radius: width / 2
+                color: "transparent"
+                border.width: person.visualFocus || view.chosen === person.index ? Theme.line * 4 : 0
+                border.color: Theme.accent
+            }
+            contentItem: PersonMark {
+                letter: person.letter
+                mark: person.mark
+                family: Theme.family
+            }
+        }
+    }
+}

@@ -1,0 +1,93 @@
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// The room by finger: tables are dragged together and apart, walls are tapped.
+Item {
+    id: view
+
+    required property RoomBoard board
+
+    Column {
+        id: above
+
+        width: parent.width
+        spacing: Theme.gap
+
+        Words {
+            width: parent.width
+            text: view.board.problem === "" ? view.board.title : view.board.problem
+            font.pixelSize: Theme.large
+            font.bold: view.board.problem !== ""
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.gap
+
+            Press {
+                objectName: "addTable"
+                glyph: "plus"
+                text: qsTr("A table")
+                onClicked: view.board.addTable()
+            }
+            Press {
+                objectName: "removeTable"
+                glyph: "minus"
+                text: qsTr("This one")
+                enabled: floor.chosen >= 0
+                Accessible.name: qsTr("Take this table away")
+                onClicked: {
+                    const which = floor.chosen
+                    floor.chosen = -1
+                    view.board.removeTable(which)
+                }
+            }
+            Press {
+                objectName: "turnTables"
+                glyph: "turn"
+                text: qsTr("Tables")
+                enabled: view.board.turns
+                Accessible.name: qsTr("Push the same tables together another way")
+                onClicked: view.board.turnTables()
+            }
+            Press {
+                objectName: "turnQuilt"
+                glyph: "turn"
+                text: qsTr("Quilt")
+                enabled: !view.board.onFloor
+                Accessible.name: qsTr("Lay the quilt the other way")
+                onClicked: view.board.turnQuilt()
+            }
+            Press {
+                objectName: "asIsQuickest"
+                glyph: "clock"
+                text: qsTr("Quickest")
+                Accessible.name: qsTr("Let the tables stand and the quilt lie as is quickest")
+                enabled: view.board.asked
+                onClicked: view.board.asIsQuickest()
+            }
+        }
+    }
+    RoomFloor {
+        id: floor
+
+        anchors.top: above.bottom
+        anchors.bottom: hint.top
+        anchors.bottomMargin: Theme.gap
+        width: parent.width
+        board: view.board
+        movable: true
+    }
+    Words {
+        id: hint
+
+        anchors.bottom: parent.bottom
+        width: parent.width
+        text: qsTr("Drag tables together or apart. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.")
+        font.pixelSize: Theme.small
+        quiet: true
+    }
+}

@@ -1,0 +1,111 @@
+import QtQuick
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// The top as it is measured: blocks, sashing and border follow what is typed; seams are drawn by two
+// taps; how crooked it is, exaggerated.
+Item {
+    id: view
+
+    required property TopDesk desk
+
+    property bool crooked: false
+
+    Column {
+        id: above
+
+        width: parent.width
+        spacing: Theme.gap
+
+        Flow {
+            width: parent.width
+            spacing: Theme.gap
+
+            Words {
+                height: Theme.target
+                verticalAlignment: Text.AlignVCenter
+                rightPadding: Theme.space
+                text: view.desk.sizeText
+                font.pixelSize: Theme.title
+                font.bold: true
+                wrapMode: Text.NoWrap
+            }
+            Press {
+                objectName: "drawSeam"
+                glyph: "seam"
+                text: qsTr("Draw a seam")
+                checked: view.desk.drawing
+                onClicked: {
+                    view.desk.forget()
+                    view.crooked = false
+                    view.desk.drawing = !view.desk.drawing
+                }
+            }
+            Press {
+                objectName: "lastSeam"
+                glyph: "erase"
+                enabled: view.desk.seams > 0
+                Accessible.name: qsTr("Without the last seam")
+                onClicked: view.desk.removeLastSeam()
+            }
+            Press {
+                objectName: "isItSquare"
+                glyph: "lean"
+                text: qsTr("Is it square?")
+                checked: view.crooked
+                onClicked: {
+                    view.desk.drawing = false
+                    view.crooked = !view.crooked
+                }
+            }
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: view.crooked ? (view.desk.squareText === "" ? qsTr("One reading each way says nothing of the corners. Add readings, and measure the diagonals.") : view.desk.squareText)
+                  : view.desk.drawing ? (view.desk.told === "" ? qsTr("Tap where a seam begins, then where it ends.") : view.desk.told) : ""
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+    }
+    TopItem {
+        id: picture
+
+        objectName: "topPicture"
+        anchors.top: above.bottom
+        anchors.topMargin: Theme.gap
+        anchors.bottom: caption.visible ? caption.top : parent.bottom
+        anchors.bottomMargin: Theme.gap
+        width: parent.width
+        face: view.desk.face
+        begun: view.desk.begun
+        crooked: view.crooked
+        line: Theme.line
+        cloth: Theme.cloth
+        patch: Theme.patch
+        ink: Theme.ink
+        accent: Theme.accent
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("The top, %1").arg(view.desk.sizeText)
+
+        TapHandler {
+            enabled: view.desk.drawing
+            onTapped: point => {
+                const at = picture.placeAt(point.position.x, point.position.y)
+                view.desk.tap(at.x, at.y)
+            }
+        }
+    }
+    Words {
+        id: caption
+
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: view.crooked
+        text: picture.exaggeration > 1 ? qsTr("What is off is drawn %1 times as large; dashed: square. %2").arg(picture.exaggeration).arg(view.desk.reasonText)
+                                       : view.desk.reasonText
+        font.pixelSize: Theme.small
+        quiet: true
+    }
+}

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "view/job_editor.h"
+#include "view/quilt_face.h"
+#include "view/table_rows.h"
+
+#include <QObject>
+#include <QPointF>
+#include <QtQmlIntegration>
+
+/// The top as it is measured: what is being typed is shown before it is taken, and seams are drawn
+/// on it by two taps.
+class TopDesk : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the workroom")
+    Q_PROPERTY(QuiltFace face READ face NOTIFY changed)
+    Q_PROPERTY(QString sizeText READ sizeText NOTIFY changed)
+    /// What the readings say about the corners; empty where there is but one reading each way.
+    Q_PROPERTY(QString squareText READ squareText NOTIFY changed)
+    Q_PROPERTY(QString reasonText READ reasonText CONSTANT)
+    /// Taps draw seams.
+    Q_PROPERTY(bool drawing MEMBER drawing_ NOTIFY changed)
+    /// Where the seam that is being drawn begins, in inches; (-1, -1) for none.
+    Q_PROPERTY(QPointF begun READ begun NOTIFY changed)
+    Q_PROPERTY(QString told READ told NOTIFY changed)
+    Q_PROPERTY(int seams READ seams NOTIFY changed)
+
+public:
+    explicit TopDesk(JobEditor* editor, QObject* parent = nullptr);
+
+    /// A tap at this place of the top, in inches; it goes to the nearest 1/4 in or 1/2 cm. The first
+    /// begins a seam, the second ends it.
+    Q_INVOKABLE void tap(qreal x, qreal y);
+    /// Forgets the seam that is being drawn.
+    Q_INVOKABLE void forget();
+    Q_INVOKABLE void removeLastSeam();
+
+    QuiltFace face() const { return QuiltFace{editor_->jobShown().top}; }
+    QString sizeText() const;
+    QString squareText() const;
+    QString reasonText() const;
+    QPointF begun() const;
+    QString told() const { return told_; }
+    int seams() const { return int(editor_->job().top.seams.size()); }
+
+signals:
+    void changed();
+
+private:
+    bastewright::Length snapped(qreal inches, bastewright::Length most) const;
+
+    JobEditor* editor_;
+    bool drawing_ = false;
+    std::optional<bastewright::Point> begun_;
+    QString told_;
+};

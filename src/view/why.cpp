@@ -1,0 +1,293 @@
+#include "view/why.h"
+
+#include "planners/passes/passes.h"
+#include "planners/rolls/lifting.h"
+#include "planners/rolls/rolls.h"
+#include "view/words.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+#include <numbers>
+
+using namespace bastewright;
+
+namespace why {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("why", text);
+}
+
+/// What the figures are worked out from.
+struct From {
+    const Plan& plan;
+    const Session& session;
+    const QuiltPlan& quilt;
+    const Job& job;
+    Unit unit;
+
+    QString length(Length l) const { return words::length(l, unit); }
+    QString size(Size s) const { return words::size(s, unit); }
+    QString clock(Seconds s) const { return words::clock(session.setting.start, s); }
+    const Alternative* way() const {
+        const auto at = std::ranges::find_if(quilt.alternatives, &Alternative::chosen);
+        return at == quilt.alternatives.end() ? nullptr : &*at;
+    }
+};
+
+Why ofPasses(const From& f) {
+    if (f.quilt.passes.empty())
+        return {};
+    const auto n = f.quilt.passes.size();
+    Why w{.title = tr("Passes")};
+    w.value = n == 1 ? tr("1 pass") : tr("%1 passes").arg(n);
+    w.rule = tr("A pass bastes what lies on the tables inside their rim. A strip of basted quilt stays "
+                "on them as an anchor when the quilt is shifted, so each pass after the first gains "
+                "the usable size less that strip.");
+    w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)}};
+    if (!f.quilt.surface.floor)
+        w.inputs << QPair{tr("Tables pushed together"),
+                          f.size({f.quilt.surface.length, f.quilt.surface.width})}
+                 << QPair{tr("Rim kept free"), f.length(f.session.setting.room.inset)}
+                 << QPair{tr("Anchor strip"), f.length(anchorStrip(f.job.basting))};
+    if (const auto* way = f.way()) {
+        w.inputs << QPair{tr("Start"), words::start(way->start)}
+                 << QPair{tr("Way of all shifts"), f.length(way->shifted)};
+    }
+    w.bound = f.quilt.bounds.passes == 1
+                  ? tr("No arrangement on these tables takes fewer than 1 pass.")
+                  : tr("No arrangement on these tables takes fewer than %1 passes.")
+                        .arg(f.quilt.bounds.passes);
+    w.reason = tr("Every shift can move the layers against each other, and costs lifting and clamping. "
+                  "Working outward from the middle lets fullness go to an open edge instead of being "
+                  "caught between two basted areas.");
+    w.source = tr("Geometry, exact. Anchor strip of 6 in: from memory, practice 4 to 12 in.");
+    return w;
+}
+
+Why ofPoints(const From& f) {
+    qsizetype n = 0;
+    for (const Zone& z : f.quilt.zones)
+        n += qsizetype(z.points.size());
+    if (n == 0)
+        return {};
+    const bool pins = f.job.basting.with == Basting::With::pins;
+    const double r = f.job.basting.spacing.in() / std::numbers::sqrt2;
+    Why w{.title = pins ? tr("Pins") : tr("Dots")};
+    w.value = words::points(f.job, n);
+    w.rule = tr("No place of the top is farther than r from the middle of one, where r is what a square "
+                "grid of the spacing gives: spacing divided by the root of two.");
+    w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
+                {tr("Spacing"), f.length(f.job.basting.spacing)},
+                {tr("r"), f.length(Length::nearestInches(r))},
+                {tr("In from the edge"), f.length(f.job.basting.edge)}};
+    if (pins)
+        w.inputs << QPair{tr("Clear of sewn seams"), seamsAreSewn(f.job)
+                                                         ? f.length(f.job.basting.clear)
+                                                         : tr("seams are not sewn")};
+    if (!f.quilt.patterns.empty())
+        w.inputs << QPair{tr("Patterns"), QString::number(f.quilt.patterns.size())};
+    w.bound = tr("Without any seam or edge to keep clear of, no fewer than %1 could do it.")
+                  .arg(f.quilt.bounds.points);
+    w.reason = tr("A fist or a palm between them holds the layers so that nothing creeps under the "
+                  "needle. One small pattern for each block is set by eye; fewer in no pattern takes a "
+                  "drawing for every one.");
+    w.source = tr("Bound: Kershner, American Journal of Mathematics 61 (1939). Spacing: common "
+                  "practice, 3 to 6 in; the batting’s label goes first.");
+    return w;
+}
+
+Why ofFinish(const From& f) {
+    if (f.plan.tasks.empty())
+        return {};
+    Seconds work{};
+    for (const Task& t : f.plan.tasks)
+        work += (t.end - t.start) * std::int64_t(t.people.size());
+    Why w{.title = tr("Finish")};
+    w.value = tr("%1, done at %2").arg(words::span(f.plan.finish), f.clock(f.plan.finish));
+    w.rule = tr("Every task takes the trade’s time at the person’s pace. Nobody is in two places, one "
+                "person takes 24 in of an edge, and pins are closed only after the whole pass has been "
+                "smoothed.");
+    w.inputs = {{tr("Start"), words::clock(f.session.setting.start, Seconds{})},
+                {tr("People"), QString::number(f.session.setting.helpers.size())},
+                {tr("Tasks"), QString::number(f.plan.tasks.size())},
+                {tr("Work of all together"), words::span(work)}};
+    w.bound = tr("No schedule of the same tasks ends before %1.").arg(f.clock(f.plan.finishBound));
+    w.reason = tr("The first hour tells the true pace: at the table the times follow what is ticked.");
+    w.source = tr("Times of the tasks: common practice. Bound: proven for this plan.");
+    return w;
+}
+
+Why ofBacking(const From& f) {
+    Why w{.title = tr("Backing")};
+    w.value = f.size(f.quilt.layers.backing);
+    w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
+                {tr("Over on each side"), f.length(f.job.backing.overage)}};
+    if (f.quilt.backing) {
+        const auto& plan = *f.quilt.backing;
+        QStringList buy;
+        for (const auto& b : plan.buy)
+            buy << (f.unit == Unit::inch ? words::fromCore(formatYardsUp(b.length))
+                                         : f.length(b.length));
+        if (!buy.isEmpty())
+            w.value = tr("%1 to buy").arg(buy.join(QStringLiteral(" + ")));
+        w.inputs << QPair{tr("Backing"), f.size(f.quilt.layers.backing)}
+                 << QPair{tr("Seam allowance"), f.length(f.job.backing.seam)}
+                 << QPair{tr("Shrinks by"),
+                          tr("%1 %").arg(words::amount(f.job.backing.shrinkPercent))}
+                 << QPair{tr("Pieces"), QString::number(plan.panels.size())};
+        for (const auto& fabric : f.job.backing.fabrics)
+            w.inputs << QPair{fabric.name.empty() ? tr("Usable width") : words::fromCore(fabric.name),
+                              f.length(fabric.usableWidth)};
+        QStringList near;
+        for (const auto& more : {plan.nearestMiss, plan.runnerUp})
+            if (!more.empty())
+                near << words::fromCore(more);
+        w.bound = near.join(QLatin1Char(' '));
+    }
+    w.rule = tr("Every way to piece it is laid out: the least bought is taken, then the least waste, "
+                "then the fewest seams. Cloth is bought by the eighth of a yard, or 5 cm, upwards.");
+    w.reason = tr("Quilting draws the layers in, and clamps need something to hold. A seam on the "
+                  "middle line wears and shows, one over a joint of the tables will not lie flat.");
+    w.source = tr("Overage of 2 to 4 in, 4 to 6 for a frame: common practice.");
+    return w;
+}
+
+Why ofBatting(const From& f) {
+    Why w{.title = tr("Batting")};
+    w.value = f.size(f.quilt.layers.batting);
+    w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
+                {tr("Over on each side"), f.length(f.job.batting.overage)},
+                {tr("Thickness"), f.length(f.job.batting.thickness)}};
+    if (f.quilt.batting && !f.quilt.batting->pack.empty()) {
+        w.inputs << QPair{tr("Pack"), words::fromCore(f.quilt.batting->pack)};
+        w.rule = tr("The smallest pack that covers the top with its overage on every side.");
+    } else if (f.quilt.batting) {
+        w.inputs << QPair{tr("Pieces"), QString::number(f.quilt.batting->pieces.size())}
+                 << QPair{tr("Each join takes"), f.length(f.job.batting.overlap)}
+                 << QPair{tr("Joining strip"), f.length(f.quilt.batting->strip)};
+        w.rule = tr("Leftovers are trimmed and joined by straight cuts across what is already joined: "
+                    "the fewest joins, then the shortest.");
+    } else {
+        w.rule = tr("As measured.");
+    }
+    w.reason = tr("Batting that ends short leaves a border with nothing in it; joins kept away from the "
+                  "backing’s seams do not show as ridges.");
+    w.source = tr("Overage of 2 to 4 in: common practice.");
+    return w;
+}
+
+Why ofSpare(const From& f) {
+    const auto spare = [&](Size layer) {
+        return std::min(layer.width - f.quilt.layers.top.width,
+                        layer.length - f.quilt.layers.top.length) /
+               2;
+    };
+    Why w{.title = tr("Spare")};
+    w.value = tr("backing %1, batting %2")
+                  .arg(f.length(spare(f.quilt.layers.backing)), f.length(spare(f.quilt.layers.batting)));
+    w.rule = tr("Half of what a layer is larger than the top, each layer centred under it: proven for "
+                "each of the four sides, never for the sum.");
+    w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
+                {tr("Batting"), f.size(f.quilt.layers.batting)},
+                {tr("Backing"), f.size(f.quilt.layers.backing)}};
+    w.reason = tr("All the spare on one side helps nobody on the other. The four sides are compared "
+                  "before each pass is let go, because a layer that has crept can still be moved then.");
+    w.source = tr("Geometry, exact.");
+    return w;
+}
+
+const Roll* thickestRoll(const QuiltPlan& quilt) {
+    const Roll* most = nullptr;
+    for (const Pass& p : quilt.passes)
+        for (const Roll& r : p.rolls)
+            if (!most || r.diameter > most->diameter)
+                most = &r;
+    return most;
+}
+
+Why ofClips(const From& f) {
+    const Roll* roll = thickestRoll(f.quilt);
+    if (!roll)
+        return {};
+    Why w{.title = tr("Roll clips")};
+    w.value = roll->folded ? tr("none on hand holds a roll of %1").arg(f.length(roll->diameter))
+                           : tr("%1 that hold %2").arg(roll->clips).arg(f.length(roll->clipHolds));
+    w.rule = tr("A roll of length L and thickness t fills a ring: D² = 4·L·t / (π·packing). The smallest "
+                "clip that holds D, one every 15 in of the roll and at least two.");
+    w.inputs = {{tr("Quilt in the roll"), f.length(roll->rolled)},
+                {tr("Thickness of the layers"), f.length(sandwichThickness(f.job.batting))},
+                {tr("Packing, by hand"), words::amount(0.8)},
+                {tr("Roll is across"), f.length(roll->diameter)},
+                {tr("Roll is long"), f.length(roll->along)}};
+    w.reason = tr("What hangs drags the layers out of place; a clip that is too small springs off, one "
+                  "that is too large lets the roll open.");
+    w.source = tr("Area rule of wound rolls. Packing and cloth thickness: from memory. One clip every "
+                  "12 to 18 in: common practice.");
+    return w;
+}
+
+Why ofWeight(const From& f) {
+    const double kg = quiltKilograms(f.job, f.quilt.layers.backing);
+    Why w{.title = tr("Weight")};
+    const int people = peopleToSlide(kg);
+    w.value = people == 1 ? tr("%1 kg, 1 person by weight").arg(words::amount(std::round(kg * 10) / 10))
+                          : tr("%1 kg, %2 people by weight")
+                                .arg(words::amount(std::round(kg * 10) / 10))
+                                .arg(people);
+    w.rule = tr("Area of the backing times the batting and two layers of cloth, shared out evenly. Each "
+                "share stays within the recommended limit for leaning over a table’s edge; a quilt wider "
+                "than a pair of arms takes two people whatever it weighs.");
+    const Lift lift{.horizontalCm = 40, .coupling = Lift::Coupling::poor};
+    w.inputs = {{tr("Backing"), f.size(f.quilt.layers.backing)},
+                {tr("Batting"), tr("%1 g/m²").arg(words::amount(f.job.batting.gsm))},
+                {tr("Cloth, each layer"), tr("%1 g/m²").arg(140)},
+                {tr("Limit for a person"),
+                 tr("%1 kg").arg(words::amount(
+                     std::round(recommendedWeightLimit(lift) * 10) / 10))}};
+    w.reason = tr("Slide, do not lift, and nobody who was told not to lift does, whatever the figure "
+                  "says.");
+    w.source = tr("Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our "
+                  "assumption. Weight of cloth: from memory.");
+    return w;
+}
+
+} // namespace
+
+const QStringList& figures() {
+    static const QStringList all{
+        QStringLiteral("passes"),  QStringLiteral("points"), QStringLiteral("finish"),
+        QStringLiteral("backing"), QStringLiteral("batting"), QStringLiteral("spare"),
+        QStringLiteral("clips"),   QStringLiteral("weight")};
+    return all;
+}
+
+Why of(const QString& figure, const PlannedQuilt& quilt) {
+    if (!quilt.plan() || !quilt.job())
+        return {};
+    const From from{quilt.planned()->plan, quilt.planned()->session, *quilt.plan(), *quilt.job(),
+                    quilt.job()->unit};
+    using Maker = Why (*)(const From&);
+    static constexpr std::array<Maker, 8> kMakers{ofPasses,  ofPoints, ofFinish, ofBacking,
+                                                  ofBatting, ofSpare,  ofClips,  ofWeight};
+    const auto at = figures().indexOf(figure);
+    return at < 0 ? Why{} : kMakers.at(std::size_t(at))(from);
+}
+
+QString ofSupply(std::string_view item) {
+    constexpr std::array<std::pair<std::string_view, const char*>, 7> kBeginnings{
+        {{"pins", "points"},
+         {"fuse squares", "points"},
+         {"clips", "clips"},
+         {"backing", "backing"},
+         {"batting", "batting"},
+         {"leftover batting", "batting"},
+         {"joining strip", "batting"}}};
+    for (const auto& [beginning, figure] : kBeginnings)
+        if (item.starts_with(beginning))
+            return QString::fromLatin1(figure);
+    return {};
+}
+
+} // namespace why

@@ -1,0 +1,141 @@
+#include "quick/whole_window.h"
+
+#include <gtest/gtest.h>
+
+namespace bastewright::app {
+namespace {
+
+struct Pictures : WholeWindow {
+    Workroom& work() { return *room.workroom; }
+    const Session& session() { return work().editor()->session(); }
+    void replanned() {
+        live(200); // several changes make one plan
+        ASSERT_TRUE(until([this] { return planned(); }));
+    }
+};
+
+TEST_F(Pictures, TablesAreDraggedApartAndTogetherAndWallsAreTapped) {
+    pane("room");
+    const Session before = session();
+    drag(QStringLiteral("table1"), {0, 500}); // down, well away
+    ASSERT_TRUE(session().setting.room.together);
+    EXPECT_EQ(*session().setting.room.together, (PushedTogether{Length::inches(72), Length::inches(30)}));
+    replanned();
+    tap(QStringLiteral("edge0"));
+    EXPECT_NE(session().setting.room.walls, before.setting.room.walls);
+    replanned();
+    tap(QStringLiteral("undo"));
+    tap(QStringLiteral("undo"));
+    EXPECT_EQ(session(), before);
+    replanned();
+    tap(QStringLiteral("addTable"));
+    EXPECT_EQ(session().setting.room.tables.front().count, 3);
+    replanned();
+    tap(QStringLiteral("table0"));
+    tap(QStringLiteral("removeTable"));
+    EXPECT_EQ(session().setting.room.tables.front().count, 2);
+}
+
+TEST_F(Pictures, PeopleAreDraggedToASideAndSentThereByKeys) {
+    pane("people");
+    live(400);
+    const auto* view = find(QStringLiteral("peopleView"));
+    const auto* person = find(QStringLiteral("person-Ada"));
+    ASSERT_TRUE(view && person);
+    // Up to the near side of the tables, which are drawn in the middle.
+    const QPointF at = person->mapToScene({person->width() / 2, person->height() / 2});
+    const QRectF surface = work().tables()->surface();
+    ASSERT_FALSE(surface.isEmpty());
+    const auto* edge = find(QStringLiteral("edge1"));
+    ASSERT_TRUE(edge);
+    drag(QStringLiteral("person-Ada"),
+         edge->mapToScene({edge->width() / 2, edge->height() / 2}) - at);
+    EXPECT_EQ(session().setting.helpers[0].side, Side::foot);
+    replanned();
+    EXPECT_TRUE(planned());
+    auto* bo = find(QStringLiteral("person-Bo"));
+    ASSERT_TRUE(bo);
+    bo->forceActiveFocus();
+    key(Qt::Key_Right);
+    EXPECT_EQ(session().setting.helpers[1].side, Side::right);
+    key(Qt::Key_Delete);
+    EXPECT_FALSE(session().setting.helpers[1].side);
+    tap(QStringLiteral("person-Cai"));
+    tap(QStringLiteral("keepTo2"));
+    EXPECT_EQ(session().setting.helpers[2].side, Side::left);
+}
+
+TEST_F(Pictures, TheTopFollowsWhatIsTypedAndSeamsAreDrawnOnIt) {
+    pane("quilt");
+    tap(QStringLiteral("field-columns"));
+    tap(QStringLiteral("key-8"));
+    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("100 × 112 in"));
+    key(Qt::Key_Escape);
+    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("88 × 112 in"));
+    EXPECT_FALSE(work().editor()->canUndo());
+    EXPECT_TRUE(find(QStringLiteral("topPicture"))) << "Escape left more than the value";
+    tap(QStringLiteral("drawSeam"));
+    const auto* picture = find(QStringLiteral("topPicture"));
+    ASSERT_TRUE(picture);
+    const QPointF middle{picture->width() / 2, picture->height() / 2};
+    tapAt(picture->mapToScene(middle + QPointF{-40, 30}));
+    tapAt(picture->mapToScene(middle + QPointF{40, -30}));
+    ASSERT_EQ(session().jobs.front().top.seams.size(), 1u);
+    const auto seam = session().jobs.front().top.seams.front();
+    EXPECT_EQ(seam.from.x.nm() % Length::inch64ths(16).nm(), 0);
+    EXPECT_LT(seam.from.x, seam.to.x);
+    EXPECT_GT(seam.from.y, seam.to.y);
+    tap(QStringLiteral("isItSquare"));
+    tap(QStringLiteral("lastSeam"));
+    EXPECT_TRUE(session().jobs.front().top.seams.empty());
+}
+
+TEST_F(Pictures, AnotherWayIsTakenAndABlockShowsItsPattern) {
+    pane("ways");
+    const auto& all = work().plan()->quilt().plan()->alternatives;
+    std::size_t other = 0;
+    while (other < all.size() && (all[other].chosen || !all[other].workable))
+        ++other;
+    ASSERT_LT(other, all.size());
+    const auto wanted = all[other];
+    auto* way = find(QStringLiteral("takeWay%1").arg(other));
+    ASSERT_TRUE(way);
+    QMetaObject::invokeMethod(way, "clicked");
+    replanned();
+    const auto& now = work().plan()->quilt().plan()->alternatives.front();
+    EXPECT_TRUE(now.chosen);
+    EXPECT_EQ(now.surfaceLength, wanted.surfaceLength);
+    EXPECT_EQ(now.passes, wanted.passes);
+    pane("basting");
+    const auto* picture = find(QStringLiteral("picture"));
+    ASSERT_TRUE(picture);
+    tapAt(picture->mapToScene({picture->width() / 2, picture->height() / 2}));
+    EXPECT_TRUE(find(QStringLiteral("patternCard")));
+    tap(QStringLiteral("closePattern"));
+    EXPECT_FALSE(find(QStringLiteral("patternCard")));
+}
+
+TEST_F(Pictures, ACureIsShownBeforeAndAfterAndAFigureOpensToItsWhy) {
+    const Session before = session();
+    pane("findings");
+    int at = 0;
+    while (at < work().remedies()->findings()->count() &&
+           work().remedies()->findings()->rows()[at][3].toString().isEmpty())
+        ++at;
+    tap(QStringLiteral("cure%1").arg(at));
+    EXPECT_NE(session(), before);
+    EXPECT_TRUE(find(QStringLiteral("trialCard")));
+    replanned();
+    EXPECT_FALSE(work().remedies()->after().isEmpty());
+    tap(QStringLiteral("takeTrialBack"));
+    EXPECT_EQ(session(), before);
+    EXPECT_FALSE(find(QStringLiteral("trialCard")));
+    replanned();
+    tap(QStringLiteral("closePane"));
+    tap(QStringLiteral("figure-passes"));
+    EXPECT_TRUE(find(QStringLiteral("whySheetClose")));
+    tap(QStringLiteral("whySheetClose"));
+}
+
+} // namespace
+} // namespace bastewright::app
