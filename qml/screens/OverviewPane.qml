@@ -53,59 +53,51 @@ Flickable {
                 }
             }
         }
-        Words {
-            width: parent.width
-            visible: !pane.room.plan.planned
-            text: qsTr("Planning …")
-            font.pixelSize: Theme.title
-            font.bold: true
-        }
+        // All of it is there before the plan is, so that nothing moves under a finger when it comes.
         Grid {
             width: parent.width
-            visible: pane.room.plan.planned
             columns: 2
             spacing: Theme.gap
             opacity: pane.room.plan.busy ? 0.55 : 1
+            enabled: pane.room.plan.planned
 
             Figure {
                 objectName: "figure-passes"
                 width: (parent.width - Theme.gap) / 2
-                text: pane.room.plan.passesText
+                text: pane.room.plan.planned ? pane.room.plan.passesText : "…"
                 onClicked: pane.whyWanted("passes")
             }
             Figure {
                 objectName: "figure-points"
                 width: (parent.width - Theme.gap) / 2
-                text: pane.room.plan.pointsText
+                text: pane.room.plan.planned ? pane.room.plan.pointsText : "…"
                 onClicked: pane.whyWanted("points")
             }
             Figure {
                 objectName: "figure-finish"
                 width: (parent.width - Theme.gap) / 2
-                text: pane.room.plan.finishText
+                text: pane.room.plan.planned ? pane.room.plan.finishText : "…"
                 onClicked: pane.whyWanted("finish")
             }
             Figure {
                 objectName: "figure-span"
                 width: (parent.width - Theme.gap) / 2
-                text: pane.room.plan.spanText
+                text: pane.room.plan.planned ? pane.room.plan.spanText : "…"
                 onClicked: pane.whyWanted("finish")
             }
         }
         Words {
             width: parent.width
-            visible: pane.room.plan.planned
-            text: pane.room.plan.surfaceText
+            text: pane.room.plan.planned ? pane.room.plan.surfaceText : qsTr("Planning …")
             quiet: true
         }
         Opener {
             objectName: "tile-findings"
             width: column.width
-            visible: pane.room.plan.planned
-            glyph: pane.room.plan.good ? "note" : "warn"
+            glyph: pane.room.plan.good || !pane.room.plan.planned ? "note" : "warn"
             title: qsTr("To watch")
-            summary: pane.room.plan.findingsText
-            loud: !pane.room.plan.good
+            summary: pane.room.plan.planned ? pane.room.plan.findingsText : qsTr("Planning …")
+            loud: pane.room.plan.planned && !pane.room.plan.good
             onClicked: pane.paneWanted("findings")
         }
         Words {

@@ -12,6 +12,7 @@ Item {
     id: view
 
     required property RoomBoard board
+    required property JobEditor editor
 
     property int chosen: -1
     readonly property real disc: Math.round(Theme.target * 1.1)
@@ -28,6 +29,12 @@ Item {
         return least === head ? RoomBoard.Head : least === foot ? RoomBoard.Foot : least === left ? RoomBoard.Left : RoomBoard.Right
     }
 
+    FieldModel {
+        id: fields
+
+        editor: view.editor
+        section: FieldModel.People
+    }
     Column {
         id: above
 
@@ -43,10 +50,16 @@ Item {
         Flow {
             width: parent.width
             spacing: Theme.gap
-            visible: view.chosen >= 0
 
+            Press {
+                objectName: "addPerson"
+                visible: view.chosen < 0
+                glyph: "plus"
+                text: qsTr("A person")
+                onClicked: fields.take("add", "")
+            }
             Repeater {
-                model: [RoomBoard.Head, RoomBoard.Foot, RoomBoard.Left, RoomBoard.Right, -1]
+                model: view.chosen < 0 ? [] : [RoomBoard.Head, RoomBoard.Foot, RoomBoard.Left, RoomBoard.Right, -1]
 
                 Press {
                     required property int modelData
@@ -117,10 +130,9 @@ Item {
 
                 target: null
                 grabPermissions: PointerHandler.CanTakeOverFromAnything
-                onCentroidChanged: {
+                onActiveTranslationChanged: {
                     if (active)
-                        person.moved = Qt.point(centroid.scenePosition.x - centroid.scenePressPosition.x,
-                                               centroid.scenePosition.y - centroid.scenePressPosition.y)
+                        person.moved = Qt.point(activeTranslation.x, activeTranslation.y)
                 }
                 onActiveChanged: {
                     if (active)

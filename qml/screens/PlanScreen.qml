@@ -100,6 +100,7 @@ FocusScope {
                 Layout.fillHeight: true
                 visible: panel.pane === "people"
                 board: screen.room.tables
+                editor: screen.room.editor
             }
             TopView {
                 objectName: "topView"

@@ -122,17 +122,16 @@ Item {
                 enabled: floor.movable
                 target: null
                 grabPermissions: PointerHandler.CanTakeOverFromAnything
-                onCentroidChanged: {
+                onActiveTranslationChanged: {
                     if (active)
-                        table.moved = Qt.point(centroid.scenePosition.x - centroid.scenePressPosition.x,
-                                               centroid.scenePosition.y - centroid.scenePressPosition.y)
+                        table.moved = Qt.point(activeTranslation.x, activeTranslation.y)
                 }
                 onActiveChanged: {
                     if (active)
                         return
-                    const by = table.moved
+                    const x = table.atX + table.moved.x / floor.inch, y = table.atY + table.moved.y / floor.inch
                     table.moved = Qt.point(0, 0)
-                    floor.board.drop(table.index, table.atX + by.x / floor.inch, table.atY + by.y / floor.inch)
+                    floor.board.drop(table.index, x, y)
                 }
             }
             background: Rectangle {

@@ -54,10 +54,9 @@ Repeater {
             enabled: handle.chosen
             target: null
             grabPermissions: PointerHandler.CanTakeOverFromAnything
-            onCentroidChanged: {
+            onActiveTranslationChanged: {
                 if (active)
-                    handle.moved = Qt.point(centroid.scenePosition.x - centroid.scenePressPosition.x,
-                                           centroid.scenePosition.y - centroid.scenePressPosition.y)
+                    handle.moved = Qt.point(activeTranslation.x, activeTranslation.y)
             }
             onActiveChanged: {
                 if (active)

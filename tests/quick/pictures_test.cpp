@@ -17,7 +17,7 @@ struct Pictures : WholeWindow {
 TEST_F(Pictures, TablesAreDraggedApartAndTogetherAndWallsAreTapped) {
     pane("room");
     const Session before = session();
-    drag(QStringLiteral("table1"), {0, 500}); // down, well away
+    drag(QStringLiteral("table1"), {0, 350}); // down, well away
     ASSERT_TRUE(session().setting.room.together);
     EXPECT_EQ(*session().setting.room.together, (PushedTogether{Length::inches(72), Length::inches(30)}));
     replanned();

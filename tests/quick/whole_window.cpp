@@ -3,7 +3,7 @@
 #include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QKeyEvent>
-#include <QMouseEvent>
+#include <QTest>
 
 namespace bastewright::app {
 
@@ -81,17 +81,6 @@ namespace {
 
 constexpr int kStillMs = 350; // until sheets and lists stand still
 
-void mouse(QQuickWindow& window, QEvent::Type type, QPointF at) {
-    QMouseEvent event{type,
-                      at,
-                      window.mapToGlobal(at),
-                      type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton,
-                      type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton,
-                      Qt::NoModifier};
-    QCoreApplication::sendEvent(&window, &event);
-    live(20);
-}
-
 QPointF middleOf(const QQuickItem& item) {
     return item.mapToScene({item.width() / 2, item.height() / 2});
 }
@@ -100,8 +89,10 @@ QPointF middleOf(const QQuickItem& item) {
 
 void WholeWindow::tapAt(QPointF at) {
     live(kStillMs);
-    mouse(*room.window, QEvent::MouseButtonPress, at);
-    mouse(*room.window, QEvent::MouseButtonRelease, at);
+    QTest::mousePress(room.window, Qt::LeftButton, {}, at.toPoint());
+    live(30);
+    QTest::mouseRelease(room.window, Qt::LeftButton, {}, at.toPoint());
+    live(30);
 }
 
 void WholeWindow::tap(const QString& name) {
@@ -121,10 +112,13 @@ void WholeWindow::drag(const QString& name, QPointF by) {
     ASSERT_TRUE(item) << "there is no " << name.toStdString();
     const QPointF from = middleOf(*item);
     constexpr int kSteps = 8;
-    mouse(*room.window, QEvent::MouseButtonPress, from);
-    for (int k = 1; k <= kSteps; ++k)
-        mouse(*room.window, QEvent::MouseMove, from + by * k / kSteps);
-    mouse(*room.window, QEvent::MouseButtonRelease, from + by);
+    QTest::mousePress(room.window, Qt::LeftButton, {}, from.toPoint());
+    for (int k = 1; k <= kSteps; ++k) {
+        QTest::mouseMove(room.window, (from + by * k / kSteps).toPoint());
+        live(20);
+    }
+    QTest::mouseRelease(room.window, Qt::LeftButton, {}, (from + by).toPoint());
+    live(30);
 }
 
 void WholeWindow::key(Qt::Key key, const QString& text) {

@@ -63,7 +63,7 @@ def main(executable):
         user.tap("field-grid")
         user.type("sashing", "2")
         user.tap("closePane", "tile-room", "addTable", "edge0", "closePane")
-        user.tap("tile-people", "field-add", "field-add", "closePane")
+        user.tap("tile-people", "addPerson", "addPerson", "closePane")
         user.tap("nextPass", "previousPass")
         user.tap("sheets", "savePdf")
         end = time.monotonic() + WAIT
