@@ -117,6 +117,8 @@ Column {
                 Layout.fillWidth: true
                 Layout.preferredWidth: pad.least
                 least: pad.least
+                leftPadding: Theme.gap * 0.5 // fractions stay whole on narrow keys
+                rightPadding: leftPadding
                 opacity: modelData === "" ? 0 : 1
                 enabled: modelData !== ""
                 text: modelData === "<" ? "" : modelData

@@ -83,7 +83,7 @@ Item {
         anchors.bottomMargin: view.disc + 2 * Theme.gap
         width: parent.width
         board: view.board
-        around: view.disc + Theme.target + Theme.gap
+        around: view.disc + 2 * Theme.gap
     }
     Repeater {
         model: floor.board.onFloor ? null : view.board.people
@@ -105,11 +105,11 @@ Item {
 
             objectName: "person-" + name
             x: moved.x + (side < 0 ? view.width * share - width / 2
-               : side === RoomBoard.Left ? s.x - Theme.target - width
-               : side === RoomBoard.Right ? s.x + s.width + Theme.target : s.x + s.width * share - width / 2)
+               : side === RoomBoard.Left ? s.x - Theme.gap - width
+               : side === RoomBoard.Right ? s.x + s.width + Theme.gap : s.x + s.width * share - width / 2)
             y: moved.y + (side < 0 ? view.height - height
-               : floor.y + (side === RoomBoard.Head ? s.y - Theme.target - height
-               : side === RoomBoard.Foot ? s.y + s.height + Theme.target : s.y + s.height * share - height / 2))
+               : floor.y + (side === RoomBoard.Head ? s.y - Theme.gap - height
+               : side === RoomBoard.Foot ? s.y + s.height + Theme.gap : s.y + s.height * share - height / 2))
             z: drag.active ? 2 : 1
             width: view.disc
             height: view.disc

@@ -47,6 +47,8 @@ Item {
             readonly property bool level: index < 2 // far and near side
 
             objectName: "edge" + index
+            visible: floor.movable || wall
+            enabled: floor.movable
             x: index === RoomBoard.Left ? floor.surface.x - width
                : index === RoomBoard.Right ? floor.surface.x + floor.surface.width : floor.surface.x
             y: index === RoomBoard.Head ? floor.surface.y - height

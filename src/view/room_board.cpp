@@ -325,6 +325,8 @@ void RoomBoard::keepTo(int person, int side) {
     auto& helpers = next.setting.helpers;
     if (person < 0 || std::size_t(person) >= helpers.size())
         return;
+    if (side >= 0 && (walls() >> side) % 2 == 1)
+        return say(tr("Nobody can stand at the %1: it is a wall.").arg(sideName(side)));
     Helper& helper = helpers[std::size_t(person)];
     if (side < 0)
         helper.side.reset();

@@ -46,10 +46,10 @@ TEST_F(Pictures, PeopleAreDraggedToASideAndSentThereByKeys) {
     const QPointF at = person->mapToScene({person->width() / 2, person->height() / 2});
     const QRectF surface = work().tables()->surface();
     ASSERT_FALSE(surface.isEmpty());
-    const auto* edge = find(QStringLiteral("edge1"));
-    ASSERT_TRUE(edge);
+    const auto* table = find(QStringLiteral("table0"));
+    ASSERT_TRUE(table);
     drag(QStringLiteral("person-Ada"),
-         edge->mapToScene({edge->width() / 2, edge->height() / 2}) - at);
+         table->mapToScene({table->width() / 2, table->height() + 20}) - at);
     EXPECT_EQ(session().setting.helpers[0].side, Side::foot);
     replanned();
     EXPECT_TRUE(planned());

@@ -144,6 +144,14 @@ TEST_F(Planning, WhoIsSentToASideIsPlannedThere) {
     EXPECT_EQ(editor.session(), harbour());
 }
 
+TEST_F(Planning, NobodyIsSentToAWall) {
+    room.toggleWall(RoomBoard::Left);
+    const auto before = editor.session();
+    room.keepTo(0, RoomBoard::Left);
+    EXPECT_EQ(editor.session(), before);
+    EXPECT_TRUE(room.problem().contains("left end")) << room.problem().toStdString();
+}
+
 TEST_F(Planning, EveryWayThatWorksIsThePlanOnceItIsTaken) {
     int taken = 0;
     for (int row = 0; row < plan.alternatives()->count(); ++row) {
