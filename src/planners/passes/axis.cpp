@@ -9,11 +9,6 @@ Length step(const AxisRoom& r) {
     return r.field - r.anchor;
 }
 
-/// Down to a place that a person can measure.
-Length eighths(Length l) {
-    return l / Length::inch64ths(8).nm() * Length::inch64ths(8).nm();
-}
-
 /// Runs on one side of the first, from its edge at 0 outward to `end`, each at most `longest`, with
 /// near equal basting in each (the last also bastes the row before it), on seams where possible.
 /// Returns the outer ends, the last is `end`.
@@ -176,6 +171,20 @@ AxisCuts leastCuts(const AxisRoom& r, Interval mustHold, const std::vector<Lengt
 
 } // namespace
 
+Length eighths(Length l) {
+    return l / Length::inch64ths(8).nm() * Length::inch64ths(8).nm();
+}
+
+Interval heldMiddle(const AxisRoom& r) {
+    const Length margin = std::min(r.centreMargin, r.field / 2);
+    const Length middle = r.quilt / 2;
+    return intersection(Interval{middle - margin, middle + margin}, Interval{Length{}, r.quilt});
+}
+
+Interval firstFieldAround(Basting::Start start, const AxisRoom& r, Interval run) {
+    return fieldAround(r, run, start == Basting::Start::centred ? run : heldMiddle(r));
+}
+
 std::int64_t centredCount(const AxisRoom& r) {
     if (r.quilt <= r.field)
         return 1;
@@ -233,10 +242,7 @@ std::optional<AxisCuts> besideCentreCuts(const AxisRoom& r, Length most,
 }
 
 AxisCuts fewestCuts(const AxisRoom& r, const std::vector<Length>& seams) {
-    const Length margin = std::min(r.centreMargin, r.field / 2);
-    const Length middle = r.quilt / 2;
-    const Interval mustHold{middle - margin, middle + margin};
-    return leastCuts(r, intersection(mustHold, Interval{Length{}, r.quilt}), seams);
+    return leastCuts(r, heldMiddle(r), seams);
 }
 
 AxisCuts freeCuts(const AxisRoom& r, const std::vector<Length>& seams) {

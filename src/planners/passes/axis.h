@@ -1,5 +1,6 @@
 #pragma once
 
+#include "job/job.h"
 #include "measures/geometry.h"
 
 #include <cstddef>
@@ -25,6 +26,16 @@ struct AxisCuts {
     std::size_t runs() const { return at.size() - 1; }
     Interval run(std::size_t i) const { return {at[i], at[i + 1]}; }
 };
+
+/// Down to a place that a person can measure, an eighth of an inch.
+Length eighths(Length l);
+
+/// What the first field has to hold for a start with fewest shifts: m on both sides of the quilt's
+/// middle, or as much of it as the quilt and the field have room for.
+Interval heldMiddle(const AxisRoom& room);
+
+/// The field round a first run: centred on it for a centred start, else on it and what has to be held.
+Interval firstFieldAround(Basting::Start start, const AxisRoom& room, Interval run);
 
 /// Centred start: n = 1 + 2·⌈max(0, (Q−U)/2) / (U−v)⌉.
 std::int64_t centredCount(const AxisRoom& room);

@@ -23,7 +23,8 @@ enum class Shape {
     grid,         ///< rows × columns
     brickRows,    ///< rows; only the row through the centre is centred
     brickColumns, ///< columns; only the one through the centre is centred
-    pinwheel      ///< four round a centred one
+    pinwheel,     ///< four arms round a middle one
+    strips        ///< one strip after another along a whole side of what is basted
 };
 
 struct Layout {

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <set>
+
 namespace bastewright {
 namespace {
 
@@ -130,10 +132,19 @@ void expectSound(const LayoutInput& in, const Layout& layout) {
         const Point middle = layout.areas[layout.first].fresh.middle();
         EXPECT_LE(abs(middle.x - in.top.width / 2), Length::nanometres(1));
         EXPECT_LE(abs(middle.y - in.top.length / 2), Length::nanometres(1));
+    } else {
+        const Rect& field = layout.areas[layout.first].field;
+        const Length margin = Length::inches(12);
+        const Rect held{in.top.width / 2 - std::min(margin, in.surface.field.width() / 2),
+                        in.top.length / 2 - std::min(margin, in.surface.field.length() / 2),
+                        in.top.width / 2 + std::min(margin, in.surface.field.width() / 2),
+                        in.top.length / 2 + std::min(margin, in.surface.field.length() / 2)};
+        EXPECT_TRUE(field.grown(Length::nanometres(2)).contains(intersection(held, top)));
     }
 }
 
 TEST(Layouts, OfEveryShapeAreSound) {
+    std::set<Shape> seen;
     for (int w = 36; w <= 120; w += 14)
         for (int l = 36; l <= 120; l += 14)
             for (const auto& [tw, tl] :
@@ -149,8 +160,10 @@ TEST(Layouts, OfEveryShapeAreSound) {
                                      << w << " x " << l << " on " << tw << " x " << tl << ", start "
                                      << int(start) << ", shape " << int(layout.shape));
                         expectSound(in, layout);
+                        seen.insert(layout.shape);
                     }
                 }
+    EXPECT_EQ(seen.size(), 5u) << "every shape is of use to some quilt";
 }
 
 } // namespace

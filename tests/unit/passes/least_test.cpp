@@ -17,39 +17,29 @@ LayoutInput inInches(const Cells& c) {
     return in;
 }
 
-struct Comparison {
-    int cases = 0, least = 0;
-};
-
-/// The planner's count beside the least of all dissections, for fields that need up to three by
-/// three of them.
-Comparison compare(bool centred) {
-    Comparison out;
+/// The planner takes no more passes than the least of all dissections, for fields that need up to
+/// three by three of them; fewer where a boundary between two cells spares one. That what it finds
+/// is sound is shown in layout_test.cpp.
+void compare(bool centred) {
     for (const auto& [u, v] : {std::pair{2, 2}, {3, 2}, {3, 3}, {4, 3}, {4, 4}, {6, 2}, {7, 3}})
         for (int w = 2; w <= std::min(8, 3 * u - 2); ++w)
             for (int l = 2; l <= std::min(8, 3 * v - 2); ++l) {
                 const Cells c{w, l, u, v, centred};
                 const LayoutInput in = inInches(c);
                 const int planned = int(layouts(in).front().areas.size());
-                const int least = leastByEveryDissection(c, planned - 1);
-                EXPECT_LE(planned, least + 1) << w << " x " << l << " cells on " << u << " x " << v;
-                EXPECT_GE(least, leastPasses(in)) << "the bound holds for any dissection";
-                ++out.cases;
-                out.least += planned == least ? 1 : 0;
+                EXPECT_EQ(planned, leastByEveryDissection(c, planned - 1))
+                    << w << " x " << l << " cells on " << u << " x " << v;
+                EXPECT_GE(leastByEveryDissection(c, planned), leastPasses(in)) << "a bound of any";
             }
-    return out;
 }
 
-// Every cut into rectangles of whole cells and every order of them is tried. The planner's shapes
-// are never more than one pass above the least, and are the least in nineteen cases of twenty.
-TEST(LeastPasses, CentredStartIsTheLeastOfAllDissectionsNearlyAlways) {
-    const Comparison c = compare(true);
-    EXPECT_GE(c.least * 20, c.cases * 19) << c.least << " of " << c.cases;
+// Every cut into rectangles of whole cells and every order of them is tried.
+TEST(LeastPasses, CentredStartIsTheLeastOfAllDissections) {
+    compare(true);
 }
 
-TEST(LeastPasses, FewestShiftsIsTheLeastOfAllDissectionsInNineOfTen) {
-    const Comparison c = compare(false);
-    EXPECT_GE(c.least * 10, c.cases * 9) << c.least << " of " << c.cases;
+TEST(LeastPasses, FewestShiftsIsTheLeastOfAllDissections) {
+    compare(false);
 }
 
 } // namespace
