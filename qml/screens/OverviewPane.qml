@@ -152,11 +152,11 @@ Flickable {
                 model: [
                     {pane: "pass", glyph: "table", title: pane.room.pass.title, text: qsTr("How the quilt lies and is held")},
                     {pane: "ways", glyph: "ways", title: qsTr("Ways to do it"), text: qsTr("Compared, and why this one")},
+                    {pane: "lanes", glyph: "lanes", title: qsTr("Lanes"), text: qsTr("Everybody's work over time")},
+                    {pane: "rehearsal", glyph: "start", title: qsTr("Rehearse"), text: qsTr("The session in a minute")},
                     {pane: "bring", glyph: "box", title: qsTr("To bring"), text: pane.room.plan.suppliesText},
                     {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: pane.room.plan.finishText},
-                    {pane: "figures", glyph: "why", title: qsTr("Every figure"), text: qsTr("And its why")},
-                    {pane: "lanes", glyph: "lanes", title: qsTr("Lanes"), text: qsTr("Everybody's work over time")},
-                    {pane: "rehearsal", glyph: "start", title: qsTr("Rehearse"), text: qsTr("The session in a minute")}
+                    {pane: "figures", glyph: "why", title: qsTr("Every figure"), text: qsTr("And its why")}
                 ]
 
                 Opener {
