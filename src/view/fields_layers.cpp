@@ -12,6 +12,7 @@ using namespace bastewright;
 using batting::kPackSizes;
 using batting::PackSize;
 
+namespace fields {
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
@@ -120,7 +121,7 @@ void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
 
 } // namespace
 
-Fields fields::ofLayers(const Session& session, int quilt) {
+Fields ofLayers(const Session& session, int quilt) {
     const auto q = std::size_t(quilt);
     const Job& job = session.jobs[q];
     const Unit unit = job.unit;
@@ -165,3 +166,5 @@ Fields fields::ofLayers(const Session& session, int quilt) {
                           [q](Session& s) { return &s.jobs[q].machine.throat; });
     return out;
 }
+
+} // namespace fields

@@ -7,6 +7,7 @@
 
 using namespace bastewright;
 
+namespace fields {
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
@@ -141,7 +142,7 @@ void addSeams(Fields& out, const Top& top, std::size_t q, Unit unit) {
 
 } // namespace
 
-Fields fields::ofQuilt(const Session& session, int quilt) {
+Fields ofQuilt(const Session& session, int quilt) {
     const auto q = std::size_t(quilt);
     const Job& job = session.jobs[q];
     const Unit unit = job.unit;
@@ -206,3 +207,5 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
         });
     return out;
 }
+
+} // namespace fields

@@ -159,7 +159,7 @@ void backingBought(const QuiltView& v, Report& report) {
 }
 
 void backingCentre(const QuiltView& v, Report& report) {
-    if (!v.quilt.backing || v.job.backing.centreSeam || v.says("/backing", Finding::Level::note))
+    if (!v.quilt.backing || v.job.backing.centreSeam || v.tells("/backing", Finding::Level::note))
         return;
     const Rect all = whole(*v.quilt.backing);
     for (const BackingPanel& p : v.quilt.backing->panels)

@@ -18,24 +18,31 @@ void append(Findings& to, Findings from, const std::string& prefix) {
 }
 
 /// Why an alternative was or was not taken, against the chosen one.
-std::string compared(const Alternative& a, const Alternative& chosen, std::size_t workable,
-                     bool asked, bool quickest) {
+Sentence compared(const Alternative& a, const Alternative& chosen, std::size_t workable,
+                  bool asked, bool quickest) {
     if (a.chosen && workable == 1)
-        return "the only one that works";
+        return core::says("the only one that works");
     if (a.chosen && asked)
-        return "as was asked for";
+        return core::says("as was asked for");
     if (a.chosen)
-        return quickest ? "quickest of " + std::to_string(workable) + " that work"
-                        : "quickest for all quilts here without moving the tables";
+        return quickest ? core::says("quickest of %1 that work", workable)
+                        : core::says("quickest for all quilts here without moving the tables");
     const int more = a.passes - chosen.passes;
     const auto longer = a.predicted - chosen.predicted;
-    std::string out = longer >= Seconds{60}    ? formatSpan(longer) + " longer"
-                      : longer <= -Seconds{60} ? formatSpan(-longer) + " shorter"
-                                               : "as quick";
-    if (more != 0)
-        out += ", " + std::to_string(std::abs(more)) +
-               (std::abs(more) == 1 ? " pass " : " passes ") + (more > 0 ? "more" : "fewer");
-    return out;
+    const Sentence time = longer >= Seconds{60}    ? core::says("%1 longer", longer)
+                          : longer <= -Seconds{60} ? core::says("%1 shorter", -longer)
+                                                   : core::says("as quick");
+    switch (more) {
+    case 0:
+        return time;
+    case 1:
+        return core::says("%1, 1 pass more", time);
+    case -1:
+        return core::says("%1, 1 pass fewer", time);
+    default:
+        return more > 0 ? core::says("%1, %2 passes more", time, more)
+                        : core::says("%1, %2 passes fewer", time, -more);
+    }
 }
 
 std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
@@ -52,10 +59,10 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
         Alternative a = choices[i].summary;
         a.chosen = i == 0 && a.workable;
         if (a.workable) {
-            const std::string note = a.why;
+            const Sentence note = a.why;
             a.why = compared(a, choices.front().summary, workable, asked, quickest);
             if (!note.empty())
-                a.why += "; " + note;
+                a.why = core::says("%1; %2", a.why, note);
         }
         out.push_back(std::move(a));
     }
@@ -65,15 +72,18 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
 Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
                   const std::string& prefix) {
     const Length anchor = anchorStrip(job.basting);
-    const std::string why = choices.empty() ? "there is no table" : choices.front().summary.why;
+    const Sentence quilt = job.name.empty() ? core::says("the quilt") : Sentence{job.name};
     return {Finding::Level::stop, prefix + "/room/tables",
-            "No surface of the tables on hand can hold " +
-                (job.name.empty() ? "the quilt" : job.name) +
-                " so that it can be shifted along: on " +
-                (choices.empty() ? "the room as given" : choices.front().summary.surface) + " " +
-                why + ".",
-            "Use tables at least " + format(anchor + Length::inches(16), job.unit) +
-                " wide with a long side to stand at, or list no tables and work on the floor."};
+            choices.empty()
+                ? core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
+                             "along: on the room as given there is no table.",
+                             quilt)
+                : core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
+                             "along: on %2 %3.",
+                             quilt, choices.front().summary.surface, choices.front().summary.why),
+            core::says("Use tables at least %1 wide with a long side to stand at, or list no tables "
+                       "and work on the floor.",
+                       core::length(anchor + Length::inches(16), job.unit))};
 }
 
 /// What was asked for of the way and could not be had.

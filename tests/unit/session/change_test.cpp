@@ -115,7 +115,7 @@ TEST_P(CannotBe, IsSaidInOneSentence) {
     const auto p = propose(live.session(), live.plan(), live.events(), live.state(),
                            GetParam().change, told.nowMs());
     EXPECT_THAT(p.refused, HasSubstr(GetParam().says)) << GetParam().why;
-    EXPECT_THAT(p.refused, ::testing::EndsWith("."));
+    EXPECT_THAT(p.refused.english(), ::testing::EndsWith("."));
     EXPECT_THAT(p.facts, IsEmpty());
 }
 
