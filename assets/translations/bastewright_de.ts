@@ -29,6 +29,10 @@
         <source>need %1, have %2</source>
         <translation>nötig %1, da %2</translation>
     </message>
+    <message>
+        <source>Why so much: %1</source>
+        <translation>Warum so viel: %1</translation>
+    </message>
 </context>
 <context>
     <name>ChangeCard</name>
@@ -357,6 +361,69 @@
     </message>
 </context>
 <context>
+    <name>Curing</name>
+    <message>
+        <source>Let anybody work it</source>
+        <translation>Alle daran arbeiten lassen</translation>
+    </message>
+    <message>
+        <source>Bring %1 more pins</source>
+        <translation>%1 Nadeln mehr mitbringen</translation>
+    </message>
+    <message>
+        <source>Space them %1 apart</source>
+        <translation>Abstand %1 nehmen</translation>
+    </message>
+    <message>
+        <source>Bring %1 clips that hold %2</source>
+        <translation>%1 Clips für %2 mitbringen</translation>
+    </message>
+    <message>
+        <source>Let the tables stand as is quickest</source>
+        <translation>Tische stellen, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Bring an iron</source>
+        <translation>Ein Bügeleisen mitbringen</translation>
+    </message>
+    <message>
+        <source>Pull the tables away from the walls</source>
+        <translation>Tische von den Wänden rücken</translation>
+    </message>
+    <message>
+        <source>Work on the floor</source>
+        <translation>Auf dem Boden arbeiten</translation>
+    </message>
+    <message>
+        <source>Take the quickest start</source>
+        <translation>Schnellsten Anfang nehmen</translation>
+    </message>
+    <message>
+        <source>Let it lie as is quickest</source>
+        <translation>Legen, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Baste with pins</source>
+        <translation>Mit Nadeln heften</translation>
+    </message>
+    <message>
+        <source>Use fuse dots, which may lie on seams</source>
+        <translation>Klebepunkte nehmen, sie dürfen auf Nähten liegen</translation>
+    </message>
+    <message>
+        <source>Take the smallest pack that fits</source>
+        <translation>Kleinste passende Packung nehmen</translation>
+    </message>
+    <message>
+        <source>Let the cloth be bought</source>
+        <translation>Stoff nachkaufen lassen</translation>
+    </message>
+    <message>
+        <source>Ask them to stay as long as it takes</source>
+        <translation>Um Bleiben bitten, solange es dauert</translation>
+    </message>
+</context>
+<context>
     <name>FacingTiles</name>
     <message>
         <source>To the plan</source>
@@ -380,6 +447,10 @@
     <message>
         <source>Take it</source>
         <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Leave it as it was</source>
+        <translation>So lassen</translation>
     </message>
 </context>
 <context>
@@ -433,6 +504,13 @@
     </message>
 </context>
 <context>
+    <name>Figure</name>
+    <message>
+        <source>%1: why</source>
+        <translation>%1: warum</translation>
+    </message>
+</context>
+<context>
     <name>Guests</name>
     <message>
         <source>No session is running at the table.</source>
@@ -460,6 +538,21 @@
     </message>
 </context>
 <context>
+    <name>HelpList</name>
+    <message>
+        <source>What would help most</source>
+        <translation>Was am meisten hilft</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation>Probieren</translation>
+    </message>
+    <message>
+        <source>Try it: %1</source>
+        <translation>Probieren: %1</translation>
+    </message>
+</context>
+<context>
     <name>JobCard</name>
     <message>
         <source>Copy %1</source>
@@ -472,6 +565,10 @@
     <message>
         <source>Remove %1</source>
         <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Share %1</source>
+        <translation>%1 teilen</translation>
     </message>
 </context>
 <context>
@@ -567,6 +664,14 @@
     <message>
         <source>This work</source>
         <translation>Diese Arbeit</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Zurück: %1</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederholen: %1</translation>
     </message>
 </context>
 <context>
@@ -778,10 +883,6 @@
 <context>
     <name>OverviewPane</name>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>Planning …</source>
         <translation>Wird geplant …</translation>
     </message>
@@ -814,16 +915,8 @@
         <translation>Ablauf</translation>
     </message>
     <message>
-        <source>Everybody's work over time; hand a zone over</source>
-        <translation>Arbeit aller im Zeitverlauf; Zonen übergeben</translation>
-    </message>
-    <message>
         <source>Rehearse</source>
         <translation>Probelauf</translation>
-    </message>
-    <message>
-        <source>The whole session in a minute</source>
-        <translation>Das ganze Treffen in einer Minute</translation>
     </message>
     <message>
         <source>What you have</source>
@@ -852,6 +945,26 @@
     <message>
         <source>Boxes on hand</source>
         <translation>Vorräte</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation>Was dabei herauskommt</translation>
+    </message>
+    <message>
+        <source>Every figure</source>
+        <translation>Alle Zahlen</translation>
+    </message>
+    <message>
+        <source>And its why</source>
+        <translation>Und ihr Warum</translation>
+    </message>
+    <message>
+        <source>Everybody's work over time</source>
+        <translation>Arbeit aller im Zeitverlauf</translation>
+    </message>
+    <message>
+        <source>The session in a minute</source>
+        <translation>Das Treffen in einer Minute</translation>
     </message>
 </context>
 <context>
@@ -1031,10 +1144,67 @@
     </message>
 </context>
 <context>
+    <name>PatternCard</name>
+    <message>
+        <source>Next pattern</source>
+        <translation>Nächstes Muster</translation>
+    </message>
+    <message>
+        <source>Close the pattern</source>
+        <translation>Muster schließen</translation>
+    </message>
+    <message>
+        <source>From its head-left corner to the middle of each:</source>
+        <translation>Von der Ecke Kopf links zur Mitte jedes Punkts:</translation>
+    </message>
+    <message>
+        <source>%1:  %2 from the left, %3 from the head</source>
+        <translation>%1:  %2 von links, %3 vom Kopf</translation>
+    </message>
+</context>
+<context>
+    <name>PatternDesk</name>
+    <message>
+        <source>%1: %2 in each, so</source>
+        <translation>%1: je %2, so</translation>
+    </message>
+    <message>
+        <source>%1, once on the top</source>
+        <translation>%1, einmal auf dem Oberteil</translation>
+    </message>
+    <message>
+        <source>%1, %2 times on the top</source>
+        <translation>%1, %2-mal auf dem Oberteil</translation>
+    </message>
+</context>
+<context>
     <name>PeopleBoard</name>
     <message>
         <source>› %1</source>
         <translation>› %1</translation>
+    </message>
+</context>
+<context>
+    <name>PeopleView</name>
+    <message>
+        <source>Drag somebody to a side of the tables, or tap them and choose. They then work its zones from there.</source>
+        <translation>Jemanden an eine Tischseite ziehen oder antippen und wählen. Von dort werden dann die Zonen gearbeitet.</translation>
+    </message>
+    <message>
+        <source>Where do they work?</source>
+        <translation>Wo wird gearbeitet?</translation>
+    </message>
+    <message>
+        <source>wherever there is work</source>
+        <translation>wo Arbeit ist</translation>
+    </message>
+    <message>
+        <source>%1, wherever there is work</source>
+        <translation>%1, wo Arbeit ist</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -1208,6 +1378,10 @@
         <source>There is nothing to draw yet.</source>
         <translation>Noch ist nichts zu zeichnen.</translation>
     </message>
+    <message>
+        <source>Tap a block to see its pattern</source>
+        <translation>Einen Block antippen, um sein Muster zu sehen</translation>
+    </message>
 </context>
 <context>
     <name>PrintChoices</name>
@@ -1315,6 +1489,142 @@
     <message>
         <source>Moment of the session</source>
         <translation>Zeitpunkt im Treffen</translation>
+    </message>
+</context>
+<context>
+    <name>Remedies</name>
+    <message>
+        <source>%1, %2, %3. %4.</source>
+        <translation>%1, %2, %3. %4.</translation>
+    </message>
+</context>
+<context>
+    <name>RoomBoard</name>
+    <message>
+        <source>On the floor</source>
+        <translation>Auf dem Boden</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>At most %1 tables can be kept in line by hand.</source>
+        <translation>Höchstens %1 Tische lassen sich von Hand in einer Linie halten.</translation>
+    </message>
+    <message>
+        <source>These tables make no rectangle together, so there would be gaps.</source>
+        <translation>Diese Tische ergeben kein Rechteck; es blieben Lücken.</translation>
+    </message>
+    <message>
+        <source>where the tables stand</source>
+        <translation>wo die Tische stehen</translation>
+    </message>
+    <message>
+        <source>how the quilt lies</source>
+        <translation>wie der Quilt liegt</translation>
+    </message>
+    <message>
+        <source>the tables as is quickest</source>
+        <translation>die Tische, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>the wall at the %1</source>
+        <translation>die Wand: %1</translation>
+    </message>
+    <message>
+        <source>one more table</source>
+        <translation>ein Tisch mehr</translation>
+    </message>
+    <message>
+        <source>one table fewer</source>
+        <translation>ein Tisch weniger</translation>
+    </message>
+    <message>
+        <source>where %1 works</source>
+        <translation>wo %1 arbeitet</translation>
+    </message>
+    <message>
+        <source>far side</source>
+        <translation>ferne Seite</translation>
+    </message>
+    <message>
+        <source>near side</source>
+        <translation>nahe Seite</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>linkes Ende</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>rechtes Ende</translation>
+    </message>
+</context>
+<context>
+    <name>RoomFloor</name>
+    <message>
+        <source>No tables: the quilt is laid on the floor, in one pass. Kneel on something soft, and change places often.</source>
+        <translation>Keine Tische: Der Quilt liegt auf dem Boden, in einem Durchgang. Weich knien und oft den Platz wechseln.</translation>
+    </message>
+    <message>
+        <source>%1: a wall</source>
+        <translation>%1: Wand</translation>
+    </message>
+    <message>
+        <source>%1: open</source>
+        <translation>%1: frei</translation>
+    </message>
+    <message>
+        <source>Table %1, %2, apart</source>
+        <translation>Tisch %1, %2, einzeln</translation>
+    </message>
+    <message>
+        <source>Table %1, %2, pushed together</source>
+        <translation>Tisch %1, %2, angeschoben</translation>
+    </message>
+</context>
+<context>
+    <name>RoomView</name>
+    <message>
+        <source>A table</source>
+        <translation>Ein Tisch</translation>
+    </message>
+    <message>
+        <source>This one</source>
+        <translation>Diesen</translation>
+    </message>
+    <message>
+        <source>Take this table away</source>
+        <translation>Diesen Tisch wegnehmen</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tische</translation>
+    </message>
+    <message>
+        <source>Push the same tables together another way</source>
+        <translation>Dieselben Tische anders zusammenschieben</translation>
+    </message>
+    <message>
+        <source>Quilt</source>
+        <translation>Quilt</translation>
+    </message>
+    <message>
+        <source>Lay the quilt the other way</source>
+        <translation>Den Quilt andersherum legen</translation>
+    </message>
+    <message>
+        <source>Quickest</source>
+        <translation>Schnellste</translation>
+    </message>
+    <message>
+        <source>Let the tables stand and the quilt lie as is quickest</source>
+        <translation>Tische und Quilt so, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Drag tables together or apart. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.</source>
+        <translation>Tische zusammen- oder auseinanderziehen. Eine Kante antippen, die an einer Wand steht. Gesteppt: der Quilt im ersten Durchgang.</translation>
     </message>
 </context>
 <context>
@@ -1662,10 +1972,6 @@
         <translation>Aufgaben %1 bis %2</translation>
     </message>
     <message>
-        <source>you place %1</source>
-        <translation>zu setzen: %1</translation>
-    </message>
-    <message>
         <source> · </source>
         <translation> · </translation>
     </message>
@@ -1776,10 +2082,6 @@
     <message>
         <source>Clips</source>
         <translation>Clips</translation>
-    </message>
-    <message>
-        <source>Throat</source>
-        <translation>Durchlass</translation>
     </message>
     <message>
         <source>Quilt %1</source>
@@ -2387,40 +2689,12 @@
         <translation>Übergeben</translation>
     </message>
     <message>
-        <source>Middles on the table's marks. Firm, never stretched: a palm glides and pushes no ripple.</source>
-        <translation>Mitten auf die Tischmarken. Straff, nie gedehnt: Eine Hand gleitet, ohne eine Welle zu schieben.</translation>
-    </message>
-    <message>
         <source>Opened from the middle, patted flat, not pulled.</source>
         <translation>Von der Mitte aufgeschlagen, flach geklopft, nicht gezogen.</translation>
     </message>
     <message>
-        <source>Middles on the marks, seams straight; batting and backing show on every side.</source>
-        <translation>Mitten auf die Marken, Nähte gerade; Vlies und Rückseite schauen auf allen Seiten hervor.</translation>
-    </message>
-    <message>
-        <source>Never two off at once. Look for a pleat before each one closes.</source>
-        <translation>Nie zwei zugleich lösen. Vor jedem Schließen nach einer Falte sehen.</translation>
-    </message>
-    <message>
-        <source>Through all three layers, and left open. Lean, do not climb.</source>
-        <translation>Durch alle drei Lagen, und offen lassen. Lehnen, nicht steigen.</translation>
-    </message>
-    <message>
-        <source>From the basted part outwards, no ripple ahead of the hand. Only then may pins be closed.</source>
-        <translation>Vom Gehefteten nach außen, keine Welle vor der Hand. Erst dann dürfen Nadeln geschlossen werden.</translation>
-    </message>
-    <message>
         <source>From the middle outwards. The zone's count must come out.</source>
         <translation>Von der Mitte nach außen. Die Anzahl der Zone muss stimmen.</translation>
-    </message>
-    <message>
-        <source>Overhang as on the lead's sheet: %1 short or more is a pleat. Turn up a few places: the back is caught, and flat.</source>
-        <translation>Überhang wie auf dem Blatt der Leitung: Fehlen %1 oder mehr, ist es eine Falte. Einige Stellen umschlagen: Die Rückseite ist gefasst und glatt.</translation>
-    </message>
-    <message>
-        <source>Clear the edge, sweep below with a palm, lift together on the count, slide, fold back, hold the backing anew, return batting, then top.</source>
-        <translation>Kante frei, unten mit der Hand streichen, gemeinsam auf Kommando heben, schieben, zurückschlagen, Rückseite neu halten, Vlies zurück, dann Oberteil.</translation>
     </message>
     <message>
         <source>A straight fold, batting and top together, nothing dragged.</source>
@@ -2433,10 +2707,6 @@
     <message>
         <source>Rolled down, smoothed from the fold outwards.</source>
         <translation>Abgerollt, vom Bruch nach außen glattgestrichen.</translation>
-    </message>
-    <message>
-        <source>Lower the iron and lift it again, do not slide. Follow the labels of the web and of the batting.</source>
-        <translation>Eisen aufsetzen und abheben, nicht schieben. Die Angaben auf Klebevlies und Vlies befolgen.</translation>
     </message>
     <message>
         <source>Iron up on its heel, away from the edge.</source>
@@ -2578,6 +2848,146 @@
         <source>all four sides</source>
         <translation>alle vier Seiten</translation>
     </message>
+    <message>
+        <source>Runner-up</source>
+        <translation>Nächstbeste</translation>
+    </message>
+    <message>
+        <source>Nearest miss</source>
+        <translation>Knapp verfehlt</translation>
+    </message>
+    <message>
+        <source>%1 to place</source>
+        <translation>%1 zu setzen</translation>
+    </message>
+    <message>
+        <source>  break until %1</source>
+        <translation>  Pause bis %1</translation>
+    </message>
+    <message>
+        <source>By the blocks: %1, %2.</source>
+        <translation>Nach den Blöcken: %1, %2.</translation>
+    </message>
+    <message>
+        <source>in column %1 of %2 from the left</source>
+        <translation>in Spalte %1 von %2 von links</translation>
+    </message>
+    <message>
+        <source>between columns %1 and %2 of %3 from the left</source>
+        <translation>zwischen Spalte %1 und %2 von %3 von links</translation>
+    </message>
+    <message>
+        <source>in row %1 of %2 from the head</source>
+        <translation>in Reihe %1 von %2 vom Kopf</translation>
+    </message>
+    <message>
+        <source>between rows %1 and %2 of %3 from the head</source>
+        <translation>zwischen Reihe %1 und %2 von %3 vom Kopf</translation>
+    </message>
+    <message>
+        <source>the middle of the top, %1 from the left and right edges, %2 from the head and foot edges</source>
+        <translation>die Mitte des Oberteils, %1 vom linken und rechten Rand, %2 vom Kopf- und Fußrand</translation>
+    </message>
+    <message>
+        <source>%1; zone %2</source>
+        <translation>%1; Zone %2</translation>
+    </message>
+    <message>
+        <source>Fold each side edge to edge, or measure, and mark the four middles with a thread. The lines between opposite marks cross at the start.</source>
+        <translation>Jede Seite Rand auf Rand falten oder messen und die vier Mitten mit einem Faden markieren. Die Linien zwischen gegenüberliegenden Marken kreuzen sich am Anfang.</translation>
+    </message>
+    <message>
+        <source>Find it</source>
+        <translation>Finden</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Dann</translation>
+    </message>
+    <message>
+        <source>from the start outwards, the half under the arm first; then turn the quilt end for end and quilt the other half.</source>
+        <translation>vom Anfang nach außen, zuerst die Hälfte unter dem Arm; dann den Quilt herumdrehen und die andere Hälfte quilten.</translation>
+    </message>
+    <message>
+        <source>under the arm, right of the needle; %1</source>
+        <translation>unter dem Arm, rechts der Nadel; %1</translation>
+    </message>
+    <message>
+        <source>on the table, left of the needle; after the turn under the arm; %1</source>
+        <translation>auf dem Tisch, links der Nadel; nach dem Drehen unter dem Arm; %1</translation>
+    </message>
+    <message>
+        <source>At the machine</source>
+        <translation>An der Maschine</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>top %1, batting %2, backing %3</source>
+        <translation>Oberteil %1, Vlies %2, Rückseite %3</translation>
+    </message>
+    <message>
+        <source>Table %1</source>
+        <translation>Tisch %1</translation>
+    </message>
+    <message>
+        <source>: %1; reach %2; %3</source>
+        <translation>: %1; Reichweite %2; %3</translation>
+    </message>
+    <message>
+        <source>Shift %1</source>
+        <translation>Weiterschieben %1</translation>
+    </message>
+    <message>
+        <source>Smooth to all sides</source>
+        <translation>Nach allen Seiten streichen</translation>
+    </message>
+    <message>
+        <source>Fold back</source>
+        <translation>Zurückschlagen</translation>
+    </message>
+    <message>
+        <source>Fold forward</source>
+        <translation>Vorschlagen</translation>
+    </message>
+    <message>
+        <source>Wrong side up, middles on the marks. Firm, never stretched: a palm pushes no ripple.</source>
+        <translation>Linke Seite oben, Mitten auf die Marken. Straff, nie gedehnt: Eine Hand schiebt keine Welle.</translation>
+    </message>
+    <message>
+        <source>Right side up, middles on the marks; batting and backing show on every side.</source>
+        <translation>Rechte Seite oben, Mitten auf die Marken; Vlies und Rückseite schauen ringsum hervor.</translation>
+    </message>
+    <message>
+        <source>Never two off at once; no pleat under any.</source>
+        <translation>Nie zwei zugleich lösen; keine Falte darunter.</translation>
+    </message>
+    <message>
+        <source>Through all three layers, left open. Lean, do not climb.</source>
+        <translation>Durch alle drei Lagen, offen lassen. Lehnen, nicht steigen.</translation>
+    </message>
+    <message>
+        <source>From the basted part outwards, no ripple. Only then are pins closed.</source>
+        <translation>Vom Gehefteten nach außen, keine Welle. Erst dann Nadeln schließen.</translation>
+    </message>
+    <message>
+        <source>Overhang %1 short or more: a pleat. Turn up a few places: the back is caught, and flat.</source>
+        <translation>Überhang %1 zu kurz oder mehr: eine Falte. Einige Stellen umschlagen: Rückseite gefasst und glatt.</translation>
+    </message>
+    <message>
+        <source>Sweep below with a palm, lift together on the count, slide, fold back, hold the backing, return batting, then top.</source>
+        <translation>Unten mit der Hand streichen, gemeinsam auf Kommando heben, schieben, zurückschlagen, Rückseite halten, Vlies zurück, dann Oberteil.</translation>
+    </message>
+    <message>
+        <source>Lower the iron and lift it again, do not slide. Follow the labels of web and batting.</source>
+        <translation>Eisen aufsetzen und abheben, nicht schieben. Angaben auf Klebevlies und Vlies befolgen.</translation>
+    </message>
+    <message>
+        <source>beside the middle</source>
+        <translation>neben der Mitte</translation>
+    </message>
 </context>
 <context>
     <name>SheetsWriter</name>
@@ -2684,6 +3094,14 @@
         <source>New</source>
         <translation>Neu</translation>
     </message>
+    <message>
+        <source>Quilt</source>
+        <translation>Quilt</translation>
+    </message>
+    <message>
+        <source>This device has no program for job files; %1 was written.</source>
+        <translation>Dieses Gerät hat kein Programm für Projektdateien; %1 wurde geschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfScreen</name>
@@ -2743,6 +3161,26 @@
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>Share %1</source>
+        <translation>%1 teilen</translation>
+    </message>
+    <message>
+        <source>A job is one small file with everything that was given. Whoever opens it plans the same quilt.</source>
+        <translation>Ein Projekt ist eine kleine Datei mit allen Angaben. Wer sie öffnet, plant denselben Quilt.</translation>
+    </message>
+    <message>
+        <source>Save it in a folder, or on a stick</source>
+        <translation>In einem Ordner oder auf einem Stick sichern</translation>
+    </message>
+    <message>
+        <source>Open it with another program</source>
+        <translation>Mit einem anderen Programm öffnen</translation>
+    </message>
+    <message>
+        <source>Where to save %1</source>
+        <translation>Wohin %1 sichern</translation>
+    </message>
 </context>
 <context>
     <name>SidePanel</name>
@@ -2789,6 +3227,10 @@
     <message>
         <source>Back to the overview</source>
         <translation>Zurück zur Übersicht</translation>
+    </message>
+    <message>
+        <source>Every figure</source>
+        <translation>Alle Zahlen</translation>
     </message>
 </context>
 <context>
@@ -3057,6 +3499,138 @@
     </message>
 </context>
 <context>
+    <name>TopDesk</name>
+    <message>
+        <source>%1 from the left, %2 from the head</source>
+        <translation>%1 von links, %2 vom Kopf</translation>
+    </message>
+    <message>
+        <source>From %1. Tap where the seam ends.</source>
+        <translation>Von %1. Antippen, wo die Naht endet.</translation>
+    </message>
+    <message>
+        <source>Forgotten: a seam needs two places.</source>
+        <translation>Verworfen: Eine Naht braucht zwei Stellen.</translation>
+    </message>
+    <message>
+        <source>A seam from %1 to %2.</source>
+        <translation>Eine Naht von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>a seam</source>
+        <translation>eine Naht</translation>
+    </message>
+    <message>
+        <source>without the last seam</source>
+        <translation>ohne die letzte Naht</translation>
+    </message>
+    <message>
+        <source>The foot lies %1 too far to the right.</source>
+        <translation>Der Fuß liegt %1 zu weit rechts.</translation>
+    </message>
+    <message>
+        <source>The foot lies %1 too far to the left.</source>
+        <translation>Der Fuß liegt %1 zu weit links.</translation>
+    </message>
+    <message>
+        <source>The widths differ by %1.</source>
+        <translation>Die Breiten weichen um %1 ab.</translation>
+    </message>
+    <message>
+        <source>The lengths differ by %1.</source>
+        <translation>Die Längen weichen um %1 ab.</translation>
+    </message>
+    <message>
+        <source>Square enough: up to %1 eases flat.</source>
+        <translation>Rechtwinklig genug: Bis %1 legt sich glatt.</translation>
+    </message>
+    <message>
+        <source>More than %1 off: ease or trim it before it is layered.</source>
+        <translation>Mehr als %1 daneben: vor dem Schichten einhalten oder beschneiden.</translation>
+    </message>
+    <message>
+        <source>Measure across at the head, the middle and the foot, and down at the left, the middle and the right: edges stretch, middles do not. Every layer is cut for the largest reading, so that none ends short. Equal diagonals mean square corners.</source>
+        <translation>Quer an Kopf, Mitte und Fuß messen und längs an links, Mitte und rechts: Ränder dehnen sich, Mitten nicht. Jede Lage wird nach der größten Messung zugeschnitten, damit keine zu kurz ist. Gleiche Diagonalen bedeuten rechte Winkel.</translation>
+    </message>
+</context>
+<context>
+    <name>TopView</name>
+    <message>
+        <source>Draw a seam</source>
+        <translation>Naht zeichnen</translation>
+    </message>
+    <message>
+        <source>Without the last seam</source>
+        <translation>Ohne die letzte Naht</translation>
+    </message>
+    <message>
+        <source>Is it square?</source>
+        <translation>Ist es rechtwinklig?</translation>
+    </message>
+    <message>
+        <source>One reading each way says nothing of the corners. Add readings, and measure the diagonals.</source>
+        <translation>Je eine Messung sagt nichts über die Ecken. Messungen hinzufügen und die Diagonalen messen.</translation>
+    </message>
+    <message>
+        <source>Tap where a seam begins, then where it ends.</source>
+        <translation>Antippen, wo eine Naht beginnt, dann, wo sie endet.</translation>
+    </message>
+    <message>
+        <source>The top, %1</source>
+        <translation>Das Oberteil, %1</translation>
+    </message>
+    <message>
+        <source>What is off is drawn %1 times as large; dashed: square. %2</source>
+        <translation>Abweichungen sind %1-fach gezeichnet; gestrichelt: rechtwinklig. %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrialCard</name>
+    <message>
+        <source>Before: %1</source>
+        <translation>Vorher: %1</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Wird geplant …</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Jetzt: %1</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>WayDesk</name>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>another way</source>
+        <translation>ein anderer Weg</translation>
+    </message>
+    <message>
+        <source>the quickest way</source>
+        <translation>der schnellste Weg</translation>
+    </message>
+</context>
+<context>
     <name>WaysPane</name>
     <message>
         <source>This is the plan</source>
@@ -3075,12 +3649,55 @@
         <translation>%1, %2. %3.</translation>
     </message>
     <message>
-        <source>What would help most</source>
-        <translation>Was am meisten hilft</translation>
+        <source>On the picture the round mark is the start: drag it to another ring, or tap one.</source>
+        <translation>Im Bild ist die runde Marke der Anfang: auf einen anderen Ring ziehen oder einen antippen.</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
+        <source>Side by side</source>
+        <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <source>Whatever is quickest</source>
+        <translation>Was am schnellsten ist</translation>
+    </message>
+    <message>
+        <source>Beside the middle</source>
+        <translation>Neben der Mitte</translation>
+    </message>
+    <message>
+        <source>Take this way</source>
+        <translation>Diesen Weg nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>WaysTable</name>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>The plan</source>
+        <translation>Der Plan</translation>
+    </message>
+    <message>
+        <source>Tap to take</source>
+        <translation>Antippen zum Nehmen</translation>
+    </message>
+    <message>
+        <source>Does not work</source>
+        <translation>Geht nicht</translation>
+    </message>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>Beside the middle</source>
+        <translation>Neben der Mitte</translation>
     </message>
 </context>
 <context>
@@ -3088,6 +3705,29 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>WhySheet</name>
+    <message>
+        <source>The rule</source>
+        <translation>Die Regel</translation>
+    </message>
+    <message>
+        <source>Proven</source>
+        <translation>Bewiesen</translation>
+    </message>
+    <message>
+        <source>Why the trade does it so</source>
+        <translation>Warum es so gemacht wird</translation>
+    </message>
+    <message>
+        <source>Worked out from</source>
+        <translation>Berechnet aus</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
     </message>
 </context>
 <context>
@@ -3736,14 +4376,6 @@
         <translation>Ganze Stücke reichen nicht; Stück %1 wird zuerst geteilt, bei %2 seiner Länge.</translation>
     </message>
     <message>
-        <source>1 join runs along a backing seam; no layout of as few joins avoids it.</source>
-        <translation>1 Stoß läuft auf einer Rückseitennaht; mit so wenigen Stößen geht es nicht anders.</translation>
-    </message>
-    <message>
-        <source>%1 joins run along a backing seam; no layout of as few joins avoids it.</source>
-        <translation>%1 Stöße laufen auf einer Rückseitennaht; mit so wenigen Stößen geht es nicht anders.</translation>
-    </message>
-    <message>
         <source>One more piece of at least %1 would do; the smallest pack that holds it is %2.</source>
         <translation>Ein weiteres Stück von mindestens %1 würde reichen; die kleinste passende Packung ist %2.</translation>
     </message>
@@ -4128,22 +4760,6 @@
         <translation>Einige Blöcke weichen vom Muster ab, weil weitere Nähte oder der Rand dort keinen Platz lassen.</translation>
     </message>
     <message>
-        <source>The batting is %1 wide and the top %2</source>
-        <translation>Das Vlies ist %1 breit und das Oberteil %2</translation>
-    </message>
-    <message>
-        <source>The backing is %1 wide and the top %2</source>
-        <translation>Die Rückseite ist %1 breit und das Oberteil %2</translation>
-    </message>
-    <message>
-        <source>The batting is %1 long and the top %2</source>
-        <translation>Das Vlies ist %1 lang und das Oberteil %2</translation>
-    </message>
-    <message>
-        <source>The backing is %1 long and the top %2</source>
-        <translation>Die Rückseite ist %1 lang und das Oberteil %2</translation>
-    </message>
-    <message>
         <source>%1: %2 too little.</source>
         <translation>%1: %2 zu wenig.</translation>
     </message>
@@ -4270,10 +4886,6 @@
     <message>
         <source>Everybody an hour longer</source>
         <translation>Alle eine Stunde länger</translation>
-    </message>
-    <message>
-        <source>The quicker of both starts</source>
-        <translation>Der schnellere Anfang</translation>
     </message>
     <message>
         <source>Everybody there from start to end</source>
@@ -5047,6 +5659,94 @@
         <source>The work is planned to end %1 later.</source>
         <translation>Die Arbeit endet nach Plan %1 später.</translation>
     </message>
+    <message>
+        <source>1 join runs along a backing seam; no layout that was tried avoids it.</source>
+        <translation>1 Stoß läuft auf einer Rückseitennaht; keine geprüfte Aufteilung vermeidet es.</translation>
+    </message>
+    <message>
+        <source>%1 joins run along a backing seam; no layout that was tried avoids it.</source>
+        <translation>%1 Stöße laufen auf einer Rückseitennaht; keine geprüfte Aufteilung vermeidet es.</translation>
+    </message>
+    <message>
+        <source>%1 keeps to one side of the table and does not reach all of zone %2 from there.</source>
+        <translation>%1 bleibt an einer Tischseite und erreicht Zone %2 von dort nicht ganz.</translation>
+    </message>
+    <message>
+        <source>The batting is %1 wide</source>
+        <translation>Das Vlies ist %1 breit</translation>
+    </message>
+    <message>
+        <source>The batting is %1 long</source>
+        <translation>Das Vlies ist %1 lang</translation>
+    </message>
+    <message>
+        <source>The backing is %1 wide once it is washed</source>
+        <translation>Die Rückseite ist gewaschen %1 breit</translation>
+    </message>
+    <message>
+        <source>The backing is %1 long once it is washed</source>
+        <translation>Die Rückseite ist gewaschen %1 lang</translation>
+    </message>
+    <message>
+        <source>The backing is %1 wide</source>
+        <translation>Die Rückseite ist %1 breit</translation>
+    </message>
+    <message>
+        <source>The backing is %1 long</source>
+        <translation>Die Rückseite ist %1 lang</translation>
+    </message>
+    <message>
+        <source>the top takes up %1, as it leans</source>
+        <translation>das Oberteil braucht %1, weil es schief ist</translation>
+    </message>
+    <message>
+        <source>the top %1</source>
+        <translation>das Oberteil %1</translation>
+    </message>
+    <message>
+        <source>The quickest of all starts</source>
+        <translation>Der schnellste Anfang</translation>
+    </message>
+    <message>
+        <source>as was asked for</source>
+        <translation>wie gewünscht</translation>
+    </message>
+    <message>
+        <source>is %1 while length is %2; up to the length is accepted.</source>
+        <translation>ist %1, während length %2 ist; möglich ist höchstens die Länge.</translation>
+    </message>
+    <message>
+        <source>The way chosen before, %1 with 1 seam, is not offered for these sizes and this cloth; the least bought is taken.</source>
+        <translation>Der zuvor gewählte Weg, %1 mit 1 Naht, geht bei diesen Maßen und Stoffen nicht; genommen wird, was am wenigsten Stoff kauft.</translation>
+    </message>
+    <message>
+        <source>The way chosen before, %1 with %2 seams, is not offered for these sizes and this cloth; the least bought is taken.</source>
+        <translation>Der zuvor gewählte Weg, %1 mit %2 Nähten, geht bei diesen Maßen und Stoffen nicht; genommen wird, was am wenigsten Stoff kauft.</translation>
+    </message>
+    <message>
+        <source>No way that works starts as was asked for; another does.</source>
+        <translation>Kein möglicher Weg beginnt wie gewünscht; ein anderer geht.</translation>
+    </message>
+    <message>
+        <source>Ask for whichever start is quicker.</source>
+        <translation>Den schnelleren Anfang wählen.</translation>
+    </message>
+    <message>
+        <source>No way that works has the quilt lying along the table as was asked for; it is planned the other way.</source>
+        <translation>Kein möglicher Weg legt den Quilt wie gewünscht zum Tisch; geplant ist die andere Richtung.</translation>
+    </message>
+    <message>
+        <source>Let it lie whichever way is quicker.</source>
+        <translation>Den Quilt so legen, wie es schneller geht.</translation>
+    </message>
+    <message>
+        <source>No way that works has the tables pushed together to %1, as was asked for; planned on %2.</source>
+        <translation>Kein möglicher Weg hat die Tische wie gewünscht zu %1 zusammengeschoben; geplant auf: %2.</translation>
+    </message>
+    <message>
+        <source>Let the tables stand as is quickest.</source>
+        <translation>Die Tische so stellen, wie es am schnellsten geht.</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -5411,34 +6111,6 @@
         <translation>Kleinste passende</translation>
     </message>
     <message>
-        <source>Craft 36 × 45</source>
-        <translation>Craft 36 × 45</translation>
-    </message>
-    <message>
-        <source>Crib 45 × 60</source>
-        <translation>Crib 45 × 60</translation>
-    </message>
-    <message>
-        <source>Throw 60 × 60</source>
-        <translation>Throw 60 × 60</translation>
-    </message>
-    <message>
-        <source>Twin 72 × 90</source>
-        <translation>Twin 72 × 90</translation>
-    </message>
-    <message>
-        <source>Full 81 × 96</source>
-        <translation>Full 81 × 96</translation>
-    </message>
-    <message>
-        <source>Queen 90 × 108</source>
-        <translation>Queen 90 × 108</translation>
-    </message>
-    <message>
-        <source>King 120 × 120</source>
-        <translation>King 120 × 120</translation>
-    </message>
-    <message>
         <source>Pack</source>
         <translation>Packung</translation>
     </message>
@@ -5549,6 +6221,158 @@
     <message>
         <source>Helper %1</source>
         <translation>Person %1</translation>
+    </message>
+    <message>
+        <source>The quilt’s length lies</source>
+        <translation>Die Quiltlänge liegt</translation>
+    </message>
+    <message>
+        <source>Whichever way is quicker</source>
+        <translation>Wie es schneller geht</translation>
+    </message>
+    <message>
+        <source>Along the tables</source>
+        <translation>Längs zu den Tischen</translation>
+    </message>
+    <message>
+        <source>Across the tables</source>
+        <translation>Quer zu den Tischen</translation>
+    </message>
+    <message>
+        <source>Craft, %1</source>
+        <translation>Craft, %1</translation>
+    </message>
+    <message>
+        <source>Crib, %1</source>
+        <translation>Crib, %1</translation>
+    </message>
+    <message>
+        <source>Throw, %1</source>
+        <translation>Throw, %1</translation>
+    </message>
+    <message>
+        <source>Twin, %1</source>
+        <translation>Twin, %1</translation>
+    </message>
+    <message>
+        <source>Full, %1</source>
+        <translation>Full, %1</translation>
+    </message>
+    <message>
+        <source>Queen, %1</source>
+        <translation>Queen, %1</translation>
+    </message>
+    <message>
+        <source>King, %1</source>
+        <translation>King, %1</translation>
+    </message>
+    <message>
+        <source>Measured after washing</source>
+        <translation>Nach dem Waschen gemessen</translation>
+    </message>
+    <message>
+        <source>Works at</source>
+        <translation>Arbeitet an</translation>
+    </message>
+    <message>
+        <source>Wherever there is work</source>
+        <translation>Wo Arbeit ist</translation>
+    </message>
+    <message>
+        <source>The far side</source>
+        <translation>Ferne Seite</translation>
+    </message>
+    <message>
+        <source>The near side</source>
+        <translation>Nahe Seite</translation>
+    </message>
+    <message>
+        <source>The left end</source>
+        <translation>Linkes Ende</translation>
+    </message>
+    <message>
+        <source>The right end</source>
+        <translation>Rechtes Ende</translation>
+    </message>
+    <message>
+        <source>Width at the head</source>
+        <translation>Breite am Kopf</translation>
+    </message>
+    <message>
+        <source>Width at the foot</source>
+        <translation>Breite am Fuß</translation>
+    </message>
+    <message>
+        <source>Width in the middle</source>
+        <translation>Breite in der Mitte</translation>
+    </message>
+    <message>
+        <source>Length at the left</source>
+        <translation>Länge links</translation>
+    </message>
+    <message>
+        <source>Length at the right</source>
+        <translation>Länge rechts</translation>
+    </message>
+    <message>
+        <source>Length in the middle</source>
+        <translation>Länge in der Mitte</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Ecken</translation>
+    </message>
+    <message>
+        <source>Measure the diagonals</source>
+        <translation>Diagonalen messen</translation>
+    </message>
+    <message>
+        <source>From head left to foot right</source>
+        <translation>Von Kopf links nach Fuß rechts</translation>
+    </message>
+    <message>
+        <source>From head right to foot left</source>
+        <translation>Von Kopf rechts nach Fuß links</translation>
+    </message>
+    <message>
+        <source>Without diagonals</source>
+        <translation>Ohne Diagonalen</translation>
+    </message>
+    <message>
+        <source>Cloth %1</source>
+        <translation>Stoff %1</translation>
+    </message>
+    <message>
+        <source>Further seam %1</source>
+        <translation>Weitere Naht %1</translation>
+    </message>
+    <message>
+        <source>Begins, from the left</source>
+        <translation>Beginnt, von links</translation>
+    </message>
+    <message>
+        <source>Begins, from the head</source>
+        <translation>Beginnt, vom Kopf</translation>
+    </message>
+    <message>
+        <source>Ends, from the left</source>
+        <translation>Endet, von links</translation>
+    </message>
+    <message>
+        <source>Ends, from the head</source>
+        <translation>Endet, vom Kopf</translation>
+    </message>
+    <message>
+        <source>Without this seam</source>
+        <translation>Ohne diese Naht</translation>
+    </message>
+    <message>
+        <source>Seams</source>
+        <translation>Nähte</translation>
+    </message>
+    <message>
+        <source>Add a seam</source>
+        <translation>Naht hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -5740,6 +6564,337 @@
     <message>
         <source>saves %1 and %2 passes</source>
         <translation>spart %1 und %2 Durchgänge</translation>
+    </message>
+</context>
+<context>
+    <name>why</name>
+    <message>
+        <source>Passes</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>A pass bastes what lies on the tables inside their rim. A strip of basted quilt stays on them as an anchor when the quilt is shifted, so each pass after the first gains the usable size less that strip.</source>
+        <translation>Ein Durchgang heftet, was innerhalb des Randes auf den Tischen liegt. Beim Weiterschieben bleibt ein gehefteter Streifen als Anker liegen; jeder weitere Durchgang gewinnt deshalb das nutzbare Maß weniger diesen Streifen.</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation>Oberteil</translation>
+    </message>
+    <message>
+        <source>Tables pushed together</source>
+        <translation>Tische zusammengeschoben</translation>
+    </message>
+    <message>
+        <source>Rim kept free</source>
+        <translation>Freier Rand</translation>
+    </message>
+    <message>
+        <source>Anchor strip</source>
+        <translation>Ankerstreifen</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Way of all shifts</source>
+        <translation>Weg aller Schübe</translation>
+    </message>
+    <message>
+        <source>No arrangement on these tables takes fewer than 1 pass.</source>
+        <translation>Keine Anordnung auf diesen Tischen braucht weniger als 1 Durchgang.</translation>
+    </message>
+    <message>
+        <source>No arrangement on these tables takes fewer than %1 passes.</source>
+        <translation>Keine Anordnung auf diesen Tischen braucht weniger als %1 Durchgänge.</translation>
+    </message>
+    <message>
+        <source>Every shift can move the layers against each other, and costs lifting and clamping. Working outward from the middle lets fullness go to an open edge instead of being caught between two basted areas.</source>
+        <translation>Jedes Weiterschieben kann die Lagen gegeneinander bewegen und kostet Heben und Klemmen. Von der Mitte nach außen kann Mehrweite zu einem offenen Rand weichen, statt zwischen zwei gehefteten Flächen gefangen zu sein.</translation>
+    </message>
+    <message>
+        <source>Geometry, exact. Anchor strip of 6 in: from memory, practice 4 to 12 in.</source>
+        <translation>Geometrie, exakt. Ankerstreifen von 6 in: aus dem Gedächtnis, üblich sind 4 bis 12 in.</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Nadeln</translation>
+    </message>
+    <message>
+        <source>Dots</source>
+        <translation>Klebepunkte</translation>
+    </message>
+    <message>
+        <source>No place of the top is farther than r from the middle of one, where r is what a square grid of the spacing gives: spacing divided by the root of two.</source>
+        <translation>Keine Stelle des Oberteils liegt weiter als r von der Mitte eines Punkts, wobei r aus einem quadratischen Raster folgt: Abstand geteilt durch Wurzel zwei.</translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>r</source>
+        <translation>r</translation>
+    </message>
+    <message>
+        <source>In from the edge</source>
+        <translation>Abstand vom Rand</translation>
+    </message>
+    <message>
+        <source>Clear of sewn seams</source>
+        <translation>Abstand zu Nähten</translation>
+    </message>
+    <message>
+        <source>seams are not sewn</source>
+        <translation>Nähte werden nicht benäht</translation>
+    </message>
+    <message>
+        <source>Patterns</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>Without any seam or edge to keep clear of, no fewer than %1 could do it.</source>
+        <translation>Ganz ohne Nähte und Ränder ginge es nicht mit weniger als %1.</translation>
+    </message>
+    <message>
+        <source>A fist or a palm between them holds the layers so that nothing creeps under the needle. One small pattern for each block is set by eye; fewer in no pattern takes a drawing for every one.</source>
+        <translation>Eine Faust oder Handbreit dazwischen hält die Lagen, sodass unter der Nadel nichts wandert. Ein kleines Muster je Block setzt man nach Augenmaß; weniger ohne Muster braucht für jeden eine Zeichnung.</translation>
+    </message>
+    <message>
+        <source>Bound: Kershner, American Journal of Mathematics 61 (1939). Spacing: common practice, 3 to 6 in; the batting’s label goes first.</source>
+        <translation>Schranke: Kershner, American Journal of Mathematics 61 (1939). Abstand: üblich sind 3 bis 6 in; das Vlies-Etikett geht vor.</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>%1, done at %2</source>
+        <translation>%1, fertig um %2</translation>
+    </message>
+    <message>
+        <source>Every task takes the trade’s time at the person’s pace. Nobody is in two places, one person takes 24 in of an edge, and pins are closed only after the whole pass has been smoothed.</source>
+        <translation>Jede Aufgabe dauert die übliche Zeit im Tempo der Person. Niemand ist an zwei Orten, eine Person braucht 24 in Kante, und Nadeln werden erst geschlossen, wenn der ganze Durchgang glattgestrichen ist.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Wer kommt</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>Work of all together</source>
+        <translation>Arbeit aller zusammen</translation>
+    </message>
+    <message>
+        <source>No schedule of the same tasks ends before %1.</source>
+        <translation>Kein Ablauf derselben Aufgaben endet vor %1.</translation>
+    </message>
+    <message>
+        <source>The first hour tells the true pace: at the table the times follow what is ticked.</source>
+        <translation>Die erste Stunde zeigt das wahre Tempo: Am Tisch folgen die Zeiten dem, was abgehakt ist.</translation>
+    </message>
+    <message>
+        <source>Times of the tasks: common practice. Bound: proven for this plan.</source>
+        <translation>Zeiten der Aufgaben: üblich. Schranke: für diesen Plan bewiesen.</translation>
+    </message>
+    <message>
+        <source>Backing</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>Over on each side</source>
+        <translation>Zugabe je Seite</translation>
+    </message>
+    <message>
+        <source>%1 to buy</source>
+        <translation>%1 zu kaufen</translation>
+    </message>
+    <message>
+        <source>Seam allowance</source>
+        <translation>Nahtzugabe</translation>
+    </message>
+    <message>
+        <source>Shrinks by</source>
+        <translation>Läuft ein um</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>Usable width</source>
+        <translation>Nutzbare Breite</translation>
+    </message>
+    <message>
+        <source>Every way to piece it is laid out: the least bought is taken, then the least waste, then the fewest seams. Cloth is bought by the eighth of a yard, or 5 cm, upwards.</source>
+        <translation>Alle Arten zu stückeln werden geprüft: Genommen wird der kleinste Kauf, dann der kleinste Verschnitt, dann die wenigsten Nähte. Stoff wird auf Achtelyard oder 5 cm aufgerundet gekauft.</translation>
+    </message>
+    <message>
+        <source>Quilting draws the layers in, and clamps need something to hold. A seam on the middle line wears and shows, one over a joint of the tables will not lie flat.</source>
+        <translation>Quilten zieht die Lagen ein, und Klemmen brauchen etwas zum Halten. Eine Naht in der Mitte nutzt ab und fällt auf, eine über einer Tischfuge liegt nicht glatt.</translation>
+    </message>
+    <message>
+        <source>Overage of 2 to 4 in, 4 to 6 for a frame: common practice.</source>
+        <translation>Zugabe von 2 bis 4 in, 4 bis 6 für einen Rahmen: üblich.</translation>
+    </message>
+    <message>
+        <source>Batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Packung</translation>
+    </message>
+    <message>
+        <source>The smallest pack that covers the top with its overage on every side.</source>
+        <translation>Die kleinste Packung, die das Oberteil mit Zugabe an jeder Seite deckt.</translation>
+    </message>
+    <message>
+        <source>Each join takes</source>
+        <translation>Je Stoß gehen auf</translation>
+    </message>
+    <message>
+        <source>Joining strip</source>
+        <translation>Verbindungsstreifen</translation>
+    </message>
+    <message>
+        <source>Leftovers are trimmed and joined by straight cuts across what is already joined: the fewest joins, then the shortest.</source>
+        <translation>Reststücke werden beschnitten und mit geraden Schnitten quer über das schon Verbundene angesetzt: die wenigsten Stöße, dann die kürzesten.</translation>
+    </message>
+    <message>
+        <source>As measured.</source>
+        <translation>Wie gemessen.</translation>
+    </message>
+    <message>
+        <source>Batting that ends short leaves a border with nothing in it; joins kept away from the backing’s seams do not show as ridges.</source>
+        <translation>Zu kurzes Vlies lässt einen leeren Rand; Stöße abseits der Rückseitennähte zeichnen sich nicht als Grate ab.</translation>
+    </message>
+    <message>
+        <source>Overage of 2 to 4 in: common practice.</source>
+        <translation>Zugabe von 2 bis 4 in: üblich.</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Zugabe</translation>
+    </message>
+    <message>
+        <source>backing %1, batting %2</source>
+        <translation>Rückseite %1, Vlies %2</translation>
+    </message>
+    <message>
+        <source>Half of what a layer is larger than the top, each layer centred under it: proven for each of the four sides, never for the sum.</source>
+        <translation>Die Hälfte dessen, was eine Lage größer ist als das Oberteil, jede mittig darunter: bewiesen für jede der vier Seiten, nie für die Summe.</translation>
+    </message>
+    <message>
+        <source>All the spare on one side helps nobody on the other. The four sides are compared before each pass is let go, because a layer that has crept can still be moved then.</source>
+        <translation>Alle Zugabe auf einer Seite hilft der anderen nicht. Vor jeder Freigabe werden die vier Seiten verglichen, denn dann lässt sich eine gewanderte Lage noch bewegen.</translation>
+    </message>
+    <message>
+        <source>Geometry, exact.</source>
+        <translation>Geometrie, exakt.</translation>
+    </message>
+    <message>
+        <source>Roll clips</source>
+        <translation>Rollenclips</translation>
+    </message>
+    <message>
+        <source>none on hand holds a roll of %1</source>
+        <translation>kein vorhandener hält eine Rolle von %1</translation>
+    </message>
+    <message>
+        <source>%1 that hold %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+    <message>
+        <source>A roll of length L and thickness t fills a ring: D² = 4·L·t / (π·packing). The smallest clip that holds D, one every 15 in of the roll and at least two.</source>
+        <translation>Eine Rolle der Länge L und Dicke t füllt einen Ring: D² = 4·L·t / (π·Packung). Der kleinste Clip, der D hält, einer je 15 in Rolle und mindestens zwei.</translation>
+    </message>
+    <message>
+        <source>Quilt in the roll</source>
+        <translation>Quilt in der Rolle</translation>
+    </message>
+    <message>
+        <source>Thickness of the layers</source>
+        <translation>Dicke der Lagen</translation>
+    </message>
+    <message>
+        <source>Packing, by hand</source>
+        <translation>Packung, von Hand</translation>
+    </message>
+    <message>
+        <source>Roll is across</source>
+        <translation>Rolle ist dick</translation>
+    </message>
+    <message>
+        <source>Roll is long</source>
+        <translation>Rolle ist lang</translation>
+    </message>
+    <message>
+        <source>What hangs drags the layers out of place; a clip that is too small springs off, one that is too large lets the roll open.</source>
+        <translation>Was hängt, verzieht die Lagen; ein zu kleiner Clip springt ab, ein zu großer lässt die Rolle aufgehen.</translation>
+    </message>
+    <message>
+        <source>Area rule of wound rolls. Packing and cloth thickness: from memory. One clip every 12 to 18 in: common practice.</source>
+        <translation>Flächenregel gewickelter Rollen. Packung und Stoffdicke: aus dem Gedächtnis. Ein Clip je 12 bis 18 in: üblich.</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>%1 kg, 1 person by weight</source>
+        <translation>%1 kg, 1 Person nach Gewicht</translation>
+    </message>
+    <message>
+        <source>%1 kg, %2 people by weight</source>
+        <translation>%1 kg, %2 Personen nach Gewicht</translation>
+    </message>
+    <message>
+        <source>Area of the backing times the batting and two layers of cloth, shared out evenly. Each share stays within the recommended limit for leaning over a table’s edge; a quilt wider than a pair of arms takes two people whatever it weighs.</source>
+        <translation>Fläche der Rückseite mal Vlies und zwei Lagen Stoff, gleich verteilt. Jeder Anteil bleibt in der empfohlenen Grenze für das Beugen über eine Tischkante; ein Quilt, breiter als ein Paar Arme, braucht zwei Personen, was er auch wiegt.</translation>
+    </message>
+    <message>
+        <source>%1 g/m²</source>
+        <translation>%1 g/m²</translation>
+    </message>
+    <message>
+        <source>Cloth, each layer</source>
+        <translation>Stoff, je Lage</translation>
+    </message>
+    <message>
+        <source>Limit for a person</source>
+        <translation>Grenze je Person</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>Slide, do not lift, and nobody who was told not to lift does, whatever the figure says.</source>
+        <translation>Schieben statt heben; und wer nicht heben soll, hebt nicht, was die Zahl auch sagt.</translation>
+    </message>
+    <message>
+        <source>Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our assumption. Weight of cloth: from memory.</source>
+        <translation>Überarbeitete NIOSH-Hebegleichung, Publikation 94-110 (1994); die Haltung ist angenommen. Stoffgewicht: aus dem Gedächtnis.</translation>
     </message>
 </context>
 <context>
@@ -6139,6 +7294,10 @@
     <message>
         <source>%1 and %2</source>
         <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>Beside the middle</source>
+        <translation>Neben der Mitte</translation>
     </message>
 </context>
 </TS>

@@ -41,9 +41,9 @@ void roomFields(Fields& f, R& room) {
         t.length("width", together.width, kSide);
         if constexpr (Fields::kReads)
             if (t.sound() && together.length < together.width)
-                t.stop("width", "is " + format(together.width, t.unit()) + " while length is " +
-                                    format(together.length, t.unit()) +
-                                    "; up to the length is accepted.");
+                t.stop("width", core::says("is %1 while length is %2; up to the length is accepted.",
+                                           core::length(together.width, t.unit()),
+                                           core::length(together.length, t.unit())));
     });
 }
 

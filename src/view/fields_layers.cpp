@@ -54,7 +54,7 @@ Field packChoice(std::size_t q, Unit unit) {
 /// "Cloth 2": the first such name that no other cloth has.
 std::string newClothName(const Backing& backing) {
     for (int n = int(backing.fabrics.size()) + 1;; ++n) {
-        std::string name = words::toCore(tr("Cloth %1").arg(n));
+        std::string name = words::toCore(fields::tr("Cloth %1").arg(n));
         if (std::ranges::find(backing.fabrics, name, &Fabric::name) == backing.fabrics.end())
             return name;
     }

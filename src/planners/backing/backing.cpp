@@ -58,11 +58,13 @@ const Choice& chosenOf(const Problem& problem, const Front& front, Findings& fin
     if (at != front.choices.end())
         return *at;
     findings.push_back({Finding::Level::note, "/backing/way",
-                        "The way chosen before, " + saleLength(way.bought, problem.unit) +
-                            " with " + std::to_string(way.seams) +
-                            (way.seams == 1 ? " seam" : " seams") +
-                            ", is not offered for these sizes and this cloth; the least bought is "
-                            "taken.",
+                        way.seams == 1
+                            ? core::says("The way chosen before, %1 with 1 seam, is not offered for "
+                                         "these sizes and this cloth; the least bought is taken.",
+                                         saleLength(way.bought, problem.unit))
+                            : core::says("The way chosen before, %1 with %2 seams, is not offered "
+                                         "for these sizes and this cloth; the least bought is taken.",
+                                         saleLength(way.bought, problem.unit), way.seams),
                         ""});
     return best;
 }

@@ -91,26 +91,26 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
                        const std::string& prefix) {
     Findings out;
     const Room& room = session.setting.room;
-    const auto say = [&](const std::string& field, std::string text, const char* cure) {
+    const auto say = [&](const std::string& field, Sentence text, Sentence cure) {
         out.push_back({Finding::Level::warn, field, std::move(text), cure});
     };
     if (!startsAsAskedFor(job, way))
-        say(prefix + "/basting/start", "No way that works starts as was asked for; another does.",
-            "Ask for whichever start is quicker.");
+        say(prefix + "/basting/start", core::says("No way that works starts as was asked for; another does."),
+            core::says("Ask for whichever start is quicker."));
     if (room.tables.empty())
         return out;
     if (!liesAsAskedFor(job, way))
         say(prefix + "/basting/quilt_length_along",
-            "No way that works has the quilt lying along the table as was asked for; it is planned "
-            "the other way.",
-            "Let it lie whichever way is quicker.");
+            core::says("No way that works has the quilt lying along the table as was asked for; it is "
+                       "planned the other way."),
+            core::says("Let it lie whichever way is quicker."));
     if (!standsAsAskedFor(room, way))
         say("/room/together",
-            "No way that works has the tables pushed together to " +
-                format(room.together->length, job.unit, false) + " × " +
-                format(room.together->width, job.unit) + ", as was asked for; planned on " +
-                way.surface + ".",
-            "Let the tables stand as is quickest.");
+            core::says("No way that works has the tables pushed together to %1, as was asked for; "
+                       "planned on %2.",
+                       core::size(room.together->length, room.together->width, job.unit),
+                       way.surface),
+            core::says("Let the tables stand as is quickest."));
     return out;
 }
 
