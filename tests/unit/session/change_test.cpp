@@ -32,7 +32,7 @@ struct Running {
         return propose(live.session(), live.plan(), live.events(), live.state(), change,
                        told.nowMs());
     }
-    std::string store(Event event) {
+    Sentence store(Event event) {
         event.id = "s" + std::to_string(live.events().size());
         event.atMs = told.nowMs();
         return live.add(std::move(event));
