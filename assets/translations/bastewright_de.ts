@@ -1206,6 +1206,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>A person</source>
+        <translation>Eine Person</translation>
+    </message>
 </context>
 <context>
     <name>PhoneSheet</name>
