@@ -37,9 +37,11 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t mos
     for (const auto& a : foremost(quilt.alternatives, most)) {
         const bool b = a.chosen;
         const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
-        std::vector<Span> way{{language::said(a.surface), true}};
-        if (!a.why.empty())
-            way.push_back({Text::tr(": %1").arg(language::said(a.why))});
+        const Span surface{language::said(a.surface), true};
+        const std::vector<Span> way =
+            a.why.empty()
+                ? std::vector<Span>{surface}
+                : std::vector<Span>{surface, {Text::tr(": %1").arg(language::said(a.why))}};
         rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{way}, Cell{lies, b},
                         Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
                         Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
