@@ -92,17 +92,19 @@ void sharedFields(Fields& f, P& plan) {
     });
 }
 
-/// The forms and values of everything composed, each once, in the order of the file. They stand
-/// beside the English texts, so that those stay readable and the rest can be said in another
-/// language after reading.
+/// The forms and values of everything composed, each once, in the order of the English texts. They
+/// stand beside those texts, which stay readable, so that the plan can be said in another language
+/// after reading.
 Sentences composed(const Plan& plan) {
     std::map<std::string, Sentence> all;
-    Sentences inOrder;
     forEachSentence(plan, [&](const Sentence& s) {
-        if (s.kind() != Sentence::Kind::name && all.emplace(s.english(), s).second)
-            inOrder.push_back(s);
+        if (s.kind() != Sentence::Kind::name)
+            all.emplace(s.english(), s);
     });
-    return inOrder;
+    Sentences out;
+    for (const auto& [text, sentence] : all)
+        out.push_back(sentence);
+    return out;
 }
 
 /// Texts that read as one of these sentences become it; a text changed by hand stays as it is.
