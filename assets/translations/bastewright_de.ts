@@ -1564,6 +1564,10 @@
         <source>right end</source>
         <translation>rechtes Ende</translation>
     </message>
+    <message>
+        <source>Nobody can stand at the %1: it is a wall.</source>
+        <translation>Hier kann niemand stehen (%1): Das ist eine Wand.</translation>
+    </message>
 </context>
 <context>
     <name>RoomFloor</name>
