@@ -10,6 +10,10 @@ const kept = {
 let key = kept.get("key"), who = kept.get("who"), table = null, toldTimer = 0;
 const sending = new Map(); // quilt, zone and kind → the id of a tick that is on its way
 
+// Sentences in {{}} come in the language of the tablet.
+const fill = (form, ...values) => form.replace(/%(\d)/g, (_, place) => values[place - 1]);
+const stages = { waiting: "{{waiting}}", dotted: "{{dotted}}", open: "{{open}}", closed: "{{closed}}" };
+
 const discs = ["#56b4e9", "#e69f00", "#009e73", "#f0e442", "#cc79a7", "#0072b2", "#d55e00"];
 
 function make(name, className, text) {
@@ -72,13 +76,13 @@ async function ask(method, path, body) {
 async function join(code) {
   try {
     const answer = await ask("POST", "/join", { code });
-    if (answer.status !== 200) return tell(answer.content.told || "That did not work. Try again.");
+    if (answer.status !== 200) return tell(answer.content.told || "{{That did not work. Try again.}}");
     key = answer.content.key;
     kept.set("key", key);
     tell("");
     follow();
   } catch {
-    tell("The tablet does not answer. Are you on the same network?");
+    tell("{{The tablet does not answer. Are you on the same network?}}");
   }
 }
 
@@ -101,7 +105,7 @@ async function follow() {
     try {
       const answer = await ask("GET", "/table?after=" + (table ? table.at : ""));
       if (answer.status === 401) {
-        leave("The code has changed. Scan the one on the tablet.");
+        leave("{{The code has changed. Scan the one on the tablet.}}");
         break;
       }
       if (answer.status === 200) {
@@ -115,7 +119,7 @@ async function follow() {
         throw new Error(String(answer.status));
       }
     } catch {
-      trouble("No word from the tablet. What you see may be old; trying again.");
+      trouble("{{No word from the tablet. What you see may be old; trying again.}}");
       await new Promise(done => setTimeout(done, pause));
       pause = Math.min(pause * 2, 5000);
     }
@@ -144,11 +148,11 @@ async function tick(quilt, zone) {
       const answer = await ask("POST", "/tick", body);
       if (answer.status === 429 && attempt < 5) throw new Error("busy");
       if (answer.status === 401) leave(answer.content.told);
-      else if (answer.status !== 200) tell(answer.content.told || "That did not work.");
+      else if (answer.status !== 200) tell(answer.content.told || "{{That did not work.}}");
       break;
     } catch {
       if (attempt >= 5) {
-        tell(`${zone.zone} could not be ticked. Tell the person at the tablet.`);
+        tell(fill("{{%1 could not be ticked. Tell the person at the tablet.}}", zone.zone));
         break;
       }
       await new Promise(done => setTimeout(done, 1000));
@@ -164,7 +168,7 @@ function draw() {
     show("table");
     for (const id of ["standing", "finish", "now"]) $(id).textContent = "";
     for (const id of ["mine", "quilts", "crew", "self"]) $(id).replaceChildren();
-    $("state").textContent = "No session is open on the tablet. This page goes on by itself.";
+    $("state").textContent = "{{No session is open on the tablet. This page goes on by itself.}}";
     $("state").hidden = false;
     return;
   }
@@ -175,10 +179,10 @@ function draw() {
   $("self").replaceChildren(disc(self.mark, self.letter));
   $("standing").textContent = `${self.name} · ${table.progress}`;
   $("finish").textContent = table.finish;
-  $("state").textContent = table.ended ? "The session has ended. Thank you." : "A break. Nothing runs away.";
+  $("state").textContent = table.ended ? "{{The session has ended. Thank you.}}" : "{{A break. Nothing runs away.}}";
   $("state").hidden = !(table.ended || table.paused);
   const line = [self.now, self.next].filter(Boolean);
-  $("now").textContent = line.length ? "Now: " + line.join(" › ") : "";
+  $("now").textContent = line.length ? fill("{{Now: %1}}", line.join(" › ")) : "";
   drawMine();
   drawQuilts();
   drawCrew();
@@ -214,14 +218,14 @@ function drawMine() {
       const what = make("span", "what", `${zone.verb} · ${zone.points}`);
       if (table.quilts.length > 1) what.append(make("br"), make("span", "quiet", quilt.name));
       button.append(make("span", "zone", zone.zone), what, make("span", "box"));
-      button.setAttribute("aria-label", `Tick ${zone.zone}: ${zone.verb}`);
+      button.setAttribute("aria-label", fill("{{Tick %1: %2}}", zone.zone, zone.verb));
       button.addEventListener("click", () => tick(index, zone));
       rows.push(button);
     }
   });
   $("mine").replaceChildren(...rows);
   if (!rows.length)
-    $("mine").append(make("p", "quiet", "None at the moment. The next step at the table is below."));
+    $("mine").append(make("p", "quiet", "{{None at the moment. The next step at the table is below.}}"));
 }
 
 function drawQuilts() {
@@ -248,7 +252,7 @@ function drawQuilts() {
       tile.style.gridColumn = Number(zone.column) + 1;
       tile.style.gridRow = Number(zone.row) + 1;
       tile.append(make("span", "strong", zone.zone), make("span", "", zone.stage === "closed" ? "✓" : zone.letter));
-      tile.title = `${zone.zone}: ${zone.stage}`;
+      tile.title = `${zone.zone}: ${stages[zone.stage] || zone.stage}`;
       cloth.append(tile);
     }
     part.append(cloth);

@@ -5,7 +5,7 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// How this person reads best on this device: distance, size of text, day or evening, and the true
+// How this person reads best on this device: language, distance, size of text, day or evening, and the true
 // size of the screen, measured against a ruler or a bank card.
 Sheet {
     id: sheet
@@ -103,6 +103,24 @@ Sheet {
             text: qsTr("As the device")
             checked: sheet.surroundings.asDevice
             onClicked: sheet.surroundings.asDevice = true
+        }
+    }
+    Row {
+        id: tongues
+
+        width: parent.width
+        spacing: Theme.gap
+
+        Repeater {
+            model: sheet.comfort.languages
+            delegate: Press {
+                required property string modelData
+
+                width: (tongues.width - (sheet.comfort.languages.length - 1) * Theme.gap) / sheet.comfort.languages.length
+                text: sheet.comfort.languageName(modelData)
+                checked: sheet.comfort.language === modelData
+                onClicked: sheet.comfort.language = modelData
+            }
         }
     }
     Toggle {

@@ -3,6 +3,7 @@
 #include "app/plan_text.h"
 #include "checker/checker.h"
 #include "job/job_json.h"
+#include "language/language.h"
 #include "plan/plan_json.h"
 #include "session/checked_plan.h"
 #include "sheets/exchange/export.h"
@@ -130,10 +131,15 @@ int sheets(const QCommandLineParser& args) {
     const QString paper = args.value("paper").toLower();
     if (paper != "a4" && paper != "letter")
         return badInput("--paper: '" + paper.toStdString() + "' is not accepted; a4 or letter is.");
+    const QString spoken = args.value("language").toLower();
+    if (!language::all().contains(spoken))
+        return badInput("--language: '" + spoken.toStdString() + "' is not accepted; " +
+                        language::all().join(" or ").toStdString() + " is.");
     int code = kGood;
     const auto ready = planned(args, code);
     if (!ready)
         return code;
+    language::speak(spoken);
     SheetOptions options;
     options.paper = paper == "a4" ? Paper::a4 : Paper::letter;
     options.colour = !args.isSet("grey");
@@ -202,6 +208,7 @@ int runCommand(const QStringList& arguments) {
     args.addOption({"out", "sheets, export: the folder to write to.", "folder"});
     args.addOption({"paper", "sheets: a4 or letter.", "paper", "a4"});
     args.addOption({"grey", "sheets: shades of grey instead of colours."});
+    args.addOption({"language", "sheets: en or de.", "code", "en"});
     args.addOption({"day", "export: the day of the session, 2026-12-05.", "day"});
     const auto help = args.addHelpOption();
     if (!args.parse(QStringList{"bastewright"} + arguments))

@@ -112,7 +112,7 @@ std::string reachText(const Alternative& a, const std::vector<Helper>& helpers, 
 void alternatives(std::ostream& out, const Session& session, const QuiltPlan& q, Unit unit) {
     out << "\n  Ways compared\n";
     for (const Alternative& a : q.alternatives) {
-        out << "    " << (a.chosen ? "> " : "  ") << padded(a.surface, 34)
+        out << "    " << (a.chosen ? "> " : "  ") << padded(a.surface.english(), 34)
             << padded(a.quiltLengthAlongLength ? "length along" : "length across", 15)
             << padded(startText(a.start), 15);
         if (a.workable)
@@ -135,7 +135,7 @@ void layers(std::ostream& out, const QuiltPlan& q, Unit unit) {
                 << (unit == Unit::inch ? formatYardsUp(b.length) : format(b.length, unit)) << " of "
                 << (b.fabric.empty() ? "cloth" : b.fabric);
         out << '\n';
-        for (const std::string& s : {q.backing->runnerUp, q.backing->nearestMiss})
+        for (const Sentence& s : {q.backing->runnerUp, q.backing->nearestMiss})
             if (!s.empty())
                 out << "    " << s << '\n';
     }
@@ -190,9 +190,9 @@ void dotZones(std::ostream& out, const QuiltPlan& q) {
 
 std::string findingText(const Finding& f) {
     std::string out =
-        std::string{name(f.level)} + ": " + (f.field.empty() ? "" : f.field + ": ") + f.text;
+        std::string{name(f.level)} + ": " + (f.field.empty() ? "" : f.field + ": ") + f.text.english();
     if (!f.cure.empty())
-        out += "\n      " + f.cure;
+        out += "\n      " + f.cure.english();
     return out;
 }
 
@@ -231,10 +231,10 @@ std::string planText(const Session& session, const Plan& plan) {
     if (!plan.help.empty())
         out << "\nWhat would help most\n";
     for (const Help& h : plan.help)
-        out << "  " << padded(h.change, 44) << "saves " << formatSpan(h.saved) << '\n';
+        out << "  " << padded(h.change.english(), 44) << "saves " << formatSpan(h.saved) << '\n';
     out << "\nBring\n";
     for (const Supply& s : plan.supplies)
-        out << "  " << padded(s.item, 44) << "need " << padded(number(s.need), 8) << "have "
+        out << "  " << padded(s.item.english(), 44) << "need " << padded(number(s.need), 8) << "have "
             << padded(number(s.have), 8) << "buy " << number(s.buy) << ' ' << s.unit << '\n';
     if (!plan.findings.empty())
         out << "\nFindings\n";

@@ -9,7 +9,6 @@
 namespace bastewright::app {
 namespace {
 
-constexpr int kStillMs = 450;     // longer than any movement on the screen
 constexpr int kPlanMs = 120'000;  // generous: large quilts on slow machines
 constexpr int kMostSteps = 2'000; // of a session, far above any real one
 
@@ -55,11 +54,12 @@ QObject* find(QObject* root, const QString& name) {
 
 } // namespace
 
-Tour::Tour(OpenRoom& room)
-    : room_{room} {}
+Tour::Tour(OpenRoom& room, int stillMs)
+    : room_{room}
+    , stillMs_{stillMs} {}
 
 void Tour::stop(const QString& name, const AtStop& atStop) {
-    live(atStop ? kStillMs : 60);
+    live(atStop ? stillMs_ : 60);
     if (atStop)
         atStop(name);
 }
@@ -256,7 +256,7 @@ void Tour::changes(const AtStop& atStop) {
         live(20);
     stop(QStringLiteral("table-leaves"), atStop);
     room.desk()->accept();
-    live(kStillMs);
+    live(stillMs_);
     room.live()->undo(); // the new plan
     room.live()->undo(); // and that somebody left
 }

@@ -12,7 +12,8 @@ class Tour {
 public:
     using AtStop = std::function<void(const QString& name)>;
 
-    explicit Tour(OpenRoom& room);
+    /// `stillMs` is waited at every stop: by default longer than any movement on the screen.
+    explicit Tour(OpenRoom& room, int stillMs = 450);
 
     /// The job to look at; the first example where none is given.
     void useJob(const QString& file) { job_ = file; }
@@ -33,6 +34,7 @@ private:
     void overlay(const char* name, const QString& stopName, const AtStop& atStop);
 
     OpenRoom& room_;
+    int stillMs_;
     QString job_;
 };
 

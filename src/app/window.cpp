@@ -6,6 +6,7 @@
 #include "app/places.h"
 #include "app/tour.h"
 #include "app/warnings.h"
+#include "language/language.h"
 #include "session/checked_plan.h"
 #include "store/data_folder.h"
 #include "view/words.h"
@@ -76,6 +77,8 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     room.surroundings = std::make_unique<Surroundings>(options.comfortFile);
     room.phones = std::make_unique<PhonePage>(room.workroom->live());
     room.engine = std::make_unique<QQmlApplicationEngine>();
+    QObject::connect(room.workroom->comfort(), &Comfort::languageChanged, room.engine.get(),
+                     &QQmlEngine::retranslate);
     room.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     room.engine->setInitialProperties(
         {{QStringLiteral("room"), QVariant::fromValue(room.workroom.get())},
@@ -173,12 +176,15 @@ int pictureScreens(const QStringList& arguments) {
     parser.addOption(
         {QStringLiteral("density"), {}, QStringLiteral("px/mm"), QStringLiteral("5.9")});
     parser.addOption({QStringLiteral("dark"), {}});
+    parser.addOption(
+        {QStringLiteral("language"), {}, QStringLiteral("code"), QStringLiteral("en")});
     parser.addPositionalArgument(QStringLiteral("job"), {});
     const auto size = [&] { return parser.value(QStringLiteral("size")).split(QLatin1Char('x')); };
     if (!parser.parse(QStringList{QStringLiteral("bastewright")} + arguments) ||
         parser.positionalArguments().size() != 1 || size().size() != 2) {
         printError(QStringLiteral(
-            "--picture-screens FOLDER JOB [--size 1280x800] [--density 5.9] [--dark]"));
+            "--picture-screens FOLDER JOB [--size 1280x800] [--density 5.9] [--dark] "
+            "[--language de]"));
         return 2;
     }
     const QString into = parser.value(QStringLiteral("picture-screens"));
@@ -188,6 +194,7 @@ int pictureScreens(const QStringList& arguments) {
     options.library = folder.filePath(QStringLiteral("library.sqlite"));
     options.sheetsFolder = folder.path();
     options.density = parser.value(QStringLiteral("density")).toDouble();
+    language::speak(parser.value(QStringLiteral("language")));
     QString problem;
     auto room = openRoom(options, problem);
     if (room.window && QDir{}.mkpath(into)) {

@@ -65,13 +65,13 @@ bool QuiltView::isAbout(const Finding& finding, std::string_view field) const {
     return (of < 0 || of == index) && withoutQuilt(finding.field).starts_with(field);
 }
 
-bool QuiltView::says(std::string_view field, Finding::Level atLeast) const {
+bool QuiltView::tells(std::string_view field, Finding::Level atLeast) const {
     return std::any_of(plan.findings.begin(), plan.findings.end(),
                        [&](const Finding& f) { return f.level >= atLeast && isAbout(f, field); });
 }
 
 bool QuiltView::stopped() const {
-    return says("", Finding::Level::stop);
+    return tells("", Finding::Level::stop);
 }
 
 PlanView::PlanView(const Session& s, const Plan& p)

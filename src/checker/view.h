@@ -28,7 +28,7 @@ struct QuiltView {
     /// "/backing/width" of a job file and "/jobs/1/backing/width" of a session file.
     bool isAbout(const Finding& finding, std::string_view field) const;
     /// True where the plan has such a finding of at least this level.
-    bool says(std::string_view field, Finding::Level atLeast) const;
+    bool tells(std::string_view field, Finding::Level atLeast) const;
     /// True where the plan itself says that there is no good plan for this quilt.
     bool stopped() const;
 };

@@ -32,7 +32,7 @@ Findings Problems::inOrder(const Json& root) && {
     if (further_ > 0)
         findings_.push_back(
             {Finding::Level::stop, "",
-             "There are " + std::to_string(further_) + " further problems; cure those above first.",
+             core::says("There are %1 further problems; cure those above first.", further_),
              ""});
     return std::move(findings_);
 }
@@ -53,7 +53,7 @@ const Json* FieldReader::find(std::string_view key) {
 
 bool FieldReader::isObject(const Json& value, const std::string& at) {
     if (!value.is_object())
-        refuse(value, at, "an object in {} is accepted");
+        refuse(value, at, core::says("an object in {} is accepted"));
     return value.is_object();
 }
 
@@ -67,29 +67,28 @@ const Json* FieldReader::findList(std::string_view key, std::size_t most) {
     if (value == nullptr)
         return nullptr;
     if (!value->is_array()) {
-        refuse(*value, pointerTo(pointer_, key), "a list in [] is accepted");
+        refuse(*value, pointerTo(pointer_, key), core::says("a list in [] is accepted"));
         return nullptr;
     }
     if (value->size() > most) {
-        stop(key, "has " + std::to_string(value->size()) + " entries; up to " +
-                      std::to_string(most) + " are accepted.");
+        stop(key, core::says("has %1 entries; up to %2 are accepted.", value->size(), most));
         return nullptr;
     }
     return value;
 }
 
-void FieldReader::stopAt(const std::string& at, std::string sentence) {
+void FieldReader::stopAt(const std::string& at, Sentence sentence) {
     problems_->add({Finding::Level::stop, at, std::move(sentence), ""});
 }
 
-void FieldReader::refuse(const Json& value, const std::string& at, const std::string& accepted) {
-    stopAt(at, placeInWords(at) + " is " + quoted(value) + "; " + accepted + ".");
+void FieldReader::refuse(const Json& value, const std::string& at, const Sentence& accepted) {
+    stopAt(at, core::says("%1 is %2; %3.", placeInWords(at), quoted(value), accepted));
 }
 
 void FieldReader::require(std::initializer_list<std::string_view> keys) {
     for (const auto key : keys)
         if (!has(key))
-            stop(key, "is missing; it is needed.");
+            stop(key, core::says("is missing; it is needed."));
 }
 
 void FieldReader::unit(std::string_view key, Unit& out) {
@@ -100,19 +99,21 @@ void FieldReader::unit(std::string_view key, Unit& out) {
 
 std::optional<std::string> FieldReader::textAt(const Json& value, const std::string& at,
                                                std::size_t most) {
-    const auto accepted = "text of up to " + std::to_string(most) + " bytes is accepted";
+    const Sentence accepted = core::says("text of up to %1 bytes is accepted", most);
     if (!value.is_string()) {
         refuse(value, at, accepted);
         return {};
     }
     const auto& text = value.get_ref<const std::string&>();
     if (text.size() > most) {
-        stopAt(at, placeInWords(at) + " is " + quoted(value) + " with " +
-                       std::to_string(text.size()) + " bytes; " + accepted + ".");
+        stopAt(at, core::says("%1 is %2 with %3 bytes; %4.", placeInWords(at), quoted(value),
+                              text.size(), accepted));
         return {};
     }
     if (!isPrintable(text)) {
-        refuse(value, at, "text without line breaks, tabs or other control characters is accepted");
+        refuse(value, at,
+               core::says("text without line breaks, tabs or other control characters is "
+                          "accepted"));
         return {};
     }
     return text;
@@ -122,6 +123,33 @@ void FieldReader::text(std::string_view key, std::string& out, std::size_t most)
     if (const Json* const value = find(key))
         if (auto read = textAt(*value, pointerTo(pointer_, key), most))
             out = *std::move(read);
+}
+
+void FieldReader::text(std::string_view key, Sentence& out, std::size_t most) {
+    std::string read = out.english();
+    text(key, read, most);
+    out = std::move(read);
+}
+
+void FieldReader::texts(std::string_view key, Sentences& out, std::size_t most) {
+    std::vector<std::string> read;
+    texts(key, read, most);
+    out.assign(read.begin(), read.end());
+}
+
+void FieldReader::sentences(std::string_view key, Sentences& out, std::size_t most) {
+    const Json* const list = findList(key, most);
+    if (list == nullptr)
+        return;
+    out.clear();
+    for (std::size_t i = 0; i < list->size(); ++i) {
+        if (auto read = readSentence((*list)[i]))
+            out.push_back(*std::move(read));
+        else
+            refuse((*list)[i], pointerTo(pointerTo(pointer_, key), std::to_string(i)),
+                   core::says("a form and what stands in its places, as a list in [], is "
+                              "accepted"));
+    }
 }
 
 void FieldReader::text(std::string_view key, std::optional<std::string>& out) {
@@ -148,7 +176,7 @@ void FieldReader::flag(std::string_view key, bool& out) {
     if (value->is_boolean())
         out = value->get<bool>();
     else
-        refuse(*value, pointerTo(pointer_, key), "true or false is accepted");
+        refuse(*value, pointerTo(pointer_, key), core::says("true or false is accepted"));
 }
 
 std::optional<std::int64_t> FieldReader::wholeAt(const Json& value, const std::string& at,
@@ -158,10 +186,10 @@ std::optional<std::int64_t> FieldReader::wholeAt(const Json& value, const std::s
         if (v == std::floor(v) && v >= double(accepted.lo) && v <= double(accepted.hi))
             return static_cast<std::int64_t>(v);
     }
-    std::string range = std::to_string(accepted.lo);
-    if (accepted.lo < accepted.hi)
-        range = "a whole number from " + range + " to " + std::to_string(accepted.hi);
-    refuse(value, at, range + " is accepted");
+    refuse(value, at,
+           accepted.lo < accepted.hi ? core::says("a whole number from %1 to %2 is accepted",
+                                                  accepted.lo, accepted.hi)
+                                     : core::says("%1 is accepted", accepted.lo));
     return {};
 }
 
@@ -189,7 +217,8 @@ void FieldReader::number(std::string_view key, double& out, Within<double> accep
         }
     }
     refuse(*value, pointerTo(pointer_, key),
-           "a number from " + plain(accepted.lo) + " to " + plain(accepted.hi) + " is accepted");
+           core::says("a number from %1 to %2 is accepted", core::figure(plain(accepted.lo)),
+                      core::figure(plain(accepted.hi))));
 }
 
 std::optional<Length> FieldReader::lengthAt(const Json& value, const std::string& at,
@@ -199,15 +228,15 @@ std::optional<Length> FieldReader::lengthAt(const Json& value, const std::string
         const auto read = isText ? parseLength(value.get_ref<const std::string&>(), unit_)
                                  : lengthOf(value.get<double>(), unit_);
         if (!read) {
-            stopAt(at, placeInWords(at) + " is " + quoted(value) + ": " + read.error() + ".");
+            stopAt(at, core::says("%1 is %2: %3.", placeInWords(at), quoted(value), read.error()));
             return {};
         }
         if (*read >= accepted.lo && *read <= accepted.hi)
             return *read;
     }
     refuse(value, at,
-           "a length from " + format(accepted.lo, unit_) + " to " + format(accepted.hi, unit_) +
-               " is accepted");
+           core::says("a length from %1 to %2 is accepted", core::length(accepted.lo, unit_),
+                      core::length(accepted.hi, unit_)));
     return {};
 }
 
@@ -242,8 +271,8 @@ void FieldReader::readings(std::string_view key, std::vector<Length>& out, Withi
     if (value == nullptr)
         return;
     if (value->is_array() && value->empty()) {
-        stop(key, "is an empty list; one reading or a list of up to " + std::to_string(most) +
-                      " is accepted.");
+        stop(key, core::says("is an empty list; one reading or a list of up to %1 is accepted.",
+                             most));
     } else if (value->is_array()) {
         lengths(key, out, accepted, most);
     } else if (const auto read = lengthAt(*value, pointerTo(pointer_, key), accepted)) {
@@ -257,7 +286,7 @@ void FieldReader::point(std::string_view key, Point& out, Within<Length> accepte
         return;
     const auto at = pointerTo(pointer_, key);
     if (!value->is_array() || value->size() != 2) {
-        refuse(*value, at, "a place as [x, y] is accepted");
+        refuse(*value, at, core::says("a place as [x, y] is accepted"));
         return;
     }
     const auto x = lengthAt((*value)[0], pointerTo(at, "0"), accepted);
@@ -280,7 +309,8 @@ void FieldReader::clock(std::string_view key, std::optional<ClockTime>& out) {
     if (read)
         out = *read;
     else
-        refuse(*value, pointerTo(pointer_, key), read.error());
+        refuse(*value, pointerTo(pointer_, key),
+               core::says("a time of day from 00:00 to 23:59, such as 13:00, is accepted"));
 }
 
 std::optional<std::size_t> FieldReader::wordIndex(const Json& value, const std::string& at,
@@ -290,12 +320,14 @@ std::optional<std::size_t> FieldReader::wordIndex(const Json& value, const std::
         if (found != accepted.end())
             return static_cast<std::size_t>(found - accepted.begin());
     }
-    std::string list;
-    for (std::size_t i = 0; i < accepted.size(); ++i) {
-        list += i == 0 ? "" : i + 1 == accepted.size() ? " or " : ", ";
-        list.append("\"").append(accepted[i]).append("\"");
-    }
-    refuse(value, at, list + " is accepted");
+    Sentences words;
+    for (const auto word : accepted)
+        words.emplace_back("\"" + std::string{word} + "\"");
+    const Sentence last = words.back();
+    words.pop_back();
+    refuse(value, at,
+           words.empty() ? core::says("%1 is accepted", last)
+                         : core::says("%1 or %2 is accepted", core::commaList(words), last));
     return {};
 }
 
@@ -304,10 +336,10 @@ void FieldReader::keep(std::string_view key, const Json& value) {
         unknown_->insert_or_assign(pointerTo(pointer_, key).substr(base_), value.dump());
 }
 
-void FieldReader::setAside(std::string_view key, const std::string& why) {
+void FieldReader::setAside(std::string_view key, const Sentence& clause) {
     if (const Json* const value = find(key)) {
         keep(key, *value);
-        warn(key, why);
+        warn(key, clause);
     }
 }
 
@@ -317,8 +349,8 @@ void FieldReader::finish() {
             continue;
         keep(item.key(), item.value());
         warn(item.key(), unknown_ != nullptr
-                             ? "is not a field this version knows; it is kept but has no effect."
-                             : "is not a field this version knows; it has no effect.");
+                             ? core::says("is not a field this version knows; it is kept but has no effect.")
+                             : core::says("is not a field this version knows; it has no effect."));
     }
 }
 

@@ -89,7 +89,11 @@ public:
     // A missing field leaves `out` as it is; so does one that is not accepted, which is a finding.
     void unit(std::string_view key, Unit& out);
     void text(std::string_view key, std::string& out, std::size_t most = limits::kName);
+    void text(std::string_view key, Sentence& out, std::size_t most);
     void text(std::string_view key, std::optional<std::string>& out);
+    void texts(std::string_view key, Sentences& out, std::size_t most);
+    /// Sentences with their forms and values.
+    void sentences(std::string_view key, Sentences& out, std::size_t most);
     void texts(std::string_view key, std::vector<std::string>& out, std::size_t most);
     void flag(std::string_view key, bool& out);
     void count(std::string_view key, int& out, Within<int> accepted);
@@ -135,8 +139,8 @@ public:
                 continue;
             const E value = accepted[*found].value;
             if (std::ranges::find(out, value) != out.end())
-                stopAt(at, placeInWords(at) + " is " + quoted((*list)[i]) +
-                               " again; each word is accepted once.");
+                stopAt(at, core::says("%1 is %2 again; each word is accepted once.",
+                                      placeInWords(at), quoted((*list)[i])));
             else
                 out.push_back(value);
         }
@@ -179,22 +183,23 @@ public:
     }
 
     /// Keeps a field that is known elsewhere but has no meaning here, and warns.
-    void setAside(std::string_view key, const std::string& why);
+    void setAside(std::string_view key, const Sentence& clause);
     /// Warns about fields nobody asked for, and keeps them.
     void finish();
 
-    void stop(std::string_view key, const std::string& clause) {
+    /// What is wrong with a field, as the rest of a sentence that begins with its place.
+    void stop(std::string_view key, const Sentence& clause) {
         const auto at = pointerTo(pointer_, key);
-        stopAt(at, placeInWords(at) + " " + clause);
+        stopAt(at, about(at, clause));
     }
     /// About one entry of the list at `key`.
-    void stop(std::string_view key, std::size_t entry, const std::string& clause) {
+    void stop(std::string_view key, std::size_t entry, const Sentence& clause) {
         const auto at = pointerTo(pointerTo(pointer_, key), std::to_string(entry));
-        stopAt(at, placeInWords(at) + " " + clause);
+        stopAt(at, about(at, clause));
     }
-    void warn(std::string_view key, const std::string& clause) {
+    void warn(std::string_view key, const Sentence& clause) {
         const auto at = pointerTo(pointer_, key);
-        problems_->add({Finding::Level::warn, at, placeInWords(at) + " " + clause, ""});
+        problems_->add({Finding::Level::warn, at, about(at, clause), ""});
     }
 
 private:
@@ -213,8 +218,11 @@ private:
     const Json* findList(std::string_view key, std::size_t most);
     bool isObject(const Json& value, const std::string& at);
     void keep(std::string_view key, const Json& value);
-    void stopAt(const std::string& at, std::string sentence);
-    void refuse(const Json& value, const std::string& at, const std::string& accepted);
+    static Sentence about(const std::string& at, const Sentence& clause) {
+        return core::says("%1 %2", placeInWords(at), clause);
+    }
+    void stopAt(const std::string& at, Sentence sentence);
+    void refuse(const Json& value, const std::string& at, const Sentence& accepted);
 
     std::optional<Length> lengthAt(const Json& value, const std::string& at,
                                    Within<Length> accepted);

@@ -33,12 +33,27 @@ public:
         word(key, value, kUnitWords);
     }
     void text(std::string_view key, const std::string& value, std::size_t = 0) { put(key, value); }
+    void text(std::string_view key, const Sentence& value, std::size_t = 0) {
+        put(key, value.english());
+    }
     void text(std::string_view key, const std::optional<std::string>& value) {
         if (value)
             put(key, *value);
     }
     void texts(std::string_view key, const std::vector<std::string>& values, std::size_t) {
         put(key, values);
+    }
+    void texts(std::string_view key, const Sentences& values, std::size_t) {
+        Json list = Json::array();
+        for (const Sentence& value : values)
+            list.push_back(value.english());
+        put(key, std::move(list));
+    }
+    void sentences(std::string_view key, const Sentences& values, std::size_t) {
+        Json list = Json::array();
+        for (const Sentence& value : values)
+            list.push_back(sentenceJson(value));
+        put(key, std::move(list));
     }
     void flag(std::string_view key, bool value) { put(key, value); }
     void count(std::string_view key, int value, Within<int>) { put(key, value); }

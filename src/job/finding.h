@@ -1,5 +1,7 @@
 #pragma once
 
+#include "measures/sentence.h"
+
 #include <string>
 #include <vector>
 
@@ -14,8 +16,8 @@ struct Finding {
     };
     Level level = Level::note;
     std::string field; ///< JSON pointer into the job or session file, e.g. "/top/width/0"; may be empty
-    std::string text;  ///< one sentence: what is wrong, the value, what is accepted
-    std::string cure;  ///< the smallest change that cures it, one sentence; may be empty
+    Sentence text;     ///< one sentence: what is wrong, the value, what is accepted
+    Sentence cure;     ///< the smallest change that cures it, one sentence; may be empty
     auto operator<=>(const Finding&) const = default;
 };
 

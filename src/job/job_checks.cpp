@@ -15,9 +15,10 @@ Length spread(const std::vector<Length>& readings) {
 
 void checkSpread(FieldReader& reader, std::string_view key, const std::vector<Length>& readings) {
     if (readings.size() > 1 && spread(readings) > kSpread)
-        reader.warn(key, "has readings that differ by " + format(spread(readings), reader.unit()) +
-                             "; up to " + format(kSpread, reader.unit()) +
-                             " is usual for a square top without wavy edges.");
+        reader.warn(key, core::says("has readings that differ by %1; up to %2 is usual for a square "
+                                    "top without wavy edges.",
+                                    core::length(spread(readings), reader.unit()),
+                                    core::length(kSpread, reader.unit())));
 }
 
 /// A missing reading is taken from the grid; without a grid it is a problem.
@@ -26,12 +27,16 @@ void fillFromGrid(FieldReader& reader, std::string_view key, std::vector<Length>
     if (reader.has(key))
         return;
     if (!hasGrid) {
-        reader.stop(key, "is missing; one reading, several, or a grid of blocks is needed.");
+        reader.stop(key, core::says("is missing; one reading, several, or a grid of blocks is needed."));
     } else if (nominal < limits::kSmallestTop || nominal > limits::kLargestTop) {
-        reader.stop("grid", "makes a top with a " + std::string{key} + " of " +
-                                format(nominal, reader.unit()) + "; " +
-                                format(limits::kSmallestTop, reader.unit()) + " to " +
-                                format(limits::kLargestTop, reader.unit()) + " is accepted.");
+        const Sentence is = core::length(nominal, reader.unit()),
+                       least = core::length(limits::kSmallestTop, reader.unit()),
+                       most = core::length(limits::kLargestTop, reader.unit());
+        reader.stop("grid", key == "width"
+                                ? core::says("makes a top with a width of %1; %2 to %3 is accepted.",
+                                             is, least, most)
+                                : core::says("makes a top with a length of %1; %2 to %3 is accepted.",
+                                             is, least, most));
     } else {
         readings.assign(1, nominal);
     }
@@ -40,31 +45,34 @@ void fillFromGrid(FieldReader& reader, std::string_view key, std::vector<Length>
 void checkGridFits(FieldReader& reader, const BlockGrid& grid, std::string_view key, Length nominal,
                    Length measured) {
     const Unit unit = reader.unit();
-    const auto sizes = "adds up to a " + std::string{key} + " of " + format(nominal, unit) +
-                       " while the top measures " + format(measured, unit);
+    const Sentence is = core::length(nominal, unit), should = core::length(measured, unit);
+    const Sentence sizes =
+        key == "width" ? core::says("adds up to a width of %1 while the top measures %2", is, should)
+                       : core::says("adds up to a length of %1 while the top measures %2", is, should);
     // The borders take up the difference (seamsOf), so both together are the most it can be.
     if (nominal - measured > 2 * grid.border)
-        reader.stop("grid", sizes + "; up to " + format(measured + 2 * grid.border, unit) +
-                                " is accepted with these borders.");
+        reader.stop("grid", core::says("%1; up to %2 is accepted with these borders.", sizes,
+                                       core::length(measured + 2 * grid.border, unit)));
     else if (abs(nominal - measured) > kSpread)
-        reader.warn("grid", sizes + "; the difference is taken up by the borders.");
+        reader.warn("grid", core::says("%1; the difference is taken up by the borders.", sizes));
 }
 
 void checkInner(FieldReader& reader, std::string_view which, const std::vector<Length>& lines,
                 Length block) {
     for (const Length at : lines)
         if (at >= block)
-            reader.stop("grid", "has an inner seam at " + std::string{which} + " = " +
-                                    format(at, reader.unit()) + "; less than the block's " +
-                                    format(block, reader.unit()) + " is accepted.");
+            reader.stop("grid", core::says("has an inner seam at %1 = %2; less than the block's %3 "
+                                           "is accepted.",
+                                           which, core::length(at, reader.unit()),
+                                           core::length(block, reader.unit())));
 }
 
 void checkDiagonals(FieldReader& reader, const Top& top) {
     if (top.diagonals.empty())
         return;
     if (top.diagonals.size() != 2) {
-        reader.stop("diagonals", "has " + std::to_string(top.diagonals.size()) +
-                                     " reading; none or both are accepted.");
+        reader.stop("diagonals", core::says("has %1 reading; none or both are accepted.",
+                                            top.diagonals.size()));
         return;
     }
     checkSpread(reader, "diagonals", top.diagonals);
@@ -73,20 +81,17 @@ void checkDiagonals(FieldReader& reader, const Top& top) {
     const double expected = std::hypot(area.width().in(), area.length().in());
     for (const Length d : top.diagonals)
         if (std::abs(d.in() - expected) > 4.0) {
-            reader.warn("diagonals", "has a reading of " + format(d, reader.unit()) +
-                                         " while the sides make " +
-                                         format(Length::nearestInches(expected), reader.unit()) +
-                                         "; measure again.");
+            reader.warn("diagonals",
+                        core::says("has a reading of %1 while the sides make %2; measure again.",
+                                   core::length(d, reader.unit()),
+                                   core::length(Length::nearestInches(expected), reader.unit())));
             break;
         }
 }
 
-std::string inWords(Point p, Unit unit) {
-    std::string out{"("};
-    return out.append(format(p.x, unit, false))
-        .append(", ")
-        .append(format(p.y, unit, false))
-        .append(")");
+Sentence inWords(Point p, Unit unit) {
+    return core::says("(%1, %2)", core::figure(format(p.x, unit, false)),
+                      core::figure(format(p.y, unit, false)));
 }
 
 void checkSeams(FieldReader& reader, const Top& top) {
@@ -96,13 +101,14 @@ void checkSeams(FieldReader& reader, const Top& top) {
         const Segment& s = top.seams[i];
         if (s.from == s.to)
             reader.stop("seams", i,
-                        "runs from " + inWords(s.from, reader.unit()) +
-                            " to itself; two different ends are accepted.");
+                        core::says("runs from %1 to itself; two different ends are accepted.",
+                                   inWords(s.from, reader.unit())));
         else if (!allowed.contains(s.from) || !allowed.contains(s.to))
             reader.stop("seams", i,
-                        "runs from " + inWords(s.from, reader.unit()) + " to " +
-                            inWords(s.to, reader.unit()) + "; places on the top, or up to " +
-                            format(kBeyond, reader.unit()) + " beyond it, are accepted.");
+                        core::says("runs from %1 to %2; places on the top, or up to %3 beyond it, "
+                                   "are accepted.",
+                                   inWords(s.from, reader.unit()), inWords(s.to, reader.unit()),
+                                   core::length(kBeyond, reader.unit())));
     }
 }
 
@@ -112,9 +118,9 @@ void checkSeamCount(FieldReader& reader, const BlockGrid& grid) {
     const auto runsDown = std::ssize(grid.innerX) * grid.columns * (sashed ? grid.rows : 1);
     const auto runsAcross = std::ssize(grid.innerY) * grid.rows * (sashed ? grid.columns : 1);
     if (runsDown + runsAcross > limits::kSeams)
-        reader.stop("grid", "makes " + std::to_string(runsDown + runsAcross) +
-                                " seams inside its blocks; up to " +
-                                std::to_string(limits::kSeams) + " are accepted.");
+        reader.stop("grid",
+                    core::says("makes %1 seams inside its blocks; up to %2 are accepted.",
+                               runsDown + runsAcross, limits::kSeams));
 }
 
 } // namespace

@@ -85,14 +85,15 @@ void battingFields(Fields& f, B& batting) {
         if constexpr (Fields::kReads) {
             pieces += piece.count;
             if (!piece.name.empty() && !names.insert(piece.name).second)
-                p.warn("name", "is \"" + piece.name +
-                                   "\" again; pieces are easier to find with a name each.");
+                p.warn("name", core::says("is \"%1\" again; pieces are easier to find with a name "
+                                          "each.",
+                                          piece.name));
         }
     });
     if constexpr (Fields::kReads)
         if (pieces > limits::kPieces)
-            f.stop("pieces", "are " + std::to_string(pieces) + " in all; up to " +
-                                 std::to_string(limits::kPieces) + " are accepted.");
+            f.stop("pieces", core::says("are %1 in all; up to %2 are accepted.", pieces,
+                                        limits::kPieces));
     f.flag("may_turn", batting.mayTurn);
     f.length("trim", batting.trim, {kNone, 6_in});
     f.length("overlap", batting.overlap, {kNone, 6_in});
@@ -134,8 +135,9 @@ void handedFields(Fields& f, H& handed) {
         h.text("person", one.person);
         if constexpr (Fields::kReads)
             if (h.has("zone") && !zones.insert(one.zone).second)
-                h.stop("zone",
-                       "is \"" + one.zone + "\" again; each zone in one person's hands is accepted.");
+                h.stop("zone", core::says("is \"%1\" again; each zone in one person's hands is "
+                                          "accepted.",
+                                          one.zone));
     });
 }
 

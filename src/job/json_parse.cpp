@@ -8,13 +8,13 @@ namespace bastewright {
 namespace {
 
 /// "line 3, column 14" of a byte; columns count characters, not bytes.
-std::string lineAndColumn(std::string_view text, std::size_t byte) {
+Sentence lineAndColumn(std::string_view text, std::size_t byte) {
     const auto before = text.substr(0, std::min(byte, text.size()));
     const auto lines = std::ranges::count(before, '\n') + 1;
     const auto start = before.rfind('\n');
     const auto line = start == std::string_view::npos ? before : before.substr(start + 1);
     const auto column = std::ranges::count_if(line, [](char c) { return (c & 0xC0) != 0x80; }) + 1;
-    return "line " + std::to_string(lines) + ", column " + std::to_string(column);
+    return core::says("line %1, column %2", lines, column);
 }
 
 /// First byte that is not part of well-formed UTF-8 (Unicode 15, table 3-7).
@@ -73,11 +73,13 @@ public:
     bool key(string_t& name) override {
         Level& level = open_.back();
         if (level.container->size() >= limits_.fields)
-            return refuse(pointer(), "has more than " + std::to_string(limits_.fields) +
-                                         " fields, the most that are accepted");
+            return refuse(pointer(), core::says("has more than %1 fields, the most that are "
+                                                "accepted.",
+                                                limits_.fields));
         level.key = std::move(name);
         if (level.container->contains(level.key))
-            refuse(pointerTo(pointer(), level.key), "is given twice; each field is accepted once");
+            refuse(pointerTo(pointer(), level.key),
+                   core::says("is given twice; each field is accepted once."));
         constexpr std::size_t kEnough = 100;
         return problems_.size() < kEnough;
     }
@@ -86,16 +88,17 @@ public:
                      const nlohmann::detail::exception& error) override {
         const auto where = lineAndColumn(text_, position == 0 ? 0 : position - 1);
         constexpr int kNumberTooLarge = 406;
-        std::string text;
+        Sentence text;
         if (error.id == kNumberTooLarge)
-            text = "The number " + shortened(token, 30) + " at " + where +
-                   " is too large; numbers up to 1e308 can be read.";
+            text = core::says("The number %1 at %2 is too large; numbers up to 1e308 can be read.",
+                              shortened(token, 30), where);
         else if (position > text_.size())
-            text = "The file is not complete JSON: it ends at " + where +
-                   " before everything that was opened is closed.";
+            text = core::says("The file is not complete JSON: it ends at %1 before everything that "
+                              "was opened is closed.",
+                              where);
         else
-            text = "The file is not JSON: at " + where + " '" + shortened(token, 30) +
-                   "' was not expected.";
+            text = core::says("The file is not JSON: at %1 '%2' was not expected.", where,
+                              shortened(token, 30));
         problems_.push_back({Finding::Level::stop, "", text, ""});
         return false;
     }
@@ -121,17 +124,17 @@ private:
         return out;
     }
 
-    bool refuse(const std::string& where, const std::string& what) {
-        problems_.push_back(
-            {Finding::Level::stop, where, placeInWords(where) + " " + what + ".", ""});
+    bool refuse(const std::string& where, const Sentence& what) {
+        problems_.push_back({Finding::Level::stop, where,
+                             core::says("%1 %2", placeInWords(where), what), ""});
         return false;
     }
 
     template <class V>
     Json* place(V&& value) {
         if (++values_ > limits_.values) {
-            refuse("", "holds more than " + std::to_string(limits_.values) +
-                           " values, the most that are accepted");
+            refuse("", core::says("holds more than %1 values, the most that are accepted.",
+                                  limits_.values));
             return nullptr;
         }
         if (open_.empty())
@@ -148,9 +151,9 @@ private:
 
     bool open(Json container) {
         if (open_.size() == limits_.depth)
-            return refuse("", "has lists or objects inside each other more than " +
-                                  std::to_string(limits_.depth) +
-                                  " deep, the most that is accepted");
+            return refuse("", core::says("has lists or objects inside each other more than %1 deep, "
+                                         "the most that is accepted.",
+                                         limits_.depth));
         Json* const placed = place(std::move(container));
         if (placed == nullptr)
             return false;
@@ -167,21 +170,21 @@ private:
 } // namespace
 
 std::optional<Json> parseJson(std::string_view text, const JsonLimits& limits, Findings& problems) {
-    const auto stop = [&](std::string sentence) {
+    const auto stop = [&](Sentence sentence) {
         problems.push_back({Finding::Level::stop, "", std::move(sentence), ""});
     };
     if (text.size() > limits.bytes) {
-        stop("The file has " + std::to_string(text.size()) + " bytes; up to " +
-             std::to_string(limits.bytes) + " bytes are accepted.");
+        stop(core::says("The file has %1 bytes; up to %2 bytes are accepted.", text.size(),
+                        limits.bytes));
         return {};
     }
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) {
-        stop("The file is empty.");
+        stop(core::says("The file is empty."));
         return {};
     }
     if (const auto bad = firstBadByte(text)) {
-        stop("The file is not UTF-8 text: at " + lineAndColumn(text, *bad) +
-             " a byte has no meaning; save it as UTF-8.");
+        stop(core::says("The file is not UTF-8 text: at %1 a byte has no meaning; save it as UTF-8.",
+                        lineAndColumn(text, *bad)));
         return {};
     }
     Builder builder{text, limits, problems};

@@ -128,24 +128,22 @@ std::string pointerTo(const std::string& parent, std::string_view key) {
     return out;
 }
 
-std::string placeInWords(const std::string& pointer) {
-    std::vector<std::string> words;
+Sentence placeInWords(const std::string& pointer) {
+    Sentences words; // fields keep the names they have in the file
     for (const auto& step : steps(pointer)) {
         const auto index = indexOf(step);
         if (index && !words.empty())
-            words.back() += " no. " + std::to_string(*index + 1);
+            words.back() = core::says("%1 no. %2", words.back(), *index + 1);
         else
-            words.push_back(shortened(step, 40));
+            words.emplace_back(shortened(step, 40));
     }
     if (words.empty())
-        return "The file";
-    std::string out;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0)
-            out += i + 1 == words.size() ? ": " : ", ";
-        out += words[i];
-    }
-    return out;
+        return core::says("The file");
+    if (words.size() == 1)
+        return words.front();
+    const Sentence last = words.back();
+    words.pop_back();
+    return core::says("%1: %2", core::commaList(words), last);
 }
 
 std::string shortened(const std::string& text, std::size_t most) {

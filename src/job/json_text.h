@@ -37,13 +37,20 @@ std::string printJson(const Json& value);
 std::string pointerTo(const std::string& parent, std::string_view key);
 
 /// A pointer as words: "/helpers/2/reach" is "helpers no. 3: reach".
-std::string placeInWords(const std::string& pointer);
+Sentence placeInWords(const std::string& pointer);
 
 /// The first `most` bytes, whole characters only, and three dots; all of it where it is no longer.
 std::string shortened(const std::string& text, std::size_t most);
 
 /// A value as it is quoted in a sentence, shortened where long.
 std::string quoted(const Json& value);
+
+/// A sentence with its form: words are a list of the form and what stands in its places, a figure is
+/// {"figure": "4 in"}, a name is text.
+Json sentenceJson(const Sentence& sentence);
+
+/// Reads what sentenceJson writes; nothing where the value is something else.
+std::optional<Sentence> readSentence(const Json& value);
 
 /// Puts a value at a pointer whose parent is an object that has no such field; otherwise does
 /// nothing.

@@ -13,7 +13,7 @@ constexpr std::string_view kJobFormat = "bastewright-job", kSessionFormat = "bas
 constexpr int kVersion = 1;
 constexpr std::array<std::string_view, 4> kSettingFields{"room", "helpers", "start", "stash"};
 
-Finding stopFinding(std::string text) {
+Finding stopFinding(Sentence text) {
     return {Finding::Level::stop, "", std::move(text), ""};
 }
 
@@ -28,8 +28,8 @@ void roomFields(Fields& f, R& room) {
     });
     if constexpr (Fields::kReads)
         if (tables > limits::kTables)
-            f.stop("tables", "are " + std::to_string(tables) + " in all; up to " +
-                                 std::to_string(limits::kTables) + " are accepted.");
+            f.stop("tables", core::says("are %1 in all; up to %2 are accepted.", tables,
+                                        limits::kTables));
     f.words("walls", room.walls, kSideWords);
     f.length("inset", room.inset, {Length{}, 12_in});
     f.count("irons", room.irons, {0, 40});
@@ -41,30 +41,34 @@ void roomFields(Fields& f, R& room) {
         t.length("width", together.width, kSide);
         if constexpr (Fields::kReads)
             if (t.sound() && together.length < together.width)
-                t.stop("width", "is " + format(together.width, t.unit()) + " while length is " +
-                                    format(together.length, t.unit()) +
-                                    "; up to the length is accepted.");
+                t.stop("width", core::says("is %1 while length is %2; up to the length is accepted.",
+                                           core::length(together.width, t.unit()),
+                                           core::length(together.length, t.unit())));
     });
+}
+
+Sentence untilTooEarly(ClockTime until, ClockTime from) {
+    return core::says("is %1 while from is %2; a later time of the same day is accepted.", until,
+                      from);
 }
 
 void checkHelper(FieldReader& f, const Helper& helper, ClockTime start,
                  std::set<std::string>& names) {
     if (f.has("name") && helper.name.find_first_not_of(' ') == std::string::npos)
-        f.stop("name", "is blank; a name is accepted.");
+        f.stop("name", core::says("is blank; a name is accepted."));
     else if (f.has("name") && !names.insert(helper.name).second)
-        f.stop("name", "is \"" + helper.name + "\" again; a different name each is accepted.");
+        f.stop("name",
+               core::says("is \"%1\" again; a different name each is accepted.", helper.name));
     if (helper.until && helper.from && *helper.until <= *helper.from)
-        f.stop("until", "is " + format(*helper.until) + " while from is " + format(*helper.from) +
-                            "; a later time of the same day is accepted.");
+        f.stop("until", untilTooEarly(*helper.until, *helper.from));
     else if (helper.until && *helper.until <= start)
-        f.warn("until", "is " + format(*helper.until) + " while the work starts at " +
-                            format(start) + "; " + helper.name + " is never there.");
+        f.warn("until", core::says("is %1 while the work starts at %2; %3 is never there.",
+                                   *helper.until, start, helper.name));
 }
 
 void checkBreak(FieldReader& f, const Break& rest) {
     if (f.sound() && f.has("from") && f.has("until") && rest.until <= rest.from)
-        f.stop("until", "is " + format(rest.until) + " while from is " + format(rest.from) +
-                            "; a later time of the same day is accepted.");
+        f.stop("until", untilTooEarly(rest.until, rest.from));
 }
 
 template <class Fields, class S>
@@ -142,9 +146,9 @@ void readQuilt(FieldReader& reader, Job& job) {
     reader.keepUnknownIn(job.unknown);
     readJob(reader, job);
     for (const auto key : kSettingFields)
-        reader.setAside(key, "is set aside: a session has one " + std::string{key} +
-                                 " for all its quilts, beside \"jobs\"; it is kept but has no "
-                                 "effect.");
+        reader.setAside(key, core::says("is set aside: a session has one %1 for all its quilts, "
+                                        "beside \"jobs\"; it is kept but has no effect.",
+                                        key));
 }
 
 void readSessionFields(FieldReader& reader, const Json& root, Session& session) {
@@ -155,8 +159,8 @@ void readSessionFields(FieldReader& reader, const Json& root, Session& session) 
     reader.list("jobs", session.jobs, limits::kQuilts,
                 [](FieldReader& r, Job& job) { readQuilt(r, job); });
     if (root.contains("jobs") && root["jobs"].is_array() && root["jobs"].empty())
-        reader.stop("jobs", "is an empty list; 1 to " + std::to_string(limits::kQuilts) +
-                                " quilts are accepted.");
+        reader.stop("jobs", core::says("is an empty list; 1 to %1 quilts are accepted.",
+                                       limits::kQuilts));
     // A file without a unit of its own is in that of its first quilt.
     if (!reader.has("unit") && !session.jobs.empty())
         reader.setUnit(session.jobs.front().unit);
@@ -175,8 +179,9 @@ SessionRead read(std::string_view text) {
     out.problems.clear();
     Session session;
     if (!root->is_object()) {
-        problems.add(stopFinding("The file is " + quoted(*root) +
-                                 "; a job or a session as an object in {} is accepted."));
+        problems.add(stopFinding(core::says("The file is %1; a job or a session as an object in {} is "
+                                            "accepted.",
+                                            quoted(*root))));
     } else {
         FieldReader reader{*root, "", problems};
         session.severalQuilts = isSessionFile(reader, *root);
@@ -196,7 +201,7 @@ SessionRead read(std::string_view text) {
     return out;
 }
 
-SessionRead refused(std::string text) {
+SessionRead refused(Sentence text) {
     return {{}, {stopFinding(std::move(text))}};
 }
 
@@ -214,7 +219,7 @@ SessionRead readSession(std::string_view text) {
     try {
         return read(text);
     } catch (const std::exception& error) { // memory; the readers themselves do not throw
-        return refused("The file could not be read: " + std::string{error.what()} + ".");
+        return refused(core::says("The file could not be read: %1.", error.what()));
     }
 }
 
@@ -223,23 +228,26 @@ SessionRead readSessionFile(const std::string& path) {
     std::error_code error;
     const auto status = fs::status(path, error);
     if (!fs::exists(status))
-        return refused("There is no file " + path +
-                       "; the path of a job or session file is accepted.");
+        return refused(core::says("There is no file %1; the path of a job or session file is "
+                                  "accepted.",
+                                  path));
     if (fs::is_directory(status))
-        return refused(path + " is a folder; the path of a job or session file is accepted.");
+        return refused(core::says("%1 is a folder; the path of a job or session file is accepted.",
+                                  path));
     if (!fs::is_regular_file(status))
-        return refused(path + " is not an ordinary file; a job or session file is accepted.");
+        return refused(core::says("%1 is not an ordinary file; a job or session file is accepted.",
+                                  path));
     const auto bytes = fs::file_size(path, error);
     if (!error && bytes > limits::kFileBytes)
-        return refused(path + " has " + std::to_string(bytes) + " bytes; up to " +
-                       std::to_string(limits::kFileBytes) + " bytes are accepted.");
+        return refused(core::says("%1 has %2 bytes; up to %3 bytes are accepted.", path, bytes,
+                                  limits::kFileBytes));
     std::ifstream in{path, std::ios::binary};
     // One byte more than accepted, so that a file that grew meanwhile is still refused.
     std::string text(limits::kFileBytes + 1, '\0');
     if (in)
         in.read(text.data(), static_cast<std::streamsize>(text.size()));
     if (!in && !in.eof())
-        return refused(path + " cannot be read; check that you may open it.");
+        return refused(core::says("%1 cannot be read; check that you may open it.", path));
     text.resize(static_cast<std::size_t>(in.gcount()));
     return readSession(text);
 }

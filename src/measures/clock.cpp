@@ -1,5 +1,7 @@
 #include "measures/clock.h"
 
+#include "measures/sentence.h"
+
 #include <cstdio>
 
 namespace bastewright {
@@ -44,15 +46,7 @@ ClockTime after(ClockTime start, Seconds s) {
 }
 
 std::string formatSpan(Seconds s) {
-    const auto minutes = std::chrono::round<std::chrono::minutes>(s).count();
-    if (minutes < 1)
-        return "under a minute";
-    if (minutes < 60)
-        return std::to_string(minutes) + " min";
-    char buffer[40];
-    std::snprintf(buffer, sizeof buffer, "%lld h %02lld min", static_cast<long long>(minutes / 60),
-                  static_cast<long long>(minutes % 60));
-    return buffer;
+    return core::said(s).english();
 }
 
 } // namespace bastewright

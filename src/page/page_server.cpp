@@ -1,5 +1,6 @@
 #include "page/page_server.h"
 
+#include "page/page_words.h"
 #include "page/ticks.h"
 #include "view/words.h"
 
@@ -192,7 +193,10 @@ void PageServer::take(Connection& phone, const HttpRequest& request) {
         QFile content{QString::fromLatin1(file.name)};
         if (!content.open(QIODevice::ReadOnly))
             return phone.answer(500);
-        return phone.answer(200, file.type, content.readAll());
+        const bool script = request.path == "/page.js";
+        return phone.answer(200, file.type,
+                            script || request.path == "/" ? inLanguage(content.readAll(), script)
+                                                          : content.readAll());
     }
     const bool isTable = request.path == "/table";
     if (!isTable && request.path != "/join" && request.path != "/tick")

@@ -16,8 +16,6 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Guests)
 };
 
-constexpr std::size_t kLongestName = 200;
-
 TickAnswer badRequest(const char* field) {
     return {400, Words::tr("This page is out of date. Load it again."),
             QStringLiteral("a tick whose %1 is not right").arg(QLatin1String(field))};
@@ -27,6 +25,8 @@ bool isZoneTick(EventKind kind) {
     return kind == EventKind::zoneDotted || kind == EventKind::zoneOpened ||
            kind == EventKind::zoneClosed || kind == EventKind::zonePressed;
 }
+
+constexpr std::size_t kLongestName = 200;
 
 std::optional<std::string> text(const nlohmann::json& from, const char* field) {
     const auto at = from.find(field);

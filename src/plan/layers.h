@@ -1,6 +1,7 @@
 #pragma once
 
 #include "measures/geometry.h"
+#include "measures/sentence.h"
 
 #include <string>
 #include <vector>
@@ -50,8 +51,8 @@ struct BackingAlternative {
     double cost = 0;  ///< in the person's money; zero where a buyable cloth has no price
     double waste = 0; ///< square inches of cloth cut into and not in the backing
     int seams = 0;
-    std::string text;   ///< one sentence
-    std::string wanted; ///< what it needs that the job does not list; may be empty
+    Sentence text;   ///< one sentence
+    Sentence wanted; ///< what it needs that the job does not list; may be empty
     bool chosen = false;
     auto operator<=>(const BackingAlternative&) const = default;
 };
@@ -61,7 +62,7 @@ struct BackingPlan {
     std::vector<BackingPurchase> buy;
     std::vector<BackingPanel> panels;
     std::vector<ClothCut> cuts;
-    std::string runnerUp, nearestMiss;              ///< a sentence each; may be empty
+    Sentence runnerUp, nearestMiss;                 ///< a sentence each; may be empty
     std::vector<BackingAlternative> alternatives{}; ///< least bought first
     auto operator<=>(const BackingPlan&) const = default;
 };
@@ -89,7 +90,7 @@ struct BattingPlan {
     std::vector<BattingPiecePlaced> pieces;
     std::vector<Segment> joins;         ///< in the order they are made
     Length strip;                       ///< joining strip to bring
-    std::vector<std::string> leftOver;  ///< names and sizes of what is not needed
+    Sentences leftOver;                 ///< names and sizes of what is not needed
     std::vector<BattingSplit> splits{}; ///< made first
     auto operator<=>(const BattingPlan&) const = default;
 };

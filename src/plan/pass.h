@@ -1,6 +1,7 @@
 #pragma once
 
 #include "measures/geometry.h"
+#include "measures/sentence.h"
 
 #include <string>
 #include <vector>
@@ -11,7 +12,7 @@ namespace bastewright {
 
 /// Whole tables pushed together into one rectangle, or the floor.
 struct SurfacePlan {
-    std::string name;     ///< "2 tables end to end", "floor"; for people
+    Sentence name;        ///< "2 tables end to end", "floor"; for people
     int number = 1;       ///< surfaces of one session are numbered from 1
     Length length, width; ///< length >= width; drawn with its length left to right
     bool floor = false;

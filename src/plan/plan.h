@@ -17,7 +17,7 @@ namespace bastewright {
 
 /// One way to do the passes, with what it costs.
 struct Alternative {
-    std::string surface; ///< name of the arrangement of tables
+    Sentence surface; ///< name of the arrangement of tables
     Basting::Start start = Basting::Start::centred;
     bool quiltLengthAlongLength = false;
     int passes = 0;
@@ -26,7 +26,7 @@ struct Alternative {
     Length largestShift;
     bool workable = true; ///< every place within somebody's reach
     bool chosen = false;
-    std::string why; ///< what speaks for or against it
+    Sentence why; ///< what speaks for or against it
     Length reach{};  ///< from an open side to the deepest place that is worked; zero on the floor
     int liftPeople = 1;       ///< hands for the heaviest lift
     double liftKilograms = 0; ///< what they move together; zero where nothing is shifted
@@ -65,9 +65,9 @@ struct QuiltPlan {
 };
 
 struct Supply {
-    std::string item;
+    Sentence item;
     double need = 0, have = 0, buy = 0;
-    std::string unit;
+    Sentence unit;
     auto operator<=>(const Supply&) const = default;
 };
 
@@ -75,7 +75,7 @@ struct Supply {
 struct Help {
     enum class Kind { helper, table, offTheWall, iron, hourLonger, anyStart, wholeTime, fewestPoints };
     Kind kind = Kind::helper;
-    std::string change;
+    Sentence change;
     Seconds saved{};
     int passesSaved = 0;
     auto operator<=>(const Help&) const = default;

@@ -1,6 +1,9 @@
 #include "plan/plan_json.h"
 
 #include "plan/plan_fields.h"
+#include "plan/sentences.h"
+
+#include <map>
 
 namespace bastewright {
 namespace {
@@ -89,6 +92,32 @@ void sharedFields(Fields& f, P& plan) {
     });
 }
 
+/// The forms and values of everything composed, each once, in the order of the English texts. They
+/// stand beside those texts, which stay readable, so that the plan can be said in another language
+/// after reading.
+Sentences composed(const Plan& plan) {
+    std::map<std::string, Sentence> all;
+    forEachSentence(plan, [&](const Sentence& s) {
+        if (s.kind() != Sentence::Kind::name)
+            all.emplace(s.english(), s);
+    });
+    Sentences out;
+    for (const auto& [text, sentence] : all)
+        out.push_back(sentence);
+    return out;
+}
+
+/// Texts that read as one of these sentences become it; a text changed by hand stays as it is.
+void recompose(Plan& plan, const Sentences& sentences) {
+    std::map<std::string, const Sentence*> all;
+    for (const Sentence& s : sentences)
+        all.emplace(s.english(), &s);
+    forEachSentence(plan, [&](Sentence& s) {
+        if (const auto found = all.find(s.text()); found != all.end())
+            s = *found->second;
+    });
+}
+
 void readFields(FieldReader& reader, Plan& plan) {
     int format = 0, version = kVersion;
     reader.require({"format", "version", "unit"});
@@ -104,6 +133,9 @@ void readFields(FieldReader& reader, Plan& plan) {
         readQuiltPlan(reader, plan.quilts.emplace_back(), &plan.finishBound);
     }
     sharedFields(reader, plan);
+    Sentences sentences;
+    reader.sentences("sentences", sentences, kList);
+    recompose(plan, sentences);
 }
 
 PlanRead read(std::string_view text) {
@@ -125,7 +157,8 @@ PlanRead read(std::string_view text) {
         reader.finish();
     } else {
         problems.add({Finding::Level::stop, "",
-                      "The file is " + quoted(*root) + "; a plan as an object in {} is accepted.",
+                      core::says("The file is %1; a plan as an object in {} is accepted.",
+                                 quoted(*root)),
                       ""});
     }
     out.problems = std::move(problems).inOrder(*root);
@@ -151,6 +184,7 @@ std::string writePlan(const Plan& plan) {
                       [&](FieldWriter& b) { b.seconds("finish", plan.finishBound, kSeconds); });
     }
     sharedFields(writer, plan);
+    writer.sentences("sentences", composed(plan), kList);
     return printJson(root);
 }
 
@@ -160,7 +194,7 @@ PlanRead readPlan(std::string_view text) {
     } catch (const std::exception& error) { // memory; the readers themselves do not throw
         return {{},
                 {{Finding::Level::stop, "",
-                  "The plan could not be read: " + std::string{error.what()} + ".", ""}}};
+                  core::says("The plan could not be read: %1.", error.what()), ""}}};
     }
 }
 

@@ -30,9 +30,9 @@ void rectFields(Fields& f, R& rect) {
     f.length("y1", rect.y1, kLength);
     if constexpr (Fields::kReads) {
         if (rect.x1 < rect.x0)
-            f.stop("x1", "is less than x0; a rectangle's x1 is at least x0.");
+            f.stop("x1", core::says("is less than x0; a rectangle's x1 is at least x0."));
         if (rect.y1 < rect.y0)
-            f.stop("y1", "is less than y0; a rectangle's y1 is at least y0.");
+            f.stop("y1", core::says("is less than y0; a rectangle's y1 is at least y0."));
     }
 }
 

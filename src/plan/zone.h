@@ -32,7 +32,7 @@ struct Zone {
 /// a side or in a corner goes to the edge of the top. Each point is in one tile: times × points of
 /// all patterns is the number of points.
 struct PointPattern {
-    std::string name; ///< "block", "1 × 2 blocks with sashing at the head"
+    Sentence name; ///< "block", "1 × 2 blocks with sashing at the head"
     Size tile;
     int times = 0; ///< how often the tile occurs on the top
     std::vector<PlacedPoint> points;

@@ -31,7 +31,7 @@ void hand(Session& session, int job, const std::string& zone, const std::string&
 }
 
 // A stop, or somebody kept beyond their hours, that was not there before.
-std::string newTrouble(const Plan& before, const Plan& after) {
+Sentence newTrouble(const Plan& before, const Plan& after) {
     for (const auto& f : after.findings)
         if (f.field == "/helpers" && f.level >= Finding::Level::warn &&
             std::ranges::find(before.findings, f) == before.findings.end())
@@ -80,7 +80,7 @@ public:
     }
 
 private:
-    std::string apply(const Change& c) {
+    Sentence apply(const Change& c) {
         switch (c.kind) {
         case Kind::personIn:
             return come(c.person);
@@ -93,20 +93,20 @@ private:
         case Kind::guest: {
             auto& helpers = out_.session.setting.helpers;
             if (std::ranges::find(helpers, c.person, &Helper::name) != helpers.end())
-                return "There is a " + c.person + " among the helpers already.";
+                return core::says("There is a %1 among the helpers already.", c.person);
             helpers.emplace_back().name = c.person;
             tellSetting();
             return come(c.person);
         }
         case Kind::irons:
             if (out_.session.setting.room.irons + c.count < 0)
-                return "There is no iron to take away.";
+                return core::says("There is no iron to take away.");
             out_.session.setting.room.irons += c.count;
             tellSetting();
             return {};
         case Kind::pins: {
             if (c.count == 0)
-                return "No pins more and no pins less change nothing.";
+                return core::says("No pins more and no pins less change nothing.");
             Event e = fact(EventKind::pinsFound);
             e.count = c.count;
             state_.pinsFound += c.count;
@@ -117,8 +117,8 @@ private:
             return changeTables(c.count);
         case Kind::handOver: {
             if (c.job < 0 || static_cast<std::size_t>(c.job) >= plan_.quilts.size())
-                return "There is no such quilt.";
-            auto why = c.person.empty() ? std::string{}
+                return core::says("There is no such quilt.");
+            auto why = c.person.empty() ? Sentence{}
                                         : cannotTake(out_.session, plan_, state_, c.job, c.zone,
                                                      c.person);
             if (why.empty())
@@ -129,7 +129,7 @@ private:
             return abandon(c.job);
         case Kind::goOn:
             if (!state_.paused)
-                return "The session is not paused.";
+                return core::says("The session is not paused.");
             state_.paused = false;
             out_.facts.push_back(fact(EventKind::resumed));
             return {};
@@ -139,19 +139,19 @@ private:
         return {};
     }
 
-    std::string come(const std::string& who) {
+    Sentence come(const std::string& who) {
         const auto& helpers = out_.session.setting.helpers;
         if (std::ranges::find(helpers, who, &Helper::name) == helpers.end())
-            return "Nobody called " + who + " is among the helpers.";
+            return core::says("Nobody called %1 is among the helpers.", who);
         if (!state_.present.insert(who).second)
-            return who + " is at the table already.";
+            return core::says("%1 is at the table already.", who);
         out_.facts.push_back(fact(EventKind::personIn, who));
         return {};
     }
 
-    std::string go(const std::string& who) {
+    Sentence go(const std::string& who) {
         if (state_.present.erase(who) == 0)
-            return who + " is not at the table.";
+            return core::says("%1 is not at the table.", who);
         out_.facts.push_back(fact(EventKind::personOut, who));
         return {};
     }
@@ -162,20 +162,20 @@ private:
         out_.facts.push_back(std::move(e));
     }
 
-    std::string changeTables(int count) {
+    Sentence changeTables(int count) {
         auto& tables = out_.session.setting.room.tables;
         if (tables.empty())
-            return "The quilt lies on the floor; there is no table to take away or to add to.";
+            return core::says("The quilt lies on the floor; there is no table to take away or to add to.");
         if (tables.front().count + count < 0)
-            return "There is no table to take away.";
+            return core::says("There is no table to take away.");
         tables.front().count += count;
         tellSetting();
         return {};
     }
 
-    std::string abandon(int job) {
+    Sentence abandon(int job) {
         if (job < 0 || static_cast<std::size_t>(job) >= state_.currentPass.size())
-            return "There is no such quilt.";
+            return core::says("There is no such quilt.");
         const int pass = state_.currentPass[static_cast<std::size_t>(job)];
         auto why = setAsideRest(plan_, state_, job, pass);
         if (why.empty()) {
@@ -235,27 +235,27 @@ Event acceptance(const Proposal& proposal) {
     return e;
 }
 
-std::string cannotTake(const Session& session, const Plan& plan, const LiveState& state, int job,
-                       const std::string& zone, const std::string& person) {
+Sentence cannotTake(const Session& session, const Plan& plan, const LiveState& state, int job,
+                    const std::string& zone, const std::string& person) {
     const auto q = static_cast<std::size_t>(job);
     if (job < 0 || q >= plan.quilts.size() || q >= session.jobs.size())
-        return "There is no such quilt.";
+        return core::says("There is no such quilt.");
     const auto& helpers = session.setting.helpers;
     const auto who = std::ranges::find(helpers, person, &Helper::name);
     if (who == helpers.end())
-        return "Nobody called " + person + " is among the helpers.";
+        return core::says("Nobody called %1 is among the helpers.", person);
     const Zone* at = findZone(plan.quilts[q], zone);
     if (!at)
-        return "The plan has no zone " + zone + ".";
+        return core::says("The plan has no zone %1.", zone);
     std::vector<TaskKind> left;
     for (const auto& t : plan.tasks)
         if (t.job == job && t.zone == zone && !state.doneTasks.contains(t.id))
             left.push_back(t.kind);
     if (left.empty())
-        return "Zone " + zone + " is done.";
+        return core::says("Zone %1 is done.", zone);
     if (state.started && !state.present.contains(person) && (!who->from ||
         after(session.setting.start, elapsedOf(state)).sinceMidnight >= who->from->sinceMidnight))
-        return person + " is not at the table; report them there first.";
+        return core::says("%1 is not at the table; report them there first.", person);
     return crew::whyNot(*who, plan.quilts[q], *at, left, session.jobs[q].unit);
 }
 

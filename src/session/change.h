@@ -34,14 +34,14 @@ struct Change {
 
 /// What would become of the plan. Nothing has happened yet.
 struct Proposal {
-    std::string refused{};      ///< why it cannot be, one sentence; then nothing else is set
+    Sentence refused{};         ///< why it cannot be, one sentence; then nothing else is set
     std::vector<Event> facts{}; ///< to be stored whichever plan is kept; without ids and times
     Session session;            ///< in force with the new plan, learnt paces written in
     Plan plan;                  ///< the new one
     Seconds finishBefore{};     ///< as it was expected before
     Seconds finishAfter{};
-    std::vector<std::string> said{};    ///< what it means, one sentence each
-    std::vector<std::string> changes{}; ///< what moves: `whatChanged`
+    Sentences said{};           ///< what it means, one sentence each
+    Sentences changes{};        ///< what moves: `whatChanged`
 };
 
 /// During a session: `session` and `plan` are those in force, `state` the fold of `events`. Pure;
@@ -62,7 +62,7 @@ Event acceptance(const Proposal& proposal);
 
 /// Why nobody but others can take a zone: one sentence, empty where `person` can. What is done of
 /// it counts.
-std::string cannotTake(const Session& session, const Plan& plan, const LiveState& state, int job,
-                       const std::string& zone, const std::string& person);
+Sentence cannotTake(const Session& session, const Plan& plan, const LiveState& state, int job,
+                    const std::string& zone, const std::string& person);
 
 } // namespace bastewright

@@ -4,61 +4,65 @@
 #include "plan/share.h"
 #include "session/pins.h"
 #include "session/private/plan_index.h"
-#include "session/private/words.h"
 
 #include <algorithm>
 
 namespace bastewright {
 namespace {
 
-std::string_view does(TaskKind kind) {
-    switch (kind) {
+/// "Ada closes A1 at 13:20".
+Sentence works(const std::string& person, const Task& t, ClockTime when) {
+    switch (t.kind) {
     case TaskKind::placeOpen:
-        return "places the pins of";
+        return core::says("%1 places the pins of %2 at %3", person, t.zone, when);
     case TaskKind::closePins:
-        return "closes";
+        return core::says("%1 closes %2 at %3", person, t.zone, when);
     case TaskKind::press:
-        return "presses";
+        return core::says("%1 presses %2 at %3", person, t.zone, when);
     default:
-        return "dots";
+        return core::says("%1 dots %2 at %3", person, t.zone, when);
     }
+}
+
+Sentence from(Side side, Sentence work) {
+    switch (side) {
+    case Side::head:
+        return core::says("%1 from the head side.", std::move(work));
+    case Side::foot:
+        return core::says("%1 from the foot side.", std::move(work));
+    case Side::left:
+        return core::says("%1 from the left side.", std::move(work));
+    case Side::right:
+        break;
+    }
+    return core::says("%1 from the right side.", std::move(work));
 }
 
 } // namespace
 
-std::vector<std::string> howTaken(const Plan& plan, const LiveState& state, int job,
-                                  const std::string& zone, const std::string& person,
-                                  ClockTime start) {
-    std::vector<std::string> out;
+Sentences howTaken(const Plan& plan, const LiveState& state, int job, const std::string& zone,
+                   const std::string& person, ClockTime start) {
+    Sentences out;
     for (const auto& t : plan.tasks) {
         if (t.job != job || t.zone != zone || state.doneTasks.contains(t.id))
             continue;
         const auto own = std::ranges::find(t.people, person) - t.people.begin();
         if (static_cast<std::size_t>(own) == t.people.size())
             continue;
-        std::string line = person;
-        line.append(" ")
-            .append(does(t.kind))
-            .append(" ")
-            .append(zone)
-            .append(" at ")
-            .append(format(after(start, t.start)));
-        if (static_cast<std::size_t>(own) < t.places.size())
-            line.append(" from the ")
-                .append(name(t.places[static_cast<std::size_t>(own)].side))
-                .append(" side");
-        out.push_back(line.append("."));
+        const Sentence work = works(person, t, after(start, t.start));
+        out.push_back(static_cast<std::size_t>(own) < t.places.size()
+                          ? from(t.places[static_cast<std::size_t>(own)].side, work)
+                          : core::says("%1.", work));
     }
     return out;
 }
 
-std::vector<std::string> howFarPinsGo(const Plan& plan, const Setting& setting,
-                                      const LiveState& state) {
+Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state) {
     const auto pins = countPins(plan, setting, state);
     if (pins.shortBy() == 0)
-        return {"The " + std::to_string(pins.left) + " pins in the box do for all that is left."};
+        return {core::says("The %1 pins in the box do for all that is left.", pins.left)};
     std::int64_t left = pins.left;
-    std::vector<std::string> out;
+    Sentences out;
     for (const auto& t : plan.tasks) {
         if (t.kind != TaskKind::placeOpen || state.doneTasks.contains(t.id))
             continue;
@@ -68,33 +72,34 @@ std::vector<std::string> howFarPinsGo(const Plan& plan, const Setting& setting,
         left -= pointCount(*zone, t.share);
         if (left >= 0)
             continue;
-        out.push_back("The " + std::to_string(std::max<std::int64_t>(0, pins.left)) +
-                      " pins in the box last until zone " + t.zone + ", at " +
-                      format(after(setting.start, t.start)) + ": fetch " +
-                      std::to_string(pins.shortBy()) + " more by then.");
+        out.push_back(
+            core::says("The %1 pins in the box last until zone %2, at %3: fetch %4 more by then.",
+                       std::max<std::int64_t>(0, pins.left), t.zone, after(setting.start, t.start),
+                       pins.shortBy()));
         break;
     }
     return out;
 }
 
-std::vector<std::string> howTablesMatter(const Plan& plan, int more) {
+Sentences howTablesMatter(const Plan& plan, int more) {
     const bool trouble = std::ranges::any_of(
         plan.findings, [](const Finding& f) { return f.field.starts_with("/room/tables"); });
     if (trouble)
-        return {"The quilt lies on a table that is gone: finish what is open where it lies, and "
-                "plan the rest as a job of its own."};
-    return {more > 0 ? "The passes stay as they are: a quilt that is begun is not moved to other "
-                       "tables. A new job can use it."
-                     : "The plan stands on other tables: the passes stay as they are."};
+        return {core::says("The quilt lies on a table that is gone: finish what is open where it "
+                           "lies, and plan the rest as a job of its own.")};
+    return {more > 0
+                ? core::says("The passes stay as they are: a quilt that is begun is not moved to "
+                             "other tables. A new job can use it.")
+                : core::says("The plan stands on other tables: the passes stay as they are.")};
 }
 
 Seconds elapsedOf(const LiveState& state) {
     return Seconds{std::max<std::int64_t>(0, state.lastMs - state.startedMs) / 1000};
 }
 
-std::string setAsideRest(const Plan& plan, LiveState& state, int job, int pass) {
+Sentence setAsideRest(const Plan& plan, LiveState& state, int job, int pass) {
     if (state.released.contains({job, pass}))
-        return capital(passName(pass)) + " is released already.";
+        return core::says("Pass %1 is released already.", pass);
     std::vector<std::string> open, waiting;
     const PlanIndex index{plan};
     for (const auto& [key, live] : state.zones) {
@@ -105,9 +110,9 @@ std::string setAsideRest(const Plan& plan, LiveState& state, int job, int pass) 
         (live.state == ZoneState::waiting ? waiting : open).push_back(key.second);
     }
     if (!open.empty())
-        return "Close what is open first: " + listed(open) + ".";
+        return core::says("Close what is open first: %1.", core::listed(open));
     if (waiting.empty())
-        return "Nothing of " + passName(pass) + " is left to be left out.";
+        return core::says("Nothing of pass %1 is left to be left out.", pass);
     for (const auto& zone : waiting) {
         state.setAside.insert({job, zone});
         for (const auto& t : plan.tasks)

@@ -43,28 +43,28 @@ private:
 
 Effective effective(std::span<const Event> events) {
     Effective out{.inEffect = std::vector<bool>(events.size(), false),
-                  .reasons = std::vector<std::string>(events.size())};
+                  .reasons = Sentences(events.size())};
     std::unordered_map<std::string_view, std::size_t> place;
     Ledger ledger{events.size()};
 
     for (std::size_t i = 0; i < events.size(); ++i) {
         const Event& e = events[i];
         if (!place.emplace(e.id, i).second) {
-            out.reasons[i] = "Event " + e.id + " is stored already.";
+            out.reasons[i] = core::says("Event %1 is stored already.", e.id);
             continue;
         }
         if (e.kind != EventKind::undone)
             continue;
         const auto found = place.find(e.target);
         if (found == place.end() || found->second == i)
-            out.reasons[i] = "There is no event " + e.target + " to take back.";
+            out.reasons[i] = core::says("There is no event %1 to take back.", e.target);
         else if (events[found->second].kind == EventKind::sessionStarted)
             out.reasons[i] =
-                "The start of a session cannot be taken back; end the session instead.";
+                core::says("The start of a session cannot be taken back; end the session instead.");
         else if (!out.reasons[found->second].empty())
-            out.reasons[i] = "Event " + e.target + " had no effect that could be taken back.";
+            out.reasons[i] = core::says("Event %1 had no effect that could be taken back.", e.target);
         else if (!ledger.inEffect(found->second))
-            out.reasons[i] = "Event " + e.target + " is taken back already.";
+            out.reasons[i] = core::says("Event %1 is taken back already.", e.target);
         else
             ledger.takeBack(i, found->second);
     }

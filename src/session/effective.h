@@ -1,5 +1,6 @@
 #pragma once
 
+#include "measures/sentence.h"
 #include "session/event.h"
 
 #include <span>
@@ -15,8 +16,8 @@ namespace bastewright {
 /// the events before it, is out of effect already, or is the session's start. An id that comes
 /// twice counts once, at its first place.
 struct Effective {
-    std::vector<bool> inEffect;       ///< one for each event
-    std::vector<std::string> reasons; ///< one for each event; why it is ignored, else empty
+    std::vector<bool> inEffect; ///< one for each event
+    Sentences reasons;          ///< one for each event; why it is ignored, else empty
 };
 Effective effective(std::span<const Event> events);
 

@@ -27,6 +27,11 @@ Fold::Fold(std::shared_ptr<const Plan> plan, const Setting& setting, ReadBefore&
 }
 
 // A zone without points has nothing to be done: it counts as closed from the beginning.
+/// What is told of a file of ours that cannot be read.
+static Sentence whatIsWrong(const Findings& problems) {
+    return problems.empty() ? core::says("it is empty.") : problems.front().text;
+}
+
 void Fold::addZones() {
     for (int q = 0; q < index_->quilts(); ++q)
         for (const auto& z : plan_->quilts[static_cast<std::size_t>(q)].zones) {
@@ -36,7 +41,7 @@ void Fold::addZones() {
         }
 }
 
-std::string Fold::apply(const Event& event) {
+Sentence Fold::apply(const Event& event) {
     auto reason = decide(event);
     if (!reason.empty()) {
         state_.ignored.push_back(reason);
@@ -48,15 +53,15 @@ std::string Fold::apply(const Event& event) {
     return {};
 }
 
-std::string Fold::decide(const Event& e) {
+Sentence Fold::decide(const Event& e) {
     if (e.kind == EventKind::sessionStarted)
         return start(e);
     if (!state_.started)
-        return "Nothing can be reported before the session has started.";
+        return core::says("Nothing can be reported before the session has started.");
     const bool afterwards = e.kind == EventKind::note || e.kind == EventKind::pinsBack ||
                             e.kind == EventKind::pinsFound || e.kind == EventKind::pinsCounted;
     if (state_.ended && !afterwards)
-        return "The session has ended; take the ending back to go on with it.";
+        return core::says("The session has ended; take the ending back to go on with it.");
 
     switch (e.kind) {
     case EventKind::stepDone:
@@ -82,32 +87,32 @@ std::string Fold::decide(const Event& e) {
         return newSetting(e);
     case EventKind::pinsFound:
         if (e.count == 0 || e.count > kMostPins || e.count < -kMostPins)
-            return "A number of pins found or missing cannot be " + std::to_string(e.count) + ".";
+            return core::says("A number of pins found or missing cannot be %1.", e.count);
         state_.pinsFound += e.count;
         return {};
     case EventKind::pinsBack:
         if (e.count <= 0 || e.count > kMostPins)
-            return "A number of pins counted back in cannot be " + std::to_string(e.count) + ".";
+            return core::says("A number of pins counted back in cannot be %1.", e.count);
         state_.pinsBack += e.count;
         return {};
     case EventKind::pinsCounted:
         if (state_.pinsCounted)
-            return "The pins are counted already.";
+            return core::says("The pins are counted already.");
         state_.pinsCounted = true;
         return {};
     case EventKind::note:
         if (e.text.empty())
-            return "The note is empty.";
+            return core::says("The note is empty.");
         state_.notes.push_back(e.text);
         return {};
     case EventKind::paused:
         if (state_.paused)
-            return "The session is paused already.";
+            return core::says("The session is paused already.");
         state_.paused = true;
         return {};
     case EventKind::resumed:
         if (!state_.paused)
-            return "The session is not paused.";
+            return core::says("The session is not paused.");
         state_.paused = false;
         return {};
     case EventKind::sessionEnded:
@@ -117,12 +122,12 @@ std::string Fold::decide(const Event& e) {
     case EventKind::undone:
         break; // decided above, and by foldAll
     }
-    return "Not something that happens at the table.";
+    return core::says("Not something that happens at the table.");
 }
 
-std::string Fold::start(const Event& e) {
+Sentence Fold::start(const Event& e) {
     if (state_.started)
-        return "The session has started already.";
+        return core::says("The session has started already.");
     state_.started = true;
     state_.startedMs = e.atMs;
     for (const auto& h : setting_.helpers)
@@ -131,54 +136,53 @@ std::string Fold::start(const Event& e) {
     return {};
 }
 
-std::string Fold::arrival(const Event& e) {
+Sentence Fold::arrival(const Event& e) {
     if (std::ranges::find(setting_.helpers, e.person, &Helper::name) == setting_.helpers.end())
-        return "Nobody called " + e.person + " is among the helpers; add them first.";
+        return core::says("Nobody called %1 is among the helpers; add them first.", e.person);
     if (!state_.present.insert(e.person).second)
-        return e.person + " is at the table already.";
+        return core::says("%1 is at the table already.", e.person);
     return {};
 }
 
-std::string Fold::departure(const Event& e) {
+Sentence Fold::departure(const Event& e) {
     if (state_.present.erase(e.person) == 0)
-        return e.person + " is not at the table.";
+        return core::says("%1 is not at the table.", e.person);
     return {};
 }
 
-std::string Fold::abandon(const Event& e) {
+Sentence Fold::abandon(const Event& e) {
     if (e.job < 0 || e.job >= index_->quilts())
-        return "There is no quilt " + std::to_string(e.job + 1) + ".";
+        return core::says("There is no quilt %1.", e.job + 1);
     if (e.pass != state_.currentPass[static_cast<std::size_t>(e.job)])
-        return capital(passName(e.pass)) + " is not on the table.";
+        return core::says("Pass %1 is not on the table.", e.pass);
     return setAsideRest(*plan_, state_, e.job, e.pass);
 }
 
-std::string Fold::newPlan(const Event& e) {
+Sentence Fold::newPlan(const Event& e) {
     auto& plan = readBefore_.plans[e.id];
     auto& session = readBefore_.sessions[e.id];
     if (!plan) {
         const auto text = newPlanText(e.text);
         auto read = readPlan(text.plan);
         if (!read.plan)
-            return "The new plan cannot be read: " +
-                   (read.problems.empty() ? "it is empty." : read.problems.front().text);
+            return core::says("The new plan cannot be read: %1", whatIsWrong(read.problems));
         plan = std::make_shared<const Plan>(std::move(*read.plan));
         if (text.session) {
             auto its = readSession(*text.session);
             if (!its.session || its.session->jobs.size() != plan->quilts.size())
-                return "The session of the new plan cannot be read.";
+                return core::says("The session of the new plan cannot be read.");
             session = std::make_shared<const Session>(std::move(*its.session));
         }
     }
     if (plan->quilts.size() != plan_->quilts.size())
-        return "The new plan is for " + std::to_string(plan->quilts.size()) + " quilts, not " +
-               std::to_string(plan_->quilts.size()) + ".";
+        return core::says("The new plan is for %1 quilts, not %2.", plan->quilts.size(),
+                          plan_->quilts.size());
     auto index = std::make_unique<PlanIndex>(*plan);
     for (const auto& [key, live] : state_.zones)
         if (live.state != ZoneState::waiting && index_->zone(key.first, key.second) &&
             !index_->zone(key.first, key.second)->points.empty() &&
             !index->zone(key.first, key.second))
-            return "The new plan leaves out zone " + key.second + ", which is begun.";
+            return core::says("The new plan leaves out zone %1, which is begun.", key.second);
     std::erase_if(state_.zones,
                   [&index](const auto& z) { return !index->zone(z.first.first, z.first.second); });
     for (int q = 0; q < index->quilts(); ++q)
@@ -199,18 +203,18 @@ void Fold::take(const std::shared_ptr<const Session>& session) {
     });
 }
 
-std::string Fold::newSetting(const Event& e) {
+Sentence Fold::newSetting(const Event& e) {
     auto& session = readBefore_.sessions[e.id];
     if (!session) {
         auto read = readSession(e.text);
         if (!read.session)
-            return "The changed setting cannot be read: " +
-                   (read.problems.empty() ? "it is empty." : read.problems.front().text);
+            return core::says("The changed setting cannot be read: %1",
+                              whatIsWrong(read.problems));
         session = std::make_shared<const Session>(std::move(*read.session));
     }
     if (session->jobs.size() != plan_->quilts.size())
-        return "The changed setting is for " + std::to_string(session->jobs.size()) +
-               " quilts, not " + std::to_string(plan_->quilts.size()) + ".";
+        return core::says("The changed setting is for %1 quilts, not %2.", session->jobs.size(),
+                          plan_->quilts.size());
     take(session);
     return {};
 }

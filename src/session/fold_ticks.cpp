@@ -13,57 +13,57 @@ struct Tick {
     ZoneState from, to;
     TaskKind kind;
     bool fromBack;
-    const char* done;
+    Sentence done;
 };
 
 Tick tickOf(EventKind kind, bool dots) {
     switch (kind) {
     case EventKind::zoneDotted:
-        return {ZoneState::waiting, ZoneState::dotted, TaskKind::dotLower, false, "dotted"};
+        return {ZoneState::waiting, ZoneState::dotted, TaskKind::dotLower, false, core::says("dotted")};
     case EventKind::zoneOpened:
         return {dots ? ZoneState::dotted : ZoneState::waiting, ZoneState::open,
-                dots ? TaskKind::dotUpper : TaskKind::placeOpen, false, "opened"};
+                dots ? TaskKind::dotUpper : TaskKind::placeOpen, false, core::says("opened")};
     case EventKind::zoneClosed:
         return {ZoneState::open, ZoneState::closed, dots ? TaskKind::press : TaskKind::closePins,
-                false, "closed"};
+                false, core::says("closed")};
     default:
         return {ZoneState::closed, ZoneState::pressedBack, TaskKind::press, true,
-                "pressed from the back"};
+                core::says("pressed from the back")};
     }
 }
 
-std::string_view inWords(ZoneState s) {
+Sentence inWords(ZoneState s) {
     switch (s) {
     case ZoneState::waiting:
-        return "waiting";
+        return core::says("waiting");
     case ZoneState::dotted:
-        return "dotted at the lower face";
+        return core::says("dotted at the lower face");
     case ZoneState::open:
-        return "open";
+        return core::says("open");
     case ZoneState::closed:
-        return "closed";
+        return core::says("closed");
     case ZoneState::pressedBack:
-        return "pressed from the back";
+        return core::says("pressed from the back");
     }
-    return "";
+    return {};
 }
 
-std::string_view wrong(Check c) {
+Sentence wrong(Check c) {
     switch (c) {
     case Check::palmGlides:
-        return "the palm does not glide";
+        return core::says("the palm does not glide");
     case Check::underside:
-        return "the underside does not lie flat";
+        return core::says("the underside does not lie flat");
     case Check::spare:
-        return "the spare is not as planned";
+        return core::says("the spare is not as planned");
     }
-    return "";
+    return {};
 }
 
 } // namespace
 
 // Finishes what the tasks plainly rest on, and warns of checks before them that nobody has ticked.
-void Fold::imply(std::span<const Task* const> tasks, const std::string& what) {
+void Fold::imply(std::span<const Task* const> tasks, const Sentence& what) {
     for (const Task* t : index_->before(tasks)) {
         if (isZoneWork(t->kind) || state_.doneTasks.contains(t->id))
             continue;
@@ -71,30 +71,30 @@ void Fold::imply(std::span<const Task* const> tasks, const std::string& what) {
             state_.doneTasks.insert(t->id);
             continue;
         }
-        auto caution = what + " before " + std::string{spoken(t->kind)} + " of " +
-                       passName(t->pass) + " was ticked.";
+        auto caution = core::says("%1 before %2 of pass %3 was ticked.", what, spoken(t->kind),
+                                  t->pass);
         if (std::ranges::find(state_.cautions, caution) == state_.cautions.end())
             state_.cautions.push_back(std::move(caution));
     }
 }
 
-std::string Fold::step(const Event& e) {
+Sentence Fold::step(const Event& e) {
     const Task* t = index_->task(e.task);
     if (!t || t->job < 0 || t->job >= index_->quilts())
-        return "The plan has no task " + e.task + ".";
+        return core::says("The plan has no task %1.", e.task);
     if (!t->zone.empty())
-        return "Task " + e.task + " is work on zone " + t->zone + "; tick the zone.";
+        return core::says("Task %1 is work on zone %2; tick the zone.", e.task, t->zone);
     if (state_.doneTasks.contains(t->id))
-        return capital(spoken(t->kind)) + " of " + passName(t->pass) + " is ticked already.";
+        return core::says("%1 of pass %2 is ticked already.", spokenFirst(t->kind), t->pass);
     const int current = state_.currentPass[static_cast<std::size_t>(t->job)];
     const bool last = t->kind == TaskKind::handOver || t->kind == TaskKind::turnOver;
     if (t->pass > current && !last)
-        return capital(spoken(t->kind)) + " belongs to " + passName(t->pass) + "; " +
-               passName(current) + " is on the table.";
+        return core::says("%1 belongs to pass %2; pass %3 is on the table.", spokenFirst(t->kind),
+                          t->pass, current);
     for (const Check c : checksOf(t->kind))
         if (answerTo(state_, t->id, c) == false)
-            return capital(spoken(t->kind)) + " of " + passName(t->pass) +
-                   " is not done: " + std::string{wrong(c)} + ". Put it right and answer again.";
+            return core::says("%1 of pass %2 is not done: %3. Put it right and answer again.",
+                              spokenFirst(t->kind), t->pass, wrong(c));
     // Smoothing or checking is of no use to zones that come after it: they have to be there first.
     std::vector<std::string> missing;
     for (const Task* b : index_->before(std::array{t}))
@@ -102,59 +102,60 @@ std::string Fold::step(const Event& e) {
             std::ranges::find(missing, b->zone) == missing.end())
             missing.push_back(b->zone);
     if (!missing.empty())
-        return capital(spoken(t->kind)) + " of " + passName(t->pass) +
-               " has to wait for the zones " + listed(missing) + ".";
-    imply(std::array{t}, capital(spoken(t->kind)) + " was ticked");
+        return core::says("%1 of pass %2 has to wait for the zones %3.", spokenFirst(t->kind),
+                          t->pass, core::listed(missing));
+    imply(std::array{t}, core::says("%1 was ticked", spokenFirst(t->kind)));
     state_.doneTasks.insert(t->id);
     return {};
 }
 
-std::string Fold::answer(const Event& e) {
+Sentence Fold::answer(const Event& e) {
     const Task* t = index_->task(e.task);
     if (!t)
-        return "The plan has no task " + e.task + ".";
+        return core::says("The plan has no task %1.", e.task);
     const auto asked = checksOf(t->kind);
     const auto about = checkNamed(e.text);
     if (!about || std::ranges::find(asked, *about) == asked.end())
-        return "\"" + e.text + "\" is not asked at " + std::string{spoken(t->kind)} + ".";
+        return core::says("\"%1\" is not asked at %2.", e.text, spoken(t->kind));
     if (e.count != 0 && e.count != 1)
-        return "An answer is 1 for yes or 0 for no, not " + std::to_string(e.count) + ".";
+        return core::says("An answer is 1 for yes or 0 for no, not %1.", e.count);
     if (state_.doneTasks.contains(t->id))
-        return capital(spoken(t->kind)) + " of " + passName(t->pass) + " is ticked already.";
+        return core::says("%1 of pass %2 is ticked already.", spokenFirst(t->kind), t->pass);
     state_.answers[{t->id, e.text}] = e.count == 1;
     return {};
 }
 
-std::string Fold::zoneTick(const Event& e) {
+Sentence Fold::zoneTick(const Event& e) {
     const Zone* zone = index_->zone(e.job, e.zone);
     if (!zone)
-        return "The plan has no zone " + e.zone + " in quilt " + std::to_string(e.job + 1) + ".";
+        return core::says("The plan has no zone %1 in quilt %2.", e.zone, e.job + 1);
     const bool dots = index_->dots(e.job);
     if (!dots && (e.kind == EventKind::zoneDotted || e.kind == EventKind::zonePressed))
-        return "Zone " + e.zone + " is pinned, not dotted.";
+        return core::says("Zone %1 is pinned, not dotted.", e.zone);
     if (state_.setAside.contains({e.job, e.zone}))
-        return "Zone " + e.zone + " was left out with its pass; take that back to work it.";
+        return core::says("Zone %1 was left out with its pass; take that back to work it.",
+                          e.zone);
     const Tick tick = tickOf(e.kind, dots);
     ZoneLive& live = state_.zones.at({e.job, e.zone});
     if (live.state != tick.from)
-        return "Zone " + e.zone + " is " + std::string{inWords(live.state)} + ", so it cannot be " +
-               tick.done + " now.";
+        return core::says("Zone %1 is %2, so it cannot be %3 now.", e.zone, inWords(live.state),
+                          tick.done);
     const int current = state_.currentPass[static_cast<std::size_t>(e.job)];
     const bool onTable = zone->pass == current && !state_.released.contains({e.job, zone->pass});
     if (!tick.fromBack && !onTable)
-        return "Zone " + e.zone + " belongs to " + passName(zone->pass) +
-               ", which is not on the table now.";
+        return core::says("Zone %1 belongs to pass %2, which is not on the table now.", e.zone,
+                          zone->pass);
 
     auto tasks = index_->zoneTasks(e.job, e.zone, tick.kind, tick.fromBack);
     if (tick.fromBack && tasks.empty())
-        return "Zone " + e.zone + " is not pressed from the back in this plan.";
+        return core::says("Zone %1 is not pressed from the back in this plan.", e.zone);
     // Two people may share a zone as two tasks: each ticks their own, the last one ticks the zone.
     const bool shared = tasks.size() > 1 && !e.task.empty();
     if (shared && std::ranges::find(tasks, e.task, &Task::id) == tasks.end())
-        return "Task " + e.task + " is not one of those for zone " + e.zone + ".";
+        return core::says("Task %1 is not one of those for zone %2.", e.task, e.zone);
     if (shared && state_.doneTasks.contains(e.task))
-        return "Task " + e.task + " is ticked already.";
-    imply(tasks, "Zone " + e.zone + " was " + tick.done);
+        return core::says("Task %1 is ticked already.", e.task);
+    imply(tasks, core::says("Zone %1 was %2", e.zone, tick.done));
     if (shared) {
         state_.doneTasks.insert(e.task);
         if (!std::ranges::all_of(
@@ -176,14 +177,14 @@ std::string Fold::zoneTick(const Event& e) {
     return {};
 }
 
-std::string Fold::release(const Event& e) {
+Sentence Fold::release(const Event& e) {
     if (e.job < 0 || e.job >= index_->quilts())
-        return "There is no quilt " + std::to_string(e.job + 1) + ".";
+        return core::says("There is no quilt %1.", e.job + 1);
     int& current = state_.currentPass[static_cast<std::size_t>(e.job)];
     if (state_.released.contains({e.job, e.pass}))
-        return capital(passName(e.pass)) + " is released already.";
+        return core::says("Pass %1 is released already.", e.pass);
     if (e.pass != current)
-        return capital(passName(e.pass)) + " is not on the table; " + passName(current) + " is.";
+        return core::says("Pass %1 is not on the table; pass %2 is.", e.pass, current);
     const auto blocked = releaseBlockedBy(*index_, state_, e.job, e.pass);
     if (!blocked.empty())
         return blocked.front();
@@ -192,9 +193,8 @@ std::string Fold::release(const Event& e) {
     return {};
 }
 
-std::vector<std::string> releaseBlockedBy(const PlanIndex& index, const LiveState& state, int job,
-                                          int pass) {
-    std::vector<std::string> out;
+Sentences releaseBlockedBy(const PlanIndex& index, const LiveState& state, int job, int pass) {
+    Sentences out;
     std::vector<std::string> zones;
     for (const auto& [key, live] : state.zones)
         if (const Zone* z = index.zone(key.first, key.second); key.first == job && z &&
@@ -202,14 +202,15 @@ std::vector<std::string> releaseBlockedBy(const PlanIndex& index, const LiveStat
                                                                !state.setAside.contains(key))
             zones.push_back(z->id);
     if (!zones.empty())
-        out.push_back((zones.size() == 1 ? "One zone" : std::to_string(zones.size()) + " zones") +
-                      " of " + passName(pass) + (zones.size() == 1 ? " is" : " are") +
-                      " not done: " + listed(zones) + ".");
+        out.push_back(zones.size() == 1
+                          ? core::says("One zone of pass %1 is not done: %2.", pass, zones.front())
+                          : core::says("%3 zones of pass %1 are not done: %2.", pass,
+                                       core::listed(zones), zones.size()));
     for (const auto& t : index.plan().tasks)
         if (t.job == job && t.pass == pass && isCheck(t.kind) && !index.fromBack(t) &&
             !state.doneTasks.contains(t.id)) {
             auto sentence =
-                capital(spoken(t.kind)) + " of " + passName(pass) + " has not been ticked.";
+                core::says("%1 of pass %2 has not been ticked.", spokenFirst(t.kind), pass);
             if (std::ranges::find(out, sentence) == out.end())
                 out.push_back(std::move(sentence));
         }

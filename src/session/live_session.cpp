@@ -32,10 +32,10 @@ LiveSession::LiveSession(LiveSession&&) noexcept = default;
 LiveSession& LiveSession::operator=(LiveSession&&) noexcept = default;
 LiveSession::~LiveSession() = default;
 
-std::string LiveSession::add(Event event) {
+Sentence LiveSession::add(Event event) {
     auto& in = *inside_;
     if (!in.place.emplace(event.id, in.events.size()).second)
-        return "Event " + event.id + " is stored already.";
+        return core::says("Event %1 is stored already.", event.id);
     in.events.push_back(std::move(event));
     if (in.events.back().kind != EventKind::undone)
         return in.fold->apply(in.events.back());

@@ -19,7 +19,7 @@ public:
     ~LiveSession();
 
     /// Adds an event that the library has stored. Returns the reason where it was ignored, else "".
-    std::string add(Event event);
+    Sentence add(Event event);
 
     const LiveState& state() const;
     const Plan& plan() const;       ///< in force

@@ -85,8 +85,7 @@ bool mayStart(const Task& task, const LiveState& state) {
         task.after, [&state](const std::string& id) { return state.doneTasks.contains(id); });
 }
 
-std::vector<std::string> releaseBlockedBy(const Plan& plan, const LiveState& state, int job,
-                                          int pass) {
+Sentences releaseBlockedBy(const Plan& plan, const LiveState& state, int job, int pass) {
     return releaseBlockedBy(PlanIndex{plan}, state, job, pass);
 }
 

@@ -48,9 +48,8 @@ struct LiveState {
     std::vector<std::string> undoable; ///< ids of events that can be taken back, latest last
     std::vector<std::string> redoable; ///< ids of takings-back that can be taken back, latest last
     std::vector<std::string> notes;
-    std::vector<std::string>
-        cautions; ///< accepted but against the trade's order, e.g. closed unsmoothed
-    std::vector<std::string> ignored;
+    Sentences cautions; ///< accepted but against the trade's order, e.g. closed unsmoothed
+    Sentences ignored;
     auto operator<=>(const LiveState&) const = default;
 };
 
@@ -84,8 +83,7 @@ std::vector<Task> openSteps(const Plan& plan, const LiveState& state, int job);
 bool mayStart(const Task& task, const LiveState& state);
 
 /// Why the pass may not be released yet, one sentence each; empty where it may.
-std::vector<std::string> releaseBlockedBy(const Plan& plan, const LiveState& state, int job,
-                                          int pass);
+Sentences releaseBlockedBy(const Plan& plan, const LiveState& state, int job, int pass);
 
 /// Ids of later events that would no longer fit if `target` were taken back, in order: what a
 /// person is told before an old event is undone.

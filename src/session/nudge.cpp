@@ -22,8 +22,8 @@ constexpr double kSlowTimes = 2, kSlowSeconds = 180;
 constexpr double kLateShare = 0.1;
 constexpr Seconds kLateLeast{600};
 
-std::string minutes(double seconds) {
-    return formatSpan(Seconds{std::int64_t(seconds)});
+Seconds whole(double seconds) {
+    return Seconds{std::int64_t(seconds)};
 }
 
 // Zones of one row of a pass: "C4" lies in row 4.
@@ -62,14 +62,14 @@ void addRest(const Plan& plan, const LiveState& state, const WorkLog& log,
     const int rows = rowsDone(plan, state, log.ticksSinceRest());
     if (worked >= kRestMs)
         out.push_back({.kind = Nudge::Kind::rest,
-                       .text = "It is " + minutes(double(worked) / 1000) +
-                               " since the last break: five minutes off their feet do everybody "
-                               "good. Irons off first."});
+                       .text = core::says("It is %1 since the last break: five minutes off their "
+                                          "feet do everybody good. Irons off first.",
+                                          whole(double(worked) / 1000))});
     else if (rows >= kRestRows)
         out.push_back({.kind = Nudge::Kind::rest,
-                       .text = std::to_string(rows) +
-                               " rows of zones are done since the last break: a good place for a "
-                               "short rest. Irons off first."});
+                       .text = core::says("%1 rows of zones are done since the last break: a good "
+                                          "place for a short rest. Irons off first.",
+                                          rows)});
 }
 
 void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
@@ -89,10 +89,10 @@ void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
                            .job = task.job,
                            .zone = task.zone,
                            .person = who,
-                           .text = "Zone " + task.zone + " has been with " + who + " for " +
-                                   minutes(spent) + " instead of " + minutes(planned) +
-                                   ": perhaps somebody can lend a hand, or it is done and not "
-                                   "ticked."});
+                           .text = core::says("Zone %1 has been with %2 for %3 instead of %4: "
+                                              "perhaps somebody can lend a hand, or it is done "
+                                              "and not ticked.",
+                                              task.zone, who, whole(spent), whole(planned))});
     }
 }
 
@@ -104,8 +104,9 @@ void addLateness(const Plan& plan, const LiveState& state, std::span<const Event
         return;
     out.push_back(
         {.kind = Nudge::Kind::behind,
-         .text = "At this pace the work ends " + formatSpan(late) +
-                 " later than planned: planning the rest again may win some of it back."});
+         .text = core::says("At this pace the work ends %1 later than planned: planning the rest "
+                            "again may win some of it back.",
+                            late)});
 }
 
 } // namespace
@@ -122,10 +123,10 @@ std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveSt
         return out;
     if (pins.shortBy() > 0)
         out.push_back({.kind = Nudge::Kind::pinsShort,
-                       .text = std::to_string(pins.toPlace) + " pins are still to be placed and " +
-                               std::to_string(std::max<std::int64_t>(0, pins.left)) +
-                               " are left: fetch " + std::to_string(pins.shortBy()) +
-                               " more, or plan the rest with wider spacing."});
+                       .text = core::says("%1 pins are still to be placed and %2 are left: fetch "
+                                          "%3 more, or plan the rest with wider spacing.",
+                                          pins.toPlace, std::max<std::int64_t>(0, pins.left),
+                                          pins.shortBy())});
     const WorkLog log = workLog(plan, events, nowMs);
     addSlowZones(plan, state, log, events, out);
     addLateness(plan, state, events, nowMs, out);

@@ -14,7 +14,7 @@ struct Nudge {
     Kind kind = Kind::rest;
     int job = 0;
     std::string zone{}, person{}; ///< of a slow zone
-    std::string text{};           ///< one sentence
+    Sentence text{};              ///< one sentence
     auto operator<=>(const Nudge&) const = default;
 };
 

@@ -27,6 +27,6 @@ PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& st
 
 /// What people are told where pins are missing: how many, and how to look for them safely. Empty
 /// where none is missing.
-std::string missingPinsNotice(const PinCount& pins);
+Sentence missingPinsNotice(const PinCount& pins);
 
 } // namespace bastewright

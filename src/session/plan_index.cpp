@@ -4,46 +4,6 @@
 
 namespace bastewright {
 
-std::string_view spoken(TaskKind kind) {
-    switch (kind) {
-    case TaskKind::layBacking:
-        return "the laying of the backing";
-    case TaskKind::layBatting:
-        return "the laying of the batting";
-    case TaskKind::layTop:
-        return "the laying of the top";
-    case TaskKind::reclamp:
-        return "the moving of the clamps to all three layers";
-    case TaskKind::placeOpen:
-        return "the placing of the pins";
-    case TaskKind::smooth:
-        return "the smoothing";
-    case TaskKind::closePins:
-        return "the closing of the pins";
-    case TaskKind::checkUnderside:
-        return "the check of the underside";
-    case TaskKind::shift:
-        return "the shift";
-    case TaskKind::foldBack:
-        return "the folding back";
-    case TaskKind::dotLower:
-        return "the dotting of the lower face";
-    case TaskKind::foldForward:
-        return "the folding forward";
-    case TaskKind::dotUpper:
-        return "the dotting of the upper face";
-    case TaskKind::press:
-        return "the pressing";
-    case TaskKind::cool:
-        return "the cooling";
-    case TaskKind::turnOver:
-        return "the turning over";
-    case TaskKind::handOver:
-        return "the handing over";
-    }
-    return "";
-}
-
 PlanIndex::PlanIndex(const Plan& plan)
     : plan_{plan}
     , quilts_(plan.quilts.size()) {

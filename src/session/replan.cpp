@@ -63,16 +63,10 @@ void sayOvertime(const Remaining& r, const Schedule& s, const std::vector<Hand>&
         const auto end = (now + Seconds{last + 59}) / 60 * 60;
         const auto& who = hands[h].helper.name;
         findings.push_back({Finding::Level::warn, "/helpers",
-                            std::string{"The rest runs "}
-                                .append(formatSpan(Seconds{over}))
-                                .append(" past the hours of ")
-                                .append(who)
-                                .append("."),
-                            std::string{"It works if "}
-                                .append(who)
-                                .append(" stays until ")
-                                .append(format(after(setting.start, end)))
-                                .append(".")});
+                            core::says("The rest runs %1 past the hours of %2.", Seconds{over},
+                                       who),
+                            core::says("It works if %1 stays until %2.", who,
+                                       after(setting.start, end))});
     }
 }
 
@@ -81,11 +75,9 @@ void sayPins(const PinCount& pins, Findings& findings) {
         return;
     findings.push_back(
         {Finding::Level::warn, "/stash/pins",
-         std::to_string(pins.toPlace)
-             .append(" pins are still to be placed, and ")
-             .append(std::to_string(std::max<std::int64_t>(0, pins.left)))
-             .append(" are left."),
-         std::string{"Fetch "}.append(std::to_string(pins.shortBy())).append(" more.")});
+         core::says("%1 pins are still to be placed, and %2 are left.", pins.toPlace,
+                    std::max<std::int64_t>(0, pins.left)),
+         core::says("Fetch %1 more.", pins.shortBy())});
 }
 
 bool fits(Length length, Length width, const Table& table) {
@@ -110,9 +102,10 @@ void sayTables(const Plan& plan, const Room& room, Findings& findings) {
                 continue;
             }
             findings.push_back({Finding::Level::warn, "/room/tables",
-                                "The plan stands on tables that are not in the room any more.",
-                                "Put them back, or finish the pass in hand and plan the rest of "
-                                "the quilt as a job of its own."});
+                                core::says("The plan stands on tables that are not in the room "
+                                           "any more."),
+                                core::says("Put them back, or finish the pass in hand and plan the "
+                                           "rest of the quilt as a job of its own.")});
             return;
         }
     }

@@ -43,6 +43,6 @@ Session withLearntPaces(Session session, const ReplanOptions& options);
 
 /// What a re-plan changes, for people: a sentence for each change of hands, for work left without
 /// anybody, for the finish and for each new finding. Empty where nothing changed.
-std::vector<std::string> whatChanged(const Plan& before, const Plan& after, const LiveState& state);
+Sentences whatChanged(const Plan& before, const Plan& after, const LiveState& state);
 
 } // namespace bastewright

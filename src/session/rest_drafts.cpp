@@ -26,14 +26,15 @@ public:
     void draftAll(Remaining& out) {
         draftTasks(out);
         if (hands_.empty() && !nobodys_.empty())
-            out.findings.push_back({Finding::Level::stop, "/helpers", "Nobody is at the table.",
-                                    "Report who is there, then plan again."});
+            out.findings.push_back({Finding::Level::stop, "/helpers",
+                                    core::says("Nobody is at the table."),
+                                    core::says("Report who is there, then plan again.")});
         else
             for (const auto& [work, where] : nobodys_)
                 out.findings.push_back({Finding::Level::stop, "/helpers",
                                         sentence(work.first, where, work.second),
-                                        "Ask somebody who can to come to the table, then plan "
-                                        "again."});
+                                        core::says("Ask somebody who can to come to the table, "
+                                                   "then plan again.")});
     }
 
 private:
@@ -81,7 +82,7 @@ private:
         const auto& zones = quilt(t).zones;
         const auto zone = std::ranges::find(zones, t.zone, &Zone::id);
         if (zone == zones.end())
-            return leaveToNobody(t, d, "its zone is not in the plan");
+            return leaveToNobody(t, d, core::says("its zone is not in the plan"));
         d.zone = static_cast<int>(zone - zones.begin());
         d.share = t.share;
         const Zone part{zone->id, zone->pass, zone->area, pointsOf(*zone, t.share)};
@@ -91,7 +92,7 @@ private:
                    .closes = t.kind == TaskKind::closePins,
                    .reach = true};
         if (d.needs.irons && session_.setting.room.irons < 1)
-            return leaveToNobody(t, d, "there is no iron");
+            return leaveToNobody(t, d, core::says("there is no iron"));
         const auto& surface = quilt(t).surface;
         const bool anybody = std::ranges::any_of(hands_, [&](const Hand& h) {
             return crew::may(h.helper, d.needs) &&
@@ -99,31 +100,28 @@ private:
         });
         if (!anybody)
             leaveToNobody(t, d,
-                          d.needs.irons    ? "nobody left may iron and reaches it"
-                          : d.needs.closes ? "nobody left closes pins and reaches it"
-                                           : "nobody left reaches all of it from an open side");
+                          d.needs.irons    ? core::says("nobody left may iron and reaches it")
+                          : d.needs.closes ? core::says("nobody left closes pins and reaches it")
+                                           : core::says("nobody left reaches all of it from an open side"));
     }
 
     // Work without anybody keeps its place in the order, and its time at pace 1.
-    void leaveToNobody(const Task& t, TaskDraft& d, const std::string& why) {
+    void leaveToNobody(const Task& t, TaskDraft& d, const Sentence& why) {
         d.effort = {.byHand = 0, .fixed = crew::secondsAt(d.effort, 1)};
         d.team = 0;
         d.needs = {};
         nobodys_[{t.kind, why}].push_back(t.zone.empty() ? std::to_string(t.pass) : t.zone);
     }
 
-    static std::string sentence(TaskKind kind, const std::vector<std::string>& where,
-                                const std::string& why) {
-        std::string text = capital(spoken(kind));
-        text.append(isZoneWork(kind) ? " of zone" : " of pass")
-            .append(where.size() == 1  ? ""
-                    : isZoneWork(kind) ? "s"
-                                       : "es");
-        return text.append(" ")
-            .append(listed(where, where.size()))
-            .append(" is left to nobody: ")
-            .append(why)
-            .append(".");
+    static Sentence sentence(TaskKind kind, const std::vector<std::string>& where,
+                             const Sentence& why) {
+        const Sentence step = spokenFirst(kind), places = core::listed(where, where.size());
+        const bool one = where.size() == 1;
+        if (isZoneWork(kind))
+            return one ? core::says("%1 of zone %2 is left to nobody: %3.", step, places, why)
+                       : core::says("%1 of zones %2 is left to nobody: %3.", step, places, why);
+        return one ? core::says("%1 of pass %2 is left to nobody: %3.", step, places, why)
+                   : core::says("%1 of passes %2 is left to nobody: %3.", step, places, why);
     }
 
     // The same rules as for a first plan (docs/computation/crew.md, "Tasks"): as many hands as the
@@ -171,7 +169,7 @@ private:
             break;
         }
         if (hands_.empty())
-            return leaveToNobody(t, d, "nobody is at the table");
+            return leaveToNobody(t, d, core::says("nobody is at the table"));
         const auto when = std::max(t.start, now_) - now_;
         if (d.needs.lifts) {
             const auto lifters = count(d.needs, when);
@@ -198,18 +196,18 @@ private:
 
     static void sayFewLifters(const Task& t, const Pass& pass, std::size_t lifters,
                               Remaining& out) {
-        std::string text{"The shift into pass "};
-        text.append(std::to_string(t.pass))
-            .append(" wants ")
-            .append(std::to_string(pass.liftPeople))
-            .append(" people who lift, and ")
-            .append(lifters == 0   ? "none is"
-                    : lifters == 1 ? "one is"
-                                   : std::to_string(lifters) + " are")
-            .append(" left.");
-        out.findings.push_back({Finding::Level::warn, "/helpers", std::move(text),
-                                "Ask for more hands at the shifts, or slide the quilt in short "
-                                "steps."});
+        const Sentence text =
+            lifters == 0
+                ? core::says("The shift into pass %1 wants %2 people who lift, and none is left.",
+                             t.pass, pass.liftPeople)
+            : lifters == 1
+                ? core::says("The shift into pass %1 wants %2 people who lift, and one is left.",
+                             t.pass, pass.liftPeople)
+                : core::says("The shift into pass %1 wants %2 people who lift, and %3 are left.",
+                             t.pass, pass.liftPeople, lifters);
+        out.findings.push_back({Finding::Level::warn, "/helpers", text,
+                                core::says("Ask for more hands at the shifts, or slide the quilt "
+                                           "in short steps.")});
     }
 
     // The zones a smoothing is for: those whose pins it directly waits for.
@@ -229,7 +227,7 @@ private:
     const std::vector<Hand>& hands_;
     Seconds now_;
     /// Zones or passes of the work nobody can do, by its kind and the reason.
-    std::map<std::pair<TaskKind, std::string>, std::vector<std::string>> nobodys_;
+    std::map<std::pair<TaskKind, Sentence>, std::vector<std::string>> nobodys_;
 };
 
 } // namespace

@@ -3,7 +3,6 @@
 #include "session/replan.h"
 
 #include <algorithm>
-#include <tuple>
 
 namespace bastewright {
 namespace {
@@ -20,28 +19,67 @@ std::vector<std::string> without(const std::vector<std::string>& all,
     return out;
 }
 
-std::string_view handsOnZone(TaskKind kind) {
+/// "placing of zones A1 and A2".
+Sentence workOn(TaskKind kind, const std::vector<std::string>& zones) {
+    const bool one = zones.size() == 1;
+    const Sentence ids = core::listed(zones, zones.size());
     switch (kind) {
     case TaskKind::placeOpen:
-        return "placing";
+        return one ? core::says("placing of zone %1", ids) : core::says("placing of zones %1", ids);
     case TaskKind::closePins:
-        return "closing";
+        return one ? core::says("closing of zone %1", ids) : core::says("closing of zones %1", ids);
     case TaskKind::press:
-        return "pressing";
+        return one ? core::says("pressing of zone %1", ids)
+                   : core::says("pressing of zones %1", ids);
     default:
-        return "dotting";
+        return one ? core::says("dotting of zone %1", ids) : core::says("dotting of zones %1", ids);
     }
+}
+
+/// Who comes to zones, and who leaves them.
+struct Hands {
+    std::vector<std::string> came, left;
+    TaskKind work; ///< of zones, both faces of dots alike
+    bool operator==(const Hands&) const = default;
+};
+
+Sentence ofZones(const Hands& hands, const std::vector<std::string>& zones) {
+    const Sentence came = core::listed(hands.came, hands.came.size());
+    const Sentence left = core::listed(hands.left, hands.left.size());
+    const Sentence work = workOn(hands.work, zones);
+    if (hands.came.empty())
+        return zones.size() == 1 ? core::says("Nobody has %1, which was with %2.", work, left)
+                                 : core::says("Nobody has %1, which were with %2.", work, left);
+    if (hands.left.empty())
+        return hands.came.size() == 1 ? core::says("%1 takes over %2.", came, work)
+                                      : core::says("%1 take over %2.", came, work);
+    return hands.came.size() == 1 ? core::says("%1 takes over %2 from %3.", came, work, left)
+                                  : core::says("%1 take over %2 from %3.", came, work, left);
+}
+
+Sentence ofStep(const Task& t, const std::vector<std::string>& came,
+                const std::vector<std::string>& left) {
+    const Sentence step = t.kind == TaskKind::shift
+                              ? core::says("%1 into pass %2", spoken(t.kind), t.pass)
+                              : core::says("%1 of pass %2", spoken(t.kind), t.pass);
+    const Sentence who = core::listed(came, came.size()), others = core::listed(left, left.size());
+    if (came.empty())
+        return left.size() == 1 ? core::says("%1 is no longer in %2.", others, step)
+                                : core::says("%1 are no longer in %2.", others, step);
+    if (left.empty())
+        return came.size() == 1 ? core::says("%1 is now in %2.", who, step)
+                                : core::says("%1 are now in %2.", who, step);
+    return came.size() == 1 ? core::says("%1 is now in %2 instead of %3.", who, step, others)
+                            : core::says("%1 are now in %2 instead of %3.", who, step, others);
 }
 
 } // namespace
 
-std::vector<std::string> whatChanged(const Plan& before, const Plan& after,
-                                     const LiveState& state) {
+Sentences whatChanged(const Plan& before, const Plan& after, const LiveState& state) {
     const PlanIndex old{before};
-    // Zones in one sentence for each pair of hands: (new people, old people, kind of work).
-    using Hands = std::tuple<std::vector<std::string>, std::vector<std::string>, std::string_view>;
+    // Zones in one sentence for each pair of hands.
     std::vector<std::pair<Hands, std::vector<std::string>>> zones;
-    std::vector<std::string> out;
+    Sentences out;
     for (const auto& t : after.tasks) {
         const Task* was = old.task(t.id);
         if (!was || state.doneTasks.contains(t.id))
@@ -50,50 +88,26 @@ std::vector<std::string> whatChanged(const Plan& before, const Plan& after,
         if (came.empty() && left.empty())
             continue;
         if (isZoneWork(t.kind)) {
-            const Hands hands{came, left, handsOnZone(t.kind)};
+            const Hands hands{came, left,
+                              t.kind == TaskKind::dotUpper ? TaskKind::dotLower : t.kind};
             auto it = std::ranges::find(zones, hands, [](const auto& z) { return z.first; });
             if (it == zones.end())
                 it = zones.insert(zones.end(), {hands, {}});
             it->second.push_back(t.zone);
             continue;
         }
-        std::string line = came.empty() ? listed(left, left.size()) : listed(came, came.size());
-        line.append(came.empty() ? (left.size() == 1 ? " is" : " are")
-                                 : (came.size() == 1 ? " is" : " are"))
-            .append(came.empty() ? " no longer in " : " now in ")
-            .append(spoken(t.kind))
-            .append(t.kind == TaskKind::shift ? " into pass " : " of pass ")
-            .append(std::to_string(t.pass));
-        if (!came.empty() && !left.empty())
-            line.append(" instead of ").append(listed(left, left.size()));
-        out.push_back(line.append("."));
+        out.push_back(ofStep(t, came, left));
     }
-    std::vector<std::string> handsChanged;
-    for (const auto& [hands, ids] : zones) {
-        const auto& [came, left, work] = hands;
-        std::string line;
-        if (came.empty())
-            line.append("Nobody has ").append(work);
-        else
-            line.append(listed(came, came.size()))
-                .append(came.size() == 1 ? " takes" : " take")
-                .append(" over ")
-                .append(work);
-        line.append(ids.size() == 1 ? " of zone " : " of zones ").append(listed(ids, ids.size()));
-        if (!left.empty())
-            line.append(!came.empty()     ? " from "
-                        : ids.size() == 1 ? ", which was with "
-                                          : ", which were with ")
-                .append(listed(left, left.size()));
-        handsChanged.push_back(line.append("."));
-    }
+    Sentences handsChanged;
+    for (const auto& [hands, ids] : zones)
+        handsChanged.push_back(ofZones(hands, ids));
     out.insert(out.begin(), handsChanged.begin(), handsChanged.end());
 
     const auto later = after.finish - before.finish;
     if (later >= kNotable || later <= -kNotable)
-        out.push_back(std::string{"The work is planned to end "}
-                          .append(formatSpan(later < Seconds{} ? -later : later))
-                          .append(later < Seconds{} ? " earlier." : " later."));
+        out.push_back(later < Seconds{}
+                          ? core::says("The work is planned to end %1 earlier.", -later)
+                          : core::says("The work is planned to end %1 later.", later));
     for (const auto& f : after.findings)
         if (std::ranges::find(before.findings, f) == before.findings.end())
             out.push_back(f.text);

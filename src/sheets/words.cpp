@@ -1,5 +1,7 @@
 #include "sheets/words.h"
 
+#include "language/said.h"
+
 #include <QStringList>
 
 #include <algorithm>
@@ -14,12 +16,13 @@ QString joined(QString text) {
 } // namespace
 
 QString length(Length l, Unit unit) {
-    return joined(QString::fromStdString(format(l, unit)));
+    return joined(language::figure(QString::fromStdString(format(l, unit))));
 }
 
 QString size(Size s, Unit unit) {
-    return joined(Text::tr("%1 × %2").arg(QString::fromStdString(format(s.width, unit, false)),
-                                          QString::fromStdString(format(s.length, unit))));
+    return joined(Text::tr("%1 × %2").arg(
+        language::figure(QString::fromStdString(format(s.width, unit, false))),
+        language::figure(QString::fromStdString(format(s.length, unit)))));
 }
 
 QString clock(ClockTime start, Seconds s) {

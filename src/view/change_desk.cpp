@@ -30,6 +30,12 @@ void ChangeDesk::setAtTable(bool atTable) {
     cancel();
 }
 
+void ChangeDesk::sayAgain() {
+    if (answer_)
+        showPeople();
+    emit changed();
+}
+
 void ChangeDesk::comes(const QString& person) {
     ask(tr("%1 comes").arg(person), {.kind = Kind::personIn, .person = words::toCore(person)});
 }

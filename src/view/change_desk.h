@@ -35,6 +35,8 @@ public:
 
     /// At the table the running session is asked about, else the plan in hand.
     void setAtTable(bool atTable);
+    /// In another language.
+    void sayAgain();
 
     Q_INVOKABLE void comes(const QString& person);
     Q_INVOKABLE void goes(const QString& person);

@@ -1,5 +1,7 @@
 #include "view/comfort.h"
 
+#include "language/language.h"
+
 #include <algorithm>
 
 namespace {
@@ -25,6 +27,8 @@ Comfort::Comfort(const QString& file, qreal reportedDensity, QObject* parent)
     dark_ = kept_->value(QStringLiteral("dark"), false).toBool();
     faceToFace_ = kept_->value(QStringLiteral("faceToFace"), false).toBool();
     turn_ = int(number("turn", 0, 0, 3));
+    bastewright::language::speak(
+        kept_->value(QStringLiteral("language"), bastewright::language::ofSystem()).toString());
 }
 
 void Comfort::keep(const QString& key, const QVariant& value) {
@@ -56,6 +60,26 @@ void Comfort::setDark(bool dark) {
 void Comfort::setTurn(int turn) {
     turn_ = ((turn % 4) + 4) % 4;
     keep(QStringLiteral("turn"), turn_);
+}
+
+QString Comfort::language() const {
+    return bastewright::language::spoken();
+}
+
+void Comfort::setLanguage(const QString& code) {
+    if (code == language())
+        return;
+    bastewright::language::speak(code);
+    keep(QStringLiteral("language"), language());
+    emit languageChanged();
+}
+
+QStringList Comfort::languages() const {
+    return bastewright::language::all();
+}
+
+QString Comfort::languageName(const QString& code) const {
+    return bastewright::language::ownName(code);
 }
 
 void Comfort::setFaceToFace(bool on) {

@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QSettings>
+#include <QStringList>
 #include <QtQmlIntegration>
 
 #include <memory>
@@ -21,9 +22,12 @@ class Comfort : public QObject {
     Q_PROPERTY(bool faceToFace READ faceToFace WRITE setFaceToFace NOTIFY changed)
     /// Quarter turns of the table as it is drawn at the table, 0 to 3.
     Q_PROPERTY(int turn READ turn WRITE setTurn NOTIFY changed)
+    /// Code of the language everything is said in: "de". The device's, until one is chosen here.
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
+    Q_PROPERTY(QStringList languages READ languages CONSTANT)
 
 public:
-    /// Kept in the file; an empty name keeps nothing (tests).
+    /// Kept in the file; an empty name keeps nothing and leaves the language as it is (tests).
     explicit Comfort(const QString& file, qreal reportedDensity, QObject* parent = nullptr);
 
     qreal density() const { return density_; }
@@ -38,9 +42,15 @@ public:
     void setFaceToFace(bool on);
     int turn() const { return turn_; }
     void setTurn(int turn);
+    QString language() const;
+    void setLanguage(const QString& code);
+    QStringList languages() const;
+    /// What a language calls itself.
+    Q_INVOKABLE QString languageName(const QString& code) const;
 
 signals:
     void changed();
+    void languageChanged();
 
 private:
     void keep(const QString& key, const QVariant& value);

@@ -12,7 +12,7 @@ using namespace bastewright;
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("cures", text);
+    return QCoreApplication::translate("Curing", text);
 }
 
 /// The quilt a finding's field belongs to, and the field within it.

@@ -50,14 +50,16 @@ Session& readOnly(const Session& session) {
     return const_cast<Session&>(session);
 }
 
-QString sentence(const Label& label, const QString& text, const std::string& problem) {
-    return tr("%1: “%2” does not fit; %3.").arg(label.text, text, words::fromCore(problem));
+QString sentence(const Label& label, const QString& text, const QString& form) {
+    return form.arg(label.text, text);
 }
 
 QString takeLength(const Label& label, Unit unit, const QString& text, Length& into) {
     const auto read = parseLength(words::toCore(text), unit);
     if (!read)
-        return sentence(label, text, read.error());
+        return sentence(label, text,
+                        tr("%1: “%2” does not fit; a length such as 12 1/2, 12.5 in, 317.5 mm, "
+                           "31.75 cm, 2 yd is accepted."));
     into = *read;
     return {};
 }
@@ -65,7 +67,9 @@ QString takeLength(const Label& label, Unit unit, const QString& text, Length& i
 QString takeTime(const Label& label, const QString& text, ClockTime& into) {
     const auto read = parseClock(words::toCore(text));
     if (!read)
-        return sentence(label, text, read.error());
+        return sentence(label, text,
+                        tr("%1: “%2” does not fit; a time of day from 00:00 to 23:59, such as "
+                           "13:00, is accepted."));
     into = *read;
     return {};
 }

@@ -8,11 +8,12 @@ namespace {
 
 QString quiltSummary(const Job& job) {
     const Rect top = topRect(job.top);
-    QString text = words::size({top.width(), top.length()}, job.unit);
-    if (job.top.grid)
-        text +=
-            FieldModel::tr(", %1 × %2 blocks").arg(job.top.grid->columns).arg(job.top.grid->rows);
-    return text;
+    const QString size = words::size({top.width(), top.length()}, job.unit);
+    return job.top.grid ? FieldModel::tr("%1, %2 × %3 blocks")
+                              .arg(size)
+                              .arg(job.top.grid->columns)
+                              .arg(job.top.grid->rows)
+                        : size;
 }
 
 QString bastingSummary(const Job& job) {
@@ -83,7 +84,7 @@ QString summaryOf(FieldModel::Section section, const JobEditor& editor) {
 /// What a view keeps a delegate for; where it differs the list is laid anew.
 bool samePlaces(const Fields& a, const Fields& b) {
     return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const Field& x, const Field& y) {
-        return x.key == y.key && x.kind == y.kind;
+        return x.key == y.key && x.kind == y.kind && x.group == y.group;
     });
 }
 

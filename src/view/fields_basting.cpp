@@ -4,13 +4,14 @@
 
 using namespace bastewright;
 
+namespace fields {
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
 }
 } // namespace
 
-Fields fields::ofBasting(const Session& session, int quilt) {
+Fields ofBasting(const Session& session, int quilt) {
     const auto q = std::size_t(quilt);
     const Unit unit = session.jobs[q].unit;
     const bool pins = session.jobs[q].basting.with == Basting::With::pins;
@@ -51,3 +52,5 @@ Fields fields::ofBasting(const Session& session, int quilt) {
                 [](Session& s) { return &s.setting.start; });
     return out;
 }
+
+} // namespace fields

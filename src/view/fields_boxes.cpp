@@ -4,13 +4,14 @@
 
 using namespace bastewright;
 
+namespace fields {
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
 }
 } // namespace
 
-Fields fields::ofBoxes(const Session& session, int quilt) {
+Fields ofBoxes(const Session& session, int quilt) {
     const Unit unit = session.jobs[std::size_t(quilt)].unit;
     const QString hand = tr("On hand");
     const auto stash = [](auto member) {
@@ -39,3 +40,5 @@ Fields fields::ofBoxes(const Session& session, int quilt) {
     });
     return out;
 }
+
+} // namespace fields

@@ -12,6 +12,7 @@ using namespace bastewright;
 using batting::kPackSizes;
 using batting::PackSize;
 
+namespace fields {
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
@@ -53,7 +54,7 @@ Field packChoice(std::size_t q, Unit unit) {
 /// "Cloth 2": the first such name that no other cloth has.
 std::string newClothName(const Backing& backing) {
     for (int n = int(backing.fabrics.size()) + 1;; ++n) {
-        std::string name = words::toCore(tr("Cloth %1").arg(n));
+        std::string name = words::toCore(fields::tr("Cloth %1").arg(n));
         if (std::ranges::find(backing.fabrics, name, &Fabric::name) == backing.fabrics.end())
             return name;
     }
@@ -120,7 +121,7 @@ void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
 
 } // namespace
 
-Fields fields::ofLayers(const Session& session, int quilt) {
+Fields ofLayers(const Session& session, int quilt) {
     const auto q = std::size_t(quilt);
     const Job& job = session.jobs[q];
     const Unit unit = job.unit;
@@ -165,3 +166,5 @@ Fields fields::ofLayers(const Session& session, int quilt) {
                           [q](Session& s) { return &s.jobs[q].machine.throat; });
     return out;
 }
+
+} // namespace fields

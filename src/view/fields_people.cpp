@@ -5,18 +5,20 @@
 
 using namespace bastewright;
 
+namespace fields {
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
 }
 
 /// A name nobody at the table has yet.
-std::string newName(const Session& session) {
+QString newName(const Session& session) {
     const auto& helpers = session.setting.helpers;
     for (int n = int(helpers.size()) + 1;; ++n) {
-        auto name = words::toCore(tr("Helper %1").arg(n));
-        if (std::none_of(helpers.begin(), helpers.end(),
-                         [&](const Helper& h) { return h.name == name; }))
+        const QString name = tr("Helper %1").arg(n);
+        if (std::none_of(helpers.begin(), helpers.end(), [&](const Helper& h) {
+                return words::fromCore(h.name) == name;
+            }))
             return name;
     }
 }
@@ -75,7 +77,7 @@ Field sideOf(std::size_t i, const QString& key, const QString& group) {
 
 } // namespace
 
-Fields fields::ofPeople(const Session& session, int quilt) {
+Fields ofPeople(const Session& session, int quilt) {
     const Unit unit = session.jobs[std::size_t(quilt)].unit;
     const auto& helpers = session.setting.helpers;
     Fields out;
@@ -107,8 +109,10 @@ Fields fields::ofPeople(const Session& session, int quilt) {
     if (helpers.size() < limits::kHelpers)
         out << action({"add", tr("Somebody else"), tr("Add a person")}, [](Session& s) {
             Helper helper;
-            helper.name = newName(s);
+            helper.name = words::toCore(newName(s));
             s.setting.helpers.push_back(helper);
         });
     return out;
 }
+
+} // namespace fields

@@ -7,6 +7,7 @@
 
 using namespace bastewright;
 
+namespace fields {
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
@@ -116,22 +117,22 @@ void addSeams(Fields& out, const Top& top, std::size_t q, Unit unit) {
             return [=](Session& s) { return &(s.jobs[q].top.seams[i].*point.*axis); };
         };
         const QString key = QStringLiteral("seam%1/").arg(i);
-        const QString group = tr("Further seam %1").arg(i + 1);
-        out << fields::length({key + "x0", group, tr("Begins, from the left")}, unit,
+        const QString group = fields::tr("Further seam %1").arg(i + 1);
+        out << fields::length({key + "x0", group, fields::tr("Begins, from the left")}, unit,
                               end(&Segment::from, &Point::x))
-            << fields::length({key + "y0", group, tr("Begins, from the head")}, unit,
+            << fields::length({key + "y0", group, fields::tr("Begins, from the head")}, unit,
                               end(&Segment::from, &Point::y))
-            << fields::length({key + "x1", group, tr("Ends, from the left")}, unit,
+            << fields::length({key + "x1", group, fields::tr("Ends, from the left")}, unit,
                               end(&Segment::to, &Point::x))
-            << fields::length({key + "y1", group, tr("Ends, from the head")}, unit,
+            << fields::length({key + "y1", group, fields::tr("Ends, from the head")}, unit,
                               end(&Segment::to, &Point::y))
-            << fields::removal({key + "remove", group, tr("Without this seam")},
+            << fields::removal({key + "remove", group, fields::tr("Without this seam")},
                                [q, i](Session& s) {
                                    auto& all = s.jobs[q].top.seams;
                                    all.erase(all.begin() + std::ptrdiff_t(i));
                                });
     }
-    out << fields::action({"addseam", tr("Seams"), tr("Add a seam")}, [q](Session& s) {
+    out << fields::action({"addseam", fields::tr("Seams"), fields::tr("Add a seam")}, [q](Session& s) {
         auto& of = s.jobs[q].top;
         const Rect size = topRect(of);
         const Length middle = Length::inches(std::int64_t(size.length().in() / 2));
@@ -141,7 +142,7 @@ void addSeams(Fields& out, const Top& top, std::size_t q, Unit unit) {
 
 } // namespace
 
-Fields fields::ofQuilt(const Session& session, int quilt) {
+Fields ofQuilt(const Session& session, int quilt) {
     const auto q = std::size_t(quilt);
     const Job& job = session.jobs[q];
     const Unit unit = job.unit;
@@ -206,3 +207,5 @@ Fields fields::ofQuilt(const Session& session, int quilt) {
         });
     return out;
 }
+
+} // namespace fields

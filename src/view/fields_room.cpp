@@ -5,6 +5,7 @@
 
 using namespace bastewright;
 
+namespace fields {
 namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
@@ -46,7 +47,7 @@ Field wall(Side side) {
 
 } // namespace
 
-Fields fields::ofRoom(const Session& session, int quilt) {
+Fields ofRoom(const Session& session, int quilt) {
     const Unit unit = session.jobs[std::size_t(quilt)].unit;
     const Room& room = session.setting.room;
     Fields out;
@@ -84,3 +85,5 @@ Fields fields::ofRoom(const Session& session, int quilt) {
             [](Session& s) { return &s.setting.room.surfaces; }, 0, limits::kTables);
     return out;
 }
+
+} // namespace fields

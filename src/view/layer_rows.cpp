@@ -13,7 +13,7 @@ namespace rows {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("layers", text);
+    return QCoreApplication::translate("rows", text);
 }
 
 QString bought(Length l, Unit unit) {
@@ -45,7 +45,7 @@ Length least(const PerSide<Length>& s) {
 QString cureFor(const Findings& findings, const std::string& layer) {
     for (const Finding& f : findings)
         if (f.level != Finding::Level::note && !f.cure.empty() &&
-            f.text.starts_with("The " + layer + " is "))
+            f.text.english().starts_with("The " + layer + " is "))
             return words::fromCore(f.cure);
     return {};
 }
@@ -75,15 +75,16 @@ QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Finding
                          job.batting.overage}}) {
             const Length low = least(spare), half = overage / 2;
             const bool stop = low < Length{}, warn = !stop && low < half;
-            QString text = sides(spare, job.unit);
-            if (!stop && !warn)
-                text += tr(". %1 of it may be lost to creep before it must be cured")
-                            .arg(words::length(low - half, job.unit));
+            const QString all = sides(spare, job.unit);
+            const QString text =
+                stop || warn ? tr("%1.").arg(all)
+                             : tr("%1. %2 of it may be lost to creep before it must be cured.")
+                                   .arg(all, words::length(low - half, job.unit));
             out.push_back({tr("Pass %1, %2").arg(pass.number).arg(name),
                            stop   ? QStringLiteral("stop")
                            : warn ? QStringLiteral("warn")
                                   : QStringLiteral("fine"),
-                           text + QLatin1Char('.'),
+                           text,
                            stop || warn ? cureFor(findings, core) : QString{}});
         }
     return out;
@@ -118,10 +119,11 @@ QString sizesWords(const Job& job, const QuiltPlan& plan) {
     const auto made = [&](bool measured) {
         return measured ? tr("as measured") : tr("as planned, from washed cloth");
     };
-    return tr("Top %1, by its largest readings. Batting %2%3. Backing %4, %5. Each is centred under "
+    const QString batting = words::size(plan.layers.batting, job.unit);
+    return tr("Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centred under "
               "the top.")
-        .arg(words::size(plan.layers.top, job.unit), words::size(plan.layers.batting, job.unit),
-             job.batting.width && job.batting.length ? tr(", as measured") : QString{},
+        .arg(words::size(plan.layers.top, job.unit),
+             job.batting.width && job.batting.length ? tr("%1, as measured").arg(batting) : batting,
              words::size(plan.layers.backing, job.unit),
              made(job.backing.width && job.backing.length));
 }

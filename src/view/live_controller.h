@@ -52,6 +52,9 @@ public:
     bastewright::JobId job() const { return job_; }
     const bastewright::LiveSession* live() const { return live_ ? &*live_ : nullptr; }
 
+    /// Shows everything anew: time has passed, or another language is spoken.
+    void refresh();
+
     /// Reports something; false, with `problem` set, where it was not stored or does not fit.
     bool report(bastewright::EventKind kind, bastewright::Event about = {});
     /// Reports a tick that was made on another device, under the id it was given there; the same id
@@ -101,7 +104,6 @@ signals:
 
 private:
     void begin();
-    void refresh();
     /// This zone's next piece of work that somebody has; none where all is done.
     const bastewright::Task* nextAt(int quilt, const std::string& zone) const;
     /// Stores the event and shows it; returns why not, else nothing.

@@ -15,7 +15,7 @@ namespace rows {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("plan", text);
+    return QCoreApplication::translate("rows", text);
 }
 
 Unit unitOf(const Planned& planned) {
@@ -98,7 +98,7 @@ QList<QVariantList> ofSupplies(const Planned& planned) {
     for (const auto& s : planned.plan.supplies)
         out.push_back({words::fromCore(s.item), words::amount(s.need), words::amount(s.have),
                        words::amount(s.buy), words::fromCore(s.unit), s.buy > 0,
-                       why::ofSupply(s.item)});
+                       why::ofSupply(s.item.english())});
     return out;
 }
 
@@ -139,12 +139,13 @@ QList<QVariantList> ofPeople(const Planned& planned) {
 QList<QVariantList> ofHelp(const Planned& planned) {
     QList<QVariantList> out;
     for (const auto& h : planned.plan.help) {
-        QString gain = tr("saves %1").arg(words::span(h.saved));
-        if (h.passesSaved == 1)
-            gain += tr(" and one pass");
-        else if (h.passesSaved > 1)
-            gain += tr(" and %1 passes").arg(h.passesSaved);
-        out.push_back({words::fromCore(h.change), gain});
+        const QString time = words::span(h.saved);
+        out.push_back({words::fromCore(h.change),
+                       h.passesSaved < 1    ? tr("saves %1").arg(time)
+                       : h.passesSaved == 1 ? tr("saves %1 and one pass").arg(time)
+                                            : tr("saves %1 and %2 passes")
+                                                  .arg(time)
+                                                  .arg(h.passesSaved)});
     }
     return out;
 }

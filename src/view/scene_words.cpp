@@ -1,5 +1,6 @@
 #include "view/scene_words.h"
 
+#include "language/said.h"
 #include "view/words.h"
 
 #include <QCoreApplication>
@@ -12,17 +13,11 @@ namespace words {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("moment", text);
+    return QCoreApplication::translate("words", text);
 }
 
 QString listed(const std::vector<std::string>& people) {
-    QString out;
-    for (std::size_t i = 0; i < people.size(); ++i) {
-        if (i > 0)
-            out += i + 1 == people.size() ? tr(" and ") : tr(", ");
-        out += fromCore(people[i]);
-    }
-    return out;
+    return language::said(core::listed(people, people.size()));
 }
 
 QString slide(const Planned& planned, const Task& task) {
@@ -40,7 +35,7 @@ QString slide(const Planned& planned, const Task& task) {
         way(pass->shift.dx, Side::right, Side::left);
         way(pass->shift.dy, Side::foot, Side::head);
     }
-    return ways.join(tr(" and "));
+    return ways.size() < 2 ? ways.value(0) : tr("%1 and %2").arg(ways[0], ways[1]);
 }
 
 // %1 is who, %2 the zone or the way.

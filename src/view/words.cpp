@@ -1,5 +1,7 @@
 #include "view/words.h"
 
+#include "language/said.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -14,8 +16,8 @@ QString tr(const char* text) {
 }
 } // namespace
 
-QString fromCore(std::string_view text) {
-    return QString::fromUtf8(text.data(), qsizetype(text.size()));
+QString fromCore(const Sentence& sentence) {
+    return language::said(sentence);
 }
 
 std::string toCore(const QString& text) {
@@ -23,13 +25,13 @@ std::string toCore(const QString& text) {
 }
 
 QString length(Length l, Unit unit) {
-    return fromCore(format(l, unit));
+    return language::figure(fromCore(format(l, unit)));
 }
 
 QString size(Size s, Unit unit) {
     return QStringLiteral("%1 × %2 %3")
-        .arg(fromCore(format(s.width, unit, false)), fromCore(format(s.length, unit, false)),
-             fromCore(symbol(unit)));
+        .arg(language::figure(fromCore(format(s.width, unit, false))),
+             language::figure(fromCore(format(s.length, unit, false))), fromCore(symbol(unit)));
 }
 
 QString span(Seconds s) {

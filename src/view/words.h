@@ -4,10 +4,20 @@
 
 #include <QString>
 
+#include <concepts>
+#include <string_view>
+
 /// The screen's words for the core's values, in the person's language.
 namespace words {
 
-QString fromCore(std::string_view text);
+/// A name, as it is.
+template <std::convertible_to<std::string_view> Name>
+QString fromCore(const Name& name) {
+    const std::string_view text{name};
+    return QString::fromUtf8(text.data(), qsizetype(text.size()));
+}
+/// What the core says, in the person's language.
+QString fromCore(const bastewright::Sentence& sentence);
 std::string toCore(const QString& text);
 
 /// "12 1/2 in"

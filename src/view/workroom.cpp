@@ -51,6 +51,7 @@ Workroom::Workroom(Library* library, Setup setup, QObject* parent)
         farBoard_.setFollowing(comfort_.faceToFace());
     };
     connect(&comfort_, &Comfort::changed, this, turnBoards);
+    connect(&comfort_, &Comfort::languageChanged, this, &Workroom::sayAllAgain);
     connect(&board_, &TableBoard::changed, this, [this] { farBoard_.setQuilt(board_.quilt()); });
     turnBoards();
 }
@@ -77,6 +78,17 @@ void Workroom::say(const QString& notice) {
         return;
     notice_ = notice;
     emit noticeChanged();
+}
+
+/// In another language: everything that holds words makes them anew.
+void Workroom::sayAllAgain() {
+    shelf_.refresh();
+    emit editor_.changed();
+    if (plan_.isPlanned())
+        plan_.show(plan_.planned());
+    live_.refresh();
+    desk_.sayAgain();
+    emit screenChanged();
 }
 
 void Workroom::forgetNotice() {

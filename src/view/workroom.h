@@ -123,6 +123,7 @@ private:
     void store();
     void replan();
     void planned(const PlannedPtr& planned);
+    void sayAllAgain();
     bastewright::SessionId runningSession(bastewright::JobId job) const;
 
     bastewright::Library* library_;

@@ -4,8 +4,11 @@
 import argparse
 import pathlib
 import re
+import shutil
 import subprocess
 import sys
+import tempfile
+from xml.etree import ElementTree
 
 # What each part of src may depend on, directly. Parts not named here may depend on anything.
 ALLOWED = {
@@ -27,10 +30,11 @@ ALLOWED = {
     "checker": {"plan"},
     "session": {"plan", "planner_whole", "planner_crew", "checker"},
     "store": {"session"},
-    "sheets": {"session", "plan"},
+    "language": {"measures"},
+    "sheets": {"language", "session", "plan"},
     "page": {"view"},
 }
-CORE = [name for name in ALLOWED if name not in ("store", "sheets", "page")]
+CORE = [name for name in ALLOWED if name not in ("language", "store", "sheets", "page")]
 # Longest file of each kind; the usual is far less.
 LONGEST = {".cpp": 400, ".h": 250, ".qml": 260}
 
@@ -59,7 +63,7 @@ def links(source, _build):
     for part, allowed in ALLOWED.items():
         listing = source / folder(part) / "CMakeLists.txt"
         text = re.sub(r"#.*", "", listing.read_text())
-        for library in sorted(set(re.findall(r"\bbastewright_(\w+)\b", text))):
+        for library in sorted(set(re.findall(r"(?<!/)\bbastewright_(\w+)\b", text))):
             if library in ("library", "flags", part):
                 continue
             if library not in allowed:
@@ -100,8 +104,53 @@ def sizes(source, _build):
                     yield f"{file.relative_to(source)}: {lines} lines, more than {most}"
 
 
+LUPDATE = "/usr/lib/qt6/bin/lupdate"
+
+
+def messages(catalogue):
+    """Context, English sentence and translation of every entry."""
+    for context in ElementTree.parse(catalogue).getroot().iter("context"):
+        for message in context.iter("message"):
+            yield context.findtext("name"), message.findtext("source"), message.find("translation")
+
+
+def catalogue(source, build):
+    """Every sentence of the sources has a finished translation with the same places."""
+    kept = source / "assets/translations/bastewright_de.ts"
+    with tempfile.TemporaryDirectory() as folder:
+        now = pathlib.Path(folder) / kept.name
+        shutil.copy(kept, now)
+        # As the target `translations` calls it.
+        subprocess.run([LUPDATE, "-silent", "-no-obsolete", "-locations", "none",
+                        "-tr-function-alias", "tr+=says", source / "src", source / "qml",
+                        "-ts", now], check=True, stderr=subprocess.DEVNULL)
+        current = {(context, text) for context, text, _ in messages(now)}
+    known = {(context, text) for context, text, _ in messages(kept)}
+    for context, text in sorted(current - known):
+        yield f"not in the catalogue: {context}: {text}"
+    for context, text in sorted(known - current):
+        yield f"not in the sources any more: {context}: {text}"
+    places = re.compile(r"%[1-9n]")
+    for context, text, translation in messages(kept):
+        said = translation.text or ""
+        if translation.get("type") or not said:
+            yield f"not translated: {context}: {text}"
+        elif set(places.findall(text)) != set(places.findall(said)):
+            yield f"other places than in English: {context}: {text}: {said}"
+    forms = [(context, text) for context, text, _ in messages(kept) if context == "core"]
+    if len(forms) < 300:
+        yield f"only {len(forms)} sentences of the core were found"
+    # The page for phones has its sentences in {{}} and their list beside the server.
+    listed = (source / "src/page/page_words.cpp").read_text()
+    for file in ("index.html", "page.js"):
+        for text in re.findall(r"{{([^{}]+)}}", (source / "assets/page" / file).read_text()):
+            if f'"{text}"' not in listed:
+                yield f"assets/page/{file}: not listed in page_words.cpp: {text}"
+
+
 def main():
-    rules = {rule.__name__: rule for rule in (includes, links, symbols, modules, sizes)}
+    rules = {rule.__name__: rule
+             for rule in (includes, links, symbols, modules, sizes, catalogue)}
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("rule", choices=rules)
     parser.add_argument("--source", type=pathlib.Path, required=True)

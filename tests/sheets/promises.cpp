@@ -381,9 +381,9 @@ void expectLeadKnowsAll(const Written& w) {
             EXPECT_TRUE(text.contains(clockOf(w.session, t.start))) << t.id;
         }
     for (const auto& s : w.plan.supplies)
-        EXPECT_TRUE(text.contains(normalised(QString::fromStdString(s.item)))) << s.item;
+        EXPECT_TRUE(text.contains(normalised(QString::fromStdString(s.item.english())))) << s.item;
     for (const auto& f : w.plan.findings)
-        EXPECT_TRUE(text.contains(normalised(QString::fromStdString(f.text)))) << f.text;
+        EXPECT_TRUE(text.contains(normalised(QString::fromStdString(f.text.english())))) << f.text;
     EXPECT_TRUE(text.contains(clockOf(w.session, w.plan.finish)));
 }
 

@@ -159,7 +159,7 @@ void backingBought(const QuiltView& v, Report& report) {
 }
 
 void backingCentre(const QuiltView& v, Report& report) {
-    if (!v.quilt.backing || v.job.backing.centreSeam || v.says("/backing", Finding::Level::note))
+    if (!v.quilt.backing || v.job.backing.centreSeam || v.tells("/backing", Finding::Level::note))
         return;
     const Rect all = whole(*v.quilt.backing);
     for (const BackingPanel& p : v.quilt.backing->panels)
@@ -189,7 +189,7 @@ void backingWays(const QuiltView& v, Report& report) {
         report.add(v.label() + ": the chosen way buys " + figure(chosen.bought, unit) +
                    " of cloth; the plan buys " + figure(all, unit) + ".");
     const auto& asked = v.job.backing.way;
-    if (asked && !v.says("/backing/way", Finding::Level::note)) {
+    if (asked && !v.tells("/backing/way", Finding::Level::note)) {
         if (abs(chosen.bought - asked->bought) > kFine || chosen.seams != asked->seams)
             report.add(v.label() + ": the job asks for the way that buys " +
                        figure(asked->bought, unit) + " and has " + std::to_string(asked->seams) +

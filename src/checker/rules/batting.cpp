@@ -212,7 +212,7 @@ void battingFits(const QuiltView& v, Report& report) {
 // layers lump (common practice). Some tops allow nothing else; then the plan says so.
 void battingApart(const QuiltView& v, Report& report) {
     const BattingPlan* plan = joined(v);
-    if (plan == nullptr || v.says("/batting", Finding::Level::note))
+    if (plan == nullptr || v.tells("/batting", Finding::Level::note))
         return;
     const Unit unit = v.plan.unit;
     std::map<Point, int> corners;

@@ -23,7 +23,7 @@ bool counts(std::string_view text, int number) {
 /// True where the plan owns up to so many pins too near a seam.
 bool declared(const QuiltView& v, int number) {
     return std::any_of(v.plan.findings.begin(), v.plan.findings.end(), [&](const Finding& f) {
-        return v.isAbout(f, "/basting/clear") && counts(f.text, number);
+        return v.isAbout(f, "/basting/clear") && counts(f.text.english(), number);
     });
 }
 

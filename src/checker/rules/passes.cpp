@@ -256,7 +256,8 @@ void passesAlternatives(const QuiltView& v, Report& report) {
     if (how.quiltLengthAlongLength != v.quilt.surface.quiltLengthAlongLength)
         differs("how the quilt lies on the table");
     if (how.surface != v.quilt.surface.name)
-        differs("the table ('" + how.surface + "' and '" + v.quilt.surface.name + "')");
+        differs("the table ('" + how.surface.english() + "' and '" +
+                v.quilt.surface.name.english() + "')");
     if (how.start == Basting::Start::best || how.start == Basting::Start::besideMiddle)
         differs("what a start is");
     if (const std::string missed = notAskedFor(v, how); !missed.empty())

@@ -51,7 +51,7 @@ void pointsApart(const QuiltView& v, Report& report) {
             all.push_back(p.at);
     std::sort(all.begin(), all.end());
     const Length least = v.job.basting.spacing / 2;
-    const bool said = v.says("/basting/spacing", Finding::Level::warn);
+    const bool said = v.tells("/basting/spacing", Finding::Level::warn);
     for (auto a = all.begin(); a != all.end(); ++a)
         for (auto b = std::next(a); b != all.end() && b->x - a->x < least; ++b) {
             const Length apart = distance(*a, *b);
@@ -99,7 +99,7 @@ void pointsPatterns(const QuiltView& v, Report& report) {
     std::size_t told = 0;
     for (const PointPattern& p : v.quilt.patterns) {
         const Rect tile{{}, {}, p.tile.width, p.tile.length};
-        const std::string what = v.label() + ": the pattern '" + p.name + "'";
+        const std::string what = v.label() + ": the pattern '" + p.name.english() + "'";
         if (p.times < 1 || tile.empty() || !v.top.contains(tile))
             report.add(
                 what + " of " + box(tile, v.plan.unit) + " occurs " + std::to_string(p.times) +

@@ -14,12 +14,14 @@ namespace {
 /// hold 3 in" are clips.
 Supply supply(const PlanView& v, std::string_view kind) {
     Supply out;
-    for (const Supply& s : v.plan.supplies)
-        if (s.item == kind || s.item.starts_with(std::string{kind} + ",") ||
-            s.item.starts_with(std::string{kind} + " ")) {
+    for (const Supply& s : v.plan.supplies) {
+        const std::string item = s.item.english();
+        if (item == kind || item.starts_with(std::string{kind} + ",") ||
+            item.starts_with(std::string{kind} + " ")) {
             out.need += s.need;
             out.have += s.have;
         }
+    }
     return out;
 }
 
@@ -87,7 +89,8 @@ void suppliesSums(const PlanView& v, Report& report) {
         const double short_ = std::max(0.0, s.need - s.have);
         if (!std::isfinite(s.need) || !(s.need >= 0) || !(s.have >= 0) ||
             !(std::abs(s.buy - short_) <= 1e-6))
-            report.add("Of '" + s.item + "' " + figure(s.need) + " " + s.unit + " are needed and " +
+            report.add("Of '" + s.item.english() + "' " + figure(s.need) + " " + s.unit.english() +
+                       " are needed and " +
                        figure(s.have) + " on hand, but " + figure(s.buy) + " are to be bought.");
     }
 }
@@ -118,7 +121,7 @@ void suppliesEnough(const PlanView& v, Report& report) {
     Length tape{};
     for (const Supply& s : v.plan.supplies)
         if (s.item == "tape")
-            tape += lengthOf(s.need, s.unit);
+            tape += lengthOf(s.need, s.unit.english());
     if (tape < tapeOf(v) - kFine)
         report.add("The passes take " + figure(tapeOf(v), v.plan.unit) + " of tape; " +
                    figure(tape, v.plan.unit) + " are said to be needed.");

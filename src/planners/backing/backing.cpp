@@ -23,22 +23,26 @@ Finding outOfCloth(Problem problem) {
     const auto bolts = boltsOf(problem.rules);
     const Front front = frontOf(problem, bolts);
     Finding out{Finding::Level::stop, "/backing/fabrics",
-                "There is no way to piece a backing of " +
-                    format(problem.needed.width, problem.unit) + " × " +
-                    format(problem.needed.length, problem.unit) +
-                    " from the cloth on hand, and none of it can be bought.",
+                core::says("There is no way to piece a backing of %1 × %2 from the cloth on hand, "
+                           "and none of it can be bought.",
+                           core::length(problem.needed.width, problem.unit),
+                           core::length(problem.needed.length, problem.unit)),
                 ""};
     if (front.choices.empty()) {
-        out.cure = "A wider cloth is needed.";
+        out.cure = core::says("A wider cloth is needed.");
         return out;
     }
     const Layout& least = front.choices.front().layout;
-    for (std::size_t f = 0; f < least.buy.size(); ++f)
-        if (least.buy[f] > Length{})
-            out.cure += (out.cure.empty() ? "With " : " and ") +
-                        saleLength(least.buy[f], problem.unit) + " more of " +
-                        clothName(problem.rules.fabrics[f], problem.unit);
-    out.cure += " it can be made.";
+    Sentence more;
+    for (std::size_t f = 0; f < least.buy.size(); ++f) {
+        if (least.buy[f] <= Length{})
+            continue;
+        Sentence this_ = core::says("%1 more of %2", saleLength(least.buy[f], problem.unit),
+                                    clothName(problem.rules.fabrics[f], problem.unit));
+        more = more.empty() ? std::move(this_)
+                            : core::says("%1 and %2", std::move(more), std::move(this_));
+    }
+    out.cure = core::says("With %1 it can be made.", std::move(more));
     return out;
 }
 
@@ -54,11 +58,13 @@ const Choice& chosenOf(const Problem& problem, const Front& front, Findings& fin
     if (at != front.choices.end())
         return *at;
     findings.push_back({Finding::Level::note, "/backing/way",
-                        "The way chosen before, " + saleLength(way.bought, problem.unit) +
-                            " with " + std::to_string(way.seams) +
-                            (way.seams == 1 ? " seam" : " seams") +
-                            ", is not offered for these sizes and this cloth; the least bought is "
-                            "taken.",
+                        way.seams == 1
+                            ? core::says("The way chosen before, %1 with 1 seam, is not offered for "
+                                         "these sizes and this cloth; the least bought is taken.",
+                                         saleLength(way.bought, problem.unit))
+                            : core::says("The way chosen before, %1 with %2 seams, is not offered "
+                                         "for these sizes and this cloth; the least bought is taken.",
+                                         saleLength(way.bought, problem.unit), way.seams),
                         ""});
     return best;
 }
@@ -86,9 +92,9 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
     if (problem.rules.fabrics.empty()) {
         problem.rules.fabrics.push_back({.name = "backing cloth"});
         out.findings.push_back({Finding::Level::note, "/backing/fabrics",
-                                "No backing cloth is listed, so one of " +
-                                    format(Fabric{}.usableWidth, job.unit) +
-                                    " usable width is taken.",
+                                core::says("No backing cloth is listed, so one of %1 usable width "
+                                           "is taken.",
+                                           core::length(Fabric{}.usableWidth, job.unit)),
                                 ""});
     }
     const auto bolts = boltsOf(problem.rules);
@@ -102,18 +108,19 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
     out.plan = planOf(problem, bolts, chosen);
     if (!chosen.keepsAway)
         out.findings.push_back({Finding::Level::warn, "/backing",
-                                "A backing seam lies within " + format(kClear, job.unit) +
-                                    " of a table join or a batting join; no layout that buys as "
-                                    "little keeps away.",
+                                core::says("A backing seam lies within %1 of a table join or a "
+                                           "batting join; no layout that buys as little keeps "
+                                           "away.",
+                                           core::length(kClear, job.unit)),
                                 ""});
     if (&chosen != &best)
-        out.plan->runnerUp = describe(problem, bolts, best.layout) + ".";
+        out.plan->runnerUp = core::says("%1.", describe(problem, bolts, best.layout));
     else if (front.runnerUp)
-        out.plan->runnerUp = describe(problem, bolts, *front.runnerUp) + ".";
-    const auto offer = [&](const Choice& c, std::string wanted, bool isChosen) {
+        out.plan->runnerUp = core::says("%1.", describe(problem, bolts, *front.runnerUp));
+    const auto offer = [&](const Choice& c, Sentence wanted, bool isChosen) {
         out.plan->alternatives.push_back(
             {c.layout.along, c.layout.bought, isPriced(problem.rules) ? c.layout.cost : 0.0,
-             c.layout.waste, c.layout.seams, describe(problem, bolts, c.layout) + ".",
+             c.layout.waste, c.layout.seams, core::says("%1.", describe(problem, bolts, c.layout)),
              std::move(wanted), isChosen});
         if (options.ways)
             out.ways.push_back(planOf(problem, bolts, c));

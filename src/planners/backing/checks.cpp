@@ -8,35 +8,36 @@
 namespace bastewright::backing {
 namespace {
 
-std::string percent(double value) {
+Sentence percent(double value) {
     char buffer[32];
     std::snprintf(buffer, sizeof buffer, "%g", value);
-    return buffer;
+    return core::figure(buffer);
 }
 
 } // namespace
 
 Findings checkInput(const Backing& rules, Size needed, Unit unit) {
     Findings out;
-    const auto stop = [&](std::string field, std::string text, std::string cure = {}) {
+    const auto stop = [&](std::string field, Sentence text, Sentence cure = {}) {
         out.push_back({Finding::Level::stop, std::move(field), std::move(text), std::move(cure)});
     };
-    const auto text = [&](Length l) { return format(l, unit); };
+    const auto text = [&](Length l) { return core::length(l, unit); };
 
     if (needed.width <= Length{} || needed.length <= Length{})
-        stop("/top", "The backing would be " + text(needed.width) + " × " + text(needed.length) +
-                         "; a size above 0 each way is accepted.");
+        stop("/top", core::says("The backing would be %1 × %2; a size above 0 each way is accepted.",
+                                text(needed.width), text(needed.length)));
     if (rules.seam < Length{})
         stop("/backing/seam",
-             "The seam allowance is " + text(rules.seam) + "; 0 or more is accepted.");
+             core::says("The seam allowance is %1; 0 or more is accepted.", text(rules.seam)));
     if (rules.shrinkPercent < 0 || rules.shrinkPercent >= 50)
         stop("/backing/shrink_percent",
-             "Shrinkage is " + percent(rules.shrinkPercent) + " %; 0 to less than 50 is accepted.");
+             core::says("Shrinkage is %1 %; 0 to less than 50 is accepted.",
+                        percent(rules.shrinkPercent)));
     if (rules.squaring < Length{})
         stop("/backing/squaring",
-             "Squaring takes " + text(rules.squaring) + "; 0 or more is accepted.");
+             core::says("Squaring takes %1; 0 or more is accepted.", text(rules.squaring)));
     if (rules.repeat < Length{})
-        stop("/backing/repeat", "The repeat is " + text(rules.repeat) + "; 0 or more is accepted.");
+        stop("/backing/repeat", core::says("The repeat is %1; 0 or more is accepted.", text(rules.repeat)));
     if (!out.empty())
         return out;
 
@@ -45,23 +46,23 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
         if (std::ranges::find(rules.fabrics, f.name, &Fabric::name) - rules.fabrics.begin() <
             std::ptrdiff_t(i))
             stop("/backing/fabrics/" + std::to_string(i) + "/name",
-                 "Two cloths are called '" + f.name + "'; a name of its own for each is accepted.",
-                 "Name them apart, for example by colour or by length on hand.");
+                 core::says("Two cloths are called '%1'; a name of its own for each is accepted.", f.name),
+                 core::says("Name them apart, for example by colour or by length on hand."));
         const std::string at = "/backing/fabrics/" + std::to_string(i);
         const Length least = kLeastStrip + 2 * rules.seam;
         if (f.usableWidth < least)
-            stop(at + "/usable_width", "The usable width is " + text(f.usableWidth) +
-                                           "; at least " + text(least) +
-                                           " is accepted with this seam allowance.");
+            stop(at + "/usable_width", core::says("The usable width is %1; at least %2 is accepted with "
+                                                  "this seam allowance.",
+                                                  text(f.usableWidth), text(least)));
         else if (rules.overage > f.usableWidth)
-            stop("/backing/overage", "The overage of " + text(rules.overage) +
-                                         " a side is wider than the cloth of " +
-                                         text(f.usableWidth) + "; less than that is accepted.");
+            stop("/backing/overage", core::says("The overage of %1 a side is wider than the cloth of %2; "
+                                                "less than that is accepted.",
+                                                text(rules.overage), text(f.usableWidth)));
         if (f.onHand < Length{})
             stop(at + "/on_hand",
-                 "The length on hand is " + text(f.onHand) + "; 0 or more is accepted.");
+                 core::says("The length on hand is %1; 0 or more is accepted.", text(f.onHand)));
         if (f.price < 0)
-            stop(at + "/price", "The price is below 0; 0 or more is accepted.");
+            stop(at + "/price", core::says("The price is below 0; 0 or more is accepted."));
     }
     return out;
 }

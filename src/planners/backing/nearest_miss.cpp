@@ -63,19 +63,18 @@ private:
     const Length step_;
 };
 
-std::string saving(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& chosen,
-                   const Layout& miss, Length less) {
+/// "5 1/2 yd: 2 lengths …": what a miss saves, and how it would be made.
+Sentence saving(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& chosen,
+                const Layout& miss, Length less) {
     Problem smaller = problem;
     smaller.needed = {problem.needed.width - 2 * less, problem.needed.length - 2 * less};
-    std::string text{" would save "};
-    text += saleLength(chosen.bought - miss.bought, problem.unit);
-    text += ": ";
-    return text += describe(smaller, bolts, miss);
+    return core::says("%1: %2", saleLength(chosen.bought - miss.bought, problem.unit),
+                      describe(smaller, bolts, miss));
 }
 
 } // namespace
 
-std::string nearestMiss(const Problem& problem, const Layout& chosen) {
+Sentence nearestMiss(const Problem& problem, const Layout& chosen) {
     if (chosen.bought == Length{})
         return {};
     const auto bolts = boltsOf(problem.rules);
@@ -87,37 +86,32 @@ std::string nearestMiss(const Problem& problem, const Layout& chosen) {
     if (!problem.rules.centreSeam)
         centre = search.lessOverage(true, Length{},
                                     plain ? plain->less : std::max(step, search.most() + step));
-    const auto lessText = [&](Length less) {
-        return format(less, problem.unit) + " less overage on every side";
+    const auto length = [&](Length l) { return core::length(l, problem.unit); };
+    const auto saved = [&](const Search::Miss& miss) {
+        return saving(problem, bolts, chosen, miss.layout, miss.less);
     };
     if (centre) {
-        std::string text{"A seam on the centre line"};
-        if (centre->less > Length{}) {
-            text = lessText(centre->less);
-            text += ", with a seam on the centre line,";
-        }
-        text += saving(problem, bolts, chosen, centre->layout, centre->less);
-        text += ".";
-        if (plain) {
-            text += " ";
-            text += lessText(plain->less);
-            text += " without one";
-            text += saving(problem, bolts, chosen, plain->layout, plain->less);
-            text += ".";
-        }
-        return text;
+        const Sentence text =
+            centre->less > Length{}
+                ? core::says("%1 less overage on every side, with a seam on the centre line, would "
+                             "save %2.",
+                             length(centre->less), saved(*centre))
+                : core::says("A seam on the centre line would save %1.", saved(*centre));
+        return plain ? core::says("%1 %2 less overage on every side without one would save %3.", text,
+                                  length(plain->less), saved(*plain))
+                     : text;
     }
     if (plain)
-        return lessText(plain->less) + saving(problem, bolts, chosen, plain->layout, plain->less) +
-               ".";
+        return core::says("%1 less overage on every side would save %2.", length(plain->less),
+                          saved(*plain));
     for (const Length seam : {Length::inch64ths(24), Length::inch64ths(16)}) {
         if (seam >= problem.rules.seam)
             continue;
         Problem narrow = problem;
         narrow.rules.seam = seam;
         if (const auto l = bestOf(narrow, chosen.cost); search.worth(l))
-            return "Seam allowances of " + format(seam, problem.unit) +
-                   saving(problem, bolts, chosen, *l, Length{}) + ".";
+            return core::says("Seam allowances of %1 would save %2.", length(seam),
+                              saving(problem, bolts, chosen, *l, Length{}));
     }
     return {};
 }

@@ -6,70 +6,83 @@
 namespace bastewright::backing {
 namespace {
 
-std::string counted(int n, const std::string& one, const std::string& many) {
-    return std::to_string(n) + " " + (n == 1 ? one : many);
+/// "2 lengths of 88 in", with the cloth where there are several.
+Sentence lengthsOf(int n, Sentence each, const Sentence* cloth) {
+    if (!cloth)
+        return n == 1 ? core::says("1 length of %1", std::move(each))
+                      : core::says("%2 lengths of %1", std::move(each), n);
+    return n == 1 ? core::says("1 length of %1 of %2", std::move(each), *cloth)
+                  : core::says("%3 lengths of %1 of %2", std::move(each), *cloth, n);
+}
+
+/// ", with a column 6 in wide of another cloth": what is set into the lengths.
+Sentence withColumn(Sentence text, const Problem& problem, const Column& c) {
+    const Sentence wide = core::length(c.width, problem.unit);
+    text = c.width <= kWidestUnlisted
+               ? core::says("%1, with a column %2 wide", std::move(text), wide)
+               : core::says("%1, with a panel %2 wide", std::move(text), wide);
+    const auto& fabrics = problem.rules.fabrics;
+    if (c.fabric < 0)
+        text = core::says("%1 of another cloth", std::move(text));
+    else if (fabrics.size() > 1)
+        text = core::says("%1 of %2", std::move(text),
+                          clothName(fabrics[std::size_t(c.fabric)], problem.unit));
+    return c.blocks() > 1 ? core::says("%1 pieced from %2 blocks", std::move(text), c.blocks())
+                          : text;
 }
 
 } // namespace
 
-std::string saleLength(Length bought, Unit unit) {
+Sentence saleLength(Length bought, Unit unit) {
     if (unit == Unit::inch)
-        return formatYardsUp(bought);
+        return core::figure(formatYardsUp(bought));
     char buffer[32];
     std::snprintf(buffer, sizeof buffer, "%.2f m", bought.mm() / 1000.0);
-    return buffer;
+    return core::figure(buffer);
 }
 
-std::string clothName(const Fabric& fabric, Unit unit) {
-    return fabric.name.empty() ? "cloth of " + format(fabric.usableWidth, unit) : fabric.name;
+Sentence clothName(const Fabric& fabric, Unit unit) {
+    return fabric.name.empty() ? core::says("cloth of %1", core::length(fabric.usableWidth, unit))
+                               : Sentence{fabric.name};
 }
 
-std::string unlistedText(const Problem& problem, const Layout& layout) {
-    return "a column " + format(layout.column->width, problem.unit) + " × " +
-           format(problem.height(layout.along), problem.unit) +
-           " of another cloth, in one piece or several";
+Sentence unlistedText(const Problem& problem, const Layout& layout) {
+    return core::says("a column %1 × %2 of another cloth, in one piece or several",
+                      core::length(layout.column->width, problem.unit),
+                      core::length(problem.height(layout.along), problem.unit));
 }
 
-std::string purchase(const Problem& problem, const Layout& layout) {
-    return layout.bought == Length{} ? "nothing to buy" : saleLength(layout.bought, problem.unit);
+Sentence purchase(const Problem& problem, const Layout& layout) {
+    return layout.bought == Length{} ? core::says("nothing to buy")
+                                     : saleLength(layout.bought, problem.unit);
 }
 
-std::string describe(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& layout) {
+Sentence describe(const Problem& problem, const std::vector<Bolt>& bolts, const Layout& layout) {
     const auto& fabrics = problem.rules.fabrics;
-    const auto named = [&](int fabric) {
-        return " of " + clothName(fabrics[std::size_t(fabric)], problem.unit);
-    };
-    std::string text;
+    Sentence text;
     for (int f = 0; f < int(fabrics.size()); ++f) {
         int n = 0;
         for (std::size_t b = 0; b < bolts.size(); ++b)
             n += bolts[b].fabric == f ? layout.lengths[b] : 0;
         if (n == 0)
             continue;
-        if (!text.empty())
-            text += " and ";
-        text += counted(n, "length", "lengths") + " of " +
-                format(problem.height(layout.along), problem.unit);
-        if (fabrics.size() > 1)
-            text += named(f);
+        const Sentence cloth = clothName(fabrics[std::size_t(f)], problem.unit);
+        Sentence these = lengthsOf(n, core::length(problem.height(layout.along), problem.unit),
+                                   fabrics.size() > 1 ? &cloth : nullptr);
+        text = text.empty() ? std::move(these)
+                            : core::says("%1 and %2", std::move(text), std::move(these));
     }
-    text += layout.along ? " along the quilt" : " across the quilt";
+    text = layout.along ? core::says("%1 along the quilt", std::move(text))
+                        : core::says("%1 across the quilt", std::move(text));
     if (layout.splitBolt >= 0)
-        text += ", one split into two flanks";
-    if (layout.column) {
-        const Column& c = *layout.column;
-        const bool narrow = c.width <= kWidestUnlisted;
-        text += narrow ? ", with a column " : ", with a panel ";
-        text += format(c.width, problem.unit) + " wide";
-        if (c.fabric < 0)
-            text += " of another cloth";
-        else if (fabrics.size() > 1)
-            text += named(c.fabric);
-        if (c.blocks() > 1)
-            text += " pieced from " + std::to_string(c.blocks()) + " blocks";
-    }
-    return text + "; " + purchase(problem, layout) + ", " +
-           (layout.seams == 0 ? std::string{"no seam"} : counted(layout.seams, "seam", "seams"));
+        text = core::says("%1, one split into two flanks", std::move(text));
+    if (layout.column)
+        text = withColumn(std::move(text), problem, *layout.column);
+    const Sentence bought = purchase(problem, layout);
+    if (layout.seams == 0)
+        return core::says("%1; %2, no seam", std::move(text), bought);
+    return layout.seams == 1 ? core::says("%1; %2, 1 seam", std::move(text), bought)
+                             : core::says("%1; %2, %3 seams", std::move(text), bought, layout.seams);
 }
 
 } // namespace bastewright::backing

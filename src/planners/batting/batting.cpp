@@ -18,6 +18,19 @@ constexpr std::size_t kMostSplit =
 // rescue a job that has none.
 constexpr std::uint64_t kWork = 40'000'000, kRescueWork = 20'000'000;
 
+Sentence cornersMeet(int places, bool cleanest) {
+    if (places == 1)
+        return cleanest
+                   ? core::says("Four corners meet at 1 place; no layout of as few joins avoids it.")
+                   : core::says("Four corners meet at 1 place; no layout that was tried avoids it.");
+    return cleanest ? core::says("Four corners meet at %1 places; no layout of as few joins avoids "
+                                 "it.",
+                                 places)
+                    : core::says("Four corners meet at %1 places; no layout that was tried avoids "
+                                 "it.",
+                                 places);
+}
+
 class Planner {
 public:
     Planner(const Job& job, Size needed, const std::vector<Segment>& seams)
@@ -38,8 +51,9 @@ public:
             if (batting_.pieces.empty())
                 return packTooSmall(*pack);
             out_.findings.push_back({Finding::Level::note, "/batting/pack",
-                                     "The " + named(*pack) + " pack is smaller than the " +
-                                         text(needed_) + " needed, so pieces are joined to it.",
+                                     core::says("The %1 pack is smaller than the %2 needed, so "
+                                                "pieces are joined to it.",
+                                                named(*pack), text(needed_)),
                                      ""});
             batting_.pieces.push_back(
                 {std::string{pack->name}, pack->size.width, pack->size.length, 1});
@@ -53,40 +67,39 @@ public:
     }
 
 private:
-    std::string text(Size s) const {
-        return format(s.width, unit_, false) + " × " + format(s.length, unit_);
+    Sentence text(Size s) const { return core::size(s.width, s.length, unit_); }
+    Sentence named(const PackSize& p) const {
+        return core::says("%1 (%2)", p.name, text(p.size));
     }
-    std::string named(const PackSize& p) const {
-        return std::string{p.name} + " (" + text(p.size) + ")";
-    }
-    void stop(std::string field, std::string what, std::string cure) {
+    void stop(std::string field, Sentence what, Sentence cure) {
         out_.findings.push_back(
             {Finding::Level::stop, std::move(field), std::move(what), std::move(cure)});
     }
 
     bool checkInput() {
-        const auto notBelowZero = [&](Length l, const char* field, const char* what) {
-            if (l < Length{})
-                stop(field,
-                     std::string{what} + " is " + format(l, unit_) + "; 0 or more is accepted.",
-                     "");
-        };
+        const auto length = [&](Length l) { return core::length(l, unit_); };
         if (needed_.width <= Length{} || needed_.length <= Length{})
-            stop("/top", "The batting would be " + text(needed_) + "; a size above 0 is accepted.",
+            stop("/top", core::says("The batting would be %1; a size above 0 is accepted.", text(needed_)),
                  "");
-        notBelowZero(batting_.trim, "/batting/trim", "The trim");
-        notBelowZero(batting_.overlap, "/batting/overlap", "The overlap");
+        if (batting_.trim < Length{})
+            stop("/batting/trim",
+                 core::says("The trim is %1; 0 or more is accepted.", length(batting_.trim)), "");
+        if (batting_.overlap < Length{})
+            stop("/batting/overlap",
+                 core::says("The overlap is %1; 0 or more is accepted.", length(batting_.overlap)),
+                 "");
         if (out_.findings.empty() && std::min(needed_.width, needed_.length) <= batting_.overlap)
             stop("/batting/overlap",
-                 "The overlap of " + format(batting_.overlap, unit_) +
-                     " is as large as the batting; less than its shorter side is accepted.",
+                 core::says("The overlap of %1 is as large as the batting; less than its shorter "
+                            "side is accepted.",
+                            length(batting_.overlap)),
                  "");
         for (std::size_t i = 0; i < batting_.pieces.size(); ++i) {
             const BattingPiece& p = batting_.pieces[i];
             if (p.width <= Length{} || p.length <= Length{})
                 stop("/batting/pieces/" + std::to_string(i),
-                     "Piece " + p.name + " is " + text({p.width, p.length}) +
-                         "; a size above 0 each way is accepted.",
+                     core::says("Piece %1 is %2; a size above 0 each way is accepted.", p.name,
+                                text({p.width, p.length})),
                      "");
         }
         return out_.findings.empty();
@@ -107,36 +120,36 @@ private:
     }
 
     BattingOutcome unknownPack() {
-        std::string names;
+        Sentences names;
         for (const PackSize& p : kPackSizes)
-            names += (names.empty() ? "" : ", ") + std::string{p.name};
+            names.emplace_back(p.name);
         stop("/batting/pack",
-             "No pack is called '" + *batting_.pack + "'; accepted are " + names + ".", "");
+             core::says("No pack is called '%1'; accepted are %2.", *batting_.pack,
+                        core::commaList(names)),
+             "");
         return std::move(out_);
     }
 
     BattingOutcome packTooSmall(const PackSize& pack) {
-        std::string cure = "Join further pieces to it, or use less overage.";
-        if (const auto larger = smallestPack(needed_))
-            cure = "A " + named(*larger) + " pack holds it.";
+        const auto larger = smallestPack(needed_);
         stop("/batting/pack",
-             "The " + named(pack) + " pack does not hold the " + text(needed_) + " needed.", cure);
+             core::says("The %1 pack does not hold the %2 needed.", named(pack), text(needed_)),
+             larger ? core::says("A %1 pack holds it.", named(*larger))
+                    : core::says("Join further pieces to it, or use less overage."));
         return std::move(out_);
     }
 
     BattingOutcome noPackHolds() {
         const PackSize& largest = kPackSizes.back();
         const Length eaten = batting_.overlap + 2 * batting_.trim;
-        std::string cure = "List the pieces to join";
-        if (eaten < largest.size.width)
-            cure += "; " +
-                    std::to_string(ceilDiv(needed_.width, largest.size.width - eaten) *
-                                   ceilDiv(needed_.length, largest.size.length - eaten)) +
-                    " such packs suffice";
         stop("/batting",
-             "No pack holds the " + text(needed_) + " needed; the largest is " + named(largest) +
-                 ".",
-             cure + ".");
+             core::says("No pack holds the %1 needed; the largest is %2.", text(needed_),
+                        named(largest)),
+             eaten < largest.size.width
+                 ? core::says("List the pieces to join; %1 such packs suffice.",
+                              ceilDiv(needed_.width, largest.size.width - eaten) *
+                                  ceilDiv(needed_.length, largest.size.length - eaten))
+                 : core::says("List the pieces to join."));
         return std::move(out_);
     }
 
@@ -147,7 +160,8 @@ private:
             if (!join.fewest)
                 out_.findings.push_back(
                     {Finding::Level::note, "/batting/pieces",
-                     "There are too many pieces to try all joins; there may be a way with fewer.",
+                     core::says("There are too many pieces to try all joins; there may be a way "
+                                "with fewer."),
                      ""});
             return joined(pool, join, {});
         }
@@ -163,47 +177,56 @@ private:
         out_.plan = planOf(pool, layout, unit_);
         if (batting_.pack)
             out_.plan->pack = *batting_.pack;
-        const auto say = [&](Finding::Level level, std::string what) {
+        const auto say = [&](Finding::Level level, Sentence what) {
             out_.findings.push_back({level, "/batting/pieces", std::move(what), ""});
         };
         for (const BattingSplit& s : splits)
-            say(Finding::Level::note, "Whole pieces do not suffice, so piece " + s.name +
-                                          " is cut in two first, at " + format(s.at, unit_) +
-                                          " of its " + (s.acrossWidth ? "width." : "length."));
+            say(Finding::Level::note,
+                s.acrossWidth
+                    ? core::says("Whole pieces do not suffice, so piece %1 is cut in two first, at "
+                                 "%2 of its width.",
+                                 s.name, core::length(s.at, unit_))
+                    : core::says("Whole pieces do not suffice, so piece %1 is cut in two first, at "
+                                 "%2 of its length.",
+                                 s.name, core::length(s.at, unit_)));
         if (layout.corners > 0)
-            say(Finding::Level::warn,
-                "Four corners meet at " + std::to_string(layout.corners) +
-                    (layout.corners == 1 ? " place" : " places") +
-                    (join.cleanest ? "; no layout of as few joins avoids it."
-                                   : "; no layout that was tried avoids it."));
+            say(Finding::Level::warn, cornersMeet(layout.corners, join.cleanest));
         if (layout.alongSeams > 0)
             say(Finding::Level::warn,
-                std::to_string(layout.alongSeams) +
-                    (layout.alongSeams == 1 ? " join runs" : " joins run") +
-                    " along a backing seam; no layout that was tried avoids it.");
+                layout.alongSeams == 1
+                    ? core::says("1 join runs along a backing seam; no layout that was tried avoids "
+                                 "it.")
+                    : core::says("%1 joins run along a backing seam; no layout that was tried "
+                                 "avoids it.",
+                                 layout.alongSeams));
         out_.plan->splits = std::move(splits);
         return std::move(out_);
     }
 
     BattingOutcome notEnough(const Pool& pool, bool proven) {
         const Size extra = leastExtra(pool, unit_);
-        std::string cure = "One more piece of at least " + text(extra) + " would do";
         const auto pack = smallestPack(extra), whole = smallestPack(needed_);
-        if (pack)
-            cure += "; the smallest pack that holds it is " + named(*pack);
-        cure += ".";
+        Sentence cure =
+            pack ? core::says("One more piece of at least %1 would do; the smallest pack that holds "
+                              "it is %2.",
+                              text(extra), named(*pack))
+                 : core::says("One more piece of at least %1 would do.", text(extra));
         if (whole && whole->name != pack->name) // what holds the whole holds the extra
-            cure += " A " + named(*whole) + " pack holds all of it.";
+            cure = core::says("%1 A %2 pack holds all of it.", std::move(cure), named(*whole));
         if (!pool.mayTurn) {
             Pool turning = pool;
             turning.mayTurn = true;
             std::uint64_t work = kRescueWork;
             if (fewestPieces(turning, int(pool.blanks.size()), work))
-                cure = "They suffice if pieces may be turned a quarter. Or: " + cure;
+                cure = core::says("They suffice if pieces may be turned a quarter. Or: %1",
+                                  std::move(cure));
         }
         stop("/batting/pieces",
-             "The pieces cannot be joined by straight cuts to the " + text(needed_) + " needed" +
-                 (proven ? "" : ", as far as the search went") + ".",
+             proven ? core::says("The pieces cannot be joined by straight cuts to the %1 needed.",
+                                 text(needed_))
+                    : core::says("The pieces cannot be joined by straight cuts to the %1 needed, as "
+                                 "far as the search went.",
+                                 text(needed_)),
              cure);
         return std::move(out_);
     }

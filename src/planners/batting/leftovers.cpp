@@ -8,8 +8,8 @@ namespace {
 /// Smaller offcuts are not worth a line on the sheet.
 constexpr Length kWorthKeeping = Length::inches(12);
 
-std::string sizeText(Size s, Unit unit) {
-    return format(s.width, unit, false) + " × " + format(s.length, unit);
+Sentence sizeText(Size s, Unit unit) {
+    return core::size(s.width, s.length, unit);
 }
 
 double areaOf(const Blank& b) {
@@ -41,8 +41,9 @@ Pool poolOf(const Batting& batting, Size needed, Unit unit, std::size_t most, Fi
         const Rect usable = Rect{Length{}, Length{}, p.width, p.length}.grown(-batting.trim);
         if (usable.width() <= batting.overlap || usable.length() <= batting.overlap) {
             findings.push_back({Finding::Level::warn, "/batting/pieces/" + std::to_string(i),
-                                "Piece " + p.name + " of " + sizeText({p.width, p.length}, unit) +
-                                    " is used up by trimming and one overlap, so it is left out.",
+                                core::says("Piece %1 of %2 is used up by trimming and one "
+                                           "overlap, so it is left out.",
+                                           p.name, sizeText({p.width, p.length}, unit)),
                                 ""});
             continue;
         }
@@ -52,8 +53,8 @@ Pool poolOf(const Batting& batting, Size needed, Unit unit, std::size_t most, Fi
     std::ranges::stable_sort(pool.blanks, std::ranges::greater{}, areaOf);
     if (pool.blanks.size() > most) {
         findings.push_back({Finding::Level::note, "/batting/pieces",
-                            "Only the " + std::to_string(most) + " largest of " +
-                                std::to_string(pool.blanks.size()) + " pieces are looked at.",
+                            core::says("Only the %1 largest of %2 pieces are looked at.", most,
+                                       pool.blanks.size()),
                             ""});
         pool.blanks.resize(most);
     }
@@ -72,7 +73,7 @@ JoinProblem problemOf(const Pool& pool) {
 BattingPlan planOf(const Pool& pool, const JoinLayout& layout, Unit unit) {
     BattingPlan plan;
     std::vector<bool> used(pool.blanks.size());
-    std::vector<std::string> offcuts;
+    Sentences offcuts;
     for (const JoinLayout::Piece& p : layout.pieces) {
         const auto i = std::size_t(p.item);
         used[i] = true;
@@ -86,7 +87,7 @@ BattingPlan planOf(const Pool& pool, const JoinLayout& layout, Unit unit) {
                                 ? right
                                 : under;
         if (std::min(larger.width, larger.length) >= kWorthKeeping)
-            offcuts.push_back("offcut of " + b.name + ", " + sizeText(larger, unit));
+            offcuts.push_back(core::says("offcut of %1, %2", b.name, sizeText(larger, unit)));
     }
     // From the head-left corner, row by row, as they lie.
     std::ranges::stable_sort(plan.pieces, [](const auto& a, const auto& b) {
@@ -97,11 +98,12 @@ BattingPlan planOf(const Pool& pool, const JoinLayout& layout, Unit unit) {
     for (std::size_t i = 0; i < pool.blanks.size(); ++i)
         if (!used[i])
             plan.leftOver.push_back(
-                pool.blanks[i].name + ", " +
-                sizeText(pool.blanks[i].part
-                             ? Size{pool.blanks[i].usable.width(), pool.blanks[i].usable.length()}
-                             : pool.blanks[i].listed,
-                         unit));
+                core::says("%1, %2", pool.blanks[i].name,
+                           sizeText(pool.blanks[i].part
+                                        ? Size{pool.blanks[i].usable.width(),
+                                               pool.blanks[i].usable.length()}
+                                        : pool.blanks[i].listed,
+                                    unit)));
     plan.leftOver.insert(plan.leftOver.end(), offcuts.begin(), offcuts.end());
     return plan;
 }

@@ -93,17 +93,17 @@ private:
         return session_.jobs[quilt].basting.with == what;
     }
 
-    void put(std::string item, double need, double have, std::string unit = {}) {
+    void put(Sentence item, double need, double have, Sentence unit = {}) {
         if (need <= 0)
             return;
         // Cloth is counted in thousandths: the difference is again one.
         const double buy = std::round(std::max(0.0, need - have) * 1000) / 1000;
         out_.push_back({std::move(item), need, have, buy, std::move(unit)});
     }
-    void putCount(std::string item, std::int64_t need, std::int64_t have) {
+    void putCount(Sentence item, std::int64_t need, std::int64_t have) {
         put(std::move(item), double(need), double(have));
     }
-    void putLength(std::string item, Length need, Length have) {
+    void putLength(Sentence item, Length need, Length have) {
         const Length one = unit_ == Unit::inch         ? Length::inches(1)
                            : unit_ == Unit::centimetre ? Length::millimetres(10)
                                                        : Length::millimetres(1);
@@ -121,14 +121,13 @@ private:
                 byLength[session_.jobs[i].basting.pinLength] += pointsOf(quilts_[i]);
                 all += pointsOf(quilts_[i]);
             }
-        std::string lengths;
-        for (const auto& [length, count] : byLength) {
-            lengths += lengths.empty() ? "" : ", ";
-            if (byLength.size() > 1)
-                lengths += std::to_string(withSpare(count)) + " of ";
-            lengths += format(length, unit_);
-        }
-        put("pins", double(withSpare(all)), stash().pins, lengths);
+        Sentences lengths;
+        for (const auto& [length, count] : byLength)
+            lengths.push_back(byLength.size() > 1
+                                  ? core::says("%1 of %2", withSpare(count),
+                                               core::length(length, unit_))
+                                  : core::length(length, unit_));
+        put(core::says("pins"), double(withSpare(all)), stash().pins, core::commaList(lengths));
     }
 
     /// A square at both faces of the batting for every dot.
@@ -137,9 +136,10 @@ private:
         for (std::size_t i = 0; i < quilts_.size(); ++i)
             if (with(i, Basting::With::dots))
                 places += pointsOf(quilts_[i]);
-        putCount("fuse squares, " + format(Length::inch64ths(48), unit_), withSpare(2 * places), 0);
+        putCount(core::says("fuse squares, %1", core::length(Length::inch64ths(48), unit_)),
+                 withSpare(2 * places), 0);
         if (places > 0)
-            putCount("irons", 1, session_.setting.room.irons);
+            putCount(core::says("irons"), 1, session_.setting.room.irons);
     }
 
     void surfaces() {
@@ -153,17 +153,17 @@ private:
             for (const auto& [holds, count] : surface.clips)
                 all.clips[holds] += count;
         }
-        putCount("heat-safe pads", static_cast<std::int64_t>(all.tables), 0);
+        putCount(core::says("heat-safe pads"), static_cast<std::int64_t>(all.tables), 0);
         for (const auto& [holds, count] : all.clips) {
             std::int64_t have = 0;
             for (const ClipStock& clips : stash().clips)
                 if (clips.holds == holds)
                     have += clips.count;
-            putCount("clips that hold " + format(holds, unit_), count, have);
+            putCount(core::says("clips that hold %1", core::length(holds, unit_)), count, have);
         }
-        putCount("clamps", all.clamps, stash().clamps);
+        putCount(core::says("clamps"), all.clamps, stash().clamps);
         // One at the middle of each side of each surface, felt through the layers.
-        putCount("centre marks", 4 * std::ssize(surfaces), 0);
+        putCount(core::says("centre marks"), 4 * std::ssize(surfaces), 0);
     }
 
     /// Tape holds once.
@@ -174,7 +174,7 @@ private:
                 for (const Hold& hold : pass.holds)
                     if (hold.kind == Hold::Kind::tape)
                         need += hold.length;
-        putLength("tape", need, stash().tape);
+        putLength(core::says("tape"), need, stash().tape);
     }
 
     void tools() {
@@ -184,7 +184,7 @@ private:
         bool pinned = false;
         for (std::size_t i = 0; i < quilts_.size(); ++i)
             pinned = pinned || (with(i, Basting::With::pins) && pointsOf(quilts_[i]) > 0);
-        putCount("closing tools", pinned ? closers : 0, 0);
+        putCount(core::says("closing tools"), pinned ? closers : 0, 0);
     }
 
     /// Cloth on hand and bought cloth count as one length (`ClothCut::onHand`). What is bought is
@@ -215,7 +215,7 @@ private:
         const Length one = unit_ == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
         const auto inCloth = [&](Length l) { return std::round(ratio(l, one) * 1000) / 1000; };
         for (const auto& [fabric, cloth] : cloths)
-            put("backing: " + (fabric.empty() ? std::string{"fabric"} : fabric),
+            put(fabric.empty() ? core::says("backing: fabric") : core::says("backing: %1", fabric),
                 inCloth(cloth.need), inCloth(cloth.have), unit_ == Unit::inch ? "yd" : "m");
     }
 
@@ -238,9 +238,9 @@ private:
             strip += plan.strip;
         }
         for (const auto& [pack, counts] : packs)
-            putCount("batting: " + pack, counts.first, counts.second);
-        putCount("leftover batting pieces", pieces, pieces);
-        putLength("joining strip", strip, Length{});
+            putCount(core::says("batting: %1", pack), counts.first, counts.second);
+        putCount(core::says("leftover batting pieces"), pieces, pieces);
+        putLength(core::says("joining strip"), strip, Length{});
     }
 };
 

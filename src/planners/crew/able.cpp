@@ -1,7 +1,5 @@
 #include "planners/crew/able.h"
 
-#include "planners/crew/words.h"
-
 #include <algorithm>
 
 namespace bastewright::crew {
@@ -9,23 +7,28 @@ namespace {
 
 /// The zones of one pass that are out of reach, and of those within it, that nobody closes.
 struct Unworkable {
-    std::string unreached, unclosed;
+    std::vector<std::string> unreached, unclosed;
     std::optional<Length> reach; ///< that would do for all
 };
 
-void say(const Unworkable& u, const std::string& where, Unit unit, Findings& findings) {
-    const auto stop = [&](std::string text, std::string cure) {
+Sentence zones(const std::vector<std::string>& ids) {
+    return core::commaList(Sentences(ids.begin(), ids.end()));
+}
+
+void say(const Unworkable& u, const std::string& quilt, int pass, Unit unit, Findings& findings) {
+    const auto stop = [&](Sentence text, Sentence cure) {
         findings.push_back({Finding::Level::stop, "/helpers", std::move(text), std::move(cure)});
     };
     if (!u.unreached.empty())
-        stop(words({where, "nobody reaches all of zone ", u.unreached, " from an open side."}),
-             u.reach
-                 ? words({"A helper who reaches ", format(*u.reach + Length::inch64ths(7), unit),
-                          ", or a table open on more sides."})
-                 : "Move the table away from a wall: no side of it is open.");
+        stop(core::says("%1, pass %2: nobody reaches all of zone %3 from an open side.", quilt, pass,
+                        zones(u.unreached)),
+             u.reach ? core::says("A helper who reaches %1, or a table open on more sides.",
+                                  core::length(*u.reach + Length::inch64ths(7), unit))
+                     : core::says("Move the table away from a wall: no side of it is open."));
     if (!u.unclosed.empty())
-        stop(words({where, "nobody who closes pins reaches zone ", u.unclosed, "."}),
-             "Let somebody who reaches it close pins.");
+        stop(core::says("%1, pass %2: nobody who closes pins reaches zone %3.", quilt, pass,
+                        zones(u.unclosed)),
+             core::says("Let somebody who reaches it close pins."));
 }
 
 } // namespace
@@ -54,16 +57,16 @@ std::vector<bool> workableZones(const std::vector<Helper>& helpers, const QuiltP
                 continue;
             const bool closes = !dots && !zone.points.empty();
             if (!anyReach(helpers, quilt, p, zone, {})) {
-                u.unreached += words({u.unreached.empty() ? "" : ", ", zone.id});
+                u.unreached.push_back(zone.id);
                 u.reach =
                     std::max(u.reach, leastReach(workBox(zone), p.table, quilt.surface.closed));
             } else if (closes && !anyReach(helpers, quilt, p, zone, {.closes = true})) {
-                u.unclosed += words({u.unclosed.empty() ? "" : ", ", zone.id});
+                u.unclosed.push_back(zone.id);
             } else {
                 workable[z] = true;
             }
         }
-        say(u, words({quilt.name, ", pass ", std::to_string(p.number), ": "}), unit, findings);
+        say(u, quilt.name, p.number, unit, findings);
     }
     return workable;
 }

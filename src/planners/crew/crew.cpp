@@ -101,14 +101,15 @@ private:
         if (helpers_.empty()) {
             helpers_.emplace_back().name = "Helper 1";
             plan_.findings.push_back({Finding::Level::note, "/helpers",
-                                      "No helpers are named: planned for one, 'Helper 1'.",
-                                      "Name who comes."});
+                                      core::says("No helpers are named: planned for one, "
+                                                 "'Helper 1'."),
+                                      core::says("Name who comes.")});
         } else if (helpers_.size() == 1) {
             plan_.findings.push_back(
                 {Finding::Level::note, "/helpers",
-                 words({helpers_.front().name,
-                        " works alone: laying the layers takes longer than planned for two."}),
-                 "A second pair of hands for laying the layers."});
+                 core::says("%1 works alone: laying the layers takes longer than planned for two.",
+                            helpers_.front().name),
+                 core::says("A second pair of hands for laying the layers.")});
         }
     }
 

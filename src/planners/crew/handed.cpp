@@ -1,7 +1,6 @@
 #include "planners/crew/handed.h"
 
 #include "plan/find.h"
-#include "planners/crew/words.h"
 
 #include <algorithm>
 #include <array>
@@ -26,33 +25,37 @@ std::vector<TaskKind> zoneWorkOf(const Job& job) {
     return {TaskKind::placeOpen, TaskKind::closePins};
 }
 
-std::string whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
-                   std::span<const TaskKind> work, Unit unit) {
+Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
+                std::span<const TaskKind> work, Unit unit) {
     const auto includes = [&](TaskKind kind) {
         return std::ranges::find(work, kind) != work.end();
     };
     if (zone.points.empty())
-        return words({"There is nothing to do at zone ", zone.id, "."});
+        return core::says("There is nothing to do at zone %1.", zone.id);
     if (includes(TaskKind::closePins) && !helper.closes)
-        return words({helper.name, " does not close pins, and zone ", zone.id, " has to be closed."});
+        return core::says("%1 does not close pins, and zone %2 has to be closed.", helper.name, zone.id);
     if (includes(TaskKind::press) && !helper.irons)
-        return words({helper.name, " does not iron, and zone ", zone.id, " has to be pressed."});
+        return core::says("%1 does not iron, and zone %2 has to be pressed.", helper.name, zone.id);
     const Pass* pass = findPass(quilt, zone.pass);
     if (pass == nullptr)
-        return words({"Zone ", zone.id, " belongs to no pass."});
+        return core::says("Zone %1 belongs to no pass.", zone.id);
     const SurfacePlan& s = quilt.surface;
     const Rect box = workBox(zone);
     if (!sidesFor(box, pass->table, s, helper).empty())
         return {};
     if (!sidesFor(box, pass->table, s.closed, helper.reach, !s.floor).empty())
-        return words({helper.name, " keeps to one side of the table and does not reach all of zone ",
-                      zone.id, " from there."});
-    std::string out = words({helper.name, " does not reach all of zone ", zone.id,
-                             " from an open side: their reach is ", format(helper.reach, unit)});
+        return core::says("%1 keeps to one side of the table and does not reach all of zone %2 from "
+                          "there.",
+                          helper.name, zone.id);
+    const Sentence reach = core::length(helper.reach, unit);
     // Rounded up to an eighth, so that the figure told does.
     if (const auto least = leastReach(box, pass->table, s.closed))
-        out += words({", it takes ", format(*least + Length::inch64ths(7), unit)});
-    return out + ".";
+        return core::says("%1 does not reach all of zone %2 from an open side: their reach is %3, it "
+                          "takes %4.",
+                          helper.name, zone.id, reach,
+                          core::length(*least + Length::inch64ths(7), unit));
+    return core::says("%1 does not reach all of zone %2 from an open side: their reach is %3.",
+                      helper.name, zone.id, reach);
 }
 
 void honourHanded(const Session& session, const std::vector<Helper>& helpers,
@@ -79,19 +82,19 @@ void sayHanded(const Session& session, const std::vector<Helper>& helpers,
         for (const HandedZone& wish : job.handed) {
             const Zone* zone = findZone(quilts[k], wish.zone);
             const auto who = std::ranges::find(helpers, wish.person, &Helper::name);
-            std::string why;
+            Sentence why;
             if (!zone)
-                why = words({"Zone ", wish.zone, " of ", job.name, " was handed to ", wish.person,
-                             ", and this plan has no such zone."});
+                why = core::says("Zone %1 of %2 was handed to %3, and this plan has no such zone.",
+                                 wish.zone, job.name, wish.person);
             else if (who == helpers.end())
-                why = words({"Zone ", wish.zone, " of ", job.name, " was handed to ", wish.person,
-                             ", who is not among the helpers."});
+                why = core::says("Zone %1 of %2 was handed to %3, who is not among the helpers.",
+                                 wish.zone, job.name, wish.person);
             else
                 why = whyNot(*who, quilts[k], *zone, work, job.unit);
             if (!why.empty())
                 findings.push_back({Finding::Level::warn, "/handed", std::move(why),
-                                    "Hand it to somebody else; until then anybody who can works "
-                                    "it."});
+                                    core::says("Hand it to somebody else; until then anybody who "
+                                               "can works it.")});
         }
     }
 }

@@ -3,15 +3,14 @@
 #include "planners/crew/model.h"
 
 #include <span>
-#include <string>
 
 /// Zones that were put into somebody's hands (Job::handed). A wish is kept wherever that person may
 /// do the work and reaches it; their hours are theirs to keep.
 namespace bastewright::crew {
 
 /// Why a helper cannot do these kinds of work on a zone: one sentence, empty where they can.
-std::string whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
-                   std::span<const TaskKind> work, Unit unit);
+Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
+                std::span<const TaskKind> work, Unit unit);
 
 /// What is done on each zone of a quilt.
 std::vector<TaskKind> zoneWorkOf(const Job& job);

@@ -1,7 +1,6 @@
 #include "planners/crew/hours.h"
 
 #include "planners/crew/sweep.h"
-#include "planners/crew/words.h"
 
 #include <algorithm>
 
@@ -47,21 +46,21 @@ Schedule leastOvertime(const Problem& problem, Schedule schedule, const SearchOp
 void sayOvertime(const Problem& problem, const Schedule& schedule,
                  const std::vector<Helper>& helpers, ClockTime start, Findings& findings) {
     const auto last = lastEnds(problem, schedule);
-    std::string who, cure;
+    Sentences who, cure;
     for (std::size_t h = 0; h < helpers.size(); ++h) {
         const int over = last[h] - problem.people[h].until;
         if (over <= 0)
             continue;
         const Seconds toMinute{(last[h] + 59) / 60 * 60};
-        const std::string_view comma = who.empty() ? "" : ", ";
-        who += words({comma, helpers[h].name, " by ", formatSpan(Seconds{over})});
-        cure += words({comma, helpers[h].name, " until ", format(after(start, toMinute))});
+        who.push_back(core::says("%1 by %2", helpers[h].name, Seconds{over}));
+        cure.push_back(core::says("%1 until %2", helpers[h].name, after(start, toMinute)));
     }
     if (!who.empty())
         findings.push_back(
             {Finding::Level::stop, "/helpers",
-             words({"The hours are too short: the work needs ", who, " beyond what was said."}),
-             words({"Ask to stay: ", cure, "."})});
+             core::says("The hours are too short: the work needs %1 beyond what was said.",
+                        core::commaList(who)),
+             core::says("Ask to stay: %1.", core::commaList(cure))});
 }
 
 Problem withOpenEnd(Problem problem) {

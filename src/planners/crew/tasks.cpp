@@ -102,7 +102,7 @@ private:
         return id;
     }
 
-    void stop(std::string field, std::string text, std::string cure) {
+    void stop(std::string field, Sentence text, Sentence cure) {
         out_.findings.push_back(
             {Finding::Level::stop, std::move(field), std::move(text), std::move(cure)});
     }
@@ -151,26 +151,26 @@ private:
 
     bool mayPress(const Zone& zone, int passNumber) {
         if (session_.setting.room.irons < 1) {
-            once("/room/irons", "Dots have to be pressed, and there is no iron.",
-                 "Bring one iron.");
+            once("/room/irons", core::says("Dots have to be pressed, and there is no iron."),
+                 core::says("Bring one iron."));
             return false;
         }
         if (count({.irons = true}) == 0) {
-            once("/helpers", "Dots have to be pressed, and nobody may iron.",
-                 "Let one helper iron.");
+            once("/helpers", core::says("Dots have to be pressed, and nobody may iron."),
+                 core::says("Let one helper iron."));
             return false;
         }
         for (const Pass& p : plan_->passes)
             if (p.number == passNumber && anyReach(helpers_, *plan_, p, zone, {.irons = true}))
                 return true;
         once("/helpers",
-             words({plan_->name, ", pass ", std::to_string(passNumber),
-                    ": nobody who may iron reaches zone ", zone.id, "."}),
-             "Let somebody who reaches it iron.");
+             core::says("%1, pass %2: nobody who may iron reaches zone %3.", plan_->name,
+                        passNumber, zone.id),
+             core::says("Let somebody who reaches it iron."));
         return false;
     }
 
-    void once(std::string field, std::string text, std::string cure) {
+    void once(std::string field, Sentence text, Sentence cure) {
         for (const Finding& f : out_.findings)
             if (f.text == text)
                 return;
@@ -202,16 +202,22 @@ private:
             if (p.number > 1 && (most == nullptr || p.liftPeople > most->liftPeople))
                 most = &p;
         if (lifters == 0 && (most != nullptr || turned()))
-            once("/helpers", "The quilt has to be moved, and nobody lifts.",
-                 "Let one helper who stands lift.");
+            once("/helpers", core::says("The quilt has to be moved, and nobody lifts."),
+                 core::says("Let one helper who stands lift."));
         else if (most != nullptr && lifters < most->liftPeople)
             out_.findings.push_back(
                 {Finding::Level::warn, "/helpers",
-                 words({plan_->name, ", shift into pass ", std::to_string(most->number), ": ",
-                        std::to_string(std::lround(most->liftKilograms)), " kg wants ",
-                        std::to_string(most->liftPeople), " people who lift, and there ",
-                        lifters == 1 ? "is " : "are ", std::to_string(lifters), "."}),
-                 "Ask for more hands at the shifts, or slide the quilt in short steps."});
+                 lifters == 1
+                     ? core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
+                                  "there is 1.",
+                                  plan_->name, most->number, std::lround(most->liftKilograms),
+                                  most->liftPeople)
+                     : core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
+                                  "there are %5.",
+                                  plan_->name, most->number, std::lround(most->liftKilograms),
+                                  most->liftPeople, lifters),
+                 core::says("Ask for more hands at the shifts, or slide the quilt in short "
+                            "steps.")});
     }
 
     bool turned() const { return dots_ && batting().thickness > kThickBatting; }

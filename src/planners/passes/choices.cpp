@@ -142,38 +142,48 @@ Length reachNeeded(const PassRequest& request, const PassChoice& choice) {
 }
 
 /// Why nothing fits on a surface.
-std::string unworkable(const PassChoice& choice, Length reach, Unit unit) {
+Sentence unworkable(const PassChoice& choice, Length reach, Unit unit) {
     const Rect& field = choice.workable.field;
     if (field.empty())
-        return "no place on it is within a reach of " + format(reach, unit);
-    const std::string size =
-        format(field.width(), unit, false) + " × " + format(field.length(), unit);
-    const std::string usable =
-        choice.workable.whole
-            ? "only " + size + " of it is inside the rim"
-            : "only " + size + " of it is within a reach of " + format(reach, unit);
-    return usable + ", too little to shift the quilt along in " + std::to_string(kMostPasses) +
-           " passes";
+        return core::says("no place on it is within a reach of %1", core::length(reach, unit));
+    const Sentence size = core::size(field.width(), field.length(), unit);
+    return choice.workable.whole
+               ? core::says("only %1 of it is inside the rim, too little to shift the quilt along "
+                            "in %2 passes",
+                            size, kMostPasses)
+               : core::says("only %1 of it is within a reach of %2, too little to shift the quilt "
+                            "along in %3 passes",
+                            size, core::length(reach, unit), kMostPasses);
+}
+
+/// "3 in to the right and 2 in towards the foot": where the quilt's middle lies beside another.
+Sentence beside(Vec off, Unit unit) {
+    const Sentence dx = core::length(abs(off.dx), unit), dy = core::length(abs(off.dy), unit);
+    const Sentence across = off.dx < Length{} ? core::says("%1 to the right", dx)
+                                              : core::says("%1 to the left", dx);
+    const Sentence along = off.dy < Length{} ? core::says("%1 towards the foot", dy)
+                                             : core::says("%1 towards the head", dy);
+    if (off.dx == Length{})
+        return along;
+    return off.dy == Length{} ? across : core::says("%1 and %2", across, along);
 }
 
 /// What a person should know of a way beside its figures.
-std::string remarks(const PassRequest& request, const PassChoice& choice, Length reach) {
+Sentence remarks(const PassRequest& request, const PassChoice& choice, Length reach) {
     const Unit unit = request.job.unit;
-    std::string out;
-    if (!choice.workable.whole)
-        out = "only the part within a reach of " + format(reach, unit) + " is used";
     const Vec off = choice.summary.offCentre;
-    if (choice.start != Basting::Start::centred || off == Vec{})
-        return out;
-    out += out.empty() ? "" : "; ";
-    out += std::string{"the middle of the quilt lies beside the middle of the "} +
-           (choice.workable.whole ? "table: " : "part that is used: ");
-    if (off.dx != Length{})
-        out += format(abs(off.dx), unit) + (off.dx < Length{} ? " to the right" : " to the left");
-    if (off.dy != Length{})
-        out += std::string{off.dx != Length{} ? " and " : ""} + format(abs(off.dy), unit) +
-               (off.dy < Length{} ? " towards the foot" : " towards the head");
-    return out;
+    const bool centred = choice.start != Basting::Start::centred || off == Vec{};
+    if (choice.workable.whole)
+        return centred ? Sentence{}
+                       : core::says("the middle of the quilt lies beside the middle of the table: "
+                                    "%1",
+                                    beside(off, unit));
+    const Sentence part = core::says("only the part within a reach of %1 is used",
+                                     core::length(reach, unit));
+    return centred ? part
+                   : core::says("%1; the middle of the quilt lies beside the middle of the part "
+                                "that is used: %2",
+                                part, beside(off, unit));
 }
 
 void sumUp(const PassRequest& request, Length reach, PassChoice& choice) {

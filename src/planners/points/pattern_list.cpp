@@ -32,10 +32,11 @@ public:
         return std::clamp(i, 0, count() - 1);
     }
     int blocksIn(int i) const { return std::min(each_, blocks_ - i * each_); }
-    std::string side(int i, const char* low, const char* high) const {
+    /// -1 for the first tile, 1 for the last, 0 inside and where there is but one.
+    int side(int i) const {
         if (count() == 1 || (i > 0 && i + 1 < count()))
-            return "";
-        return i == 0 ? low : high;
+            return 0;
+        return i == 0 ? -1 : 1;
     }
 
 private:
@@ -50,34 +51,45 @@ struct Kind {
     std::vector<std::pair<int, int>> tiles; ///< row and column of each, the first first
 };
 
-std::string nameOf(const Job& job, const RepeatFrame& f, const Cuts& x, const Cuts& y,
+Sentence blocksOf(int across, int down, bool sashing) {
+    if (across * down == 1)
+        return sashing ? core::says("block with sashing") : core::says("block");
+    return sashing ? core::says("%1 × %2 blocks with sashing", across, down)
+                   : core::says("%1 × %2 blocks", across, down);
+}
+
+/// "block in the foot left corner": `sideX` and `sideY` as Cuts::side has them.
+Sentence withPlace(Sentence tile, int sideX, int sideY) {
+    if (sideX < 0)
+        return sideY < 0   ? core::says("%1 in the head left corner", std::move(tile))
+               : sideY > 0 ? core::says("%1 in the foot left corner", std::move(tile))
+                           : core::says("%1 at the left side", std::move(tile));
+    if (sideX > 0)
+        return sideY < 0   ? core::says("%1 in the head right corner", std::move(tile))
+               : sideY > 0 ? core::says("%1 in the foot right corner", std::move(tile))
+                           : core::says("%1 at the right side", std::move(tile));
+    return sideY < 0   ? core::says("%1 at the head", std::move(tile))
+           : sideY > 0 ? core::says("%1 at the foot", std::move(tile))
+                       : tile;
+}
+
+Sentence nameOf(const Job& job, const RepeatFrame& f, const Cuts& x, const Cuts& y,
                    const Kind& kind, bool differs) {
     const auto [row, column] = kind.tiles.front();
     const int across = x.blocksIn(column), down = y.blocksIn(row);
-    std::string out = "rows";
-    if (job.top.grid) {
-        out = across * down == 1
-                  ? "block"
-                  : std::to_string(across) + " × " + std::to_string(down) + " blocks";
-        if (f.blocks.pitchX > f.blocks.blockX)
-            out += " with sashing";
-    }
-    const std::string leftOrRight = x.side(column, "left", "right");
-    const std::string headOrFoot = y.side(row, "head", "foot");
-    if (!leftOrRight.empty() && !headOrFoot.empty())
-        out += " in the " + headOrFoot + " " + leftOrRight + " corner";
-    else if (!leftOrRight.empty() || !headOrFoot.empty())
-        out += " at the " + headOrFoot + leftOrRight + (leftOrRight.empty() ? "" : " side");
-    if (differs) {
-        out += ", another way: row " + std::to_string(row + 1) + ", column " +
-               std::to_string(column + 1);
-        if (kind.tiles.size() > 1)
-            out += " and others";
-    }
-    return out;
+    const Sentence tile =
+        job.top.grid ? blocksOf(across, down, f.blocks.pitchX > f.blocks.blockX) : core::says("rows");
+    Sentence out = withPlace(tile, x.side(column), y.side(row));
+    if (!differs)
+        return out;
+    return kind.tiles.size() > 1
+               ? core::says("%1, another way: row %2, column %3 and others", std::move(out),
+                            row + 1, column + 1)
+               : core::says("%1, another way: row %2, column %3", std::move(out), row + 1,
+                            column + 1);
 }
 
-PointPattern drawn(const Job& job, const Kind& kind, const Field& tile, std::string name) {
+PointPattern drawn(const Job& job, const Kind& kind, const Field& tile, Sentence name) {
     PointPattern out;
     out.name = std::move(name);
     out.tile = {exact(tile.x1) - exact(tile.x0), exact(tile.y1) - exact(tile.y0)};

@@ -16,9 +16,17 @@ namespace {
 
 using namespace points;
 
-std::string place(Spot at, Unit unit) {
-    return format(Length::nearestInches(at.x), unit) + " across and " +
-           format(Length::nearestInches(at.y), unit) + " down";
+Sentence place(Spot at, Unit unit) {
+    return core::says("%1 across and %2 down", core::length(Length::nearestInches(at.x), unit),
+                      core::length(Length::nearestInches(at.y), unit));
+}
+
+/// The first three places.
+Sentence places(const Spots& at, Unit unit) {
+    Sentence out = place(at[0], unit);
+    for (std::size_t i = 1; i < std::min<std::size_t>(3, at.size()); ++i)
+        out = core::says("%1; %2", std::move(out), place(at[i], unit));
+    return at.size() > 3 ? core::says("%1 and others", std::move(out)) : out;
 }
 
 /// Where a rule could not be kept: how many, how near, and the first few
@@ -37,38 +45,39 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
         crowded.push_back(s);
         least = std::min(least, room.room);
     }
-    const auto list = [&](const Spots& at) {
-        std::string text;
-        for (std::size_t i = 0; i < std::min<std::size_t>(3, at.size()); ++i)
-            text += (i == 0 ? " " : "; ") + place(at[i], job.unit);
-        return at.size() > 3 ? text + " and others" : text;
-    };
+    const auto length = [&](Length l) { return core::length(l, job.unit); };
+    const Sentence nearest = length(Length::nearestInches(std::floor(least * 8 + 1e-6) / 8));
     if (!crowded.empty())
         plan.findings.push_back(
             {Finding::Level::warn, "/basting/clear",
-             "Seams leave no room to keep " + format(job.basting.clear, job.unit) +
-                 " clear of them at " + std::to_string(crowded.size()) +
-                 (crowded.size() == 1 ? " place:" : " places:") + list(crowded) +
-                 "; the nearest pin is " +
-                 format(Length::nearestInches(std::floor(least * 8 + 1e-6) / 8), job.unit) +
-                 " from a seam.",
-             "Move these pins as you sew up to them, or use shorter pins."});
+             crowded.size() == 1
+                 ? core::says("Seams leave no room to keep %1 clear of them at 1 place: %2; the "
+                              "nearest pin is %3 from a seam.",
+                              length(job.basting.clear), places(crowded, job.unit), nearest)
+                 : core::says("Seams leave no room to keep %1 clear of them at %4 places: %2; the "
+                              "nearest pin is %3 from a seam.",
+                              length(job.basting.clear), places(crowded, job.unit), nearest,
+                              crowded.size()),
+             core::says("Move these pins as you sew up to them, or use shorter pins.")});
     if (!outside.empty())
         plan.findings.push_back(
             {Finding::Level::warn, "/basting/edge",
-             "The edge of the top cannot be held with pins " + format(job.basting.edge, job.unit) +
-                 " inside it; " + std::to_string(outside.size()) +
-                 (outside.size() == 1 ? " pin lies nearer:" : " pins lie nearer:") + list(outside) +
-                 ".",
-             "Allow pins nearer to the edge, or a shorter pin."});
+             outside.size() == 1
+                 ? core::says("The edge of the top cannot be held with pins %1 inside it; 1 pin "
+                              "lies nearer: %2.",
+                              length(job.basting.edge), places(outside, job.unit))
+                 : core::says("The edge of the top cannot be held with pins %1 inside it; %3 pins "
+                              "lie nearer: %2.",
+                              length(job.basting.edge), places(outside, job.unit), outside.size()),
+             core::says("Allow pins nearer to the edge, or a shorter pin.")});
     if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
-        plan.findings.push_back({Finding::Level::warn, "/basting/edge",
-                                 "Points " + format(job.basting.edge, job.unit) +
-                                     " inside the edge cannot hold the corners at a spacing of " +
-                                     format(job.basting.spacing, job.unit) + "; they lie from " +
-                                     format(Length::nearestInches(rules.pin.edge()), job.unit) +
-                                     " inside it.",
-                                 "Allow points nearer to the edge, or a wider spacing."});
+        plan.findings.push_back(
+            {Finding::Level::warn, "/basting/edge",
+             core::says("Points %1 inside the edge cannot hold the corners at a spacing of %2; they "
+                        "lie from %3 inside it.",
+                        length(job.basting.edge), length(job.basting.spacing),
+                        length(Length::nearestInches(rules.pin.edge()))),
+             core::says("Allow points nearer to the edge, or a wider spacing.")});
     Spots crowd;
     Buckets near{rules.top(), rules.spacing};
     for (std::size_t i = 0; i < spots.size(); ++i) {
@@ -79,14 +88,16 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     if (!crowd.empty())
         plan.findings.push_back(
             {Finding::Level::warn, "/basting/spacing",
-             "Seams leave no other way than points nearer to each other than half the spacing:" +
-                 list(crowd) + ".",
-             "Leave one out by eye, or allow pins nearer to seams."});
+             core::says("Seams leave no other way than points nearer to each other than half the "
+                        "spacing: %1.",
+                        places(crowd, job.unit)),
+             core::says("Leave one out by eye, or allow pins nearer to seams.")});
     if (const Spots open = holes(spots, rules.top(), rules.radius + 1.0 / 64); !open.empty())
         plan.findings.push_back(
             {Finding::Level::warn, "/basting/spacing",
-             "Some places are farther from a point than the spacing allows:" + list(open) + ".",
-             "Add a point there by eye."});
+             core::says("Some places are farther from a point than the spacing allows: %1.",
+                        places(open, job.unit)),
+             core::says("Add a point there by eye.")});
 }
 
 } // namespace
@@ -138,8 +149,8 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     if (regular && !regular->regular && job.top.grid && !options.free)
         plan.findings.push_back(
             {Finding::Level::note, "/top/seams",
-             "Some blocks differ from the pattern, because further seams or the "
-             "edge leave no room for it there.",
+             core::says("Some blocks differ from the pattern, because further seams or the "
+                        "edge leave no room for it there."),
              ""});
     tidy(layout);
     for (const auto& p : layout.pins)

@@ -18,6 +18,17 @@ struct Reach {
     Length largest, taken;
 };
 
+Sentence measuredAs(bool batting, bool across, bool onceWashed, const Sentence& size) {
+    if (batting)
+        return across ? core::says("The batting is %1 wide", size)
+                      : core::says("The batting is %1 long", size);
+    if (onceWashed)
+        return across ? core::says("The backing is %1 wide once it is washed", size)
+                      : core::says("The backing is %1 long once it is washed", size);
+    return across ? core::says("The backing is %1 wide", size)
+                  : core::says("The backing is %1 long", size);
+}
+
 void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings& out) {
     const Length has = across ? layer.size.width : layer.size.length;
     const Length needs = top.taken;
@@ -32,22 +43,27 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
     };
     const Length now = before(has), full = before(needs + 2 * layer.overage),
                  half = before(needs + layer.overage);
+    const auto length = [&](Length l) { return core::length(l, unit); };
+    const Sentence isTop = needs > top.largest
+                               ? core::says("the top takes up %1, as it leans", length(needs))
+                               : core::says("the top %1", length(needs));
+    const Sentence sizes =
+        core::says("%1 and %2", measuredAs(layer.name == "batting", across, shrinks, length(has)),
+                   isTop);
     Finding f;
     f.level = spare < Length{} ? Finding::Level::stop : Finding::Level::warn;
     f.field = "/" + layer.name + (measured ? (across ? "/width" : "/length") : "/overage");
-    f.text = "The " + layer.name + " is " + format(has, unit) + (across ? " wide" : " long") +
-             (shrinks ? " once it is washed" : "") + " and the top " +
-             (needs > top.largest ? "takes up " + format(needs, unit) + ", as it leans"
-                                  : format(needs, unit)) +
-             ": ";
-    if (spare < Length{})
-        f.text += format(needs - has, unit) + " too little.";
-    else
-        f.text += "only " + format(spare, unit) + " to spare on each side, where " +
-                  format(layer.overage, unit) + " was asked for.";
-    f.cure = "Make it " + format(full - now, unit) + (across ? " wider" : " longer") + ", " +
-             format(full, unit) + " in all, or at least " + format(half - now, unit) +
-             " more for half of the overage.";
+    f.text = spare < Length{}
+                 ? core::says("%1: %2 too little.", sizes, length(needs - has))
+                 : core::says("%1: only %2 to spare on each side, where %3 was asked for.", sizes,
+                              length(spare), length(layer.overage));
+    const Sentence more = length(full - now), all = length(full), least = length(half - now);
+    f.cure = across ? core::says("Make it %1 wider, %2 in all, or at least %3 more for half of the "
+                                 "overage.",
+                                 more, all, least)
+                    : core::says("Make it %1 longer, %2 in all, or at least %3 more for half of the "
+                                 "overage.",
+                                 more, all, least);
     out.push_back(std::move(f));
 }
 

@@ -88,26 +88,24 @@ std::vector<Table> merged(const std::vector<Table>& tables, std::vector<std::siz
     return kinds;
 }
 
-std::string describe(const Made& made) {
+Sentence describe(const Made& made) {
     const auto n = made.tables.size();
     if (n == 1)
-        return "1 table";
-    const std::string count = std::to_string(n) + " tables";
+        return core::says("1 table");
     const Rect& first = made.tables.front();
     const bool alike = std::ranges::all_of(made.tables, [&](const Rect& t) {
         return t.width() == first.width() && t.length() == first.length();
     });
     if (!alike)
-        return count + " pushed together";
+        return core::says("%1 tables pushed together", n);
     const auto across = ratio(made.w, first.width());
     const auto down = ratio(made.h, first.length());
     const bool lengthways = first.width() >= first.length();
-    if (down == 1)
-        return count + (lengthways ? " end to end" : " side by side");
-    if (across == 1)
-        return count + (lengthways ? " side by side" : " end to end");
-    return count + ", " + std::to_string(int(lengthways ? across : down)) + " end to end by " +
-           std::to_string(int(lengthways ? down : across)) + " side by side";
+    if (down == 1 || across == 1)
+        return lengthways == (down == 1) ? core::says("%1 tables end to end", n)
+                                         : core::says("%1 tables side by side", n);
+    return core::says("%1 tables, %2 end to end by %3 side by side", n,
+                      int(lengthways ? across : down), int(lengthways ? down : across));
 }
 
 Arrangement finished(Made made, Counts used) {
@@ -177,7 +175,7 @@ std::vector<Arrangement> arrangements(const std::vector<Table>& tables) {
 Arrangement floorArrangement(Size layers) {
     const Length longer = std::max(layers.width, layers.length);
     const Length shorter = std::min(layers.width, layers.length);
-    return {.name = "the floor",
+    return {.name = core::says("the floor"),
             .length = longer,
             .width = shorter,
             .tables = {},

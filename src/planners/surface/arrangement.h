@@ -9,7 +9,7 @@ namespace bastewright {
 
 /// Whole tables pushed together so that they fill a rectangle without gaps; or the floor.
 struct Arrangement {
-    std::string name;         ///< for people: "2 tables end to end"
+    Sentence name;            ///< for people: "2 tables end to end"
     Length length, width;     ///< length >= width
     std::vector<Rect> tables; ///< x along the length
     std::vector<int> used;    ///< how many of each kind of table

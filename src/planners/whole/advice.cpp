@@ -10,8 +10,8 @@ constexpr double kSparePins = 1.1; // as the list of what to bring has it
 
 /// Which zones could take dots in place of the missing pins, in the plan and in words; nothing where
 /// an iron would melt the batting or no quilt holds so many.
-std::string dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts,
-                        std::int64_t missing) {
+Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts,
+                     std::int64_t missing) {
     for (std::size_t i = 0; i < quilts.size(); ++i) {
         const Job& job = session.jobs[i];
         if (job.basting.with != Basting::With::pins || job.batting.meltable)
@@ -19,26 +19,27 @@ std::string dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts,
         auto& zones = quilts[i].dotZones;
         zones = zonesForDots(quilts[i].zones, quilts[i].layers.top, missing);
         if (!zones.empty())
-            return ", or use fuse dots in " + zoneList(zones) +
-                   (quilts.size() > 1 && !job.name.empty() ? " of " + job.name : "");
+            return quilts.size() > 1 && !job.name.empty()
+                       ? core::says("%1 of %2", zoneList(zones), job.name)
+                       : zoneList(zones);
     }
     return {};
 }
 
 /// As many points per area as the box allows: the spacing grows with the root of what is missing.
-std::string widerSpacing(const Session& session, double factor) {
+Sentence widerSpacing(const Session& session, double factor) {
     const auto job = std::ranges::find(session.jobs, Basting::With::pins,
                                        [](const Job& j) { return j.basting.with; });
     const Length spacing =
         Length::nearestInches(std::ceil(job->basting.spacing.in() * factor * 8) / 8);
-    const std::string about = "about " + format(spacing, job->unit);
+    const Sentence about = core::length(spacing, job->unit);
     const auto& gap = job->quilting.gapLimit;
     if (gap && spacing > *gap)
-        return "; the box allows a spacing of " + about + ", and the batting only " +
-               format(*gap, job->unit);
-    return ", or widen the spacing to " + about +
-           (gap ? std::string{", which the batting allows"}
-                : std::string{" if the batting's label allows it"});
+        return core::says("The box allows a spacing of about %1, and the batting only %2.", about,
+                          core::length(*gap, job->unit));
+    return gap ? core::says("Or widen the spacing to about %1, which the batting allows.", about)
+               : core::says("Or widen the spacing to about %1 if the batting's label allows it.",
+                            about);
 }
 
 /// How much of a quilt lies on the table in its first pass, and how much of it hangs.
@@ -59,10 +60,9 @@ void adviseOnHanging(const QuiltPlan& quilt, const std::string& prefix, Findings
         return;
     const int hangs = static_cast<int>(std::lround((1 - least) * 100));
     out.push_back({Finding::Level::note, prefix + "/room/tables",
-                   "In pass " + std::to_string(pass) + ", " + std::to_string(hangs) +
-                       " % of the quilt hangs from the table.",
-                   "Hold it up with chairs or a second table, so that its weight does not drag the "
-                   "layers."});
+                   core::says("In pass %1, %2 % of the quilt hangs from the table.", pass, hangs),
+                   core::says("Hold it up with chairs or a second table, so that its weight does "
+                              "not drag the layers.")});
 }
 
 } // namespace
@@ -72,37 +72,40 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
     const auto& gap = job.quilting.gapLimit;
     if (gap && job.basting.spacing > *gap)
         out.push_back({Finding::Level::warn, prefix + "/basting/spacing",
-                       "Spacing " + format(job.basting.spacing, job.unit) + " is wider than the " +
-                           format(*gap, job.unit) +
-                           " between quilting lines that the batting's label allows.",
-                       "Set the spacing to " + format(*gap, job.unit) + " or less."});
+                       core::says("Spacing %1 is wider than the %2 between quilting lines that the "
+                                  "batting's label allows.",
+                                  core::length(job.basting.spacing, job.unit),
+                                  core::length(*gap, job.unit)),
+                       core::says("Set the spacing to %1 or less.",
+                                  core::length(*gap, job.unit))});
     if (job.basting.with == Basting::With::dots && job.batting.meltable)
         out.push_back({Finding::Level::warn, prefix + "/batting/meltable",
-                       "This batting can melt under an iron: fuse dots are pressed on.",
-                       "Baste with pins, or test on scraps at the setting both labels allow."});
+                       core::says("This batting can melt under an iron: fuse dots are pressed on."),
+                       core::says("Baste with pins, or test on scraps at the setting both labels "
+                                  "allow.")});
     const auto& throat = job.machine.throat;
     for (const Roll& r : quilt.machineRolls)
         if (throat && r.diameter > *throat) {
             out.push_back(
                 {Finding::Level::warn, prefix + "/machine/throat",
-                 "Half of the quilt rolled is about " + format(r.diameter, job.unit) +
-                     " thick and does not pass the machine's throat of " +
-                     format(*throat, job.unit) + ".",
-                 "Fold instead of rolling, roll from the end nearest to where you quilt, or "
-                 "use a machine with a larger throat."});
+                 core::says("Half of the quilt rolled is about %1 thick and does not pass the "
+                            "machine's throat of %2.",
+                            core::length(r.diameter, job.unit), core::length(*throat, job.unit)),
+                 core::says("Fold instead of rolling, roll from the end nearest to where you quilt, "
+                            "or use a machine with a larger throat.")});
             break;
         }
     adviseOnHanging(quilt, prefix, out);
     if (quilt.surface.tables.size() > 1)
         out.push_back({Finding::Level::note, prefix + "/room/tables",
-                       "Cover the joints between the tables, or they print a pleat.", ""});
+                       core::says("Cover the joints between the tables, or they print a pleat."), ""});
     const bool folded = std::ranges::any_of(
         quilt.passes, [](const Pass& p) { return std::ranges::any_of(p.rolls, &Roll::folded); });
     if (folded)
         out.push_back(
             {Finding::Level::note, prefix + "/stash/clips",
-             "No clip on hand holds some of the rolls: fold that part on a chair or a second "
-             "table so that it does not drag.",
+             core::says("No clip on hand holds some of the rolls: fold that part on a chair or a "
+                        "second table so that it does not drag."),
              ""});
     return out;
 }
@@ -120,14 +123,14 @@ Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
         return {};
     const std::int64_t missing = points - have;
     const auto buy = static_cast<std::int64_t>(std::ceil(double(points) * kSparePins)) - have;
-    std::string cure = "Bring " + std::to_string(missing) + " more (" + std::to_string(buy) +
-                       " with a tenth to spare)";
-    cure += dotsInstead(session, quilts, missing);
-    cure += widerSpacing(session, std::sqrt(double(points) / double(have)));
+    const Sentence spacing = widerSpacing(session, std::sqrt(double(points) / double(have)));
+    const Sentence zones = dotsInstead(session, quilts, missing);
     return {{Finding::Level::warn, "/stash/pins",
-             "The plan takes " + std::to_string(points) + " pins and there are " +
-                 std::to_string(have) + ".",
-             cure + "."}};
+             core::says("The plan takes %1 pins and there are %2.", points, have),
+             zones.empty()
+                 ? core::says("Bring %1 more (%2 with a tenth to spare). %3", missing, buy, spacing)
+                 : core::says("Bring %1 more (%2 with a tenth to spare), or use fuse dots in %4. %3",
+                              missing, buy, spacing, zones)}};
 }
 
 } // namespace bastewright

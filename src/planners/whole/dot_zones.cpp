@@ -48,7 +48,7 @@ std::vector<std::string> zonesForDots(std::span<const Zone> zones, Size top, std
     return out;
 }
 
-std::string zoneList(std::span<const std::string> ids) {
+Sentence zoneList(std::span<const std::string> ids) {
     std::map<std::pair<std::size_t, std::string>, std::vector<int>> columns; // A…Z before AA
     for (const std::string& id : ids) {
         const std::size_t digits = std::min(id.find_first_of("0123456789"), id.size());
@@ -56,20 +56,25 @@ std::string zoneList(std::span<const std::string> ids) {
         std::from_chars(id.data() + digits, id.data() + id.size(), row);
         columns[{digits, id.substr(0, digits)}].push_back(row);
     }
-    std::string out;
+    Sentences out;
     for (auto& [column, rows] : columns) {
         std::ranges::sort(rows);
         for (std::size_t i = 0; i < rows.size();) {
             std::size_t end = i;
             while (end + 1 < rows.size() && rows[end + 1] == rows[end] + 1)
                 ++end;
-            out += (out.empty() ? "" : ", ") + column.second + std::to_string(rows[i]);
-            if (end > i)
-                out += (end > i + 1 ? " to " : ", ") + column.second + std::to_string(rows[end]);
+            const std::string first = column.second + std::to_string(rows[i]);
+            const std::string last = column.second + std::to_string(rows[end]);
+            if (end > i + 1)
+                out.push_back(core::says("%1 to %2", first, last));
+            else
+                out.insert(out.end(), {first, last});
+            if (end == i)
+                out.pop_back();
             i = end + 1;
         }
     }
-    return out;
+    return core::commaList(out);
 }
 
 } // namespace bastewright

@@ -13,6 +13,6 @@ namespace bastewright {
 std::vector<std::string> zonesForDots(std::span<const Zone> zones, Size top, std::int64_t missing);
 
 /// Ids for people, runs down a column together: "A1 to A9, B1, B9".
-std::string zoneList(std::span<const std::string> ids);
+Sentence zoneList(std::span<const std::string> ids);
 
 } // namespace bastewright

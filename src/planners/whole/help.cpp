@@ -17,7 +17,7 @@ constexpr std::chrono::minutes kLastMinute{24 * 60 - 1};
 
 struct Variant {
     Help::Kind kind;
-    std::string change;
+    Sentence change;
     Session session;
 };
 
@@ -31,12 +31,12 @@ std::string freeName(const std::vector<Helper>& helpers) {
 
 std::vector<Variant> variants(const Session& session) {
     std::vector<Variant> out;
-    const auto with = [&](Help::Kind kind, std::string change, auto edit) {
+    const auto with = [&](Help::Kind kind, Sentence change, auto edit) {
         Variant v{kind, std::move(change), session};
         edit(v.session.setting);
         out.push_back(std::move(v));
     };
-    with(Help::Kind::helper, "One more helper", [](Setting& s) {
+    with(Help::Kind::helper, core::says("One more helper"), [](Setting& s) {
         Helper h;
         h.name = freeName(s.helpers);
         s.helpers.push_back(h);
@@ -44,18 +44,18 @@ std::vector<Variant> variants(const Session& session) {
     if (!session.setting.room.tables.empty()) {
         const Table& t = session.setting.room.tables.front();
         const Unit unit = session.jobs.front().unit;
-        with(Help::Kind::table,
-             "One more table of " + format(t.width, unit, false) + " × " + format(t.length, unit),
+        with(Help::Kind::table, core::says("One more table of %1", core::size(t.width, t.length, unit)),
              [](Setting& s) { ++s.room.tables.front().count; });
         if (!session.setting.room.walls.empty())
-            with(Help::Kind::offTheWall, "Tables pulled away from the wall", [](Setting& s) { s.room.walls.clear(); });
+            with(Help::Kind::offTheWall, core::says("Tables pulled away from the wall"),
+                 [](Setting& s) { s.room.walls.clear(); });
     }
     if (std::ranges::any_of(session.jobs,
                             [](const Job& j) { return j.basting.with == Basting::With::dots; }))
-        with(Help::Kind::iron, "One more iron", [](Setting& s) { ++s.room.irons; });
+        with(Help::Kind::iron, core::says("One more iron"), [](Setting& s) { ++s.room.irons; });
     if (std::ranges::any_of(session.setting.helpers,
                             [](const Helper& h) { return h.until.has_value(); }))
-        with(Help::Kind::hourLonger, "Everybody an hour longer", [](Setting& s) {
+        with(Help::Kind::hourLonger, core::says("Everybody an hour longer"), [](Setting& s) {
             for (Helper& h : s.helpers)
                 if (h.until)
                     h.until->sinceMidnight =
@@ -63,13 +63,13 @@ std::vector<Variant> variants(const Session& session) {
         });
     if (std::ranges::any_of(session.jobs,
                             [](const Job& j) { return j.basting.start != Basting::Start::best; })) {
-        with(Help::Kind::anyStart, "The quickest of all starts", [](Setting&) {});
+        with(Help::Kind::anyStart, core::says("The quickest of all starts"), [](Setting&) {});
         for (Job& j : out.back().session.jobs)
             j.basting.start = Basting::Start::best;
     }
     if (std::ranges::any_of(session.setting.helpers,
                             [](const Helper& h) { return h.until || h.from; }))
-        with(Help::Kind::wholeTime, "Everybody there from start to end", [](Setting& s) {
+        with(Help::Kind::wholeTime, core::says("Everybody there from start to end"), [](Setting& s) {
             for (Helper& h : s.helpers)
                 h.from = h.until = {};
         });
@@ -106,11 +106,15 @@ std::size_t count(const std::vector<PointsPlan>& points) {
     return n;
 }
 
-std::string kindOfPoints(const std::vector<Job>& jobs) {
+Sentence fewestOf(const std::vector<Job>& jobs, std::size_t fewest, std::size_t now) {
     const auto all = [&](Basting::With with) {
         return std::ranges::all_of(jobs, [&](const Job& j) { return j.basting.with == with; });
     };
-    return all(Basting::With::pins) ? "pins" : all(Basting::With::dots) ? "dots" : "points";
+    if (all(Basting::With::pins))
+        return core::says("Fewest pins, in no pattern: %1, not %2", fewest, now);
+    if (all(Basting::With::dots))
+        return core::says("Fewest dots, in no pattern: %1, not %2", fewest, now);
+    return core::says("Fewest points, in no pattern: %1, not %2", fewest, now);
 }
 
 } // namespace
@@ -119,7 +123,7 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
                                 const std::vector<PointsPlan>& points, const WholeOptions& options,
                                 std::stop_token stop) {
     std::vector<Help> out;
-    const auto offer = [&](Help::Kind kind, const std::string& change, const Plan& other) {
+    const auto offer = [&](Help::Kind kind, const Sentence& change, const Plan& other) {
         const Seconds saved = plan.finish - other.finish;
         const int passes = passesOf(plan) - passesOf(other);
         if (!other.tasks.empty() && saved >= Seconds{60})
@@ -135,9 +139,7 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
         offer(v.kind, v.change, planAround(v.session, points, options, stop));
     }
     if (const auto free = fewest.get(); free && !stop.stop_requested())
-        offer(Help::Kind::fewestPoints,
-              "Fewest " + kindOfPoints(session.jobs) + ", in no pattern: " +
-                  std::to_string(count(*free)) + ", not " + std::to_string(count(points)),
+        offer(Help::Kind::fewestPoints, fewestOf(session.jobs, count(*free), count(points)),
               planAround(session, *free, options, stop));
     std::ranges::stable_sort(out, std::greater<>{}, &Help::saved);
     return out;

@@ -18,24 +18,31 @@ void append(Findings& to, Findings from, const std::string& prefix) {
 }
 
 /// Why an alternative was or was not taken, against the chosen one.
-std::string compared(const Alternative& a, const Alternative& chosen, std::size_t workable,
-                     bool asked, bool quickest) {
+Sentence compared(const Alternative& a, const Alternative& chosen, std::size_t workable,
+                  bool asked, bool quickest) {
     if (a.chosen && workable == 1)
-        return "the only one that works";
+        return core::says("the only one that works");
     if (a.chosen && asked)
-        return "as was asked for";
+        return core::says("as was asked for");
     if (a.chosen)
-        return quickest ? "quickest of " + std::to_string(workable) + " that work"
-                        : "quickest for all quilts here without moving the tables";
+        return quickest ? core::says("quickest of %1 that work", workable)
+                        : core::says("quickest for all quilts here without moving the tables");
     const int more = a.passes - chosen.passes;
     const auto longer = a.predicted - chosen.predicted;
-    std::string out = longer >= Seconds{60}    ? formatSpan(longer) + " longer"
-                      : longer <= -Seconds{60} ? formatSpan(-longer) + " shorter"
-                                               : "as quick";
-    if (more != 0)
-        out += ", " + std::to_string(std::abs(more)) +
-               (std::abs(more) == 1 ? " pass " : " passes ") + (more > 0 ? "more" : "fewer");
-    return out;
+    const Sentence time = longer >= Seconds{60}    ? core::says("%1 longer", longer)
+                          : longer <= -Seconds{60} ? core::says("%1 shorter", -longer)
+                                                   : core::says("as quick");
+    switch (more) {
+    case 0:
+        return time;
+    case 1:
+        return core::says("%1, 1 pass more", time);
+    case -1:
+        return core::says("%1, 1 pass fewer", time);
+    default:
+        return more > 0 ? core::says("%1, %2 passes more", time, more)
+                        : core::says("%1, %2 passes fewer", time, -more);
+    }
 }
 
 std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
@@ -52,10 +59,10 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
         Alternative a = choices[i].summary;
         a.chosen = i == 0 && a.workable;
         if (a.workable) {
-            const std::string note = a.why;
+            const Sentence note = a.why;
             a.why = compared(a, choices.front().summary, workable, asked, quickest);
             if (!note.empty())
-                a.why += "; " + note;
+                a.why = core::says("%1; %2", a.why, note);
         }
         out.push_back(std::move(a));
     }
@@ -65,15 +72,18 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
 Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
                   const std::string& prefix) {
     const Length anchor = anchorStrip(job.basting);
-    const std::string why = choices.empty() ? "there is no table" : choices.front().summary.why;
+    const Sentence quilt = job.name.empty() ? core::says("the quilt") : Sentence{job.name};
     return {Finding::Level::stop, prefix + "/room/tables",
-            "No surface of the tables on hand can hold " +
-                (job.name.empty() ? "the quilt" : job.name) +
-                " so that it can be shifted along: on " +
-                (choices.empty() ? "the room as given" : choices.front().summary.surface) + " " +
-                why + ".",
-            "Use tables at least " + format(anchor + Length::inches(16), job.unit) +
-                " wide with a long side to stand at, or list no tables and work on the floor."};
+            choices.empty()
+                ? core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
+                             "along: on the room as given there is no table.",
+                             quilt)
+                : core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
+                             "along: on %2 %3.",
+                             quilt, choices.front().summary.surface, choices.front().summary.why),
+            core::says("Use tables at least %1 wide with a long side to stand at, or list no tables "
+                       "and work on the floor.",
+                       core::length(anchor + Length::inches(16), job.unit))};
 }
 
 /// What was asked for of the way and could not be had.
@@ -81,26 +91,26 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
                        const std::string& prefix) {
     Findings out;
     const Room& room = session.setting.room;
-    const auto say = [&](const std::string& field, std::string text, const char* cure) {
+    const auto say = [&](const std::string& field, Sentence text, Sentence cure) {
         out.push_back({Finding::Level::warn, field, std::move(text), cure});
     };
     if (!startsAsAskedFor(job, way))
-        say(prefix + "/basting/start", "No way that works starts as was asked for; another does.",
-            "Ask for whichever start is quicker.");
+        say(prefix + "/basting/start", core::says("No way that works starts as was asked for; another does."),
+            core::says("Ask for whichever start is quicker."));
     if (room.tables.empty())
         return out;
     if (!liesAsAskedFor(job, way))
         say(prefix + "/basting/quilt_length_along",
-            "No way that works has the quilt lying along the table as was asked for; it is planned "
-            "the other way.",
-            "Let it lie whichever way is quicker.");
+            core::says("No way that works has the quilt lying along the table as was asked for; it is "
+                       "planned the other way."),
+            core::says("Let it lie whichever way is quicker."));
     if (!standsAsAskedFor(room, way))
         say("/room/together",
-            "No way that works has the tables pushed together to " +
-                format(room.together->length, job.unit, false) + " × " +
-                format(room.together->width, job.unit) + ", as was asked for; planned on " +
-                way.surface + ".",
-            "Let the tables stand as is quickest.");
+            core::says("No way that works has the tables pushed together to %1, as was asked for; "
+                       "planned on %2.",
+                       core::size(room.together->length, room.together->width, job.unit),
+                       way.surface),
+            core::says("Let the tables stand as is quickest."));
     return out;
 }
 

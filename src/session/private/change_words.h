@@ -9,21 +9,19 @@
 namespace bastewright {
 
 /// When and from which side somebody works a zone that was handed to them.
-std::vector<std::string> howTaken(const Plan& plan, const LiveState& state, int job,
-                                  const std::string& zone, const std::string& person,
-                                  ClockTime start);
+Sentences howTaken(const Plan& plan, const LiveState& state, int job, const std::string& zone,
+                   const std::string& person, ClockTime start);
 
 /// The first zone the pins do not last for, and how many are wanted in all.
-std::vector<std::string> howFarPinsGo(const Plan& plan, const Setting& setting,
-                                      const LiveState& state);
+Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state);
 
 /// That the passes stay as they are whatever the tables.
-std::vector<std::string> howTablesMatter(const Plan& plan, int more);
+Sentences howTablesMatter(const Plan& plan, int more);
 
 /// Time from the session's start to the last event.
 Seconds elapsedOf(const LiveState& state);
 
 /// Leaves out what is not begun of a pass; why it cannot be, or "".
-std::string setAsideRest(const Plan& plan, LiveState& state, int job, int pass);
+Sentence setAsideRest(const Plan& plan, LiveState& state, int job, int pass);
 
 } // namespace bastewright

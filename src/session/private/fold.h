@@ -21,10 +21,10 @@ public:
     Fold(std::shared_ptr<const Plan> plan, const Setting& setting, ReadBefore& readBefore);
 
     /// Applies an event that is in effect. Returns why it was ignored, or "".
-    std::string apply(const Event& event);
+    Sentence apply(const Event& event);
     /// Lists a taking back that is in effect, or an event that is not and why.
     void noteUndone(const Event& event) { state_.redoable.push_back(event.id); }
-    void noteIgnored(std::string reason) { state_.ignored.push_back(std::move(reason)); }
+    void noteIgnored(Sentence reason) { state_.ignored.push_back(std::move(reason)); }
 
     const LiveState& state() const { return state_; }
     LiveState take() { return std::move(state_); }
@@ -35,19 +35,19 @@ public:
 
 private:
     void addZones();
-    std::string decide(const Event& event);
-    std::string start(const Event& event);
-    std::string step(const Event& event);
-    std::string answer(const Event& event);
-    std::string zoneTick(const Event& event);
-    std::string release(const Event& event);
-    std::string arrival(const Event& event);
-    std::string departure(const Event& event);
-    std::string newPlan(const Event& event);
-    std::string newSetting(const Event& event);
-    std::string abandon(const Event& event);
+    Sentence decide(const Event& event);
+    Sentence start(const Event& event);
+    Sentence step(const Event& event);
+    Sentence answer(const Event& event);
+    Sentence zoneTick(const Event& event);
+    Sentence release(const Event& event);
+    Sentence arrival(const Event& event);
+    Sentence departure(const Event& event);
+    Sentence newPlan(const Event& event);
+    Sentence newSetting(const Event& event);
+    Sentence abandon(const Event& event);
     void take(const std::shared_ptr<const Session>& session);
-    void imply(std::span<const Task* const> tasks, const std::string& what);
+    void imply(std::span<const Task* const> tasks, const Sentence& what);
 
     std::shared_ptr<const Plan> plan_;
     std::unique_ptr<const PlanIndex> index_;
@@ -66,7 +66,6 @@ inline std::shared_ptr<const Plan> borrowed(const Plan& plan) {
     return {std::shared_ptr<const Plan>{}, &plan};
 }
 
-std::vector<std::string> releaseBlockedBy(const PlanIndex& index, const LiveState& state, int job,
-                                          int pass);
+Sentences releaseBlockedBy(const PlanIndex& index, const LiveState& state, int job, int pass);
 
 } // namespace bastewright

@@ -41,9 +41,6 @@ constexpr bool isZoneWork(TaskKind kind) {
            kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press;
 }
 
-/// The step in the words people use: "smoothing", "the check of the underside".
-std::string_view spoken(TaskKind kind);
-
 /// Look-ups into one plan, which must outlive the index and stay where it is.
 class PlanIndex {
 public:

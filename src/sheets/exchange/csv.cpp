@@ -56,7 +56,7 @@ std::string bringCsv(const Plan& plan) {
     std::string out;
     line(out, {"item", "need", "have", "buy", "unit"});
     for (const auto& s : plan.supplies)
-        line(out, {s.item, number(s.need), number(s.have), number(s.buy), s.unit});
+        line(out, {s.item.english(), number(s.need), number(s.have), number(s.buy), s.unit.english()});
     return out;
 }
 

@@ -1,3 +1,4 @@
+#include "language/said.h"
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/layer_pictures.h"
@@ -73,7 +74,7 @@ Flow battingPage(const SheetContext& c, std::size_t quilt) {
                       c.width, type::kCheck, 8));
     QStringList left;
     for (const auto& name : plan.leftOver)
-        left << QString::fromStdString(name);
+        left << language::said(name);
     if (!left.isEmpty())
         flow.push_back(
             paragraph(Text::tr("Left over: %1.").arg(listed(left)), c.width, type::kBody, 8));

@@ -1,6 +1,9 @@
+#include "language/said.h"
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/words.h"
+
+#include <QLocale>
 
 #include <cmath>
 
@@ -11,7 +14,7 @@ namespace {
 QString amount(double n, const std::string& unit) {
     if (unit == "yd" || unit == "in")
         return QString::fromStdString(format(Length::nearestInches(n), Unit::inch, false));
-    return QString::number(n, 'f', std::abs(n - std::round(n)) < 0.005 ? 0 : 2);
+    return QLocale{}.toString(n, 'f', std::abs(n - std::round(n)) < 0.005 ? 0 : 2);
 }
 
 } // namespace
@@ -21,11 +24,11 @@ Flow bringPage(const SheetContext& c) {
         return {};
     std::vector<std::vector<Cell>> rows;
     for (const auto& s : c.plan.supplies) {
-        const QString unit = QString::fromStdString(s.unit);
-        rows.push_back({Cell::tick(), Cell{QString::fromStdString(s.item), true},
-                        Cell{amount(s.need, s.unit)}, Cell{amount(s.have, s.unit)},
-                        s.buy > 0 ? Cell{amount(s.buy, s.unit), true} : Cell{QStringLiteral("–")},
-                        Cell{unit}});
+        const std::string unit = s.unit.english();
+        rows.push_back({Cell::tick(), Cell{language::said(s.item), true},
+                        Cell{amount(s.need, unit)}, Cell{amount(s.have, unit)},
+                        s.buy > 0 ? Cell{amount(s.buy, unit), true} : Cell{QStringLiteral("–")},
+                        Cell{language::said(s.unit)}});
     }
     Flow flow{title(Text::tr("Bring"),
                     Text::tr("what the plan needs, what is in the box, what is still to buy"),

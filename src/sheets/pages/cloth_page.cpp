@@ -1,3 +1,4 @@
+#include "language/said.h"
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/layer_pictures.h"
@@ -87,7 +88,7 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
                                       std::pair{Text::tr("Nearest miss"), plan.nearestMiss}})
         if (!words.empty()) {
             flow.push_back(paragraph(std::vector<Span>{{what + QStringLiteral(": "), true},
-                                                       {QString::fromStdString(words), false}},
+                                                       {language::said(words), false}},
                                      c.width, type::kBody, 8));
             flow.back().keepWithNext = true;
         }

@@ -1,5 +1,6 @@
 #include "sheets/pages/helper_tiles.h"
 
+#include "language/said.h"
 #include "sheets/columns.h"
 #include "sheets/pictures/piece_pictures.h"
 #include "sheets/words.h"
@@ -50,7 +51,7 @@ std::vector<Tile> tilesOfQuilt(const SheetContext& c, std::size_t q, std::size_t
                           tallest / std::max((p->tile.length + pin).in(), 0.1)});
     std::vector<Tile> tiles;
     for (const auto* p : patterns) {
-        QString name = QString::fromStdString(p->name);
+        QString name = language::said(p->name);
         if (named)
             name = Text::tr("%1, %2").arg(name, c.quiltName(q));
         tiles.push_back({p, pin,

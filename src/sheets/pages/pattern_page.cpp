@@ -1,3 +1,4 @@
+#include "language/said.h"
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/piece_pictures.h"
@@ -95,7 +96,7 @@ Flow patternBlocks(const SheetContext& c, std::size_t q, const PointPattern& pat
 
 /// "Block: 9 pins in each, so".
 QString patternTitle(const PointPattern& pattern, Basting::With with) {
-    QString name = QString::fromStdString(pattern.name);
+    QString name = language::said(pattern.name);
     if (!name.isEmpty())
         name[0] = name[0].toUpper();
     return Text::tr("%1: %2 in each, so").arg(name, pointCount(int(pattern.points.size()), with));

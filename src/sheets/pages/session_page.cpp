@@ -1,3 +1,4 @@
+#include "language/said.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
 #include "sheets/pages/session_ways.h"
@@ -26,7 +27,7 @@ QString surfaceWords(const SheetContext& c, const QuiltPlan& quilt) {
                              ? Text::tr("the quilt's length along the long side")
                              : Text::tr("the quilt's length across, head to a long side");
     return Text::tr("%1, %2; %3")
-        .arg(QString::fromStdString(s.name), size({s.length, s.width}, c.unit()), lies);
+        .arg(language::said(s.name), size({s.length, s.width}, c.unit()), lies);
 }
 
 /// `close`: sizes in one row, and what the table of its passes says left out.
@@ -57,7 +58,7 @@ Facts quiltFacts(const SheetContext& c, std::size_t q, bool close = false) {
         rows.push_back({Text::tr("Passes"), QString::number(quilt.passes.size())});
     const auto chosen = std::ranges::find(quilt.alternatives, true, &Alternative::chosen);
     if (chosen != quilt.alternatives.end() && !chosen->why.empty())
-        rows.push_back({Text::tr("Why so"), QString::fromStdString(chosen->why)});
+        rows.push_back({Text::tr("Why so"), language::said(chosen->why)});
     if (const auto first = passTimes(c.plan, q, 1)) {
         Seconds end = first->end;
         for (const auto& pass : quilt.passes)
@@ -128,12 +129,12 @@ Flow findings(const SheetContext& c, double width, int size) {
     std::vector<std::vector<Cell>> rows;
     std::set<std::string> said; // what holds for several quilts is said once
     for (const auto& f : c.plan.findings) {
-        if (!said.insert(f.text).second)
+        if (!said.insert(f.text.english()).second)
             continue;
         std::vector<Span> words{{levelName(f.level) + QStringLiteral(". "), true},
-                                {QString::fromStdString(f.text)}};
+                                {language::said(f.text)}};
         if (!f.cure.empty())
-            words.push_back({QStringLiteral(" ") + QString::fromStdString(f.cure)});
+            words.push_back({QStringLiteral(" ") + language::said(f.cure)});
         rows.push_back({Cell{words}});
     }
     const bool small = size < type::kBody;

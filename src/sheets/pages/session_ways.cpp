@@ -1,3 +1,4 @@
+#include "language/said.h"
 #include "sheets/pages/session_ways.h"
 
 #include "sheets/columns.h"
@@ -36,9 +37,11 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t mos
     for (const auto& a : foremost(quilt.alternatives, most)) {
         const bool b = a.chosen;
         const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
-        std::vector<Span> way{{QString::fromStdString(a.surface), true}};
-        if (!a.why.empty())
-            way.push_back({Text::tr(": %1").arg(QString::fromStdString(a.why))});
+        const Span surface{language::said(a.surface), true};
+        const std::vector<Span> way =
+            a.why.empty()
+                ? std::vector<Span>{surface}
+                : std::vector<Span>{surface, {Text::tr(": %1").arg(language::said(a.why))}};
         rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{way}, Cell{lies, b},
                         Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
                         Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
@@ -72,7 +75,7 @@ Flow help(const SheetContext& c) {
     for (const auto& h : c.plan.help) {
         const QString passes =
             h.passesSaved == 1 ? Text::tr("1 pass") : Text::tr("%1 passes").arg(h.passesSaved);
-        rows.push_back({Cell{QString::fromStdString(h.change)}, Cell{span(h.saved), true},
+        rows.push_back({Cell{language::said(h.change)}, Cell{span(h.saved), true},
                         Cell{h.passesSaved > 0 ? passes : QString{}}});
     }
     Flow flow{heading(Text::tr("What would help most"), c.width)};

@@ -183,7 +183,7 @@ void battingTimes() {
         const auto out = planBatting(plantedJob(seed, 20, 0, true, 0.5),
                                      {Length::inches(92), Length::inches(116)});
         return out.plan ||
-               out.findings.back().text.find("as far as the search went") != std::string::npos;
+               out.findings.back().text.english().find("as far as the search went") != std::string::npos;
     });
     measure("batting, one piece of 6 missing: least to buy", 20, 500, [](int seed) {
         Job job = plantedJob(seed, 6, 0, false, 0);

@@ -34,7 +34,7 @@ int main(int argc, char** argv) {
     if (!opened)
         return fail(opened.error());
     for (const auto& finding : opened->findings)
-        say("?" + finding.text);
+        say("?" + finding.text.english());
     auto& library = opened->library;
     auto running = library.openSessions();
     if (!running)

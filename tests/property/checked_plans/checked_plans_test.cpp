@@ -26,7 +26,7 @@ std::uint64_t number(const char* variable, std::uint64_t otherwise) {
 std::string sentences(const Findings& findings) {
     std::string out;
     for (const Finding& f : findings)
-        out += std::string{"  "} + name(f.level) + " " + f.field + ": " + f.text + "\n";
+        out += std::string{"  "} + name(f.level) + " " + f.field + ": " + f.text.english() + "\n";
     return out;
 }
 
@@ -36,7 +36,7 @@ std::string wrong(const Session& session, const Plan& plan) {
     std::string out = sentences(checkPlan(session, plan));
     for (const Finding& f : plan.findings)
         if (f.level == Finding::Level::stop && f.cure.empty())
-            out += "  a stop without a cure: " + f.field + ": " + f.text + "\n";
+            out += "  a stop without a cure: " + f.field + ": " + f.text.english() + "\n";
     return out;
 }
 

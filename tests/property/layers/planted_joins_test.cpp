@@ -85,7 +85,7 @@ TEST_P(PlantedJoin, IsFoundAgain) {
         EXPECT_LE(out.plan->pieces.size(), std::size_t(kind.pieces) + 2);
         // What it says of corners is true.
         const bool said = std::ranges::any_of(
-            out.findings, [](const Finding& f) { return f.text.starts_with("Four corners"); });
+            out.findings, [](const Finding& f) { return f.text.english().starts_with("Four corners"); });
         if (joining::fourCorners(*out.plan) > 0) {
             EXPECT_TRUE(said) << "seed " << seed;
         }
@@ -198,7 +198,7 @@ TEST(LeastToBuy, Suffices) {
         const BattingOutcome out = planBatting(p.job, p.needed);
         if (out.plan)
             continue;
-        const auto extra = askedFor(out.findings.back().cure);
+        const auto extra = askedFor(out.findings.back().cure.english());
         ASSERT_TRUE(extra) << out.findings.back().cure;
         ++asked;
         p.job.batting.pieces.push_back({"new", extra->width, extra->length, 1});

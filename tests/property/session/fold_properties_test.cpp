@@ -124,7 +124,7 @@ TEST_P(AnyStream, EveryPrefixFoldsToASoundStateAndOneByOneEqualsAtOnce) {
         // The live session drops what is stored already; the fold lists it as ignored.
         auto without = state;
         std::erase_if(without.ignored,
-                      [](const std::string& why) { return why.ends_with("is stored already."); });
+                      [](const Sentence& why) { return why.english().ends_with("is stored already."); });
         ASSERT_EQ(live.state(), without) << "seed " << GetParam() << ", event " << n;
     }
 }
@@ -143,7 +143,7 @@ TEST_P(AnyStream, StoringEverythingTwiceChangesNothing) {
     const auto once = [&plan](const std::vector<Event>& all) {
         auto s = fold(plan, made::smallSetting(), all);
         std::erase_if(s.ignored,
-                      [](const std::string& why) { return why.ends_with("is stored already."); });
+                      [](const Sentence& why) { return why.english().ends_with("is stored already."); });
         return s;
     };
     EXPECT_EQ(once(events), once(twice)) << "seed " << GetParam();

@@ -126,7 +126,7 @@ private:
             (fromOf(*h, start) <= options_.now.count() || t.start.count() < fromOf(*h, start)))
             say(t.id + " is with " + who + ", who is not there");
         const bool hoursSaid = std::ranges::any_of(after_.findings, [&who](const Finding& f) {
-            return f.text.find("past the hours of " + who) != std::string::npos;
+            return f.text.english().find("past the hours of " + who) != std::string::npos;
         });
         if (t.end.count() > untilOf(*h, start) && untilOf(*h, start) > options_.now.count() &&
             !hoursSaid)

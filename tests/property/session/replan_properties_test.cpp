@@ -191,7 +191,7 @@ TEST_P(GoodAfternoon, WhateverChangesTheRestKeepsWhatIsDoneAndTheRules) {
         const auto before = fold(plan_, session_.setting, events);
         const auto proposed = propose(session_, plan_, events, before, change, nowMs);
         if (!proposed.refused.empty()) {
-            EXPECT_TRUE(proposed.refused.ends_with('.')) << proposed.refused;
+            EXPECT_TRUE(proposed.refused.english().ends_with('.')) << proposed.refused;
             continue;
         }
         const auto kept = events;

@@ -27,7 +27,7 @@ Job jobWithPack(const std::string& pack, std::vector<BattingPiece> pieces = {}) 
 
 BattingPlan joined(const Job& job, Size needed, const std::vector<Segment>& seams = {}) {
     const BattingOutcome out = planBatting(job, needed, seams);
-    EXPECT_TRUE(out.plan.has_value()) << (out.findings.empty() ? "" : out.findings[0].text);
+    EXPECT_TRUE(out.plan.has_value()) << (out.findings.empty() ? "" : out.findings[0].text.english());
     if (!out.plan)
         return {};
     EXPECT_THAT(faults(job, needed, *out.plan), IsEmpty());

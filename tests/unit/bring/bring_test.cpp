@@ -121,7 +121,7 @@ TEST(Bring, FoldedQuiltTakesNoClipsAndARollNoneHoldsTakesALargerSize) {
     const auto all = planSupplies(s, {q});
     expectSupply(all, "clips that hold 4 1/2 in", 6, 0, 6);
     EXPECT_EQ(
-        std::ranges::count_if(all, [](const Supply& x) { return x.item.starts_with("clips"); }), 1);
+        std::ranges::count_if(all, [](const Supply& x) { return x.item.english().starts_with("clips"); }), 1);
 }
 
 TEST(Bring, TapeIsUsedOnce) {

@@ -172,7 +172,7 @@ TEST(Checker, ListsAFewAndCountsTheRest) {
     std::vector<std::string> texts;
     for (const Finding& f : checkPlan(good.session, good.plan))
         if (f.field == "points.angle")
-            texts.push_back(f.text);
+            texts.push_back(f.text.english());
     ASSERT_EQ(texts.size(), 6u);
     EXPECT_EQ(texts.back(), "There are 149 more of this kind, not listed.");
 }

@@ -85,7 +85,7 @@ private:
 
     bool hoursStop() const {
         return std::ranges::any_of(plan_.findings, [](const Finding& f) {
-            return f.level == Finding::Level::stop && f.text.find("hours") != std::string::npos;
+            return f.level == Finding::Level::stop && f.text.english().find("hours") != std::string::npos;
         });
     }
 
@@ -274,11 +274,11 @@ private:
 
     bool zoneStop(const QuiltPlan& q, const Zone& z) const {
         return std::ranges::any_of(plan_.findings, [&](const Finding& f) {
-            std::string text = f.text;
+            std::string text = f.text.english();
             std::ranges::replace(text, ',', ' ');
             std::ranges::replace(text, '.', ' ');
             return f.level == Finding::Level::stop &&
-                   f.text.find(q.name + ", pass " + std::to_string(z.pass) + ": nobody") == 0 &&
+                   f.text.english().find(q.name + ", pass " + std::to_string(z.pass) + ": nobody") == 0 &&
                    text.find(" " + z.id + " ") != std::string::npos;
         });
     }

@@ -38,12 +38,12 @@ void check(const Row& row) {
     const SessionRead read = readSession(row.text);
     SCOPED_TRACE(row.text.substr(0, 200));
     ASSERT_EQ(read.problems.size(), 1u)
-        << (read.problems.empty() ? "no finding" : read.problems[1].text);
+        << (read.problems.empty() ? "no finding" : read.problems[1].text.english());
     const Finding& f = read.problems.front();
     EXPECT_EQ(f.level, row.level);
     EXPECT_EQ(f.field, row.field);
     EXPECT_THAT(f.text, HasSubstr(row.says));
-    EXPECT_THAT(f.text, testing::EndsWith("."));
+    EXPECT_THAT(f.text.english(), testing::EndsWith("."));
     EXPECT_EQ(read.session.has_value(), row.level != Level::stop);
 }
 

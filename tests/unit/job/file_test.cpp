@@ -28,7 +28,7 @@ protected:
         const SessionRead read = readSessionFile(path.string());
         EXPECT_FALSE(read.session);
         EXPECT_EQ(read.problems.size(), 1u);
-        return read.problems.empty() ? "" : read.problems.front().text;
+        return read.problems.empty() ? "" : read.problems.front().text.english();
     }
 
     fs::path folder_;

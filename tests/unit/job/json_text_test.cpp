@@ -13,7 +13,7 @@ std::string onlyProblem(const std::string& text) {
     const SessionRead read = readSession(text);
     EXPECT_FALSE(read.session);
     EXPECT_EQ(read.problems.size(), 1u);
-    return read.problems.empty() ? "" : read.problems.front().text;
+    return read.problems.empty() ? "" : read.problems.front().text.english();
 }
 
 TEST(JsonText, SaysWhereTextStopsBeingJson) {

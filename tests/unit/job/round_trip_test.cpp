@@ -11,7 +11,7 @@ namespace {
 std::string told(const Findings& findings) {
     std::string out;
     for (const auto& f : findings)
-        out += std::string{name(f.level)} + " " + f.field + ": " + f.text + "\n";
+        out += std::string{name(f.level)} + " " + f.field + ": " + f.text.english() + "\n";
     return out;
 }
 

@@ -95,7 +95,7 @@ TEST(BesideCentre, IsAWayOfItsOwnThatSaysWhereTheMiddleLies) {
     ASSERT_NE(way, nullptr);
     EXPECT_EQ(way->summary.passes, 2);
     EXPECT_EQ(abs(way->summary.offCentre.dx), 2_in);
-    EXPECT_NE(way->summary.why.find("beside the middle of the table: 2 in"), std::string::npos)
+    EXPECT_NE(way->summary.why.english().find("beside the middle of the table: 2 in"), std::string::npos)
         << way->summary.why;
 }
 

@@ -28,7 +28,7 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BattingPlan>(), 6u);
     EXPECT_EQ(fieldCount<Alternative>(), 18u);
     EXPECT_EQ(fieldCount<QuiltBounds>(), 2u);
-    EXPECT_EQ(fieldCount<QuiltPlan>(), 11u);
+    EXPECT_EQ(fieldCount<QuiltPlan>(), 12u);
     EXPECT_EQ(fieldCount<StandingPlace>(), 2u);
     EXPECT_EQ(fieldCount<Task>(), 11u);
     EXPECT_EQ(fieldCount<Share>(), 2u);

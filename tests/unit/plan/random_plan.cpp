@@ -20,14 +20,16 @@ public:
         p.tasks = some(6, &Builder::task);
         for (int n = r_.count(0, 4); n > 0; --n)
             p.supplies.push_back(
-                {text(), r_.real(0, 1000), double(r_.count(0, 1000)), r_.real(-1, 1), text()});
+                {sentence(), r_.real(0, 1000), double(r_.count(0, 1000)), r_.real(-1, 1), sentence()});
         for (int n = r_.count(0, 2); n > 0; --n)
-            p.help.push_back({Help::Kind(r_.count(0, int(Help::Kind::fewestPoints))), text(), Seconds{r_.whole(-9, 99999)}, r_.count(-1, 9)});
+            p.help.push_back({Help::Kind(r_.count(0, int(Help::Kind::fewestPoints))), sentence(),
+                              Seconds{r_.whole(-9, 99999)}, r_.count(-1, 9)});
         p.finish = Seconds{r_.whole(0, 99999)};
         p.finishBound = Seconds{r_.whole(0, 99999)};
         using enum Finding::Level;
         for (int n = r_.count(0, 3); n > 0; --n)
-            p.findings.push_back({r_.oneOf(std::vector{note, warn, stop}), text(), text(), text()});
+            p.findings.push_back(
+                {r_.oneOf(std::vector{note, warn, stop}), text(), sentence(), sentence()});
         return p;
     }
 
@@ -42,6 +44,20 @@ private:
         return out;
     }
     std::string text() { return r_.chance(20) ? std::string{} : r_.name(r_.count(0, 99)); }
+    /// A name, a figure, or words with some of both in them.
+    Sentence sentence() {
+        switch (r_.count(0, 3)) {
+        case 0:
+            return text();
+        case 1:
+            return core::figure(r_.name(r_.count(1, 20)));
+        case 2:
+            return core::says("%1 in all");
+        default:
+            return core::says("%2 of %1", r_.name(r_.count(0, 20)),
+                              core::says("50 % of %1", core::figure(r_.name(r_.count(1, 20)))));
+        }
+    }
     /// Small and large, whole and odd, both signs.
     Length length() {
         return r_.chance(10)
@@ -69,7 +85,7 @@ private:
 
     SurfacePlan surface() {
         SurfacePlan s;
-        s.name = text();
+        s.name = sentence();
         s.number = r_.count(1, 4);
         s.length = positive();
         s.width = positive();
@@ -109,7 +125,7 @@ private:
     }
     Zone zone() { return {text(), r_.count(1, 9), rect(), some(12, &Builder::point)}; }
     PointPattern pattern() {
-        return {text(), size(), r_.count(0, 99), some(9, &Builder::point),
+        return {sentence(), size(), r_.count(0, 99), some(9, &Builder::point),
                 some(4, &Builder::segment)};
     }
     BackingPlan backing() {
@@ -120,10 +136,10 @@ private:
             b.panels.push_back({text(), rect(), text()});
             b.cuts.push_back({text(), rect(), text(), r_.chance(50), r_.chance(50)});
             b.alternatives.push_back({r_.chance(50), positive(), r_.real(0, 99), r_.real(0, 9999),
-                                      r_.count(0, 9), text(), text(), r_.chance(50)});
+                                      r_.count(0, 9), sentence(), sentence(), r_.chance(50)});
         }
-        b.runnerUp = text();
-        b.nearestMiss = text();
+        b.runnerUp = sentence();
+        b.nearestMiss = sentence();
         return b;
     }
     BattingPlan batting() {
@@ -133,14 +149,14 @@ private:
             b.pieces.push_back({text(), rect(), r_.chance(50), rect()});
         b.joins = some(3, &Builder::segment);
         b.strip = positive();
-        b.leftOver = some(3, &Builder::text);
+        b.leftOver = some(3, &Builder::sentence);
         for (int n = r_.count(0, 2); n > 0; --n)
             b.splits.push_back({text(), r_.chance(50), positive()});
         return b;
     }
     Alternative alternative() {
         using enum Basting::Start;
-        return {text(),
+        return {sentence(),
                 r_.oneOf(std::vector{centred, fewestShifts, best, besideMiddle}),
                 r_.chance(50),
                 r_.count(0, 9),
@@ -149,7 +165,7 @@ private:
                 positive(),
                 r_.chance(50),
                 r_.chance(50),
-                text(),
+                sentence(),
                 positive(),
                 r_.count(1, 9),
                 r_.real(0, 99),

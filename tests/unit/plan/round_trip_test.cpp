@@ -10,7 +10,7 @@ namespace {
 std::string told(const Findings& findings) {
     std::string out;
     for (const auto& f : findings)
-        out.append(f.field).append(": ").append(f.text).append("\n");
+        out.append(f.field).append(": ").append(f.text.english()).append("\n");
     return out;
 }
 
@@ -24,6 +24,24 @@ TEST(PlanRoundTrip, WhatIsWrittenReadsBackEqualToTheNanometre) {
         ASSERT_TRUE(*read.plan == plan) << "seed " << seed << "\n" << text;
         ASSERT_EQ(writePlan(*read.plan), text) << "seed " << seed;
     }
+}
+
+TEST(PlanRoundTrip, SentencesKeepTheirFormUntilSomebodyChangesTheText) {
+    Plan plan;
+    plan.quilts.resize(1);
+    plan.findings.push_back({Finding::Level::note, "",
+                             core::says("Zone %1 wants %2.", "C4", core::length(4_in, Unit::inch)),
+                             ""});
+    std::string text = writePlan(plan);
+    const Sentence same = readPlan(text).plan->findings.front().text;
+    EXPECT_EQ(same.text(), "Zone %1 wants %2.");
+    EXPECT_EQ(same.values()[1].kind(), Sentence::Kind::figure);
+
+    const std::string was = "\"Zone C4 wants 4 in.\"";
+    text.replace(text.find(was), was.size(), "\"My own words.\"");
+    const Sentence other = readPlan(text).plan->findings.front().text;
+    EXPECT_EQ(other.kind(), Sentence::Kind::name);
+    EXPECT_EQ(other.english(), "My own words.");
 }
 
 TEST(PlanRoundTrip, LengthsAreNumbersThatAnyReaderCanTakeInTheUnit) {

@@ -122,11 +122,11 @@ TEST(Proof, CureCures) {
         LayerSizes layers = sizes({any(90_in), any(114_in)}, {any(92_in), any(116_in)});
         for (const Finding& f : proveSizes(job, layers)) {
             // 'or at least … more for half of the overage'
-            const auto at = f.cure.find("at least ") + 9;
-            const auto more = parseLength(f.cure.substr(at, f.cure.find(" more") - at), Unit::inch);
+            const auto at = f.cure.english().find("at least ") + 9;
+            const auto more = parseLength(f.cure.english().substr(at, f.cure.english().find(" more") - at), Unit::inch);
             ASSERT_TRUE(more) << f.cure;
-            Size& layer = f.text.starts_with("The backing") ? layers.backing : layers.batting;
-            (f.text.find(" wide") != std::string::npos ? layer.width : layer.length) += *more;
+            Size& layer = f.text.english().starts_with("The backing") ? layers.backing : layers.batting;
+            (f.text.english().find(" wide") != std::string::npos ? layer.width : layer.length) += *more;
         }
         EXPECT_THAT(proveSizes(job, layers), IsEmpty());
     }

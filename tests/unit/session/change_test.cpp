@@ -32,7 +32,7 @@ struct Running {
         return propose(live.session(), live.plan(), live.events(), live.state(), change,
                        told.nowMs());
     }
-    std::string store(Event event) {
+    Sentence store(Event event) {
         event.id = "s" + std::to_string(live.events().size());
         event.atMs = told.nowMs();
         return live.add(std::move(event));
@@ -115,7 +115,7 @@ TEST_P(CannotBe, IsSaidInOneSentence) {
     const auto p = propose(live.session(), live.plan(), live.events(), live.state(),
                            GetParam().change, told.nowMs());
     EXPECT_THAT(p.refused, HasSubstr(GetParam().says)) << GetParam().why;
-    EXPECT_THAT(p.refused, ::testing::EndsWith("."));
+    EXPECT_THAT(p.refused.english(), ::testing::EndsWith("."));
     EXPECT_THAT(p.facts, IsEmpty());
 }
 

@@ -234,7 +234,7 @@ TEST_F(Layers, WhatCannotBeMadeIsSaidInOneFindingAndNothingIsLost) {
         int found = 0;
         for (const Finding& f : plan.quilt().planned()->plan.findings)
             found += f.field.find(bad.field) != std::string::npos &&
-                     f.text.find(bad.says) != std::string::npos;
+                     f.text.english().find(bad.says) != std::string::npos;
         EXPECT_EQ(found, 1) << bad.what;
         EXPECT_EQ(editor.session(), session) << bad.what;
     }

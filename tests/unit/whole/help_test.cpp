@@ -22,7 +22,7 @@ Session afternoon(Job job) {
 
 const Help* offered(const Plan& plan, const std::string& beginning) {
     for (const Help& h : plan.help)
-        if (h.change.starts_with(beginning))
+        if (h.change.english().starts_with(beginning))
             return &h;
     return nullptr;
 }

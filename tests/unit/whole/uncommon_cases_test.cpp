@@ -42,7 +42,7 @@ Session sessionFor(const Case& c) {
 std::string allText(const Plan& plan) {
     std::string out;
     for (const Finding& f : plan.findings)
-        out += f.field + ": " + f.text + " " + f.cure + "\n";
+        out += f.field + ": " + f.text.english() + " " + f.cure.english() + "\n";
     return out;
 }
 

@@ -1,0 +1,7311 @@
+<?xml version='1.0' encoding='utf-8'?>
+<TS version="2.1" language="de_DE" sourcelanguage="en">
+<context>
+    <name>BackingWays</name>
+    <message>
+        <source>%1 · %2 · the plan</source>
+        <translation>%1 · %2 · der Plan</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Take this way</source>
+        <translation>Diesen Weg nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>BringPane</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>need %1, have %2: buy %3</source>
+        <translation>nötig %1, da %2: kaufen %3</translation>
+    </message>
+    <message>
+        <source>need %1, have %2</source>
+        <translation>nötig %1, da %2</translation>
+    </message>
+    <message>
+        <source>Why so much: %1</source>
+        <translation>Warum so viel: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeCard</name>
+    <message>
+        <source>Planning …</source>
+        <translation>Wird geplant …</translation>
+    </message>
+    <message>
+        <source>Take the new plan</source>
+        <translation>Neuen Plan nehmen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Keep the old plan</source>
+        <translation>Alten Plan behalten</translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3 at work</source>
+        <translation>%1: %2 statt %3 bei der Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeDesk</name>
+    <message>
+        <source>%1 comes</source>
+        <translation>%1 kommt</translation>
+    </message>
+    <message>
+        <source>%1 leaves</source>
+        <translation>%1 geht</translation>
+    </message>
+    <message>
+        <source>%1 comes for %2</source>
+        <translation>%1 kommt für %2</translation>
+    </message>
+    <message>
+        <source>Guest</source>
+        <translation>Gast</translation>
+    </message>
+    <message>
+        <source>Guest %1</source>
+        <translation>Gast %1</translation>
+    </message>
+    <message>
+        <source>%1 comes to help</source>
+        <translation>%1 kommt helfen</translation>
+    </message>
+    <message>
+        <source>One iron more</source>
+        <translation>Ein Bügeleisen mehr</translation>
+    </message>
+    <message>
+        <source>One iron less</source>
+        <translation>Ein Bügeleisen weniger</translation>
+    </message>
+    <message>
+        <source>Irons on circuits of their own where you can; cords off the walkway.</source>
+        <translation>Bügeleisen möglichst an eigene Stromkreise; Kabel nicht im Laufweg.</translation>
+    </message>
+    <message>
+        <source>Let it cool upright, out of the way.</source>
+        <translation>Aufrecht und abseits abkühlen lassen.</translation>
+    </message>
+    <message>
+        <source>%1 pins more</source>
+        <translation>%1 Nadeln mehr</translation>
+    </message>
+    <message>
+        <source>%1 pins less</source>
+        <translation>%1 Nadeln weniger</translation>
+    </message>
+    <message>
+        <source>One table more</source>
+        <translation>Ein Tisch mehr</translation>
+    </message>
+    <message>
+        <source>One table less</source>
+        <translation>Ein Tisch weniger</translation>
+    </message>
+    <message>
+        <source>Tables are carried by two, their legs locked before anything lies on them.</source>
+        <translation>Tische tragen zwei; die Beine einrasten, bevor etwas darauf liegt.</translation>
+    </message>
+    <message>
+        <source>Leave the rest of this pass out</source>
+        <translation>Rest dieses Durchgangs weglassen</translation>
+    </message>
+    <message>
+        <source>What is left out is not basted: baste it before anybody quilts there.</source>
+        <translation>Was wegbleibt, ist nicht geheftet: vor dem Quilten dort heften.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Look at the holds and palm over the quilt first: cloth moves overnight.</source>
+        <translation>Erst die Halter ansehen und mit der Hand über den Quilt fahren: Stoff bewegt sich über Nacht.</translation>
+    </message>
+    <message>
+        <source>Plan the rest again</source>
+        <translation>Rest neu planen</translation>
+    </message>
+    <message>
+        <source>%1 to whoever is best</source>
+        <translation>%1 an wen es am besten passt</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Done at %1 as before</source>
+        <translation>Fertig um %1 wie zuvor</translation>
+    </message>
+    <message>
+        <source>Done at %1 instead of %2</source>
+        <translation>Fertig um %1 statt %2</translation>
+    </message>
+    <message>
+        <source>And %1 more changes of hands.</source>
+        <translation>Und %1 weitere Wechsel.</translation>
+    </message>
+    <message>
+        <source>Nobody's work changes.</source>
+        <translation>Niemandes Arbeit ändert sich.</translation>
+    </message>
+</context>
+<context>
+    <name>ChangesSheet</name>
+    <message>
+        <source>Who comes?</source>
+        <translation>Wer kommt?</translation>
+    </message>
+    <message>
+        <source>Who leaves?</source>
+        <translation>Wer geht?</translation>
+    </message>
+    <message>
+        <source>Who comes for %1?</source>
+        <translation>Wer kommt für %1?</translation>
+    </message>
+    <message>
+        <source>How many pins?</source>
+        <translation>Wie viele Nadeln?</translation>
+    </message>
+    <message>
+        <source>What has changed?</source>
+        <translation>Was hat sich geändert?</translation>
+    </message>
+    <message>
+        <source>Somebody comes</source>
+        <translation>Jemand kommt</translation>
+    </message>
+    <message>
+        <source>Somebody leaves</source>
+        <translation>Jemand geht</translation>
+    </message>
+    <message>
+        <source>One for another</source>
+        <translation>Jemand für jemanden</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Nadeln</translation>
+    </message>
+    <message>
+        <source>One iron more</source>
+        <translation>Ein Bügeleisen mehr</translation>
+    </message>
+    <message>
+        <source>One iron less</source>
+        <translation>Ein Bügeleisen weniger</translation>
+    </message>
+    <message>
+        <source>One table more</source>
+        <translation>Ein Tisch mehr</translation>
+    </message>
+    <message>
+        <source>One table less</source>
+        <translation>Ein Tisch weniger</translation>
+    </message>
+    <message>
+        <source>Leave the rest of this pass</source>
+        <translation>Rest des Durchgangs weglassen</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Stop for today</source>
+        <translation>Schluss für heute</translation>
+    </message>
+    <message>
+        <source>Plan the rest again</source>
+        <translation>Rest neu planen</translation>
+    </message>
+    <message>
+        <source>A guest</source>
+        <translation>Ein Gast</translation>
+    </message>
+    <message>
+        <source>Close what is open. Irons off and unplugged. Count the pins, sweep the floor, shut the door: no children, no pets.</source>
+        <translation>Offenes schließen. Bügeleisen aus und ausgesteckt. Nadeln zählen, Boden absuchen, Tür zu: keine Kinder, keine Tiere.</translation>
+    </message>
+    <message>
+        <source>So many are missing</source>
+        <translation>So viele fehlen</translation>
+    </message>
+    <message>
+        <source>So many more are here</source>
+        <translation>So viele mehr sind da</translation>
+    </message>
+</context>
+<context>
+    <name>CheckQuestion</name>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>Yes: %1</source>
+        <translation>Ja: %1</translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation>Noch nicht</translation>
+    </message>
+    <message>
+        <source>Not yet: %1</source>
+        <translation>Noch nicht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ComfortSheet</name>
+    <message>
+        <source>Reading comfort</source>
+        <translation>Lesbarkeit</translation>
+    </message>
+    <message>
+        <source>%1: less</source>
+        <translation>%1: weniger</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <translation>%1: mehr</translation>
+    </message>
+    <message>
+        <source>From your eyes to the screen at the table</source>
+        <translation>Von den Augen zum Bildschirm am Tisch</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>Size of text elsewhere</source>
+        <translation>Schriftgröße sonst</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>As the device</source>
+        <translation>Wie das Gerät</translation>
+    </message>
+    <message>
+        <source>Whole screen (F11)</source>
+        <translation>Ganzer Bildschirm (F11)</translation>
+    </message>
+    <message>
+        <source>The edge lights up when a pass may be shifted</source>
+        <translation>Der Rand leuchtet, wenn ein Durchgang weitergeschoben werden darf</translation>
+    </message>
+    <message>
+        <source>Nothing moves or fades</source>
+        <translation>Nichts bewegt sich oder blendet</translation>
+    </message>
+    <message>
+        <source>Hold a bank card (85.6 mm wide) against the bar and make them equal, so that buttons and letters have their true size.</source>
+        <translation>Eine Bankkarte (85,6 mm breit) an den Balken halten und angleichen, damit Tasten und Schrift ihre wahre Größe haben.</translation>
+    </message>
+    <message>
+        <source>Length of the bar</source>
+        <translation>Länge des Balkens</translation>
+    </message>
+    <message>
+        <source>%1 px/mm</source>
+        <translation>%1 px/mm</translation>
+    </message>
+</context>
+<context>
+    <name>CountSheet</name>
+    <message>
+        <source>Pins</source>
+        <translation>Nadeln</translation>
+    </message>
+    <message>
+        <source>Back in the box</source>
+        <translation>Zurück im Vorrat</translation>
+    </message>
+    <message>
+        <source>Found some more</source>
+        <translation>Noch welche gefunden</translation>
+    </message>
+    <message>
+        <source>That is all</source>
+        <translation>Das sind alle</translation>
+    </message>
+</context>
+<context>
+    <name>Curing</name>
+    <message>
+        <source>Let anybody work it</source>
+        <translation>Alle daran arbeiten lassen</translation>
+    </message>
+    <message>
+        <source>Bring %1 more pins</source>
+        <translation>%1 Nadeln mehr mitbringen</translation>
+    </message>
+    <message>
+        <source>Space them %1 apart</source>
+        <translation>Abstand %1 nehmen</translation>
+    </message>
+    <message>
+        <source>Bring %1 clips that hold %2</source>
+        <translation>%1 Clips für %2 mitbringen</translation>
+    </message>
+    <message>
+        <source>Let the tables stand as is quickest</source>
+        <translation>Tische stellen, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Bring an iron</source>
+        <translation>Ein Bügeleisen mitbringen</translation>
+    </message>
+    <message>
+        <source>Pull the tables away from the walls</source>
+        <translation>Tische von den Wänden rücken</translation>
+    </message>
+    <message>
+        <source>Work on the floor</source>
+        <translation>Auf dem Boden arbeiten</translation>
+    </message>
+    <message>
+        <source>Take the quickest start</source>
+        <translation>Schnellsten Anfang nehmen</translation>
+    </message>
+    <message>
+        <source>Let it lie as is quickest</source>
+        <translation>Legen, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Baste with pins</source>
+        <translation>Mit Nadeln heften</translation>
+    </message>
+    <message>
+        <source>Use fuse dots, which may lie on seams</source>
+        <translation>Klebepunkte nehmen, sie dürfen auf Nähten liegen</translation>
+    </message>
+    <message>
+        <source>Take the smallest pack that fits</source>
+        <translation>Kleinste passende Packung nehmen</translation>
+    </message>
+    <message>
+        <source>Let the cloth be bought</source>
+        <translation>Stoff nachkaufen lassen</translation>
+    </message>
+    <message>
+        <source>Ask them to stay as long as it takes</source>
+        <translation>Um Bleiben bitten, solange es dauert</translation>
+    </message>
+</context>
+<context>
+    <name>FacingTiles</name>
+    <message>
+        <source>To the plan</source>
+        <translation>Zum Plan</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Zurück: %1</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+</context>
+<context>
+    <name>FieldEditor</name>
+    <message>
+        <source>Not given</source>
+        <translation>Keine Angabe</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Leave it as it was</source>
+        <translation>So lassen</translation>
+    </message>
+</context>
+<context>
+    <name>FieldModel</name>
+    <message>
+        <source>pins every %1</source>
+        <translation>Nadeln alle %1</translation>
+    </message>
+    <message>
+        <source>dots every %1</source>
+        <translation>Klebepunkte alle %1</translation>
+    </message>
+    <message>
+        <source>batting %1 over, backing %2 over</source>
+        <translation>Vlies %1, Rückseite %2 Zugabe</translation>
+    </message>
+    <message>
+        <source>on the floor</source>
+        <translation>auf dem Boden</translation>
+    </message>
+    <message>
+        <source>one wall</source>
+        <translation>eine Wand</translation>
+    </message>
+    <message>
+        <source>%1 walls</source>
+        <translation>%1 Wände</translation>
+    </message>
+    <message>
+        <source>%1 people</source>
+        <translation>%1 Personen</translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation>noch niemand</translation>
+    </message>
+    <message>
+        <source>%1 pins, %2 clamps, %3 clips</source>
+        <translation>%1 Nadeln, %2 Klemmen, %3 Clips</translation>
+    </message>
+    <message>
+        <source>%1, %2 × %3 blocks</source>
+        <translation>%1, %2 × %3 Blöcke</translation>
+    </message>
+</context>
+<context>
+    <name>FieldTile</name>
+    <message>
+        <source>not given</source>
+        <translation>keine Angabe</translation>
+    </message>
+</context>
+<context>
+    <name>Figure</name>
+    <message>
+        <source>%1: why</source>
+        <translation>%1: warum</translation>
+    </message>
+</context>
+<context>
+    <name>Guests</name>
+    <message>
+        <source>No session is running at the table.</source>
+        <translation>Am Tisch läuft kein Treffen.</translation>
+    </message>
+    <message>
+        <source>There is no zone %1.</source>
+        <translation>Es gibt keine Zone %1.</translation>
+    </message>
+    <message>
+        <source>Choose who you are.</source>
+        <translation>Auswählen, wer hier abhakt.</translation>
+    </message>
+    <message>
+        <source>%1 is ticked already, or not on the table now.</source>
+        <translation>%1 ist schon abgehakt oder liegt jetzt nicht auf dem Tisch.</translation>
+    </message>
+    <message>
+        <source>%1 is the work of %2. Tick it at the table.</source>
+        <translation>%1 ist Arbeit von %2. Am Tisch abhaken.</translation>
+    </message>
+    <message>
+        <source>This page is out of date. Load it again.</source>
+        <translation>Diese Seite ist veraltet. Neu laden.</translation>
+    </message>
+</context>
+<context>
+    <name>HelpList</name>
+    <message>
+        <source>What would help most</source>
+        <translation>Was am meisten hilft</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation>Probieren</translation>
+    </message>
+    <message>
+        <source>Try it: %1</source>
+        <translation>Probieren: %1</translation>
+    </message>
+</context>
+<context>
+    <name>JobCard</name>
+    <message>
+        <source>Copy %1</source>
+        <translation>%1 kopieren</translation>
+    </message>
+    <message>
+        <source>Save %1 as a file</source>
+        <translation>%1 als Datei sichern</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Share %1</source>
+        <translation>%1 teilen</translation>
+    </message>
+</context>
+<context>
+    <name>JobEditor</name>
+    <message>
+        <source>Quilt without a name</source>
+        <translation>Quilt ohne Namen</translation>
+    </message>
+</context>
+<context>
+    <name>LaneCard</name>
+    <message>
+        <source>Tap a piece of work: dashed is put in, solid is closed or pressed, tied is done together.</source>
+        <translation>Eine Arbeit antippen: gestrichelt wird gesteckt, voll wird geschlossen oder gebügelt, verbunden ist gemeinsam.</translation>
+    </message>
+    <message>
+        <source>Hand %1 to …</source>
+        <translation>%1 geben an …</translation>
+    </message>
+    <message>
+        <source>Give %1 back to whoever is best</source>
+        <translation>%1 zurück an wen es am besten passt</translation>
+    </message>
+</context>
+<context>
+    <name>LanesBoard</name>
+    <message>
+        <source>nobody yet</source>
+        <translation>noch niemand</translation>
+    </message>
+    <message>
+        <source>%1–%2  %3</source>
+        <translation>%1–%2  %3</translation>
+    </message>
+    <message>
+        <source>Pass %1 of %2.</source>
+        <translation>Durchgang %1 von %2.</translation>
+    </message>
+    <message>
+        <source>From the %1 edge.</source>
+        <translation>Vom Rand %1.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>Waits until %1: %2.</source>
+        <translation>Wartet bis %1: %2.</translation>
+    </message>
+    <message>
+        <source>Handed over by hand.</source>
+        <translation>Von Hand übergeben.</translation>
+    </message>
+</context>
+<context>
+    <name>LanesItem</name>
+    <message>
+        <source>now %1</source>
+        <translation>jetzt %1</translation>
+    </message>
+    <message>
+        <source>start %1</source>
+        <translation>Beginn %1</translation>
+    </message>
+</context>
+<context>
+    <name>LanesView</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Who, when</source>
+        <translation>Wer, wann</translation>
+    </message>
+    <message>
+        <source>Who does what, when</source>
+        <translation>Wer macht was, wann</translation>
+    </message>
+    <message>
+        <source>Longer time in sight</source>
+        <translation>Mehr Zeit sehen</translation>
+    </message>
+    <message>
+        <source>Closer</source>
+        <translation>Näher</translation>
+    </message>
+    <message>
+        <source>Everybody's work over time</source>
+        <translation>Arbeit aller im Zeitverlauf</translation>
+    </message>
+    <message>
+        <source>This work</source>
+        <translation>Diese Arbeit</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Zurück: %1</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederholen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>LayersPresenter</name>
+    <message>
+        <source>%1, %2 wide: cut in this order</source>
+        <translation>%1, %2 breit: in dieser Reihenfolge zuschneiden</translation>
+    </message>
+    <message>
+        <source>Cloth</source>
+        <translation>Stoff</translation>
+    </message>
+    <message>
+        <source>Another cloth</source>
+        <translation>Anderer Stoff</translation>
+    </message>
+    <message>
+        <source>The plan cannot be asked for this way.</source>
+        <translation>Dieser Weg lässt sich vom Plan nicht verlangen.</translation>
+    </message>
+    <message>
+        <source>way to piece the backing</source>
+        <translation>Zusammensetzen der Rückseite</translation>
+    </message>
+    <message>
+        <source>The backing is there already, or cannot be made: see To watch.</source>
+        <translation>Die Rückseite ist schon da oder geht nicht: siehe Beachten.</translation>
+    </message>
+    <message>
+        <source>Nearest miss: %1</source>
+        <translation>Knapp verfehlt: %1</translation>
+    </message>
+    <message>
+        <source>Runner-up: %1</source>
+        <translation>Nächstbeste: %1</translation>
+    </message>
+    <message>
+        <source>The batting is there already, or cannot be made: see To watch.</source>
+        <translation>Das Vlies ist schon da oder geht nicht: siehe Beachten.</translation>
+    </message>
+</context>
+<context>
+    <name>LayersView</name>
+    <message>
+        <source>Cloth</source>
+        <translation>Stoff</translation>
+    </message>
+    <message>
+        <source>Backing</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>Batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Zugabe</translation>
+    </message>
+    <message>
+        <source>Choices</source>
+        <translation>Auswahl</translation>
+    </message>
+    <message>
+        <source>Only looked at: this is not the plan.</source>
+        <translation>Nur angesehen: Das ist nicht der Plan.</translation>
+    </message>
+    <message>
+        <source>Dashed: the quilt. Dotted: the tables of the first pass.</source>
+        <translation>Gestrichelt: der Quilt. Gepunktet: die Tische im ersten Durchgang.</translation>
+    </message>
+</context>
+<context>
+    <name>LiveController</name>
+    <message>
+        <source>The session that was running cannot be read.</source>
+        <translation>Das laufende Treffen ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>No session is running.</source>
+        <translation>Es läuft kein Treffen.</translation>
+    </message>
+    <message>
+        <source>Another tick has this number already. Tick again.</source>
+        <translation>Diese Nummer ist schon vergeben. Noch einmal abhaken.</translation>
+    </message>
+    <message>
+        <source>%1 is ticked already, or not on the table now.</source>
+        <translation>%1 ist schon abgehakt oder liegt jetzt nicht auf dem Tisch.</translation>
+    </message>
+    <message>
+        <source>%1 is done, or not on the table now. Hold it to take its last tick back.</source>
+        <translation>%1 ist fertig oder liegt jetzt nicht auf dem Tisch. Halten nimmt den letzten Haken zurück.</translation>
+    </message>
+    <message>
+        <source>%1 has no tick to take back.</source>
+        <translation>%1 hat keinen Haken zum Zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>not here</source>
+        <translation>nicht hier</translation>
+    </message>
+    <message>
+        <source>all done</source>
+        <translation>alles fertig</translation>
+    </message>
+    <message>
+        <source>%1/%2 zones</source>
+        <translation>%1/%2 Zonen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 pins back</source>
+        <translation>%1 von %2 Nadeln zurück</translation>
+    </message>
+    <message>
+        <source>%1 pins out</source>
+        <translation>%1 Nadeln draußen</translation>
+    </message>
+    <message>
+        <source>done %1 (%2–%3)</source>
+        <translation>fertig %1 (%2–%3)</translation>
+    </message>
+    <message>
+        <source>the step</source>
+        <translation>der Schritt</translation>
+    </message>
+    <message>
+        <source>the release</source>
+        <translation>die Freigabe</translation>
+    </message>
+    <message>
+        <source>the count</source>
+        <translation>die Zählung</translation>
+    </message>
+    <message>
+        <source>the ending</source>
+        <translation>das Ende</translation>
+    </message>
+    <message>
+        <source>the last change</source>
+        <translation>die letzte Änderung</translation>
+    </message>
+</context>
+<context>
+    <name>MoreSheet</name>
+    <message>
+        <source>What has changed?</source>
+        <translation>Was hat sich geändert?</translation>
+    </message>
+    <message>
+        <source>Who, when</source>
+        <translation>Wer, wann</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>A break</source>
+        <translation>Eine Pause</translation>
+    </message>
+    <message>
+        <source>One view for all</source>
+        <translation>Eine Ansicht für alle</translation>
+    </message>
+    <message>
+        <source>Two people face to face</source>
+        <translation>Zwei einander gegenüber</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Count pins</source>
+        <translation>Nadeln zählen</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Phones follow</source>
+        <translation>Telefone folgen</translation>
+    </message>
+    <message>
+        <source>Reading comfort</source>
+        <translation>Lesbarkeit</translation>
+    </message>
+    <message>
+        <source>End the session</source>
+        <translation>Treffen beenden</translation>
+    </message>
+</context>
+<context>
+    <name>Notice</name>
+    <message>
+        <source>Close the message</source>
+        <translation>Meldung schließen</translation>
+    </message>
+</context>
+<context>
+    <name>NumberPad</name>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+</context>
+<context>
+    <name>OverviewPane</name>
+    <message>
+        <source>Planning …</source>
+        <translation>Wird geplant …</translation>
+    </message>
+    <message>
+        <source>To watch</source>
+        <translation>Beachten</translation>
+    </message>
+    <message>
+        <source>How the quilt lies and is held</source>
+        <translation>Wie der Quilt liegt und gehalten wird</translation>
+    </message>
+    <message>
+        <source>Ways to do it</source>
+        <translation>Mögliche Wege</translation>
+    </message>
+    <message>
+        <source>Compared, and why this one</source>
+        <translation>Verglichen, und warum dieser</translation>
+    </message>
+    <message>
+        <source>To bring</source>
+        <translation>Mitbringen</translation>
+    </message>
+    <message>
+        <source>Who does what</source>
+        <translation>Wer macht was</translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation>Ablauf</translation>
+    </message>
+    <message>
+        <source>Rehearse</source>
+        <translation>Probelauf</translation>
+    </message>
+    <message>
+        <source>What you have</source>
+        <translation>Was da ist</translation>
+    </message>
+    <message>
+        <source>The quilt</source>
+        <translation>Der Quilt</translation>
+    </message>
+    <message>
+        <source>Basting</source>
+        <translation>Heften</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>Lagen</translation>
+    </message>
+    <message>
+        <source>The room</source>
+        <translation>Der Raum</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Wer kommt</translation>
+    </message>
+    <message>
+        <source>Boxes on hand</source>
+        <translation>Vorräte</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation>Was dabei herauskommt</translation>
+    </message>
+    <message>
+        <source>Every figure</source>
+        <translation>Alle Zahlen</translation>
+    </message>
+    <message>
+        <source>And its why</source>
+        <translation>Und ihr Warum</translation>
+    </message>
+    <message>
+        <source>Everybody's work over time</source>
+        <translation>Arbeit aller im Zeitverlauf</translation>
+    </message>
+    <message>
+        <source>The session in a minute</source>
+        <translation>Das Treffen in einer Minute</translation>
+    </message>
+</context>
+<context>
+    <name>Page</name>
+    <message>
+        <source>en</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>At the table</source>
+        <translation>Am Tisch</translation>
+    </message>
+    <message>
+        <source>Follow the table</source>
+        <translation>Dem Tisch folgen</translation>
+    </message>
+    <message>
+        <source>The code on the tablet</source>
+        <translation>Der Code auf dem Tablet</translation>
+    </message>
+    <message>
+        <source>Follow</source>
+        <translation>Folgen</translation>
+    </message>
+    <message>
+        <source>Who are you?</source>
+        <translation>Wer hakt hier ab?</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Noch jemand</translation>
+    </message>
+    <message>
+        <source>Your zones</source>
+        <translation>Eigene Zonen</translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>This page needs JavaScript.</source>
+        <translation>Diese Seite braucht JavaScript.</translation>
+    </message>
+    <message>
+        <source>That did not work. Try again.</source>
+        <translation>Das ging nicht. Noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The tablet does not answer. Are you on the same network?</source>
+        <translation>Das Tablet antwortet nicht. Ist es dasselbe Netz?</translation>
+    </message>
+    <message>
+        <source>The code has changed. Scan the one on the tablet.</source>
+        <translation>Der Code hat sich geändert. Den auf dem Tablet scannen.</translation>
+    </message>
+    <message>
+        <source>No word from the tablet. What you see may be old; trying again.</source>
+        <translation>Keine Nachricht vom Tablet. Das Gezeigte kann alt sein; neuer Versuch läuft.</translation>
+    </message>
+    <message>
+        <source>That did not work.</source>
+        <translation>Das ging nicht.</translation>
+    </message>
+    <message>
+        <source>%1 could not be ticked. Tell the person at the tablet.</source>
+        <translation>%1 ließ sich nicht abhaken. Am Tablet Bescheid sagen.</translation>
+    </message>
+    <message>
+        <source>No session is open on the tablet. This page goes on by itself.</source>
+        <translation>Auf dem Tablet ist kein Treffen offen. Diese Seite geht von selbst weiter.</translation>
+    </message>
+    <message>
+        <source>The session has ended. Thank you.</source>
+        <translation>Das Treffen ist beendet. Danke.</translation>
+    </message>
+    <message>
+        <source>A break. Nothing runs away.</source>
+        <translation>Pause. Nichts läuft davon.</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Jetzt: %1</translation>
+    </message>
+    <message>
+        <source>None at the moment. The next step at the table is below.</source>
+        <translation>Im Augenblick keine. Der nächste Schritt am Tisch steht unten.</translation>
+    </message>
+    <message>
+        <source>Tick %1: %2</source>
+        <translation>%1 abhaken: %2</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>wartet</translation>
+    </message>
+    <message>
+        <source>dotted</source>
+        <translation>geklebt</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+</context>
+<context>
+    <name>PagesView</name>
+    <message>
+        <source>The page before</source>
+        <translation>Vorige Seite</translation>
+    </message>
+    <message>
+        <source>The next page</source>
+        <translation>Nächste Seite</translation>
+    </message>
+    <message>
+        <source>The next person's sheets</source>
+        <translation>Blätter der nächsten Person</translation>
+    </message>
+</context>
+<context>
+    <name>PassPresenter</name>
+    <message>
+        <source>One pass</source>
+        <translation>Ein Durchgang</translation>
+    </message>
+    <message>
+        <source>Pass %1 of %2</source>
+        <translation>Durchgang %1 von %2</translation>
+    </message>
+    <message>
+        <source>Shift the quilt %1 to the %2.</source>
+        <translation>Den Quilt %1 weiterschieben, Richtung %2.</translation>
+    </message>
+    <message>
+        <source>Shift the quilt %1 towards the %2.</source>
+        <translation>Den Quilt %1 weiterschieben, Richtung %2.</translation>
+    </message>
+    <message>
+        <source>%1 people move it.</source>
+        <translation>%1 Personen bewegen ihn.</translation>
+    </message>
+    <message>
+        <source>Backing hangs over the %1 edge by %2.</source>
+        <translation>Die Rückseite hängt %2 über den Rand (%1).</translation>
+    </message>
+    <message>
+        <source>Fold the %1 side on a support.</source>
+        <translation>Diese Seite auf einer Stütze falten: %1.</translation>
+    </message>
+    <message>
+        <source>Roll the %1 side: %2 across, %3 clips.</source>
+        <translation>Diese Seite rollen: %1, %2 dick, %3 Clips.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>, at the %1 edge</source>
+        <translation>, Rand %1</translation>
+    </message>
+</context>
+<context>
+    <name>PassStrip</name>
+    <message>
+        <source>Pass before</source>
+        <translation>Voriger Durchgang</translation>
+    </message>
+    <message>
+        <source>Next pass</source>
+        <translation>Nächster Durchgang</translation>
+    </message>
+</context>
+<context>
+    <name>PatternCard</name>
+    <message>
+        <source>Next pattern</source>
+        <translation>Nächstes Muster</translation>
+    </message>
+    <message>
+        <source>Close the pattern</source>
+        <translation>Muster schließen</translation>
+    </message>
+    <message>
+        <source>From its head-left corner to the middle of each:</source>
+        <translation>Von der Ecke Kopf links zur Mitte jedes Punkts:</translation>
+    </message>
+    <message>
+        <source>%1:  %2 from the left, %3 from the head</source>
+        <translation>%1:  %2 von links, %3 vom Kopf</translation>
+    </message>
+</context>
+<context>
+    <name>PatternDesk</name>
+    <message>
+        <source>%1: %2 in each, so</source>
+        <translation>%1: je %2, so</translation>
+    </message>
+    <message>
+        <source>%1, once on the top</source>
+        <translation>%1, einmal auf dem Oberteil</translation>
+    </message>
+    <message>
+        <source>%1, %2 times on the top</source>
+        <translation>%1, %2-mal auf dem Oberteil</translation>
+    </message>
+</context>
+<context>
+    <name>PeopleBoard</name>
+    <message>
+        <source>› %1</source>
+        <translation>› %1</translation>
+    </message>
+</context>
+<context>
+    <name>PeopleView</name>
+    <message>
+        <source>Drag somebody to a side of the tables, or tap them and choose. They then work its zones from there.</source>
+        <translation>Jemanden an eine Tischseite ziehen oder antippen und wählen. Von dort werden dann die Zonen gearbeitet.</translation>
+    </message>
+    <message>
+        <source>Where do they work?</source>
+        <translation>Wo wird gearbeitet?</translation>
+    </message>
+    <message>
+        <source>wherever there is work</source>
+        <translation>wo Arbeit ist</translation>
+    </message>
+    <message>
+        <source>%1, wherever there is work</source>
+        <translation>%1, wo Arbeit ist</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>A person</source>
+        <translation>Eine Person</translation>
+    </message>
+</context>
+<context>
+    <name>PhoneSheet</name>
+    <message>
+        <source>Phones follow</source>
+        <translation>Telefone folgen</translation>
+    </message>
+    <message>
+        <source>Guests see this table on their phones and tick their own zones. Use a network you trust: nothing is encrypted.</source>
+        <translation>Gäste sehen diesen Tisch auf ihren Telefonen und haken ihre Zonen ab. Nur in einem vertrauten Netz: Nichts ist verschlüsselt.</translation>
+    </message>
+    <message>
+        <source>Switch on</source>
+        <translation>Einschalten</translation>
+    </message>
+    <message>
+        <source>%1 · this device alone</source>
+        <translation>%1 · nur dieses Gerät</translation>
+    </message>
+    <message>
+        <source>The address and the code as a picture to scan</source>
+        <translation>Adresse und Code als Bild zum Scannen</translation>
+    </message>
+    <message>
+        <source>Scan, or type this address</source>
+        <translation>Scannen oder diese Adresse eingeben</translation>
+    </message>
+    <message>
+        <source>and this code there</source>
+        <translation>und dort diesen Code</translation>
+    </message>
+    <message>
+        <source>Phones that follow: %1</source>
+        <translation>Telefone dabei: %1</translation>
+    </message>
+    <message>
+        <source>New code</source>
+        <translation>Neuer Code</translation>
+    </message>
+    <message>
+        <source>No more phones</source>
+        <translation>Keine Telefone mehr</translation>
+    </message>
+</context>
+<context>
+    <name>PlanHeader</name>
+    <message>
+        <source>Back to your quilts</source>
+        <translation>Zurück zu den Quilts</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Zurück: %1</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>Reading comfort</source>
+        <translation>Lesbarkeit</translation>
+    </message>
+    <message>
+        <source>Sheets: look and print</source>
+        <translation>Blätter: ansehen und drucken</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Go on at the table</source>
+        <translation>Am Tisch weitermachen</translation>
+    </message>
+    <message>
+        <source>Start at the table</source>
+        <translation>Am Tisch beginnen</translation>
+    </message>
+</context>
+<context>
+    <name>PlanPresenter</name>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>done at %1</source>
+        <translation>fertig um %1</translation>
+    </message>
+    <message>
+        <source>On the floor</source>
+        <translation>Auf dem Boden</translation>
+    </message>
+    <message>
+        <source>Proven least: %1, %2 passes; no schedule ends before %3.</source>
+        <translation>Bewiesene Untergrenze: %1, %2 Durchgänge; kein Ablauf endet vor %3.</translation>
+    </message>
+    <message>
+        <source>One thing must be cured first</source>
+        <translation>Eines muss vorher behoben werden</translation>
+    </message>
+    <message>
+        <source>%1 things must be cured first</source>
+        <translation>%1 Dinge müssen vorher behoben werden</translation>
+    </message>
+    <message>
+        <source>One thing to watch</source>
+        <translation>Eines ist zu beachten</translation>
+    </message>
+    <message>
+        <source>%1 things to watch</source>
+        <translation>%1 Dinge sind zu beachten</translation>
+    </message>
+    <message>
+        <source>Nothing to worry about</source>
+        <translation>Alles in Ordnung</translation>
+    </message>
+    <message>
+        <source>Everything is on hand</source>
+        <translation>Alles ist da</translation>
+    </message>
+    <message>
+        <source>To buy: %1</source>
+        <translation>Zu kaufen: %1</translation>
+    </message>
+    <message>
+        <source>Backing %1, cloth runs %2.</source>
+        <translation>Rückseite %1, Stoff läuft %2.</translation>
+    </message>
+    <message>
+        <source>along</source>
+        <translation>längs</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>Buy %1 of %2.</source>
+        <translation>Kaufen: %1 von %2.</translation>
+    </message>
+    <message>
+        <source>backing cloth</source>
+        <translation>Rückseitenstoff</translation>
+    </message>
+    <message>
+        <source>Batting %1, from a %2 pack.</source>
+        <translation>Vlies %1, aus einer Packung %2.</translation>
+    </message>
+    <message>
+        <source>Batting %1, joined from %2 pieces with %3 of joining strip.</source>
+        <translation>Vlies %1, aus %2 Stücken mit %3 Verbindungsstreifen.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanScreen</name>
+    <message>
+        <source>Planning …</source>
+        <translation>Wird geplant …</translation>
+    </message>
+    <message>
+        <source>There is nothing to draw yet.</source>
+        <translation>Noch ist nichts zu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Tap a block to see its pattern</source>
+        <translation>Einen Block antippen, um sein Muster zu sehen</translation>
+    </message>
+</context>
+<context>
+    <name>PrintChoices</name>
+    <message>
+        <source>The lead's pages</source>
+        <translation>Seiten der Leitung</translation>
+    </message>
+    <message>
+        <source>A checklist for everybody</source>
+        <translation>Eine Checkliste für alle</translation>
+    </message>
+    <message>
+        <source>Cards to cut out</source>
+        <translation>Karten zum Ausschneiden</translation>
+    </message>
+    <message>
+        <source>In colour</source>
+        <translation>Farbig</translation>
+    </message>
+    <message>
+        <source>Black and white</source>
+        <translation>Schwarz-weiß</translation>
+    </message>
+    <message>
+        <source>Both sides of the paper</source>
+        <translation>Beide Papierseiten</translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation>Drucker</translation>
+    </message>
+    <message>
+        <source>Copies</source>
+        <translation>Exemplare</translation>
+    </message>
+    <message>
+        <source>Fewer copies</source>
+        <translation>Weniger Exemplare</translation>
+    </message>
+    <message>
+        <source>More copies</source>
+        <translation>Mehr Exemplare</translation>
+    </message>
+    <message>
+        <source>Files for other programs</source>
+        <translation>Dateien für andere Programme</translation>
+    </message>
+    <message>
+        <source>The plan, the bring list and the helpers as tables, a calendar, and a picture of every pass.</source>
+        <translation>Plan, Mitbringliste und Helfende als Tabellen, ein Kalender und ein Bild jedes Durchgangs.</translation>
+    </message>
+</context>
+<context>
+    <name>PrintSheet</name>
+    <message>
+        <source>Sheets</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF sichern</translation>
+    </message>
+</context>
+<context>
+    <name>Rehearsal</name>
+    <message>
+        <source>Pass %1 of %2</source>
+        <translation>Durchgang %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>RehearsalView</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>To the step before</source>
+        <translation>Zum vorigen Schritt</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <source>To the next step</source>
+        <translation>Zum nächsten Schritt</translation>
+    </message>
+    <message>
+        <source>Moment of the session</source>
+        <translation>Zeitpunkt im Treffen</translation>
+    </message>
+</context>
+<context>
+    <name>Remedies</name>
+    <message>
+        <source>%1, %2, %3. %4.</source>
+        <translation>%1, %2, %3. %4.</translation>
+    </message>
+</context>
+<context>
+    <name>RoomBoard</name>
+    <message>
+        <source>On the floor</source>
+        <translation>Auf dem Boden</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>At most %1 tables can be kept in line by hand.</source>
+        <translation>Höchstens %1 Tische lassen sich von Hand in einer Linie halten.</translation>
+    </message>
+    <message>
+        <source>These tables make no rectangle together, so there would be gaps.</source>
+        <translation>Diese Tische ergeben kein Rechteck; es blieben Lücken.</translation>
+    </message>
+    <message>
+        <source>where the tables stand</source>
+        <translation>wo die Tische stehen</translation>
+    </message>
+    <message>
+        <source>how the quilt lies</source>
+        <translation>wie der Quilt liegt</translation>
+    </message>
+    <message>
+        <source>the tables as is quickest</source>
+        <translation>die Tische, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>the wall at the %1</source>
+        <translation>die Wand: %1</translation>
+    </message>
+    <message>
+        <source>one more table</source>
+        <translation>ein Tisch mehr</translation>
+    </message>
+    <message>
+        <source>one table fewer</source>
+        <translation>ein Tisch weniger</translation>
+    </message>
+    <message>
+        <source>where %1 works</source>
+        <translation>wo %1 arbeitet</translation>
+    </message>
+    <message>
+        <source>far side</source>
+        <translation>ferne Seite</translation>
+    </message>
+    <message>
+        <source>near side</source>
+        <translation>nahe Seite</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>linkes Ende</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>rechtes Ende</translation>
+    </message>
+    <message>
+        <source>Nobody can stand at the %1: it is a wall.</source>
+        <translation>Hier kann niemand stehen (%1): Das ist eine Wand.</translation>
+    </message>
+</context>
+<context>
+    <name>RoomFloor</name>
+    <message>
+        <source>No tables: the quilt is laid on the floor, in one pass. Kneel on something soft, and change places often.</source>
+        <translation>Keine Tische: Der Quilt liegt auf dem Boden, in einem Durchgang. Weich knien und oft den Platz wechseln.</translation>
+    </message>
+    <message>
+        <source>%1: a wall</source>
+        <translation>%1: Wand</translation>
+    </message>
+    <message>
+        <source>%1: open</source>
+        <translation>%1: frei</translation>
+    </message>
+    <message>
+        <source>Table %1, %2, apart</source>
+        <translation>Tisch %1, %2, einzeln</translation>
+    </message>
+    <message>
+        <source>Table %1, %2, pushed together</source>
+        <translation>Tisch %1, %2, angeschoben</translation>
+    </message>
+</context>
+<context>
+    <name>RoomView</name>
+    <message>
+        <source>A table</source>
+        <translation>Ein Tisch</translation>
+    </message>
+    <message>
+        <source>This one</source>
+        <translation>Diesen</translation>
+    </message>
+    <message>
+        <source>Take this table away</source>
+        <translation>Diesen Tisch wegnehmen</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tische</translation>
+    </message>
+    <message>
+        <source>Push the same tables together another way</source>
+        <translation>Dieselben Tische anders zusammenschieben</translation>
+    </message>
+    <message>
+        <source>Quilt</source>
+        <translation>Quilt</translation>
+    </message>
+    <message>
+        <source>Lay the quilt the other way</source>
+        <translation>Den Quilt andersherum legen</translation>
+    </message>
+    <message>
+        <source>Quickest</source>
+        <translation>Schnellste</translation>
+    </message>
+    <message>
+        <source>Let the tables stand and the quilt lie as is quickest</source>
+        <translation>Tische und Quilt so, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Drag tables together or apart. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.</source>
+        <translation>Tische zusammen- oder auseinanderziehen. Eine Kante antippen, die an einer Wand steht. Gesteppt: der Quilt im ersten Durchgang.</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>SheetPreview</name>
+    <message>
+        <source>No sheet is chosen.</source>
+        <translation>Kein Blatt ist gewählt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Sheets</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>the whole time</source>
+        <translation>die ganze Zeit</translation>
+    </message>
+    <message>
+        <source>%1, break %2 to %3</source>
+        <translation>%1, Pause %2 bis %3</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2.</source>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>Pass %1</source>
+        <translation>Durchgang %1</translation>
+    </message>
+    <message>
+        <source>%1 from the left, head to foot</source>
+        <translation>%1 von links, vom Kopf zum Fuß</translation>
+    </message>
+    <message>
+        <source>%1 from the head, left to right</source>
+        <translation>%1 vom Kopf, von links nach rechts</translation>
+    </message>
+    <message>
+        <source>Join in this order</source>
+        <translation>In dieser Reihenfolge verbinden</translation>
+    </message>
+    <message>
+        <source>Overlap the two, cut once through both, peel the strips away, bring the edges together with no gap, then join.</source>
+        <translation>Beide überlappen, einmal durch beide schneiden, die Streifen abziehen, die Kanten ohne Lücke aneinanderlegen, dann verbinden.</translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation>Stoß</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Pack: %1</source>
+        <translation>Packung: %1</translation>
+    </message>
+    <message>
+        <source>Bring %1 of joining strip.</source>
+        <translation>%1 Verbindungsstreifen mitbringen.</translation>
+    </message>
+    <message>
+        <source>Left over: %1.</source>
+        <translation>Übrig: %1.</translation>
+    </message>
+    <message>
+        <source>Let it rest flat overnight before it is laid.</source>
+        <translation>Vor dem Auflegen über Nacht flach ruhen lassen.</translation>
+    </message>
+    <message>
+        <source>Bring</source>
+        <translation>Mitbringen</translation>
+    </message>
+    <message>
+        <source>what the plan needs, what is in the box, what is still to buy</source>
+        <translation>was der Plan braucht, was da ist, was noch zu kaufen ist</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Need</source>
+        <translation>Nötig</translation>
+    </message>
+    <message>
+        <source>Have</source>
+        <translation>Da</translation>
+    </message>
+    <message>
+        <source>Buy</source>
+        <translation>Kaufen</translation>
+    </message>
+    <message>
+        <source>%1, pass %2</source>
+        <translation>%1, Durchgang %2</translation>
+    </message>
+    <message>
+        <source>%1 from the left</source>
+        <translation>%1 von links</translation>
+    </message>
+    <message>
+        <source>%1 from the head</source>
+        <translation>%1 vom Kopf</translation>
+    </message>
+    <message>
+        <source>This line is 100 mm long. Where it is not, print again at 100 %, not fitted to the page.</source>
+        <translation>Diese Linie ist 100 mm lang. Wenn nicht: noch einmal mit 100 % drucken, nicht an die Seite angepasst.</translation>
+    </message>
+    <message>
+        <source>Cards for the zones</source>
+        <translation>Karten für die Zonen</translation>
+    </message>
+    <message>
+        <source>%1 · cut out; lay each on its zone with the heavy corner on the zone's head-left corner; take it away before pinning</source>
+        <translation>%1 · ausschneiden; jede auf ihre Zone legen, die dicke Ecke an die Ecke Kopf links der Zone; vor dem Stecken wegnehmen</translation>
+    </message>
+    <message>
+        <source>Marks for the corners</source>
+        <translation>Eckmarken</translation>
+    </message>
+    <message>
+        <source>%1 · four for each pass: pin them so that the heavy corner lies on the corner of what is basted in it</source>
+        <translation>%1 · vier je Durchgang: so anstecken, dass die dicke Ecke auf der Ecke dessen liegt, was darin geheftet wird</translation>
+    </message>
+    <message>
+        <source>Table legs.</source>
+        <translation>Tischbeine.</translation>
+    </message>
+    <message>
+        <source>Check every lock before anything is laid, and after every move. Nobody climbs or kneels on a table.</source>
+        <translation>Jede Verriegelung prüfen, bevor etwas aufgelegt wird, und nach jedem Rücken. Niemand steigt oder kniet auf einen Tisch.</translation>
+    </message>
+    <message>
+        <source>Lifting.</source>
+        <translation>Heben.</translation>
+    </message>
+    <message>
+        <source>Together, on the lead's count, knees bent, quilt close to the body. Say so when it is too heavy; wait for another pair of hands.</source>
+        <translation>Gemeinsam auf Kommando, Knie gebeugt, Quilt nah am Körper. Sagen, wenn es zu schwer ist; auf weitere Hände warten.</translation>
+    </message>
+    <message>
+        <source>Pins.</source>
+        <translation>Nadeln.</translation>
+    </message>
+    <message>
+        <source>Never in the mouth. Open pins point away from the next person's hands. Count them out and back.</source>
+        <translation>Nie in den Mund. Offene Nadeln zeigen weg von fremden Händen. Hinaus und zurück zählen.</translation>
+    </message>
+    <message>
+        <source>Magnets.</source>
+        <translation>Magnete.</translation>
+    </message>
+    <message>
+        <source>Sweep floor and table at the end. Keep magnets away from heart pacemakers, pumps and other medical implants, and from electronics.</source>
+        <translation>Am Ende Boden und Tisch absuchen. Magnete von Herzschrittmachern, Pumpen und anderen Implantaten und von Elektronik fernhalten.</translation>
+    </message>
+    <message>
+        <source>Irons.</source>
+        <translation>Bügeleisen.</translation>
+    </message>
+    <message>
+        <source>One person holds an iron and minds it. Cord off the walkway, up on its heel away from the edge, off at every break. Polyester and thick batting can melt: test a scrap at the label's setting.</source>
+        <translation>Eine Person hält das Eisen und achtet darauf. Kabel nicht im Laufweg, aufrecht und weg von der Kante abstellen, in jeder Pause aus. Polyester und dickes Vlies können schmelzen: an einem Rest mit der Einstellung des Etiketts testen.</translation>
+    </message>
+    <message>
+        <source>Rotary cutter.</source>
+        <translation>Rollschneider.</translation>
+    </message>
+    <message>
+        <source>Cut away from yourself, on a mat. Closed every time it is put down.</source>
+        <translation>Vom Körper weg schneiden, auf einer Matte. Bei jedem Ablegen schließen.</translation>
+    </message>
+    <message>
+        <source>Floor.</source>
+        <translation>Boden.</translation>
+    </message>
+    <message>
+        <source>No bags, cords or rolls underfoot where people walk with a quilt in their arms. Small children and animals in another room.</source>
+        <translation>Keine Taschen, Kabel oder Rollen im Weg, wo mit dem Quilt im Arm gegangen wird. Kleine Kinder und Tiere in einen anderen Raum.</translation>
+    </message>
+    <message>
+        <source>Breaks.</source>
+        <translation>Pausen.</translation>
+    </message>
+    <message>
+        <source>Straighten up after every pass; drink; change sides.</source>
+        <translation>Nach jedem Durchgang aufrichten; trinken; die Seite wechseln.</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>Achtung</translation>
+    </message>
+    <message>
+        <source>read out before the first pass</source>
+        <translation>vor dem ersten Durchgang vorlesen</translation>
+    </message>
+    <message>
+        <source>This sheet reminds; it does not replace the labels of the products you use, the rules of the place you are in, or the advice of people licensed to give it. Where they say otherwise, follow them.</source>
+        <translation>Dieses Blatt erinnert; es ersetzt weder die Angaben auf den Produkten noch die Regeln des Ortes noch fachkundigen Rat. Wo diese anderes sagen, gelten sie.</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Zuschnitt</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Across the cloth</source>
+        <translation>Quer zum Stoff</translation>
+    </message>
+    <message>
+        <source>Along the cloth</source>
+        <translation>Längs zum Stoff</translation>
+    </message>
+    <message>
+        <source>Begins at</source>
+        <translation>Beginnt bei</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Nothing to buy: the cloth on hand makes it.</source>
+        <translation>Nichts zu kaufen: Der vorhandene Stoff reicht.</translation>
+    </message>
+    <message>
+        <source>Buy %1.</source>
+        <translation>Kaufen: %1.</translation>
+    </message>
+    <message>
+        <source>Cloth for the backing</source>
+        <translation>Stoff für die Rückseite</translation>
+    </message>
+    <message>
+        <source>%1 · finished %2 · lengths of cloth run %3 the quilt</source>
+        <translation>%1 · fertig %2 · die Bahnen laufen %3 zum Quilt</translation>
+    </message>
+    <message>
+        <source>along</source>
+        <translation>längs</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>Cut in this order</source>
+        <translation>In dieser Reihenfolge zuschneiden</translation>
+    </message>
+    <message>
+        <source>%1: cut in this order</source>
+        <translation>%1: in dieser Reihenfolge zuschneiden</translation>
+    </message>
+    <message>
+        <source>Sewn together</source>
+        <translation>Zusammengenäht</translation>
+    </message>
+    <message>
+        <source>Dashed: the quilt. Dotted: the tables of the first pass. The triangles lie on the marks at the middles of the table.</source>
+        <translation>Gestrichelt: der Quilt. Gepunktet: die Tische im ersten Durchgang. Die Dreiecke liegen auf den Mittenmarken des Tisches.</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Pins out, pins back</source>
+        <translation>Nadeln hinaus, Nadeln zurück</translation>
+    </message>
+    <message>
+        <source>%1 · count out for each pass, and back as they leave the quilt</source>
+        <translation>%1 · für jeden Durchgang abzählen und beim Herausnehmen zurückzählen</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonen</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Geplant</translation>
+    </message>
+    <message>
+        <source>Counted out</source>
+        <translation>Hinaus</translation>
+    </message>
+    <message>
+        <source>Counted back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Here %1</source>
+        <translation>Da: %1</translation>
+    </message>
+    <message>
+        <source>tasks %1 to %2</source>
+        <translation>Aufgaben %1 bis %2</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>With %1.</source>
+        <translation>Mit %1.</translation>
+    </message>
+    <message>
+        <source>Sit: </source>
+        <translation>Sitzen: </translation>
+    </message>
+    <message>
+        <source>Stand: </source>
+        <translation>Stehen: </translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>How, and what to check</source>
+        <translation>Wie, und was zu prüfen ist</translation>
+    </message>
+    <message>
+        <source>The plan has no task for you yet. Ask the lead: another pair of hands is always wanted at a shift.</source>
+        <translation>Noch keine Aufgabe im Plan. Die Leitung fragen: Beim Weiterschieben sind weitere Hände immer willkommen.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 side: </source>
+        <translation>%1: </translation>
+    </message>
+    <message>
+        <source>; lift with %1</source>
+        <translation>; heben mit %1</translation>
+    </message>
+    <message>
+        <source>; with %1</source>
+        <translation>; mit %1</translation>
+    </message>
+    <message>
+        <source>; %1</source>
+        <translation>; %1</translation>
+    </message>
+    <message>
+        <source>  free until %1: rest</source>
+        <translation>  frei bis %1: ausruhen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Where each one goes</source>
+        <translation>Wohin jede kommt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>throat not given</source>
+        <translation>Durchlass nicht angegeben</translation>
+    </message>
+    <message>
+        <source>fits the throat</source>
+        <translation>passt in den Durchlass</translation>
+    </message>
+    <message>
+        <source>too thick for the throat</source>
+        <translation>zu dick für den Durchlass</translation>
+    </message>
+    <message>
+        <source>%1, none on hand is large enough</source>
+        <translation>%1, kein vorhandener ist groß genug</translation>
+    </message>
+    <message>
+        <source>Roll for the machine</source>
+        <translation>Rollen für die Maschine</translation>
+    </message>
+    <message>
+        <source>%1. The throat is %2: never more than half of the quilt goes through it.</source>
+        <translation>%1. Der Durchlass ist %2: Nie geht mehr als der halbe Quilt hindurch.</translation>
+    </message>
+    <message>
+        <source>%1. Never more than half of the quilt goes through the throat.</source>
+        <translation>%1. Nie geht mehr als der halbe Quilt durch den Durchlass.</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Roll up</source>
+        <translation>Aufrollen</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Clips</source>
+        <translation>Clips</translation>
+    </message>
+    <message>
+        <source>Quilt %1</source>
+        <translation>Quilt %1</translation>
+    </message>
+    <message>
+        <source>Quilt</source>
+        <translation>Quilt</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>%1, pass %2, table %3</source>
+        <translation>%1, Durchgang %2, Tisch %3</translation>
+    </message>
+    <message>
+        <source>Lead</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Cards</source>
+        <translation>Karten</translation>
+    </message>
+    <message>
+        <source>strong frame: what is basted now, zone by zone, with the count</source>
+        <translation>dicker Rahmen: was jetzt geheftet wird, je Zone mit Anzahl</translation>
+    </message>
+    <message>
+        <source>dark squares: clamps; white: tape</source>
+        <translation>dunkle Quadrate: Klemmen; weiß: Klebeband</translation>
+    </message>
+    <message>
+        <source>thin lines round the top: batting (dashed) and backing</source>
+        <translation>dünne Linien um das Oberteil: Vlies (gestrichelt) und Rückseite</translation>
+    </message>
+    <message>
+        <source>hatched: basted already</source>
+        <translation>schraffiert: schon geheftet</translation>
+    </message>
+    <message>
+        <source>Backing over the edge</source>
+        <translation>Rückseite über die Kante</translation>
+    </message>
+    <message>
+        <source>Batting over the edge</source>
+        <translation>Vlies über die Kante</translation>
+    </message>
+    <message>
+        <source>Top over the edge</source>
+        <translation>Oberteil über die Kante</translation>
+    </message>
+    <message>
+        <source>Backing past the top</source>
+        <translation>Rückseite über das Oberteil</translation>
+    </message>
+    <message>
+        <source>Batting past the top</source>
+        <translation>Vlies über das Oberteil</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>Compare on all four sides before the first pin</source>
+        <translation>Vor der ersten Nadel an allen vier Seiten vergleichen</translation>
+    </message>
+    <message>
+        <source>Minus: ends on the table. %1 short of the figure or more: look underneath for a pleat.</source>
+        <translation>Minus: endet auf dem Tisch. Fehlen %1 oder mehr: unten nach einer Falte sehen.</translation>
+    </message>
+    <message>
+        <source>In this order: </source>
+        <translation>In dieser Reihenfolge: </translation>
+    </message>
+    <message>
+        <source>(tape)</source>
+        <translation>(Klebeband)</translation>
+    </message>
+    <message>
+        <source>.</source>
+        <translation>.</translation>
+    </message>
+    <message>
+        <source> Along the table from its head or left end.</source>
+        <translation> Am Tisch entlang von seinem Kopf- oder linken Ende.</translation>
+    </message>
+    <message>
+        <source>%1 side</source>
+        <translation>Seite %1</translation>
+    </message>
+    <message>
+        <source>%1 sides</source>
+        <translation>Seiten %1</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>table %1</source>
+        <translation>Tisch %1</translation>
+    </message>
+    <message>
+        <source>zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>zones %1</source>
+        <translation>Zonen %1</translation>
+    </message>
+    <message>
+        <source>Pass %1 of %2</source>
+        <translation>Durchgang %1 von %2</translation>
+    </message>
+    <message>
+        <source>1 clamp</source>
+        <translation>1 Klemme</translation>
+    </message>
+    <message>
+        <source>%1 clamps</source>
+        <translation>%1 Klemmen</translation>
+    </message>
+    <message>
+        <source>1 tape</source>
+        <translation>1 Klebestreifen</translation>
+    </message>
+    <message>
+        <source>%1 tapes</source>
+        <translation>%1 Klebestreifen</translation>
+    </message>
+    <message>
+        <source>%1: %2 folded on a support</source>
+        <translation>%1: %2 gefaltet auf einer Stütze</translation>
+    </message>
+    <message>
+        <source>%1: roll up %2, %3 thick; %4 clips of %5</source>
+        <translation>%1: %2 aufrollen, %3 dick; %4 Clips von %5</translation>
+    </message>
+    <message>
+        <source>1 person</source>
+        <translation>1 Person</translation>
+    </message>
+    <message>
+        <source>%1 people</source>
+        <translation>%1 Personen</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Weiterschieben</translation>
+    </message>
+    <message>
+        <source>Lift together</source>
+        <translation>Gemeinsam heben</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>Smooth towards</source>
+        <translation>Streichen in Richtung</translation>
+    </message>
+    <message>
+        <source>Beyond the table</source>
+        <translation>Über den Tisch hinaus</translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation>von links</translation>
+    </message>
+    <message>
+        <source>from the head</source>
+        <translation>vom Kopf</translation>
+    </message>
+    <message>
+        <source>%1: %2 in each, so</source>
+        <translation>%1: je %2, so</translation>
+    </message>
+    <message>
+        <source>%1 · measured from the tile's head-left corner to the middle of each</source>
+        <translation>%1 · gemessen von der Ecke Kopf links der Kachel zur Mitte jedes Punkts</translation>
+    </message>
+    <message>
+        <source>once on the top</source>
+        <translation>einmal auf dem Oberteil</translation>
+    </message>
+    <message>
+        <source>%1 times on the top</source>
+        <translation>%1-mal auf dem Oberteil</translation>
+    </message>
+    <message>
+        <source>the floor</source>
+        <translation>der Boden</translation>
+    </message>
+    <message>
+        <source>the quilt's length along the long side</source>
+        <translation>Quiltlänge an der langen Seite</translation>
+    </message>
+    <message>
+        <source>the quilt's length across, head to a long side</source>
+        <translation>Quiltlänge quer, Kopf zu einer langen Seite</translation>
+    </message>
+    <message>
+        <source>%1, %2; %3</source>
+        <translation>%1, %2; %3</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation>Oberteil</translation>
+    </message>
+    <message>
+        <source>Backing</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>Basted with</source>
+        <translation>Geheftet mit</translation>
+    </message>
+    <message>
+        <source>%1, %2 apart, %3 zones</source>
+        <translation>%1, Abstand %2, %3 Zonen</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tisch</translation>
+    </message>
+    <message>
+        <source>Passes</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>Why so</source>
+        <translation>Warum so</translation>
+    </message>
+    <message>
+        <source>%1 × %2 kg by %3</source>
+        <translation>%1 × %2 kg zu %3</translation>
+    </message>
+    <message>
+        <source>: %1</source>
+        <translation>: %1</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>out of reach</source>
+        <translation>außer Reichweite</translation>
+    </message>
+    <message>
+        <source>The ways that were weighed: %1</source>
+        <translation>Abgewogene Wege: %1</translation>
+    </message>
+    <message>
+        <source>The ways that were weighed</source>
+        <translation>Abgewogene Wege</translation>
+    </message>
+    <message>
+        <source>Lies</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Anfang</translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Heben</translation>
+    </message>
+    <message>
+        <source>Reach</source>
+        <translation>Reichweite</translation>
+    </message>
+    <message>
+        <source>and %1 more that take longer</source>
+        <translation>und %1 weitere, die länger dauern</translation>
+    </message>
+    <message>
+        <source>seated</source>
+        <translation>sitzt</translation>
+    </message>
+    <message>
+        <source>closes pins</source>
+        <translation>schließt Nadeln</translation>
+    </message>
+    <message>
+        <source>irons</source>
+        <translation>bügelt</translation>
+    </message>
+    <message>
+        <source>lifts</source>
+        <translation>hebt</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Wer kommt</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation>Da</translation>
+    </message>
+    <message>
+        <source>Can</source>
+        <translation>Kann</translation>
+    </message>
+    <message>
+        <source>To know before you start</source>
+        <translation>Vorher zu wissen</translation>
+    </message>
+    <message>
+        <source>laid down</source>
+        <translation>abgelegt</translation>
+    </message>
+    <message>
+        <source>The passes</source>
+        <translation>Die Durchgänge</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>What would help most</source>
+        <translation>Was am meisten hilft</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Saves</source>
+        <translation>Spart</translation>
+    </message>
+    <message>
+        <source>%1 to %2 · %3 · %4</source>
+        <translation>%1 bis %2 · %3 · %4</translation>
+    </message>
+    <message>
+        <source> · no order of this work ends before %1</source>
+        <translation> · keine Reihenfolge endet vor %1</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <extracomment>The language these sheets are written in, as a tag after BCP 47</extracomment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Kopf</translation>
+    </message>
+    <message>
+        <source>from one to the next: %1</source>
+        <translation>von einem zum nächsten: %1</translation>
+    </message>
+    <message>
+        <source>%1, turned</source>
+        <translation>%1, gedreht</translation>
+    </message>
+    <message>
+        <source>wall</source>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>The print service of this computer cannot be reached.</source>
+        <translation>Der Druckdienst dieses Rechners ist nicht erreichbar.</translation>
+    </message>
+    <message>
+        <source>No printer called %1 is known on this computer.</source>
+        <translation>Auf diesem Rechner gibt es keinen Drucker %1.</translation>
+    </message>
+    <message>
+        <source>The print service says of %1: %2.</source>
+        <translation>Der Druckdienst meldet zu %1: %2.</translation>
+    </message>
+    <message>
+        <source>The printer %1 cannot be used from this program.</source>
+        <translation>Der Drucker %1 lässt sich von diesem Programm aus nicht nutzen.</translation>
+    </message>
+    <message>
+        <source>%1 has no paper of the size %2.</source>
+        <translation>%1 hat kein Papier der Größe %2.</translation>
+    </message>
+    <message>
+        <source>The pages could not be sent to %1.</source>
+        <translation>Die Seiten ließen sich nicht an %1 senden.</translation>
+    </message>
+    <message>
+        <source>%1 printed %2 pages.</source>
+        <translation>%1 hat %2 Seiten gedruckt.</translation>
+    </message>
+    <message>
+        <source>%1 is stopped%2. The sheets wait there as job %3.</source>
+        <translation>%1 ist angehalten%2. Die Blätter warten dort als Auftrag %3.</translation>
+    </message>
+    <message>
+        <source>%1 is printing %2 pages.</source>
+        <translation>%1 druckt %2 Seiten.</translation>
+    </message>
+    <message>
+        <source>%1 has the sheets as job %2; they wait their turn.</source>
+        <translation>%1 hat die Blätter als Auftrag %2; sie warten.</translation>
+    </message>
+    <message>
+        <source>There is no plan to print yet.</source>
+        <translation>Es gibt noch keinen Plan zum Drucken.</translation>
+    </message>
+    <message>
+        <source>Copies: %1 is not accepted; 1 to %2 is.</source>
+        <translation>Exemplare: %1 geht nicht; möglich sind 1 bis %2.</translation>
+    </message>
+    <message>
+        <source>%1 takes no jobs%2.</source>
+        <translation>%1 nimmt keine Aufträge an%2.</translation>
+    </message>
+    <message>
+        <source>No sheet is chosen.</source>
+        <translation>Kein Blatt ist gewählt.</translation>
+    </message>
+    <message>
+        <source>%1 did not take the sheets.</source>
+        <translation>%1 hat die Blätter nicht angenommen.</translation>
+    </message>
+    <message>
+        <source>%1 gave up on the sheets, job %2%3.</source>
+        <translation>%1 hat die Blätter aufgegeben, Auftrag %2%3.</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: sheets</source>
+        <translation>%1: Blätter</translation>
+    </message>
+    <message>
+        <source>The pages could not be drawn.</source>
+        <translation>Die Seiten ließen sich nicht zeichnen.</translation>
+    </message>
+    <message>
+        <source>Lay the backing, wrong side up</source>
+        <translation>Rückseite auflegen, linke Seite oben</translation>
+    </message>
+    <message>
+        <source>Lay the batting</source>
+        <translation>Vlies auflegen</translation>
+    </message>
+    <message>
+        <source>Lay the top, right side up</source>
+        <translation>Oberteil auflegen, rechte Seite oben</translation>
+    </message>
+    <message>
+        <source>Move the clamps to all three layers</source>
+        <translation>Klemmen auf alle drei Lagen umsetzen</translation>
+    </message>
+    <message>
+        <source>Smooth towards %1</source>
+        <translation>Glattstreichen in Richtung %1</translation>
+    </message>
+    <message>
+        <source>Smooth</source>
+        <translation>Glattstreichen</translation>
+    </message>
+    <message>
+        <source>Check the underside and the overhang</source>
+        <translation>Unterseite und Überhang prüfen</translation>
+    </message>
+    <message>
+        <source>Shift the quilt %1</source>
+        <translation>Quilt weiterschieben: %1</translation>
+    </message>
+    <message>
+        <source>Shift the quilt</source>
+        <translation>Quilt weiterschieben</translation>
+    </message>
+    <message>
+        <source>Hand over: roll it for the machine</source>
+        <translation>Übergeben: für die Maschine rollen</translation>
+    </message>
+    <message>
+        <source>%1, head part</source>
+        <translation>%1, Kopfteil</translation>
+    </message>
+    <message>
+        <source>%1, foot part</source>
+        <translation>%1, Fußteil</translation>
+    </message>
+    <message>
+        <source>%1, left part</source>
+        <translation>%1, linker Teil</translation>
+    </message>
+    <message>
+        <source>%1, right part</source>
+        <translation>%1, rechter Teil</translation>
+    </message>
+    <message>
+        <source>%1: place %2, open</source>
+        <translation>%1: %2 stecken, offen</translation>
+    </message>
+    <message>
+        <source>%1: close %2</source>
+        <translation>%1: %2 schließen</translation>
+    </message>
+    <message>
+        <source>%1: %2 on the backing</source>
+        <translation>%1: %2 auf die Rückseite</translation>
+    </message>
+    <message>
+        <source>%1: %2 on the batting</source>
+        <translation>%1: %2 auf das Vlies</translation>
+    </message>
+    <message>
+        <source>%1: press %2</source>
+        <translation>%1: %2 bügeln</translation>
+    </message>
+    <message>
+        <source>Lay the backing</source>
+        <translation>Rückseite auflegen</translation>
+    </message>
+    <message>
+        <source>Lay the top</source>
+        <translation>Oberteil auflegen</translation>
+    </message>
+    <message>
+        <source>Move the clamps</source>
+        <translation>Klemmen umsetzen</translation>
+    </message>
+    <message>
+        <source>Place dots</source>
+        <translation>Punkte setzen</translation>
+    </message>
+    <message>
+        <source>Place pins open</source>
+        <translation>Nadeln offen stecken</translation>
+    </message>
+    <message>
+        <source>Close pins</source>
+        <translation>Nadeln schließen</translation>
+    </message>
+    <message>
+        <source>Check the underside</source>
+        <translation>Unterseite prüfen</translation>
+    </message>
+    <message>
+        <source>Fold back batting and top</source>
+        <translation>Vlies und Oberteil zurückschlagen</translation>
+    </message>
+    <message>
+        <source>Dots on the backing</source>
+        <translation>Punkte auf die Rückseite</translation>
+    </message>
+    <message>
+        <source>Fold the batting forward</source>
+        <translation>Vlies vorschlagen</translation>
+    </message>
+    <message>
+        <source>Dots on the batting</source>
+        <translation>Punkte auf das Vlies</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Bügeln</translation>
+    </message>
+    <message>
+        <source>Let it cool: nobody touches it</source>
+        <translation>Abkühlen lassen: niemand fasst es an</translation>
+    </message>
+    <message>
+        <source>Turn the quilt over</source>
+        <translation>Quilt wenden</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>Opened from the middle, patted flat, not pulled.</source>
+        <translation>Von der Mitte aufgeschlagen, flach geklopft, nicht gezogen.</translation>
+    </message>
+    <message>
+        <source>From the middle outwards. The zone's count must come out.</source>
+        <translation>Von der Mitte nach außen. Die Anzahl der Zone muss stimmen.</translation>
+    </message>
+    <message>
+        <source>A straight fold, batting and top together, nothing dragged.</source>
+        <translation>Ein gerader Bruch, Vlies und Oberteil zusammen, nichts verzogen.</translation>
+    </message>
+    <message>
+        <source>Flat on the layer, none folded, none at the edge.</source>
+        <translation>Flach auf die Lage, keiner geknickt, keiner am Rand.</translation>
+    </message>
+    <message>
+        <source>Rolled down, smoothed from the fold outwards.</source>
+        <translation>Abgerollt, vom Bruch nach außen glattgestrichen.</translation>
+    </message>
+    <message>
+        <source>Iron up on its heel, away from the edge.</source>
+        <translation>Eisen aufrecht, weg von der Kante.</translation>
+    </message>
+    <message>
+        <source>Lift together on the count; turn it like a page.</source>
+        <translation>Gemeinsam auf Kommando heben; wie eine Seite umwenden.</translation>
+    </message>
+    <message>
+        <source>Pins counted; table and floor swept with a magnet.</source>
+        <translation>Nadeln gezählt; Tisch und Boden mit einem Magneten abgesucht.</translation>
+    </message>
+    <message>
+        <source>Every dot holds; irons off and cold.</source>
+        <translation>Jeder Punkt hält; Eisen aus und kalt.</translation>
+    </message>
+    <message>
+        <source>Place open</source>
+        <translation>Stecken</translation>
+    </message>
+    <message>
+        <source>Dot backing</source>
+        <translation>Unten kleben</translation>
+    </message>
+    <message>
+        <source>Dot batting</source>
+        <translation>Oben kleben</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>under a minute</source>
+        <translation>unter einer Minute</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>1 dot</source>
+        <translation>1 Klebepunkt</translation>
+    </message>
+    <message>
+        <source>%1 dots</source>
+        <translation>%1 Klebepunkte</translation>
+    </message>
+    <message>
+        <source>1 pin</source>
+        <translation>1 Nadel</translation>
+    </message>
+    <message>
+        <source>%1 pins</source>
+        <translation>%1 Nadeln</translation>
+    </message>
+    <message>
+        <source>dots</source>
+        <translation>Klebepunkte</translation>
+    </message>
+    <message>
+        <source>pins</source>
+        <translation>Nadeln</translation>
+    </message>
+    <message>
+        <source>%1 towards the %2</source>
+        <translation>%1 Richtung %2</translation>
+    </message>
+    <message>
+        <source>no shift</source>
+        <translation>kein Weiterschieben</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>linkes Ende</translation>
+    </message>
+    <message>
+        <source>head end</source>
+        <translation>Kopfende</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>rechtes Ende</translation>
+    </message>
+    <message>
+        <source>foot end</source>
+        <translation>Fußende</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>%1 side, %2</source>
+        <translation>Seite %1, %2</translation>
+    </message>
+    <message>
+        <source>centred</source>
+        <translation>mittig</translation>
+    </message>
+    <message>
+        <source>fewest shifts</source>
+        <translation>wenigste Schübe</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>schnellste</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>all four sides</source>
+        <translation>alle vier Seiten</translation>
+    </message>
+    <message>
+        <source>Runner-up</source>
+        <translation>Nächstbeste</translation>
+    </message>
+    <message>
+        <source>Nearest miss</source>
+        <translation>Knapp verfehlt</translation>
+    </message>
+    <message>
+        <source>%1 to place</source>
+        <translation>%1 zu setzen</translation>
+    </message>
+    <message>
+        <source>  break until %1</source>
+        <translation>  Pause bis %1</translation>
+    </message>
+    <message>
+        <source>By the blocks: %1, %2.</source>
+        <translation>Nach den Blöcken: %1, %2.</translation>
+    </message>
+    <message>
+        <source>in column %1 of %2 from the left</source>
+        <translation>in Spalte %1 von %2 von links</translation>
+    </message>
+    <message>
+        <source>between columns %1 and %2 of %3 from the left</source>
+        <translation>zwischen Spalte %1 und %2 von %3 von links</translation>
+    </message>
+    <message>
+        <source>in row %1 of %2 from the head</source>
+        <translation>in Reihe %1 von %2 vom Kopf</translation>
+    </message>
+    <message>
+        <source>between rows %1 and %2 of %3 from the head</source>
+        <translation>zwischen Reihe %1 und %2 von %3 vom Kopf</translation>
+    </message>
+    <message>
+        <source>the middle of the top, %1 from the left and right edges, %2 from the head and foot edges</source>
+        <translation>die Mitte des Oberteils, %1 vom linken und rechten Rand, %2 vom Kopf- und Fußrand</translation>
+    </message>
+    <message>
+        <source>%1; zone %2</source>
+        <translation>%1; Zone %2</translation>
+    </message>
+    <message>
+        <source>Fold each side edge to edge, or measure, and mark the four middles with a thread. The lines between opposite marks cross at the start.</source>
+        <translation>Jede Seite Rand auf Rand falten oder messen und die vier Mitten mit einem Faden markieren. Die Linien zwischen gegenüberliegenden Marken kreuzen sich am Anfang.</translation>
+    </message>
+    <message>
+        <source>Find it</source>
+        <translation>Finden</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Dann</translation>
+    </message>
+    <message>
+        <source>from the start outwards, the half under the arm first; then turn the quilt end for end and quilt the other half.</source>
+        <translation>vom Anfang nach außen, zuerst die Hälfte unter dem Arm; dann den Quilt herumdrehen und die andere Hälfte quilten.</translation>
+    </message>
+    <message>
+        <source>under the arm, right of the needle; %1</source>
+        <translation>unter dem Arm, rechts der Nadel; %1</translation>
+    </message>
+    <message>
+        <source>on the table, left of the needle; after the turn under the arm; %1</source>
+        <translation>auf dem Tisch, links der Nadel; nach dem Drehen unter dem Arm; %1</translation>
+    </message>
+    <message>
+        <source>At the machine</source>
+        <translation>An der Maschine</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>top %1, batting %2, backing %3</source>
+        <translation>Oberteil %1, Vlies %2, Rückseite %3</translation>
+    </message>
+    <message>
+        <source>Table %1</source>
+        <translation>Tisch %1</translation>
+    </message>
+    <message>
+        <source>: %1; reach %2; %3</source>
+        <translation>: %1; Reichweite %2; %3</translation>
+    </message>
+    <message>
+        <source>Shift %1</source>
+        <translation>Weiterschieben %1</translation>
+    </message>
+    <message>
+        <source>Smooth to all sides</source>
+        <translation>Nach allen Seiten streichen</translation>
+    </message>
+    <message>
+        <source>Fold back</source>
+        <translation>Zurückschlagen</translation>
+    </message>
+    <message>
+        <source>Fold forward</source>
+        <translation>Vorschlagen</translation>
+    </message>
+    <message>
+        <source>Wrong side up, middles on the marks. Firm, never stretched: a palm pushes no ripple.</source>
+        <translation>Linke Seite oben, Mitten auf die Marken. Straff, nie gedehnt: Eine Hand schiebt keine Welle.</translation>
+    </message>
+    <message>
+        <source>Right side up, middles on the marks; batting and backing show on every side.</source>
+        <translation>Rechte Seite oben, Mitten auf die Marken; Vlies und Rückseite schauen ringsum hervor.</translation>
+    </message>
+    <message>
+        <source>Never two off at once; no pleat under any.</source>
+        <translation>Nie zwei zugleich lösen; keine Falte darunter.</translation>
+    </message>
+    <message>
+        <source>Through all three layers, left open. Lean, do not climb.</source>
+        <translation>Durch alle drei Lagen, offen lassen. Lehnen, nicht steigen.</translation>
+    </message>
+    <message>
+        <source>From the basted part outwards, no ripple. Only then are pins closed.</source>
+        <translation>Vom Gehefteten nach außen, keine Welle. Erst dann Nadeln schließen.</translation>
+    </message>
+    <message>
+        <source>Overhang %1 short or more: a pleat. Turn up a few places: the back is caught, and flat.</source>
+        <translation>Überhang %1 zu kurz oder mehr: eine Falte. Einige Stellen umschlagen: Rückseite gefasst und glatt.</translation>
+    </message>
+    <message>
+        <source>Sweep below with a palm, lift together on the count, slide, fold back, hold the backing, return batting, then top.</source>
+        <translation>Unten mit der Hand streichen, gemeinsam auf Kommando heben, schieben, zurückschlagen, Rückseite halten, Vlies zurück, dann Oberteil.</translation>
+    </message>
+    <message>
+        <source>Lower the iron and lift it again, do not slide. Follow the labels of web and batting.</source>
+        <translation>Eisen aufsetzen und abheben, nicht schieben. Angaben auf Klebevlies und Vlies befolgen.</translation>
+    </message>
+    <message>
+        <source>beside the middle</source>
+        <translation>neben der Mitte</translation>
+    </message>
+</context>
+<context>
+    <name>SheetsWriter</name>
+    <message>
+        <source>Writing the sheets …</source>
+        <translation>Blätter werden geschrieben …</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>The sheets and the cards are in %1</source>
+        <translation>Blätter und Karten liegen in %1</translation>
+    </message>
+    <message>
+        <source>Writing the files …</source>
+        <translation>Dateien werden geschrieben …</translation>
+    </message>
+    <message>
+        <source>Plan, lists, calendar and pictures: %1 files in %2</source>
+        <translation>Plan, Listen, Kalender und Bilder: %1 Dateien in %2</translation>
+    </message>
+    <message>
+        <source>Sending the sheets to %1 …</source>
+        <translation>Blätter gehen an %1 …</translation>
+    </message>
+    <message>
+        <source>Looking for printers …</source>
+        <translation>Drucker werden gesucht …</translation>
+    </message>
+    <message>
+        <source>This computer knows no printer. Save the sheets and print them elsewhere.</source>
+        <translation>Dieser Rechner kennt keinen Drucker. Die Blätter sichern und anderswo drucken.</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfModel</name>
+    <message>
+        <source>Quilt without a name</source>
+        <translation>Quilt ohne Namen</translation>
+    </message>
+    <message>
+        <source>%1 quilts, the first %2</source>
+        <translation>%1 Quilts, der erste %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened: %2</source>
+        <translation>%1 lässt sich nicht öffnen: %2</translation>
+    </message>
+    <message>
+        <source>it is empty.</source>
+        <translation>Die Datei ist leer.</translation>
+    </message>
+    <message>
+        <source>New quilt</source>
+        <translation>Neuer Quilt</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>Ich</translation>
+    </message>
+    <message>
+        <source>A new quilt</source>
+        <translation>Neuer Quilt</translation>
+    </message>
+    <message>
+        <source>The example</source>
+        <translation>Das Beispiel</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened.</source>
+        <translation>%1 lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>The job</source>
+        <translation>Das Projekt</translation>
+    </message>
+    <message>
+        <source>%1 (copy)</source>
+        <translation>%1 (Kopie)</translation>
+    </message>
+    <message>
+        <source>The copy</source>
+        <translation>Die Kopie</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2.</source>
+        <translation>%1 ließ sich nicht schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>In session</source>
+        <translation>Am Tisch</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Geplant</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>Quilt</source>
+        <translation>Quilt</translation>
+    </message>
+    <message>
+        <source>This device has no program for job files; %1 was written.</source>
+        <translation>Dieses Gerät hat kein Programm für Projektdateien; %1 wurde geschrieben.</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfScreen</name>
+    <message>
+        <source>Your quilts</source>
+        <translation>Quilts</translation>
+    </message>
+    <message>
+        <source>New quilt</source>
+        <translation>Neuer Quilt</translation>
+    </message>
+    <message>
+        <source>Examples</source>
+        <translation>Beispiele</translation>
+    </message>
+    <message>
+        <source>Open a file</source>
+        <translation>Datei öffnen</translation>
+    </message>
+    <message>
+        <source>Reading comfort</source>
+        <translation>Lesbarkeit</translation>
+    </message>
+    <message>
+        <source>Removed: %1</source>
+        <translation>Entfernt: %1</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>No quilts yet. Measure a top and begin a new one, or look at an example first.</source>
+        <translation>Noch keine Quilts. Ein Oberteil messen und neu beginnen oder erst ein Beispiel ansehen.</translation>
+    </message>
+    <message>
+        <source>Look at an example</source>
+        <translation>Ein Beispiel ansehen</translation>
+    </message>
+    <message>
+        <source>Examples from Saltmarsh Hall</source>
+        <translation>Beispiele aus Saltmarsh Hall</translation>
+    </message>
+    <message>
+        <source>Save %1 as a file</source>
+        <translation>%1 als Datei sichern</translation>
+    </message>
+    <message>
+        <source>Open a job file</source>
+        <translation>Projektdatei öffnen</translation>
+    </message>
+    <message>
+        <source>Jobs (*.json)</source>
+        <translation>Projekte (*.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Share %1</source>
+        <translation>%1 teilen</translation>
+    </message>
+    <message>
+        <source>A job is one small file with everything that was given. Whoever opens it plans the same quilt.</source>
+        <translation>Ein Projekt ist eine kleine Datei mit allen Angaben. Wer sie öffnet, plant denselben Quilt.</translation>
+    </message>
+    <message>
+        <source>Save it in a folder, or on a stick</source>
+        <translation>In einem Ordner oder auf einem Stick sichern</translation>
+    </message>
+    <message>
+        <source>Open it with another program</source>
+        <translation>Mit einem anderen Programm öffnen</translation>
+    </message>
+    <message>
+        <source>Where to save %1</source>
+        <translation>Wohin %1 sichern</translation>
+    </message>
+</context>
+<context>
+    <name>SidePanel</name>
+    <message>
+        <source>To watch</source>
+        <translation>Beachten</translation>
+    </message>
+    <message>
+        <source>Ways to do it</source>
+        <translation>Mögliche Wege</translation>
+    </message>
+    <message>
+        <source>To bring</source>
+        <translation>Mitbringen</translation>
+    </message>
+    <message>
+        <source>Who does what</source>
+        <translation>Wer macht was</translation>
+    </message>
+    <message>
+        <source>The quilt</source>
+        <translation>Der Quilt</translation>
+    </message>
+    <message>
+        <source>Basting</source>
+        <translation>Heften</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>Lagen</translation>
+    </message>
+    <message>
+        <source>The room</source>
+        <translation>Der Raum</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Wer kommt</translation>
+    </message>
+    <message>
+        <source>Boxes on hand</source>
+        <translation>Vorräte</translation>
+    </message>
+    <message>
+        <source>Back to the overview</source>
+        <translation>Zurück zur Übersicht</translation>
+    </message>
+    <message>
+        <source>Every figure</source>
+        <translation>Alle Zahlen</translation>
+    </message>
+</context>
+<context>
+    <name>SidesToCompare</name>
+    <message>
+        <source>side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>over the edge</source>
+        <translation>über die Kante</translation>
+    </message>
+    <message>
+        <source>backing beyond</source>
+        <translation>Rückseite darüber</translation>
+    </message>
+    <message>
+        <source>batting beyond</source>
+        <translation>Vlies darüber</translation>
+    </message>
+</context>
+<context>
+    <name>SpareList</name>
+    <message>
+        <source>%1: stop</source>
+        <translation>%1: Halt</translation>
+    </message>
+    <message>
+        <source>%1: watch</source>
+        <translation>%1: beachten</translation>
+    </message>
+    <message>
+        <source>%1: fine</source>
+        <translation>%1: in Ordnung</translation>
+    </message>
+</context>
+<context>
+    <name>StepBar</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>How: %1</source>
+        <translation>Wie: %1</translation>
+    </message>
+    <message>
+        <source>Count pins</source>
+        <translation>Nadeln zählen</translation>
+    </message>
+</context>
+<context>
+    <name>StepSheet</name>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>Answer all of them first</source>
+        <translation>Erst alle beantworten</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>StepWords</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Clamps, in this order: %1</source>
+        <translation>Klemmen, in dieser Reihenfolge: %1</translation>
+    </message>
+    <message>
+        <source>Tape, in this order: %1</source>
+        <translation>Klebeband, in dieser Reihenfolge: %1</translation>
+    </message>
+    <message>
+        <source>Fold %1 of the %2 side in pleats on a support</source>
+        <translation>%1 der Seite %2 in Falten auf eine Stütze legen</translation>
+    </message>
+    <message>
+        <source>Roll %1 of the %2 side: a roll %3 thick, %4 clips that hold %5</source>
+        <translation>%1 der Seite %2 aufrollen: Rolle %3 dick, %4 Clips für %5</translation>
+    </message>
+    <message>
+        <source>Roll %1 of the %2 side: a roll %3 thick, tied, as no clip on hand holds it</source>
+        <translation>%1 der Seite %2 aufrollen: Rolle %3 dick, gebunden, weil kein Clip passt</translation>
+    </message>
+    <message>
+        <source>%1 people move it, about %2 kg</source>
+        <translation>%1 Personen bewegen ihn, etwa %2 kg</translation>
+    </message>
+    <message>
+        <source>Middle on the middle of the first area: %1 from the left, %2 from the head</source>
+        <translation>Mitte auf die Mitte der ersten Fläche: %1 von links, %2 vom Kopf</translation>
+    </message>
+    <message>
+        <source>Towards: %1</source>
+        <translation>Richtung: %1</translation>
+    </message>
+    <message>
+        <source>On the floor: kneel on a pad, and change places often</source>
+        <translation>Auf dem Boden: auf einem Kissen knien und oft den Platz wechseln</translation>
+    </message>
+    <message>
+        <source>lies</source>
+        <translation>liegt auf</translation>
+    </message>
+    <message>
+        <source>A palm glides over the top, no ripple ahead?</source>
+        <translation>Gleitet die Hand über das Oberteil, ohne Welle davor?</translation>
+    </message>
+    <message>
+        <source>The underside is flat, and caught all over?</source>
+        <translation>Ist die Unterseite glatt und überall gefasst?</translation>
+    </message>
+    <message>
+        <source>Four sides as planned, none %1 short?</source>
+        <translation>Vier Seiten wie geplant, keiner fehlen %1?</translation>
+    </message>
+    <message>
+        <source>Smooth again from the basted part outwards; open what stands in the way and close it afterwards.</source>
+        <translation>Vom Gehefteten nach außen neu glattstreichen; öffnen, was im Weg ist, und danach schließen.</translation>
+    </message>
+    <message>
+        <source>Open the places round the fold or gap, draw the backing flat from below, and baste them again.</source>
+        <translation>Die Stellen um Falte oder Lücke öffnen, die Rückseite von unten glattziehen und neu heften.</translation>
+    </message>
+    <message>
+        <source>A pleat, or a layer has crept: feel below from the short side inwards, open there, and draw that layer out.</source>
+        <translation>Eine Falte, oder eine Lage ist gewandert: von der kurzen Seite her unten tasten, dort öffnen und die Lage herausziehen.</translation>
+    </message>
+</context>
+<context>
+    <name>Stitches</name>
+    <message>
+        <source>%1 percent done</source>
+        <translation>%1 Prozent fertig</translation>
+    </message>
+</context>
+<context>
+    <name>TableBoard</name>
+    <message>
+        <source>Pass %1 of %2</source>
+        <translation>Durchgang %1 von %2</translation>
+    </message>
+    <message>
+        <source>dots below</source>
+        <translation>unten kleben</translation>
+    </message>
+    <message>
+        <source>pins in</source>
+        <translation>stecken</translation>
+    </message>
+    <message>
+        <source>dots above</source>
+        <translation>oben kleben</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>schließen</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation>bügeln</translation>
+    </message>
+    <message>
+        <source>press back</source>
+        <translation>hinten bügeln</translation>
+    </message>
+    <message>
+        <source>The session has ended</source>
+        <translation>Das Treffen ist beendet</translation>
+    </message>
+    <message>
+        <source>The last pass is good</source>
+        <translation>Letzter Durchgang gut</translation>
+    </message>
+    <message>
+        <source>Pass %1 is good: next pass</source>
+        <translation>Durchgang %1 gut: weiter</translation>
+    </message>
+    <message>
+        <source>Zones are still to be done.</source>
+        <translation>Noch sind Zonen offen.</translation>
+    </message>
+    <message>
+        <source>End the session</source>
+        <translation>Treffen beenden</translation>
+    </message>
+    <message>
+        <source>Waits for one more tick.</source>
+        <translation>Wartet auf einen Haken.</translation>
+    </message>
+    <message>
+        <source>Waits for %1 more ticks.</source>
+        <translation>Wartet auf %1 Haken.</translation>
+    </message>
+</context>
+<context>
+    <name>TableHeader</name>
+    <message>
+        <source>To the plan</source>
+        <translation>Zum Plan</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Turn the picture of the table</source>
+        <translation>Tischbild drehen</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Zurück: %1</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+</context>
+<context>
+    <name>TableNotice</name>
+    <message>
+        <source>Close the message</source>
+        <translation>Meldung schließen</translation>
+    </message>
+</context>
+<context>
+    <name>TableScreen</name>
+    <message>
+        <source>Worth knowing</source>
+        <translation>Gut zu wissen</translation>
+    </message>
+    <message>
+        <source>Leaves the table</source>
+        <translation>Verlässt den Tisch</translation>
+    </message>
+    <message>
+        <source>Is at the table</source>
+        <translation>Ist am Tisch</translation>
+    </message>
+</context>
+<context>
+    <name>TakersSheet</name>
+    <message>
+        <source>%1 goes to</source>
+        <translation>%1 geht an</translation>
+    </message>
+    <message>
+        <source>%1 has it</source>
+        <translation>%1 hat sie</translation>
+    </message>
+</context>
+<context>
+    <name>TopDesk</name>
+    <message>
+        <source>%1 from the left, %2 from the head</source>
+        <translation>%1 von links, %2 vom Kopf</translation>
+    </message>
+    <message>
+        <source>From %1. Tap where the seam ends.</source>
+        <translation>Von %1. Antippen, wo die Naht endet.</translation>
+    </message>
+    <message>
+        <source>Forgotten: a seam needs two places.</source>
+        <translation>Verworfen: Eine Naht braucht zwei Stellen.</translation>
+    </message>
+    <message>
+        <source>A seam from %1 to %2.</source>
+        <translation>Eine Naht von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>a seam</source>
+        <translation>eine Naht</translation>
+    </message>
+    <message>
+        <source>without the last seam</source>
+        <translation>ohne die letzte Naht</translation>
+    </message>
+    <message>
+        <source>The foot lies %1 too far to the right.</source>
+        <translation>Der Fuß liegt %1 zu weit rechts.</translation>
+    </message>
+    <message>
+        <source>The foot lies %1 too far to the left.</source>
+        <translation>Der Fuß liegt %1 zu weit links.</translation>
+    </message>
+    <message>
+        <source>The widths differ by %1.</source>
+        <translation>Die Breiten weichen um %1 ab.</translation>
+    </message>
+    <message>
+        <source>The lengths differ by %1.</source>
+        <translation>Die Längen weichen um %1 ab.</translation>
+    </message>
+    <message>
+        <source>Square enough: up to %1 eases flat.</source>
+        <translation>Rechtwinklig genug: Bis %1 legt sich glatt.</translation>
+    </message>
+    <message>
+        <source>More than %1 off: ease or trim it before it is layered.</source>
+        <translation>Mehr als %1 daneben: vor dem Schichten einhalten oder beschneiden.</translation>
+    </message>
+    <message>
+        <source>Measure across at the head, the middle and the foot, and down at the left, the middle and the right: edges stretch, middles do not. Every layer is cut for the largest reading, so that none ends short. Equal diagonals mean square corners.</source>
+        <translation>Quer an Kopf, Mitte und Fuß messen und längs an links, Mitte und rechts: Ränder dehnen sich, Mitten nicht. Jede Lage wird nach der größten Messung zugeschnitten, damit keine zu kurz ist. Gleiche Diagonalen bedeuten rechte Winkel.</translation>
+    </message>
+</context>
+<context>
+    <name>TopView</name>
+    <message>
+        <source>Draw a seam</source>
+        <translation>Naht zeichnen</translation>
+    </message>
+    <message>
+        <source>Without the last seam</source>
+        <translation>Ohne die letzte Naht</translation>
+    </message>
+    <message>
+        <source>Is it square?</source>
+        <translation>Ist es rechtwinklig?</translation>
+    </message>
+    <message>
+        <source>One reading each way says nothing of the corners. Add readings, and measure the diagonals.</source>
+        <translation>Je eine Messung sagt nichts über die Ecken. Messungen hinzufügen und die Diagonalen messen.</translation>
+    </message>
+    <message>
+        <source>Tap where a seam begins, then where it ends.</source>
+        <translation>Antippen, wo eine Naht beginnt, dann, wo sie endet.</translation>
+    </message>
+    <message>
+        <source>The top, %1</source>
+        <translation>Das Oberteil, %1</translation>
+    </message>
+    <message>
+        <source>What is off is drawn %1 times as large; dashed: square. %2</source>
+        <translation>Abweichungen sind %1-fach gezeichnet; gestrichelt: rechtwinklig. %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrialCard</name>
+    <message>
+        <source>Before: %1</source>
+        <translation>Vorher: %1</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Wird geplant …</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Jetzt: %1</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>WayDesk</name>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>another way</source>
+        <translation>ein anderer Weg</translation>
+    </message>
+    <message>
+        <source>the quickest way</source>
+        <translation>der schnellste Weg</translation>
+    </message>
+</context>
+<context>
+    <name>WaysPane</name>
+    <message>
+        <source>This is the plan</source>
+        <translation>Das ist der Plan</translation>
+    </message>
+    <message>
+        <source>1 pass, %1</source>
+        <translation>1 Durchgang, %1</translation>
+    </message>
+    <message>
+        <source>%1 passes, %2</source>
+        <translation>%1 Durchgänge, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3.</source>
+        <translation>%1, %2. %3.</translation>
+    </message>
+    <message>
+        <source>On the picture the round mark is the start: drag it to another ring, or tap one.</source>
+        <translation>Im Bild ist die runde Marke der Anfang: auf einen anderen Ring ziehen oder einen antippen.</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <source>Whatever is quickest</source>
+        <translation>Was am schnellsten ist</translation>
+    </message>
+    <message>
+        <source>Beside the middle</source>
+        <translation>Neben der Mitte</translation>
+    </message>
+    <message>
+        <source>Take this way</source>
+        <translation>Diesen Weg nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>WaysTable</name>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>The plan</source>
+        <translation>Der Plan</translation>
+    </message>
+    <message>
+        <source>Tap to take</source>
+        <translation>Antippen zum Nehmen</translation>
+    </message>
+    <message>
+        <source>Does not work</source>
+        <translation>Geht nicht</translation>
+    </message>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>Beside the middle</source>
+        <translation>Neben der Mitte</translation>
+    </message>
+</context>
+<context>
+    <name>WhoPane</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>WhySheet</name>
+    <message>
+        <source>The rule</source>
+        <translation>Die Regel</translation>
+    </message>
+    <message>
+        <source>Proven</source>
+        <translation>Bewiesen</translation>
+    </message>
+    <message>
+        <source>Why the trade does it so</source>
+        <translation>Warum es so gemacht wird</translation>
+    </message>
+    <message>
+        <source>Worked out from</source>
+        <translation>Berechnet aus</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+</context>
+<context>
+    <name>Workroom</name>
+    <message>
+        <source>This job cannot be read.</source>
+        <translation>Dieses Projekt ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>There is no good plan to start with yet.</source>
+        <translation>Noch gibt es keinen guten Plan zum Beginnen.</translation>
+    </message>
+</context>
+<context>
+    <name>ZoneCard</name>
+    <message>
+        <source>Hand %1 to …</source>
+        <translation>%1 geben an …</translation>
+    </message>
+</context>
+<context>
+    <name>ZoneTile</name>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>wartet</translation>
+    </message>
+    <message>
+        <source>Zone %1, %2, %3 points, %4</source>
+        <translation>Zone %1, %2, %3 Punkte, %4</translation>
+    </message>
+</context>
+<context>
+    <name>bastewright::app::KeepAwake</name>
+    <message>
+        <source>A session is running at the table.</source>
+        <translation>Am Tisch läuft ein Treffen.</translation>
+    </message>
+</context>
+<context>
+    <name>bastewright::page::PageServer</name>
+    <message>
+        <source>The page cannot be opened at %1: %2.</source>
+        <translation>Die Seite lässt sich unter %1 nicht öffnen: %2.</translation>
+    </message>
+    <message>
+        <source>Scan the code on the tablet again.</source>
+        <translation>Den Code auf dem Tablet neu scannen.</translation>
+    </message>
+    <message>
+        <source>Too many wrong codes. Wait a little and try again.</source>
+        <translation>Zu viele falsche Codes. Kurz warten und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>That is not the code on the tablet.</source>
+        <translation>Das ist nicht der Code auf dem Tablet.</translation>
+    </message>
+</context>
+<context>
+    <name>core</name>
+    <message>
+        <source>Four corners meet at 1 place; no layout of as few joins avoids it.</source>
+        <translation>An 1 Stelle treffen vier Ecken zusammen; mit so wenigen Stößen geht es nicht anders.</translation>
+    </message>
+    <message>
+        <source>Four corners meet at 1 place; no layout that was tried avoids it.</source>
+        <translation>An 1 Stelle treffen vier Ecken zusammen; keine geprüfte Aufteilung vermeidet es.</translation>
+    </message>
+    <message>
+        <source>Four corners meet at %1 places; no layout of as few joins avoids it.</source>
+        <translation>An %1 Stellen treffen vier Ecken zusammen; mit so wenigen Stößen geht es nicht anders.</translation>
+    </message>
+    <message>
+        <source>Four corners meet at %1 places; no layout that was tried avoids it.</source>
+        <translation>An %1 Stellen treffen vier Ecken zusammen; keine geprüfte Aufteilung vermeidet es.</translation>
+    </message>
+    <message>
+        <source>There are %1 further problems; cure those above first.</source>
+        <translation>Es gibt %1 weitere Fehler; zuerst die obigen beheben.</translation>
+    </message>
+    <message>
+        <source>an object in {} is accepted</source>
+        <translation>möglich ist ein Objekt in {}</translation>
+    </message>
+    <message>
+        <source>a list in [] is accepted</source>
+        <translation>möglich ist eine Liste in []</translation>
+    </message>
+    <message>
+        <source>has %1 entries; up to %2 are accepted.</source>
+        <translation>hat %1 Einträge; möglich sind bis zu %2.</translation>
+    </message>
+    <message>
+        <source>%1 is %2; %3.</source>
+        <translation>%1 ist %2; %3.</translation>
+    </message>
+    <message>
+        <source>is missing; it is needed.</source>
+        <translation>fehlt; es ist nötig.</translation>
+    </message>
+    <message>
+        <source>text of up to %1 bytes is accepted</source>
+        <translation>möglich ist Text bis %1 Byte</translation>
+    </message>
+    <message>
+        <source>%1 is %2 with %3 bytes; %4.</source>
+        <translation>%1 ist %2 mit %3 Byte; %4.</translation>
+    </message>
+    <message>
+        <source>text without line breaks, tabs or other control characters is accepted</source>
+        <translation>möglich ist Text ohne Zeilenumbrüche, Tabulatoren oder andere Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>a form and what stands in its places, as a list in [], is accepted</source>
+        <translation>möglich ist eine Form mit dem, was in ihren Lücken steht, als Liste in []</translation>
+    </message>
+    <message>
+        <source>true or false is accepted</source>
+        <translation>möglich ist true oder false</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2 is accepted</source>
+        <translation>möglich ist eine ganze Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 is accepted</source>
+        <translation>möglich ist %1</translation>
+    </message>
+    <message>
+        <source>a number from %1 to %2 is accepted</source>
+        <translation>möglich ist eine Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 is %2: %3.</source>
+        <translation>%1 ist %2: %3.</translation>
+    </message>
+    <message>
+        <source>a length from %1 to %2 is accepted</source>
+        <translation>möglich ist eine Länge von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>is an empty list; one reading or a list of up to %1 is accepted.</source>
+        <translation>ist eine leere Liste; möglich ist eine Messung oder eine Liste von bis zu %1.</translation>
+    </message>
+    <message>
+        <source>a place as [x, y] is accepted</source>
+        <translation>möglich ist eine Stelle als [x, y]</translation>
+    </message>
+    <message>
+        <source>a time of day from 00:00 to 23:59, such as 13:00, is accepted</source>
+        <translation>möglich ist eine Uhrzeit von 00:00 bis 23:59, etwa 13:00</translation>
+    </message>
+    <message>
+        <source>%1 or %2 is accepted</source>
+        <translation>möglich ist %1 oder %2</translation>
+    </message>
+    <message>
+        <source>is not a field this version knows; it is kept but has no effect.</source>
+        <translation>kennt diese Version nicht; es bleibt erhalten, hat aber keine Wirkung.</translation>
+    </message>
+    <message>
+        <source>is not a field this version knows; it has no effect.</source>
+        <translation>kennt diese Version nicht; es hat keine Wirkung.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 again; each word is accepted once.</source>
+        <translation>%1 ist noch einmal %2; jedes Wort ist einmal möglich.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>has readings that differ by %1; up to %2 is usual for a square top without wavy edges.</source>
+        <translation>hat Messungen, die um %1 abweichen; bis %2 ist üblich bei einem rechtwinkligen Oberteil ohne wellige Ränder.</translation>
+    </message>
+    <message>
+        <source>is missing; one reading, several, or a grid of blocks is needed.</source>
+        <translation>fehlt; nötig ist eine Messung, mehrere oder ein Blockraster.</translation>
+    </message>
+    <message>
+        <source>makes a top with a width of %1; %2 to %3 is accepted.</source>
+        <translation>ergibt ein Oberteil von %1 Breite; möglich ist %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>makes a top with a length of %1; %2 to %3 is accepted.</source>
+        <translation>ergibt ein Oberteil von %1 Länge; möglich ist %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>adds up to a width of %1 while the top measures %2</source>
+        <translation>ergibt eine Breite von %1, gemessen ist das Oberteil mit %2</translation>
+    </message>
+    <message>
+        <source>adds up to a length of %1 while the top measures %2</source>
+        <translation>ergibt eine Länge von %1, gemessen ist das Oberteil mit %2</translation>
+    </message>
+    <message>
+        <source>%1; up to %2 is accepted with these borders.</source>
+        <translation>%1; mit diesen Randstreifen ist bis %2 möglich.</translation>
+    </message>
+    <message>
+        <source>%1; the difference is taken up by the borders.</source>
+        <translation>%1; den Unterschied nehmen die Randstreifen auf.</translation>
+    </message>
+    <message>
+        <source>has an inner seam at %1 = %2; less than the block's %3 is accepted.</source>
+        <translation>hat eine innere Naht bei %1 = %2; möglich ist weniger als der Block mit %3.</translation>
+    </message>
+    <message>
+        <source>has %1 reading; none or both are accepted.</source>
+        <translation>hat %1 Messung; möglich sind keine oder beide.</translation>
+    </message>
+    <message>
+        <source>has a reading of %1 while the sides make %2; measure again.</source>
+        <translation>hat eine Messung von %1, aus den Seiten folgt %2; noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>(%1, %2)</source>
+        <translation>(%1, %2)</translation>
+    </message>
+    <message>
+        <source>runs from %1 to itself; two different ends are accepted.</source>
+        <translation>läuft von %1 zu sich selbst; nötig sind zwei verschiedene Enden.</translation>
+    </message>
+    <message>
+        <source>runs from %1 to %2; places on the top, or up to %3 beyond it, are accepted.</source>
+        <translation>läuft von %1 nach %2; möglich sind Stellen auf dem Oberteil oder bis %3 daneben.</translation>
+    </message>
+    <message>
+        <source>makes %1 seams inside its blocks; up to %2 are accepted.</source>
+        <translation>ergibt %1 Nähte in den Blöcken; möglich sind bis zu %2.</translation>
+    </message>
+    <message>
+        <source>is "%1" again; pieces are easier to find with a name each.</source>
+        <translation>ist noch einmal „%1“; mit eigenen Namen sind Stücke leichter zu finden.</translation>
+    </message>
+    <message>
+        <source>are %1 in all; up to %2 are accepted.</source>
+        <translation>sind zusammen %1; möglich sind bis zu %2.</translation>
+    </message>
+    <message>
+        <source>is "%1" again; each zone in one person's hands is accepted.</source>
+        <translation>ist noch einmal „%1“; jede Zone kann nur eine Person haben.</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
+    </message>
+    <message>
+        <source>has more than %1 fields, the most that are accepted.</source>
+        <translation>hat mehr als die höchstens möglichen %1 Felder.</translation>
+    </message>
+    <message>
+        <source>is given twice; each field is accepted once.</source>
+        <translation>ist doppelt angegeben; jedes Feld ist einmal möglich.</translation>
+    </message>
+    <message>
+        <source>The number %1 at %2 is too large; numbers up to 1e308 can be read.</source>
+        <translation>Die Zahl %1 bei %2 ist zu groß; lesbar sind Zahlen bis 1e308.</translation>
+    </message>
+    <message>
+        <source>The file is not complete JSON: it ends at %1 before everything that was opened is closed.</source>
+        <translation>Die Datei ist kein vollständiges JSON: Sie endet bei %1, bevor alles Geöffnete geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>The file is not JSON: at %1 '%2' was not expected.</source>
+        <translation>Die Datei ist kein JSON: Bei %1 war „%2“ nicht zu erwarten.</translation>
+    </message>
+    <message>
+        <source>holds more than %1 values, the most that are accepted.</source>
+        <translation>enthält mehr als die höchstens möglichen %1 Werte.</translation>
+    </message>
+    <message>
+        <source>has lists or objects inside each other more than %1 deep, the most that is accepted.</source>
+        <translation>schachtelt Listen oder Objekte tiefer als die höchstens möglichen %1.</translation>
+    </message>
+    <message>
+        <source>The file has %1 bytes; up to %2 bytes are accepted.</source>
+        <translation>Die Datei hat %1 Byte; möglich sind bis zu %2.</translation>
+    </message>
+    <message>
+        <source>The file is empty.</source>
+        <translation>Die Datei ist leer.</translation>
+    </message>
+    <message>
+        <source>The file is not UTF-8 text: at %1 a byte has no meaning; save it as UTF-8.</source>
+        <translation>Die Datei ist kein UTF-8-Text: Bei %1 hat ein Byte keine Bedeutung; als UTF-8 sichern.</translation>
+    </message>
+    <message>
+        <source>%1 no. %2</source>
+        <translation>%1 Nr. %2</translation>
+    </message>
+    <message>
+        <source>The file</source>
+        <translation>Die Datei</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>is %1 while from is %2; a later time of the same day is accepted.</source>
+        <translation>ist %1, während from %2 ist; möglich ist eine spätere Zeit am selben Tag.</translation>
+    </message>
+    <message>
+        <source>is blank; a name is accepted.</source>
+        <translation>ist leer; nötig ist ein Name.</translation>
+    </message>
+    <message>
+        <source>is "%1" again; a different name each is accepted.</source>
+        <translation>ist noch einmal „%1“; nötig sind verschiedene Namen.</translation>
+    </message>
+    <message>
+        <source>is %1 while the work starts at %2; %3 is never there.</source>
+        <translation>ist %1, die Arbeit beginnt um %2; %3 ist nie da.</translation>
+    </message>
+    <message>
+        <source>is set aside: a session has one %1 for all its quilts, beside "jobs"; it is kept but has no effect.</source>
+        <translation>bleibt außer Acht: Ein Treffen hat ein %1 für alle Quilts, neben „jobs“; es bleibt erhalten, hat aber keine Wirkung.</translation>
+    </message>
+    <message>
+        <source>is an empty list; 1 to %1 quilts are accepted.</source>
+        <translation>ist eine leere Liste; möglich sind 1 bis %1 Quilts.</translation>
+    </message>
+    <message>
+        <source>The file is %1; a job or a session as an object in {} is accepted.</source>
+        <translation>Die Datei ist %1; möglich ist ein Projekt oder Treffen als Objekt in {}.</translation>
+    </message>
+    <message>
+        <source>The file could not be read: %1.</source>
+        <translation>Die Datei war nicht lesbar: %1.</translation>
+    </message>
+    <message>
+        <source>There is no file %1; the path of a job or session file is accepted.</source>
+        <translation>Es gibt keine Datei %1; nötig ist der Pfad einer Projekt- oder Treffendatei.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; the path of a job or session file is accepted.</source>
+        <translation>%1 ist ein Ordner; nötig ist der Pfad einer Projekt- oder Treffendatei.</translation>
+    </message>
+    <message>
+        <source>%1 is not an ordinary file; a job or session file is accepted.</source>
+        <translation>%1 ist keine gewöhnliche Datei; nötig ist eine Projekt- oder Treffendatei.</translation>
+    </message>
+    <message>
+        <source>%1 has %2 bytes; up to %3 bytes are accepted.</source>
+        <translation>%1 hat %2 Byte; möglich sind bis zu %3.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read; check that you may open it.</source>
+        <translation>%1 ist nicht lesbar; prüfen, ob das Öffnen erlaubt ist.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>under a minute</source>
+        <translation>unter einer Minute</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Kopf</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>%1 and others</source>
+        <translation>%1 und weitere</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>The file is %1; a plan as an object in {} is accepted.</source>
+        <translation>Die Datei ist %1; möglich ist ein Plan als Objekt in {}.</translation>
+    </message>
+    <message>
+        <source>The plan could not be read: %1.</source>
+        <translation>Der Plan war nicht lesbar: %1.</translation>
+    </message>
+    <message>
+        <source>is less than x0; a rectangle's x1 is at least x0.</source>
+        <translation>ist kleiner als x0; das x1 eines Rechtecks ist mindestens x0.</translation>
+    </message>
+    <message>
+        <source>is less than y0; a rectangle's y1 is at least y0.</source>
+        <translation>ist kleiner als y0; das y1 eines Rechtecks ist mindestens y0.</translation>
+    </message>
+    <message>
+        <source>There is no way to piece a backing of %1 × %2 from the cloth on hand, and none of it can be bought.</source>
+        <translation>Aus dem vorhandenen Stoff lässt sich keine Rückseite von %1 × %2 zusammensetzen, und nachkaufen lässt sich keiner.</translation>
+    </message>
+    <message>
+        <source>A wider cloth is needed.</source>
+        <translation>Nötig ist ein breiterer Stoff.</translation>
+    </message>
+    <message>
+        <source>%1 more of %2</source>
+        <translation>%1 mehr von %2</translation>
+    </message>
+    <message>
+        <source>With %1 it can be made.</source>
+        <translation>Mit %1 geht es.</translation>
+    </message>
+    <message>
+        <source>No backing cloth is listed, so one of %1 usable width is taken.</source>
+        <translation>Kein Rückseitenstoff ist angegeben; gerechnet wird mit %1 nutzbarer Breite.</translation>
+    </message>
+    <message>
+        <source>A backing seam lies within %1 of a table join or a batting join; no layout that buys as little keeps away.</source>
+        <translation>Eine Rückseitennaht liegt näher als %1 an einer Tischfuge oder einem Vliesstoß; keine Aufteilung mit so wenig Stoff hält Abstand.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>The backing would be %1 × %2; a size above 0 each way is accepted.</source>
+        <translation>Die Rückseite wäre %1 × %2; möglich sind Maße über 0.</translation>
+    </message>
+    <message>
+        <source>The seam allowance is %1; 0 or more is accepted.</source>
+        <translation>Die Nahtzugabe ist %1; möglich ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>Shrinkage is %1 %; 0 to less than 50 is accepted.</source>
+        <translation>Der Einlauf ist %1 %; möglich ist 0 bis unter 50.</translation>
+    </message>
+    <message>
+        <source>Squaring takes %1; 0 or more is accepted.</source>
+        <translation>Für das Begradigen sind %1 angegeben; möglich ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The repeat is %1; 0 or more is accepted.</source>
+        <translation>Der Rapport ist %1; möglich ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>Two cloths are called '%1'; a name of its own for each is accepted.</source>
+        <translation>Zwei Stoffe heißen „%1“; jeder braucht einen eigenen Namen.</translation>
+    </message>
+    <message>
+        <source>Name them apart, for example by colour or by length on hand.</source>
+        <translation>Verschieden benennen, etwa nach Farbe oder vorhandener Länge.</translation>
+    </message>
+    <message>
+        <source>The usable width is %1; at least %2 is accepted with this seam allowance.</source>
+        <translation>Die nutzbare Breite ist %1; bei dieser Nahtzugabe sind mindestens %2 nötig.</translation>
+    </message>
+    <message>
+        <source>The overage of %1 a side is wider than the cloth of %2; less than that is accepted.</source>
+        <translation>Die Zugabe von %1 je Seite ist breiter als der Stoff von %2; möglich ist weniger.</translation>
+    </message>
+    <message>
+        <source>The length on hand is %1; 0 or more is accepted.</source>
+        <translation>Die vorhandene Länge ist %1; möglich ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The price is below 0; 0 or more is accepted.</source>
+        <translation>Der Preis liegt unter 0; möglich ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>%1 less overage on every side, with a seam on the centre line, would save %2.</source>
+        <translation>%1 weniger Zugabe je Seite und eine Naht in der Mitte würden sparen: %2.</translation>
+    </message>
+    <message>
+        <source>A seam on the centre line would save %1.</source>
+        <translation>Eine Naht in der Mitte würde sparen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 %2 less overage on every side without one would save %3.</source>
+        <translation>%1 %2 weniger Zugabe je Seite ohne Mittelnaht würden sparen: %3.</translation>
+    </message>
+    <message>
+        <source>%1 less overage on every side would save %2.</source>
+        <translation>%1 weniger Zugabe je Seite würden sparen: %2.</translation>
+    </message>
+    <message>
+        <source>Seam allowances of %1 would save %2.</source>
+        <translation>Nahtzugaben von %1 würden sparen: %2.</translation>
+    </message>
+    <message>
+        <source>1 length of %1</source>
+        <translation>1 Bahn von %1</translation>
+    </message>
+    <message>
+        <source>%2 lengths of %1</source>
+        <translation>%2 Bahnen von %1</translation>
+    </message>
+    <message>
+        <source>1 length of %1 of %2</source>
+        <translation>1 Bahn von %1 aus %2</translation>
+    </message>
+    <message>
+        <source>%3 lengths of %1 of %2</source>
+        <translation>%3 Bahnen von %1 aus %2</translation>
+    </message>
+    <message>
+        <source>%1, with a column %2 wide</source>
+        <translation>%1, mit einem Streifen von %2 Breite</translation>
+    </message>
+    <message>
+        <source>%1, with a panel %2 wide</source>
+        <translation>%1, mit einer Bahn von %2 Breite</translation>
+    </message>
+    <message>
+        <source>%1 of another cloth</source>
+        <translation>%1 aus anderem Stoff</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 pieced from %2 blocks</source>
+        <translation>%1 aus %2 Blöcken zusammengesetzt</translation>
+    </message>
+    <message>
+        <source>cloth of %1</source>
+        <translation>Stoff von %1</translation>
+    </message>
+    <message>
+        <source>a column %1 × %2 of another cloth, in one piece or several</source>
+        <translation>einen Streifen %1 × %2 aus anderem Stoff, in einem oder mehreren Stücken</translation>
+    </message>
+    <message>
+        <source>nothing to buy</source>
+        <translation>nichts zu kaufen</translation>
+    </message>
+    <message>
+        <source>%1 along the quilt</source>
+        <translation>%1 längs zum Quilt</translation>
+    </message>
+    <message>
+        <source>%1 across the quilt</source>
+        <translation>%1 quer zum Quilt</translation>
+    </message>
+    <message>
+        <source>%1, one split into two flanks</source>
+        <translation>%1, eine davon in zwei Seitenbahnen geteilt</translation>
+    </message>
+    <message>
+        <source>%1; %2, no seam</source>
+        <translation>%1; %2, keine Naht</translation>
+    </message>
+    <message>
+        <source>%1; %2, 1 seam</source>
+        <translation>%1; %2, 1 Naht</translation>
+    </message>
+    <message>
+        <source>%1; %2, %3 seams</source>
+        <translation>%1; %2, %3 Nähte</translation>
+    </message>
+    <message>
+        <source>The %1 pack is smaller than the %2 needed, so pieces are joined to it.</source>
+        <translation>Die Packung %1 ist kleiner als die nötigen %2; deshalb werden Stücke angesetzt.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The batting would be %1; a size above 0 is accepted.</source>
+        <translation>Das Vlies wäre %1; möglich sind Maße über 0.</translation>
+    </message>
+    <message>
+        <source>The trim is %1; 0 or more is accepted.</source>
+        <translation>Der Beschnitt ist %1; möglich ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The overlap is %1; 0 or more is accepted.</source>
+        <translation>Die Überlappung ist %1; möglich ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The overlap of %1 is as large as the batting; less than its shorter side is accepted.</source>
+        <translation>Die Überlappung von %1 ist so groß wie das Vlies; möglich ist weniger als dessen kürzere Seite.</translation>
+    </message>
+    <message>
+        <source>Piece %1 is %2; a size above 0 each way is accepted.</source>
+        <translation>Stück %1 ist %2; möglich sind Maße über 0.</translation>
+    </message>
+    <message>
+        <source>No pack is called '%1'; accepted are %2.</source>
+        <translation>Keine Packung heißt „%1“; möglich sind %2.</translation>
+    </message>
+    <message>
+        <source>The %1 pack does not hold the %2 needed.</source>
+        <translation>Die Packung %1 reicht nicht für die nötigen %2.</translation>
+    </message>
+    <message>
+        <source>A %1 pack holds it.</source>
+        <translation>Eine Packung %1 reicht.</translation>
+    </message>
+    <message>
+        <source>Join further pieces to it, or use less overage.</source>
+        <translation>Weitere Stücke ansetzen oder weniger Zugabe nehmen.</translation>
+    </message>
+    <message>
+        <source>No pack holds the %1 needed; the largest is %2.</source>
+        <translation>Keine Packung reicht für die nötigen %1; die größte ist %2.</translation>
+    </message>
+    <message>
+        <source>List the pieces to join; %1 such packs suffice.</source>
+        <translation>Die Stücke zum Ansetzen angeben; %1 solche Packungen reichen.</translation>
+    </message>
+    <message>
+        <source>List the pieces to join.</source>
+        <translation>Die Stücke zum Ansetzen angeben.</translation>
+    </message>
+    <message>
+        <source>There are too many pieces to try all joins; there may be a way with fewer.</source>
+        <translation>Für alle Möglichkeiten sind es zu viele Stücke; vielleicht geht es mit weniger.</translation>
+    </message>
+    <message>
+        <source>Whole pieces do not suffice, so piece %1 is cut in two first, at %2 of its width.</source>
+        <translation>Ganze Stücke reichen nicht; Stück %1 wird zuerst geteilt, bei %2 seiner Breite.</translation>
+    </message>
+    <message>
+        <source>Whole pieces do not suffice, so piece %1 is cut in two first, at %2 of its length.</source>
+        <translation>Ganze Stücke reichen nicht; Stück %1 wird zuerst geteilt, bei %2 seiner Länge.</translation>
+    </message>
+    <message>
+        <source>One more piece of at least %1 would do; the smallest pack that holds it is %2.</source>
+        <translation>Ein weiteres Stück von mindestens %1 würde reichen; die kleinste passende Packung ist %2.</translation>
+    </message>
+    <message>
+        <source>One more piece of at least %1 would do.</source>
+        <translation>Ein weiteres Stück von mindestens %1 würde reichen.</translation>
+    </message>
+    <message>
+        <source>%1 A %2 pack holds all of it.</source>
+        <translation>%1 Eine Packung %2 reicht für alles.</translation>
+    </message>
+    <message>
+        <source>They suffice if pieces may be turned a quarter. Or: %1</source>
+        <translation>Sie reichen, wenn Stücke gedreht werden dürfen. Oder: %1</translation>
+    </message>
+    <message>
+        <source>The pieces cannot be joined by straight cuts to the %1 needed.</source>
+        <translation>Die Stücke lassen sich mit geraden Schnitten nicht zu den nötigen %1 zusammensetzen.</translation>
+    </message>
+    <message>
+        <source>The pieces cannot be joined by straight cuts to the %1 needed, as far as the search went.</source>
+        <translation>Soweit gesucht wurde, lassen sich die Stücke mit geraden Schnitten nicht zu den nötigen %1 zusammensetzen.</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2 is used up by trimming and one overlap, so it is left out.</source>
+        <translation>Stück %1 von %2 geht für Beschnitt und eine Überlappung auf und bleibt weg.</translation>
+    </message>
+    <message>
+        <source>Only the %1 largest of %2 pieces are looked at.</source>
+        <translation>Nur die %1 größten von %2 Stücken werden betrachtet.</translation>
+    </message>
+    <message>
+        <source>offcut of %1, %2</source>
+        <translation>Abschnitt von %1, %2</translation>
+    </message>
+    <message>
+        <source>pins</source>
+        <translation>Sicherheitsnadeln</translation>
+    </message>
+    <message>
+        <source>fuse squares, %1</source>
+        <translation>Klebevlies-Quadrate, %1</translation>
+    </message>
+    <message>
+        <source>irons</source>
+        <translation>Bügeleisen</translation>
+    </message>
+    <message>
+        <source>heat-safe pads</source>
+        <translation>hitzefeste Unterlagen</translation>
+    </message>
+    <message>
+        <source>clips that hold %1</source>
+        <translation>Clips für %1</translation>
+    </message>
+    <message>
+        <source>clamps</source>
+        <translation>Klemmen</translation>
+    </message>
+    <message>
+        <source>centre marks</source>
+        <translation>Mittenmarken</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation>Klebeband</translation>
+    </message>
+    <message>
+        <source>closing tools</source>
+        <translation>Schließhilfen</translation>
+    </message>
+    <message>
+        <source>backing: fabric</source>
+        <translation>Rückseite: Stoff</translation>
+    </message>
+    <message>
+        <source>backing: %1</source>
+        <translation>Rückseite: %1</translation>
+    </message>
+    <message>
+        <source>batting: %1</source>
+        <translation>Vlies: %1</translation>
+    </message>
+    <message>
+        <source>leftover batting pieces</source>
+        <translation>Vlies-Reststücke</translation>
+    </message>
+    <message>
+        <source>joining strip</source>
+        <translation>Verbindungsstreifen</translation>
+    </message>
+    <message>
+        <source>%1, pass %2: nobody reaches all of zone %3 from an open side.</source>
+        <translation>%1, Durchgang %2: Niemand erreicht Zone %3 ganz von einer freien Seite.</translation>
+    </message>
+    <message>
+        <source>A helper who reaches %1, or a table open on more sides.</source>
+        <translation>Jemand mit %1 Reichweite oder ein Tisch mit mehr freien Seiten.</translation>
+    </message>
+    <message>
+        <source>Move the table away from a wall: no side of it is open.</source>
+        <translation>Den Tisch von der Wand rücken: Keine Seite ist frei.</translation>
+    </message>
+    <message>
+        <source>%1, pass %2: nobody who closes pins reaches zone %3.</source>
+        <translation>%1, Durchgang %2: Niemand, der Nadeln schließt, erreicht Zone %3.</translation>
+    </message>
+    <message>
+        <source>Let somebody who reaches it close pins.</source>
+        <translation>Jemanden Nadeln schließen lassen, der sie erreicht.</translation>
+    </message>
+    <message>
+        <source>No helpers are named: planned for one, 'Helper 1'.</source>
+        <translation>Niemand ist angegeben: geplant für eine Person, „Helper 1“.</translation>
+    </message>
+    <message>
+        <source>Name who comes.</source>
+        <translation>Angeben, wer kommt.</translation>
+    </message>
+    <message>
+        <source>%1 works alone: laying the layers takes longer than planned for two.</source>
+        <translation>%1 arbeitet allein: Das Auflegen der Lagen dauert länger als zu zweit geplant.</translation>
+    </message>
+    <message>
+        <source>A second pair of hands for laying the layers.</source>
+        <translation>Ein zweites Paar Hände beim Auflegen der Lagen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to do at zone %1.</source>
+        <translation>In Zone %1 ist nichts zu tun.</translation>
+    </message>
+    <message>
+        <source>%1 does not close pins, and zone %2 has to be closed.</source>
+        <translation>%1 schließt keine Nadeln, und in Zone %2 müssen sie geschlossen werden.</translation>
+    </message>
+    <message>
+        <source>%1 does not iron, and zone %2 has to be pressed.</source>
+        <translation>%1 bügelt nicht, und Zone %2 muss gebügelt werden.</translation>
+    </message>
+    <message>
+        <source>Zone %1 belongs to no pass.</source>
+        <translation>Zone %1 gehört zu keinem Durchgang.</translation>
+    </message>
+    <message>
+        <source>%1 does not reach all of zone %2 from an open side: their reach is %3, it takes %4.</source>
+        <translation>%1 erreicht Zone %2 von keiner freien Seite ganz: Reichweite %3, nötig %4.</translation>
+    </message>
+    <message>
+        <source>%1 does not reach all of zone %2 from an open side: their reach is %3.</source>
+        <translation>%1 erreicht Zone %2 von keiner freien Seite ganz: Reichweite %3.</translation>
+    </message>
+    <message>
+        <source>Zone %1 of %2 was handed to %3, and this plan has no such zone.</source>
+        <translation>Zone %1 von %2 ging an %3, und dieser Plan hat keine solche Zone.</translation>
+    </message>
+    <message>
+        <source>Zone %1 of %2 was handed to %3, who is not among the helpers.</source>
+        <translation>Zone %1 von %2 ging an %3 – nicht unter den Helfenden.</translation>
+    </message>
+    <message>
+        <source>Hand it to somebody else; until then anybody who can works it.</source>
+        <translation>Jemand anderem geben; bis dahin arbeitet daran, wer kann.</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 um %2</translation>
+    </message>
+    <message>
+        <source>%1 until %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>The hours are too short: the work needs %1 beyond what was said.</source>
+        <translation>Die Zeit reicht nicht: Die Arbeit überzieht bei %1.</translation>
+    </message>
+    <message>
+        <source>Ask to stay: %1.</source>
+        <translation>Um längeres Bleiben bitten: %1.</translation>
+    </message>
+    <message>
+        <source>Dots have to be pressed, and there is no iron.</source>
+        <translation>Klebepunkte müssen gebügelt werden, und es gibt kein Bügeleisen.</translation>
+    </message>
+    <message>
+        <source>Bring one iron.</source>
+        <translation>Ein Bügeleisen mitbringen.</translation>
+    </message>
+    <message>
+        <source>Dots have to be pressed, and nobody may iron.</source>
+        <translation>Klebepunkte müssen gebügelt werden, und niemand bügelt.</translation>
+    </message>
+    <message>
+        <source>Let one helper iron.</source>
+        <translation>Jemanden bügeln lassen.</translation>
+    </message>
+    <message>
+        <source>%1, pass %2: nobody who may iron reaches zone %3.</source>
+        <translation>%1, Durchgang %2: Niemand, der bügelt, erreicht Zone %3.</translation>
+    </message>
+    <message>
+        <source>Let somebody who reaches it iron.</source>
+        <translation>Jemanden bügeln lassen, der sie erreicht.</translation>
+    </message>
+    <message>
+        <source>The quilt has to be moved, and nobody lifts.</source>
+        <translation>Der Quilt muss bewegt werden, und niemand hebt.</translation>
+    </message>
+    <message>
+        <source>Let one helper who stands lift.</source>
+        <translation>Jemanden heben lassen, der steht.</translation>
+    </message>
+    <message>
+        <source>%1, shift into pass %2: %3 kg wants %4 people who lift, and there is 1.</source>
+        <translation>%1, Weiterschieben zu Durchgang %2: %3 kg brauchen %4 Hebende, und da ist 1.</translation>
+    </message>
+    <message>
+        <source>%1, shift into pass %2: %3 kg wants %4 people who lift, and there are %5.</source>
+        <translation>%1, Weiterschieben zu Durchgang %2: %3 kg brauchen %4 Hebende, und da sind %5.</translation>
+    </message>
+    <message>
+        <source>Ask for more hands at the shifts, or slide the quilt in short steps.</source>
+        <translation>Beim Weiterschieben um mehr Hände bitten oder den Quilt in kurzen Schritten schieben.</translation>
+    </message>
+    <message>
+        <source>no place on it is within a reach of %1</source>
+        <translation>dort liegt keine Stelle in einer Reichweite von %1</translation>
+    </message>
+    <message>
+        <source>only %1 of it is inside the rim, too little to shift the quilt along in %2 passes</source>
+        <translation>innerhalb des Randes sind nur %1 – zu wenig, um den Quilt in %2 Durchgängen weiterzuschieben</translation>
+    </message>
+    <message>
+        <source>only %1 of it is within a reach of %2, too little to shift the quilt along in %3 passes</source>
+        <translation>nur %1 liegen in einer Reichweite von %2 – zu wenig, um den Quilt in %3 Durchgängen weiterzuschieben</translation>
+    </message>
+    <message>
+        <source>%1 to the right</source>
+        <translation>%1 nach rechts</translation>
+    </message>
+    <message>
+        <source>%1 to the left</source>
+        <translation>%1 nach links</translation>
+    </message>
+    <message>
+        <source>%1 towards the foot</source>
+        <translation>%1 zum Fuß hin</translation>
+    </message>
+    <message>
+        <source>%1 towards the head</source>
+        <translation>%1 zum Kopf hin</translation>
+    </message>
+    <message>
+        <source>the middle of the quilt lies beside the middle of the table: %1</source>
+        <translation>die Quiltmitte liegt neben der Tischmitte: %1</translation>
+    </message>
+    <message>
+        <source>only the part within a reach of %1 is used</source>
+        <translation>genutzt wird nur der Teil in einer Reichweite von %1</translation>
+    </message>
+    <message>
+        <source>%1; the middle of the quilt lies beside the middle of the part that is used: %2</source>
+        <translation>%1; die Quiltmitte liegt neben der Mitte des genutzten Teils: %2</translation>
+    </message>
+    <message>
+        <source>block with sashing</source>
+        <translation>Block mit Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>%1 × %2 blocks with sashing</source>
+        <translation>%1 × %2 Blöcke mit Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>%1 × %2 blocks</source>
+        <translation>%1 × %2 Blöcke</translation>
+    </message>
+    <message>
+        <source>%1 in the head left corner</source>
+        <translation>%1 in der Ecke Kopf links</translation>
+    </message>
+    <message>
+        <source>%1 in the foot left corner</source>
+        <translation>%1 in der Ecke Fuß links</translation>
+    </message>
+    <message>
+        <source>%1 at the left side</source>
+        <translation>%1 am linken Rand</translation>
+    </message>
+    <message>
+        <source>%1 in the head right corner</source>
+        <translation>%1 in der Ecke Kopf rechts</translation>
+    </message>
+    <message>
+        <source>%1 in the foot right corner</source>
+        <translation>%1 in der Ecke Fuß rechts</translation>
+    </message>
+    <message>
+        <source>%1 at the right side</source>
+        <translation>%1 am rechten Rand</translation>
+    </message>
+    <message>
+        <source>%1 at the head</source>
+        <translation>%1 am Kopf</translation>
+    </message>
+    <message>
+        <source>%1 at the foot</source>
+        <translation>%1 am Fuß</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <source>%1, another way: row %2, column %3 and others</source>
+        <translation>%1, anders: Reihe %2, Spalte %3 und weitere</translation>
+    </message>
+    <message>
+        <source>%1, another way: row %2, column %3</source>
+        <translation>%1, anders: Reihe %2, Spalte %3</translation>
+    </message>
+    <message>
+        <source>%1 across and %2 down</source>
+        <translation>%1 von links und %2 vom Kopf</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Seams leave no room to keep %1 clear of them at 1 place: %2; the nearest pin is %3 from a seam.</source>
+        <translation>Die Nähte lassen an 1 Stelle keinen Abstand von %1 zu: %2; die nächste Nadel liegt %3 neben einer Naht.</translation>
+    </message>
+    <message>
+        <source>Seams leave no room to keep %1 clear of them at %4 places: %2; the nearest pin is %3 from a seam.</source>
+        <translation>Die Nähte lassen an %4 Stellen keinen Abstand von %1 zu: %2; die nächste Nadel liegt %3 neben einer Naht.</translation>
+    </message>
+    <message>
+        <source>Move these pins as you sew up to them, or use shorter pins.</source>
+        <translation>Diese Nadeln beim Nähen versetzen oder kürzere nehmen.</translation>
+    </message>
+    <message>
+        <source>The edge of the top cannot be held with pins %1 inside it; 1 pin lies nearer: %2.</source>
+        <translation>Der Rand des Oberteils lässt sich mit Nadeln %1 innerhalb nicht halten; 1 Nadel liegt näher: %2.</translation>
+    </message>
+    <message>
+        <source>The edge of the top cannot be held with pins %1 inside it; %3 pins lie nearer: %2.</source>
+        <translation>Der Rand des Oberteils lässt sich mit Nadeln %1 innerhalb nicht halten; %3 Nadeln liegen näher: %2.</translation>
+    </message>
+    <message>
+        <source>Allow pins nearer to the edge, or a shorter pin.</source>
+        <translation>Nadeln näher am Rand zulassen oder kürzere nehmen.</translation>
+    </message>
+    <message>
+        <source>Points %1 inside the edge cannot hold the corners at a spacing of %2; they lie from %3 inside it.</source>
+        <translation>Mit Punkten %1 innerhalb des Randes halten die Ecken bei %2 Abstand nicht; sie liegen ab %3 innerhalb.</translation>
+    </message>
+    <message>
+        <source>Allow points nearer to the edge, or a wider spacing.</source>
+        <translation>Punkte näher am Rand oder weiteren Abstand zulassen.</translation>
+    </message>
+    <message>
+        <source>Seams leave no other way than points nearer to each other than half the spacing: %1.</source>
+        <translation>Die Nähte lassen nur Punkte zu, die enger liegen als der halbe Abstand: %1.</translation>
+    </message>
+    <message>
+        <source>Leave one out by eye, or allow pins nearer to seams.</source>
+        <translation>Nach Augenmaß einen weglassen oder Nadeln näher an Nähten zulassen.</translation>
+    </message>
+    <message>
+        <source>Some places are farther from a point than the spacing allows: %1.</source>
+        <translation>Einige Stellen liegen weiter von einem Punkt als der Abstand erlaubt: %1.</translation>
+    </message>
+    <message>
+        <source>Add a point there by eye.</source>
+        <translation>Dort nach Augenmaß einen Punkt hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Some blocks differ from the pattern, because further seams or the edge leave no room for it there.</source>
+        <translation>Einige Blöcke weichen vom Muster ab, weil weitere Nähte oder der Rand dort keinen Platz lassen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 too little.</source>
+        <translation>%1: %2 zu wenig.</translation>
+    </message>
+    <message>
+        <source>%1: only %2 to spare on each side, where %3 was asked for.</source>
+        <translation>%1: nur %2 Zugabe je Seite statt der gewünschten %3.</translation>
+    </message>
+    <message>
+        <source>Make it %1 wider, %2 in all, or at least %3 more for half of the overage.</source>
+        <translation>%1 breiter machen, insgesamt %2, oder für die halbe Zugabe mindestens %3 mehr.</translation>
+    </message>
+    <message>
+        <source>Make it %1 longer, %2 in all, or at least %3 more for half of the overage.</source>
+        <translation>%1 länger machen, insgesamt %2, oder für die halbe Zugabe mindestens %3 mehr.</translation>
+    </message>
+    <message>
+        <source>1 table</source>
+        <translation>1 Tisch</translation>
+    </message>
+    <message>
+        <source>%1 tables pushed together</source>
+        <translation>%1 Tische zusammengeschoben</translation>
+    </message>
+    <message>
+        <source>%1 tables end to end</source>
+        <translation>%1 Tische hintereinander</translation>
+    </message>
+    <message>
+        <source>%1 tables side by side</source>
+        <translation>%1 Tische nebeneinander</translation>
+    </message>
+    <message>
+        <source>%1 tables, %2 end to end by %3 side by side</source>
+        <translation>%1 Tische, %2 hintereinander mal %3 nebeneinander</translation>
+    </message>
+    <message>
+        <source>the floor</source>
+        <translation>der Boden</translation>
+    </message>
+    <message>
+        <source>The box allows a spacing of about %1, and the batting only %2.</source>
+        <translation>Der Vorrat erlaubt etwa %1 Abstand, das Vlies nur %2.</translation>
+    </message>
+    <message>
+        <source>Or widen the spacing to about %1, which the batting allows.</source>
+        <translation>Oder den Abstand auf etwa %1 erhöhen, was das Vlies erlaubt.</translation>
+    </message>
+    <message>
+        <source>Or widen the spacing to about %1 if the batting's label allows it.</source>
+        <translation>Oder den Abstand auf etwa %1 erhöhen, falls das Vlies-Etikett es erlaubt.</translation>
+    </message>
+    <message>
+        <source>In pass %1, %2 % of the quilt hangs from the table.</source>
+        <translation>In Durchgang %1 hängen %2 % des Quilts vom Tisch.</translation>
+    </message>
+    <message>
+        <source>Hold it up with chairs or a second table, so that its weight does not drag the layers.</source>
+        <translation>Mit Stühlen oder einem zweiten Tisch stützen, damit das Gewicht die Lagen nicht verzieht.</translation>
+    </message>
+    <message>
+        <source>Spacing %1 is wider than the %2 between quilting lines that the batting's label allows.</source>
+        <translation>Der Abstand %1 ist weiter als die %2 zwischen Quiltlinien, die das Vlies-Etikett erlaubt.</translation>
+    </message>
+    <message>
+        <source>Set the spacing to %1 or less.</source>
+        <translation>Den Abstand auf %1 oder weniger setzen.</translation>
+    </message>
+    <message>
+        <source>This batting can melt under an iron: fuse dots are pressed on.</source>
+        <translation>Dieses Vlies kann unter dem Bügeleisen schmelzen: Klebepunkte werden aufgebügelt.</translation>
+    </message>
+    <message>
+        <source>Baste with pins, or test on scraps at the setting both labels allow.</source>
+        <translation>Mit Nadeln heften oder an Resten mit der Einstellung testen, die beide Etiketten erlauben.</translation>
+    </message>
+    <message>
+        <source>Half of the quilt rolled is about %1 thick and does not pass the machine's throat of %2.</source>
+        <translation>Der halbe Quilt ist gerollt etwa %1 dick und passt nicht durch den Durchlass der Maschine von %2.</translation>
+    </message>
+    <message>
+        <source>Fold instead of rolling, roll from the end nearest to where you quilt, or use a machine with a larger throat.</source>
+        <translation>Falten statt rollen, vom nächsten Ende her rollen oder eine Maschine mit größerem Durchlass nehmen.</translation>
+    </message>
+    <message>
+        <source>Cover the joints between the tables, or they print a pleat.</source>
+        <translation>Die Fugen zwischen den Tischen abdecken, sonst drücken sie eine Falte ein.</translation>
+    </message>
+    <message>
+        <source>No clip on hand holds some of the rolls: fold that part on a chair or a second table so that it does not drag.</source>
+        <translation>Für einige Rollen gibt es keinen passenden Clip: diesen Teil auf einem Stuhl oder zweiten Tisch falten, damit er nicht zieht.</translation>
+    </message>
+    <message>
+        <source>The plan takes %1 pins and there are %2.</source>
+        <translation>Der Plan braucht %1 Nadeln, vorhanden sind %2.</translation>
+    </message>
+    <message>
+        <source>Bring %1 more (%2 with a tenth to spare). %3</source>
+        <translation>%1 mehr mitbringen (%2 mit einem Zehntel Reserve). %3</translation>
+    </message>
+    <message>
+        <source>Bring %1 more (%2 with a tenth to spare), or use fuse dots in %4. %3</source>
+        <translation>%1 mehr mitbringen (%2 mit einem Zehntel Reserve) oder Klebepunkte in %4 nehmen. %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>One more helper</source>
+        <translation>Eine Person mehr</translation>
+    </message>
+    <message>
+        <source>One more table of %1</source>
+        <translation>Ein Tisch mehr von %1</translation>
+    </message>
+    <message>
+        <source>Tables pulled away from the wall</source>
+        <translation>Tische von der Wand gerückt</translation>
+    </message>
+    <message>
+        <source>One more iron</source>
+        <translation>Ein Bügeleisen mehr</translation>
+    </message>
+    <message>
+        <source>Everybody an hour longer</source>
+        <translation>Alle eine Stunde länger</translation>
+    </message>
+    <message>
+        <source>Everybody there from start to end</source>
+        <translation>Alle von Anfang bis Ende da</translation>
+    </message>
+    <message>
+        <source>Fewest pins, in no pattern: %1, not %2</source>
+        <translation>Wenigste Nadeln, ohne Muster: %1 statt %2</translation>
+    </message>
+    <message>
+        <source>Fewest dots, in no pattern: %1, not %2</source>
+        <translation>Wenigste Klebepunkte, ohne Muster: %1 statt %2</translation>
+    </message>
+    <message>
+        <source>Fewest points, in no pattern: %1, not %2</source>
+        <translation>Wenigste Punkte, ohne Muster: %1 statt %2</translation>
+    </message>
+    <message>
+        <source>the only one that works</source>
+        <translation>die einzige, die geht</translation>
+    </message>
+    <message>
+        <source>quickest of %1 that work</source>
+        <translation>die schnellste von %1 möglichen</translation>
+    </message>
+    <message>
+        <source>quickest for all quilts here without moving the tables</source>
+        <translation>die schnellste für alle Quilts, ohne Tische zu rücken</translation>
+    </message>
+    <message>
+        <source>%1 longer</source>
+        <translation>%1 länger</translation>
+    </message>
+    <message>
+        <source>%1 shorter</source>
+        <translation>%1 kürzer</translation>
+    </message>
+    <message>
+        <source>as quick</source>
+        <translation>gleich schnell</translation>
+    </message>
+    <message>
+        <source>%1, 1 pass more</source>
+        <translation>%1, 1 Durchgang mehr</translation>
+    </message>
+    <message>
+        <source>%1, 1 pass fewer</source>
+        <translation>%1, 1 Durchgang weniger</translation>
+    </message>
+    <message>
+        <source>%1, %2 passes more</source>
+        <translation>%1, %2 Durchgänge mehr</translation>
+    </message>
+    <message>
+        <source>%1, %2 passes fewer</source>
+        <translation>%1, %2 Durchgänge weniger</translation>
+    </message>
+    <message>
+        <source>the quilt</source>
+        <translation>der Quilt</translation>
+    </message>
+    <message>
+        <source>No surface of the tables on hand can hold %1 so that it can be shifted along: on the room as given there is no table.</source>
+        <translation>Auf keiner Fläche der vorhandenen Tische lässt sich weiterschieben (%1): In diesem Raum gibt es keinen Tisch.</translation>
+    </message>
+    <message>
+        <source>No surface of the tables on hand can hold %1 so that it can be shifted along: on %2 %3.</source>
+        <translation>Auf keiner Fläche der vorhandenen Tische lässt sich weiterschieben (%1): %2 – %3.</translation>
+    </message>
+    <message>
+        <source>Use tables at least %1 wide with a long side to stand at, or list no tables and work on the floor.</source>
+        <translation>Tische von mindestens %1 Breite mit einer freien Längsseite nehmen, oder keine Tische angeben und auf dem Boden arbeiten.</translation>
+    </message>
+    <message>
+        <source>There is a %1 among the helpers already.</source>
+        <translation>%1 gibt es unter den Helfenden schon.</translation>
+    </message>
+    <message>
+        <source>There is no iron to take away.</source>
+        <translation>Es gibt kein Bügeleisen, das fehlen könnte.</translation>
+    </message>
+    <message>
+        <source>No pins more and no pins less change nothing.</source>
+        <translation>Keine Nadel mehr und keine weniger ändert nichts.</translation>
+    </message>
+    <message>
+        <source>There is no such quilt.</source>
+        <translation>Diesen Quilt gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>The session is not paused.</source>
+        <translation>Das Treffen ist nicht unterbrochen.</translation>
+    </message>
+    <message>
+        <source>Nobody called %1 is among the helpers.</source>
+        <translation>%1 ist nicht unter den Helfenden.</translation>
+    </message>
+    <message>
+        <source>%1 is at the table already.</source>
+        <translation>%1 ist schon am Tisch.</translation>
+    </message>
+    <message>
+        <source>%1 is not at the table.</source>
+        <translation>%1 ist nicht am Tisch.</translation>
+    </message>
+    <message>
+        <source>The quilt lies on the floor; there is no table to take away or to add to.</source>
+        <translation>Der Quilt liegt auf dem Boden; es gibt keinen Tisch zum Wegnehmen oder Ergänzen.</translation>
+    </message>
+    <message>
+        <source>There is no table to take away.</source>
+        <translation>Es gibt keinen Tisch, der fehlen könnte.</translation>
+    </message>
+    <message>
+        <source>The plan has no zone %1.</source>
+        <translation>Der Plan hat keine Zone %1.</translation>
+    </message>
+    <message>
+        <source>Zone %1 is done.</source>
+        <translation>Zone %1 ist fertig.</translation>
+    </message>
+    <message>
+        <source>%1 is not at the table; report them there first.</source>
+        <translation>%1 ist nicht am Tisch; zuerst dort melden.</translation>
+    </message>
+    <message>
+        <source>%1 places the pins of %2 at %3</source>
+        <translation>%1 steckt die Nadeln von %2 um %3</translation>
+    </message>
+    <message>
+        <source>%1 closes %2 at %3</source>
+        <translation>%1 schließt %2 um %3</translation>
+    </message>
+    <message>
+        <source>%1 presses %2 at %3</source>
+        <translation>%1 bügelt %2 um %3</translation>
+    </message>
+    <message>
+        <source>%1 dots %2 at %3</source>
+        <translation>%1 klebt %2 um %3</translation>
+    </message>
+    <message>
+        <source>%1 from the head side.</source>
+        <translation>%1 von der Kopfseite.</translation>
+    </message>
+    <message>
+        <source>%1 from the foot side.</source>
+        <translation>%1 von der Fußseite.</translation>
+    </message>
+    <message>
+        <source>%1 from the left side.</source>
+        <translation>%1 von der linken Seite.</translation>
+    </message>
+    <message>
+        <source>%1 from the right side.</source>
+        <translation>%1 von der rechten Seite.</translation>
+    </message>
+    <message>
+        <source>The %1 pins in the box do for all that is left.</source>
+        <translation>Die %1 Nadeln im Vorrat reichen für alles Übrige.</translation>
+    </message>
+    <message>
+        <source>The %1 pins in the box last until zone %2, at %3: fetch %4 more by then.</source>
+        <translation>Die %1 Nadeln im Vorrat reichen bis Zone %2 um %3: bis dahin %4 mehr holen.</translation>
+    </message>
+    <message>
+        <source>The quilt lies on a table that is gone: finish what is open where it lies, and plan the rest as a job of its own.</source>
+        <translation>Der Quilt liegt auf einem Tisch, der weg ist: Offenes dort fertig machen und den Rest als eigenes Projekt planen.</translation>
+    </message>
+    <message>
+        <source>The passes stay as they are: a quilt that is begun is not moved to other tables. A new job can use it.</source>
+        <translation>Die Durchgänge bleiben: Ein angefangener Quilt zieht nicht auf andere Tische um. Ein neues Projekt kann den Tisch nutzen.</translation>
+    </message>
+    <message>
+        <source>The plan stands on other tables: the passes stay as they are.</source>
+        <translation>Der Plan steht auf anderen Tischen: Die Durchgänge bleiben.</translation>
+    </message>
+    <message>
+        <source>Pass %1 is released already.</source>
+        <translation>Durchgang %1 ist schon freigegeben.</translation>
+    </message>
+    <message>
+        <source>Close what is open first: %1.</source>
+        <translation>Zuerst Offenes schließen: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing of pass %1 is left to be left out.</source>
+        <translation>Von Durchgang %1 bleibt nichts zum Weglassen.</translation>
+    </message>
+    <message>
+        <source>This is a fault of the program, not of your job: change a size or the spacing a little and plan again, and report it with the job file.</source>
+        <translation>Das ist ein Fehler des Programms, nicht des Projekts: ein Maß oder den Abstand etwas ändern, neu planen und es mit der Projektdatei melden.</translation>
+    </message>
+    <message>
+        <source>Event %1 is stored already.</source>
+        <translation>Eintrag %1 ist schon gespeichert.</translation>
+    </message>
+    <message>
+        <source>There is no event %1 to take back.</source>
+        <translation>Es gibt keinen Eintrag %1 zum Zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>The start of a session cannot be taken back; end the session instead.</source>
+        <translation>Der Beginn eines Treffens lässt sich nicht zurücknehmen; stattdessen das Treffen beenden.</translation>
+    </message>
+    <message>
+        <source>Event %1 had no effect that could be taken back.</source>
+        <translation>Eintrag %1 hatte keine Wirkung, die sich zurücknehmen ließe.</translation>
+    </message>
+    <message>
+        <source>Event %1 is taken back already.</source>
+        <translation>Eintrag %1 ist schon zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>it is empty.</source>
+        <translation>Er ist leer.</translation>
+    </message>
+    <message>
+        <source>Nothing can be reported before the session has started.</source>
+        <translation>Vor dem Beginn des Treffens lässt sich nichts melden.</translation>
+    </message>
+    <message>
+        <source>The session has ended; take the ending back to go on with it.</source>
+        <translation>Das Treffen ist beendet; zum Fortsetzen das Ende zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>A number of pins found or missing cannot be %1.</source>
+        <translation>Eine Zahl gefundener oder fehlender Nadeln kann nicht %1 sein.</translation>
+    </message>
+    <message>
+        <source>A number of pins counted back in cannot be %1.</source>
+        <translation>Eine Zahl zurückgezählter Nadeln kann nicht %1 sein.</translation>
+    </message>
+    <message>
+        <source>The pins are counted already.</source>
+        <translation>Die Nadeln sind schon gezählt.</translation>
+    </message>
+    <message>
+        <source>The note is empty.</source>
+        <translation>Die Notiz ist leer.</translation>
+    </message>
+    <message>
+        <source>The session is paused already.</source>
+        <translation>Das Treffen ist schon unterbrochen.</translation>
+    </message>
+    <message>
+        <source>Not something that happens at the table.</source>
+        <translation>So etwas geschieht am Tisch nicht.</translation>
+    </message>
+    <message>
+        <source>The session has started already.</source>
+        <translation>Das Treffen hat schon begonnen.</translation>
+    </message>
+    <message>
+        <source>Nobody called %1 is among the helpers; add them first.</source>
+        <translation>%1 ist nicht unter den Helfenden; zuerst hinzufügen.</translation>
+    </message>
+    <message>
+        <source>There is no quilt %1.</source>
+        <translation>Es gibt keinen Quilt %1.</translation>
+    </message>
+    <message>
+        <source>Pass %1 is not on the table.</source>
+        <translation>Durchgang %1 liegt nicht auf dem Tisch.</translation>
+    </message>
+    <message>
+        <source>The new plan cannot be read: %1</source>
+        <translation>Der neue Plan ist nicht lesbar: %1</translation>
+    </message>
+    <message>
+        <source>The session of the new plan cannot be read.</source>
+        <translation>Die Angaben zum neuen Plan sind nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>The new plan is for %1 quilts, not %2.</source>
+        <translation>Der neue Plan gilt für %1 Quilts, nicht für %2.</translation>
+    </message>
+    <message>
+        <source>The new plan leaves out zone %1, which is begun.</source>
+        <translation>Der neue Plan lässt Zone %1 weg, die angefangen ist.</translation>
+    </message>
+    <message>
+        <source>The changed setting cannot be read: %1</source>
+        <translation>Die geänderten Angaben sind nicht lesbar: %1</translation>
+    </message>
+    <message>
+        <source>The changed setting is for %1 quilts, not %2.</source>
+        <translation>Die geänderten Angaben gelten für %1 Quilts, nicht für %2.</translation>
+    </message>
+    <message>
+        <source>dotted</source>
+        <translation>geklebt</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>gesteckt</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>pressed from the back</source>
+        <translation>von hinten gebügelt</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>noch nicht begonnen</translation>
+    </message>
+    <message>
+        <source>dotted at the lower face</source>
+        <translation>unten geklebt</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>the palm does not glide</source>
+        <translation>die Handfläche gleitet nicht</translation>
+    </message>
+    <message>
+        <source>the underside does not lie flat</source>
+        <translation>die Unterseite liegt nicht glatt</translation>
+    </message>
+    <message>
+        <source>the spare is not as planned</source>
+        <translation>die Zugabe ist nicht wie geplant</translation>
+    </message>
+    <message>
+        <source>%1 before %2 of pass %3 was ticked.</source>
+        <translation>%1, bevor abgehakt war: %2 in Durchgang %3.</translation>
+    </message>
+    <message>
+        <source>The plan has no task %1.</source>
+        <translation>Der Plan hat keine Aufgabe %1.</translation>
+    </message>
+    <message>
+        <source>Task %1 is work on zone %2; tick the zone.</source>
+        <translation>Aufgabe %1 ist Arbeit an Zone %2; die Zone abhaken.</translation>
+    </message>
+    <message>
+        <source>%1 of pass %2 is ticked already.</source>
+        <translation>%1 in Durchgang %2 ist schon abgehakt.</translation>
+    </message>
+    <message>
+        <source>%1 belongs to pass %2; pass %3 is on the table.</source>
+        <translation>%1 gehört zu Durchgang %2; auf dem Tisch liegt Durchgang %3.</translation>
+    </message>
+    <message>
+        <source>%1 of pass %2 is not done: %3. Put it right and answer again.</source>
+        <translation>%1 in Durchgang %2 ist nicht fertig: %3. In Ordnung bringen und neu antworten.</translation>
+    </message>
+    <message>
+        <source>%1 of pass %2 has to wait for the zones %3.</source>
+        <translation>%1 in Durchgang %2 muss auf die Zonen %3 warten.</translation>
+    </message>
+    <message>
+        <source>%1 was ticked</source>
+        <translation>%1 wurde abgehakt</translation>
+    </message>
+    <message>
+        <source>"%1" is not asked at %2.</source>
+        <translation>„%1“ wird hier nicht gefragt: %2.</translation>
+    </message>
+    <message>
+        <source>An answer is 1 for yes or 0 for no, not %1.</source>
+        <translation>Eine Antwort ist 1 für Ja oder 0 für Nein, nicht %1.</translation>
+    </message>
+    <message>
+        <source>The plan has no zone %1 in quilt %2.</source>
+        <translation>Der Plan hat in Quilt %2 keine Zone %1.</translation>
+    </message>
+    <message>
+        <source>Zone %1 is pinned, not dotted.</source>
+        <translation>Zone %1 wird gesteckt, nicht geklebt.</translation>
+    </message>
+    <message>
+        <source>Zone %1 was left out with its pass; take that back to work it.</source>
+        <translation>Zone %1 wurde mit ihrem Durchgang weggelassen; das erst zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Zone %1 is %2, so it cannot be %3 now.</source>
+        <translation>Zone %1 ist %2 und kann jetzt nicht %3 werden.</translation>
+    </message>
+    <message>
+        <source>Zone %1 belongs to pass %2, which is not on the table now.</source>
+        <translation>Zone %1 gehört zu Durchgang %2, der jetzt nicht auf dem Tisch liegt.</translation>
+    </message>
+    <message>
+        <source>Zone %1 is not pressed from the back in this plan.</source>
+        <translation>Zone %1 wird in diesem Plan nicht von hinten gebügelt.</translation>
+    </message>
+    <message>
+        <source>Task %1 is not one of those for zone %2.</source>
+        <translation>Aufgabe %1 gehört nicht zu Zone %2.</translation>
+    </message>
+    <message>
+        <source>Task %1 is ticked already.</source>
+        <translation>Aufgabe %1 ist schon abgehakt.</translation>
+    </message>
+    <message>
+        <source>Zone %1 was %2</source>
+        <translation>Zone %1 wurde %2</translation>
+    </message>
+    <message>
+        <source>Pass %1 is not on the table; pass %2 is.</source>
+        <translation>Durchgang %1 liegt nicht auf dem Tisch, sondern Durchgang %2.</translation>
+    </message>
+    <message>
+        <source>One zone of pass %1 is not done: %2.</source>
+        <translation>Eine Zone von Durchgang %1 ist nicht fertig: %2.</translation>
+    </message>
+    <message>
+        <source>%3 zones of pass %1 are not done: %2.</source>
+        <translation>%3 Zonen von Durchgang %1 sind nicht fertig: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of pass %2 has not been ticked.</source>
+        <translation>%1 in Durchgang %2 ist nicht abgehakt.</translation>
+    </message>
+    <message>
+        <source>It is %1 since the last break: five minutes off their feet do everybody good. Irons off first.</source>
+        <translation>Die letzte Pause ist %1 her: Fünf Minuten Sitzen tun allen gut. Vorher Bügeleisen aus.</translation>
+    </message>
+    <message>
+        <source>%1 rows of zones are done since the last break: a good place for a short rest. Irons off first.</source>
+        <translation>Seit der letzten Pause sind %1 Zonenreihen fertig: eine gute Stelle für eine kurze Rast. Vorher Bügeleisen aus.</translation>
+    </message>
+    <message>
+        <source>Zone %1 has been with %2 for %3 instead of %4: perhaps somebody can lend a hand, or it is done and not ticked.</source>
+        <translation>Zone %1 ist bei %2 seit %3 statt %4: Vielleicht kann jemand helfen, oder sie ist fertig und nicht abgehakt.</translation>
+    </message>
+    <message>
+        <source>At this pace the work ends %1 later than planned: planning the rest again may win some of it back.</source>
+        <translation>Bei diesem Tempo endet die Arbeit %1 später als geplant: Den Rest neu zu planen holt vielleicht etwas auf.</translation>
+    </message>
+    <message>
+        <source>%1 pins are still to be placed and %2 are left: fetch %3 more, or plan the rest with wider spacing.</source>
+        <translation>%1 Nadeln sind noch zu stecken, %2 sind übrig: %3 mehr holen oder den Rest mit weiterem Abstand planen.</translation>
+    </message>
+    <message>
+        <source>Run a flat palm lightly over both faces of the quilt, look into its folds, under the tables and in clothes, then sweep the floor with a magnet. A magnet is not for anybody with a pacemaker or another medical implant, and is kept away from phones and cards. Check the quilt again before it goes under a needle.</source>
+        <translation>Mit flacher Hand leicht über beide Seiten des Quilts fahren, in Falten, unter den Tischen und in Kleidern nachsehen, dann den Boden mit einem Magneten absuchen. Ein Magnet ist nichts für Menschen mit Herzschrittmacher oder anderem Implantat und bleibt von Telefonen und Karten fern. Den Quilt noch einmal prüfen, bevor er unter eine Nadel kommt.</translation>
+    </message>
+    <message>
+        <source>One pin is missing. Look before anybody sits down or walks barefoot, and keep children and pets out until it is found. %1</source>
+        <translation>Eine Nadel fehlt. Suchen, bevor sich jemand setzt oder barfuß geht; Kinder und Tiere fernhalten, bis sie gefunden ist. %1</translation>
+    </message>
+    <message>
+        <source>%1 pins are missing. Look before anybody sits down or walks barefoot, and keep children and pets out until they are found. %2</source>
+        <translation>%1 Nadeln fehlen. Suchen, bevor sich jemand setzt oder barfuß geht; Kinder und Tiere fernhalten, bis sie gefunden sind. %2</translation>
+    </message>
+    <message>
+        <source>The rest runs %1 past the hours of %2.</source>
+        <translation>Der Rest geht %1 über die Zeit hinaus (%2).</translation>
+    </message>
+    <message>
+        <source>It works if %1 stays until %2.</source>
+        <translation>Es geht, wenn %1 bis %2 bleibt.</translation>
+    </message>
+    <message>
+        <source>%1 pins are still to be placed, and %2 are left.</source>
+        <translation>%1 Nadeln sind noch zu stecken, und %2 sind übrig.</translation>
+    </message>
+    <message>
+        <source>Fetch %1 more.</source>
+        <translation>%1 mehr holen.</translation>
+    </message>
+    <message>
+        <source>The plan stands on tables that are not in the room any more.</source>
+        <translation>Der Plan steht auf Tischen, die nicht mehr im Raum sind.</translation>
+    </message>
+    <message>
+        <source>Put them back, or finish the pass in hand and plan the rest of the quilt as a job of its own.</source>
+        <translation>Die Tische zurückstellen, oder den laufenden Durchgang fertig machen und den Rest als eigenes Projekt planen.</translation>
+    </message>
+    <message>
+        <source>Nobody is at the table.</source>
+        <translation>Niemand ist am Tisch.</translation>
+    </message>
+    <message>
+        <source>Report who is there, then plan again.</source>
+        <translation>Melden, wer da ist, dann neu planen.</translation>
+    </message>
+    <message>
+        <source>Ask somebody who can to come to the table, then plan again.</source>
+        <translation>Jemanden an den Tisch bitten, der es kann, dann neu planen.</translation>
+    </message>
+    <message>
+        <source>its zone is not in the plan</source>
+        <translation>die Zone steht nicht im Plan</translation>
+    </message>
+    <message>
+        <source>there is no iron</source>
+        <translation>es gibt kein Bügeleisen</translation>
+    </message>
+    <message>
+        <source>nobody left may iron and reaches it</source>
+        <translation>von den Übrigen bügelt niemand, der sie erreicht</translation>
+    </message>
+    <message>
+        <source>nobody left closes pins and reaches it</source>
+        <translation>von den Übrigen schließt niemand Nadeln, der sie erreicht</translation>
+    </message>
+    <message>
+        <source>nobody left reaches all of it from an open side</source>
+        <translation>von den Übrigen erreicht sie niemand ganz von einer freien Seite</translation>
+    </message>
+    <message>
+        <source>%1 of zone %2 is left to nobody: %3.</source>
+        <translation>%1 in Zone %2 bleibt liegen: %3.</translation>
+    </message>
+    <message>
+        <source>%1 of zones %2 is left to nobody: %3.</source>
+        <translation>%1 in den Zonen %2 bleibt liegen: %3.</translation>
+    </message>
+    <message>
+        <source>%1 of pass %2 is left to nobody: %3.</source>
+        <translation>%1 in Durchgang %2 bleibt liegen: %3.</translation>
+    </message>
+    <message>
+        <source>%1 of passes %2 is left to nobody: %3.</source>
+        <translation>%1 in den Durchgängen %2 bleibt liegen: %3.</translation>
+    </message>
+    <message>
+        <source>nobody is at the table</source>
+        <translation>niemand ist am Tisch</translation>
+    </message>
+    <message>
+        <source>The shift into pass %1 wants %2 people who lift, and none is left.</source>
+        <translation>Das Weiterschieben zu Durchgang %1 braucht %2 Hebende, und niemand ist übrig.</translation>
+    </message>
+    <message>
+        <source>The shift into pass %1 wants %2 people who lift, and one is left.</source>
+        <translation>Das Weiterschieben zu Durchgang %1 braucht %2 Hebende, und einer ist übrig.</translation>
+    </message>
+    <message>
+        <source>The shift into pass %1 wants %2 people who lift, and %3 are left.</source>
+        <translation>Das Weiterschieben zu Durchgang %1 braucht %2 Hebende, und %3 sind übrig.</translation>
+    </message>
+    <message>
+        <source>the laying of the backing</source>
+        <translation>das Auflegen der Rückseite</translation>
+    </message>
+    <message>
+        <source>the laying of the batting</source>
+        <translation>das Auflegen des Vlieses</translation>
+    </message>
+    <message>
+        <source>the laying of the top</source>
+        <translation>das Auflegen des Oberteils</translation>
+    </message>
+    <message>
+        <source>the moving of the clamps to all three layers</source>
+        <translation>das Umsetzen der Klemmen auf alle drei Lagen</translation>
+    </message>
+    <message>
+        <source>the placing of the pins</source>
+        <translation>das Stecken der Nadeln</translation>
+    </message>
+    <message>
+        <source>the smoothing</source>
+        <translation>das Glattstreichen</translation>
+    </message>
+    <message>
+        <source>the closing of the pins</source>
+        <translation>das Schließen der Nadeln</translation>
+    </message>
+    <message>
+        <source>the check of the underside</source>
+        <translation>das Prüfen der Unterseite</translation>
+    </message>
+    <message>
+        <source>the shift</source>
+        <translation>das Weiterschieben</translation>
+    </message>
+    <message>
+        <source>the folding back</source>
+        <translation>das Zurückschlagen</translation>
+    </message>
+    <message>
+        <source>the dotting of the lower face</source>
+        <translation>das Kleben unten</translation>
+    </message>
+    <message>
+        <source>the folding forward</source>
+        <translation>das Vorschlagen</translation>
+    </message>
+    <message>
+        <source>the dotting of the upper face</source>
+        <translation>das Kleben oben</translation>
+    </message>
+    <message>
+        <source>the pressing</source>
+        <translation>das Bügeln</translation>
+    </message>
+    <message>
+        <source>the cooling</source>
+        <translation>das Abkühlen</translation>
+    </message>
+    <message>
+        <source>the turning over</source>
+        <translation>das Wenden</translation>
+    </message>
+    <message>
+        <source>the handing over</source>
+        <translation>die Übergabe</translation>
+    </message>
+    <message>
+        <source>The laying of the backing</source>
+        <translation>Das Auflegen der Rückseite</translation>
+    </message>
+    <message>
+        <source>The laying of the batting</source>
+        <translation>Das Auflegen des Vlieses</translation>
+    </message>
+    <message>
+        <source>The laying of the top</source>
+        <translation>Das Auflegen des Oberteils</translation>
+    </message>
+    <message>
+        <source>The moving of the clamps to all three layers</source>
+        <translation>Das Umsetzen der Klemmen auf alle drei Lagen</translation>
+    </message>
+    <message>
+        <source>The placing of the pins</source>
+        <translation>Das Stecken der Nadeln</translation>
+    </message>
+    <message>
+        <source>The smoothing</source>
+        <translation>Das Glattstreichen</translation>
+    </message>
+    <message>
+        <source>The closing of the pins</source>
+        <translation>Das Schließen der Nadeln</translation>
+    </message>
+    <message>
+        <source>The check of the underside</source>
+        <translation>Das Prüfen der Unterseite</translation>
+    </message>
+    <message>
+        <source>The shift</source>
+        <translation>Das Weiterschieben</translation>
+    </message>
+    <message>
+        <source>The folding back</source>
+        <translation>Das Zurückschlagen</translation>
+    </message>
+    <message>
+        <source>The dotting of the lower face</source>
+        <translation>Das Kleben unten</translation>
+    </message>
+    <message>
+        <source>The folding forward</source>
+        <translation>Das Vorschlagen</translation>
+    </message>
+    <message>
+        <source>The dotting of the upper face</source>
+        <translation>Das Kleben oben</translation>
+    </message>
+    <message>
+        <source>The pressing</source>
+        <translation>Das Bügeln</translation>
+    </message>
+    <message>
+        <source>The cooling</source>
+        <translation>Das Abkühlen</translation>
+    </message>
+    <message>
+        <source>The turning over</source>
+        <translation>Das Wenden</translation>
+    </message>
+    <message>
+        <source>The handing over</source>
+        <translation>Die Übergabe</translation>
+    </message>
+    <message>
+        <source>placing of zone %1</source>
+        <translation>das Stecken von Zone %1</translation>
+    </message>
+    <message>
+        <source>placing of zones %1</source>
+        <translation>das Stecken der Zonen %1</translation>
+    </message>
+    <message>
+        <source>closing of zone %1</source>
+        <translation>das Schließen von Zone %1</translation>
+    </message>
+    <message>
+        <source>closing of zones %1</source>
+        <translation>das Schließen der Zonen %1</translation>
+    </message>
+    <message>
+        <source>pressing of zone %1</source>
+        <translation>das Bügeln von Zone %1</translation>
+    </message>
+    <message>
+        <source>pressing of zones %1</source>
+        <translation>das Bügeln der Zonen %1</translation>
+    </message>
+    <message>
+        <source>dotting of zone %1</source>
+        <translation>das Kleben von Zone %1</translation>
+    </message>
+    <message>
+        <source>dotting of zones %1</source>
+        <translation>das Kleben der Zonen %1</translation>
+    </message>
+    <message>
+        <source>Nobody has %1, which was with %2.</source>
+        <translation>Niemand hat mehr, was bei %2 war: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has %1, which were with %2.</source>
+        <translation>Niemand hat mehr, was bei %2 war: %1.</translation>
+    </message>
+    <message>
+        <source>%1 takes over %2.</source>
+        <translation>%1 übernimmt %2.</translation>
+    </message>
+    <message>
+        <source>%1 take over %2.</source>
+        <translation>%1 übernehmen %2.</translation>
+    </message>
+    <message>
+        <source>%1 takes over %2 from %3.</source>
+        <translation>%1 übernimmt %2 von %3.</translation>
+    </message>
+    <message>
+        <source>%1 take over %2 from %3.</source>
+        <translation>%1 übernehmen %2 von %3.</translation>
+    </message>
+    <message>
+        <source>%1 into pass %2</source>
+        <translation>%1 zu Durchgang %2</translation>
+    </message>
+    <message>
+        <source>%1 of pass %2</source>
+        <translation>%1 in Durchgang %2</translation>
+    </message>
+    <message>
+        <source>%1 is no longer in %2.</source>
+        <translation>%1 ist nicht mehr dabei: %2.</translation>
+    </message>
+    <message>
+        <source>%1 are no longer in %2.</source>
+        <translation>%1 sind nicht mehr dabei: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is now in %2.</source>
+        <translation>%1 ist jetzt dabei: %2.</translation>
+    </message>
+    <message>
+        <source>%1 are now in %2.</source>
+        <translation>%1 sind jetzt dabei: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is now in %2 instead of %3.</source>
+        <translation>%1 ist jetzt statt %3 dabei: %2.</translation>
+    </message>
+    <message>
+        <source>%1 are now in %2 instead of %3.</source>
+        <translation>%1 sind jetzt statt %3 dabei: %2.</translation>
+    </message>
+    <message>
+        <source>The work is planned to end %1 earlier.</source>
+        <translation>Die Arbeit endet nach Plan %1 früher.</translation>
+    </message>
+    <message>
+        <source>The work is planned to end %1 later.</source>
+        <translation>Die Arbeit endet nach Plan %1 später.</translation>
+    </message>
+    <message>
+        <source>1 join runs along a backing seam; no layout that was tried avoids it.</source>
+        <translation>1 Stoß läuft auf einer Rückseitennaht; keine geprüfte Aufteilung vermeidet es.</translation>
+    </message>
+    <message>
+        <source>%1 joins run along a backing seam; no layout that was tried avoids it.</source>
+        <translation>%1 Stöße laufen auf einer Rückseitennaht; keine geprüfte Aufteilung vermeidet es.</translation>
+    </message>
+    <message>
+        <source>%1 keeps to one side of the table and does not reach all of zone %2 from there.</source>
+        <translation>%1 bleibt an einer Tischseite und erreicht Zone %2 von dort nicht ganz.</translation>
+    </message>
+    <message>
+        <source>The batting is %1 wide</source>
+        <translation>Das Vlies ist %1 breit</translation>
+    </message>
+    <message>
+        <source>The batting is %1 long</source>
+        <translation>Das Vlies ist %1 lang</translation>
+    </message>
+    <message>
+        <source>The backing is %1 wide once it is washed</source>
+        <translation>Die Rückseite ist gewaschen %1 breit</translation>
+    </message>
+    <message>
+        <source>The backing is %1 long once it is washed</source>
+        <translation>Die Rückseite ist gewaschen %1 lang</translation>
+    </message>
+    <message>
+        <source>The backing is %1 wide</source>
+        <translation>Die Rückseite ist %1 breit</translation>
+    </message>
+    <message>
+        <source>The backing is %1 long</source>
+        <translation>Die Rückseite ist %1 lang</translation>
+    </message>
+    <message>
+        <source>the top takes up %1, as it leans</source>
+        <translation>das Oberteil braucht %1, weil es schief ist</translation>
+    </message>
+    <message>
+        <source>the top %1</source>
+        <translation>das Oberteil %1</translation>
+    </message>
+    <message>
+        <source>The quickest of all starts</source>
+        <translation>Der schnellste Anfang</translation>
+    </message>
+    <message>
+        <source>as was asked for</source>
+        <translation>wie gewünscht</translation>
+    </message>
+    <message>
+        <source>is %1 while length is %2; up to the length is accepted.</source>
+        <translation>ist %1, während length %2 ist; möglich ist höchstens die Länge.</translation>
+    </message>
+    <message>
+        <source>The way chosen before, %1 with 1 seam, is not offered for these sizes and this cloth; the least bought is taken.</source>
+        <translation>Der zuvor gewählte Weg, %1 mit 1 Naht, geht bei diesen Maßen und Stoffen nicht; genommen wird, was am wenigsten Stoff kauft.</translation>
+    </message>
+    <message>
+        <source>The way chosen before, %1 with %2 seams, is not offered for these sizes and this cloth; the least bought is taken.</source>
+        <translation>Der zuvor gewählte Weg, %1 mit %2 Nähten, geht bei diesen Maßen und Stoffen nicht; genommen wird, was am wenigsten Stoff kauft.</translation>
+    </message>
+    <message>
+        <source>No way that works starts as was asked for; another does.</source>
+        <translation>Kein möglicher Weg beginnt wie gewünscht; ein anderer geht.</translation>
+    </message>
+    <message>
+        <source>Ask for whichever start is quicker.</source>
+        <translation>Den schnelleren Anfang wählen.</translation>
+    </message>
+    <message>
+        <source>No way that works has the quilt lying along the table as was asked for; it is planned the other way.</source>
+        <translation>Kein möglicher Weg legt den Quilt wie gewünscht zum Tisch; geplant ist die andere Richtung.</translation>
+    </message>
+    <message>
+        <source>Let it lie whichever way is quicker.</source>
+        <translation>Den Quilt so legen, wie es schneller geht.</translation>
+    </message>
+    <message>
+        <source>No way that works has the tables pushed together to %1, as was asked for; planned on %2.</source>
+        <translation>Kein möglicher Weg hat die Tische wie gewünscht zu %1 zusammengeschoben; geplant auf: %2.</translation>
+    </message>
+    <message>
+        <source>Let the tables stand as is quickest.</source>
+        <translation>Die Tische so stellen, wie es am schnellsten geht.</translation>
+    </message>
+</context>
+<context>
+    <name>fields</name>
+    <message>
+        <source>%1: “%2” does not fit; a whole number from %3 to %4 is accepted.</source>
+        <translation>%1: „%2“ passt nicht; möglich ist eine ganze Zahl von %3 bis %4.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” does not fit; a number such as 1.2 is accepted.</source>
+        <translation>%1: „%2“ passt nicht; möglich ist eine Zahl wie 1,2.</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>%1: choose one of those shown.</source>
+        <translation>%1: eines der gezeigten wählen.</translation>
+    </message>
+    <message>
+        <source>Basted with</source>
+        <translation>Geheftet mit</translation>
+    </message>
+    <message>
+        <source>Way of working</source>
+        <translation>Arbeitsweise</translation>
+    </message>
+    <message>
+        <source>Pins or dots</source>
+        <translation>Nadeln oder Punkte</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Nadeln</translation>
+    </message>
+    <message>
+        <source>Fuse dots</source>
+        <translation>Klebepunkte</translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Length of a pin</source>
+        <translation>Länge einer Nadel</translation>
+    </message>
+    <message>
+        <source>Clear of sewn seams</source>
+        <translation>Abstand zu Nähten</translation>
+    </message>
+    <message>
+        <source>In from the edge</source>
+        <translation>Abstand vom Rand</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>The same in every block</source>
+        <translation>In jedem Block gleich</translation>
+    </message>
+    <message>
+        <source>As few as can be</source>
+        <translation>So wenige wie möglich</translation>
+    </message>
+    <message>
+        <source>Table rim kept free</source>
+        <translation>Tischrand frei halten</translation>
+    </message>
+    <message>
+        <source>The session starts at</source>
+        <translation>Das Treffen beginnt um</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Vorhanden</translation>
+    </message>
+    <message>
+        <source>Clamps</source>
+        <translation>Klemmen</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation>Klebeband</translation>
+    </message>
+    <message>
+        <source>Roll clips, size %1</source>
+        <translation>Rollenclips, Größe %1</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Hold a roll of</source>
+        <translation>Halten eine Rolle von</translation>
+    </message>
+    <message>
+        <source>Remove this size of clip</source>
+        <translation>Diese Clipgröße entfernen</translation>
+    </message>
+    <message>
+        <source>More clips</source>
+        <translation>Mehr Clips</translation>
+    </message>
+    <message>
+        <source>Add a size of roll clip</source>
+        <translation>Eine Clipgröße hinzufügen</translation>
+    </message>
+    <message>
+        <source>Batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>Backing</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>Over on each side</source>
+        <translation>Zugabe je Seite</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Melts under an iron</source>
+        <translation>Schmilzt unter dem Eisen</translation>
+    </message>
+    <message>
+        <source>Pieces may be turned</source>
+        <translation>Stücke dürfen gedreht werden</translation>
+    </message>
+    <message>
+        <source>Cut off raw edges</source>
+        <translation>Beschnitt roher Kanten</translation>
+    </message>
+    <message>
+        <source>Eaten by each join</source>
+        <translation>Verbrauch je Stoß</translation>
+    </message>
+    <message>
+        <source>Seam allowance</source>
+        <translation>Nahtzugabe</translation>
+    </message>
+    <message>
+        <source>Shrinks by, percent</source>
+        <translation>Läuft ein, Prozent</translation>
+    </message>
+    <message>
+        <source>Print runs one way</source>
+        <translation>Druck hat eine Richtung</translation>
+    </message>
+    <message>
+        <source>Pieced panels allowed</source>
+        <translation>Gestückelte Bahnen erlaubt</translation>
+    </message>
+    <message>
+        <source>Seam down the middle allowed</source>
+        <translation>Mittelnaht erlaubt</translation>
+    </message>
+    <message>
+        <source>Width as measured</source>
+        <translation>Gemessene Breite</translation>
+    </message>
+    <message>
+        <source>Length as measured</source>
+        <translation>Gemessene Länge</translation>
+    </message>
+    <message>
+        <source>Sewing machine</source>
+        <translation>Nähmaschine</translation>
+    </message>
+    <message>
+        <source>Throat</source>
+        <translation>Durchlass</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Reach</source>
+        <translation>Reichweite</translation>
+    </message>
+    <message>
+        <source>Pace (1 is usual)</source>
+        <translation>Tempo (1 ist üblich)</translation>
+    </message>
+    <message>
+        <source>Comes at</source>
+        <translation>Kommt um</translation>
+    </message>
+    <message>
+        <source>Leaves at</source>
+        <translation>Geht um</translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation>Hebt</translation>
+    </message>
+    <message>
+        <source>Closes pins</source>
+        <translation>Schließt Nadeln</translation>
+    </message>
+    <message>
+        <source>Irons</source>
+        <translation>Bügelt</translation>
+    </message>
+    <message>
+        <source>Seated</source>
+        <translation>Sitzt</translation>
+    </message>
+    <message>
+        <source>%1 is not coming</source>
+        <translation>%1 kommt nicht</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Noch jemand</translation>
+    </message>
+    <message>
+        <source>Add a person</source>
+        <translation>Person hinzufügen</translation>
+    </message>
+    <message>
+        <source>Size as measured</source>
+        <translation>Gemessene Größe</translation>
+    </message>
+    <message>
+        <source>Name of the quilt</source>
+        <translation>Name des Quilts</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Width, reading %1</source>
+        <translation>Breite, Messung %1</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Length, reading %1</source>
+        <translation>Länge, Messung %1</translation>
+    </message>
+    <message>
+        <source>Add a reading each way</source>
+        <translation>Je eine Messung hinzufügen</translation>
+    </message>
+    <message>
+        <source>Keep one reading each way</source>
+        <translation>Nur je eine Messung behalten</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Blöcke</translation>
+    </message>
+    <message>
+        <source>This top has no block grid</source>
+        <translation>Dieses Oberteil hat kein Blockraster</translation>
+    </message>
+    <message>
+        <source>Describe a block grid</source>
+        <translation>Blockraster beschreiben</translation>
+    </message>
+    <message>
+        <source>Quilting</source>
+        <translation>Quilten</translation>
+    </message>
+    <message>
+        <source>How it will be quilted</source>
+        <translation>Wie gequiltet wird</translation>
+    </message>
+    <message>
+        <source>Gap limit on the batting’s label</source>
+        <translation>Größter Abstand laut Vlies-Etikett</translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>Shown in</source>
+        <translation>Anzeige in</translation>
+    </message>
+    <message>
+        <source>Inches</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>Centimetres</source>
+        <translation>Zentimeter</translation>
+    </message>
+    <message>
+        <source>Millimetres</source>
+        <translation>Millimeter</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tische</translation>
+    </message>
+    <message>
+        <source>Tables, kind %1</source>
+        <translation>Tische, Art %1</translation>
+    </message>
+    <message>
+        <source>No table: work on the floor</source>
+        <translation>Kein Tisch: auf dem Boden arbeiten</translation>
+    </message>
+    <message>
+        <source>Remove this kind of table</source>
+        <translation>Diese Art Tisch entfernen</translation>
+    </message>
+    <message>
+        <source>On the floor</source>
+        <translation>Auf dem Boden</translation>
+    </message>
+    <message>
+        <source>More tables</source>
+        <translation>Mehr Tische</translation>
+    </message>
+    <message>
+        <source>Add tables</source>
+        <translation>Tische hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add another kind of table</source>
+        <translation>Andere Art Tisch hinzufügen</translation>
+    </message>
+    <message>
+        <source>Surfaces</source>
+        <translation>Flächen</translation>
+    </message>
+    <message>
+        <source>Surfaces at a time (0: as serves)</source>
+        <translation>Flächen zugleich (0: wie es passt)</translation>
+    </message>
+    <message>
+        <source>%1: “%2” does not fit; a length such as 12 1/2, 12.5 in, 317.5 mm, 31.75 cm, 2 yd is accepted.</source>
+        <translation>%1: „%2“ passt nicht; möglich ist eine Länge wie 12 1/2, 12,5 in, 317,5 mm, 31,75 cm, 2 yd.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” does not fit; a time of day from 00:00 to 23:59, such as 13:00, is accepted.</source>
+        <translation>%1: „%2“ passt nicht; möglich ist eine Uhrzeit von 00:00 bis 23:59, etwa 13:00.</translation>
+    </message>
+    <message>
+        <source>Smallest that fits</source>
+        <translation>Kleinste passende</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Packung</translation>
+    </message>
+    <message>
+        <source>Leftover piece %1</source>
+        <translation>Reststück %1</translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation>Heißt</translation>
+    </message>
+    <message>
+        <source>Remove this piece</source>
+        <translation>Dieses Stück entfernen</translation>
+    </message>
+    <message>
+        <source>Leftovers</source>
+        <translation>Reststücke</translation>
+    </message>
+    <message>
+        <source>Add a leftover piece of batting</source>
+        <translation>Vlies-Reststück hinzufügen</translation>
+    </message>
+    <message>
+        <source>Backing fabric %1</source>
+        <translation>Rückseitenstoff %1</translation>
+    </message>
+    <message>
+        <source>Usable width</source>
+        <translation>Nutzbare Breite</translation>
+    </message>
+    <message>
+        <source>Length on hand</source>
+        <translation>Vorhandene Länge</translation>
+    </message>
+    <message>
+        <source>More can be bought</source>
+        <translation>Mehr ist zu kaufen</translation>
+    </message>
+    <message>
+        <source>Remove this fabric</source>
+        <translation>Diesen Stoff entfernen</translation>
+    </message>
+    <message>
+        <source>Backing fabrics</source>
+        <translation>Rückseitenstoffe</translation>
+    </message>
+    <message>
+        <source>Add a backing fabric</source>
+        <translation>Rückseitenstoff hinzufügen</translation>
+    </message>
+    <message>
+        <source>Rests from</source>
+        <translation>Pause von</translation>
+    </message>
+    <message>
+        <source>Rests until</source>
+        <translation>Pause bis</translation>
+    </message>
+    <message>
+        <source>Without this rest</source>
+        <translation>Ohne diese Pause</translation>
+    </message>
+    <message>
+        <source>Add a rest</source>
+        <translation>Pause hinzufügen</translation>
+    </message>
+    <message>
+        <source>Blocks across</source>
+        <translation>Blöcke quer</translation>
+    </message>
+    <message>
+        <source>Blocks down</source>
+        <translation>Blöcke längs</translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>Sashing</source>
+        <translation>Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>Border</source>
+        <translation>Randstreifen</translation>
+    </message>
+    <message>
+        <source>Wall along the far long side</source>
+        <translation>Wand an der fernen Längsseite</translation>
+    </message>
+    <message>
+        <source>Wall along the near long side</source>
+        <translation>Wand an der nahen Längsseite</translation>
+    </message>
+    <message>
+        <source>Wall at the left end</source>
+        <translation>Wand am linken Ende</translation>
+    </message>
+    <message>
+        <source>Wall at the right end</source>
+        <translation>Wand am rechten Ende</translation>
+    </message>
+    <message>
+        <source>Walls</source>
+        <translation>Wände</translation>
+    </message>
+    <message>
+        <source>Helper %1</source>
+        <translation>Person %1</translation>
+    </message>
+    <message>
+        <source>The quilt’s length lies</source>
+        <translation>Die Quiltlänge liegt</translation>
+    </message>
+    <message>
+        <source>Whichever way is quicker</source>
+        <translation>Wie es schneller geht</translation>
+    </message>
+    <message>
+        <source>Along the tables</source>
+        <translation>Längs zu den Tischen</translation>
+    </message>
+    <message>
+        <source>Across the tables</source>
+        <translation>Quer zu den Tischen</translation>
+    </message>
+    <message>
+        <source>Craft, %1</source>
+        <translation>Craft, %1</translation>
+    </message>
+    <message>
+        <source>Crib, %1</source>
+        <translation>Crib, %1</translation>
+    </message>
+    <message>
+        <source>Throw, %1</source>
+        <translation>Throw, %1</translation>
+    </message>
+    <message>
+        <source>Twin, %1</source>
+        <translation>Twin, %1</translation>
+    </message>
+    <message>
+        <source>Full, %1</source>
+        <translation>Full, %1</translation>
+    </message>
+    <message>
+        <source>Queen, %1</source>
+        <translation>Queen, %1</translation>
+    </message>
+    <message>
+        <source>King, %1</source>
+        <translation>King, %1</translation>
+    </message>
+    <message>
+        <source>Measured after washing</source>
+        <translation>Nach dem Waschen gemessen</translation>
+    </message>
+    <message>
+        <source>Works at</source>
+        <translation>Arbeitet an</translation>
+    </message>
+    <message>
+        <source>Wherever there is work</source>
+        <translation>Wo Arbeit ist</translation>
+    </message>
+    <message>
+        <source>The far side</source>
+        <translation>Ferne Seite</translation>
+    </message>
+    <message>
+        <source>The near side</source>
+        <translation>Nahe Seite</translation>
+    </message>
+    <message>
+        <source>The left end</source>
+        <translation>Linkes Ende</translation>
+    </message>
+    <message>
+        <source>The right end</source>
+        <translation>Rechtes Ende</translation>
+    </message>
+    <message>
+        <source>Width at the head</source>
+        <translation>Breite am Kopf</translation>
+    </message>
+    <message>
+        <source>Width at the foot</source>
+        <translation>Breite am Fuß</translation>
+    </message>
+    <message>
+        <source>Width in the middle</source>
+        <translation>Breite in der Mitte</translation>
+    </message>
+    <message>
+        <source>Length at the left</source>
+        <translation>Länge links</translation>
+    </message>
+    <message>
+        <source>Length at the right</source>
+        <translation>Länge rechts</translation>
+    </message>
+    <message>
+        <source>Length in the middle</source>
+        <translation>Länge in der Mitte</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Ecken</translation>
+    </message>
+    <message>
+        <source>Measure the diagonals</source>
+        <translation>Diagonalen messen</translation>
+    </message>
+    <message>
+        <source>From head left to foot right</source>
+        <translation>Von Kopf links nach Fuß rechts</translation>
+    </message>
+    <message>
+        <source>From head right to foot left</source>
+        <translation>Von Kopf rechts nach Fuß links</translation>
+    </message>
+    <message>
+        <source>Without diagonals</source>
+        <translation>Ohne Diagonalen</translation>
+    </message>
+    <message>
+        <source>Cloth %1</source>
+        <translation>Stoff %1</translation>
+    </message>
+    <message>
+        <source>Further seam %1</source>
+        <translation>Weitere Naht %1</translation>
+    </message>
+    <message>
+        <source>Begins, from the left</source>
+        <translation>Beginnt, von links</translation>
+    </message>
+    <message>
+        <source>Begins, from the head</source>
+        <translation>Beginnt, vom Kopf</translation>
+    </message>
+    <message>
+        <source>Ends, from the left</source>
+        <translation>Endet, von links</translation>
+    </message>
+    <message>
+        <source>Ends, from the head</source>
+        <translation>Endet, vom Kopf</translation>
+    </message>
+    <message>
+        <source>Without this seam</source>
+        <translation>Ohne diese Naht</translation>
+    </message>
+    <message>
+        <source>Seams</source>
+        <translation>Nähte</translation>
+    </message>
+    <message>
+        <source>Add a seam</source>
+        <translation>Naht hinzufügen</translation>
+    </message>
+</context>
+<context>
+    <name>rows</name>
+    <message>
+        <source>Nothing to buy</source>
+        <translation>Nichts zu kaufen</translation>
+    </message>
+    <message>
+        <source>%1 sq ft left over</source>
+        <translation>%1 sq ft übrig</translation>
+    </message>
+    <message>
+        <source>%1 m² left over</source>
+        <translation>%1 m² übrig</translation>
+    </message>
+    <message>
+        <source>%1 past the top on every side</source>
+        <translation>%1 über das Oberteil an jeder Seite</translation>
+    </message>
+    <message>
+        <source>past the top: head %1, foot %2, left %3, right %4</source>
+        <translation>über das Oberteil: Kopf %1, Fuß %2, links %3, rechts %4</translation>
+    </message>
+    <message>
+        <source>no seam</source>
+        <translation>keine Naht</translation>
+    </message>
+    <message>
+        <source>1 seam</source>
+        <translation>1 Naht</translation>
+    </message>
+    <message>
+        <source>%1 seams</source>
+        <translation>%1 Nähte</translation>
+    </message>
+    <message>
+        <source>Needs %1.</source>
+        <translation>Braucht %1.</translation>
+    </message>
+    <message>
+        <source>backing</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>Pass %1, %2</source>
+        <translation>Durchgang %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, from a %2 pack.</source>
+        <translation>%1, aus einer Packung %2.</translation>
+    </message>
+    <message>
+        <source>%1, from one piece.</source>
+        <translation>%1, aus einem Stück.</translation>
+    </message>
+    <message>
+        <source>%1 from %2 pieces; bring %3 of joining strip.</source>
+        <translation>%1 aus %2 Stücken; %3 Verbindungsstreifen mitbringen.</translation>
+    </message>
+    <message>
+        <source>First cut %1 in two, at %2 of its %3.</source>
+        <translation>Zuerst %1 teilen, bei %2 der %3.</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Left over: %1.</source>
+        <translation>Übrig: %1.</translation>
+    </message>
+    <message>
+        <source>as measured</source>
+        <translation>wie gemessen</translation>
+    </message>
+    <message>
+        <source>as planned, from washed cloth</source>
+        <translation>wie geplant, aus gewaschenem Stoff</translation>
+    </message>
+    <message>
+        <source>Nothing to lift</source>
+        <translation>Nichts zu heben</translation>
+    </message>
+    <message>
+        <source>1 lift</source>
+        <translation>1-mal heben</translation>
+    </message>
+    <message>
+        <source>%1 lifts</source>
+        <translation>%1-mal heben</translation>
+    </message>
+    <message>
+        <source>1 person</source>
+        <translation>1 Person</translation>
+    </message>
+    <message>
+        <source>%1 people</source>
+        <translation>%1 Personen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 kg by %3</source>
+        <translation>%1 von %2 kg zu %3</translation>
+    </message>
+    <message>
+        <source>Nothing is out of reach</source>
+        <translation>Nichts ist außer Reichweite</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 tief</translation>
+    </message>
+    <message>
+        <source>%1: everybody reaches it</source>
+        <translation>%1: alle erreichen es</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 reach all of it</source>
+        <translation>%1: %2 von %3 erreichen alles</translation>
+    </message>
+    <message>
+        <source>%1 of shifts</source>
+        <translation>%1 Schübe</translation>
+    </message>
+    <message>
+        <source>%1, at most %2 for working outward</source>
+        <translation>%1, höchstens %2 fürs Arbeiten nach außen</translation>
+    </message>
+    <message>
+        <source>quilt along the table</source>
+        <translation>Quilt längs zum Tisch</translation>
+    </message>
+    <message>
+        <source>quilt across the table</source>
+        <translation>Quilt quer zum Tisch</translation>
+    </message>
+    <message>
+        <source>cannot be reached</source>
+        <translation>nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>nothing to do</source>
+        <translation>nichts zu tun</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 at work</source>
+        <translation>%1 bei der Arbeit</translation>
+    </message>
+    <message>
+        <source>saves %1</source>
+        <translation>spart %1</translation>
+    </message>
+    <message>
+        <source>Pass %1</source>
+        <translation>Durchgang %1</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1. %2 of it may be lost to creep before it must be cured.</source>
+        <translation>%1. Davon dürfen %2 durch Wandern verloren gehen, bevor es behoben werden muss.</translation>
+    </message>
+    <message>
+        <source>Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centred under the top.</source>
+        <translation>Oberteil %1 nach den größten Messungen. Vlies %2. Rückseite %3, %4. Alle liegen mittig unter dem Oberteil.</translation>
+    </message>
+    <message>
+        <source>%1, as measured</source>
+        <translation>%1, wie gemessen</translation>
+    </message>
+    <message>
+        <source>saves %1 and one pass</source>
+        <translation>spart %1 und einen Durchgang</translation>
+    </message>
+    <message>
+        <source>saves %1 and %2 passes</source>
+        <translation>spart %1 und %2 Durchgänge</translation>
+    </message>
+</context>
+<context>
+    <name>why</name>
+    <message>
+        <source>Passes</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>A pass bastes what lies on the tables inside their rim. A strip of basted quilt stays on them as an anchor when the quilt is shifted, so each pass after the first gains the usable size less that strip.</source>
+        <translation>Ein Durchgang heftet, was innerhalb des Randes auf den Tischen liegt. Beim Weiterschieben bleibt ein gehefteter Streifen als Anker liegen; jeder weitere Durchgang gewinnt deshalb das nutzbare Maß weniger diesen Streifen.</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation>Oberteil</translation>
+    </message>
+    <message>
+        <source>Tables pushed together</source>
+        <translation>Tische zusammengeschoben</translation>
+    </message>
+    <message>
+        <source>Rim kept free</source>
+        <translation>Freier Rand</translation>
+    </message>
+    <message>
+        <source>Anchor strip</source>
+        <translation>Ankerstreifen</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Way of all shifts</source>
+        <translation>Weg aller Schübe</translation>
+    </message>
+    <message>
+        <source>No arrangement on these tables takes fewer than 1 pass.</source>
+        <translation>Keine Anordnung auf diesen Tischen braucht weniger als 1 Durchgang.</translation>
+    </message>
+    <message>
+        <source>No arrangement on these tables takes fewer than %1 passes.</source>
+        <translation>Keine Anordnung auf diesen Tischen braucht weniger als %1 Durchgänge.</translation>
+    </message>
+    <message>
+        <source>Every shift can move the layers against each other, and costs lifting and clamping. Working outward from the middle lets fullness go to an open edge instead of being caught between two basted areas.</source>
+        <translation>Jedes Weiterschieben kann die Lagen gegeneinander bewegen und kostet Heben und Klemmen. Von der Mitte nach außen kann Mehrweite zu einem offenen Rand weichen, statt zwischen zwei gehefteten Flächen gefangen zu sein.</translation>
+    </message>
+    <message>
+        <source>Geometry, exact. Anchor strip of 6 in: from memory, practice 4 to 12 in.</source>
+        <translation>Geometrie, exakt. Ankerstreifen von 6 in: aus dem Gedächtnis, üblich sind 4 bis 12 in.</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Nadeln</translation>
+    </message>
+    <message>
+        <source>Dots</source>
+        <translation>Klebepunkte</translation>
+    </message>
+    <message>
+        <source>No place of the top is farther than r from the middle of one, where r is what a square grid of the spacing gives: spacing divided by the root of two.</source>
+        <translation>Keine Stelle des Oberteils liegt weiter als r von der Mitte eines Punkts, wobei r aus einem quadratischen Raster folgt: Abstand geteilt durch Wurzel zwei.</translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>r</source>
+        <translation>r</translation>
+    </message>
+    <message>
+        <source>In from the edge</source>
+        <translation>Abstand vom Rand</translation>
+    </message>
+    <message>
+        <source>Clear of sewn seams</source>
+        <translation>Abstand zu Nähten</translation>
+    </message>
+    <message>
+        <source>seams are not sewn</source>
+        <translation>Nähte werden nicht benäht</translation>
+    </message>
+    <message>
+        <source>Patterns</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>Without any seam or edge to keep clear of, no fewer than %1 could do it.</source>
+        <translation>Ganz ohne Nähte und Ränder ginge es nicht mit weniger als %1.</translation>
+    </message>
+    <message>
+        <source>A fist or a palm between them holds the layers so that nothing creeps under the needle. One small pattern for each block is set by eye; fewer in no pattern takes a drawing for every one.</source>
+        <translation>Eine Faust oder Handbreit dazwischen hält die Lagen, sodass unter der Nadel nichts wandert. Ein kleines Muster je Block setzt man nach Augenmaß; weniger ohne Muster braucht für jeden eine Zeichnung.</translation>
+    </message>
+    <message>
+        <source>Bound: Kershner, American Journal of Mathematics 61 (1939). Spacing: common practice, 3 to 6 in; the batting’s label goes first.</source>
+        <translation>Schranke: Kershner, American Journal of Mathematics 61 (1939). Abstand: üblich sind 3 bis 6 in; das Vlies-Etikett geht vor.</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>%1, done at %2</source>
+        <translation>%1, fertig um %2</translation>
+    </message>
+    <message>
+        <source>Every task takes the trade’s time at the person’s pace. Nobody is in two places, one person takes 24 in of an edge, and pins are closed only after the whole pass has been smoothed.</source>
+        <translation>Jede Aufgabe dauert die übliche Zeit im Tempo der Person. Niemand ist an zwei Orten, eine Person braucht 24 in Kante, und Nadeln werden erst geschlossen, wenn der ganze Durchgang glattgestrichen ist.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Wer kommt</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>Work of all together</source>
+        <translation>Arbeit aller zusammen</translation>
+    </message>
+    <message>
+        <source>No schedule of the same tasks ends before %1.</source>
+        <translation>Kein Ablauf derselben Aufgaben endet vor %1.</translation>
+    </message>
+    <message>
+        <source>The first hour tells the true pace: at the table the times follow what is ticked.</source>
+        <translation>Die erste Stunde zeigt das wahre Tempo: Am Tisch folgen die Zeiten dem, was abgehakt ist.</translation>
+    </message>
+    <message>
+        <source>Times of the tasks: common practice. Bound: proven for this plan.</source>
+        <translation>Zeiten der Aufgaben: üblich. Schranke: für diesen Plan bewiesen.</translation>
+    </message>
+    <message>
+        <source>Backing</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>Over on each side</source>
+        <translation>Zugabe je Seite</translation>
+    </message>
+    <message>
+        <source>%1 to buy</source>
+        <translation>%1 zu kaufen</translation>
+    </message>
+    <message>
+        <source>Seam allowance</source>
+        <translation>Nahtzugabe</translation>
+    </message>
+    <message>
+        <source>Shrinks by</source>
+        <translation>Läuft ein um</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>Usable width</source>
+        <translation>Nutzbare Breite</translation>
+    </message>
+    <message>
+        <source>Every way to piece it is laid out: the least bought is taken, then the least waste, then the fewest seams. Cloth is bought by the eighth of a yard, or 5 cm, upwards.</source>
+        <translation>Alle Arten zu stückeln werden geprüft: Genommen wird der kleinste Kauf, dann der kleinste Verschnitt, dann die wenigsten Nähte. Stoff wird auf Achtelyard oder 5 cm aufgerundet gekauft.</translation>
+    </message>
+    <message>
+        <source>Quilting draws the layers in, and clamps need something to hold. A seam on the middle line wears and shows, one over a joint of the tables will not lie flat.</source>
+        <translation>Quilten zieht die Lagen ein, und Klemmen brauchen etwas zum Halten. Eine Naht in der Mitte nutzt ab und fällt auf, eine über einer Tischfuge liegt nicht glatt.</translation>
+    </message>
+    <message>
+        <source>Overage of 2 to 4 in, 4 to 6 for a frame: common practice.</source>
+        <translation>Zugabe von 2 bis 4 in, 4 bis 6 für einen Rahmen: üblich.</translation>
+    </message>
+    <message>
+        <source>Batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Packung</translation>
+    </message>
+    <message>
+        <source>The smallest pack that covers the top with its overage on every side.</source>
+        <translation>Die kleinste Packung, die das Oberteil mit Zugabe an jeder Seite deckt.</translation>
+    </message>
+    <message>
+        <source>Each join takes</source>
+        <translation>Je Stoß gehen auf</translation>
+    </message>
+    <message>
+        <source>Joining strip</source>
+        <translation>Verbindungsstreifen</translation>
+    </message>
+    <message>
+        <source>Leftovers are trimmed and joined by straight cuts across what is already joined: the fewest joins, then the shortest.</source>
+        <translation>Reststücke werden beschnitten und mit geraden Schnitten quer über das schon Verbundene angesetzt: die wenigsten Stöße, dann die kürzesten.</translation>
+    </message>
+    <message>
+        <source>As measured.</source>
+        <translation>Wie gemessen.</translation>
+    </message>
+    <message>
+        <source>Batting that ends short leaves a border with nothing in it; joins kept away from the backing’s seams do not show as ridges.</source>
+        <translation>Zu kurzes Vlies lässt einen leeren Rand; Stöße abseits der Rückseitennähte zeichnen sich nicht als Grate ab.</translation>
+    </message>
+    <message>
+        <source>Overage of 2 to 4 in: common practice.</source>
+        <translation>Zugabe von 2 bis 4 in: üblich.</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Zugabe</translation>
+    </message>
+    <message>
+        <source>backing %1, batting %2</source>
+        <translation>Rückseite %1, Vlies %2</translation>
+    </message>
+    <message>
+        <source>Half of what a layer is larger than the top, each layer centred under it: proven for each of the four sides, never for the sum.</source>
+        <translation>Die Hälfte dessen, was eine Lage größer ist als das Oberteil, jede mittig darunter: bewiesen für jede der vier Seiten, nie für die Summe.</translation>
+    </message>
+    <message>
+        <source>All the spare on one side helps nobody on the other. The four sides are compared before each pass is let go, because a layer that has crept can still be moved then.</source>
+        <translation>Alle Zugabe auf einer Seite hilft der anderen nicht. Vor jeder Freigabe werden die vier Seiten verglichen, denn dann lässt sich eine gewanderte Lage noch bewegen.</translation>
+    </message>
+    <message>
+        <source>Geometry, exact.</source>
+        <translation>Geometrie, exakt.</translation>
+    </message>
+    <message>
+        <source>Roll clips</source>
+        <translation>Rollenclips</translation>
+    </message>
+    <message>
+        <source>none on hand holds a roll of %1</source>
+        <translation>kein vorhandener hält eine Rolle von %1</translation>
+    </message>
+    <message>
+        <source>%1 that hold %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+    <message>
+        <source>A roll of length L and thickness t fills a ring: D² = 4·L·t / (π·packing). The smallest clip that holds D, one every 15 in of the roll and at least two.</source>
+        <translation>Eine Rolle der Länge L und Dicke t füllt einen Ring: D² = 4·L·t / (π·Packung). Der kleinste Clip, der D hält, einer je 15 in Rolle und mindestens zwei.</translation>
+    </message>
+    <message>
+        <source>Quilt in the roll</source>
+        <translation>Quilt in der Rolle</translation>
+    </message>
+    <message>
+        <source>Thickness of the layers</source>
+        <translation>Dicke der Lagen</translation>
+    </message>
+    <message>
+        <source>Packing, by hand</source>
+        <translation>Packung, von Hand</translation>
+    </message>
+    <message>
+        <source>Roll is across</source>
+        <translation>Rolle ist dick</translation>
+    </message>
+    <message>
+        <source>Roll is long</source>
+        <translation>Rolle ist lang</translation>
+    </message>
+    <message>
+        <source>What hangs drags the layers out of place; a clip that is too small springs off, one that is too large lets the roll open.</source>
+        <translation>Was hängt, verzieht die Lagen; ein zu kleiner Clip springt ab, ein zu großer lässt die Rolle aufgehen.</translation>
+    </message>
+    <message>
+        <source>Area rule of wound rolls. Packing and cloth thickness: from memory. One clip every 12 to 18 in: common practice.</source>
+        <translation>Flächenregel gewickelter Rollen. Packung und Stoffdicke: aus dem Gedächtnis. Ein Clip je 12 bis 18 in: üblich.</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>%1 kg, 1 person by weight</source>
+        <translation>%1 kg, 1 Person nach Gewicht</translation>
+    </message>
+    <message>
+        <source>%1 kg, %2 people by weight</source>
+        <translation>%1 kg, %2 Personen nach Gewicht</translation>
+    </message>
+    <message>
+        <source>Area of the backing times the batting and two layers of cloth, shared out evenly. Each share stays within the recommended limit for leaning over a table’s edge; a quilt wider than a pair of arms takes two people whatever it weighs.</source>
+        <translation>Fläche der Rückseite mal Vlies und zwei Lagen Stoff, gleich verteilt. Jeder Anteil bleibt in der empfohlenen Grenze für das Beugen über eine Tischkante; ein Quilt, breiter als ein Paar Arme, braucht zwei Personen, was er auch wiegt.</translation>
+    </message>
+    <message>
+        <source>%1 g/m²</source>
+        <translation>%1 g/m²</translation>
+    </message>
+    <message>
+        <source>Cloth, each layer</source>
+        <translation>Stoff, je Lage</translation>
+    </message>
+    <message>
+        <source>Limit for a person</source>
+        <translation>Grenze je Person</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>Slide, do not lift, and nobody who was told not to lift does, whatever the figure says.</source>
+        <translation>Schieben statt heben; und wer nicht heben soll, hebt nicht, was die Zahl auch sagt.</translation>
+    </message>
+    <message>
+        <source>Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our assumption. Weight of cloth: from memory.</source>
+        <translation>Überarbeitete NIOSH-Hebegleichung, Publikation 94-110 (1994); die Haltung ist angenommen. Stoffgewicht: aus dem Gedächtnis.</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>%1 towards the %2</source>
+        <translation>%1 Richtung %2</translation>
+    </message>
+    <message>
+        <source>%1 lays the backing</source>
+        <translation>%1 legt die Rückseite auf</translation>
+    </message>
+    <message>
+        <source>%1 lay the backing</source>
+        <translation>%1 legen die Rückseite auf</translation>
+    </message>
+    <message>
+        <source>%1 lays the batting</source>
+        <translation>%1 legt das Vlies auf</translation>
+    </message>
+    <message>
+        <source>%1 lay the batting</source>
+        <translation>%1 legen das Vlies auf</translation>
+    </message>
+    <message>
+        <source>%1 lays the top</source>
+        <translation>%1 legt das Oberteil auf</translation>
+    </message>
+    <message>
+        <source>%1 lay the top</source>
+        <translation>%1 legen das Oberteil auf</translation>
+    </message>
+    <message>
+        <source>%1 re-clamps through all layers</source>
+        <translation>%1 setzt die Klemmen auf alle Lagen um</translation>
+    </message>
+    <message>
+        <source>%1 re-clamp through all layers</source>
+        <translation>%1 setzen die Klemmen auf alle Lagen um</translation>
+    </message>
+    <message>
+        <source>%1 pins %2</source>
+        <translation>%1 steckt %2</translation>
+    </message>
+    <message>
+        <source>%1 pin %2</source>
+        <translation>%1 stecken %2</translation>
+    </message>
+    <message>
+        <source>%1 smooths</source>
+        <translation>%1 streicht glatt</translation>
+    </message>
+    <message>
+        <source>%1 smooth</source>
+        <translation>%1 streichen glatt</translation>
+    </message>
+    <message>
+        <source>%1 closes %2</source>
+        <translation>%1 schließt %2</translation>
+    </message>
+    <message>
+        <source>%1 close %2</source>
+        <translation>%1 schließen %2</translation>
+    </message>
+    <message>
+        <source>%1 checks underneath</source>
+        <translation>%1 prüft unten</translation>
+    </message>
+    <message>
+        <source>%1 check underneath</source>
+        <translation>%1 prüfen unten</translation>
+    </message>
+    <message>
+        <source>%1 slides the quilt %2</source>
+        <translation>%1 schiebt den Quilt %2</translation>
+    </message>
+    <message>
+        <source>%1 slide the quilt %2</source>
+        <translation>%1 schieben den Quilt %2</translation>
+    </message>
+    <message>
+        <source>%1 folds batting and top back</source>
+        <translation>%1 schlägt Vlies und Oberteil zurück</translation>
+    </message>
+    <message>
+        <source>%1 fold batting and top back</source>
+        <translation>%1 schlagen Vlies und Oberteil zurück</translation>
+    </message>
+    <message>
+        <source>%1 dots %2</source>
+        <translation>%1 klebt %2</translation>
+    </message>
+    <message>
+        <source>%1 dot %2</source>
+        <translation>%1 kleben %2</translation>
+    </message>
+    <message>
+        <source>%1 folds them forward</source>
+        <translation>%1 schlägt sie vor</translation>
+    </message>
+    <message>
+        <source>%1 fold them forward</source>
+        <translation>%1 schlagen sie vor</translation>
+    </message>
+    <message>
+        <source>%1 presses %2</source>
+        <translation>%1 bügelt %2</translation>
+    </message>
+    <message>
+        <source>%1 press %2</source>
+        <translation>%1 bügeln %2</translation>
+    </message>
+    <message>
+        <source>The quilt cools; nobody touches it</source>
+        <translation>Der Quilt kühlt ab; niemand fasst ihn an</translation>
+    </message>
+    <message>
+        <source>%1 turns the quilt over</source>
+        <translation>%1 wendet den Quilt</translation>
+    </message>
+    <message>
+        <source>%1 turn the quilt over</source>
+        <translation>%1 wenden den Quilt</translation>
+    </message>
+    <message>
+        <source>%1 rolls it up and counts the pins</source>
+        <translation>%1 rollt ihn auf und zählt die Nadeln</translation>
+    </message>
+    <message>
+        <source>%1 roll it up and count the pins</source>
+        <translation>%1 rollen ihn auf und zählen die Nadeln</translation>
+    </message>
+    <message>
+        <source>Nobody yet</source>
+        <translation>Noch niemand</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Everything is basted.</source>
+        <translation>Alles ist geheftet.</translation>
+    </message>
+    <message>
+        <source>Waiting until %1.</source>
+        <translation>Warten bis %1.</translation>
+    </message>
+    <message>
+        <source>This quilt is done.</source>
+        <translation>Dieser Quilt ist fertig.</translation>
+    </message>
+    <message>
+        <source>under a minute</source>
+        <translation>unter 1 min</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Kopf</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>%1 part</source>
+        <translation>Teil %1</translation>
+    </message>
+    <message>
+        <source>In the ditch</source>
+        <translation>Im Nahtschatten</translation>
+    </message>
+    <message>
+        <source>Across the seams</source>
+        <translation>Über die Nähte</translation>
+    </message>
+    <message>
+        <source>Single tacks</source>
+        <translation>Einzelne Stiche</translation>
+    </message>
+    <message>
+        <source>Free motion</source>
+        <translation>Freihand</translation>
+    </message>
+    <message>
+        <source>Not decided yet</source>
+        <translation>Noch offen</translation>
+    </message>
+    <message>
+        <source>From the centre</source>
+        <translation>Von der Mitte</translation>
+    </message>
+    <message>
+        <source>Fewest shifts</source>
+        <translation>Wenigste Schübe</translation>
+    </message>
+    <message>
+        <source>Whichever is quicker</source>
+        <translation>Was schneller ist</translation>
+    </message>
+    <message>
+        <source>1 pin</source>
+        <translation>1 Nadel</translation>
+    </message>
+    <message>
+        <source>%1 pins</source>
+        <translation>%1 Nadeln</translation>
+    </message>
+    <message>
+        <source>1 dot</source>
+        <translation>1 Klebepunkt</translation>
+    </message>
+    <message>
+        <source>%1 dots</source>
+        <translation>%1 Klebepunkte</translation>
+    </message>
+    <message>
+        <source>Lay and hold the backing</source>
+        <translation>Rückseite auflegen, halten</translation>
+    </message>
+    <message>
+        <source>Lay the batting</source>
+        <translation>Vlies auflegen</translation>
+    </message>
+    <message>
+        <source>Lay the top</source>
+        <translation>Oberteil auflegen</translation>
+    </message>
+    <message>
+        <source>Re-clamp through all layers</source>
+        <translation>Klemmen auf alle Lagen</translation>
+    </message>
+    <message>
+        <source>Put pins in, open</source>
+        <translation>Nadeln offen stecken</translation>
+    </message>
+    <message>
+        <source>Palm over it: no ripple</source>
+        <translation>Glattstreichen: keine Welle</translation>
+    </message>
+    <message>
+        <source>Close the pins</source>
+        <translation>Nadeln schließen</translation>
+    </message>
+    <message>
+        <source>Check underneath</source>
+        <translation>Unten prüfen</translation>
+    </message>
+    <message>
+        <source>Shift the quilt</source>
+        <translation>Quilt weiterschieben</translation>
+    </message>
+    <message>
+        <source>Fold batting and top back</source>
+        <translation>Vlies und Oberteil zurück</translation>
+    </message>
+    <message>
+        <source>Dots on the backing</source>
+        <translation>Punkte auf die Rückseite</translation>
+    </message>
+    <message>
+        <source>Fold forward</source>
+        <translation>Vorschlagen</translation>
+    </message>
+    <message>
+        <source>Dots under the top</source>
+        <translation>Punkte unters Oberteil</translation>
+    </message>
+    <message>
+        <source>Press the dots</source>
+        <translation>Punkte bügeln</translation>
+    </message>
+    <message>
+        <source>Let it cool</source>
+        <translation>Abkühlen lassen</translation>
+    </message>
+    <message>
+        <source>Turn the quilt over</source>
+        <translation>Quilt wenden</translation>
+    </message>
+    <message>
+        <source>Roll up and count the pins</source>
+        <translation>Aufrollen, Nadeln zählen</translation>
+    </message>
+    <message>
+        <source>backing</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>Oberteil</translation>
+    </message>
+    <message>
+        <source>re-clamp</source>
+        <translation>umklemmen</translation>
+    </message>
+    <message>
+        <source>smooth</source>
+        <translation>glätten</translation>
+    </message>
+    <message>
+        <source>check below</source>
+        <translation>unten prüfen</translation>
+    </message>
+    <message>
+        <source>shift</source>
+        <translation>schieben</translation>
+    </message>
+    <message>
+        <source>fold back</source>
+        <translation>zurück</translation>
+    </message>
+    <message>
+        <source>fold forward</source>
+        <translation>vor</translation>
+    </message>
+    <message>
+        <source>cool</source>
+        <translation>abkühlen</translation>
+    </message>
+    <message>
+        <source>turn over</source>
+        <translation>wenden</translation>
+    </message>
+    <message>
+        <source>roll up</source>
+        <translation>aufrollen</translation>
+    </message>
+    <message>
+        <source>pins in</source>
+        <translation>stecken</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>schließen</translation>
+    </message>
+    <message>
+        <source>dots below</source>
+        <translation>unten kleben</translation>
+    </message>
+    <message>
+        <source>dots above</source>
+        <translation>oben kleben</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation>bügeln</translation>
+    </message>
+    <message>
+        <source>Pins stay in the dish, never in the mouth.</source>
+        <translation>Nadeln bleiben in der Schale, nie im Mund.</translation>
+    </message>
+    <message>
+        <source>Lift together, on one person's count. Nobody climbs on a table.</source>
+        <translation>Gemeinsam auf Kommando heben. Niemand steigt auf einen Tisch.</translation>
+    </message>
+    <message>
+        <source>Check that the table legs are locked.</source>
+        <translation>Prüfen, dass die Tischbeine eingerastet sind.</translation>
+    </message>
+    <message>
+        <source>One pair of hands on the iron; cord off the walkway.</source>
+        <translation>Nur ein Paar Hände am Eisen; Kabel nicht im Laufweg.</translation>
+    </message>
+    <message>
+        <source>Hot: nobody touches it yet. Iron off and upright.</source>
+        <translation>Heiß: noch niemand fasst es an. Eisen aus und aufrecht.</translation>
+    </message>
+    <message>
+        <source>Lift together, on one person's count.</source>
+        <translation>Gemeinsam auf Kommando heben.</translation>
+    </message>
+    <message>
+        <source>Sweep with a magnet last; keep it away from medical implants and electronics.</source>
+        <translation>Zuletzt mit einem Magneten absuchen; von Implantaten und Elektronik fernhalten.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>Beside the middle</source>
+        <translation>Neben der Mitte</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,72 @@
+#include "language/language.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QTranslator>
+
+#include <array>
+#include <memory>
+
+namespace bastewright::language {
+namespace {
+
+struct Known {
+    const char* code;
+    const char* name; ///< in itself, so that whoever is lost in another language finds it
+};
+constexpr std::array kKnown{Known{"en", "English"}, Known{"de", "Deutsch"}};
+
+/// The system's own kind of a language, e.g. Austrian German, else the language's usual one.
+QLocale localeOf(const QString& code) {
+    const QLocale own = QLocale::system();
+    const QLocale plain{code};
+    return own.language() == plain.language() ? own : plain;
+}
+
+} // namespace
+
+QStringList all() {
+    QStringList out;
+    for (const Known& k : kKnown)
+        out << QLatin1String(k.code);
+    return out;
+}
+
+QString ownName(const QString& code) {
+    for (const Known& k : kKnown)
+        if (code == QLatin1String(k.code))
+            return QString::fromUtf8(k.name);
+    return code;
+}
+
+QString ofSystem() {
+    const QStringList known = all();
+    for (const QString& wanted : QLocale::system().uiLanguages())
+        if (const QString code = wanted.section(QLatin1Char('-'), 0, 0); known.contains(code))
+            return code;
+    return known.first();
+}
+
+namespace {
+std::unique_ptr<QTranslator> translator; // of the language spoken; none for English
+QString now = QStringLiteral("en");
+} // namespace
+
+void speak(const QString& code) {
+    now = all().contains(code) ? code : all().first();
+    if (translator)
+        QCoreApplication::removeTranslator(translator.get());
+    translator.reset();
+    QLocale::setDefault(localeOf(now));
+    if (now == all().first())
+        return;
+    translator = std::make_unique<QTranslator>();
+    if (translator->load(QStringLiteral(":/translations/bastewright_%1.qm").arg(now)))
+        QCoreApplication::installTranslator(translator.get());
+}
+
+QString spoken() {
+    return now;
+}
+
+} // namespace bastewright::language

@@ -1,0 +1,82 @@
+#include "app/tour.h"
+#include "quick/whole_window.h"
+#include "support/greek_letters.h"
+
+#include <QLocale>
+
+namespace bastewright::app {
+namespace {
+
+/// What a person can read: the texts of all visible items.
+QStringList textsOf(const QQuickItem* root) {
+    QStringList out;
+    if (!root->isVisible())
+        return out;
+    for (const char* property : {"text", "placeholderText"})
+        if (const QString text = root->property(property).toString(); !text.isEmpty())
+            out << text;
+    for (const auto* child : root->childItems())
+        out += textsOf(child);
+    return out;
+}
+
+class AnotherLanguage : public WholeWindow {
+protected:
+    void expectNoEnglish(const QString& where) {
+        const auto own = ownWords(room.workroom->editor()->session()) + QStringList{"Me"};
+        for (const QString& text : textsOf(room.window->contentItem())) {
+            const QStringList left = latinWords(text, own);
+            EXPECT_TRUE(left.isEmpty())
+                << where.toStdString() << ": “" << text.toStdString() << "”, "
+                << left.join(QLatin1String(", ")).toStdString();
+        }
+    }
+    void sayAllAgain() {
+        emit room.workroom->comfort()->languageChanged();
+        live(50);
+    }
+};
+
+TEST_F(AnotherLanguage, IsSpokenAtOnceAndEverywhere) {
+    sayAllAgain();
+    EXPECT_FALSE(latinWords(textsOf(room.window->contentItem()).join(QLatin1Char(' ')), {}).isEmpty());
+    {
+        const GreekLetters greek;
+        sayAllAgain();
+        expectNoEnglish(QStringLiteral("planning"));
+        room.workroom->goToTable();
+        live(50);
+        expectNoEnglish(QStringLiteral("at the table"));
+    }
+    sayAllAgain();
+    EXPECT_FALSE(latinWords(textsOf(room.window->contentItem()).join(QLatin1Char(' ')), {}).isEmpty());
+}
+
+TEST_F(AnotherLanguage, LeavesNoEnglishOnAnyScreen) {
+    const GreekLetters greek;
+    sayAllAgain();
+    room.surroundings->setStill(true);
+    int stops = 0;
+    Tour tour{room, 30};
+    EXPECT_EQ(tour.walk([&](const QString& stop) {
+        ++stops;
+        expectNoEnglish(stop);
+    }),
+              QString{});
+    EXPECT_GT(stops, 50);
+}
+
+TEST_F(AnotherLanguage, GermanHasItsOwnWordsAndDecimalComma) {
+    room.workroom->comfort()->setLanguage(QStringLiteral("de"));
+    live(50);
+    const QString all = textsOf(room.window->contentItem()).join(QLatin1Char('\n'));
+    EXPECT_TRUE(all.contains(QStringLiteral("Zu beachten")) ||
+                all.contains(QStringLiteral("Beachten")))
+        << all.toStdString();
+    EXPECT_EQ(QLocale{}.decimalPoint(), QStringLiteral(","));
+    room.workroom->comfort()->setLanguage(QStringLiteral("en"));
+    EXPECT_EQ(QLocale{}.decimalPoint(), QStringLiteral("."));
+}
+
+} // namespace
+} // namespace bastewright::app
