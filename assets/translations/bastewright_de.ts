@@ -2333,7 +2333,7 @@
     </message>
     <message>
         <source>Passes</source>
-        <translation>Durchgänge</translation>
+        <translation>Durchg.</translation>
     </message>
     <message>
         <source>Why so</source>
@@ -2353,7 +2353,7 @@
     </message>
     <message>
         <source>out of reach</source>
-        <translation>außer Reichweite</translation>
+        <translation>zu weit</translation>
     </message>
     <message>
         <source>The ways that were weighed: %1</source>
@@ -2377,7 +2377,7 @@
     </message>
     <message>
         <source>Reach</source>
-        <translation>Reichweite</translation>
+        <translation>Reichw.</translation>
     </message>
     <message>
         <source>and %1 more that take longer</source>
@@ -2834,7 +2834,7 @@
     </message>
     <message>
         <source>fewest shifts</source>
-        <translation>wenigste Schübe</translation>
+        <translation>wenig Schübe</translation>
     </message>
     <message>
         <source>best</source>

@@ -287,7 +287,8 @@ Session harbourLights() {
     cloth.name = "sea blue";
     job.backing.fabrics = {cloth};
     s.jobs = {job};
-    s.setting.room = {{{72_in, 30_in, 2}}, {}, 2_in, 1, 0};
+    s.setting.room.tables = {{72_in, 30_in, 2}};
+    s.setting.room.irons = 1;
     s.setting.helpers = {helper("Ada"), helper("Bo"), helper("Cai"), helper("Dot")};
     s.setting.helpers[2].until = ClockTime{std::chrono::hours{15}};
     s.setting.helpers[3].seated = true;

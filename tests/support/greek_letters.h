@@ -63,6 +63,8 @@ inline QStringList ownWords(const Session& session) {
 inline QStringList latinWords(QString text, const QStringList& own) {
     for (const QString& name : own)
         text.replace(name, QStringLiteral(" "), Qt::CaseInsensitive);
+    static const QRegularExpression kCode{QStringLiteral("\\b[A-Z0-9]{4}-[A-Z0-9]{4}\\b")}; // of phones
+    text.remove(kCode);
     static const QRegularExpression kWord{QStringLiteral("[A-Za-z]+[0-9]*")};
     static const QStringList kUnits{"in", "cm", "mm", "yd", "kg", "m"};
     // Names of languages in themselves, the program's own, and sizes batting is sold in.

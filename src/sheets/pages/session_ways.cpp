@@ -5,6 +5,8 @@
 #include "sheets/printable.h"
 #include "sheets/words.h"
 
+#include <QLocale>
+
 #include <algorithm>
 #include <cmath>
 
@@ -26,7 +28,7 @@ QString liftWords(const Alternative& a) {
         return {};
     return Text::tr("%1 × %2 kg by %3")
         .arg(a.passes - 1)
-        .arg(std::round(a.liftKilograms * 10) / 10)
+        .arg(QLocale{}.toString(std::round(a.liftKilograms * 10) / 10, 'g', 4))
         .arg(a.liftPeople);
 }
 
