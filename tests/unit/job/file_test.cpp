@@ -36,8 +36,9 @@ protected:
 
 TEST_F(SessionFile, ReadsTheDemosWithoutAnyFinding) {
     for (const char* demo : {"harbour-lights", "leftover-batting", "winter-afternoon"}) {
-        const SessionRead read =
-            readSessionFile(std::string{BASTEWRIGHT_SOURCE} + "/assets/demo/" + demo + ".json");
+        std::string path = BASTEWRIGHT_SOURCE "/assets/demo/";
+        path.append(demo).append(".json");
+        const SessionRead read = readSessionFile(path);
         EXPECT_TRUE(read.session) << demo;
         for (const auto& f : read.problems)
             ADD_FAILURE() << demo << " " << f.field << ": " << f.text;
@@ -46,8 +47,7 @@ TEST_F(SessionFile, ReadsTheDemosWithoutAnyFinding) {
 
 TEST_F(SessionFile, HarbourLightsIsAsTheHallKnowsIt) {
     const auto s =
-        *readSessionFile(std::string{BASTEWRIGHT_SOURCE} + "/assets/demo/harbour-lights.json")
-             .session;
+        *readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/harbour-lights.json").session;
     const Top& top = s.jobs.front().top;
     EXPECT_EQ(top.grid->width(), 88_in);
     EXPECT_EQ(top.grid->length(), 112_in);

@@ -25,7 +25,7 @@ std::vector<std::string> examples(const std::string& path) {
 }
 
 TEST(FormatsDocument, ExamplesReadWithoutAnyFinding) {
-    const auto blocks = examples(std::string{BASTEWRIGHT_SOURCE} + "/docs/formats.md");
+    const auto blocks = examples(BASTEWRIGHT_SOURCE "/docs/formats.md");
     ASSERT_EQ(blocks.size(), 3u);
     const SessionRead job = readSession(blocks[0]), session = readSession(blocks[1]);
     EXPECT_TRUE(job.session && !job.session->severalQuilts);

@@ -16,7 +16,7 @@ std::vector<std::string> described(const std::vector<Table>& tables) {
     std::vector<std::string> out;
     for (const Arrangement& a : arrangements(tables))
         out.push_back(format(a.length, Unit::inch, false) + "x" +
-                      format(a.width, Unit::inch, false) + " " + a.name);
+                      format(a.width, Unit::inch, false) + " " + a.name.english());
     return out;
 }
 
