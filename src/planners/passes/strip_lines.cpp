@@ -71,7 +71,8 @@ StripLines evened(const StripAxis& a, const StripLines& least, int quarters) {
 bool fitsField(const StripAxis& a, const StripLines& lines) {
     const Interval first = lines.first();
     const Interval held = a.centred ? first : heldMiddle(a.room);
-    if (std::max(first.hi, held.hi) - std::min(first.lo, held.lo) > a.room.field)
+    if (first.size() < std::min(kLeastFirst, a.room.quilt) ||
+        std::max(first.hi, held.hi) - std::min(first.lo, held.lo) > a.room.field)
         return false;
     for (std::size_t j = 1; j < lines.lo.size(); ++j)
         if (lines.lo[j] <= lines.lo[j - 1] || lines.lo[j] - lines.lo[j - 1] > a.step())

@@ -33,7 +33,7 @@ std::optional<StripLines> leastLines(const StripAxis& axis, std::int64_t before,
 /// which the first is wider by the rows that it leaves to its neighbours. On eighths of an inch.
 StripLines evened(const StripAxis& axis, const StripLines& least, int quarters);
 
-/// Whether the field holds the first area and every strip with its anchor.
+/// Whether the first area is 12 in wide at least and the field holds it, and every strip with its anchor.
 bool fitsField(const StripAxis& axis, const StripLines& lines);
 
 } // namespace bastewright
