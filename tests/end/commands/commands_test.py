@@ -204,7 +204,8 @@ class NoGoodPlan(InFolder):
         job["batting"] = {"width": 87, "length": 116}
         done = run("plan", self.write(job))
         self.assertEqual(done.returncode, 1)
-        self.assertIn("The batting is 87 in wide and the top 88 in", done.stdout)
+        # The readings of this top lean by an eighth.
+        self.assertIn("The batting is 87 in wide and the top takes up 88 1/8 in, as it leans", done.stdout)
 
 
 if __name__ == "__main__":

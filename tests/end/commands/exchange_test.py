@@ -123,7 +123,12 @@ class Exported(unittest.TestCase):
                        capture_output=True, timeout=120)
         shown = json.loads(path.read_text())
         shown.pop("help")  # asked for where a person reads the plan
-        self.assertEqual({k: v for k, v in self.plan.items() if k != "help"}, shown)
+        # What the sentences are made of: those of the help are among them only there.
+        parts = shown.pop("sentences")
+        plan = {k: v for k, v in self.plan.items() if k not in ("help", "sentences")}
+        self.assertEqual(plan, shown)
+        for part in self.plan["sentences"]:
+            self.assertIn(part, parts)
         done = subprocess.run([PROGRAM, "check", self.folder / "job.json",
                                self.out / "harbour-lights-plan.json"], capture_output=True, text=True,
                               timeout=120)
