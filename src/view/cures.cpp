@@ -1,5 +1,6 @@
 #include "view/cures.h"
 
+#include "planners/whole/pins.h"
 #include "view/words.h"
 
 #include <QCoreApplication>
@@ -84,12 +85,12 @@ private:
         if (all > have)
             offer(tr("Bring %1 more pins").arg(all - have),
                   [&](Session& s) { s.setting.stash.pins = all; });
-        // As many points per area as the box allows, by the root of need over have.
-        const double factor = have > 0 ? std::sqrt(need / 1.1 / have) : 0;
-        const Length wider =
-            Length::nearestInches(std::ceil(job_.basting.spacing.in() * factor * 8) / 8);
+        const std::int64_t taken = pinsTaken(planned_.session, planned_.plan.quilts);
+        if (have <= 0 || taken <= have)
+            return;
+        const Length wider = spacingFor(job_.basting.spacing, taken, have);
         const bool allowed = !job_.quilting.gapLimit || wider <= *job_.quilting.gapLimit;
-        if (factor > 1 && allowed && wider <= Length::inches(12))
+        if (allowed && wider <= Length::inches(12))
             offer(tr("Space them %1 apart").arg(words::length(wider, job_.unit)),
                   [&](Session& s) {
                       for (Job& each : s.jobs)

@@ -7,11 +7,6 @@
 namespace bastewright {
 namespace {
 
-/// Common practice: a tenth more than counted.
-std::int64_t withSpare(std::int64_t count) {
-    return count + (count + 9) / 10;
-}
-
 std::int64_t pointsOf(const QuiltPlan& quilt) {
     std::int64_t count = 0;
     for (const Zone& zone : quilt.zones)
@@ -245,6 +240,10 @@ private:
 };
 
 } // namespace
+
+std::int64_t withSpare(std::int64_t count) {
+    return count + (count + 9) / 10;
+}
 
 std::vector<Supply> planSupplies(const Session& session, const std::vector<QuiltPlan>& quilts) {
     return Supplies{session, quilts}.list();

@@ -6,6 +6,9 @@
 
 namespace bastewright {
 
+/// Pins or dots to bring for so many: a tenth more than counted, rounded up. Common practice.
+std::int64_t withSpare(std::int64_t count);
+
 /// Everything to bring: need, have and buy, in the order of the work (docs/computation/bring.md).
 ///
 /// `quilts` are the plans of `session.jobs`, in order; fields that a quilt has no plan for add

@@ -1,6 +1,7 @@
 #include "planners/passes/zones.h"
 
 #include "plan/trade_times.h"
+#include "planners/passes/axis.h"
 #include "planners/passes/reach.h"
 
 #include <cmath>
@@ -22,7 +23,7 @@ std::vector<Length> gridLines(const std::set<Length>& boundaries, Length longest
             const Length part = (end - start) / parts;
             for (std::int64_t i = 1; i < parts; ++i) {
                 const Length even = start + (end - start) * i / parts;
-                Length at = even / Length::inch64ths(8).nm() * Length::inch64ths(8).nm();
+                Length at = eighths(even);
                 Length off = part / 5;
                 for (const Length s : seams)
                     if (abs(s - even) <= off && s > out.back() && s - out.back() <= longest) {

@@ -1,12 +1,12 @@
+#include "planners/bring/bring.h"
 #include "planners/whole/dot_zones.h"
+#include "planners/whole/pins.h"
 #include "planners/whole/quilt.h"
 
 #include <cmath>
 
 namespace bastewright {
 namespace {
-
-constexpr double kSparePins = 1.1; // as the list of what to bring has it
 
 /// Which zones could take dots in place of the missing pins, in the plan and in words; nothing where
 /// an iron would melt the batting or no quilt holds so many.
@@ -26,12 +26,11 @@ Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts,
     return {};
 }
 
-/// As many points per area as the box allows: the spacing grows with the root of what is missing.
-Sentence widerSpacing(const Session& session, double factor) {
+/// The spacing that the box allows.
+Sentence widerSpacing(const Session& session, std::int64_t taken, std::int64_t have) {
     const auto job = std::ranges::find(session.jobs, Basting::With::pins,
                                        [](const Job& j) { return j.basting.with; });
-    const Length spacing =
-        Length::nearestInches(std::ceil(job->basting.spacing.in() * factor * 8) / 8);
+    const Length spacing = spacingFor(job->basting.spacing, taken, have);
     const Sentence about = core::length(spacing, job->unit);
     const auto& gap = job->quilting.gapLimit;
     if (gap && spacing > *gap)
@@ -111,19 +110,13 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
 }
 
 Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
-    std::int64_t points = 0;
-    for (std::size_t i = 0; i < quilts.size(); ++i) {
-        if (session.jobs[i].basting.with != Basting::With::pins)
-            continue;
-        for (const Zone& z : quilts[i].zones)
-            points += static_cast<std::int64_t>(z.points.size());
-    }
+    const std::int64_t points = pinsTaken(session, quilts);
     const int have = session.setting.stash.pins;
     if (points == 0 || have == 0 || points <= have)
         return {};
     const std::int64_t missing = points - have;
-    const auto buy = static_cast<std::int64_t>(std::ceil(double(points) * kSparePins)) - have;
-    const Sentence spacing = widerSpacing(session, std::sqrt(double(points) / double(have)));
+    const std::int64_t buy = withSpare(points) - have;
+    const Sentence spacing = widerSpacing(session, points, have);
     const Sentence zones = dotsInstead(session, quilts, missing);
     return {{Finding::Level::warn, "/stash/pins",
              core::says("The plan takes %1 pins and there are %2.", points, have),
