@@ -111,8 +111,8 @@ void zonesReach(const PlanView& view, Report& report) {
         const Length longest = std::min(anybody, isPins(v) ? closers : ironers);
         for (const Zone& z : v.quilt.zones) {
             const Pass* pass = v.pass(z.pass);
-            if (pass == nullptr)
-                continue;
+            if (pass == nullptr || z.points.empty())
+                continue; // where there is no point nobody has work
             const double needed = leastReach(v, *pass, z);
             if (needed > (longest + kFine).in())
                 report.add(v.label() + ": zone " + z.id + " of pass " + std::to_string(z.pass) +

@@ -118,6 +118,8 @@ std::vector<SideRange> sidesOf(const ZoneInput& in, const Zone& zone, const Rect
 }
 
 bool reachable(const ZoneInput& in, const Zone& zone) {
+    if (zone.points.empty())
+        return true; // nobody has work there
     const auto pass = std::ranges::find(in.passes, zone.pass, &Pass::number);
     return !sidesOf(in, zone, pass->table).empty();
 }

@@ -1,5 +1,6 @@
 #include "planners/points/cover_search.h"
 
+#include <array>
 #include <cassert>
 #include <cmath>
 #include <utility>
@@ -7,15 +8,15 @@
 namespace bastewright::points {
 
 void CoverSearch::Coverers::sort() {
-    std::sort(runs.begin(), runs.end(), [](Run a, Run b) { return a.first < b.first; });
+    std::sort(fours.begin(), fours.end(), [](Four a, Four b) { return a.first < b.first; });
     std::size_t last = 0;
-    for (std::size_t i = 1; i < runs.size(); ++i)
-        if (runs[i].first == runs[last].end)
-            runs[last].end = runs[i].end;
+    for (std::size_t i = 1; i < fours.size(); ++i)
+        if (fours[i].first == fours[last].first)
+            fours[last].which |= fours[i].which;
         else
-            runs[++last] = runs[i];
-    runs.resize(last + 1);
-    runs.shrink_to_fit();
+            fours[++last] = fours[i];
+    fours.resize(last + 1);
+    fours.shrink_to_fit();
 }
 
 CoverSearch::CoverSearch(const Field& field, double radius, double gap)
@@ -59,7 +60,9 @@ int CoverSearch::addCandidate(std::span<const Spot> places, int cost) {
         });
     }
     info_.push_back(info);
-    score_.push_back(score);
+    if (score_.size() < info_.size())
+        score_.resize(score_.size() + 4);
+    score_[at(id)] = score;
     blocked_.push_back(blocked);
     tooNear_.emplace_back();
     seen_.push_back(0);
@@ -115,17 +118,32 @@ std::span<const Spot> CoverSearch::places(int candidate) const {
 void CoverSearch::findTooNear(int candidate) {
     begun_ = true;
     auto& near = tooNear_[at(candidate)];
+    ++looked_;
     for (const Spot p : places(candidate))
-        candidateBuckets_.eachNear(p, gap_, [&](int c, Spot) { near.push_back(c); });
-    std::sort(near.begin(), near.end());
-    near.erase(std::unique(near.begin(), near.end()), near.end());
+        candidateBuckets_.eachNear(p, gap_, [&](int c, Spot) {
+            if (std::exchange(seen_[at(c)], looked_) != looked_)
+                near.push_back(c);
+        });
 }
 
 void CoverSearch::raise(int witness, int by) {
-    int* const score = score_.data();
-    for (const Coverers::Run r : coverers_[at(witness)].runs)
-        for (int c = r.first; c < r.end; ++c)
-            score[c] += by;
+    using Lanes = std::array<int, 4>;
+    static constexpr auto kLanes = [] {
+        std::array<Lanes, 16> all{};
+        for (std::size_t which = 0; which < all.size(); ++which)
+            for (std::size_t i = 0; i < 4; ++i)
+                all[which][i] = (which >> i & 1) != 0 ? -1 : 0;
+        return all;
+    }();
+    // Copied out and in whole, so that the compiler makes one instruction of four.
+    for (const Coverers::Four four : coverers_[at(witness)].fours) {
+        int* const where = &score_[at(four.first)];
+        Lanes scores;
+        std::copy_n(where, 4, scores.begin());
+        for (std::size_t i = 0; i < 4; ++i)
+            scores[i] += by & kLanes[four.which][i];
+        std::copy_n(scores.begin(), 4, where);
+    }
 }
 
 void CoverSearch::open(int witness) {

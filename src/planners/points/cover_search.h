@@ -2,6 +2,7 @@
 
 #include "planners/points/buckets.h"
 
+#include <bit>
 #include <functional>
 #include <limits>
 #include <optional>
@@ -97,30 +98,35 @@ private:
             exclusive = 0; ///< exclusive or of the chosen candidates that cover it
         int openIndex = -1;
     };
-    /// Ascending candidates. Neighbours on a raster have numbers that follow each other: kept as
-    /// runs, so that scores are changed many at a time.
+    /// Ascending candidates. Neighbours on a raster have numbers that follow each other: kept four
+    /// at a time, so that scores are changed four at a time.
     struct Coverers {
-        struct Run {
-            int first, end;
+        struct Four {
+            int first;     ///< a multiple of four
+            unsigned which; ///< bit i: first + i
         };
-        std::vector<Run> runs;
+        std::vector<Four> fours;
         int count = 0;
 
         /// Above all there are already, or sorted afterwards.
         void add(int candidate) {
-            if (!runs.empty() && runs.back().end == candidate)
-                ++runs.back().end;
+            const unsigned bit = 1U << (candidate % 4);
+            if (const int first = candidate - candidate % 4;
+                !fours.empty() && fours.back().first == first)
+                fours.back().which |= bit;
             else
-                runs.push_back({candidate, candidate + 1});
+                fours.push_back({first, bit});
             ++count;
         }
-        int last() const { return runs.back().end - 1; }
+        int last() const {
+            return fours.back().first + std::bit_width(fours.back().which) - 1;
+        }
         void sort();
         template <class F>
         bool all(F&& f) const {
-            for (const Run r : runs)
-                for (int c = r.first; c < r.end; ++c)
-                    if (!f(c))
+            for (const Four& four : fours)
+                for (unsigned left = four.which; left != 0; left &= left - 1)
+                    if (!f(four.first + std::countr_zero(left)))
                         return false;
             return true;
         }
@@ -144,7 +150,8 @@ private:
     Field field_;
     double radius_, gap_;
     std::vector<Info> info_;
-    std::vector<int> score_;   ///< chosen: weight only it covers; else: open weight it would cover
+    std::vector<int> score_;   ///< chosen: weight only it covers; else: open weight it would cover;
+                               ///< a multiple of four long
     std::vector<int> blocked_; ///< chosen candidates closer than the gap
     std::vector<std::vector<int>> tooNear_; ///< once it was chosen: candidates closer than the gap
     Spots places_;
@@ -152,7 +159,7 @@ private:
     std::vector<std::vector<int>> covers_;   ///< candidate -> witnesses
     std::vector<Coverers> coverers_;         ///< witness -> candidates
     std::unordered_multimap<std::uint64_t, int> known_; ///< witnesses by who covers them
-    std::vector<int> seen_; ///< the last witness that was found to be covered, for each candidate
+    std::vector<int> seen_; ///< in which look a candidate was last met
     int looked_ = 0;
     bool begun_ = false; ///< something was chosen
     std::vector<int> open_;

@@ -122,7 +122,7 @@ public:
     }
 
     /// The best `most`, by a short search of many of them.
-    std::vector<RepeatLayout> finished(std::size_t most, int steps, std::stop_token stop) const {
+    std::vector<RepeatLayout> finished(std::size_t most, int steps, std::stop_token stop) {
         std::vector<std::pair<std::pair<bool, int>, const TilePattern*>> order;
         for (std::size_t i = 0; i < std::min(ranked_.size(), 3 * most); ++i)
             if (!stop.stop_requested())
@@ -228,7 +228,7 @@ std::optional<GridLayout> gridLayout(const Rules& rules, const BlockFrame& block
     std::erase_if(shapes, [&](Shape* s) { return s->estimate() > fewestYet; });
     for (Shape* shape : shapes) {
         shape->vary((shape == &plain ? 40 : 10) * effort, stop);
-        for (RepeatLayout& layout : shape->finished(2 * static_cast<std::size_t>(effort), 3000 * effort, stop))
+        for (RepeatLayout& layout : shape->finished(2 * static_cast<std::size_t>(effort), 2400 * effort, stop))
             finished.push_back({shape, std::move(layout)});
     }
     if (std::any_of(finished.begin(), finished.end(),

@@ -183,18 +183,14 @@ void prune(Layout& layout, const Rules& rules) {
         if (!layout.pins[i].loose)
             continue;
         const Spot at = layout.pins[i].at;
-        Spots near;
-        for (std::size_t k = 0; k < layout.pins.size(); ++k)
-            if (k != i && distanceSquared(layout.pins[k].at, at) <= squared(2.1 * rules.radius))
-                near.push_back(layout.pins[k].at);
         const Field around =
             clipped(Field{at.x, at.y, at.x, at.y}.grown(rules.radius), rules.top());
-        // Only what the point itself covers can open.
-        const Spots open = holes(near, around, rules.radius);
-        const bool needed = std::any_of(open.begin(), open.end(), [&](Spot h) {
-            return distanceSquared(h, at) < squared(rules.radius - 1e-5);
-        });
-        if (!needed && open.empty())
+        // All that reach its corners: what is open then is what the point itself covers.
+        Spots near;
+        for (std::size_t k = 0; k < layout.pins.size(); ++k)
+            if (k != i && distanceSquared(layout.pins[k].at, at) <= squared(2.5 * rules.radius))
+                near.push_back(layout.pins[k].at);
+        if (holes(near, around, rules.radius).empty())
             layout.pins.erase(layout.pins.begin() + static_cast<std::ptrdiff_t>(i));
     }
 }

@@ -21,6 +21,10 @@ AxisKinds::AxisKinds(double topLo, double topHi, double firstAt, double lastAt, 
     kinds.push_back({first + (tiles - 1) * tile, topHi, tiles - 1, 1, false});
 }
 
+bool AxisKinds::symmetric() const {
+    return std::abs(kinds.back().hi - (first + tiles * tile) - (first - kinds.front().lo)) < 1e-7;
+}
+
 std::vector<AxisKinds::Copy> AxisKinds::copies(int kind, double reach) const {
     const Kind& k = kinds[static_cast<std::size_t>(kind)];
     const int n = static_cast<int>(std::ceil(reach / tile)) + (k.periodic ? 0 : 1);

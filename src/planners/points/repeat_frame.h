@@ -40,6 +40,8 @@ struct AxisKinds {
     AxisKinds(double topLo, double topHi, double first, double last, double tile, int tiles);
 
     int kindOf(int number) const { return number == 0 ? 0 : number == tiles - 1 ? last() : 1; }
+    /// The last stretch is as long as the first: whole tiles without sashing between equal borders.
+    bool symmetric() const;
     int last() const { return static_cast<int>(kinds.size()) - 1; }
     /// Tiles within `reach` of the stretch of a kind; those of a periodic kind
     /// are all of that kind.

@@ -44,21 +44,19 @@ Field reached(const Rules& rules, const Field& stretch, bool x, bool y) {
 RepeatSearch::RepeatSearch(const Rules& rules, const RepeatFrame& frame)
     : rules_{rules}
     , frame_{frame}
-    , coarse_{places(false)}
+    , coarse_{raster(nullptr)}
     , fewest_(index(frame.count()), 0) {}
 
-RepeatSearch::Places RepeatSearch::places(bool finer) const {
+RepeatSearch::Places RepeatSearch::places(const Places* coarse) const {
     Places out{std::vector<Spots>(index(frame_.count())), std::vector<Spots>(index(frame_.count()))};
     for (int place = 0; place < frame_.count(); ++place) {
         if (place == frame_.inside())
             continue;
         const Field f = frame_.field(place);
         const double raster =
-            finer ? rules_.rasterFor(f, coarse_.all[index(place)].size()) : rules_.step;
+            coarse != nullptr ? rules_.rasterFor(f, coarse->all[index(place)].size()) : rules_.step;
         for (const Spot p : rules_.places(f, raster)) {
-            // A stretch holds its head and left ends only.
-            if ((p.x > f.x1 - 1e-7 && f.x1 < rules_.top().x1 - 1e-7) ||
-                (p.y > f.y1 - 1e-7 && f.y1 < rules_.top().y1 - 1e-7))
+            if (betweenStretches(p, f))
                 continue;
             out.all[index(place)].push_back(p);
             if (besideBorder(rules_, frame_, place, p))
@@ -66,6 +64,38 @@ RepeatSearch::Places RepeatSearch::places(bool finer) const {
         }
     }
     return out;
+}
+
+/// On a line that two stretches share. It belongs to the stretch that begins there, but not where
+/// what lies between border and border is its own image, as it is without sashing: the image of such
+/// a place would belong to another stretch than the others' images.
+bool RepeatSearch::betweenStretches(Spot p, const Field& stretch) const {
+    const Field& top = rules_.top();
+    const auto on = [](double v, double line, double edge) {
+        return std::abs(v - line) < 1e-7 && std::abs(line - edge) > 1e-7;
+    };
+    const auto begins = [&](const AxisKinds& axis, double v, double line, double edge) {
+        return !rules_.pin.seamless() && axis.symmetric() && on(v, line, edge);
+    };
+    return on(p.x, stretch.x1, top.x1) || on(p.y, stretch.y1, top.y1) ||
+           begins(frame_.x, p.x, stretch.x0, top.x0) || begins(frame_.y, p.y, stretch.y0, top.y0);
+}
+
+RepeatSearch::Raster RepeatSearch::raster(const Places* coarse) const {
+    Places from = places(coarse);
+    RepeatImages images{rules_.top(), frame_, from.all};
+    return {std::move(from), std::move(images)};
+}
+
+bool RepeatSearch::copied(RepeatLayout& layout, int place, const Raster& raster,
+                          const std::vector<Flip>& flips) const {
+    const auto source = raster.images.sourceOf(place, flips);
+    if (!source)
+        return false;
+    layout.points[index(place)] =
+        raster.images.image(source->place, layout.points[index(source->place)], source->flip);
+    layout.open[index(place)] = layout.open[index(source->place)];
+    return true;
 }
 
 int RepeatSearch::times(int place) const {
@@ -230,6 +260,7 @@ RepeatLayout RepeatSearch::begun(const TilePattern& tile) const {
 
 std::optional<int> RepeatSearch::estimate(const TilePattern& tile, int steps, int most) {
     RepeatLayout out = begun(tile);
+    const std::vector<Flip> flips = coarse_.images.flipsOf(tile);
     sum(out);
     int hoped = out.count;
     for (int place = 0; place < frame_.count(); ++place)
@@ -239,7 +270,8 @@ std::optional<int> RepeatSearch::estimate(const TilePattern& tile, int steps, in
     for (int place = 0; place < frame_.count(); ++place) {
         if (!isSide(place))
             continue;
-        if (hoped > most || !extend(out, place, coarse_, steps, {}))
+        if (hoped > most ||
+            (!copied(out, place, coarse_, flips) && !extend(out, place, coarse_.from, steps, {})))
             return {};
         const int found = static_cast<int>(out.points[index(place)].size());
         hoped += times(place) * (found - fewest_[index(place)]);
@@ -256,16 +288,19 @@ std::optional<RepeatLayout> RepeatSearch::complete(const TilePattern& tile, int 
     for (const bool sides : {true, false})
         for (int place = 0; place < frame_.count(); ++place)
             if (place != frame_.inside() && isSide(place) == sides &&
-                !extend(out, place, coarse_, steps, stop))
+                !extend(out, place, coarse_.from, steps, stop))
                 return {};
     sum(out);
     return out;
 }
 
 std::optional<RepeatLayout> RepeatSearch::adapted(const TilePattern& tile, int steps,
-                                                  std::stop_token stop) const {
-    const Places from = places(true);
+                                                  std::stop_token stop) {
+    if (!fine_)
+        fine_ = raster(&coarse_.from);
+    const Places& from = fine_->from;
     RepeatLayout out = begun(tile);
+    const std::vector<Flip> flips = fine_->images.flipsOf(tile);
     for (const bool sides : {true, false}) {
         const auto each = [&](auto&& f) {
             for (int place = 0; place < frame_.count(); ++place)
@@ -275,9 +310,15 @@ std::optional<RepeatLayout> RepeatSearch::adapted(const TilePattern& tile, int s
         };
         // A point of a side counts as often as the side has tiles, one of a corner once.
         const int worth = sides ? steps : steps / 2;
-        if (!each([&](int place) { return extend(out, place, from, worth, stop); }))
+        if (!each([&](int place) {
+                return copied(out, place, *fine_, flips) || extend(out, place, from, worth, stop);
+            }))
             return {};
-        each([&](int place) { return renew(out, place, from, worth, stop), true; });
+        each([&](int place) {
+            if (!copied(out, place, *fine_, flips))
+                renew(out, place, from, worth, stop);
+            return true;
+        });
     }
     sum(out);
     return out;

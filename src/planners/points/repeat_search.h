@@ -2,6 +2,7 @@
 
 #include "planners/points/layout.h"
 #include "planners/points/repeat_frame.h"
+#include "planners/points/repeat_images.h"
 #include "planners/points/tile.h"
 
 #include <algorithm>
@@ -25,7 +26,8 @@ struct RepeatLayout {
 ///
 /// The top is looked at by kinds of place: a point along a side is one decision however long the
 /// side is. First the four sides, then the corners; the sides do not touch each other, so each is
-/// searched by itself.
+/// searched by itself. Where the pattern inside and the top allow it, what is another's image takes
+/// over its points: half the search, and half the patterns for people.
 class RepeatSearch {
 public:
     RepeatSearch(const Rules& rules, const RepeatFrame& frame);
@@ -37,8 +39,7 @@ public:
 
     /// The same, but a side or a corner whose tiles do with fewer points when they are chosen anew
     /// has a pattern of its own.
-    std::optional<RepeatLayout> adapted(const TilePattern& tile, int steps,
-                                        std::stop_token stop) const;
+    std::optional<RepeatLayout> adapted(const TilePattern& tile, int steps, std::stop_token stop);
 
     /// Points that `complete` needs but for the corners, to choose between patterns quickly. None
     /// where that is more than `most`, or seems to become so from what other patterns needed.
@@ -62,7 +63,17 @@ private:
     struct Places {
         std::vector<Spots> all, border;
     };
-    Places places(bool finer) const;
+    /// A raster with its places and the flips that leave it as it is.
+    struct Raster {
+        Places from;
+        RepeatImages images;
+    };
+    Places places(const Places* coarse) const;
+    bool betweenStretches(Spot at, const Field& stretch) const;
+    Raster raster(const Places* coarse) const;
+    /// Takes over the points of the place that this one is an image of, if any.
+    bool copied(RepeatLayout& layout, int place, const Raster& raster,
+                const std::vector<Flip>& flips) const;
     bool extend(RepeatLayout& layout, int place, const Places& from, int steps,
                 std::stop_token stop) const;
     void renew(RepeatLayout& layout, int place, const Places& from, int steps,
@@ -71,7 +82,8 @@ private:
 
     const Rules& rules_;
     RepeatFrame frame_;
-    Places coarse_;
+    Raster coarse_;
+    std::optional<Raster> fine_; ///< once it is asked for
     std::vector<int> fewest_;   ///< points that estimates found to be enough, for each kind
 };
 
