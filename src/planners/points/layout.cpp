@@ -4,6 +4,7 @@
 #include "planners/points/holes.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace bastewright::points {
 namespace {
@@ -100,31 +101,48 @@ bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means me
     return true;
 }
 
-/// A point for every hole that is left: where one is allowed, as far from the others as can be.
+/// Where a point for a hole is allowed, as far from all others as can be.
+std::optional<Spot> forcedPlace(const Layout& layout, const Rules& rules, Spot hole) {
+    Spots places;
+    for (const Spot s : rules.places(Field{hole.x, hole.y, hole.x, hole.y}.grown(rules.radius)))
+        if (distanceSquared(s, hole) < squared(0.99 * rules.radius))
+            places.push_back(s);
+    if (places.empty())
+        places = rules.leastBreach(hole);
+    std::optional<Spot> best;
+    double most = -1;
+    for (const Spot s : places) {
+        double nearest = 1e18;
+        for (const auto& p : layout.pins)
+            nearest = std::min(nearest, distanceSquared(p.at, s));
+        if (nearest > most) {
+            most = nearest;
+            best = s;
+        }
+    }
+    return best;
+}
+
+/// A point for every hole that is left.
 void force(Layout& layout, const Rules& rules) {
     for (int round = 0; round < 100; ++round) {
         const Spots open = holes(layout.spots(), rules.top(), rules.radius);
         if (open.empty())
             return;
-        const Spot w = open.front();
-        Spots places;
-        for (const Spot s : rules.places(Field{w.x, w.y, w.x, w.y}.grown(rules.radius)))
-            if (distanceSquared(s, w) < squared(0.99 * rules.radius))
-                places.push_back(s);
-        if (places.empty())
-            places = rules.leastBreach(w);
-        Spot best = places.front();
-        double most = -1;
-        for (const Spot s : places) {
-            double nearest = 1e18;
-            for (const auto& p : layout.pins)
-                nearest = std::min(nearest, distanceSquared(p.at, s));
-            if (nearest > most) {
-                most = nearest;
-                best = s;
-            }
+        const std::size_t before = layout.pins.size();
+        for (const Spot hole : open) {
+            const bool filled = std::any_of(
+                layout.pins.begin() + static_cast<std::ptrdiff_t>(before), layout.pins.end(),
+                [&](const Layout::Pin& p) {
+                    return distanceSquared(p.at, hole) < squared(rules.radius - kCoverSlack);
+                });
+            if (filled)
+                continue;
+            if (const auto at = forcedPlace(layout, rules, hole))
+                layout.pins.push_back({*at, true});
         }
-        layout.pins.push_back({best, true});
+        if (layout.pins.size() == before)
+            return;
     }
 }
 
@@ -180,9 +198,13 @@ void fill(Layout& layout, const Rules& rules, int steps) {
 
 void prune(Layout& layout, const Rules& rules) {
     for (std::size_t i = layout.pins.size(); i-- > 0;) {
-        if (!layout.pins[i].loose)
-            continue;
         const Spot at = layout.pins[i].at;
+        // One of the pattern stays, but not beside one that had to be set closer than is allowed.
+        const auto crowds = [&](const Layout::Pin& p) {
+            return &p != &layout.pins[i] && distanceSquared(p.at, at) < squared(rules.gap - 1e-6);
+        };
+        if (!layout.pins[i].loose && std::none_of(layout.pins.begin(), layout.pins.end(), crowds))
+            continue;
         const Field around =
             clipped(Field{at.x, at.y, at.x, at.y}.grown(rules.radius), rules.top());
         // All that reach its corners: what is open then is what the point itself covers.

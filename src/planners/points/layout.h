@@ -23,7 +23,8 @@ bool repair(Layout& layout, const Rules& rules, int steps);
 /// The same for a layout that may leave much of the top open: one search over the whole top.
 void fill(Layout& layout, const Rules& rules, int steps);
 
-/// Takes away loose points that are not needed.
+/// Takes away loose points that are not needed, and of the others those that another had to be set
+/// nearer to than the gap.
 void prune(Layout& layout, const Rules& rules);
 
 /// Sorted by y, then x, once each.
