@@ -44,5 +44,5 @@ inside() {
 as_person() {
   env -i PATH=/usr/bin:/bin HOME=/home/quilter LC_ALL=C.UTF-8 XDG_RUNTIME_DIR=/home/quilter/.run \
     ${DISPLAY:+DISPLAY=$DISPLAY} ${BASTEWRIGHT_TELL_PLACES:+BASTEWRIGHT_TELL_PLACES=$BASTEWRIGHT_TELL_PLACES} \
-    chroot --userspec=quilter:quilter "$root" "$@"
+    /usr/sbin/chroot --userspec=quilter:quilter "$root" "$@"
 }

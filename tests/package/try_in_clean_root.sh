@@ -30,7 +30,7 @@ inside chown quilter: /home/quilter/.run
 as_person bastewright --version
 
 step "every screen"
-QT_QPA_PLATFORM='' as_person env QT_QPA_PLATFORM=offscreen bastewright --self-test
+as_person env QT_QPA_PLATFORM=offscreen bastewright --self-test
 
 step "a plan, its check, the sheets"
 demo=/usr/share/doc/bastewright/examples/harbour-lights.bastewright.json
