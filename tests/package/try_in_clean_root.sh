@@ -34,7 +34,8 @@ as_person env QT_QPA_PLATFORM=offscreen bastewright --self-test
 
 step "a plan, its check, the sheets"
 demo=/usr/share/doc/bastewright/examples/harbour-lights.bastewright.json
-as_person bastewright plan $demo --json /home/quilter/plan.json | head -5
+as_person bastewright plan $demo --json /home/quilter/plan.json >"$root/home/quilter/plan.txt"
+head -5 "$root/home/quilter/plan.txt"
 as_person bastewright check $demo /home/quilter/plan.json
 as_person bastewright sheets $demo --out /home/quilter/sheets
 head -c 5 "$root"/home/quilter/sheets/*-a4.pdf >/dev/null
