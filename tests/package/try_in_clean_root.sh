@@ -48,7 +48,7 @@ inside cp $demo "/home/quilter/My quilt.bastewright.json"
 exec 3<>"$root/tmp/display"
 Xvfb -displayfd 3 -screen 0 1280x800x24 -nolisten tcp 2>/dev/null &
 display=$!
-trap 'kill $display 2>/dev/null; leave_clean_root' EXIT
+trap 'kill $display 2>/dev/null || true; leave_clean_root' EXIT
 for _ in $(seq 50); do [ -s "$root/tmp/display" ] && break; sleep 0.1; done
 DISPLAY=:$(tr -d '\n' <"$root/tmp/display")
 export DISPLAY BASTEWRIGHT_TELL_PLACES=/home/quilter/.run/places
@@ -61,15 +61,17 @@ for _ in $(seq 300); do
 done
 grep -q '^toTable .* 1$' "$root$BASTEWRIGHT_TELL_PLACES" # planned: the session can be begun
 [ -z "$picture" ] || { sleep 1; import -window root "$picture"; }
-kill $window
+kill "$(pgrep -P $window)" # the program itself, not the shell that waits for it
 wait $window 2>/dev/null || true
 kill $display
 unset DISPLAY BASTEWRIGHT_TELL_PLACES
 
 step "what a desktop makes of the file"
 inside apt-get -qq install -y --no-install-recommends xdg-utils desktop-file-utils shared-mime-info libfile-mimeinfo-perl >/dev/null
-as_person xdg-mime query filetype "/home/quilter/My quilt.bastewright.json" | tee /dev/stderr | grep -qx application/x-bastewright-job
-as_person xdg-mime query default application/x-bastewright-job | tee /dev/stderr | grep -qx bastewright.desktop
+kind=$(as_person xdg-mime query filetype "/home/quilter/My quilt.bastewright.json")
+opens=$(as_person xdg-mime query default application/x-bastewright-job)
+echo "$kind, opened by $opens"
+[ "$kind" = application/x-bastewright-job ] && [ "$opens" = bastewright.desktop ]
 
 step "removed; the person's quilts stay"
 library=$root/home/quilter/.local/share/bastewright/library.sqlite
