@@ -1,5 +1,5 @@
 # Reading the headers of Qt, GoogleTest and the standard library takes most of a file's compile time, so
-# they are compiled once for each of three kinds of target and shared. Sources include all the same
+# they are compiled once for each kind of target and shared. Sources include all the same
 # what they use: -DBASTEWRIGHT_PRECOMPILED=OFF builds without.
 set(bastewright_std_headers <algorithm> <cmath> <cstdint> <functional> <map> <memory> <optional> <set> <string>
     <string_view> <utility> <variant> <vector>)

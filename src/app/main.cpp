@@ -1,3 +1,4 @@
+#include "app/build_facts.h"
 #include "app/commands.h"
 #include "app/window.h"
 
@@ -17,6 +18,7 @@ constexpr const char* kUsage =
                                                         the printed sheets
   bastewright export JOB --out DIR [--day 2026-12-05]   files for other programs
   bastewright check JOB PLAN                            an independent check of a plan
+  bastewright --self-test                               a walk through every screen, nothing kept
   bastewright --version | --help
 
 JOB is a job or a session of several quilts. Exit status: 0 good; 1 no good plan, with the reason and
@@ -64,7 +66,7 @@ int window(int argc, char** argv) {
 
 int main(int argc, char** argv) {
     if (has(argc, argv, "--version")) {
-        std::cout << "bastewright " << BASTEWRIGHT_VERSION << '\n';
+        std::cout << bastewright::app::buildFacts();
         return 0;
     }
     const bool wantsCommand =

@@ -14,6 +14,7 @@ Q_IMPORT_QML_PLUGIN(Bastewright_ScreensPlugin)
 // does not work inside a namespace.
 static void initResources() {
     Q_INIT_RESOURCE(demo);
+    Q_INIT_RESOURCE(icon);
     Q_INIT_RESOURCE(page);
 }
 

@@ -16,6 +16,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QGuiApplication>
+#include <QIcon>
 #include <QQuickStyle>
 #include <QScreen>
 #include <QStandardPaths>
@@ -46,6 +47,7 @@ QString inHome(QStandardPaths::StandardLocation place, const QString& name) {
 
 void prepareWindow() {
     QGuiApplication::setApplicationName(QStringLiteral("bastewright"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("bastewright"));
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     // The screen is one painted picture and calm tiles: drawn in software it starts at once on any
     // machine and looks the same on all.
@@ -55,6 +57,7 @@ void prepareWindow() {
 
 OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     loadResources();
+    QGuiApplication::setWindowIcon(QIcon{QStringLiteral(":/icon/bastewright-128.png")});
     OpenRoom room;
     auto opened = Library::open(words::toCore(options.library));
     if (!opened) {
@@ -136,11 +139,12 @@ int runWindow(const QString& jobFile) {
     if (!jobFile.isEmpty()) {
         const auto job = room.workroom->shelf()->openFile(
             QUrl::fromLocalFile(QFileInfo{jobFile}.absoluteFilePath()));
-        if (job == 0) {
+        if (job != 0)
+            room.workroom->openJob(job);
+        else { // who has double-clicked a file reads no terminal: the shelf says it
             printError(room.workroom->shelf()->problem());
-            return 2;
+            room.workroom->backToShelf();
         }
-        room.workroom->openJob(job);
     }
     std::unique_ptr<Places> places;
     if (const auto file = qEnvironmentVariable("BASTEWRIGHT_TELL_PLACES"); !file.isEmpty())

@@ -1,4 +1,5 @@
 #include "plan/share.h"
+#include "plan/trade_times.h"
 #include "session/private/plan_index.h"
 #include "session/private/remaining.h"
 #include "session/private/words.h"
@@ -71,7 +72,7 @@ private:
             d = {.kind = t.kind,
                  .job = t.job,
                  .pass = t.pass,
-                 .effort = {.fixed = crew::kCool},
+                 .effort = {.fixed = trade_times::kCool},
                  .team = 0};
         else
             step(t, d, out);
@@ -149,7 +150,7 @@ private:
             d.needs.lifts = true;
             break;
         case TaskKind::turnOver:
-            d.effort.byHand = crew::kTurnOver;
+            d.effort.byHand = trade_times::kTurnOver;
             for (std::size_t k = 1; k < quilt(t).passes.size(); ++k)
                 d.effort.byHand += crew::shift(quilt(t).passes[k]).byHand;
             team = hands_.size();
@@ -160,11 +161,11 @@ private:
             team = 1;
             break;
         case TaskKind::checkUnderside:
-            d.effort.byHand = crew::kUnderside;
+            d.effort.byHand = trade_times::kUnderside;
             team = 1;
             break;
         default:
-            d.effort.byHand = crew::kHandOver;
+            d.effort.byHand = trade_times::kHandOver;
             team = 1;
             break;
         }

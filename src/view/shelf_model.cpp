@@ -237,9 +237,10 @@ QString ShelfModel::saveInto(qint64 job, const QUrl& folder) {
     if (name.isEmpty() || name.startsWith(QLatin1Char('.')))
         name.prepend(tr("Quilt"));
     const QDir to{folder.toLocalFile()};
-    QString file = to.filePath(name + QStringLiteral(".json"));
+    // The ending by which a desktop knows a job (src/package/bastewright.xml).
+    QString file = to.filePath(name + QStringLiteral(".bastewright.json"));
     for (int n = 2; QFile::exists(file); ++n)
-        file = to.filePath(QStringLiteral("%1 %2.json").arg(name).arg(n));
+        file = to.filePath(QStringLiteral("%1 %2.bastewright.json").arg(name).arg(n));
     return saveFile(job, QUrl::fromLocalFile(file)) ? file : QString{};
 }
 

@@ -119,11 +119,16 @@ Why ofFinish(const From& f) {
     return w;
 }
 
+/// What is said of either layer below the top.
+Why ofLayer(const From& f, const QString& title, Size layer, Length overage) {
+    return {.title = title,
+            .value = f.size(layer),
+            .inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
+                       {tr("Over on each side"), f.length(overage)}}};
+}
+
 Why ofBacking(const From& f) {
-    Why w{.title = tr("Backing")};
-    w.value = f.size(f.quilt.layers.backing);
-    w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
-                {tr("Over on each side"), f.length(f.job.backing.overage)}};
+    Why w = ofLayer(f, tr("Backing"), f.quilt.layers.backing, f.job.backing.overage);
     if (f.quilt.backing) {
         const auto& plan = *f.quilt.backing;
         QStringList buy;
@@ -155,11 +160,8 @@ Why ofBacking(const From& f) {
 }
 
 Why ofBatting(const From& f) {
-    Why w{.title = tr("Batting")};
-    w.value = f.size(f.quilt.layers.batting);
-    w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
-                {tr("Over on each side"), f.length(f.job.batting.overage)},
-                {tr("Thickness"), f.length(f.job.batting.thickness)}};
+    Why w = ofLayer(f, tr("Batting"), f.quilt.layers.batting, f.job.batting.overage);
+    w.inputs << QPair{tr("Thickness"), f.length(f.job.batting.thickness)};
     if (f.quilt.batting && !f.quilt.batting->pack.empty()) {
         w.inputs << QPair{tr("Pack"), words::fromCore(f.quilt.batting->pack)};
         w.rule = tr("The smallest pack that covers the top with its overage on every side.");

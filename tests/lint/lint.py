@@ -10,6 +10,8 @@ import sys
 import tempfile
 from xml.etree import ElementTree
 
+from drawing import drawing as drawn
+
 # What each part of src may depend on, directly. Parts not named here may depend on anything.
 ALLOWED = {
     "measures": set(),
@@ -23,7 +25,7 @@ ALLOWED = {
     "planner_backing": {"plan"},
     "planner_batting": {"plan"},
     "planner_proof": {"plan"},
-    "planner_bring": {"plan", "planner_rolls"},
+    "planner_bring": {"plan"},
     "planner_whole": {"plan", "planner_surface", "planner_rolls", "planner_passes", "planner_points",
                       "planner_crew", "planner_backing", "planner_batting", "planner_proof",
                       "planner_bring"},
@@ -31,7 +33,7 @@ ALLOWED = {
     "session": {"plan", "planner_whole", "planner_crew", "checker"},
     "store": {"session"},
     "language": {"measures"},
-    "sheets": {"language", "session", "plan"},
+    "sheets": {"language", "plan"},
     "page": {"view"},
 }
 CORE = [name for name in ALLOWED if name not in ("language", "store", "sheets", "page")]
@@ -148,9 +150,36 @@ def catalogue(source, build):
                 yield f"assets/page/{file}: not listed in page_words.cpp: {text}"
 
 
+def drawing(source, _build):
+    """The picture of the parts is the one that the build gives."""
+    if (source / "docs/pictures/parts.svg").read_text() != drawn(source):
+        yield "docs/pictures/parts.svg: draw it anew: python3 tests/lint/drawing.py . > docs/pictures/parts.svg"
+
+
+def documents(source, _build):
+    """What documents point at is there, every picture is shown somewhere, and every check has its test."""
+    shown = set()
+    texts = [source / "README.md", source / "DEVELOPERS.md", *sorted((source / "docs").rglob("*.md"))]
+    for file in texts:
+        text = file.read_text()
+        name = file.relative_to(source)
+        for target in re.findall(r"\]\(([^)#]+)(?:#[^)]*)?\)", text):
+            if "://" in target:
+                continue
+            if not (file.parent / target).exists():
+                yield f"{name}: points at {target}, which is not there"
+            shown.add((file.parent / target).resolve())
+        for place in re.findall(r"`((?:src|tests|qml|docs|assets)/[\w/.-]+)`", text):
+            if not (source / place).exists():
+                yield f"{name}: names {place}, which is not there"
+    for picture in sorted((source / "docs/pictures").glob("*.[ps][nv]g")):
+        if picture.resolve() not in shown:
+            yield f"{picture.relative_to(source)}: no document shows it"
+
+
 def main():
     rules = {rule.__name__: rule
-             for rule in (includes, links, symbols, modules, sizes, catalogue)}
+             for rule in (includes, links, symbols, modules, sizes, catalogue, drawing, documents)}
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("rule", choices=rules)
     parser.add_argument("--source", type=pathlib.Path, required=True)

@@ -1,6 +1,7 @@
 #include "planners/crew/tasks.h"
 
 #include "plan/share.h"
+#include "plan/trade_times.h"
 #include "planners/crew/able.h"
 #include "planners/crew/words.h"
 
@@ -9,6 +10,9 @@
 #include <map>
 
 namespace bastewright::crew {
+
+using namespace trade_times;
+
 namespace {
 
 /// From this thickness on dots are pressed from the back too.

@@ -1,8 +1,13 @@
 #include "planners/crew/times.h"
 
+#include "plan/trade_times.h"
+
 #include <cmath>
 
 namespace bastewright::crew {
+
+using namespace trade_times;
+
 namespace {
 constexpr double kSquareInchesPerSqFt = 144;
 

@@ -1,11 +1,8 @@
 #pragma once
 
 #include "plan/plan.h"
-#include "plan/trade_times.h"
 
 namespace bastewright::crew {
-
-using namespace trade_times;
 
 /// What a piece of work takes: `byHand` goes with the pace of who does it, `fixed` does not.
 struct Effort {
