@@ -1458,6 +1458,21 @@
     </message>
 </context>
 <context>
+    <name>RefusalWindow</name>
+    <message>
+        <source>The library cannot be opened</source>
+        <translation>Die Bibliothek lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
     <name>Rehearsal</name>
     <message>
         <source>Pass %1 of %2</source>
@@ -3856,10 +3871,6 @@
         <translation>möglich ist Text ohne Zeilenumbrüche, Tabulatoren oder andere Steuerzeichen</translation>
     </message>
     <message>
-        <source>a form and what stands in its places, as a list in [], is accepted</source>
-        <translation>möglich ist eine Form mit dem, was in ihren Lücken steht, als Liste in []</translation>
-    </message>
-    <message>
         <source>true or false is accepted</source>
         <translation>möglich ist true oder false</translation>
     </message>
@@ -5754,6 +5765,246 @@
     <message>
         <source>Let the tables stand as is quickest.</source>
         <translation>Die Tische so stellen, wie es am schnellsten geht.</translation>
+    </message>
+    <message>
+        <source>a form and what stands in its places, as a list in [], of up to %1 bytes together is accepted</source>
+        <translation>möglich ist eine Form mit dem, was in ihren Lücken steht, als Liste in [], zusammen bis %1 Bytes</translation>
+    </message>
+    <message>
+        <source>No backup could be made</source>
+        <translation>Eine Sicherung war nicht möglich</translation>
+    </message>
+    <message>
+        <source>No backup could be made: %1.</source>
+        <translation>Eine Sicherung war nicht möglich: %1.</translation>
+    </message>
+    <message>
+        <source>There is no folder for the library: neither XDG_DATA_HOME nor HOME holds an absolute path. Set one of them.</source>
+        <translation>Es gibt keinen Ordner für die Bibliothek: Weder XDG_DATA_HOME noch HOME enthält einen vollständigen Pfad. Eines davon setzen.</translation>
+    </message>
+    <message>
+        <source>The jobs could not be listed</source>
+        <translation>Die Projekte ließen sich nicht auflisten</translation>
+    </message>
+    <message>
+        <source>There is no job number %1 in the library; list the jobs again.</source>
+        <translation>In der Bibliothek ist kein Projekt Nummer %1; die Projekte neu auflisten.</translation>
+    </message>
+    <message>
+        <source>The job could not be saved</source>
+        <translation>Das Projekt ließ sich nicht speichern</translation>
+    </message>
+    <message>
+        <source>The job could not be read</source>
+        <translation>Das Projekt ließ sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>The job could not be removed</source>
+        <translation>Das Projekt ließ sich nicht entfernen</translation>
+    </message>
+    <message>
+        <source>The job could not be brought back</source>
+        <translation>Das Projekt ließ sich nicht zurückholen</translation>
+    </message>
+    <message>
+        <source>The setting %1 could not be read</source>
+        <translation>Die Einstellung %1 ließ sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>The setting %1 could not be kept</source>
+        <translation>Die Einstellung %1 ließ sich nicht speichern</translation>
+    </message>
+    <message>
+        <source>The library %1 cannot be kept safely where it is: write-ahead logging stays "%2" there. Choose a folder on this machine's own disk.</source>
+        <translation>Die Bibliothek %1 ist an diesem Ort nicht sicher: Das Vorausprotokoll bleibt dort „%2“. Einen Ordner auf der eigenen Platte dieses Geräts wählen.</translation>
+    </message>
+    <message>
+        <source>The library %1 cannot be kept safely: this build of SQLite does not offer full synchronisation and foreign keys.</source>
+        <translation>Die Bibliothek %1 ist nicht sicher: Dieses SQLite bietet weder volle Synchronisation noch Fremdschlüssel.</translation>
+    </message>
+    <message>
+        <source>The library %1 was written by a newer version of the program. Open it with that version.</source>
+        <translation>Die Bibliothek %1 stammt von einer neueren Fassung des Programms. Mit dieser öffnen.</translation>
+    </message>
+    <message>
+        <source>The file %1 is another program's database, not a library. Move it away or choose another folder.</source>
+        <translation>Die Datei %1 ist die Datenbank eines anderen Programms, keine Bibliothek. Wegräumen oder einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>The library %1 could not be opened</source>
+        <translation>Die Bibliothek %1 ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>The library %1 is damaged, and another window of the program still has it open. Close every window and start again; what can be saved is then saved.</source>
+        <translation>Die Bibliothek %1 ist beschädigt, und ein anderes Fenster des Programms hat sie noch offen. Alle Fenster schließen und neu starten; was zu retten ist, wird dann gerettet.</translation>
+    </message>
+    <message>
+        <source>The folder %1 for the library could not be made: %2. Choose another folder or ask for the right to write there.</source>
+        <translation>Der Ordner %1 für die Bibliothek ließ sich nicht anlegen: %2. Einen anderen Ordner wählen oder um das Recht bitten, dort zu schreiben.</translation>
+    </message>
+    <message>
+        <source>There is a folder where the library %1 should be. Move it away.</source>
+        <translation>Wo die Bibliothek %1 sein soll, ist ein Ordner. Wegräumen.</translation>
+    </message>
+    <message>
+        <source>Another window of the program is mending the library %1. Try again in a moment.</source>
+        <translation>Ein anderes Fenster des Programms repariert gerade die Bibliothek %1. Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The library is damaged and no new one could be made</source>
+        <translation>Die Bibliothek ist beschädigt, und eine neue ließ sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>The library is damaged and no new one could be made: %1.</source>
+        <translation>Die Bibliothek ist beschädigt, und eine neue ließ sich nicht anlegen: %1.</translation>
+    </message>
+    <message>
+        <source>The library %1 is damaged and could not be mended: %2.</source>
+        <translation>Die Bibliothek %1 ist beschädigt und ließ sich nicht reparieren: %2.</translation>
+    </message>
+    <message>
+        <source>%1: another file has taken the place of the library %2 while the program used it. What the program still held is kept as %3. Close every window and start again.</source>
+        <translation>%1: Am Ort der Bibliothek %2 ist jetzt eine andere Datei, obwohl das Programm sie noch brauchte. Was das Programm noch hatte, liegt als %3 daneben. Alle Fenster schließen und neu starten.</translation>
+    </message>
+    <message>
+        <source>%1: the library %2 was removed while several windows of the program had it open. Close the other windows, then try again.</source>
+        <translation>%1: Die Bibliothek %2 wurde entfernt, während mehrere Fenster des Programms sie offen hatten. Die anderen Fenster schließen, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1: the library %2 had been removed while the program used it. It has been put back with everything in it; try again.</source>
+        <translation>%1: Die Bibliothek %2 war entfernt worden, während das Programm sie brauchte. Sie ist mit allem, was darin war, wieder da; noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1: the library %2 was removed while the program used it, and it could not be put back: %3.</source>
+        <translation>%1: Die Bibliothek %2 wurde entfernt, während das Programm sie brauchte, und ließ sich nicht zurücklegen: %3.</translation>
+    </message>
+    <message>
+        <source>%1, %2 and %3</source>
+        <translation>%1, %2 und %3</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 Projekt</translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation>%1 Projekte</translation>
+    </message>
+    <message>
+        <source>1 session</source>
+        <translation>1 Treffen</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 Treffen</translation>
+    </message>
+    <message>
+        <source>1 event</source>
+        <translation>1 Ereignis</translation>
+    </message>
+    <message>
+        <source>%1 events</source>
+        <translation>%1 Ereignisse</translation>
+    </message>
+    <message>
+        <source>There was no library where it should be; a new one has taken its place</source>
+        <translation>Wo die Bibliothek sein soll, war keine; an ihrer Stelle ist jetzt eine neue</translation>
+    </message>
+    <message>
+        <source>The library was damaged (%1) and was put aside as %2; a new one has taken its place</source>
+        <translation>Die Bibliothek war beschädigt (%1) und liegt jetzt als %2 beiseite; an ihrer Stelle ist eine neue</translation>
+    </message>
+    <message>
+        <source>%1, made from the last backup (%2) and what could still be read after it (%3).</source>
+        <translation>%1, aus der letzten Sicherung (%2) und dem, was danach noch lesbar war (%3).</translation>
+    </message>
+    <message>
+        <source>%1, made from the last backup (%2).</source>
+        <translation>%1, aus der letzten Sicherung (%2).</translation>
+    </message>
+    <message>
+        <source>%1, made from what could still be read (%2).</source>
+        <translation>%1, aus dem, was noch lesbar war (%2).</translation>
+    </message>
+    <message>
+        <source>%1, empty, because nothing could be read and there is no backup.</source>
+        <translation>%1, leer, weil nichts lesbar war und es keine Sicherung gibt.</translation>
+    </message>
+    <message>
+        <source>Compare the jobs and running sessions with what you remember before going on.</source>
+        <translation>Vor dem Weitermachen die Projekte und laufenden Treffen mit der Erinnerung vergleichen.</translation>
+    </message>
+    <message>
+        <source>There is no session number %1 in the library.</source>
+        <translation>In der Bibliothek ist kein Treffen Nummer %1.</translation>
+    </message>
+    <message>
+        <source>Event %1 of session %2 cannot be read: %3</source>
+        <translation>Ereignis %1 des Treffens %2 ist nicht lesbar: %3</translation>
+    </message>
+    <message>
+        <source>The sessions could not be listed</source>
+        <translation>Die Treffen ließen sich nicht auflisten</translation>
+    </message>
+    <message>
+        <source>The session could not be started</source>
+        <translation>Das Treffen ließ sich nicht beginnen</translation>
+    </message>
+    <message>
+        <source>The session could not be started: there is no job number %1 in the library.</source>
+        <translation>Das Treffen ließ sich nicht beginnen: In der Bibliothek ist kein Projekt Nummer %1.</translation>
+    </message>
+    <message>
+        <source>The session could not be read</source>
+        <translation>Das Treffen ließ sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>An event without an id cannot be stored.</source>
+        <translation>Ein Ereignis ohne Kennung lässt sich nicht speichern.</translation>
+    </message>
+    <message>
+        <source>The tick could not be stored</source>
+        <translation>Der Haken ließ sich nicht speichern</translation>
+    </message>
+    <message>
+        <source>Another event is stored under the id %1; every event needs its own.</source>
+        <translation>Unter der Kennung %1 ist ein anderes Ereignis gespeichert; jedes braucht seine eigene.</translation>
+    </message>
+    <message>
+        <source>The session's events could not be read</source>
+        <translation>Die Ereignisse des Treffens ließen sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>%1: the disk is full. Free some space and try again.</source>
+        <translation>%1: Die Platte ist voll. Platz schaffen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1: the library or its folder cannot be written to. Check who may write there, then try again.</source>
+        <translation>%1: In die Bibliothek oder ihren Ordner lässt sich nicht schreiben. Nachsehen, wer dort schreiben darf, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1: another window of the program is writing to the library. Try again in a moment.</source>
+        <translation>%1: Ein anderes Fenster des Programms schreibt gerade in die Bibliothek. Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1: the library is damaged. Close every window of the program and start it again; what can be saved is then saved.</source>
+        <translation>%1: Die Bibliothek ist beschädigt. Alle Fenster des Programms schließen und neu starten; was zu retten ist, wird dann gerettet.</translation>
+    </message>
+    <message>
+        <source>%1: the disk reported an error. Check that it is still there, then try again.</source>
+        <translation>%1: Die Platte meldet einen Fehler. Nachsehen, ob sie noch da ist, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1: the library reported "%2".</source>
+        <translation>%1: Die Bibliothek meldet „%2“.</translation>
+    </message>
+    <message>
+        <source>it is empty</source>
+        <translation>sie ist leer</translation>
+    </message>
+    <message>
+        <source>it is gone</source>
+        <translation>sie ist weg</translation>
     </message>
 </context>
 <context>

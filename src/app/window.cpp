@@ -4,6 +4,7 @@
 #include "app/keep_awake.h"
 #include "app/log.h"
 #include "app/places.h"
+#include "app/refusal.h"
 #include "app/tour.h"
 #include "app/warnings.h"
 #include "language/language.h"
@@ -75,8 +76,12 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     setup.comfortFile = options.comfortFile;
     setup.density = options.density > 0 ? options.density : reportedDensity();
     room.workroom = std::make_unique<Workroom>(room.library.get(), std::move(setup));
+    QStringList toKnow;
     for (const auto& finding : opened->findings)
-        room.workroom->say(words::fromCore(finding.text));
+        for (const auto& sentence : {finding.text, finding.cure})
+            if (!sentence.empty())
+                toKnow << words::fromCore(sentence);
+    room.workroom->say(toKnow.join(QLatin1Char(' ')));
     room.surroundings = std::make_unique<Surroundings>(options.comfortFile);
     room.phones = std::make_unique<PhonePage>(room.workroom->live());
     room.engine = std::make_unique<QQmlApplicationEngine>();
@@ -124,11 +129,15 @@ int runWindow(const QString& jobFile) {
     options.comfortFile =
         inHome(QStandardPaths::GenericConfigLocation, QStringLiteral("bastewright/comfort.ini"));
     options.sheetsFolder = inHome(QStandardPaths::DocumentsLocation, QStringLiteral("Bastewright"));
+    // Before the workroom has one: how a refusal is said and drawn.
+    Comfort comfort{options.comfortFile, reportedDensity()};
     QString problem;
-    const auto room = openRoom(options, problem);
-    if (!room.window) {
+    auto room = openRoom(options, problem);
+    while (!room.window) {
         printError(problem);
-        return 2;
+        if (!askToTryAgain(comfort, problem))
+            return 2;
+        room = openRoom(options, problem);
     }
     KeepAwake awake;
     keepAwakeInSession(room, awake);

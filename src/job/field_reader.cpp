@@ -147,8 +147,9 @@ void FieldReader::sentences(std::string_view key, Sentences& out, std::size_t mo
             out.push_back(*std::move(read));
         else
             refuse((*list)[i], pointerTo(pointerTo(pointer_, key), std::to_string(i)),
-                   core::says("a form and what stands in its places, as a list in [], is "
-                              "accepted"));
+                   core::says("a form and what stands in its places, as a list in [], of up to "
+                              "%1 bytes together is accepted",
+                              kLongestSentence));
     }
 }
 

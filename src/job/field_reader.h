@@ -32,6 +32,8 @@ struct Word {
     std::string_view text;
     E value;
 };
+template <class Text, class E>
+Word(Text, E) -> Word<E>; // clang 14 does not find it by itself
 
 inline constexpr std::array kUnitWords{Word{"in", Unit::inch}, Word{"cm", Unit::centimetre},
                                        Word{"mm", Unit::millimetre}};

@@ -40,6 +40,7 @@ std::string pointerTo(const std::string& parent, std::string_view key);
 Sentence placeInWords(const std::string& pointer);
 
 /// The first `most` bytes, whole characters only, and three dots; all of it where it is no longer.
+/// Spaces stand for control characters.
 std::string shortened(const std::string& text, std::size_t most);
 
 /// A value as it is quoted in a sentence, shortened where long.
@@ -49,7 +50,10 @@ std::string quoted(const Json& value);
 /// {"figure": "4 in"}, a name is text.
 Json sentenceJson(const Sentence& sentence);
 
-/// Reads what sentenceJson writes; nothing where the value is something else.
+/// The longest sentence that is read, in bytes of its English.
+inline constexpr std::size_t kLongestSentence = 4000;
+
+/// Reads what sentenceJson writes; nothing where the value is something else or longer.
 std::optional<Sentence> readSentence(const Json& value);
 
 /// Puts a value at a pointer whose parent is an object that has no such field; otherwise does

@@ -1,9 +1,25 @@
 #include "job/json_text.h"
 
+#include <vector>
+
 namespace bastewright {
 namespace {
 constexpr const char* kFigure = "figure";
 constexpr std::size_t kPlaces = 9;
+
+/// Bytes of the sentence in English, counted without putting it together: places inside places
+/// multiply, so that a short file could stand for a text that fills any memory.
+std::size_t bytesInEnglish(const Sentence& sentence) {
+    std::vector<std::size_t> values;
+    for (const Sentence& value : sentence.values())
+        values.push_back(bytesInEnglish(value));
+    const std::string& form = sentence.text();
+    std::size_t bytes = form.size();
+    for (std::size_t i = 0; i + 1 < form.size(); ++i)
+        if (form[i] == '%' && form[i + 1] >= '1' && std::size_t(form[i + 1] - '1') < values.size())
+            bytes += values[std::size_t(form[++i] - '1')];
+    return bytes;
+}
 } // namespace
 
 Json sentenceJson(const Sentence& sentence) {
@@ -38,7 +54,10 @@ std::optional<Sentence> readSentence(const Json& value) {
             return {};
         values.push_back(*std::move(read));
     }
-    return Sentence{Sentence::Kind::words, value[0].get<std::string>(), std::move(values)};
+    Sentence read{Sentence::Kind::words, value[0].get<std::string>(), std::move(values)};
+    if (bytesInEnglish(read) > kLongestSentence)
+        return {};
+    return read;
 }
 
 } // namespace bastewright

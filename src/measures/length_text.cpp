@@ -27,7 +27,10 @@ std::string quoted(std::string_view text) {
     std::size_t end = std::min(text.size(), kShown);
     while (end < text.size() && (text[end] & 0xC0) == 0x80) // not in the middle of a character
         --end;
-    return std::string{"'"}.append(text.substr(0, end)).append("'");
+    std::string out{text.substr(0, end)};
+    // Control characters would break the sentence.
+    std::ranges::replace_if(out, [](char c) { return (c >= 0 && c < ' ') || c == '\x7f'; }, ' ');
+    return "'" + out + "'";
 }
 
 /// A fraction with a positive denominator.

@@ -74,6 +74,12 @@ void Connection::answer(int status, const QByteArray& type, const QByteArray& bo
         head += "Connection: close\r\n";
     socket_->write(head + kAlways + more + "\r\n" + body);
     busy_ = false;
+    // Whoever asks and asks and takes no answer would fill the memory.
+    if (socket_->bytesToWrite() > kMostUnsent) {
+        closing_ = true;
+        socket_->abort();
+        return;
+    }
     if (closing_) {
         socket_->disconnectFromHost();
         return;

@@ -17,6 +17,7 @@ class Connection : public QObject {
 public:
     static constexpr int kSlowMs = 10'000;  ///< most for sending a request
     static constexpr int kIdleMs = 60'000;  ///< most between requests
+    static constexpr qint64 kMostUnsent = 1'000'000; ///< bytes of answers nobody has taken
 
     Connection(QTcpSocket* socket, QObject* parent);
 

@@ -15,7 +15,6 @@ void writeQuiltPlan(FieldWriter& writer, const QuiltPlan& quilt,
 
 /// Limits against hostile files; far beyond any real plan.
 namespace plan_limits {
-inline constexpr std::size_t kFileBytes = 32'000'000;
 inline constexpr std::size_t kValues = 3'000'000;
 inline constexpr std::size_t kPasses = 400;
 inline constexpr std::size_t kZones = 10'000;

@@ -140,7 +140,7 @@ void readFields(FieldReader& reader, Plan& plan) {
 
 PlanRead read(std::string_view text) {
     PlanRead out;
-    const JsonLimits within{.bytes = kFileBytes, .values = kValues};
+    const JsonLimits within{.bytes = kMostPlanBytes, .values = kValues};
     Findings parsing;
     const auto root = parseJson(text, within, parsing);
     if (!root) {

@@ -12,6 +12,9 @@ namespace bastewright {
 /// quilt has that quilt's fields at the top; a plan of several has them under "quilts".
 std::string writePlan(const Plan& plan);
 
+/// The largest plan file that is read.
+inline constexpr std::size_t kMostPlanBytes = 32'000'000;
+
 struct PlanRead {
     std::optional<Plan> plan; ///< nothing where `problems` holds a stop
     Findings problems;

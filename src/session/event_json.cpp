@@ -1,18 +1,19 @@
 #include "session/event_json.h"
 
-#include <nlohmann/json.hpp>
+#include "job/json_text.h"
 
 #include <limits>
 
 namespace bastewright {
 namespace {
 
-using nlohmann::json;
+// The text of a new plan holds a plan and a session, both quoted twice over.
+constexpr JsonLimits kWithin{.bytes = 200'000'000, .values = 1000, .depth = 8, .fields = 100};
 
 // Reads members one by one and remembers the first that is wrong.
 class Members {
 public:
-    explicit Members(const json& object)
+    explicit Members(const Json& object)
         : object_{object} {}
 
     void read(const char* field, std::string& to) {
@@ -45,18 +46,13 @@ public:
     const std::string& problem() const { return problem_; }
 
 private:
-    void refuse(const char* field, const json& value, const char* accepted) {
+    void refuse(const char* field, const Json& value, const char* accepted) {
         if (problem_.empty())
-            problem_ = std::string{"The event's "} + field + " is " + shown(value) +
+            problem_ = std::string{"The event's "} + field + " is " + quoted(value) +
                        "; it must be " + accepted + ".";
     }
 
-    static std::string shown(const json& value) {
-        auto text = value.dump(-1, ' ', false, json::error_handler_t::replace);
-        return text.size() > 60 ? text.substr(0, 57) + "…" : text;
-    }
-
-    const json& object_;
+    const Json& object_;
     std::string problem_;
 };
 
@@ -64,7 +60,7 @@ private:
 
 std::string writeEvent(const Event& e) {
     const Event plain;
-    nlohmann::ordered_json out;
+    Json out;
     out["id"] = e.id;
     out["kind"] = name(e.kind);
     const auto put = [&out](const char* field, const auto& value, const auto& usual) {
@@ -80,16 +76,20 @@ std::string writeEvent(const Event& e) {
     put("target", e.target, plain.target);
     put("text", e.text, plain.text);
     put("count", e.count, plain.count);
-    return out.dump(-1, ' ', false, json::error_handler_t::replace);
+    return out.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
 tl::expected<Event, std::string> readEvent(std::string_view text) {
-    const json in = json::parse(text, nullptr, false);
-    if (!in.is_object())
+    Findings problems;
+    const auto in = parseJson(text, kWithin, problems);
+    if (!problems.empty())
+        return tl::unexpected("The event is not a JSON object that is accepted: " +
+                              problems.front().text.english());
+    if (!in || !in->is_object())
         return tl::unexpected(std::string{"The event is not a JSON object."});
     Event e;
     std::string kind;
-    Members members{in};
+    Members members{*in};
     members.read("id", e.id);
     members.read("kind", kind);
     members.read("at", e.atMs);
@@ -107,8 +107,8 @@ tl::expected<Event, std::string> readEvent(std::string_view text) {
         return tl::unexpected(std::string{"The event has no id; every event carries its own."});
     const auto known = eventKind(kind);
     if (!known)
-        return tl::unexpected("The event's kind is \"" + kind +
-                              "\"; it must be a known one such as \"zone-opened\".");
+        return tl::unexpected("The event's kind is " + quoted(Json(kind)) +
+                              "; it must be a known one such as \"zone-opened\".");
     e.kind = *known;
     return e;
 }

@@ -60,7 +60,9 @@ void copyTo(Database& from, const std::string& path) {
         throw sqlite::Error{code, sqlite3_errstr(code)};
 }
 
-void makeBackup(Database& db, const std::string& fresh) {
+} // namespace
+
+void copyWhole(Database& db, const std::string& fresh) {
     std::error_code ignored;
     fs::remove(fresh, ignored);
     {
@@ -80,21 +82,29 @@ void makeBackup(Database& db, const std::string& fresh) {
         throw sqlite::Error{SQLITE_CORRUPT, *complaint};
 }
 
-} // namespace
-
 std::string besideLibrary(const std::string& path, const std::string& what) {
     const fs::path whole{path};
     const auto name = whole.stem().string() + "." + what + whole.extension().string();
     return (whole.parent_path() / name).string();
 }
 
-void syncFolderOf(const std::string& path) {
-    const auto folder = fs::path{path}.parent_path();
-    const int file = ::open(folder.empty() ? "." : folder.c_str(), O_RDONLY | O_DIRECTORY);
+std::string freeNameBeside(const std::string& path, const std::string& what) {
+    for (int n = 1;; ++n)
+        if (auto name = besideLibrary(path, what + "-" + std::to_string(n)); !fs::exists(name))
+            return name;
+}
+
+void syncFile(const std::string& path) {
+    const int file = ::open(path.c_str(), O_RDONLY);
     if (file < 0)
         return;
     ::fsync(file);
     ::close(file);
+}
+
+void syncFolderOf(const std::string& path) {
+    const auto folder = fs::path{path}.parent_path();
+    syncFile(folder.empty() ? "." : folder.string());
 }
 
 std::optional<Finding> backUp(Database& db, const std::string& path, int keep) {
@@ -109,7 +119,7 @@ std::optional<Finding> backUp(Database& db, const std::string& path, int keep) {
             return {};
         if (fingerprintOf(numbered(path, 1)) == db.text(kFingerprint))
             return {};
-        makeBackup(db, fresh);
+        copyWhole(db, fresh);
         // From the oldest down, each rename replacing the one before: at no moment is there a gap.
         for (int n = keep; n > 1; --n)
             if (fs::exists(numbered(path, n - 1)))
@@ -120,11 +130,11 @@ std::optional<Finding> backUp(Database& db, const std::string& path, int keep) {
     } catch (const sqlite::Error& e) {
         std::error_code ignored;
         fs::remove(fresh, ignored);
-        return Finding{Finding::Level::note, "", sqlite::sentence("No backup could be made", e),
+        return Finding{Finding::Level::note, "", sqlite::sentence(core::says("No backup could be made"), e),
                        ""};
     } catch (const fs::filesystem_error& e) {
         return Finding{Finding::Level::note, "",
-                       "No backup could be made: " + e.code().message() + ".", ""};
+                       core::says("No backup could be made: %1.", e.code().message()), ""};
     }
 }
 

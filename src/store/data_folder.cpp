@@ -11,7 +11,7 @@ Environment processEnvironment() {
     };
 }
 
-tl::expected<std::string, std::string> dataFolder(const Environment& environment) {
+tl::expected<std::string, Sentence> dataFolder(const Environment& environment) {
     const auto absolute = [&environment](const char* variable) -> std::optional<std::string> {
         auto value = environment(variable);
         if (!value || !value->starts_with('/'))
@@ -27,12 +27,12 @@ tl::expected<std::string, std::string> dataFolder(const Environment& environment
         return under(*data, "/bastewright");
     if (const auto home = absolute("HOME"))
         return under(*home, "/.local/share/bastewright");
-    return tl::unexpected(std::string{
-        "There is no folder for the library: neither XDG_DATA_HOME nor HOME holds an absolute "
-        "path. Set one of them."});
+    return tl::unexpected(
+        core::says("There is no folder for the library: neither XDG_DATA_HOME nor HOME holds an "
+                   "absolute path. Set one of them."));
 }
 
-tl::expected<std::string, std::string> libraryPath(const Environment& environment) {
+tl::expected<std::string, Sentence> libraryPath(const Environment& environment) {
     return dataFolder(environment).map([](const std::string& folder) {
         return folder + "/library.sqlite";
     });

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "measures/sentence.h"
+
 #include <tl/expected.hpp>
 
 #include <functional>
@@ -17,9 +19,9 @@ Environment processEnvironment();
 /// The folder the person's library lives in: $XDG_DATA_HOME/bastewright, else
 /// ~/.local/share/bastewright (XDG Base Directory Specification 0.8: an empty or relative
 /// XDG_DATA_HOME counts as not set). The error says what to set where HOME is missing too.
-tl::expected<std::string, std::string> dataFolder(const Environment& environment);
+tl::expected<std::string, Sentence> dataFolder(const Environment& environment);
 
 /// The library file in it.
-tl::expected<std::string, std::string> libraryPath(const Environment& environment);
+tl::expected<std::string, Sentence> libraryPath(const Environment& environment);
 
 } // namespace bastewright

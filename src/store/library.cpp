@@ -2,6 +2,7 @@
 
 #include "store/private/inside.h"
 #include "store/private/opening.h"
+#include "store/private/put_back.h"
 
 namespace bastewright {
 namespace {
@@ -9,7 +10,7 @@ namespace {
 constexpr const char* kLastScreen = "last-screen";
 
 Stored<std::vector<JobEntry>> listed(const sqlite::Database& db, const char* where) {
-    return guarded<std::vector<JobEntry>>("The jobs could not be listed", [&] {
+    return guarded<std::vector<JobEntry>>(core::says("The jobs could not be listed"), [&] {
         std::vector<JobEntry> out;
         auto rows =
             db.prepare(std::string{"SELECT id, name, created_ms, changed_ms FROM jobs "} + where);
@@ -19,9 +20,9 @@ Stored<std::vector<JobEntry>> listed(const sqlite::Database& db, const char* whe
     });
 }
 
-tl::unexpected<std::string> noJob(JobId id) {
-    return tl::unexpected("There is no job number " + std::to_string(id) +
-                          " in the library; list the jobs again.");
+tl::unexpected<Sentence> noJob(JobId id) {
+    return tl::unexpected(
+        core::says("There is no job number %1 in the library; list the jobs again.", id));
 }
 
 } // namespace
@@ -50,7 +51,7 @@ Stored<std::vector<JobEntry>> Library::removedJobs() const {
 }
 
 Stored<JobId> Library::addJob(const std::string& name, const std::string& text) {
-    return guarded<JobId>("The job could not be saved", [&] {
+    return changed<JobId>(*inside_, core::says("The job could not be saved"), [&] {
         sqlite::Transaction transaction{inside_->db};
         const auto now = inside_->now();
         inside_->db
@@ -64,7 +65,7 @@ Stored<JobId> Library::addJob(const std::string& name, const std::string& text) 
 }
 
 Stored<void> Library::saveJob(JobId id, const std::string& name, const std::string& text) {
-    return guarded<void>("The job could not be saved", [&]() -> Stored<void> {
+    return changed<void>(*inside_, core::says("The job could not be saved"), [&]() -> Stored<void> {
         sqlite::Transaction transaction{inside_->db};
         inside_->db.prepare("UPDATE jobs SET name = ?, text = ?, changed_ms = ? WHERE id = ?")
             .with(std::string_view{name}, std::string_view{text}, inside_->now(), id)
@@ -77,7 +78,7 @@ Stored<void> Library::saveJob(JobId id, const std::string& name, const std::stri
 }
 
 Stored<std::string> Library::loadJob(JobId id) const {
-    return guarded<std::string>("The job could not be read", [&]() -> Stored<std::string> {
+    return guarded<std::string>(core::says("The job could not be read"), [&]() -> Stored<std::string> {
         auto row = inside_->db.prepare("SELECT text FROM jobs WHERE id = ?");
         if (!row.with(id).step())
             return noJob(id);
@@ -86,7 +87,7 @@ Stored<std::string> Library::loadJob(JobId id) const {
 }
 
 Stored<void> Library::removeJob(JobId id) {
-    return guarded<void>("The job could not be removed", [&]() -> Stored<void> {
+    return changed<void>(*inside_, core::says("The job could not be removed"), [&]() -> Stored<void> {
         sqlite::Transaction transaction{inside_->db};
         inside_->db.prepare("UPDATE jobs SET removed_ms = ? WHERE id = ? AND removed_ms IS NULL")
             .with(inside_->now(), id)
@@ -99,7 +100,7 @@ Stored<void> Library::removeJob(JobId id) {
 }
 
 Stored<void> Library::restoreJob(JobId id) {
-    return guarded<void>("The job could not be brought back", [&]() -> Stored<void> {
+    return changed<void>(*inside_, core::says("The job could not be brought back"), [&]() -> Stored<void> {
         sqlite::Transaction transaction{inside_->db};
         inside_->db.prepare("UPDATE jobs SET removed_ms = NULL WHERE id = ?").with(id).step();
         if (sqlite3_changes(inside_->db.handle()) == 0)
@@ -118,7 +119,7 @@ Stored<JobId> Library::copyJob(JobId id, const std::string& newName) {
 
 Stored<std::optional<std::string>> Library::setting(const std::string& key) const {
     return guarded<std::optional<std::string>>(
-        "The setting " + key + " could not be read", [&]() -> std::optional<std::string> {
+        core::says("The setting %1 could not be read", key), [&]() -> std::optional<std::string> {
             auto row = inside_->db.prepare("SELECT value FROM settings WHERE key = ?");
             if (!row.with(std::string_view{key}).step())
                 return {};
@@ -127,7 +128,7 @@ Stored<std::optional<std::string>> Library::setting(const std::string& key) cons
 }
 
 Stored<void> Library::setSetting(const std::string& key, const std::string& value) {
-    return guarded<void>("The setting " + key + " could not be kept", [&]() -> Stored<void> {
+    return changed<void>(*inside_, core::says("The setting %1 could not be kept", key), [&]() -> Stored<void> {
         sqlite::Transaction transaction{inside_->db};
         inside_->db
             .prepare("INSERT INTO settings (key, value) VALUES (?, ?)"

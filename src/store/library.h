@@ -19,7 +19,7 @@ using SessionId = std::int64_t;
 
 /// A result, or one clear sentence for people: what could not be done, why, and what to do.
 template <class T>
-using Stored = tl::expected<T, std::string>;
+using Stored = tl::expected<T, Sentence>;
 
 struct JobEntry {
     JobId id = 0;
@@ -67,6 +67,7 @@ struct LibraryOptions {
 class Library {
 public:
     struct Opened;
+    struct Inside; ///< the store's own
 
     /// Opens the library at `path`, making it and its folder where there is none. A damaged file is
     /// moved aside, the newest sound backup or else an empty library takes its place, and a finding
@@ -110,7 +111,6 @@ public:
     const std::string& path() const;
 
 private:
-    struct Inside;
     explicit Library(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> inside_;
 };

@@ -15,10 +15,10 @@ namespace fs = std::filesystem;
 using sqlite::Database;
 
 struct Damage {
-    std::string reason;
+    Sentence reason;
 };
 struct Refusal {
-    std::string sentence;
+    Sentence sentence;
 };
 using Attempt = std::variant<Database, Damage, Refusal>;
 
@@ -30,18 +30,15 @@ void setPagesAtMost(Database& db, std::int64_t pages) {
 // What a setting is worth is what SQLite says when asked again.
 std::optional<Refusal> switchOn(Database& db, const std::string& path) {
     if (const auto mode = db.text("PRAGMA journal_mode = WAL"); mode != "wal")
-        return Refusal{"The library " + path +
-                       " cannot be kept safely where it is: write-ahead "
-                       "logging stays \"" +
-                       mode +
-                       "\" there. Choose a folder on this machine's "
-                       "own disk."};
+        return Refusal{core::says("The library %1 cannot be kept safely where it is: write-ahead logging "
+                                  "stays \"%2\" there. Choose a folder on this machine's own disk.",
+                                  path, mode)};
     db.run("PRAGMA synchronous = FULL");
     db.run("PRAGMA foreign_keys = ON");
     if (db.number("PRAGMA synchronous") != 2 || db.number("PRAGMA foreign_keys") != 1)
-        return Refusal{"The library " + path +
-                       " cannot be kept safely: this build of SQLite does "
-                       "not offer full synchronisation and foreign keys."};
+        return Refusal{core::says("The library %1 cannot be kept safely: this build of SQLite does not "
+                                  "offer full synchronisation and foreign keys.",
+                                  path)};
     return {};
 }
 
@@ -54,13 +51,13 @@ Attempt attempt(const std::string& path, const LibraryOptions& options) {
             throw sqlite::Error{SQLITE_READONLY, "read-only"};
         switch (schema::kindOf(db)) {
         case schema::Kind::newer:
-            return Refusal{"The library " + path +
-                           " was written by a newer version of the "
-                           "program. Open it with that version."};
+            return Refusal{core::says("The library %1 was written by a newer version of the program. "
+                                      "Open it with that version.",
+                                      path)};
         case schema::Kind::foreign:
-            return Refusal{"The file " + path +
-                           " is another program's database, not a library. "
-                           "Move it away or choose another folder."};
+            return Refusal{core::says("The file %1 is another program's database, not a library. Move "
+                                      "it away or choose another folder.",
+                                      path)};
         case schema::Kind::empty:
         case schema::Kind::ours:
             break;
@@ -75,15 +72,33 @@ Attempt attempt(const std::string& path, const LibraryOptions& options) {
         return db;
     } catch (const sqlite::Error& e) {
         if (e.damaged())
-            return Damage{e.what()};
-        return Refusal{sqlite::sentence("The library " + path + " could not be opened", e)};
+            return Damage{std::string{e.what()}};
+        return Refusal{sqlite::sentence(core::says("The library %1 could not be opened", path), e)};
     }
 }
 
-std::string inUseButDamaged(const std::string& path) {
-    return "The library " + path +
-           " is damaged, and another window of the program still has it "
-           "open. Close every window and start again; what can be saved is then saved.";
+/// Why a library that can be had from a backup is not there; nothing where it is, or never was.
+std::optional<Damage> missing(const std::string& path, const LibraryOptions& options) {
+    const bool isThere = fs::exists(path);
+    if ((isThere && fs::file_size(path) > 0) || !newestSoundBackup(path, options.backups))
+        return {};
+    return Damage{isThere ? core::says("it is empty") : core::says("it is gone")};
+}
+
+Attempt look(const std::string& path, const LibraryOptions& options) {
+    try {
+        if (auto damage = missing(path, options))
+            return *std::move(damage);
+    } catch (const fs::filesystem_error&) {
+        // opening it says what is wrong
+    }
+    return attempt(path, options);
+}
+
+Sentence inUseButDamaged(const std::string& path) {
+    return core::says("The library %1 is damaged, and another window of the program still has it open. "
+                      "Close every window and start again; what can be saved is then saved.",
+                      path);
 }
 
 } // namespace
@@ -94,46 +109,48 @@ Stored<OpenedFile> openFile(const std::string& path, const LibraryOptions& optio
     if (!folder.empty() && !fs::exists(folder, failed)) {
         fs::create_directories(folder, failed);
         if (failed)
-            return tl::unexpected("The folder " + folder.string() +
-                                  " for the library could not be made: " + failed.message() +
-                                  ". Choose another folder or ask for the right to write there.");
+            return tl::unexpected(core::says("The folder %1 for the library could not be made: %2. "
+                                             "Choose another folder or ask for the right to write "
+                                             "there.",
+                                             folder.string(), failed.message()));
         fs::permissions(folder, fs::perms::owner_all, failed);
     }
     if (fs::is_directory(path, failed))
-        return tl::unexpected("There is a folder where the library " + path +
-                              " should be. Move it away.");
+        return tl::unexpected(
+            core::says("There is a folder where the library %1 should be. Move it away.", path));
 
     UseLock lock{path + ".lock"};
     if (!lock.share(options.busyMs))
-        return tl::unexpected("Another window of the program is mending the library " + path +
-                              ". Try again in a moment.");
+        return tl::unexpected(core::says(
+            "Another window of the program is mending the library %1. Try again in a moment.", path));
     const bool isNew = !fs::exists(path, failed);
     Findings findings;
-    auto result = attempt(path, options);
+    auto result = look(path, options);
     if (std::holds_alternative<Damage>(result)) {
         if (!lock.alone())
             return tl::unexpected(inUseButDamaged(path));
         try {
             // Looked at again, now alone: another process may have mended it meanwhile.
-            result = attempt(path, options);
+            result = look(path, options);
             if (const auto* damage = std::get_if<Damage>(&result)) {
                 findings.push_back(rescue(path, options, damage->reason));
                 result = attempt(path, options);
             }
         } catch (const sqlite::Error& e) {
-            return tl::unexpected(
-                sqlite::sentence("The library is damaged and no new one could be made", e));
+            return tl::unexpected(sqlite::sentence(
+                core::says("The library is damaged and no new one could be made"), e));
         } catch (const fs::filesystem_error& e) {
             return tl::unexpected(
-                "The library is damaged and no new one could be made: " + e.code().message() + ".");
+                core::says("The library is damaged and no new one could be made: %1.",
+                           e.code().message()));
         }
         lock.share(options.busyMs);
     }
     if (const auto* refusal = std::get_if<Refusal>(&result))
         return tl::unexpected(refusal->sentence);
     if (const auto* damage = std::get_if<Damage>(&result))
-        return tl::unexpected("The library " + path +
-                              " is damaged and could not be mended: " + damage->reason + ".");
+        return tl::unexpected(core::says("The library %1 is damaged and could not be mended: %2.", path,
+                                         damage->reason));
     auto& db = std::get<Database>(result);
     if (isNew)
         syncFolderOf(path);

@@ -6,6 +6,7 @@
 
 #include <array>
 #include <filesystem>
+#include <optional>
 #include <system_error>
 
 namespace bastewright {
@@ -17,6 +18,11 @@ using sqlite::Statement;
 
 struct Read {
     std::int64_t jobs = 0, sessions = 0, events = 0;
+};
+
+/// The disk refused the new file: no reason to go on with less.
+struct NewFileFailed {
+    sqlite::Error error;
 };
 
 // Carries one row over, or refuses it.
@@ -87,8 +93,10 @@ bool readUntilDamage(const Database& from, Database& into, const Table& table, c
                 insert.step();
                 if (table.count)
                     read.*table.count += sqlite3_changes64(into.handle());
-            } catch (const sqlite::Error&) {
-                // a row that no longer fits its own table is beyond saving
+            } catch (const sqlite::Error& e) {
+                // A row that no longer fits its own table is beyond saving.
+                if (e.code != SQLITE_CONSTRAINT && e.code != SQLITE_MISMATCH && e.code != SQLITE_TOOBIG)
+                    throw NewFileFailed{e};
             }
         }
         return true;
@@ -99,27 +107,19 @@ bool readUntilDamage(const Database& from, Database& into, const Table& table, c
 
 Read readWhatCanBeRead(const std::string& damaged, Database& into) {
     Read read;
+    sqlite::Transaction transaction{into};
     try {
         const Database from{damaged, Database::Mode::readWrite, 0};
         // The damaged file is evidence: closing it must not write the log into it.
         sqlite3_db_config(from.handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
-        sqlite::Transaction transaction{into};
         for (const auto& table : kTables)
             if (!readUntilDamage(from, into, table, table.forwards, read))
                 readUntilDamage(from, into, table, table.backwards, read);
-        transaction.commit();
-    } catch (const sqlite::Error& e) {
-        if (e.code == SQLITE_FULL || e.code == SQLITE_IOERR)
-            throw; // the new file is what failed
-        read = {};
+    } catch (const sqlite::Error&) {
+        // not even opened: there is nothing to be read
     }
+    transaction.commit();
     return read;
-}
-
-std::string freeName(const std::string& path) {
-    for (int n = 1;; ++n)
-        if (auto name = besideLibrary(path, "damaged-" + std::to_string(n)); !fs::exists(name))
-            return name;
 }
 
 void removeWithLogs(const std::string& file) {
@@ -132,9 +132,13 @@ void removeWithLogs(const std::string& file) {
 // old write-ahead log goes first: it must never be taken for the new file's.
 void changePlaces(const std::string& path, const std::string& fresh, const std::string& aside) {
     std::error_code failed;
-    fs::create_hard_link(path, aside, failed);
-    if (failed)
-        fs::copy_file(path, aside);
+    if (fs::exists(path)) {
+        fs::create_hard_link(path, aside, failed);
+        if (failed) {
+            fs::copy_file(path, aside);
+            syncFile(aside);
+        }
+    }
     if (fs::exists(path + "-wal"))
         fs::rename(path + "-wal", aside + "-wal");
     fs::remove(path + "-shm", failed);
@@ -142,15 +146,40 @@ void changePlaces(const std::string& path, const std::string& fresh, const std::
     syncFolderOf(path);
 }
 
-std::string counted(std::int64_t n, const char* one, const char* many) {
-    return std::to_string(n) + " " + (n == 1 ? one : many);
+Sentence counted(const Read& read) {
+    return core::says("%1, %2 and %3",
+                      read.jobs == 1 ? core::says("1 job") : core::says("%1 jobs", read.jobs),
+                      read.sessions == 1 ? core::says("1 session")
+                                         : core::says("%1 sessions", read.sessions),
+                      read.events == 1 ? core::says("1 event") : core::says("%1 events", read.events));
+}
+
+Sentence whatHappened(const Sentence& reason, const std::string& aside,
+                      const std::optional<Read>& backup, const Read& further) {
+    const bool more = further.jobs + further.sessions + further.events > 0;
+    const Sentence moved =
+        aside.empty()
+            ? core::says("There was no library where it should be; a new one has taken its place")
+            : core::says("The library was damaged (%1) and was put aside as %2; a new one has taken its "
+                         "place",
+                         reason, aside);
+    if (backup && more)
+        return core::says("%1, made from the last backup (%2) and what could still be read after it "
+                          "(%3).",
+                          moved, counted(*backup), counted(further));
+    if (backup)
+        return core::says("%1, made from the last backup (%2).", moved, counted(*backup));
+    if (more)
+        return core::says("%1, made from what could still be read (%2).", moved, counted(further));
+    return core::says("%1, empty, because nothing could be read and there is no backup.", moved);
 }
 
 } // namespace
 
-Finding rescue(const std::string& path, const LibraryOptions& options, const std::string& reason) {
+Finding rescue(const std::string& path, const LibraryOptions& options, const Sentence& reason) {
     const auto fresh = besideLibrary(path, "mended");
     removeWithLogs(fresh);
+    const bool isThere = fs::exists(path);
     const auto backup = newestSoundBackup(path, options.backups);
     if (backup)
         fs::copy_file(*backup, fresh);
@@ -162,25 +191,24 @@ Finding rescue(const std::string& path, const LibraryOptions& options, const std
         inBackup.jobs = db.number("SELECT count(*) FROM jobs");
         inBackup.sessions = db.number("SELECT count(*) FROM sessions");
         inBackup.events = db.number("SELECT count(*) FROM events");
-        read = readWhatCanBeRead(path, db);
+        // Of an empty file nothing can be read, and opening it would throw its log away.
+        if (isThere && fs::file_size(path) > 0) {
+            try {
+                read = readWhatCanBeRead(path, db);
+            } catch (const NewFileFailed& failed) {
+                throw failed.error;
+            }
+        }
     }
-    const auto aside = freeName(path);
+    syncFile(fresh);
+    const auto aside = freeNameBeside(path, "damaged");
     changePlaces(path, fresh, aside);
 
-    auto text = "The library was damaged (" + reason + ") and was put aside as " +
-                fs::path{aside}.filename().string() + "; a new one has taken its place";
-    if (backup)
-        text += ", made from the last backup (" + counted(inBackup.jobs, "job", "jobs") + ", " +
-                counted(inBackup.sessions, "session", "sessions") + ", " +
-                counted(inBackup.events, "event", "events") + ")";
-    text += read.jobs + read.sessions + read.events > 0
-                ? " with what could still be read: " + counted(read.jobs, "job", "jobs") + ", " +
-                      counted(read.sessions, "session", "sessions") + " and " +
-                      counted(read.events, "further event", "further events") + "."
-            : backup ? "."
-                     : ", empty, because nothing could be read and there is no backup.";
-    return Finding{Finding::Level::warn, "", text,
-                   "Compare the jobs and running sessions with what you remember before going on."};
+    return Finding{Finding::Level::warn, "",
+                   whatHappened(reason, isThere ? fs::path{aside}.filename().string() : "",
+                                backup ? std::optional{inBackup} : std::nullopt, read),
+                   core::says("Compare the jobs and running sessions with what you remember before "
+                              "going on.")};
 }
 
 } // namespace bastewright

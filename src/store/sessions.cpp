@@ -2,9 +2,14 @@
 #include "session/event_json.h"
 #include "store/library.h"
 #include "store/private/inside.h"
+#include "store/private/put_back.h"
 
 namespace bastewright {
 namespace {
+
+tl::unexpected<Sentence> noSession(SessionId id) {
+    return tl::unexpected(core::says("There is no session number %1 in the library.", id));
+}
 
 Stored<std::vector<StoredEvent>> readAfter(const sqlite::Database& db, SessionId id,
                                            std::int64_t sequence) {
@@ -15,8 +20,8 @@ Stored<std::vector<StoredEvent>> readAfter(const sqlite::Database& db, SessionId
     while (rows.step()) {
         auto event = readEvent(rows.text(0));
         if (!event)
-            return tl::unexpected("Event " + rows.text(1) + " of session " + std::to_string(id) +
-                                  " cannot be read: " + event.error());
+            return tl::unexpected(core::says("Event %1 of session %2 cannot be read: %3", rows.text(1),
+                                             id, event.error()));
         out.push_back({rows.number(2), std::move(*event)});
     }
     return out;
@@ -42,7 +47,7 @@ bool hasEnded(const std::vector<Event>& events) {
 }
 
 Stored<std::vector<SessionEntry>> listed(const sqlite::Database& db, const char* where) {
-    return guarded<std::vector<SessionEntry>>("The sessions could not be listed", [&] {
+    return guarded<std::vector<SessionEntry>>(core::says("The sessions could not be listed"), [&] {
         std::vector<SessionEntry> out;
         auto rows = db.prepare(
             std::string{"SELECT id, job, name, started_ms, ended,"
@@ -63,12 +68,12 @@ Stored<std::vector<SessionEntry>> listed(const sqlite::Database& db, const char*
 } // namespace
 
 Stored<SessionId> Library::startSession(JobId job, const SessionStart& from) {
-    return guarded<SessionId>("The session could not be started", [&]() -> Stored<SessionId> {
+    return changed<SessionId>(*inside_, core::says("The session could not be started"), [&]() -> Stored<SessionId> {
         sqlite::Transaction transaction{inside_->db};
         auto name = inside_->db.prepare("SELECT name FROM jobs WHERE id = ?");
         if (!name.with(job).step())
-            return tl::unexpected("The session could not be started: there is no job number " +
-                                  std::to_string(job) + " in the library.");
+            return tl::unexpected(core::says(
+                "The session could not be started: there is no job number %1 in the library.", job));
         inside_->db
             .prepare("INSERT INTO sessions (job, name, session, plan, started_ms)"
                      " VALUES (?, ?, ?, ?, ?)")
@@ -83,11 +88,10 @@ Stored<SessionId> Library::startSession(JobId job, const SessionStart& from) {
 }
 
 Stored<SessionStart> Library::sessionStart(SessionId id) const {
-    return guarded<SessionStart>("The session could not be read", [&]() -> Stored<SessionStart> {
+    return guarded<SessionStart>(core::says("The session could not be read"), [&]() -> Stored<SessionStart> {
         auto row = inside_->db.prepare("SELECT session, plan FROM sessions WHERE id = ?");
         if (!row.with(id).step())
-            return tl::unexpected("There is no session number " + std::to_string(id) +
-                                  " in the library.");
+            return noSession(id);
         return SessionStart{row.text(0), row.text(1)};
     });
 }
@@ -102,22 +106,21 @@ Stored<std::vector<SessionEntry>> Library::openSessions() const {
 
 Stored<std::int64_t> Library::append(SessionId id, const Event& event) {
     if (event.id.empty())
-        return tl::unexpected(std::string{"An event without an id cannot be stored."});
-    auto& db = inside_->db;
+        return tl::unexpected(core::says("An event without an id cannot be stored."));
     const auto text = writeEvent(event);
-    return guarded<std::int64_t>("The tick could not be stored", [&]() -> Stored<std::int64_t> {
+    return changed<std::int64_t>(*inside_, core::says("The tick could not be stored"), [&]() -> Stored<std::int64_t> {
+        auto& db = inside_->db;
         sqlite::Transaction transaction{db};
         auto earlier = db.prepare("SELECT sequence, session, event FROM events WHERE id = ?");
         if (earlier.with(std::string_view{event.id}).step()) {
             if (earlier.number(1) != id || earlier.text(2) != text)
-                return tl::unexpected("Another event is stored under the id " + event.id +
-                                      "; every event needs its own.");
+                return tl::unexpected(core::says(
+                    "Another event is stored under the id %1; every event needs its own.", event.id));
             return earlier.number(0);
         }
         auto session = db.prepare("SELECT 1 FROM sessions WHERE id = ?");
         if (!session.with(id).step())
-            return tl::unexpected("There is no session number " + std::to_string(id) +
-                                  " in the library.");
+            return noSession(id);
         session.reset();
         earlier.reset();
         db.prepare("INSERT INTO events (id, session, stored_ms, event) VALUES (?, ?, ?, ?)")
@@ -138,12 +141,12 @@ Stored<std::int64_t> Library::append(SessionId id, const Event& event) {
 }
 
 Stored<std::vector<StoredEvent>> Library::eventsAfter(SessionId id, std::int64_t sequence) const {
-    return guarded<std::vector<StoredEvent>>("The session's events could not be read",
+    return guarded<std::vector<StoredEvent>>(core::says("The session's events could not be read"),
                                              [&] { return readAfter(inside_->db, id, sequence); });
 }
 
 Stored<std::vector<Event>> Library::events(SessionId id) const {
-    return guarded<std::vector<Event>>("The session's events could not be read",
+    return guarded<std::vector<Event>>(core::says("The session's events could not be read"),
                                        [&] { return readEvents(inside_->db, id); });
 }
 

@@ -122,28 +122,32 @@ void Transaction::commit() {
     open_ = false;
 }
 
-std::string sentence(std::string_view failed, const Error& error) {
-    const std::string start = std::string{failed} + ": ";
+Sentence sentence(const Sentence& failed, const Error& error) {
     switch (error.code) {
     case SQLITE_FULL:
-        return start + "the disk is full. Free some space and try again.";
+        return core::says("%1: the disk is full. Free some space and try again.", failed);
     case SQLITE_READONLY:
     case SQLITE_PERM:
     case SQLITE_CANTOPEN:
-        return start + "the library or its folder cannot be written to. Check who may write there, "
-                       "then try again.";
+        return core::says("%1: the library or its folder cannot be written to. Check who may write "
+                          "there, then try again.",
+                          failed);
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return start + "another window of the program is writing to the library. Try again in a "
-                       "moment.";
+        return core::says("%1: another window of the program is writing to the library. Try again in "
+                          "a moment.",
+                          failed);
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
-        return start + "the library is damaged. Close every window of the program and start it "
-                       "again; what can be saved is then saved.";
+        return core::says("%1: the library is damaged. Close every window of the program and start "
+                          "it again; what can be saved is then saved.",
+                          failed);
     case SQLITE_IOERR:
-        return start + "the disk reported an error. Check that it is still there, then try again.";
+        return core::says("%1: the disk reported an error. Check that it is still there, then try "
+                          "again.",
+                          failed);
     default:
-        return start + "the library reported \"" + error.what() + "\".";
+        return core::says("%1: the library reported \"%2\".", failed, std::string{error.what()});
     }
 }
 

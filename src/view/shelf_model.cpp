@@ -245,10 +245,12 @@ QString ShelfModel::saveInto(qint64 job, const QUrl& folder) {
 }
 
 bool ShelfModel::openElsewhere(qint64 job) {
-    QDir folder{QStandardPaths::writableLocation(QStandardPaths::TempLocation)};
-    const QString own = QStringLiteral("bastewright-shared");
-    folder.mkpath(own);
-    const QString file = saveInto(job, QUrl::fromLocalFile(folder.filePath(own)));
+    // Not where all temporary files are: anybody on the machine could have prepared a place there.
+    const QString own = QStandardPaths::writableLocation(QStandardPaths::GenericCacheLocation) +
+                        QStringLiteral("/bastewright/shared");
+    QDir{}.mkpath(own);
+    QFile::setPermissions(own, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+    const QString file = saveInto(job, QUrl::fromLocalFile(own));
     if (file.isEmpty())
         return false;
     if (QDesktopServices::openUrl(QUrl::fromLocalFile(file)))

@@ -56,7 +56,10 @@ Workroom::Workroom(Library* library, Setup setup, QObject* parent)
     turnBoards();
 }
 
-Workroom::~Workroom() = default;
+Workroom::~Workroom() {
+    if (unstored_)
+        store();
+}
 
 void Workroom::show(Screen screen) {
     screen_ = screen;
@@ -113,6 +116,15 @@ void Workroom::returnToLast() {
 }
 
 void Workroom::openJob(qint64 job) {
+    // Opening one puts the other away, and with it a change that the library has not taken.
+    if (unstored_) {
+        store();
+        if (unstored_) {
+            const QString why = notice_;
+            show(Screen::Planning);
+            return say(why);
+        }
+    }
     const auto text = library_->loadJob(job);
     if (!text)
         return say(words::fromCore(text.error()));
@@ -182,6 +194,7 @@ void Workroom::openSheets() {
 void Workroom::store() {
     const auto saved =
         library_->saveJob(job_, words::toCore(editor_.title()), writeSession(editor_.session()));
+    unstored_ = !saved;
     say(saved ? QString{} : words::fromCore(saved.error()));
 }
 

@@ -149,6 +149,7 @@ private:
     Replanner replanner_;
     QTimer settle_;
     bastewright::JobId job_ = 0;
+    bool unstored_ = false; ///< the library has refused the last change
     Screen screen_ = Screen::Shelf;
     QString notice_;
 };

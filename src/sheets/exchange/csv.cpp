@@ -40,6 +40,12 @@ std::string pointsIn(const QuiltPlan& quilt, const Task& task) {
 
 } // namespace
 
+std::string csvText(std::string_view text) {
+    constexpr std::string_view kBegins = "=+-@\t\r";
+    const bool formula = !text.empty() && kBegins.find(text.front()) != kBegins.npos;
+    return formula ? "'" + std::string{text} : std::string{text};
+}
+
 std::string csvField(std::string_view text) {
     if (text.find_first_of(",\"\r\n") == std::string_view::npos)
         return std::string{text};
@@ -56,7 +62,8 @@ std::string bringCsv(const Plan& plan) {
     std::string out;
     line(out, {"item", "need", "have", "buy", "unit"});
     for (const auto& s : plan.supplies)
-        line(out, {s.item.english(), number(s.need), number(s.have), number(s.buy), s.unit.english()});
+        line(out, {csvText(s.item.english()), number(s.need), number(s.have), number(s.buy),
+                   csvText(s.unit.english())});
     return out;
 }
 
@@ -65,7 +72,7 @@ std::string crewCsv(const Session& session, Unit unit) {
     line(out,
          {"name", "from", "until", "reach", "unit", "pace", "closes", "irons", "lifts", "seated"});
     for (const auto& h : session.setting.helpers)
-        line(out, {h.name, clockOrNothing(h.from), clockOrNothing(h.until),
+        line(out, {csvText(h.name), clockOrNothing(h.from), clockOrNothing(h.until),
                    number(inUnit(h.reach, unit)), std::string{symbol(unit)}, number(h.pace),
                    yesNo(h.closes), yesNo(h.irons), yesNo(h.lifts), yesNo(h.seated)});
     return out;
@@ -80,9 +87,9 @@ std::string tasksCsv(const Session& session, const Plan& plan) {
         const QuiltPlan& quilt = plan.quilts[std::size_t(t.job)];
         for (const auto& person : t.people)
             line(out,
-                 {person, format(after(session.setting.start, t.start)),
-                  format(after(session.setting.start, t.end)), quilt.name, std::to_string(t.pass),
-                  std::string{name(t.kind)}, t.zone, pointsIn(quilt, t)});
+                 {csvText(person), format(after(session.setting.start, t.start)),
+                  format(after(session.setting.start, t.end)), csvText(quilt.name), std::to_string(t.pass),
+                  std::string{name(t.kind)}, csvText(t.zone), pointsIn(quilt, t)});
     }
     return out;
 }

@@ -21,6 +21,10 @@ std::string crewCsv(const Session& session, Unit unit);
 /// the plan's order.
 std::string tasksCsv(const Session& session, const Plan& plan);
 
+/// Text from a person or a file, so that no spreadsheet takes it for a formula: where it begins as one
+/// (= + - @), an apostrophe stands before it.
+std::string csvText(std::string_view text);
+
 /// One field as RFC 4180, 2, rules 5 to 7 want it: in quotes where it holds a comma, a quote or a
 /// line break, quotes doubled.
 std::string csvField(std::string_view text);

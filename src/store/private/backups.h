@@ -11,8 +11,17 @@ namespace bastewright {
 /// "…/library.sqlite" and "backup-1" make "…/library.backup-1.sqlite".
 std::string besideLibrary(const std::string& path, const std::string& what);
 
+/// Makes sure that what was written to a file is still there after a power cut. Best effort.
+void syncFile(const std::string& path);
+
 /// Makes sure a new or renamed file is found again after a power cut. Best effort.
 void syncFolderOf(const std::string& path);
+
+/// "library.damaged-1.sqlite", or with the first number that is free.
+std::string freeNameBeside(const std::string& path, const std::string& what);
+
+/// Copies everything the connection sees into a new file of its own, flushed and checked.
+void copyWhole(sqlite::Database& db, const std::string& fresh);
 
 /// Keeps the last `keep` states of the library as files of their own, the newest as number 1. Does
 /// nothing where nothing has changed since the newest. Copies through SQLite's backup interface in

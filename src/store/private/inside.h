@@ -8,12 +8,12 @@
 
 namespace bastewright {
 
-// A function's argument is what its sentence begins with where it fails.
 struct Library::Inside {
     mutable sqlite::Database db;
     UseLock lock;
     std::string path;
     LibraryOptions options;
+    std::string keptAs{}; ///< the copy that was kept where another file took the place of ours
 
     std::int64_t now() const {
         if (options.nowMs)
@@ -25,7 +25,7 @@ struct Library::Inside {
 
 /// Runs `work` and turns what SQLite refuses into a sentence that begins with `failed`.
 template <class T, class Work>
-Stored<T> guarded(std::string_view failed, Work&& work) {
+Stored<T> guarded(const Sentence& failed, Work&& work) {
     try {
         return work();
     } catch (const sqlite::Error& e) {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "measures/sentence.h"
+
 #include <sqlite3.h>
 
 #include <chrono>
@@ -97,6 +99,6 @@ private:
 
 /// "The job could not be saved: the disk is full. Free some space and try again." — `failed` is the
 /// first half.
-std::string sentence(std::string_view failed, const Error& error);
+Sentence sentence(const Sentence& failed, const Error& error);
 
 } // namespace bastewright::sqlite

@@ -32,21 +32,21 @@ int main(int argc, char** argv) {
     const long count = argc > 3 ? std::stol(argv[3]) : -1;
     auto opened = Library::open(argv[1], {.nowMs = {}, .busyMs = 20'000});
     if (!opened)
-        return fail(opened.error());
+        return fail(opened.error().english());
     for (const auto& finding : opened->findings)
         say("?" + finding.text.english());
     auto& library = opened->library;
     auto running = library.openSessions();
     if (!running)
-        return fail(running.error());
+        return fail(running.error().english());
     SessionId session = 0;
     if (running->empty()) {
         const auto job = library.addJob("Harbour Lights", "{}");
         if (!job)
-            return fail(job.error());
+            return fail(job.error().english());
         const auto started = library.startSession(*job, {"{}", "{}"});
         if (!started)
-            return fail(started.error());
+            return fail(started.error().english());
         session = *started;
     } else {
         session = running->back().id;
@@ -61,7 +61,7 @@ int main(int argc, char** argv) {
         tick.text = std::string(static_cast<std::size_t>(n % 200), 'x'); // pages fill unevenly
         const auto stored = library.append(session, tick);
         if (!stored)
-            return fail(stored.error());
+            return fail(stored.error().english());
         say(tick.id);
     }
     return 0;

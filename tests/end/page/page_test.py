@@ -55,12 +55,16 @@ def main(executable):
             program.tap("step")
         program.tap("more")
         program.tap("phones")
+        assert program.internet() == [], "nothing listens before it is switched on"
         program.tap("address-127.0.0.1")
         program.tap("phonesOn")
         program.wait_for("phonesOff")
         time.sleep(1)
         link = scanned(program, home)
         assert link.startswith("http://127.0.0.1:") and "#" in link, link
+        port = urlsplit(link).port
+        listening = f"0100007F:{port:04X}"  # 127.0.0.1 in the kernel's order of bytes
+        assert program.internet() == [(listening, "00000000:0000", "0A")], program.internet()
         code = link.split("#")[1]
 
         phone = Phone(link)
@@ -109,6 +113,7 @@ def main(executable):
             raise AssertionError(f"switched off, it still answers {status}")
         except (ConnectionError, http.client.HTTPException):
             pass
+        assert [s for s in program.internet() if s[2] in ("0A", "01")] == [], program.internet()
         log = Path(home, ".local/state/bastewright/bastewright.log").read_text()
         assert "a wrong code" in log and "another's zone" in log and code not in log, log
         program.kill()

@@ -78,6 +78,26 @@ class Program:
                        env=self.environment, check=True)
         time.sleep(self.pause)
 
+    def internet(self):
+        """The sockets of the internet that the program holds, as the kernel lists them: local and far
+        address and state ("0A" listens), each in the kernel's hexadecimal."""
+        mine = set()
+        for entry in Path(f"/proc/{self.process.pid}/fd").iterdir():
+            try:
+                target = os.readlink(entry)
+            except FileNotFoundError:
+                continue  # closed meanwhile
+            if target.startswith("socket:["):
+                mine.add(target[8:-1])
+        found = []
+        for kind in ("tcp", "tcp6", "udp", "udp6", "raw", "raw6"):
+            table = Path(f"/proc/{self.process.pid}/net/{kind}")
+            for line in table.read_text().splitlines()[1:] if table.exists() else []:
+                words = line.split()
+                if words[9] in mine:
+                    found.append((words[1], words[2], words[3]))
+        return found
+
     def kill(self):
         self.process.send_signal(signal.SIGKILL)
         self.process.wait()
@@ -126,6 +146,7 @@ def main(executable):
         program.tap("tableUndo")  # and is taken back
         stored = events(home)
         assert stored == before + 8, f"{stored - before} of 8 ticks are stored"
+        assert program.internet() == [], "nobody has switched the page for phones on"
         program.kill()
 
         program = Program(executable, display, home)
@@ -163,6 +184,7 @@ def main(executable):
         while not list(Path(home).rglob("*.pdf")):
             assert time.monotonic() < end, "no sheets were written"
             time.sleep(0.2)
+        assert program.internet() == [], "planning and printing need no network"
         program.kill()
     print("1 passed, 0 failed")
 

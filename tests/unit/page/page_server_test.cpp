@@ -333,6 +333,24 @@ TEST_F(AtThePage, ConnectionsAreLimited) {
     })) << "places are free again";
 }
 
+TEST_F(AtThePage, WhoeverTakesNoAnswersIsSentAway) {
+    QTcpSocket deaf;
+    deaf.setReadBufferSize(1); // asks and never reads
+    const auto parts = server->host().split(QLatin1Char(':'));
+    deaf.connectToHost(parts[0], parts[1].toUShort());
+    const QByteArray request = "GET /page.js HTTP/1.1\r\nHost: " + server->host().toLatin1() + "\r\n\r\n";
+    bool ended = false;
+    for (int n = 0; n < 5000 && !ended; ++n) {
+        steady += 1000; // slowly enough for the limit of requests
+        deaf.write(request);
+        QCoreApplication::processEvents();
+        ended = deaf.state() == QAbstractSocket::UnconnectedState;
+    }
+    EXPECT_TRUE(ended);
+    EXPECT_TRUE(comes([&] { return server->connections() == 0; }));
+    EXPECT_EQ(phone().ask("/icon.svg").status, 200) << "others are served";
+}
+
 TEST_F(AtThePage, TenThousandBadRequestsLeaveTheSessionAsItWas) {
     const auto seed = std::random_device{}();
     std::mt19937 dice{seed};

@@ -16,6 +16,18 @@ TEST(Csv, quotesOnlyWhereTheRuleAsks) {
     EXPECT_EQ(csvField("a,b"), "\"a,b\"");
 }
 
+// OWASP, "CSV Injection": cells that begin with = + - @, a tab or a return are taken for formulas.
+TEST(Csv, namesAreNeverFormulas) {
+    for (const char* name : {"=1+1", "+1", "-1", "@SUM(A1)", "\tx", "\rx"})
+        EXPECT_EQ(csvText(name), std::string{"'"} + name);
+    for (const char* name : {"", "Ada", "1 = 1", "A+", "'=x", "é"})
+        EXPECT_EQ(csvText(name), name);
+    Session session;
+    session.setting.helpers.emplace_back().name = "=HYPERLINK(\"x\",\"y\")";
+    EXPECT_NE(crewCsv(session, Unit::inch).find("\"'=HYPERLINK(\"\"x\"\",\"\"y\"\")\","),
+              std::string::npos);
+}
+
 TEST(Csv, linesEndInCrLfAndTheFirstNamesTheColumns) {
     Plan plan;
     plan.supplies = {{"pins, 1 in", 678, 400, 278, ""}};

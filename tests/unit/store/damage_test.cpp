@@ -1,7 +1,7 @@
 #include "unit/store/shelf.h"
+#include "unit/store/spoil.h"
 
 #include <gmock/gmock.h>
-#include <sqlite3.h>
 
 namespace bastewright {
 namespace {
@@ -11,36 +11,12 @@ using made::filled;
 using made::filledFile;
 using made::Folder;
 using made::opened;
+using made::rootOf;
+using made::spoil;
 using made::tick;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
-
-// Overwrites bytes with rubbish that is neither zero nor text.
-void spoil(const std::string& file, std::streamoff from, std::streamoff count) {
-    std::fstream f{file, std::ios::in | std::ios::out | std::ios::binary};
-    f.seekp(from);
-    for (std::streamoff n = 0; n < count; ++n)
-        f.put(static_cast<char>(0xA5 + n % 7));
-}
-
-// The page of the root of a table, from SQLite's own catalogue.
-std::streamoff rootOf(const std::string& file, const std::string& table, std::streamoff& pageSize) {
-    sqlite3* db = nullptr;
-    sqlite3_open(file.c_str(), &db);
-    const auto number = [db](const std::string& sql) {
-        sqlite3_stmt* s = nullptr;
-        sqlite3_prepare_v2(db, sql.c_str(), -1, &s, nullptr);
-        sqlite3_step(s);
-        const auto n = sqlite3_column_int64(s, 0);
-        sqlite3_finalize(s);
-        return n;
-    };
-    pageSize = number("PRAGMA page_size");
-    const auto root = number("SELECT rootpage FROM sqlite_schema WHERE name = '" + table + "'");
-    sqlite3_close(db);
-    return root;
-}
 
 std::uintmax_t sizeOf(const std::string& file) {
     return fs::file_size(file);
@@ -67,7 +43,7 @@ TEST(Damage, ALibraryWithItsHeadGoneComesBackFromTheBackup) {
     spoil(f.file(), 0, 4096);
     auto [library, findings] = opened(f.file());
     ASSERT_THAT(findings, SizeIs(1));
-    EXPECT_THAT(findings[0].text, HasSubstr("from the last backup (1 job, 1 session, 30 events)"));
+    EXPECT_THAT(findings[0].text, HasSubstr("from the last backup (1 job, 1 session and 30 events)"));
     EXPECT_THAT(library.jobs().value(), SizeIs(1));
     EXPECT_THAT(library.events(1).value(), SizeIs(30));
 }
@@ -92,7 +68,7 @@ TEST(Damage, WhatTheDamageLeftIsReadAndAddedToTheBackup) {
 
     auto [library, findings] = opened(f.file());
     ASSERT_THAT(findings, SizeIs(1));
-    EXPECT_THAT(findings[0].text, HasSubstr("further event"));
+    EXPECT_THAT(findings[0].text, HasSubstr("could still be read after it ("));
     const auto events = library.events(session).value();
     EXPECT_GE(events.size(), 200u) << "at least the backup";
     EXPECT_GT(events.size(), 350u) << "and most of what came after it";
@@ -118,6 +94,48 @@ TEST(Damage, WithoutABackupWhatCanBeReadIsSaved) {
     ASSERT_THAT(findings, SizeIs(1));
     EXPECT_THAT(library.events(1).value(), SizeIs(50)) << "the index holds nothing of its own";
     EXPECT_THAT(library.jobs().value(), SizeIs(1));
+}
+
+TEST(Damage, ATruncatedLibraryIsMendedWhereverItEnds) {
+    Folder whole;
+    {
+        auto [library, _] = opened(whole.file());
+        filled(library, 200);
+    }
+    opened(whole.file()).library.addJob("after the backup", "{}").value();
+    const auto size = sizeOf(whole.file());
+    for (const std::uintmax_t left : {std::uintmax_t{0}, std::uintmax_t{1}, std::uintmax_t{99},
+                                      std::uintmax_t{512}, std::uintmax_t{4096}, size / 2, size - 4096}) {
+        Folder f;
+        fs::copy(whole.path(), f.path(), fs::copy_options::recursive);
+        fs::resize_file(f.file(), left);
+        auto [library, findings] = opened(f.file());
+        ASSERT_THAT(findings, SizeIs(1)) << left;
+        EXPECT_THAT(findings[0].text, HasSubstr("made from the last backup")) << left;
+        EXPECT_THAT(library.events(1).value(), SizeIs(200)) << left;
+        EXPECT_EQ(sizeOf(f.file("library.damaged-1.sqlite")), left) << "kept as it was found";
+    }
+}
+
+TEST(Damage, ALibraryThatIsGoneComesBackFromTheBackup) {
+    Folder f;
+    filledFile(f.file(), 30);
+    opened(f.file()).library.addJob("after the backup", "{}").value();
+    fs::remove(f.file());
+    auto [library, findings] = opened(f.file());
+    ASSERT_THAT(findings, SizeIs(1));
+    EXPECT_THAT(findings[0].text,
+                HasSubstr("There was no library where it should be; a new one has taken its place, made "
+                          "from the last backup (1 job, 1 session and 30 events)."));
+    EXPECT_THAT(library.events(1).value(), SizeIs(30));
+    EXPECT_THAT(opened(f.file()).findings, IsEmpty()) << "said once";
+}
+
+TEST(Damage, AnEmptyFileWithoutABackupIsANewLibrary) {
+    Folder f;
+    std::ofstream{f.file()};
+    EXPECT_THAT(opened(f.file()).findings, IsEmpty());
+    EXPECT_FALSE(f.has("library.damaged-1.sqlite"));
 }
 
 TEST(Damage, ASecondDamagedFileGetsANameOfItsOwn) {

@@ -37,7 +37,7 @@ TEST(DataFolder, FollowsTheXdgSpecification) {
 TEST(DataFolder, WithoutAHomeSaysWhatToSet) {
     for (const auto& nothing : {with({}), with({{"HOME", "home"}})}) {
         ASSERT_FALSE(dataFolder(nothing).has_value());
-        EXPECT_NE(dataFolder(nothing).error().find("XDG_DATA_HOME"), std::string::npos);
+        EXPECT_NE(dataFolder(nothing).error().english().find("XDG_DATA_HOME"), std::string::npos);
         EXPECT_FALSE(libraryPath(nothing).has_value());
     }
 }

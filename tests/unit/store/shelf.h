@@ -48,14 +48,14 @@ inline LibraryOptions ticking() {
 inline Library::Opened opened(const std::string& path, LibraryOptions options = ticking()) {
     auto library = Library::open(path, std::move(options));
     if (!library)
-        throw std::runtime_error{library.error()};
+        throw std::runtime_error{library.error().english()};
     return std::move(*library);
 }
 
 /// For calls that must succeed.
 inline void must(const Stored<void>& done) {
     if (!done)
-        throw std::runtime_error{done.error()};
+        throw std::runtime_error{done.error().english()};
 }
 
 inline Event tick(const std::string& id, const std::string& zone = "A1") {

@@ -56,12 +56,14 @@ TEST(Trouble, AFolderThatCannotBeWrittenIsSaidInOneSentence) {
         const auto library = Library::open(f.file(), made::ticking());
         if (library)
             return "opened a library in a read-only folder";
-        if (library.error().find("cannot be written to") == std::string::npos)
-            return library.error();
+        const auto said = library.error().english();
+        if (said.find("cannot be written to") == std::string::npos)
+            return said;
         const auto deeper = Library::open(f.file("new/library.sqlite"), made::ticking());
         if (deeper)
             return "made a folder in a read-only folder";
-        return deeper.error().find("could not be made") == std::string::npos ? deeper.error() : "";
+        const auto deep = deeper.error().english();
+        return deep.find("could not be made") == std::string::npos ? deep : "";
     });
 }
 
@@ -73,8 +75,8 @@ TEST(Trouble, ALibraryThatMayOnlyBeReadIsRefused) {
         const auto library = Library::open(f.file(), made::ticking());
         if (library)
             return "opened a read-only library";
-        return library.error().find("cannot be written to") == std::string::npos ? library.error()
-                                                                                 : "";
+        const auto said = library.error().english();
+        return said.find("cannot be written to") == std::string::npos ? said : "";
     });
     fs::permissions(f.path(), fs::perms::owner_all);
     fs::permissions(f.file(), fs::perms{0600});
@@ -96,7 +98,7 @@ TEST(Trouble, AFullDiskRefusesTheTickAndKeepsTheRest) {
         if (const auto done = library.append(session, big))
             ++stored;
         else
-            refused = done.error();
+            refused = done.error().english();
     }
     EXPECT_THAT(refused, HasSubstr("The tick could not be stored: the disk is full. Free some"));
     EXPECT_GT(stored, 5);
