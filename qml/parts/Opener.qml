@@ -63,6 +63,6 @@ AbstractButton {
         radius: Theme.radius
         color: opener.down ? Theme.soft : opener.loud ? Theme.stop : Theme.paper
         border.width: opener.visualFocus ? Theme.line * 3 : Theme.line
-        border.color: opener.visualFocus ? Theme.accent : opener.loud ? Theme.strongEdge : Theme.edge
+        border.color: opener.visualFocus ? Theme.accent : opener.loud ? Theme.strongEdge : Theme.frame
     }
 }

@@ -92,7 +92,7 @@ Flickable {
                     radius: Theme.radius
                     color: row.down || row.shown ? Theme.soft : Theme.paper
                     border.width: row.visualFocus || row.chosen ? Theme.line * 2.5 : Theme.line
-                    border.color: row.chosen || row.visualFocus ? Theme.accent : Theme.edge
+                    border.color: row.chosen || row.visualFocus ? Theme.accent : Theme.frame
                 }
             }
         }

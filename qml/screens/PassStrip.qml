@@ -44,7 +44,7 @@ RowLayout {
             required property string time
 
             height: list.height
-            width: Math.max(34 * Theme.density, figures.implicitWidth + 2 * Theme.gap)
+            width: Math.max(34 * Theme.density, name.implicitWidth + 2 * Theme.gap, figures.implicitWidth + 2 * Theme.gap)
             checked: number === strip.pass.number
             Accessible.name: title + ", " + points + ", " + time
             onClicked: strip.pass.number = number
@@ -54,6 +54,8 @@ RowLayout {
                     anchors.centerIn: parent
 
                     Words {
+                        id: name
+
                         anchors.horizontalCenter: parent.horizontalCenter
                         text: chip.title
                         font.bold: true

@@ -4,35 +4,53 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The name of the quilt, and what concerns the whole plan.
-RowLayout {
+// The name of the quilt, and what concerns the whole plan. Where it is narrow for its letters the
+// name goes below the buttons.
+GridLayout {
     id: header
 
     required property Workroom room
 
+    readonly property bool narrow: width < 34 * Theme.title
+
     signal comfortWanted
 
-    spacing: Theme.gap
+    columns: 7
+    columnSpacing: Theme.gap
+    rowSpacing: Theme.gap * 0.5
 
     Press {
+        Layout.row: 0
+        Layout.column: 0
         objectName: "back"
         plain: true
         glyph: "back"
         Accessible.name: qsTr("Back to your quilts")
         onClicked: header.room.backToShelf()
     }
+    Item {
+        Layout.row: 0
+        Layout.column: 1
+        Layout.fillWidth: true
+        visible: header.narrow
+    }
     Words {
+        Layout.row: header.narrow ? 1 : 0
+        Layout.column: header.narrow ? 0 : 1
+        Layout.columnSpan: header.narrow ? 7 : 1
         Layout.fillWidth: true
         Layout.preferredWidth: 1 // what the buttons leave
-        Layout.preferredHeight: Theme.target
+        Layout.preferredHeight: Math.max(header.narrow ? 0 : Theme.target, Theme.small * 2.8)
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title
         font.pixelSize: Theme.title
         font.bold: true
-        minimumPixelSize: 11
+        minimumPixelSize: Theme.small
         fontSizeMode: Text.Fit
     }
     Press {
+        Layout.row: 0
+        Layout.column: 2
         Layout.minimumWidth: implicitWidth
         objectName: "undo"
         glyph: "undo"
@@ -41,6 +59,8 @@ RowLayout {
         onClicked: header.room.editor.undo()
     }
     Press {
+        Layout.row: 0
+        Layout.column: 3
         Layout.minimumWidth: implicitWidth
         objectName: "redo"
         glyph: "redo"
@@ -49,12 +69,16 @@ RowLayout {
         onClicked: header.room.editor.redo()
     }
     Press {
+        Layout.row: 0
+        Layout.column: 4
         plain: true
         glyph: "eye"
         Accessible.name: qsTr("Reading comfort")
         onClicked: header.comfortWanted()
     }
     Press {
+        Layout.row: 0
+        Layout.column: 5
         Layout.minimumWidth: implicitWidth
         objectName: "sheets"
         glyph: "sheet"
@@ -63,6 +87,8 @@ RowLayout {
         onClicked: header.room.openSheets()
     }
     Press {
+        Layout.row: 0
+        Layout.column: 6
         Layout.minimumWidth: implicitWidth
         objectName: "toTable"
         main: true
