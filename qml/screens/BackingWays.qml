@@ -80,6 +80,7 @@ Flickable {
                         }
                         Press {
                             objectName: "take" + row.index
+                            width: Math.min(implicitWidth, parent.width)
                             visible: row.shown && row.mayTake
                             main: true
                             glyph: "check"

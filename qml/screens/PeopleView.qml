@@ -17,8 +17,9 @@ Item {
     property int chosen: -1
     readonly property real disc: Math.round(Theme.target * 1.1)
     // Who is wherever there is work waits below the tables, in as many rows as it takes.
-    readonly property int abreast: Math.max(1, Math.floor((width + Theme.gap) / (disc + Theme.gap)))
-    readonly property int rows: Math.max(1, Math.ceil(board.people.count / abreast))
+    readonly property int most: Math.max(1, Math.floor((width + Theme.gap) / (disc + Theme.gap)))
+    readonly property int rows: Math.max(1, Math.ceil(board.people.count / most))
+    readonly property int abreast: Math.ceil(Math.max(1, board.people.count) / rows)
 
     // Along a side everybody has at least their own width.
     function along(from: real, length: real, order: int, beside: int): real {
@@ -52,6 +53,7 @@ Item {
 
         Words {
             width: parent.width
+            visible: view.board.problem !== "" || view.chosen >= 0 || view.height > 24 * Theme.text
             text: view.board.problem !== "" ? view.board.problem
                   : view.chosen < 0 ? qsTr("Drag somebody to a side of the tables, or tap them and choose. They then work its zones from there.")
                                     : qsTr("Where do they work?")

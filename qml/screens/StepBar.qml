@@ -25,6 +25,7 @@ GridLayout {
     TableWords {
         Layout.fillWidth: true
         Layout.columnSpan: bar.wide ? 1 : 2
+        Layout.preferredWidth: bar.wide ? -1 : bar.width
         Layout.maximumWidth: bar.wide ? bar.width * 0.44 : bar.width
         visible: text !== "" && !bar.brief
         text: bar.board.caution
