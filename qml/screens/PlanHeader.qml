@@ -1,12 +1,11 @@
 import QtQuick
-import QtQuick.Layouts
 import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
 // The name of the quilt, and what concerns the whole plan. Where it is narrow for its letters the
 // name goes below the buttons.
-GridLayout {
+Item {
     id: header
 
     required property Workroom room
@@ -15,32 +14,26 @@ GridLayout {
 
     signal comfortWanted
 
-    columns: 7
-    columnSpacing: Theme.gap
-    rowSpacing: Theme.gap * 0.5
+    // Not a layout: the name changes its place while the window is turned.
+    implicitHeight: narrow ? Theme.target + Theme.gap * 0.5 + title.height : Math.max(Theme.target, title.height)
 
     Press {
-        Layout.row: 0
-        Layout.column: 0
+        id: back
+
         objectName: "back"
         plain: true
         glyph: "back"
         Accessible.name: qsTr("Back to your quilts")
         onClicked: header.room.backToShelf()
     }
-    Item {
-        Layout.row: 0
-        Layout.column: 1
-        Layout.fillWidth: true
-        visible: header.narrow
-    }
     Words {
-        Layout.row: header.narrow ? 1 : 0
-        Layout.column: header.narrow ? 0 : 1
-        Layout.columnSpan: header.narrow ? 7 : 1
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1 // what the buttons leave
-        Layout.preferredHeight: Math.max(header.narrow ? 0 : Theme.target, Theme.small * 2.8)
+        id: title
+
+        anchors.left: header.narrow ? parent.left : back.right
+        anchors.leftMargin: header.narrow ? 0 : Theme.gap
+        y: header.narrow ? Theme.target + Theme.gap * 0.5 : 0
+        width: header.narrow ? parent.width : parent.width - back.width - buttons.width - 2 * Theme.gap
+        height: Math.max(header.narrow ? 0 : Theme.target, Theme.small * 2.8)
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title
         font.pixelSize: Theme.title
@@ -48,54 +41,47 @@ GridLayout {
         minimumPixelSize: Theme.small
         fontSizeMode: Text.Fit
     }
-    Press {
-        Layout.row: 0
-        Layout.column: 2
-        Layout.minimumWidth: implicitWidth
-        objectName: "undo"
-        glyph: "undo"
-        enabled: header.room.editor.canUndo
-        Accessible.name: qsTr("Undo: %1").arg(header.room.editor.undoText)
-        onClicked: header.room.editor.undo()
-    }
-    Press {
-        Layout.row: 0
-        Layout.column: 3
-        Layout.minimumWidth: implicitWidth
-        objectName: "redo"
-        glyph: "redo"
-        enabled: header.room.editor.canRedo
-        Accessible.name: qsTr("Redo: %1").arg(header.room.editor.redoText)
-        onClicked: header.room.editor.redo()
-    }
-    Press {
-        Layout.row: 0
-        Layout.column: 4
-        plain: true
-        glyph: "eye"
-        Accessible.name: qsTr("Reading comfort")
-        onClicked: header.comfortWanted()
-    }
-    Press {
-        Layout.row: 0
-        Layout.column: 5
-        Layout.minimumWidth: implicitWidth
-        objectName: "sheets"
-        glyph: "sheet"
-        enabled: header.room.plan.planned && !header.room.plan.busy
-        Accessible.name: qsTr("Sheets: look and print")
-        onClicked: header.room.openSheets()
-    }
-    Press {
-        Layout.row: 0
-        Layout.column: 6
-        Layout.minimumWidth: implicitWidth
-        objectName: "toTable"
-        main: true
-        glyph: "start"
-        text: header.room.inSession ? qsTr("Go on") : qsTr("Start")
-        enabled: header.room.inSession || (header.room.plan.good && !header.room.plan.busy)
-        Accessible.name: header.room.inSession ? qsTr("Go on at the table") : qsTr("Start at the table")
-        onClicked: header.room.goToTable()
+    Row {
+        id: buttons
+
+        anchors.right: parent.right
+        spacing: Theme.gap
+
+        Press {
+            objectName: "undo"
+            glyph: "undo"
+            enabled: header.room.editor.canUndo
+            Accessible.name: qsTr("Undo: %1").arg(header.room.editor.undoText)
+            onClicked: header.room.editor.undo()
+        }
+        Press {
+            objectName: "redo"
+            glyph: "redo"
+            enabled: header.room.editor.canRedo
+            Accessible.name: qsTr("Redo: %1").arg(header.room.editor.redoText)
+            onClicked: header.room.editor.redo()
+        }
+        Press {
+            plain: true
+            glyph: "eye"
+            Accessible.name: qsTr("Reading comfort")
+            onClicked: header.comfortWanted()
+        }
+        Press {
+            objectName: "sheets"
+            glyph: "sheet"
+            enabled: header.room.plan.planned && !header.room.plan.busy
+            Accessible.name: qsTr("Sheets: look and print")
+            onClicked: header.room.openSheets()
+        }
+        Press {
+            objectName: "toTable"
+            main: true
+            glyph: "start"
+            text: header.room.inSession ? qsTr("Go on") : qsTr("Start")
+            enabled: header.room.inSession || (header.room.plan.good && !header.room.plan.busy)
+            Accessible.name: header.room.inSession ? qsTr("Go on at the table") : qsTr("Start at the table")
+            onClicked: header.room.goToTable()
+        }
     }
 }
