@@ -1,4 +1,5 @@
-<?xml version='1.0' encoding='utf-8'?>
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
     <name>BackingWays</name>
@@ -164,7 +165,7 @@
         <translation>Und %1 weitere Wechsel.</translation>
     </message>
     <message>
-        <source>Nobody's work changes.</source>
+        <source>Nobody&apos;s work changes.</source>
         <translation>Niemandes Arbeit ändert sich.</translation>
     </message>
 </context>
@@ -339,6 +340,10 @@
     <message>
         <source>%1 px/mm</source>
         <translation>%1 px/mm</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Hoher Kontrast</translation>
     </message>
 </context>
 <context>
@@ -658,7 +663,7 @@
         <translation>Näher</translation>
     </message>
     <message>
-        <source>Everybody's work over time</source>
+        <source>Everybody&apos;s work over time</source>
         <translation>Arbeit aller im Zeitverlauf</translation>
     </message>
     <message>
@@ -959,7 +964,7 @@
         <translation>Und ihr Warum</translation>
     </message>
     <message>
-        <source>Everybody's work over time</source>
+        <source>Everybody&apos;s work over time</source>
         <translation>Arbeit aller im Zeitverlauf</translation>
     </message>
     <message>
@@ -1085,8 +1090,23 @@
         <translation>Nächste Seite</translation>
     </message>
     <message>
-        <source>The next person's sheets</source>
+        <source>The next person&apos;s sheets</source>
         <translation>Blätter der nächsten Person</translation>
+    </message>
+</context>
+<context>
+    <name>PassPicture</name>
+    <message>
+        <source>Tap a block to see its pattern</source>
+        <translation>Einen Block antippen, um sein Muster zu sehen</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Wird geplant …</translation>
+    </message>
+    <message>
+        <source>There is nothing to draw yet.</source>
+        <translation>Noch ist nichts zu zeichnen.</translation>
     </message>
 </context>
 <context>
@@ -1373,24 +1393,9 @@
     </message>
 </context>
 <context>
-    <name>PlanScreen</name>
-    <message>
-        <source>Planning …</source>
-        <translation>Wird geplant …</translation>
-    </message>
-    <message>
-        <source>There is nothing to draw yet.</source>
-        <translation>Noch ist nichts zu zeichnen.</translation>
-    </message>
-    <message>
-        <source>Tap a block to see its pattern</source>
-        <translation>Einen Block antippen, um sein Muster zu sehen</translation>
-    </message>
-</context>
-<context>
     <name>PrintChoices</name>
     <message>
-        <source>The lead's pages</source>
+        <source>The lead&apos;s pages</source>
         <translation>Seiten der Leitung</translation>
     </message>
     <message>
@@ -1803,7 +1808,7 @@
         <translation>Karten für die Zonen</translation>
     </message>
     <message>
-        <source>%1 · cut out; lay each on its zone with the heavy corner on the zone's head-left corner; take it away before pinning</source>
+        <source>%1 · cut out; lay each on its zone with the heavy corner on the zone&apos;s head-left corner; take it away before pinning</source>
         <translation>%1 · ausschneiden; jede auf ihre Zone legen, die dicke Ecke an die Ecke Kopf links der Zone; vor dem Stecken wegnehmen</translation>
     </message>
     <message>
@@ -1827,7 +1832,7 @@
         <translation>Heben.</translation>
     </message>
     <message>
-        <source>Together, on the lead's count, knees bent, quilt close to the body. Say so when it is too heavy; wait for another pair of hands.</source>
+        <source>Together, on the lead&apos;s count, knees bent, quilt close to the body. Say so when it is too heavy; wait for another pair of hands.</source>
         <translation>Gemeinsam auf Kommando, Knie gebeugt, Quilt nah am Körper. Sagen, wenn es zu schwer ist; auf weitere Hände warten.</translation>
     </message>
     <message>
@@ -1835,7 +1840,7 @@
         <translation>Nadeln.</translation>
     </message>
     <message>
-        <source>Never in the mouth. Open pins point away from the next person's hands. Count them out and back.</source>
+        <source>Never in the mouth. Open pins point away from the next person&apos;s hands. Count them out and back.</source>
         <translation>Nie in den Mund. Offene Nadeln zeigen weg von fremden Händen. Hinaus und zurück zählen.</translation>
     </message>
     <message>
@@ -1851,7 +1856,7 @@
         <translation>Bügeleisen.</translation>
     </message>
     <message>
-        <source>One person holds an iron and minds it. Cord off the walkway, up on its heel away from the edge, off at every break. Polyester and thick batting can melt: test a scrap at the label's setting.</source>
+        <source>One person holds an iron and minds it. Cord off the walkway, up on its heel away from the edge, off at every break. Polyester and thick batting can melt: test a scrap at the label&apos;s setting.</source>
         <translation>Eine Person hält das Eisen und achtet darauf. Kabel nicht im Laufweg, aufrecht und weg von der Kante abstellen, in jeder Pause aus. Polyester und dickes Vlies können schmelzen: an einem Rest mit der Einstellung des Etiketts testen.</translation>
     </message>
     <message>
@@ -2299,7 +2304,7 @@
         <translation>%1: je %2, so</translation>
     </message>
     <message>
-        <source>%1 · measured from the tile's head-left corner to the middle of each</source>
+        <source>%1 · measured from the tile&apos;s head-left corner to the middle of each</source>
         <translation>%1 · gemessen von der Ecke Kopf links der Kachel zur Mitte jedes Punkts</translation>
     </message>
     <message>
@@ -2315,11 +2320,11 @@
         <translation>der Boden</translation>
     </message>
     <message>
-        <source>the quilt's length along the long side</source>
+        <source>the quilt&apos;s length along the long side</source>
         <translation>Quiltlänge an der langen Seite</translation>
     </message>
     <message>
-        <source>the quilt's length across, head to a long side</source>
+        <source>the quilt&apos;s length across, head to a long side</source>
         <translation>Quiltlänge quer, Kopf zu einer langen Seite</translation>
     </message>
     <message>
@@ -2716,7 +2721,7 @@
         <translation>Von der Mitte aufgeschlagen, flach geklopft, nicht gezogen.</translation>
     </message>
     <message>
-        <source>From the middle outwards. The zone's count must come out.</source>
+        <source>From the middle outwards. The zone&apos;s count must come out.</source>
         <translation>Von der Mitte nach außen. Die Anzahl der Zone muss stimmen.</translation>
     </message>
     <message>
@@ -3959,7 +3964,7 @@
         <translation>%1; den Unterschied nehmen die Randstreifen auf.</translation>
     </message>
     <message>
-        <source>has an inner seam at %1 = %2; less than the block's %3 is accepted.</source>
+        <source>has an inner seam at %1 = %2; less than the block&apos;s %3 is accepted.</source>
         <translation>hat eine innere Naht bei %1 = %2; möglich ist weniger als der Block mit %3.</translation>
     </message>
     <message>
@@ -3987,7 +3992,7 @@
         <translation>ergibt %1 Nähte in den Blöcken; möglich sind bis zu %2.</translation>
     </message>
     <message>
-        <source>is "%1" again; pieces are easier to find with a name each.</source>
+        <source>is &quot;%1&quot; again; pieces are easier to find with a name each.</source>
         <translation>ist noch einmal „%1“; mit eigenen Namen sind Stücke leichter zu finden.</translation>
     </message>
     <message>
@@ -3995,7 +4000,7 @@
         <translation>sind zusammen %1; möglich sind bis zu %2.</translation>
     </message>
     <message>
-        <source>is "%1" again; each zone in one person's hands is accepted.</source>
+        <source>is &quot;%1&quot; again; each zone in one person&apos;s hands is accepted.</source>
         <translation>ist noch einmal „%1“; jede Zone kann nur eine Person haben.</translation>
     </message>
     <message>
@@ -4019,7 +4024,7 @@
         <translation>Die Datei ist kein vollständiges JSON: Sie endet bei %1, bevor alles Geöffnete geschlossen ist.</translation>
     </message>
     <message>
-        <source>The file is not JSON: at %1 '%2' was not expected.</source>
+        <source>The file is not JSON: at %1 &apos;%2&apos; was not expected.</source>
         <translation>Die Datei ist kein JSON: Bei %1 war „%2“ nicht zu erwarten.</translation>
     </message>
     <message>
@@ -4063,7 +4068,7 @@
         <translation>ist leer; nötig ist ein Name.</translation>
     </message>
     <message>
-        <source>is "%1" again; a different name each is accepted.</source>
+        <source>is &quot;%1&quot; again; a different name each is accepted.</source>
         <translation>ist noch einmal „%1“; nötig sind verschiedene Namen.</translation>
     </message>
     <message>
@@ -4071,7 +4076,7 @@
         <translation>ist %1, die Arbeit beginnt um %2; %3 ist nie da.</translation>
     </message>
     <message>
-        <source>is set aside: a session has one %1 for all its quilts, beside "jobs"; it is kept but has no effect.</source>
+        <source>is set aside: a session has one %1 for all its quilts, beside &quot;jobs&quot;; it is kept but has no effect.</source>
         <translation>bleibt außer Acht: Ein Treffen hat ein %1 für alle Quilts, neben „jobs“; es bleibt erhalten, hat aber keine Wirkung.</translation>
     </message>
     <message>
@@ -4155,11 +4160,11 @@
         <translation>Der Plan war nicht lesbar: %1.</translation>
     </message>
     <message>
-        <source>is less than x0; a rectangle's x1 is at least x0.</source>
+        <source>is less than x0; a rectangle&apos;s x1 is at least x0.</source>
         <translation>ist kleiner als x0; das x1 eines Rechtecks ist mindestens x0.</translation>
     </message>
     <message>
-        <source>is less than y0; a rectangle's y1 is at least y0.</source>
+        <source>is less than y0; a rectangle&apos;s y1 is at least y0.</source>
         <translation>ist kleiner als y0; das y1 eines Rechtecks ist mindestens y0.</translation>
     </message>
     <message>
@@ -4211,7 +4216,7 @@
         <translation>Der Rapport ist %1; möglich ist 0 oder mehr.</translation>
     </message>
     <message>
-        <source>Two cloths are called '%1'; a name of its own for each is accepted.</source>
+        <source>Two cloths are called &apos;%1&apos;; a name of its own for each is accepted.</source>
         <translation>Zwei Stoffe heißen „%1“; jeder braucht einen eigenen Namen.</translation>
     </message>
     <message>
@@ -4355,7 +4360,7 @@
         <translation>Stück %1 ist %2; möglich sind Maße über 0.</translation>
     </message>
     <message>
-        <source>No pack is called '%1'; accepted are %2.</source>
+        <source>No pack is called &apos;%1&apos;; accepted are %2.</source>
         <translation>Keine Packung heißt „%1“; möglich sind %2.</translation>
     </message>
     <message>
@@ -4507,7 +4512,7 @@
         <translation>Jemanden Nadeln schließen lassen, der sie erreicht.</translation>
     </message>
     <message>
-        <source>No helpers are named: planned for one, 'Helper 1'.</source>
+        <source>No helpers are named: planned for one, &apos;Helper 1&apos;.</source>
         <translation>Niemand ist angegeben: geplant für eine Person, „Helper 1“.</translation>
     </message>
     <message>
@@ -4827,7 +4832,7 @@
         <translation>Oder den Abstand auf etwa %1 erhöhen, was das Vlies erlaubt.</translation>
     </message>
     <message>
-        <source>Or widen the spacing to about %1 if the batting's label allows it.</source>
+        <source>Or widen the spacing to about %1 if the batting&apos;s label allows it.</source>
         <translation>Oder den Abstand auf etwa %1 erhöhen, falls das Vlies-Etikett es erlaubt.</translation>
     </message>
     <message>
@@ -4839,7 +4844,7 @@
         <translation>Mit Stühlen oder einem zweiten Tisch stützen, damit das Gewicht die Lagen nicht verzieht.</translation>
     </message>
     <message>
-        <source>Spacing %1 is wider than the %2 between quilting lines that the batting's label allows.</source>
+        <source>Spacing %1 is wider than the %2 between quilting lines that the batting&apos;s label allows.</source>
         <translation>Der Abstand %1 ist weiter als die %2 zwischen Quiltlinien, die das Vlies-Etikett erlaubt.</translation>
     </message>
     <message>
@@ -4855,7 +4860,7 @@
         <translation>Mit Nadeln heften oder an Resten mit der Einstellung testen, die beide Etiketten erlauben.</translation>
     </message>
     <message>
-        <source>Half of the quilt rolled is about %1 thick and does not pass the machine's throat of %2.</source>
+        <source>Half of the quilt rolled is about %1 thick and does not pass the machine&apos;s throat of %2.</source>
         <translation>Der halbe Quilt ist gerollt etwa %1 dick und passt nicht durch den Durchlass der Maschine von %2.</translation>
     </message>
     <message>
@@ -5267,7 +5272,7 @@
         <translation>%1 wurde abgehakt</translation>
     </message>
     <message>
-        <source>"%1" is not asked at %2.</source>
+        <source>&quot;%1&quot; is not asked at %2.</source>
         <translation>„%1“ wird hier nicht gefragt: %2.</translation>
     </message>
     <message>
@@ -7527,7 +7532,7 @@
         <translation>Nadeln bleiben in der Schale, nie im Mund.</translation>
     </message>
     <message>
-        <source>Lift together, on one person's count. Nobody climbs on a table.</source>
+        <source>Lift together, on one person&apos;s count. Nobody climbs on a table.</source>
         <translation>Gemeinsam auf Kommando heben. Niemand steigt auf einen Tisch.</translation>
     </message>
     <message>
@@ -7543,7 +7548,7 @@
         <translation>Heiß: noch niemand fasst es an. Eisen aus und aufrecht.</translation>
     </message>
     <message>
-        <source>Lift together, on one person's count.</source>
+        <source>Lift together, on one person&apos;s count.</source>
         <translation>Gemeinsam auf Kommando heben.</translation>
     </message>
     <message>

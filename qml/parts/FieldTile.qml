@@ -60,7 +60,7 @@ AbstractButton {
         radius: Theme.radius
         color: tile.down ? Theme.soft : tile.acts ? "transparent" : Theme.paper
         border.width: Theme.line
-        border.color: Theme.edge
+        border.color: Theme.frame
 
         Rectangle {
             anchors.fill: parent

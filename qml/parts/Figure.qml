@@ -43,6 +43,6 @@ AbstractButton {
         radius: Theme.radius
         color: figure.down ? Theme.soft : Theme.paper
         border.width: figure.visualFocus ? Theme.line * 3 : Theme.line
-        border.color: figure.visualFocus ? Theme.accent : Theme.edge
+        border.color: figure.visualFocus ? Theme.accent : Theme.frame
     }
 }

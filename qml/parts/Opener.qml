@@ -12,6 +12,8 @@ AbstractButton {
     property string summary: ""
     property bool loud: false
 
+    readonly property bool tight: width < 13 * Theme.text // the words need all of it
+
     implicitHeight: Math.max(Theme.target, lines.implicitHeight + Theme.gap * 1.4)
     focusPolicy: Qt.StrongFocus
     Accessible.name: title + ", " + summary
@@ -35,7 +37,7 @@ AbstractButton {
 
             anchors.verticalCenter: parent.verticalCenter
             x: opener.mirrored ? Theme.gap * 3 + Theme.text : drawing.x + drawing.width + Theme.gap * 1.2
-            width: parent.width - drawing.width - Theme.text - Theme.gap * 5
+            width: parent.width - drawing.width - (opener.tight ? Theme.gap * 3.2 : Theme.text + Theme.gap * 4)
 
             Words {
                 width: parent.width
@@ -55,6 +57,7 @@ AbstractButton {
             x: opener.mirrored ? Theme.gap : parent.width - width - Theme.gap
             name: opener.mirrored ? "back" : "forward"
             color: Theme.quiet
+            visible: !opener.tight
             width: Theme.text
             height: width
         }
@@ -63,6 +66,6 @@ AbstractButton {
         radius: Theme.radius
         color: opener.down ? Theme.soft : opener.loud ? Theme.stop : Theme.paper
         border.width: opener.visualFocus ? Theme.line * 3 : Theme.line
-        border.color: opener.visualFocus ? Theme.accent : opener.loud ? Theme.strongEdge : Theme.edge
+        border.color: opener.visualFocus ? Theme.accent : opener.loud ? Theme.strongEdge : Theme.frame
     }
 }

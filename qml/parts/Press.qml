@@ -18,7 +18,7 @@ AbstractButton {
     readonly property real between: glyph === "" || text === "" ? 0 : Theme.gap
     readonly property color inkColor: main ? Theme.accentInk : Theme.ink
 
-    implicitWidth: Math.max(least, glyphSize + between + Math.ceil(measure.advanceWidth) + 2 + leftPadding + rightPadding)
+    implicitWidth: Math.max(least, glyphSize + between + Math.ceil(measure.implicitWidth) + leftPadding + rightPadding)
     implicitHeight: Math.max(least, label.implicitHeight + topPadding + bottomPadding)
     leftPadding: text === "" ? 0 : Theme.gap * 1.6
     rightPadding: leftPadding
@@ -34,11 +34,14 @@ AbstractButton {
     Keys.onReturnPressed: press.clicked()
     Keys.onEnterPressed: press.clicked()
 
-    TextMetrics {
+    // The label's own width before it wraps: metrics alone differ where letters join (ff).
+    Text {
         id: measure
 
+        visible: false
         font: press.font
         text: press.text
+        textFormat: Text.PlainText
     }
 
     contentItem: Item {
@@ -66,7 +69,7 @@ AbstractButton {
                 textFormat: Text.PlainText
                 horizontalAlignment: Text.AlignHCenter
                 wrapMode: Text.Wrap
-                width: Math.min(Math.ceil(measure.advanceWidth) + 2,
+                width: Math.min(Math.ceil(measure.implicitWidth),
                                 press.width - press.leftPadding - press.rightPadding
                                 - press.glyphSize - press.between)
             }
@@ -78,7 +81,7 @@ AbstractButton {
         color: press.main ? Theme.accent
                : press.down || press.checked ? Theme.soft
                : press.plain ? "transparent" : Theme.paper
-        border.width: press.plain && !press.checked ? 0 : Theme.line
+        border.width: press.checked ? Theme.line * 2.5 : press.plain ? 0 : Theme.line
         border.color: press.checked ? Theme.accent : Theme.strongEdge
 
         StitchFrame {

@@ -17,7 +17,7 @@ Popup {
     padding: Theme.space
     x: Math.round((parent.width - width) / 2)
     y: Math.round((parent.height - height) / 2)
-    width: Math.min(parent.width - 2 * Theme.gap, Math.round((atTable ? 180 : 125) * Theme.density))
+    width: Math.min(parent.width - 2 * Theme.gap, Math.round(atTable ? 180 * Theme.density : Math.max(125 * Theme.density, 34 * Theme.text)))
     height: Math.min(parent.height - 2 * Theme.gap, contents.implicitHeight + 2 * padding)
     closePolicy: Popup.CloseOnEscape | Popup.CloseOnPressOutside
 

@@ -80,6 +80,7 @@ Flickable {
                         }
                         Press {
                             objectName: "take" + row.index
+                            width: Math.min(implicitWidth, parent.width)
                             visible: row.shown && row.mayTake
                             main: true
                             glyph: "check"
@@ -92,7 +93,7 @@ Flickable {
                     radius: Theme.radius
                     color: row.down || row.shown ? Theme.soft : Theme.paper
                     border.width: row.visualFocus || row.chosen ? Theme.line * 2.5 : Theme.line
-                    border.color: row.chosen || row.visualFocus ? Theme.accent : Theme.edge
+                    border.color: row.chosen || row.visualFocus ? Theme.accent : Theme.frame
                 }
             }
         }

@@ -29,14 +29,14 @@ Sheet {
         spacing: Theme.gap
 
         Words {
-            height: Theme.target
+            anchors.verticalCenter: parent.verticalCenter
             width: parent.width - minus.width - plus.width - shown.width - 3 * Theme.gap
-            verticalAlignment: Text.AlignVCenter
             text: step.label
         }
         Press {
             id: minus
 
+            anchors.verticalCenter: parent.verticalCenter
             glyph: "minus"
             Accessible.name: qsTr("%1: less").arg(step.label)
             onClicked: step.less()
@@ -44,16 +44,16 @@ Sheet {
         Words {
             id: shown
 
-            width: 22 * Theme.density
-            height: Theme.target
+            width: Math.max(22 * Theme.density, 6.5 * Theme.text)
+            anchors.verticalCenter: parent.verticalCenter
             horizontalAlignment: Text.AlignHCenter
-            verticalAlignment: Text.AlignVCenter
             text: step.value
             font.bold: true
         }
         Press {
             id: plus
 
+            anchors.verticalCenter: parent.verticalCenter
             glyph: "plus"
             Accessible.name: qsTr("%1: more").arg(step.label)
             onClicked: step.more()
@@ -72,31 +72,39 @@ Sheet {
         onLess: sheet.comfort.textScale -= 0.1
         onMore: sheet.comfort.textScale += 0.1
     }
-    Row {
+    Grid {
         id: looks
 
-        readonly property real part: (width - 2 * spacing) / 3
+        readonly property real part: (width - (columns - 1) * spacing) / columns
+
+        function choose(dark: bool, highContrast: bool) {
+            sheet.surroundings.asDevice = false
+            sheet.comfort.dark = dark
+            sheet.comfort.highContrast = highContrast
+        }
 
         width: parent.width
+        columns: 2
         spacing: Theme.gap
 
         Press {
             width: looks.part
             text: qsTr("Light")
-            checked: !sheet.surroundings.asDevice && !sheet.comfort.dark
-            onClicked: {
-                sheet.surroundings.asDevice = false
-                sheet.comfort.dark = false
-            }
+            checked: !sheet.surroundings.asDevice && !sheet.comfort.dark && !sheet.comfort.highContrast
+            onClicked: looks.choose(false, false)
         }
         Press {
             width: looks.part
             text: qsTr("Dark")
-            checked: !sheet.surroundings.asDevice && sheet.comfort.dark
-            onClicked: {
-                sheet.surroundings.asDevice = false
-                sheet.comfort.dark = true
-            }
+            checked: !sheet.surroundings.asDevice && sheet.comfort.dark && !sheet.comfort.highContrast
+            onClicked: looks.choose(true, false)
+        }
+        Press {
+            objectName: "highContrast"
+            width: looks.part
+            text: qsTr("High contrast")
+            checked: !sheet.surroundings.asDevice && sheet.comfort.highContrast
+            onClicked: looks.choose(false, true)
         }
         Press {
             width: looks.part

@@ -28,6 +28,7 @@ ColumnLayout {
         TileBoard {
             Layout.fillWidth: true
             Layout.fillHeight: true
+            Layout.preferredHeight: 1 // not the height it began with
             board: half.board
             onTicked: zone => both.room.live.tick(half.board.quilt, zone)
             onTakenBack: zone => both.room.live.takeBack(half.board.quilt, zone)

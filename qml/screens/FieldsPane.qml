@@ -13,7 +13,7 @@ FocusScope {
     required property JobEditor editor
     required property int section
 
-    readonly property int abreast: width > 66 * Theme.density ? 2 : 1
+    readonly property int abreast: width > Math.max(66 * Theme.density, 20 * Theme.text) ? 2 : 1
     readonly property bool metric: pane.editor.metric
     readonly property bool editing: editSheet.visible
     property real keep: 0

@@ -12,6 +12,8 @@ Column {
     required property PlanPresenter plan
     required property Remedies remedies
 
+    readonly property bool narrow: width < 22 * Theme.text
+
     visible: plan.help.count > 0
     spacing: Theme.gap
 
@@ -33,14 +35,14 @@ Column {
             required property string gain
 
             width: list.width
-            height: Math.max(lines.implicitHeight, attempt.height) + 2 * Theme.gap
+            height: (list.narrow ? lines.implicitHeight + attempt.height + Theme.gap : Math.max(lines.implicitHeight, attempt.height)) + 2 * Theme.gap
 
             Column {
                 id: lines
 
                 x: Theme.gap
                 y: Theme.gap
-                width: parent.width - attempt.width - 3 * Theme.gap
+                width: parent.width - (list.narrow ? 2 * Theme.gap : attempt.width + 3 * Theme.gap)
 
                 Words {
                     width: parent.width
@@ -58,7 +60,7 @@ Column {
                 objectName: "try" + row.index
                 anchors.right: parent.right
                 anchors.rightMargin: Theme.gap
-                anchors.verticalCenter: parent.verticalCenter
+                y: list.narrow ? parent.height - height - Theme.gap : (parent.height - height) / 2
                 text: qsTr("Try it")
                 enabled: !list.plan.busy
                 Accessible.name: qsTr("Try it: %1").arg(row.change)

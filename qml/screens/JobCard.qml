@@ -30,7 +30,7 @@ AbstractButton {
     onClicked: card.opened()
 
     background: Patch {
-        border.color: card.visualFocus ? Theme.accent : Theme.edge
+        border.color: card.visualFocus ? Theme.accent : Theme.frame
         border.width: card.visualFocus ? Theme.line * 3 : Theme.line
         color: card.down ? Theme.soft : Theme.paper
     }
@@ -61,7 +61,7 @@ AbstractButton {
                 text: card.title
                 font.bold: true
                 font.pixelSize: Theme.large
-                minimumPixelSize: Theme.small * 0.8
+                minimumPixelSize: Theme.small
                 fontSizeMode: Text.Fit
             }
             Words {
@@ -70,11 +70,13 @@ AbstractButton {
                 quiet: true
             }
             Row {
+                width: parent.width
                 spacing: Theme.gap
 
                 StateMark {
-                    anchors.verticalCenter: parent.verticalCenter
-                    width: Theme.text
+                    id: state
+
+                    width: Theme.text * 1.3
                     height: width
                     state: card.stage === "done" ? "closed" : card.stage === "session" ? "open" : "waiting"
                     visible: card.stage !== "new"
@@ -82,6 +84,7 @@ AbstractButton {
                     fill: Theme.doneMark
                 }
                 Words {
+                    width: parent.width - (state.visible ? state.width + parent.spacing : 0)
                     text: card.stageText
                     font.bold: true
                 }

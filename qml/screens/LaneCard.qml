@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Layouts
 import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
@@ -19,58 +18,62 @@ Patch {
     readonly property bool wide: width > letters * 34
 
     objectName: "laneCard"
-    implicitHeight: lines.implicitHeight + Theme.gap
+    readonly property real beside: buttons.visible ? buttons.height : 0
 
-    GridLayout {
-        id: lines
+    implicitHeight: (wide ? Math.max(told.height, beside) : told.height + (beside > 0 ? beside + Theme.gap * 0.5 : 0)) + Theme.gap
 
-        x: Theme.gap
-        y: Theme.gap * 0.5
-        width: parent.width - 2 * Theme.gap
-        columns: card.wide ? 2 : 1
-        columnSpacing: Theme.gap
-        rowSpacing: Theme.gap * 0.5
+    // Not a layout: its words wrap, and it is turned.
+    Column {
+        id: told
 
-        Column {
-            Layout.fillWidth: true
+        anchors.left: parent.left
+        anchors.leftMargin: Theme.gap
+        y: card.wide ? (card.height - height) / 2 : Theme.gap * 0.5
+        width: parent.width - 2 * Theme.gap - (card.wide && buttons.visible ? buttons.width + Theme.gap : 0)
 
-            Words {
-                width: parent.width
-                text: card.board.chosen === "" ? qsTr("Tap a piece of work: dashed is put in, solid is closed or pressed, tied is done together.")
-                                               : card.board.title
-                font.pixelSize: card.letters
-                font.bold: card.board.chosen !== ""
-                quiet: card.board.chosen === ""
-            }
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: card.board.what
-                font.pixelSize: card.letters
-            }
+        Words {
+            width: parent.width
+            text: card.board.chosen === "" ? qsTr("Tap a piece of work: dashed is put in, solid is closed or pressed, tied is done together.")
+                                           : card.board.title
+            font.pixelSize: card.letters
+            font.bold: card.board.chosen !== ""
+            quiet: card.board.chosen === ""
         }
-        RowLayout {
-            visible: card.board.zone !== ""
-            spacing: Theme.gap
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: card.board.what
+            font.pixelSize: card.letters
+        }
+    }
+    Row {
+        id: buttons
 
-            Press {
-                objectName: "handOver"
-                Layout.fillWidth: !card.wide
-                glyph: "swap"
-                text: qsTr("Hand %1 to …").arg(card.board.zone)
-                least: card.atTable ? Theme.tableTarget : Theme.target
-                size: card.letters
-                onClicked: card.handWanted()
-            }
-            Press {
-                objectName: "giveBack"
-                visible: card.board.handed
-                glyph: "undo"
-                least: card.atTable ? Theme.tableTarget : Theme.target
-                size: card.letters
-                Accessible.name: qsTr("Give %1 back to whoever is best").arg(card.board.zone)
-                onClicked: card.backWanted()
-            }
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.gap
+        y: card.wide ? (card.height - height) / 2 : told.y + told.height + Theme.gap * 0.5
+        visible: card.board.zone !== ""
+        spacing: Theme.gap
+
+        Press {
+            objectName: "handOver"
+            width: card.wide ? implicitWidth : card.width - 2 * Theme.gap - (back.visible ? back.width + Theme.gap : 0)
+            glyph: "swap"
+            text: qsTr("Hand %1 to …").arg(card.board.zone)
+            least: card.atTable ? Theme.tableTarget : Theme.target
+            size: card.letters
+            onClicked: card.handWanted()
+        }
+        Press {
+            id: back
+
+            objectName: "giveBack"
+            visible: card.board.handed
+            glyph: "undo"
+            least: card.atTable ? Theme.tableTarget : Theme.target
+            size: card.letters
+            Accessible.name: qsTr("Give %1 back to whoever is best").arg(card.board.zone)
+            onClicked: card.backWanted()
         }
     }
 }

@@ -19,7 +19,7 @@ Rectangle {
     readonly property LanesBoard board: room.lanes
     readonly property real letters: atTable ? Theme.tableText : Theme.text
     readonly property real target: atTable ? Theme.tableTarget : Theme.target
-    readonly property real headWidth: Math.min(width * 0.3, letters * 6)
+    readonly property real headWidth: Math.min(width * 0.3, letters * 8.5)
     readonly property real headHeight: letters * 1.5
     readonly property real lane: Math.max(target * 0.9, letters * 2.6,
                                           Math.min(letters * 6, (flick.height - headHeight) / Math.max(1, board.lanes)))
@@ -135,6 +135,7 @@ Rectangle {
             Item {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
+                Layout.preferredHeight: 1 // not the height it began with
 
                 LanesPicture {
                     id: picture

@@ -7,19 +7,27 @@ import Bastewright.Theme
 import Bastewright.View
 
 // How backing and batting are made: the cloth with its cuts, the pieced backing, the joined batting,
-// what lies past the top in every pass, and what each way to piece the backing costs.
-Item {
+// what lies past the top in every pass, and what each way to piece the backing costs. Where the words
+// take too much of the room it scrolls.
+Flickable {
     id: view
 
     required property LayersPresenter layers
 
     property string tab: "backing"
 
+    readonly property real words: above.height + Theme.gap + (legend.visible ? legend.height + Theme.gap : 0)
+
+    contentHeight: Math.max(height, words + 45 * Theme.density)
+    clip: true
+    interactive: contentHeight > height + 1
+    boundsBehavior: Flickable.StopAtBounds
+
     // Not a layout: words that wrap grow after a layout has measured them.
     Column {
         id: above
 
-        width: parent.width
+        width: view.width
         spacing: Theme.gap
 
         Flow {
@@ -63,11 +71,9 @@ Item {
     Item {
         id: body
 
-        anchors.top: above.bottom
-        anchors.topMargin: Theme.gap
-        anchors.bottom: legend.visible ? legend.top : parent.bottom
-        anchors.bottomMargin: legend.visible ? Theme.gap : 0
-        width: parent.width
+        y: above.height + Theme.gap
+        width: view.width
+        height: view.contentHeight - view.words
 
         ClothPictures {
             anchors.fill: parent
@@ -109,8 +115,8 @@ Item {
     Words {
         id: legend
 
-        anchors.bottom: parent.bottom
-        width: parent.width
+        y: view.contentHeight - height
+        width: view.width
         visible: view.tab === "backing" && view.layers.hasBacking
         text: qsTr("Dashed: the quilt. Dotted: the tables of the first pass.")
         font.pixelSize: Theme.small

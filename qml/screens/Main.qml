@@ -32,6 +32,7 @@ ApplicationWindow {
     Binding { target: Theme; property: "distance"; value: window.room.comfort.distance }
     Binding { target: Theme; property: "textScale"; value: window.room.comfort.textScale }
     Binding { target: Theme; property: "dark"; value: window.surroundings.asDevice ? window.surroundings.deviceDark : window.room.comfort.dark }
+    Binding { target: Theme; property: "highContrast"; value: window.surroundings.asDevice ? window.surroundings.deviceContrast : window.room.comfort.highContrast }
     Binding { target: Theme; property: "still"; value: window.surroundings.still }
 
     Shortcut {
@@ -42,7 +43,10 @@ ApplicationWindow {
     Loader {
         id: screen
 
-        anchors.fill: parent
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.bottom: notice.visible ? notice.top : parent.bottom // nothing lies under a message
         focus: true
         sourceComponent: window.room.screen === Workroom.Shelf ? shelf
                          : window.room.screen === Workroom.Planning ? planning : table
@@ -105,6 +109,8 @@ ApplicationWindow {
         function onSheetsWanted() { prints.open() }
     }
     Notice {
+        id: notice
+
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom

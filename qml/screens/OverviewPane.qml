@@ -15,9 +15,12 @@ Flickable {
     signal paneWanted(pane: string)
     signal whyWanted(figure: string)
 
-    readonly property int abreast: width > 74 * Theme.density ? 2 : 1
+    readonly property int abreast: width > Math.max(74 * Theme.density, 22 * Theme.text) ? 2 : 1
+    // Set once all tiles are there: those in a row are as high as the higher one.
+    property bool complete: false
     readonly property real tile: (width - (abreast - 1) * Theme.gap) / abreast
 
+    Component.onCompleted: complete = true
     contentHeight: column.implicitHeight
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -55,33 +58,37 @@ Flickable {
         }
         // All of it is there before the plan is, so that nothing moves under a finger when it comes.
         Grid {
+            id: figures
+
+            readonly property real part: (width - (columns - 1) * spacing) / columns
+
             width: parent.width
-            columns: 2
+            columns: width < 17 * Theme.large ? 1 : 2
             spacing: Theme.gap
             opacity: pane.room.plan.busy ? 0.55 : 1
             enabled: pane.room.plan.planned
 
             Figure {
                 objectName: "figure-passes"
-                width: (parent.width - Theme.gap) / 2
+                width: figures.part
                 text: pane.room.plan.planned ? pane.room.plan.passesText : "…"
                 onClicked: pane.whyWanted("passes")
             }
             Figure {
                 objectName: "figure-points"
-                width: (parent.width - Theme.gap) / 2
+                width: figures.part
                 text: pane.room.plan.planned ? pane.room.plan.pointsText : "…"
                 onClicked: pane.whyWanted("points")
             }
             Figure {
                 objectName: "figure-finish"
-                width: (parent.width - Theme.gap) / 2
+                width: figures.part
                 text: pane.room.plan.planned ? pane.room.plan.finishText : "…"
                 onClicked: pane.whyWanted("finish")
             }
             Figure {
                 objectName: "figure-span"
-                width: (parent.width - Theme.gap) / 2
+                width: figures.part
                 text: pane.room.plan.planned ? pane.room.plan.spanText : "…"
                 onClicked: pane.whyWanted("finish")
             }
@@ -113,6 +120,8 @@ Flickable {
             spacing: Theme.gap
 
             Repeater {
+                id: given
+
                 model: [
                     {pane: "quilt", glyph: "quilt", title: qsTr("The quilt"), text: quilt.summary},
                     {pane: "basting", glyph: "pin", title: qsTr("Basting"), text: basting.summary},
@@ -124,8 +133,12 @@ Flickable {
 
                 Opener {
                     required property var modelData
+                    required property int index
+
+                    readonly property Item mate: pane.complete && pane.abreast > 1 ? given.itemAt(index % 2 ? index - 1 : index + 1) : null
 
                     width: pane.tile
+                    height: Math.max(implicitHeight, mate ? mate.implicitHeight : 0)
                     objectName: "tile-" + modelData.pane
                     glyph: modelData.glyph
                     title: modelData.title
@@ -149,6 +162,8 @@ Flickable {
             spacing: Theme.gap
 
             Repeater {
+                id: made
+
                 model: [
                     {pane: "pass", glyph: "table", title: pane.room.pass.title, text: qsTr("How the quilt lies and is held")},
                     {pane: "ways", glyph: "ways", title: qsTr("Ways to do it"), text: qsTr("Compared, and why this one")},
@@ -161,8 +176,12 @@ Flickable {
 
                 Opener {
                     required property var modelData
+                    required property int index
+
+                    readonly property Item mate: pane.complete && pane.abreast > 1 ? made.itemAt(index % 2 ? index - 1 : index + 1) : null
 
                     width: pane.tile
+                    height: Math.max(implicitHeight, mate ? mate.implicitHeight : 0)
                     objectName: "tile-" + modelData.pane
                     glyph: modelData.glyph
                     title: modelData.title

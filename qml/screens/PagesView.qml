@@ -37,6 +37,7 @@ FocusScope {
 
             Layout.fillWidth: true
             Layout.fillHeight: true
+            Layout.preferredHeight: 1 // not the height it began with
 
             SheetPicture {
                 objectName: "sheetPicture"

@@ -22,51 +22,75 @@ RowLayout {
         Accessible.name: qsTr("Pass before")
         onClicked: strip.pass.number -= 1
     }
-    ListView {
+    Flickable {
         id: list
 
+        // The pass that is shown comes into the middle.
+        function follow() {
+            const now = chips.itemAt(strip.pass.number - 1)
+            if (now)
+                contentX = Math.max(0, Math.min(contentWidth - width, now.x + (now.width - width) / 2))
+        }
+
         Layout.fillWidth: true
+        Layout.preferredWidth: 1
         Layout.preferredHeight: Math.max(Theme.target, Theme.text * 1.35 + Theme.small * 1.5 + Theme.gap)
-        orientation: ListView.Horizontal
+        contentWidth: row.width
         clip: true
-        spacing: Theme.gap
-        model: strip.pass.passes
-        currentIndex: strip.pass.number - 1
-        highlightMoveDuration: Theme.quick
         boundsBehavior: Flickable.StopAtBounds
+        onWidthChanged: follow()
+        onContentWidthChanged: follow()
 
-        delegate: Press {
-            id: chip
+        Connections {
+            target: strip.pass
+            function onChanged() { list.follow() }
+        }
+        Row {
+            id: row
 
-            required property int number
-            required property string title
-            required property string points
-            required property string time
+            spacing: Theme.gap
 
-            height: list.height
-            width: Math.max(34 * Theme.density, figures.implicitWidth + 2 * Theme.gap)
-            checked: number === strip.pass.number
-            Accessible.name: title + ", " + points + ", " + time
-            onClicked: strip.pass.number = number
+            Repeater {
+                id: chips
 
-            contentItem: Item {
-                Column {
-                    anchors.centerIn: parent
+                model: strip.pass.passes
 
-                    Words {
-                        anchors.horizontalCenter: parent.horizontalCenter
-                        text: chip.title
-                        font.bold: true
-                        wrapMode: Text.NoWrap
-                    }
-                    Words {
-                        id: figures
+                Press {
+                    id: chip
 
-                        anchors.horizontalCenter: parent.horizontalCenter
-                        text: chip.time === "" ? chip.points : chip.points + " · " + chip.time
-                        font.pixelSize: Theme.small
-                        quiet: true
-                        wrapMode: Text.NoWrap
+                    required property int number
+                    required property string title
+                    required property string points
+                    required property string time
+
+                    height: list.height
+                    width: Math.max(34 * Theme.density, name.implicitWidth + 2 * Theme.gap, figures.implicitWidth + 2 * Theme.gap)
+                    checked: number === strip.pass.number
+                    Accessible.name: title + ", " + points + ", " + time
+                    onClicked: strip.pass.number = number
+
+                    contentItem: Item {
+                        Column {
+                            anchors.centerIn: parent
+
+                            Words {
+                                id: name
+
+                                anchors.horizontalCenter: parent.horizontalCenter
+                                text: chip.title
+                                font.bold: true
+                                wrapMode: Text.NoWrap
+                            }
+                            Words {
+                                id: figures
+
+                                anchors.horizontalCenter: parent.horizontalCenter
+                                text: chip.time === "" ? chip.points : chip.points + " · " + chip.time
+                                font.pixelSize: Theme.small
+                                quiet: true
+                                wrapMode: Text.NoWrap
+                            }
+                        }
                     }
                 }
             }

@@ -43,7 +43,7 @@ ListView {
         Keys.onReturnPressed: row.clicked()
         onClicked: board.personTapped(name, present)
         background: Patch {
-            border.color: row.visualFocus ? Theme.accent : Theme.edge
+            border.color: row.visualFocus ? Theme.accent : Theme.frame
             border.width: row.visualFocus ? Theme.line * 3 : Theme.line
             color: row.present ? Theme.paper : Theme.ground
         }

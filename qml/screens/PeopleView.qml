@@ -16,6 +16,16 @@ Item {
 
     property int chosen: -1
     readonly property real disc: Math.round(Theme.target * 1.1)
+    // Who is wherever there is work waits below the tables, in as many rows as it takes.
+    readonly property int most: Math.max(1, Math.floor((width + Theme.gap) / (disc + Theme.gap)))
+    readonly property int rows: Math.max(1, Math.ceil(board.people.count / most))
+    readonly property int abreast: Math.ceil(Math.max(1, board.people.count) / rows)
+
+    // Along a side everybody has at least their own width.
+    function along(from: real, length: real, order: int, beside: int): real {
+        const step = Math.max(disc + Theme.gap, length / (beside + 1))
+        return from + length / 2 + (order - (beside - 1) / 2) * step - disc / 2
+    }
 
     // The side of the tables nearest to a place of the floor; -1 away from them.
     function sideAt(x: real, y: real): int {
@@ -43,6 +53,7 @@ Item {
 
         Words {
             width: parent.width
+            visible: view.board.problem !== "" || view.chosen >= 0 || view.height > 24 * Theme.text
             text: view.board.problem !== "" ? view.board.problem
                   : view.chosen < 0 ? qsTr("Drag somebody to a side of the tables, or tap them and choose. They then work its zones from there.")
                                     : qsTr("Where do they work?")
@@ -80,7 +91,7 @@ Item {
 
         anchors.top: above.bottom
         anchors.bottom: parent.bottom
-        anchors.bottomMargin: view.disc + 2 * Theme.gap
+        anchors.bottomMargin: view.rows * (view.disc + Theme.gap) + Theme.gap
         width: parent.width
         board: view.board
         around: view.disc + 2 * Theme.gap
@@ -100,16 +111,17 @@ Item {
             required property int beside
 
             property point moved: Qt.point(0, 0)
-            readonly property real share: (order + 1) / (beside + 1)
             readonly property rect s: floor.surface
+            readonly property int row: Math.floor(order / view.abreast)
+            readonly property int inRow: Math.min(view.abreast, beside - row * view.abreast)
 
             objectName: "person-" + name
-            x: moved.x + (side < 0 ? view.width * share - width / 2
+            x: moved.x + (side < 0 ? view.along(0, view.width, order % view.abreast, inRow)
                : side === RoomBoard.Left ? s.x - Theme.gap - width
-               : side === RoomBoard.Right ? s.x + s.width + Theme.gap : s.x + s.width * share - width / 2)
-            y: moved.y + (side < 0 ? view.height - height
+               : side === RoomBoard.Right ? s.x + s.width + Theme.gap : view.along(s.x, s.width, order, beside))
+            y: moved.y + (side < 0 ? view.height - (view.rows - row) * (height + Theme.gap) + Theme.gap
                : floor.y + (side === RoomBoard.Head ? s.y - Theme.gap - height
-               : side === RoomBoard.Foot ? s.y + s.height + Theme.gap : s.y + s.height * share - height / 2))
+               : side === RoomBoard.Foot ? s.y + s.height + Theme.gap : view.along(s.y, s.height, order, beside)))
             z: drag.active ? 2 : 1
             width: view.disc
             height: view.disc

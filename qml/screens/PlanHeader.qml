@@ -1,20 +1,25 @@
 import QtQuick
-import QtQuick.Layouts
 import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The name of the quilt, and what concerns the whole plan.
-RowLayout {
+// The name of the quilt, and what concerns the whole plan. Where it is narrow for its letters the
+// name goes below the buttons.
+Item {
     id: header
 
     required property Workroom room
 
+    readonly property bool narrow: width < 34 * Theme.title
+
     signal comfortWanted
 
-    spacing: Theme.gap
+    // Not a layout: the name changes its place while the window is turned.
+    implicitHeight: narrow ? Theme.target + Theme.gap * 0.5 + title.height : Math.max(Theme.target, title.height)
 
     Press {
+        id: back
+
         objectName: "back"
         plain: true
         glyph: "back"
@@ -22,54 +27,61 @@ RowLayout {
         onClicked: header.room.backToShelf()
     }
     Words {
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1 // what the buttons leave
-        Layout.preferredHeight: Theme.target
+        id: title
+
+        anchors.left: header.narrow ? parent.left : back.right
+        anchors.leftMargin: header.narrow ? 0 : Theme.gap
+        y: header.narrow ? Theme.target + Theme.gap * 0.5 : 0
+        width: header.narrow ? parent.width : parent.width - back.width - buttons.width - 2 * Theme.gap
+        height: Math.max(header.narrow ? 0 : Theme.target, Theme.small * 2.8)
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title
         font.pixelSize: Theme.title
         font.bold: true
-        minimumPixelSize: 11
+        minimumPixelSize: Theme.small
         fontSizeMode: Text.Fit
     }
-    Press {
-        Layout.minimumWidth: implicitWidth
-        objectName: "undo"
-        glyph: "undo"
-        enabled: header.room.editor.canUndo
-        Accessible.name: qsTr("Undo: %1").arg(header.room.editor.undoText)
-        onClicked: header.room.editor.undo()
-    }
-    Press {
-        Layout.minimumWidth: implicitWidth
-        objectName: "redo"
-        glyph: "redo"
-        enabled: header.room.editor.canRedo
-        Accessible.name: qsTr("Redo: %1").arg(header.room.editor.redoText)
-        onClicked: header.room.editor.redo()
-    }
-    Press {
-        plain: true
-        glyph: "eye"
-        Accessible.name: qsTr("Reading comfort")
-        onClicked: header.comfortWanted()
-    }
-    Press {
-        Layout.minimumWidth: implicitWidth
-        objectName: "sheets"
-        glyph: "sheet"
-        enabled: header.room.plan.planned && !header.room.plan.busy
-        Accessible.name: qsTr("Sheets: look and print")
-        onClicked: header.room.openSheets()
-    }
-    Press {
-        Layout.minimumWidth: implicitWidth
-        objectName: "toTable"
-        main: true
-        glyph: "start"
-        text: header.room.inSession ? qsTr("Go on") : qsTr("Start")
-        enabled: header.room.inSession || (header.room.plan.good && !header.room.plan.busy)
-        Accessible.name: header.room.inSession ? qsTr("Go on at the table") : qsTr("Start at the table")
-        onClicked: header.room.goToTable()
+    Row {
+        id: buttons
+
+        anchors.right: parent.right
+        spacing: Theme.gap
+
+        Press {
+            objectName: "undo"
+            glyph: "undo"
+            enabled: header.room.editor.canUndo
+            Accessible.name: qsTr("Undo: %1").arg(header.room.editor.undoText)
+            onClicked: header.room.editor.undo()
+        }
+        Press {
+            objectName: "redo"
+            glyph: "redo"
+            enabled: header.room.editor.canRedo
+            Accessible.name: qsTr("Redo: %1").arg(header.room.editor.redoText)
+            onClicked: header.room.editor.redo()
+        }
+        Press {
+            plain: true
+            glyph: "eye"
+            Accessible.name: qsTr("Reading comfort")
+            onClicked: header.comfortWanted()
+        }
+        Press {
+            objectName: "sheets"
+            glyph: "sheet"
+            enabled: header.room.plan.planned && !header.room.plan.busy
+            Accessible.name: qsTr("Sheets: look and print")
+            onClicked: header.room.openSheets()
+        }
+        Press {
+            objectName: "toTable"
+            main: true
+            glyph: "start"
+            text: header.room.inSession ? qsTr("Go on") : qsTr("Start")
+            enabled: header.room.inSession || (header.room.plan.good && !header.room.plan.busy)
+            Accessible.name: header.room.inSession ? qsTr("Go on at the table") : qsTr("Start at the table")
+            onClicked: header.room.goToTable()
+        }
     }
 }

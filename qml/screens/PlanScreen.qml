@@ -1,7 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
 import Bastewright.Parts
-import Bastewright.Quilt
 import Bastewright.Theme
 import Bastewright.View
 
@@ -72,138 +71,67 @@ FocusScope {
             room: screen.room
             onComfortWanted: screen.comfortWanted()
         }
-        GridLayout {
+        // Not a layout: one remembers the sizes its items began with, and the window may be turned.
+        Item {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            columns: screen.wide ? 2 : 1
-            columnSpacing: Theme.gap
-            rowSpacing: Theme.gap
+            Layout.preferredHeight: 1
+            Layout.preferredWidth: 1
 
-            LayersView {
-                objectName: "layersView"
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                visible: panel.pane === "layers"
-                layers: screen.room.layers
-                opacity: screen.room.plan.busy ? 0.6 : 1
-            }
-            RoomView {
-                objectName: "roomView"
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                visible: panel.pane === "room"
-                board: screen.room.tables
-            }
-            PeopleView {
-                objectName: "peopleView"
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                visible: panel.pane === "people"
-                board: screen.room.tables
-                editor: screen.room.editor
-            }
-            TopView {
-                objectName: "topView"
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                visible: panel.pane === "quilt"
-                desk: screen.room.top
-            }
-            WaysTable {
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                visible: screen.sideBySide
-                plan: screen.room.plan
-                ways: screen.room.ways
-            }
-            ColumnLayout {
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                visible: !screen.given && !screen.sideBySide
-                spacing: Theme.gap
+            Item {
+                anchors.left: parent.left
+                anchors.top: parent.top
+                width: screen.wide ? parent.width - panel.width - Theme.gap : parent.width
+                height: screen.wide ? parent.height : parent.height - panel.height - Theme.gap
 
-                Patch {
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-                    color: Theme.ground
-
-                    QuiltPicture {
-                        id: picture
-
-                        objectName: "picture"
-                        anchors.fill: parent
-                        anchors.margins: Theme.line
-                        quilt: screen.room.plan.quilt
-                        pass: screen.room.pass.number
-                        zone: screen.room.pass.zone
-                        opacity: screen.room.plan.busy ? 0.6 : 1
-                        Accessible.role: Accessible.Graphic
-                        Accessible.name: screen.room.pass.title
-                        zones: panel.pane !== "basting"
-                        onZoneTapped: zone => screen.room.pass.zone = zone === screen.room.pass.zone ? "" : zone
-                        onPlaceTapped: (x, y) => screen.room.pattern.look(x, y)
-                    }
-                    StartHandles {
-                        active: panel.pane === "ways"
-                        ways: screen.room.ways
-                        picture: picture
-                    }
-                    BlockMark {
-                        picture: picture
-                        pattern: screen.room.pattern
-                        visible: panel.pane === "basting" && screen.room.pattern.shown
-                    }
-                    PatternCard {
-                        desk: screen.room.pattern
-                        visible: panel.pane === "basting" && screen.room.pattern.shown
-                        anchors.right: parent.right
-                        anchors.top: parent.top
-                        anchors.bottom: parent.bottom
-                        width: Math.min(parent.width * 0.55, 80 * Theme.density)
-                    }
-                    Press {
-                        objectName: "showPattern"
-                        anchors.left: parent.left
-                        anchors.bottom: parent.bottom
-                        anchors.margins: Theme.gap
-                        visible: panel.pane === "basting" && !screen.room.pattern.shown && screen.room.pattern.any
-                        glyph: "pin"
-                        text: qsTr("Tap a block to see its pattern")
-                        onClicked: screen.room.pattern.step(1)
-                    }
-                    Words {
-                        anchors.centerIn: parent
-                        width: parent.width - 2 * Theme.space
-                        visible: !screen.room.plan.planned
-                        horizontalAlignment: Text.AlignHCenter
-                        text: screen.room.plan.busy ? qsTr("Planning …") : qsTr("There is nothing to draw yet.")
-                        font.pixelSize: Theme.large
-                    }
-                    ZoneCard {
-                        pass: screen.room.pass
-                        onHandWanted: {
-                            if (screen.room.lanes.chooseZone(screen.room.plan.quiltIndex, screen.room.pass.zone))
-                                takers.open()
-                        }
-                        anchors.right: parent.right
-                        anchors.bottom: parent.bottom
-                        anchors.margins: Theme.gap
-                        width: Math.min(parent.width - 2 * Theme.gap, 75 * Theme.density)
-                    }
+                LayersView {
+                    objectName: "layersView"
+                    anchors.fill: parent
+                    visible: panel.pane === "layers"
+                    layers: screen.room.layers
+                    opacity: screen.room.plan.busy ? 0.6 : 1
                 }
-                PassStrip {
-                    Layout.fillWidth: true
-                    pass: screen.room.pass
+                RoomView {
+                    objectName: "roomView"
+                    anchors.fill: parent
+                    visible: panel.pane === "room"
+                    board: screen.room.tables
+                }
+                PeopleView {
+                    objectName: "peopleView"
+                    anchors.fill: parent
+                    visible: panel.pane === "people"
+                    board: screen.room.tables
+                    editor: screen.room.editor
+                }
+                TopView {
+                    objectName: "topView"
+                    anchors.fill: parent
+                    visible: panel.pane === "quilt"
+                    desk: screen.room.top
+                }
+                WaysTable {
+                    anchors.fill: parent
+                    visible: screen.sideBySide
+                    plan: screen.room.plan
+                    ways: screen.room.ways
+                }
+                PassPicture {
+                    anchors.fill: parent
+                    visible: !screen.given && !screen.sideBySide
+                    room: screen.room
+                    pane: panel.pane
+                    onHandWanted: takers.open()
                 }
             }
             SidePanel {
                 id: panel
 
                 objectName: "panel"
-                Layout.fillHeight: screen.wide
-                Layout.fillWidth: !screen.wide
-                Layout.preferredWidth: screen.wide ? Math.max(screen.width * 0.3, Math.min(screen.width * 0.42, 78 * Theme.density)) : -1
-                Layout.preferredHeight: screen.wide ? -1 : screen.height * (panel.editing ? 0.52 : 0.42)
+                anchors.right: parent.right
+                anchors.bottom: parent.bottom
+                width: screen.wide ? Math.round(Math.max(screen.width * 0.3, Math.min(screen.width * 0.42, 78 * Theme.density), Math.min(screen.width * 0.5, 22 * Theme.text))) : parent.width
+                height: screen.wide ? parent.height : Math.round(screen.height * (panel.editing ? (screen.given ? 0.46 : 0.52) : screen.given ? 0.36 : 0.42))
                 room: screen.room
                 onWhyWanted: figure => why.show(figure)
             }

@@ -30,23 +30,24 @@ Popup {
     background: Rectangle {
         color: Theme.ground
     }
-    contentItem: GridLayout {
-        columns: sheet.wide ? 2 : 1
-        columnSpacing: Theme.gap
-        rowSpacing: Theme.gap
-
+    // Not a layout: one remembers the sizes its items began with, and the device may be turned.
+    contentItem: Item {
         PagesView {
             id: pages
 
-            Layout.fillWidth: true
-            Layout.fillHeight: true
+            anchors.left: parent.left
+            anchors.top: parent.top
+            width: sheet.wide ? parent.width - beside.width - Theme.gap : parent.width
+            height: sheet.wide ? parent.height : parent.height - beside.height - Theme.gap
             preview: sheet.preview
         }
         ColumnLayout {
-            Layout.fillHeight: sheet.wide
-            Layout.fillWidth: !sheet.wide
-            Layout.preferredWidth: sheet.wide ? Math.min(sheet.width * 0.46, 92 * Theme.density) : -1
-            Layout.preferredHeight: sheet.wide ? -1 : sheet.height * 0.46
+            id: beside
+
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            width: sheet.wide ? Math.min(sheet.width * 0.46, 92 * Theme.density) : parent.width
+            height: sheet.wide ? parent.height : sheet.height * 0.46
             spacing: Theme.gap
 
             RowLayout {
@@ -83,6 +84,7 @@ Popup {
             PrintChoices {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
+                Layout.preferredHeight: 1 // not the height it began with
                 writer: sheet.writer
             }
             Press {

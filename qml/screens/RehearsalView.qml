@@ -52,6 +52,7 @@ Rectangle {
             objectName: "rehearsalPicture"
             Layout.fillWidth: true
             Layout.fillHeight: true
+            Layout.preferredHeight: 1 // not the height it began with
             tappable: false
             quilt: view.room.plan.quilt
             moment: view.visible ? view.rehearsal.moment : -1
@@ -93,9 +94,13 @@ Rectangle {
             Slider {
                 id: slider
 
+                // The numbers of the passes stand above, where the handle does not hide them.
+                readonly property real above: Theme.small * 1.4
+                readonly property real run: width - handle.width
+
                 objectName: "moment"
                 Layout.fillWidth: true
-                implicitHeight: Theme.target
+                implicitHeight: Theme.target + above
                 from: 0
                 to: Math.max(1, view.rehearsal.span)
                 stepSize: 60
@@ -107,28 +112,37 @@ Rectangle {
                 background: Item {
                     Rectangle {
                         x: slider.handle.width / 2
-                        y: (parent.height - height) / 2
-                        width: parent.width - slider.handle.width
+                        y: slider.above + (Theme.target - height) / 2
+                        width: slider.run
                         height: Theme.line * 3
                         color: Theme.strongEdge
                     }
                     Repeater {
                         model: view.rehearsal.passes
 
-                        Rectangle {
+                        Item {
+                            id: tick
+
                             required property real modelData
                             required property int index
 
-                            x: slider.handle.width / 2 + (slider.width - slider.handle.width) * modelData / slider.to - width / 2
-                            width: Theme.line * 3
-                            height: parent ? parent.height * 0.8 : 0
-                            y: parent ? parent.height * 0.1 : 0
-                            color: Theme.strongEdge
+                            readonly property real next: index + 1 < view.rehearsal.passes.length ? view.rehearsal.passes[index + 1] : slider.to
 
+                            x: slider.handle.width / 2 + slider.run * modelData / slider.to
+                            height: parent ? parent.height : 0
+
+                            Rectangle {
+                                x: -width / 2
+                                width: Theme.line * 3
+                                height: parent.height * 0.9
+                                color: Theme.strongEdge
+                            }
                             Words {
-                                x: Theme.line * 5
-                                y: -height * 0.2
-                                text: parent.index + 1
+                                x: Theme.line * 4
+                                y: (slider.above - height) / 2
+                                // Where passes follow each other closely the mark alone tells.
+                                visible: slider.run * (tick.next - tick.modelData) / slider.to > width + Theme.line * 8
+                                text: tick.index + 1
                                 font.pixelSize: Theme.small
                             }
                         }
@@ -136,7 +150,7 @@ Rectangle {
                 }
                 handle: Rectangle {
                     x: slider.visualPosition * (slider.width - width)
-                    y: (slider.height - height) / 2
+                    y: slider.above + (Theme.target - height) / 2
                     width: Theme.target * 0.7
                     height: width
                     radius: width / 2

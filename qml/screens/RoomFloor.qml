@@ -7,8 +7,9 @@ import Bastewright.Theme
 import Bastewright.View
 
 // The tables to scale: those pushed together with the quilt on them (stitched), the others apart.
-// Their edges are tapped to say where a wall is; they can be dragged.
-Item {
+// Their edges are tapped to say where a wall is; they can be dragged. Where all of it would be too
+// small for a finger it scrolls.
+Flickable {
     id: floor
 
     required property RoomBoard board
@@ -18,18 +19,28 @@ Item {
 
     // Room round the tables for edges and for people.
     property real around: Theme.target + 2 * Theme.gap
-    readonly property real inch: Math.max(0.1, Math.min((width - 2 * around) / Math.max(1, board.extent.width),
-                                                        (height - 2 * around) / Math.max(1, board.extent.height)))
-    readonly property real originX: (width - board.extent.width * inch) / 2 - board.extent.x * inch
-    readonly property real originY: (height - board.extent.height * inch) / 2 - board.extent.y * inch
-    readonly property rect surface: Qt.rect(originX + board.surface.x * inch, originY + board.surface.y * inch,
+    // Where people stand round the tables, those that are apart stay away.
+    readonly property rect area: movable ? board.extent : board.surface
+    readonly property real fit: Math.min((width - 2 * around) / Math.max(1, area.width),
+                                         (height - 2 * around) / Math.max(1, area.height))
+    // The narrowest of what is tapped: a table, or the way between those together and the others.
+    readonly property real inch: Math.max(0.1, fit, movable ? Theme.target / Math.max(1, board.narrowest) : 0)
+    readonly property real leftmost: (contentWidth - area.width * inch) / 2 - area.x * inch
+    readonly property real topmost: (contentHeight - area.height * inch) / 2 - area.y * inch
+    property int held: 0 // tables under a finger: they move, not the floor
+    readonly property rect surface: Qt.rect(leftmost + board.surface.x * inch, topmost + board.surface.y * inch,
                                             board.surface.width * inch, board.surface.height * inch)
 
     clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    contentWidth: Math.max(width, area.width * inch + 2 * around)
+    contentHeight: Math.max(height, area.height * inch + 2 * around)
+    interactive: held === 0 && (contentWidth > width + 1 || contentHeight > height + 1)
 
     Words {
-        anchors.centerIn: parent
-        width: parent.width - 2 * Theme.space
+        x: Theme.space
+        y: (floor.height - height) / 2
+        width: floor.width - 2 * Theme.space
         visible: floor.board.onFloor
         horizontalAlignment: Text.AlignHCenter
         text: qsTr("No tables: the quilt is laid on the floor, in one pass. Kneel on something soft, and change places often.")
@@ -78,8 +89,8 @@ Item {
         }
     }
     StitchFrame {
-        x: floor.originX + floor.board.quilt.x * floor.inch
-        y: floor.originY + floor.board.quilt.y * floor.inch
+        x: floor.leftmost + floor.board.quilt.x * floor.inch
+        y: floor.topmost + floor.board.quilt.y * floor.inch
         width: floor.board.quilt.width * floor.inch
         height: floor.board.quilt.height * floor.inch
         visible: width > 0
@@ -102,11 +113,13 @@ Item {
             required property bool apart
 
             property point moved: Qt.point(0, 0)
+            readonly property bool held: pressed || drag.active
             readonly property bool picked: floor.movable && floor.chosen === index
 
             objectName: "table" + index
-            x: floor.originX + atX * floor.inch + moved.x
-            y: floor.originY + atY * floor.inch + moved.y
+            visible: floor.movable || !apart
+            x: floor.leftmost + atX * floor.inch + moved.x
+            y: floor.topmost + atY * floor.inch + moved.y
             z: drag.active ? 2 : 1
             width: wide * floor.inch
             height: deep * floor.inch
@@ -117,6 +130,11 @@ Item {
             Accessible.onPressAction: table.clicked()
             Keys.onReturnPressed: table.clicked()
             onClicked: floor.chosen = picked ? -1 : index
+            onHeldChanged: floor.held += held ? 1 : -1
+            Component.onDestruction: {
+                if (held)
+                    floor.held -= 1
+            }
 
             DragHandler {
                 id: drag

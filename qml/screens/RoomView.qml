@@ -3,16 +3,24 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The room by finger: tables are dragged together and apart, walls are tapped.
-Item {
+// The room by finger: tables are dragged together and apart, walls are tapped. Where the words take too
+// much of the room it scrolls.
+Flickable {
     id: view
 
     required property RoomBoard board
 
+    readonly property real words: above.height + hint.height + Theme.gap
+
+    contentHeight: Math.max(height, words + 45 * Theme.density)
+    clip: true
+    interactive: contentHeight > height + 1 && floor.held === 0
+    boundsBehavior: Flickable.StopAtBounds
+
     Column {
         id: above
 
-        width: parent.width
+        width: view.width
         spacing: Theme.gap
 
         Words {
@@ -74,18 +82,17 @@ Item {
     RoomFloor {
         id: floor
 
-        anchors.top: above.bottom
-        anchors.bottom: hint.top
-        anchors.bottomMargin: Theme.gap
-        width: parent.width
+        y: above.height
+        width: view.width
+        height: view.contentHeight - view.words
         board: view.board
         movable: true
     }
     Words {
         id: hint
 
-        anchors.bottom: parent.bottom
-        width: parent.width
+        y: view.contentHeight - height
+        width: view.width
         text: qsTr("Drag tables together or apart. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.")
         font.pixelSize: Theme.small
         quiet: true

@@ -90,10 +90,11 @@ FocusScope {
             objectName: "cards"
             Layout.fillWidth: true
             Layout.fillHeight: true
+            Layout.preferredHeight: 1 // not the height it began with
             clip: true
             model: shelf.room.shelf
-            cellWidth: width / Math.max(1, Math.floor(width / (78 * Theme.density)))
-            cellHeight: 62 * Theme.density
+            cellWidth: width / Math.max(1, Math.floor(width / Math.max(78 * Theme.density, 16 * Theme.text)))
+            cellHeight: Math.max(62 * Theme.density, Theme.large * 3.9 + Theme.text * 6 + Theme.target + 4 * Theme.gap)
             keyNavigationEnabled: false
             boundsBehavior: Flickable.StopAtBounds
 

@@ -11,6 +11,8 @@ Column {
 
     required property StepCard card
 
+    // Where three columns would break words, one figure stands below the other.
+    readonly property bool narrow: width < 21 * Theme.tableText
     readonly property real first: width * 0.2
     readonly property real column: (width - first - 3 * Theme.gap) / 3
 
@@ -22,6 +24,7 @@ Column {
     }
 
     Row {
+        visible: !table.narrow
         spacing: Theme.gap
 
         Cell { width: table.first; text: qsTr("side"); color: Theme.quiet }
@@ -30,7 +33,7 @@ Column {
         Cell { text: qsTr("batting beyond"); color: Theme.quiet }
     }
     Repeater {
-        model: table.card.sides
+        model: table.narrow ? null : table.card.sides
 
         Row {
             id: line
@@ -47,5 +50,35 @@ Column {
             Cell { text: line.backing }
             Cell { text: line.batting }
         }
+    }
+    Repeater {
+        model: table.narrow ? table.card.sides : null
+
+        Column {
+            id: block
+
+            required property string side
+            required property string over
+            required property string backing
+            required property string batting
+
+            width: table.width
+            bottomPadding: Theme.gap
+
+            Cell { width: parent.width; text: block.side; font.bold: true }
+            Named { name: qsTr("over the edge"); figure: block.over }
+            Named { name: qsTr("backing beyond"); figure: block.backing }
+            Named { name: qsTr("batting beyond"); figure: block.batting }
+        }
+    }
+    component Named: Row {
+        property string name: ""
+        property string figure: ""
+
+        width: table.width
+        spacing: Theme.gap
+
+        Cell { width: (parent.width - parent.spacing) * 0.6; text: parent.name; color: Theme.quiet }
+        Cell { width: (parent.width - parent.spacing) * 0.4; text: parent.figure }
     }
 }

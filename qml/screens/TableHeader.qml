@@ -18,6 +18,23 @@ GridLayout {
 
     readonly property bool narrow: !brief && width < 24 * Theme.tableText
 
+    // The line of stitches below tells how far it is, too: what does not fit in a line stays away.
+    component Measure: TableWords {
+        visible: false
+        wrapMode: Text.NoWrap
+    }
+    Measure {
+        id: whole
+
+        text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.progressText)
+        font.bold: true
+    }
+    Measure {
+        id: finish
+
+        text: header.room.live.finishText
+    }
+
     columns: 6
     columnSpacing: Theme.gap
     rowSpacing: Theme.gap * 0.5
@@ -38,6 +55,8 @@ GridLayout {
         visible: header.narrow
     }
     Column {
+        id: told
+
         Layout.row: header.narrow ? 1 : 0
         Layout.column: header.narrow ? 0 : 1
         Layout.columnSpan: header.narrow ? 6 : 1
@@ -47,7 +66,7 @@ GridLayout {
         TableWords {
             objectName: "passText"
             width: parent.width
-            text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.progressText)
+            text: whole.implicitWidth <= told.width ? whole.text : header.room.board.passText
             font.bold: true
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12
@@ -56,7 +75,7 @@ GridLayout {
             objectName: "finishText"
             width: parent.width
             visible: text !== "" && !header.brief
-            text: header.room.live.finishText
+            text: finish.implicitWidth <= told.width ? finish.text : finish.text.replace(/ \(.*\)$/, "")
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12
         }

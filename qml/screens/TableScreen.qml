@@ -13,7 +13,9 @@ FocusScope {
 
     readonly property bool wide: width > height * 1.1
     // A long row of tiles takes the whole width; then people stand in a row below it.
-    readonly property bool beside: wide && tiles.needed <= width * 0.64 - 3 * Theme.gap
+    readonly property bool beside: wide && tiles.needed <= width - column - 3 * Theme.gap
+    // Wide enough for the longest word of the work there is.
+    readonly property real column: Math.max(width * 0.36, 10.5 * Theme.tableText)
 
     // A low screen has room for the tiles and the next step only.
     readonly property bool low: wide && height < 6.5 * Theme.tableTarget
@@ -74,32 +76,41 @@ FocusScope {
             Layout.preferredHeight: 2.5 * Theme.density
             share: screen.room.live.progress
         }
-        GridLayout {
+        // Not a layout: one remembers the sizes its items began with, and the device may be turned.
+        Item {
+            id: body
+
+            readonly property bool alone: screen.low
+            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, 2.3 * Theme.tableText + 2 * Theme.gap)
+                                          : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
+
             Layout.fillWidth: true
             Layout.fillHeight: true
-            columns: screen.beside ? 2 : 1
-            columnSpacing: Theme.gap
-            rowSpacing: Theme.gap
+            Layout.preferredHeight: 1
+            Layout.preferredWidth: 1
 
             TileBoard {
                 id: tiles
 
                 objectName: "tiles"
-                Layout.fillWidth: true
-                Layout.fillHeight: true
+                anchors.left: parent.left
+                anchors.top: parent.top
+                width: body.alone || !screen.beside ? parent.width : parent.width - people.width - Theme.gap
+                height: body.alone || screen.beside ? parent.height : parent.height - people.height - Theme.gap
                 board: screen.room.board
                 onTicked: zone => screen.room.live.tick(screen.room.board.quilt, zone)
                 onTakenBack: zone => screen.room.live.takeBack(screen.room.board.quilt, zone)
             }
             PeopleBoard {
+                id: people
+
                 objectName: "people"
-                visible: !screen.low
-                Layout.fillHeight: screen.beside
-                Layout.fillWidth: !screen.beside
-                Layout.preferredWidth: screen.beside ? screen.width * 0.36 : -1
-                Layout.preferredHeight: screen.beside ? -1 : strip ? Theme.tableTarget
-                                        : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
-                strip: screen.wide
+                visible: !body.alone
+                anchors.right: parent.right
+                anchors.bottom: parent.bottom
+                width: screen.beside ? screen.column : parent.width
+                height: screen.beside ? parent.height : body.strip
+                strip: screen.wide && !screen.beside
                 live: screen.room.live
                 onPersonTapped: (name, present) => person.ask(name, present)
             }
@@ -144,6 +155,7 @@ FocusScope {
         property string name: ""
         property bool present: true
 
+        objectName: "personSheet"
         atTable: true
         title: name
 

@@ -45,7 +45,7 @@ Sheet {
             }
             background: Patch {
                 color: row.down ? Theme.soft : row.enabled ? Theme.paper : Theme.ground
-                border.color: row.visualFocus ? Theme.accent : Theme.edge
+                border.color: row.visualFocus ? Theme.accent : Theme.frame
                 border.width: row.visualFocus ? Theme.line * 3 : Theme.line
             }
             contentItem: Item {

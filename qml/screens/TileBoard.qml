@@ -16,7 +16,7 @@ Rectangle {
     signal ticked(zone: string)
     signal takenBack(zone: string)
 
-    readonly property real edgeBand: Theme.tableText * 1.25
+    readonly property real edgeBand: Theme.tableText * 1.4
     // The least width at which no tile is too small for a finger and its letters.
     readonly property real needed: board.columns * (cellLeast + Theme.gap) - Theme.gap + leftRim + rightRim
     readonly property real cellLeast: Math.max(Theme.tableTarget, Theme.tableText * 2.3)

@@ -4,18 +4,25 @@ import Bastewright.Theme
 import Bastewright.View
 
 // The top as it is measured: blocks, sashing and border follow what is typed; seams are drawn by two
-// taps; how crooked it is, exaggerated.
-Item {
+// taps; how crooked it is, exaggerated. Where the words take too much of the room it scrolls.
+Flickable {
     id: view
 
     required property TopDesk desk
 
     property bool crooked: false
 
+    readonly property real words: above.height + (caption.visible ? caption.height + Theme.gap : 0) + Theme.gap
+
+    contentHeight: Math.max(height, words + 30 * Theme.density)
+    clip: true
+    interactive: contentHeight > height + 1
+    boundsBehavior: Flickable.StopAtBounds
+
     Column {
         id: above
 
-        width: parent.width
+        width: view.width
         spacing: Theme.gap
 
         Flow {
@@ -73,11 +80,9 @@ Item {
         id: picture
 
         objectName: "topPicture"
-        anchors.top: above.bottom
-        anchors.topMargin: Theme.gap
-        anchors.bottom: caption.visible ? caption.top : parent.bottom
-        anchors.bottomMargin: Theme.gap
-        width: parent.width
+        y: above.height + Theme.gap
+        width: view.width
+        height: view.contentHeight - view.words
         face: view.desk.face
         begun: view.desk.begun
         crooked: view.crooked
@@ -100,8 +105,8 @@ Item {
     Words {
         id: caption
 
-        anchors.bottom: parent.bottom
-        width: parent.width
+        y: view.contentHeight - height
+        width: view.width
         visible: view.crooked
         text: picture.exaggeration > 1 ? qsTr("What is off is drawn %1 times as large; dashed: square. %2").arg(picture.exaggeration).arg(view.desk.reasonText)
                                        : view.desk.reasonText

@@ -24,7 +24,9 @@ Patch {
         spacing: Theme.gap
 
         Column {
-            width: Math.max(60 * Theme.density, Math.min(parent.width, parent.width - keep.width - back.width - 2 * Theme.gap))
+            readonly property real beside: parent.width - keep.width - back.width - 2 * Theme.gap
+
+            width: beside > 22 * Theme.text ? beside : parent.width
 
             Words {
                 width: parent.width

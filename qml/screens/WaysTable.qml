@@ -34,7 +34,7 @@ ListView {
         required property bool beside
         required property string costs
 
-        width: 52 * Theme.density
+        width: Math.max(52 * Theme.density, 14 * Theme.text)
         height: table.height
         enabled: workable && !table.plan.busy
         focusPolicy: Qt.StrongFocus
@@ -48,7 +48,7 @@ ListView {
         background: Patch {
             color: way.chosen ? Theme.soft : Theme.paper
             border.width: way.visualFocus || way.chosen ? Theme.line * 2.5 : Theme.line
-            border.color: way.visualFocus || way.chosen ? Theme.accent : Theme.edge
+            border.color: way.visualFocus || way.chosen ? Theme.accent : Theme.frame
         }
         contentItem: Flickable {
             contentHeight: lines.implicitHeight + 2 * Theme.gap

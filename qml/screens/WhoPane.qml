@@ -40,7 +40,7 @@ ListView {
         Keys.onReturnPressed: row.clicked()
         onClicked: pane.opened = unfolded ? "" : name
         background: Patch {
-            border.color: row.visualFocus ? Theme.accent : Theme.edge
+            border.color: row.visualFocus ? Theme.accent : Theme.frame
             border.width: row.visualFocus ? Theme.line * 3 : Theme.line
         }
         contentItem: Item {

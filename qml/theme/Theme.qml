@@ -12,6 +12,7 @@ QtObject {
     property real distance: 1000
     property real textScale: 1
     property bool dark: false
+    property bool highContrast: false // black on white, or the other way where dark too
     property bool still: false // nothing moves or fades
 
     // A capital letter is about 0.714 of the type size (the face's own figure).
@@ -19,10 +20,12 @@ QtObject {
     // 20 arc minutes at the table (ISO 9241-303 prefers 20 to 22); tan of it is 0.005818.
     readonly property real tableText: Math.round(theme.distance * 0.005818 / theme.capital * theme.density)
     // In the hand, at about half a metre: 16 arc minutes, the least of the same standard.
-    readonly property real text: Math.max(15, Math.round(500 * 0.004654 / theme.capital * theme.density * theme.textScale))
+    readonly property real usual: 500 * 0.004654 / theme.capital * theme.density
+    readonly property real text: Math.max(15, Math.round(theme.usual * theme.textScale))
     readonly property real small: Math.max(13, Math.round(theme.text * 0.86))
-    readonly property real large: Math.round(theme.text * 1.3)
-    readonly property real title: Math.round(theme.text * 1.6)
+    // Headings stand out by as much whatever the scale: they need not grow as letters do.
+    readonly property real large: Math.round(theme.text + 0.3 * Math.max(15, theme.usual))
+    readonly property real title: Math.round(theme.text + 0.6 * Math.max(15, theme.usual))
     // Where it is missing the system puts its own nearest face.
     readonly property string family: "Noto Sans"
 
@@ -31,32 +34,38 @@ QtObject {
     readonly property real gap: Math.round(2 * theme.density)
     readonly property real space: Math.round(4 * theme.density)
     readonly property real radius: Math.round(1.4 * theme.density)
-    readonly property real line: Math.max(1, Math.round(0.3 * theme.density))
+    readonly property real line: theme.highContrast ? Math.max(2, Math.round(0.45 * theme.density))
+                                                    : Math.max(1, Math.round(0.3 * theme.density))
 
-    readonly property color ground: theme.dark ? "#11171c" : "#f6f2ea"
-    readonly property color paper: theme.dark ? "#1c252c" : "#fffdf9"
-    readonly property color ink: theme.dark ? "#f5f1e8" : "#14212b"
-    readonly property color quiet: theme.dark ? "#c6ced4" : "#38454f"
-    readonly property color edge: theme.dark ? "#4a5761" : "#bdb4a3"
-    readonly property color strongEdge: theme.dark ? "#c6ced4" : "#38454f"
-    readonly property color accent: theme.dark ? "#8cc9f0" : "#004a78"
-    readonly property color accentInk: theme.dark ? "#0b1a26" : "#ffffff"
-    readonly property color soft: theme.dark ? "#203444" : "#dbe8f1"
-    readonly property color done: theme.dark ? "#19513f" : "#c6e8dc"
-    readonly property color doneMark: theme.dark ? "#007a58" : "#005c43"
-    readonly property color open: theme.dark ? "#53480f" : "#fbeeb0"
-    readonly property color warn: theme.dark ? "#53480f" : "#fbeeb0"
-    readonly property color stop: theme.dark ? "#5c2410" : "#fbdccb"
+    function pick(light: color, dark: color, contrast: color, contrastDark: color): color {
+        return theme.highContrast ? (theme.dark ? contrastDark : contrast) : theme.dark ? dark : light
+    }
 
-    readonly property color table: theme.dark ? "#5d4c35" : "#e2cda9"
-    readonly property color tableLine: theme.dark ? "#d9c39b" : "#6b4d20"
-    readonly property color backing: theme.dark ? "#39505f" : "#b9cfdd"
-    readonly property color batting: theme.dark ? "#54514a" : "#f4efe2"
-    readonly property color cloth: theme.dark ? "#2a3945" : "#ffffff"
-    readonly property color patch: theme.dark ? "#3f6f92" : "#a9cbe2"
-    readonly property color seam: theme.dark ? "#7d8c97" : "#93a3ae"
-    readonly property color fresh: theme.dark ? "#655713" : "#fcefa6"
-    readonly property color hatch: theme.dark ? "#6cc4a6" : "#00725a"
+    readonly property color ground: theme.pick("#f6f2ea", "#11171c", "#ffffff", "#000000")
+    readonly property color paper: theme.pick("#fffdf9", "#1c252c", "#ffffff", "#000000")
+    readonly property color ink: theme.pick("#14212b", "#f5f1e8", "#000000", "#ffffff")
+    readonly property color quiet: theme.pick("#38454f", "#c6ced4", "#000000", "#ffffff")
+    readonly property color edge: theme.pick("#bdb4a3", "#4a5761", "#000000", "#ffffff")
+    readonly property color frame: theme.pick("#8a8172", "#75838e", "#000000", "#ffffff") // of what is tapped
+    readonly property color strongEdge: theme.pick("#38454f", "#c6ced4", "#000000", "#ffffff")
+    readonly property color accent: theme.pick("#004a78", "#8cc9f0", "#00208f", "#a8d8ff")
+    readonly property color accentInk: theme.pick("#ffffff", "#0b1a26", "#ffffff", "#000000")
+    readonly property color soft: theme.pick("#dbe8f1", "#203444", "#dcdcdc", "#383838")
+    readonly property color done: theme.pick("#c6e8dc", "#19513f", "#ffffff", "#000000")
+    readonly property color doneMark: theme.pick("#005c43", "#007a58", "#000000", "#000000")
+    readonly property color open: theme.pick("#fbeeb0", "#53480f", "#ffffff", "#000000")
+    readonly property color warn: theme.pick("#fbeeb0", "#53480f", "#ffffff", "#000000")
+    readonly property color stop: theme.pick("#fbdccb", "#5c2410", "#ffffff", "#000000")
+
+    readonly property color table: theme.pick("#e2cda9", "#5d4c35", "#ffffff", "#000000")
+    readonly property color tableLine: theme.pick("#6b4d20", "#d9c39b", "#000000", "#ffffff")
+    readonly property color backing: theme.pick("#b9cfdd", "#39505f", "#d8d8d8", "#3c3c3c")
+    readonly property color batting: theme.pick("#f4efe2", "#54514a", "#ffffff", "#000000")
+    readonly property color cloth: theme.pick("#ffffff", "#2a3945", "#ffffff", "#000000")
+    readonly property color patch: theme.pick("#a9cbe2", "#3f6f92", "#d8d8d8", "#3c3c3c")
+    readonly property color seam: theme.pick("#93a3ae", "#7d8c97", "#5c5c5c", "#c4c4c4")
+    readonly property color fresh: theme.pick("#fcefa6", "#655713", "#ffe94a", "#5a4b00")
+    readonly property color hatch: theme.pick("#00725a", "#6cc4a6", "#00594a", "#7fe0c0")
 
     readonly property int quick: theme.still ? 0 : 140
     readonly property int calm: theme.still ? 0 : 320

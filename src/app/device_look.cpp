@@ -11,8 +11,8 @@ const QString kService = QStringLiteral("org.freedesktop.portal.Desktop"),
               kPath = QStringLiteral("/org/freedesktop/portal/desktop"),
               kInterface = QStringLiteral("org.freedesktop.portal.Settings"),
               kGroup = QStringLiteral("org.freedesktop.appearance"),
-              kName = QStringLiteral("color-scheme");
-constexpr uint kDark = 1;
+              kScheme = QStringLiteral("color-scheme"), kContrast = QStringLiteral("contrast");
+constexpr uint kDark = 1, kHigher = 1;
 
 } // namespace
 
@@ -20,13 +20,18 @@ DeviceLook::DeviceLook(QDBusConnection bus, QObject* parent)
     : QObject{parent} {
     if (!bus.isConnected())
         return;
-    // From whoever owns the path: a wrong word about light or dark does no harm.
+    // From whoever owns the path: a wrong word about the light does no harm.
     bus.connect(QString{}, kPath, kInterface, QStringLiteral("SettingChanged"), this,
                 SLOT(settingChanged(QDBusMessage)));
+    read(bus, kScheme);
+    read(bus, kContrast);
+}
+
+void DeviceLook::read(QDBusConnection& bus, const QString& name) {
     auto read = QDBusMessage::createMethodCall(kService, kPath, kInterface, QStringLiteral("Read"));
-    read << kGroup << kName;
+    read << kGroup << name;
     auto* watcher = new QDBusPendingCallWatcher{bus.asyncCall(read), this};
-    connect(watcher, &QDBusPendingCallWatcher::finished, this, [this, watcher] {
+    connect(watcher, &QDBusPendingCallWatcher::finished, this, [this, watcher, name] {
         watcher->deleteLater();
         const QDBusPendingReply<QDBusVariant> reply = *watcher;
         if (reply.isError())
@@ -35,14 +40,21 @@ DeviceLook::DeviceLook(QDBusConnection bus, QObject* parent)
         // Read wraps the value in a variant of its own.
         if (value.canConvert<QDBusVariant>())
             value = value.value<QDBusVariant>().variant();
-        emit told(value.toUInt() == kDark);
+        tell(name, value.toUInt());
     });
+}
+
+void DeviceLook::tell(const QString& name, uint value) {
+    if (name == kScheme)
+        emit told(value == kDark);
+    else if (name == kContrast)
+        emit contrastTold(value == kHigher);
 }
 
 void DeviceLook::settingChanged(const QDBusMessage& message) {
     const auto said = message.arguments();
-    if (said.size() == 3 && said[0] == kGroup && said[1] == kName)
-        emit told(said[2].value<QDBusVariant>().variant().toUInt() == kDark);
+    if (said.size() == 3 && said[0] == kGroup)
+        tell(said[1].toString(), said[2].value<QDBusVariant>().variant().toUInt());
 }
 
 } // namespace bastewright::app

@@ -6,8 +6,9 @@
 
 namespace bastewright::app {
 
-/// Whether the device is set to dark: the desktop portal's org.freedesktop.appearance color-scheme
-/// (1 is dark), followed as it changes. Says nothing where there is no portal.
+/// Whether the device is set to dark, and to higher contrast: the desktop portal's
+/// org.freedesktop.appearance color-scheme (1 is dark) and contrast (1 is higher), followed as they
+/// change. Says nothing of what the portal does not serve.
 class DeviceLook : public QObject {
     Q_OBJECT
 
@@ -17,9 +18,14 @@ public:
 
 signals:
     void told(bool dark);
+    void contrastTold(bool higher);
 
 private slots:
     void settingChanged(const QDBusMessage& message);
+
+private:
+    void read(QDBusConnection& bus, const QString& name);
+    void tell(const QString& name, uint value);
 };
 
 } // namespace bastewright::app

@@ -90,6 +90,7 @@ QString Tour::walk(const AtStop& atStop) {
     stop(QStringLiteral("shelf"), atStop);
     room.shelf()->undoRemove();
     overlay("examples", QStringLiteral("shelf-examples"), atStop);
+    overlay("shareSheet", QStringLiteral("shelf-share"), atStop);
 
     room.openJob(job);
     if (!planned())
@@ -118,21 +119,14 @@ QString Tour::walk(const AtStop& atStop) {
 }
 
 void Tour::panes(QObject& panel, const AtStop& atStop) {
-    for (const char* pane : {"pass", "findings", "figures", "ways", "bring", "who", "quilt", "basting",
-                             "layers", "room", "people", "boxes"}) {
+    for (const char* pane : {"pass", "findings", "figures", "ways", "bring", "who", "quilt",
+                             "basting", "layers", "room", "people", "boxes"}) {
         panel.setProperty("pane", QString::fromLatin1(pane));
         stop(QStringLiteral("pane-") + QLatin1String(pane), atStop);
         if (qstrcmp(pane, "layers") == 0)
             layers(atStop);
         pictures(panel, QString::fromLatin1(pane), atStop);
-        if (qstrcmp(pane, "quilt") != 0)
-            continue;
-        if (auto* tile = find(&panel, QStringLiteral("field-width0"))) {
-            QMetaObject::invokeMethod(tile, "clicked");
-            stop(QStringLiteral("pad-length"), atStop);
-            if (auto* editor = find(&panel, QStringLiteral("fieldEditor")))
-                QMetaObject::invokeMethod(editor, "close");
-        }
+        pads(panel, QString::fromLatin1(pane), atStop);
     }
     for (const char* pane : {"lanes", "rehearsal"}) {
         panel.setProperty("pane", QString::fromLatin1(pane));
@@ -145,6 +139,28 @@ void Tour::panes(QObject& panel, const AtStop& atStop) {
             overlay("takersSheet", QStringLiteral("pane-takers"), atStop);
     }
     panel.setProperty("pane", QString{});
+}
+
+/// A value of every kind being changed.
+void Tour::pads(QObject& panel, const QString& pane, const AtStop& atStop) {
+    const struct {
+        const char *pane, *field, *stop;
+    } all[] = {{"quilt", "field-width0", "pad-length"},
+               {"quilt", "field-name", "pad-text"},
+               {"quilt", "field-method", "pad-choice"},
+               {"people", "field-helper0/from", "pad-time"},
+               {"people", "field-helper0/pace", "pad-number"},
+               {"room", "field-irons", "pad-count"}};
+    for (const auto& pad : all) {
+        auto* tile =
+            pane == QLatin1String(pad.pane) ? find(&panel, QLatin1String(pad.field)) : nullptr;
+        if (!tile)
+            continue;
+        QMetaObject::invokeMethod(tile, "clicked");
+        stop(QLatin1String(pad.stop), atStop);
+        if (auto* editor = find(&panel, QStringLiteral("fieldEditor")))
+            QMetaObject::invokeMethod(editor, "close");
+    }
 }
 
 /// What is touched beside the fields.
@@ -220,12 +236,15 @@ void Tour::layers(const AtStop& atStop) {
     layers.setShown(chosen);
 }
 
-void Tour::overlay(const char* name, const QString& stopName, const AtStop& atStop) {
+void Tour::overlay(const char* name, const QString& stopName, const AtStop& atStop,
+                   const char* page) {
     auto* sheet = find(room_.window->contentItem(), QLatin1String(name));
     if (!sheet)
         sheet = room_.window->findChild<QObject*>(QLatin1String(name));
     if (sheet) {
         QMetaObject::invokeMethod(sheet, "open");
+        if (page)
+            sheet->setProperty("page", QLatin1String(page));
         stop(stopName, atStop);
         QMetaObject::invokeMethod(sheet, "close");
         live(60);
@@ -235,6 +254,11 @@ void Tour::overlay(const char* name, const QString& stopName, const AtStop& atSt
 void Tour::changes(const AtStop& atStop) {
     auto& room = *room_.workroom;
     overlay("changesSheet", QStringLiteral("table-changes"), atStop);
+    for (const char* page : {"comes", "goes", "pins", "night"})
+        overlay("changesSheet", QStringLiteral("table-changes-") + QLatin1String(page), atStop,
+                page);
+    overlay("personSheet", QStringLiteral("table-person"), atStop);
+    overlay("hintSheet", QStringLiteral("table-hint"), atStop);
     if (auto* lanes = find(room_.window->contentItem(), QStringLiteral("tableLanes"))) {
         lanes->parent()->setProperty("lanes", true);
         for (int k = 0; k < 80 && room.lanes()->zone().isEmpty(); ++k)

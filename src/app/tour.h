@@ -26,12 +26,15 @@ private:
     void stop(const QString& name, const AtStop& atStop);
     bool planned();
     void layers(const AtStop& atStop);
+    void pads(QObject& panel, const QString& pane, const AtStop& atStop);
     void pictures(QObject& panel, const QString& pane, const AtStop& atStop);
     void panes(QObject& panel, const AtStop& atStop);
     void session(const AtStop& atStop);
     void changes(const AtStop& atStop);
     void sheets(const AtStop& atStop);
-    void overlay(const char* name, const QString& stopName, const AtStop& atStop);
+    /// `page`: of a sheet that has several.
+    void overlay(const char* name, const QString& stopName, const AtStop& atStop,
+                 const char* page = nullptr);
 
     OpenRoom& room_;
     int stillMs_;

@@ -144,6 +144,8 @@ int runWindow(const QString& jobFile) {
     const DeviceLook look;
     QObject::connect(&look, &DeviceLook::told, room.surroundings.get(),
                      &Surroundings::setDeviceDark);
+    QObject::connect(&look, &DeviceLook::contrastTold, room.surroundings.get(),
+                     &Surroundings::setDeviceContrast);
     room.workroom->returnToLast();
     if (!jobFile.isEmpty()) {
         const auto job = room.workroom->shelf()->openFile(
@@ -189,6 +191,9 @@ int pictureScreens(const QStringList& arguments) {
     parser.addOption(
         {QStringLiteral("density"), {}, QStringLiteral("px/mm"), QStringLiteral("5.9")});
     parser.addOption({QStringLiteral("dark"), {}});
+    parser.addOption({QStringLiteral("high-contrast"), {}});
+    parser.addOption(
+        {QStringLiteral("text"), {}, QStringLiteral("percent"), QStringLiteral("100")});
     parser.addOption(
         {QStringLiteral("language"), {}, QStringLiteral("code"), QStringLiteral("en")});
     parser.addPositionalArgument(QStringLiteral("job"), {});
@@ -197,7 +202,7 @@ int pictureScreens(const QStringList& arguments) {
         parser.positionalArguments().size() != 1 || size().size() != 2) {
         printError(QStringLiteral(
             "--picture-screens FOLDER JOB [--size 1280x800] [--density 5.9] [--dark] "
-            "[--language de]"));
+            "[--high-contrast] [--text 200] [--language de]"));
         return 2;
     }
     const QString into = parser.value(QStringLiteral("picture-screens"));
@@ -212,7 +217,10 @@ int pictureScreens(const QStringList& arguments) {
     auto room = openRoom(options, problem);
     if (room.window && QDir{}.mkpath(into)) {
         room.window->resize(size()[0].toInt(), size()[1].toInt());
-        room.workroom->comfort()->setDark(parser.isSet(QStringLiteral("dark")));
+        auto& comfort = *room.workroom->comfort();
+        comfort.setDark(parser.isSet(QStringLiteral("dark")));
+        comfort.setHighContrast(parser.isSet(QStringLiteral("high-contrast")));
+        comfort.setTextScale(parser.value(QStringLiteral("text")).toDouble() / 100);
         Tour tour{room};
         tour.useJob(parser.positionalArguments().front());
         problem = tour.walk([&](const QString& stop) {

@@ -45,8 +45,9 @@ int runWindow(const QString& jobFile);
 /// any warning of QML or Qt.
 int selfTest();
 
-/// `--picture-screens FOLDER JOB [--size 1280x800] [--density 5.9] [--dark] [--language de]`: a
-/// picture of every screen with this job, for the docs and for looking at.
+/// `--picture-screens FOLDER JOB [--size 1280x800] [--density 5.9] [--dark] [--high-contrast]
+/// [--text 200] [--language de]`: a picture of every screen with this job, for the docs and for
+/// looking at.
 int pictureScreens(const QStringList& arguments);
 
 } // namespace bastewright::app

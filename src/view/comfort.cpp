@@ -25,6 +25,7 @@ Comfort::Comfort(const QString& file, qreal reportedDensity, QObject* parent)
     distance_ = number("distance", distance_, kNearest, kFarthest);
     textScale_ = number("textScale", textScale_, kSmallest, kLargest);
     dark_ = kept_->value(QStringLiteral("dark"), false).toBool();
+    highContrast_ = kept_->value(QStringLiteral("highContrast"), false).toBool();
     faceToFace_ = kept_->value(QStringLiteral("faceToFace"), false).toBool();
     turn_ = int(number("turn", 0, 0, 3));
     bastewright::language::speak(
@@ -55,6 +56,11 @@ void Comfort::setTextScale(qreal scale) {
 void Comfort::setDark(bool dark) {
     dark_ = dark;
     keep(QStringLiteral("dark"), dark_);
+}
+
+void Comfort::setHighContrast(bool on) {
+    highContrast_ = on;
+    keep(QStringLiteral("highContrast"), highContrast_);
 }
 
 void Comfort::setTurn(int turn) {

@@ -18,6 +18,8 @@ class Comfort : public QObject {
     Q_PROPERTY(qreal distance READ distance WRITE setDistance NOTIFY changed)
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY changed)
+    /// Black on white (or white on black where dark too), with strong frames.
+    Q_PROPERTY(bool highContrast READ highContrast WRITE setHighContrast NOTIFY changed)
     /// Two people face each other across the device: each has a half that stands upright for them.
     Q_PROPERTY(bool faceToFace READ faceToFace WRITE setFaceToFace NOTIFY changed)
     /// Quarter turns of the table as it is drawn at the table, 0 to 3.
@@ -38,6 +40,8 @@ public:
     void setTextScale(qreal scale);
     bool dark() const { return dark_; }
     void setDark(bool dark);
+    bool highContrast() const { return highContrast_; }
+    void setHighContrast(bool on);
     bool faceToFace() const { return faceToFace_; }
     void setFaceToFace(bool on);
     int turn() const { return turn_; }
@@ -57,6 +61,6 @@ private:
 
     std::unique_ptr<QSettings> kept_;
     qreal density_, distance_ = 1000, textScale_ = 1;
-    bool dark_ = false, faceToFace_ = false;
+    bool dark_ = false, highContrast_ = false, faceToFace_ = false;
     int turn_ = 0;
 };

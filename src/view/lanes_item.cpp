@@ -11,6 +11,10 @@
 
 using namespace bastewright;
 
+namespace {
+constexpr qreal kBesideMark = 10; // pixels left of, between and right of a mark and its name
+} // namespace
+
 LanesItem::LanesItem(QQuickItem* parent)
     : QQuickPaintedItem{parent} {
     connect(this, &LanesItem::lookChanged, this, [this] { update(); });
@@ -31,7 +35,8 @@ void LanesItem::setBoard(LanesBoard* board) {
 }
 
 QRectF LanesItem::rectOf(const LanesBoard::Block& block) const {
-    const qreal x0 = xAt(qreal(block.task->start.count())), x1 = xAt(qreal(block.task->end.count()));
+    const qreal x0 = xAt(qreal(block.task->start.count())),
+                x1 = xAt(qreal(block.task->end.count()));
     const qreal gap = lane_ * 0.08;
     return {x0, yAt(block.lane) + gap, std::max(3.0, x1 - x0 - 1), lane_ - 2 * gap};
 }
@@ -116,18 +121,20 @@ void LanesItem::paintLane(QPainter& p, int lane) const {
 void LanesItem::paintBlock(QPainter& p, const LanesBoard::Block& block) const {
     const QRectF r = rectOf(block);
     const auto kind = block.task->kind;
-    const bool puts = kind == TaskKind::placeOpen || kind == TaskKind::dotLower ||
-                      kind == TaskKind::dotUpper;
+    const bool puts =
+        kind == TaskKind::placeOpen || kind == TaskKind::dotLower || kind == TaskKind::dotUpper;
     const bool ends = kind == TaskKind::closePins || kind == TaskKind::press;
     const bool team = block.task->people.size() > 1;
     const bool chosen = words::fromCore(block.task->id) == board_->chosen();
-    p.setPen(QPen{chosen ? accent_ : ink_, chosen ? 4.0 : ends ? 2.4 : 1.2,
+    p.setPen(QPen{chosen ? accent_ : ink_,
+                  chosen ? 4.0
+                  : ends ? 2.4
+                         : 1.2,
                   puts ? Qt::DashLine : Qt::SolidLine});
     p.setBrush(block.done ? ground_ : puts ? open_ : ends ? close_ : team ? team_ : paper_);
     p.drawRoundedRect(r, 3, 3);
     const QString zone = words::fromCore(block.task->zone);
-    const QString verb =
-        zone.isEmpty() ? words::shortTask(kind) : words::zoneTask(kind);
+    const QString verb = zone.isEmpty() ? words::shortTask(kind) : words::zoneTask(kind);
     const QRectF inside = r.adjusted(3, 1, -3, -1);
     const auto width = [&](const QString& text, qreal size, bool bold) {
         return QFontMetricsF{font(size, bold)}.horizontalAdvance(text);
@@ -138,9 +145,8 @@ void LanesItem::paintBlock(QPainter& p, const LanesBoard::Block& block) const {
     if (width(first, size, true) <= inside.width()) {
         const bool both = !zone.isEmpty() && width(verb, size * 0.86, false) <= inside.width();
         const qreal high = QFontMetricsF{font(size, true)}.height();
-        const QRectF top = both ? QRectF{inside.left(), inside.center().y() - high, inside.width(),
-                                         high}
-                                : inside;
+        const QRectF top =
+            both ? QRectF{inside.left(), inside.center().y() - high, inside.width(), high} : inside;
         p.setFont(font(size, true));
         p.drawText(top, Qt::AlignCenter, first);
         if (both) {
@@ -153,10 +159,10 @@ void LanesItem::paintBlock(QPainter& p, const LanesBoard::Block& block) const {
         p.rotate(-90);
         p.setFont(font(size, true));
         const QString both = QStringLiteral("%1 %2").arg(zone, verb);
-        p.drawText(QRectF{-inside.height() / 2, -inside.width() / 2, inside.height(),
-                          inside.width()},
-                   Qt::AlignCenter,
-                   !zone.isEmpty() && width(both, size, true) <= inside.height() ? both : first);
+        p.drawText(
+            QRectF{-inside.height() / 2, -inside.width() / 2, inside.height(), inside.width()},
+            Qt::AlignCenter,
+            !zone.isEmpty() && width(both, size, true) <= inside.height() ? both : first);
         p.restore();
     }
     if (block.done) {
@@ -191,9 +197,9 @@ void LanesItem::paintTimes(QPainter& p) const {
     p.setPen(Qt::NoPen);
     p.setBrush(ground_);
     p.drawRect(QRectF{0, 0, width(), headHeight_});
-    const qreal wide = QFontMetricsF{font(textSize_ * 0.9, false)}.horizontalAdvance(
-                           QStringLiteral("00:00")) +
-                       textSize_;
+    const qreal wide =
+        QFontMetricsF{font(textSize_ * 0.9, false)}.horizontalAdvance(QStringLiteral("00:00")) +
+        textSize_;
     int every = 120;
     for (const int minutes : {5, 10, 15, 30, 60})
         if (minutes * minute_ >= wide) {
@@ -252,6 +258,19 @@ void LanesItem::paintNow(QPainter& p) const {
     p.drawText(box, Qt::AlignCenter, nowText());
 }
 
+qreal LanesItem::markSide() const {
+    return std::min({lane_ * 0.6, headWidth_ * 0.5, textSize_ * 2.2});
+}
+
+QFont LanesItem::nameFont() const {
+    constexpr qreal kLeast = 0.72; // of the other letters
+    qreal longest = 1;
+    for (const QString& name : board_->names())
+        longest = std::max(longest, QFontMetricsF{font(textSize_, true)}.horizontalAdvance(name));
+    const qreal room = headWidth_ - markSide() - kBesideMark;
+    return font(textSize_ * std::clamp(room / longest, kLeast, 1.0), true);
+}
+
 void LanesItem::paintNames(QPainter& p) const {
     p.save();
     p.setClipRect(QRectF{0, headHeight_, width(), height() - headHeight_});
@@ -260,15 +279,16 @@ void LanesItem::paintNames(QPainter& p) const {
     p.drawRect(QRectF{0, headHeight_, headWidth_, height() - headHeight_});
     for (int lane = 0; lane < board_->lanes(); ++lane) {
         const QRectF row{0, yAt(lane), headWidth_, lane_};
-        const qreal side = std::min({lane_ * 0.6, headWidth_ * 0.5, textSize_ * 2.2});
+        const qreal side = markSide();
         const QRectF disc{4, row.center().y() - side / 2, side, side};
         people::paintMark(p, disc, lane, board_->letters()[lane], family_);
-        const QRectF text{disc.right() + 4, row.top(), headWidth_ - disc.right() - 6, lane_};
+        const QRectF text{disc.right() + 4, row.top(), headWidth_ - side - kBesideMark, lane_};
         p.setPen(ink_);
-        p.setFont(font(textSize_, true));
-        const QString name = QFontMetricsF{p.font()}.elidedText(board_->names()[lane],
-                                                                Qt::ElideRight, text.width());
-        p.drawText(text, int(Qt::AlignVCenter | Qt::AlignLeft), name);
+        p.setFont(nameFont());
+        const QString name = board_->names()[lane];
+        // Never a part of a name: the letter beside it is theirs alone.
+        if (QFontMetricsF{p.font()}.horizontalAdvance(name) <= text.width())
+            p.drawText(text, int(Qt::AlignVCenter | Qt::AlignLeft), name);
         p.setPen(QPen{edge_, 1});
         p.drawLine(row.bottomLeft(), row.bottomRight());
     }

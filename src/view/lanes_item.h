@@ -59,6 +59,8 @@ private:
     QRectF nowBox() const; ///< empty where now is out of sight
     void paintNames(QPainter& p) const;
     QFont font(qreal size, bool bold) const;
+    QFont nameFont() const; ///< the same for all names
+    qreal markSide() const;
 
     LanesBoard* board_ = nullptr;
     qreal scrollX_ = 0, scrollY_ = 0, minute_ = 10, lane_ = 60, headWidth_ = 100, headHeight_ = 30,

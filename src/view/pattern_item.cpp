@@ -28,6 +28,8 @@ void PatternItem::paint(QPainter* painter) {
     if (!pattern)
         return;
     painter->setRenderHint(QPainter::Antialiasing);
+    // As on the sheet: dark on white in every light.
+    painter->fillRect(QRectF{0, 0, width(), height()}, Qt::white);
     const qreal scale = textSize_ / kSheetNumbers;
     painter->scale(scale, scale);
     bastewright::sheets::drawPattern(*painter, {0, 0, width() / scale, height() / scale}, *pattern,

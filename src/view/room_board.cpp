@@ -13,6 +13,7 @@ namespace {
 
 constexpr qreal kAisle = 24;   // inches between those pushed together and the others
 constexpr qreal kNear = 12;    // nearer than that a table is pushed to the others
+constexpr qreal kMost = 1000;  // wider than any table
 constexpr qreal kBetween = 10; // inches between tables that stand apart
 
 QRectF inches(const Rect& r) {
@@ -114,8 +115,11 @@ void RoomBoard::refresh() {
     const Unit unit = editor_->unit();
     QList<QVariantList> rows;
     extent_ = surface_.united(quilt_);
+    narrowest_ = standing_.empty() ? 1 : kMost;
     for (const Standing& s : standing_) {
         extent_ = extent_.united(s.place);
+        narrowest_ =
+            std::min({narrowest_, s.place.width(), s.place.height(), s.apart ? kAisle : kMost});
         const Table& t = room().tables[s.kind];
         rows.push_back({s.place.x(), s.place.y(), s.place.width(), s.place.height(), s.apart,
                         words::size({t.length, t.width}, unit)});
@@ -221,10 +225,10 @@ void RoomBoard::pushTogether(const std::vector<int>& kinds, QSizeF wanted) {
     }
     if (!best) {
         const int count = std::accumulate(kinds.begin(), kinds.end(), 0);
-        return say(count > kMostTablesTogether
-                       ? tr("At most %1 tables can be kept in line by hand.")
-                             .arg(kMostTablesTogether)
-                       : tr("These tables make no rectangle together, so there would be gaps."));
+        return say(
+            count > kMostTablesTogether
+                ? tr("At most %1 tables can be kept in line by hand.").arg(kMostTablesTogether)
+                : tr("These tables make no rectangle together, so there would be gaps."));
     }
     if (best == standing()) // put back where it stood
         return refresh();
@@ -257,9 +261,8 @@ void RoomBoard::turnQuilt() {
     const QuiltPlan* plan = plan_->quilt().plan();
     Session next = editor_->session();
     auto& along = next.jobs[std::size_t(editor_->quilt())].basting.along;
-    const bool now = along == Basting::Along::either
-                         ? plan && plan->surface.quiltLengthAlongLength
-                         : along == Basting::Along::tableLength;
+    const bool now = along == Basting::Along::either ? plan && plan->surface.quiltLengthAlongLength
+                                                     : along == Basting::Along::tableLength;
     along = now ? Basting::Along::tableWidth : Basting::Along::tableLength;
     apply(tr("how the quilt lies"), std::move(next));
 }

@@ -13,8 +13,8 @@
 
 /// The tables to scale as they stand, and who keeps to which side of them; moved by a finger.
 ///
-/// Measures are inches of the drawn room: the tables pushed together lie with their longer side left
-/// to right, the others in a row below. What is moved becomes a change of the session: which
+/// Measures are inches of the drawn room: the tables pushed together lie with their longer side
+/// left to right, the others in a row below. What is moved becomes a change of the session: which
 /// rectangle the tables are pushed together to, walls, tables, the sides people keep to.
 class RoomBoard : public QObject {
     Q_OBJECT
@@ -26,6 +26,8 @@ class RoomBoard : public QObject {
     /// many-th of how many at that side
     Q_PROPERTY(TableRows* people READ people CONSTANT)
     Q_PROPERTY(QRectF extent READ extent NOTIFY changed)
+    /// The narrowest side of a table, or of the way between those together and the others, inches.
+    Q_PROPERTY(qreal narrowest READ narrowest NOTIFY changed)
     Q_PROPERTY(QRectF surface READ surface NOTIFY changed)
     /// The quilt as it lies in the first pass; empty without a plan.
     Q_PROPERTY(QRectF quilt READ quilt NOTIFY changed)
@@ -62,6 +64,7 @@ public:
     TableRows* tables() { return &rows_; }
     TableRows* people() { return &people_; }
     QRectF extent() const { return extent_; }
+    qreal narrowest() const { return narrowest_; }
     QRectF surface() const { return surface_; }
     QRectF quilt() const { return quilt_; }
     QString title() const { return title_; }
@@ -97,5 +100,6 @@ private:
     std::vector<Standing> standing_;
     TableRows rows_, people_;
     QRectF extent_, surface_, quilt_;
+    qreal narrowest_ = 1;
     QString title_, problem_;
 };

@@ -42,3 +42,10 @@ void Surroundings::setDeviceDark(bool dark) {
     deviceDark_ = dark; // the device's own, so not kept here
     emit changed();
 }
+
+void Surroundings::setDeviceContrast(bool high) {
+    if (high == deviceContrast_)
+        return;
+    deviceContrast_ = high;
+    emit changed();
+}

@@ -7,12 +7,18 @@ TestCase {
 
     function init() {
         failOnWarning(/.*/)
-        Theme.dark = false
+        light("light")
         Theme.distance = 1000
         Theme.density = 4
     }
     function cleanup() {
-        Theme.dark = false
+        light("light")
+    }
+    readonly property var lights: ["light", "dark", "high contrast", "high contrast dark"]
+
+    function light(name) {
+        Theme.dark = /dark/.test(name)
+        Theme.highContrast = /contrast/.test(name)
     }
 
     // Relative luminance and contrast ratio as WCAG 2.2 defines them.
@@ -27,21 +33,49 @@ TestCase {
 
     function test_contrast_of_text_data() {
         const rows = []
-        for (const dark of [false, true])
+        for (const name of lights) {
             for (const ground of ["ground", "paper", "soft", "done", "open", "warn", "stop", "table"])
-                rows.push({tag: (dark ? "dark " : "light ") + ground, dark: dark, ink: "ink", ground: ground})
-        for (const dark of [false, true]) {
-            rows.push({tag: (dark ? "dark" : "light") + " quiet on paper", dark: dark, ink: "quiet", ground: "paper"})
-            rows.push({tag: (dark ? "dark" : "light") + " quiet on ground", dark: dark, ink: "quiet", ground: "ground"})
-            rows.push({tag: (dark ? "dark" : "light") + " main button", dark: dark, ink: "accentInk", ground: "accent"})
+                rows.push({tag: name + " " + ground, light: name, ink: "ink", ground: ground})
+            rows.push({tag: name + " quiet on paper", light: name, ink: "quiet", ground: "paper"})
+            rows.push({tag: name + " quiet on ground", light: name, ink: "quiet", ground: "ground"})
+            rows.push({tag: name + " main button", light: name, ink: "accentInk", ground: "accent"})
         }
         return rows
     }
     // WCAG 2.2, 1.4.6 (AAA): 7 to 1.
     function test_contrast_of_text(data) {
-        Theme.dark = data.dark
+        light(data.light)
         const ratio = contrast(Theme[data.ink], Theme[data.ground])
         verify(ratio >= 7, ratio.toFixed(2))
+    }
+    function test_contrast_of_marks_data() {
+        const rows = []
+        for (const name of lights)
+            for (const [mark, grounds] of [["frame", ["ground", "paper", "soft"]], ["strongEdge", ["ground", "paper"]],
+                                           ["accent", ["ground", "paper", "soft"]], ["tableLine", ["ground", "table"]],
+                                           ["hatch", ["cloth"]], ["ink", ["cloth", "fresh", "backing", "batting"]],
+                                           ["seam", /contrast/.test(name) ? ["cloth", "fresh"] : []]])
+                for (const ground of grounds)
+                    rows.push({tag: name + " " + mark + " on " + ground, light: name, mark: mark, ground: ground})
+        return rows
+    }
+    // WCAG 2.2, 1.4.11: 3 to 1; in high contrast as much as 1.4.3 asks of text.
+    function test_contrast_of_marks(data) {
+        light(data.light)
+        const ratio = contrast(Theme[data.mark], Theme[data.ground])
+        verify(ratio >= (/contrast/.test(data.light) ? 4.5 : 3), ratio.toFixed(2))
+    }
+    function test_high_contrast_is_on_pure_grounds_with_strong_frames() {
+        for (const dark of [false, true]) {
+            Theme.dark = dark
+            Theme.highContrast = false
+            const line = Theme.line
+            Theme.highContrast = true
+            const pure = dark ? "#000000" : "#ffffff"
+            for (const ground of ["ground", "paper", "done", "open", "warn", "stop", "table", "cloth"])
+                compare(Theme[ground].toString(), pure, ground)
+            verify(Theme.line > line)
+        }
     }
     // ISO 9241-303: 20 to 22 arc minutes preferred. A capital at 1 m is then 5.82 mm high.
     function test_text_at_the_table_data() {

@@ -43,8 +43,12 @@ void tapItem(QQuickWindow& window, QQuickItem* item, const QString& name) {
     const QPointF at = item->mapToScene({item->width() / 2, item->height() / 2});
     for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
         const bool down = type == QEvent::MouseButtonPress;
-        QMouseEvent event{type, at, window.mapToGlobal(at), Qt::LeftButton,
-                          down ? Qt::LeftButton : Qt::NoButton, Qt::NoModifier};
+        QMouseEvent event{type,
+                          at,
+                          window.mapToGlobal(at),
+                          Qt::LeftButton,
+                          down ? Qt::LeftButton : Qt::NoButton,
+                          Qt::NoModifier};
         QCoreApplication::sendEvent(&window, &event);
         live(30);
     }
@@ -55,6 +59,21 @@ void live(int milliseconds) {
     timer.start();
     while (timer.elapsed() < milliseconds)
         QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+}
+
+void settle(QQuickWindow& window) {
+    constexpr int kFrames = 3, kMostMs = 3'000;
+    int frames = 0;
+    const auto counting =
+        QObject::connect(&window, &QQuickWindow::frameSwapped, &window, [&frames] { ++frames; });
+    QElapsedTimer timer;
+    timer.start();
+    live(15);
+    while (frames < kFrames && timer.elapsed() < kMostMs) {
+        window.update();
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+    }
+    QObject::disconnect(counting);
 }
 
 void WholeWindow::SetUp() {

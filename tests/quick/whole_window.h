@@ -26,6 +26,10 @@ void tapItem(QQuickWindow& window, QQuickItem* item, const QString& name);
 /// Lets the window live for so long.
 void live(int milliseconds);
 
+/// Lets the window live until it has painted itself three times: items that lie in each other are
+/// laid out one after the other.
+void settle(QQuickWindow& window);
+
 /// The demo, planned, in the whole window on a library of its own; any warning fails.
 class WholeWindow : public testing::Test {
 protected:

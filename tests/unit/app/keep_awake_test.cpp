@@ -33,7 +33,8 @@ class Portal : public QObject {
 
 public slots:
     QDBusVariant Read(const QString& group, const QString& name) {
-        const bool known = group == "org.freedesktop.appearance" && name == "color-scheme";
+        const bool known =
+            group == "org.freedesktop.appearance" && (name == "color-scheme" || name == "contrast");
         return QDBusVariant{QVariant::fromValue(QDBusVariant{known ? 1u : 0u})};
     }
 
@@ -114,13 +115,18 @@ TEST_F(OnABus, TheDevicesOwnLookIsFollowed) {
     Portal portal;
     auto bus = as("desktop");
     ASSERT_TRUE(bus.registerService("org.freedesktop.portal.Desktop"));
-    ASSERT_TRUE(bus.registerObject("/org/freedesktop/portal/desktop", &portal,
-                                   QDBusConnection::ExportAllSlots |
-                                       QDBusConnection::ExportAllSignals));
+    ASSERT_TRUE(
+        bus.registerObject("/org/freedesktop/portal/desktop", &portal,
+                           QDBusConnection::ExportAllSlots | QDBusConnection::ExportAllSignals));
     DeviceLook look{as("program")};
-    std::optional<bool> dark;
+    std::optional<bool> dark, contrast;
     QObject::connect(&look, &DeviceLook::told, &look, [&](bool told) { dark = told; });
-    EXPECT_TRUE(comes([&] { return dark == true; }));
+    QObject::connect(&look, &DeviceLook::contrastTold, &look, [&](bool told) { contrast = told; });
+    EXPECT_TRUE(comes([&] { return dark == true && contrast == true; }));
+    emit portal.SettingChanged("org.freedesktop.appearance", "contrast",
+                               QDBusVariant{QVariant{0u}});
+    EXPECT_TRUE(comes([&] { return contrast == false; }));
+    EXPECT_EQ(dark, true);
     emit portal.SettingChanged("org.freedesktop.appearance", "color-scheme",
                                QDBusVariant{QVariant{2u}});
     EXPECT_TRUE(comes([&] { return dark == false; }));
