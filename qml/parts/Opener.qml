@@ -24,7 +24,8 @@ AbstractButton {
             id: drawing
 
             anchors.verticalCenter: parent.verticalCenter
-            x: opener.mirrored ? parent.width - width - Theme.gap * 1.2 : Theme.gap * 1.2
+            anchors.left: parent.left
+            anchors.leftMargin: Theme.gap * 1.2
             name: opener.glyph
             color: Theme.accent
             width: Theme.title
@@ -34,7 +35,8 @@ AbstractButton {
             id: lines
 
             anchors.verticalCenter: parent.verticalCenter
-            x: opener.mirrored ? Theme.gap * 3 + Theme.text : drawing.x + drawing.width + Theme.gap * 1.2
+            anchors.left: drawing.right
+            anchors.leftMargin: Theme.gap * 1.2
             width: parent.width - drawing.width - Theme.text - Theme.gap * 5
 
             Words {
@@ -52,7 +54,8 @@ AbstractButton {
         }
         Glyph {
             anchors.verticalCenter: parent.verticalCenter
-            x: opener.mirrored ? Theme.gap : parent.width - width - Theme.gap
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.gap
             name: opener.mirrored ? "back" : "forward"
             color: Theme.quiet
             width: Theme.text
@@ -62,7 +65,11 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.radius
         color: opener.down ? Theme.soft : opener.loud ? Theme.stop : Theme.paper
-        border.width: opener.visualFocus ? Theme.line * 3 : Theme.line
-        border.color: opener.visualFocus ? Theme.accent : opener.loud ? Theme.strongEdge : Theme.edge
+        border.width: Theme.line
+        border.color: opener.loud ? Theme.strongEdge : Theme.edge
+
+        FocusFrame {
+            visible: opener.visualFocus
+        }
     }
 }

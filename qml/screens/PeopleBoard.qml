@@ -43,15 +43,18 @@ ListView {
         Keys.onReturnPressed: row.clicked()
         onClicked: board.personTapped(name, present)
         background: Patch {
-            border.color: row.visualFocus ? Theme.accent : Theme.edge
-            border.width: row.visualFocus ? Theme.line * 3 : Theme.line
             color: row.present ? Theme.paper : Theme.ground
+
+            FocusFrame {
+                visible: row.visualFocus
+            }
         }
         contentItem: Item {
             PersonMark {
                 id: disc
 
-                x: Theme.gap
+                anchors.left: parent.left
+                anchors.leftMargin: Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
                 width: Theme.tableText * 1.35
                 height: width

@@ -27,6 +27,8 @@ RowLayout {
         Layout.preferredHeight: Theme.target
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
         font.pixelSize: Theme.title
         font.bold: true
         minimumPixelSize: 11

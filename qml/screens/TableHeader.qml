@@ -48,6 +48,8 @@ GridLayout {
             objectName: "passText"
             width: parent.width
             text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.progressText)
+            Accessible.role: Accessible.Heading
+            Accessible.name: text
             font.bold: true
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12
