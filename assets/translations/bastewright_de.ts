@@ -345,6 +345,34 @@
         <source>High contrast</source>
         <translation>Hoher Kontrast</translation>
     </message>
+    <message>
+        <source>Letters to tap, for names</source>
+        <translation>Buchstaben zum Tippen, für Namen</translation>
+    </message>
+    <message>
+        <source>As needed</source>
+        <translation>Bei Bedarf</translation>
+    </message>
+    <message>
+        <source>Letters to tap as needed</source>
+        <translation>Buchstaben zum Tippen bei Bedarf</translation>
+    </message>
+    <message>
+        <source>Always</source>
+        <translation>Immer</translation>
+    </message>
+    <message>
+        <source>Letters to tap always</source>
+        <translation>Buchstaben zum Tippen immer</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Nie</translation>
+    </message>
+    <message>
+        <source>Letters to tap never</source>
+        <translation>Buchstaben zum Tippen nie</translation>
+    </message>
 </context>
 <context>
     <name>CountSheet</name>
@@ -747,6 +775,25 @@
     <message>
         <source>Dashed: the quilt. Dotted: the tables of the first pass.</source>
         <translation>Gestrichelt: der Quilt. Gepunktet: die Tische im ersten Durchgang.</translation>
+    </message>
+</context>
+<context>
+    <name>LettersPad</name>
+    <message>
+        <source>Capital letter</source>
+        <translation>Großbuchstabe</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leerzeichen</translation>
     </message>
 </context>
 <context>

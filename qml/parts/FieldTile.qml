@@ -26,8 +26,9 @@ AbstractButton {
             id: lines
 
             anchors.verticalCenter: parent.verticalCenter
-            x: Theme.gap * 1.2
-            width: parent.width - 2 * x - (mark.visible ? mark.width + Theme.gap : 0)
+            anchors.left: parent.left
+            anchors.leftMargin: Theme.gap * 1.2
+            width: parent.width - 2 * Theme.gap * 1.2 - (mark.visible ? mark.width + Theme.gap : 0)
 
             Words {
                 width: parent.width
@@ -48,7 +49,8 @@ AbstractButton {
             id: mark
 
             anchors.verticalCenter: parent.verticalCenter
-            x: parent.width - width - Theme.gap * 1.2
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.gap * 1.2
             visible: tile.acts
             name: tile.kind === "action" ? "plus" : tile.kind === "removal" ? "minus" : ""
             color: Theme.accent
@@ -62,14 +64,8 @@ AbstractButton {
         border.width: Theme.line
         border.color: Theme.frame
 
-        Rectangle {
-            anchors.fill: parent
-            anchors.margins: -Theme.line
+        FocusFrame {
             visible: tile.visualFocus
-            color: "transparent"
-            radius: Theme.radius
-            border.width: Theme.line * 2
-            border.color: Theme.accent
         }
     }
 }

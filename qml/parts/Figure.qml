@@ -42,7 +42,11 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.radius
         color: figure.down ? Theme.soft : Theme.paper
-        border.width: figure.visualFocus ? Theme.line * 3 : Theme.line
-        border.color: figure.visualFocus ? Theme.accent : Theme.frame
+        border.width: Theme.line
+        border.color: Theme.frame
+
+        FocusFrame {
+            visible: figure.visualFocus
+        }
     }
 }

@@ -12,6 +12,7 @@ Column {
     property string mode: "inch"
     property string text: ""
     property string unit: ""
+    property string label: "" // what the figure is of
     property real least: Theme.target
     property real size: Theme.large
     property bool fresh: true // the first key replaces what stood there
@@ -73,6 +74,11 @@ Column {
         fresh = false
     }
 
+    activeFocusOnTab: true
+    Accessible.role: Accessible.EditableText
+    Accessible.focusable: true
+    Accessible.name: label === "" ? shown.text : label + ", " + shown.text
+
     Rectangle {
         width: parent.width
         height: Math.max(pad.least, shown.implicitHeight + Theme.gap)
@@ -81,6 +87,9 @@ Column {
         border.width: Theme.line
         border.color: Theme.strongEdge
 
+        FocusFrame {
+            visible: pad.activeFocus
+        }
         Words {
             id: shown
 
@@ -91,8 +100,7 @@ Column {
             font.pixelSize: Math.max(Theme.title, pad.size)
             font.bold: true
             color: pad.fresh ? Theme.quiet : Theme.ink
-            Accessible.role: Accessible.StaticText
-            Accessible.name: text
+            Accessible.ignored: true // said with the pad
         }
     }
     GridLayout {
@@ -100,6 +108,8 @@ Column {
         columns: pad.mode === "inch" ? 5 : pad.mode === "count" ? 4 : 3
         columnSpacing: Theme.gap
         rowSpacing: Theme.gap
+        LayoutMirroring.enabled: false // figures stand the same way in every language
+        LayoutMirroring.childrenInherit: true
 
         Repeater {
             model: pad.mode === "inch"

@@ -26,7 +26,8 @@ AbstractButton {
             id: drawing
 
             anchors.verticalCenter: parent.verticalCenter
-            x: opener.mirrored ? parent.width - width - Theme.gap * 1.2 : Theme.gap * 1.2
+            anchors.left: parent.left
+            anchors.leftMargin: Theme.gap * 1.2
             name: opener.glyph
             color: Theme.accent
             width: Theme.title
@@ -36,7 +37,8 @@ AbstractButton {
             id: lines
 
             anchors.verticalCenter: parent.verticalCenter
-            x: opener.mirrored ? Theme.gap * 3 + Theme.text : drawing.x + drawing.width + Theme.gap * 1.2
+            anchors.left: drawing.right
+            anchors.leftMargin: Theme.gap * 1.2
             width: parent.width - drawing.width - (opener.tight ? Theme.gap * 3.2 : Theme.text + Theme.gap * 4)
 
             Words {
@@ -54,7 +56,8 @@ AbstractButton {
         }
         Glyph {
             anchors.verticalCenter: parent.verticalCenter
-            x: opener.mirrored ? Theme.gap : parent.width - width - Theme.gap
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.gap
             name: opener.mirrored ? "back" : "forward"
             color: Theme.quiet
             visible: !opener.tight
@@ -65,7 +68,11 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.radius
         color: opener.down ? Theme.soft : opener.loud ? Theme.stop : Theme.paper
-        border.width: opener.visualFocus ? Theme.line * 3 : Theme.line
-        border.color: opener.visualFocus ? Theme.accent : opener.loud ? Theme.strongEdge : Theme.frame
+        border.width: Theme.line
+        border.color: opener.loud ? Theme.strongEdge : Theme.frame
+
+        FocusFrame {
+            visible: opener.visualFocus
+        }
     }
 }

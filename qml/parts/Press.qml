@@ -14,6 +14,8 @@ AbstractButton {
     property real size: Theme.text
     property real least: Theme.target
 
+    // Ahead is where reading goes.
+    readonly property string drawn: !mirrored ? glyph : glyph === "back" ? "forward" : glyph === "forward" ? "back" : glyph
     readonly property real glyphSize: glyph === "" ? 0 : size * 1.35
     readonly property real between: glyph === "" || text === "" ? 0 : Theme.gap
     readonly property color inkColor: main ? Theme.accentInk : Theme.ink
@@ -48,12 +50,11 @@ AbstractButton {
         Row {
             anchors.centerIn: parent
             spacing: press.between
-            layoutDirection: press.mirrored ? Qt.RightToLeft : Qt.LeftToRight
 
             Glyph {
                 anchors.verticalCenter: parent.verticalCenter
                 visible: press.glyph !== ""
-                name: press.glyph
+                name: press.drawn
                 color: press.inkColor
                 width: press.glyphSize
                 height: width
@@ -92,14 +93,8 @@ AbstractButton {
             radius: Theme.radius * 0.7
             thickness: Theme.line * 0.9
         }
-        Rectangle {
-            anchors.fill: parent
-            anchors.margins: -Theme.line * 2.5
+        FocusFrame {
             visible: press.visualFocus
-            color: "transparent"
-            radius: Theme.radius + Theme.line * 2
-            border.width: Theme.line * 2
-            border.color: Theme.accent
         }
     }
 }

@@ -48,6 +48,8 @@ Popup {
                     anchors.verticalCenter: parent.verticalCenter
                     width: parent.width - close.width - Theme.gap
                     text: sheet.title
+                    Accessible.role: Accessible.Heading
+                    Accessible.name: text
                     font.pixelSize: sheet.atTable ? Theme.tableText : Theme.large
                     font.bold: true
                 }

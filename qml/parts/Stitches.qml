@@ -19,8 +19,9 @@ Item {
             required property int index
 
             readonly property real step: seam.width / 20
+            readonly property int place: seam.LayoutMirroring.enabled ? 19 - index : index
 
-            x: index * step + step * 0.12
+            x: place * step + step * 0.12
             width: step * 0.76
             height: seam.height
             radius: height / 2

@@ -33,7 +33,7 @@ AbstractButton {
             radius: Theme.radius * 0.6
             color: Theme.paper
             border.width: Theme.line * 1.5
-            border.color: toggle.visualFocus ? Theme.accent : Theme.strongEdge
+            border.color: Theme.strongEdge
 
             Glyph {
                 anchors.fill: parent
@@ -56,7 +56,9 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.radius
         color: toggle.down ? Theme.soft : "transparent"
-        border.width: toggle.visualFocus ? Theme.line * 2 : 0
-        border.color: Theme.accent
+
+        FocusFrame {
+            visible: toggle.visualFocus
+        }
     }
 }

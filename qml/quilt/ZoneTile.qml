@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Controls.Basic
+import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
@@ -34,8 +35,8 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.radius
         color: tile.stage === "closed" ? Theme.done : tile.stage === "open" ? Theme.open : Theme.paper
-        border.width: tile.visualFocus || tile.down ? Theme.line * 3 : Theme.line * 1.5
-        border.color: tile.visualFocus || tile.down ? Theme.accent : Theme.ink
+        border.width: tile.down ? Theme.line * 3 : Theme.line * 1.5
+        border.color: tile.down ? Theme.accent : Theme.ink
 
         StitchFrame {
             anchors.fill: parent
@@ -44,6 +45,9 @@ AbstractButton {
             color: Theme.ink
             radius: Theme.radius
             thickness: Theme.line * 1.5
+        }
+        FocusFrame {
+            visible: tile.visualFocus
         }
     }
     contentItem: Item {

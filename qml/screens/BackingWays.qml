@@ -45,6 +45,7 @@ Flickable {
                 focusPolicy: Qt.StrongFocus
                 Accessible.name: bought + ", " + seams + ", " + waste
                 Accessible.onPressAction: row.clicked()
+                Keys.onReturnPressed: row.clicked()
                 onClicked: view.layers.shown = index
 
                 contentItem: Item {
@@ -92,8 +93,12 @@ Flickable {
                 background: Rectangle {
                     radius: Theme.radius
                     color: row.down || row.shown ? Theme.soft : Theme.paper
-                    border.width: row.visualFocus || row.chosen ? Theme.line * 2.5 : Theme.line
-                    border.color: row.chosen || row.visualFocus ? Theme.accent : Theme.frame
+                    border.width: row.chosen ? Theme.line * 2.5 : Theme.line
+                    border.color: row.chosen ? Theme.accent : Theme.frame
+
+                    FocusFrame {
+                        visible: row.visualFocus
+                    }
                 }
             }
         }

@@ -66,7 +66,8 @@ Flickable {
                 Column {
                     id: lines
 
-                    x: Theme.gap
+                    anchors.left: parent.left
+                    anchors.leftMargin: Theme.gap
                     y: Theme.gap
                     width: parent.width - 2 * Theme.gap - (reason.visible ? reason.width : 0)
 

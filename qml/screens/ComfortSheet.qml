@@ -12,6 +12,7 @@ Sheet {
 
     required property Comfort comfort
     required property Surroundings surroundings
+    required property Letters letters
 
     title: qsTr("Reading comfort")
     objectName: "comfort"
@@ -129,6 +130,41 @@ Sheet {
                 checked: sheet.comfort.language === modelData
                 onClicked: sheet.comfort.language = modelData
             }
+        }
+    }
+    Words {
+        width: parent.width
+        text: qsTr("Letters to tap, for names")
+    }
+    Row {
+        id: keys
+
+        readonly property real part: (width - 2 * spacing) / 3
+
+        width: parent.width
+        spacing: Theme.gap
+
+        Press {
+            width: keys.part
+            text: qsTr("As needed")
+            Accessible.name: qsTr("Letters to tap as needed")
+            checked: sheet.letters.show === Letters.AsNeeded
+            onClicked: sheet.letters.show = Letters.AsNeeded
+        }
+        Press {
+            objectName: "lettersAlways"
+            width: keys.part
+            text: qsTr("Always")
+            Accessible.name: qsTr("Letters to tap always")
+            checked: sheet.letters.show === Letters.Always
+            onClicked: sheet.letters.show = Letters.Always
+        }
+        Press {
+            width: keys.part
+            text: qsTr("Never")
+            Accessible.name: qsTr("Letters to tap never")
+            checked: sheet.letters.show === Letters.Never
+            onClicked: sheet.letters.show = Letters.Never
         }
     }
     Toggle {

@@ -44,9 +44,14 @@ FocusScope {
         if (padded)
             pad.forceActiveFocus()
         else if (kind === "text")
-            line.forceActiveFocus()
+            write()
         else
             forceActiveFocus()
+    }
+    // The first letter replaces what stood there, as the first figure does.
+    function write() {
+        line.forceActiveFocus()
+        line.selectAll()
     }
     function take(text: string) {
         problem = ""
@@ -88,6 +93,8 @@ FocusScope {
                     anchors.verticalCenter: parent.verticalCenter
                     width: parent.width - shut.width - Theme.gap
                     text: editor.title
+                    Accessible.role: Accessible.Heading
+                    Accessible.name: text
                     font.pixelSize: Theme.large
                     font.bold: true
                 }
@@ -102,12 +109,22 @@ FocusScope {
                     onClicked: editor.close()
                 }
             }
+            Words {
+                objectName: "problem"
+                visible: editor.problem !== ""
+                width: parent.width
+                text: editor.problem
+                font.bold: true
+                Accessible.role: Accessible.AlertMessage
+                Accessible.name: text
+            }
             NumberPad {
                 id: pad
 
                 objectName: "pad"
                 width: parent.width
                 visible: editor.padded
+                label: editor.title
                 mode: editor.kind !== "length" ? editor.kind : editor.unit === "in" ? "inch" : "metric"
                 unit: editor.kind === "length" ? editor.unit : ""
                 onTextChanged: if (editor.visible && !pad.fresh) editor.typed(pad.text)
@@ -116,6 +133,7 @@ FocusScope {
             TextField {
                 id: line
 
+                objectName: "line"
                 visible: editor.kind === "text"
                 width: parent.width
                 height: Theme.target
@@ -125,14 +143,19 @@ FocusScope {
                 selectionColor: Theme.accent
                 selectedTextColor: Theme.accentInk
                 selectByMouse: true
+                inputMethodHints: Qt.ImhNoPredictiveText
                 maximumLength: 100
                 Accessible.name: editor.title
                 onAccepted: editor.take(line.text)
                 background: Rectangle {
                     color: Theme.ground
                     radius: Theme.radius
-                    border.width: line.activeFocus ? Theme.line * 2 : Theme.line
-                    border.color: line.activeFocus ? Theme.accent : Theme.strongEdge
+                    border.width: Theme.line
+                    border.color: Theme.strongEdge
+
+                    FocusFrame {
+                        visible: line.activeFocus
+                    }
                 }
             }
             Repeater {
@@ -148,15 +171,6 @@ FocusScope {
                     checked: modelData === editor.value
                     onClicked: editor.take(index.toString())
                 }
-            }
-            Words {
-                objectName: "problem"
-                visible: editor.problem !== ""
-                width: parent.width
-                text: editor.problem
-                font.bold: true
-                Accessible.role: Accessible.AlertMessage
-                Accessible.name: text
             }
             Row {
                 width: parent.width

@@ -17,9 +17,16 @@ FocusScope {
     readonly property bool metric: pane.editor.metric
     readonly property bool editing: editSheet.visible
     property real keep: 0
+    property Item from: null // the tile whose value is changed
 
     function groupAt(index: int): string {
         return fields.groupAt(index)
+    }
+    function returnFocus() {
+        if (from)
+            from.forceActiveFocus(Qt.TabFocusReason)
+        else
+            list.forceActiveFocus()
     }
     function change(key: string, label: string, kind: string, value: string, choices: list<string>, optional: bool) {
         if (kind === "action" || kind === "removal")
@@ -88,17 +95,24 @@ FocusScope {
                         width: flow.width
                         topPadding: entry.index === 0 ? 0 : Theme.gap
                         text: entry.group
+                        Accessible.role: Accessible.Heading
+                        Accessible.name: text
                         font.bold: true
                         quiet: true
                     }
                     FieldTile {
+                        id: tile
+
                         objectName: "field-" + entry.key
                         width: entry.width
                         label: entry.label
                         value: entry.value
                         kind: entry.kind
                         optional: entry.optional
-                        onClicked: pane.change(entry.key, entry.label, entry.kind, entry.value, entry.choices, entry.optional)
+                        onClicked: {
+                            pane.from = tile.visualFocus ? tile : null
+                            pane.change(entry.key, entry.label, entry.kind, entry.value, entry.choices, entry.optional)
+                        }
                     }
                 }
             }
@@ -113,7 +127,7 @@ FocusScope {
         onTaken: text => editSheet.problem = fields.take(editSheet.key, text)
         onClosed: {
             fields.endPreview()
-            list.forceActiveFocus()
+            pane.returnFocus()
         }
     }
 }

@@ -61,7 +61,8 @@ Flickable {
                 Glyph {
                     id: sign
 
-                    x: Theme.gap
+                    anchors.left: parent.left
+                    anchors.leftMargin: Theme.gap
                     y: Theme.gap
                     name: row.level
                     color: Theme.ink

@@ -21,6 +21,8 @@ Column {
         width: parent.width
         topPadding: Theme.gap
         text: qsTr("What would help most")
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
         font.bold: true
         quiet: true
     }
@@ -40,7 +42,8 @@ Column {
             Column {
                 id: lines
 
-                x: Theme.gap
+                anchors.left: parent.left
+                anchors.leftMargin: Theme.gap
                 y: Theme.gap
                 width: parent.width - (list.narrow ? 2 * Theme.gap : attempt.width + 3 * Theme.gap)
 

@@ -30,15 +30,19 @@ AbstractButton {
     onClicked: card.opened()
 
     background: Patch {
-        border.color: card.visualFocus ? Theme.accent : Theme.frame
-        border.width: card.visualFocus ? Theme.line * 3 : Theme.line
+        border.color: Theme.frame
         color: card.down ? Theme.soft : Theme.paper
+
+        FocusFrame {
+            visible: card.visualFocus
+        }
     }
     contentItem: Item {
         QuiltFaceItem {
             id: picture
 
-            x: Theme.gap
+            anchors.left: parent.left
+            anchors.leftMargin: Theme.gap
             y: Theme.gap
             width: parent.width * 0.36
             height: parent.height - Theme.gap * 2 - tools.height

@@ -30,7 +30,7 @@ Rectangle {
         minute = Math.max(fit, letters * 1.7) // a zone of a minute or so has room for its name
         flick.contentX = Math.max(0, Math.min(flick.contentWidth - flick.width,
                                               board.now / 60 * minute - (flick.width - view.headWidth) * 0.15))
-        keys.forceActiveFocus()
+        picture.forceActiveFocus()
     }
     function zoom(factor: real) {
         const half = (flick.width - view.headWidth) / 2
@@ -96,6 +96,8 @@ Rectangle {
                     Layout.fillWidth: true
                     Layout.preferredWidth: 1
                     text: view.atTable ? qsTr("Who, when") : qsTr("Who does what, when")
+                    Accessible.role: Accessible.Heading
+                    Accessible.name: text
                     font.pixelSize: view.atTable ? view.letters : Theme.large
                     font.bold: true
                 }
@@ -142,6 +144,8 @@ Rectangle {
 
                     objectName: "lanes"
                     anchors.fill: parent
+                    focus: true
+                    activeFocusOnTab: true
                     board: view.board
                     minute: view.minute
                     textSize: view.letters
@@ -152,6 +156,9 @@ Rectangle {
                     scrollY: flick.contentY
                     Accessible.role: Accessible.Graphic
                     Accessible.name: view.board.chosen === "" ? qsTr("Everybody's work over time") : view.board.title
+                }
+                FocusFrame {
+                    visible: picture.activeFocus
                 }
                 Flickable {
                     id: flick

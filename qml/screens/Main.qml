@@ -13,6 +13,7 @@ ApplicationWindow {
 
     required property Workroom room
     required property Surroundings surroundings
+    required property Letters letters
     required property PhonePage phones
 
     width: 1280
@@ -25,7 +26,7 @@ ApplicationWindow {
     color: Theme.ground
     font.family: Theme.family
     font.pixelSize: Theme.text
-    LayoutMirroring.enabled: Qt.locale().textDirection === Qt.RightToLeft
+    LayoutMirroring.enabled: Application.layoutDirection === Qt.RightToLeft
     LayoutMirroring.childrenInherit: true
 
     Binding { target: Theme; property: "density"; value: window.room.comfort.density }
@@ -43,10 +44,11 @@ ApplicationWindow {
     Loader {
         id: screen
 
+        anchors.top: parent.top
         anchors.left: parent.left
         anchors.right: parent.right
-        anchors.top: parent.top
-        anchors.bottom: notice.visible ? notice.top : parent.bottom // nothing lies under a message
+        // Nothing lies under a message or the letters.
+        anchors.bottom: notice.visible ? notice.top : keys.visible ? keys.top : parent.bottom
         focus: true
         sourceComponent: window.room.screen === Workroom.Shelf ? shelf
                          : window.room.screen === Workroom.Planning ? planning : table
@@ -85,6 +87,21 @@ ApplicationWindow {
 
         comfort: window.room.comfort
         surroundings: window.surroundings
+        letters: window.letters
+    }
+    // Below the screen, which makes room: what is typed into stays in sight.
+    LettersPad {
+        id: keys
+
+        objectName: "letters"
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        height: Math.min(implicitHeight, window.height * 0.62)
+        visible: field !== null && window.letters.wanted
+        field: window.activeFocusItem as TextInput
+        language: window.room.comfort.language
+        onAccepted: field.accepted()
     }
     PhoneSheet {
         id: phones
@@ -113,7 +130,7 @@ ApplicationWindow {
 
         anchors.left: parent.left
         anchors.right: parent.right
-        anchors.bottom: parent.bottom
+        anchors.bottom: keys.visible ? keys.top : parent.bottom
         anchors.margins: Theme.gap
         text: window.room.notice
         serious: true

@@ -111,6 +111,8 @@ Flickable {
             width: parent.width
             topPadding: Theme.gap
             text: qsTr("What you have")
+            Accessible.role: Accessible.Heading
+            Accessible.name: text
             font.bold: true
             quiet: true
         }
@@ -152,6 +154,8 @@ Flickable {
             visible: pane.room.plan.planned
             topPadding: Theme.gap
             text: qsTr("What comes of it")
+            Accessible.role: Accessible.Heading
+            Accessible.name: text
             font.bold: true
             quiet: true
         }

@@ -10,6 +10,9 @@ FocusScope {
 
     required property SheetPreview preview
 
+    LayoutMirroring.enabled: false // pages lie as the paper does
+    LayoutMirroring.childrenInherit: true
+
     Keys.onPressed: event => {
         if (event.key === Qt.Key_Right || event.key === Qt.Key_PageDown)
             pages.preview.page += 1
@@ -46,9 +49,15 @@ FocusScope {
                 height: Math.floor(width * pages.preview.tallness)
                 visible: pages.preview.pages > 0
                 focus: true
+                activeFocusOnTab: true
                 preview: pages.preview
                 Accessible.role: Accessible.Graphic
                 Accessible.name: pages.preview.partText
+
+                FocusFrame {
+                    visible: parent.activeFocus
+                    radius: 0
+                }
             }
             DragHandler {
                 id: swipe

@@ -43,15 +43,19 @@ ListView {
         Keys.onReturnPressed: row.clicked()
         onClicked: board.personTapped(name, present)
         background: Patch {
-            border.color: row.visualFocus ? Theme.accent : Theme.frame
-            border.width: row.visualFocus ? Theme.line * 3 : Theme.line
+            border.color: Theme.frame
             color: row.present ? Theme.paper : Theme.ground
+
+            FocusFrame {
+                visible: row.visualFocus
+            }
         }
         contentItem: Item {
             PersonMark {
                 id: disc
 
-                x: Theme.gap
+                anchors.left: parent.left
+                anchors.leftMargin: Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
                 width: Theme.tableText * 1.35
                 height: width

@@ -157,8 +157,15 @@ Item {
             background: Rectangle {
                 radius: width / 2
                 color: "transparent"
-                border.width: person.visualFocus || view.chosen === person.index ? Theme.line * 4 : 0
+                border.width: view.chosen === person.index ? Theme.line * 4 : 0
                 border.color: Theme.accent
+
+                // Round the mark, which has colours of its own.
+                FocusFrame {
+                    anchors.margins: -Math.round(Theme.line * 5)
+                    radius: width / 2
+                    visible: person.visualFocus
+                }
             }
             contentItem: PersonMark {
                 letter: person.letter

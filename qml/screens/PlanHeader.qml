@@ -36,6 +36,8 @@ Item {
         height: Math.max(header.narrow ? 0 : Theme.target, Theme.small * 2.8)
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
         font.pixelSize: Theme.title
         font.bold: true
         minimumPixelSize: Theme.small

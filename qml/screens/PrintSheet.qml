@@ -57,6 +57,8 @@ Popup {
                 Words {
                     Layout.fillWidth: true
                     text: qsTr("Sheets")
+                    Accessible.role: Accessible.Heading
+                    Accessible.name: text
                     font.pixelSize: Theme.large
                     font.bold: true
                 }

@@ -44,6 +44,8 @@ Rectangle {
             Words {
                 Layout.fillWidth: true
                 text: qsTr("%1 · %2").arg(view.rehearsal.clock).arg(view.rehearsal.passText)
+                Accessible.role: Accessible.Heading
+                Accessible.name: text
                 font.pixelSize: Theme.title
                 font.bold: true
             }
@@ -71,6 +73,8 @@ Rectangle {
         RowLayout {
             Layout.fillWidth: true
             spacing: Theme.gap
+            LayoutMirroring.enabled: false // time runs as it does in the lanes
+            LayoutMirroring.childrenInherit: true
 
             Press {
                 objectName: "stepBack"
@@ -110,6 +114,9 @@ Rectangle {
                 Keys.onSpacePressed: view.rehearsal.playing = !view.rehearsal.playing
 
                 background: Item {
+                    FocusFrame {
+                        visible: slider.visualFocus
+                    }
                     Rectangle {
                         x: slider.handle.width / 2
                         y: slider.above + (Theme.target - height) / 2
@@ -155,8 +162,8 @@ Rectangle {
                     height: width
                     radius: width / 2
                     color: Theme.accent
-                    border.width: slider.visualFocus ? Theme.line * 4 : Theme.line
-                    border.color: slider.visualFocus ? Theme.ink : Theme.paper
+                    border.width: Theme.line
+                    border.color: Theme.paper
                 }
             }
         }

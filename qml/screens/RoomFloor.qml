@@ -74,8 +74,11 @@ Flickable {
             onClicked: floor.board.toggleWall(index)
             background: Rectangle {
                 color: edge.wall ? Theme.strongEdge : edge.down ? Theme.soft : "transparent"
-                border.width: edge.visualFocus ? Theme.line * 2 : 0
-                border.color: Theme.accent
+
+                FocusFrame {
+                    radius: 0
+                    visible: edge.visualFocus
+                }
             }
             contentItem: Item {
                 Glyph {
@@ -157,8 +160,13 @@ Flickable {
             background: Rectangle {
                 color: Theme.table
                 opacity: table.apart && !drag.active ? 0.65 : 1
-                border.width: table.picked || table.visualFocus ? Theme.line * 4 : Theme.line * 1.5
-                border.color: table.picked || table.visualFocus ? Theme.accent : Theme.tableLine
+                border.width: table.picked ? Theme.line * 4 : Theme.line * 1.5
+                border.color: table.picked ? Theme.accent : Theme.tableLine
+
+                FocusFrame {
+                    radius: 0
+                    visible: table.visualFocus
+                }
             }
             contentItem: Item {
                 Words {

@@ -43,6 +43,8 @@ FocusScope {
                 verticalAlignment: Text.AlignVCenter
                 rightPadding: Theme.space * 2
                 text: qsTr("Your quilts")
+                Accessible.role: Accessible.Heading
+                Accessible.name: text
                 font.pixelSize: Theme.title
                 font.bold: true
                 wrapMode: Text.NoWrap

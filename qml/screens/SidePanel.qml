@@ -55,6 +55,8 @@ FocusScope {
             width: parent.width - back.width - Theme.gap
             verticalAlignment: Text.AlignVCenter
             text: panel.heading
+            Accessible.role: Accessible.Heading
+            Accessible.name: text
             font.pixelSize: Theme.large
             font.bold: true
         }

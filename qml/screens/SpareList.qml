@@ -39,7 +39,8 @@ Flickable {
                 Glyph {
                     id: mark
 
-                    x: Theme.gap
+                    anchors.left: parent.left
+                    anchors.leftMargin: Theme.gap
                     y: Theme.gap
                     name: row.level === "fine" ? "check" : row.level
                     color: Theme.ink
@@ -49,9 +50,10 @@ Flickable {
                 Column {
                     id: lines
 
-                    x: mark.width + 2 * Theme.gap
+                    anchors.left: mark.right
+                    anchors.leftMargin: Theme.gap
                     y: Theme.gap
-                    width: parent.width - x - Theme.gap
+                    width: parent.width - mark.width - 3 * Theme.gap
 
                     Words {
                         width: parent.width

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Controls.Basic
+import Bastewright.Parts
 import Bastewright.Quilt
 import Bastewright.Theme
 import Bastewright.View
@@ -69,8 +70,13 @@ Repeater {
         background: Rectangle {
             radius: width / 2
             color: handle.chosen ? Theme.accent : Theme.paper
-            border.width: handle.visualFocus ? Theme.line * 4 : Theme.line * 2
+            border.width: Theme.line * 2
             border.color: Theme.accent
+
+            FocusFrame {
+                radius: width / 2
+                visible: handle.visualFocus
+            }
         }
         contentItem: Item {
             Glyph {

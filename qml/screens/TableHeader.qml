@@ -67,6 +67,8 @@ GridLayout {
             objectName: "passText"
             width: parent.width
             text: whole.implicitWidth <= told.width ? whole.text : header.room.board.passText
+            Accessible.role: Accessible.Heading
+            Accessible.name: whole.text
             font.bold: true
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12

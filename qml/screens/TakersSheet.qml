@@ -45,14 +45,18 @@ Sheet {
             }
             background: Patch {
                 color: row.down ? Theme.soft : row.enabled ? Theme.paper : Theme.ground
-                border.color: row.visualFocus ? Theme.accent : Theme.frame
-                border.width: row.visualFocus ? Theme.line * 3 : Theme.line
+                border.color: Theme.frame
+
+                FocusFrame {
+                    visible: row.visualFocus
+                }
             }
             contentItem: Item {
                 PersonMark {
                     id: disc
 
-                    x: Theme.gap
+                    anchors.left: parent.left
+                    anchors.leftMargin: Theme.gap
                     anchors.verticalCenter: parent.verticalCenter
                     width: sheet.letters * 1.5
                     height: width

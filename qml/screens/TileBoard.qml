@@ -8,7 +8,7 @@ import Bastewright.View
 
 // The zones of the pass on a piece of table, laid as the table lies; scrolls where they would become
 // too small for a finger.
-Rectangle {
+Item {
     id: surface
 
     required property TableBoard board
@@ -21,11 +21,6 @@ Rectangle {
     readonly property real needed: board.columns * (cellLeast + Theme.gap) - Theme.gap + leftRim + rightRim
     readonly property real cellLeast: Math.max(Theme.tableTarget, Theme.tableText * 2.3)
 
-    color: Theme.table
-    radius: Theme.radius
-    border.width: Theme.line * 2
-    border.color: Theme.tableLine
-
     readonly property real topRim: board.edges[0] === "" ? Theme.gap : edgeBand
     readonly property real rightRim: board.edges[1] === "" ? Theme.gap : edgeBand
     readonly property real bottomRim: board.edges[2] === "" ? Theme.gap : edgeBand
@@ -35,64 +30,75 @@ Rectangle {
     component Wall: Rectangle {
         color: Theme.ink
     }
-    Wall { visible: surface.board.walls[0]; width: parent.width; height: Theme.gap * 0.8 }
-    Wall { visible: surface.board.walls[2]; width: parent.width; height: Theme.gap * 0.8; anchors.bottom: parent.bottom }
-    Wall { visible: surface.board.walls[3]; height: parent.height; width: Theme.gap * 0.8 }
-    Wall { visible: surface.board.walls[1]; height: parent.height; width: Theme.gap * 0.8; anchors.right: parent.right }
-
-    TableWords {
-        anchors.horizontalCenter: parent.horizontalCenter
-        y: surface.topRim / 2 - height / 2
-        text: surface.board.edges[0]
-    }
-    TableWords {
-        anchors.horizontalCenter: parent.horizontalCenter
-        y: parent.height - surface.bottomRim / 2 - height / 2
-        text: surface.board.edges[2]
-    }
-    TableWords {
-        anchors.verticalCenter: parent.verticalCenter
-        x: surface.leftRim / 2 - width / 2
-        rotation: -90
-        text: surface.board.edges[3]
-    }
-    TableWords {
-        anchors.verticalCenter: parent.verticalCenter
-        x: parent.width - surface.rightRim / 2 - width / 2
-        rotation: 90
-        text: surface.board.edges[1]
-    }
-    Flickable {
-        id: view
-
+    // What lies left of the table is left in every language.
+    Rectangle {
         anchors.fill: parent
-        anchors.topMargin: surface.topRim
-        anchors.rightMargin: surface.rightRim
-        anchors.bottomMargin: surface.bottomRim
-        anchors.leftMargin: surface.leftRim
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
-        interactive: contentWidth > width + 1 || contentHeight > height + 1
-        contentWidth: Math.max(width, surface.needed - surface.leftRim - surface.rightRim)
-        contentHeight: Math.max(height, surface.board.rows * (Theme.tableTarget + Theme.gap) - Theme.gap)
+        LayoutMirroring.enabled: false
+        LayoutMirroring.childrenInherit: true
+        color: Theme.table
+        radius: Theme.radius
+        border.width: Theme.line * 2
+        border.color: Theme.tableLine
 
-        readonly property real cellWidth: (contentWidth + Theme.gap) / surface.board.columns - Theme.gap
-        readonly property real cellHeight: (contentHeight + Theme.gap) / surface.board.rows - Theme.gap
+        Wall { visible: surface.board.walls[0]; width: parent.width; height: Theme.gap * 0.8 }
+        Wall { visible: surface.board.walls[2]; width: parent.width; height: Theme.gap * 0.8; anchors.bottom: parent.bottom }
+        Wall { visible: surface.board.walls[3]; height: parent.height; width: Theme.gap * 0.8 }
+        Wall { visible: surface.board.walls[1]; height: parent.height; width: Theme.gap * 0.8; anchors.right: parent.right }
 
-        Repeater {
-            model: surface.visible ? surface.board.zones : null // a hidden half costs nothing
+        TableWords {
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: surface.topRim / 2 - height / 2
+            text: surface.board.edges[0]
+        }
+        TableWords {
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: parent.height - surface.bottomRim / 2 - height / 2
+            text: surface.board.edges[2]
+        }
+        TableWords {
+            anchors.verticalCenter: parent.verticalCenter
+            x: surface.leftRim / 2 - width / 2
+            rotation: -90
+            text: surface.board.edges[3]
+        }
+        TableWords {
+            anchors.verticalCenter: parent.verticalCenter
+            x: parent.width - surface.rightRim / 2 - width / 2
+            rotation: 90
+            text: surface.board.edges[1]
+        }
+        Flickable {
+            id: view
 
-            ZoneTile {
-                required property int column
-                required property int row
+            anchors.fill: parent
+            anchors.topMargin: surface.topRim
+            anchors.rightMargin: surface.rightRim
+            anchors.bottomMargin: surface.bottomRim
+            anchors.leftMargin: surface.leftRim
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+            interactive: contentWidth > width + 1 || contentHeight > height + 1
+            contentWidth: Math.max(width, surface.needed - surface.leftRim - surface.rightRim)
+            contentHeight: Math.max(height, surface.board.rows * (Theme.tableTarget + Theme.gap) - Theme.gap)
 
-                objectName: "zone-" + zone
-                x: column * (view.cellWidth + Theme.gap)
-                y: row * (view.cellHeight + Theme.gap)
-                width: view.cellWidth
-                height: view.cellHeight
-                onClicked: surface.ticked(zone)
-                onHeldLong: surface.takenBack(zone)
+            readonly property real cellWidth: (contentWidth + Theme.gap) / surface.board.columns - Theme.gap
+            readonly property real cellHeight: (contentHeight + Theme.gap) / surface.board.rows - Theme.gap
+
+            Repeater {
+                model: surface.visible ? surface.board.zones : null // a hidden half costs nothing
+
+                ZoneTile {
+                    required property int column
+                    required property int row
+
+                    objectName: "zone-" + zone
+                    x: column * (view.cellWidth + Theme.gap)
+                    y: row * (view.cellHeight + Theme.gap)
+                    width: view.cellWidth
+                    height: view.cellHeight
+                    onClicked: surface.ticked(zone)
+                    onHeldLong: surface.takenBack(zone)
+                }
             }
         }
     }

@@ -47,8 +47,12 @@ ListView {
         }
         background: Patch {
             color: way.chosen ? Theme.soft : Theme.paper
-            border.width: way.visualFocus || way.chosen ? Theme.line * 2.5 : Theme.line
-            border.color: way.visualFocus || way.chosen ? Theme.accent : Theme.frame
+            border.width: way.chosen ? Theme.line * 2.5 : Theme.line
+            border.color: way.chosen ? Theme.accent : Theme.frame
+
+            FocusFrame {
+                visible: way.visualFocus
+            }
         }
         contentItem: Flickable {
             contentHeight: lines.implicitHeight + 2 * Theme.gap

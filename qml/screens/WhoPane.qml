@@ -40,14 +40,18 @@ ListView {
         Keys.onReturnPressed: row.clicked()
         onClicked: pane.opened = unfolded ? "" : name
         background: Patch {
-            border.color: row.visualFocus ? Theme.accent : Theme.frame
-            border.width: row.visualFocus ? Theme.line * 3 : Theme.line
+            border.color: Theme.frame
+
+            FocusFrame {
+                visible: row.visualFocus
+            }
         }
         contentItem: Item {
             PersonMark {
                 id: disc
 
-                x: Theme.gap
+                anchors.left: parent.left
+                anchors.leftMargin: Theme.gap
                 y: Theme.gap
                 width: Theme.title * 1.5
                 height: width

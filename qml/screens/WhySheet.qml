@@ -44,6 +44,8 @@ Sheet {
             Words {
                 width: parent.width
                 text: part.modelData.title
+                Accessible.role: Accessible.Heading
+                Accessible.name: text
                 font.bold: true
                 quiet: true
             }
@@ -56,6 +58,8 @@ Sheet {
     Words {
         width: parent.width
         text: qsTr("Worked out from")
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
         font.bold: true
         quiet: true
     }

@@ -12,7 +12,9 @@ constexpr int kEveryMs = 150;
 void list(const QQuickItem& item, QTextStream& out) {
     if (!item.isVisible() || item.opacity() == 0)
         return;
-    if (item.inherits("QQuickAbstractButton") && !item.objectName().isEmpty()) {
+    const bool told = item.inherits("QQuickAbstractButton") || item.inherits("QQuickTextInput") ||
+                      item.inherits("QQuickText");
+    if (told && !item.objectName().isEmpty()) {
         const auto middle = item.mapToScene({item.width() / 2, item.height() / 2});
         out << item.objectName() << ' ' << qRound(middle.x()) << ' ' << qRound(middle.y()) << ' '
             << int(item.isEnabled()) << '\n';

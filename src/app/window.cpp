@@ -83,6 +83,7 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
                 toKnow << words::fromCore(sentence);
     room.workroom->say(toKnow.join(QLatin1Char(' ')));
     room.surroundings = std::make_unique<Surroundings>(options.comfortFile);
+    room.letters = std::make_unique<Letters>(options.comfortFile);
     room.phones = std::make_unique<PhonePage>(room.workroom->live());
     room.engine = std::make_unique<QQmlApplicationEngine>();
     QObject::connect(room.workroom->comfort(), &Comfort::languageChanged, room.engine.get(),
@@ -91,12 +92,17 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     room.engine->setInitialProperties(
         {{QStringLiteral("room"), QVariant::fromValue(room.workroom.get())},
          {QStringLiteral("surroundings"), QVariant::fromValue(room.surroundings.get())},
+         {QStringLiteral("letters"), QVariant::fromValue(room.letters.get())},
          {QStringLiteral("phones"), QVariant::fromValue(room.phones.get())}});
     room.engine->load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Screens/Main.qml")});
     if (!room.engine->rootObjects().isEmpty())
         room.window = qobject_cast<QQuickWindow*>(room.engine->rootObjects().front());
-    else
+    if (room.window) {
+        room.letters->follow(room.window);
+        room.focus = std::make_unique<FocusFollower>(room.window);
+    } else {
         problem = QStringLiteral("The screens could not be loaded.");
+    }
     return room;
 }
 

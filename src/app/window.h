@@ -1,6 +1,8 @@
 #pragma once
 
+#include "app/focus_follower.h"
 #include "page/phone_page.h"
+#include "view/letters.h"
 #include "view/surroundings.h"
 #include "view/workroom.h"
 
@@ -22,8 +24,10 @@ struct OpenRoom {
     std::unique_ptr<Library> library;
     std::unique_ptr<Workroom> workroom;
     std::unique_ptr<Surroundings> surroundings;
+    std::unique_ptr<Letters> letters;
     std::unique_ptr<PhonePage> phones;
     std::unique_ptr<QQmlApplicationEngine> engine;
+    std::unique_ptr<FocusFollower> focus;
     QQuickWindow* window = nullptr; ///< owned by the engine; null where the screens did not load
 };
 

@@ -1,6 +1,7 @@
 #include "language/language.h"
 
 #include <QCoreApplication>
+#include <QGuiApplication>
 #include <QLocale>
 #include <QTranslator>
 
@@ -47,6 +48,10 @@ QString ofSystem() {
     return known.first();
 }
 
+Qt::LayoutDirection directionOf(const QString& code) {
+    return QLocale{code}.textDirection();
+}
+
 namespace {
 std::unique_ptr<QTranslator> translator; // of the language spoken; none for English
 QString now = QStringLiteral("en");
@@ -58,6 +63,7 @@ void speak(const QString& code) {
         QCoreApplication::removeTranslator(translator.get());
     translator.reset();
     QLocale::setDefault(localeOf(now));
+    QGuiApplication::setLayoutDirection(directionOf(now));
     if (now == all().first())
         return;
     translator = std::make_unique<QTranslator>();

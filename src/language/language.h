@@ -15,7 +15,10 @@ QString ownName(const QString& code);
 /// The first language of the system's list that the program speaks; English where none is.
 QString ofSystem();
 
-/// Speaks this language from now on: translations, the decimal mark, dates. An unknown code is
+/// The side its lines begin on.
+Qt::LayoutDirection directionOf(const QString& code);
+
+/// Speaks this language from now on: translations, the decimal mark, dates, the side lines begin on. An unknown code is
 /// English. Needs an application object and its thread; whoever shows words has to show them again.
 void speak(const QString& code);
 

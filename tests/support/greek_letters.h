@@ -7,18 +7,20 @@
 #include <QStringList>
 #include <QTranslator>
 
-/// A language for tests: every sentence of the German catalogue, in Greek letters. Latin letters
+/// Languages for tests: every sentence of the German catalogue, in other letters. Latin letters
 /// that are left on a screen or a sheet were never translated, or are somebody's own words.
 namespace bastewright {
 
-class GreekLetters : public QTranslator {
+class OtherLetters : public QTranslator {
 public:
-    GreekLetters() {
+    OtherLetters(const char16_t* upper, const char16_t* lower)
+        : upper_{upper}
+        , lower_{lower} {
         if (!german_.load(QStringLiteral(":/translations/bastewright_de.qm")))
             qFatal("the German catalogue is not there");
         QCoreApplication::installTranslator(this);
     }
-    ~GreekLetters() override { QCoreApplication::removeTranslator(this); }
+    ~OtherLetters() override { QCoreApplication::removeTranslator(this); }
 
     bool isEmpty() const override { return false; }
     QString translate(const char* context, const char* source, const char* comment,
@@ -28,14 +30,25 @@ public:
         QString out = QString::fromUtf8(source);
         for (QChar& c : out)
             if (const auto latin = c.unicode(); latin < 128 && c.isLetter())
-                c = QChar(c.isUpper() ? kUpper[latin - 'A'] : kLower[latin - 'a']);
+                c = QChar(c.isUpper() ? upper_[latin - 'A'] : lower_[latin - 'a']);
         return out;
     }
 
 private:
     QTranslator german_;
-    static constexpr const char16_t* kUpper = u"ΑΒΞΔΕΦΓΗΙΘΚΛΜΝΟΠΨΡΣΤΥΩΩΧΥΖ";
-    static constexpr const char16_t* kLower = u"αβξδεφγηιθκλμνοπψρστυωωχυζ";
+    const char16_t *upper_, *lower_; ///< for A to Z
+};
+
+struct GreekLetters : OtherLetters {
+    GreekLetters()
+        : OtherLetters{u"ΑΒΞΔΕΦΓΗΙΘΚΛΜΝΟΠΨΡΣΤΥΩΩΧΥΖ", u"αβξδεφγηιθκλμνοπψρστυωωχυζ"} {}
+};
+
+/// Read from right to left; there are no capitals.
+struct HebrewLetters : OtherLetters {
+    HebrewLetters()
+        : OtherLetters{kLetters, kLetters} {}
+    static constexpr const char16_t* kLetters = u"אבגדהופצחיכלמנסטקרשתםןףץזע";
 };
 
 /// A session's own words: names of people, quilts, cloths and pieces.

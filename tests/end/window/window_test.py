@@ -37,13 +37,16 @@ class Display:
 
 
 class Program:
-    def __init__(self, executable, display, home, places="places"):
+    def __init__(self, executable, display, home, places="places", finger=None):
         self.places = Path(home) / places
         self.places.unlink(missing_ok=True)
         self.environment = {
             "PATH": os.environ["PATH"], "HOME": home, "DISPLAY": display.name,
             "XDG_RUNTIME_DIR": home, "XDG_DATA_HOME": home + "/data", "XDG_CONFIG_HOME": home + "/config",
             "QT_QPA_PLATFORM": "xcb", "LC_ALL": "C.UTF-8", "BASTEWRIGHT_TELL_PLACES": str(self.places)}
+        self.finger = finger  # else the mouse
+        if finger:
+            self.environment |= finger.environment
         self.process = subprocess.Popen([executable], env=self.environment)
 
         self.pause = 0.4  # seconds until sheets and lists stand still
@@ -74,6 +77,14 @@ class Program:
         self.wait_for(name)
         time.sleep(self.pause)
         x, y = self.wait_for(name)
+        if self.finger:
+            if not self.finger.touches:  # Qt hands touches to the window in focus; no window manager gives it
+                subprocess.run(["xdotool", "search", "--onlyvisible", "--name", "Bastewright", "windowfocus"],
+                               env=self.environment, check=True)
+                time.sleep(self.pause)
+            self.finger.tap(x, y)
+            time.sleep(self.pause)
+            return
         subprocess.run(["xdotool", "mousemove", str(x), str(y), "sleep", "0.05", "click", "1"],
                        env=self.environment, check=True)
         time.sleep(self.pause)

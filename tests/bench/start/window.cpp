@@ -1,0 +1,158 @@
+// The program's own window in a process of its own, measured from inside; run by bench_start.
+//   first-frame   shows the shelf; the moment its first frame was drawn, of the clock all processes
+//   share maps          the same, then what the process has mapped planning      memory with the
+//   demo planned; then the longest turns of the screen's thread while
+//                 120 x 120 in for nine people is planned from the start and after changes
+#include "app/window.h"
+
+#include <QElapsedTimer>
+#include <QGuiApplication>
+#include <QTemporaryDir>
+
+#include <algorithm>
+#include <cstdio>
+#include <fstream>
+#include <iostream>
+#include <string>
+#include <time.h>
+
+using namespace bastewright;
+using namespace bastewright::app;
+using namespace bastewright::literals;
+
+namespace {
+
+double sharedMilliseconds() {
+    timespec t{};
+    clock_gettime(CLOCK_MONOTONIC, &t);
+    return double(t.tv_sec) * 1e3 + double(t.tv_nsec) / 1e6;
+}
+
+/// A window on a library of its own.
+struct Opened {
+    explicit Opened(int& argc, char** argv)
+        : application{argc, argv} {
+        RoomOptions options;
+        options.library = folder.filePath(QStringLiteral("library.sqlite"));
+        options.sheetsFolder = folder.path();
+        options.density = 5.9;
+        QString problem;
+        room = openRoom(options, problem);
+        if (!room.window)
+            qFatal("%s", qUtf8Printable(problem));
+    }
+    QGuiApplication application;
+    QTemporaryDir folder;
+    OpenRoom room;
+};
+
+/// Kibibytes of the process by kind: VmRSS, RssAnon, RssFile, VmHWM.
+double status(const std::string& wanted) {
+    std::ifstream file{"/proc/self/status"};
+    for (std::string key; file >> key;) {
+        double kib = 0;
+        if (key == wanted + ":" && file >> kib)
+            return kib;
+        file.ignore(4096, '\n');
+    }
+    return 0;
+}
+
+/// Lets the screen draw as often as it can until `done`; the longest turn of its thread.
+template <typename Done>
+double longestTurn(OpenRoom& room, const Done& done) {
+    double longest = 0;
+    QElapsedTimer turn;
+    do {
+        room.window->update();
+        turn.start();
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 1);
+        longest = std::max(longest, double(turn.nsecsElapsed()) / 1e6);
+    } while (!done());
+    return longest;
+}
+
+bool planned(OpenRoom& room) {
+    return !room.workroom->plan()->busy() && room.workroom->plan()->isPlanned();
+}
+
+/// Nine people on two tables, 120 × 120 in of 10 in blocks.
+Session large(Session session) {
+    Job& job = session.jobs.front();
+    job.top = {};
+    job.top.width = {120_in};
+    job.top.length = {120_in};
+    BlockGrid grid;
+    grid.columns = grid.rows = 12;
+    grid.block = 10_in;
+    job.top.grid = grid;
+    for (const char* name : {"Ada", "Bo", "Cai", "Dot", "Eve", "Flo", "Gus", "Hal", "Ina"}) {
+        auto& all = session.setting.helpers;
+        if (std::ranges::none_of(all, [&](const Helper& h) { return h.name == name; }) &&
+            all.size() < 9)
+            all.emplace_back().name = name;
+    }
+    return session;
+}
+
+/// Until the first frame of the shelf was drawn.
+double firstFrame(OpenRoom& room) {
+    double drawn = 0;
+    QObject::connect(room.window, &QQuickWindow::frameSwapped, [&] {
+        if (drawn == 0)
+            drawn = sharedMilliseconds();
+    });
+    while (drawn == 0)
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 5);
+    return drawn;
+}
+
+void planning(OpenRoom& room) {
+    Workroom& work = *room.workroom;
+    room.window->resize(1280, 800);
+    work.openJob(work.shelf()->addExample(0));
+    longestTurn(room, [&] { return planned(room); });
+    QElapsedTimer rest;
+    rest.start();
+    while (rest.elapsed() < 1500)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
+    std::printf("%.1f %.1f %.1f\n", status("VmRSS") / 1024, status("RssAnon") / 1024,
+                status("RssFile") / 1024);
+
+    auto& editor = *work.editor();
+    const auto change = [&](auto&& make) {
+        auto next = editor.session();
+        make(next);
+        if (const QString refused = editor.apply(QStringLiteral("a change"), next);
+            !refused.isEmpty())
+            qFatal("%s", qUtf8Printable(refused));
+        bool begun = false;
+        return longestTurn(room, [&] {
+            begun = begun || work.plan()->busy();
+            return begun && planned(room);
+        });
+    };
+    const double scratch = change([](Session& s) { s = large(s); });
+    const double people = change([](Session& s) { s.setting.helpers.back().lifts = false; });
+    const double table = change([](Session& s) { s.setting.room.tables.front().count += 1; });
+    std::printf("%.1f %.1f %.1f\n", scratch, people, table);
+    std::printf("%.1f\n", status("VmRSS") / 1024);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    prepareWindow();
+    Opened opened{argc, argv};
+    const std::string wanted = argc > 1 ? argv[1] : "";
+    if (wanted == "planning") {
+        planning(opened.room);
+        return 0;
+    }
+    const double drawn = firstFrame(opened.room);
+    if (wanted == "maps")
+        std::cout << std::ifstream{"/proc/self/maps"}.rdbuf();
+    else
+        std::printf("%.1f\n", drawn);
+    return 0;
+}
