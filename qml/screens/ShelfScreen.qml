@@ -247,7 +247,7 @@ FocusScope {
             fileMode: files.saving ? FileDialog.SaveFile : FileDialog.OpenFile
             title: files.saving ? qsTr("Save %1 as a file").arg(files.title) : qsTr("Open a job file")
             nameFilters: [qsTr("Jobs (*.json)"), qsTr("All files (*)")]
-            defaultSuffix: "json"
+            defaultSuffix: "bastewright.json"
             Component.onCompleted: open()
             onAccepted: {
                 if (files.saving)

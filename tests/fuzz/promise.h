@@ -4,8 +4,8 @@
 
 #include <cstddef>
 #include <cstdint>
-#include <cstdio>
 #include <cstdlib>
+#include <iostream>
 #include <string>
 #include <string_view>
 
@@ -16,7 +16,7 @@ namespace bastewright::fuzz {
 inline void promise(bool kept, const char* what, std::string_view detail = {}) {
     if (kept)
         return;
-    std::fprintf(stderr, "Broken promise: %s\n%.*s\n", what, int(detail.size()), detail.data());
+    std::cerr << "Broken promise: " << what << '\n' << detail << std::endl;
     std::abort();
 }
 

@@ -119,8 +119,9 @@ TEST_P(AtEveryCall, ADamagedLibraryThatCannotBeMendedNowIsLeftForLater) {
             if (const auto library = Library::open(f.file(), options); !library)
                 refused = library.error().english();
         }
-        if (after == 0)
+        if (after == 0) {
             EXPECT_THAT(refused, HasSubstr("The library is damaged and no new one could be made: "));
+        }
         auto [library, _] = opened(f.file(), options);
         EXPECT_THAT(library.events(1).value(), SizeIs(kBefore + kMore)) << after << ' ' << refused;
         EXPECT_TRUE(f.has("library.damaged-1.sqlite")) << "kept as it was found";
