@@ -56,6 +56,7 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.radius
         color: toggle.down ? Theme.soft : "transparent"
+        border.width: 0
 
         FocusFrame {
             visible: toggle.visualFocus

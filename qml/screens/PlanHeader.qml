@@ -21,6 +21,7 @@ Item {
         id: back
 
         objectName: "back"
+        anchors.left: parent.left
         plain: true
         glyph: "back"
         Accessible.name: qsTr("Back to your quilts")

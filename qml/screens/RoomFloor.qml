@@ -74,6 +74,7 @@ Flickable {
             onClicked: floor.board.toggleWall(index)
             background: Rectangle {
                 color: edge.wall ? Theme.strongEdge : edge.down ? Theme.soft : "transparent"
+                border.width: 0
 
                 FocusFrame {
                     radius: 0

@@ -47,6 +47,7 @@ Sentence putBack(Library::Inside& inside, const Sentence& failed) {
     fs::remove(inside.path + "-shm");
     fs::rename(fresh, inside.path);
     syncFolderOf(inside.path);
+    inside.lock.share(0); // the new connection has a lock of its own
     auto again = openFile(inside.path, inside.options);
     if (!again)
         return again.error();
