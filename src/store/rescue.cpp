@@ -20,10 +20,27 @@ struct Read {
     std::int64_t jobs = 0, sessions = 0, events = 0;
 };
 
-/// The disk refused the new file: no reason to go on with less.
+/// The disk refused the new file, or to open the old one: no reason to go on with less.
 struct NewFileFailed {
     sqlite::Error error;
 };
+
+/// The disk and not what is in the file: tried again later it may well be read. Taken for damage, an
+/// empty library would take the place of a full one.
+bool refusedByDisk(const sqlite::Error& e) {
+    switch (e.code) {
+    case SQLITE_FULL:
+    case SQLITE_CANTOPEN:
+    case SQLITE_READONLY:
+    case SQLITE_PERM:
+    case SQLITE_NOMEM:
+        return true;
+    case SQLITE_IOERR: // a part of the file that cannot be read is damage
+        return e.extended != SQLITE_IOERR_READ && e.extended != SQLITE_IOERR_SHORT_READ;
+    default:
+        return false;
+    }
+}
 
 // Carries one row over, or refuses it.
 using Carry = bool (*)(const Statement& from, Statement& into);
@@ -100,7 +117,9 @@ bool readUntilDamage(const Database& from, Database& into, const Table& table, c
             }
         }
         return true;
-    } catch (const sqlite::Error&) {
+    } catch (const sqlite::Error& e) {
+        if (refusedByDisk(e))
+            throw NewFileFailed{e};
         return false;
     }
 }
@@ -115,7 +134,9 @@ Read readWhatCanBeRead(const std::string& damaged, Database& into) {
         for (const auto& table : kTables)
             if (!readUntilDamage(from, into, table, table.forwards, read))
                 readUntilDamage(from, into, table, table.backwards, read);
-    } catch (const sqlite::Error&) {
+    } catch (const sqlite::Error& e) {
+        if (refusedByDisk(e))
+            throw NewFileFailed{e};
         // not even opened: there is nothing to be read
     }
     transaction.commit();

@@ -15,7 +15,10 @@ Database::Database(const std::string& path, Mode mode, int busyMs) {
 }
 
 void Database::fail(int code) const {
-    throw Error{code, handle_ ? sqlite3_errmsg(handle_.get()) : sqlite3_errstr(code)};
+    if (!handle_)
+        throw Error{code, sqlite3_errstr(code)};
+    const int extended = sqlite3_extended_errcode(handle_.get());
+    throw Error{(extended & 0xff) == (code & 0xff) ? extended : code, sqlite3_errmsg(handle_.get())};
 }
 
 void Database::run(const std::string& sql) {
