@@ -107,8 +107,9 @@ class Writing(InFolder):
         out = self.folder / "locked"
         out.mkdir(mode=0o555)
         home = self.folder / "home"
-        home.mkdir(mode=0o777)
-        home.chmod(0o777)
+        home.mkdir(mode=0o700)
+        if os.geteuid() == 0:
+            os.chown(home, NOBODY, NOBODY)
         for name in self.COMMANDS:
             with self.subTest(name):
                 where = out / "plan.json" if name == "plan" else out
