@@ -37,17 +37,22 @@ double wrapped(double v, const AxisKinds::Kind& kind, double tile) {
 } // namespace
 
 RepeatImages::RepeatImages(const Field& top, const RepeatFrame& frame,
-                           const std::vector<Spots>& places)
+                           const std::vector<Spots>& places, double radius)
     : top_{top}
-    , frame_{frame} {
+    , frame_{frame}
+    , radius_{radius} {
     for (const Flip flip : kFlips) {
         bool all = true;
         for (int place = 0; place < frame_.count() && all; ++place)
-            all = same(image(place, places[static_cast<std::size_t>(place)], flip),
-                       places[static_cast<std::size_t>(imageOf(place, flip))]);
+            all = holds(flip, place, places);
         if (all)
             flips_.push_back(flip);
     }
+}
+
+bool RepeatImages::holds(Flip flip, int place, const std::vector<Spots>& points) const {
+    return same(image(place, points[static_cast<std::size_t>(place)], flip),
+                points[static_cast<std::size_t>(imageOf(place, flip))]);
 }
 
 Spot RepeatImages::flipped(Spot p, Flip flip) const {
@@ -58,6 +63,16 @@ int RepeatImages::imageOf(int place, Flip flip) const {
     const int across = static_cast<int>(frame_.x.kinds.size());
     const int x = frame_.xKind(place), y = frame_.yKind(place);
     return (flip.y ? frame_.y.last() - y : y) * across + (flip.x ? frame_.x.last() - x : x);
+}
+
+bool RepeatImages::apart(int a, int b) const {
+    const auto between = [&](const AxisKinds& axis, int kindA, int kindB) {
+        const auto& lower = axis.kinds[static_cast<std::size_t>(std::min(kindA, kindB))];
+        const auto& upper = axis.kinds[static_cast<std::size_t>(std::max(kindA, kindB))];
+        return upper.lo - lower.hi >= 2 * radius_;
+    };
+    return between(frame_.x, frame_.xKind(a), frame_.xKind(b)) ||
+           between(frame_.y, frame_.yKind(a), frame_.yKind(b));
 }
 
 std::vector<Flip> RepeatImages::flipsOf(const TilePattern& tile) const {
@@ -81,7 +96,8 @@ std::optional<RepeatImages::Source> RepeatImages::sourceOf(int place,
                                                            const std::vector<Flip>& flips) const {
     std::optional<Source> best;
     for (const Flip flip : flips)
-        if (const int from = imageOf(place, flip); from < (best ? best->place : place))
+        if (const int from = imageOf(place, flip);
+            from < (best ? best->place : place) && apart(from, place))
             best = Source{from, flip};
     return best;
 }

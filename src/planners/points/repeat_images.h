@@ -20,8 +20,9 @@ struct Flip {
 /// the other kind.
 class RepeatImages {
 public:
-    /// `places`: allowed for each kind of place of the frame.
-    RepeatImages(const Field& top, const RepeatFrame& frame, const std::vector<Spots>& places);
+    /// `places`: allowed for each kind of place of the frame. `radius`: what a point covers.
+    RepeatImages(const Field& top, const RepeatFrame& frame, const std::vector<Spots>& places,
+                 double radius);
 
     /// The flips of the top under which every block's pattern falls upon another block's.
     std::vector<Flip> flipsOf(const TilePattern& tile) const;
@@ -30,18 +31,24 @@ public:
         int place = 0; ///< an earlier kind
         Flip flip;
     };
-    /// What a kind of place is an image of.
+    /// What a kind of place is an image of; not of one so near that the points of both cover the same
+    /// places, for these have to be chosen together.
     std::optional<Source> sourceOf(int place, const std::vector<Flip>& flips) const;
+
+    /// The points of a kind of place are those of its image, which may be itself.
+    bool holds(Flip flip, int place, const std::vector<Spots>& points) const;
 
     /// Points of the stretch that stands for `of`, in the stretch that stands for its image.
     Spots image(int of, const Spots& points, Flip flip) const;
 
 private:
     int imageOf(int place, Flip flip) const;
+    bool apart(int a, int b) const;
     Spot flipped(Spot p, Flip flip) const;
 
     Field top_;
     RepeatFrame frame_;
+    double radius_;
     std::vector<Flip> flips_; ///< of the top, whatever the pattern
 };
 

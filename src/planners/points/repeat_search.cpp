@@ -83,8 +83,16 @@ bool RepeatSearch::betweenStretches(Spot p, const Field& stretch) const {
 
 RepeatSearch::Raster RepeatSearch::raster(const Places* coarse) const {
     Places from = places(coarse);
-    RepeatImages images{rules_.top(), frame_, from.all};
+    RepeatImages images{rules_.top(), frame_, from.all, rules_.radius};
     return {std::move(from), std::move(images)};
+}
+
+/// A side that is its own image, mirrored, need not have become so: then its corners are not either.
+bool RepeatSearch::sidesHold(const RepeatLayout& layout, Flip flip) const {
+    for (int place = 0; place < frame_.count(); ++place)
+        if (isSide(place) && !fine_->images.holds(flip, place, layout.points))
+            return false;
+    return true;
 }
 
 bool RepeatSearch::copied(RepeatLayout& layout, int place, const Raster& raster,
@@ -300,8 +308,10 @@ std::optional<RepeatLayout> RepeatSearch::adapted(const TilePattern& tile, int s
         fine_ = raster(&coarse_.from);
     const Places& from = fine_->from;
     RepeatLayout out = begun(tile);
-    const std::vector<Flip> flips = fine_->images.flipsOf(tile);
+    std::vector<Flip> flips = fine_->images.flipsOf(tile);
     for (const bool sides : {true, false}) {
+        if (!sides)
+            std::erase_if(flips, [&](Flip flip) { return !sidesHold(out, flip); });
         const auto each = [&](auto&& f) {
             for (int place = 0; place < frame_.count(); ++place)
                 if (place != frame_.inside() && isSide(place) == sides && !f(place))

@@ -71,6 +71,7 @@ private:
     Places places(const Places* coarse) const;
     bool betweenStretches(Spot at, const Field& stretch) const;
     Raster raster(const Places* coarse) const;
+    bool sidesHold(const RepeatLayout& layout, Flip flip) const;
     /// Takes over the points of the place that this one is an image of, if any.
     bool copied(RepeatLayout& layout, int place, const Raster& raster,
                 const std::vector<Flip>& flips) const;

@@ -16,9 +16,9 @@ constexpr Flip kHalfTurn{true, true}, kAcross{true, false}, kDown{false, true};
 
 /// A top with its frame of single blocks and the places that each kind of place allows.
 struct Given {
-    explicit Given(const Job& job)
+    explicit Given(const Job& job, int across = 1)
         : rules{rulesFor(job)}
-        , frame{rules.top(), *frameOf(job), 1, 1} {
+        , frame{rules.top(), *frameOf(job), across, 1} {
         for (int place = 0; place < frame.count(); ++place) {
             const Field f = frame.field(place);
             Spots inside;
@@ -29,7 +29,7 @@ struct Given {
             places.push_back(inside);
         }
     }
-    RepeatImages images() const { return {rules.top(), frame, places}; }
+    RepeatImages images() const { return {rules.top(), frame, places, rules.radius}; }
 
     Rules rules;
     RepeatFrame frame;
@@ -81,6 +81,18 @@ TEST(RepeatImages, TheFirstOfEachSetOfImagesIsSearchedItself) {
     EXPECT_THAT(sources({}), ElementsAre(0, 1, 2, 3, 4, 5, 6, 7, 8));
 }
 
+TEST(RepeatImages, NeighboursAreChosenTogether) {
+    // Four blocks across make two tiles of two: the left side's stretch touches the right one's.
+    const Given pairs{madeTop(Seams::every4, 60_in, 72_in, 2_in), 2};
+    const RepeatImages images = pairs.images();
+    // Kinds of place, row by row: 0 1 / 2 3 / 4 5.
+    EXPECT_FALSE(images.sourceOf(3, {kHalfTurn, kAcross}));
+    EXPECT_FALSE(images.sourceOf(1, {kAcross}));
+    const auto foot = images.sourceOf(5, {kHalfTurn});
+    ASSERT_TRUE(foot);
+    EXPECT_EQ(foot->place, 0);
+}
+
 TEST(RepeatImages, FlippedTwiceAPointIsWhereItWas) {
     const Given every4{madeTop(Seams::every4, 60_in, 72_in, 2_in)};
     const RepeatImages images = every4.images();
@@ -112,7 +124,8 @@ TEST(RepeatImages, ATopThatIsItsOwnImageInsideIsSoToItsEdges) {
     }
     // With no place to differ in, the flips are those of the pattern.
     const RepeatImages images{rules.top(), layout->frame,
-                              std::vector<Spots>(static_cast<std::size_t>(layout->frame.count()))};
+                              std::vector<Spots>(static_cast<std::size_t>(layout->frame.count())),
+                              rules.radius};
     ASSERT_THAT(images.flipsOf(layout->repeat.tile), ::testing::Contains(kHalfTurn));
     EXPECT_EQ(points, turned);
 }
