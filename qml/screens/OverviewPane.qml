@@ -20,6 +20,34 @@ Flickable {
     property bool complete: false
     readonly property real tile: (width - (abreast - 1) * Theme.gap) / abreast
 
+    // What opens a pane each: pane, glyph, title, text.
+    component Tiles: Grid {
+        property alias model: tiles.model
+
+        width: parent.width
+        columns: pane.abreast
+        spacing: Theme.gap
+
+        Repeater {
+            id: tiles
+
+            Opener {
+                required property var modelData
+                required property int index
+
+                readonly property Item mate: pane.complete && pane.abreast > 1 ? tiles.itemAt(index % 2 ? index - 1 : index + 1) : null
+
+                width: pane.tile
+                height: Math.max(implicitHeight, mate ? mate.implicitHeight : 0)
+                objectName: "tile-" + modelData.pane
+                glyph: modelData.glyph
+                title: modelData.title
+                summary: modelData.text
+                onClicked: pane.paneWanted(modelData.pane)
+            }
+        }
+    }
+
     Component.onCompleted: complete = true
     contentHeight: column.implicitHeight
     clip: true
@@ -116,38 +144,15 @@ Flickable {
             font.bold: true
             quiet: true
         }
-        Grid {
-            width: parent.width
-            columns: pane.abreast
-            spacing: Theme.gap
-
-            Repeater {
-                id: given
-
-                model: [
-                    {pane: "quilt", glyph: "quilt", title: qsTr("The quilt"), text: quilt.summary},
-                    {pane: "basting", glyph: "pin", title: qsTr("Basting"), text: basting.summary},
-                    {pane: "layers", glyph: "layers", title: qsTr("Layers"), text: layers.summary},
-                    {pane: "room", glyph: "table", title: qsTr("The room"), text: roomFields.summary},
-                    {pane: "people", glyph: "person", title: qsTr("People"), text: people.summary},
-                    {pane: "boxes", glyph: "box", title: qsTr("Boxes on hand"), text: boxes.summary}
-                ]
-
-                Opener {
-                    required property var modelData
-                    required property int index
-
-                    readonly property Item mate: pane.complete && pane.abreast > 1 ? given.itemAt(index % 2 ? index - 1 : index + 1) : null
-
-                    width: pane.tile
-                    height: Math.max(implicitHeight, mate ? mate.implicitHeight : 0)
-                    objectName: "tile-" + modelData.pane
-                    glyph: modelData.glyph
-                    title: modelData.title
-                    summary: modelData.text
-                    onClicked: pane.paneWanted(modelData.pane)
-                }
-            }
+        Tiles {
+            model: [
+                {pane: "quilt", glyph: "quilt", title: qsTr("The quilt"), text: quilt.summary},
+                {pane: "basting", glyph: "pin", title: qsTr("Basting"), text: basting.summary},
+                {pane: "layers", glyph: "layers", title: qsTr("Layers"), text: layers.summary},
+                {pane: "room", glyph: "table", title: qsTr("The room"), text: roomFields.summary},
+                {pane: "people", glyph: "person", title: qsTr("People"), text: people.summary},
+                {pane: "boxes", glyph: "box", title: qsTr("Boxes on hand"), text: boxes.summary}
+            ]
         }
         Words {
             width: parent.width
@@ -159,40 +164,17 @@ Flickable {
             font.bold: true
             quiet: true
         }
-        Grid {
-            width: parent.width
+        Tiles {
             visible: pane.room.plan.planned
-            columns: pane.abreast
-            spacing: Theme.gap
-
-            Repeater {
-                id: made
-
-                model: [
-                    {pane: "pass", glyph: "table", title: pane.room.pass.title, text: qsTr("How the quilt lies and is held")},
-                    {pane: "ways", glyph: "ways", title: qsTr("Ways to do it"), text: qsTr("Compared, and why this one")},
-                    {pane: "lanes", glyph: "lanes", title: qsTr("Lanes"), text: qsTr("Everybody's work over time")},
-                    {pane: "rehearsal", glyph: "start", title: qsTr("Rehearse"), text: qsTr("The session in a minute")},
-                    {pane: "bring", glyph: "box", title: qsTr("To bring"), text: pane.room.plan.suppliesText},
-                    {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: pane.room.plan.finishText},
-                    {pane: "figures", glyph: "why", title: qsTr("Every figure"), text: qsTr("And its why")}
-                ]
-
-                Opener {
-                    required property var modelData
-                    required property int index
-
-                    readonly property Item mate: pane.complete && pane.abreast > 1 ? made.itemAt(index % 2 ? index - 1 : index + 1) : null
-
-                    width: pane.tile
-                    height: Math.max(implicitHeight, mate ? mate.implicitHeight : 0)
-                    objectName: "tile-" + modelData.pane
-                    glyph: modelData.glyph
-                    title: modelData.title
-                    summary: modelData.text
-                    onClicked: pane.paneWanted(modelData.pane)
-                }
-            }
+            model: [
+                {pane: "pass", glyph: "table", title: pane.room.pass.title, text: qsTr("How the quilt lies and is held")},
+                {pane: "ways", glyph: "ways", title: qsTr("Ways to do it"), text: qsTr("Compared, and why this one")},
+                {pane: "lanes", glyph: "lanes", title: qsTr("Lanes"), text: qsTr("Everybody's work over time")},
+                {pane: "rehearsal", glyph: "start", title: qsTr("Rehearse"), text: qsTr("The session in a minute")},
+                {pane: "bring", glyph: "box", title: qsTr("To bring"), text: pane.room.plan.suppliesText},
+                {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: pane.room.plan.finishText},
+                {pane: "figures", glyph: "why", title: qsTr("Every figure"), text: qsTr("And its why")}
+            ]
         }
     }
 }

@@ -1,5 +1,7 @@
 #include "job/json_text.h"
 
+#include "measures/printable.h"
+
 #include <algorithm>
 #include <charconv>
 #include <limits>
@@ -147,13 +149,8 @@ Sentence placeInWords(const std::string& pointer) {
 }
 
 std::string shortened(const std::string& text, std::size_t most) {
-    std::size_t end = std::min(most, text.size());
-    while (end > 0 && end < text.size() && (text[end] & 0xC0) == 0x80) // not inside a character
-        --end;
-    std::string out = text.substr(0, end);
-    // What comes from a file must not break the sentence or steer a terminal.
-    std::ranges::replace_if(out, [](char c) { return (c >= 0 && c < ' ') || c == '\x7f'; }, ' ');
-    return end < text.size() ? out + "..." : out;
+    const std::string out = printable(text, most);
+    return out.size() < text.size() ? out + "..." : out;
 }
 
 std::string quoted(const Json& value) {

@@ -1,5 +1,7 @@
 #include "measures/length_text.h"
 
+#include "measures/printable.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -24,13 +26,7 @@ std::string failure(std::string_view what) {
 /// The first characters of what was not understood, in quotes.
 std::string quoted(std::string_view text) {
     constexpr std::size_t kShown = 20;
-    std::size_t end = std::min(text.size(), kShown);
-    while (end < text.size() && (text[end] & 0xC0) == 0x80) // not in the middle of a character
-        --end;
-    std::string out{text.substr(0, end)};
-    // Control characters would break the sentence.
-    std::ranges::replace_if(out, [](char c) { return (c >= 0 && c < ' ') || c == '\x7f'; }, ' ');
-    return "'" + out + "'";
+    return "'" + printable(text, kShown) + "'";
 }
 
 /// A fraction with a positive denominator.

@@ -94,6 +94,11 @@ std::string freeNameBeside(const std::string& path, const std::string& what) {
             return name;
 }
 
+bool hasHead(const std::string& path) {
+    constexpr std::uintmax_t kHead = 100; // bytes; sqlite.org/fileformat2.html, 1.3
+    return fs::exists(path) && fs::file_size(path) >= kHead;
+}
+
 void syncFile(const std::string& path) {
     const int file = ::open(path.c_str(), O_RDONLY);
     if (file < 0)

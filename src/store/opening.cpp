@@ -79,12 +79,9 @@ Attempt attempt(const std::string& path, const LibraryOptions& options) {
 
 /// Why a library that can be had from a backup is not there; nothing where it is, or never was.
 std::optional<Damage> missing(const std::string& path, const LibraryOptions& options) {
-    // Shorter than the head of a database, it is taken for a new one by SQLite.
-    constexpr std::uintmax_t kHead = 100;
-    const bool isThere = fs::exists(path);
-    if ((isThere && fs::file_size(path) >= kHead) || !newestSoundBackup(path, options.backups))
+    if (hasHead(path) || !newestSoundBackup(path, options.backups))
         return {};
-    return Damage{isThere ? core::says("it is empty") : core::says("it is gone")};
+    return Damage{fs::exists(path) ? core::says("it is empty") : core::says("it is gone")};
 }
 
 Attempt look(const std::string& path, const LibraryOptions& options) {

@@ -69,8 +69,10 @@ std::optional<Sentence> putBackIfGone(Library::Inside& inside, const Sentence& f
         std::error_code unknown;
         return fs::exists(inside.path, unknown) ? keepBeside(inside, failed) : putBack(inside, failed);
     } catch (const sqlite::Error& e) {
+        inside.lock.share(0);
         return sqlite::sentence(failed, e);
     } catch (const fs::filesystem_error& e) {
+        inside.lock.share(0);
         return core::says("%1: the library %2 was removed while the program used it, and it could not "
                           "be put back: %3.",
                           failed, inside.path, e.code().message());

@@ -21,7 +21,7 @@ struct Read {
 };
 
 /// The disk refused the new file, or to open the old one: no reason to go on with less.
-struct NewFileFailed {
+struct DiskRefused {
     sqlite::Error error;
 };
 
@@ -113,13 +113,13 @@ bool readUntilDamage(const Database& from, Database& into, const Table& table, c
             } catch (const sqlite::Error& e) {
                 // A row that no longer fits its own table is beyond saving.
                 if (e.code != SQLITE_CONSTRAINT && e.code != SQLITE_MISMATCH && e.code != SQLITE_TOOBIG)
-                    throw NewFileFailed{e};
+                    throw DiskRefused{e};
             }
         }
         return true;
     } catch (const sqlite::Error& e) {
         if (refusedByDisk(e))
-            throw NewFileFailed{e};
+            throw DiskRefused{e};
         return false;
     }
 }
@@ -136,7 +136,7 @@ Read readWhatCanBeRead(const std::string& damaged, Database& into) {
                 readUntilDamage(from, into, table, table.backwards, read);
     } catch (const sqlite::Error& e) {
         if (refusedByDisk(e))
-            throw NewFileFailed{e};
+            throw DiskRefused{e};
         // not even opened: there is nothing to be read
     }
     transaction.commit();
@@ -212,11 +212,10 @@ Finding rescue(const std::string& path, const LibraryOptions& options, const Sen
         inBackup.jobs = db.number("SELECT count(*) FROM jobs");
         inBackup.sessions = db.number("SELECT count(*) FROM sessions");
         inBackup.events = db.number("SELECT count(*) FROM events");
-        // Of an empty file nothing can be read, and opening it would throw its log away.
-        if (isThere && fs::file_size(path) > 0) {
+        if (hasHead(path)) {
             try {
                 read = readWhatCanBeRead(path, db);
-            } catch (const NewFileFailed& failed) {
+            } catch (const DiskRefused& failed) {
                 throw failed.error;
             }
         }

@@ -13,12 +13,8 @@ struct ByFinger : WholeWindow {
     QQuickItem* pad() const { return find(QStringLiteral("letters")); }
 
     void touch(const QString& name, int stillMs = 60) {
-        QQuickItem* item = nullptr;
-        ASSERT_TRUE(until([&] {
-            item = find(name);
-            return item && item->isEnabled();
-        })) << "there is no "
-            << name.toStdString();
+        const auto* item = usable(name);
+        ASSERT_TRUE(item);
         live(stillMs);
         const auto at = item->mapToScene({item->width() / 2, item->height() / 2}).toPoint();
         QTest::touchEvent(room.window, glass.get()).press(0, at);

@@ -152,12 +152,8 @@ TEST_P(Matrix, NothingIsCutOffOverlappingPaleOrTooSmall) {
     if (GetParam().slow && !allScreens())
         GTEST_SKIP() << "a minute of planning: looked at with BASTEWRIGHT_ALL_SCREENS=1";
     WarningCatcher warnings;
-    RoomOptions options;
-    options.library = folder_.filePath(QStringLiteral("library.sqlite"));
-    options.sheetsFolder = folder_.path();
-    options.density = 4;
     QString problem;
-    room_ = openRoom(options, problem);
+    room_ = openIn(folder_, problem);
     ASSERT_TRUE(room_.window) << problem.toStdString();
     job_ = GetParam().number;
     room_.surroundings->setStill(true);

@@ -227,6 +227,13 @@ private:
             tell(Kind::paleMark, item, at, QStringLiteral("frame %1 : 1").arg(best, 0, 'f', 2));
     }
 
+    /// What is drawn in the item's colour, against what lies under it.
+    qreal contrastOfColour(const QQuickItem& item, const QRectF& at, const Around& around) const {
+        const QColor ground = groundUnder(at, around);
+        return contrastOf(over(item.property("color").value<QColor>(), ground, around.opacity),
+                          ground);
+    }
+
     void lookAtText(const QQuickItem& item, const Around& around) {
         const QString text = item.property("text").toString().trimmed();
         if (text.isEmpty())
@@ -234,9 +241,7 @@ private:
         ++count.texts;
         const QRectF at = onScene(item, inkRect(item));
         if (item.isEnabled()) {
-            const QColor ground = groundUnder(at, around);
-            const qreal ratio = contrastOf(
-                over(item.property("color").value<QColor>(), ground, around.opacity), ground);
+            const qreal ratio = contrastOfColour(item, at, around);
             if (ratio < rules_.textContrast)
                 tell(Kind::paleText, item, at, QStringLiteral("%1 : 1").arg(ratio, 0, 'f', 2));
         }
@@ -261,9 +266,7 @@ private:
             return;
         ++count.marks;
         if (item.inherits("Glyph") && item.isEnabled()) {
-            const QColor ground = groundUnder(at, around);
-            const qreal ratio = contrastOf(
-                over(item.property("color").value<QColor>(), ground, around.opacity), ground);
+            const qreal ratio = contrastOfColour(item, at, around);
             if (ratio < rules_.markContrast)
                 tell(Kind::paleMark, item, at, QStringLiteral("%1 : 1").arg(ratio, 0, 'f', 2));
         }

@@ -76,15 +76,19 @@ void settle(QQuickWindow& window) {
     QObject::disconnect(counting);
 }
 
-void WholeWindow::SetUp() {
-    needWindows();
-    warnings.emplace();
+OpenRoom openIn(const QTemporaryDir& folder, QString& problem) {
     RoomOptions options;
     options.library = folder.filePath(QStringLiteral("library.sqlite"));
     options.sheetsFolder = folder.path();
     options.density = 4;
+    return openRoom(options, problem);
+}
+
+void WholeWindow::SetUp() {
+    needWindows();
+    warnings.emplace();
     QString problem;
-    room = openRoom(options, problem);
+    room = openIn(folder, problem);
     ASSERT_TRUE(room.window) << problem.toStdString();
     room.window->resize(1280, 900);
     room.workroom->openJob(room.workroom->shelf()->addExample(0));
@@ -114,13 +118,19 @@ void WholeWindow::tapAt(QPointF at) {
     live(30);
 }
 
-void WholeWindow::tap(const QString& name) {
+QQuickItem* WholeWindow::usable(const QString& name) const {
     QQuickItem* item = nullptr;
-    ASSERT_TRUE(until([&] {
+    const bool came = until([&] {
         item = find(name);
         return item && item->isEnabled();
-    })) << "there is no "
-        << name.toStdString();
+    });
+    EXPECT_TRUE(came) << "there is no " << name.toStdString();
+    return came ? item : nullptr;
+}
+
+void WholeWindow::tap(const QString& name) {
+    const auto* item = usable(name);
+    ASSERT_TRUE(item);
     live(kStillMs);
     tapAt(middleOf(*item));
 }

@@ -30,6 +30,9 @@ void live(int milliseconds);
 /// laid out one after the other.
 void settle(QQuickWindow& window);
 
+/// The window on a library of its own in the folder, for a device of 4 pixels a millimetre.
+OpenRoom openIn(const QTemporaryDir& folder, QString& problem);
+
 /// The demo, planned, in the whole window on a library of its own; any warning fails.
 class WholeWindow : public testing::Test {
 protected:
@@ -43,6 +46,8 @@ protected:
         return findVisible(room.window->contentItem(), name);
     }
 
+    /// The item once it is there and can be used; fails the test and is null where it does not come.
+    QQuickItem* usable(const QString& name) const;
     /// A press and a release of the first button at a place of the window.
     void tapAt(QPointF at);
     /// The same in the middle of an item, once it is there and can be used.

@@ -20,6 +20,10 @@ void syncFolderOf(const std::string& path);
 /// "library.damaged-1.sqlite", or with the first number that is free.
 std::string freeNameBeside(const std::string& path, const std::string& what);
 
+/// A file with at least the head of a database. SQLite takes a shorter one for a new library and
+/// throws the log beside it away.
+bool hasHead(const std::string& path);
+
 /// Copies everything the connection sees into a new file of its own, flushed and checked.
 void copyWhole(sqlite::Database& db, const std::string& fresh);
 

@@ -1,7 +1,9 @@
 // The program's own window in a process of its own, measured from inside; run by bench_start.
-//   first-frame   shows the shelf; the moment its first frame was drawn, of the clock all processes
-//   share maps          the same, then what the process has mapped planning      memory with the
-//   demo planned; then the longest turns of the screen's thread while
+//
+//   first-frame   shows the shelf; the moment its first frame was drawn, of the clock that all
+//                 processes share
+//   maps          the same, then what the process has mapped
+//   planning      memory with the demo planned; then the longest turns of the screen's thread while
 //                 120 x 120 in for nine people is planned from the start and after changes
 #include "app/window.h"
 
