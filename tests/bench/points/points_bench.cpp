@@ -16,6 +16,7 @@
 ///   bench_points free       'fewest pins'
 ///   bench_points first      the first complete plan
 ///   bench_points change     3, 4 and 5 in, then all three again from memory: at most 100 ms each
+///   bench_points largest    120 x 120 in: the first plan in 50 ms, the final one in a second, one core
 ///   bench_points proof      blocks proven, beside COIN-OR CBC
 namespace bastewright {
 namespace {
@@ -89,6 +90,28 @@ int run(const PointsOptions& options) {
     return good ? 0 : 1;
 }
 
+int largest() {
+    constexpr double kFirstMs = 50, kFinalMs = 1000;
+    std::puts("120 x 120 in                  border   first ms  final ms");
+    bool good = true;
+    for (const Seams seams : {Seams::none, Seams::sashing, Seams::every4, Seams::every3,
+                              Seams::triangles6, Seams::triangles4})
+        for (const Length border : {2_in, 0_in}) {
+            const Job job = madeTop(seams, 120_in, 120_in, border);
+            std::clock_t start = std::clock();
+            planPoints(job, {.effort = 0});
+            const double first = used(start);
+            start = std::clock();
+            planPoints(job, {});
+            const double final = used(start);
+            const bool inTime = first <= kFirstMs && final <= kFinalMs;
+            std::printf("%-28s  %-6s  %9.1f %9.1f  %s\n", name(seams), border > 0_in ? "yes" : "none",
+                        first, final, inTime ? "" : "TOO LONG");
+            good &= inTime;
+        }
+    return good ? 0 : 1;
+}
+
 int changes() {
     std::puts("108 x 120 in                     3 in    4 in    5 in ms; again 3 in, 4 in, 5 in");
     bool good = true;
@@ -108,6 +131,8 @@ int main(int argc, char** argv) {
     };
     if (asked("proof"))
         return proofBench();
+    if (asked("largest"))
+        return largest();
     if (asked("change"))
         return changes();
     return run({.effort = asked("first") ? 0 : 1, .free = asked("free")});
