@@ -29,13 +29,12 @@ ApplicationWindow {
     LayoutMirroring.enabled: Application.layoutDirection === Qt.RightToLeft
     LayoutMirroring.childrenInherit: true
 
-    Binding { target: Theme; property: "density"; value: window.room.comfort.density }
-    Binding { target: Theme; property: "distance"; value: window.room.comfort.distance }
-    Binding { target: Theme; property: "textScale"; value: window.room.comfort.textScale }
-    Binding { target: Theme; property: "dark"; value: window.surroundings.asDevice ? window.surroundings.deviceDark : window.room.comfort.dark }
-    Binding { target: Theme; property: "highContrast"; value: window.surroundings.asDevice ? window.surroundings.deviceContrast : window.room.comfort.highContrast }
-    Binding { target: Theme; property: "still"; value: window.surroundings.still }
-
+    Look {
+        comfort: window.room.comfort
+        dark: window.surroundings.asDevice ? window.surroundings.deviceDark : comfort.dark
+        highContrast: window.surroundings.asDevice ? window.surroundings.deviceContrast : comfort.highContrast
+        still: window.surroundings.still
+    }
     Shortcut {
         sequences: ["F11"]
         onActivated: window.surroundings.wholeScreen = !window.surroundings.wholeScreen

@@ -19,14 +19,12 @@ ApplicationWindow {
     color: Theme.ground
     font.family: Theme.family
     font.pixelSize: Theme.text
-    LayoutMirroring.enabled: Qt.locale().textDirection === Qt.RightToLeft
+    LayoutMirroring.enabled: Application.layoutDirection === Qt.RightToLeft
     LayoutMirroring.childrenInherit: true
 
-    Binding { target: Theme; property: "density"; value: window.comfort.density }
-    Binding { target: Theme; property: "distance"; value: window.comfort.distance }
-    Binding { target: Theme; property: "textScale"; value: window.comfort.textScale }
-    Binding { target: Theme; property: "dark"; value: window.comfort.dark }
-
+    Look {
+        comfort: window.comfort
+    }
     Flickable {
         id: page
 
@@ -44,6 +42,8 @@ ApplicationWindow {
             Words {
                 width: parent.width
                 text: qsTr("The library cannot be opened")
+                Accessible.role: Accessible.Heading
+                Accessible.name: text
                 font.pixelSize: Theme.large
                 font.bold: true
             }
