@@ -31,8 +31,8 @@ ApplicationWindow {
 
     Look {
         comfort: window.room.comfort
-        dark: window.surroundings.asDevice ? window.surroundings.deviceDark : comfort.dark
-        highContrast: window.surroundings.asDevice ? window.surroundings.deviceContrast : comfort.highContrast
+        dark: window.surroundings.asDevice ? window.surroundings.deviceDark : window.room.comfort.dark
+        highContrast: window.surroundings.asDevice ? window.surroundings.deviceContrast : window.room.comfort.highContrast
         still: window.surroundings.still
     }
     Shortcut {
