@@ -22,6 +22,7 @@ ColumnLayout {
         id: half
 
         required property TableBoard board
+        readonly property bool roomy: both.height > 8 * Theme.tableTarget
 
         spacing: Theme.gap / 2
 
@@ -36,8 +37,10 @@ ColumnLayout {
         TableWords {
             Layout.fillWidth: true
             horizontalAlignment: Text.AlignHCenter
+            // Shrunk, not hidden: what comes back into a layout keeps the width it had.
+            Layout.preferredHeight: half.roomy ? implicitHeight : 0
+            opacity: half.roomy ? 1 : 0
             text: half.board.passText
-            visible: both.height > 8 * Theme.tableTarget
         }
     }
 

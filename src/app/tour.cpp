@@ -1,26 +1,16 @@
 #include "app/tour.h"
 
-#include <QCoreApplication>
+#include "app/event_turn.h"
+
 #include <QElapsedTimer>
 #include <QFileInfo>
 #include <QQuickItem>
-#include <QThread>
 
 namespace bastewright::app {
 namespace {
 
 constexpr int kPlanMs = 120'000;  // generous: large quilts on slow machines
 constexpr int kMostSteps = 2'000; // of a session, far above any real one
-
-/// Lets the screen live for a while.
-void live(int milliseconds) {
-    QElapsedTimer timer;
-    timer.start();
-    do {
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-        QThread::msleep(5);
-    } while (timer.elapsed() < milliseconds);
-}
 
 /// All zones open first, then all are closed: the trade's order.
 QString nextZone(TableBoard& board) {
@@ -312,7 +302,7 @@ void Tour::session(const AtStop& atStop) {
             board.setQuilt(board.quilt() + 1);
         else
             break;
-        QCoreApplication::processEvents();
+        takeTurn();
         if (!middle && room.live()->progress() > 0.3) {
             middle = true;
             stop(QStringLiteral("table-middle"), atStop);

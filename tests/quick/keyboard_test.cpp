@@ -95,7 +95,7 @@ protected:
             QCoreApplication::sendEvent(room.window, &event);
         }
         for (int i = 0; i < 3; ++i)
-            QCoreApplication::processEvents();
+            takeTurn();
     }
 
     std::string told(const QQuickItem& item, const QString& stop) const {

@@ -74,7 +74,7 @@ protected:
             QKeyEvent event{type, code, Qt::NoModifier};
             QCoreApplication::sendEvent(room.window, &event);
         }
-        QCoreApplication::processEvents();
+        takeTurn();
     }
 };
 

@@ -54,13 +54,6 @@ void tapItem(QQuickWindow& window, QQuickItem* item, const QString& name) {
     }
 }
 
-void live(int milliseconds) {
-    QElapsedTimer timer;
-    timer.start();
-    while (timer.elapsed() < milliseconds)
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-}
-
 void settle(QQuickWindow& window) {
     constexpr int kFrames = 3, kMostMs = 3'000;
     int frames = 0;
@@ -71,7 +64,7 @@ void settle(QQuickWindow& window) {
     live(15);
     while (frames < kFrames && timer.elapsed() < kMostMs) {
         window.update();
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+        takeTurn(5);
     }
     QObject::disconnect(counting);
 }
@@ -171,7 +164,7 @@ bool WholeWindow::until(const std::function<bool()>& so) {
     while (!so()) {
         if (timer.elapsed() > 60'000)
             return false;
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+        takeTurn(20);
     }
     return true;
 }

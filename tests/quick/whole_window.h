@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/event_turn.h"
 #include "app/warnings.h"
 #include "app/window.h"
 
@@ -22,9 +23,6 @@ QQuickItem* findVisible(QQuickItem* root, const QString& name);
 /// A press and a release of the mouse in the middle of an item, once it stands still; scrolls the
 /// list it is in so far that it can be seen.
 void tapItem(QQuickWindow& window, QQuickItem* item, const QString& name);
-
-/// Lets the window live for so long.
-void live(int milliseconds);
 
 /// Lets the window live until it has painted itself three times: items that lie in each other are
 /// laid out one after the other.

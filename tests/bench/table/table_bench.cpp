@@ -1,6 +1,7 @@
 // The live session measured in the program's own window, drawn in software without a display: from
 // the tap on a zone to the frame that shows it, what of that is storing, and whether memory stands
 // still over an afternoon of thousands of events. Prints figures; fails on nothing.
+#include "app/event_turn.h"
 #include "app/window.h"
 
 #include <QElapsedTimer>
@@ -18,14 +19,6 @@ using namespace bastewright;
 using namespace bastewright::app;
 
 namespace {
-
-void live(int milliseconds) {
-    QElapsedTimer timer;
-    timer.start();
-    do
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
-    while (timer.elapsed() < milliseconds);
-}
 
 const QQuickItem* tileOf(const QQuickItem* item, const QString& name) {
     if (item->isVisible() && item->objectName() == name)
