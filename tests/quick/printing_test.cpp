@@ -89,7 +89,7 @@ TEST_F(PrintingByTaps, whatWasChosenReachesThePrinterAndAllPagesArrive) {
     ASSERT_TRUE(writer().preview()->letter() && !writer().preview()->colour() &&
                 writer().preview()->bothSides());
     ASSERT_EQ(writer().copies(), 2);
-    ASSERT_TRUE(until([this] { return writer().preview()->pages() > 0; }));
+    ASSERT_TRUE(until([this] { return writer().preview()->isDrawn(); })); // as chosen
     const int pages = writer().preview()->pages();
     const QString words = printed(QStringLiteral("hall"));
     EXPECT_FALSE(writer().failed()) << words.toStdString();
