@@ -45,6 +45,7 @@ Popup {
                 Words {
                     id: heading
 
+                    anchors.left: parent.left
                     anchors.verticalCenter: parent.verticalCenter
                     width: parent.width - close.width - Theme.gap
                     text: sheet.title

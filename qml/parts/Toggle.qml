@@ -27,6 +27,7 @@ AbstractButton {
         Rectangle {
             id: box
 
+            anchors.left: parent.left
             anchors.verticalCenter: parent.verticalCenter
             width: Theme.target * 0.6
             height: width

@@ -90,6 +90,7 @@ FocusScope {
                 Words {
                     id: heading
 
+                    anchors.left: parent.left
                     anchors.verticalCenter: parent.verticalCenter
                     width: parent.width - shut.width - Theme.gap
                     text: editor.title
@@ -172,7 +173,7 @@ FocusScope {
                     onClicked: editor.take(index.toString())
                 }
             }
-            Row {
+            Flow {
                 width: parent.width
                 visible: editor.kind !== "choice"
                 spacing: Theme.gap
@@ -180,13 +181,19 @@ FocusScope {
                 Press {
                     id: none
 
+                    width: take.beside ? implicitWidth : parent.width
                     visible: editor.optional
                     text: qsTr("Not given")
                     onClicked: editor.take("")
                 }
                 Press {
+                    id: take
+
+                    readonly property real rest: parent.width - none.implicitWidth - Theme.gap
+                    readonly property bool beside: none.visible && rest >= implicitWidth
+
                     objectName: "take"
-                    width: parent.width - (none.visible ? none.width + Theme.gap : 0)
+                    width: beside ? rest : parent.width
                     main: true
                     glyph: "check"
                     text: qsTr("Take it")

@@ -106,7 +106,8 @@ Flickable {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 2
-                visible: view.layers.hasBacking
+                // Where it would break the words beside it, it is in a tab of its own alone.
+                visible: view.layers.hasBacking && view.width > 24 * Theme.text
                 layers: view.layers
                 what: LayersItem.Backing
             }

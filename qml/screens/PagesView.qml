@@ -10,9 +10,6 @@ FocusScope {
 
     required property SheetPreview preview
 
-    LayoutMirroring.enabled: false // pages lie as the paper does
-    LayoutMirroring.childrenInherit: true
-
     Keys.onPressed: event => {
         if (event.key === Qt.Key_Right || event.key === Qt.Key_PageDown)
             pages.preview.page += 1
@@ -34,6 +31,8 @@ FocusScope {
     ColumnLayout {
         anchors.fill: parent
         spacing: Theme.gap
+        LayoutMirroring.enabled: false // pages lie as the paper does
+        LayoutMirroring.childrenInherit: true
 
         Item {
             id: room

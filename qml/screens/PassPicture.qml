@@ -62,6 +62,7 @@ Item {
             anchors.left: parent.left
             anchors.bottom: parent.bottom
             anchors.margins: Theme.gap
+            width: Math.min(implicitWidth, parent.width - 2 * Theme.gap)
             visible: view.pane === "basting" && !view.room.pattern.shown && view.room.pattern.any
             glyph: "pin"
             text: qsTr("Tap a block to see its pattern")

@@ -131,7 +131,7 @@ FocusScope {
                 anchors.right: parent.right
                 anchors.bottom: parent.bottom
                 width: screen.wide ? Math.round(Math.max(screen.width * 0.3, Math.min(screen.width * 0.42, 78 * Theme.density), Math.min(screen.width * 0.5, 22 * Theme.text))) : parent.width
-                height: screen.wide ? parent.height : Math.round(screen.height * (panel.editing ? (screen.given ? 0.46 : 0.52) : screen.given ? 0.36 : 0.42))
+                height: screen.wide ? parent.height : Math.round(screen.height * (screen.room.remedies.trying ? 0.25 : panel.editing ? (screen.given ? 0.46 : 0.52) : screen.given ? 0.36 : 0.42))
                 room: screen.room
                 onWhyWanted: figure => why.show(figure)
             }

@@ -27,6 +27,8 @@ Flickable {
     readonly property real inch: Math.max(0.1, fit, movable ? Theme.target / Math.max(1, board.narrowest) : 0)
     readonly property real leftmost: (contentWidth - area.width * inch) / 2 - area.x * inch
     readonly property real topmost: (contentHeight - area.height * inch) / 2 - area.y * inch
+    /// What its words need where there is no table.
+    readonly property real least: board.onFloor ? aboutFloor.height + 2 * Theme.space : 0
     property int held: 0 // tables under a finger: they move, not the floor
     readonly property rect surface: Qt.rect(leftmost + board.surface.x * inch, topmost + board.surface.y * inch,
                                             board.surface.width * inch, board.surface.height * inch)
@@ -38,6 +40,8 @@ Flickable {
     interactive: held === 0 && (contentWidth > width + 1 || contentHeight > height + 1)
 
     Words {
+        id: aboutFloor
+
         x: Theme.space
         y: (floor.height - height) / 2
         width: floor.width - 2 * Theme.space

@@ -12,7 +12,7 @@ Flickable {
 
     readonly property real words: above.height + hint.height + Theme.gap
 
-    contentHeight: Math.max(height, words + 45 * Theme.density)
+    contentHeight: Math.max(height, words + Math.max(45 * Theme.density, floor.least))
     clip: true
     interactive: contentHeight > height + 1 && floor.held === 0
     boundsBehavior: Flickable.StopAtBounds

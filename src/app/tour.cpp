@@ -80,7 +80,8 @@ QString Tour::walk(const AtStop& atStop) {
     stop(QStringLiteral("shelf"), atStop);
     room.shelf()->undoRemove();
     overlay("examples", QStringLiteral("shelf-examples"), atStop);
-    overlay("shareSheet", QStringLiteral("shelf-share"), atStop);
+    overlay("shareSheet", QStringLiteral("shelf-share"), atStop,
+            {{QStringLiteral("name"), room.shelf()->index(0).data(ShelfModel::TitleRole)}});
 
     room.openJob(job);
     if (!planned())
@@ -227,14 +228,14 @@ void Tour::layers(const AtStop& atStop) {
 }
 
 void Tour::overlay(const char* name, const QString& stopName, const AtStop& atStop,
-                   const char* page) {
+                   const QVariantMap& about) {
     auto* sheet = find(room_.window->contentItem(), QLatin1String(name));
     if (!sheet)
         sheet = room_.window->findChild<QObject*>(QLatin1String(name));
     if (sheet) {
         QMetaObject::invokeMethod(sheet, "open");
-        if (page)
-            sheet->setProperty("page", QLatin1String(page));
+        for (const auto& [property, value] : about.asKeyValueRange())
+            sheet->setProperty(property.toLatin1(), value);
         stop(stopName, atStop);
         QMetaObject::invokeMethod(sheet, "close");
         live(60);
@@ -246,9 +247,13 @@ void Tour::changes(const AtStop& atStop) {
     overlay("changesSheet", QStringLiteral("table-changes"), atStop);
     for (const char* page : {"comes", "goes", "pins", "night"})
         overlay("changesSheet", QStringLiteral("table-changes-") + QLatin1String(page), atStop,
-                page);
-    overlay("personSheet", QStringLiteral("table-person"), atStop);
-    overlay("hintSheet", QStringLiteral("table-hint"), atStop);
+                {{QStringLiteral("page"), QLatin1String(page)}});
+    const auto present = room.live()->live()->state().present;
+    if (!present.empty())
+        overlay("personSheet", QStringLiteral("table-person"), atStop,
+                {{QStringLiteral("name"), QString::fromStdString(*present.begin())}});
+    if (!room.live()->nudge().isEmpty())
+        overlay("hintSheet", QStringLiteral("table-hint"), atStop);
     if (auto* lanes = find(room_.window->contentItem(), QStringLiteral("tableLanes"))) {
         lanes->parent()->setProperty("lanes", true);
         for (int k = 0; k < 80 && room.lanes()->zone().isEmpty(); ++k)
@@ -259,7 +264,6 @@ void Tour::changes(const AtStop& atStop) {
             overlay("takersSheet", QStringLiteral("table-takers"), atStop);
         lanes->parent()->setProperty("lanes", false);
     }
-    const auto present = room.live()->live()->state().present;
     if (present.size() < 2)
         return;
     const auto who = QString::fromStdString(*present.rbegin());

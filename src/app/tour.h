@@ -32,9 +32,9 @@ private:
     void session(const AtStop& atStop);
     void changes(const AtStop& atStop);
     void sheets(const AtStop& atStop);
-    /// `page`: of a sheet that has several.
+    /// `about`: properties of the sheet, such as the person it asks about.
     void overlay(const char* name, const QString& stopName, const AtStop& atStop,
-                 const char* page = nullptr);
+                 const QVariantMap& about = {});
 
     OpenRoom& room_;
     int stillMs_;
