@@ -42,17 +42,14 @@ Popup {
                 width: parent.width
                 height: Math.max(heading.implicitHeight, close.height)
 
-                Words {
+                Heading {
                     id: heading
 
                     anchors.left: parent.left
                     anchors.verticalCenter: parent.verticalCenter
                     width: parent.width - close.width - Theme.gap
                     text: sheet.title
-                    Accessible.role: Accessible.Heading
-                    Accessible.name: text
                     font.pixelSize: sheet.atTable ? Theme.tableText : Theme.large
-                    font.bold: true
                 }
                 Press {
                     id: close

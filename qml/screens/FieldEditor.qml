@@ -87,17 +87,13 @@ FocusScope {
                 width: parent.width
                 height: Math.max(heading.implicitHeight, shut.height)
 
-                Words {
+                Heading {
                     id: heading
 
                     anchors.left: parent.left
                     anchors.verticalCenter: parent.verticalCenter
                     width: parent.width - shut.width - Theme.gap
                     text: editor.title
-                    Accessible.role: Accessible.Heading
-                    Accessible.name: text
-                    font.pixelSize: Theme.large
-                    font.bold: true
                 }
                 Press {
                     id: shut

@@ -90,14 +90,12 @@ FocusScope {
                     width: first || kind === "action" || kind === "removal" || pane.abreast === 1 ? flow.width : (flow.width - Theme.gap) / 2
                     spacing: Theme.gap * 0.5
 
-                    Words {
+                    Heading {
                         visible: entry.first
                         width: flow.width
                         topPadding: entry.index === 0 ? 0 : Theme.gap
                         text: entry.group
-                        Accessible.role: Accessible.Heading
-                        Accessible.name: text
-                        font.bold: true
+                        font.pixelSize: Theme.text
                         quiet: true
                     }
                     FieldTile {

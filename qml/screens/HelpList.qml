@@ -17,13 +17,11 @@ Column {
     visible: plan.help.count > 0
     spacing: Theme.gap
 
-    Words {
+    Heading {
         width: parent.width
         topPadding: Theme.gap
         text: qsTr("What would help most")
-        Accessible.role: Accessible.Heading
-        Accessible.name: text
-        font.bold: true
+        font.pixelSize: Theme.text
         quiet: true
     }
     Repeater {

@@ -92,14 +92,11 @@ Rectangle {
                     Accessible.name: qsTr("Back")
                     onClicked: view.closed()
                 }
-                Words {
+                Heading {
                     Layout.fillWidth: true
                     Layout.preferredWidth: 1
                     text: view.atTable ? qsTr("Who, when") : qsTr("Who does what, when")
-                    Accessible.role: Accessible.Heading
-                    Accessible.name: text
                     font.pixelSize: view.atTable ? view.letters : Theme.large
-                    font.bold: true
                 }
                 Press {
                     objectName: "lanesUndo"

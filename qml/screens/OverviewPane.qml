@@ -135,13 +135,11 @@ Flickable {
             loud: pane.room.plan.planned && !pane.room.plan.good
             onClicked: pane.paneWanted("findings")
         }
-        Words {
+        Heading {
             width: parent.width
             topPadding: Theme.gap
             text: qsTr("What you have")
-            Accessible.role: Accessible.Heading
-            Accessible.name: text
-            font.bold: true
+            font.pixelSize: Theme.text
             quiet: true
         }
         Tiles {
@@ -154,14 +152,12 @@ Flickable {
                 {pane: "boxes", glyph: "box", title: qsTr("Boxes on hand"), text: boxes.summary}
             ]
         }
-        Words {
+        Heading {
             width: parent.width
             visible: pane.room.plan.planned
             topPadding: Theme.gap
             text: qsTr("What comes of it")
-            Accessible.role: Accessible.Heading
-            Accessible.name: text
-            font.bold: true
+            font.pixelSize: Theme.text
             quiet: true
         }
         Tiles {

@@ -14,11 +14,14 @@ Item {
     required property RoomBoard board
     required property JobEditor editor
 
+    property bool typing: false // beside the picture
     property int chosen: -1
     readonly property real disc: Math.round(Theme.target * 1.1)
     // Who is wherever there is work waits below the tables, in as many rows as it takes.
     readonly property int most: Math.max(1, Math.floor((width + Theme.gap) / (disc + Theme.gap)))
     readonly property int rows: Math.max(1, Math.ceil(board.people.count / most))
+    // While something is typed the picture has the room, not what else could be done.
+    readonly property bool tight: typing && height < 2 * floor.around + rows * (disc + Theme.gap) + 60 * Theme.density
     readonly property int abreast: Math.ceil(Math.max(1, board.people.count) / rows)
 
     // Along a side everybody has at least their own width.
@@ -53,7 +56,7 @@ Item {
 
         Words {
             width: parent.width
-            visible: view.board.problem !== "" || view.chosen >= 0 || view.height > 24 * Theme.text
+            visible: view.board.problem !== "" || view.chosen >= 0 || (view.height > 24 * Theme.text && !view.tight)
             text: view.board.problem !== "" ? view.board.problem
                   : view.chosen < 0 ? qsTr("Drag somebody to a side of the tables, or tap them and choose. They then work its zones from there.")
                                     : qsTr("Where do they work?")
@@ -64,7 +67,7 @@ Item {
 
             Press {
                 objectName: "addPerson"
-                visible: view.chosen < 0
+                visible: view.chosen < 0 && !view.tight
                 glyph: "plus"
                 text: qsTr("A person")
                 onClicked: fields.take("add", "")

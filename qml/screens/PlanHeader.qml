@@ -27,7 +27,7 @@ Item {
         Accessible.name: qsTr("Back to your quilts")
         onClicked: header.room.backToShelf()
     }
-    Words {
+    Heading {
         id: title
 
         anchors.left: header.narrow ? parent.left : back.right
@@ -37,10 +37,7 @@ Item {
         height: Math.max(header.narrow ? 0 : Theme.target, Theme.small * 2.8)
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title
-        Accessible.role: Accessible.Heading
-        Accessible.name: text
         font.pixelSize: Theme.title
-        font.bold: true
         minimumPixelSize: Theme.small
         fontSizeMode: Text.Fit
     }

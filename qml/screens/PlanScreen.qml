@@ -103,6 +103,7 @@ FocusScope {
                     visible: panel.pane === "people"
                     board: screen.room.tables
                     editor: screen.room.editor
+                    typing: panel.editing
                 }
                 TopView {
                     objectName: "topView"

@@ -54,13 +54,9 @@ Popup {
                 Layout.fillWidth: true
                 spacing: Theme.gap
 
-                Words {
+                Heading {
                     Layout.fillWidth: true
                     text: qsTr("Sheets")
-                    Accessible.role: Accessible.Heading
-                    Accessible.name: text
-                    font.pixelSize: Theme.large
-                    font.bold: true
                 }
                 Press {
                     objectName: "closeSheets"

@@ -39,13 +39,9 @@ ApplicationWindow {
             width: page.width
             spacing: Theme.gap * 2
 
-            Words {
+            Heading {
                 width: parent.width
                 text: qsTr("The library cannot be opened")
-                Accessible.role: Accessible.Heading
-                Accessible.name: text
-                font.pixelSize: Theme.large
-                font.bold: true
             }
             Words {
                 width: parent.width

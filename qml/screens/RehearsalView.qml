@@ -41,13 +41,10 @@ Rectangle {
                 Accessible.name: qsTr("Back")
                 onClicked: view.closed()
             }
-            Words {
+            Heading {
                 Layout.fillWidth: true
                 text: qsTr("%1 · %2").arg(view.rehearsal.clock).arg(view.rehearsal.passText)
-                Accessible.role: Accessible.Heading
-                Accessible.name: text
                 font.pixelSize: Theme.title
-                font.bold: true
             }
         }
         QuiltPicture {

@@ -38,15 +38,12 @@ FocusScope {
             Layout.fillWidth: true
             spacing: Theme.gap
 
-            Words {
+            Heading {
                 height: Theme.target
                 verticalAlignment: Text.AlignVCenter
                 rightPadding: Theme.space * 2
                 text: qsTr("Your quilts")
-                Accessible.role: Accessible.Heading
-                Accessible.name: text
                 font.pixelSize: Theme.title
-                font.bold: true
                 wrapMode: Text.NoWrap
             }
             Press {

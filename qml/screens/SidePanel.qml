@@ -50,15 +50,11 @@ FocusScope {
             Accessible.name: qsTr("Back to the overview")
             onClicked: panel.pane = ""
         }
-        Words {
+        Heading {
             height: parent.height
             width: parent.width - back.width - Theme.gap
             verticalAlignment: Text.AlignVCenter
             text: panel.heading
-            Accessible.role: Accessible.Heading
-            Accessible.name: text
-            font.pixelSize: Theme.large
-            font.bold: true
         }
     }
     Loader {

@@ -41,12 +41,10 @@ Sheet {
             width: parent ? parent.width : 0
             visible: modelData.text !== ""
 
-            Words {
+            Heading {
                 width: parent.width
                 text: part.modelData.title
-                Accessible.role: Accessible.Heading
-                Accessible.name: text
-                font.bold: true
+                font.pixelSize: Theme.text
                 quiet: true
             }
             Words {
@@ -55,32 +53,33 @@ Sheet {
             }
         }
     }
-    Words {
+    Heading {
         width: parent.width
         text: qsTr("Worked out from")
-        Accessible.role: Accessible.Heading
-        Accessible.name: text
-        font.bold: true
+        font.pixelSize: Theme.text
         quiet: true
     }
     Repeater {
         model: sheet.why.inputs
 
-        Row {
+        Flow {
             id: input
 
             required property string label
             required property string value
 
+            // Large letters have a line for each.
+            readonly property real column: width < 24 * Theme.text ? width : Math.floor((width - Theme.gap) * 0.5)
+
             width: parent ? parent.width : 0
             spacing: Theme.gap
 
             Words {
-                width: (input.width - Theme.gap) * 0.5
+                width: input.column
                 text: input.label
             }
             Words {
-                width: (input.width - Theme.gap) * 0.5
+                width: input.column
                 text: input.value
                 font.bold: true
             }

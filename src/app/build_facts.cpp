@@ -12,7 +12,7 @@ namespace bastewright::app {
 std::string buildFacts() {
     std::string facts = "bastewright " BASTEWRIGHT_VERSION "\n";
     facts += "commit " BASTEWRIGHT_COMMIT "\n";
-    facts += "built as " BASTEWRIGHT_BUILD_TYPE " with g++ " __VERSION__ ", for ";
+    facts += "built as " BASTEWRIGHT_BUILD_TYPE " with " BASTEWRIGHT_COMPILER ", for ";
     facts += QSysInfo::buildAbi().toStdString();
     facts += "\nQt ";
     facts += qVersion();

@@ -70,7 +70,7 @@ class Installed(unittest.TestCase):
     def test_the_version_is_that_of_the_project(self):
         lines = self.call("--version").splitlines()
         self.assertEqual(lines[0], f"bastewright {VERSION}")
-        for beginning in ("commit ", "built as Release with g++ 12", "Qt 6.", "SQLite 3."):
+        for beginning in ("commit ", "built as Release with GNU 12", "Qt 6.", "SQLite 3."):
             self.assertTrue(any(line.startswith(beginning) for line in lines), f"{beginning} in {lines}")
         changelog = gzip.open(self.share / "doc/bastewright/changelog.gz", "rt").read()
         self.assertTrue(changelog.startswith(f"bastewright ({VERSION}) "))
