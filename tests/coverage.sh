@@ -6,9 +6,14 @@
 #   coverage.sh [BUILD] [ctest arguments]      build-coverage
 #
 # Left out are branches that exist only because a call could throw (running out of memory), those the
-# compiler makes unreachable, and assertions: the programmer's errors, which no input provokes.
+# compiler makes unreachable, and assertions: the programmer's errors, which no input provokes; and the few
+# counts that threads have spoilt (below nought).
 set -euo pipefail
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+# shellcheck source=src/packages.sh
+source "$root/src/packages.sh"
+install_packages "${build_packages[@]}" "${test_packages[@]}" gcovr
+
 build=${1:-$root/build-coverage}
 shift || true
 cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DBASTEWRIGHT_APP=OFF -DBASTEWRIGHT_PRECOMPILED=OFF \
@@ -16,9 +21,10 @@ cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DBASTEWRIGHT_APP
 ninja -C "$build"
 find "$build" -name '*.gcda' -delete
 ctest --test-dir "$build" --output-on-failure --parallel "$(nproc)" "$@"
-gcovr --root "$root" --object-directory "$build" -j "$(nproc)" --exclude-throw-branches --exclude-unreachable-branches \
+gcovr --root "$root" --object-directory "$build" -j "$(nproc)" \
+  --exclude-throw-branches --exclude-unreachable-branches --gcov-ignore-parse-errors \
   --filter "$root/src/(measures|job|plan|planners|checker|session)/" --json-summary "$build/coverage.json" \
-  --sort-uncovered >"$build/coverage.txt"
+  --sort-uncovered --txt "$build/coverage.txt"
 python3 - "$build/coverage.json" <<'END'
 import collections, json, sys
 parts = collections.defaultdict(lambda: [0, 0, 0, 0])
