@@ -17,6 +17,9 @@ FocusScope {
     readonly property bool given: panel.pane === "layers" || panel.pane === "room" || panel.pane === "people" || panel.pane === "quilt"
     readonly property bool sideBySide: panel.pane === "ways" && panel.sideBySide
 
+    // The passes run as reading goes.
+    readonly property bool mirrored: Application.layoutDirection === Qt.RightToLeft
+
     signal comfortWanted
 
     Shortcut {
@@ -29,12 +32,12 @@ FocusScope {
     }
     Shortcut {
         enabled: !screen.whole && !screen.given
-        sequences: ["Left", "PgUp"]
+        sequences: [screen.mirrored ? "Right" : "Left", "PgUp"]
         onActivated: screen.room.pass.number -= 1
     }
     Shortcut {
         enabled: !screen.whole && !screen.given
-        sequences: ["Right", "PgDown"]
+        sequences: [screen.mirrored ? "Left" : "Right", "PgDown"]
         onActivated: screen.room.pass.number += 1
     }
     Shortcut {

@@ -251,6 +251,28 @@ TEST_F(Keyboard, EscapeLeadsBackFromEverywhere) {
         escape();
         EXPECT_FALSE(sheet->property("opened").toBool()) << name;
     }
+
+    room.workroom->goToTable();
+    ASSERT_TRUE(until([this] { return find(QStringLiteral("more")) != nullptr; }));
+    for (const char* name : {"moreSheet", "countSheet", "changesSheet", "stepSheet", "phoneSheet"}) {
+        auto* sheet = room.window->findChild<QObject*>(QLatin1String(name));
+        ASSERT_TRUE(sheet) << name;
+        QMetaObject::invokeMethod(sheet, "open");
+        live(30);
+        tab();
+        escape();
+        EXPECT_FALSE(sheet->property("opened").toBool()) << name;
+        EXPECT_EQ(room.workroom->screen(), Workroom::Screen::AtTable) << name;
+    }
+    auto* lanes = room.window->findChild<QObject*>(QStringLiteral("tableLanes"));
+    ASSERT_TRUE(lanes);
+    lanes->parent()->setProperty("lanes", true);
+    live(30);
+    escape();
+    EXPECT_FALSE(lanes->parent()->property("lanes").toBool());
+    EXPECT_EQ(room.workroom->screen(), Workroom::Screen::AtTable);
+    escape();
+    EXPECT_EQ(room.workroom->screen(), Workroom::Screen::Planning);
 }
 
 TEST_F(Keyboard, IsNeverLostWhereSomethingOpens) {
