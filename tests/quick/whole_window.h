@@ -24,8 +24,8 @@ QQuickItem* findVisible(QQuickItem* root, const QString& name);
 /// list it is in so far that it can be seen.
 void tapItem(QQuickWindow& window, QQuickItem* item, const QString& name);
 
-/// Lets the window live until it has painted itself three times: items that lie in each other are
-/// laid out one after the other.
+/// Lets the window live until it has painted itself three times after the last row of a list was
+/// made: items that lie in each other are laid out one after the other.
 void settle(QQuickWindow& window);
 
 /// The window on a library of its own in the folder, for a device of 4 pixels a millimetre.
