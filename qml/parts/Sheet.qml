@@ -38,31 +38,13 @@ Popup {
             width: parent.width
             spacing: Theme.space
 
-            Item {
+            Head {
                 width: parent.width
-                height: Math.max(heading.implicitHeight, close.height)
-
-                Heading {
-                    id: heading
-
-                    anchors.left: parent.left
-                    anchors.verticalCenter: parent.verticalCenter
-                    width: parent.width - close.width - Theme.gap
-                    text: sheet.title
-                    font.pixelSize: sheet.atTable ? Theme.tableText : Theme.large
-                }
-                Press {
-                    id: close
-
-                    objectName: sheet.objectName + "Close"
-                    anchors.right: parent.right
-                    plain: true
-                    glyph: "cross"
-                    least: sheet.atTable ? Theme.tableTarget : Theme.target
-                    size: sheet.atTable ? Theme.tableText : Theme.text
-                    Accessible.name: qsTr("Close")
-                    onClicked: sheet.close()
-                }
+                title: sheet.title
+                atTable: sheet.atTable
+                closeName: sheet.objectName + "Close"
+                closeWords: qsTr("Close")
+                onClosed: sheet.close()
             }
             Column {
                 id: holder

@@ -83,28 +83,12 @@ FocusScope {
             width: parent.width
             spacing: Theme.gap
 
-            Item {
+            Head {
                 width: parent.width
-                height: Math.max(heading.implicitHeight, shut.height)
-
-                Heading {
-                    id: heading
-
-                    anchors.left: parent.left
-                    anchors.verticalCenter: parent.verticalCenter
-                    width: parent.width - shut.width - Theme.gap
-                    text: editor.title
-                }
-                Press {
-                    id: shut
-
-                    objectName: "closeEditor"
-                    anchors.right: parent.right
-                    plain: true
-                    glyph: "cross"
-                    Accessible.name: qsTr("Leave it as it was")
-                    onClicked: editor.close()
-                }
+                title: editor.title
+                closeName: "closeEditor"
+                closeWords: qsTr("Leave it as it was")
+                onClosed: editor.close()
             }
             Words {
                 objectName: "problem"

@@ -50,21 +50,12 @@ Popup {
             height: sheet.wide ? parent.height : sheet.height * 0.46
             spacing: Theme.gap
 
-            RowLayout {
+            Head {
                 Layout.fillWidth: true
-                spacing: Theme.gap
-
-                Heading {
-                    Layout.fillWidth: true
-                    text: qsTr("Sheets")
-                }
-                Press {
-                    objectName: "closeSheets"
-                    plain: true
-                    glyph: "cross"
-                    Accessible.name: qsTr("Close")
-                    onClicked: sheet.close()
-                }
+                title: qsTr("Sheets")
+                closeName: "closeSheets"
+                closeWords: qsTr("Close")
+                onClosed: sheet.close()
             }
             Notice {
                 Layout.fillWidth: true
