@@ -17,9 +17,6 @@ FocusScope {
     readonly property bool given: panel.pane === "layers" || panel.pane === "room" || panel.pane === "people" || panel.pane === "quilt"
     readonly property bool sideBySide: panel.pane === "ways" && panel.sideBySide
 
-    // The passes run as reading goes.
-    readonly property bool mirrored: Application.layoutDirection === Qt.RightToLeft
-
     signal comfortWanted
 
     Shortcut {
@@ -32,12 +29,12 @@ FocusScope {
     }
     Shortcut {
         enabled: !screen.whole && !screen.given
-        sequences: [screen.mirrored ? "Right" : "Left", "PgUp"]
+        sequences: [screen.LayoutMirroring.enabled ? "Right" : "Left", "PgUp"] // as reading goes
         onActivated: screen.room.pass.number -= 1
     }
     Shortcut {
         enabled: !screen.whole && !screen.given
-        sequences: [screen.mirrored ? "Left" : "Right", "PgDown"]
+        sequences: [screen.LayoutMirroring.enabled ? "Left" : "Right", "PgDown"]
         onActivated: screen.room.pass.number += 1
     }
     Shortcut {

@@ -119,6 +119,19 @@ TEST_F(RightToLeft, TilesLieAsTheTableLies) {
     }
 }
 
+TEST_F(RightToLeft, PassesRunAsReadingGoes) {
+    const auto& pass = *room.workroom->pass();
+    ASSERT_EQ(pass.number(), 1);
+    ASSERT_GT(pass.count(), 1);
+    key(Qt::Key_Right);
+    EXPECT_EQ(pass.number(), 2);
+    turn(Qt::RightToLeft);
+    key(Qt::Key_Right);
+    EXPECT_EQ(pass.number(), 1);
+    key(Qt::Key_Left);
+    EXPECT_EQ(pass.number(), 2);
+}
+
 TEST_F(RightToLeft, ALanguageBringsItsDirection) {
     EXPECT_EQ(language::directionOf(QStringLiteral("he")), Qt::RightToLeft);
     EXPECT_EQ(language::directionOf(QStringLiteral("ar")), Qt::RightToLeft);
