@@ -40,6 +40,7 @@ ColumnLayout {
             // Shrunk, not hidden: what comes back into a layout keeps the width it had.
             Layout.preferredHeight: half.roomy ? implicitHeight : 0
             opacity: half.roomy ? 1 : 0
+            Accessible.ignored: !half.roomy
             text: half.board.passText
         }
     }
