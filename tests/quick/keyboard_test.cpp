@@ -242,26 +242,24 @@ TEST_F(Keyboard, EscapeLeadsBackFromEverywhere) {
     EXPECT_EQ(room.window->activeFocusItem(), tile) << "back where the keyboard was";
     escape();
 
-    for (const char* name : {"comfort", "printSheet", "whySheet"}) {
+    const auto closes = [&](const char* name) {
         auto* sheet = room.window->findChild<QObject*>(QLatin1String(name));
         ASSERT_TRUE(sheet) << name;
         QMetaObject::invokeMethod(sheet, "open");
         live(30);
+        ASSERT_TRUE(sheet->property("opened").toBool()) << name;
         tab();
         escape();
         EXPECT_FALSE(sheet->property("opened").toBool()) << name;
-    }
+    };
+    for (const char* name : {"comfort", "printSheet", "whySheet"})
+        closes(name);
 
     room.workroom->goToTable();
     ASSERT_TRUE(until([this] { return find(QStringLiteral("more")) != nullptr; }));
-    for (const char* name : {"moreSheet", "countSheet", "changesSheet", "stepSheet", "phoneSheet"}) {
-        auto* sheet = room.window->findChild<QObject*>(QLatin1String(name));
-        ASSERT_TRUE(sheet) << name;
-        QMetaObject::invokeMethod(sheet, "open");
-        live(30);
-        tab();
-        escape();
-        EXPECT_FALSE(sheet->property("opened").toBool()) << name;
+    for (const char* name :
+         {"moreSheet", "countSheet", "changesSheet", "stepSheet", "phoneSheet"}) {
+        closes(name);
         EXPECT_EQ(room.workroom->screen(), Workroom::Screen::AtTable) << name;
     }
     auto* lanes = room.window->findChild<QObject*>(QStringLiteral("tableLanes"));
