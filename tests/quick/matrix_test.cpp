@@ -49,11 +49,11 @@ protected:
     void SetUp() override { needWindows(); }
     void TearDown() override { QGuiApplication::setLayoutDirection(Qt::LeftToRight); }
 
-    /// Every device in either language, and letters of 200 % on the tablet held both ways; from right
-    /// to left the tablet in both ways alone, since the rest differs in nothing else. The gate looks
-    /// at the demo on the three smaller devices at every stop, at other jobs on one; languages,
-    /// lights, the large screen and large letters take turns, so that each comes up at every few
-    /// stops, and neighbouring stops share their parts.
+    /// Every device in either language, and letters of 200 % on the tablet held both ways; from
+    /// right to left the tablet in both ways alone, since the rest differs in nothing else. The
+    /// gate looks at the demo on the three smaller devices at every stop, at other jobs on one;
+    /// languages, lights, the large screen and large letters take turns, so that each comes up at
+    /// every few stops, and neighbouring stops share their parts.
     std::vector<View> viewsAt(int stop) const {
         std::vector<View> views;
         if (GetParam().mirrored)
@@ -106,13 +106,14 @@ protected:
         // A capital is 0.714 of the type: 20 arc minutes at 1 m at the table (ISO 9241-303); in the
         // hand 16 at half a metre, notes 14.
         rules.letters = table ? 5.818 * density / 0.714 : 0.86 * 500 * 0.004654 * density / 0.714;
-        const QString where = QStringLiteral("%1, %2 × %3, %4, %5 %%6")
-                                  .arg(stop)
-                                  .arg(kDevices[view.device].width)
-                                  .arg(kDevices[view.device].height)
-                                  .arg(QLatin1String(kLanguages[view.language]))
-                                  .arg(qRound(view.textScale * 100))
-                                  .arg(GetParam().mirrored ? QStringLiteral(", mirrored") : QString{});
+        const QString where =
+            QStringLiteral("%1, %2 × %3, %4, %5 %%6")
+                .arg(stop)
+                .arg(kDevices[view.device].width)
+                .arg(kDevices[view.device].height)
+                .arg(QLatin1String(kLanguages[view.language]))
+                .arg(qRound(view.textScale * 100))
+                .arg(GetParam().mirrored ? QStringLiteral(", mirrored") : QString{});
         const std::pair<bool, bool> lights[] = {
             {false, false}, {true, false}, {false, true}, {true, true}};
         for (int i = 0; i < int(std::size(lights)); ++i) {
@@ -181,7 +182,8 @@ TEST_P(Matrix, NothingIsCutOffOverlappingPaleOrTooSmall) {
     });
     room_.workroom->comfort()->setLanguage(QStringLiteral("en"));
     if (!GetParam().bare) {
-        EXPECT_TRUE(room_.workroom->live()->ended()) << "the tour did not reach the end of a session";
+        EXPECT_TRUE(room_.workroom->live()->ended())
+            << "the tour did not reach the end of a session";
     }
     EXPECT_TRUE(problem.isEmpty()) << problem.toStdString();
     EXPECT_TRUE(told_.empty()) << told_.size() << " kinds of faults";

@@ -21,8 +21,9 @@ protected:
             arrived = service->addQueue(QStringLiteral("hall"));
             service->addQueue(QStringLiteral("broken"), QStringLiteral("file:///nowhere/x.pdf"));
             service->addQueue(QStringLiteral("refusing"));
-            service->command(QStringLiteral("cupsreject"),
-                             {QStringLiteral("-r"), QStringLiteral("closed"), QStringLiteral("refusing")});
+            service->command(
+                QStringLiteral("cupsreject"),
+                {QStringLiteral("-r"), QStringLiteral("closed"), QStringLiteral("refusing")});
         }
     }
     static void TearDownTestSuite() {

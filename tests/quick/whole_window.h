@@ -44,7 +44,8 @@ protected:
         return findVisible(room.window->contentItem(), name);
     }
 
-    /// The item once it is there and can be used; fails the test and is null where it does not come.
+    /// The item once it is there and can be used; fails the test and is null where it does not
+    /// come.
     QQuickItem* usable(const QString& name) const;
     /// A press and a release of the first button at a place of the window.
     void tapAt(QPointF at);

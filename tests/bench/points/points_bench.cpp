@@ -16,7 +16,7 @@
 ///   bench_points free       'fewest pins'
 ///   bench_points first      the first complete plan
 ///   bench_points change     3, 4 and 5 in, then all three again from memory: at most 100 ms each
-///   bench_points largest    120 x 120 in: the first plan in 50 ms, the final one in a second, one core
+///   bench_points largest    120 x 120 in: the first plan in 50 ms, the final one in a second
 ///   bench_points proof      blocks proven, beside COIN-OR CBC
 namespace bastewright {
 namespace {
@@ -67,8 +67,8 @@ bool row(const char* kind, const Job& job, const PointsOptions& options) {
         std::none_of(plan.findings.begin(), plan.findings.end(),
                      [](const Finding& f) { return f.level != Finding::Level::note; });
     std::printf(
-        "%-28s %3.0f x %3.0f %-8s %5zu  %.3f  %+.3f  %5.2f  %7.1f  %s\n", kind,
-        top.width().in(), top.length().in(),
+        "%-28s %3.0f x %3.0f %-8s %5zu  %.3f  %+.3f  %5.2f  %7.1f  %s\n", kind, top.width().in(),
+        top.length().in(),
         !job.top.grid                                                                    ? "-"
         : job.top.grid->width() == top.width() || job.top.grid->length() == top.length() ? "none"
                                                                                          : "yes",
@@ -105,8 +105,8 @@ int largest() {
             planPoints(job, {});
             const double final = used(start);
             const bool inTime = first <= kFirstMs && final <= kFinalMs;
-            std::printf("%-28s  %-6s  %9.1f %9.1f  %s\n", name(seams), border > 0_in ? "yes" : "none",
-                        first, final, inTime ? "" : "TOO LONG");
+            std::printf("%-28s  %-6s  %9.1f %9.1f  %s\n", name(seams),
+                        border > 0_in ? "yes" : "none", first, final, inTime ? "" : "TOO LONG");
             good &= inTime;
         }
     return good ? 0 : 1;

@@ -5,8 +5,9 @@
 //   maps          the same, then what the process has mapped
 //   planning      memory with the demo planned; then the longest turns of the screen's thread while
 //                 120 x 120 in for nine people is planned from the start and after changes
-#include "app/event_turn.h"
 #include "app/window.h"
+
+#include "app/event_turn.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>

@@ -52,7 +52,8 @@ void tapToVisible(OpenRoom& room, int times) {
     const auto at = tile->mapToScene({tile->width() / 2, tile->height() / 2}).toPoint();
     std::vector<double> whole, storing;
     bool swapped = false;
-    QObject::connect(room.window, &QQuickWindow::frameSwapped, room.window, [&] { swapped = true; });
+    QObject::connect(room.window, &QQuickWindow::frameSwapped, room.window,
+                     [&] { swapped = true; });
     for (int i = 0; i < times; ++i) {
         QTest::mousePress(room.window, Qt::LeftButton, {}, at);
         live(30); // the pressed look is drawn

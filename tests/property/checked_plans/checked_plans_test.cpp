@@ -69,7 +69,8 @@ protected:
 
         std::future<Plan> elsewhere;
         if (std::getenv("BASTEWRIGHT_ONCE") == nullptr)
-            elsewhere = std::async(std::launch::async, [&] { return planWhole(session, options()); });
+            elsewhere =
+                std::async(std::launch::async, [&] { return planWhole(session, options()); });
         const Plan plan = planWhole(session, options());
         const std::string text = writePlan(plan);
         if (elsewhere.valid()) {
@@ -111,8 +112,7 @@ TEST_P(CheckedPlans, AreGoodOrSayWhyNotAndAreTheSameTwice) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Parts, CheckedPlans,
-                         ::testing::Range(std::uint64_t{0}, kParts));
+INSTANTIATE_TEST_SUITE_P(Parts, CheckedPlans, ::testing::Range(std::uint64_t{0}, kParts));
 
 } // namespace
 } // namespace bastewright::testing
