@@ -92,7 +92,9 @@ public:
                               : static_cast<double>(tiles_.front().points.size()) /
                                     (request_.across * request_.down);
     }
-    int points() const { return tiles_.empty() ? 0 : static_cast<int>(tiles_.front().points.size()); }
+    int points() const {
+        return tiles_.empty() ? 0 : static_cast<int>(tiles_.front().points.size());
+    }
 
     /// Those first that need least along the sides.
     void rank(std::stop_token stop) {
@@ -152,8 +154,8 @@ private:
         if (known)
             return;
         constexpr std::size_t kKept = 6;
-        const int most = ranked_.size() < kKept ? std::numeric_limits<int>::max()
-                                                : ranked_[kKept - 1].estimate;
+        const int most =
+            ranked_.size() < kKept ? std::numeric_limits<int>::max() : ranked_[kKept - 1].estimate;
         if (const auto estimate = search_.estimate(tile, 80, most))
             ranked_.push_back({std::move(tile), *estimate});
         for (std::size_t i = ranked_.size();
@@ -228,7 +230,11 @@ std::optional<GridLayout> gridLayout(const Rules& rules, const BlockFrame& block
     std::erase_if(shapes, [&](Shape* s) { return s->estimate() > fewestYet; });
     for (Shape* shape : shapes) {
         shape->vary((shape == &plain ? 40 : 10) * effort, stop);
-        for (RepeatLayout& layout : shape->finished(2 * static_cast<std::size_t>(effort), 2400 * effort, stop))
+        // What a pair repeats is twice as much to search: one of them to the end for two of the
+        // others.
+        const int most = (shape == &plain ? 2 : 1) * effort;
+        for (RepeatLayout& layout :
+             shape->finished(static_cast<std::size_t>(most), 2400 * effort, stop))
             finished.push_back({shape, std::move(layout)});
     }
     if (std::any_of(finished.begin(), finished.end(),
