@@ -5,6 +5,8 @@ set(bastewright_std_headers <algorithm> <cmath> <cstdint> <functional> <map> <me
     <string_view> <utility> <variant> <vector>)
 set(bastewright_qt_headers <QtCore/QtCore> <QtGui/QtGui>)
 set(bastewright_gtest_headers <gmock/gmock.h> <gtest/gtest.h>)
+# Tests call code that is optimised; to optimise their own takes a third of their compile time.
+set(bastewright_test_options -O0)
 
 # bastewright_precompiled(TARGET std|qt|gtest|qt_gtest): TARGET reads that kind of header precompiled.
 function(bastewright_precompiled target kind)
@@ -19,7 +21,7 @@ function(bastewright_precompiled target kind)
     set_target_properties(${maker} PROPERTIES AUTOMOC OFF)
     if(kind MATCHES gtest) # for programs, whose code is compiled as such
       set_target_properties(${maker} PROPERTIES POSITION_INDEPENDENT_CODE OFF)
-      target_compile_options(${maker} PRIVATE -fPIE)
+      target_compile_options(${maker} PRIVATE -fPIE ${bastewright_test_options})
     endif()
     target_link_libraries(${maker} PRIVATE bastewright_flags)
     if(kind MATCHES qt)
