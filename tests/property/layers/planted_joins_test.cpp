@@ -3,6 +3,7 @@
 
 #include <gmock/gmock.h>
 
+#include <ostream>
 #include <random>
 
 /// Random jobs: those cut from a batting can be joined again; small ones agree with trying every
@@ -72,6 +73,9 @@ struct Kind {
     int pieces;
     Length spare;
     bool turn;
+    friend void PrintTo(const Kind& k, std::ostream* out) {
+        *out << k.pieces << " pieces, " << k.spare.in() << " in to spare" << (k.turn ? ", turned" : "");
+    }
 };
 class PlantedJoin : public testing::TestWithParam<Kind> {};
 

@@ -3,6 +3,8 @@
 
 #include <gmock/gmock.h>
 
+#include <ostream>
+
 namespace bastewright {
 namespace {
 
@@ -36,6 +38,7 @@ struct Worked {
     Size needed;
     Length usable;
     double yards;
+    friend void PrintTo(const Worked& w, std::ostream* out) { *out << w.what; }
 };
 
 class WorkedCase : public testing::TestWithParam<Worked> {};
@@ -356,6 +359,7 @@ TEST(Backing, NamesTheLeastToBuyWhereClothRunsOut) {
 struct Bad {
     const char* field;
     void (*spoil)(Job&);
+    friend void PrintTo(const Bad& b, std::ostream* out) { *out << b.field; }
 };
 class BadBacking : public testing::TestWithParam<Bad> {};
 

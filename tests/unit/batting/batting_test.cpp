@@ -4,6 +4,8 @@
 
 #include <gmock/gmock.h>
 
+#include <ostream>
+
 namespace bastewright {
 namespace {
 
@@ -239,6 +241,7 @@ TEST(BattingJoins, OnlyScrapsStillNameTheLeastToBuy) {
 struct Bad {
     const char* field;
     void (*spoil)(Job&);
+    friend void PrintTo(const Bad& b, std::ostream* out) { *out << b.field; }
 };
 class BadBatting : public testing::TestWithParam<Bad> {};
 

@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <ostream>
 
 namespace bastewright {
 namespace {
@@ -103,6 +104,7 @@ struct Refusal {
     Change change;
     void (*before)(Session&);
     const char* says;
+    friend void PrintTo(const Refusal& r, std::ostream* out) { *out << r.why; }
 };
 
 class CannotBe : public ::testing::TestWithParam<Refusal> {};

@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <ostream>
 
 namespace bastewright {
 namespace {
@@ -19,6 +20,7 @@ struct Moment {
     int pass;
     double moved;
     Where ada;
+    friend void PrintTo(const Moment& m, std::ostream* out) { *out << m.at << " s"; }
 };
 
 class ByHand : public ::testing::TestWithParam<Moment> {};

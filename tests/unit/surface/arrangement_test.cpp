@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <numeric>
+#include <ostream>
 #include <set>
 
 namespace bastewright {
@@ -59,6 +60,11 @@ TEST(Arrangements, MixesTurnedTables) {
 struct Kinds {
     std::vector<Table> tables;
 };
+void PrintTo(const Kinds& kinds, std::ostream* out) {
+    for (const Table& t : kinds.tables)
+        *out << (&t == kinds.tables.data() ? "" : ", ") << t.count << " of " << t.length.in() << " x "
+             << t.width.in();
+}
 class EveryArrangement : public testing::TestWithParam<Kinds> {};
 
 TEST_P(EveryArrangement, IsFilledByWholeTablesOnHand) {
