@@ -6,7 +6,7 @@
 namespace bastewright::page {
 namespace {
 
-constexpr std::string_view kEnd = "\r\n";
+constexpr std::string_view kEnd = "\r\n", kHeadEnd = "\r\n\r\n";
 
 // RFC 9110, 5.6.2: what names and methods are made of.
 bool isToken(std::string_view text) {
@@ -63,12 +63,15 @@ std::optional<HttpRequest> HttpReader::take() {
     if (refusal_ != 0)
         return {};
     if (!bodySize_) {
-        const auto end = buffer_.find("\r\n\r\n");
+        const auto end = buffer_.find(kHeadEnd, searched_);
         if (end == buffer_.npos) {
+            // Where single bytes trickle in, each is looked at once.
+            searched_ = buffer_.size() - std::min(buffer_.size(), kHeadEnd.size() - 1);
             if (buffer_.size() > kMostHead)
                 refuse(431);
             return {};
         }
+        searched_ = 0;
         if (end > kMostHead) {
             refuse(431);
             return {};
@@ -76,7 +79,7 @@ std::optional<HttpRequest> HttpReader::take() {
         request_ = {};
         if (!readHead(std::string_view{buffer_}.substr(0, end)))
             return {};
-        buffer_.erase(0, end + 4);
+        buffer_.erase(0, end + kHeadEnd.size());
     }
     if (buffer_.size() < *bodySize_)
         return {};

@@ -44,6 +44,7 @@ private:
     bool refuse(int status);
 
     std::string buffer_;
+    std::size_t searched_ = 0; ///< no head ends before this
     HttpRequest request_;
     std::optional<std::size_t> bodySize_; ///< set once the head is read
     int refusal_ = 0;
