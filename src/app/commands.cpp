@@ -217,7 +217,7 @@ int runCommand(const QStringList& arguments) {
     }
     if (args.positionalArguments().size() < 2)
         return badInput(arguments.front().toStdString() + ": a job or session file is needed.");
-    const QString command = args.positionalArguments().front();
+    const QString command = args.positionalArguments().constFirst();
     if (command != "check" && args.positionalArguments().size() > 2)
         return badInput(command.toStdString() + ": only one job or session file is accepted.");
     if (command == "plan")

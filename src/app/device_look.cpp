@@ -7,11 +7,9 @@
 namespace bastewright::app {
 namespace {
 
-const QString kService = QStringLiteral("org.freedesktop.portal.Desktop"),
-              kPath = QStringLiteral("/org/freedesktop/portal/desktop"),
-              kInterface = QStringLiteral("org.freedesktop.portal.Settings"),
-              kGroup = QStringLiteral("org.freedesktop.appearance"),
-              kScheme = QStringLiteral("color-scheme"), kContrast = QStringLiteral("contrast");
+constexpr QLatin1String kService{"org.freedesktop.portal.Desktop"},
+    kPath{"/org/freedesktop/portal/desktop"}, kInterface{"org.freedesktop.portal.Settings"},
+    kGroup{"org.freedesktop.appearance"}, kScheme{"color-scheme"}, kContrast{"contrast"};
 constexpr uint kDark = 1, kHigher = 1;
 
 } // namespace
@@ -29,7 +27,7 @@ DeviceLook::DeviceLook(QDBusConnection bus, QObject* parent)
 
 void DeviceLook::read(QDBusConnection& bus, const QString& name) {
     auto read = QDBusMessage::createMethodCall(kService, kPath, kInterface, QStringLiteral("Read"));
-    read << kGroup << name;
+    read << QString{kGroup} << name;
     auto* watcher = new QDBusPendingCallWatcher{bus.asyncCall(read), this};
     connect(watcher, &QDBusPendingCallWatcher::finished, this, [this, watcher, name] {
         watcher->deleteLater();

@@ -17,7 +17,7 @@ bool askToTryAgain(Comfort& comfort, const QString& problem) {
     std::unique_ptr<Places> places;
     if (const auto file = qEnvironmentVariable("BASTEWRIGHT_TELL_PLACES"); !file.isEmpty())
         places = std::make_unique<Places>(
-            qobject_cast<QQuickWindow*>(engine.rootObjects().front()), file);
+            qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), file);
     return QGuiApplication::exec() == 1;
 }
 

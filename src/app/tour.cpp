@@ -16,7 +16,8 @@ constexpr int kMostSteps = 2'000; // of a session, far above any real one
 QString nextZone(TableBoard& board) {
     QString closing;
     for (const auto& row : board.zones()->rows()) {
-        const QString zone = row[0].toString(), stage = row[4].toString();
+        QString zone = row[0].toString();
+        const QString stage = row[4].toString();
         const bool ready = row[9].toBool();
         if (ready && stage == QLatin1String("waiting"))
             return zone;

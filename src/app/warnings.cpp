@@ -1,37 +1,45 @@
 #include "app/warnings.h"
 
-#include <QMutex>
 #include <QtGlobal>
+
+#include <mutex>
 
 namespace bastewright::app {
 namespace {
 
-QMutex mutex;
-QStringList warnings;
-QtMessageHandler before = nullptr;
+struct Kept {
+    std::mutex mutex;
+    QStringList warnings;
+    QtMessageHandler before = nullptr;
+};
+
+Kept& kept() {
+    static Kept one;
+    return one;
+}
 
 void take(QtMsgType type, const QMessageLogContext& context, const QString& message) {
     if (type != QtDebugMsg && type != QtInfoMsg) {
-        const QMutexLocker lock{&mutex};
-        warnings << message;
+        const std::scoped_lock lock{kept().mutex};
+        kept().warnings << message;
     }
-    before(type, context, message);
+    kept().before(type, context, message);
 }
 
 } // namespace
 
 WarningCatcher::WarningCatcher() {
-    warnings.clear();
-    before = qInstallMessageHandler(take);
+    kept().warnings.clear();
+    kept().before = qInstallMessageHandler(take);
 }
 
 WarningCatcher::~WarningCatcher() {
-    qInstallMessageHandler(before);
+    qInstallMessageHandler(kept().before);
 }
 
 QStringList WarningCatcher::caught() const {
-    const QMutexLocker lock{&mutex};
-    return warnings;
+    const std::scoped_lock lock{kept().mutex};
+    return kept().warnings;
 }
 
 } // namespace bastewright::app

@@ -222,13 +222,14 @@ int pictureScreens(const QStringList& arguments) {
     QString problem;
     auto room = openRoom(options, problem);
     if (room.window && QDir{}.mkpath(into)) {
-        room.window->resize(size()[0].toInt(), size()[1].toInt());
+        const QStringList sides = size();
+        room.window->resize(sides[0].toInt(), sides[1].toInt());
         auto& comfort = *room.workroom->comfort();
         comfort.setDark(parser.isSet(QStringLiteral("dark")));
         comfort.setHighContrast(parser.isSet(QStringLiteral("high-contrast")));
         comfort.setTextScale(parser.value(QStringLiteral("text")).toDouble() / 100);
         Tour tour{room};
-        tour.useJob(parser.positionalArguments().front());
+        tour.useJob(parser.positionalArguments().constFirst());
         problem = tour.walk([&](const QString& stop) {
             room.window->grabWindow().save(QDir{into}.filePath(stop + QStringLiteral(".png")));
         });

@@ -9,8 +9,8 @@ namespace {
 Length spread(const std::vector<Length>& readings) {
     if (readings.empty())
         return {};
-    const auto [least, most] = std::ranges::minmax(readings);
-    return most - least;
+    const auto [least, most] = std::ranges::minmax_element(readings);
+    return *most - *least;
 }
 
 } // namespace

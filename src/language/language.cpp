@@ -43,7 +43,7 @@ QString ownName(const QString& code) {
 QString ofSystem() {
     const QStringList known = all();
     for (const QString& wanted : QLocale::system().uiLanguages())
-        if (const QString code = wanted.section(QLatin1Char('-'), 0, 0); known.contains(code))
+        if (QString code = wanted.section(QLatin1Char('-'), 0, 0); known.contains(code))
             return code;
     return known.first();
 }
@@ -53,26 +53,37 @@ Qt::LayoutDirection directionOf(const QString& code) {
 }
 
 namespace {
-std::unique_ptr<QTranslator> translator; // of the language spoken; none for English
-QString now = QStringLiteral("en");
+
+struct Spoken {
+    QString code = QStringLiteral("en");
+    std::unique_ptr<QTranslator> translator; ///< none for English
+};
+
+Spoken& now() {
+    static Spoken one;
+    return one;
+}
+
 } // namespace
 
 void speak(const QString& code) {
-    now = all().contains(code) ? code : all().first();
+    const QStringList known = all();
+    auto& [spoken, translator] = now();
+    spoken = known.contains(code) ? code : known.first();
     if (translator)
         QCoreApplication::removeTranslator(translator.get());
     translator.reset();
-    QLocale::setDefault(localeOf(now));
-    QGuiApplication::setLayoutDirection(directionOf(now));
-    if (now == all().first())
+    QLocale::setDefault(localeOf(spoken));
+    QGuiApplication::setLayoutDirection(directionOf(spoken));
+    if (spoken == known.first())
         return;
     translator = std::make_unique<QTranslator>();
-    if (translator->load(QStringLiteral(":/translations/bastewright_%1.qm").arg(now)))
+    if (translator->load(QStringLiteral(":/translations/bastewright_%1.qm").arg(spoken)))
         QCoreApplication::installTranslator(translator.get());
 }
 
 QString spoken() {
-    return now;
+    return now().code;
 }
 
 } // namespace bastewright::language

@@ -12,7 +12,8 @@ static_assert(kLetters.size() == 30);
 
 QByteArray plain(const QString& code) {
     QByteArray out;
-    for (const QChar c : code.toUpper())
+    const QString upper = code.toUpper();
+    for (const QChar c : upper)
         if (c.isLetterOrNumber())
             out += c.toLatin1(); // 0 for what is not Latin, which no code holds
     return out;
@@ -45,8 +46,7 @@ QByteArray Guests::join(const QString& code) {
         return {};
     quint32 random[4];
     QRandomGenerator::system()->fillRange(random);
-    const auto key =
-        QByteArray{reinterpret_cast<const char*>(random), sizeof random}.toHex();
+    auto key = QByteArray{reinterpret_cast<const char*>(random), sizeof random}.toHex();
     if (keys_.size() >= kMost)
         keys_.removeFirst();
     keys_ << key;

@@ -84,8 +84,8 @@ QString PageServer::open(const QHostAddress& address, quint16 port) {
     close();
     auto* door = new Door{[this](qintptr descriptor) { welcome(descriptor); }, this};
     if (!door->listen(address, port) && !door->listen(address, 0)) {
-        const QString why = tr("The page cannot be opened at %1: %2.")
-                                .arg(address.toString(), door->errorString());
+        QString why =
+            tr("The page cannot be opened at %1: %2.").arg(address.toString(), door->errorString());
         delete door;
         return why;
     }
@@ -253,7 +253,6 @@ void PageServer::tick(Connection& phone, const HttpRequest& request) {
 
 void PageServer::publish() {
     auto now = sees_.now();
-    const auto state = QJsonDocument{now}.toJson(QJsonDocument::Compact);
     static const QString kAt = QStringLiteral("at");
     const auto before = QJsonDocument::fromJson(state_).object();
     now[kAt] = before[kAt];

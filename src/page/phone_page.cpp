@@ -22,7 +22,8 @@ QStringList reachable() {
         }
     }
     // The older kind is shorter to type.
-    std::ranges::stable_partition(out, [](const QString& a) { return !a.contains(QLatin1Char(':')); });
+    std::stable_partition(out.begin(), out.end(),
+                          [](const QString& a) { return !a.contains(QLatin1Char(':')); });
     return out << QHostAddress{QHostAddress::LocalHost}.toString();
 }
 

@@ -45,7 +45,7 @@ int rowsDone(const Plan& plan, const LiveState& state, std::span<const TimedTick
             continue;
         auto& row = rows[{key.first, zone->pass, rowOf(*zone)}];
         row.all = row.all && live.done();
-        row.lately = row.lately || std::ranges::any_of(sinceRest, [&key](const TimedTick& t) {
+        row.lately = row.lately || std::ranges::any_of(sinceRest, [&key = key](const TimedTick& t) {
                          return t.kind == EventKind::zoneClosed && t.job == key.first &&
                                 t.zone == key.second;
                      });

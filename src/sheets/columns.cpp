@@ -11,7 +11,7 @@ namespace {
 
 constexpr double kGutter = 10;
 
-Block textBlock(std::shared_ptr<const TextBlock> text, double before = 0) {
+Block textBlock(const std::shared_ptr<const TextBlock>& text, double before = 0) {
     return {.height = text->height(), .before = before, .draw = [text](QPainter& p, QRectF at) {
                 text->draw(p, at.topLeft());
             }};
@@ -87,11 +87,11 @@ private:
     }
     void drawPeople(QPainter& p, QPointF at) const {
         const double d = badgeSize(size_);
-        for (int i = 0; i < int(cell_.letters.size()); ++i)
-            badge(p,
-                  at + QPointF{0.5 + d / 2 + (i % perRow()) * (d + 2),
-                               d / 2 + (i / perRow()) * (d + 2)},
-                  d, cell_.letters[i]);
+        for (int i = 0; i < int(cell_.letters.size()); ++i) {
+            const int column = i % perRow(), row = i / perRow();
+            badge(p, at + QPointF{0.5 + d / 2 + column * (d + 2), d / 2 + row * (d + 2)}, d,
+                  cell_.letters[i]);
+        }
     }
 
     Cell cell_;

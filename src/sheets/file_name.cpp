@@ -5,7 +5,8 @@ namespace bastewright::sheets {
 QString fileStem(const std::string& name) {
     constexpr int kLongest = 50;
     QString stem;
-    for (const QChar c : QString::fromStdString(name).toLower()) {
+    const QString lower = QString::fromStdString(name).toLower();
+    for (const QChar c : lower) {
         if (c.isLetterOrNumber() || c.isMark())
             stem += c;
         else if (!stem.isEmpty() && !stem.endsWith(u'-'))

@@ -52,7 +52,7 @@ QString withoutControls(const QString& text) {
 } // namespace
 
 QString printable(const QString& text) {
-    const QString clean = withoutControls(text);
+    QString clean = withoutControls(text);
     if (!lacksGlyph(clean))
         return clean;
     QString out;

@@ -59,7 +59,7 @@ QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, 
 }
 
 QString zoneName(const std::string& zone, const std::optional<Share>& share) {
-    const auto id = QString::fromStdString(zone);
+    auto id = QString::fromStdString(zone);
     if (!share)
         return id;
     switch (share->side) {
@@ -76,7 +76,7 @@ QString zoneName(const std::string& zone, const std::optional<Share>& share) {
 }
 
 QString zoneBrief(const std::string& zone, const std::optional<Share>& share) {
-    const auto id = QString::fromStdString(zone);
+    auto id = QString::fromStdString(zone);
     return share ? id + QChar{0x00A0} + sideName(share->side) : id;
 }
 

@@ -37,9 +37,9 @@ Stored<Library::Opened> Library::open(const std::string& path, LibraryOptions op
     auto file = openFile(path, options);
     if (!file)
         return tl::unexpected(std::move(file.error()));
-    return Opened{Library{std::make_unique<Inside>(Inside{
-                      std::move(file->db), std::move(file->lock), path, std::move(options)})},
-                  std::move(file->findings)};
+    auto inside = std::make_unique<Inside>(
+        Inside{std::move(file->db), std::move(file->lock), path, std::move(options)});
+    return Opened{Library{std::move(inside)}, std::move(file->findings)};
 }
 
 Stored<std::vector<JobEntry>> Library::jobs() const {

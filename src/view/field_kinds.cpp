@@ -76,7 +76,7 @@ QString takeTime(const Label& label, const QString& text, ClockTime& into) {
 
 } // namespace
 
-Field text(Label label, At<std::string> at) {
+Field text(const Label& label, const At<std::string>& at) {
     auto field = made(label, Field::Kind::text);
     field.shown = [at](const Session& s) { return words::fromCore(*at(readOnly(s))); };
     field.take = [at](Session& s, const QString& typed) {
@@ -86,7 +86,7 @@ Field text(Label label, At<std::string> at) {
     return field;
 }
 
-Field length(Label label, Unit unit, At<Length> at) {
+Field length(const Label& label, Unit unit, const At<Length>& at) {
     auto field = made(label, Field::Kind::length);
     field.shown = [at, unit](const Session& s) { return words::length(*at(readOnly(s)), unit); };
     field.take = [at, unit, label](Session& s, const QString& typed) {
@@ -95,7 +95,7 @@ Field length(Label label, Unit unit, At<Length> at) {
     return field;
 }
 
-Field optionalLength(Label label, Unit unit, At<std::optional<Length>> at) {
+Field optionalLength(const Label& label, Unit unit, const At<std::optional<Length>>& at) {
     auto field = made(label, Field::Kind::length);
     field.optional = true;
     field.shown = [at, unit](const Session& s) {
@@ -108,7 +108,7 @@ Field optionalLength(Label label, Unit unit, At<std::optional<Length>> at) {
             return QString{};
         }
         Length value;
-        const auto problem = takeLength(label, unit, typed, value);
+        auto problem = takeLength(label, unit, typed, value);
         if (problem.isEmpty())
             *at(s) = value;
         return problem;
@@ -116,7 +116,7 @@ Field optionalLength(Label label, Unit unit, At<std::optional<Length>> at) {
     return field;
 }
 
-Field count(Label label, At<int> at, int least, int most) {
+Field count(const Label& label, const At<int>& at, int least, int most) {
     auto field = made(label, Field::Kind::count);
     field.shown = [at](const Session& s) { return QString::number(*at(readOnly(s))); };
     field.take = [=](Session& s, const QString& typed) {
@@ -133,7 +133,7 @@ Field count(Label label, At<int> at, int least, int most) {
     return field;
 }
 
-Field number(Label label, At<double> at) {
+Field number(const Label& label, const At<double>& at) {
     auto field = made(label, Field::Kind::number);
     field.shown = [at](const Session& s) {
         return QLocale{}.toString(*at(readOnly(s)), 'g', QLocale::FloatingPointShortest);
@@ -151,7 +151,7 @@ Field number(Label label, At<double> at) {
     return field;
 }
 
-Field time(Label label, At<ClockTime> at) {
+Field time(const Label& label, const At<ClockTime>& at) {
     auto field = made(label, Field::Kind::time);
     field.shown = [at](const Session& s) { return words::fromCore(format(*at(readOnly(s)))); };
     field.take = [at, label](Session& s, const QString& typed) {
@@ -160,7 +160,7 @@ Field time(Label label, At<ClockTime> at) {
     return field;
 }
 
-Field optionalTime(Label label, At<std::optional<ClockTime>> at) {
+Field optionalTime(const Label& label, const At<std::optional<ClockTime>>& at) {
     auto field = made(label, Field::Kind::time);
     field.optional = true;
     field.shown = [at](const Session& s) {
@@ -173,7 +173,7 @@ Field optionalTime(Label label, At<std::optional<ClockTime>> at) {
             return QString{};
         }
         ClockTime value;
-        const auto problem = takeTime(label, typed, value);
+        auto problem = takeTime(label, typed, value);
         if (problem.isEmpty())
             *at(s) = value;
         return problem;
@@ -181,7 +181,7 @@ Field optionalTime(Label label, At<std::optional<ClockTime>> at) {
     return field;
 }
 
-Field toggle(Label label, At<bool> at) {
+Field toggle(const Label& label, const At<bool>& at) {
     auto field = made(label, Field::Kind::toggle);
     field.choices = {tr("No"), tr("Yes")};
     field.shown = [at](const Session& s) { return *at(readOnly(s)) ? tr("Yes") : tr("No"); };
@@ -192,8 +192,9 @@ Field toggle(Label label, At<bool> at) {
     return field;
 }
 
-Field choice(Label label, QStringList choices, std::function<int(const Session&)> get,
-             std::function<void(Session&, int)> set) {
+Field choice(const Label& label, const QStringList& choices,
+             const std::function<int(const Session&)>& get,
+             const std::function<void(Session&, int)>& set) {
     auto field = made(label, Field::Kind::choice);
     field.choices = choices;
     field.shown = [choices, get](const Session& s) { return choices.value(get(s)); };
@@ -208,7 +209,7 @@ Field choice(Label label, QStringList choices, std::function<int(const Session&)
     return field;
 }
 
-Field action(Label label, std::function<void(Session&)> act) {
+Field action(const Label& label, const std::function<void(Session&)>& act) {
     auto field = made(label, Field::Kind::action);
     field.shown = [](const Session&) { return QString{}; };
     field.take = [act](Session& s, const QString&) {
@@ -218,7 +219,7 @@ Field action(Label label, std::function<void(Session&)> act) {
     return field;
 }
 
-Field removal(Label label, std::function<void(Session&)> act) {
+Field removal(const Label& label, const std::function<void(Session&)>& act) {
     auto field = action(std::move(label), std::move(act));
     field.kind = Field::Kind::removal;
     return field;

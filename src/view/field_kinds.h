@@ -14,19 +14,20 @@ struct Label {
 template <class T>
 using At = std::function<T*(bastewright::Session&)>;
 
-Field text(Label label, At<std::string> at);
-Field length(Label label, bastewright::Unit unit, At<bastewright::Length> at);
-Field optionalLength(Label label, bastewright::Unit unit,
-                     At<std::optional<bastewright::Length>> at);
-Field count(Label label, At<int> at, int least, int most);
-Field number(Label label, At<double> at);
-Field time(Label label, At<bastewright::ClockTime> at);
-Field optionalTime(Label label, At<std::optional<bastewright::ClockTime>> at);
-Field toggle(Label label, At<bool> at);
+Field text(const Label& label, const At<std::string>& at);
+Field length(const Label& label, bastewright::Unit unit, const At<bastewright::Length>& at);
+Field optionalLength(const Label& label, bastewright::Unit unit,
+                     const At<std::optional<bastewright::Length>>& at);
+Field count(const Label& label, const At<int>& at, int least, int most);
+Field number(const Label& label, const At<double>& at);
+Field time(const Label& label, const At<bastewright::ClockTime>& at);
+Field optionalTime(const Label& label, const At<std::optional<bastewright::ClockTime>>& at);
+Field toggle(const Label& label, const At<bool>& at);
 /// `get` and `set` translate between the session and the index of a choice.
-Field choice(Label label, QStringList choices, std::function<int(const bastewright::Session&)> get,
-             std::function<void(bastewright::Session&, int)> set);
-Field action(Label label, std::function<void(bastewright::Session&)> act);
-Field removal(Label label, std::function<void(bastewright::Session&)> act);
+Field choice(const Label& label, const QStringList& choices,
+             const std::function<int(const bastewright::Session&)>& get,
+             const std::function<void(bastewright::Session&, int)>& set);
+Field action(const Label& label, const std::function<void(bastewright::Session&)>& act);
+Field removal(const Label& label, const std::function<void(bastewright::Session&)>& act);
 
 } // namespace fields

@@ -15,7 +15,7 @@ QString tr(const char* text) {
 QString newName(const Session& session) {
     const auto& helpers = session.setting.helpers;
     for (int n = int(helpers.size()) + 1;; ++n) {
-        const QString name = tr("Helper %1").arg(n);
+        QString name = tr("Helper %1").arg(n);
         if (std::none_of(helpers.begin(), helpers.end(), [&](const Helper& h) {
                 return words::fromCore(h.name) == name;
             }))

@@ -34,7 +34,7 @@ Field wall(Side side) {
     };
     auto field = fields::choice(
         label, {tr("No"), tr("Yes")}, [has](const Session& s) { return int(has(s)); },
-        [has, side](Session& s, int yes) {
+        [side](Session& s, int yes) {
             auto& walls = s.setting.room.walls;
             std::erase(walls, side);
             if (yes)

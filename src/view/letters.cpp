@@ -8,7 +8,7 @@
 
 namespace {
 
-const QString kKey = QStringLiteral("letters");
+constexpr QLatin1String kKey{"letters"};
 
 /// Volume, power and the like are buttons of a device without a keyboard; they write nothing.
 bool isOfKeyboard(const QKeyEvent& event) {

@@ -122,7 +122,7 @@ QString LiveController::keep(const Event& event) {
     const auto stored = library_->append(id_, event);
     if (!stored)
         return words::fromCore(stored.error());
-    const QString reason = takeIn(event.id);
+    QString reason = takeIn(event.id);
     refresh();
     return reason;
 }

@@ -82,7 +82,7 @@ QString atAGlance(const std::vector<std::string>& people,
     QStringList names;
     for (const auto& person : people)
         names << words::fromCore(person);
-    const QString line = names.join(QStringLiteral(", "));
+    QString line = names.join(QStringLiteral(", "));
     constexpr qsizetype kGlance = 24;
     if (line.size() <= kGlance)
         return line;

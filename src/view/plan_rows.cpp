@@ -39,7 +39,7 @@ QString reachWords(const Alternative& a, const Planned& planned) {
     const auto& helpers = planned.session.setting.helpers;
     const auto reaching = std::count_if(helpers.begin(), helpers.end(),
                                         [&](const Helper& h) { return h.reach >= a.reach; });
-    const QString deep = tr("%1 deep").arg(words::length(a.reach, unitOf(planned)));
+    QString deep = tr("%1 deep").arg(words::length(a.reach, unitOf(planned)));
     if (helpers.empty())
         return deep;
     if (reaching == std::ssize(helpers))
@@ -51,7 +51,7 @@ QString reachWords(const Alternative& a, const Planned& planned) {
 QString shiftWords(const Alternative& a, Unit unit) {
     if (a.passes < 2)
         return {};
-    const QString all = tr("%1 of shifts").arg(words::length(a.shifted, unit));
+    QString all = tr("%1 of shifts").arg(words::length(a.shifted, unit));
     if (a.outwardCost == Length{})
         return all;
     return tr("%1, at most %2 for working outward").arg(all, words::length(a.outwardCost, unit));

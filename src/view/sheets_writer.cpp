@@ -19,9 +19,9 @@ constexpr int kMostCopies = 20;
 /// A name any file system takes.
 QString folderName(const Planned& planned) {
     QString name = words::fromCore(planned.session.jobs.front().name).left(60);
-    name.replace(QRegularExpression{QStringLiteral("[^\\w\\- ]"),
-                                    QRegularExpression::UseUnicodePropertiesOption},
-                 QStringLiteral("_"));
+    static const QRegularExpression kNotInNames{QStringLiteral("[^\\w\\- ]"),
+                                                QRegularExpression::UseUnicodePropertiesOption};
+    name.replace(kNotInNames, QStringLiteral("_"));
     return name.trimmed().isEmpty() ? QStringLiteral("quilt") : name.trimmed();
 }
 

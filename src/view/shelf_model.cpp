@@ -16,7 +16,7 @@ using namespace bastewright;
 
 namespace {
 
-const QString kExamples = QStringLiteral(":/demo");
+constexpr QLatin1String kExamples{":/demo"};
 
 QString nameOf(const Session& session) {
     QStringList names;
@@ -232,7 +232,8 @@ QString ShelfModel::saveInto(qint64 job, const QUrl& folder) {
     if (card == cards_.end())
         return {};
     QString name = card->title;
-    name.replace(QRegularExpression{QStringLiteral(R"([\\/:*?"<>|\x00-\x1f])")}, QStringLiteral("-"));
+    static const QRegularExpression kNotInNames{QStringLiteral(R"([\\/:*?"<>|\x00-\x1f])")};
+    name.replace(kNotInNames, QStringLiteral("-"));
     name = name.left(80).trimmed();
     if (name.isEmpty() || name.startsWith(QLatin1Char('.')))
         name.prepend(tr("Quilt"));

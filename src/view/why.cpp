@@ -9,6 +9,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 using namespace bastewright;
 
@@ -47,13 +48,13 @@ Why ofPasses(const From& f) {
                 "the usable size less that strip.");
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)}};
     if (!f.quilt.surface.floor)
-        w.inputs << QPair{tr("Tables pushed together"),
+        w.inputs << std::pair{tr("Tables pushed together"),
                           f.size({f.quilt.surface.length, f.quilt.surface.width})}
-                 << QPair{tr("Rim kept free"), f.length(f.session.setting.room.inset)}
-                 << QPair{tr("Anchor strip"), f.length(anchorStrip(f.job.basting))};
+                 << std::pair{tr("Rim kept free"), f.length(f.session.setting.room.inset)}
+                 << std::pair{tr("Anchor strip"), f.length(anchorStrip(f.job.basting))};
     if (const auto* way = f.way()) {
-        w.inputs << QPair{tr("Start"), words::start(way->start)}
-                 << QPair{tr("Way of all shifts"), f.length(way->shifted)};
+        w.inputs << std::pair{tr("Start"), words::start(way->start)}
+                 << std::pair{tr("Way of all shifts"), f.length(way->shifted)};
     }
     w.bound = f.quilt.bounds.passes == 1
                   ? tr("No arrangement on these tables takes fewer than 1 pass.")
@@ -83,11 +84,11 @@ Why ofPoints(const From& f) {
                 {tr("r"), f.length(Length::nearestInches(r))},
                 {tr("In from the edge"), f.length(f.job.basting.edge)}};
     if (pins)
-        w.inputs << QPair{tr("Clear of sewn seams"), seamsAreSewn(f.job)
+        w.inputs << std::pair{tr("Clear of sewn seams"), seamsAreSewn(f.job)
                                                          ? f.length(f.job.basting.clear)
                                                          : tr("seams are not sewn")};
     if (!f.quilt.patterns.empty())
-        w.inputs << QPair{tr("Patterns"), QString::number(f.quilt.patterns.size())};
+        w.inputs << std::pair{tr("Patterns"), QString::number(f.quilt.patterns.size())};
     w.bound = tr("Without any seam or edge to keep clear of, no fewer than %1 could do it.")
                   .arg(f.quilt.bounds.points);
     w.reason = tr("A fist or a palm between them holds the layers so that nothing creeps under the "
@@ -137,13 +138,13 @@ Why ofBacking(const From& f) {
                                          : f.length(b.length));
         if (!buy.isEmpty())
             w.value = tr("%1 to buy").arg(buy.join(QStringLiteral(" + ")));
-        w.inputs << QPair{tr("Backing"), f.size(f.quilt.layers.backing)}
-                 << QPair{tr("Seam allowance"), f.length(f.job.backing.seam)}
-                 << QPair{tr("Shrinks by"),
+        w.inputs << std::pair{tr("Backing"), f.size(f.quilt.layers.backing)}
+                 << std::pair{tr("Seam allowance"), f.length(f.job.backing.seam)}
+                 << std::pair{tr("Shrinks by"),
                           tr("%1 %").arg(words::amount(f.job.backing.shrinkPercent))}
-                 << QPair{tr("Pieces"), QString::number(plan.panels.size())};
+                 << std::pair{tr("Pieces"), QString::number(plan.panels.size())};
         for (const auto& fabric : f.job.backing.fabrics)
-            w.inputs << QPair{fabric.name.empty() ? tr("Usable width") : words::fromCore(fabric.name),
+            w.inputs << std::pair{fabric.name.empty() ? tr("Usable width") : words::fromCore(fabric.name),
                               f.length(fabric.usableWidth)};
         QStringList near;
         for (const auto& more : {plan.nearestMiss, plan.runnerUp})
@@ -161,14 +162,14 @@ Why ofBacking(const From& f) {
 
 Why ofBatting(const From& f) {
     Why w = ofLayer(f, tr("Batting"), f.quilt.layers.batting, f.job.batting.overage);
-    w.inputs << QPair{tr("Thickness"), f.length(f.job.batting.thickness)};
+    w.inputs << std::pair{tr("Thickness"), f.length(f.job.batting.thickness)};
     if (f.quilt.batting && !f.quilt.batting->pack.empty()) {
-        w.inputs << QPair{tr("Pack"), words::fromCore(f.quilt.batting->pack)};
+        w.inputs << std::pair{tr("Pack"), words::fromCore(f.quilt.batting->pack)};
         w.rule = tr("The smallest pack that covers the top with its overage on every side.");
     } else if (f.quilt.batting) {
-        w.inputs << QPair{tr("Pieces"), QString::number(f.quilt.batting->pieces.size())}
-                 << QPair{tr("Each join takes"), f.length(f.job.batting.overlap)}
-                 << QPair{tr("Joining strip"), f.length(f.quilt.batting->strip)};
+        w.inputs << std::pair{tr("Pieces"), QString::number(f.quilt.batting->pieces.size())}
+                 << std::pair{tr("Each join takes"), f.length(f.job.batting.overlap)}
+                 << std::pair{tr("Joining strip"), f.length(f.quilt.batting->strip)};
         w.rule = tr("Leftovers are trimmed and joined by straight cuts across what is already joined: "
                     "the fewest joins, then the shortest.");
     } else {

@@ -11,7 +11,7 @@ namespace {
 constexpr int kSettleMs = 120; // several quick taps on + make one plan, not ten
 }
 
-Workroom::Workroom(Library* library, Setup setup, QObject* parent)
+Workroom::Workroom(Library* library, const Setup& setup, QObject* parent)
     : QObject{parent}
     , library_{library}
     , comfort_{setup.comfortFile, setup.density}

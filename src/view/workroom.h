@@ -70,7 +70,7 @@ public:
     };
 
     /// The library must live longer.
-    Workroom(bastewright::Library* library, Setup setup, QObject* parent = nullptr);
+    Workroom(bastewright::Library* library, const Setup& setup, QObject* parent = nullptr);
     ~Workroom() override;
 
     /// Goes back to where the person was when the application last closed.

@@ -96,8 +96,8 @@ private:
                 emit(strips);
             }
             for (int f = 0; f < int(problem_.rules.fabrics.size()); ++f)
-                for (Column& c : columnsOf(problem_, bolts_, current_, f, width)) {
-                    current_.column = std::move(c);
+                for (const Column& c : columnsOf(problem_, bolts_, current_, f, width)) {
+                    current_.column = c;
                     emit(strips + current_.column->blocks() - 1);
                 }
             current_.column.reset();

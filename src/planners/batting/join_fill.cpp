@@ -27,7 +27,7 @@ Possible JoinSearch::possible(int pieces) {
     else if (pieces < all)
         fill(0, pieces, target_.width, target_.length);
     std::ranges::sort(full_);
-    full_.erase(std::ranges::unique(full_).begin(), full_.end());
+    full_.erase(std::unique(full_.begin(), full_.end()), full_.end());
     std::ranges::stable_sort(full_, {}, [this](Key key) { return areaOf(key); });
     if (!full_.empty())
         return Possible::yes;

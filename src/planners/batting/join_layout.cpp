@@ -88,7 +88,7 @@ struct TreeLayouts::Whole {
 
 TreeLayouts::TreeLayouts(const JoinTree& tree, Size finished, Length overlap,
                          const std::vector<Segment>& backingSeams)
-    : whole_{std::make_unique<Whole>(rowOf(tree, tree.root))}
+    : whole_{std::make_unique<Whole>(Whole{rowOf(tree, tree.root)})}
     , finished_{finished}
     , overlap_{overlap}
     , backingSeams_{&backingSeams} {}

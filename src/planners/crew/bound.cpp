@@ -128,8 +128,7 @@ int byIntervals(const Problem& problem, const std::vector<int>& head, const std:
     const Stage stage{problem, all, head};
     std::vector<int> cuts = tail;
     std::ranges::sort(cuts);
-    const auto twice = std::ranges::unique(cuts);
-    cuts.erase(twice.begin(), twice.end());
+    cuts.erase(std::unique(cuts.begin(), cuts.end()), cuts.end());
     const std::size_t step = std::max<std::size_t>(1, cuts.size() / kCuts);
     for (std::size_t k = 0; k < cuts.size(); k += step) {
         const int end = stage.byWork(tail, cuts[k], std::max(0, bound - cuts[k]));

@@ -35,7 +35,7 @@ Places placesOf(const Problem& whole, std::span<const int> activities,
             edges.push_back(strip);
             firstPlace.push_back(static_cast<int>(out.problem.people.size()));
             const Strip& s = whole.strips[ix(strip)];
-            for (std::int64_t p = 0; p < (s.hi - s.lo) / s.room; ++p)
+            for (std::int64_t p = 0; p < peopleAt(s); ++p)
                 out.problem.people.emplace_back();
         }
         return k;
@@ -55,7 +55,7 @@ Places placesOf(const Problem& whole, std::span<const int> activities,
         for (const std::size_t e : from) {
             sides |= 1U << e;
             const Strip& s = whole.strips[ix(edges[e])];
-            for (int p = 0; p < (s.hi - s.lo) / s.room; ++p)
+            for (int p = 0; p < peopleAt(s); ++p)
                 here.modes.push_back({.person = firstPlace[e] + p, .seconds = shortest(a)});
         }
         out.problem.activities.push_back(std::move(here));

@@ -83,7 +83,7 @@ bool HandingOut::given(int i) const {
 bool HandingOut::give(int i, std::vector<int> crew, int start, int toolsUntil) {
     const Activity& a = problem_.at(i);
     int seconds = 0;
-    const Mode* mode = nullptr;
+    const Mode* mode = nullptr; // of the last; of one alone where the place counts
     for (const int p : crew) {
         const Mode* m = modeOf(a, p);
         if (m == nullptr)
@@ -107,7 +107,7 @@ bool HandingOut::give(int i, std::vector<int> crew, int start, int toolsUntil) {
     s_.end[ix(i)] = end;
     s_.crew[ix(i)] = std::move(crew);
     s_.strip[ix(i)] = -1;
-    if (a.team == 1 && mode->firstSpot != mode->endSpot && !findPlace(i, *mode))
+    if (a.team == 1 && mode != nullptr && mode->firstSpot != mode->endSpot && !findPlace(i, *mode))
         return false;
     put(i);
     return true;

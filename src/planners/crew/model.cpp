@@ -143,7 +143,7 @@ private:
                 crowd[strip(s)] += static_cast<double>(m.seconds) / (m.endSpot - m.firstSpot);
         }
         for (std::size_t k = 0; k < crowd.size(); ++k)
-            crowd[k] /= static_cast<double>((p.strips[k].hi - p.strips[k].lo) / p.strips[k].room);
+            crowd[k] /= static_cast<double>(peopleAt(p.strips[k]));
         for (const Activity& a : p.activities)
             for (const Mode& m : a.modes)
                 std::stable_sort(p.spots.begin() + m.firstSpot, p.spots.begin() + m.endSpot,

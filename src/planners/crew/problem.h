@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <limits>
 #include <span>
@@ -34,6 +35,11 @@ struct Strip {
     std::int64_t round = 0, at = 0;
     bool against = false;
 };
+
+/// How many find room side by side; at least one.
+constexpr std::int64_t peopleAt(const Strip& strip) {
+    return std::max<std::int64_t>(1, (strip.hi - strip.lo) / strip.room);
+}
 
 /// Place on the way round the table of the middle of an interval that begins at `place`.
 std::int64_t onTheWay(const Strip& strip, std::int64_t place);

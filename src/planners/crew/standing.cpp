@@ -58,10 +58,9 @@ Standing::Room Standing::find(const Mode& mode, int start, int end) const {
         // Shoulder to shoulder with those who stand there, or as far aside as one can.
         offer(spot.lo);
         offer(spot.hi);
-        for (std::size_t k = 0; k < others.size(); ++k) {
-            const std::int64_t place = others[k].place;
-            offer(place - room);
-            offer(place + room);
+        for (const auto& other : others) {
+            offer(other.place - room);
+            offer(other.place + room);
         }
     }
     return best;

@@ -163,9 +163,9 @@ Sentence beside(Vec off, Unit unit) {
                                               : core::says("%1 to the left", dx);
     const Sentence along = off.dy < Length{} ? core::says("%1 towards the foot", dy)
                                              : core::says("%1 towards the head", dy);
-    if (off.dx == Length{})
-        return along;
-    return off.dy == Length{} ? across : core::says("%1 and %2", across, along);
+    if (off.dx != Length{} && off.dy != Length{})
+        return core::says("%1 and %2", across, along);
+    return off.dx == Length{} ? along : across;
 }
 
 /// What a person should know of a way beside its figures.

@@ -119,7 +119,7 @@ private:
             ++count;
         }
         int last() const {
-            return fours.back().first + std::bit_width(fours.back().which) - 1;
+            return fours.back().first + static_cast<int>(std::bit_width(fours.back().which)) - 1;
         }
         void sort();
         template <class F>

@@ -162,10 +162,10 @@ bool repair(Layout& layout, const Rules& rules, int steps) {
         if (open.empty())
             return round > 0;
         const std::uint64_t seed = static_cast<std::uint64_t>(round) + 1;
+        const int wider = round / 2; // every second round
         for (const Field& box : boxesAround(open, 2 * rules.radius))
             for (const Means means : {Means::loosePoints, Means::allPoints, Means::breach})
-                if (repairBox(layout, rules, box.grown(round / 2 * rules.radius / 2), means, steps,
-                              seed))
+                if (repairBox(layout, rules, box.grown(wider * rules.radius / 2), means, steps, seed))
                     break;
     }
     force(layout, rules);

@@ -120,9 +120,10 @@ std::vector<PointPattern> patternList(const Job& job, const RepeatFrame& f,
     std::vector<Kind> kinds;
     for (const auto& [at, own] : tiles) {
         const std::pair place{y.kind(at.first), x.kind(at.second)};
-        const auto known = std::find_if(kinds.begin(), kinds.end(), [&](const Kind& k) {
-            return k.place == place && k.points == own;
-        });
+        const auto known =
+            std::find_if(kinds.begin(), kinds.end(), [&place, &own = own](const Kind& k) {
+                return k.place == place && k.points == own;
+            });
         if (known == kinds.end())
             kinds.push_back({place, own, {at}});
         else

@@ -81,8 +81,7 @@ PinRule::PinRule(const Field& top, std::span<const Segment> seams, const Basting
             for (int c = c0; c <= c1; ++c)
                 if (distance(Spot{top.x0 + (c + 0.5) * cell_, top.y0 + (r + 0.5) * cell_}, l) <=
                     far)
-                    cells_[static_cast<std::size_t>(r * columns_ + c)].push_back(
-                        static_cast<int>(i));
+                    cells_[cell(c, r)].push_back(static_cast<int>(i));
     }
 }
 
@@ -103,7 +102,12 @@ PinRule PinRule::withEdge(double edge) const {
 const std::vector<int>& PinRule::near(Spot at) const {
     const int c = std::clamp(static_cast<int>((at.x - top_.x0) / cell_), 0, columns_ - 1);
     const int r = std::clamp(static_cast<int>((at.y - top_.y0) / cell_), 0, rows_ - 1);
-    return cells_[static_cast<std::size_t>(r * columns_ + c)];
+    return cells_[cell(c, r)];
+}
+
+std::size_t PinRule::cell(int column, int row) const {
+    return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
+           static_cast<std::size_t>(column);
 }
 
 Spot PinRule::half(int angle) const {

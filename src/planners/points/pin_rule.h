@@ -58,6 +58,7 @@ public:
 
 private:
     Spot half(int angle) const;
+    std::size_t cell(int column, int row) const;
     const std::vector<int>& near(Spot at) const;
 
     Field top_;

@@ -54,11 +54,11 @@ public:
     }
 
 private:
-    int column(double x) const {
-        return std::clamp(static_cast<int>((x - first_.x) / pitch_ + 0.5), 0, columns_ - 1);
-    }
-    int row(double y) const {
-        return std::clamp(static_cast<int>((y - first_.y) / pitch_ + 0.5), 0, rows_ - 1);
+    int column(double x) const { return nearest((x - first_.x) / pitch_, columns_); }
+    int row(double y) const { return nearest((y - first_.y) / pitch_, rows_); }
+    /// Asked for every place of every search: half a library's rounding, and below 0 it is 0 anyway.
+    static int nearest(double place, int count) {
+        return std::clamp(static_cast<int>(place + 0.5), 0, count - 1); // NOLINT(bugprone-incorrect-roundings)
     }
     std::size_t index(int i, int j) const {
         return static_cast<std::size_t>(j) * static_cast<std::size_t>(columns_) +

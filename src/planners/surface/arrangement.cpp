@@ -138,7 +138,7 @@ std::vector<Arrangement> arrangements(const std::vector<Table>& tables) {
         if (n == 0)
             continue;
         BySize& here = made[c];
-        const auto add = [&](Made m) { here.try_emplace({m.w, m.h}, std::move(m)); };
+        const auto add = [&](Made&& m) { here.try_emplace({m.w, m.h}, std::move(m)); };
         if (n == 1) {
             const Table& t = kinds[static_cast<std::size_t>(std::ranges::find(c, 1) - c.begin())];
             add({t.length, t.width, {{{}, {}, t.length, t.width}}});

@@ -20,7 +20,7 @@ struct Captioned {
     double width() const { return std::max(picture.width(), caption->naturalWidth()); }
 };
 
-Block rowOf(std::vector<Captioned> row) {
+Block rowOf(const std::vector<Captioned>& row) {
     double high = 0, below = 0;
     for (const auto& one : row) {
         high = std::max(high, one.picture.height());

@@ -151,8 +151,10 @@ private:
 
     /// Upper left corner of an item, from that of the row.
     QPointF at(int i) const {
-        if (!inGrid_)
-            return {head_ + (i % perLine_) * each_, (i / perLine_) * line()};
+        if (!inGrid_) {
+            const int column = i % perLine_, row = i / perLine_;
+            return {head_ + column * each_, row * line()};
+        }
         if (head_ == 0)
             return {0, work_->height() + i * line()};
         const double first = std::max(line(), work_->height() + 1);

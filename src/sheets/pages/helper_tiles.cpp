@@ -65,7 +65,7 @@ std::vector<Tile> tilesOfQuilt(const SheetContext& c, std::size_t q, std::size_t
     return tiles;
 }
 
-Block rowOf(std::vector<Tile> tiles) {
+Block rowOf(const std::vector<Tile>& tiles) {
     double high = 0, below = 0;
     for (const auto& t : tiles) {
         high = std::max(high, t.size.height());
@@ -83,7 +83,7 @@ Block rowOf(std::vector<Tile> tiles) {
 }
 
 /// The same, lower: names beside the tiles.
-Block lowRowOf(std::vector<Tile> tiles) {
+Block lowRowOf(const std::vector<Tile>& tiles) {
     double high = 0;
     for (const auto& t : tiles)
         high = std::max({high, t.size.height(), t.caption->height()});

@@ -201,7 +201,7 @@ public:
     /// With the largest picture at which all is on one page; nothing where none is small enough.
     Flow onOnePage() const {
         const double smallest = columns_ ? kSmallest : kLeast;
-        const Flow least = with(smallest);
+        Flow least = with(smallest);
         const auto pages = paginate(least, c_.height);
         if (pages.size() > 1)
             return {};

@@ -76,7 +76,7 @@ public:
         , world_{worldOf(quilt, pass, show)}
         , rims_{rims(quilt, show)}
         , map_{world_, box.marginsRemoved(rims_)}
-        , marks_{p, map_, pass.table} {}
+        , marks_{p, map_, pass.table} {} // NOLINT(*UninitializedObject): all of it is given
 
     void draw() {
         ground();
