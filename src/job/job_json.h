@@ -11,6 +11,7 @@ namespace bastewright {
 
 /// Limits against absurd input; generous against real quilts.
 namespace limits {
+inline constexpr double kSlowestPace = 0.1, kFastestPace = 5;
 inline constexpr std::size_t kFileBytes = 4'000'000;
 inline constexpr Length kSmallestTop = Length::inches(6);
 inline constexpr Length kLargestTop = Length::inches(240);

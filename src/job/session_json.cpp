@@ -80,7 +80,7 @@ void settingFields(Fields& f, S& setting) {
         h.require({"name"});
         h.text("name", helper.name);
         h.length("reach", helper.reach, {6_in, 60_in});
-        h.number("pace", helper.pace, {0.1, 5});
+        h.number("pace", helper.pace, {limits::kSlowestPace, limits::kFastestPace});
         h.clock("from", helper.from);
         h.clock("until", helper.until);
         h.list("breaks", helper.breaks, limits::kBreaks, [](Fields& b, auto& rest) {

@@ -9,7 +9,6 @@ namespace bastewright {
 namespace {
 
 constexpr std::size_t kEnough = 3; // ticks before a pace is believed
-constexpr double kSlowest = 0.25, kFastest = 4;
 
 struct Sums {
     double planned = 0, actual = 0;
@@ -22,7 +21,8 @@ struct Sums {
     bool enough() const { return ticks >= kEnough && planned > 0; }
     // A sum of times, not a mean of ratios: zones ticked late and together come out right.
     double pace() const {
-        return actual <= 0 ? kFastest : std::clamp(planned / actual, kSlowest, kFastest);
+        return actual <= 0 ? kFastestLearnt
+                           : std::clamp(planned / actual, kSlowestLearnt, kFastestLearnt);
     }
 };
 
@@ -85,7 +85,7 @@ public:
 private:
     double playTask(const Task& t) {
         const auto people = doers(t);
-        double ready = now_, pace = people.empty() ? 1 : kFastest;
+        double ready = now_, pace = people.empty() ? 1 : kFastestLearnt;
         bool waits = false;
         for (const auto& id : t.after)
             if (const auto it = ends_.find(id); it != ends_.end()) {

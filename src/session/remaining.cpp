@@ -1,5 +1,6 @@
 #include "session/private/remaining.h"
 
+#include "job/job_json.h"
 #include "session/private/plan_index.h"
 
 #include <algorithm>
@@ -8,7 +9,6 @@ namespace bastewright {
 namespace {
 
 // A learnt factor takes a pace no further than this from the trade's.
-constexpr double kSlowest = 0.2, kFastest = 5;
 
 // Of work in hand a tenth is always left, for nobody has ticked it yet.
 constexpr int kLeastShare = 10;
@@ -84,6 +84,13 @@ void standAt(const StandingPlace& place, crew::Mode& mode, crew::Model& model) {
     }
 }
 
+double paceWith(const Helper& helper, const ReplanOptions& options) {
+    const auto learnt = options.pace.find(helper.name);
+    if (learnt == options.pace.end())
+        return helper.pace;
+    return std::clamp(helper.pace * learnt->second, limits::kSlowestPace, limits::kFastestPace);
+}
+
 std::vector<Hand> handsOf(const Setting& setting, const LiveState& state,
                           const ReplanOptions& options) {
     const auto now = static_cast<int>(options.now.count());
@@ -98,9 +105,7 @@ std::vector<Hand> handsOf(const Setting& setting, const LiveState& state,
         hand.hours.from = hand.present ? 0 : hand.hours.from - now;
         if (hand.hours.until < crew::kNever)
             hand.hours.until -= now;
-        const auto learnt = options.pace.find(helper.name);
-        if (learnt != options.pace.end())
-            hand.helper.pace = std::clamp(helper.pace * learnt->second, kSlowest, kFastest);
+        hand.helper.pace = paceWith(helper, options);
         out.push_back(std::move(hand));
     }
     return out;

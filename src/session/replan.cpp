@@ -174,8 +174,7 @@ ReplanOptions replanNow(const Plan& plan, const Setting& setting, const LiveStat
 
 Session withLearntPaces(Session session, const ReplanOptions& options) {
     for (auto& helper : session.setting.helpers)
-        if (const auto it = options.pace.find(helper.name); it != options.pace.end())
-            helper.pace *= it->second;
+        helper.pace = paceWith(helper, options);
     return session;
 }
 

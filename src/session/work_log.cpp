@@ -161,7 +161,8 @@ WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t no
     TableClock clock;
     WorkLog log;
     bool started = false;
-    std::map<std::string, int> setAt; // how often a clock had been set at each one's last tick
+    std::map<std::string, double> cutOff; // of each one's last tick: what was more than is believed
+    std::map<std::string, int> setAt;     // how often a clock had been set at each one's last tick
 
     for (std::size_t i = 0; i < events.size(); ++i) {
         const Event& e = events[i];
@@ -176,7 +177,11 @@ WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t no
             if (!first.counts(e))
                 continue;
             const double planned = plannedFor(e, index, paces);
-            const double actual = double(now - log.since(e.person, e.job)) / 1000;
+            double actual = double(now - log.since(e.person, e.job)) / 1000;
+            // Sooner than anybody works: ticked together with the one before, whose time it shares.
+            double& over = cutOff[e.person];
+            actual = actual < planned / kFastestLearnt ? actual + over : actual;
+            over = std::max(0.0, actual - kLongestShare * planned);
             log.ticks.push_back({.person = e.person,
                                  .job = e.job,
                                  .zone = e.zone,

@@ -17,6 +17,9 @@ struct Hand {
 };
 
 /// The people who can be planned for.
+/// Somebody's pace with what was learnt of it, within what a file may hold.
+double paceWith(const Helper& helper, const ReplanOptions& options);
+
 std::vector<Hand> handsOf(const Setting& setting, const LiveState& state,
                           const ReplanOptions& options);
 

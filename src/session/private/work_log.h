@@ -44,6 +44,8 @@ struct TimedTick {
 };
 
 inline constexpr double kLongestShare = 3;
+/// What is believed of a learnt pace.
+inline constexpr double kSlowestLearnt = 0.25, kFastestLearnt = 4;
 
 /// What the events say about time, by the rules of `pace.h`.
 struct WorkLog {

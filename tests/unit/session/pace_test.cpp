@@ -56,16 +56,30 @@ TEST(LearntPace, WaitsForThreeTicks) {
     EXPECT_DOUBLE_EQ(pace(r, "Ada"), 1);
 }
 
-TEST(LearntPace, ZonesTickedLateAndTogetherComeOutRight) {
+// So many zones of pass 1, all to be opened by Ada in 65 s each, ticked together after `seconds`.
+double paceOfTogether(int zones, int seconds) {
     Plan big = made::pinnedPlan();
-    for (auto& t : big.tasks)
-        if (t.kind == TaskKind::placeOpen)
-            t.people = {"Ada"};
-    big.quilts[0].zones[2].pass = 1;
+    const Zone zone = big.quilts[0].zones[0];
+    const Task open = big.tasks[3];
+    big.quilts[0].zones.clear();
+    std::erase_if(big.tasks, [](const Task& t) { return !t.zone.empty(); });
     Reporter r{0};
-    r.start().step("lay-top").wait(3 * 65);
-    r.open("A1", "Ada").open("B1", "Ada").open("A2", "Ada");
-    EXPECT_DOUBLE_EQ(learntPace(big, r.events(), "Ada"), 1);
+    r.start().step("lay-top").wait(seconds);
+    for (int i = 0; i < zones; ++i) {
+        big.quilts[0].zones.push_back(zone);
+        big.quilts[0].zones.back().id = big.tasks.emplace_back(open).zone = "Z" + std::to_string(i);
+        big.tasks.back().id = "open-" + big.tasks.back().zone;
+        r.wait(1).open(big.tasks.back().zone, "Ada");
+    }
+    return learntPace(big, r.events(), "Ada");
+}
+
+TEST(LearntPace, ZonesTickedLateAndTogetherComeOutRight) {
+    EXPECT_DOUBLE_EQ(paceOfTogether(3, 3 * 65 - 3), 1);
+    EXPECT_DOUBLE_EQ(paceOfTogether(6, 6 * 65 - 6), 1);
+    EXPECT_DOUBLE_EQ(paceOfTogether(12, 12 * 65 - 12), 1);
+    EXPECT_DOUBLE_EQ(paceOfTogether(12, 2 * 12 * 65 - 12), 0.5);
+    EXPECT_NEAR(paceOfTogether(4, 3600), 1.0 / 3, 1e-9) << "an hour away is not believed";
 }
 
 TEST(LearntPace, BreaksDoNotCount) {

@@ -1,3 +1,4 @@
+#include "job/job_json.h"
 #include "plan/plan_json.h"
 #include "session/replan.h"
 #include "unit/session/table_plan.h"
@@ -92,6 +93,17 @@ TEST(Replan, ALearntPaceLengthensWhatIsLeft) {
     EXPECT_EQ((taskIn(next, "close-A2").end - taskIn(next, "close-A2").start), Seconds{115})
         << "10 pins of 5 s at half pace, and 15 s to settle at any";
     EXPECT_EQ(withLearntPaces(t.session, t.options).setting.helpers[0].pace, 0.5);
+}
+
+TEST(Replan, ALearntPaceStaysWithinWhatAFileHolds) {
+    Table t{halfOpen()};
+    t.session.setting.helpers[0].pace = 2;
+    t.session.setting.helpers[1].pace = 0.2;
+    t.options.pace = {{"Ada", 4}, {"Bo", 0.25}};
+    const auto learnt = withLearntPaces(t.session, t.options);
+    EXPECT_EQ(learnt.setting.helpers[0].pace, limits::kFastestPace);
+    EXPECT_EQ(learnt.setting.helpers[1].pace, limits::kSlowestPace);
+    EXPECT_TRUE(readSession(writeSession(learnt)).session);
 }
 
 TEST(Replan, SomebodyWhoComesLaterIsUsedFromThenOn) {
