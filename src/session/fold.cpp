@@ -15,6 +15,11 @@ namespace {
 // More pins than any box holds; keeps sums of counts far from their range.
 constexpr std::int64_t kMostPins = 1'000'000;
 
+/// What is told of a file of ours that cannot be read.
+Sentence whatIsWrong(const Findings& problems) {
+    return problems.empty() ? core::says("it is empty.") : problems.front().text;
+}
+
 } // namespace
 
 Fold::Fold(std::shared_ptr<const Plan> plan, const Setting& setting, ReadBefore& readBefore)
@@ -27,11 +32,6 @@ Fold::Fold(std::shared_ptr<const Plan> plan, const Setting& setting, ReadBefore&
 }
 
 // A zone without points has nothing to be done: it counts as closed from the beginning.
-/// What is told of a file of ours that cannot be read.
-static Sentence whatIsWrong(const Findings& problems) {
-    return problems.empty() ? core::says("it is empty.") : problems.front().text;
-}
-
 void Fold::addZones() {
     for (int q = 0; q < index_->quilts(); ++q)
         for (const auto& z : plan_->quilts[static_cast<std::size_t>(q)].zones) {
@@ -166,13 +166,14 @@ Sentence Fold::newPlan(const Event& e) {
         auto read = readPlan(text.plan);
         if (!read.plan)
             return core::says("The new plan cannot be read: %1", whatIsWrong(read.problems));
-        plan = std::make_shared<const Plan>(std::move(*read.plan));
         if (text.session) {
             auto its = readSession(*text.session);
-            if (!its.session || its.session->jobs.size() != plan->quilts.size())
+            if (!its.session || its.session->jobs.size() != read.plan->quilts.size())
                 return core::says("The session of the new plan cannot be read.");
             session = std::make_shared<const Session>(std::move(*its.session));
         }
+        // Last: a plan that is there is taken to be sound, with its session, at every later fold.
+        plan = std::make_shared<const Plan>(std::move(*read.plan));
     }
     if (plan->quilts.size() != plan_->quilts.size())
         return core::says("The new plan is for %1 quilts, not %2.", plan->quilts.size(),
@@ -185,11 +186,9 @@ Sentence Fold::newPlan(const Event& e) {
             return core::says("The new plan leaves out zone %1, which is begun.", key.second);
     std::erase_if(state_.zones,
                   [&index](const auto& z) { return !index->zone(z.first.first, z.first.second); });
-    for (int q = 0; q < index->quilts(); ++q)
-        for (const auto& z : plan->quilts[static_cast<std::size_t>(q)].zones)
-            state_.zones.emplace(std::pair{q, z.id}, ZoneLive{});
     plan_ = plan;
     index_ = std::move(index);
+    addZones();
     if (session)
         take(session);
     return {};
@@ -208,8 +207,7 @@ Sentence Fold::newSetting(const Event& e) {
     if (!session) {
         auto read = readSession(e.text);
         if (!read.session)
-            return core::says("The changed setting cannot be read: %1",
-                              whatIsWrong(read.problems));
+            return core::says("The changed setting cannot be read: %1", whatIsWrong(read.problems));
         session = std::make_shared<const Session>(std::move(*read.session));
     }
     if (session->jobs.size() != plan_->quilts.size())

@@ -1,6 +1,7 @@
 #include "job/job_json.h"
 #include "plan/plan_json.h"
 #include "session/live_session.h"
+#include "session/new_plan_json.h"
 #include "unit/session/table_plan.h"
 
 #include <gtest/gtest.h>
@@ -32,6 +33,21 @@ TEST(LiveSession, AddingOneByOneEqualsTheFoldOfAll) {
     const LiveSession again{made::smallSession(), made::pinnedPlan(), r.events()};
     EXPECT_EQ(again.state(), live.state());
     EXPECT_EQ(again.plan(), live.plan());
+}
+
+TEST(LiveSession, ANewPlanThatWasRefusedStaysRefusedAfterAnUndo) {
+    Session spoiled = made::smallSession();
+    spoiled.setting.helpers[0].pace = 17.6; // more than a file holds
+    Plan next = made::pinnedPlan();
+    next.finish = Seconds{2000};
+    Reporter r;
+    r.start().plain(EventKind::replanned, writeNewPlan(spoiled, next)).open("A1", "Ada").undo("e3");
+    LiveSession live{made::smallSession(), made::pinnedPlan()};
+    for (const Event& e : r.events())
+        live.add(e);
+    EXPECT_EQ(live.plan(), made::pinnedPlan());
+    EXPECT_EQ(live.state(), fold(made::pinnedPlan(), made::smallSetting(), r.events()));
+    EXPECT_EQ(live.state().ignored.size(), 1u);
 }
 
 TEST(LiveSession, SaysWhyAnEventWasIgnoredAndTakesAnIdOnce) {
