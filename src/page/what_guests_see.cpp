@@ -41,14 +41,15 @@ std::vector<Hand> handsAt(const LiveSession& live, int quilt, const std::string&
     const auto tick = nextTick(live.plan(), live.state(), quilt, zone);
     if (!tick)
         return out;
-    const bool dots =
-        live.session().jobs[std::size_t(quilt)].basting.with == Basting::With::dots;
-    bool turned = false; // after the turning a zone is pressed once more, from the back
+    const bool dots = live.session().jobs[std::size_t(quilt)].basting.with == Basting::With::dots;
+    // After the turning a zone is pressed once more, from the back; then the front is done, and
+    // where it was done sooner than planned its turning may stand behind what is left.
+    const bool fromBack = *tick == EventKind::zonePressed;
+    bool turned = false;
     for (const auto& task : live.plan().tasks) {
         turned = turned || (task.job == quilt && task.kind == TaskKind::turnOver);
         if (task.job == quilt && task.zone == zone && isFor(*tick, task, dots) &&
-            turned == (*tick == EventKind::zonePressed) &&
-            !live.state().doneTasks.contains(task.id))
+            (fromBack || !turned) && !live.state().doneTasks.contains(task.id))
             for (const auto& person : task.people)
                 out.push_back({person, task.id});
     }

@@ -12,20 +12,35 @@ PlanIndex::PlanIndex(const Plan& plan)
             quilts_[q].zones.emplace(z.id, &z);
     for (const auto& t : plan.tasks)
         tasks_.emplace(t.id, &t);
-    // Plans list tasks by start, so by the time a press is met its turning has been met too.
-    std::set<int> turned;
+    findFromBack();
     for (const auto& t : plan.tasks) {
         if (t.job < 0 || t.job >= quilts())
             continue;
-        if (turned.contains(t.job))
-            fromBack_.insert(&t);
-        if (t.kind == TaskKind::turnOver)
-            turned.insert(t.job);
         if (t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ||
             t.kind == TaskKind::press)
             quilts_[static_cast<std::size_t>(t.job)].dots = true;
         if (!t.zone.empty())
-            zoneTasks_[{t.job, t.zone, t.kind, turned.contains(t.job)}].push_back(&t);
+            zoneTasks_[{t.job, t.zone, t.kind, fromBack(t)}].push_back(&t);
+    }
+}
+
+// By what waits for the turning, near and far; by their starts they may lie before it, where what
+// is done was done sooner than planned.
+void PlanIndex::findFromBack() {
+    std::unordered_multimap<std::string_view, const Task*> followers;
+    std::vector<const Task*> todo;
+    for (const auto& t : plan_.tasks) {
+        for (const auto& id : t.after)
+            followers.emplace(id, &t);
+        if (t.kind == TaskKind::turnOver)
+            todo.push_back(&t);
+    }
+    while (!todo.empty()) {
+        const Task* at = todo.back();
+        todo.pop_back();
+        for (auto [f, end] = followers.equal_range(at->id); f != end; ++f)
+            if (f->second->job == at->job && fromBack_.insert(f->second).second)
+                todo.push_back(f->second);
     }
 }
 

@@ -76,6 +76,8 @@ private:
         auto operator<=>(const ZoneWork&) const = default;
     };
 
+    void findFromBack();
+
     const Plan& plan_;
     std::vector<Quilt> quilts_;
     std::unordered_map<std::string_view, const Task*> tasks_;

@@ -213,6 +213,24 @@ TEST(Fold, ThickBattingIsPressedOnceMoreFromTheBack) {
     EXPECT_FALSE(nextTick(plan, s, 0, "A1"));
 }
 
+TEST(Fold, PressesFromTheBackAreKnownWhereTheTurningCameSoonerThanPlanned) {
+    using enum EventKind;
+    Plan plan = made::dottedPlan(true); // as planned anew: what is done ends now, what is left begins now
+    const auto at = [&plan](const char* id) { return std::ranges::find(plan.tasks, id, &Task::id); };
+    std::rotate(at("turn"), at("back-A1"), at("cool-back"));
+    Reporter r;
+    r.start();
+    for (const auto kind : {zoneDotted, zoneOpened, zoneClosed})
+        for (const char* z : {"A1", "B1"})
+            r.zone(kind, z, "Ada");
+    r.step("cool").step("check").release(1).step("turn");
+    EXPECT_EQ(nextTick(plan, folded(r, plan), 0, "A1"), zonePressed);
+    r.zone(zonePressed, "A1", "Ada").zone(zonePressed, "B1", "Ada").step("cool-back");
+    const auto s = folded(r, plan);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_THAT(s.doneTasks, IsSupersetOf({"press-A1", "back-A1", "back-B1", "cool-back"}));
+}
+
 TEST(Fold, AZoneSharedByTwoIsOpenWhenBothHaveTicked) {
     Plan plan = made::pinnedPlan();
     Task half = plan.tasks[3];
