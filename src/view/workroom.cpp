@@ -137,6 +137,7 @@ void Workroom::openJob(qint64 job) {
         pass_.setNumber(1);
     }
     job_ = job;
+    stored_ = writeSession(*read.session);
     editor_.open(std::move(*read.session));
     show(Screen::Planning);
 }
@@ -192,9 +193,13 @@ void Workroom::openSheets() {
 }
 
 void Workroom::store() {
-    const auto saved =
-        library_->saveJob(job_, words::toCore(editor_.title()), writeSession(editor_.session()));
+    std::string text = writeSession(editor_.session());
+    if (text == stored_ && !unstored_)
+        return; // only opened: the library stays as it is, and so does what was said of it
+    const auto saved = library_->saveJob(job_, words::toCore(editor_.title()), text);
     unstored_ = !saved;
+    if (saved)
+        stored_ = std::move(text);
     say(saved ? QString{} : words::fromCore(saved.error()));
 }
 

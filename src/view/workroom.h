@@ -149,6 +149,7 @@ private:
     Replanner replanner_;
     QTimer settle_;
     bastewright::JobId job_ = 0;
+    std::string stored_;    ///< the job as the library has it
     bool unstored_ = false; ///< the library has refused the last change
     Screen screen_ = Screen::Shelf;
     QString notice_;

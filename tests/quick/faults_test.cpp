@@ -62,6 +62,15 @@ TEST_F(FullDisk, IsSaidWhereTheJobIsChangedAndTheNextChangeStoresAll) {
     EXPECT_EQ(stored(), "Ebb and flow");
 }
 
+TEST_F(FullDisk, OpeningAJobStoresNothingAndLeavesWhatWasSaid) {
+    const auto before = room.library->jobs().value().front();
+    room.workroom->say(QStringLiteral("The library was damaged."));
+    room.workroom->openJob(before.id);
+    live(100);
+    EXPECT_EQ(room.library->jobs().value().front().changedMs, before.changedMs);
+    EXPECT_EQ(seenHere("was damaged"), "The library was damaged.");
+}
+
 TEST_F(FullDisk, IsSaidAtTheTableAndNoTickShowsThatIsNotStored) {
     tap(QStringLiteral("toTable"));
     for (int steps = 0; steps < 20 && room.workroom->board()->stepReady(); ++steps)
