@@ -14,8 +14,12 @@ struct LiveSession::Inside {
     std::unordered_map<std::string, std::size_t> place;
     ReadBefore readBefore;
     std::optional<Fold> fold;
+    int revision = 0;
 
-    void foldAgain() { fold.emplace(foldAll(givenPlan, given.setting, events, readBefore)); }
+    void foldAgain() {
+        ++revision;
+        fold.emplace(foldAll(givenPlan, given.setting, events, readBefore));
+    }
 };
 
 LiveSession::LiveSession(Session session, Plan plan, std::vector<Event> events)
@@ -37,14 +41,20 @@ Sentence LiveSession::add(Event event) {
     if (!in.place.emplace(event.id, in.events.size()).second)
         return core::says("Event %1 is stored already.", event.id);
     in.events.push_back(std::move(event));
-    if (in.events.back().kind != EventKind::undone)
+    if (in.events.back().kind != EventKind::undone) {
+        const EventKind kind = in.events.back().kind;
+        in.revision += kind == EventKind::replanned || kind == EventKind::settingChanged ? 1 : 0;
         return in.fold->apply(in.events.back());
+    }
     in.foldAgain();
     return effective(in.events).reasons.back();
 }
 
 const LiveState& LiveSession::state() const {
     return inside_->fold->state();
+}
+int LiveSession::revision() const {
+    return inside_->revision;
 }
 const Plan& LiveSession::plan() const {
     return *inside_->fold->plan();

@@ -22,6 +22,8 @@ public:
     Sentence add(Event event);
 
     const LiveState& state() const;
+    /// Grows whenever `plan()` or `session()` may have become others.
+    int revision() const;
     const Plan& plan() const;       ///< in force
     const Session& session() const; ///< in force
     const std::vector<Event>& events() const;

@@ -37,11 +37,7 @@ void LanesBoard::setAtTable(bool atTable) {
 }
 
 void LanesBoard::refresh() {
-    if (atTable_ && live_->live())
-        shown_ = std::make_shared<Planned>(
-            Planned{live_->live()->session(), live_->live()->plan()});
-    else
-        shown_ = atTable_ ? nullptr : plan_->planned();
+    shown_ = atTable_ ? live_->planned() : plan_->planned();
     blocks_.clear();
     names_.clear();
     letters_.clear();

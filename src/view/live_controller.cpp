@@ -40,9 +40,15 @@ bool LiveController::start(JobId job, const Planned& planned) {
     }
     id_ = *id;
     job_ = job;
+    planned_.reset();
     live_.emplace(planned.session, planned.plan);
     begin();
-    return report(EventKind::sessionStarted);
+    if (beginIfNotBegun())
+        return true;
+    const QString why = problem_; // the library has the session; the next try takes it up
+    close();
+    say(why);
+    return false;
 }
 
 bool LiveController::resume(SessionId id) {
@@ -67,12 +73,17 @@ bool LiveController::resume(SessionId id) {
     std::vector<Event> events;
     for (const auto& [sequence, event] : *stored)
         events.push_back(event);
+    planned_.reset();
     live_.emplace(*session.session, *plan.plan, std::move(events));
     begin();
     revision_ = revision;
     seen_ = stored->empty() ? 0 : stored->back().sequence;
     refresh();
-    return true;
+    return beginIfNotBegun();
+}
+
+bool LiveController::beginIfNotBegun() {
+    return live_->state().started || report(EventKind::sessionStarted);
 }
 
 void LiveController::begin() {
@@ -95,6 +106,7 @@ void LiveController::close() {
 bool LiveController::report(EventKind kind, Event event) {
     if (!live_)
         return false;
+    takeInOthers();
     event.kind = kind;
     event.id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
     event.atMs = clock_();
@@ -112,8 +124,7 @@ QString LiveController::tickFromElsewhere(Event tick) {
                    ? QString{}
                    : tr("Another tick has this number already. Tick again.");
     if (nextTick(live_->plan(), live_->state(), tick.job, tick.zone) != tick.kind)
-        return tr("%1 is ticked already, or not on the table now.")
-            .arg(words::fromCore(tick.zone));
+        return tr("%1 is ticked already, or not on the table now.").arg(words::fromCore(tick.zone));
     tick.atMs = clock_();
     return keep(tick);
 }
@@ -166,9 +177,9 @@ std::string LiveController::whoseTurn(int quilt, const std::string& zone) const 
 }
 
 void LiveController::tick(int quilt, const QString& zone) {
+    takeInOthers();
     if (!live_)
         return;
-    takeInOthers();
     const auto id = words::toCore(zone);
     const auto kind = nextTick(live_->plan(), live_->state(), quilt, id);
     if (!kind)
@@ -187,9 +198,9 @@ void LiveController::tick(int quilt, const QString& zone) {
 }
 
 void LiveController::takeBack(int quilt, const QString& zone) {
+    takeInOthers();
     if (!live_)
         return;
-    takeInOthers();
     const auto id = words::toCore(zone);
     const auto& undoable = live_->state().undoable;
     for (auto it = undoable.rbegin(); it != undoable.rend(); ++it) {
@@ -227,11 +238,13 @@ void LiveController::release(int quilt, int pass) {
 }
 
 void LiveController::undo() {
+    takeInOthers();
     if (canUndo())
         takeBackEvent(live_->state().undoable.back());
 }
 
 void LiveController::redo() {
+    takeInOthers();
     if (canRedo())
         takeBackEvent(live_->state().redoable.back());
 }
@@ -272,6 +285,12 @@ void LiveController::end() {
 }
 
 void LiveController::refresh() {
+    if (!live_) {
+        planned_.reset();
+    } else if (!planned_ || plannedRevision_ != live_->revision()) {
+        planned_ = std::make_shared<const Planned>(Planned{live_->session(), live_->plan()});
+        plannedRevision_ = live_->revision();
+    }
     QList<QVariantList> rows;
     if (live_) {
         const auto& helpers = live_->session().setting.helpers;
@@ -285,9 +304,9 @@ void LiveController::refresh() {
                 if (n >= tasks.size())
                     return QString{};
                 const auto& t = tasks[n];
-                return t.zone.empty() ? words::shortTask(t.kind)
-                                      : QStringLiteral("%1 %2").arg(words::zone(t),
-                                                                    words::zoneTask(t.kind));
+                return t.zone.empty()
+                           ? words::shortTask(t.kind)
+                           : QStringLiteral("%1 %2").arg(words::zone(t), words::zoneTask(t.kind));
             };
             const bool here = state.present.contains(person);
             QString now = !here ? tr("not here") : tasks.empty() ? tr("all done") : told(0);

@@ -79,10 +79,7 @@ public:
 
     bool isOpen() const { return live_.has_value(); }
     /// The session with the plan in force; null where none is open.
-    PlannedPtr planned() const {
-        return live_ ? std::make_shared<const Planned>(Planned{live_->session(), live_->plan()})
-                     : nullptr;
-    }
+    PlannedPtr planned() const { return planned_; }
     bool ended() const;
     bool paused() const;
     QString title() const;
@@ -104,6 +101,8 @@ signals:
 
 private:
     void begin();
+    /// A session whose first event was not stored (its disk was full, say) begins now.
+    bool beginIfNotBegun();
     /// This zone's next piece of work that somebody has; none where all is done.
     const bastewright::Task* nextAt(int quilt, const std::string& zone) const;
     /// Stores the event and shows it; returns why not, else nothing.
@@ -120,6 +119,8 @@ private:
     bastewright::SessionId id_ = 0;
     bastewright::JobId job_ = 0;
     std::optional<bastewright::LiveSession> live_;
+    PlannedPtr planned_;     ///< what of `live_` is in force
+    int plannedRevision_ = 0; ///< of `live_`, when `planned_` was copied from it
     QString problem_;
     TableRows people_;
     QTimer minute_, look_;

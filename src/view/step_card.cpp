@@ -29,13 +29,7 @@ void StepCard::refresh() {
     sides_.setRows({});
     const auto* live = live_->live();
     const auto id = words::toCore(board_->step());
-    if (!live) {
-        planned_.reset();
-        seen_ = nullptr;
-    } else if (&live->plan() != seen_) { // a re-plan is a new object
-        seen_ = &live->plan();
-        planned_ = std::make_shared<const Planned>(Planned{live->session(), live->plan()});
-    }
+    planned_ = live_->planned();
     const Task* task = nullptr;
     if (live)
         for (const auto& t : live->plan().tasks)

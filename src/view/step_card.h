@@ -57,7 +57,6 @@ private:
     LiveController* live_;
     TableBoard* board_;
     PlannedPtr planned_;
-    const bastewright::Plan* seen_ = nullptr; ///< the plan that `planned_` was made from
     QString title_, how_, caution_;
     QStringList lines_;
     bool known_ = false, moves_ = false, asks_ = false;

@@ -1,3 +1,5 @@
+#include "job/job_json.h"
+#include "plan/plan_json.h"
 #include "unit/view/qt_application.h"
 #include "unit/view/small_table.h"
 #include "view/live_controller.h"
@@ -74,6 +76,17 @@ TEST_F(AtTable, ALongNameDoesNotCrowdOutTheTable) {
 TEST_F(AtTable, ShortNamesAreSaidInFull) {
     ASSERT_TRUE(live->start(job, small())) << live->problem().toStdString();
     EXPECT_EQ(board->stepWho(), "Ada");
+}
+
+TEST_F(AtTable, ASessionWhoseBeginningWasNotStoredBeginsWhenItIsTakenUp) {
+    const Planned planned = small();
+    const auto id =
+        library->startSession(job, {writeSession(planned.session), writePlan(planned.plan)}).value();
+    ASSERT_TRUE(live->resume(id)) << live->problem().toStdString();
+    EXPECT_TRUE(live->live()->state().started);
+    board->doStep();
+    live->tick(0, "A1");
+    EXPECT_EQ(stage("A1"), "open") << live->problem().toStdString();
 }
 
 TEST_F(AtTable, EveryTickShownIsInTheLibrary) {
