@@ -41,11 +41,11 @@ Length least(const PerSide<Length>& s) {
     return std::min({s.head, s.foot, s.left, s.right});
 }
 
-/// The cure that the proof of sizes names for a layer.
-QString cureFor(const Findings& findings, const std::string& layer) {
+/// The cure that the proof of sizes names for a layer of the quilt whose fields begin so.
+QString cureFor(const Findings& findings, const std::string& quilt, const std::string& layer) {
     for (const Finding& f : findings)
         if (f.level != Finding::Level::note && !f.cure.empty() &&
-            f.text.english().starts_with("The " + layer + " is "))
+            f.field.starts_with(quilt + "/" + layer + "/") && f.text.english().starts_with("The " + layer + " is "))
             return words::fromCore(f.cure);
     return {};
 }
@@ -65,7 +65,8 @@ QVariantList ofBackingWay(const BackingAlternative& way, Unit unit, bool mayTake
             mayTake};
 }
 
-QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Findings& findings) {
+QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Findings& findings,
+                            const std::string& fieldPrefix) {
     QList<QVariantList> out;
     for (const Pass& pass : plan.passes)
         for (const auto& [name, core, spare, overage] :
@@ -85,7 +86,7 @@ QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Finding
                            : warn ? QStringLiteral("warn")
                                   : QStringLiteral("fine"),
                            text,
-                           stop || warn ? cureFor(findings, core) : QString{}});
+                           stop || warn ? cureFor(findings, fieldPrefix, core) : QString{}});
         }
     return out;
 }

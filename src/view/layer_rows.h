@@ -13,8 +13,9 @@ QVariantList ofBackingWay(const bastewright::BackingAlternative& way, bastewrigh
 
 /// One for each pass and layer: what must lie past the top on each side, how much of it may be lost
 /// before it must be cured, and whether that is fine, a warning or a stop.
+/// `fieldPrefix` tells its findings from other quilts' ("/jobs/2"; nothing where there is one quilt).
 QList<QVariantList> ofSpare(const bastewright::Job& job, const bastewright::QuiltPlan& plan,
-                            const bastewright::Findings& findings);
+                            const bastewright::Findings& findings, const std::string& fieldPrefix);
 
 /// Pack or pieces, strip to bring, what is cut first and what is left over.
 QString battingWords(const bastewright::Job& job, const bastewright::QuiltPlan& plan);

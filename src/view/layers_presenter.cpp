@@ -33,8 +33,12 @@ void LayersPresenter::refresh() {
                 shown_ = int(i);
         }
     }
-    if (plan)
-        spare = rows::ofSpare(*quilt().job(), *plan, quilt().planned()->plan.findings);
+    if (plan) {
+        const Planned& all = *quilt().planned();
+        const std::string own =
+            all.session.severalQuilts ? "/jobs/" + std::to_string(quilt().index()) : "";
+        spare = rows::ofSpare(*quilt().job(), *plan, all.plan.findings, own);
+    }
     choices_.setRows(std::move(choices));
     spare_.setRows(std::move(spare));
     emit changed();
