@@ -109,6 +109,8 @@ void PageServer::close() {
     state_.clear();
     waiting_.clear();
     late_.stop();
+    soon_.stop();
+    sees_.forget();
     guests_.renew();
     emit guestsChanged();
 }

@@ -15,6 +15,8 @@ public:
     explicit WhatGuestsSee(LiveController* live);
 
     QJsonObject now();
+    /// What is laid out for looking is put away until somebody looks again.
+    void forget() { boards_.clear(); }
 
 private:
     QJsonObject quilt(int index);
