@@ -225,4 +225,5 @@ class Names(InFolder):
 
 
 if __name__ == "__main__":
+    os.environ.setdefault("XDG_RUNTIME_DIR", tempfile.mkdtemp())
     unittest.main(argv=sys.argv[:1], verbosity=2)

@@ -4,7 +4,10 @@
 #include <sqlite3.h>
 
 #include <chrono>
+#include <fcntl.h>
 #include <functional>
+#include <optional>
+#include <sys/file.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -143,6 +146,31 @@ TEST(Trouble, ALockedLibraryIsWaitedForAndThenRefused) {
     }
     library.append(session, tick("late")).value();
     EXPECT_THAT(library.events(session).value(), SizeIs(2));
+}
+
+TEST(Trouble, AHeldLibraryIsOpenedAndReadAndItsTicksGoInLater) {
+    Folder f;
+    filledFile(f.file(), 1);
+    std::optional<Holder> holder{std::in_place, f.file()};
+    auto [library, findings] = opened(f.file());
+    EXPECT_FALSE(anyStop(findings));
+    EXPECT_THAT(library.events(1).value(), SizeIs(1));
+    EXPECT_THAT(library.append(1, tick("late")).error(),
+                HasSubstr("another window of the program is writing"));
+    holder.reset();
+    library.append(1, tick("late")).value();
+    EXPECT_THAT(library.events(1).value(), SizeIs(2));
+}
+
+TEST(Trouble, ALibraryThatAnotherWindowMendsIsSaidAndOpenedAfterwards) {
+    Folder f;
+    filledFile(f.file(), 1);
+    const int mending = ::open(f.file("library.sqlite.lock").c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
+    ASSERT_EQ(::flock(mending, LOCK_EX), 0);
+    EXPECT_THAT(Library::open(f.file(), made::ticking()).error(),
+                HasSubstr("Another window of the program is mending the library"));
+    ::close(mending);
+    EXPECT_THAT(opened(f.file()).library.events(1).value(), SizeIs(1));
 }
 
 TEST(Trouble, ALibraryOfANewerVersionIsLeftAlone) {
