@@ -221,7 +221,9 @@ int pictureScreens(const QStringList& arguments) {
     language::speak(parser.value(QStringLiteral("language")));
     QString problem;
     auto room = openRoom(options, problem);
-    if (room.window && QDir{}.mkpath(into)) {
+    if (room.window && !QDir{}.mkpath(into)) {
+        problem = QStringLiteral("The folder %1 cannot be made.").arg(into);
+    } else if (room.window) {
         const QStringList sides = size();
         room.window->resize(sides[0].toInt(), sides[1].toInt());
         auto& comfort = *room.workroom->comfort();
@@ -230,9 +232,14 @@ int pictureScreens(const QStringList& arguments) {
         comfort.setTextScale(parser.value(QStringLiteral("text")).toDouble() / 100);
         Tour tour{room};
         tour.useJob(parser.positionalArguments().constFirst());
+        QString unwritten;
         problem = tour.walk([&](const QString& stop) {
-            room.window->grabWindow().save(QDir{into}.filePath(stop + QStringLiteral(".png")));
+            const QString file = QDir{into}.filePath(stop + QStringLiteral(".png"));
+            if (!room.window->grabWindow().save(file) && unwritten.isEmpty())
+                unwritten = QStringLiteral("%1 cannot be written.").arg(file);
         });
+        if (problem.isEmpty())
+            problem = unwritten;
     }
     if (problem.isEmpty())
         return 0;
