@@ -32,7 +32,7 @@ void roomFields(Fields& f, R& room) {
                                         limits::kTables));
     f.words("walls", room.walls, kSideWords);
     f.length("inset", room.inset, {Length{}, 12_in});
-    f.count("irons", room.irons, {0, 40});
+    f.count("irons", room.irons, {0, limits::kIrons});
     f.count("surfaces", room.surfaces, {0, limits::kTables});
     f.object("together", room.together, [](Fields& t, auto& together) {
         constexpr Within<Length> kSide{12_in, 1440_in};
@@ -99,7 +99,7 @@ void settingFields(Fields& f, S& setting) {
             checkHelper(h, helper, setting.start, names);
     });
     f.object("stash", [&](Fields& s) {
-        constexpr Within<int> kCount{0, 100'000};
+        constexpr Within<int> kCount{0, limits::kOnHand};
         s.count("pins", setting.stash.pins, kCount);
         s.count("clamps", setting.stash.clamps, kCount);
         s.list("clips", setting.stash.clips, 20, [&](Fields& c, auto& clip) {

@@ -15,8 +15,8 @@ class Connection : public QObject {
     Q_OBJECT
 
 public:
-    static constexpr int kSlowMs = 10'000;  ///< most for sending a request
-    static constexpr int kIdleMs = 60'000;  ///< most between requests
+    static constexpr int kSlowMs = 10'000;  ///< most for sending the first request
+    static constexpr int kIdleMs = 60'000;  ///< most from an answer to the end of the next
     static constexpr qint64 kMostUnsent = 1'000'000; ///< bytes of answers nobody has taken
 
     Connection(QTcpSocket* socket, QObject* parent);

@@ -6,7 +6,7 @@
 namespace bastewright::sheets {
 
 namespace type {
-inline constexpr int kHead = 10;  ///< running head, and the smallest text on any sheet
+inline constexpr int kHead = 10;  ///< running head, and the smallest text outside pictures
 inline constexpr int kSmall = 11; ///< tables with many columns, captions
 inline constexpr int kBody = 12;  ///< the lead's text
 inline constexpr int kCheck = 14; ///< helpers' text: read standing, at arm's length

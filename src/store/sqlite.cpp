@@ -73,12 +73,6 @@ Statement& Statement::bind(int index, std::string_view value) {
     return *this;
 }
 
-Statement& Statement::bindNull(int index) {
-    if (const int code = sqlite3_bind_null(handle(), index); code != SQLITE_OK)
-        db_->fail(code);
-    return *this;
-}
-
 bool Statement::step() {
     const int code = sqlite3_step(handle());
     if (code == SQLITE_ROW)
@@ -103,10 +97,6 @@ std::string Statement::text(int column) const {
         return {};
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(handle(), column));
     return {reinterpret_cast<const char*>(bytes), size};
-}
-
-bool Statement::isNull(int column) const {
-    return sqlite3_column_type(handle(), column) == SQLITE_NULL;
 }
 
 Transaction::Transaction(Database& db)

@@ -1,3 +1,4 @@
+#include "job/job_json.h"
 #include "view/field_kinds.h"
 
 #include <QCoreApplication>
@@ -18,8 +19,8 @@ Fields ofBoxes(const Session& session, int quilt) {
         return [=](Session& s) { return &(s.setting.stash.*member); };
     };
     Fields out;
-    out << count({"pins", hand, tr("Pins")}, stash(&Stash::pins), 0, 100'000)
-        << count({"clamps", hand, tr("Clamps")}, stash(&Stash::clamps), 0, 1'000)
+    out << count({"pins", hand, tr("Pins")}, stash(&Stash::pins), 0, limits::kOnHand)
+        << count({"clamps", hand, tr("Clamps")}, stash(&Stash::clamps), 0, limits::kOnHand)
         << length({"tape", hand, tr("Tape")}, unit, stash(&Stash::tape));
     const auto& clips = session.setting.stash.clips;
     for (std::size_t i = 0; i < clips.size(); ++i) {
@@ -28,7 +29,8 @@ Fields ofBoxes(const Session& session, int quilt) {
         };
         const QString key = QStringLiteral("clip%1/").arg(i);
         const QString group = tr("Roll clips, size %1").arg(i + 1);
-        out << count({key + "count", group, tr("How many")}, clip(&ClipStock::count), 0, 1'000)
+        out << count({key + "count", group, tr("How many")}, clip(&ClipStock::count), 0,
+                     limits::kOnHand)
             << length({key + "holds", group, tr("Hold a roll of")}, unit, clip(&ClipStock::holds))
             << removal({key + "remove", group, tr("Remove this size of clip")}, [i](Session& s) {
                    auto& all = s.setting.stash.clips;

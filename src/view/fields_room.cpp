@@ -78,7 +78,7 @@ Fields ofRoom(const Session& session, int quilt) {
             out << wall(side);
     out << fields::count(
         {"irons", tr("Irons"), tr("Irons")}, [](Session& s) { return &s.setting.room.irons; }, 0,
-        12);
+        limits::kIrons);
     if (session.jobs.size() > 1)
         out << fields::count(
             {"surfaces", tr("Surfaces"), tr("Surfaces at a time (0: as serves)")},

@@ -59,10 +59,6 @@ const QHash<QString, QByteArray>& outlines() {
 Glyph::Glyph(QQuickItem* parent)
     : QQuickPaintedItem{parent} {}
 
-QStringList Glyph::known() {
-    return outlines().keys();
-}
-
 void Glyph::setName(const QString& name) {
     if (name == name_)
         return;

@@ -18,9 +18,6 @@ public:
     void setColor(const QColor& color);
     void paint(QPainter* painter) override;
 
-    /// Names there is a drawing for.
-    static QStringList known();
-
 signals:
     void changed();
 

@@ -60,7 +60,6 @@ public:
 
     Statement& bind(int index, std::int64_t value);
     Statement& bind(int index, std::string_view value);
-    Statement& bindNull(int index);
     template <class... Values>
     Statement& with(const Values&... values) {
         int index = 0;
@@ -72,7 +71,6 @@ public:
 
     std::int64_t number(int column) const;
     std::string text(int column) const;
-    bool isNull(int column) const;
     sqlite3_stmt* handle() const { return handle_.get(); }
 
 private:
