@@ -27,14 +27,16 @@ PlanIndex::PlanIndex(const Plan& plan)
 // By what waits for the turning, near and far; by their starts they may lie before it, where what
 // is done was done sooner than planned.
 void PlanIndex::findFromBack() {
-    std::unordered_multimap<std::string_view, const Task*> followers;
     std::vector<const Task*> todo;
-    for (const auto& t : plan_.tasks) {
-        for (const auto& id : t.after)
-            followers.emplace(id, &t);
+    for (const auto& t : plan_.tasks)
         if (t.kind == TaskKind::turnOver)
             todo.push_back(&t);
-    }
+    if (todo.empty())
+        return;
+    std::unordered_multimap<std::string_view, const Task*> followers;
+    for (const auto& t : plan_.tasks)
+        for (const auto& id : t.after)
+            followers.emplace(id, &t);
     while (!todo.empty()) {
         const Task* at = todo.back();
         todo.pop_back();
