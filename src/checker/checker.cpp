@@ -5,6 +5,11 @@
 namespace bastewright {
 
 Findings checkPlan(const Session& session, const Plan& plan) {
+    if (session.setting.helpers.empty()) { // nobody is named: it is for one, with what is usual
+        Session forOne = session;
+        forOne.setting.helpers.emplace_back().name = "Helper 1";
+        return checkPlan(forOne, plan);
+    }
     const check::PlanView view{session, plan};
     Findings out;
     for (const check::Rule& rule : check::rules()) {

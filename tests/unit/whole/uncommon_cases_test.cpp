@@ -93,6 +93,15 @@ const std::vector<Case> kCases{
 
 INSTANTIATE_TEST_SUITE_P(Plans, UncommonCase, ::testing::ValuesIn(kCases));
 
+TEST(NobodyNamed, IsPlannedForOneAndKeepsTheRules) {
+    Session session = sessionFor({"Nobody", 60, 60, {{72_in, 30_in, 1}}, {}, 0, ""});
+    session.setting.helpers.clear();
+    const Plan plan = planWhole(session);
+    EXPECT_TRUE(checkPlan(session, plan).empty()) << checkPlan(session, plan).front().text.english();
+    EXPECT_FALSE(anyStop(plan.findings)) << allText(plan);
+    EXPECT_NE(allText(plan).find("No helpers are named: planned for one"), std::string::npos) << allText(plan);
+}
+
 TEST(TooFewPins, SaysWhichZonesCouldTakeDotsHowManyToBuyAndWhatSpacingTheyAllow) {
     Session session = sessionFor({"throw", 40, 50, {{72_in, 30_in, 1}}, {}, 0, ""});
     const std::size_t points = [&] {
