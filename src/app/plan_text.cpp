@@ -131,13 +131,14 @@ void layers(std::ostream& out, const QuiltPlan& q, Unit unit) {
         if (q.backing->buy.empty())
             out << " nothing to buy";
         for (const BackingPurchase& b : q.backing->buy)
-            out << " buy "
+            out << (&b == q.backing->buy.data() ? " buy " : ", ")
                 << (unit == Unit::inch ? formatYardsUp(b.length) : format(b.length, unit)) << " of "
                 << (b.fabric.empty() ? "cloth" : b.fabric);
         out << '\n';
-        for (const Sentence& s : {q.backing->runnerUp, q.backing->nearestMiss})
-            if (!s.empty())
-                out << "    " << s << '\n';
+        if (!q.backing->runnerUp.empty())
+            out << "    runner-up: " << q.backing->runnerUp << '\n';
+        if (!q.backing->nearestMiss.empty())
+            out << "    " << q.backing->nearestMiss << '\n';
     }
     if (q.batting) {
         out << "  Batting: ";
