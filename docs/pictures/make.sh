@@ -16,8 +16,8 @@ mkdir -m 700 "$work/home"
 export HOME=$work/home XDG_RUNTIME_DIR=$work/home LC_ALL=C.UTF-8 TZ=UTC
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 
-# Fewer colours make them small: flat areas and letters lose nothing one could see.
-keep() { pngquant --strip --speed 1 --quality 60-95 40 - <"$1" >"$here/$2.png"; }
+# Fewer colours make them small; with fewer than these the rings of people lose theirs.
+keep() { pngquant --strip --speed 1 --quality 60-98 96 - <"$1" >"$here/$2.png"; }
 
 "$program" --picture-screens "$work/screens" "$job" --size 1280x800
 while read -r stop name; do
