@@ -20,20 +20,6 @@ QJsonArray asJson(const TableRows& rows) {
     return out;
 }
 
-bool isFor(EventKind tick, const Task& task, bool dots) {
-    switch (tick) {
-    case EventKind::zoneDotted:
-        return task.kind == TaskKind::dotLower;
-    case EventKind::zoneOpened:
-        return task.kind == (dots ? TaskKind::dotUpper : TaskKind::placeOpen);
-    case EventKind::zoneClosed:
-    case EventKind::zonePressed:
-        return task.kind == (dots ? TaskKind::press : TaskKind::closePins);
-    default:
-        return false;
-    }
-}
-
 } // namespace
 
 std::vector<Hand> handsAt(const LiveSession& live, int quilt, const std::string& zone) {
@@ -41,18 +27,10 @@ std::vector<Hand> handsAt(const LiveSession& live, int quilt, const std::string&
     const auto tick = nextTick(live.plan(), live.state(), quilt, zone);
     if (!tick)
         return out;
-    const bool dots = live.session().jobs[std::size_t(quilt)].basting.with == Basting::With::dots;
-    // After the turning a zone is pressed once more, from the back; then the front is done, and
-    // where it was done sooner than planned its turning may stand behind what is left.
-    const bool fromBack = *tick == EventKind::zonePressed;
-    bool turned = false;
-    for (const auto& task : live.plan().tasks) {
-        turned = turned || (task.job == quilt && task.kind == TaskKind::turnOver);
-        if (task.job == quilt && task.zone == zone && isFor(*tick, task, dots) &&
-            (fromBack || !turned) && !live.state().doneTasks.contains(task.id))
-            for (const auto& person : task.people)
-                out.push_back({person, task.id});
-    }
+    for (const Task* task : tasksOfTick(live.plan(), quilt, zone, *tick))
+        if (!live.state().doneTasks.contains(task->id))
+            for (const auto& person : task->people)
+                out.push_back({person, task->id});
     return out;
 }
 

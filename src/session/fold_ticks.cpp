@@ -8,27 +8,24 @@
 namespace bastewright {
 namespace {
 
-// What a tick is about: the state it leads from and to, and the tasks it finishes.
+// What a tick is about: the state it leads from and to.
 struct Tick {
     ZoneState from, to;
-    TaskKind kind;
-    bool fromBack;
     Sentence done;
+    bool fromBack = false;
 };
 
 Tick tickOf(EventKind kind, bool dots) {
     switch (kind) {
     case EventKind::zoneDotted:
-        return {ZoneState::waiting, ZoneState::dotted, TaskKind::dotLower, false, core::says("dotted")};
+        return {ZoneState::waiting, ZoneState::dotted, core::says("dotted")};
     case EventKind::zoneOpened:
         return {dots ? ZoneState::dotted : ZoneState::waiting, ZoneState::open,
-                dots ? TaskKind::dotUpper : TaskKind::placeOpen, false, core::says("opened")};
+                core::says("opened")};
     case EventKind::zoneClosed:
-        return {ZoneState::open, ZoneState::closed, dots ? TaskKind::press : TaskKind::closePins,
-                false, core::says("closed")};
+        return {ZoneState::open, ZoneState::closed, core::says("closed")};
     default:
-        return {ZoneState::closed, ZoneState::pressedBack, TaskKind::press, true,
-                core::says("pressed from the back")};
+        return {ZoneState::closed, ZoneState::pressedBack, core::says("pressed from the back"), true};
     }
 }
 
@@ -146,7 +143,7 @@ Sentence Fold::zoneTick(const Event& e) {
         return core::says("Zone %1 belongs to pass %2, which is not on the table now.", e.zone,
                           zone->pass);
 
-    auto tasks = index_->zoneTasks(e.job, e.zone, tick.kind, tick.fromBack);
+    auto tasks = index_->ticked(e.job, e.zone, e.kind);
     if (tick.fromBack && tasks.empty())
         return core::says("Zone %1 is not pressed from the back in this plan.", e.zone);
     // Two people may share a zone as two tasks: each ticks their own, the last one ticks the zone.

@@ -31,6 +31,13 @@ double progress(const LiveState& state) {
     return double(done) / double(state.zones.size());
 }
 
+std::vector<const Task*> tasksOfTick(const Plan& plan, int job, const std::string& zone,
+                                     EventKind tick) {
+    const PlanIndex index{plan};
+    const auto tasks = index.ticked(job, zone, tick);
+    return {tasks.begin(), tasks.end()};
+}
+
 std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
                                   const std::string& zone) {
     const auto live = state.zones.find({job, zone});
@@ -42,7 +49,7 @@ std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int 
     if (!z)
         return {};
     if (live->second.state == ZoneState::closed)
-        return index.zoneTasks(job, zone, TaskKind::press, true).empty()
+        return index.ticked(job, zone, EventKind::zonePressed).empty()
                    ? std::nullopt
                    : std::optional{EventKind::zonePressed};
     if (z->pass != state.currentPass[static_cast<std::size_t>(job)] ||

@@ -71,6 +71,10 @@ double progress(const LiveState& state);
 std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
                                   const std::string& zone);
 
+/// The tasks that such a tick at the zone is about: one, or one for each of those who share it.
+std::vector<const Task*> tasksOfTick(const Plan& plan, int job, const std::string& zone,
+                                     EventKind tick);
+
 /// What a person does now and next: the first two tasks of theirs, in the plan's order, that are
 /// not done. Fewer where there are fewer.
 std::vector<Task> nextTasks(const Plan& plan, const LiveState& state, const std::string& person);

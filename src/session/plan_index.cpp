@@ -74,6 +74,22 @@ std::span<const Task* const> PlanIndex::zoneTasks(int job, std::string_view zone
     return it->second;
 }
 
+std::span<const Task* const> PlanIndex::ticked(int job, std::string_view zone,
+                                               EventKind tick) const {
+    switch (tick) {
+    case EventKind::zoneDotted:
+        return zoneTasks(job, zone, TaskKind::dotLower);
+    case EventKind::zoneOpened:
+        return zoneTasks(job, zone, dots(job) ? TaskKind::dotUpper : TaskKind::placeOpen);
+    case EventKind::zoneClosed:
+        return zoneTasks(job, zone, dots(job) ? TaskKind::press : TaskKind::closePins);
+    case EventKind::zonePressed:
+        return zoneTasks(job, zone, TaskKind::press, true);
+    default:
+        return {};
+    }
+}
+
 std::vector<const Task*> PlanIndex::before(std::span<const Task* const> tasks) const {
     std::set<const Task*> seen;
     std::vector<const Task*> todo{tasks.begin(), tasks.end()};

@@ -37,19 +37,6 @@ bool isTick(EventKind kind) {
            kind == EventKind::zoneClosed || kind == EventKind::zonePressed;
 }
 
-TaskKind workOf(EventKind kind, bool dots) {
-    switch (kind) {
-    case EventKind::zoneDotted:
-        return TaskKind::dotLower;
-    case EventKind::zoneOpened:
-        return dots ? TaskKind::dotUpper : TaskKind::placeOpen;
-    case EventKind::zoneClosed:
-        return dots ? TaskKind::press : TaskKind::closePins;
-    default:
-        return TaskKind::press;
-    }
-}
-
 // Which ticks are new work: each of a zone's steps once, in order. Says nothing about passes; a
 // tick of the wrong pass is so rare, and its time so plausible, that it does no harm.
 class FirstTicks {
@@ -60,16 +47,14 @@ public:
     bool counts(const Event& e) {
         if (!index_.zone(e.job, e.zone))
             return false;
-        const bool dots = index_.dots(e.job);
         int& at = step_[{e.job, e.zone}];
         const int needs = e.kind == EventKind::zoneDotted   ? 0
-                          : e.kind == EventKind::zoneOpened ? (dots ? 1 : 0)
+                          : e.kind == EventKind::zoneOpened ? (index_.dots(e.job) ? 1 : 0)
                           : e.kind == EventKind::zoneClosed ? 2
                                                             : 3;
         if (at != needs)
             return false;
-        const auto tasks =
-            index_.zoneTasks(e.job, e.zone, workOf(e.kind, dots), e.kind == EventKind::zonePressed);
+        const auto tasks = index_.ticked(e.job, e.zone, e.kind);
         if (tasks.size() > 1 && !e.task.empty()) { // one part of a shared zone
             if (!parts_.insert(e.task).second)
                 return false;
@@ -98,8 +83,7 @@ double plannedFor(const Event& e, const PlanIndex& index,
         return it == paces.end() ? 1.0 : it->second;
     };
     double seconds = 0;
-    for (const Task* t : index.zoneTasks(e.job, e.zone, workOf(e.kind, index.dots(e.job)),
-                                         e.kind == EventKind::zonePressed)) {
+    for (const Task* t : index.ticked(e.job, e.zone, e.kind)) {
         if (!e.task.empty() && t->id != e.task)
             continue;
         double own = double((t->end - t->start).count());

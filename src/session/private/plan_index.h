@@ -1,6 +1,7 @@
 #pragma once
 
 #include "plan/plan.h"
+#include "session/event.h"
 
 #include <map>
 #include <set>
@@ -60,6 +61,8 @@ public:
     /// others.
     std::span<const Task* const> zoneTasks(int job, std::string_view zone, TaskKind kind,
                                            bool fromBack = false) const;
+    /// The tasks that such a tick at the zone is about: one, or one for each of those who share it.
+    std::span<const Task* const> ticked(int job, std::string_view zone, EventKind tick) const;
     /// Everything of the quilt the tasks wait for, near and far, in the plan's order.
     std::vector<const Task*> before(std::span<const Task* const> tasks) const;
 
