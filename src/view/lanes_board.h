@@ -75,7 +75,7 @@ private:
     LiveController* live_;
     std::function<std::int64_t()> clock_;
     bool atTable_ = false;
-    PlannedPtr shown_; ///< a copy: what the running session has in force may be replaced
+    PlannedPtr shown_; ///< held: what the running session has in force may be replaced
     std::vector<Block> blocks_;
     QStringList names_, letters_;
     QString chosen_;

@@ -17,7 +17,7 @@ StepCard::StepCard(LiveController* live, TableBoard* board, QObject* parent)
 }
 
 PlannedQuilt StepCard::quilt() const {
-    return {planned_, board_->quilt()};
+    return {live_->planned(), board_->quilt()};
 }
 
 void StepCard::refresh() {
@@ -29,7 +29,6 @@ void StepCard::refresh() {
     sides_.setRows({});
     const auto* live = live_->live();
     const auto id = words::toCore(board_->step());
-    planned_ = live_->planned();
     const Task* task = nullptr;
     if (live)
         for (const auto& t : live->plan().tasks)

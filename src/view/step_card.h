@@ -56,7 +56,6 @@ private:
 
     LiveController* live_;
     TableBoard* board_;
-    PlannedPtr planned_;
     QString title_, how_, caution_;
     QStringList lines_;
     bool known_ = false, moves_ = false, asks_ = false;
