@@ -45,7 +45,8 @@ Length least(const PerSide<Length>& s) {
 QString cureFor(const Findings& findings, const std::string& quilt, const std::string& layer) {
     for (const Finding& f : findings)
         if (f.level != Finding::Level::note && !f.cure.empty() &&
-            f.field.starts_with(quilt + "/" + layer + "/") && f.text.english().starts_with("The " + layer + " is "))
+            f.field.starts_with(quilt + "/" + layer + "/") &&
+            f.text.english().starts_with("The " + layer + " is "))
             return words::fromCore(f.cure);
     return {};
 }
@@ -85,8 +86,7 @@ QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Finding
                            stop   ? QStringLiteral("stop")
                            : warn ? QStringLiteral("warn")
                                   : QStringLiteral("fine"),
-                           text,
-                           stop || warn ? cureFor(findings, fieldPrefix, core) : QString{}});
+                           text, stop || warn ? cureFor(findings, fieldPrefix, core) : QString{}});
         }
     return out;
 }

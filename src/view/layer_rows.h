@@ -13,7 +13,7 @@ QVariantList ofBackingWay(const bastewright::BackingAlternative& way, bastewrigh
 
 /// One for each pass and layer: what must lie past the top on each side, how much of it may be lost
 /// before it must be cured, and whether that is fine, a warning or a stop.
-/// `fieldPrefix` tells its findings from other quilts' ("/jobs/2"; nothing where there is one quilt).
+/// `fieldPrefix` tells its findings from other quilts' ("/jobs/2"; empty where there is one).
 QList<QVariantList> ofSpare(const bastewright::Job& job, const bastewright::QuiltPlan& plan,
                             const bastewright::Findings& findings, const std::string& fieldPrefix);
 

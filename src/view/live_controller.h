@@ -119,7 +119,7 @@ private:
     bastewright::SessionId id_ = 0;
     bastewright::JobId job_ = 0;
     std::optional<bastewright::LiveSession> live_;
-    PlannedPtr planned_;     ///< what of `live_` is in force
+    PlannedPtr planned_;      ///< what of `live_` is in force
     int plannedRevision_ = 0; ///< of `live_`, when `planned_` was copied from it
     QString problem_;
     TableRows people_;

@@ -49,7 +49,7 @@ Why ofPasses(const From& f) {
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)}};
     if (!f.quilt.surface.floor)
         w.inputs << std::pair{tr("Tables pushed together"),
-                          f.size({f.quilt.surface.length, f.quilt.surface.width})}
+                              f.size({f.quilt.surface.length, f.quilt.surface.width})}
                  << std::pair{tr("Rim kept free"), f.length(f.session.setting.room.inset)}
                  << std::pair{tr("Anchor strip"), f.length(anchorStrip(f.job.basting))};
     if (const auto* way = f.way()) {
@@ -85,8 +85,8 @@ Why ofPoints(const From& f) {
                 {tr("In from the edge"), f.length(f.job.basting.edge)}};
     if (pins)
         w.inputs << std::pair{tr("Clear of sewn seams"), seamsAreSewn(f.job)
-                                                         ? f.length(f.job.basting.clear)
-                                                         : tr("seams are not sewn")};
+                                                             ? f.length(f.job.basting.clear)
+                                                             : tr("seams are not sewn")};
     if (!f.quilt.patterns.empty())
         w.inputs << std::pair{tr("Patterns"), QString::number(f.quilt.patterns.size())};
     w.bound = tr("Without any seam or edge to keep clear of, no fewer than %1 could do it.")
@@ -141,11 +141,12 @@ Why ofBacking(const From& f) {
         w.inputs << std::pair{tr("Backing"), f.size(f.quilt.layers.backing)}
                  << std::pair{tr("Seam allowance"), f.length(f.job.backing.seam)}
                  << std::pair{tr("Shrinks by"),
-                          tr("%1 %").arg(words::amount(f.job.backing.shrinkPercent))}
+                              tr("%1 %").arg(words::amount(f.job.backing.shrinkPercent))}
                  << std::pair{tr("Pieces"), QString::number(plan.panels.size())};
         for (const auto& fabric : f.job.backing.fabrics)
-            w.inputs << std::pair{fabric.name.empty() ? tr("Usable width") : words::fromCore(fabric.name),
-                              f.length(fabric.usableWidth)};
+            w.inputs << std::pair{fabric.name.empty() ? tr("Usable width")
+                                                      : words::fromCore(fabric.name),
+                                  f.length(fabric.usableWidth)};
         QStringList near;
         for (const auto& more : {plan.nearestMiss, plan.runnerUp})
             if (!more.empty())

@@ -67,8 +67,9 @@ Sentence describe(const Problem& problem, const std::vector<Bolt>& bolts, const 
         if (n == 0)
             continue;
         const Sentence cloth = clothName(fabrics[std::size_t(f)], problem.unit);
-        const Sentence these = lengthsOf(n, core::length(problem.height(layout.along), problem.unit),
-                                         fabrics.size() > 1 ? &cloth : nullptr);
+        const Sentence these =
+            lengthsOf(n, core::length(problem.height(layout.along), problem.unit),
+                      fabrics.size() > 1 ? &cloth : nullptr);
         text = text.empty() ? these : core::says("%1 and %2", text, these);
     }
     text = layout.along ? core::says("%1 along the quilt", std::move(text))

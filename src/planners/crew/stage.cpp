@@ -252,11 +252,12 @@ private:
                 break;
             int& own = end_[ix(mode->person)];
             const int before = own, kind = kind_[ix(mode->person)];
-            const bool tried = std::any_of(ways.begin(), ways.end(), [&, end = end, mode = mode](const auto& w) {
-                const auto other = ix(w.second->person);
-                return w.second < mode && w.first == end && kind_[other] == kind &&
-                       end_[other] == before;
-            });
+            const bool tried =
+                std::any_of(ways.begin(), ways.end(), [&, end = end, mode = mode](const auto& w) {
+                    const auto other = ix(w.second->person);
+                    return w.second < mode && w.first == end && kind_[other] == kind &&
+                           end_[other] == before;
+                });
             if (tried)
                 continue;
             own = end;

@@ -165,7 +165,8 @@ bool repair(Layout& layout, const Rules& rules, int steps) {
         const int wider = round / 2; // every second round
         for (const Field& box : boxesAround(open, 2 * rules.radius))
             for (const Means means : {Means::loosePoints, Means::allPoints, Means::breach})
-                if (repairBox(layout, rules, box.grown(wider * rules.radius / 2), means, steps, seed))
+                if (repairBox(layout, rules, box.grown(wider * rules.radius / 2), means, steps,
+                              seed))
                     break;
     }
     force(layout, rules);

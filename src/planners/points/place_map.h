@@ -56,9 +56,10 @@ public:
 private:
     int column(double x) const { return nearest((x - first_.x) / pitch_, columns_); }
     int row(double y) const { return nearest((y - first_.y) / pitch_, rows_); }
-    /// Asked for every place of every search: half a library's rounding, and below 0 it is 0 anyway.
+    /// Asked for every place of every search, so without a library's rounding; below 0 it is 0.
     static int nearest(double place, int count) {
-        return std::clamp(static_cast<int>(place + 0.5), 0, count - 1); // NOLINT(bugprone-incorrect-roundings)
+        // NOLINTNEXTLINE(bugprone-incorrect-roundings)
+        return std::clamp(static_cast<int>(place + 0.5), 0, count - 1);
     }
     std::size_t index(int i, int j) const {
         return static_cast<std::size_t>(j) * static_cast<std::size_t>(columns_) +

@@ -10,7 +10,7 @@ namespace bastewright {
 /// ends.
 class UseLock {
 public:
-    /// Opens or makes the lock file. Where that fails nobody holds it alone, and nothing is replaced.
+    /// Opens or makes the lock file. Where that fails it is never held alone: nothing is replaced.
     explicit UseLock(const std::string& path);
     UseLock(UseLock&& other) noexcept;
     UseLock& operator=(UseLock&& other) noexcept;

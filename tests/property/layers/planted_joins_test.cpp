@@ -74,7 +74,8 @@ struct Kind {
     Length spare;
     bool turn;
     friend void PrintTo(const Kind& k, std::ostream* out) {
-        *out << k.pieces << " pieces, " << k.spare.in() << " in to spare" << (k.turn ? ", turned" : "");
+        *out << k.pieces << " pieces, " << k.spare.in() << " in to spare"
+             << (k.turn ? ", turned" : "");
     }
 };
 class PlantedJoin : public testing::TestWithParam<Kind> {};

@@ -215,8 +215,11 @@ TEST(Fold, ThickBattingIsPressedOnceMoreFromTheBack) {
 
 TEST(Fold, PressesFromTheBackAreKnownWhereTheTurningCameSoonerThanPlanned) {
     using enum EventKind;
-    Plan plan = made::dottedPlan(true); // as planned anew: what is done ends now, what is left begins now
-    const auto at = [&plan](const char* id) { return std::ranges::find(plan.tasks, id, &Task::id); };
+    Plan plan = made::dottedPlan(true);
+    // As planned anew: what is done ends now, what is left begins now.
+    const auto at = [&plan](const char* id) {
+        return std::ranges::find(plan.tasks, id, &Task::id);
+    };
     std::rotate(at("turn"), at("back-A1"), at("cool-back"));
     Reporter r;
     r.start();

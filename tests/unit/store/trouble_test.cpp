@@ -165,7 +165,8 @@ TEST(Trouble, AHeldLibraryIsOpenedAndReadAndItsTicksGoInLater) {
 TEST(Trouble, ALibraryThatAnotherWindowMendsIsSaidAndOpenedAfterwards) {
     Folder f;
     filledFile(f.file(), 1);
-    const int mending = ::open(f.file("library.sqlite.lock").c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
+    const int mending =
+        ::open(f.file("library.sqlite.lock").c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
     ASSERT_EQ(::flock(mending, LOCK_EX), 0);
     EXPECT_THAT(Library::open(f.file(), made::ticking()).error(),
                 HasSubstr("Another window of the program is mending the library"));

@@ -62,8 +62,8 @@ struct Kinds {
 };
 void PrintTo(const Kinds& kinds, std::ostream* out) {
     for (const Table& t : kinds.tables)
-        *out << (&t == kinds.tables.data() ? "" : ", ") << t.count << " of " << t.length.in() << " x "
-             << t.width.in();
+        *out << (&t == kinds.tables.data() ? "" : ", ") << t.count << " of " << t.length.in()
+             << " x " << t.width.in();
 }
 class EveryArrangement : public testing::TestWithParam<Kinds> {};
 

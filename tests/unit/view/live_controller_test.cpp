@@ -81,7 +81,8 @@ TEST_F(AtTable, ShortNamesAreSaidInFull) {
 TEST_F(AtTable, ASessionWhoseBeginningWasNotStoredBeginsWhenItIsTakenUp) {
     const Planned planned = small();
     const auto id =
-        library->startSession(job, {writeSession(planned.session), writePlan(planned.plan)}).value();
+        library->startSession(job, {writeSession(planned.session), writePlan(planned.plan)})
+            .value();
     ASSERT_TRUE(live->resume(id)) << live->problem().toStdString();
     EXPECT_TRUE(live->live()->state().started);
     board->doStep();

@@ -97,9 +97,11 @@ TEST(NobodyNamed, IsPlannedForOneAndKeepsTheRules) {
     Session session = sessionFor({"Nobody", 60, 60, {{72_in, 30_in, 1}}, {}, 0, ""});
     session.setting.helpers.clear();
     const Plan plan = planWhole(session);
-    EXPECT_TRUE(checkPlan(session, plan).empty()) << checkPlan(session, plan).front().text.english();
+    EXPECT_TRUE(checkPlan(session, plan).empty())
+        << checkPlan(session, plan).front().text.english();
     EXPECT_FALSE(anyStop(plan.findings)) << allText(plan);
-    EXPECT_NE(allText(plan).find("No helpers are named: planned for one"), std::string::npos) << allText(plan);
+    EXPECT_NE(allText(plan).find("No helpers are named: planned for one"), std::string::npos)
+        << allText(plan);
 }
 
 TEST(TooFewPins, SaysWhichZonesCouldTakeDotsHowManyToBuyAndWhatSpacingTheyAllow) {
