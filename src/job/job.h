@@ -1,7 +1,7 @@
 #pragma once
 
+#include "job/top.h"
 #include "measures/clock.h"
-#include "measures/geometry.h"
 #include "measures/length_text.h"
 
 #include <map>
@@ -15,35 +15,6 @@ namespace bastewright {
 
 /// Fields a file held that this version does not know: JSON pointer -> JSON text. Kept on round trip.
 using UnknownFields = std::map<std::string, std::string>;
-
-/// A regular top: a border on all four sides; inside it rows × columns of blocks with sashing between
-/// blocks (not outside them). `innerX`/`innerY` are seam positions inside every block from its own
-/// head-left corner.
-struct BlockGrid {
-    int columns = 1, rows = 1;
-    Length block = Length::inches(12); ///< side of the (square) block
-    Length blockLength{};              ///< its length where blocks are oblong; zero means square
-    Length sashing{}, border{};
-    std::vector<Length> innerX, innerY;
-    auto operator<=>(const BlockGrid&) const = default;
-
-    constexpr Length blockHeight() const { return blockLength > Length{} ? blockLength : block; }
-    constexpr Length width() const {
-        return 2 * border + columns * block + (columns - 1) * sashing;
-    }
-    constexpr Length length() const {
-        return 2 * border + rows * blockHeight() + (rows - 1) * sashing;
-    }
-};
-
-struct Top {
-    std::vector<Length> width;     ///< readings across, at least one
-    std::vector<Length> length;    ///< readings from head to foot, at least one
-    std::vector<Length> diagonals; ///< none, or both
-    std::optional<BlockGrid> grid;
-    std::vector<Segment> seams; ///< further seams, anywhere on the top
-    auto operator<=>(const Top&) const = default;
-};
 
 struct Quilting {
     enum class Method { inTheDitch, acrossSeams, singleTacks, freeMotion, undecided };
@@ -225,20 +196,6 @@ struct Session {
     UnknownFields unknown;      ///< of the session file's own level
     auto operator<=>(const Session&) const = default;
 };
-
-/// Size of the top as the planner takes it: the largest reading each way, so that no layer is short.
-Rect topRect(const Top& top);
-
-/// What a top takes up when it is laid straight along one side. Where its diagonals differ it leans:
-/// of a parallelogram with sides w and l, and diagonals d and e, the far side lies (d² − e²) / 4w
-/// aside when the head lies straight, and (d² − e²) / 4l when the left side does. The larger of
-/// both in each direction, from the largest readings.
-Rect topEnvelope(const Top& top);
-
-/// All seams of the top, each once: grid lines (block, sashing and border edges, inner lines) and the
-/// further seams as they were given. Inner lines of touching blocks are one seam. Lines along the edge
-/// of the top are not seams.
-std::vector<Segment> seamsOf(const Top& top);
 
 /// True where the needle will follow the seams, so that pins must keep clear of them.
 bool seamsAreSewn(const Job& job);

@@ -45,11 +45,9 @@ std::vector<Segment> seamsOf(const Top& top) {
     std::set<Segment> seams;
     if (top.grid) {
         const BlockGrid& g = *top.grid;
-        // What the readings differ from the nominal size is shared out by the borders.
-        const Length ox = (area.width() - g.width()) / 2 + g.border;
-        const Length oy = (area.length() - g.length()) / 2 + g.border;
-        const AxisLines x = axis(g.columns, g.block, g.sashing, g.innerX, ox);
-        const AxisLines y = axis(g.rows, g.blockHeight(), g.sashing, g.innerY, oy);
+        const Point first = g.firstBlock(area);
+        const AxisLines x = axis(g.columns, g.block, g.sashing, g.innerX, first.x);
+        const AxisLines y = axis(g.rows, g.blockHeight(), g.sashing, g.innerY, first.y);
         const Interval spanX{x.blocks.front().lo, x.blocks.back().hi};
         const Interval spanY{y.blocks.front().lo, y.blocks.back().hi};
         for (const Length at : x.whole)

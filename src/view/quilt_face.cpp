@@ -11,13 +11,11 @@ std::vector<Rect> blocksOf(const Top& top) {
     if (!top.grid)
         return out;
     const BlockGrid& grid = *top.grid;
-    const Rect area = topRect(top);
-    const Length ox = (area.width() - grid.width()) / 2 + grid.border;
-    const Length oy = (area.length() - grid.length()) / 2 + grid.border;
+    const Point first = grid.firstBlock(topRect(top));
     for (int row = 0; row < grid.rows; ++row)
         for (int column = 0; column < grid.columns; ++column) {
-            const Length x = ox + column * (grid.block + grid.sashing);
-            const Length y = oy + row * (grid.blockHeight() + grid.sashing);
+            const Length x = first.x + column * (grid.block + grid.sashing);
+            const Length y = first.y + row * (grid.blockHeight() + grid.sashing);
             out.push_back({x, y, x + grid.block, y + grid.blockHeight()});
         }
     return out;

@@ -40,10 +40,9 @@ std::optional<BlockFrame> frameOf(const Job& job) {
     if (!job.top.grid)
         return {};
     const BlockGrid& g = *job.top.grid;
-    const Rect area = topRect(job.top);
+    const Point first = g.firstBlock(topRect(job.top));
     BlockFrame f;
-    f.first = {((area.width() - g.width()) / 2 + g.border).in(),
-               ((area.length() - g.length()) / 2 + g.border).in()};
+    f.first = {first.x.in(), first.y.in()};
     f.blockX = g.block.in();
     f.blockY = g.blockHeight().in();
     f.pitchX = f.blockX + g.sashing.in();

@@ -39,9 +39,8 @@ Rules rulesFor(const Job& job) {
     rules.radius = rules.spacing * std::sqrt(0.5) + kTolerance;
     rules.gap = rules.spacing / 2;
     if (job.top.grid) {
-        const BlockGrid& g = *job.top.grid;
-        rules.anchor = {((area.width() - g.width()) / 2 + g.border).in(),
-                        ((area.length() - g.length()) / 2 + g.border).in()};
+        const Point first = job.top.grid->firstBlock(area);
+        rules.anchor = {first.x.in(), first.y.in()};
     }
     rules.fine = job.unit == Unit::inch ? 0.125 : Length::nanometres(2'500'000).in();
     rules.step = rules.fine;
