@@ -186,11 +186,14 @@ SessionRead read(std::string_view text) {
         FieldReader reader{*root, "", problems};
         session.severalQuilts = isSessionFile(reader, *root);
         readVersion(reader);
-        if (session.severalQuilts)
-            readSessionFields(reader, *root, session);
-        else
-            readJobFile(reader, session);
-        reader.finish();
+        // Another kind of file has nothing that is worth a finding each.
+        if (reader.sound()) {
+            if (session.severalQuilts)
+                readSessionFields(reader, *root, session);
+            else
+                readJobFile(reader, session);
+            reader.finish();
+        }
         // Nobody named: one person with the trade's usual reach.
         if (!root->contains("helpers"))
             session.setting.helpers.emplace_back().name = "You";

@@ -120,9 +120,12 @@ void recompose(Plan& plan, const Sentences& sentences) {
 
 void readFields(FieldReader& reader, Plan& plan) {
     int format = 0, version = kVersion;
-    reader.require({"format", "version", "unit"});
+    reader.require({"format", "version"});
     reader.word("format", format, kFormatWords);
     reader.count("version", version, {kVersion, kVersion});
+    if (!reader.sound()) // another kind of file has nothing that is worth a finding each
+        return;
+    reader.require({"unit"});
     reader.unit("unit", plan.unit);
     if (reader.has("quilts")) {
         reader.list("quilts", plan.quilts, limits::kQuilts,
@@ -136,6 +139,7 @@ void readFields(FieldReader& reader, Plan& plan) {
     Sentences sentences;
     reader.sentences("sentences", sentences, kList);
     recompose(plan, sentences);
+    reader.finish();
 }
 
 PlanRead read(std::string_view text) {
@@ -154,7 +158,6 @@ PlanRead read(std::string_view text) {
     if (root->is_object()) {
         FieldReader reader{*root, "", problems};
         readFields(reader, plan);
-        reader.finish();
     } else {
         problems.add({Finding::Level::stop, "",
                       core::says("The file is %1; a plan as an object in {} is accepted.",
