@@ -121,7 +121,7 @@ QString LanesBoard::what() const {
         return {};
     QStringList out;
     const auto& quilt = shown_->plan.quilts[std::size_t(t->job)];
-    if (shown_->plan.quilts.size() > 1)
+    if (shown_->plan.quilts.size() > 1 && !quilt.name.empty())
         out << QStringLiteral("%1.").arg(words::fromCore(quilt.name));
     out << tr("Pass %1 of %2.").arg(t->pass).arg(quilt.passes.size());
     if (!t->places.empty())

@@ -15,7 +15,7 @@ Sentence zones(const std::vector<std::string>& ids) {
     return core::commaList(Sentences(ids.begin(), ids.end()));
 }
 
-void say(const Unworkable& u, const std::string& quilt, int pass, Unit unit, Findings& findings) {
+void say(const Unworkable& u, const Sentence& quilt, int pass, Unit unit, Findings& findings) {
     const auto stop = [&](Sentence text, Sentence cure) {
         findings.push_back({Finding::Level::stop, "/helpers", std::move(text), std::move(cure)});
     };
@@ -66,7 +66,8 @@ std::vector<bool> workableZones(const std::vector<Helper>& helpers, const QuiltP
                 workable[z] = true;
             }
         }
-        say(u, quilt.name, p.number, unit, findings);
+        say(u, quilt.name.empty() ? core::says("Quilt") : Sentence{quilt.name}, p.number, unit,
+            findings);
     }
     return workable;
 }

@@ -1,6 +1,7 @@
 #include "planners/crew/handed.h"
 
 #include "plan/find.h"
+#include "plan/quilt_name.h"
 
 #include <algorithm>
 #include <array>
@@ -85,10 +86,10 @@ void sayHanded(const Session& session, const std::vector<Helper>& helpers,
             Sentence why;
             if (!zone)
                 why = core::says("Zone %1 of %2 was handed to %3, and this plan has no such zone.",
-                                 wish.zone, job.name, wish.person);
+                                 wish.zone, quiltName(job.name), wish.person);
             else if (who == helpers.end())
                 why = core::says("Zone %1 of %2 was handed to %3, who is not among the helpers.",
-                                 wish.zone, job.name, wish.person);
+                                 wish.zone, quiltName(job.name), wish.person);
             else
                 why = whyNot(*who, quilts[k], *zone, work, job.unit);
             if (!why.empty())

@@ -1,5 +1,6 @@
 #include "planners/whole/quilt.h"
 
+#include "plan/quilt_name.h"
 #include "planners/batting/batting.h"
 #include "planners/passes/holds.h"
 #include "planners/passes/zones.h"
@@ -72,7 +73,7 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
 Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
                   const std::string& prefix) {
     const Length anchor = anchorStrip(job.basting);
-    const Sentence quilt = job.name.empty() ? core::says("the quilt") : Sentence{job.name};
+    const Sentence quilt = quiltName(job.name);
     return {Finding::Level::stop, prefix + "/room/tables",
             choices.empty()
                 ? core::says("No surface of the tables on hand can hold %1 so that it can be shifted "

@@ -86,12 +86,12 @@ void write(std::string& out, const Event& e, sys_seconds now) {
     line(out, "END:VEVENT");
 }
 
-/// The names of quilts or helpers as a list.
+/// The names of quilts or helpers as a list; those without a name are left out.
 template <class Named>
 std::string namesOf(const std::vector<Named>& all) {
     std::string names;
     for (const auto& one : all) {
-        if (!names.empty())
+        if (!names.empty() && !one.name.empty())
             names += ", ";
         names += one.name;
     }
@@ -105,7 +105,10 @@ std::string calendar(const Session& session, const Plan& plan, std::chrono::year
     const Setting& setting = session.setting;
     const sys_seconds midnight = std::chrono::sys_days{day};
     const sys_seconds start = midnight + setting.start.sinceMidnight, end = start + plan.finish;
-    const std::string names = namesOf(plan.quilts), date = stamp(midnight, false);
+    const std::string date = stamp(midnight, false);
+    std::string names = namesOf(plan.quilts);
+    if (names.empty())
+        names = plan.quilts.size() > 1 ? "quilts" : "a quilt";
 
     std::string out;
     line(out, "BEGIN:VCALENDAR");

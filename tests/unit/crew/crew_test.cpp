@@ -8,6 +8,7 @@
 using namespace bastewright;
 using testing::HasSubstr;
 using testing::IsEmpty;
+using testing::StartsWith;
 
 namespace {
 
@@ -77,6 +78,19 @@ TEST(Crew, AZoneNobodyReachesStopsWithTheReachThatWouldDo) {
     EXPECT_THAT(stops(plan).front().cure, HasSubstr("reaches 30 1/8"));
     a.session.setting.helpers[1].reach = Length::nearestInches(30.125);
     EXPECT_THAT(stops(planCrew(a.session, a.quilts)), IsEmpty());
+}
+
+TEST(Crew, AQuiltWithoutANameIsSpokenOfAllTheSame) {
+    auto a = oneQuilt(3, {.freshLength = 60});
+    a.session.jobs[0].name.clear();
+    a.quilts[0].name.clear();
+    a.session.jobs[0].handed = {{"Z9", "Ada"}};
+    const CrewPlan plan = planCrew(a.session, a.quilts);
+    ASSERT_FALSE(stops(plan).empty());
+    EXPECT_THAT(stops(plan).front().text.english(), StartsWith("Quilt, pass 1: nobody reaches"));
+    const auto handed = std::ranges::find(plan.findings, "/handed", &Finding::field);
+    ASSERT_NE(handed, plan.findings.end());
+    EXPECT_THAT(handed->text, HasSubstr("Zone Z9 of the quilt was handed to Ada"));
 }
 
 TEST(Crew, SomebodyMustCloseWithinReach) {

@@ -42,6 +42,14 @@ TEST(Calendar, holdsTheSessionAndEverybodysHours) {
     EXPECT_NE(text.find("DESCRIPTION:Ada\\, Bo\\, Cai\\, Dot\r\n"), std::string::npos);
 }
 
+TEST(Calendar, aQuiltWithoutANameLeavesNoHole) {
+    Session session = fixture::harbourLights();
+    session.jobs[0].name.clear();
+    Plan plan = fixture::planByHand(session);
+    plan.quilts[0].name.clear();
+    EXPECT_EQ(count(calendar(session, plan, kDay, kNow), "SUMMARY:Basting: a quilt\r\n"), 1);
+}
+
 // RFC 5545, 3.1: lines of at most 75 octets without their break, characters never divided.
 TEST(Calendar, linesAreFoldedAndNothingIsLost) {
     Session session = fixture::manyPeople();
