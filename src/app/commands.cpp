@@ -16,6 +16,8 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include <algorithm>
+#include <array>
 #include <condition_variable>
 #include <iostream>
 #include <mutex>
@@ -126,7 +128,7 @@ int told(const tl::expected<std::vector<std::string>, std::string>& written) {
 }
 
 int sheets(const QCommandLineParser& args) {
-    if (!args.isSet("out"))
+    if (args.value("out").isEmpty())
         return badInput("--out: it is missing; a folder for the sheets is needed.");
     const QString paper = args.value("paper").toLower();
     if (paper != "a4" && paper != "letter")
@@ -148,7 +150,7 @@ int sheets(const QCommandLineParser& args) {
 }
 
 int exchange(const QCommandLineParser& args) {
-    if (!args.isSet("out"))
+    if (args.value("out").isEmpty())
         return badInput("--out: it is missing; a folder for the files is needed.");
     const QDateTime now = QDateTime::currentDateTime();
     const QDate day = args.isSet("day") ? QDate::fromString(args.value("day"), Qt::ISODate)
@@ -190,11 +192,36 @@ int check(const QCommandLineParser& args) {
     return kGood;
 }
 
+struct Command {
+    QString name;
+    QStringList options;
+    int (*run)(const QCommandLineParser&);
+};
+
+const std::array<Command, 4>& commands() {
+    static const std::array<Command, 4> all{{
+        {"plan", {"json", "limit"}, plan},
+        {"sheets", {"out", "paper", "grey", "language"}, sheets},
+        {"export", {"out", "day"}, exchange},
+        {"check", {}, check},
+    }};
+    return all;
+}
+
+int optionOfAnother(const Command& command, const QString& option) {
+    const QString own = command.options.join(" or --");
+    return badInput(QStringLiteral("--%1: %2 does not take it; %3.")
+                        .arg(option, command.name,
+                             own.isEmpty() ? QStringLiteral("it takes no option")
+                                           : QStringLiteral("--%1 is accepted").arg(own))
+                        .toStdString());
+}
+
 } // namespace
 
 bool isCommand(const QStringList& arguments) {
     return !arguments.isEmpty() &&
-           QStringList{"plan", "sheets", "export", "check"}.contains(arguments.front());
+           std::ranges::find(commands(), arguments.front(), &Command::name) != commands().end();
 }
 
 int runCommand(const QStringList& arguments) {
@@ -217,14 +244,18 @@ int runCommand(const QStringList& arguments) {
     }
     if (args.positionalArguments().size() < 2)
         return badInput(arguments.front().toStdString() + ": a job or session file is needed.");
-    const QString command = args.positionalArguments().constFirst();
-    if (command != "check" && args.positionalArguments().size() > 2)
-        return badInput(command.toStdString() + ": only one job or session file is accepted.");
-    if (command == "plan")
-        return plan(args);
-    if (command == "sheets")
-        return sheets(args);
-    return command == "export" ? exchange(args) : check(args);
+    const auto command =
+        std::ranges::find(commands(), args.positionalArguments().constFirst(), &Command::name);
+    if (command == commands().end())
+        return badInput("'" + args.positionalArguments().constFirst().toStdString() +
+                        "' is not a command; options come after it.");
+    if (command->name != "check" && args.positionalArguments().size() > 2)
+        return badInput(command->name.toStdString() +
+                        ": only one job or session file is accepted.");
+    for (const QString& option : args.optionNames())
+        if (!command->options.contains(option))
+            return optionOfAnother(*command, option);
+    return command->run(args);
 }
 
 } // namespace bastewright::app

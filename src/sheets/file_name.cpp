@@ -18,4 +18,11 @@ QString fileStem(const std::string& name) {
     return stem.isEmpty() ? QStringLiteral("quilt") : stem;
 }
 
+QString fileStem(const Session& session) {
+    const QString stem = fileStem(session.jobs.empty() ? std::string{} : session.jobs.front().name);
+    return session.jobs.size() > 1
+               ? QStringLiteral("%1-and-%2-more").arg(stem).arg(session.jobs.size() - 1)
+               : stem;
+}
+
 } // namespace bastewright::sheets

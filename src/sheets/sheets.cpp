@@ -16,16 +16,8 @@ tl::unexpected<std::string> failure(const QString& text) {
     return tl::make_unexpected(text.toStdString());
 }
 
-QString stemOf(const Session& session) {
-    const QString stem =
-        sheets::fileStem(session.jobs.empty() ? std::string{} : session.jobs.front().name);
-    return session.jobs.size() > 1
-               ? QStringLiteral("%1-and-%2-more").arg(stem).arg(session.jobs.size() - 1)
-               : stem;
-}
-
 QString fileName(const Session& session, const QString& what, Paper paper) {
-    return stemOf(session) + what + QLatin1Char('-') +
+    return sheets::fileStem(session) + what + QLatin1Char('-') +
            QString::fromLatin1(name(paper).data(), qsizetype(name(paper).size())) +
            QStringLiteral(".pdf");
 }

@@ -37,6 +37,8 @@ TEST(SheetFiles, namesAreSafeInAnyFileSystem) {
     EXPECT_EQ(name("…"), "quilt-letter.pdf");
     EXPECT_EQ(name("Überwurf für Zoë"), "überwurf-für-zoë-letter.pdf");
     EXPECT_LT(name(std::string(120, 'x').c_str()).size(), 70u);
+    s.jobs.resize(3);
+    EXPECT_EQ(name("Harbour Lights"), "harbour-lights-and-2-more-letter.pdf");
 }
 
 TEST(SheetFiles, theFolderIsMade) {

@@ -20,8 +20,7 @@ writeExchange(const Session& session, const Plan& plan, const std::string& folde
     if (!place.mkpath(QStringLiteral(".")))
         return tl::make_unexpected(
             Text::tr("The folder %1 cannot be made.").arg(place.path()).toStdString());
-    const QString stem =
-        sheets::fileStem(session.jobs.empty() ? std::string{} : session.jobs.front().name);
+    const QString stem = sheets::fileStem(session);
     const std::pair<QString, std::string> texts[] = {
         {QStringLiteral("plan.json"), writePlan(plan)},
         {QStringLiteral("bring.csv"), bringCsv(plan)},

@@ -71,6 +71,17 @@ class MainJob(InFolder):
         self.assertEqual(done.returncode, 1)
         self.assertIn("points.", done.stderr)
 
+    def test_a_file_of_another_kind_is_one_finding(self):
+        _, _, plan = self.plan("harbour-lights")
+        job = DEMO / "harbour-lights.json"
+        for files, accepted in [((plan, job), "bastewright-job"), ((job, job), "bastewright-plan")]:
+            with self.subTest(files):
+                done = run("check", *files)
+                self.assertEqual(done.returncode, 2)
+                self.assertEqual(len(done.stderr.splitlines()), 1, done.stderr)
+                self.assertIn("/format", done.stderr)
+                self.assertIn(accepted, done.stderr)
+
     def test_the_same_job_gives_the_same_plan(self):
         _, _, first = self.plan("harbour-lights")
         text = first.read_bytes()
@@ -182,6 +193,9 @@ class BadInput(InFolder):
                                 (["plan", demo, demo], "only one"),
                                 (["sheets", demo], "--out"),
                                 (["sheets", demo, "--out", self.folder, "--paper", "foolscap"], "foolscap"),
+                                (["sheets", demo, "--out", ""], "--out"),
+                                (["plan", demo, "--paper", "a4"], "--json or --limit is accepted"),
+                                (["check", demo, demo, "--grey"], "takes no option"),
                                 (["check", demo], "plan file"),
                                 (["check", demo, self.folder / "none.json"], "none.json")]:
             with self.subTest(arguments):

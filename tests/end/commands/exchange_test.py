@@ -199,6 +199,23 @@ class Exported(unittest.TestCase):
         pass
 
 
+class Session(unittest.TestCase):
+    def test_the_files_of_its_first_quilt_alone_stay(self):
+        session = json.loads((DEMO / "winter-afternoon.json").read_text())
+        alone = {**session, "jobs": session["jobs"][:1]}
+        with tempfile.TemporaryDirectory() as folder:
+            folder = pathlib.Path(folder)
+            (folder / "alone.json").write_text(json.dumps(alone))
+            written = []
+            for file in (folder / "alone.json", DEMO / "winter-afternoon.json"):
+                done = export(file, folder / "out", "--day", DAY)
+                self.assertEqual(done.returncode, 0, done.stderr)
+                written.append(set(done.stdout.splitlines()))
+            self.assertEqual(written[0] & written[1], set())
+            self.assertIn(str(folder / "out" / f"lantern-walk-and-{len(session['jobs']) - 1}-more-plan.json"),
+                          written[1])
+
+
 class Refused(unittest.TestCase):
     def test_one_sentence(self):
         demo = DEMO / "harbour-lights.json"
