@@ -75,7 +75,7 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
         return {403, Words::tr("Choose who you are."),
                 QStringLiteral("a tick by somebody who is no helper")};
     if (!live.live()->find(tick.id)) {
-        if (nextTick(live.live()->plan(), live.live()->state(), tick.job, tick.zone) != *kind)
+        if (live.live()->nextTick(tick.job, tick.zone) != *kind)
             return {409,
                     Words::tr("%1 is ticked already, or not on the table now.")
                         .arg(words::fromCore(*zone)),

@@ -24,10 +24,10 @@ QJsonArray asJson(const TableRows& rows) {
 
 std::vector<Hand> handsAt(const LiveSession& live, int quilt, const std::string& zone) {
     std::vector<Hand> out;
-    const auto tick = nextTick(live.plan(), live.state(), quilt, zone);
+    const auto tick = live.nextTick(quilt, zone);
     if (!tick)
         return out;
-    for (const Task* task : tasksOfTick(live.plan(), quilt, zone, *tick))
+    for (const Task* task : live.tasksOfTick(quilt, zone, *tick))
         if (!live.state().doneTasks.contains(task->id))
             for (const auto& person : task->people)
                 out.push_back({person, task->id});
@@ -43,7 +43,7 @@ QJsonObject WhatGuestsSee::quilt(int index) {
     for (auto&& value : zones) {
         auto zone = value.toObject();
         const auto id = words::toCore(zone[QStringLiteral("zone")].toString());
-        const auto tick = nextTick(live_->live()->plan(), live_->live()->state(), index, id);
+        const auto tick = live_->live()->nextTick(index, id);
         QJsonArray hands;
         for (const auto& hand : handsAt(*live_->live(), index, id))
             hands << words::fromCore(hand.person);

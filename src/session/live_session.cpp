@@ -72,6 +72,18 @@ const Event* LiveSession::find(const std::string& id) const {
     return it == inside_->place.end() ? nullptr : &inside_->events[it->second];
 }
 
+std::optional<EventKind> LiveSession::nextTick(int job, const std::string& zone) const {
+    return bastewright::nextTick(inside_->fold->index(), state(), job, zone);
+}
+Sentences LiveSession::releaseBlockedBy(int job, int pass) const {
+    return bastewright::releaseBlockedBy(inside_->fold->index(), state(), job, pass);
+}
+std::vector<const Task*> LiveSession::tasksOfTick(int job, const std::string& zone,
+                                                  EventKind tick) const {
+    const auto tasks = inside_->fold->index().ticked(job, zone, tick);
+    return {tasks.begin(), tasks.end()};
+}
+
 Forecast LiveSession::forecastAt(std::int64_t nowMs) const {
     return forecast(plan(), state(), inside_->events, nowMs);
 }

@@ -30,6 +30,13 @@ public:
     /// The event with this id, or null.
     const Event* find(const std::string& id) const;
 
+    /// As the functions of live_state.h say, for what is in force now; quick enough to ask of every
+    /// zone at every tick.
+    std::optional<EventKind> nextTick(int job, const std::string& zone) const;
+    Sentences releaseBlockedBy(int job, int pass) const;
+    /// The tasks that such a tick at the zone is about: one, or one for each of those who share it.
+    std::vector<const Task*> tasksOfTick(int job, const std::string& zone, EventKind tick) const;
+
     Forecast forecastAt(std::int64_t nowMs) const;
 
 private:

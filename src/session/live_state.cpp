@@ -31,20 +31,12 @@ double progress(const LiveState& state) {
     return double(done) / double(state.zones.size());
 }
 
-std::vector<const Task*> tasksOfTick(const Plan& plan, int job, const std::string& zone,
-                                     EventKind tick) {
-    const PlanIndex index{plan};
-    const auto tasks = index.ticked(job, zone, tick);
-    return {tasks.begin(), tasks.end()};
-}
-
-std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
+std::optional<EventKind> nextTick(const PlanIndex& index, const LiveState& state, int job,
                                   const std::string& zone) {
     const auto live = state.zones.find({job, zone});
     if (live == state.zones.end() || !state.started || state.ended ||
         state.setAside.contains({job, zone}))
         return {};
-    const PlanIndex index{plan};
     const Zone* z = index.zone(job, zone);
     if (!z)
         return {};
@@ -65,6 +57,11 @@ std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int 
     default:
         return {};
     }
+}
+
+std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
+                                  const std::string& zone) {
+    return nextTick(PlanIndex{plan}, state, job, zone);
 }
 
 std::vector<Task> nextTasks(const Plan& plan, const LiveState& state, const std::string& person) {
@@ -94,23 +91,6 @@ bool mayStart(const Task& task, const LiveState& state) {
 
 Sentences releaseBlockedBy(const Plan& plan, const LiveState& state, int job, int pass) {
     return releaseBlockedBy(PlanIndex{plan}, state, job, pass);
-}
-
-std::vector<std::string> alsoTakenBack(const Plan& plan, const Setting& setting,
-                                       std::span<const Event> events, const std::string& target) {
-    std::vector<Event> undone{events.begin(), events.end()};
-    Event undo;
-    undo.id = "would be " + target;
-    undo.kind = EventKind::undone;
-    undo.target = target;
-    undone.push_back(undo);
-    const auto before = fold(plan, setting, events).undoable;
-    const auto after = fold(plan, setting, undone).undoable;
-    std::vector<std::string> out;
-    for (const auto& id : before)
-        if (id != target && std::ranges::find(after, id) == after.end())
-            out.push_back(id);
-    return out;
 }
 
 } // namespace bastewright

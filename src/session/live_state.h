@@ -71,10 +71,6 @@ double progress(const LiveState& state);
 std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
                                   const std::string& zone);
 
-/// The tasks that such a tick at the zone is about: one, or one for each of those who share it.
-std::vector<const Task*> tasksOfTick(const Plan& plan, int job, const std::string& zone,
-                                     EventKind tick);
-
 /// What a person does now and next: the first two tasks of theirs, in the plan's order, that are
 /// not done. Fewer where there are fewer.
 std::vector<Task> nextTasks(const Plan& plan, const LiveState& state, const std::string& person);
@@ -88,10 +84,5 @@ bool mayStart(const Task& task, const LiveState& state);
 
 /// Why the pass may not be released yet, one sentence each; empty where it may.
 Sentences releaseBlockedBy(const Plan& plan, const LiveState& state, int job, int pass);
-
-/// Ids of later events that would no longer fit if `target` were taken back, in order: what a
-/// person is told before an old event is undone.
-std::vector<std::string> alsoTakenBack(const Plan& plan, const Setting& setting,
-                                       std::span<const Event> events, const std::string& target);
 
 } // namespace bastewright

@@ -73,7 +73,7 @@ void addRest(const Plan& plan, const LiveState& state, const WorkLog& log,
 }
 
 void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
-                  std::span<const Event> events, std::vector<Nudge>& out) {
+                  std::vector<Nudge>& out) {
     if (state.paused)
         return;
     for (const auto& who : state.present) {
@@ -81,8 +81,7 @@ void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
         if (next.empty() || next.front().zone.empty() || !mayStart(next.front(), state))
             continue;
         const Task& task = next.front();
-        const double planned =
-            double((task.end - task.start).count()) / learntPace(plan, events, who);
+        const double planned = double((task.end - task.start).count()) / learntPace(log, who);
         const double spent = double(log.working - log.since(who, task.job)) / 1000;
         if (spent > kSlowTimes * planned && spent > planned + kSlowSeconds)
             out.push_back({.kind = Nudge::Kind::slowZone,
@@ -128,7 +127,7 @@ std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveSt
                                           pins.toPlace, std::max<std::int64_t>(0, pins.left),
                                           pins.shortBy())});
     const WorkLog log = workLog(plan, events, nowMs);
-    addSlowZones(plan, state, log, events, out);
+    addSlowZones(plan, state, log, out);
     addLateness(plan, state, events, nowMs, out);
     addRest(plan, state, log, out);
     return out;

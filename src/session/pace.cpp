@@ -153,10 +153,14 @@ Seconds whole(double seconds) {
 
 } // namespace
 
-double learntPace(const Plan& plan, std::span<const Event> events, const std::string& person) {
-    const auto paces = pacesOf(workLog(plan, events, 0));
+double learntPace(const WorkLog& log, const std::string& person) {
+    const auto paces = pacesOf(log);
     const auto it = paces.people.find(person);
     return it != paces.people.end() && it->second.enough() ? it->second.pace() : 1;
+}
+
+double learntPace(const Plan& plan, std::span<const Event> events, const std::string& person) {
+    return learntPace(workLog(plan, events, 0), person);
 }
 
 Seconds elapsed(std::span<const Event> events, std::int64_t nowMs) {

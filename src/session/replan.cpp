@@ -162,7 +162,7 @@ ReplanOptions replanNow(const Plan& plan, const Setting& setting, const LiveStat
     const WorkLog log = workLog(plan, events, nowMs);
     ReplanOptions options{.now = Seconds{log.session / 1000}};
     for (const auto& who : state.present)
-        options.pace.emplace(who, learntPace(plan, events, who));
+        options.pace.emplace(who, learntPace(log, who));
     for (const Task* t : tasksInHand(plan, state, setting.room.irons)) {
         auto since = log.since({}, t->job);
         for (const auto& who : t->people)

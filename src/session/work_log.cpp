@@ -1,5 +1,6 @@
 #include "session/private/work_log.h"
 
+#include "plan/trade_times.h"
 #include "session/effective.h"
 
 #include <algorithm>
@@ -116,10 +117,12 @@ void TableClock::advance(std::int64_t atMs) {
 }
 
 double tradeSeconds(TaskKind kind, std::size_t points) {
-    const double each = kind == TaskKind::press                                    ? 8
-                        : kind == TaskKind::dotLower || kind == TaskKind::dotUpper ? 6
-                                                                                   : 5;
-    return each * double(points) + 15;
+    using namespace trade_times;
+    const double each = kind == TaskKind::press                                    ? kPressDot
+                        : kind == TaskKind::dotLower || kind == TaskKind::dotUpper ? kLayDot
+                        : kind == TaskKind::closePins                              ? kClosePin
+                                                                                   : kPlacePin;
+    return each * double(points) + kSettle;
 }
 
 std::int64_t WorkLog::since(const std::string& person, int job) const {

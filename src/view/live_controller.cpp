@@ -123,7 +123,7 @@ QString LiveController::tickFromElsewhere(Event tick) {
         return known->kind == tick.kind && known->job == tick.job && known->zone == tick.zone
                    ? QString{}
                    : tr("Another tick has this number already. Tick again.");
-    if (nextTick(live_->plan(), live_->state(), tick.job, tick.zone) != tick.kind)
+    if (live_->nextTick(tick.job, tick.zone) != tick.kind)
         return tr("%1 is ticked already, or not on the table now.").arg(words::fromCore(tick.zone));
     tick.atMs = clock_();
     return keep(tick);
@@ -181,7 +181,7 @@ void LiveController::tick(int quilt, const QString& zone) {
     if (!live_)
         return;
     const auto id = words::toCore(zone);
-    const auto kind = nextTick(live_->plan(), live_->state(), quilt, id);
+    const auto kind = live_->nextTick(quilt, id);
     if (!kind)
         return say(tr("%1 is done, or not on the table now. Hold it to take its last tick back.")
                        .arg(zone));

@@ -161,7 +161,7 @@ void TableBoard::layTiles() {
                                         : across - 1 - c;
             const auto found = live->state().zones.find({quilt_, zone.id});
             const auto state = found == live->state().zones.end() ? ZoneLive{} : found->second;
-            const auto tick = nextTick(live->plan(), live->state(), quilt_, zone.id);
+            const auto tick = live->nextTick(quilt_, zone.id);
             const auto who = live_->whoseTurn(quilt_, zone.id);
             const auto at = std::find_if(helpers.begin(), helpers.end(),
                                          [&](const Helper& h) { return h.name == who; });
@@ -208,7 +208,7 @@ void TableBoard::findStep() {
     }
     if (!next && !released) {
         step_ = QStringLiteral("release");
-        stepReady_ = releaseBlockedBy(live->plan(), state, quilt_, pass()).empty();
+        stepReady_ = live->releaseBlockedBy(quilt_, pass()).empty();
         stepText_ = pass() == int(lastPass) ? tr("The last pass is good")
                                             : tr("Pass %1 is good: next pass").arg(pass());
         caution_ = stepReady_ ? QString{} : tr("Zones are still to be done.");

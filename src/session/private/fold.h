@@ -66,6 +66,9 @@ inline std::shared_ptr<const Plan> borrowed(const Plan& plan) {
     return {std::shared_ptr<const Plan>{}, &plan};
 }
 
+/// As those of live_state.h, with the plan's index at hand.
+std::optional<EventKind> nextTick(const PlanIndex& index, const LiveState& state, int job,
+                                  const std::string& zone);
 Sentences releaseBlockedBy(const PlanIndex& index, const LiveState& state, int job, int pass);
 
 } // namespace bastewright

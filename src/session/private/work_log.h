@@ -63,8 +63,10 @@ struct WorkLog {
 };
 WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t nowMs);
 
-/// Seconds the trade's figures give for a zone's work at pace 1 (docs/computation/crew.md): 5 s a
-/// pin placed or closed, 6 s a dot, 8 s a dot pressed, and 15 s to settle.
+/// As that of `pace.h`, with the log at hand.
+double learntPace(const WorkLog& log, const std::string& person);
+
+/// Seconds the trade's figures give for a zone's work at pace 1 (plan/trade_times.h).
 double tradeSeconds(TaskKind kind, std::size_t points);
 
 } // namespace bastewright

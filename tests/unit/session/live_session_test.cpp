@@ -29,6 +29,12 @@ TEST(LiveSession, AddingOneByOneEqualsTheFoldOfAll) {
         ASSERT_EQ(live.plan(), planInForce(made::pinnedPlan(), prefix)) << i;
         ASSERT_EQ(live.session(), sessionInForce(made::smallSession(), made::pinnedPlan(), prefix))
             << i;
+        for (const auto& [place, zone] : live.state().zones)
+            ASSERT_EQ(live.nextTick(place.first, place.second),
+                      nextTick(live.plan(), live.state(), place.first, place.second))
+                << i << ", zone " << place.second;
+        ASSERT_EQ(live.releaseBlockedBy(0, 1), releaseBlockedBy(live.plan(), live.state(), 0, 1))
+            << i;
     }
     const LiveSession again{made::smallSession(), made::pinnedPlan(), r.events()};
     EXPECT_EQ(again.state(), live.state());
