@@ -2,30 +2,15 @@
 
 #include "sheets/exchange/export.h"
 #include "sheets/print/print_sheets.h"
+#include "view/file_name.h"
 #include "view/words.h"
 
 #include <QDateTime>
 #include <QDir>
-#include <QRegularExpression>
 
 #include <algorithm>
 
 using namespace bastewright;
-
-namespace {
-
-constexpr int kMostCopies = 20;
-
-/// A name any file system takes.
-QString folderName(const Planned& planned) {
-    QString name = words::fromCore(planned.session.jobs.front().name).left(60);
-    static const QRegularExpression kNotInNames{QStringLiteral("[^\\w\\- ]"),
-                                                QRegularExpression::UseUnicodePropertiesOption};
-    name.replace(kNotInNames, QStringLiteral("_"));
-    return name.trimmed().isEmpty() ? QStringLiteral("quilt") : name.trimmed();
-}
-
-} // namespace
 
 SheetsWriter::SheetsWriter(QString folder, QObject* parent)
     : QObject{parent}
@@ -64,7 +49,8 @@ void SheetsWriter::work(const QString& saying, std::function<Outcome()> what) {
 }
 
 QString SheetsWriter::target() const {
-    return QDir{folder_}.filePath(folderName(*preview_.planned()));
+    return QDir{folder_}.filePath(
+        fileName(words::fromCore(preview_.planned()->session.jobs.front().name)));
 }
 
 void SheetsWriter::save() {

@@ -1,12 +1,12 @@
 #include "view/shelf_model.h"
 
 #include "job/job_json.h"
+#include "view/file_name.h"
 #include "view/words.h"
 
 #include <QDesktopServices>
 #include <QDir>
 #include <QFile>
-#include <QRegularExpression>
 #include <QSaveFile>
 #include <QStandardPaths>
 
@@ -164,7 +164,15 @@ qint64 ShelfModel::openFile(const QUrl& file) {
                                   : words::fromCore(read.problems.front().text));
         return 0;
     }
-    return add(writeSession(*read.session), path);
+    const std::string text = writeSession(*read.session);
+    // The same file again is the job it became, unless that has been changed since.
+    refresh();
+    for (const Card& card : cards_)
+        if (const auto held = library_->loadJob(card.id); held && *held == text) {
+            say({});
+            return card.id;
+        }
+    return add(text, path);
 }
 
 qint64 ShelfModel::copy(qint64 job) {
@@ -231,12 +239,7 @@ QString ShelfModel::saveInto(qint64 job, const QUrl& folder) {
         std::find_if(cards_.begin(), cards_.end(), [job](const Card& c) { return c.id == job; });
     if (card == cards_.end())
         return {};
-    QString name = card->title;
-    static const QRegularExpression kNotInNames{QStringLiteral(R"([\\/:*?"<>|\x00-\x1f])")};
-    name.replace(kNotInNames, QStringLiteral("-"));
-    name = name.left(80).trimmed();
-    if (name.isEmpty() || name.startsWith(QLatin1Char('.')))
-        name.prepend(tr("Quilt"));
+    const QString name = fileName(card->title);
     const QDir to{folder.toLocalFile()};
     // The ending by which a desktop knows a job (src/package/bastewright.xml).
     QString file = to.filePath(name + QStringLiteral(".bastewright.json"));

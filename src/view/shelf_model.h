@@ -28,8 +28,9 @@ public:
     /// Each returns the id of the job it made, or 0 with `problem` set.
     Q_INVOKABLE qint64 addNew();
     Q_INVOKABLE qint64 addExample(int index);
-    Q_INVOKABLE qint64 openFile(const QUrl& file);
     Q_INVOKABLE qint64 copy(qint64 job);
+    /// The same; or the id of the job that holds just what the file does.
+    Q_INVOKABLE qint64 openFile(const QUrl& file);
     Q_INVOKABLE void remove(qint64 job);
     Q_INVOKABLE void undoRemove();
     Q_INVOKABLE void forgetRemoved();

@@ -170,7 +170,7 @@ TEST_F(Printing, badOrdersAreRefused) {
     PrintOrder one = order("hall-a4");
     one.copies = 0;
     EXPECT_NE(print(one).error().find("Copies: 0"), std::string::npos);
-    one.copies = 51;
+    one.copies = kMostCopies + 1;
     EXPECT_NE(print(one).error().find("51"), std::string::npos);
 }
 

@@ -19,7 +19,6 @@ using print_queue::JobState;
 using sheets::Text;
 using Clock = std::chrono::steady_clock;
 
-constexpr int kMostCopies = 50;
 // Options for the queue by their IPP names, of Qt's engine for CUPS; its own headers keep the key
 // to themselves.
 constexpr auto kQueueOptions = QPrintEngine::PrintEnginePropertyKey(0xfe00);

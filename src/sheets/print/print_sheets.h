@@ -18,9 +18,11 @@ struct Printer {
 /// The usual one first. Blocks while the print service is asked.
 std::vector<Printer> printers();
 
+inline constexpr int kMostCopies = 20;
+
 struct PrintOrder {
     std::string printer;
-    int copies = 1; ///< 1 to 50
+    int copies = 1; ///< 1 to kMostCopies
     SheetOptions sheets;
 };
 

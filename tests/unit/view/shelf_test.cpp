@@ -1,8 +1,10 @@
 #include "job/job_json.h"
 #include "unit/view/qt_application.h"
+#include "view/file_name.h"
 #include "view/shelf_model.h"
 
 #include <QFile>
+#include <QFileInfo>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
@@ -35,9 +37,26 @@ TEST_F(Shelf, ANewQuiltIsANewCard) {
 TEST_F(Shelf, WhatIsSavedOpensEqual) {
     const auto job = shelf->addNew();
     ASSERT_TRUE(shelf->saveFile(job, file("a.json")));
+    ASSERT_TRUE(library->removeJob(job));
     const auto again = shelf->openFile(file("a.json"));
     ASSERT_GT(again, 0);
+    EXPECT_NE(again, job);
     EXPECT_EQ(library->loadJob(job), library->loadJob(again));
+}
+
+TEST_F(Shelf, TheSameFileAgainIsTheSameJobUntilThatIsChanged) {
+    QFile kept{folder.filePath("kept.json")};
+    ASSERT_TRUE(kept.open(QIODevice::WriteOnly));
+    kept.write(R"({"name": "Tide", "top": {"width": 50, "length": 60}})");
+    kept.close();
+    const auto job = shelf->openFile(file("kept.json"));
+    ASSERT_GT(job, 0);
+    EXPECT_EQ(shelf->openFile(file("kept.json")), job);
+    EXPECT_EQ(shelf->count(), 1);
+    ASSERT_TRUE(
+        library->saveJob(job, "Tide", R"({"name": "Tide", "top": {"width": 51, "length": 60}})"));
+    EXPECT_NE(shelf->openFile(file("kept.json")), job);
+    EXPECT_EQ(shelf->count(), 2);
 }
 
 TEST_F(Shelf, ABadFileIsRefusedInASentence) {
@@ -50,6 +69,30 @@ TEST_F(Shelf, ABadFileIsRefusedInASentence) {
     EXPECT_EQ(shelf->openFile(file("missing.json")), 0);
     EXPECT_FALSE(shelf->problem().isEmpty());
     EXPECT_EQ(shelf->count(), 0);
+}
+
+TEST_F(Shelf, AnyTitleIsTheNameOfAFileInItsFolder) {
+    const QString stitches = QString{QChar{0xD83E}} + QChar{0xDDF5}; // a spool, in two halves
+    const std::pair<QString, QString> titles[] = {
+        {"Harbour Lights", "Harbour Lights"},
+        {"../../etc/passwd", "Quilt..-..-etc-passwd"},
+        {".hidden", "Quilt.hidden"},
+        {" ", "Quilt"},
+        {"A: \"B\" <C>|*?\\", "A- -B- -C-----"},
+        {"Überwurf für Zoë", "Überwurf für Zoë"},
+        {QString{"a\nb\0c"}, "a-b"},
+        {QString(200, 'x'), QString(80, 'x')},
+        {QString(79, 'x') + stitches, QString(79, 'x')},
+    };
+    for (const auto& [title, name] : titles)
+        EXPECT_EQ(fileName(title).toStdString(), name.toStdString());
+    library->addJob("../up", R"({"name": "../up", "top": {"width": 50, "length": 60}})").value();
+    shelf->refresh();
+    const QString written =
+        shelf->saveInto(shelf->data(shelf->index(0), ShelfModel::JobRole).toLongLong(),
+                        QUrl::fromLocalFile(folder.path()));
+    EXPECT_EQ(QFileInfo{written}.absolutePath(), folder.path());
+    EXPECT_TRUE(QFile::exists(written));
 }
 
 TEST_F(Shelf, SavingWhereNothingCanBeWrittenSaysSo) {
