@@ -1,5 +1,7 @@
 #include "view/cures.h"
 
+#include "job/job_json.h"
+#include "planners/rolls/rolls.h"
 #include "planners/whole/pins.h"
 #include "view/words.h"
 
@@ -99,23 +101,18 @@ private:
                   });
     }
 
-    /// A size of clip that holds the thickest roll, as many as any pass takes.
+    /// A size of clip that holds the thickest folded part, as many as are on at any time.
     void clips() {
         Length most;
-        int count = 0;
         for (const QuiltPlan& q : planned_.plan.quilts)
-            for (const Pass& p : q.passes) {
-                int here = 0;
+            for (const Pass& p : q.passes)
                 for (const Roll& r : p.rolls)
-                    if (r.folded) {
+                    if (r.folded)
                         most = std::max(most, r.diameter);
-                        here += std::max(2, r.clips);
-                    }
-                count = std::max(count, here);
-            }
-        if (count == 0)
+        if (most <= Length{})
             return;
         const Length holds = Length::inches(std::int64_t(std::ceil(most.in())));
+        const int count = clipsAtOnce(holds);
         offer(tr("Bring %1 clips that hold %2").arg(count).arg(words::length(holds, job_.unit)),
               [&](Session& s) {
                   auto& all = s.setting.stash.clips;
@@ -125,6 +122,35 @@ private:
                   else
                       same->count += count;
               });
+    }
+
+    /// How many clips of this size would be on at one time if there were enough of them, also at
+    /// the machine's rolls of quilts that are done. The surfaces work at the same time.
+    int clipsAtOnce(Length holds) const {
+        Stash enough = planned_.session.setting.stash;
+        enough.clips.push_back({holds, limits::kOnHand});
+        const auto taken = [&](const std::vector<Roll>& rolls) {
+            int count = 0;
+            for (const Roll& roll : rolls)
+                if (const Roll held = clipped(roll, enough); held.clipHolds == holds)
+                    count += held.clips;
+            return count;
+        };
+        struct Clips {
+            int most = 0, stay = 0;
+        };
+        std::map<int, Clips> surfaces;
+        for (const QuiltPlan& q : planned_.plan.quilts) {
+            Clips& here = surfaces[q.surface.number];
+            for (const Pass& p : q.passes)
+                here.most = std::max(here.most, here.stay + taken(p.rolls));
+            here.stay += taken(q.machineRolls);
+            here.most = std::max(here.most, here.stay);
+        }
+        int all = 0;
+        for (const auto& [number, here] : surfaces)
+            all += here.most;
+        return all;
     }
 
     void room() {

@@ -106,7 +106,8 @@ Why ofFinish(const From& f) {
     for (const Task& t : f.plan.tasks)
         work += (t.end - t.start) * std::int64_t(t.people.size());
     Why w{.title = tr("Finish")};
-    w.value = tr("%1, done at %2").arg(words::span(f.plan.finish), f.clock(f.plan.finish));
+    w.value =
+        tr("%1, done at %2").arg(words::span(wholeMinutes(f.plan.finish)), f.clock(f.plan.finish));
     w.rule = tr("Every task takes the trade’s time at the person’s pace. Nobody is in two places, one "
                 "person takes 24 in of an edge, and pins are closed only after the whole pass has been "
                 "smoothed.");
@@ -222,7 +223,7 @@ Why ofClips(const From& f) {
                 "clip that holds D, one every 15 in of the roll and at least two.");
     w.inputs = {{tr("Quilt in the roll"), f.length(roll->rolled)},
                 {tr("Thickness of the layers"), f.length(sandwichThickness(f.job.batting))},
-                {tr("Packing, by hand"), words::amount(0.8)},
+                {tr("Packing, by hand"), words::amount(kHandPacking)},
                 {tr("Roll is across"), f.length(roll->diameter)},
                 {tr("Roll is long"), f.length(roll->along)}};
     w.reason = tr("What hangs drags the layers out of place; a clip that is too small springs off, one "
@@ -240,16 +241,16 @@ Why ofWeight(const From& f) {
                           : tr("%1 kg, %2 people by weight")
                                 .arg(words::amount(std::round(kg * 10) / 10))
                                 .arg(people);
-    w.rule = tr("Area of the backing times the batting and two layers of cloth, shared out evenly. Each "
-                "share stays within the recommended limit for leaning over a table’s edge; a quilt wider "
-                "than a pair of arms takes two people whatever it weighs.");
-    const Lift lift{.horizontalCm = 40, .coupling = Lift::Coupling::poor};
-    w.inputs = {{tr("Backing"), f.size(f.quilt.layers.backing)},
-                {tr("Batting"), tr("%1 g/m²").arg(words::amount(f.job.batting.gsm))},
-                {tr("Cloth, each layer"), tr("%1 g/m²").arg(140)},
-                {tr("Limit for a person"),
-                 tr("%1 kg").arg(words::amount(
-                     std::round(recommendedWeightLimit(lift) * 10) / 10))}};
+    w.rule = tr(
+        "Area of the backing times the batting and two layers of cloth, shared out evenly. Each "
+        "share stays within the recommended limit for leaning over a table’s edge; a quilt wider "
+        "than a pair of arms takes two people whatever it weighs.");
+    w.inputs = {
+        {tr("Backing"), f.size(f.quilt.layers.backing)},
+        {tr("Batting"), tr("%1 g/m²").arg(words::amount(f.job.batting.gsm))},
+        {tr("Cloth, each layer"), tr("%1 g/m²").arg(words::amount(kClothGsm))},
+        {tr("Limit for a person"),
+         tr("%1 kg").arg(words::amount(std::round(recommendedWeightLimit(kSlide) * 10) / 10))}};
     w.reason = tr("Slide, do not lift, and nobody who was told not to lift does, whatever the figure "
                   "says.");
     w.source = tr("Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our "

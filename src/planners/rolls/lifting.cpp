@@ -94,21 +94,12 @@ double recommendedWeightLimit(const Lift& lift) {
 }
 
 double quiltKilograms(const Job& job, Size size) {
-    constexpr double kClothGsm = 140; // quilting cotton, from memory
     const double squareMetres = size.width.mm() / 1000 * size.length.mm() / 1000;
     return squareMetres * (job.batting.gsm + 2 * kClothGsm) / 1000;
 }
 
 int peopleToSlide(double kilograms) {
-    // Leaning over a table's edge: hands 40 cm in front of the ankles at table height, a short lift
-    // now and then, cloth without handles.
-    static const double share = recommendedWeightLimit({.horizontalCm = 40,
-                                                        .verticalCm = 75,
-                                                        .distanceCm = 25,
-                                                        .asymmetryDegrees = 0,
-                                                        .perMinute = 0.2,
-                                                        .hours = 1,
-                                                        .coupling = Lift::Coupling::poor});
+    static const double share = recommendedWeightLimit(kSlide);
     assert(kilograms >= 0);
     return std::max(1, static_cast<int>(std::ceil(kilograms / share)));
 }

@@ -23,13 +23,25 @@ double recommendedWeightLimit(const Lift& lift);
 /// fewer.
 double frequencyMultiplier(double perMinute, double hours, double verticalCm);
 
+/// Grams per square metre of quilting cotton (from memory).
+inline constexpr double kClothGsm = 140;
+
 /// Weight of a basted quilt of this size: batting by its grams per square metre, and two layers of
-/// quilting cotton of about 140 g/m² (from memory).
+/// quilting cotton.
 double quiltKilograms(const Job& job, Size size);
 
+/// Leaning over a table's edge: hands 40 cm in front of the ankles at table height, a short lift
+/// now and then, cloth without handles (the posture is our assumption, docs/computation/rolls.md).
+inline constexpr Lift kSlide{.horizontalCm = 40,
+                             .verticalCm = 75,
+                             .distanceCm = 25,
+                             .asymmetryDegrees = 0,
+                             .perMinute = 0.2,
+                             .hours = 1,
+                             .coupling = Lift::Coupling::poor};
+
 /// People needed to lift and slide so many kilograms across a table, each carrying an equal share
-/// within the recommended limit for leaning over a table's edge (docs/computation/rolls.md). At
-/// least 1.
+/// within the recommended limit for `kSlide`. At least 1.
 int peopleToSlide(double kilograms);
 
 } // namespace bastewright

@@ -4,11 +4,13 @@
 
 namespace bastewright {
 
+/// How full a quilt rolled by hand fills its roll (from memory); 1 is wound without air.
+inline constexpr double kHandPacking = 0.8;
+
 /// Diameter of a strip `wound` long and `thick` thick rolled on a core: D = sqrt(d² + 4·L·t /
 /// (π·packing)). Source: area rule of wound rolls (tests/unit/rolls name the published examples).
-/// packing, above 0 and up to 1: 1 is wound without air; hand-rolled quilts take about 0.8 (from
-/// memory).
-Length rollDiameter(Length wound, Length thick, Length core = {}, double packing = 0.8);
+/// packing lies above 0 and up to 1.
+Length rollDiameter(Length wound, Length thick, Length core = {}, double packing = kHandPacking);
 
 /// Thickness of one turn of the sandwich: batting, and two layers of quilting cotton of 0.3 mm
 /// (from memory).

@@ -267,6 +267,29 @@ TEST_F(Planning, EveryCureIsAJobTheReaderAcceptsAndWhatWasNotHadCanBeLetGo) {
     EXPECT_GE(cures, 3);
 }
 
+TEST_F(Planning, ClipsThatCureAFoldedPartAreAsManyAsThePlanThenTakes) {
+    Session bare = harbour();
+    bare.setting.stash.clips.clear();
+    open(bare);
+    const auto& rows = remedies.findings()->rows();
+    const auto at = std::ranges::find_if(
+        rows, [](const QVariantList& row) { return row[3].toString().contains("clips"); });
+    ASSERT_NE(at, rows.end()) << "without a clip what hangs over has to be folded";
+    remedies.cure(int(at - rows.begin()), 0);
+    replan();
+    const auto& now = *plan.planned();
+    ASSERT_EQ(now.session.setting.stash.clips.size(), 1u);
+    const ClipStock& bought = now.session.setting.stash.clips.front();
+    const auto supply = std::ranges::find_if(now.plan.supplies, [&](const Supply& s) {
+        return s.item == core::says("clips that hold %1", core::length(bought.holds, Unit::inch));
+    });
+    ASSERT_NE(supply, now.plan.supplies.end());
+    EXPECT_EQ(supply->need, bought.count);
+    for (const Pass& pass : now.plan.quilts.front().passes)
+        for (const Roll& roll : pass.rolls)
+            EXPECT_FALSE(roll.folded);
+}
+
 TEST_F(Planning, WhatWouldHelpIsTriedAndShownBeforeAndAfter) {
     replan(true);
     ASSERT_GT(plan.help()->count(), 0);
