@@ -544,6 +544,13 @@
     </message>
 </context>
 <context>
+    <name>FileName</name>
+    <message>
+        <source>Quilt</source>
+        <translation>Quilt</translation>
+    </message>
+</context>
+<context>
     <name>Guests</name>
     <message>
         <source>No session is running at the table.</source>
@@ -2816,30 +2823,6 @@
         <translation>%1 × %2</translation>
     </message>
     <message>
-        <source>under a minute</source>
-        <translation>unter einer Minute</translation>
-    </message>
-    <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 h %2 min</source>
-        <translation>%1 h %2 min</translation>
-    </message>
-    <message>
-        <source>foot</source>
-        <translation>Fuß</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>links</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>rechts</translation>
-    </message>
-    <message>
         <source>1 dot</source>
         <translation>1 Klebepunkt</translation>
     </message>
@@ -2854,14 +2837,6 @@
     <message>
         <source>%1 pins</source>
         <translation>%1 Nadeln</translation>
-    </message>
-    <message>
-        <source>dots</source>
-        <translation>Klebepunkte</translation>
-    </message>
-    <message>
-        <source>pins</source>
-        <translation>Nadeln</translation>
     </message>
     <message>
         <source>%1 towards the %2</source>
@@ -3063,6 +3038,10 @@
         <source>beside the middle</source>
         <translation>neben der Mitte</translation>
     </message>
+    <message>
+        <source>About</source>
+        <translation>Etwa</translation>
+    </message>
 </context>
 <context>
     <name>SheetsWriter</name>
@@ -3168,10 +3147,6 @@
     <message>
         <source>New</source>
         <translation>Neu</translation>
-    </message>
-    <message>
-        <source>Quilt</source>
-        <translation>Quilt</translation>
     </message>
     <message>
         <source>This device has no program for job files; %1 was written.</source>
@@ -5867,7 +5842,7 @@
         <translation>Die Einstellung %1 ließ sich nicht speichern</translation>
     </message>
     <message>
-        <source>The library %1 cannot be kept safely where it is: write-ahead logging stays "%2" there. Choose a folder on this machine's own disk.</source>
+        <source>The library %1 cannot be kept safely where it is: write-ahead logging stays &quot;%2&quot; there. Choose a folder on this machine&apos;s own disk.</source>
         <translation>Die Bibliothek %1 ist an diesem Ort nicht sicher: Das Vorausprotokoll bleibt dort „%2“. Einen Ordner auf der eigenen Platte dieses Geräts wählen.</translation>
     </message>
     <message>
@@ -5879,7 +5854,7 @@
         <translation>Die Bibliothek %1 stammt von einer neueren Fassung des Programms. Mit dieser öffnen.</translation>
     </message>
     <message>
-        <source>The file %1 is another program's database, not a library. Move it away or choose another folder.</source>
+        <source>The file %1 is another program&apos;s database, not a library. Move it away or choose another folder.</source>
         <translation>Die Datei %1 ist die Datenbank eines anderen Programms, keine Bibliothek. Wegräumen oder einen anderen Ordner wählen.</translation>
     </message>
     <message>
@@ -6023,7 +5998,7 @@
         <translation>Unter der Kennung %1 ist ein anderes Ereignis gespeichert; jedes braucht seine eigene.</translation>
     </message>
     <message>
-        <source>The session's events could not be read</source>
+        <source>The session&apos;s events could not be read</source>
         <translation>Die Ereignisse des Treffens ließen sich nicht lesen</translation>
     </message>
     <message>
@@ -6047,7 +6022,7 @@
         <translation>%1: Die Platte meldet einen Fehler. Nachsehen, ob sie noch da ist, dann noch einmal versuchen.</translation>
     </message>
     <message>
-        <source>%1: the library reported "%2".</source>
+        <source>%1: the library reported &quot;%2&quot;.</source>
         <translation>%1: Die Bibliothek meldet „%2“.</translation>
     </message>
     <message>
@@ -6057,6 +6032,10 @@
     <message>
         <source>it is gone</source>
         <translation>sie ist weg</translation>
+    </message>
+    <message>
+        <source>Quilt</source>
+        <translation>Quilt</translation>
     </message>
 </context>
 <context>
@@ -7359,34 +7338,6 @@
         <translation>Dieser Quilt ist fertig.</translation>
     </message>
     <message>
-        <source>under a minute</source>
-        <translation>unter 1 min</translation>
-    </message>
-    <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 h %2 min</source>
-        <translation>%1 h %2 min</translation>
-    </message>
-    <message>
-        <source>head</source>
-        <translation>Kopf</translation>
-    </message>
-    <message>
-        <source>foot</source>
-        <translation>Fuß</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>links</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>rechts</translation>
-    </message>
-    <message>
         <source>%1 part</source>
         <translation>Teil %1</translation>
     </message>
@@ -7609,6 +7560,10 @@
     <message>
         <source>Beside the middle</source>
         <translation>Neben der Mitte</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
     </message>
 </context>
 </TS>

@@ -33,6 +33,10 @@ std::string padded(std::string text, std::size_t width) {
     return text;
 }
 
+std::string counted(std::size_t n, const char* one) {
+    return std::to_string(n) + ' ' + one + (n == 1 ? "" : "s");
+}
+
 std::string startText(Basting::Start s) {
     return s == Basting::Start::centred ? "centred" : "fewest shifts";
 }
@@ -110,14 +114,14 @@ std::string reachText(const Alternative& a, const std::vector<Helper>& helpers, 
 }
 
 void alternatives(std::ostream& out, const Session& session, const QuiltPlan& q, Unit unit) {
-    out << "\n  Ways compared\n";
+    out << "\n  Ways compared, before the work is shared out\n";
     for (const Alternative& a : q.alternatives) {
         out << "    " << (a.chosen ? "> " : "  ") << padded(a.surface.english(), 34)
             << padded(a.quiltLengthAlongLength ? "length along" : "length across", 15)
             << padded(startText(a.start), 15);
         if (a.workable)
             out << padded(std::to_string(a.passes) + (a.passes == 1 ? " pass" : " passes"), 11)
-                << padded(formatSpan(a.predicted), 13) << padded(liftText(a), 24)
+                << padded("about " + formatSpan(a.predicted), 18) << padded(liftText(a), 24)
                 << padded(reachText(a, session.setting.helpers, unit), 30) << a.why << '\n';
         else
             out << a.why << '\n';
@@ -126,7 +130,7 @@ void alternatives(std::ostream& out, const Session& session, const QuiltPlan& q,
 
 void layers(std::ostream& out, const QuiltPlan& q, Unit unit) {
     if (q.backing) {
-        out << "\n  Backing: " << q.backing->panels.size() << " panels, cloth "
+        out << "\n  Backing: " << counted(q.backing->panels.size(), "panel") << ", cloth "
             << (q.backing->along ? "along" : "across") << " the quilt;";
         if (q.backing->buy.empty())
             out << " nothing to buy";
@@ -162,14 +166,14 @@ void people(std::ostream& out, const Session& session, const Plan& plan) {
                     names.push_back(n);
     for (const std::string& n : names) {
         Seconds busy{}, last{};
-        int tasks = 0;
+        std::size_t tasks = 0;
         for (const Task& t : plan.tasks)
             if (std::ranges::find(t.people, n) != t.people.end()) {
                 busy += t.end - t.start;
                 last = std::max(last, t.end);
                 ++tasks;
             }
-        out << "  " << padded(n, 24) << padded(std::to_string(tasks) + " tasks", 12) << "busy "
+        out << "  " << padded(n, 24) << padded(counted(tasks, "task"), 12) << "busy "
             << padded(formatSpan(busy), 14) << "done at "
             << format(after(session.setting.start, last)) << '\n';
     }
@@ -215,7 +219,8 @@ std::string planText(const Session& session, const Plan& plan) {
                 << ")\n";
             for (const PointPattern& p : q.patterns)
                 out << "    " << p.points.size() << " in each " << p.name << ", "
-                    << sizeText(p.tile, unit) << ", " << p.times << " times\n";
+                    << sizeText(p.tile, unit) << ", "
+                    << (p.times == 1 ? "once" : std::to_string(p.times) + " times") << '\n';
             dotZones(out, q);
             passes(out, q, unit);
         }
@@ -225,7 +230,7 @@ std::string planText(const Session& session, const Plan& plan) {
     }
     if (!plan.tasks.empty()) {
         out << "Finish at " << format(after(session.setting.start, plan.finish)) << ", after "
-            << formatSpan(plan.finish) << "; no plan of these tasks could end before "
+            << formatSpan(wholeMinutes(plan.finish)) << "; no plan of these tasks could end before "
             << format(after(session.setting.start, plan.finishBound)) << '\n';
         people(out, session, plan);
     }
@@ -234,9 +239,14 @@ std::string planText(const Session& session, const Plan& plan) {
     for (const Help& h : plan.help)
         out << "  " << padded(h.change.english(), 44) << "saves " << formatSpan(h.saved) << '\n';
     out << "\nBring\n";
-    for (const Supply& s : plan.supplies)
-        out << "  " << padded(s.item.english(), 44) << "need " << padded(number(s.need), 8) << "have "
-            << padded(number(s.have), 8) << "buy " << number(s.buy) << ' ' << s.unit << '\n';
+    for (const Supply& s : plan.supplies) {
+        // The unit of pins is how long they are, which no number should stand before.
+        const bool pins = s.item == "pins" && !s.unit.empty();
+        const std::string item = s.item.english() + (pins ? ", " + s.unit.english() : "");
+        out << "  " << padded(item, 44) << "need " << padded(number(s.need), 8) << "have "
+            << padded(number(s.have), 8) << "buy " << number(s.buy)
+            << (pins || s.unit.empty() ? "" : ' ' + s.unit.english()) << '\n';
+    }
     if (!plan.findings.empty())
         out << "\nFindings\n";
     for (const Finding& f : plan.findings)

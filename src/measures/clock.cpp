@@ -45,6 +45,10 @@ ClockTime after(ClockTime start, Seconds s) {
     return {start.sinceMidnight + std::chrono::floor<std::chrono::minutes>(s)};
 }
 
+Seconds wholeMinutes(Seconds s) {
+    return std::chrono::floor<std::chrono::minutes>(s);
+}
+
 std::string formatSpan(Seconds s) {
     return core::said(s).english();
 }

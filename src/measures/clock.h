@@ -26,6 +26,9 @@ std::string format(ClockTime t);
 /// The clock time so many seconds after a start, rounded down to the minute.
 ClockTime after(ClockTime start, Seconds s);
 
+/// Cut to the minute as `after` cuts: the span to show beside the clock time it ends at.
+Seconds wholeMinutes(Seconds s);
+
 /// "1 h 05 min", "35 min", "under a minute".
 std::string formatSpan(Seconds s);
 

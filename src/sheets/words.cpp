@@ -30,36 +30,17 @@ QString clock(ClockTime start, Seconds s) {
 }
 
 QString span(Seconds s) {
-    const auto minutes = int(std::chrono::round<std::chrono::minutes>(s).count());
-    if (minutes < 1)
-        return Text::tr("under a minute");
-    if (minutes < 60)
-        return joined(Text::tr("%1 min").arg(minutes));
-    return joined(Text::tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QChar{'0'}));
+    return joined(language::said(core::said(s)));
 }
 
 QString sideName(Side s) {
-    switch (s) {
-    case Side::head:
-        return Text::tr("head");
-    case Side::foot:
-        return Text::tr("foot");
-    case Side::left:
-        return Text::tr("left");
-    case Side::right:
-        return Text::tr("right");
-    }
-    return {};
+    return language::said(core::side(s));
 }
 
 QString pointCount(int n, Basting::With with) {
     if (with == Basting::With::dots)
         return joined(n == 1 ? Text::tr("1 dot") : Text::tr("%1 dots").arg(n));
     return joined(n == 1 ? Text::tr("1 pin") : Text::tr("%1 pins").arg(n));
-}
-
-QString pointsName(Basting::With with) {
-    return with == Basting::With::dots ? Text::tr("dots") : Text::tr("pins");
 }
 
 QString shiftWords(Vec shift, Unit unit) {

@@ -25,7 +25,6 @@ QString sideName(Side s);
 
 /// "24 pins", "1 dot".
 QString pointCount(int n, Basting::With with);
-QString pointsName(Basting::With with); ///< "pins", "dots"
 
 /// "54 in towards the head and 3 in towards the left"; the larger way first. "no shift" for none.
 QString shiftWords(Vec shift, Unit unit);

@@ -7,7 +7,6 @@ using namespace bastewright;
 
 PlanPresenter::PlanPresenter(QObject* parent)
     : QObject{parent}
-    , findings_{{"level", "text", "cure", "field"}}
     , alternatives_{{"surface", "start", "orientation", "passes", "time", "largestShift", "chosen",
                      "workable", "why", "costs", "beside"}}
     , supplies_{{"item", "need", "have", "buy", "unit", "lacking", "figure"}}
@@ -18,7 +17,6 @@ void PlanPresenter::show(PlannedPtr planned) {
     planned_ = std::move(planned);
     if (std::size_t(quilt_) >= planned_->session.jobs.size())
         quilt_ = 0;
-    findings_.setRows(rows::ofFindings(*planned_));
     alternatives_.setRows(rows::ofAlternatives(*planned_, std::size_t(quilt_)));
     supplies_.setRows(rows::ofSupplies(*planned_));
     people_.setRows(rows::ofPeople(*planned_));
@@ -29,7 +27,7 @@ void PlanPresenter::show(PlannedPtr planned) {
 void PlanPresenter::clear() {
     planned_.reset();
     quilt_ = 0;
-    for (auto* list : {&findings_, &alternatives_, &supplies_, &people_, &help_})
+    for (auto* list : {&alternatives_, &supplies_, &people_, &help_})
         list->setRows({});
     emit changed();
 }
@@ -73,7 +71,7 @@ QString PlanPresenter::pointsText() const {
 }
 
 QString PlanPresenter::spanText() const {
-    return planned_ ? words::span(planned_->plan.finish) : QString{};
+    return planned_ ? words::span(wholeMinutes(planned_->plan.finish)) : QString{};
 }
 
 QString PlanPresenter::finishText() const {

@@ -67,17 +67,6 @@ QString costWords(const Alternative& a, const Planned& planned) {
 
 } // namespace
 
-QList<QVariantList> ofFindings(const Planned& planned) {
-    auto findings = planned.plan.findings;
-    std::stable_sort(findings.begin(), findings.end(),
-                     [](const Finding& a, const Finding& b) { return a.level > b.level; });
-    QList<QVariantList> out;
-    for (const auto& f : findings)
-        out.push_back({words::fromCore(name(f.level)), words::fromCore(f.text),
-                       words::fromCore(f.cure), words::fromCore(f.field)});
-    return out;
-}
-
 QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
     QList<QVariantList> out;
     if (quilt >= planned.plan.quilts.size())
@@ -86,7 +75,7 @@ QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
         out.push_back(
             {words::fromCore(a.surface), words::start(a.start),
              a.quiltLengthAlongLength ? tr("quilt along the table") : tr("quilt across the table"),
-             a.passes, a.workable ? words::span(a.predicted) : tr("cannot be reached"),
+             a.passes, a.workable ? words::about(a.predicted) : tr("cannot be reached"),
              words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
              words::fromCore(a.why), a.workable ? costWords(a, planned) : QString{},
              a.offCentre != Vec{} && a.start == Basting::Start::centred});

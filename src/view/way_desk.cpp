@@ -45,9 +45,11 @@ void WayDesk::refresh() {
                 if (std::hypot(known[0].toDouble() - x, known[1].toDouble() - y) < kSamePlace)
                     return;
             const QString passes = way.passes == 1 ? tr("1 pass") : tr("%1 passes").arg(way.passes);
-            rows.push_back({x, y, tr("%1: %2, %3").arg(words::start(startOf(way)), passes,
-                                                       words::span(way.predicted)),
-                            row, way.chosen});
+            rows.push_back(
+                {x, y,
+                 tr("%1: %2, %3")
+                     .arg(words::start(startOf(way)), passes, words::about(way.predicted)),
+                 row, way.chosen});
         };
         add(*chosen, int(chosen - plan->alternatives.begin()));
         for (std::size_t i = 0; i < plan->alternatives.size(); ++i) {

@@ -35,12 +35,11 @@ QString size(Size s, Unit unit) {
 }
 
 QString span(Seconds s) {
-    const auto minutes = std::chrono::round<std::chrono::minutes>(s).count();
-    if (minutes < 1)
-        return tr("under a minute");
-    if (minutes < 60)
-        return tr("%1 min").arg(minutes);
-    return tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return fromCore(core::said(s));
+}
+
+QString about(Seconds s) {
+    return s < std::chrono::minutes{1} ? span(s) : tr("about %1").arg(span(s));
 }
 
 QString clock(ClockTime start, Seconds s) {
@@ -52,17 +51,7 @@ QString amount(double number) {
 }
 
 QString side(Side s) {
-    switch (s) {
-    case Side::head:
-        return tr("head");
-    case Side::foot:
-        return tr("foot");
-    case Side::left:
-        return tr("left");
-    case Side::right:
-        return tr("right");
-    }
-    return {};
+    return fromCore(core::side(s));
 }
 
 QString part(const Share& share) {

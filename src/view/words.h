@@ -25,6 +25,7 @@ QString length(bastewright::Length l, bastewright::Unit unit);
 /// "88 × 112 in"
 QString size(bastewright::Size s, bastewright::Unit unit);
 QString span(bastewright::Seconds s);
+QString about(bastewright::Seconds s); ///< "about 1 h 05 min": an estimate
 QString clock(bastewright::ClockTime start, bastewright::Seconds s);
 /// A count without needless decimals.
 QString amount(double number);

@@ -184,7 +184,7 @@ Block sessionTitle(const SheetContext& c) {
                                 : Text::tr("%1 people").arg(c.session.setting.helpers.size());
     QString below = Text::tr("%1 to %2 · %3 · %4")
                         .arg(clock(c.start(), Seconds{}), clock(c.start(), plan.finish),
-                             span(plan.finish), people_);
+                             span(wholeMinutes(plan.finish)), people_);
     if (plan.finishBound > Seconds{} &&
         clock(c.start(), plan.finishBound) != clock(c.start(), plan.finish))
         below += Text::tr(" · no order of this work ends before %1")

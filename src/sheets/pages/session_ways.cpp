@@ -32,7 +32,8 @@ QString liftWords(const Alternative& a) {
         .arg(a.liftPeople);
 }
 
-Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t most) {
+Flow alternatives(const SheetContext& c, std::size_t q, std::size_t most) {
+    const QuiltPlan& quilt = c.plan.quilts[q];
     if (quilt.alternatives.size() < 2)
         return {};
     std::vector<std::vector<Cell>> rows;
@@ -51,8 +52,7 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t mos
                         Cell{a.reach > Length{} ? length(a.reach, c.unit()) : QString{}, b}});
     }
     Flow flow{heading(c.severalQuilts()
-                          ? Text::tr("The ways that were weighed: %1")
-                                .arg(quilt.name.empty() ? QString{} : isolated(quilt.name))
+                          ? Text::tr("The ways that were weighed: %1").arg(c.quiltName(q))
                           : Text::tr("The ways that were weighed"),
                       c.width)};
     flow += table({{{}, 0},
@@ -60,7 +60,7 @@ Flow alternatives(const SheetContext& c, const QuiltPlan& quilt, std::size_t mos
                    {Text::tr("Lies"), 0},
                    {Text::tr("Start"), 0},
                    {Text::tr("Passes"), 0, true},
-                   {Text::tr("Time"), 0, true},
+                   {Text::tr("About"), 0, true},
                    {Text::tr("Lifts"), 62, true},
                    {Text::tr("Reach"), 0, true}},
                   rows, c.width, {.size = type::kSmall, .rowPadding = 2, .together = 3});
@@ -90,8 +90,8 @@ Flow help(const SheetContext& c) {
 
 Flow waysWeighed(const SheetContext& c, std::size_t most) {
     Flow flow;
-    for (const auto& quilt : c.plan.quilts)
-        flow += alternatives(c, quilt, most);
+    for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
+        flow += alternatives(c, q, most);
     flow += help(c);
     return flow;
 }

@@ -42,6 +42,7 @@ TEST(Clock, CountsFromTheStartDownToTheMinute) {
     EXPECT_EQ(format(after(start, 59s)), "13:00");
     EXPECT_EQ(format(after(start, 60s)), "13:01");
     EXPECT_EQ(format(after(start, 2h + 5min + 30s)), "15:05");
+    EXPECT_EQ(formatSpan(wholeMinutes(2h + 5min + 30s)), "2 h 05 min") << "as the clock beside it";
 }
 
 TEST(Clock, TellsSpans) {
