@@ -67,6 +67,5 @@ QtObject {
     readonly property color fresh: theme.pick("#fcefa6", "#655713", "#ffe94a", "#5a4b00")
     readonly property color hatch: theme.pick("#00725a", "#6cc4a6", "#00594a", "#7fe0c0")
 
-    readonly property int quick: theme.still ? 0 : 140
     readonly property int calm: theme.still ? 0 : 320
 }

@@ -110,13 +110,6 @@ Stored<void> Library::restoreJob(JobId id) {
     });
 }
 
-Stored<JobId> Library::copyJob(JobId id, const std::string& newName) {
-    const auto text = loadJob(id);
-    if (!text)
-        return tl::unexpected(text.error());
-    return addJob(newName, *text);
-}
-
 Stored<std::optional<std::string>> Library::setting(const std::string& key) const {
     return guarded<std::optional<std::string>>(
         core::says("The setting %1 could not be read", key), [&]() -> std::optional<std::string> {

@@ -85,7 +85,6 @@ public:
     Stored<std::string> loadJob(JobId id) const; ///< its text; removed jobs too
     Stored<void> removeJob(JobId id);
     Stored<void> restoreJob(JobId id);
-    Stored<JobId> copyJob(JobId id, const std::string& newName);
 
     Stored<SessionId> startSession(JobId job, const SessionStart& from);
     Stored<SessionStart> sessionStart(SessionId id) const;

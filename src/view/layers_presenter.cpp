@@ -80,11 +80,6 @@ QString LayersPresenter::clothName(int cloth) const {
              words::length(c.width, quilt().job()->unit));
 }
 
-bool LayersPresenter::hasBatting() const {
-    const QuiltPlan* plan = quilt().plan();
-    return plan && plan->batting && !plan->batting->pieces.empty();
-}
-
 const std::vector<BackingPlan>& LayersPresenter::ways() const {
     static const std::vector<BackingPlan> kNone;
     const PlannedPtr planned = quilt().planned(); // the presenter of the plan keeps it, too

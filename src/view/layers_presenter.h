@@ -23,7 +23,6 @@ class LayersPresenter : public QObject {
     Q_PROPERTY(bool previewing READ previewing NOTIFY changed)
     Q_PROPERTY(int cloths READ cloths NOTIFY changed)
     Q_PROPERTY(bool hasBacking READ hasBacking NOTIFY changed)
-    Q_PROPERTY(bool hasBatting READ hasBatting NOTIFY changed)
     Q_PROPERTY(QString backingText READ backingText NOTIFY changed)
     Q_PROPERTY(QString savingText READ savingText NOTIFY changed)
     Q_PROPERTY(QString battingText READ battingText NOTIFY changed)
@@ -49,7 +48,6 @@ public:
     bool previewing() const;
     int cloths() const;
     bool hasBacking() const { return backing() != nullptr; }
-    bool hasBatting() const;
     QString backingText() const;
     QString savingText() const;
     QString battingText() const;

@@ -26,7 +26,6 @@ class PlanPresenter : public QObject {
     Q_PROPERTY(QString suppliesText READ suppliesText NOTIFY changed)
     Q_PROPERTY(QString backingText READ backingText NOTIFY changed)
     Q_PROPERTY(QString battingText READ battingText NOTIFY changed)
-    Q_PROPERTY(TableRows* findings READ findings CONSTANT)
     Q_PROPERTY(TableRows* alternatives READ alternatives CONSTANT)
     Q_PROPERTY(TableRows* supplies READ supplies CONSTANT)
     Q_PROPERTY(TableRows* people READ people CONSTANT)
@@ -59,7 +58,6 @@ public:
     QString backingText() const;
     QString battingText() const;
 
-    TableRows* findings() { return &findings_; }
     TableRows* alternatives() { return &alternatives_; }
     TableRows* supplies() { return &supplies_; }
     TableRows* people() { return &people_; }
@@ -73,5 +71,5 @@ private:
     PlannedPtr planned_;
     int quilt_ = 0;
     bool busy_ = false;
-    TableRows findings_, alternatives_, supplies_, people_, help_;
+    TableRows alternatives_, supplies_, people_, help_;
 };

@@ -7,7 +7,6 @@
 /// The rows of the planning screen's lists; the roles are named in plan_presenter.cpp.
 namespace rows {
 
-QList<QVariantList> ofFindings(const Planned& planned);
 QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt);
 QList<QVariantList> ofSupplies(const Planned& planned);
 QList<QVariantList> ofPeople(const Planned& planned);

@@ -74,7 +74,7 @@ RoomBoard::RoomBoard(JobEditor* editor, PlanPresenter* plan, QObject* parent)
     , editor_{editor}
     , plan_{plan}
     , rows_{{"atX", "atY", "wide", "deep", "apart", "size"}}
-    , people_{{"letter", "mark", "name", "side", "seated", "order", "beside"}} {
+    , people_{{"letter", "mark", "name", "side", "order", "beside"}} {
     const auto anew = [this] {
         problem_.clear();
         refresh();
@@ -171,7 +171,7 @@ void RoomBoard::showPeople() {
     for (auto h = helpers.begin(); h != helpers.end(); ++h) {
         const auto i = h - helpers.begin();
         const auto same = [&](const Helper& other) { return other.side == h->side; };
-        rows.push_back({letters[i], int(i), names[i], h->side ? int(*h->side) : -1, h->seated,
+        rows.push_back({letters[i], int(i), names[i], h->side ? int(*h->side) : -1,
                         int(std::count_if(helpers.begin(), h, same)),
                         int(std::ranges::count_if(helpers, same))});
     }

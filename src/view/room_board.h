@@ -22,8 +22,8 @@ class RoomBoard : public QObject {
     QML_UNCREATABLE("made by the workroom")
     /// atX, atY, wide, deep, apart, size
     Q_PROPERTY(TableRows* tables READ tables CONSTANT)
-    /// letter, mark, name, side (as in `Side`; -1: wherever there is work), seated, and the how
-    /// many-th of how many at that side
+    /// letter, mark, name, side (as in `Side`; -1: wherever there is work), and the how many-th of
+    /// how many at that side
     Q_PROPERTY(TableRows* people READ people CONSTANT)
     Q_PROPERTY(QRectF extent READ extent NOTIFY changed)
     /// The narrowest side of a table, or of the way between those together and the others, inches.

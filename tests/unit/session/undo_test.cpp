@@ -49,15 +49,6 @@ TEST(Undo, OfAnEarlierTickTakesWhatRestedOnItOutOfTheState) {
     EXPECT_EQ(folded(r).zones.at({0, "A1"}).state, ZoneState::closed) << "nothing was lost";
 }
 
-TEST(Undo, SaysBeforehandWhatElseItWouldTakeBack) {
-    Reporter r;
-    r.start().allOfPassOne().release(1).step("shift-2").open("A2", "Ada");
-    const auto rest = alsoTakenBack(made::pinnedPlan(), made::smallSetting(), r.events(), "e8");
-    EXPECT_THAT(rest, ElementsAre("e10", "e11", "e12", "e13")) << "check, release, shift, opening";
-    EXPECT_THAT(alsoTakenBack(made::pinnedPlan(), made::smallSetting(), r.events(), r.last()),
-                IsEmpty());
-}
-
 TEST(Undo, OffersTicksAndTakingsBackApart) {
     Reporter r;
     r.start().open("A1", "Ada").open("B1", "Bo").undo("e3");

@@ -65,22 +65,12 @@ TEST(Jobs, RemovedOnesComeBack) {
     EXPECT_THAT(library.removedJobs().value(), IsEmpty());
 }
 
-TEST(Jobs, ACopyIsAJobOfItsOwn) {
-    Folder f;
-    auto [library, _] = opened(f.file());
-    const auto a = library.addJob("a", "1").value();
-    const auto b = library.copyJob(a, "copy of a").value();
-    must(library.saveJob(b, "copy of a", "2"));
-    EXPECT_EQ(library.loadJob(a).value(), "1");
-    EXPECT_THAT(names(library.jobs().value()), ElementsAre("copy of a", "a"));
-}
-
 TEST(Jobs, ThatAreNotThereAreRefusedInASentence) {
     Folder f;
     auto [library, _] = opened(f.file());
     for (const auto& error : {library.loadJob(7).error(), library.saveJob(7, "", "").error(),
                               library.removeJob(7).error(), library.restoreJob(7).error(),
-                              library.copyJob(7, "").error(), library.startSession(7, {}).error()})
+                              library.startSession(7, {}).error()})
         EXPECT_THAT(error, HasSubstr("no job number 7"));
 }
 
