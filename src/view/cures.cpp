@@ -1,6 +1,7 @@
 #include "view/cures.h"
 
 #include "job/job_json.h"
+#include "planners/bring/bring.h"
 #include "planners/rolls/rolls.h"
 #include "planners/whole/pins.h"
 #include "view/words.h"
@@ -112,7 +113,7 @@ private:
         if (most <= Length{})
             return;
         const Length holds = Length::inches(std::int64_t(std::ceil(most.in())));
-        const int count = clipsAtOnce(holds);
+        const int count = clipsTaken(holds);
         offer(tr("Bring %1 clips that hold %2").arg(count).arg(words::length(holds, job_.unit)),
               [&](Session& s) {
                   auto& all = s.setting.stash.clips;
@@ -124,33 +125,23 @@ private:
               });
     }
 
-    /// How many clips of this size would be on at one time if there were enough of them, also at
-    /// the machine's rolls of quilts that are done. The surfaces work at the same time.
-    int clipsAtOnce(Length holds) const {
+    /// How many clips of this size would be on at one time if there were enough of them.
+    int clipsTaken(Length holds) const {
         Stash enough = planned_.session.setting.stash;
         enough.clips.push_back({holds, limits::kOnHand});
-        const auto taken = [&](const std::vector<Roll>& rolls) {
-            int count = 0;
-            for (const Roll& roll : rolls)
-                if (const Roll held = clipped(roll, enough); held.clipHolds == holds)
-                    count += held.clips;
-            return count;
+        std::vector<QuiltPlan> quilts = planned_.plan.quilts;
+        const auto clipAll = [&enough](std::vector<Roll>& rolls) {
+            for (Roll& roll : rolls) {
+                roll = clipped(roll, enough);
+                roll.folded = roll.folded && roll.clipHolds == Length{};
+            }
         };
-        struct Clips {
-            int most = 0, stay = 0;
-        };
-        std::map<int, Clips> surfaces;
-        for (const QuiltPlan& q : planned_.plan.quilts) {
-            Clips& here = surfaces[q.surface.number];
-            for (const Pass& p : q.passes)
-                here.most = std::max(here.most, here.stay + taken(p.rolls));
-            here.stay += taken(q.machineRolls);
-            here.most = std::max(here.most, here.stay);
+        for (QuiltPlan& quilt : quilts) {
+            for (Pass& pass : quilt.passes)
+                clipAll(pass.rolls);
+            clipAll(quilt.machineRolls);
         }
-        int all = 0;
-        for (const auto& [number, here] : surfaces)
-            all += here.most;
-        return all;
+        return int(clipsAtOnce(quilts)[holds]);
     }
 
     void room() {

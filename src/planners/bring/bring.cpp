@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace bastewright {
 namespace {
@@ -13,9 +12,6 @@ std::int64_t pointsOf(const QuiltPlan& quilt) {
         count += std::ssize(zone.points);
     return count;
 }
-
-/// Clips by the roll they hold.
-using Clips = std::map<Length, std::int64_t>;
 
 /// The clip a roll takes: one on hand, or the least size in half inches that would hold it.
 Length clipFor(const Roll& roll) {
@@ -34,11 +30,25 @@ void raise(Clips& clips, const Clips& to) {
         clips[holds] = std::max(clips[holds], count);
 }
 
-/// What one surface takes: its quilts lie on it one after another.
+/// The clips of one surface: its quilts lie on it one after another.
+struct ClipsOn {
+    Clips most; ///< at any time
+    Clips stay; ///< on the quilts that are rolled for the machine already
+
+    void lay(const QuiltPlan& quilt) {
+        for (const Pass& pass : quilt.passes) {
+            Clips now = stay;
+            add(now, pass.rolls);
+            raise(most, now);
+        }
+        add(stay, quilt.machineRolls);
+        raise(most, stay);
+    }
+};
+
+/// What else one surface takes.
 struct SurfaceNeeds {
     std::int64_t clamps = 0; ///< most in any pass
-    Clips clips;             ///< most at any time
-    Clips rolledUp;          ///< on the quilts that are rolled for the machine already
     std::size_t tables = 0;  ///< on which dots are pressed
 };
 
@@ -49,12 +59,7 @@ void addQuilt(SurfaceNeeds& surface, const QuiltPlan& quilt, bool dots) {
             if (hold.kind == Hold::Kind::clamp)
                 clamps += hold.count;
         surface.clamps = std::max(surface.clamps, clamps);
-        Clips now = surface.rolledUp;
-        add(now, pass.rolls);
-        raise(surface.clips, now);
     }
-    add(surface.rolledUp, quilt.machineRolls);
-    raise(surface.clips, surface.rolledUp);
     if (dots)
         surface.tables = std::max({surface.tables, quilt.surface.tables.size(), std::size_t{1}});
 }
@@ -145,11 +150,9 @@ private:
         for (const auto& [number, surface] : surfaces) {
             all.clamps += surface.clamps;
             all.tables += surface.tables;
-            for (const auto& [holds, count] : surface.clips)
-                all.clips[holds] += count;
         }
         putCount(core::says("heat-safe pads"), static_cast<std::int64_t>(all.tables), 0);
-        for (const auto& [holds, count] : all.clips) {
+        for (const auto& [holds, count] : clipsAtOnce(quilts_)) {
             std::int64_t have = 0;
             for (const ClipStock& clips : stash().clips)
                 if (clips.holds == holds)
@@ -243,6 +246,17 @@ private:
 
 std::int64_t withSpare(std::int64_t count) {
     return count + (count + 9) / 10;
+}
+
+Clips clipsAtOnce(const std::vector<QuiltPlan>& quilts) {
+    std::map<int, ClipsOn> surfaces;
+    for (const QuiltPlan& quilt : quilts)
+        surfaces[quilt.surface.number].lay(quilt);
+    Clips all;
+    for (const auto& [number, surface] : surfaces)
+        for (const auto& [holds, count] : surface.most)
+            all[holds] += count;
+    return all;
 }
 
 std::vector<Supply> planSupplies(const Session& session, const std::vector<QuiltPlan>& quilts) {

@@ -2,12 +2,21 @@
 
 #include "plan/plan.h"
 
+#include <map>
 #include <vector>
 
 namespace bastewright {
 
 /// Pins or dots to bring for so many: a tenth more than counted, rounded up. Common practice.
 std::int64_t withSpare(std::int64_t count);
+
+/// Clips by the roll they hold.
+using Clips = std::map<Length, std::int64_t>;
+
+/// The most clips that are on at any one time. The quilts of a surface lie on it one after another,
+/// and what is rolled for the machine keeps its clips; surfaces work at the same time. Folded parts
+/// take none; a roll that no clip on hand holds takes the least size in half inches that would.
+Clips clipsAtOnce(const std::vector<QuiltPlan>& quilts);
 
 /// Everything to bring: need, have and buy, in the order of the work (docs/computation/bring.md).
 ///
