@@ -86,6 +86,18 @@ Stored<std::string> Library::loadJob(JobId id) const {
     });
 }
 
+Stored<std::optional<JobId>> Library::jobWith(const std::string& text) const {
+    return guarded<std::optional<JobId>>(
+        core::says("The job could not be read"), [&]() -> Stored<std::optional<JobId>> {
+            auto row =
+                inside_->db.prepare("SELECT id FROM jobs WHERE text = ? AND removed_ms IS NULL "
+                                    "ORDER BY changed_ms DESC, id DESC LIMIT 1");
+            if (!row.with(std::string_view{text}).step())
+                return std::nullopt;
+            return row.number(0);
+        });
+}
+
 Stored<void> Library::removeJob(JobId id) {
     return changed<void>(*inside_, core::says("The job could not be removed"), [&]() -> Stored<void> {
         sqlite::Transaction transaction{inside_->db};

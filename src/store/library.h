@@ -83,6 +83,8 @@ public:
     Stored<JobId> addJob(const std::string& name, const std::string& text);
     Stored<void> saveJob(JobId id, const std::string& name, const std::string& text);
     Stored<std::string> loadJob(JobId id) const; ///< its text; removed jobs too
+    /// The job that holds just this text, the latest changed of several; removed ones do not count.
+    Stored<std::optional<JobId>> jobWith(const std::string& text) const;
     Stored<void> removeJob(JobId id);
     Stored<void> restoreJob(JobId id);
 

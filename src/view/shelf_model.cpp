@@ -166,13 +166,16 @@ qint64 ShelfModel::openFile(const QUrl& file) {
     }
     const std::string text = writeSession(*read.session);
     // The same file again is the job it became, unless that has been changed since.
+    const auto held = library_->jobWith(text);
+    if (!held) {
+        say(words::fromCore(held.error()));
+        return 0;
+    }
+    if (!*held)
+        return add(text, path);
+    say({});
     refresh();
-    for (const Card& card : cards_)
-        if (const auto held = library_->loadJob(card.id); held && *held == text) {
-            say({});
-            return card.id;
-        }
-    return add(text, path);
+    return **held;
 }
 
 qint64 ShelfModel::copy(qint64 job) {

@@ -65,6 +65,20 @@ TEST(Jobs, RemovedOnesComeBack) {
     EXPECT_THAT(library.removedJobs().value(), IsEmpty());
 }
 
+TEST(Jobs, AreFoundByWhatTheyHold) {
+    Folder f;
+    auto [library, _] = opened(f.file());
+    EXPECT_EQ(library.jobWith("1").value(), std::nullopt);
+    const auto a = library.addJob("a", "1").value();
+    EXPECT_EQ(library.jobWith("1").value(), a);
+    const auto b = library.addJob("b", "1").value();
+    EXPECT_EQ(library.jobWith("1").value(), b) << "the latest changed";
+    must(library.removeJob(b));
+    EXPECT_EQ(library.jobWith("1").value(), a);
+    must(library.saveJob(a, "a", "2"));
+    EXPECT_EQ(library.jobWith("1").value(), std::nullopt);
+}
+
 TEST(Jobs, ThatAreNotThereAreRefusedInASentence) {
     Folder f;
     auto [library, _] = opened(f.file());
