@@ -81,7 +81,7 @@ class Installed(unittest.TestCase):
             if file.is_file():
                 content = file.read_bytes()
                 for place in {SOURCE.resolve(), BUILD.resolve()}:
-                    self.assertNotIn(os.fsencode(place) + b"/", content, f"{file.name} names {place}")
+                    self.assertFalse(os.fsencode(place) + b"/" in content, f"{file.name} names {place}")
 
     def test_desktop_files_are_valid(self):
         self.accepted("desktop-file-validate", self.share / "applications/bastewright.desktop")
