@@ -873,6 +873,10 @@
         <source>the last change</source>
         <translation>die letzte Änderung</translation>
     </message>
+    <message>
+        <source>the note</source>
+        <translation>die Notiz</translation>
+    </message>
 </context>
 <context>
     <name>MoreSheet</name>
@@ -923,6 +927,37 @@
     <message>
         <source>End the session</source>
         <translation>Treffen beenden</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+</context>
+<context>
+    <name>NotesView</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>A note</source>
+        <translation>Eine Notiz</translation>
+    </message>
+    <message>
+        <source>Keep the note</source>
+        <translation>Notiz behalten</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>Nothing noted yet. What should not be forgotten, such as a seam to mend, is kept here with its time.</source>
+        <translation>Noch nichts notiert. Was nicht vergessen werden soll, etwa eine Naht, die zu flicken ist, steht hier mit seiner Uhrzeit.</translation>
     </message>
 </context>
 <context>

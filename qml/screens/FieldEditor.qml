@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Bastewright.Parts
 import Bastewright.Theme
 
@@ -111,33 +110,15 @@ FocusScope {
                 onTextChanged: if (editor.visible && !pad.fresh) editor.typed(pad.text)
                 onAccepted: editor.take(pad.text)
             }
-            TextField {
+            WordsField {
                 id: line
 
                 objectName: "line"
                 visible: editor.kind === "text"
                 width: parent.width
-                height: Theme.target
-                font.family: Theme.family
-                font.pixelSize: Theme.large
-                color: Theme.ink
-                selectionColor: Theme.accent
-                selectedTextColor: Theme.accentInk
-                selectByMouse: true
-                inputMethodHints: Qt.ImhNoPredictiveText
                 maximumLength: 100
                 Accessible.name: editor.title
                 onAccepted: editor.take(line.text)
-                background: Rectangle {
-                    color: Theme.ground
-                    radius: Theme.radius
-                    border.width: Theme.line
-                    border.color: Theme.strongEdge
-
-                    FocusFrame {
-                        visible: line.activeFocus
-                    }
-                }
             }
             Repeater {
                 model: editor.kind === "choice" ? editor.choices : []

@@ -16,6 +16,7 @@ Sheet {
     signal countWanted
     signal lanesWanted
     signal changesWanted
+    signal notesWanted
 
     objectName: "moreSheet"
     atTable: true
@@ -93,6 +94,16 @@ Sheet {
         onClicked: {
             sheet.close()
             sheet.countWanted()
+        }
+    }
+    TablePress {
+        width: parent.width
+        objectName: "showNotes"
+        glyph: "write"
+        text: qsTr("Notes")
+        onClicked: {
+            sheet.close()
+            sheet.notesWanted()
         }
     }
     TablePress {

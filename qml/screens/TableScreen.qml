@@ -20,7 +20,7 @@ FocusScope {
     // A low screen has room for the tiles and the next step only.
     readonly property bool low: wide && height < 6.5 * Theme.tableTarget
 
-    property bool lanes: false // everybody's work over time lies over the screen
+    property string over: "" // what lies over the screen: "lanes", everybody's work over time, or "notes"
     // Each half needs a row of tiles beside the middle bar.
     readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget
 
@@ -38,8 +38,8 @@ FocusScope {
     Shortcut {
         sequence: "Escape"
         onActivated: {
-            if (screen.lanes)
-                screen.lanes = false
+            if (screen.over !== "")
+                screen.over = ""
             else
                 screen.room.backToPlan()
         }
@@ -48,7 +48,7 @@ FocusScope {
     FacingTiles {
         anchors.fill: parent
         anchors.margins: Theme.gap
-        visible: !screen.lanes && screen.faceToFace
+        visible: screen.over === "" && screen.faceToFace
         room: screen.room
         onMoreWanted: more.open()
         onStepWanted: {
@@ -61,7 +61,7 @@ FocusScope {
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: Theme.gap
-        visible: !screen.lanes && !screen.faceToFace
+        visible: screen.over === "" && !screen.faceToFace
         spacing: Theme.gap
 
         TableHeader {
@@ -185,7 +185,8 @@ FocusScope {
         onComfortWanted: screen.comfortWanted()
         onPhonesWanted: screen.phonesWanted()
         onCountWanted: count.open()
-        onLanesWanted: screen.lanes = true
+        onLanesWanted: screen.over = "lanes"
+        onNotesWanted: screen.over = "notes"
         onChangesWanted: changes.open()
     }
     ChangesSheet {
@@ -197,10 +198,18 @@ FocusScope {
         objectName: "tableLanes"
         anchors.fill: parent
         anchors.margins: Theme.gap
-        visible: screen.lanes
+        visible: screen.over === "lanes"
         atTable: true
         room: screen.room
-        onClosed: screen.lanes = false
+        onClosed: screen.over = ""
+    }
+    NotesView {
+        objectName: "tableNotes"
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: screen.over === "notes"
+        live: screen.room.live
+        onClosed: screen.over = ""
     }
     CountSheet {
         id: count

@@ -256,14 +256,22 @@ void Tour::changes(const AtStop& atStop) {
     if (!room.live()->nudge().isEmpty())
         overlay("hintSheet", QStringLiteral("table-hint"), atStop);
     if (auto* lanes = find(room_.window->contentItem(), QStringLiteral("tableLanes"))) {
-        lanes->parent()->setProperty("lanes", true);
+        lanes->parent()->setProperty("over", QStringLiteral("lanes"));
         for (int k = 0; k < 80 && room.lanes()->zone().isEmpty(); ++k)
             room.lanes()->step(1, 0);
         stop(QStringLiteral("table-lanes"), atStop);
         overlay("laneDetail", QStringLiteral("table-lane-detail"), atStop);
         if (!room.lanes()->zone().isEmpty())
             overlay("takersSheet", QStringLiteral("table-takers"), atStop);
-        lanes->parent()->setProperty("lanes", false);
+        lanes->parent()->setProperty("over", QString{});
+    }
+    if (auto* notes = find(room_.window->contentItem(), QStringLiteral("tableNotes"))) {
+        notes->parent()->setProperty("over", QStringLiteral("notes"));
+        stop(QStringLiteral("table-notes-none"), atStop);
+        room.live()->note(QStringLiteral("D4: a seam has opened, mend it before quilting"));
+        stop(QStringLiteral("table-notes"), atStop);
+        room.live()->undo();
+        notes->parent()->setProperty("over", QString{});
     }
     if (present.size() < 2)
         return;

@@ -103,7 +103,7 @@ Sentence Fold::decide(const Event& e) {
     case EventKind::note:
         if (e.text.empty())
             return core::says("The note is empty.");
-        state_.notes.push_back(e.text);
+        state_.notes.push_back({e.id, e.atMs, e.text});
         return {};
     case EventKind::paused:
         if (state_.paused)

@@ -26,6 +26,14 @@ struct ZoneLive {
     bool done() const { return state >= ZoneState::closed; }
 };
 
+/// Something written down at the table.
+struct Note {
+    std::string id; ///< of its event, by which it is taken back
+    std::int64_t atMs = 0;
+    std::string text;
+    auto operator<=>(const Note&) const = default;
+};
+
 /// Where a session stands: a pure fold over its plan and events, in the order they were stored.
 /// Events that do not fit the plan (an unknown zone, closing before opening) change nothing and are
 /// listed in `ignored`, one sentence each. docs/computation/live.md has the rules.
@@ -47,7 +55,7 @@ struct LiveState {
     bool pinsCounted = false;
     std::vector<std::string> undoable; ///< ids of events that can be taken back, latest last
     std::vector<std::string> redoable; ///< ids of takings-back that can be taken back, latest last
-    std::vector<std::string> notes;
+    std::vector<Note> notes;           ///< in the order they were written
     Sentences cautions; ///< accepted but against the trade's order, e.g. closed unsmoothed
     Sentences ignored;
     auto operator<=>(const LiveState&) const = default;

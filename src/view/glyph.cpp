@@ -49,6 +49,7 @@ const QHash<QString, QByteArray>& outlines() {
         {"lanes", "M3 6 H12 M15 6 H20 M3 12 H7 M10 12 H21 M3 18 H15 M18 18 H21"},
         {"swap", "M4 8 H19 M15 4 L19 8 L15 12 M20 16 H5 M9 12 L5 16 L9 20"},
         {"space", "M4 11 V17 H20 V11"},
+        {"write", "M4 20 L5 15 L16 4 L20 8 L9 19 Z M14 6 L18 10"},
         {"erase", "M9 5 H21 V19 H9 L3 12 Z M12 9 L18 15 M18 9 L12 15"},
     };
     return all;

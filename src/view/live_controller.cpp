@@ -15,7 +15,8 @@ LiveController::LiveController(Library* library, Clock clock, QObject* parent)
     : QObject{parent}
     , library_{library}
     , clock_{std::move(clock)}
-    , people_{{"letter", "mark", "name", "now", "next", "present"}} {
+    , people_{{"letter", "mark", "name", "now", "next", "present"}}
+    , notes_{{"noteId", "time", "words"}} {
     minute_.setInterval(20'000); // the forecast moves with the clock
     connect(&minute_, &QTimer::timeout, this, &LiveController::refresh);
     look_.setInterval(kLookMs);
@@ -280,6 +281,17 @@ void LiveController::pinsBack(int count) {
 void LiveController::pinsCounted() {
     report(EventKind::pinsCounted);
 }
+
+bool LiveController::note(const QString& said) {
+    Event event;
+    event.text = words::toCore(said.simplified());
+    return report(EventKind::note, std::move(event));
+}
+
+void LiveController::takeBackNote(const QString& noteId) {
+    takeBackEvent(words::toCore(noteId));
+}
+
 void LiveController::end() {
     report(EventKind::sessionEnded);
 }
@@ -314,5 +326,6 @@ void LiveController::refresh() {
         }
     }
     people_.setRows(std::move(rows));
+    notes_.setRows(noteRows());
     emit changed();
 }

@@ -35,6 +35,8 @@ class LiveController : public QObject {
     Q_PROPERTY(QString undoText READ undoText NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
     Q_PROPERTY(TableRows* people READ people CONSTANT)
+    /// Written down at the table, the latest first: `noteId`, `time` of day, `words`.
+    Q_PROPERTY(TableRows* notes READ notes CONSTANT)
 
 public:
     using Clock = std::function<std::int64_t()>; ///< milliseconds since 1970
@@ -74,6 +76,9 @@ public:
     Q_INVOKABLE void pinsFound(int count);
     Q_INVOKABLE void pinsBack(int count);
     Q_INVOKABLE void pinsCounted();
+    /// Writes something down; false, with `problem` set, where it could not be kept.
+    Q_INVOKABLE bool note(const QString& said);
+    Q_INVOKABLE void takeBackNote(const QString& noteId);
     Q_INVOKABLE void end();
     Q_INVOKABLE void forgetProblem();
 
@@ -94,6 +99,7 @@ public:
     QString undoText() const;
     QString problem() const { return problem_; }
     TableRows* people() { return &people_; }
+    TableRows* notes() { return &notes_; }
 
 signals:
     void changed();
@@ -112,6 +118,7 @@ private:
     /// The same, where another window has stored something.
     void takeInOthers();
     void takeBackEvent(const std::string& id);
+    QList<QVariantList> noteRows() const;
     void say(const QString& problem);
 
     bastewright::Library* library_;
@@ -122,7 +129,7 @@ private:
     PlannedPtr planned_;      ///< what of `live_` is in force
     int plannedRevision_ = 0; ///< of `live_`, when `planned_` was copied from it
     QString problem_;
-    TableRows people_;
+    TableRows people_, notes_;
     QTimer minute_, look_;
     std::int64_t seen_ = 0;     ///< the last event taken in, by its number in the library
     std::int64_t revision_ = 0; ///< of the library, when others were last looked for

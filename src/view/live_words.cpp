@@ -11,6 +11,14 @@
 
 using namespace bastewright;
 
+namespace {
+
+QString timeOfDay(std::int64_t ms) {
+    return QDateTime::fromMSecsSinceEpoch(ms).toString(QStringLiteral("HH:mm"));
+}
+
+} // namespace
+
 bool LiveController::ended() const {
     return live_ && live_->state().ended;
 }
@@ -66,8 +74,7 @@ QString LiveController::finishText() const {
     // The hour is the clock's as it is now plus what is left: right even where the clock was set.
     const auto at = [&](Seconds s) {
         const auto left = f.left + (s - f.finish);
-        return QDateTime::fromMSecsSinceEpoch(now + left.count() * 1000)
-            .toString(QStringLiteral("HH:mm"));
+        return timeOfDay(now + left.count() * 1000);
     };
     return tr("done %1 (%2–%3)").arg(at(f.finish), at(f.early), at(f.late));
 }
@@ -78,6 +85,15 @@ QString LiveController::nudge() const {
     const auto all =
         nudges(live_->plan(), live_->session().setting, live_->state(), live_->events(), clock_());
     return all.empty() ? QString{} : words::fromCore(all.front().text);
+}
+
+QList<QVariantList> LiveController::noteRows() const {
+    QList<QVariantList> rows;
+    if (live_)
+        for (const auto& note : live_->state().notes)
+            rows.prepend(
+                {words::fromCore(note.id), timeOfDay(note.atMs), words::fromCore(note.text)});
+    return rows;
 }
 
 bool LiveController::canUndo() const {
@@ -110,6 +126,8 @@ QString LiveController::undoText() const {
     case EventKind::pinsBack:
     case EventKind::pinsCounted:
         return tr("the count");
+    case EventKind::note:
+        return tr("the note");
     case EventKind::sessionEnded:
         return tr("the ending");
     default:

@@ -264,11 +264,14 @@ TEST_F(Keyboard, EscapeLeadsBackFromEverywhere) {
     }
     auto* lanes = room.window->findChild<QObject*>(QStringLiteral("tableLanes"));
     ASSERT_TRUE(lanes);
-    lanes->parent()->setProperty("lanes", true);
-    live(30);
-    escape();
-    EXPECT_FALSE(lanes->parent()->property("lanes").toBool());
-    EXPECT_EQ(room.workroom->screen(), Workroom::Screen::AtTable);
+    auto* screen = lanes->parent();
+    for (const char* over : {"lanes", "notes"}) {
+        screen->setProperty("over", QLatin1String(over));
+        live(30);
+        escape();
+        EXPECT_EQ(screen->property("over").toString(), QString{}) << over;
+        EXPECT_EQ(room.workroom->screen(), Workroom::Screen::AtTable) << over;
+    }
     escape();
     EXPECT_EQ(room.workroom->screen(), Workroom::Screen::Planning);
 }

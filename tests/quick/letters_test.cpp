@@ -38,9 +38,9 @@ struct ByFinger : WholeWindow {
         touch(QStringLiteral("field-") + field);
         live(60);
     }
-    void expectFieldInSight(const std::string& where) {
+    void expectFieldInSight(const std::string& where, const char* name = "line") {
         ASSERT_TRUE(pad()) << where;
-        const auto* line = find(QStringLiteral("line"));
+        const auto* line = find(QLatin1String(name));
         ASSERT_TRUE(line && line->hasActiveFocus()) << where;
         const auto field = line->mapRectToScene(line->boundingRect());
         const auto keys = pad()->mapRectToScene(pad()->boundingRect());
@@ -75,6 +75,42 @@ TEST_F(ByFinger, NamesAQuiltAndAPerson) {
     expectFieldInSight("a refused name");
     write(QStringLiteral("space m take"));
     EXPECT_EQ(session().setting.helpers[1].name, "Ada M");
+}
+
+TEST_F(ByFinger, WritesANoteAtTheTable) {
+    room.workroom->goToTable();
+    const auto begin = [this] {
+        ASSERT_NO_FATAL_FAILURE(touch(QStringLiteral("more")));
+        ASSERT_NO_FATAL_FAILURE(touch(QStringLiteral("showNotes"), 300));
+        live(100);
+    };
+    ASSERT_NO_FATAL_FAILURE(begin());
+    EXPECT_FALSE(find(QStringLiteral("keepNote"))->isEnabled()) << "nothing to keep";
+    expectFieldInSight("a note", "noteLine");
+    write(QStringLiteral("d 4 space s e a m"));
+    ASSERT_NO_FATAL_FAILURE(touch(QStringLiteral("closeNotes")));
+    EXPECT_FALSE(pad());
+    ASSERT_NO_FATAL_FAILURE(begin());
+    write(QStringLiteral("take")); // what was written is still there
+    const auto& notes = room.workroom->live()->notes()->rows();
+    ASSERT_EQ(notes.size(), 1);
+    EXPECT_EQ(notes[0][2], QStringLiteral("D4 Seam"));
+    write(QStringLiteral("b o"));
+    ASSERT_NO_FATAL_FAILURE(touch(QStringLiteral("keepNote")));
+    ASSERT_EQ(notes.size(), 2);
+    EXPECT_EQ(notes[0][2], QStringLiteral("Bo"));
+
+    ASSERT_NO_FATAL_FAILURE(touch(QStringLiteral("takeBackNote")));
+    ASSERT_EQ(notes.size(), 1);
+    EXPECT_EQ(notes[0][2], QStringLiteral("D4 Seam"));
+
+    for (const auto& [width, height] : {std::pair{1024, 600}, {800, 1280}, {1280, 800}}) {
+        room.window->resize(width, height);
+        room.workroom->comfort()->setDensity(5.9);
+        live(100);
+        touch(QStringLiteral("noteLine"));
+        expectFieldInSight(std::to_string(width) + " × " + std::to_string(height), "noteLine");
+    }
 }
 
 TEST_F(ByFinger, SeesTheFieldOnEveryDeviceAndSizeOfText) {

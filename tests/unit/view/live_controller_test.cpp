@@ -5,6 +5,7 @@
 #include "view/live_controller.h"
 #include "view/table_board.h"
 
+#include <QDateTime>
 #include <QTemporaryDir>
 #include <QTime>
 #include <gtest/gtest.h>
@@ -119,6 +120,38 @@ TEST_F(AtTable, WhatCannotBeStoredIsNotShown) {
     EXPECT_FALSE(live->problem().isEmpty());
     EXPECT_EQ(live->live()->state().notes.size(), std::size_t(kept));
     EXPECT_EQ(library->events(live->id())->size(), std::size_t(kept) + 1);
+}
+
+TEST_F(AtTable, NotesAreKeptWithTheirTimeAndCanBeTakenBack) {
+    ASSERT_TRUE(live->start(job, small()));
+    const auto rows = [this] { return live->notes()->rows(); };
+    const auto hour = [this] {
+        return QDateTime::fromMSecsSinceEpoch(now).toString(QStringLiteral("HH:mm"));
+    };
+    EXPECT_FALSE(live->note(" \n "));
+    EXPECT_EQ(live->problem(), "The note is empty.");
+    EXPECT_TRUE(rows().isEmpty());
+
+    ASSERT_TRUE(live->note("  A1: a seam\nhas opened %1 "));
+    const QString first = hour();
+    EXPECT_TRUE(live->problem().isEmpty());
+    now += 3'600'000;
+    ASSERT_TRUE(live->note("Bo's scissors"));
+    const QString second = hour();
+    ASSERT_EQ(rows().size(), 2);
+    EXPECT_EQ(rows()[0].mid(1), (QVariantList{second, "Bo's scissors"}));
+    EXPECT_EQ(rows()[1].mid(1), (QVariantList{first, "A1: a seam has opened %1"}));
+    EXPECT_EQ(live->undoText(), "the note");
+
+    live->end();
+    ASSERT_TRUE(live->note("counted twice")) << "what is noticed while tidying up";
+    live->takeBackNote(rows()[2][0].toString()); // the first, whatever came since
+    const auto id = live->id();
+    open(); // as after a crash
+    ASSERT_TRUE(live->resume(id)) << live->problem().toStdString();
+    ASSERT_EQ(rows().size(), 2);
+    EXPECT_EQ(rows()[0][2], "counted twice");
+    EXPECT_EQ(rows()[1][2], "Bo's scissors");
 }
 
 TEST_F(AtTable, ALongPressTakesTheLastTickOfThatZoneBack) {
