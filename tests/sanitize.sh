@@ -42,5 +42,5 @@ if [ "$kind" = thread ]; then
 else
   ninja -C "$build" -j "$jobs"
   # What is installed is of a release build, without the names that a debugger wants.
-  ctest --test-dir "$build" --output-on-failure --timeout 1800 --exclude-regex '^package: ' "$@"
+  ctest --test-dir "$build" --output-on-failure --exclude-regex '^package: ' "$@"
 fi
