@@ -52,7 +52,7 @@ bool HttpReader::refuse(int status) {
 void HttpReader::feed(std::string_view bytes) {
     if (refusal_ != 0)
         return;
-    if (buffer_.size() + bytes.size() > kMostHead + kMostBody) {
+    if (buffer_.size() + bytes.size() > kMostHead + kHeadEnd.size() + kMostBody) {
         refuse(bodySize_ ? 413 : 431);
         return;
     }
@@ -67,7 +67,8 @@ std::optional<HttpRequest> HttpReader::take() {
         if (end == buffer_.npos) {
             // Where single bytes trickle in, each is looked at once.
             searched_ = buffer_.size() - std::min(buffer_.size(), kHeadEnd.size() - 1);
-            if (buffer_.size() > kMostHead)
+            // The longest head may be there, and its end in part.
+            if (buffer_.size() >= kMostHead + kHeadEnd.size())
                 refuse(431);
             return {};
         }

@@ -23,11 +23,12 @@ struct HttpRequest {
 /// lines, little of everything. Holds at most a head and a body's worth of bytes.
 class HttpReader {
 public:
-    static constexpr std::size_t kMostHead = 8 * 1024; ///< request line and fields
+    static constexpr std::size_t kMostHead = 8 * 1024; ///< request line and fields, without the end
     static constexpr std::size_t kMostBody = 1024;
     static constexpr std::size_t kMostFields = 64;
 
-    /// Takes bytes as they come. After a refusal nothing more is taken.
+    /// Takes bytes as they come, `kMostBody` at once at most; in what pieces does not matter. After
+    /// a refusal nothing more is taken.
     void feed(std::string_view bytes);
     /// The next whole request, or nothing yet.
     std::optional<HttpRequest> take();

@@ -54,7 +54,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     if (size == 0)
         return 0;
     const auto bytes = textOf(data + 1, size - 1);
-    const auto inPieces = takeAll(bytes, std::size_t{1} + data[0] % 64);
+    const auto inPieces = takeAll(bytes, data[0] % 64 == 0 ? 1024 : data[0] % 64);
     const auto byByte = takeAll(bytes, 1);
     // How the network cuts the bytes must not matter.
     promise(inPieces.refusal == byByte.refusal, "pieces and single bytes are refused alike");

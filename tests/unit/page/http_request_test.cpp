@@ -91,6 +91,26 @@ TEST(HttpReader, RefusesEverythingElse) {
     EXPECT_EQ(reader.refusal(), 431);
 }
 
+// However the network cuts it, the longest head is read and a longer one is refused.
+TEST(HttpReader, HeadsMayBeSoLongAndNoLonger) {
+    const auto headOf = [](std::size_t size) {
+        const std::string before = "GET / HTTP/1.1\r\nHost: a\r\nPad: ";
+        return before + std::string(size - before.size(), 'x') + "\r\n\r\n";
+    };
+    for (const std::size_t over : {0u, 1u, 2u, 3u, 4u, 5u})
+        for (const std::size_t piece : {1u, 3u, 64u, 1021u, 1024u}) {
+            const auto sent = headOf(HttpReader::kMostHead + over);
+            HttpReader reader;
+            std::optional<HttpRequest> read;
+            for (std::size_t at = 0; at < sent.size() && !read; at += piece) {
+                reader.feed(std::string_view{sent}.substr(at, piece));
+                read = reader.take();
+            }
+            EXPECT_EQ(read.has_value(), over == 0) << over << " over in pieces of " << piece;
+            EXPECT_EQ(reader.refusal(), over == 0 ? 0 : 431) << over << ", " << piece;
+        }
+}
+
 // Whatever comes, the reader neither keeps more than its bounds nor goes on after a refusal.
 TEST(HttpReader, TakesAnyBytesCalmly) {
     const std::uint64_t seed = std::random_device{}();
