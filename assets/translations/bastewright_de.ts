@@ -3670,6 +3670,13 @@
     </message>
 </context>
 <context>
+    <name>Tour</name>
+    <message>
+        <source>A seam has opened at the edge: mend it before quilting.</source>
+        <translation>Am Rand ist eine Naht offen: vor dem Quilten flicken.</translation>
+    </message>
+</context>
+<context>
     <name>TrialCard</name>
     <message>
         <source>Before: %1</source>

@@ -2,6 +2,7 @@
 
 #include "app/event_turn.h"
 
+#include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QFileInfo>
 #include <QQuickItem>
@@ -268,7 +269,8 @@ void Tour::changes(const AtStop& atStop) {
     if (auto* notes = find(room_.window->contentItem(), QStringLiteral("tableNotes"))) {
         notes->parent()->setProperty("over", QStringLiteral("notes"));
         stop(QStringLiteral("table-notes-none"), atStop);
-        room.live()->note(QStringLiteral("D4: a seam has opened, mend it before quilting"));
+        room.live()->note(QCoreApplication::translate(
+            "Tour", "A seam has opened at the edge: mend it before quilting."));
         stop(QStringLiteral("table-notes"), atStop);
         room.live()->undo();
         notes->parent()->setProperty("over", QString{});
