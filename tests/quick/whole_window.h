@@ -38,7 +38,7 @@ protected:
     void TearDown() override;
 
     bool planned() const { return !room.workroom->plan()->busy() && room.workroom->plan()->good(); }
-    /// Waits a minute at most; false where it does not come.
+    /// Waits a minute at most, ten where sanitized; false where it does not come.
     static bool until(const std::function<bool()>& so);
     QQuickItem* find(const QString& name) const {
         return findVisible(room.window->contentItem(), name);
