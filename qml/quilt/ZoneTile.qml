@@ -35,7 +35,7 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.radius
         color: tile.stage === "closed" ? Theme.done : tile.stage === "open" ? Theme.open : Theme.paper
-        border.width: tile.down ? Theme.line * 3 : Theme.line * 1.5
+        border.width: tile.down ? Theme.line * 3 : Math.round(Theme.line * 1.5)
         border.color: tile.down ? Theme.accent : Theme.ink
 
         StitchFrame {

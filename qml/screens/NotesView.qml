@@ -20,6 +20,7 @@ Rectangle {
     function keep() {
         if (live.note(line.text))
             line.clear()
+        line.forceActiveFocus()
     }
 
     color: Theme.ground

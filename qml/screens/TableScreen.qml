@@ -15,7 +15,7 @@ FocusScope {
     // A long row of tiles takes the whole width; then people stand in a row below it.
     readonly property bool beside: wide && tiles.needed <= width - column - 3 * Theme.gap
     // Wide enough for the longest word of the work there is.
-    readonly property real column: Math.max(width * 0.36, 10.5 * Theme.tableText)
+    readonly property real column: Math.round(Math.max(width * 0.36, 10.5 * Theme.tableText))
 
     // A low screen has room for the tiles and the next step only.
     readonly property bool low: wide && height < 6.5 * Theme.tableTarget

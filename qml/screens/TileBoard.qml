@@ -16,7 +16,7 @@ Item {
     signal ticked(zone: string)
     signal takenBack(zone: string)
 
-    readonly property real edgeBand: Theme.tableText * 1.4
+    readonly property real edgeBand: Math.round(Theme.tableText * 1.4)
     // The least width at which no tile is too small for a finger and its letters.
     readonly property real needed: board.columns * (cellLeast + Theme.gap) - Theme.gap + leftRim + rightRim
     readonly property real cellLeast: Math.max(Theme.tableTarget, Theme.tableText * 2.3)
@@ -81,8 +81,9 @@ Item {
             contentWidth: Math.max(width, surface.needed - surface.leftRim - surface.rightRim)
             contentHeight: Math.max(height, surface.board.rows * (Theme.tableTarget + Theme.gap) - Theme.gap)
 
-            readonly property real cellWidth: (contentWidth + Theme.gap) / surface.board.columns - Theme.gap
-            readonly property real cellHeight: (contentHeight + Theme.gap) / surface.board.rows - Theme.gap
+            // Whole pixels: the last frame of a row would be cut off by a fraction.
+            readonly property real cellWidth: Math.floor((contentWidth + Theme.gap) / surface.board.columns) - Theme.gap
+            readonly property real cellHeight: Math.floor((contentHeight + Theme.gap) / surface.board.rows) - Theme.gap
 
             Repeater {
                 model: surface.visible ? surface.board.zones : null // a hidden half costs nothing
