@@ -1,5 +1,7 @@
 #include "quick/whole_window.h"
 
+#include "support/patience.h"
+
 #include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QKeyEvent>
@@ -163,12 +165,10 @@ void WholeWindow::pane(const char* name) {
 }
 
 bool WholeWindow::until(const std::function<bool()>& so) {
-    static const qint64 longest =
-        qEnvironmentVariableIsSet("BASTEWRIGHT_SANITIZED") ? 600'000 : 60'000;
     QElapsedTimer timer;
     timer.start();
     while (!so()) {
-        if (timer.elapsed() > longest)
+        if (timer.elapsed() > slowness() * 60'000)
             return false;
         takeTurn(20);
     }
