@@ -73,10 +73,25 @@ class Program:
             time.sleep(0.1)
         raise AssertionError(f"nothing called '{name}' to tap; there is {sorted(self.look())}")
 
+    def wait_for_news(self):
+        asked = time.time()
+        while self.places.stat().st_mtime <= asked and time.time() < asked + WAIT:
+            time.sleep(0.03)
+
+    def at_rest(self, name):
+        """Its place, once a fresh look finds it where it was a moment before."""
+        place = self.wait_for(name)
+        end = time.monotonic() + WAIT
+        while time.monotonic() < end:
+            time.sleep(self.pause)
+            self.wait_for_news()
+            before, place = place, self.wait_for(name)
+            if place == before:
+                return place
+        raise AssertionError(f"'{name}' never stands still")
+
     def tap(self, name):
-        self.wait_for(name)
-        time.sleep(self.pause)
-        x, y = self.wait_for(name)
+        x, y = self.at_rest(name)
         if self.finger:
             if not self.finger.touches:  # Qt hands touches to the window in focus; no window manager gives it
                 subprocess.run(["xdotool", "search", "--onlyvisible", "--name", "Bastewright", "windowfocus"],
