@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Layouts
 import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
@@ -40,22 +39,19 @@ Sheet {
             desk.swaps(leaving, person)
     }
 
-    GridLayout {
+    ChoiceGrid {
         width: parent.width
         visible: sheet.page === ""
-        columns: width > 18 * Theme.tableText ? 2 : 1
-        columnSpacing: Theme.gap
-        rowSpacing: Theme.gap
 
-        Choice { objectName: "someComes"; glyph: "plus"; text: qsTr("Somebody comes"); onClicked: sheet.page = "comes" }
-        Choice { objectName: "someGoes"; glyph: "minus"; text: qsTr("Somebody leaves"); onClicked: sheet.page = "goes" }
-        Choice { glyph: "swap"; text: qsTr("One for another"); onClicked: sheet.page = "swap" }
-        Choice { glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
-        Choice { text: qsTr("One iron more"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
-        Choice { text: qsTr("One iron less"); onClicked: { sheet.close(); sheet.desk.irons(-1) } }
-        Choice { glyph: "table"; text: qsTr("One table more"); onClicked: { sheet.close(); sheet.desk.tables(1) } }
-        Choice { glyph: "table"; text: qsTr("One table less"); onClicked: { sheet.close(); sheet.desk.tables(-1) } }
-        Choice {
+        GridChoice { objectName: "someComes"; glyph: "plus"; text: qsTr("Somebody comes"); onClicked: sheet.page = "comes" }
+        GridChoice { objectName: "someGoes"; glyph: "minus"; text: qsTr("Somebody leaves"); onClicked: sheet.page = "goes" }
+        GridChoice { glyph: "swap"; text: qsTr("One for another"); onClicked: sheet.page = "swap" }
+        GridChoice { glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
+        GridChoice { text: qsTr("One iron more"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
+        GridChoice { text: qsTr("One iron less"); onClicked: { sheet.close(); sheet.desk.irons(-1) } }
+        GridChoice { glyph: "table"; text: qsTr("One table more"); onClicked: { sheet.close(); sheet.desk.tables(1) } }
+        GridChoice { glyph: "table"; text: qsTr("One table less"); onClicked: { sheet.close(); sheet.desk.tables(-1) } }
+        GridChoice {
             glyph: "cross"
             text: qsTr("Leave the rest of this pass")
             onClicked: {
@@ -63,7 +59,7 @@ Sheet {
                 sheet.desk.abandonPass(sheet.room.board.quilt)
             }
         }
-        Choice {
+        GridChoice {
             objectName: "overnight"
             glyph: sheet.room.live.paused ? "start" : "pause"
             text: sheet.room.live.paused ? qsTr("Go on") : qsTr("Stop for today")
@@ -76,7 +72,7 @@ Sheet {
                 sheet.desk.goOn()
             }
         }
-        Choice { glyph: "clock"; text: qsTr("Plan the rest again"); onClicked: { sheet.close(); sheet.desk.planAgain() } }
+        GridChoice { glyph: "clock"; text: qsTr("Plan the rest again"); onClicked: { sheet.close(); sheet.desk.planAgain() } }
     }
     Repeater {
         model: sheet.page === "" || sheet.page === "pins" || sheet.page === "night" ? null : sheet.room.live.people
@@ -149,10 +145,5 @@ Sheet {
             sheet.close()
             sheet.desk.pins(parseInt(pad.text))
         }
-    }
-
-    component Choice: TablePress {
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1
     }
 }

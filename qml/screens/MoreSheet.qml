@@ -39,15 +39,12 @@ Sheet {
             }
         }
     }
-    GridLayout {
+    ChoiceGrid {
         id: choices
 
         width: parent.width
-        columns: width > 18 * Theme.tableText ? 2 : 1
-        columnSpacing: Theme.gap
-        rowSpacing: Theme.gap
 
-        Choice {
+        GridChoice {
             Layout.columnSpan: choices.columns
             objectName: "whatChanged"
             main: true
@@ -59,7 +56,7 @@ Sheet {
                 sheet.changesWanted()
             }
         }
-        Choice {
+        GridChoice {
             objectName: "showLanes"
             glyph: "lanes"
             text: qsTr("Who, when")
@@ -68,7 +65,7 @@ Sheet {
                 sheet.lanesWanted()
             }
         }
-        Choice {
+        GridChoice {
             glyph: sheet.room.live.paused ? "start" : "pause"
             text: sheet.room.live.paused ? qsTr("Go on") : qsTr("A break")
             onClicked: {
@@ -76,7 +73,7 @@ Sheet {
                 sheet.close()
             }
         }
-        Choice {
+        GridChoice {
             objectName: "faceToFace"
             glyph: "person"
             text: sheet.room.comfort.faceToFace ? qsTr("One view for all") : qsTr("Two people face to face")
@@ -85,13 +82,13 @@ Sheet {
                 sheet.close()
             }
         }
-        Choice {
+        GridChoice {
             glyph: "redo"
             text: qsTr("Redo")
             enabled: sheet.room.live.canRedo
             onClicked: sheet.room.live.redo()
         }
-        Choice {
+        GridChoice {
             objectName: "countPins"
             glyph: "pin"
             text: qsTr("Count pins")
@@ -100,7 +97,7 @@ Sheet {
                 sheet.countWanted()
             }
         }
-        Choice {
+        GridChoice {
             objectName: "showNotes"
             glyph: "write"
             text: qsTr("Notes")
@@ -109,7 +106,7 @@ Sheet {
                 sheet.notesWanted()
             }
         }
-        Choice {
+        GridChoice {
             objectName: "moreSheets"
             glyph: "sheet"
             text: qsTr("Print")
@@ -118,7 +115,7 @@ Sheet {
                 sheet.room.openSheets()
             }
         }
-        Choice {
+        GridChoice {
             objectName: "phones"
             glyph: "phone"
             text: qsTr("Phones follow")
@@ -127,7 +124,7 @@ Sheet {
                 sheet.phonesWanted()
             }
         }
-        Choice {
+        GridChoice {
             glyph: "eye"
             text: qsTr("Reading comfort")
             onClicked: {
@@ -135,7 +132,7 @@ Sheet {
                 sheet.comfortWanted()
             }
         }
-        Choice {
+        GridChoice {
             objectName: "endSession"
             glyph: "stop"
             text: qsTr("End the session")
@@ -145,11 +142,5 @@ Sheet {
                 sheet.close()
             }
         }
-    }
-
-    component Choice: TablePress {
-        Layout.fillWidth: true
-        Layout.fillHeight: true // as high as the one beside it
-        Layout.preferredWidth: 1
     }
 }

@@ -3,8 +3,6 @@
 #include "view/people_palette.h"
 #include "view/words.h"
 
-#include <QDateTime>
-
 #include <algorithm>
 
 using namespace bastewright;
@@ -230,8 +228,7 @@ QString ChangeDesk::refused() const {
 
 QString ChangeDesk::at(Seconds s) const {
     if (atTable_ && live_->live())
-        return QDateTime::fromMSecsSinceEpoch(live_->live()->state().startedMs + s.count() * 1000)
-            .toString(QStringLiteral("HH:mm"));
+        return words::timeOfDay(live_->live()->state().startedMs + s.count() * 1000);
     return words::clock(sessionBefore_.setting.start, s);
 }
 

@@ -215,9 +215,7 @@ std::pair<qreal, qreal> LanesBoard::hours(int lane) const {
 
 QString LanesBoard::clockAt(qreal seconds) const {
     if (atTable_ && live_->live())
-        return QDateTime::fromMSecsSinceEpoch(live_->live()->state().startedMs +
-                                              qint64(seconds * 1000))
-            .toString(QStringLiteral("HH:mm"));
+        return words::timeOfDay(live_->live()->state().startedMs + qint64(seconds * 1000));
     return shown_ ? words::clock(shown_->session.setting.start, Seconds{std::int64_t(seconds)})
                   : QString{};
 }

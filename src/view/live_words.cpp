@@ -1,23 +1,12 @@
 // Where a session stands, in words: the texts of LiveController.
-#include "view/live_controller.h"
-
 #include "session/nudge.h"
 #include "session/pins.h"
+#include "view/live_controller.h"
 #include "view/words.h"
-
-#include <QDateTime>
 
 #include <algorithm>
 
 using namespace bastewright;
-
-namespace {
-
-QString timeOfDay(std::int64_t ms) {
-    return QDateTime::fromMSecsSinceEpoch(ms).toString(QStringLiteral("HH:mm"));
-}
-
-} // namespace
 
 bool LiveController::ended() const {
     return live_ && live_->state().ended;
@@ -74,7 +63,7 @@ QString LiveController::finishText() const {
     // The hour is the clock's as it is now plus what is left: right even where the clock was set.
     const auto at = [&](Seconds s) {
         const auto left = f.left + (s - f.finish);
-        return timeOfDay(now + left.count() * 1000);
+        return words::timeOfDay(now + left.count() * 1000);
     };
     return tr("done %1 (%2–%3)").arg(at(f.finish), at(f.early), at(f.late));
 }
@@ -91,8 +80,8 @@ QList<QVariantList> LiveController::noteRows() const {
     QList<QVariantList> rows;
     if (live_)
         for (const auto& note : live_->state().notes)
-            rows.prepend(
-                {words::fromCore(note.id), timeOfDay(note.atMs), words::fromCore(note.text)});
+            rows.prepend({words::fromCore(note.id), words::timeOfDay(note.atMs),
+                          words::fromCore(note.text)});
     return rows;
 }
 

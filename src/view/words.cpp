@@ -3,6 +3,7 @@
 #include "language/said.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
 #include <QLocale>
 
 #include <cmath>
@@ -40,6 +41,10 @@ QString span(Seconds s) {
 
 QString about(Seconds s) {
     return s < std::chrono::minutes{1} ? span(s) : tr("about %1").arg(span(s));
+}
+
+QString timeOfDay(std::int64_t ms) {
+    return QDateTime::fromMSecsSinceEpoch(ms).toString(QStringLiteral("HH:mm"));
 }
 
 QString clock(ClockTime start, Seconds s) {

@@ -5,6 +5,7 @@
 #include <QString>
 
 #include <concepts>
+#include <cstdint>
 #include <string_view>
 
 /// The screen's words for the core's values, in the person's language.
@@ -27,6 +28,7 @@ QString size(bastewright::Size s, bastewright::Unit unit);
 QString span(bastewright::Seconds s);
 QString about(bastewright::Seconds s); ///< "about 1 h 05 min": an estimate
 QString clock(bastewright::ClockTime start, bastewright::Seconds s);
+QString timeOfDay(std::int64_t ms); ///< where the device is, of milliseconds since 1970
 /// A count without needless decimals.
 QString amount(double number);
 
