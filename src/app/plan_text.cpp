@@ -73,8 +73,8 @@ void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
         out << "    " << p.number << "  " << shiftText(p.shift, unit);
         if (p.liftPeople > 1)
             out << ", " << p.liftPeople << " people";
-        out << "; baste " << format(p.fresh.width(), unit, false) << " × "
-            << format(p.fresh.length(), unit) << ", " << p.zones.size() << " zones, "
+        out << "; baste " << format(p.fresh.bounds().width(), unit, false) << " × "
+            << format(p.fresh.bounds().length(), unit) << ", " << p.zones.size() << " zones, "
             << pointsIn(q, p.number) << " points\n       hold:";
         for (const Hold& h : p.holds)
             out << ' ' << name(h.side) << ' ' << h.count

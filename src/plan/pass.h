@@ -1,6 +1,6 @@
 #pragma once
 
-#include "measures/geometry.h"
+#include "measures/region.h"
 #include "measures/sentence.h"
 
 #include <string>
@@ -50,7 +50,7 @@ struct Roll {
 struct Pass {
     int number = 1; ///< in working order, from 1
     Rect field;     ///< what lies on the table inside the rim and inside the top
-    Rect fresh;     ///< the part of it that is basted in this pass; the fresh areas tile the top
+    Region fresh;   ///< the part of it that is basted in this pass; the fresh areas tile the top
     Rect table;     ///< the whole surface, in the quilt's frame, as it lies in this pass
     Vec shift;      ///< how far the quilt moves on the table before this pass; zero in the first
     std::vector<std::string> zones;

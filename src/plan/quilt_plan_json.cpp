@@ -109,7 +109,7 @@ void passFields(Fields& f, P& pass) {
     f.require({"number", "field", "fresh", "table", "shift", "zones"});
     f.count("number", pass.number, kCount);
     rect(f, "field", pass.field);
-    rect(f, "fresh", pass.fresh);
+    f.list("fresh", pass.fresh.parts, kList, [](Fields& r, auto& part) { rectFields(r, part); });
     rect(f, "table", pass.table);
     f.object("shift", [&](Fields& s) {
         s.require({"dx", "dy"});

@@ -162,7 +162,7 @@ private:
         layer(topArea(), look_.cloth, 200, m ? m->top : 1);
         if (m && pass_ && m->folded > 0) {
             // Batting and top are back: the backing shows.
-            QRectF bare = drawing::inches(pass_->fresh);
+            QRectF bare = drawing::inches(pass_->fresh.bounds());
             bare.setHeight(bare.height() * m->folded);
             layer(bare, look_.backing, 255, 1);
         }
@@ -170,18 +170,18 @@ private:
 
     void drawWork() {
         for (const auto& pass : plan_.passes) {
-            const QRectF r = px(pass.fresh);
             p_.setPen(Qt::NoPen);
             if (pass.number < scene_.pass) {
-                QBrush hatch{look_.hatch, Qt::BDiagPattern};
-                p_.setBrush(hatch);
-                p_.drawRect(r);
+                p_.setBrush(QBrush{look_.hatch, Qt::BDiagPattern});
             } else if (pass.number == scene_.pass) {
                 QColor fill = look_.fresh;
                 fill.setAlpha(210);
                 p_.setBrush(fill);
-                p_.drawRect(r);
+            } else {
+                continue;
             }
+            for (const Rect& part : pass.fresh.parts)
+                p_.drawRect(px(part));
         }
     }
 

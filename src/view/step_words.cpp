@@ -67,8 +67,8 @@ QStringList lines(TaskKind kind, const SurfacePlan& surface, const Pass& pass, U
     }
     if (first || kind == TaskKind::layTop)
         add(Text::tr("Middle on the middle of the first area: %1 from the left, %2 from the head")
-                .arg(words::length((pass.fresh.x0 + pass.fresh.x1) / 2, unit),
-                     words::length((pass.fresh.y0 + pass.fresh.y1) / 2, unit)));
+                .arg(words::length(pass.fresh.bounds().middle().x, unit),
+                     words::length(pass.fresh.bounds().middle().y, unit)));
     if (first || kind == TaskKind::shift || kind == TaskKind::reclamp) {
         add(holdLine(pass, Hold::Kind::clamp, unit));
         if (kind != TaskKind::reclamp)

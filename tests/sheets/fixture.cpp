@@ -68,10 +68,10 @@ Pass makePass(const QuiltPlan& q, int number, const Rect& fresh, const Pass* bef
 void addZones(QuiltPlan& q) {
     std::vector<Length> xs, ys;
     for (const auto& p : q.passes) {
-        for (const Length l : cuts(p.fresh.width(), 24_in))
-            xs.push_back(p.fresh.x0 + l);
-        for (const Length l : cuts(p.fresh.length(), 24_in))
-            ys.push_back(p.fresh.y0 + l);
+        for (const Length l : cuts(p.fresh.bounds().width(), 24_in))
+            xs.push_back(p.fresh.bounds().x0 + l);
+        for (const Length l : cuts(p.fresh.bounds().length(), 24_in))
+            ys.push_back(p.fresh.bounds().y0 + l);
     }
     for (auto* v : {&xs, &ys}) {
         std::ranges::sort(*v);

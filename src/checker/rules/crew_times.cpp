@@ -9,7 +9,7 @@
 namespace bastewright::check {
 namespace {
 
-double squareFeet(const Rect& r) {
+double squareFeet(const Region& r) {
     return areaSquareInches(r) / 144;
 }
 

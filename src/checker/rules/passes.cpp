@@ -30,6 +30,14 @@ std::optional<Interval> sharedEdge(const Rect& area, const Rect& other, Side tow
     return shared;
 }
 
+/// The same for areas of several parts: true where any two of their parts share an edge.
+bool touchesAt(const Region& area, const Region& other, Side towards) {
+    return std::ranges::any_of(area.parts, [&](const Rect& a) {
+        return std::ranges::any_of(
+            other.parts, [&](const Rect& b) { return sharedEdge(a, b, towards).has_value(); });
+    });
+}
+
 /// So much beyond a side of an area.
 Rect strip(const Rect& area, Side side, Interval along, Length deep) {
     switch (side) {
@@ -43,6 +51,16 @@ Rect strip(const Rect& area, Side side, Interval along, Length deep) {
         return {area.x1, along.lo, area.x1 + deep, along.hi};
     }
     return {};
+}
+
+/// The strips beyond the edges that the parts of an area share with another's at one side.
+std::vector<Rect> anchorsAt(const Region& area, const Region& other, Side side, Length deep) {
+    std::vector<Rect> out;
+    for (const Rect& a : area.parts)
+        for (const Rect& b : other.parts)
+            if (const auto shared = sharedEdge(a, b, side))
+                out.push_back(strip(a, side, *shared, deep));
+    return out;
 }
 
 std::vector<const Pass*> before(const QuiltView& v, const Pass& pass) {
@@ -105,7 +123,7 @@ void passesNumbers(const QuiltView& v, Report& report) {
 void passesFresh(const QuiltView& v, Report& report) {
     std::vector<Rect> areas;
     for (const Pass& p : v.quilt.passes)
-        areas.push_back(p.fresh);
+        areas.insert(areas.end(), p.fresh.parts.begin(), p.fresh.parts.end());
     if (const auto fault = partitionFault(v.top, areas))
         report.add(v.label() + ": the new areas of the passes do not divide the top: " +
                    text(*fault, v.plan.unit));
@@ -120,8 +138,8 @@ void passesField(const QuiltView& v, Report& report) {
             report.add(label(v, p) + ": the field is " + box(p.field, v.plan.unit) +
                        "; the table inside its rim and the top share " + box(all, v.plan.unit) +
                        ", and it is no strip of that along an open side.");
-        if (!p.field.contains(p.fresh))
-            report.add(label(v, p) + ": the new area " + box(p.fresh, v.plan.unit) +
+        if (!p.field.contains(p.fresh.bounds()))
+            report.add(label(v, p) + ": the new area " + box(p.fresh.bounds(), v.plan.unit) +
                        " reaches beyond the field " + box(p.field, v.plan.unit) + ".");
     }
 }
@@ -144,8 +162,8 @@ void passesTouch(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes) {
         const auto earlier = before(v, p);
         const bool touches = std::ranges::any_of(earlier, [&](const Pass* e) {
-            return std::ranges::any_of(
-                kSides, [&](Side s) { return sharedEdge(p.fresh, e->fresh, s).has_value(); });
+            return std::ranges::any_of(kSides,
+                                       [&](Side s) { return touchesAt(p.fresh, e->fresh, s); });
         });
         if (!earlier.empty() && !touches)
             report.add(label(v, p) + ": the new area does not touch a basted one.");
@@ -156,20 +174,17 @@ void passesAnchor(const QuiltView& v, Report& report) {
     const Length deep = std::max(Length::inches(6), v.job.basting.spacing + Length::inches(2));
     for (const Pass& p : v.quilt.passes)
         for (const Pass* touched : before(v, p))
-            for (const Side side : kSides) {
-                const auto shared = sharedEdge(p.fresh, touched->fresh, side);
-                if (!shared)
-                    continue;
-                const Rect anchor = strip(p.fresh, side, *shared, deep);
-                for (const Pass* basted : before(v, p)) {
-                    const Rect part = intersection(anchor, basted->fresh);
-                    if (!part.empty() && !p.field.contains(part))
-                        report.add(label(v, p) + ": " + figure(deep, v.plan.unit) + " of pass " +
-                                   std::to_string(touched->number) +
-                                   " must stay on the table as an anchor; " +
-                                   box(part, v.plan.unit) + " is not all in the field.");
-                }
-            }
+            for (const Side side : kSides)
+                for (const Rect& anchor : anchorsAt(p.fresh, touched->fresh, side, deep))
+                    for (const Pass* basted : before(v, p))
+                        for (const Rect& area : basted->fresh.parts) {
+                            const Rect part = intersection(anchor, area);
+                            if (!part.empty() && !p.field.contains(part))
+                                report.add(label(v, p) + ": " + figure(deep, v.plan.unit) +
+                                           " of pass " + std::to_string(touched->number) +
+                                           " must stay on the table as an anchor; " +
+                                           box(part, v.plan.unit) + " is not all in the field.");
+                        }
 }
 
 void passesStart(const QuiltView& v, Report& report) {
@@ -183,7 +198,7 @@ void passesStart(const QuiltView& v, Report& report) {
         return;
     }
     if (how->start == Basting::Start::centred) {
-        const Point middle = first.fresh.middle();
+        const Point middle = first.fresh.bounds().middle();
         if (!near(middle.x, centre.x, kHalving) || !near(middle.y, centre.y, kHalving))
             report.add(label(v, first) +
                        ": the start is centred, but the middle of the new area, " +
@@ -275,7 +290,7 @@ void passesSmoothing(const QuiltView& v, Report& report) {
         for (const Side side : kSides) {
             const auto basted = before(v, p);
             const bool atBasted = std::ranges::any_of(basted, [&](const Pass* e) {
-                return sharedEdge(p.fresh, e->fresh, side).has_value();
+                return touchesAt(p.fresh, e->fresh, side);
             });
             const bool towards = std::ranges::find(p.smoothTowards, side) != p.smoothTowards.end();
             if (atBasted && towards)

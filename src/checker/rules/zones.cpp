@@ -87,7 +87,7 @@ void zonesPass(const QuiltView& v, Report& report) {
         if (pass == nullptr)
             report.add(v.label() + ": zone " + z.id + " belongs to pass " + std::to_string(z.pass) +
                        ", which is not there.");
-        else if (!pass->fresh.contains(z.area))
+        else if (!contains(pass->fresh, z.area))
             report.add(v.label() + ": zone " + z.id + " at " + box(z.area, v.plan.unit) +
                        " is not inside the new area of its pass " + std::to_string(z.pass) + ".");
         if (listed[z.id] != std::vector{z.pass})

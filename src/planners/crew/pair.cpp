@@ -99,7 +99,7 @@ private:
         const Rect& area = q.zones[ix(d.zone)].area;
         for (const Pass& p : q.passes)
             if (p.number == d.pass) {
-                const Point zone = area.middle(), table = p.fresh.middle();
+                const Point zone = area.middle(), table = p.fresh.bounds().middle();
                 const Length across = share.headAndFoot ? table.y - zone.y : zone.x - table.x;
                 const Length half = (share.headAndFoot ? area.length() : area.width()) / 4;
                 return {across > half    ? 1

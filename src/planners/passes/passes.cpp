@@ -107,7 +107,7 @@ std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& c
         p.battingSpare = spare(layers.batting, reach);
         p.rolls =
             passRolls(request.job, request.setting.stash, layers.backing, layers.top, p.table);
-        p.smoothTowards = smoothTowards(p.fresh, out);
+        p.smoothTowards = smoothTowards(area.fresh, out);
         if (i > 0) {
             p.liftPeople = hands;
             p.liftKilograms = kilograms;

@@ -81,7 +81,7 @@ private:
 
     int passAt(const Rect& area) const {
         for (const Pass& p : in_.passes)
-            if (p.fresh.contains(area))
+            if (contains(p.fresh, area))
                 return p.number;
         return 0;
     }
@@ -177,8 +177,10 @@ std::string columnLetters(std::size_t column) {
 std::vector<Zone> cutZones(const ZoneInput& in, std::span<const PlacedPoint> points) {
     std::set<Length> x{{}, in.top.width}, y{{}, in.top.length};
     for (const Pass& p : in.passes) {
-        x.insert({p.fresh.x0, p.fresh.x1});
-        y.insert({p.fresh.y0, p.fresh.y1});
+        for (const Rect& part : p.fresh.parts) {
+            x.insert({part.x0, part.x1});
+            y.insert({part.y0, part.y1});
+        }
     }
     // From zones as wide as a reach down to half of it; finer still only where some would be out of
     // reach.

@@ -40,15 +40,17 @@ std::vector<ZoneCard> zoneCards(const SheetContext& c, std::size_t quilt) {
 
 std::vector<CornerMark> cornerMarks(const SheetContext& c, std::size_t quilt) {
     std::vector<CornerMark> marks;
-    for (const auto& pass : c.plan.quilts[quilt].passes)
+    for (const auto& pass : c.plan.quilts[quilt].passes) {
+        const Rect fresh = pass.fresh.bounds();
         for (const Side down : {Side::head, Side::foot})
             for (const Side across : {Side::left, Side::right}) {
-                const Length x = across == Side::left ? pass.fresh.x0 : pass.fresh.x1;
-                const Length y = down == Side::head ? pass.fresh.y0 : pass.fresh.y1;
+                const Length x = across == Side::left ? fresh.x0 : fresh.x1;
+                const Length y = down == Side::head ? fresh.y0 : fresh.y1;
                 marks.push_back({down, across, QString::number(pass.number),
                                  Text::tr("%1 from the left").arg(length(x, c.unit())),
                                  Text::tr("%1 from the head").arg(length(y, c.unit()))});
             }
+    }
     return marks;
 }
 

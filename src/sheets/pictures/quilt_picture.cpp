@@ -44,9 +44,10 @@ void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
               std::clamp(int(room * 0.32), 7, type::kBody), r.width() - 3);
     }
     for (const auto& pass : quilt.passes)
-        frame(p, map(pass.fresh), ink::kBold);
+        for (const Rect& part : pass.fresh.parts)
+            frame(p, map(part), ink::kBold);
     for (const auto& pass : quilt.passes) {
-        const QRectF tag{map(pass.fresh).topLeft(), QSizeF{tagSize, tagSize}};
+        const QRectF tag{map(pass.fresh.parts.front()).topLeft(), QSizeF{tagSize, tagSize}};
         p.setPen(Qt::NoPen);
         p.setBrush(ink::kDark);
         p.drawRect(tag);
@@ -64,7 +65,8 @@ void drawShift(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& befo
     const Mapping map{around(around(old, now), table), box.adjusted(2, 2, -2, -2)};
     frame(p, map(table), ink::kBold, Qt::SolidLine, ink::kTable);
     frame(p, map(old), ink::kLine);
-    hatch(p, map(before.fresh.moved({-before.table.x0, -before.table.y0})), 5);
+    for (const Rect& part : before.fresh.moved({-before.table.x0, -before.table.y0}).parts)
+        hatch(p, map(part), 5);
     frame(p, map(now), ink::kLine, Qt::DashLine);
     const QPointF from = map(old.middle()), to = map(now.middle());
     arrow(p, from, to, 2.6);

@@ -125,7 +125,7 @@ void TableMarks::place(const PlaceMark& mark) {
 }
 
 void TableMarks::smoothing(const QuiltPlan& quilt, const Pass& pass) {
-    const QRectF fresh = map_(pass.fresh);
+    const QRectF fresh = map_(pass.fresh.bounds());
     for (const Side side : pass.smoothTowards) {
         const bool across = isAcross(side);
         const QPointF out = outward(side);
@@ -141,7 +141,8 @@ void TableMarks::smoothing(const QuiltPlan& quilt, const Pass& pass) {
 
 double TableMarks::freeLine(const QuiltPlan& quilt, const Pass& pass, Side side) const {
     const bool across = isAcross(side);
-    const Interval whole = across ? pass.fresh.x() : pass.fresh.y();
+    const Rect bounds = pass.fresh.bounds();
+    const Interval whole = across ? bounds.x() : bounds.y();
     std::optional<Length> best;
     for (const auto& zone : quilt.zones) {
         const Length at = across ? zone.area.x0 : zone.area.y0;
@@ -149,11 +150,11 @@ double TableMarks::freeLine(const QuiltPlan& quilt, const Pass& pass, Side side)
             (!best || abs(at - whole.middle()) < abs(*best - whole.middle())))
             best = at;
     }
-    const QPointF low = map_(Point{pass.fresh.x0, pass.fresh.y0});
+    const QPointF low = map_(Point{bounds.x0, bounds.y0});
     constexpr double kInset = 5.5;
     if (!best)
         return (across ? low.x() : low.y()) + kInset;
-    const QPointF on = map_(across ? Point{*best, pass.fresh.y0} : Point{pass.fresh.x0, *best});
+    const QPointF on = map_(across ? Point{*best, bounds.y0} : Point{bounds.x0, *best});
     return across ? on.x() : on.y();
 }
 

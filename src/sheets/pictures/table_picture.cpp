@@ -131,7 +131,8 @@ private:
     void basted() {
         for (const auto& earlier : quilt_.passes)
             if (earlier.number < pass_.number)
-                basted(shown(earlier.fresh));
+                for (const Rect& part : earlier.fresh.parts)
+                    basted(shown(part));
         topEdges();
     }
 
@@ -159,11 +160,13 @@ private:
     void fresh() {
         p_.setPen(Qt::NoPen);
         p_.setBrush(ink::kFresh);
-        p_.drawRect(map_(pass_.fresh));
+        for (const Rect& part : pass_.fresh.parts)
+            p_.drawRect(map_(part));
         for (const auto& id : pass_.zones)
             if (const Zone* zone = findZone(quilt_, id))
                 drawZone(*zone);
-        outline(p_, map_(pass_.fresh), ink::kBold, Qt::SolidLine);
+        for (const Rect& part : pass_.fresh.parts)
+            outline(p_, map_(part), ink::kBold, Qt::SolidLine);
         if (show_.mine.empty())
             return;
         // A tint is lost in black and white: a person's own zones have a heavy frame of their own.

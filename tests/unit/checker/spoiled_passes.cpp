@@ -7,7 +7,7 @@ namespace {
 
 /// The boundary between the first and the second pass lies elsewhere.
 void moveBoundary(Good& g, Length y) {
-    g.pass(1).fresh.y1 = g.pass(2).fresh.y0 = y;
+    g.pass(1).fresh.parts.front().y1 = g.pass(2).fresh.parts.front().y0 = y;
     for (const char* id : {"A3", "B3"})
         g.zone(id).area.y1 = y;
     for (const char* id : {"A4", "B4"})
@@ -40,13 +40,13 @@ std::vector<Spoiled> spoiledPasses() {
          [](Good& g) { g.pass(3).number = 4; }},
         {"TheNewAreasLeaveAHole",
          {"passes.fresh", "zones.pass"},
-         [](Good& g) { g.pass(2).fresh.y1 = 39_in; }},
+         [](Good& g) { g.pass(2).fresh.parts.front().y1 = 39_in; }},
         {"TheNewAreasOverlap",
          {"passes.fresh", "passes.touch", "passes.smoothing"},
-         [](Good& g) { g.pass(2).fresh.y0 = 31_in; }},
+         [](Good& g) { g.pass(2).fresh.parts.front().y0 = 31_in; }},
         {"ANewAreaDoesNotTouchABastedOne",
          {"passes.fresh", "passes.touch", "passes.smoothing", "zones.pass"},
-         [](Good& g) { g.pass(2).fresh.y0 = 33.5_in; }},
+         [](Good& g) { g.pass(2).fresh.parts.front().y0 = 33.5_in; }},
         {"TheFieldIsLargerThanTheTable",
          {"passes.field"},
          [](Good& g) { g.pass(2).field.y0 = 12_in; }},

@@ -48,14 +48,15 @@ void addQuilt(Session& session, std::vector<QuiltPlan>& quilts, const Shape& s) 
             const int i = j % 2 == 0 ? step : s.across - 1 - step;
             Pass p;
             p.number = static_cast<int>(q.passes.size()) + 1;
-            p.fresh = {Length::inches(i * s.freshWidth), Length::inches(j * s.freshLength),
-                       Length::inches((i + 1) * s.freshWidth),
-                       Length::inches((j + 1) * s.freshLength)};
-            p.field = p.fresh;
-            p.table = p.fresh.grown(Length::inches(2));
+            const Rect fresh{Length::inches(i * s.freshWidth), Length::inches(j * s.freshLength),
+                             Length::inches((i + 1) * s.freshWidth),
+                             Length::inches((j + 1) * s.freshLength)};
+            p.field = fresh;
+            p.fresh = fresh;
+            p.table = fresh.grown(Length::inches(2));
             if (p.number > 1)
-                p.shift = {before.x - p.fresh.x0, before.y - p.fresh.y0};
-            before = {p.fresh.x0, p.fresh.y0};
+                p.shift = {before.x - fresh.x0, before.y - fresh.y0};
+            before = {fresh.x0, fresh.y0};
             p.holds = {{Side::head, Hold::Kind::clamp, 3, {}, {}},
                        {Side::foot, Hold::Kind::tape, 0, Length::inches(30), {}}};
             p.liftPeople = 2;
@@ -68,10 +69,10 @@ void addQuilt(Session& session, std::vector<QuiltPlan>& quilts, const Shape& s) 
                         z.id = "A" + z.id;
                     z.id.append(std::to_string(j * s.zonesDown + b + 1));
                     z.pass = p.number;
-                    const Length w = p.fresh.width(), l = p.fresh.length();
-                    z.area = {p.fresh.x0 + w * a / s.zonesAcross, p.fresh.y0 + l * b / s.zonesDown,
-                              p.fresh.x0 + w * (a + 1) / s.zonesAcross,
-                              p.fresh.y0 + l * (b + 1) / s.zonesDown};
+                    const Length w = fresh.width(), l = fresh.length();
+                    z.area = {fresh.x0 + w * a / s.zonesAcross, fresh.y0 + l * b / s.zonesDown,
+                              fresh.x0 + w * (a + 1) / s.zonesAcross,
+                              fresh.y0 + l * (b + 1) / s.zonesDown};
                     const Length pitch = Length::inches(s.spacing);
                     for (Length y = z.area.y0 + pitch / 2; y < z.area.y1; y += pitch)
                         for (Length x = z.area.x0 + pitch / 2; x < z.area.x1; x += pitch)

@@ -16,10 +16,10 @@ ZoneInput twoPasses() {
     in.top = {60_in, 36_in};
     Pass first, second;
     first.number = 1;
-    first.fresh = {{}, {}, 34_in, 36_in};
+    first.fresh = Rect{{}, {}, 34_in, 36_in};
     first.table = {-2_in, -2_in, 42_in, 38_in};
     second.number = 2;
-    second.fresh = {34_in, {}, 60_in, 36_in};
+    second.fresh = Rect{34_in, {}, 60_in, 36_in};
     second.table = {18_in, -2_in, 62_in, 38_in};
     in.passes = {first, second};
     in.reach = 27_in;
@@ -53,7 +53,7 @@ TEST(Zones, PartitionTheTopAndKeepToOnePass) {
         EXPECT_LE(z.area.width(), in.reach);
         EXPECT_LE(z.area.length(), in.reach);
         ASSERT_GE(z.pass, 1);
-        EXPECT_TRUE(in.passes[std::size_t(z.pass - 1)].fresh.contains(z.area));
+        EXPECT_TRUE(contains(in.passes[std::size_t(z.pass - 1)].fresh, z.area));
     }
     EXPECT_NEAR(area, 60.0 * 36.0, 1e-9);
 }

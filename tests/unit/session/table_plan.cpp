@@ -35,8 +35,9 @@ Pass passOf(int number, std::vector<std::string> zones) {
     Pass p;
     p.number = number;
     const int row = number - 1;
-    p.fresh = p.field = {0_in, 20_in * row, 48_in, 20_in * (row + 1)};
-    p.table = p.fresh.grown(2_in);
+    p.field = {0_in, 20_in * row, 48_in, 20_in * (row + 1)};
+    p.fresh = p.field;
+    p.table = p.field.grown(2_in);
     p.zones = std::move(zones);
     p.liftPeople = 2;
     return p;

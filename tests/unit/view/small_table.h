@@ -26,7 +26,8 @@ inline Planned small() {
     quilt.surface.length = 72_in;
     quilt.surface.width = 30_in;
     Pass pass;
-    pass.field = pass.fresh = Rect{0_in, 0_in, 40_in, 20_in};
+    pass.field = Rect{0_in, 0_in, 40_in, 20_in};
+    pass.fresh = pass.field;
     pass.table = Rect{Length{} - 16_in, Length{} - 5_in, 56_in, 25_in};
     pass.zones = {"A1", "B1"};
     quilt.passes = {pass};
