@@ -3,8 +3,6 @@
 #include "view/field_kinds.h"
 #include "view/words.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <array>
 
@@ -14,10 +12,6 @@ using batting::PackSize;
 
 namespace fields {
 namespace {
-QString tr(const char* text) {
-    return QCoreApplication::translate("fields", text);
-}
-
 /// Pack names as sold (common practice).
 QString packName(const PackSize& pack, Unit unit) {
     constexpr std::array kNames{
