@@ -58,6 +58,8 @@ std::span<const Rule> rules() {
         Rule{"backing.cuts", backingCuts},
         Rule{"backing.pieces", backingPieces},
         Rule{"backing.bought", backingBought},
+        Rule{"backing.narrow", backingNarrow},
+        Rule{"backing.squared", backingSquared},
         Rule{"backing.centre", backingCentre},
         Rule{"backing.ways", backingWays},
         Rule{"batting.pack", battingPack},

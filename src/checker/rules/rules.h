@@ -63,6 +63,8 @@ void backingPanels(const QuiltView&, Report&);
 void backingCuts(const QuiltView&, Report&);
 void backingPieces(const QuiltView&, Report&);
 void backingBought(const QuiltView&, Report&);
+void backingNarrow(const QuiltView&, Report&);
+void backingSquared(const QuiltView&, Report&);
 void backingCentre(const QuiltView&, Report&);
 void backingWays(const QuiltView&, Report&);
 // batting.cpp

@@ -139,6 +139,34 @@ std::vector<Spoiled> spoiledCloth() {
              offerWays(g);
              backing(g).alternatives.back().bought = 90_in;
          }},
+        {"AWayThatBuysLessForTooManySeamsIsNot",
+         {},
+         [](Good& g) {
+             offerWays(g);
+             backing(g).alternatives.back().bought = 90_in;
+             backing(g).alternatives.back().seams = 3;
+         }},
+        {"ByPriceAnotherWayIsBetter",
+         {"backing.ways"},
+         [](Good& g) {
+             offerWays(g);
+             g.job().backing.fabrics.front().price = 10;
+             backing(g).alternatives.front().cost = 27.5;
+             backing(g).alternatives.back().cost = 24;
+         }},
+        {"APanelIsNarrow", {"backing.narrow"}, [](Good& g) { g.job().backing.leastPiece = 9_in; }},
+        {"NarrowPanelsAreSaid",
+         {},
+         [](Good& g) {
+             g.job().backing.leastPiece = 9_in;
+             g.plan.findings = {{Finding::Level::warn, "/backing", "Narrow.", ""}};
+         }},
+        {"APanelIsTrimmedAway",
+         {"backing.narrow", "layers.sizes", "layers.short"},
+         [](Good& g) { g.job().backing.overage = 9_in; }},
+        {"NothingIsLeftForSquaring",
+         {"backing.squared"},
+         [](Good& g) { g.job().backing.squaring = 4_in; }},
         {"TheWayThePersonChoseIsTaken",
          {},
          [](Good& g) {
