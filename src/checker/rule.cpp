@@ -62,7 +62,7 @@ std::span<const Rule> rules() {
         Rule{"backing.squared", backingSquared},
         Rule{"backing.centre", backingCentre},
         Rule{"backing.ways", backingWays},
-        Rule{"batting.pack", battingPack},
+        Rule{"batting.bought", battingBought},
         Rule{"batting.pieces", battingPieces},
         Rule{"batting.fits", battingFits},
         Rule{"batting.joins", battingJoins},

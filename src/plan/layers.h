@@ -102,8 +102,9 @@ struct BattingAlternative {
     Length roll;      ///< usable width; zero for packs
     Length bought;    ///< off the roll
     int joins = 0;
-    Length strip;  ///< length of all joins
-    Sentence text; ///< one sentence
+    Length strip;            ///< length of all joins
+    bool pieceStrip = false; ///< with a strip turned a quarter
+    Sentence text;           ///< one sentence
     bool chosen = false;
     auto operator<=>(const BattingAlternative&) const = default;
 };

@@ -218,6 +218,7 @@ void battingFields(Fields& f, B& batting) {
         a.length("bought", way.bought, kLength);
         a.count("joins", way.joins, kCount);
         a.length("strip", way.strip, kLength);
+        a.flag("piece_strip", way.pieceStrip);
         a.text("text", way.text, kText);
         a.flag("chosen", way.chosen);
     });

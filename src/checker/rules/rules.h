@@ -68,7 +68,7 @@ void backingSquared(const QuiltView&, Report&);
 void backingCentre(const QuiltView&, Report&);
 void backingWays(const QuiltView&, Report&);
 // batting.cpp
-void battingPack(const QuiltView&, Report&);
+void battingBought(const QuiltView&, Report&);
 void battingPieces(const QuiltView&, Report&);
 void battingFits(const QuiltView&, Report&);
 void battingJoins(const QuiltView&, Report&);
