@@ -8,7 +8,7 @@ source "$root/src/packages.sh"
 install_packages "${build_packages[@]}" "${run_packages[@]}"
 
 build="$root/build"
-cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBASTEWRIGHT_TESTS=OFF >/dev/null
+cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBASTEWRIGHT_UNITY=ON -DBASTEWRIGHT_TESTS=OFF >/dev/null
 ninja -C "$build" bastewright
 
 program="$build/src/app/bastewright"

@@ -8,7 +8,7 @@ source "$root/src/packages.sh"
 install_packages "${build_packages[@]}" "${run_packages[@]}" "${test_packages[@]}"
 
 build="$root/build-tests"
-cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBASTEWRIGHT_BENCH=ON >/dev/null
+cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBASTEWRIGHT_UNITY=ON -DBASTEWRIGHT_BENCH=ON >/dev/null
 ninja -C "$build"
 
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software

@@ -3,9 +3,16 @@
 #include "view/field.h"
 #include "view/words.h"
 
+#include <QCoreApplication>
+
 /// Makers of fields by kind. `Get` gives a pointer (or std::optional) inside the session to read
 /// and write, so that each field is one line where sections list theirs.
 namespace fields {
+
+/// A field's words in the person's language.
+inline QString tr(const char* text) {
+    return QCoreApplication::translate("fields", text);
+}
 
 struct Label {
     QString key, group, text;

@@ -1,15 +1,8 @@
 #include "view/field_kinds.h"
 
-#include <QCoreApplication>
-
 using namespace bastewright;
 
 namespace fields {
-namespace {
-QString tr(const char* text) {
-    return QCoreApplication::translate("fields", text);
-}
-} // namespace
 
 Fields ofBasting(const Session& session, int quilt) {
     const auto q = std::size_t(quilt);

@@ -1,16 +1,9 @@
 #include "job/job_json.h"
 #include "view/field_kinds.h"
 
-#include <QCoreApplication>
-
 using namespace bastewright;
 
 namespace fields {
-namespace {
-QString tr(const char* text) {
-    return QCoreApplication::translate("fields", text);
-}
-} // namespace
 
 Fields ofBoxes(const Session& session, int quilt) {
     const Unit unit = session.jobs[std::size_t(quilt)].unit;

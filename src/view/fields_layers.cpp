@@ -3,8 +3,6 @@
 #include "view/field_kinds.h"
 #include "view/words.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -15,10 +13,6 @@ using batting::PackSize;
 
 namespace fields {
 namespace {
-QString tr(const char* text) {
-    return QCoreApplication::translate("fields", text);
-}
-
 /// Pack names as sold (common practice); elsewhere packs are known by their size.
 QString packName(const PackSize& pack, Unit unit) {
     const QString size = words::size(pack.size, unit);

@@ -1,16 +1,10 @@
 #include "job/job_json.h"
 #include "view/field_kinds.h"
 
-#include <QCoreApplication>
-
 using namespace bastewright;
 
 namespace fields {
 namespace {
-QString tr(const char* text) {
-    return QCoreApplication::translate("fields", text);
-}
-
 /// A name nobody at the table has yet.
 QString newName(const Session& session) {
     const auto& helpers = session.setting.helpers;

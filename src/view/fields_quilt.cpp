@@ -2,18 +2,12 @@
 #include "job/job_json.h"
 #include "view/field_kinds.h"
 
-#include <QCoreApplication>
-
 #include <cmath>
 
 using namespace bastewright;
 
 namespace fields {
 namespace {
-QString tr(const char* text) {
-    return QCoreApplication::translate("fields", text);
-}
-
 /// Where a reading is taken: from head to foot, from left to right.
 QString widthLabel(std::size_t reading, std::size_t of) {
     if (of == 1)

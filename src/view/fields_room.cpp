@@ -1,16 +1,10 @@
 #include "job/job_json.h"
 #include "view/field_kinds.h"
 
-#include <QCoreApplication>
-
 using namespace bastewright;
 
 namespace fields {
 namespace {
-QString tr(const char* text) {
-    return QCoreApplication::translate("fields", text);
-}
-
 QString wallLabel(Side side) {
     switch (side) {
     case Side::head:

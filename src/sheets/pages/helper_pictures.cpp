@@ -11,7 +11,7 @@ namespace bastewright::sheets {
 namespace {
 
 constexpr double kScale = 1.15; // points to the inch: a zone's id stays readable
-constexpr double kGap = 10;
+constexpr double kBetweenPictures = 10;
 
 /// A picture of the strip, its pass below it.
 struct Captioned {
@@ -33,7 +33,7 @@ Block rowOf(const std::vector<Captioned>& row) {
                         p, {x + (one.width() - one.picture.width()) / 2, at.top()});
                     one.caption->draw(
                         p, {x + (one.width() - one.caption->naturalWidth()) / 2, at.top() + high});
-                    x += one.width() + kGap;
+                    x += one.width() + kBetweenPictures;
                 }
             }};
 }
@@ -87,7 +87,7 @@ Flow pictureStrip(const SheetContext& c, const std::string& person,
             row.clear();
             x = 0;
         }
-        x += one.width() + kGap;
+        x += one.width() + kBetweenPictures;
         row.push_back(std::move(one));
     }
     if (!row.empty())

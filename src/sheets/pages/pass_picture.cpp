@@ -19,7 +19,7 @@ namespace bastewright::sheets {
 namespace {
 
 constexpr double kPanel = 148; // least width of the column of facts
-constexpr double kGap = 14;
+constexpr double kBesidePicture = 14;
 constexpr double kShift = 96;  // height of the picture of the shift
 
 using Facts = std::vector<std::pair<QString, QString>>;
@@ -84,7 +84,7 @@ const TablePicture kShow{
 QSizeF sizeOf(const SheetContext& c, std::size_t q, const Pass& pass, double tallest) {
     constexpr double kAnyScale = 1e6;
     return pictureSize(c.plan.quilts[q], pass, kShow, kAnyScale,
-                       {c.width - kPanel - kGap, tallest});
+                       {c.width - kPanel - kBesidePicture, tallest});
 }
 
 double heightOf(const Flow& flow) {
@@ -139,9 +139,9 @@ Flow panel(const SheetContext& c, std::size_t q, const Pass& pass, double width)
         return flow;
     }
     const auto rows = std::make_shared<Flow>(
-        factRows(c, q, pass, true, width - kSmallShift - kGap));
+        factRows(c, q, pass, true, width - kSmallShift - kBesidePicture));
     return {{.height = std::max(kShift, heightOf(*rows)), .draw = [=](QPainter& p, QRectF at) {
-                 drawDown(p, at.topLeft(), *rows, width - kSmallShift - kGap);
+                 drawDown(p, at.topLeft(), *rows, width - kSmallShift - kBesidePicture);
                  shift(p, {at.right() - kSmallShift, at.top()});
              }}};
 }
@@ -149,7 +149,7 @@ Flow panel(const SheetContext& c, std::size_t q, const Pass& pass, double width)
 } // namespace
 
 double besidePicture(const SheetContext& c, std::size_t q, const Pass& pass, double tallest) {
-    return c.width - sizeOf(c, q, pass, tallest).width() - kGap;
+    return c.width - sizeOf(c, q, pass, tallest).width() - kBesidePicture;
 }
 
 Block passPicture(const SheetContext& c, std::size_t q, const Pass& pass, double tallest,

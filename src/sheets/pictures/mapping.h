@@ -1,6 +1,6 @@
 #pragma once
 
-#include "measures/geometry.h"
+#include "plan/plan.h"
 
 #include <QPointF>
 #include <QRectF>
@@ -31,6 +31,11 @@ private:
     double scale_;
     QPointF origin_;
 };
+
+/// The top in the quilt's frame.
+inline Rect topOf(const QuiltPlan& quilt) {
+    return {Length{}, Length{}, quilt.layers.top.width, quilt.layers.top.length};
+}
 
 /// The smallest rectangle around both.
 constexpr Rect around(const Rect& a, const Rect& b) {

@@ -11,10 +11,6 @@
 namespace bastewright::sheets {
 namespace {
 
-Rect topOf(const QuiltPlan& quilt) {
-    return {Length{}, Length{}, quilt.layers.top.width, quilt.layers.top.length};
-}
-
 void frame(QPainter& p, QRectF r, double weight, Qt::PenStyle style = Qt::SolidLine,
            const QBrush& fill = Qt::NoBrush) {
     p.setPen(QPen{ink::kDark, weight, style, Qt::FlatCap, Qt::MiterJoin});

@@ -23,10 +23,6 @@ Rect layerRect(const Rect& top, Size layer) {
     return {top.x0 - x, top.y0 - y, top.x1 + x, top.y1 + y};
 }
 
-Rect topOf(const QuiltPlan& quilt) {
-    return {Length{}, Length{}, quilt.layers.top.width, quilt.layers.top.length};
-}
-
 void outline(QPainter& p, QRectF r, double weight, Qt::PenStyle style,
              const QColor& colour = ink::kDark) {
     p.setPen(QPen{colour, weight, style, Qt::FlatCap, Qt::MiterJoin});
