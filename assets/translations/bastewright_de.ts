@@ -12,8 +12,19 @@
         <translation>%1 · %2</translation>
     </message>
     <message>
-        <source>Take this way</source>
-        <translation>Diesen Weg nehmen</translation>
+        <source>Use this plan</source>
+        <translation>Diesen Plan nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>BattingWays</name>
+    <message>
+        <source>This is the plan.</source>
+        <translation>Das ist der Plan.</translation>
+    </message>
+    <message>
+        <source>Buy it this way</source>
+        <translation>So kaufen</translation>
     </message>
 </context>
 <context>
@@ -444,16 +455,16 @@
         <translation>Klebepunkte nehmen, sie dürfen auf Nähten liegen</translation>
     </message>
     <message>
-        <source>Take the smallest pack that fits</source>
-        <translation>Kleinste passende Packung nehmen</translation>
-    </message>
-    <message>
-        <source>Let the cloth be bought</source>
-        <translation>Stoff nachkaufen lassen</translation>
-    </message>
-    <message>
         <source>Ask them to stay as long as it takes</source>
         <translation>Um Bleiben bitten, solange es dauert</translation>
+    </message>
+    <message>
+        <source>Buy new batting</source>
+        <translation>Neues Vlies kaufen</translation>
+    </message>
+    <message>
+        <source>Buy more fabric</source>
+        <translation>Mehr Stoff kaufen</translation>
     </message>
 </context>
 <context>
@@ -721,14 +732,6 @@
         <translation>%1, %2 breit: in dieser Reihenfolge zuschneiden</translation>
     </message>
     <message>
-        <source>Cloth</source>
-        <translation>Stoff</translation>
-    </message>
-    <message>
-        <source>Another cloth</source>
-        <translation>Anderer Stoff</translation>
-    </message>
-    <message>
         <source>The plan cannot be asked for this way.</source>
         <translation>Dieser Weg lässt sich vom Plan nicht verlangen.</translation>
     </message>
@@ -737,28 +740,40 @@
         <translation>Zusammensetzen der Rückseite</translation>
     </message>
     <message>
-        <source>The backing is there already, or cannot be made: see To watch.</source>
-        <translation>Die Rückseite ist schon da oder geht nicht: siehe Beachten.</translation>
+        <source>Fabric</source>
+        <translation>Stoff</translation>
     </message>
     <message>
-        <source>Nearest miss: %1</source>
-        <translation>Knapp verfehlt: %1</translation>
+        <source>Another fabric</source>
+        <translation>Ein anderer Stoff</translation>
     </message>
     <message>
-        <source>Runner-up: %1</source>
-        <translation>Nächstbeste: %1</translation>
+        <source>way to get the batting</source>
+        <translation>Wahl des Vlieses</translation>
     </message>
     <message>
-        <source>The batting is there already, or cannot be made: see To watch.</source>
-        <translation>Das Vlies ist schon da oder geht nicht: siehe Beachten.</translation>
+        <source>The backing is there already, or cannot be made: see what to check first.</source>
+        <translation>Die Rückseite ist schon da oder lässt sich nicht machen: siehe „Zuerst prüfen“.</translation>
+    </message>
+    <message>
+        <source>Least to buy: %1</source>
+        <translation>Am wenigsten zu kaufen: %1</translation>
+    </message>
+    <message>
+        <source>Nearly: %1</source>
+        <translation>Knapp daneben: %1</translation>
+    </message>
+    <message>
+        <source>Next best: %1</source>
+        <translation>Nächstbeste Variante: %1</translation>
+    </message>
+    <message>
+        <source>The batting is there already, or cannot be made: see what to check first.</source>
+        <translation>Das Vlies ist schon da oder lässt sich nicht machen: siehe „Zuerst prüfen“.</translation>
     </message>
 </context>
 <context>
     <name>LayersView</name>
-    <message>
-        <source>Cloth</source>
-        <translation>Stoff</translation>
-    </message>
     <message>
         <source>Backing</source>
         <translation>Rückseite</translation>
@@ -768,20 +783,24 @@
         <translation>Vlies</translation>
     </message>
     <message>
-        <source>Spare</source>
-        <translation>Zugabe</translation>
-    </message>
-    <message>
-        <source>Choices</source>
-        <translation>Auswahl</translation>
-    </message>
-    <message>
         <source>Only looked at: this is not the plan.</source>
         <translation>Nur angesehen: Das ist nicht der Plan.</translation>
     </message>
     <message>
         <source>Dashed: the quilt. Dotted: the tables of the first pass.</source>
         <translation>Gestrichelt: der Quilt. Gepunktet: die Tische im ersten Durchgang.</translation>
+    </message>
+    <message>
+        <source>Fabric</source>
+        <translation>Stoff</translation>
+    </message>
+    <message>
+        <source>Overage</source>
+        <translation>Überstand</translation>
+    </message>
+    <message>
+        <source>Other ways</source>
+        <translation>Andere Varianten</translation>
     </message>
 </context>
 <context>
@@ -1453,10 +1472,6 @@
         <translation>Zu kaufen: %1</translation>
     </message>
     <message>
-        <source>Backing %1, cloth runs %2.</source>
-        <translation>Rückseite %1, Stoff läuft %2.</translation>
-    </message>
-    <message>
         <source>along</source>
         <translation>längs</translation>
     </message>
@@ -1465,20 +1480,12 @@
         <translation>quer</translation>
     </message>
     <message>
-        <source>Buy %1 of %2.</source>
-        <translation>Kaufen: %1 von %2.</translation>
+        <source>Backing %1, fabric runs %2.</source>
+        <translation>Rückseite %1, Stoff läuft %2.</translation>
     </message>
     <message>
-        <source>backing cloth</source>
-        <translation>Rückseitenstoff</translation>
-    </message>
-    <message>
-        <source>Batting %1, from a %2 pack.</source>
-        <translation>Vlies %1, aus einer Packung %2.</translation>
-    </message>
-    <message>
-        <source>Batting %1, joined from %2 pieces with %3 of joining strip.</source>
-        <translation>Vlies %1, aus %2 Stücken mit %3 Verbindungsstreifen.</translation>
+        <source>Batting %1</source>
+        <translation>Vlies %1</translation>
     </message>
 </context>
 <context>
@@ -1837,10 +1844,6 @@
         <translation>%1 · %2</translation>
     </message>
     <message>
-        <source>Pack: %1</source>
-        <translation>Packung: %1</translation>
-    </message>
-    <message>
         <source>Bring %1 of joining strip.</source>
         <translation>%1 Verbindungsstreifen mitbringen.</translation>
     </message>
@@ -1993,36 +1996,12 @@
         <translation>Stück</translation>
     </message>
     <message>
-        <source>Across the cloth</source>
-        <translation>Quer zum Stoff</translation>
-    </message>
-    <message>
-        <source>Along the cloth</source>
-        <translation>Längs zum Stoff</translation>
-    </message>
-    <message>
         <source>Begins at</source>
         <translation>Beginnt bei</translation>
     </message>
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>Nothing to buy: the cloth on hand makes it.</source>
-        <translation>Nichts zu kaufen: Der vorhandene Stoff reicht.</translation>
-    </message>
-    <message>
-        <source>Buy %1.</source>
-        <translation>Kaufen: %1.</translation>
-    </message>
-    <message>
-        <source>Cloth for the backing</source>
-        <translation>Stoff für die Rückseite</translation>
-    </message>
-    <message>
-        <source>%1 · finished %2 · lengths of cloth run %3 the quilt</source>
-        <translation>%1 · fertig %2 · die Bahnen laufen %3 zum Quilt</translation>
     </message>
     <message>
         <source>along</source>
@@ -2934,14 +2913,6 @@
         <translation>alle vier Seiten</translation>
     </message>
     <message>
-        <source>Runner-up</source>
-        <translation>Nächstbeste</translation>
-    </message>
-    <message>
-        <source>Nearest miss</source>
-        <translation>Knapp verfehlt</translation>
-    </message>
-    <message>
         <source>%1 to place</source>
         <translation>%1 zu setzen</translation>
     </message>
@@ -3076,6 +3047,58 @@
     <message>
         <source>About</source>
         <translation>Etwa</translation>
+    </message>
+    <message>
+        <source>%1, %2 across and %3 along the roll</source>
+        <translation>%1, %2 quer und %3 längs der Rolle</translation>
+    </message>
+    <message>
+        <source>%1 in two, at %2 of its width</source>
+        <translation>%1 in zwei Teile, bei %2 der Breite</translation>
+    </message>
+    <message>
+        <source>%1 in two, at %2 of its length</source>
+        <translation>%1 in zwei Teile, bei %2 der Länge</translation>
+    </message>
+    <message>
+        <source>Bring %1</source>
+        <translation>Mitbringen: %1</translation>
+    </message>
+    <message>
+        <source>Cut first: %1.</source>
+        <translation>Zuerst schneiden: %1.</translation>
+    </message>
+    <message>
+        <source>Across the fabric</source>
+        <translation>Quer zum Stoff</translation>
+    </message>
+    <message>
+        <source>Along the fabric</source>
+        <translation>Längs des Stoffs</translation>
+    </message>
+    <message>
+        <source>Nothing to buy: the fabric on hand makes it.</source>
+        <translation>Nichts zu kaufen: Der vorhandene Stoff reicht.</translation>
+    </message>
+    <message>
+        <source>Fabric for the backing</source>
+        <translation>Stoff für die Rückseite</translation>
+    </message>
+    <message>
+        <source>%1 · finished %2 · lengths of fabric run %3 the quilt</source>
+        <translation>%1 · fertig %2 · die Stoffbahnen laufen %3 zum Quilt</translation>
+    </message>
+    <message>
+        <source>Least to buy</source>
+        <translation>Am wenigsten zu kaufen</translation>
+    </message>
+    <message>
+        <source>Next best</source>
+        <translation>Nächstbeste Variante</translation>
+    </message>
+    <message>
+        <source>Nearly</source>
+        <translation>Knapp daneben</translation>
     </message>
 </context>
 <context>
@@ -3340,16 +3363,16 @@
 <context>
     <name>SpareList</name>
     <message>
-        <source>%1: stop</source>
-        <translation>%1: Halt</translation>
+        <source>%1: too small</source>
+        <translation>%1: zu klein</translation>
     </message>
     <message>
-        <source>%1: watch</source>
-        <translation>%1: beachten</translation>
+        <source>%1: check first</source>
+        <translation>%1: zuerst prüfen</translation>
     </message>
     <message>
-        <source>%1: fine</source>
-        <translation>%1: in Ordnung</translation>
+        <source>%1: large enough</source>
+        <translation>%1: groß genug</translation>
     </message>
 </context>
 <context>
@@ -3637,6 +3660,30 @@
         <source>Measure across at the head, the middle and the foot, and down at the left, the middle and the right: edges stretch, middles do not. Every layer is cut for the largest reading, so that none ends short. Equal diagonals mean square corners.</source>
         <translation>Quer an Kopf, Mitte und Fuß messen und längs an links, Mitte und rechts: Ränder dehnen sich, Mitten nicht. Jede Lage wird nach der größten Messung zugeschnitten, damit keine zu kurz ist. Gleiche Diagonalen bedeuten rechte Winkel.</translation>
     </message>
+    <message>
+        <source>The blocks alone need %1 across, and the top measures %2.</source>
+        <translation>Die Blöcke allein brauchen %1 in der Breite, das Top misst %2.</translation>
+    </message>
+    <message>
+        <source>The blocks alone need %1 from head to foot, and the top measures %2.</source>
+        <translation>Die Blöcke allein brauchen %1 vom Kopf zum Fuß, das Top misst %2.</translation>
+    </message>
+    <message>
+        <source>The blocks and their borders make %1, the top measures %2: the borders come out %3 at the sides and %4 at head and foot.</source>
+        <translation>Blöcke und Rand ergeben %1, das Top misst %2: Der Rand wird seitlich %3 und an Kopf und Fuß %4 breit.</translation>
+    </message>
+    <message>
+        <source>%1, not %2</source>
+        <translation>%1 statt %2</translation>
+    </message>
+    <message>
+        <source>borders by the measured size</source>
+        <translation>Rand nach dem gemessenen Maß</translation>
+    </message>
+    <message>
+        <source>size by the blocks</source>
+        <translation>Größe nach den Blöcken</translation>
+    </message>
 </context>
 <context>
     <name>TopView</name>
@@ -3667,6 +3714,14 @@
     <message>
         <source>What is off is drawn %1 times as large; dashed: square. %2</source>
         <translation>Abweichungen sind %1-fach gezeichnet; gestrichelt: rechtwinklig. %2</translation>
+    </message>
+    <message>
+        <source>Keep the measured size</source>
+        <translation>Beim gemessenen Maß bleiben</translation>
+    </message>
+    <message>
+        <source>Use the size the blocks make</source>
+        <translation>Größe nehmen, die die Blöcke ergeben</translation>
     </message>
 </context>
 <context>
@@ -4012,22 +4067,6 @@
         <translation>ergibt ein Oberteil von %1 Länge; möglich ist %2 bis %3.</translation>
     </message>
     <message>
-        <source>adds up to a width of %1 while the top measures %2</source>
-        <translation>ergibt eine Breite von %1, gemessen ist das Oberteil mit %2</translation>
-    </message>
-    <message>
-        <source>adds up to a length of %1 while the top measures %2</source>
-        <translation>ergibt eine Länge von %1, gemessen ist das Oberteil mit %2</translation>
-    </message>
-    <message>
-        <source>%1; up to %2 is accepted with these borders.</source>
-        <translation>%1; mit diesen Randstreifen ist bis %2 möglich.</translation>
-    </message>
-    <message>
-        <source>%1; the difference is taken up by the borders.</source>
-        <translation>%1; den Unterschied nehmen die Randstreifen auf.</translation>
-    </message>
-    <message>
         <source>has an inner seam at %1 = %2; less than the block&apos;s %3 is accepted.</source>
         <translation>hat eine innere Naht bei %1 = %2; möglich ist weniger als der Block mit %3.</translation>
     </message>
@@ -4232,28 +4271,12 @@
         <translation>ist kleiner als y0; das y1 eines Rechtecks ist mindestens y0.</translation>
     </message>
     <message>
-        <source>There is no way to piece a backing of %1 × %2 from the cloth on hand, and none of it can be bought.</source>
-        <translation>Aus dem vorhandenen Stoff lässt sich keine Rückseite von %1 × %2 zusammensetzen, und nachkaufen lässt sich keiner.</translation>
-    </message>
-    <message>
-        <source>A wider cloth is needed.</source>
-        <translation>Nötig ist ein breiterer Stoff.</translation>
-    </message>
-    <message>
         <source>%1 more of %2</source>
         <translation>%1 mehr von %2</translation>
     </message>
     <message>
         <source>With %1 it can be made.</source>
         <translation>Mit %1 geht es.</translation>
-    </message>
-    <message>
-        <source>No backing cloth is listed, so one of %1 usable width is taken.</source>
-        <translation>Kein Rückseitenstoff ist angegeben; gerechnet wird mit %1 nutzbarer Breite.</translation>
-    </message>
-    <message>
-        <source>A backing seam lies within %1 of a table join or a batting join; no layout that buys as little keeps away.</source>
-        <translation>Eine Rückseitennaht liegt näher als %1 an einer Tischfuge oder einem Vliesstoß; keine Aufteilung mit so wenig Stoff hält Abstand.</translation>
     </message>
     <message>
         <source>%1.</source>
@@ -4340,32 +4363,12 @@
         <translation>%3 Bahnen von %1 aus %2</translation>
     </message>
     <message>
-        <source>%1, with a column %2 wide</source>
-        <translation>%1, mit einem Streifen von %2 Breite</translation>
-    </message>
-    <message>
         <source>%1, with a panel %2 wide</source>
         <translation>%1, mit einer Bahn von %2 Breite</translation>
     </message>
     <message>
-        <source>%1 of another cloth</source>
-        <translation>%1 aus anderem Stoff</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 pieced from %2 blocks</source>
-        <translation>%1 aus %2 Blöcken zusammengesetzt</translation>
-    </message>
-    <message>
-        <source>cloth of %1</source>
-        <translation>Stoff von %1</translation>
-    </message>
-    <message>
-        <source>a column %1 × %2 of another cloth, in one piece or several</source>
-        <translation>einen Streifen %1 × %2 aus anderem Stoff, in einem oder mehreren Stücken</translation>
     </message>
     <message>
         <source>nothing to buy</source>
@@ -4378,10 +4381,6 @@
     <message>
         <source>%1 across the quilt</source>
         <translation>%1 quer zum Quilt</translation>
-    </message>
-    <message>
-        <source>%1, one split into two flanks</source>
-        <translation>%1, eine davon in zwei Seitenbahnen geteilt</translation>
     </message>
     <message>
         <source>%1; %2, no seam</source>
@@ -4422,34 +4421,6 @@
     <message>
         <source>Piece %1 is %2; a size above 0 each way is accepted.</source>
         <translation>Stück %1 ist %2; möglich sind Maße über 0.</translation>
-    </message>
-    <message>
-        <source>No pack is called &apos;%1&apos;; accepted are %2.</source>
-        <translation>Keine Packung heißt „%1“; möglich sind %2.</translation>
-    </message>
-    <message>
-        <source>The %1 pack does not hold the %2 needed.</source>
-        <translation>Die Packung %1 reicht nicht für die nötigen %2.</translation>
-    </message>
-    <message>
-        <source>A %1 pack holds it.</source>
-        <translation>Eine Packung %1 reicht.</translation>
-    </message>
-    <message>
-        <source>Join further pieces to it, or use less overage.</source>
-        <translation>Weitere Stücke ansetzen oder weniger Zugabe nehmen.</translation>
-    </message>
-    <message>
-        <source>No pack holds the %1 needed; the largest is %2.</source>
-        <translation>Keine Packung reicht für die nötigen %1; die größte ist %2.</translation>
-    </message>
-    <message>
-        <source>List the pieces to join; %1 such packs suffice.</source>
-        <translation>Die Stücke zum Ansetzen angeben; %1 solche Packungen reichen.</translation>
-    </message>
-    <message>
-        <source>List the pieces to join.</source>
-        <translation>Die Stücke zum Ansetzen angeben.</translation>
     </message>
     <message>
         <source>There are too many pieces to try all joins; there may be a way with fewer.</source>
@@ -5804,14 +5775,6 @@
         <translation>ist %1, während length %2 ist; möglich ist höchstens die Länge.</translation>
     </message>
     <message>
-        <source>The way chosen before, %1 with 1 seam, is not offered for these sizes and this cloth; the least bought is taken.</source>
-        <translation>Der zuvor gewählte Weg, %1 mit 1 Naht, geht bei diesen Maßen und Stoffen nicht; genommen wird, was am wenigsten Stoff kauft.</translation>
-    </message>
-    <message>
-        <source>The way chosen before, %1 with %2 seams, is not offered for these sizes and this cloth; the least bought is taken.</source>
-        <translation>Der zuvor gewählte Weg, %1 mit %2 Nähten, geht bei diesen Maßen und Stoffen nicht; genommen wird, was am wenigsten Stoff kauft.</translation>
-    </message>
-    <message>
         <source>No way that works starts as was asked for; another does.</source>
         <translation>Kein möglicher Weg beginnt wie gewünscht; ein anderer geht.</translation>
     </message>
@@ -6079,6 +6042,234 @@
         <source>Quilt</source>
         <translation>Quilt</translation>
     </message>
+    <message>
+        <source>cannot be right: the blocks alone need %1 across, and the top measures %2.</source>
+        <translation>kann nicht stimmen: Die Blöcke allein brauchen %1 in der Breite, das Top misst %2.</translation>
+    </message>
+    <message>
+        <source>cannot be right: the blocks alone need %1 from head to foot, and the top measures %2.</source>
+        <translation>kann nicht stimmen: Die Blöcke allein brauchen %1 vom Kopf zum Fuß, das Top misst %2.</translation>
+    </message>
+    <message>
+        <source>makes %1 across and the top measures %2, so the borders at left and right come out %3 wide, not %4.</source>
+        <translation>ergibt %1 in der Breite, das Top misst %2; der Rand wird deshalb links und rechts %3 breit statt %4.</translation>
+    </message>
+    <message>
+        <source>makes %1 from head to foot and the top measures %2, so the borders at head and foot come out %3 wide, not %4.</source>
+        <translation>ergibt %1 vom Kopf zum Fuß, das Top misst %2; der Rand wird deshalb an Kopf und Fuß %3 breit statt %4.</translation>
+    </message>
+    <message>
+        <source>asks for the size of a grid, and there is none.</source>
+        <translation>verlangt die Größe eines Rasters, und es gibt keines.</translation>
+    </message>
+    <message>
+        <source>A strip along the edge lies wholly or nearly in the overage that is trimmed away; no layout of this fabric avoids it.</source>
+        <translation>Ein Streifen an der Kante liegt ganz oder fast ganz im Überstand, der abgeschnitten wird; mit diesem Stoff geht es nicht anders.</translation>
+    </message>
+    <message>
+        <source>Pieces narrower than %1 are sewn in; no layout of this fabric avoids it.</source>
+        <translation>Es werden Teile eingenäht, die schmaler als %1 sind; mit diesem Stoff geht es nicht anders.</translation>
+    </message>
+    <message>
+        <source>There is no way to piece a backing of %1 × %2 from the fabric on hand, and none of it can be bought.</source>
+        <translation>Aus dem vorhandenen Stoff lässt sich keine Rückseite von %1 × %2 zusammensetzen, und nachkaufen lässt sich keiner.</translation>
+    </message>
+    <message>
+        <source>A wider fabric is needed.</source>
+        <translation>Es braucht einen breiteren Stoff.</translation>
+    </message>
+    <message>
+        <source>The way chosen before, %1 with 1 seam, is not offered for these sizes and this fabric; the best way is taken.</source>
+        <translation>Die früher gewählte Variante, %1 mit 1 Naht, gibt es bei diesen Maßen und diesem Stoff nicht; die beste wird genommen.</translation>
+    </message>
+    <message>
+        <source>The way chosen before, %1 with %2 seams, is not offered for these sizes and this fabric; the best way is taken.</source>
+        <translation>Die früher gewählte Variante, %1 mit %2 Nähten, gibt es bei diesen Maßen und diesem Stoff nicht; die beste wird genommen.</translation>
+    </message>
+    <message>
+        <source>No backing fabric is listed, so one of %1 usable width is taken.</source>
+        <translation>Es ist kein Rückseitenstoff eingetragen; angenommen wird einer von %1 nutzbarer Breite.</translation>
+    </message>
+    <message>
+        <source>A backing seam lies within %1 of a table join or a batting join; no layout as good keeps away.</source>
+        <translation>Eine Naht der Rückseite liegt näher als %1 an einer Tischfuge oder einem Stoß im Vlies; ebenso gut geht es nicht anders.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>The narrowest piece is %1; more than 0 is accepted.</source>
+        <translation>Das schmalste Teil ist %1; möglich ist mehr als 0.</translation>
+    </message>
+    <message>
+        <source>A seam is worth %1 of fabric; 0 or more is accepted.</source>
+        <translation>Eine Naht zählt wie %1 Stoff; möglich ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>Squaring off only %1 of each length would save %2.</source>
+        <translation>Nur %1 je Bahn zum Begradigen würde %2 sparen.</translation>
+    </message>
+    <message>
+        <source>Lengths that are square as they are cut would save %1.</source>
+        <translation>Bahnen, die gerade geschnitten sind, würden %1 sparen.</translation>
+    </message>
+    <message>
+        <source>%1, with a strip %2 wide</source>
+        <translation>%1, mit einem Streifen von %2 Breite</translation>
+    </message>
+    <message>
+        <source>%1 of another fabric</source>
+        <translation>%1 aus einem anderen Stoff</translation>
+    </message>
+    <message>
+        <source>%1, pieced from %2 lengths</source>
+        <translation>%1, zusammengesetzt aus %2 Stücken</translation>
+    </message>
+    <message>
+        <source>as many seams</source>
+        <translation>ebenso viele Nähte</translation>
+    </message>
+    <message>
+        <source>1 seam more</source>
+        <translation>1 Naht mehr</translation>
+    </message>
+    <message>
+        <source>1 seam fewer</source>
+        <translation>1 Naht weniger</translation>
+    </message>
+    <message>
+        <source>%1 seams more</source>
+        <translation>%1 Nähte mehr</translation>
+    </message>
+    <message>
+        <source>%1 seams fewer</source>
+        <translation>%1 Nähte weniger</translation>
+    </message>
+    <message>
+        <source>fabric %1 wide</source>
+        <translation>Stoff von %1 Breite</translation>
+    </message>
+    <message>
+        <source>a strip %1 × %2 of another fabric, in one piece or several</source>
+        <translation>ein Streifen von %1 × %2 aus einem anderen Stoff, in einem oder mehreren Stücken</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+    <message>
+        <source>saves %1, %2</source>
+        <translation>spart %1, %2</translation>
+    </message>
+    <message>
+        <source>costs %1 more, %2</source>
+        <translation>kostet %1 mehr, %2</translation>
+    </message>
+    <message>
+        <source>as much fabric, %1</source>
+        <translation>ebenso viel Stoff, %1</translation>
+    </message>
+    <message>
+        <source>takes %1 more, %2</source>
+        <translation>braucht %1 mehr, %2</translation>
+    </message>
+    <message>
+        <source>%1 from what is on hand</source>
+        <translation>%1 aus dem Vorrat</translation>
+    </message>
+    <message>
+        <source>%1, %2 wide without selvages</source>
+        <translation>%1, %2 breit ohne Webkanten</translation>
+    </message>
+    <message>
+        <source>%1, with %2 for squaring each cut end</source>
+        <translation>%1, dazu je %2 zum Begradigen</translation>
+    </message>
+    <message>
+        <source>%1 and %2 % for shrinking</source>
+        <translation>%1 und %2 % fürs Einlaufen</translation>
+    </message>
+    <message>
+        <source>%1, one cut lengthwise, half on each side</source>
+        <translation>%1, eine längs halbiert, je eine Hälfte auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>What was asked for does not make the %1 needed, not even two joined, so the batting is planned otherwise.</source>
+        <translation>Das Gewünschte ergibt die nötigen %1 nicht, auch nicht zwei aneinandergesetzt; das Vlies ist deshalb anders geplant.</translation>
+    </message>
+    <message>
+        <source>No pack and no roll makes the %1 needed.</source>
+        <translation>Keine Packung und keine Rolle ergibt die nötigen %1.</translation>
+    </message>
+    <message>
+        <source>Enter a wider roll.</source>
+        <translation>Eine breitere Rolle eintragen.</translation>
+    </message>
+    <message>
+        <source>No pack is called &apos;%1&apos;; accepted are %2, or a size such as %3.</source>
+        <translation>Keine Packung heißt „%1“; möglich sind %2 oder eine Größe wie %3.</translation>
+    </message>
+    <message>
+        <source>%1 Or buy new: %2</source>
+        <translation>%1 Oder neu kaufen: %2</translation>
+    </message>
+    <message>
+        <source>The join takes %1 of joining strip and about %2.</source>
+        <translation>Der Stoß braucht %1 Verbindungsband und etwa %2.</translation>
+    </message>
+    <message>
+        <source>The %1 joins take %2 of joining strip and about %3.</source>
+        <translation>Die %1 Stöße brauchen %2 Verbindungsband und etwa %3.</translation>
+    </message>
+    <message>
+        <source>no join</source>
+        <translation>kein Stoß</translation>
+    </message>
+    <message>
+        <source>1 join, %1 of joining strip</source>
+        <translation>1 Stoß, %1 Verbindungsband</translation>
+    </message>
+    <message>
+        <source>%1 joins, %2 of joining strip</source>
+        <translation>%1 Stöße, %2 Verbindungsband</translation>
+    </message>
+    <message>
+        <source>%1 off a roll %2 wide</source>
+        <translation>%1 von der Rolle, %2 breit</translation>
+    </message>
+    <message>
+        <source>a %1 pack, %2</source>
+        <translation>eine Packung „%1“, %2</translation>
+    </message>
+    <message>
+        <source>a pack of %1</source>
+        <translation>eine Packung von %1</translation>
+    </message>
+    <message>
+        <source>%1 of these: %2.</source>
+        <translation>%1-mal: %2.</translation>
+    </message>
+    <message>
+        <source>two joined, each %1: %2.</source>
+        <translation>zwei aneinandergesetzt, je %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1, with a strip %2 wide: %3.</source>
+        <translation>%1, mit einem Streifen von %2 Breite: %3.</translation>
+    </message>
+    <message>
+        <source>%1, with a strip %2 wide, pieced from %3 lengths: %4.</source>
+        <translation>%1, mit einem Streifen von %2 Breite, zusammengesetzt aus %3 Stücken: %4.</translation>
+    </message>
+    <message>
+        <source>%1, in %2 lengths: %3.</source>
+        <translation>%1, in %2 Bahnen: %3.</translation>
+    </message>
+    <message>
+        <source>batting off the roll, %1 wide</source>
+        <translation>Vlies von der Rolle, %1 breit</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -6207,10 +6398,6 @@
         <translation>Rückseite</translation>
     </message>
     <message>
-        <source>Over on each side</source>
-        <translation>Zugabe je Seite</translation>
-    </message>
-    <message>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
@@ -6223,14 +6410,6 @@
         <translation>Stücke dürfen gedreht werden</translation>
     </message>
     <message>
-        <source>Cut off raw edges</source>
-        <translation>Beschnitt roher Kanten</translation>
-    </message>
-    <message>
-        <source>Eaten by each join</source>
-        <translation>Verbrauch je Stoß</translation>
-    </message>
-    <message>
         <source>Seam allowance</source>
         <translation>Nahtzugabe</translation>
     </message>
@@ -6241,10 +6420,6 @@
     <message>
         <source>Print runs one way</source>
         <translation>Druck hat eine Richtung</translation>
-    </message>
-    <message>
-        <source>Pieced panels allowed</source>
-        <translation>Gestückelte Bahnen erlaubt</translation>
     </message>
     <message>
         <source>Seam down the middle allowed</source>
@@ -6367,10 +6542,6 @@
         <translation>Wie gequiltet wird</translation>
     </message>
     <message>
-        <source>Gap limit on the batting’s label</source>
-        <translation>Größter Abstand laut Vlies-Etikett</translation>
-    </message>
-    <message>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
@@ -6439,14 +6610,6 @@
         <translation>%1: „%2“ passt nicht; möglich ist eine Uhrzeit von 00:00 bis 23:59, etwa 13:00.</translation>
     </message>
     <message>
-        <source>Smallest that fits</source>
-        <translation>Kleinste passende</translation>
-    </message>
-    <message>
-        <source>Pack</source>
-        <translation>Packung</translation>
-    </message>
-    <message>
         <source>Leftover piece %1</source>
         <translation>Reststück %1</translation>
     </message>
@@ -6473,10 +6636,6 @@
     <message>
         <source>Usable width</source>
         <translation>Nutzbare Breite</translation>
-    </message>
-    <message>
-        <source>Length on hand</source>
-        <translation>Vorhandene Länge</translation>
     </message>
     <message>
         <source>More can be bought</source>
@@ -6671,10 +6830,6 @@
         <translation>Ohne Diagonalen</translation>
     </message>
     <message>
-        <source>Cloth %1</source>
-        <translation>Stoff %1</translation>
-    </message>
-    <message>
         <source>Further seam %1</source>
         <translation>Weitere Naht %1</translation>
     </message>
@@ -6706,6 +6861,130 @@
         <source>Add a seam</source>
         <translation>Naht hinzufügen</translation>
     </message>
+    <message>
+        <source>Pack of %1</source>
+        <translation>Packung, %1</translation>
+    </message>
+    <message>
+        <source>Fewest joins</source>
+        <translation>Wenigste Stöße</translation>
+    </message>
+    <message>
+        <source>Off a roll, %1 wide</source>
+        <translation>Von der Rolle, %1 breit</translation>
+    </message>
+    <message>
+        <source>Bought as</source>
+        <translation>Gekauft als</translation>
+    </message>
+    <message>
+        <source>Pack of another size</source>
+        <translation>Packung anderer Größe</translation>
+    </message>
+    <message>
+        <source>Pack of another size: enter its width and length, such as %1.</source>
+        <translation>Packung anderer Größe: Breite und Länge eintragen, etwa %1.</translation>
+    </message>
+    <message>
+        <source>Fabric %1</source>
+        <translation>Stoff %1</translation>
+    </message>
+    <message>
+        <source>Leftover %1</source>
+        <translation>Rest %1</translation>
+    </message>
+    <message>
+        <source>Not square? Measure its diagonals</source>
+        <translation>Nicht rechtwinklig? Diagonalen messen</translation>
+    </message>
+    <message>
+        <source>One diagonal</source>
+        <translation>Eine Diagonale</translation>
+    </message>
+    <message>
+        <source>The other diagonal</source>
+        <translation>Die andere Diagonale</translation>
+    </message>
+    <message>
+        <source>On hand, in yards</source>
+        <translation>Vorhanden, in Yards</translation>
+    </message>
+    <message>
+        <source>On hand, in metres</source>
+        <translation>Vorhanden, in Metern</translation>
+    </message>
+    <message>
+        <source>Price of a yard (0: not known)</source>
+        <translation>Preis je Yard (0: unbekannt)</translation>
+    </message>
+    <message>
+        <source>Price of a metre (0: not known)</source>
+        <translation>Preis je Meter (0: unbekannt)</translation>
+    </message>
+    <message>
+        <source>Overage on each side</source>
+        <translation>Überstand auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>Roll of another width</source>
+        <translation>Rolle anderer Breite</translation>
+    </message>
+    <message>
+        <source>A strip may be pieced to buy less</source>
+        <translation>Ein Streifen darf gestückelt werden, um weniger zu kaufen</translation>
+    </message>
+    <message>
+        <source>New batting shrinks by, percent</source>
+        <translation>Neues Vlies läuft ein um, Prozent</translation>
+    </message>
+    <message>
+        <source>Overlap lost at each join</source>
+        <translation>Verlust durch Überlappen je Stoß</translation>
+    </message>
+    <message>
+        <source>Trim from every edge</source>
+        <translation>An jeder Kante abschneiden</translation>
+    </message>
+    <message>
+        <source>Lost of every length to square it</source>
+        <translation>Verlust je Bahn zum Begradigen</translation>
+    </message>
+    <message>
+        <source>Fabric I would buy more to save a seam</source>
+        <translation>Stoff, der für eine gesparte Naht mehr gekauft wird</translation>
+    </message>
+    <message>
+        <source>Narrowest piece to sew in</source>
+        <translation>Schmalstes Teil, das eingenäht wird</translation>
+    </message>
+    <message>
+        <source>A strip may be pieced</source>
+        <translation>Ein Streifen darf gestückelt werden</translation>
+    </message>
+    <message>
+        <source>Border at head and foot (0: the same)</source>
+        <translation>Rand an Kopf und Fuß (0: ebenso)</translation>
+    </message>
+    <message>
+        <source>Size of the top</source>
+        <translation>Größe des Tops</translation>
+    </message>
+    <message>
+        <source>As measured</source>
+        <translation>Wie gemessen</translation>
+    </message>
+    <message>
+        <source>As the blocks make it</source>
+        <translation>Wie die Blöcke sie ergeben</translation>
+    </message>
+    <message>
+        <source>Set the borders by the measured size</source>
+        <translation>Rand nach dem gemessenen Maß setzen</translation>
+    </message>
+    <message>
+        <source>Most the batting allows between quilting lines (see its label)</source>
+        <translation>Größter Abstand der Quiltlinien, den das Vlies erlaubt (siehe Etikett)</translation>
+    </message>
 </context>
 <context>
     <name>rows</name>
@@ -6720,14 +6999,6 @@
     <message>
         <source>%1 m² left over</source>
         <translation>%1 m² übrig</translation>
-    </message>
-    <message>
-        <source>%1 past the top on every side</source>
-        <translation>%1 über das Oberteil an jeder Seite</translation>
-    </message>
-    <message>
-        <source>past the top: head %1, foot %2, left %3, right %4</source>
-        <translation>über das Oberteil: Kopf %1, Fuß %2, links %3, rechts %4</translation>
     </message>
     <message>
         <source>no seam</source>
@@ -6746,28 +7017,8 @@
         <translation>Braucht %1.</translation>
     </message>
     <message>
-        <source>backing</source>
-        <translation>Rückseite</translation>
-    </message>
-    <message>
-        <source>batting</source>
-        <translation>Vlies</translation>
-    </message>
-    <message>
-        <source>Pass %1, %2</source>
-        <translation>Durchgang %1, %2</translation>
-    </message>
-    <message>
-        <source>%1, from a %2 pack.</source>
-        <translation>%1, aus einer Packung %2.</translation>
-    </message>
-    <message>
         <source>%1, from one piece.</source>
         <translation>%1, aus einem Stück.</translation>
-    </message>
-    <message>
-        <source>%1 from %2 pieces; bring %3 of joining strip.</source>
-        <translation>%1 aus %2 Stücken; %3 Verbindungsstreifen mitbringen.</translation>
     </message>
     <message>
         <source>First cut %1 in two, at %2 of its %3.</source>
@@ -6878,10 +7129,6 @@
         <translation>%1.</translation>
     </message>
     <message>
-        <source>%1. %2 of it may be lost to creep before it must be cured.</source>
-        <translation>%1. Davon dürfen %2 durch Wandern verloren gehen, bevor es behoben werden muss.</translation>
-    </message>
-    <message>
         <source>Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centred under the top.</source>
         <translation>Oberteil %1 nach den größten Messungen. Vlies %2. Rückseite %3, %4. Alle liegen mittig unter dem Oberteil.</translation>
     </message>
@@ -6896,6 +7143,42 @@
     <message>
         <source>saves %1 and %2 passes</source>
         <translation>spart %1 und %2 Durchgänge</translation>
+    </message>
+    <message>
+        <source>%1 of overage on every side, in every pass</source>
+        <translation>%1 Überstand auf jeder Seite, in jedem Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 of overage at head and foot, %2 at the sides, in every pass</source>
+        <translation>%1 Überstand an Kopf und Fuß, %2 an den Seiten, in jedem Durchgang</translation>
+    </message>
+    <message>
+        <source>The top leans and takes %1 of it, and layers creep up to %2 while they are basted: %3 are left to trim square.</source>
+        <translation>Das Top steht schief und nimmt %1 davon, und die Lagen wandern beim Heften bis zu %2: %3 bleiben zum Begradigen.</translation>
+    </message>
+    <message>
+        <source>Layers creep up to %1 while they are basted: %2 are left to trim square.</source>
+        <translation>Die Lagen wandern beim Heften bis zu %1: %2 bleiben zum Begradigen.</translation>
+    </message>
+    <message>
+        <source>Backing</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>Batting</source>
+        <translation>Vlies</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1. To buy: %2</source>
+        <translation>%1. Zu kaufen: %2</translation>
+    </message>
+    <message>
+        <source>%1, joined from %2 leftovers.</source>
+        <translation>%1, aus %2 Resten zusammengesetzt.</translation>
     </message>
 </context>
 <context>
@@ -7073,16 +7356,8 @@
         <translation>Nutzbare Breite</translation>
     </message>
     <message>
-        <source>Every way to piece it is laid out: the least bought is taken, then the least waste, then the fewest seams. Cloth is bought by the eighth of a yard, or 5 cm, upwards.</source>
-        <translation>Alle Arten zu stückeln werden geprüft: Genommen wird der kleinste Kauf, dann der kleinste Verschnitt, dann die wenigsten Nähte. Stoff wird auf Achtelyard oder 5 cm aufgerundet gekauft.</translation>
-    </message>
-    <message>
         <source>Quilting draws the layers in, and clamps need something to hold. A seam on the middle line wears and shows, one over a joint of the tables will not lie flat.</source>
         <translation>Quilten zieht die Lagen ein, und Klemmen brauchen etwas zum Halten. Eine Naht in der Mitte nutzt ab und fällt auf, eine über einer Tischfuge liegt nicht glatt.</translation>
-    </message>
-    <message>
-        <source>Overage of 2 to 4 in, 4 to 6 for a frame: common practice.</source>
-        <translation>Zugabe von 2 bis 4 in, 4 bis 6 für einen Rahmen: üblich.</translation>
     </message>
     <message>
         <source>Batting</source>
@@ -7093,24 +7368,8 @@
         <translation>Dicke</translation>
     </message>
     <message>
-        <source>Pack</source>
-        <translation>Packung</translation>
-    </message>
-    <message>
-        <source>The smallest pack that covers the top with its overage on every side.</source>
-        <translation>Die kleinste Packung, die das Oberteil mit Zugabe an jeder Seite deckt.</translation>
-    </message>
-    <message>
-        <source>Each join takes</source>
-        <translation>Je Stoß gehen auf</translation>
-    </message>
-    <message>
         <source>Joining strip</source>
         <translation>Verbindungsstreifen</translation>
-    </message>
-    <message>
-        <source>Leftovers are trimmed and joined by straight cuts across what is already joined: the fewest joins, then the shortest.</source>
-        <translation>Reststücke werden beschnitten und mit geraden Schnitten quer über das schon Verbundene angesetzt: die wenigsten Stöße, dann die kürzesten.</translation>
     </message>
     <message>
         <source>As measured.</source>
@@ -7121,28 +7380,8 @@
         <translation>Zu kurzes Vlies lässt einen leeren Rand; Stöße abseits der Rückseitennähte zeichnen sich nicht als Grate ab.</translation>
     </message>
     <message>
-        <source>Overage of 2 to 4 in: common practice.</source>
-        <translation>Zugabe von 2 bis 4 in: üblich.</translation>
-    </message>
-    <message>
-        <source>Spare</source>
-        <translation>Zugabe</translation>
-    </message>
-    <message>
         <source>backing %1, batting %2</source>
         <translation>Rückseite %1, Vlies %2</translation>
-    </message>
-    <message>
-        <source>Half of what a layer is larger than the top, each layer centred under it: proven for each of the four sides, never for the sum.</source>
-        <translation>Die Hälfte dessen, was eine Lage größer ist als das Oberteil, jede mittig darunter: bewiesen für jede der vier Seiten, nie für die Summe.</translation>
-    </message>
-    <message>
-        <source>All the spare on one side helps nobody on the other. The four sides are compared before each pass is let go, because a layer that has crept can still be moved then.</source>
-        <translation>Alle Zugabe auf einer Seite hilft der anderen nicht. Vor jeder Freigabe werden die vier Seiten verglichen, denn dann lässt sich eine gewanderte Lage noch bewegen.</translation>
-    </message>
-    <message>
-        <source>Geometry, exact.</source>
-        <translation>Geometrie, exakt.</translation>
     </message>
     <message>
         <source>Roll clips</source>
@@ -7227,6 +7466,46 @@
     <message>
         <source>Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our assumption. Weight of cloth: from memory.</source>
         <translation>Überarbeitete NIOSH-Hebegleichung, Publikation 94-110 (1994); die Haltung ist angenommen. Stoffgewicht: aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Every way to piece it is laid out. Taken is what buys least when every seam counts as %1 of fabric; no piece is narrower than %2 or lies in the overage that is trimmed away, and every length loses %3 to squaring. Fabric is bought by the eighth of a yard, or 5 cm, upwards.</source>
+        <translation>Alle Varianten werden ausgelegt. Genommen wird, was am wenigsten kauft, wenn jede Naht wie %1 Stoff zählt; kein Teil ist schmaler als %2 oder liegt im Überstand, der abgeschnitten wird, und jede Bahn verliert %3 beim Begradigen. Gekauft wird auf ein Achtel Yard oder 5 cm aufgerundet.</translation>
+    </message>
+    <message>
+        <source>Overage of 2 to 4 in, 4 to 6 for a frame, squaring of 4 in a length: common practice. The worth of a seam and the narrowest piece: from memory.</source>
+        <translation>Überstand von 5 bis 10 cm, 10 bis 15 im Rahmen, 10 cm je Bahn zum Begradigen: übliche Praxis. Wert einer Naht und schmalstes Teil: aus der Erinnerung.</translation>
+    </message>
+    <message>
+        <source>Overlap lost at each join</source>
+        <translation>Verlust durch Überlappen je Stoß</translation>
+    </message>
+    <message>
+        <source>The smallest pack that covers the top with its overage on every side, or a length off the roll; where none is large enough, two packs or lengths off one roll are joined: the fewest joins, then the shortest, then the least bought.</source>
+        <translation>Die kleinste Packung, die das Top mit seinem Überstand auf jeder Seite bedeckt, oder ein Stück von der Rolle; wo nichts groß genug ist, werden zwei Packungen oder Bahnen einer Rolle aneinandergesetzt: erst die wenigsten Stöße, dann die kürzesten, dann am wenigsten gekauft.</translation>
+    </message>
+    <message>
+        <source>Leftovers are cut square, trimmed and joined by straight cuts across what is already joined: the fewest joins, then the shortest.</source>
+        <translation>Reste werden rechtwinklig geschnitten, begradigt und durch gerade Schnitte über das schon Zusammengesetzte verbunden: erst die wenigsten Stöße, dann die kürzesten.</translation>
+    </message>
+    <message>
+        <source>Overage of 2 to 4 in, sizes of packs and widths of rolls: common practice.</source>
+        <translation>Überstand von 5 bis 10 cm, Größen der Packungen und Breiten der Rollen: übliche Praxis.</translation>
+    </message>
+    <message>
+        <source>Overage left</source>
+        <translation>Überstand, der bleibt</translation>
+    </message>
+    <message>
+        <source>Half of what a layer is larger than the top, each layer centred under it, less what a top that leans takes once it is laid straight, less %1 for creep: for each side, never for the sum.</source>
+        <translation>Die Hälfte dessen, was eine Lage größer ist als das Top, jede mittig darunter, abzüglich dessen, was ein schiefes Top gerade gelegt braucht, und %1 fürs Wandern: für jede Seite, nie in der Summe.</translation>
+    </message>
+    <message>
+        <source>All the overage on one side helps nobody on the other. The four sides are compared before each pass is let go, because a layer that has crept can still be moved then.</source>
+        <translation>Der ganze Überstand auf einer Seite nützt der anderen nichts. Die vier Seiten werden vor jedem Weiterschieben verglichen, weil eine gewanderte Lage dann noch verschoben werden kann.</translation>
+    </message>
+    <message>
+        <source>Geometry, exact. Creep: common practice.</source>
+        <translation>Geometrie, genau. Wandern: übliche Praxis.</translation>
     </message>
 </context>
 <context>

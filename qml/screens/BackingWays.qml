@@ -85,7 +85,7 @@ Flickable {
                             visible: row.shown && row.mayTake
                             main: true
                             glyph: "check"
-                            text: qsTr("Take this way")
+                            text: qsTr("Use this plan")
                             onClicked: view.layers.take(row.index)
                         }
                     }

@@ -58,6 +58,7 @@ Flickable {
                 required property string unit
                 required property bool lacking
                 required property string figure
+                required property string note
 
                 width: pane.width
                 height: Math.max(lines.implicitHeight + 2 * Theme.gap, reason.visible ? reason.height + Theme.line * 2 : 0)
@@ -80,6 +81,12 @@ Flickable {
                         width: parent.width
                         text: row.lacking ? qsTr("need %1, have %2: buy %3").arg(row.need).arg(row.have).arg(row.buy)
                                         : qsTr("need %1, have %2").arg(row.need).arg(row.have)
+                    }
+                    Words {
+                        width: parent.width
+                        visible: text !== ""
+                        text: row.note
+                        quiet: true
                     }
                 }
                 Press {

@@ -36,11 +36,11 @@ Flickable {
 
             Repeater {
                 model: [
-                    {tab: "cloth", title: qsTr("Cloth")},
+                    {tab: "cloth", title: qsTr("Fabric")},
                     {tab: "backing", title: qsTr("Backing")},
                     {tab: "batting", title: qsTr("Batting")},
-                    {tab: "spare", title: qsTr("Spare")},
-                    {tab: "choices", title: qsTr("Choices")}
+                    {tab: "spare", title: qsTr("Overage")},
+                    {tab: "choices", title: qsTr("Other ways")}
                 ]
 
                 Press {
@@ -82,9 +82,30 @@ Flickable {
         }
         LayersPicture {
             anchors.fill: parent
-            visible: view.tab === "backing" || view.tab === "batting"
+            visible: view.tab === "backing"
             layers: view.layers
-            what: view.tab === "batting" ? LayersItem.Batting : LayersItem.Backing
+            what: LayersItem.Backing
+        }
+        RowLayout {
+            anchors.fill: parent
+            visible: view.tab === "batting"
+            spacing: Theme.gap
+
+            LayersPicture {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 3
+                layers: view.layers
+                what: LayersItem.Batting
+            }
+            BattingWays {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 2
+                // Where it would break the words, the picture alone is shown.
+                visible: view.layers.battingChoices.count > 1 && view.width > 24 * Theme.text
+                layers: view.layers
+            }
         }
         SpareList {
             anchors.fill: parent

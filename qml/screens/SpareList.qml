@@ -5,7 +5,7 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// What must lie past the top in every pass, to compare with what is seen.
+// What lies past the top in every pass, and what squaring and creep leave of it.
 Flickable {
     id: view
 
@@ -57,8 +57,8 @@ Flickable {
 
                     Words {
                         width: parent.width
-                        text: row.level === "stop" ? qsTr("%1: stop").arg(row.title)
-                              : row.level === "warn" ? qsTr("%1: watch").arg(row.title) : qsTr("%1: fine").arg(row.title)
+                        text: row.level === "stop" ? qsTr("%1: too small").arg(row.title)
+                              : row.level === "warn" ? qsTr("%1: check first").arg(row.title) : qsTr("%1: large enough").arg(row.title)
                         font.bold: true
                     }
                     Words {

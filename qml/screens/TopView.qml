@@ -70,10 +70,31 @@ Flickable {
         Words {
             width: parent.width
             visible: text !== ""
-            text: view.crooked ? (view.desk.squareText === "" ? qsTr("One reading each way says nothing of the corners. Add readings, and measure the diagonals.") : view.desk.squareText)
+            text: !view.crooked && !view.desk.drawing ? view.desk.gridText
+                  : view.crooked ? (view.desk.squareText === "" ? qsTr("One reading each way says nothing of the corners. Add readings, and measure the diagonals.") : view.desk.squareText)
                   : view.desk.drawing ? (view.desk.told === "" ? qsTr("Tap where a seam begins, then where it ends.") : view.desk.told) : ""
             Accessible.role: Accessible.StaticText
             Accessible.name: text
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.gap
+            visible: !view.crooked && !view.desk.drawing && view.desk.gridText !== ""
+
+            Press {
+                objectName: "keepMeasured"
+                width: Math.min(implicitWidth, parent.width)
+                visible: view.desk.gridFits
+                glyph: "check"
+                text: qsTr("Keep the measured size")
+                onClicked: view.desk.keepMeasured()
+            }
+            Press {
+                objectName: "takeGrid"
+                width: Math.min(implicitWidth, parent.width)
+                text: qsTr("Use the size the blocks make")
+                onClicked: view.desk.takeGrid()
+            }
         }
     }
     TopItem {
@@ -86,6 +107,9 @@ Flickable {
         face: view.desk.face
         begun: view.desk.begun
         crooked: view.crooked
+        sides: view.crooked ? "" : view.desk.sidesText
+        ends: view.crooked ? "" : view.desk.endsText
+        textSize: Theme.small
         line: Theme.line
         cloth: Theme.cloth
         patch: Theme.patch

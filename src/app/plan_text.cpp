@@ -130,27 +130,32 @@ void alternatives(std::ostream& out, const Session& session, const QuiltPlan& q,
 
 void layers(std::ostream& out, const QuiltPlan& q, Unit unit) {
     if (q.backing) {
-        out << "\n  Backing: " << counted(q.backing->panels.size(), "panel") << ", cloth "
-            << (q.backing->along ? "along" : "across") << " the quilt;";
-        if (q.backing->buy.empty())
-            out << " nothing to buy";
-        for (const BackingPurchase& b : q.backing->buy)
-            out << (&b == q.backing->buy.data() ? " buy " : ", ")
-                << (unit == Unit::inch ? formatYardsUp(b.length) : format(b.length, unit)) << " of "
-                << (b.fabric.empty() ? "cloth" : b.fabric);
+        out << "\n  Backing: " << counted(q.backing->panels.size(), "panel") << ", fabric "
+            << (q.backing->along ? "along" : "across") << " the quilt";
+        const auto chosen = std::ranges::find_if(q.backing->alternatives, &BackingAlternative::chosen);
+        if (chosen != q.backing->alternatives.end())
+            out << ": " << chosen->text;
         out << '\n';
-        if (!q.backing->runnerUp.empty())
-            out << "    runner-up: " << q.backing->runnerUp << '\n';
-        if (!q.backing->nearestMiss.empty())
-            out << "    " << q.backing->nearestMiss << '\n';
+        for (const Sentence& thing : q.backing->toBring)
+            out << "    bring: " << thing << '\n';
+        for (const auto& [what, text] : {std::pair{"least to buy: ", q.backing->leastBought},
+                                         std::pair{"next best: ", q.backing->runnerUp},
+                                         std::pair{"nearly: ", q.backing->nearestMiss}})
+            if (!text.empty())
+                out << "    " << what << text << '\n';
     }
     if (q.batting) {
-        out << "  Batting: ";
-        if (!q.batting->pack.empty())
-            out << "a " << q.batting->pack << " pack\n";
-        else
-            out << q.batting->pieces.size() << " pieces, " << q.batting->joins.size()
-                << " joins, strip " << format(q.batting->strip, unit) << '\n';
+        out << "  Batting: " << sizeText(q.layers.batting, unit);
+        if (q.batting->buy.empty())
+            out << ", " << counted(q.batting->pieces.size(), "leftover");
+        out << '\n';
+        for (const Sentence& thing : q.batting->toBring)
+            out << "    bring: " << thing << '\n';
+        if (!q.batting->joinCost.empty())
+            out << "    " << q.batting->joinCost << '\n';
+        for (const BattingAlternative& a : q.batting->alternatives)
+            if (!a.chosen)
+                out << "    or: " << a.text << '\n';
     }
 }
 
@@ -246,6 +251,8 @@ std::string planText(const Session& session, const Plan& plan) {
         out << "  " << padded(item, 44) << "need " << padded(number(s.need), 8) << "have "
             << padded(number(s.have), 8) << "buy " << number(s.buy)
             << (pins || s.unit.empty() ? "" : ' ' + s.unit.english()) << '\n';
+        if (!s.note.empty())
+            out << "    " << s.note << '\n';
     }
     if (!plan.findings.empty())
         out << "\nFindings\n";

@@ -23,6 +23,25 @@ Rect topEnvelope(const Top& top) {
             length + Length::nearestInches(lean / length.in())};
 }
 
+Rect squared(const BattingPiece& piece) {
+    Rect out{Length{}, Length{}, piece.width, piece.length};
+    if (piece.diagonals.size() != 2 || piece.width <= Length{} || piece.length <= Length{})
+        return out;
+    const double d = piece.diagonals[0].in(), e = piece.diagonals[1].in();
+    const double lean = std::abs(d * d - e * e) / 4, w = piece.width.in(), l = piece.length.in();
+    // Rounded down to a 64th: a piece is never taken for larger than it is.
+    const auto less = [](double in) {
+        return Length::inch64ths(std::int64_t(std::floor(std::max(0.0, in) * 64)));
+    };
+    if (lean <= 0)
+        return out;
+    if ((w - lean / w) * l >= w * (l - lean / l))
+        out.x1 = less(w - lean / w);
+    else
+        out.y1 = less(l - lean / l);
+    return out;
+}
+
 bool seamsAreSewn(const Job& job) {
     // Free-motion, single tacks and lines across the seams pass over seams anywhere, so keeping
     // pins off the seams gains nothing there; undecided keeps the choice open.

@@ -42,20 +42,34 @@ struct Basting {
     auto operator<=>(const Basting&) const = default;
 };
 
-/// A leftover piece of batting; `count` equal ones.
+/// A leftover piece of batting; `count` equal ones. Width and length are the shortest readings.
 struct BattingPiece {
     std::string name;
     Length width, length;
     int count = 1;
+    std::vector<Length> diagonals{}; ///< none, or both, where it may be out of square
     auto operator<=>(const BattingPiece&) const = default;
 };
+
+/// What is left of a piece once it is cut square. Where its diagonals d and e differ it is taken as
+/// a parallelogram with sides w and l: its far side lies (d² − e²) / 4w aside, and that much is lost
+/// of the width; or (d² − e²) / 4l of the length, where that leaves more.
+Rect squared(const BattingPiece& piece);
 
 struct Batting {
     Length overage = Length::inches(2); ///< per side
     Length thickness = Length::millimetres(3);
     double gsm = 130; ///< grams per square metre
     bool meltable = false;
-    std::optional<std::string> pack; ///< a pack size by name; with `pieces` empty and no pack the smallest fits
+    /// A pack by the name of its size, or by its size ("90 x 108"); without one, without `roll` and
+    /// with `pieces` empty whatever takes the fewest joins.
+    std::optional<std::string> pack;
+    std::optional<Length> roll; ///< off a roll of this usable width
+    /// Usable widths of the rolls it can be bought off.
+    std::vector<Length> rolls{Length::inches(90), Length::inches(96), Length::inches(108),
+                              Length::inches(120)};
+    bool pieceStrip = false;  ///< off the roll, a narrow strip may be pieced where that buys less
+    double shrinkPercent = 0; ///< of new batting, if it is washed before it is laid
     std::optional<Length> width, length; ///< as measured, once it lies there
     std::vector<BattingPiece> pieces;
     bool mayTurn = false; ///< pieces may be turned a quarter
@@ -84,12 +98,14 @@ struct Backing {
     Length overage = Length::inches(4);  ///< per side
     Length seam = Length::inch64ths(32); ///< allowance
     double shrinkPercent = 0;
-    Length squaring{};   ///< bought over, for squaring the cut ends
+    Length squaring = Length::inches(4);  ///< lost of every length that is cut off, to square it
+    Length seamWorth = Length::inches(9); ///< cloth one would buy more to be spared a seam
+    Length leastPiece = Length::inches(6); ///< narrowest piece that is sewn in, once sewn
     Length repeat{};     ///< pattern repeat along the cloth
     bool oneWay = false; ///< a print with one way up
     bool column = true;  ///< a pieced column may be set in
     bool centreSeam = false; ///< a seam on the quilt's centre line is allowed
-    std::optional<BackingWay> way; ///< chosen by the person; else the least bought
+    std::optional<BackingWay> way; ///< chosen by the person; else what people would sew
     std::optional<Length> width, length; ///< as measured, once it is made
     bool washed = true; ///< when it was measured; if not, it shrinks yet
     std::vector<Fabric> fabrics;

@@ -21,10 +21,11 @@ void checkSpread(FieldReader& reader, std::string_view key, const std::vector<Le
                                     core::length(kSpread, reader.unit())));
 }
 
-/// A missing reading is taken from the grid; without a grid it is a problem.
+/// A missing reading is taken from the grid, and so is the size where that was chosen; without a
+/// grid it is a problem.
 void fillFromGrid(FieldReader& reader, std::string_view key, std::vector<Length>& readings,
-                  bool hasGrid, Length nominal) {
-    if (reader.has(key))
+                  bool hasGrid, bool byChoice, Length nominal) {
+    if (reader.has(key) && !byChoice)
         return;
     if (!hasGrid) {
         reader.stop(key, core::says("is missing; one reading, several, or a grid of blocks is needed."));
@@ -42,19 +43,31 @@ void fillFromGrid(FieldReader& reader, std::string_view key, std::vector<Length>
     }
 }
 
-void checkGridFits(FieldReader& reader, const BlockGrid& grid, std::string_view key, Length nominal,
-                   Length measured) {
-    const Unit unit = reader.unit();
-    const Sentence is = core::length(nominal, unit), should = core::length(measured, unit);
-    const Sentence sizes =
-        key == "width" ? core::says("adds up to a width of %1 while the top measures %2", is, should)
-                       : core::says("adds up to a length of %1 while the top measures %2", is, should);
-    // The borders take up the difference (seamsOf), so both together are the most it can be.
-    if (nominal - measured > 2 * grid.border)
-        reader.stop("grid", core::says("%1; up to %2 is accepted with these borders.", sizes,
-                                       core::length(measured + 2 * grid.border, unit)));
+/// The borders take up what the grid and the readings differ by; they cannot be narrower than none.
+void checkGridFits(FieldReader& reader, const BlockGrid& grid, bool across, Length measured) {
+    const Length blocks = across ? grid.blocksWidth() : grid.blocksLength();
+    const Length border = across ? grid.border : grid.borderAtEnds();
+    const Length nominal = blocks + 2 * border;
+    const auto length = [&](Length l) { return core::length(l, reader.unit()); };
+    if (blocks > measured)
+        reader.stop("grid",
+                    across ? core::says("cannot be right: the blocks alone need %1 across, and the "
+                                        "top measures %2.",
+                                        length(blocks), length(measured))
+                           : core::says("cannot be right: the blocks alone need %1 from head to "
+                                        "foot, and the top measures %2.",
+                                        length(blocks), length(measured)));
     else if (abs(nominal - measured) > kSpread)
-        reader.warn("grid", core::says("%1; the difference is taken up by the borders.", sizes));
+        reader.warn(
+            "grid",
+            across ? core::says("makes %1 across and the top measures %2, so the borders at left "
+                                "and right come out %3 wide, not %4.",
+                                length(nominal), length(measured), length((measured - blocks) / 2),
+                                length(border))
+                   : core::says("makes %1 from head to foot and the top measures %2, so the "
+                                "borders at head and foot come out %3 wide, not %4.",
+                                length(nominal), length(measured), length((measured - blocks) / 2),
+                                length(border)));
 }
 
 void checkInner(FieldReader& reader, std::string_view which, const std::vector<Length>& lines,
@@ -67,19 +80,19 @@ void checkInner(FieldReader& reader, std::string_view which, const std::vector<L
                                            core::length(block, reader.unit())));
 }
 
-void checkDiagonals(FieldReader& reader, const Top& top) {
-    if (top.diagonals.empty())
-        return;
-    if (top.diagonals.size() != 2) {
+/// True where there are both diagonals.
+bool hasDiagonals(FieldReader& reader, const std::vector<Length>& diagonals) {
+    if (diagonals.size() == 1)
         reader.stop("diagonals", core::says("has %1 reading; none or both are accepted.",
-                                            top.diagonals.size()));
-        return;
-    }
-    checkSpread(reader, "diagonals", top.diagonals);
-    // No quilt is so crooked that a diagonal is this far from the rectangle's: one figure is wrong.
-    const Rect area = topRect(top);
+                                            diagonals.size()));
+    return diagonals.size() == 2;
+}
+
+// Nothing sewn or cut is so crooked that a diagonal is this far from the rectangle's: one figure is
+// wrong.
+void checkDiagonalsFit(FieldReader& reader, const std::vector<Length>& diagonals, const Rect& area) {
     const double expected = std::hypot(area.width().in(), area.length().in());
-    for (const Length d : top.diagonals)
+    for (const Length d : diagonals)
         if (std::abs(d.in() - expected) > 4.0) {
             reader.warn("diagonals",
                         core::says("has a reading of %1 while the sides make %2; measure again.",
@@ -87,6 +100,13 @@ void checkDiagonals(FieldReader& reader, const Top& top) {
                                    core::length(Length::nearestInches(expected), reader.unit())));
             break;
         }
+}
+
+void checkDiagonals(FieldReader& reader, const Top& top) {
+    if (!hasDiagonals(reader, top.diagonals))
+        return;
+    checkSpread(reader, "diagonals", top.diagonals);
+    checkDiagonalsFit(reader, top.diagonals, topRect(top));
 }
 
 Sentence inWords(Point p, Unit unit) {
@@ -125,14 +145,28 @@ void checkSeamCount(FieldReader& reader, const BlockGrid& grid) {
 
 } // namespace
 
+void checkPiece(FieldReader& reader, const BattingPiece& piece) {
+    if (hasDiagonals(reader, piece.diagonals))
+        checkDiagonalsFit(reader, piece.diagonals,
+                          {Length{}, Length{}, piece.width, piece.length});
+}
+
 void checkTop(FieldReader& reader, Top& top) {
     // Where fields were refused, comparing them would only blame others.
     const bool sound = reader.sound();
     const auto nominal = top.grid.value_or(BlockGrid{});
     const bool hasGrid = reader.has("grid");
+    if (top.sizeFromGrid && !hasGrid) {
+        reader.stop("size_from_grid", core::says("asks for the size of a grid, and there is none."));
+        return;
+    }
+    if (hasGrid && !reader.has("width") && !reader.has("length"))
+        top.sizeFromGrid = true;
     if (sound || !hasGrid) {
-        fillFromGrid(reader, "width", top.width, hasGrid, nominal.width());
-        fillFromGrid(reader, "length", top.length, hasGrid, nominal.length());
+        fillFromGrid(reader, "width", top.width, hasGrid, top.sizeFromGrid,
+                     nominal.width());
+        fillFromGrid(reader, "length", top.length, hasGrid, top.sizeFromGrid,
+                     nominal.length());
     }
     if (!sound || top.width.empty() || top.length.empty())
         return;
@@ -141,8 +175,8 @@ void checkTop(FieldReader& reader, Top& top) {
     checkDiagonals(reader, top);
     if (top.grid) {
         const Rect area = topRect(top);
-        checkGridFits(reader, *top.grid, "width", top.grid->width(), area.width());
-        checkGridFits(reader, *top.grid, "length", top.grid->length(), area.length());
+        checkGridFits(reader, *top.grid, true, area.width());
+        checkGridFits(reader, *top.grid, false, area.length());
         checkInner(reader, "x", top.grid->innerX, top.grid->block);
         checkInner(reader, "y", top.grid->innerY, top.grid->blockHeight());
         checkSeamCount(reader, *top.grid);

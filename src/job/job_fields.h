@@ -18,4 +18,7 @@ void writeSetting(FieldWriter& writer, const Setting& setting);
 /// seams beyond the edge. Fills missing readings from the grid's nominal size.
 void checkTop(FieldReader& reader, Top& top);
 
+/// What the diagonals of a leftover say: none or both, near what its sides make.
+void checkPiece(FieldReader& reader, const BattingPiece& piece);
+
 } // namespace bastewright

@@ -20,6 +20,7 @@ constexpr std::array kWithWords{Word{"pins", Basting::With::pins},
 constexpr Within<Length> kTopSide{limits::kSmallestTop, limits::kLargestTop};
 constexpr Within<Length> kLayerSide{limits::kSmallestTop, 300_in};
 constexpr Within<Length> kOverage{kNone, 24_in};
+constexpr Within<Length> kRollWidth{20_in, 240_in};
 
 template <class Fields, class Grid>
 void gridFields(Fields& f, Grid& grid) {
@@ -29,6 +30,7 @@ void gridFields(Fields& f, Grid& grid) {
     f.length("block_length", grid.blockLength, {kNone, limits::kLargestTop});
     f.length("sashing", grid.sashing, {kNone, 24_in});
     f.length("border", grid.border, {kNone, 60_in});
+    f.length("border_ends", grid.borderEnds, {kNone, 60_in});
     f.object("inner", [&](Fields& inner) {
         constexpr std::size_t kLines = 50;
         inner.lengths("x", grid.innerX, {kEighthInch, limits::kLargestTop}, kLines);
@@ -44,6 +46,7 @@ void topFields(Fields& f, T& top) {
     f.readings("length", top.length, kTopSide, kReadings);
     f.lengths("diagonals", top.diagonals, {limits::kSmallestTop, 340_in}, 2);
     f.object("grid", top.grid, [](Fields& g, auto& grid) { gridFields(g, grid); });
+    f.flag("size_from_grid", top.sizeFromGrid);
     f.list("seams", top.seams, limits::kSeams, [&](Fields& s, auto& seam) {
         s.require({"from", "to"});
         s.point("from", seam.from, kPlace);
@@ -72,6 +75,10 @@ void battingFields(Fields& f, B& batting) {
     f.number("gsm", batting.gsm, {10, 2000});
     f.flag("meltable", batting.meltable);
     f.text("pack", batting.pack);
+    f.length("roll", batting.roll, kRollWidth);
+    f.lengths("rolls", batting.rolls, kRollWidth, 12);
+    f.flag("piece_strip", batting.pieceStrip);
+    f.number("shrink_percent", batting.shrinkPercent, {0, 20});
     f.length("width", batting.width, kLayerSide);
     f.length("length", batting.length, kLayerSide);
     [[maybe_unused]] std::set<std::string> names;
@@ -82,7 +89,9 @@ void battingFields(Fields& f, B& batting) {
         p.length("width", piece.width, {1_in, kLayerSide.hi});
         p.length("length", piece.length, {1_in, kLayerSide.hi});
         p.count("count", piece.count, {1, limits::kPieces});
+        p.lengths("diagonals", piece.diagonals, {1_in, 425_in}, 2);
         if constexpr (Fields::kReads) {
+            checkPiece(p, piece);
             pieces += piece.count;
             if (!piece.name.empty() && !names.insert(piece.name).second)
                 p.warn("name", core::says("is \"%1\" again; pieces are easier to find with a name "
@@ -90,6 +99,14 @@ void battingFields(Fields& f, B& batting) {
                                           piece.name));
         }
     });
+    // A piece without a name is called by its number in the list.
+    if constexpr (Fields::kReads)
+        for (std::size_t i = 0; i < batting.pieces.size(); ++i)
+            if (batting.pieces[i].name.empty())
+                for (std::size_t n = i + 1; !names.insert(batting.pieces[i].name).second ||
+                                            batting.pieces[i].name.empty();
+                     ++n)
+                    batting.pieces[i].name = std::to_string(n);
     if constexpr (Fields::kReads)
         if (pieces > limits::kPieces)
             f.stop("pieces", core::says("are %1 in all; up to %2 are accepted.", pieces,
@@ -105,6 +122,8 @@ void backingFields(Fields& f, B& backing) {
     f.length("seam", backing.seam, {kNone, 2_in});
     f.number("shrink_percent", backing.shrinkPercent, {0, 20});
     f.length("squaring", backing.squaring, {kNone, 36_in});
+    f.length("seam_worth", backing.seamWorth, {kNone, 36_in});
+    f.length("least_piece", backing.leastPiece, {1_in, 24_in});
     f.length("repeat", backing.repeat, {kNone, 72_in});
     f.flag("one_way", backing.oneWay);
     f.flag("column", backing.column);

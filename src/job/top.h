@@ -15,20 +15,23 @@ struct BlockGrid {
     Length block = Length::inches(12); ///< side of the (square) block
     Length blockLength{};              ///< its length where blocks are oblong; zero means square
     Length sashing{}, border{};
+    Length borderEnds{}; ///< at head and foot where it differs; zero means as wide as at the sides
     std::vector<Length> innerX, innerY;
     auto operator<=>(const BlockGrid&) const = default;
 
     constexpr Length blockHeight() const { return blockLength > Length{} ? blockLength : block; }
-    constexpr Length width() const {
-        return 2 * border + columns * block + (columns - 1) * sashing;
+    constexpr Length borderAtEnds() const { return borderEnds > Length{} ? borderEnds : border; }
+    constexpr Length blocksWidth() const { return columns * block + (columns - 1) * sashing; }
+    constexpr Length blocksLength() const {
+        return rows * blockHeight() + (rows - 1) * sashing;
     }
-    constexpr Length length() const {
-        return 2 * border + rows * blockHeight() + (rows - 1) * sashing;
-    }
+    constexpr Length width() const { return 2 * border + blocksWidth(); }
+    constexpr Length length() const { return 2 * borderAtEnds() + blocksLength(); }
     /// The head-left corner of the first block on a top of this size: what its readings differ from
     /// the grid is shared out by the borders.
     constexpr Point firstBlock(const Rect& top) const {
-        return {(top.width() - width()) / 2 + border, (top.length() - length()) / 2 + border};
+        return {(top.width() - width()) / 2 + border,
+                (top.length() - length()) / 2 + borderAtEnds()};
     }
 };
 
@@ -38,6 +41,9 @@ struct Top {
     std::vector<Length> diagonals; ///< none, or both
     std::optional<BlockGrid> grid;
     std::vector<Segment> seams; ///< further seams, anywhere on the top
+    /// The size is what the grid adds up to, by choice; else the grid never changes what was
+    /// measured.
+    bool sizeFromGrid = false;
     auto operator<=>(const Top&) const = default;
 };
 

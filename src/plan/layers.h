@@ -30,7 +30,7 @@ struct BackingPurchase {
 struct BackingPanel {
     std::string fabric;
     Rect area;          ///< finished, on the backing
-    std::string name{}; ///< "A", "B"; blocks of a pieced column "C1", "C2"
+    std::string name{}; ///< "1", "2"; halves of a length and lengths of a pieced strip "2a", "2b"
     auto operator<=>(const BackingPanel&) const = default;
 };
 
@@ -44,7 +44,7 @@ struct ClothCut {
     auto operator<=>(const ClothCut&) const = default;
 };
 
-/// A way to piece the backing that no other beats in length bought, waste and seams at once.
+/// A way to piece the backing that no other beats in what is bought, waste and seams at once.
 struct BackingAlternative {
     bool along = true;
     Length bought;
@@ -62,17 +62,28 @@ struct BackingPlan {
     std::vector<BackingPurchase> buy;
     std::vector<BackingPanel> panels;
     std::vector<ClothCut> cuts;
-    Sentence runnerUp, nearestMiss;                 ///< a sentence each; may be empty
-    std::vector<BackingAlternative> alternatives{}; ///< least bought first
+    /// A sentence each, with what it saves; may be empty.
+    Sentence leastBought, runnerUp, nearestMiss;
+    std::vector<BackingAlternative> alternatives{}; ///< what people would sew first
+    Sentences toBring{};                            ///< one for each fabric, for the list
     auto operator<=>(const BackingPlan&) const = default;
 };
 
+/// New batting: a pack, or a length off a roll.
+struct BattingPurchase {
+    std::string pack; ///< name of its size, or the size itself; empty for a length off a roll
+    Length width;     ///< of the pack, or usable width of the roll
+    Length length;    ///< of the pack, or to buy; rounded up to 1/8 yd for inch jobs, 5 cm else
+    auto operator<=>(const BattingPurchase&) const = default;
+};
+
 struct BattingPiecePlaced {
-    std::string name;
-    Rect area; ///< on the joined batting
+    std::string name; ///< of the leftover; "1", "2", "3a" for what is cut from new batting
+    Rect area;        ///< on the joined batting
     bool turned = false;
-    Rect onPiece{}; ///< what it is cut from: on the leftover as listed, not turned, overlaps
-                    ///< included
+    Rect onPiece{};  ///< what it is cut from, not turned, overlaps included: on the leftover once
+                     ///< cut square, on the pack, or on the roll (x across it), each as washed
+    int bought = -1; ///< from this one of `BattingPlan::buy`; -1: from a leftover
     auto operator<=>(const BattingPiecePlaced&) const = default;
 };
 
@@ -85,13 +96,30 @@ struct BattingSplit {
     auto operator<=>(const BattingSplit&) const = default;
 };
 
+/// A way to buy the batting that was compared.
+struct BattingAlternative {
+    std::string pack; ///< of its first pack; empty off a roll
+    Length roll;      ///< usable width; zero for packs
+    Length bought;    ///< off the roll
+    int joins = 0;
+    Length strip;            ///< length of all joins
+    bool pieceStrip = false; ///< with a strip turned a quarter
+    Sentence text;           ///< one sentence
+    bool chosen = false;
+    auto operator<=>(const BattingAlternative&) const = default;
+};
+
 struct BattingPlan {
-    std::string pack; ///< empty where joined from leftovers
+    std::string pack; ///< of its first pack; empty off a roll and where leftovers are joined
+    std::vector<BattingPurchase> buy{}; ///< each pack by itself; nothing where leftovers do
     std::vector<BattingPiecePlaced> pieces;
     std::vector<Segment> joins;         ///< in the order they are made
     Length strip;                       ///< joining strip to bring
     Sentences leftOver;                 ///< names and sizes of what is not needed
     std::vector<BattingSplit> splits{}; ///< made first
+    Sentence joinCost{};                ///< what the joins cost in strip and time; may be empty
+    std::vector<BattingAlternative> alternatives{}; ///< the best first; none for leftovers
+    Sentences toBring{};                            ///< one for each thing to buy, for the list
     auto operator<=>(const BattingPlan&) const = default;
 };
 

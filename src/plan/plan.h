@@ -68,6 +68,7 @@ struct Supply {
     Sentence item;
     double need = 0, have = 0, buy = 0;
     Sentence unit;
+    Sentence note{}; ///< one sentence for the shop; may be empty
     auto operator<=>(const Supply&) const = default;
 };
 

@@ -75,6 +75,7 @@ void sharedFields(Fields& f, P& plan) {
         s.number("have", supply.have, kNumber);
         s.number("buy", supply.buy, kNumber);
         s.text("unit", supply.unit, kText);
+        s.text("note", supply.note, kText);
     });
     f.list("help", plan.help, kList, [](Fields& h, auto& help) {
         h.word("kind", help.kind, kHelpWords);

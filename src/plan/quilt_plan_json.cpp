@@ -172,6 +172,7 @@ void backingFields(Fields& f, B& backing) {
         c.flag("turned", cut.turned);
         c.flag("on_hand", cut.onHand);
     });
+    f.text("least_bought", backing.leastBought, kText);
     f.text("runner_up", backing.runnerUp, kText);
     f.text("nearest_miss", backing.nearestMiss, kText);
     f.list("alternatives", backing.alternatives, kList, [](Fields& a, auto& way) {
@@ -184,16 +185,23 @@ void backingFields(Fields& f, B& backing) {
         a.text("wanted", way.wanted, kText);
         a.flag("chosen", way.chosen);
     });
+    f.texts("to_bring", backing.toBring, kList);
 }
 
 template <class Fields, class B>
 void battingFields(Fields& f, B& batting) {
     f.text("pack", batting.pack);
+    f.list("buy", batting.buy, kList, [](Fields& b, auto& buy) {
+        b.text("pack", buy.pack);
+        b.length("width", buy.width, kLength);
+        b.length("length", buy.length, kLength);
+    });
     f.list("pieces", batting.pieces, kList, [](Fields& p, auto& piece) {
         p.text("name", piece.name, kText);
         rectFields(p, piece.area);
         p.flag("turned", piece.turned);
         rect(p, "on_piece", piece.onPiece);
+        p.count("bought", piece.bought, {-1, kCount.hi});
     });
     f.list("joins", batting.joins, kList, [](Fields& j, auto& join) { segmentFields(j, join); });
     f.length("strip", batting.strip, kLength);
@@ -203,6 +211,18 @@ void battingFields(Fields& f, B& batting) {
         s.word("cut", split.acrossWidth, kCutWords);
         s.length("at", split.at, kLength);
     });
+    f.text("join_cost", batting.joinCost, kText);
+    f.list("alternatives", batting.alternatives, kList, [](Fields& a, auto& way) {
+        a.text("pack", way.pack);
+        a.length("roll", way.roll, kLength);
+        a.length("bought", way.bought, kLength);
+        a.count("joins", way.joins, kCount);
+        a.length("strip", way.strip, kLength);
+        a.flag("piece_strip", way.pieceStrip);
+        a.text("text", way.text, kText);
+        a.flag("chosen", way.chosen);
+    });
+    f.texts("to_bring", batting.toBring, kList);
 }
 
 template <class Fields, class A>

@@ -12,16 +12,25 @@ void forEachSentence(P& plan, Fn fn) {
         for (auto& pattern : quilt.patterns)
             fn(pattern.name);
         if (quilt.backing) {
+            fn(quilt.backing->leastBought);
             fn(quilt.backing->runnerUp);
             fn(quilt.backing->nearestMiss);
             for (auto& way : quilt.backing->alternatives) {
                 fn(way.text);
                 fn(way.wanted);
             }
+            for (auto& thing : quilt.backing->toBring)
+                fn(thing);
         }
-        if (quilt.batting)
+        if (quilt.batting) {
             for (auto& piece : quilt.batting->leftOver)
                 fn(piece);
+            fn(quilt.batting->joinCost);
+            for (auto& way : quilt.batting->alternatives)
+                fn(way.text);
+            for (auto& thing : quilt.batting->toBring)
+                fn(thing);
+        }
         for (auto& way : quilt.alternatives) {
             fn(way.surface);
             fn(way.why);
@@ -30,6 +39,7 @@ void forEachSentence(P& plan, Fn fn) {
     for (auto& supply : plan.supplies) {
         fn(supply.item);
         fn(supply.unit);
+        fn(supply.note);
     }
     for (auto& help : plan.help)
         fn(help.change);

@@ -17,5 +17,8 @@ inline constexpr double kShift = 180, kShiftInch = 2;
 inline constexpr int kCool = 120; ///< at least 60 after the last press; nobody's pace
 inline constexpr double kTurnOver = 300;
 inline constexpr double kHandOver = 300;
+// From memory: laying two pieces of batting over one another, cutting and butting them, and a yard
+// of strip ironed or sewn on.
+inline constexpr double kJoinBatting = 300, kJoinBattingYard = 180;
 
 } // namespace bastewright::trade_times

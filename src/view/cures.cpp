@@ -181,14 +181,16 @@ private:
     }
 
     void batting() {
-        offer(tr("Take the smallest pack that fits"), [&](Session& s) {
+        offer(tr("Buy new batting"), [&](Session& s) {
             job(s).batting.pack.reset();
+            job(s).batting.roll.reset();
+            job(s).batting.rolls = Batting{}.rolls;
             job(s).batting.pieces.clear();
         });
     }
 
     void cloth() {
-        offer(tr("Let the cloth be bought"), [&](Session& s) {
+        offer(tr("Buy more fabric"), [&](Session& s) {
             auto& fabrics = job(s).backing.fabrics;
             if (fabrics.empty())
                 fabrics.emplace_back();

@@ -95,6 +95,28 @@ Field length(const Label& label, Unit unit, const At<Length>& at) {
     return field;
 }
 
+Field cloth(const Label& label, Unit unit, const At<Length>& at) {
+    auto field = length(label, unit, at);
+    const bool yards = unit == Unit::inch;
+    field.shown = [at, unit, yards](const Session& s) {
+        const Length l = *at(readOnly(s));
+        const Length step = yards ? Length::inch64ths(288) : Length::millimetres(10);
+        if (l == Length{} || l.nm() % step.nm() != 0)
+            return words::length(l, unit);
+        return yards ? words::fromCore(formatYardsUp(l))
+                     : QStringLiteral("%1 m").arg(QLocale{}.toString(l.mm() / 1000, 'f', 2));
+    };
+    field.take = [at, unit, label, yards](Session& s, const QString& typed) {
+        const std::string bare = words::toCore(typed + (yards ? " yd" : " m"));
+        if (const auto read = parseLength(bare, unit)) {
+            *at(s) = *read;
+            return QString{};
+        }
+        return takeLength(label, unit, typed, *at(s));
+    };
+    return field;
+}
+
 Field optionalLength(const Label& label, Unit unit, const At<std::optional<Length>>& at) {
     auto field = made(label, Field::Kind::length);
     field.optional = true;

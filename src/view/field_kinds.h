@@ -25,6 +25,8 @@ Field text(const Label& label, const At<std::string>& at);
 Field length(const Label& label, bastewright::Unit unit, const At<bastewright::Length>& at);
 Field optionalLength(const Label& label, bastewright::Unit unit,
                      const At<std::optional<bastewright::Length>>& at);
+/// A length of cloth as it is bought: shown in yards or metres, which a bare number is, too.
+Field cloth(const Label& label, bastewright::Unit unit, const At<bastewright::Length>& at);
 Field count(const Label& label, const At<int>& at, int least, int most);
 Field number(const Label& label, const At<double>& at);
 Field time(const Label& label, const At<bastewright::ClockTime>& at);

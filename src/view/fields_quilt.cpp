@@ -1,3 +1,4 @@
+#include "job/grid_off.h"
 #include "job/job_json.h"
 #include "view/field_kinds.h"
 
@@ -28,32 +29,45 @@ QString lengthLabel(std::size_t reading, std::size_t of) {
                                : tr("Length in the middle");
 }
 
-/// A grid near enough to the size that the borders stay as they are.
+/// A first grid for a measured top: blocks of 10 in, and a border of 3 in or somewhat more.
 BlockGrid gridFor(const Top& top) {
     const Rect size = topRect(top);
     BlockGrid grid;
     grid.block = Length::inches(10);
-    grid.border = Length::inches(3);
     const auto fit = [&](Length side) {
-        return std::max(1, int(ratio(side - 2 * grid.border, grid.block)));
+        return std::max(1, int(ratio(side - Length::inches(6), grid.block)));
     };
     grid.columns = fit(size.width());
     grid.rows = fit(size.length());
     return grid;
 }
 
-/// Once there is a grid, the top is as large as the grid makes it.
+/// Where that was chosen, the top is as large as the grid makes it; else nothing that was measured
+/// changes.
 void sizeByGrid(Top& top) {
+    if (!top.sizeFromGrid || !top.grid)
+        return;
     top.width = {top.grid->width()};
     top.length = {top.grid->length()};
 }
 
-/// A field of the grid that carries the size along with it.
+/// A field of the grid that carries the size along where the size is the grid's.
 Field resizing(Field field, std::size_t quilt) {
     field.take = [take = field.take, quilt](Session& s, const QString& typed) {
         auto problem = take(s, typed);
         if (problem.isEmpty())
             sizeByGrid(s.jobs[quilt].top);
+        return problem;
+    };
+    return field;
+}
+
+/// A reading: what is typed was measured.
+Field measured(Field field, std::size_t quilt) {
+    field.take = [take = field.take, quilt](Session& s, const QString& typed) {
+        auto problem = take(s, typed);
+        if (problem.isEmpty())
+            s.jobs[quilt].top.sizeFromGrid = false;
         return problem;
     };
     return field;
@@ -75,7 +89,20 @@ void addGrid(Fields& out, std::size_t q, Unit unit) {
                fields::length({"sashing", group, tr("Sashing")}, unit, grid(&BlockGrid::sashing)),
                q)
         << resizing(fields::length({"border", group, tr("Border")}, unit, grid(&BlockGrid::border)),
-                    q);
+                    q)
+        << resizing(fields::length({"borderends", group, tr("Border at head and foot (0: the same)")},
+                                   unit, grid(&BlockGrid::borderEnds)),
+                    q)
+        << fields::choice(
+               {"sizefrom", group, tr("Size of the top")},
+               {tr("As measured"), tr("As the blocks make it")},
+               [q](const Session& s) { return int(s.jobs[q].top.sizeFromGrid); },
+               [q](Session& s, int i) {
+                   s.jobs[q].top.sizeFromGrid = i == 1;
+                   sizeByGrid(s.jobs[q].top);
+               })
+        << fields::action({"borders", group, tr("Set the borders by the measured size")},
+                          [q](Session& s) { setBordersByMeasure(s.jobs[q].top); });
 }
 
 /// Both or none: one alone says nothing.
@@ -148,20 +175,21 @@ Fields ofQuilt(const Session& session, int quilt) {
         return [=](Session& s) { return &(s.jobs[q].top.*member)[i]; };
     };
     for (std::size_t i = 0; i < job.top.width.size(); ++i)
-        out << length(
-            {QStringLiteral("width%1").arg(i), size,
-             widthLabel(i, job.top.width.size())},
-            unit, reading(&Top::width, i));
+        out << measured(length({QStringLiteral("width%1").arg(i), size,
+                                widthLabel(i, job.top.width.size())},
+                               unit, reading(&Top::width, i)),
+                        q);
     for (std::size_t i = 0; i < job.top.length.size(); ++i)
-        out << length(
-            {QStringLiteral("length%1").arg(i), size,
-             lengthLabel(i, job.top.length.size())},
-            unit, reading(&Top::length, i));
+        out << measured(length({QStringLiteral("length%1").arg(i), size,
+                                lengthLabel(i, job.top.length.size())},
+                               unit, reading(&Top::length, i)),
+                        q);
     if (job.top.width.size() < 3)
         out << action({"more", size, tr("Add a reading each way")}, [q](Session& s) {
             auto& top = s.jobs[q].top;
             top.width.push_back(top.width.back());
             top.length.push_back(top.length.back());
+            top.sizeFromGrid = false;
         });
     if (job.top.width.size() > 1)
         out << removal({"fewer", size, tr("Keep one reading each way")}, [q](Session& s) {
@@ -173,12 +201,15 @@ Fields ofQuilt(const Session& session, int quilt) {
     if (job.top.grid) {
         addGrid(out, q, unit);
         out << removal({"nogrid", tr("Blocks"), tr("This top has no block grid")},
-                       [q](Session& s) { s.jobs[q].top.grid.reset(); });
+                       [q](Session& s) {
+                           s.jobs[q].top.grid.reset();
+                           s.jobs[q].top.sizeFromGrid = false;
+                       });
     } else {
         out << action({"grid", tr("Blocks"), tr("Describe a block grid")}, [q](Session& s) {
             auto& top = s.jobs[q].top;
             top.grid = gridFor(top);
-            sizeByGrid(top);
+            setBordersByMeasure(top);
         });
     }
     addSeams(out, job.top, q, unit);
@@ -189,7 +220,7 @@ Fields ofQuilt(const Session& session, int quilt) {
          words::method(Quilting::Method::undecided)},
         [q](const Session& s) { return int(s.jobs[q].quilting.method); },
         [q](Session& s, int i) { s.jobs[q].quilting.method = Quilting::Method(i); });
-    out << optionalLength({"gap", tr("Quilting"), tr("Gap limit on the batting’s label")}, unit,
+    out << optionalLength({"gap", tr("Quilting"), tr("Most the batting allows between quilting lines (see its label)")}, unit,
                           [q](Session& s) { return &s.jobs[q].quilting.gapLimit; });
     out << choice(
         {"unit", tr("Measures"), tr("Shown in")},

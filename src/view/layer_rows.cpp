@@ -1,5 +1,6 @@
 #include "view/layer_rows.h"
 
+#include "planners/proof/proof.h"
 #include "view/words.h"
 
 #include <QCoreApplication>
@@ -28,17 +29,24 @@ QString area(double squareInches, Unit unit) {
                               : tr("%1 m² left over").arg(squareInches * 0.00064516, 0, 'f', 2);
 }
 
-/// "4 in on every side", or the two ways where they differ.
-QString sides(const PerSide<Length>& s, Unit unit) {
-    if (s.head == s.left && s.head == s.foot && s.left == s.right)
-        return tr("%1 past the top on every side").arg(words::length(s.head, unit));
-    return tr("past the top: head %1, foot %2, left %3, right %4")
-        .arg(words::length(s.head, unit), words::length(s.foot, unit), words::length(s.left, unit),
-             words::length(s.right, unit));
+/// "4 in of overage on every side", or the two ways where they differ.
+QString overageWords(const LayerSpare& s, Unit unit) {
+    if (s.sides.overage == s.ends.overage)
+        return tr("%1 of overage on every side, in every pass").arg(words::length(s.ends.overage, unit));
+    return tr("%1 of overage at head and foot, %2 at the sides, in every pass")
+        .arg(words::length(s.ends.overage, unit), words::length(s.sides.overage, unit));
 }
 
-Length least(const PerSide<Length>& s) {
-    return std::min({s.head, s.foot, s.left, s.right});
+/// What squaring and creep leave of it on the scantier sides.
+QString leftWords(const LayerSpare& s, Unit unit) {
+    const SpareLeft& low = s.sides.left() < s.ends.left() ? s.sides : s.ends;
+    const QString creep = words::length(kCreep, unit), left = words::length(low.left(), unit);
+    return low.squaring > Length{}
+               ? tr("The top leans and takes %1 of it, and layers creep up to %2 while they are "
+                    "basted: %3 are left to trim square.")
+                     .arg(words::length(low.squaring, unit), creep, left)
+               : tr("Layers creep up to %1 while they are basted: %2 are left to trim square.")
+                     .arg(creep, left);
 }
 
 /// The cure that the proof of sizes names for a layer of the quilt whose fields begin so.
@@ -69,41 +77,46 @@ QVariantList ofBackingWay(const BackingAlternative& way, Unit unit, bool mayTake
 QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Findings& findings,
                             const std::string& fieldPrefix) {
     QList<QVariantList> out;
-    for (const Pass& pass : plan.passes)
-        for (const auto& [name, core, spare, overage] :
-             {std::tuple{tr("backing"), std::string{"backing"}, pass.backingSpare,
-                         job.backing.overage},
-              std::tuple{tr("batting"), std::string{"batting"}, pass.battingSpare,
-                         job.batting.overage}}) {
-            const Length low = least(spare), half = overage / 2;
-            const bool stop = low < Length{}, warn = !stop && low < half;
-            const QString all = sides(spare, job.unit);
-            const QString text =
-                stop || warn ? tr("%1.").arg(all)
-                             : tr("%1. %2 of it may be lost to creep before it must be cured.")
-                                   .arg(all, words::length(low - half, job.unit));
-            out.push_back({tr("Pass %1, %2").arg(pass.number).arg(name),
-                           stop   ? QStringLiteral("stop")
-                           : warn ? QStringLiteral("warn")
-                                  : QStringLiteral("fine"),
-                           text, stop || warn ? cureFor(findings, fieldPrefix, core) : QString{}});
-        }
+    for (const auto& [name, core, size, overage] :
+         {std::tuple{tr("Backing"), std::string{"backing"}, plan.layers.backing,
+                     job.backing.overage},
+          std::tuple{tr("Batting"), std::string{"batting"}, plan.layers.batting,
+                     job.batting.overage}}) {
+        const LayerSpare spare = spareOf(job.top, size);
+        const Length low = std::min(spare.sides.overage - spare.sides.squaring,
+                                    spare.ends.overage - spare.ends.squaring);
+        const bool stop = low < Length{}, warn = !stop && low < overage / 2;
+        const QString all = overageWords(spare, job.unit);
+        out.push_back({name,
+                       stop   ? QStringLiteral("stop")
+                       : warn ? QStringLiteral("warn")
+                              : QStringLiteral("fine"),
+                       stop ? tr("%1.").arg(all)
+                            : tr("%1. %2").arg(all, leftWords(spare, job.unit)),
+                       stop || warn ? cureFor(findings, fieldPrefix, core) : QString{}});
+    }
     return out;
+}
+
+QVariantList ofBattingWay(const BattingAlternative& way) {
+    return {words::fromCore(way.text), way.chosen};
 }
 
 QString battingWords(const Job& job, const QuiltPlan& plan) {
     const BattingPlan& batting = *plan.batting;
     QStringList parts;
     const QString whole = words::size(plan.layers.batting, job.unit);
-    if (batting.joins.empty() && !batting.pack.empty())
-        parts << tr("%1, from a %2 pack.").arg(whole, words::fromCore(batting.pack));
+    QStringList buy;
+    for (const auto& thing : batting.toBring)
+        buy << words::fromCore(thing);
+    if (!buy.isEmpty())
+        parts << tr("%1. To buy: %2").arg(whole, buy.join(QLatin1Char(' ')));
     else if (batting.joins.empty())
         parts << tr("%1, from one piece.").arg(whole);
     else
-        parts << tr("%1 from %2 pieces; bring %3 of joining strip.")
-                     .arg(whole)
-                     .arg(batting.pieces.size())
-                     .arg(words::length(batting.strip, job.unit));
+        parts << tr("%1, joined from %2 leftovers.").arg(whole).arg(batting.pieces.size());
+    if (!batting.joinCost.empty())
+        parts << words::fromCore(batting.joinCost);
     for (const BattingSplit& s : batting.splits)
         parts << tr("First cut %1 in two, at %2 of its %3.")
                      .arg(words::fromCore(s.name), words::length(s.at, job.unit),

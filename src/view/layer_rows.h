@@ -11,13 +11,15 @@ namespace rows {
 QVariantList ofBackingWay(const bastewright::BackingAlternative& way, bastewright::Unit unit,
                           bool mayTake);
 
-/// One for each pass and layer: what must lie past the top on each side, how much of it may be lost
-/// before it must be cured, and whether that is fine, a warning or a stop.
+QVariantList ofBattingWay(const bastewright::BattingAlternative& way);
+
+/// One for each layer, the same in every pass: its overage, what squaring and creep leave of it, and
+/// whether that is fine, a warning or a stop.
 /// `fieldPrefix` tells its findings from other quilts' ("/jobs/2"; empty where there is one).
 QList<QVariantList> ofSpare(const bastewright::Job& job, const bastewright::QuiltPlan& plan,
                             const bastewright::Findings& findings, const std::string& fieldPrefix);
 
-/// Pack or pieces, strip to bring, what is cut first and what is left over.
+/// What is bought or joined, what the joins cost, what is cut first and what is left over.
 QString battingWords(const bastewright::Job& job, const bastewright::QuiltPlan& plan);
 
 /// Sizes of the three layers, and where they come from.

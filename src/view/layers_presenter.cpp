@@ -14,6 +14,7 @@ LayersPresenter::LayersPresenter(PlanPresenter* plan, JobEditor* editor, QObject
     , plan_{plan}
     , editor_{editor}
     , choices_{{"bought", "seams", "waste", "about", "wanted", "chosen", "mayTake"}}
+    , battingChoices_{{"about", "chosen"}}
     , spare_{{"title", "level", "text", "cure"}} {
     connect(plan_, &PlanPresenter::changed, this, &LayersPresenter::refresh);
 }
@@ -23,7 +24,7 @@ void LayersPresenter::refresh() {
         return; // something else about the plan has changed, such as being busy
     looked_ = quilt();
     shown_ = -1;
-    QList<QVariantList> choices, spare;
+    QList<QVariantList> choices, batting, spare;
     const QuiltPlan* plan = quilt().plan();
     if (plan && plan->backing) {
         const auto& offered = plan->backing->alternatives;
@@ -33,6 +34,9 @@ void LayersPresenter::refresh() {
                 shown_ = int(i);
         }
     }
+    if (plan && plan->batting)
+        for (const BattingAlternative& way : plan->batting->alternatives)
+            batting.push_back(rows::ofBattingWay(way));
     if (plan) {
         const Planned& all = *quilt().planned();
         const std::string own =
@@ -40,6 +44,7 @@ void LayersPresenter::refresh() {
         spare = rows::ofSpare(*quilt().job(), *plan, all.plan.findings, own);
     }
     choices_.setRows(std::move(choices));
+    battingChoices_.setRows(std::move(batting));
     spare_.setRows(std::move(spare));
     emit changed();
 }
@@ -76,7 +81,7 @@ QString LayersPresenter::clothName(int cloth) const {
     const auto all = sheets::clothsOf(*quilt().job(), *backing());
     const auto& c = all[std::size_t(cloth)];
     return tr("%1, %2 wide: cut in this order")
-        .arg(c.fabric.empty() ? tr("Cloth") : words::fromCore(c.fabric),
+        .arg(c.fabric.empty() ? tr("Fabric") : words::fromCore(c.fabric),
              words::length(c.width, quilt().job()->unit));
 }
 
@@ -112,7 +117,7 @@ Job LayersPresenter::asking(std::size_t way) const {
     const Length width = wanted.along ? strip.width() : strip.length();
     const Length length = wanted.along ? strip.length() : strip.width();
     job.backing.fabrics.push_back(
-        {.name = words::toCore(tr("Another cloth")),
+        {.name = words::toCore(tr("Another fabric")),
          .usableWidth = std::max(Length::inches(6), before(width + 2 * job.backing.seam)),
          .onHand = before(length + job.backing.squaring),
          .buyable = false,
@@ -141,10 +146,28 @@ QString LayersPresenter::take(int row) {
     return editor_->apply(tr("way to piece the backing"), std::move(next));
 }
 
+QString LayersPresenter::takeBatting(int row) {
+    const QuiltPlan* plan = quilt().plan();
+    if (!plan || !plan->batting || row < 0 ||
+        std::size_t(row) >= plan->batting->alternatives.size())
+        return tr("The plan cannot be asked for this way.");
+    const BattingAlternative& way = plan->batting->alternatives[std::size_t(row)];
+    Session next = editor_->session();
+    Batting& batting = next.jobs[std::size_t(editor_->quilt())].batting;
+    batting.pack.reset();
+    batting.roll.reset();
+    if (way.roll > Length{})
+        batting.roll = way.roll;
+    else
+        batting.pack = way.pack;
+    batting.pieceStrip = way.pieceStrip;
+    return editor_->apply(tr("way to get the batting"), std::move(next));
+}
+
 QString LayersPresenter::backingText() const {
     const QuiltPlan* plan = quilt().plan();
     if (!plan || !plan->backing || shown_ < 0)
-        return tr("The backing is there already, or cannot be made: see To watch.");
+        return tr("The backing is there already, or cannot be made: see what to check first.");
     return words::fromCore(plan->backing->alternatives[std::size_t(shown_)].text);
 }
 
@@ -153,10 +176,12 @@ QString LayersPresenter::savingText() const {
     if (!plan || !plan->backing)
         return {};
     QStringList parts;
+    if (!plan->backing->leastBought.empty())
+        parts << tr("Least to buy: %1").arg(words::fromCore(plan->backing->leastBought));
     if (!plan->backing->nearestMiss.empty())
-        parts << tr("Nearest miss: %1").arg(words::fromCore(plan->backing->nearestMiss));
+        parts << tr("Nearly: %1").arg(words::fromCore(plan->backing->nearestMiss));
     if (!plan->backing->runnerUp.empty())
-        parts << tr("Runner-up: %1").arg(words::fromCore(plan->backing->runnerUp));
+        parts << tr("Next best: %1").arg(words::fromCore(plan->backing->runnerUp));
     return parts.join(QLatin1Char('\n'));
 }
 
@@ -164,7 +189,7 @@ QString LayersPresenter::battingText() const {
     const QuiltPlan* plan = quilt().plan();
     return plan && plan->batting
                ? rows::battingWords(*quilt().job(), *plan)
-               : tr("The batting is there already, or cannot be made: see To watch.");
+               : tr("The batting is there already, or cannot be made: see what to check first.");
 }
 
 QString LayersPresenter::spareText() const {

@@ -17,6 +17,7 @@ class LayersPresenter : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")
     Q_PROPERTY(TableRows* choices READ choices CONSTANT)
+    Q_PROPERTY(TableRows* battingChoices READ battingChoices CONSTANT)
     Q_PROPERTY(TableRows* spare READ spare CONSTANT)
     /// The row of `choices` whose drawings are shown.
     Q_PROPERTY(int shown READ shown WRITE setShown NOTIFY changed)
@@ -34,6 +35,9 @@ public:
     /// Changes the job so that the planner takes this way. Returns a sentence where it cannot.
     Q_INVOKABLE QString take(int row);
 
+    /// The same for a way to buy the batting.
+    Q_INVOKABLE QString takeBatting(int row);
+
     /// What a length of cloth is called, and how wide it is.
     Q_INVOKABLE QString clothName(int cloth) const;
 
@@ -42,6 +46,7 @@ public:
     const bastewright::BackingPlan* backing() const;
 
     TableRows* choices() { return &choices_; }
+    TableRows* battingChoices() { return &battingChoices_; }
     TableRows* spare() { return &spare_; }
     int shown() const { return shown_; }
     void setShown(int row);
@@ -66,7 +71,7 @@ private:
 
     PlanPresenter* plan_;
     JobEditor* editor_;
-    TableRows choices_, spare_;
+    TableRows choices_, battingChoices_, spare_;
     int shown_ = -1;
     PlannedQuilt looked_; ///< what all of this is about
 };

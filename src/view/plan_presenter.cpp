@@ -1,5 +1,6 @@
 #include "view/plan_presenter.h"
 
+#include "view/layer_rows.h"
 #include "view/plan_rows.h"
 #include "view/words.h"
 
@@ -9,7 +10,7 @@ PlanPresenter::PlanPresenter(QObject* parent)
     : QObject{parent}
     , alternatives_{{"surface", "start", "orientation", "passes", "time", "largestShift", "chosen",
                      "workable", "why", "costs", "beside"}}
-    , supplies_{{"item", "need", "have", "buy", "unit", "lacking", "figure"}}
+    , supplies_{{"item", "need", "have", "buy", "unit", "lacking", "figure", "note"}}
     , people_{{"letter", "mark", "name", "hours", "work", "tasks"}}
     , help_{{"change", "gain"}} {}
 
@@ -133,16 +134,12 @@ QString PlanPresenter::backingText() const {
     if (!plan || !plan->backing)
         return {};
     const auto& backing = *plan->backing;
-    QStringList parts{tr("Backing %1, cloth runs %2.")
+    QStringList parts{tr("Backing %1, fabric runs %2.")
                           .arg(words::size(plan->layers.backing, planned_->plan.unit),
                                backing.along ? tr("along") : tr("across"))};
-    for (const auto& b : backing.buy)
-        parts << tr("Buy %1 of %2.")
-                     .arg(planned_->plan.unit == Unit::inch
-                              ? words::fromCore(formatYardsUp(b.length))
-                              : words::length(b.length, planned_->plan.unit),
-                          b.fabric.empty() ? tr("backing cloth") : words::fromCore(b.fabric));
-    for (const auto& more : {backing.nearestMiss, backing.runnerUp})
+    for (const auto& thing : backing.toBring)
+        parts << words::fromCore(thing);
+    for (const auto& more : {backing.leastBought, backing.nearestMiss})
         if (!more.empty())
             parts << words::fromCore(more);
     return parts.join(QLatin1Char(' '));
@@ -152,12 +149,5 @@ QString PlanPresenter::battingText() const {
     const auto* plan = quilt().plan();
     if (!plan || !plan->batting)
         return {};
-    const auto& batting = *plan->batting;
-    const QString size = words::size(plan->layers.batting, planned_->plan.unit);
-    if (!batting.pack.empty())
-        return tr("Batting %1, from a %2 pack.").arg(size, words::fromCore(batting.pack));
-    return tr("Batting %1, joined from %2 pieces with %3 of joining strip.")
-        .arg(size)
-        .arg(batting.pieces.size())
-        .arg(words::length(batting.strip, planned_->plan.unit));
+    return tr("Batting %1").arg(rows::battingWords(*quilt().job(), *plan));
 }

@@ -1,5 +1,6 @@
 #include "view/top_desk.h"
 
+#include "job/grid_off.h"
 #include "job/squareness.h"
 #include "view/words.h"
 
@@ -66,6 +67,83 @@ void TopDesk::removeLastSeam() {
     editor_->apply(tr("without the last seam"), std::move(next));
     told_.clear();
     emit changed();
+}
+
+namespace {
+
+/// Common practice: what is less is eased in.
+constexpr Length kNoMatter = Length::inch64ths(32);
+
+/// Where grid and measure differ by enough to be told; nothing else.
+std::optional<GridOff> offOf(const Top& top) {
+    const auto off = gridOff(top);
+    const auto matters = [](const BorderOff& b) { return abs(b.comesOut - b.planned) * 2 > kNoMatter; };
+    return off && (matters(off->sides) || matters(off->ends)) ? off : std::nullopt;
+}
+
+} // namespace
+
+QString TopDesk::gridText() const {
+    const Job& job = editor_->jobShown();
+    const auto off = offOf(job.top);
+    if (!off)
+        return {};
+    const Rect top = topRect(job.top);
+    const BlockGrid& grid = *job.top.grid;
+    const auto length = [&](Length l) { return words::length(l, job.unit); };
+    if (off->sides.comesOut < Length{})
+        return tr("The blocks alone need %1 across, and the top measures %2.")
+            .arg(length(grid.blocksWidth()), length(top.width()));
+    if (off->ends.comesOut < Length{})
+        return tr("The blocks alone need %1 from head to foot, and the top measures %2.")
+            .arg(length(grid.blocksLength()), length(top.length()));
+    return tr("The blocks and their borders make %1, the top measures %2: the borders come out %3 at "
+              "the sides and %4 at head and foot.")
+        .arg(words::size({grid.width(), grid.length()}, job.unit),
+             words::size({top.width(), top.length()}, job.unit), length(off->sides.comesOut),
+             length(off->ends.comesOut));
+}
+
+bool TopDesk::gridFits() const {
+    const auto off = offOf(editor_->jobShown().top);
+    return off && off->sides.comesOut >= Length{} && off->ends.comesOut >= Length{};
+}
+
+QString TopDesk::sidesText() const {
+    const Job& job = editor_->jobShown();
+    const auto off = offOf(job.top);
+    return off && off->sides.differs()
+               ? tr("%1, not %2").arg(words::length(off->sides.comesOut, job.unit),
+                                      words::length(off->sides.planned, job.unit))
+               : QString{};
+}
+
+QString TopDesk::endsText() const {
+    const Job& job = editor_->jobShown();
+    const auto off = offOf(job.top);
+    return off && off->ends.differs()
+               ? tr("%1, not %2").arg(words::length(off->ends.comesOut, job.unit),
+                                      words::length(off->ends.planned, job.unit))
+               : QString{};
+}
+
+void TopDesk::keepMeasured() {
+    Session next = editor_->session();
+    Top& top = next.jobs[std::size_t(editor_->quilt())].top;
+    top.sizeFromGrid = false;
+    setBordersByMeasure(top);
+    editor_->apply(tr("borders by the measured size"), std::move(next));
+}
+
+void TopDesk::takeGrid() {
+    Session next = editor_->session();
+    Top& top = next.jobs[std::size_t(editor_->quilt())].top;
+    if (!top.grid)
+        return;
+    top.sizeFromGrid = true;
+    top.width = {top.grid->width()};
+    top.length = {top.grid->length()};
+    editor_->apply(tr("size by the blocks"), std::move(next));
 }
 
 QPointF TopDesk::begun() const {

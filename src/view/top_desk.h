@@ -19,6 +19,13 @@ class TopDesk : public QObject {
     /// What the readings say about the corners; empty where there is but one reading each way.
     Q_PROPERTY(QString squareText READ squareText NOTIFY changed)
     Q_PROPERTY(QString reasonText READ reasonText CONSTANT)
+    /// Where the blocks add up to another size than was measured: one sentence; else empty.
+    Q_PROPERTY(QString gridText READ gridText NOTIFY changed)
+    /// True where wider or narrower borders make up for it.
+    Q_PROPERTY(bool gridFits READ gridFits NOTIFY changed)
+    /// What stands at the borders of the picture, at the sides and at head and foot.
+    Q_PROPERTY(QString sidesText READ sidesText NOTIFY changed)
+    Q_PROPERTY(QString endsText READ endsText NOTIFY changed)
     /// Taps draw seams.
     Q_PROPERTY(bool drawing MEMBER drawing_ NOTIFY changed)
     /// Where the seam that is being drawn begins, in inches; (-1, -1) for none.
@@ -35,10 +42,18 @@ public:
     /// Forgets the seam that is being drawn.
     Q_INVOKABLE void forget();
     Q_INVOKABLE void removeLastSeam();
+    /// The measured size stays, and the grid's borders follow it.
+    Q_INVOKABLE void keepMeasured();
+    /// The size becomes what the grid adds up to.
+    Q_INVOKABLE void takeGrid();
 
     QuiltFace face() const { return QuiltFace{editor_->jobShown().top}; }
     QString sizeText() const;
     QString squareText() const;
+    QString gridText() const;
+    bool gridFits() const;
+    QString sidesText() const;
+    QString endsText() const;
     QString reasonText() const;
     QPointF begun() const;
     QString told() const { return told_; }

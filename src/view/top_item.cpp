@@ -3,6 +3,7 @@
 #include "job/squareness.h"
 #include "view/quilt_drawing.h"
 
+#include <QFontMetricsF>
 #include <QPainter>
 #include <QPolygonF>
 
@@ -17,6 +18,13 @@ constexpr double kShown = 0.09; // of the top's shorter side: plain to see, stil
 
 QPointF inches(Point p) {
     return {p.x.in(), p.y.in()};
+}
+
+/// The grid as it adds up, in the middle of the top.
+QRectF gridOutline(const Top& top) {
+    const Rect area = topRect(top);
+    const double w = top.grid->width().in(), l = top.grid->length().in();
+    return {(area.width().in() - w) / 2, (area.length().in() - l) / 2, w, l};
 }
 
 /// By how much a reading is over the mean of its kind.
@@ -75,7 +83,9 @@ int TopItem::exaggeration() const {
 }
 
 QTransform TopItem::map() const {
-    const auto area = drawing::inches(topRect(*face_.top()));
+    auto area = drawing::inches(topRect(*face_.top()));
+    if (showsGrid() && face_.top()->grid)
+        area = area.united(gridOutline(*face_.top()));
     const qreal room = crooked_ ? kShown * std::min(area.width(), area.height()) * 1.2 : 0;
     return drawing::fitted(area.adjusted(-room, -room, room, room), size(), 4 * line_, false);
 }
@@ -115,6 +125,42 @@ void TopItem::paint(QPainter* painter) {
     painter->setPen(QPen{ink_, line_ * 2});
     painter->setBrush(Qt::NoBrush);
     painter->drawRect(to.mapRect(drawing::inches(area)));
+    if (showsGrid() && top.grid)
+        paintGridOff(*painter);
+}
+
+void TopItem::paintGridOff(QPainter& painter) const {
+    const auto to = map();
+    const QRectF whole = to.mapRect(drawing::inches(topRect(*face_.top())));
+    painter.setPen(QPen{accent_, line_ * 2, Qt::DashLine});
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(to.mapRect(gridOutline(*face_.top())));
+    QFont font = painter.font();
+    font.setPixelSize(int(textSize_));
+    font.setBold(true);
+    painter.setFont(font);
+    // Words lie along the border they are about, on cloth of their own so that seams do not cross
+    // them.
+    const auto say = [&](QPointF at, double turned, const QString& text) {
+        if (text.isEmpty())
+            return;
+        painter.save();
+        painter.translate(at);
+        painter.rotate(turned);
+        const QSizeF size = QFontMetricsF{font}.size(Qt::TextSingleLine, text) + QSizeF{12, 4};
+        const QRectF box{-size.width() / 2, -size.height() / 2, size.width(), size.height()};
+        painter.setPen(QPen{accent_, line_});
+        painter.setBrush(cloth_);
+        painter.drawRoundedRect(box, 4, 4);
+        painter.setPen(ink_);
+        painter.drawText(box, Qt::AlignCenter, text);
+        painter.restore();
+    };
+    const double in = textSize_;
+    say({whole.left() + in, whole.center().y()}, -90, sides_);
+    say({whole.right() - in, whole.center().y()}, -90, sides_);
+    say({whole.center().x(), whole.top() + in}, 0, ends_);
+    say({whole.center().x(), whole.bottom() - in}, 0, ends_);
 }
 
 void TopItem::paintCrooked(QPainter& painter) const {

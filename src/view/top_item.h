@@ -15,6 +15,11 @@ class TopItem : public QQuickPaintedItem {
     Q_PROPERTY(bool crooked MEMBER crooked_ NOTIFY changed)
     Q_PROPERTY(QPointF begun MEMBER begun_ NOTIFY changed)
     Q_PROPERTY(qreal line MEMBER line_ NOTIFY changed)
+    /// What is said of the borders at the sides, and at head and foot, where the grid adds up to
+    /// another size; the grid's own outline is dashed then.
+    Q_PROPERTY(QString sides MEMBER sides_ NOTIFY changed)
+    Q_PROPERTY(QString ends MEMBER ends_ NOTIFY changed)
+    Q_PROPERTY(qreal textSize MEMBER textSize_ NOTIFY changed)
     Q_PROPERTY(QColor cloth MEMBER cloth_ NOTIFY changed)
     Q_PROPERTY(QColor patch MEMBER patch_ NOTIFY changed)
     Q_PROPERTY(QColor ink MEMBER ink_ NOTIFY changed)
@@ -36,10 +41,13 @@ signals:
 private:
     QTransform map() const;
     void paintCrooked(QPainter& painter) const;
+    void paintGridOff(QPainter& painter) const;
+    bool showsGrid() const { return !crooked_ && !(sides_.isEmpty() && ends_.isEmpty()); }
 
     QuiltFace face_;
     bool crooked_ = false;
     QPointF begun_{-1, -1};
-    qreal line_ = 1;
+    QString sides_, ends_;
+    qreal line_ = 1, textSize_ = 12;
     QColor cloth_, patch_, ink_, accent_;
 };

@@ -1,5 +1,6 @@
 #include "view/why.h"
 
+#include "planners/proof/proof.h"
 #include "planners/passes/passes.h"
 #include "planners/rolls/lifting.h"
 #include "planners/rolls/rolls.h"
@@ -149,57 +150,70 @@ Why ofBacking(const From& f) {
                                                       : words::fromCore(fabric.name),
                                   f.length(fabric.usableWidth)};
         QStringList near;
-        for (const auto& more : {plan.nearestMiss, plan.runnerUp})
+        for (const auto& more : {plan.leastBought, plan.nearestMiss, plan.runnerUp})
             if (!more.empty())
                 near << words::fromCore(more);
         w.bound = near.join(QLatin1Char(' '));
     }
-    w.rule = tr("Every way to piece it is laid out: the least bought is taken, then the least waste, "
-                "then the fewest seams. Cloth is bought by the eighth of a yard, or 5 cm, upwards.");
+    w.rule = tr("Every way to piece it is laid out. Taken is what buys least when every seam counts as %1 "
+                "of fabric; no piece is narrower than %2 or lies in the overage that is trimmed away, and "
+                "every length loses %3 to squaring. Fabric is bought by the eighth of a yard, or 5 cm, "
+                "upwards.")
+                 .arg(f.length(f.job.backing.seamWorth), f.length(f.job.backing.leastPiece),
+                      f.length(f.job.backing.squaring));
     w.reason = tr("Quilting draws the layers in, and clamps need something to hold. A seam on the "
                   "middle line wears and shows, one over a joint of the tables will not lie flat.");
-    w.source = tr("Overage of 2 to 4 in, 4 to 6 for a frame: common practice.");
+    w.source = tr("Overage of 2 to 4 in, 4 to 6 for a frame, squaring of 4 in a length: common practice. The "
+                  "worth of a seam and the narrowest piece: from memory.");
     return w;
 }
 
 Why ofBatting(const From& f) {
     Why w = ofLayer(f, tr("Batting"), f.quilt.layers.batting, f.job.batting.overage);
     w.inputs << std::pair{tr("Thickness"), f.length(f.job.batting.thickness)};
-    if (f.quilt.batting && !f.quilt.batting->pack.empty()) {
-        w.inputs << std::pair{tr("Pack"), words::fromCore(f.quilt.batting->pack)};
-        w.rule = tr("The smallest pack that covers the top with its overage on every side.");
-    } else if (f.quilt.batting) {
+    if (f.quilt.batting && !f.quilt.batting->joins.empty())
         w.inputs << std::pair{tr("Pieces"), QString::number(f.quilt.batting->pieces.size())}
-                 << std::pair{tr("Each join takes"), f.length(f.job.batting.overlap)}
+                 << std::pair{tr("Overlap lost at each join"), f.length(f.job.batting.overlap)}
                  << std::pair{tr("Joining strip"), f.length(f.quilt.batting->strip)};
-        w.rule = tr("Leftovers are trimmed and joined by straight cuts across what is already joined: "
-                    "the fewest joins, then the shortest.");
+    if (f.quilt.batting && !f.quilt.batting->buy.empty()) {
+        QStringList near;
+        for (const auto& way : f.quilt.batting->alternatives)
+            if (!way.chosen)
+                near << words::fromCore(way.text);
+        w.bound = near.join(QLatin1Char(' '));
+        w.rule = tr("The smallest pack that covers the top with its overage on every side, or a length "
+                    "off the roll; where none is large enough, two packs or lengths off one roll are "
+                    "joined: the fewest joins, then the shortest, then the least bought.");
+    } else if (f.quilt.batting) {
+        w.rule = tr("Leftovers are cut square, trimmed and joined by straight cuts across what is already "
+                    "joined: the fewest joins, then the shortest.");
     } else {
         w.rule = tr("As measured.");
     }
     w.reason = tr("Batting that ends short leaves a border with nothing in it; joins kept away from the "
                   "backing’s seams do not show as ridges.");
-    w.source = tr("Overage of 2 to 4 in: common practice.");
+    w.source = tr("Overage of 2 to 4 in, sizes of packs and widths of rolls: common practice.");
     return w;
 }
 
 Why ofSpare(const From& f) {
-    const auto spare = [&](Size layer) {
-        return std::min(layer.width - f.quilt.layers.top.width,
-                        layer.length - f.quilt.layers.top.length) /
-               2;
+    const auto least = [&](Size layer) {
+        const LayerSpare s = spareOf(f.job.top, layer);
+        return std::min(s.sides.left(), s.ends.left());
     };
-    Why w{.title = tr("Spare")};
+    Why w{.title = tr("Overage left")};
     w.value = tr("backing %1, batting %2")
-                  .arg(f.length(spare(f.quilt.layers.backing)), f.length(spare(f.quilt.layers.batting)));
-    w.rule = tr("Half of what a layer is larger than the top, each layer centred under it: proven for "
-                "each of the four sides, never for the sum.");
+                  .arg(f.length(least(f.quilt.layers.backing)), f.length(least(f.quilt.layers.batting)));
+    w.rule = tr("Half of what a layer is larger than the top, each layer centred under it, less what a top "
+                "that leans takes once it is laid straight, less %1 for creep: for each side, never for "
+                "the sum.")
+                 .arg(f.length(kCreep));
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
                 {tr("Batting"), f.size(f.quilt.layers.batting)},
                 {tr("Backing"), f.size(f.quilt.layers.backing)}};
-    w.reason = tr("All the spare on one side helps nobody on the other. The four sides are compared "
+    w.reason = tr("All the overage on one side helps nobody on the other. The four sides are compared "
                   "before each pass is let go, because a layer that has crept can still be moved then.");
-    w.source = tr("Geometry, exact.");
+    w.source = tr("Geometry, exact. Creep: common practice.");
     return w;
 }
 

@@ -35,7 +35,7 @@ ALLOWED = {
     "store": {"session"},
     "sheets": {"language", "plan"},
     "view": {"session", "store", "sheets", "language", "planner_surface", "planner_passes",
-             "planner_rolls", "planner_batting", "planner_bring", "planner_whole"},
+             "planner_rolls", "planner_batting", "planner_bring", "planner_proof", "planner_whole"},
     "page": {"view"},
 }
 CORE = [name for name in ALLOWED

@@ -196,12 +196,79 @@ void backingWays(const QuiltView& v, Report& report) {
                        " seams; the plan takes another and does not say so.");
         return;
     }
+    // Money where every fabric that may be bought has a price, and a seam then in the cheapest.
+    const auto& fabrics = v.job.backing.fabrics;
+    std::vector<double> prices;
+    for (const Fabric& f : fabrics)
+        if (f.buyable)
+            prices.push_back(f.price);
+    const double cheapest = prices.empty() ? 0 : std::ranges::min(prices);
+    const double step = v.job.unit == Unit::inch ? 36.0 : 1000 / 25.4;
+    const bool money = cheapest > 0;
+    const auto score = [&](const BackingAlternative& a) {
+        return (money ? a.cost : a.bought.in()) +
+               a.seams * v.job.backing.seamWorth.in() * (money ? cheapest / step : 1);
+    };
     for (const BackingAlternative& a : plan.alternatives)
-        if (a.wanted.empty() &&
-            (chosen.cost > 0 ? a.cost < chosen.cost - 1e-9 : a.bought < chosen.bought - kFine))
-            report.add(v.label() + ": a way that buys " + figure(a.bought, unit) +
-                       " is offered beside the one chosen, which buys " +
-                       figure(chosen.bought, unit) + ".");
+        if (a.wanted.empty() && score(a) < score(chosen) - 1e-6)
+            report.add(v.label() + ": a way that buys " + figure(a.bought, unit) + " with " +
+                       std::to_string(a.seams) + " seams is offered beside the one chosen, which "
+                       "buys " + figure(chosen.bought, unit) + " with " +
+                       std::to_string(chosen.seams) + ".");
+}
+
+void backingNarrow(const QuiltView& v, Report& report) {
+    if (!v.quilt.backing || v.tells("/backing", Finding::Level::warn))
+        return;
+    const Rect all = whole(*v.quilt.backing);
+    const Backing& rules = v.job.backing;
+    const Unit unit = v.plan.unit;
+    for (const BackingPanel& p : v.quilt.backing->panels) {
+        const std::string says = v.label() + ": panel '" + p.name + "' at " + box(p.area, unit);
+        // A panel from edge to edge is as wide as the backing, and a whole width of cloth may be
+        // narrower than what is asked of pieces.
+        const auto narrow = [&](Interval side, Interval backing) {
+            return side != backing && side.size() < rules.leastPiece - kFine;
+        };
+        const Fabric* cloth = fabric(v, p.fabric);
+        const bool slim =
+            cloth == nullptr || washed(v, cloth->usableWidth) < rules.leastPiece + 2 * rules.seam;
+        if (!slim && (narrow(p.area.x(), all.x()) || narrow(p.area.y(), all.y())))
+            report.add(says + " is narrower than " + figure(rules.leastPiece, unit) + ".");
+        const auto trimmed = [&](Interval side, Interval backing) {
+            return side != backing && (side.hi <= backing.lo + rules.overage ||
+                                       side.lo >= backing.hi - rules.overage);
+        };
+        if (trimmed(p.area.x(), all.x()) || trimmed(p.area.y(), all.y()))
+            report.add(says + " lies in the overage that is trimmed away.");
+    }
+}
+
+void backingSquared(const QuiltView& v, Report& report) {
+    if (!v.quilt.backing)
+        return;
+    const BackingPlan& plan = *v.quilt.backing;
+    const Length squaring = v.job.backing.squaring;
+    for (const ClothCut& cut : plan.cuts) {
+        const Fabric* cloth = fabric(v, cut.fabric);
+        if (cloth == nullptr)
+            continue;
+        const auto sameCloth = [&](const ClothCut& o) {
+            return &o != &cut && o.fabric == cut.fabric && o.onHand == cut.onHand;
+        };
+        // Turned pieces are cut one beside the other from one length.
+        const bool goesOn = cut.turned && std::ranges::any_of(plan.cuts, [&](const ClothCut& o) {
+                                return sameCloth(o) && o.turned && o.onCloth.y1 == cut.onCloth.y0;
+                            });
+        const Rect lost{Length{}, cut.onCloth.y0 - squaring, cloth->usableWidth, cut.onCloth.y0};
+        const Length start = cut.onHand ? Length{} : cloth->onHand;
+        if (!goesOn && (lost.y0 < start - kHalving ||
+                        std::ranges::any_of(plan.cuts, [&](const ClothCut& o) {
+                            return sameCloth(o) && o.onCloth.overlaps(lost);
+                        })))
+            report.add(label(v, cut) + " leaves less than " + figure(squaring, v.plan.unit) +
+                       " before it for squaring its end.");
+    }
 }
 
 } // namespace bastewright::check

@@ -4,6 +4,7 @@
 #include "checker/tolerances.h"
 
 #include <algorithm>
+#include <cmath>
 #include <array>
 #include <map>
 #include <optional>
@@ -11,11 +12,9 @@
 namespace bastewright::check {
 namespace {
 
-/// Batting joined from pieces; nothing where a pack is used or nothing is planned.
+/// Batting of pieces, be it one; nothing where nothing is planned.
 const BattingPlan* joined(const QuiltView& v) {
-    return v.quilt.batting && v.quilt.batting->pack.empty() && !v.quilt.batting->pieces.empty()
-               ? &*v.quilt.batting
-               : nullptr;
+    return v.quilt.batting && !v.quilt.batting->pieces.empty() ? &*v.quilt.batting : nullptr;
 }
 
 /// The one edge two areas share in full, if they do.
@@ -90,26 +89,88 @@ constexpr std::array kPacks{Pack{"craft", 36_in, 45_in}, Pack{"crib", 45_in, 60_
                             Pack{"throw", 60_in, 60_in}, Pack{"twin", 72_in, 90_in},
                             Pack{"full", 81_in, 96_in},  Pack{"queen", 90_in, 108_in},
                             Pack{"king", 120_in, 120_in}};
+constexpr std::array kRolls{90_in, 96_in, 108_in, 120_in};
 
-bool fits(Size batting, const Pack& pack) {
-    return (batting.width <= pack.width && batting.length <= pack.length) ||
-           (batting.width <= pack.length && batting.length <= pack.width);
+/// The two sides of a pack that is known by its size: "90 x 108".
+std::optional<Size> sizeIn(std::string_view text, Unit unit) {
+    for (const std::string_view by : {"×", "x", "X", "by"})
+        if (const auto at = text.find(by); at != std::string_view::npos) {
+            const auto width = parseLength(text.substr(0, at), unit);
+            const auto length = parseLength(text.substr(at + by.size()), unit);
+            if (width && length)
+                return Size{*width, *length};
+        }
+    return {};
+}
+
+/// What washing leaves of new batting.
+Length washed(const QuiltView& v, Length bought) {
+    return Length::nearestInches(bought.in() * (1 - v.job.batting.shrinkPercent / 100));
+}
+
+/// A leftover cut square: of a parallelogram whose diagonals differ, its lean is lost of its width
+/// or of its length, whichever leaves more. From the law of cosines.
+Rect cutSquare(const BattingPiece& piece) {
+    Rect out{{}, {}, piece.width, piece.length};
+    if (piece.diagonals.size() != 2)
+        return out;
+    const double w = piece.width.in(), l = piece.length.in();
+    const double d = piece.diagonals[0].in(), e = piece.diagonals[1].in();
+    const double shared = std::abs(d - e) * (d + e) / 4;
+    const double narrower = w - shared / w, shorter = l - shared / l;
+    if (narrower * l >= shorter * w)
+        out.x1 = Length::nearestInches(narrower);
+    else
+        out.y1 = Length::nearestInches(shorter);
+    return out;
+}
+
+/// What a piece may be cut from, and what its place there is called.
+struct Source {
+    Rect usable;
+    bool mayTurn = true;
+};
+
+/// Of new batting: a pack is trimmed where it is joined; a roll's usable width is, and its ends are
+/// cut.
+std::optional<Source> boughtSource(const QuiltView& v, const BattingPlan& plan, int which) {
+    if (which < 0 || std::size_t(which) >= plan.buy.size())
+        return {};
+    const BattingPurchase& b = plan.buy[std::size_t(which)];
+    const Rect all{{}, {}, washed(v, b.width), washed(v, b.length)};
+    const bool trimmed = !b.pack.empty() && !plan.joins.empty();
+    return Source{trimmed ? all.grown(-v.job.batting.trim) : all};
 }
 
 } // namespace
 
-void battingPack(const QuiltView& v, Report& report) {
-    if (!v.quilt.batting || v.quilt.batting->pack.empty())
+void battingBought(const QuiltView& v, Report& report) {
+    if (!v.quilt.batting)
         return;
-    const std::string& name = v.quilt.batting->pack;
-    const auto pack = std::ranges::find(kPacks, name, &Pack::name);
-    const Size size = v.quilt.layers.batting;
-    if (pack == kPacks.end())
-        report.add(v.label() + ": no pack of batting is called '" + name + "'.");
-    else if (!fits(size, *pack))
-        report.add(v.label() + ": a batting of " + figure(size.width, v.plan.unit) + " by " +
-                   figure(size.length, v.plan.unit) + " does not come from a pack called '" + name +
-                   "'.");
+    const Unit unit = v.plan.unit;
+    for (const BattingPurchase& b : v.quilt.batting->buy) {
+        const std::string size = figure(b.width, unit) + " by " + figure(b.length, unit);
+        if (!b.pack.empty()) {
+            const auto known = std::ranges::find(kPacks, b.pack, &Pack::name);
+            const auto typed = sizeIn(b.pack, v.job.unit);
+            const bool right = known != kPacks.end()
+                                   ? b.width == known->width && b.length == known->length
+                                   : typed && *typed == Size{b.width, b.length};
+            if (!right)
+                report.add(v.label() + ": no pack called '" + b.pack + "' is " + size + ".");
+            continue;
+        }
+        const auto& rolls = v.job.batting.rolls;
+        const bool sold = std::ranges::find(rolls, b.width) != rolls.end() ||
+                          (rolls.empty() && std::ranges::find(kRolls, b.width) != kRolls.end());
+        if (!sold && v.job.batting.roll != b.width)
+            report.add(v.label() + ": no roll is " + figure(b.width, unit) + " wide.");
+        const Length step =
+            v.job.unit == Unit::inch ? Length::inch64ths(36 * 8) : Length::millimetres(50);
+        if (b.length <= Length{} || b.length.nm() % step.nm() != 0)
+            report.add(v.label() + ": " + figure(b.length, unit) +
+                       " of batting are to be bought; it is sold by " + figure(step, unit) + ".");
+    }
 }
 
 void battingPieces(const QuiltView& v, Report& report) {
@@ -160,9 +221,9 @@ void battingJoins(const QuiltView& v, Report& report) {
                    " of joining strip is planned for joins of " + figure(strip, v.plan.unit) + ".");
 }
 
-// What is cut from a leftover lies inside it, its raw edges trimmed off; it is its place in the
-// batting and half of every overlap it takes part in (two layers are cut through the middle of
-// their overlap).
+// What a piece is cut from lies inside it, cut square, its raw edges trimmed off; it is its place in
+// the batting and half of every overlap it takes part in (two layers are cut through the middle of
+// their overlap). No two pieces share batting, be it left over or new.
 void battingFits(const QuiltView& v, Report& report) {
     const BattingPlan* plan = joined(v);
     if (plan == nullptr)
@@ -170,20 +231,24 @@ void battingFits(const QuiltView& v, Report& report) {
     const Batting& batting = v.job.batting;
     const Rect all{{}, {}, v.quilt.layers.batting.width, v.quilt.layers.batting.length};
     const Unit unit = v.plan.unit;
-    std::map<std::string, std::vector<Rect>> used;
+    std::map<std::pair<int, std::string>, std::vector<Rect>> used;
     for (const BattingPiecePlaced& p : plan->pieces) {
         const std::string what = v.label() + ": batting piece '" + p.name + "'";
-        const auto leftover = std::ranges::find(batting.pieces, p.name, &BattingPiece::name);
-        if (leftover == batting.pieces.end()) {
-            report.add(what + " is not among the leftovers.");
+        std::optional<Source> source = boughtSource(v, *plan, p.bought);
+        if (p.bought < 0) {
+            const auto leftover = std::ranges::find(batting.pieces, p.name, &BattingPiece::name);
+            if (leftover != batting.pieces.end())
+                source = Source{cutSquare(*leftover).grown(-batting.trim), batting.mayTurn};
+        }
+        if (!source) {
+            report.add(what + (p.bought < 0 ? " is not among the leftovers." : " is not bought."));
             continue;
         }
-        used[p.name].push_back(p.onPiece);
-        const Rect usable = Rect{{}, {}, leftover->width, leftover->length}.grown(-batting.trim);
-        if (!usable.contains(p.onPiece))
+        used[{p.bought, p.bought < 0 ? p.name : std::string{}}].push_back(p.onPiece);
+        if (!source->usable.grown(kHalving).contains(p.onPiece))
             report.add(what + " is cut from " + box(p.onPiece, unit) +
-                       "; without its raw edges it is " + box(usable, unit) + ".");
-        if (p.turned && !batting.mayTurn)
+                       "; without its raw edges it is " + box(source->usable, unit) + ".");
+        if (p.turned && !source->mayTurn)
             report.add(what + " is turned, but pieces may not be.");
         Length width = uncut(p.area.x(), all.x(), batting.overlap);
         Length length = uncut(p.area.y(), all.y(), batting.overlap);
@@ -194,16 +259,22 @@ void battingFits(const QuiltView& v, Report& report) {
                        figure(p.onPiece.length(), unit) + "; with its overlaps it takes " +
                        figure(width, unit) + " by " + figure(length, unit) + ".");
     }
-    for (const auto& [name, cuts] : used) {
-        const auto leftover = std::ranges::find(batting.pieces, name, &BattingPiece::name);
-        const auto splits = std::ranges::count(plan->splits, name, &BattingSplit::name);
-        if (std::ssize(cuts) > leftover->count + splits)
-            report.add(v.label() + ": " + std::to_string(cuts.size()) + " pieces are cut from '" +
-                       name + "', of which there are " + std::to_string(leftover->count) + ".");
-        for (std::size_t a = 0; a < cuts.size() && leftover->count == 1; ++a)
+    for (const auto& [source, cuts] : used) {
+        const auto& [bought, name] = source;
+        std::ptrdiff_t there = 1;
+        if (bought < 0) {
+            there = std::ranges::find(batting.pieces, name, &BattingPiece::name)->count;
+            const auto splits = std::ranges::count(plan->splits, name, &BattingSplit::name);
+            if (std::ssize(cuts) > there + splits)
+                report.add(v.label() + ": " + std::to_string(cuts.size()) +
+                           " pieces are cut from '" + name + "', of which there are " +
+                           std::to_string(there) + ".");
+        }
+        for (std::size_t a = 0; a < cuts.size() && there == 1; ++a)
             for (std::size_t b = a + 1; b < cuts.size(); ++b)
                 if (cuts[a].overlaps(cuts[b]))
-                    report.add(v.label() + ": two pieces cut from '" + name + "' share " +
+                    report.add(v.label() + ": two pieces cut from " +
+                               (bought < 0 ? "'" + name + "'" : "new batting") + " share " +
                                box(intersection(cuts[a], cuts[b]), unit) + ".");
     }
 }

@@ -63,10 +63,12 @@ void backingPanels(const QuiltView&, Report&);
 void backingCuts(const QuiltView&, Report&);
 void backingPieces(const QuiltView&, Report&);
 void backingBought(const QuiltView&, Report&);
+void backingNarrow(const QuiltView&, Report&);
+void backingSquared(const QuiltView&, Report&);
 void backingCentre(const QuiltView&, Report&);
 void backingWays(const QuiltView&, Report&);
 // batting.cpp
-void battingPack(const QuiltView&, Report&);
+void battingBought(const QuiltView&, Report&);
 void battingPieces(const QuiltView&, Report&);
 void battingFits(const QuiltView&, Report&);
 void battingJoins(const QuiltView&, Report&);

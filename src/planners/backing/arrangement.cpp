@@ -38,12 +38,17 @@ std::vector<KeepAway> linesOf(const Problem& problem, const Layout& layout, bool
     return lines;
 }
 
-std::vector<StripRange> rangesOf(const std::vector<Strip>& strips, Length seam) {
+/// A whole length that is narrower than the rule is sewn in as it is; a half of one, or a column,
+/// never.
+std::vector<StripRange> rangesOf(const Problem& problem, const std::vector<Strip>& strips) {
     std::vector<StripRange> out;
     for (std::size_t i = 0; i < strips.size(); ++i) {
         const int sides = (i > 0) + (i + 1 < strips.size());
-        out.push_back(
-            {std::min(kLeastStrip, strips[i].most - sides * seam), strips[i].most - sides * seam});
+        const Length least = sides < 2 && strips.size() > 1 ? problem.leastOutside()
+                                                            : problem.leastInside();
+        const Length most = strips[i].most - sides * problem.rules.seam;
+        const bool whole = strips[i].bolt >= 0 && !strips[i].flank;
+        out.push_back({strips.size() == 1 ? Length{} : whole ? std::min(least, most) : least, most});
     }
     return out;
 }
@@ -102,7 +107,7 @@ std::optional<Arrangement> arrange(const Problem& problem, const std::vector<Bol
     std::optional<Arrangement> best;
     int bestOdd = 0;
     do {
-        const auto ranges = rangesOf(strips, problem.rules.seam);
+        const auto ranges = rangesOf(problem, strips);
         auto seams = placeSeams(ranges, total, lines, wantedSeams(ranges, total));
         if (!seams)
             continue;
@@ -116,6 +121,33 @@ std::optional<Arrangement> arrange(const Problem& problem, const std::vector<Bol
     if (best)
         best->joins = std::move(*joins);
     return best;
+}
+
+std::vector<ColumnWidth> columnWidths(const Problem& problem, const std::vector<Bolt>& bolts,
+                                      const Layout& layout) {
+    const Length total = problem.across(layout.along), seam = problem.rules.seam;
+    const std::vector<KeepAway> lines = linesOf(problem, layout, false);
+    Layout with = layout;
+    with.column = Column{};
+    std::vector<Strip> strips = stripsOf(bolts, with);
+    std::optional<Length> inside, outside;
+    do {
+        const auto column = std::size_t(std::ranges::find(strips, -1, &Strip::bolt) -
+                                        strips.begin());
+        const int sides = (column > 0) + (column + 1 < strips.size());
+        const auto size = leastSize(rangesOf(problem, strips), column, total, lines);
+        if (!size)
+            continue;
+        std::optional<Length>& least = sides == 2 ? inside : outside;
+        const Length width = *size + sides * seam;
+        least = std::min(least.value_or(width), width);
+    } while (std::ranges::next_permutation(strips).found);
+    std::vector<ColumnWidth> out;
+    if (inside)
+        out.push_back({*inside, false});
+    if (outside && (!inside || *outside < *inside))
+        out.push_back({*outside, true});
+    return out;
 }
 
 } // namespace bastewright::backing

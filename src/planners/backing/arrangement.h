@@ -30,6 +30,16 @@ struct Arrangement {
 std::optional<Arrangement> arrange(const Problem& problem, const std::vector<Bolt>& bolts,
                                    const Layout& layout, bool keepAway);
 
+/// Least widths, allowances included, of a column that makes the lengths of a layout (its own
+/// `column` apart) fit with every seam in its place, lines left out: one that can lie inside, and
+/// where it is narrower one that lies along the edge.
+struct ColumnWidth {
+    Length width;
+    bool outside = false;
+};
+std::vector<ColumnWidth> columnWidths(const Problem& problem, const std::vector<Bolt>& bolts,
+                                      const Layout& layout);
+
 /// The finished panels and the cuts that give them, in order of cutting.
 struct Pieces {
     std::vector<BackingPanel> panels;

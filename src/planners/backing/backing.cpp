@@ -7,29 +7,61 @@
 #include "planners/backing/wording.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace bastewright {
 namespace {
 
 using namespace backing;
 
+/// A narrower piece cannot be sewn true, whatever was asked for.
+constexpr Length kNarrowest = Length::inches(2);
+
 /// Bought lengths are steps apart; a length read from a file may be rounded.
 constexpr Length kSameBought = Length::inch64ths(8);
+
+/// The layouts of the rules as they are. Where none can be sewn, of rules that are given up one after
+/// the other: strips stay clear of the overage, pieces are not narrow. What was given up is said.
+Front frontBy(Problem& problem, const std::vector<Bolt>& bolts, Findings& findings) {
+    Front front = frontOf(problem, bolts);
+    if (!front.choices.empty())
+        return front;
+    const Problem asked = problem;
+    problem.edgesLoose = true;
+    front = frontOf(problem, bolts);
+    const auto say = [&](Sentence text) {
+        findings.push_back({Finding::Level::warn, "/backing", std::move(text), ""});
+    };
+    if (!front.choices.empty()) {
+        say(core::says("A strip along the edge lies wholly or nearly in the overage that is trimmed "
+                       "away; no layout of this fabric avoids it."));
+        return front;
+    }
+    problem.rules.leastPiece = std::min(problem.rules.leastPiece, kNarrowest);
+    front = frontOf(problem, bolts);
+    if (front.choices.empty())
+        problem = asked;
+    else
+        say(core::says("Pieces narrower than %1 are sewn in; no layout of this fabric avoids it.",
+                       core::length(asked.rules.leastPiece, asked.unit)));
+    return front;
+}
 
 /// The least that would have to be bought if every cloth could be.
 Finding outOfCloth(Problem problem) {
     for (Fabric& f : problem.rules.fabrics)
         f.buyable = true;
     const auto bolts = boltsOf(problem.rules);
-    const Front front = frontOf(problem, bolts);
+    Findings unsaid;
+    const Front front = frontBy(problem, bolts, unsaid);
     Finding out{Finding::Level::stop, "/backing/fabrics",
-                core::says("There is no way to piece a backing of %1 × %2 from the cloth on hand, "
+                core::says("There is no way to piece a backing of %1 × %2 from the fabric on hand, "
                            "and none of it can be bought.",
                            core::length(problem.needed.width, problem.unit),
                            core::length(problem.needed.length, problem.unit)),
                 ""};
     if (front.choices.empty()) {
-        out.cure = core::says("A wider cloth is needed.");
+        out.cure = core::says("A wider fabric is needed.");
         return out;
     }
     const Layout& least = front.choices.front().layout;
@@ -60,10 +92,10 @@ const Choice& chosenOf(const Problem& problem, const Front& front, Findings& fin
     findings.push_back({Finding::Level::note, "/backing/way",
                         way.seams == 1
                             ? core::says("The way chosen before, %1 with 1 seam, is not offered for "
-                                         "these sizes and this cloth; the least bought is taken.",
+                                         "these sizes and this fabric; the best way is taken.",
                                          saleLength(way.bought, problem.unit))
                             : core::says("The way chosen before, %1 with %2 seams, is not offered "
-                                         "for these sizes and this cloth; the least bought is taken.",
+                                         "for these sizes and this fabric; the best way is taken.",
                                          saleLength(way.bought, problem.unit), way.seams),
                         ""});
     return best;
@@ -90,15 +122,15 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
     if (!out.findings.empty())
         return out;
     if (problem.rules.fabrics.empty()) {
-        problem.rules.fabrics.push_back({.name = "backing cloth"});
+        problem.rules.fabrics.push_back({.name = "backing fabric"});
         out.findings.push_back({Finding::Level::note, "/backing/fabrics",
-                                core::says("No backing cloth is listed, so one of %1 usable width "
+                                core::says("No backing fabric is listed, so one of %1 usable width "
                                            "is taken.",
                                            core::length(Fabric{}.usableWidth, job.unit)),
                                 ""});
     }
     const auto bolts = boltsOf(problem.rules);
-    Front front = frontOf(problem, bolts);
+    const Front front = frontBy(problem, bolts, out.findings);
     if (front.choices.empty()) {
         out.findings.push_back(outOfCloth(problem));
         return out;
@@ -109,14 +141,23 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
     if (!chosen.keepsAway)
         out.findings.push_back({Finding::Level::warn, "/backing",
                                 core::says("A backing seam lies within %1 of a table join or a "
-                                           "batting join; no layout that buys as little keeps "
-                                           "away.",
+                                           "batting join; no layout as good keeps away.",
                                            core::length(kClear, job.unit)),
                                 ""});
+    const auto beside = [&](const Layout& other) {
+        return core::says("%1: %2.", describe(problem, bolts, other),
+                          difference(problem, other, chosen.layout));
+    };
+    const Choice& least = *std::ranges::min_element(front.choices, {}, [](const Choice& c) {
+        return std::pair(c.layout.cost, c.layout.score);
+    });
+    if (least.layout.cost < chosen.layout.cost)
+        out.plan->leastBought = beside(least.layout);
     if (&chosen != &best)
-        out.plan->runnerUp = core::says("%1.", describe(problem, bolts, best.layout));
+        out.plan->runnerUp = beside(best.layout);
     else if (front.runnerUp)
-        out.plan->runnerUp = core::says("%1.", describe(problem, bolts, *front.runnerUp));
+        out.plan->runnerUp = beside(*front.runnerUp);
+    out.plan->toBring = toBring(problem, bolts, chosen.layout);
     const auto offer = [&](const Choice& c, Sentence wanted, bool isChosen) {
         out.plan->alternatives.push_back(
             {c.layout.along, c.layout.bought, isPriced(problem.rules) ? c.layout.cost : 0.0,
@@ -125,11 +166,11 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
         if (options.ways)
             out.ways.push_back(planOf(problem, bolts, c));
     };
-    if (options.nearestMiss)
-        if (const auto unlisted = withUnlisted(problem, bolts, best.layout.cost))
-            offer(*unlisted, unlistedText(problem, unlisted->layout), false);
     for (const Choice& c : front.choices)
         offer(c, "", &c == &chosen);
+    if (options.nearestMiss)
+        if (const auto unlisted = withUnlisted(problem, bolts, best.layout.score))
+            offer(*unlisted, unlistedText(problem, unlisted->layout), false);
     if (options.nearestMiss)
         out.plan->nearestMiss = nearestMiss(problem, chosen.layout);
     return out;

@@ -9,7 +9,7 @@
 namespace bastewright {
 
 /// The fabric of panels that need a cloth the job does not list.
-inline constexpr std::string_view kUnlistedCloth = "another cloth";
+inline constexpr std::string_view kUnlistedCloth = "another fabric";
 
 struct BackingOptions {
     int blocks = 5; ///< most blocks a pieced column is made of
@@ -28,10 +28,12 @@ struct BackingOutcome {
     Findings findings;
 };
 
-/// Pieces the backing of one job from its fabrics: exact least bought, then least waste, then
-/// fewest seams, over the layouts of docs/computation/backing.md. `needed` is the finished size
-/// (top + overage on every side). 'Bought' is money where every cloth that may be bought has a
-/// price, else length.
+/// Pieces the backing of one job from its fabrics as people would sew it: least bought with every
+/// seam counted as `seam_worth` of cloth, exact over the layouts of docs/computation/backing.md.
+/// `needed` is the finished size (top + overage on every side). 'Bought' is money where every cloth
+/// that may be bought has a price, else length. The least bought whatever its seams, the runner-up
+/// and the nearest miss are said beside it. Rules on narrow pieces are given up, and that is said,
+/// where no layout keeps them.
 ///
 /// Where the job names a `way` that is among those no other beats, that one is the plan; where it
 /// is not, a note says so.

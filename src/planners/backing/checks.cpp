@@ -1,18 +1,15 @@
 #include "planners/backing/checks.h"
 
 #include "planners/backing/layout.h"
+#include "planners/backing/wording.h"
 
 #include <algorithm>
-#include <cstdio>
 
 namespace bastewright::backing {
 namespace {
 
-Sentence percent(double value) {
-    char buffer[32];
-    std::snprintf(buffer, sizeof buffer, "%g", value);
-    return core::figure(buffer);
-}
+/// Narrower cloth cannot be sewn true.
+constexpr Length kNarrowestCloth = Length::inches(2);
 
 } // namespace
 
@@ -33,6 +30,12 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
         stop("/backing/shrink_percent",
              core::says("Shrinkage is %1 %; 0 to less than 50 is accepted.",
                         percent(rules.shrinkPercent)));
+    if (rules.leastPiece <= Length{})
+        stop("/backing/least_piece", core::says("The narrowest piece is %1; more than 0 is accepted.",
+                                                text(rules.leastPiece)));
+    if (rules.seamWorth < Length{})
+        stop("/backing/seam_worth", core::says("A seam is worth %1 of fabric; 0 or more is accepted.",
+                                               text(rules.seamWorth)));
     if (rules.squaring < Length{})
         stop("/backing/squaring",
              core::says("Squaring takes %1; 0 or more is accepted.", text(rules.squaring)));
@@ -49,7 +52,7 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
                  core::says("Two cloths are called '%1'; a name of its own for each is accepted.", f.name),
                  core::says("Name them apart, for example by colour or by length on hand."));
         const std::string at = "/backing/fabrics/" + std::to_string(i);
-        const Length least = kLeastStrip + 2 * rules.seam;
+        const Length least = kNarrowestCloth + 2 * rules.seam;
         if (f.usableWidth < least)
             stop(at + "/usable_width", core::says("The usable width is %1; at least %2 is accepted with "
                                                   "this seam allowance.",

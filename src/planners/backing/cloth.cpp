@@ -26,7 +26,7 @@ std::vector<Bolt> boltsOf(const Backing& rules) {
     std::vector<Bolt> out;
     const auto add = [&](int fabric, bool bought) {
         const Fabric& f = rules.fabrics[std::size_t(fabric)];
-        const Length length = washed(f.onHand, rules.shrinkPercent) - rules.squaring;
+        const Length length = washed(f.onHand, rules.shrinkPercent);
         if (bought ? f.buyable : length > Length{})
             out.push_back({fabric, bought, washed(f.usableWidth, rules.shrinkPercent), length});
     };
@@ -39,29 +39,32 @@ std::vector<Bolt> boltsOf(const Backing& rules) {
 Length toBuy(Length cut, const Backing& rules, Unit unit) {
     if (cut <= Length{})
         return Length{};
-    Length raw = cut + rules.squaring;
+    Length raw = cut;
     if (rules.shrinkPercent > 0) {
         raw = Length::nanometres(
             std::int64_t(std::ceil(double(raw.nm()) / (1.0 - rules.shrinkPercent / 100.0))));
         // Washing rounds down, so make sure of the last nanometre.
-        while (washed(raw, rules.shrinkPercent) < cut + rules.squaring)
+        while (washed(raw, rules.shrinkPercent) < cut)
             raw += Length::nanometres(1);
     }
     return roundedUp(raw, saleStep(unit));
 }
 
-Length panelStart(int i, Length height, Length repeat) {
-    return i * (repeat > Length{} ? roundedUp(height, repeat) : height);
+Length lengthStart(int i, Length height, const Backing& rules) {
+    const Length each = height + rules.squaring;
+    return rules.squaring +
+           i * (rules.repeat > Length{} ? roundedUp(each, rules.repeat) : each);
 }
 
-Length clothFor(int panels, Length height, Length repeat) {
-    return panels == 0 ? Length{} : panelStart(panels - 1, height, repeat) + height;
+Length clothFor(int lengths, Length height, const Backing& rules) {
+    return lengths == 0 ? Length{} : lengthStart(lengths - 1, height, rules) + height;
 }
 
-int panelsFrom(Length bolt, Length height, Length repeat) {
-    if (bolt < height)
+int lengthsFrom(Length bolt, Length height, const Backing& rules) {
+    const Length one = clothFor(1, height, rules);
+    if (bolt < one)
         return 0;
-    return 1 + int((bolt - height).nm() / panelStart(1, height, repeat).nm());
+    return 1 + int((bolt - one).nm() / (clothFor(2, height, rules) - one).nm());
 }
 
 double priceOf(Length bought, double price, Unit unit) {

@@ -29,7 +29,8 @@ Sources sourcesOf(const Problem& problem, const std::vector<Bolt>& bolts, const 
         } else {
             s.hand = b;
             s.left = bolts[std::size_t(b)].length -
-                     clothFor(layout.lengths[std::size_t(b)], problem.height(layout.along), {});
+                     clothFor(layout.lengths[std::size_t(b)], problem.height(layout.along), problem.rules) -
+                     problem.rules.squaring;
         }
     }
     return s;
@@ -44,6 +45,27 @@ Blocks fromHand(const Sources& s, Length clothWidth, Length width, int count, bo
 
 Length roundedUpDivision(Length a, int n) {
     return Length::nanometres(ceilDiv(a, Length::nanometres(n)));
+}
+
+/// The column with its bought blocks, which lie with the threads, as short as lets its joins keep
+/// off the fold: longer blocks never take a place away. Nothing where no length does.
+std::optional<Column> shortest(const Problem& problem, Column column, Length height) {
+    const auto joined = [&](Length block) {
+        column.fromBought.most = column.fromBought.cloth = block;
+        return joinsOf(problem, column, height).has_value();
+    };
+    Length low = column.fromBought.most;
+    if (joined(low))
+        return column;
+    Length high = low + 2 * joinClear(problem);
+    if (!joined(high))
+        return std::nullopt;
+    while (high - low > Length::nanometres(1)) {
+        const Length middle = low + (high - low) / 2;
+        (joined(middle) ? high : low) = middle;
+    }
+    joined(high);
+    return column;
 }
 
 } // namespace
@@ -63,7 +85,7 @@ std::optional<ColumnJoins> joinsOf(const Problem& problem, const Column& column,
             const int ends = (i == 0) + (i == n - 1);
             const bool hand = handFirst ? i < column.fromHand.count : i >= column.fromBought.count;
             const Length most = hand ? column.fromHand.most : column.fromBought.most;
-            blocks.push_back({std::min(kLeastStrip, height), most - (2 - ends) * seam});
+            blocks.push_back({std::min(problem.rules.leastPiece, height), most - (2 - ends) * seam});
         }
         if (auto at = placeSeams(blocks, height, lines, wanted))
             return ColumnJoins{std::move(*at), handFirst};
@@ -84,7 +106,7 @@ std::vector<Column> columnsOf(const Problem& problem, const std::vector<Bolt>& b
 
     const auto complete = [&](const Blocks& hand) {
         if (hand.count >= 2 || hand.turned)
-            out.push_back({fabric, width, hand, {}});
+            out.push_back({fabric, width, hand, {}, false});
         if (s.bought < 0)
             return;
         for (int n = 1; hand.count + n <= problem.blocks; ++n) {
@@ -92,21 +114,20 @@ std::vector<Column> columnsOf(const Problem& problem, const std::vector<Bolt>& b
             const Length missing =
                 height + 2 * (hand.count + n - 1) * seam - hand.count * hand.most;
             const Length least =
-                std::max(roundedUpDivision(std::max(missing, Length{}), n), kLeastStrip + 2 * seam);
-            if (n <= abreast && hand.count + n >= 2) {
-                const Length clear = 2 * joinClear(problem);
-                for (const Length more :
-                     {Length{}, roundedUpDivision(clear, hand.count + n), clear})
-                    out.push_back(
-                        {fabric, width, hand, {s.bought, n, false, least + more, least + more}});
-            }
+                std::max(roundedUpDivision(std::max(missing, Length{}), n), problem.rules.leastPiece + 2 * seam);
+            if (n <= abreast && hand.count + n >= 2)
+                if (const auto c = shortest(problem,
+                                            {fabric, width, hand,
+                                             {s.bought, n, false, least, least}, false},
+                                            height))
+                    out.push_back(*c);
             if (!problem.rules.oneWay)
-                out.push_back({fabric, width, hand, {s.bought, n, true, cloth, n * width}});
+                out.push_back({fabric, width, hand, {s.bought, n, true, cloth, n * width}, false});
         }
     };
 
     complete({});
-    if (s.hand < 0 || s.left < kLeastStrip + 2 * seam)
+    if (s.hand < 0 || s.left < problem.rules.leastPiece + 2 * seam)
         return out;
     for (const bool turned : {false, true}) {
         if (turned && problem.rules.oneWay)

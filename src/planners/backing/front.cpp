@@ -6,7 +6,8 @@ namespace bastewright::backing {
 namespace {
 
 bool dominates(const Layout& a, const Layout& b) {
-    return a.cost <= b.cost && a.seams <= b.seams && a.waste <= b.waste;
+    const auto outside = [](const Layout& l) { return l.column && l.column->outside; };
+    return a.cost <= b.cost && a.seams <= b.seams && a.waste <= b.waste && outside(a) <= outside(b);
 }
 
 /// True where both take the same lengths and piece the same strip, only cut a little differently.
@@ -17,8 +18,8 @@ bool alike(const Layout& a, const Layout& b) {
 }
 
 bool precedes(const Choice& a, const Choice& b) {
-    if (a.layout.cost != b.layout.cost)
-        return a.layout.cost < b.layout.cost;
+    if (a.layout.score != b.layout.score)
+        return a.layout.score < b.layout.score;
     if (a.keepsAway != b.keepsAway)
         return a.keepsAway;
     return better(a.layout, b.layout);
@@ -28,21 +29,23 @@ class FrontSink : public LayoutSink {
 public:
     FrontSink(const Problem& problem, const std::vector<Bolt>& bolts)
         : problem_{problem}
-        , bolts_{bolts} {}
+        , bolts_{bolts}
+        , seamCost_{problem.seamCost()} {}
 
     bool hopeless(double cost, int seams) const override {
-        return problem_.rules.fabrics.size() > 1 && second_ && second_->layout.cost < cost &&
+        return problem_.rules.fabrics.size() > 1 && second_ &&
+               second_->layout.score < cost + seams * seamCost_ &&
                std::ranges::any_of(choices_, [&](const Choice& c) {
                    return c.keepsAway && c.layout.cost < cost && c.layout.seams <= seams;
                });
     }
 
-    void offer(const Layout& l) override {
+    bool offer(const Layout& l) override {
         const bool beaten = std::ranges::any_of(choices_, [&](const Choice& c) {
             return c.keepsAway && dominates(c.layout, l) && better(c.layout, l);
         });
         if (beaten && second_ && better(second_->layout, l))
-            return;
+            return true;
         Choice c{l, {}, true};
         auto arrangement = arrange(problem_, bolts_, l, true);
         if (!arrangement && !problem_.keepAway.empty()) {
@@ -50,15 +53,16 @@ public:
             arrangement = arrange(problem_, bolts_, l, false);
         }
         if (!arrangement)
-            return;
+            return false;
         c.arrangement = std::move(*arrangement);
         rank(c);
         if (beaten)
-            return;
+            return true;
         std::erase_if(choices_, [&](const Choice& o) {
             return dominates(c.layout, o.layout) && (c.keepsAway || !o.keepsAway);
         });
         choices_.push_back(std::move(c));
+        return true;
     }
 
     Front finished() {
@@ -83,6 +87,7 @@ private:
 
     const Problem& problem_;
     const std::vector<Bolt>& bolts_;
+    const double seamCost_;
     std::vector<Choice> choices_;
     std::optional<Choice> first_, second_;
 };
@@ -93,20 +98,24 @@ public:
     BestSink(const Problem& problem, const std::vector<Bolt>& bolts, double limit)
         : problem_{problem}
         , bolts_{bolts}
-        , limit_{limit} {}
+        , limit_{limit}
+        , seamCost_{problem.seamCost()} {}
 
-    bool hopeless(double cost, int) const override {
-        return cost >= limit_ || (best && cost > best->cost);
+    bool hopeless(double cost, int seams) const override {
+        const double score = cost + seams * seamCost_;
+        return score >= limit_ || (best && score > best->score);
     }
-    void offer(const Layout& l) override {
+    bool offer(const Layout& l) override {
         if (best && !better(l, *best))
-            return;
+            return true;
         if (problem_.unlisted && !(l.column && l.column->fabric < 0))
-            return;
+            return arrange(problem_, bolts_, l, false).has_value();
         if (auto a = arrange(problem_, bolts_, l, false)) {
             best = l;
             arrangement = std::move(*a);
+            return true;
         }
+        return false;
     }
 
     std::optional<Layout> best;
@@ -115,7 +124,7 @@ public:
 private:
     const Problem& problem_;
     const std::vector<Bolt>& bolts_;
-    const double limit_;
+    const double limit_, seamCost_;
 };
 
 } // namespace

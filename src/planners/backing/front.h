@@ -14,7 +14,7 @@ struct Choice {
 };
 
 /// The layouts that can be sewn and that no other beats in cost, seams and waste at once (with
-/// several cloths, where it saves much time, in cost and seams), best first: cost, then seams that
+/// several cloths, where it saves much time, in cost and seams), best first: score, then seams that
 /// keep off the lines, then `better`. The first is the plan.
 struct Front {
     std::vector<Choice> choices;
@@ -22,12 +22,12 @@ struct Front {
 };
 Front frontOf(const Problem& problem, const std::vector<Bolt>& bolts);
 
-/// The best layout that costs less than `limit` with a narrow column of cloth the job does not list,
+/// The best layout whose score is below `limit` with a narrow column of cloth the job does not list,
 /// where there is one.
 std::optional<Choice> withUnlisted(const Problem& problem, const std::vector<Bolt>& bolts,
                                    double limit);
 
-/// The best layout alone, where there is one that costs less than `limit`; lines do not matter.
+/// The best layout alone, where there is one whose score is below `limit`; lines do not matter.
 std::optional<Layout> bestOf(const Problem& problem, double limit);
 
 } // namespace bastewright::backing

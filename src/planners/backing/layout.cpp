@@ -1,5 +1,6 @@
 #include "planners/backing/layout.h"
 
+#include "planners/backing/arrangement.h"
 #include "planners/backing/column.h"
 
 #include <algorithm>
@@ -18,9 +19,12 @@ public:
         : problem_{problem}
         , bolts_{bolts}
         , sink_{sink}
-        , priced_{isPriced(problem.rules)} {
-        for (const Bolt& b : bolts)
+        , priced_{isPriced(problem.rules)}
+        , seamCost_{problem.seamCost()} {
+        for (const Bolt& b : bolts) {
             idle_.push_back(b.bought && outdone(b));
+            widest_ = std::max(widest_, b.width);
+        }
     }
 
     void run(bool along) {
@@ -52,24 +56,22 @@ private:
     void take(std::size_t from, int count, Length sum) {
         const Length seam = problem_.rules.seam;
         if (count > 0) {
-            if (sum - 2 * (count - 1) * seam >= across_) {
-                emitWhole(count, sum);
-                // With room for one more seam they can be sewn clear of the centre line; else more
-                // cloth may be the only way.
-                if (problem_.rules.centreSeam || sum - 2 * count * seam >= across_)
-                    return;
-            }
+            // Where they are wide enough and their seams have places, more cloth only costs more.
+            if (sum - 2 * (count - 1) * seam >= across_ && emitWhole(count, sum))
+                return;
+            if (sum - 2 * count * seam >= 2 * across_ + 2 * widest_)
+                return; // no place of the seams is wanting for cloth
             if (sink_.hopeless(costSoFar(), count))
                 return;
             if (problem_.rules.column && problem_.rules.repeat <= Length{})
-                emitColumns(count, sum);
+                emitColumns(count);
         }
         for (std::size_t b = from; b < bolts_.size(); ++b) {
-            if (idle_[b] || bolts_[b].width - 2 * seam < kLeastStrip)
+            if (idle_[b] || bolts_[b].width <= 2 * seam)
                 continue;
             const int most = bolts_[b].bought
                                  ? count + 64
-                                 : panelsFrom(bolts_[b].length, height_, problem_.rules.repeat);
+                                 : lengthsFrom(bolts_[b].length, height_, problem_.rules);
             if (current_.lengths[b] >= most)
                 continue;
             ++current_.lengths[b];
@@ -78,39 +80,48 @@ private:
         }
     }
 
-    void emitWhole(int count, Length sum) {
-        emit(count - 1);
+    /// True where some way to sew them was shown, or none is wanted any more.
+    bool emitWhole(int count, Length sum) {
+        bool sewn = emit(count - 1);
         forEachSplit([&] {
             if (sum - 2 * count * problem_.rules.seam >= across_)
-                emit(count);
+                sewn = emit(count) || sewn;
         });
+        return sewn;
     }
 
-    void emitColumns(int count, Length sum) {
-        const Length seam = problem_.rules.seam;
+    void emitColumns(int count) {
         const auto withStrips = [&](int strips) {
-            const Length width =
-                std::max(across_ + 2 * strips * seam - sum, kLeastStrip + 2 * seam);
-            if (problem_.unlisted && width <= kWidestUnlisted) {
-                current_.column = Column{-1, width, {}, {}};
-                emit(strips);
-            }
-            for (int f = 0; f < int(problem_.rules.fabrics.size()); ++f)
-                for (const Column& c : columnsOf(problem_, bolts_, current_, f, width)) {
-                    current_.column = c;
-                    emit(strips + current_.column->blocks() - 1);
-                }
+            if (sink_.hopeless(costSoFar(), strips))
+                return;
+            for (const ColumnWidth& c : columnWidths(problem_, bolts_, current_))
+                emitColumn(strips, c);
             current_.column.reset();
         };
         withStrips(count);
         forEachSplit([&] { withStrips(count + 1); });
     }
 
+    void emitColumn(int strips, ColumnWidth least) {
+        if (problem_.unlisted && least.width <= kWidestUnlisted) {
+            current_.column = Column{-1, least.width, {}, {}, least.outside};
+            emit(strips);
+        }
+        current_.column.reset();
+        for (int f = 0; f < int(problem_.rules.fabrics.size()); ++f)
+            for (Column& c : columnsOf(problem_, bolts_, current_, f, least.width)) {
+                c.outside = least.outside;
+                current_.column = std::move(c);
+                emit(strips + current_.column->blocks() - 1);
+                current_.column.reset();
+            }
+    }
+
     template <class F>
     void forEachSplit(F&& use) {
         for (std::size_t b = 0; b < bolts_.size(); ++b) {
             if (current_.lengths[b] == 0 ||
-                bolts_[b].width / 2 - 2 * problem_.rules.seam < kLeastStrip)
+                bolts_[b].width / 2 - problem_.rules.seam < problem_.rules.leastPiece)
                 continue;
             current_.splitBolt = int(b);
             use();
@@ -120,18 +131,19 @@ private:
 
     /// Cloth the layout in hand takes from a bolt.
     Length cutFrom(std::size_t b, bool printGoesOn) const {
-        Length cut = clothFor(current_.lengths[b], height_, problem_.rules.repeat);
+        Length cut = clothFor(current_.lengths[b], height_, problem_.rules);
         // A second bolt of a matching print does not start at the same place of the print.
         if (printGoesOn && cut > Length{})
             cut += problem_.rules.repeat;
         if (current_.column)
             for (const Blocks* blocks : {&current_.column->fromHand, &current_.column->fromBought})
-                if (blocks->bolt == int(b))
-                    cut += blocks->cloth;
+                if (blocks->count > 0 && blocks->bolt == int(b))
+                    cut += problem_.rules.squaring + blocks->cloth;
         return cut;
     }
 
-    void emit(int seams) {
+    /// False where its seams have no place.
+    bool emit(int seams) {
         const Backing& rules = problem_.rules;
         double cost = 0, area = 0;
         std::uint64_t used = 0; // by fabric; bolts on hand come first
@@ -151,7 +163,7 @@ private:
             area += taken.in() * rules.fabrics[f].usableWidth.in();
         }
         if (sink_.hopeless(cost, seams))
-            return;
+            return true;
         Layout l = current_;
         l.buy = buy_;
         l.bought = std::accumulate(buy_.begin(), buy_.end(), Length{});
@@ -160,8 +172,9 @@ private:
         if (l.column && l.column->fabric < 0) // its cloth is nobody's count
             l.waste += (l.column->width - 2 * rules.seam).in() * height_.in();
         l.seams = seams;
+        l.score = cost + seams * seamCost_;
         l.cloths = std::popcount(used) + (l.column && l.column->fabric < 0);
-        sink_.offer(l);
+        return sink_.offer(l);
     }
 
     /// What the whole lengths taken so far cost at least.
@@ -170,7 +183,7 @@ private:
         for (std::size_t b = 0; b < bolts_.size(); ++b)
             if (bolts_[b].bought && current_.lengths[b] > 0) {
                 const Fabric& f = problem_.rules.fabrics[std::size_t(bolts_[b].fabric)];
-                const Length cut = clothFor(current_.lengths[b], height_, problem_.rules.repeat);
+                const Length cut = clothFor(current_.lengths[b], height_, problem_.rules);
                 const Length buy = toBuy(cut, problem_.rules, problem_.unit);
                 cost += priced_ ? priceOf(buy, f.price, problem_.unit) : buy.in();
             }
@@ -181,17 +194,28 @@ private:
     const std::vector<Bolt>& bolts_;
     LayoutSink& sink_;
     const bool priced_;
+    const double seamCost_;
     std::vector<bool> idle_;
     std::vector<Length> buy_;
     Layout current_;
-    Length across_, height_;
+    Length across_, height_, widest_;
 };
 
 } // namespace
 
+double Problem::seamCost() const {
+    std::optional<double> cheapest;
+    if (isPriced(rules))
+        for (const Fabric& f : rules.fabrics)
+            if (f.buyable)
+                cheapest = std::min(cheapest.value_or(f.price), f.price);
+    return cheapest ? priceOf(rules.seamWorth, *cheapest, unit) : rules.seamWorth.in();
+}
+
 bool better(const Layout& a, const Layout& b) {
     const auto rank = [](const Layout& l) {
-        return std::tuple(l.cost, l.waste, l.seams, l.cloths, !l.along);
+        return std::tuple(l.score, l.column && l.column->outside, l.seams, l.waste, l.cloths,
+                          !l.along);
     };
     return rank(a) < rank(b);
 }

@@ -3,13 +3,15 @@
 #include "plan/plan.h"
 #include "planners/backing/cloth.h"
 
+#include <algorithm>
 #include <optional>
 #include <vector>
 
 namespace bastewright::backing {
 
-/// Common practice: a narrower strip is a sliver that cannot be sewn true.
-inline constexpr Length kLeastStrip = Length::inches(2);
+/// From memory: a strip along the edge reaches at least so far onto the quilt, else it would be
+/// trimmed away with the overage, or nearly.
+inline constexpr Length kOntoQuilt = Length::inches(2);
 /// Common practice: the fold down the middle and joins below must not meet a seam.
 inline constexpr Length kClear = Length::inches(2);
 /// Widest column offered of cloth that is not listed (scraps and leftovers).
@@ -23,9 +25,19 @@ struct Problem {
     int blocks = 5; ///< most blocks of a column
     std::vector<Segment> keepAway;
     bool unlisted = false; ///< also offer a narrow column of cloth the job does not list
+    bool edgesLoose = false; ///< strips along the edge may lie inside the overage: nothing else fits
 
     Length across(bool along) const { return along ? needed.width : needed.length; }
     Length height(bool along) const { return along ? needed.length : needed.width; }
+    /// Narrowest strip once sewn, inside and along the edge.
+    Length leastInside() const { return rules.leastPiece; }
+    Length leastOutside() const {
+        return edgesLoose ? rules.leastPiece
+                          : std::max(rules.leastPiece, rules.overage + kOntoQuilt);
+    }
+    /// What being spared a seam is worth, in what `Layout::cost` is in: the cheapest buyable cloth
+    /// where all have prices.
+    double seamCost() const;
 };
 
 /// Blocks of a column cut from one bolt. Turned ones lie with their length across the cloth.
@@ -42,6 +54,7 @@ struct Column {
     int fabric = 0; ///< -1: of cloth the job does not list, from as many blocks as it gives
     Length width;   ///< across the column, with allowances
     Blocks fromHand, fromBought;
+    bool outside = false; ///< so narrow that it has to lie along the edge
     int blocks() const { return fromHand.count + fromBought.count; }
 };
 
@@ -57,10 +70,12 @@ struct Layout {
     double cost = 0;         ///< money where every buyable cloth has a price, else inches bought
     double waste = 0;        ///< square inches cut into and not in the backing
     int seams = 0;           ///< long ones and those between blocks
+    double score = 0;        ///< cost, and what its seams are worth to be spared of
     int cloths = 0;          ///< different fabrics in it
 };
 
-/// True where a is the better buy: cost, then waste, seams, cloths, then along before across.
+/// True where people would rather sew a: score, then a column off the edge, seams, waste, cloths,
+/// then along before across.
 bool better(const Layout& a, const Layout& b);
 
 /// Takes layouts as they are found.
@@ -69,7 +84,8 @@ public:
     virtual ~LayoutSink() = default;
     /// True where no layout that costs at least this much and has at least so many seams is wanted.
     virtual bool hopeless(double cost, int seams) const = 0;
-    virtual void offer(const Layout& layout) = 0;
+    /// False where its seams have no place.
+    virtual bool offer(const Layout& layout) = 0;
 };
 
 /// Shows every layout of the family that is not hopeless; their seams are not yet placed.

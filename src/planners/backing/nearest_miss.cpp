@@ -46,7 +46,7 @@ public:
         Problem p = problem_;
         p.needed = {p.needed.width - 2 * less, p.needed.length - 2 * less};
         p.rules.centreSeam = centreSeam;
-        return bestOf(p, chosen_.cost);
+        return bestOf(p, chosen_.score);
     }
 
     bool worth(const std::optional<Layout>& l) const {
@@ -104,12 +104,24 @@ Sentence nearestMiss(const Problem& problem, const Layout& chosen) {
     if (plain)
         return core::says("%1 less overage on every side would save %2.", length(plain->less),
                           saved(*plain));
+    for (const Length squaring : {Length::inches(2), Length::inches(1), Length{}}) {
+        if (squaring >= problem.rules.squaring)
+            continue;
+        Problem less = problem;
+        less.rules.squaring = squaring;
+        if (const auto l = bestOf(less, chosen.score); search.worth(l))
+            return squaring > Length{}
+                       ? core::says("Squaring off only %1 of each length would save %2.",
+                                    length(squaring), saving(problem, bolts, chosen, *l, Length{}))
+                       : core::says("Lengths that are square as they are cut would save %1.",
+                                    saving(problem, bolts, chosen, *l, Length{}));
+    }
     for (const Length seam : {Length::inch64ths(24), Length::inch64ths(16)}) {
         if (seam >= problem.rules.seam)
             continue;
         Problem narrow = problem;
         narrow.rules.seam = seam;
-        if (const auto l = bestOf(narrow, chosen.cost); search.worth(l))
+        if (const auto l = bestOf(narrow, chosen.score); search.worth(l))
             return core::says("Seam allowances of %1 would save %2.", length(seam),
                               saving(problem, bolts, chosen, *l, Length{}));
     }

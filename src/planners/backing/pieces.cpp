@@ -9,9 +9,7 @@ namespace {
 
 /// Cuts are counted along what is on hand of a cloth, and on along what is bought of it.
 Length startOf(const Problem& problem, const Bolt& bolt) {
-    const Backing& rules = problem.rules;
-    return rules.squaring +
-           (bolt.bought ? rules.fabrics[std::size_t(bolt.fabric)].onHand : Length{});
+    return bolt.bought ? problem.rules.fabrics[std::size_t(bolt.fabric)].onHand : Length{};
 }
 
 class Cutter {
@@ -25,24 +23,28 @@ public:
         , flank_(bolts.size()) {}
 
     void strip(const Strip& s, Interval place, bool first, bool last) {
-        const std::string name(1, char('A' + letter_++));
         if (s.bolt < 0)
-            return column(place, name, !first + !last);
+            return column(place, std::to_string(++number_), !first + !last);
         const auto b = std::size_t(s.bolt);
         const Length width = place.size() + (!first + !last) * problem_.rules.seam;
         // The second flank comes from the length the first was cut from.
         int index;
         Length x;
+        std::string name;
         if (s.flank && flank_[b].open) {
             index = flank_[b].index;
             x = flank_[b].used;
+            name = flank_[b].name + 'b';
         } else {
             index = next_[b]++;
-            if (s.flank)
-                flank_[b] = {true, index, width};
+            name = std::to_string(++number_);
+            if (s.flank) {
+                flank_[b] = {true, index, width, name};
+                name += 'a';
+            }
         }
         const Length y = startOf(problem_, bolts_[b]) + phase(b) +
-                         panelStart(index, height_, problem_.rules.repeat);
+                         lengthStart(index, height_, problem_.rules);
         cut(s.bolt, {x, y, x + width, y + height_}, name, false);
         panel(nameOf(bolts_[b].fabric), place, {Length{}, height_}, name);
     }
@@ -62,6 +64,7 @@ private:
         bool open = false;
         int index = 0;
         Length used;
+        std::string name;
     };
 
     /// Where a print must match and some panels are cut from a length on hand, the bought length
@@ -90,11 +93,12 @@ private:
             const auto b = std::size_t(source.bolt);
             const Length tall = run.size() + ((i > 0) + (i + 1 < n)) * problem_.rules.seam;
             const Length y = startOf(problem_, bolts_[b]) +
-                             clothFor(layout_.lengths[b], height_, problem_.rules.repeat);
+                             clothFor(layout_.lengths[b], height_, problem_.rules) +
+                             problem_.rules.squaring;
             const Length aside = taken[hand]++ * width;
             const Rect at = source.turned ? Rect{Length{}, y + aside, tall, y + aside + width}
                                           : Rect{aside, y, aside + width, y + tall};
-            const std::string block = n == 1 ? name : name + std::to_string(i + 1);
+            const std::string block = n == 1 ? name : name + char('a' + i);
             cut(source.bolt, at, block, source.turned);
             panel(nameOf(c.fabric), place, run, block);
         }
@@ -123,7 +127,7 @@ private:
     std::vector<Flank> flank_;
     ColumnJoins joins_;
     Pieces pieces_;
-    int letter_ = 0;
+    int number_ = 0;
 };
 
 } // namespace

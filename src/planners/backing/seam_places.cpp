@@ -43,7 +43,38 @@ Places after(const Places& places, StripRange strip) {
     return joined(std::move(out));
 }
 
+/// Places of the seam behind each of some strips from an edge, the last of them.
+Places behind(std::span<const StripRange> strips, std::span<const KeepAway> lines) {
+    Places at{{Interval{}}};
+    for (const StripRange& s : strips)
+        at = without(after(at, s), lines);
+    return at;
+}
+
 } // namespace
+
+std::optional<Length> leastSize(std::span<const StripRange> strips, std::size_t which, Length total,
+                                std::span<const KeepAway> lines) {
+    for (std::size_t i = 0; i < strips.size(); ++i)
+        if (i != which && strips[i].most < strips[i].least)
+            return std::nullopt;
+    const Places first = behind(strips.first(which), lines);
+    // From the other edge, as the same strips and lines seen in a mirror.
+    std::vector<StripRange> others(strips.rbegin(), strips.rend() - std::ptrdiff_t(which) - 1);
+    std::vector<KeepAway> mirrored;
+    for (const KeepAway& l : lines)
+        mirrored.push_back({total - l.at, l.clear});
+    const Places last = behind(others, mirrored);
+    std::optional<Length> best;
+    for (const Interval a : first)
+        for (const Interval b : last) {
+            const Length narrowest = total - a.hi - b.hi, widest = total - a.lo - b.lo;
+            const Length size = std::max(narrowest, strips[which].least);
+            if (size <= widest && (!best || size < *best))
+                best = size;
+        }
+    return best;
+}
 
 std::optional<std::vector<Length>> placeSeams(std::span<const StripRange> strips, Length total,
                                               std::span<const KeepAway> lines,

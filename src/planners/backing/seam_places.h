@@ -26,4 +26,9 @@ std::optional<std::vector<Length>> placeSeams(std::span<const StripRange> strips
                                               std::span<const KeepAway> lines,
                                               std::span<const Length> wanted);
 
+/// Least size that strip number `which` needs, its own range apart, so that the seams have places:
+/// at least its `least`. Nothing where no size does. Exact.
+std::optional<Length> leastSize(std::span<const StripRange> strips, std::size_t which, Length total,
+                                std::span<const KeepAway> lines);
+
 } // namespace bastewright::backing

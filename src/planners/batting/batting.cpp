@@ -1,6 +1,8 @@
 #include "planners/batting/batting.h"
 
 #include "planners/batting/best_join.h"
+#include "planners/batting/new_batting.h"
+#include "planners/batting/new_batting_words.h"
 #include "planners/batting/pack_size.h"
 #include "planners/batting/rescue.h"
 
@@ -42,28 +44,30 @@ public:
     BattingOutcome run() {
         if (!checkInput())
             return std::move(out_);
+        Offered offered{{}, batting_.rolls};
+        offered.packs.assign(kPackSizes.begin(), kPackSizes.end());
+        if (batting_.rolls.empty())
+            offered.rolls = Batting{}.rolls;
         if (batting_.pack) {
-            const auto pack = packNamed(*batting_.pack);
+            const auto pack = packNamed(*batting_.pack, unit_);
             if (!pack)
                 return unknownPack();
-            if (holds(pack->size, needed_))
-                return fromPack(*pack);
-            if (batting_.pieces.empty())
-                return packTooSmall(*pack);
+            if (batting_.pieces.empty() || holds(washed(pack->size), needed_))
+                return bought({{*pack}, {}}, offered);
             out_.findings.push_back({Finding::Level::note, "/batting/pack",
                                      core::says("The %1 pack is smaller than the %2 needed, so "
                                                 "pieces are joined to it.",
                                                 named(*pack), text(needed_)),
                                      ""});
-            batting_.pieces.push_back(
-                {std::string{pack->name}, pack->size.width, pack->size.length, 1});
+            const Size size = washed(pack->size);
+            batting_.pieces.push_back({std::string{pack->name}, size.width, size.length, 1});
+            return fromPieces(*pack);
         }
-        if (batting_.pieces.empty()) {
-            if (const auto pack = smallestPack(needed_))
-                return fromPack(*pack);
-            return noPackHolds();
-        }
-        return fromPieces();
+        if (batting_.roll)
+            return bought({{}, {*batting_.roll}}, offered);
+        if (batting_.pieces.empty())
+            return bought(offered, offered);
+        return fromPieces({});
     }
 
 private:
@@ -105,18 +109,99 @@ private:
         return out_.findings.empty();
     }
 
-    BattingOutcome fromPack(const PackSize& pack) {
-        const bool turned = needed_.width > pack.size.width || needed_.length > pack.size.length;
-        BattingPlan plan;
-        plan.pack = pack.name;
-        const Length w = turned ? needed_.length : needed_.width;
-        const Length l = turned ? needed_.width : needed_.length;
-        plan.pieces.push_back({plan.pack,
-                               {Length{}, Length{}, needed_.width, needed_.length},
-                               turned,
-                               {Length{}, Length{}, w, l}});
-        out_.plan = std::move(plan);
+    Size washed(Size s) const {
+        const auto once = [&](Length l) {
+            return Length::nanometres(
+                std::int64_t(double(l.nm()) * (1 - batting_.shrinkPercent / 100)));
+        };
+        return batting_.shrinkPercent > 0 ? Size{once(s.width), once(s.length)} : s;
+    }
+
+    /// The best of what was asked for; where that does not do, of everything, and that is said.
+    BattingOutcome bought(const Offered& asked, const Offered& everything) {
+        const auto compare = [&](const NewBatting& a, const NewBatting& b) {
+            return takenBefore(a, b, batting_.pieceStrip);
+        };
+        std::vector<NewBatting> all = newBatting(batting_, everything, needed_, unit_, seams_);
+        std::ranges::stable_sort(all, compare);
+        std::vector<NewBatting> mine = newBatting(batting_, asked, needed_, unit_, seams_);
+        std::ranges::stable_sort(mine, compare);
+        const auto taken = [&](const std::vector<NewBatting>& of) {
+            return std::ranges::find_if(of, [&](const NewBatting& n) {
+                return batting_.pieceStrip || !n.pieceStrip;
+            });
+        };
+        auto best = taken(mine);
+        if (best == mine.end()) {
+            out_.findings.push_back(
+                {Finding::Level::warn, batting_.pack ? "/batting/pack" : "/batting/roll",
+                 core::says("What was asked for does not make the %1 needed, not even two joined, so "
+                            "the batting is planned otherwise.",
+                            text(needed_)),
+                 ""});
+            mine = all;
+            best = taken(mine);
+        }
+        if (best == mine.end()) {
+            stop("/batting/rolls",
+                 core::says("No pack and no roll makes the %1 needed.", text(needed_)),
+                 core::says("Enter a wider roll."));
+            return std::move(out_);
+        }
+        out_.plan = best->plan;
+        if (best->alongSeams > 0)
+            saySeams(best->alongSeams);
+        offer(*best, mine, all);
         return std::move(out_);
+    }
+
+    /// The chosen way, and of the others the best pack, the best rolls and what buys least.
+    void offer(const NewBatting& chosen, const std::vector<NewBatting>& mine,
+               const std::vector<NewBatting>& all) {
+        constexpr std::size_t kMost = 5;
+        auto& shown = out_.plan->alternatives;
+        const auto add = [&](const NewBatting& n, bool taken) {
+            const BattingPurchase& first = n.plan.buy.front();
+            BattingAlternative a{first.pack,
+                                 first.pack.empty() ? first.width : Length{},
+                                 first.pack.empty() ? first.length : Length{},
+                                 int(n.plan.joins.size()),
+                                 n.plan.strip,
+                                 n.pieceStrip,
+                                 describe(n.plan, n.pieceStrip, unit_),
+                                 taken};
+            const bool known = std::ranges::any_of(shown, [&](const BattingAlternative& o) {
+                return o.text == a.text ||
+                       (o.pack == a.pack && o.roll == a.roll && o.joins == a.joins &&
+                        o.pieceStrip == a.pieceStrip);
+            });
+            if (!known && shown.size() < kMost)
+                shown.push_back(std::move(a));
+        };
+        add(chosen, true);
+        const auto least = [&](const std::vector<NewBatting>& of) {
+            return std::ranges::min_element(of, {}, [](const NewBatting& n) { return n.area; });
+        };
+        add(*least(mine), false);
+        if (const auto pack = std::ranges::find_if(
+                all, [](const NewBatting& n) { return !n.plan.pack.empty(); });
+            pack != all.end())
+            add(*pack, false);
+        add(*least(all), false);
+        for (const NewBatting& n : all)
+            if (n.plan.pack.empty() && n.plan.joins.size() <= chosen.plan.joins.size() + 1)
+                add(n, false);
+    }
+
+    void saySeams(int joins) {
+        out_.findings.push_back(
+            {Finding::Level::warn, "/batting/pieces",
+             joins == 1 ? core::says("1 join runs along a backing seam; no layout that was tried "
+                                     "avoids it.")
+                        : core::says("%1 joins run along a backing seam; no layout that was tried "
+                                     "avoids it.",
+                                     joins),
+             ""});
     }
 
     BattingOutcome unknownPack() {
@@ -124,36 +209,29 @@ private:
         for (const PackSize& p : kPackSizes)
             names.emplace_back(p.name);
         stop("/batting/pack",
-             core::says("No pack is called '%1'; accepted are %2.", *batting_.pack,
-                        core::commaList(names)),
+             core::says("No pack is called '%1'; accepted are %2, or a size such as %3.",
+                        *batting_.pack, core::commaList(names),
+                        text(kPackSizes[5].size)),
              "");
         return std::move(out_);
     }
 
-    BattingOutcome packTooSmall(const PackSize& pack) {
-        const auto larger = smallestPack(needed_);
-        stop("/batting/pack",
-             core::says("The %1 pack does not hold the %2 needed.", named(pack), text(needed_)),
-             larger ? core::says("A %1 pack holds it.", named(*larger))
-                    : core::says("Join further pieces to it, or use less overage."));
-        return std::move(out_);
-    }
-
-    BattingOutcome noPackHolds() {
-        const PackSize& largest = kPackSizes.back();
-        const Length eaten = batting_.overlap + 2 * batting_.trim;
-        stop("/batting",
-             core::says("No pack holds the %1 needed; the largest is %2.", text(needed_),
-                        named(largest)),
-             eaten < largest.size.width
-                 ? core::says("List the pieces to join; %1 such packs suffice.",
-                              ceilDiv(needed_.width, largest.size.width - eaten) *
-                                  ceilDiv(needed_.length, largest.size.length - eaten))
-                 : core::says("List the pieces to join."));
-        return std::move(out_);
-    }
-
-    BattingOutcome fromPieces() {
+    BattingOutcome fromPieces(const std::optional<PackSize>& pack) {
+        const auto withPack = [&](BattingOutcome out) {
+            if (out.plan && pack)
+                for (BattingPiecePlaced& p : out.plan->pieces)
+                    if (p.name == pack->name) {
+                        p.bought = 0;
+                        out.plan->pack = pack->name;
+                        out.plan->buy = {{std::string{pack->name}, pack->size.width,
+                                          pack->size.length}};
+                    }
+            if (out.plan) {
+                out.plan->joinCost = joinCost(*out.plan, unit_);
+                out.plan->toBring = toBring(*out.plan, unit_);
+            }
+            return out;
+        };
         const Pool pool = poolOf(batting_, needed_, unit_, kMostPieces, out_.findings);
         BestJoin join = bestJoin(pool, seams_, kWork);
         if (join.layout) {
@@ -163,11 +241,11 @@ private:
                      core::says("There are too many pieces to try all joins; there may be a way "
                                 "with fewer."),
                      ""});
-            return joined(pool, join, {});
+            return withPack(joined(pool, join, {}));
         }
         const bool few = pool.blanks.size() <= kMostSplit;
         if (auto rescue = few ? splitOne(pool, seams_, kRescueWork) : std::nullopt)
-            return joined(rescue->pool, rescue->join, {rescue->split});
+            return withPack(joined(rescue->pool, rescue->join, {rescue->split}));
         return notEnough(pool, join.fewest);
     }
 
@@ -175,8 +253,6 @@ private:
                           std::vector<BattingSplit> splits) {
         const JoinLayout& layout = *join.layout;
         out_.plan = planOf(pool, layout, unit_);
-        if (batting_.pack)
-            out_.plan->pack = *batting_.pack;
         const auto say = [&](Finding::Level level, Sentence what) {
             out_.findings.push_back({level, "/batting/pieces", std::move(what), ""});
         };
@@ -192,13 +268,7 @@ private:
         if (layout.corners > 0)
             say(Finding::Level::warn, cornersMeet(layout.corners, join.cleanest));
         if (layout.alongSeams > 0)
-            say(Finding::Level::warn,
-                layout.alongSeams == 1
-                    ? core::says("1 join runs along a backing seam; no layout that was tried avoids "
-                                 "it.")
-                    : core::says("%1 joins run along a backing seam; no layout that was tried "
-                                 "avoids it.",
-                                 layout.alongSeams));
+            saySeams(layout.alongSeams);
         out_.plan->splits = std::move(splits);
         return std::move(out_);
     }
@@ -213,6 +283,15 @@ private:
                  : core::says("One more piece of at least %1 would do.", text(extra));
         if (whole && whole->name != pack->name) // what holds the whole holds the extra
             cure = core::says("%1 A %2 pack holds all of it.", std::move(cure), named(*whole));
+        std::vector<NewBatting> rolls =
+            newBatting(batting_, {{}, batting_.rolls}, needed_, unit_, seams_);
+        std::erase_if(rolls, [](const NewBatting& n) { return n.pieceStrip; });
+        if (!whole && !rolls.empty()) {
+            const NewBatting& best = *std::ranges::min_element(
+                rolls, [](const auto& a, const auto& b) { return takenBefore(a, b, false); });
+            cure = core::says("%1 Or buy new: %2", std::move(cure),
+                              describe(best.plan, false, unit_));
+        }
         if (!pool.mayTurn) {
             Pool turning = pool;
             turning.mayTurn = true;

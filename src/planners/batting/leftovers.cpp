@@ -38,7 +38,7 @@ Pool poolOf(const Batting& batting, Size needed, Unit unit, std::size_t most, Fi
     Pool pool{{}, needed, batting.overlap, batting.trim, batting.mayTurn};
     for (std::size_t i = 0; i < batting.pieces.size(); ++i) {
         const BattingPiece& p = batting.pieces[i];
-        const Rect usable = Rect{Length{}, Length{}, p.width, p.length}.grown(-batting.trim);
+        const Rect usable = squared(p).grown(-batting.trim);
         if (usable.width() <= batting.overlap || usable.length() <= batting.overlap) {
             findings.push_back({Finding::Level::warn, "/batting/pieces/" + std::to_string(i),
                                 core::says("Piece %1 of %2 is used up by trimming and one "

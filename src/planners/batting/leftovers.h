@@ -11,7 +11,7 @@ namespace bastewright::batting {
 struct Blank {
     std::string name;
     Size listed; ///< of the leftover, as the person measured it
-    Rect usable; ///< inside the trimmed edges, on the leftover
+    Rect usable; ///< inside the trimmed edges, on the leftover once cut square
     bool part = false;
 };
 

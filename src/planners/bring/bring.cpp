@@ -190,6 +190,7 @@ private:
     void backing() {
         struct Cloth {
             Length need, have;
+            Sentences notes{};
         };
         std::map<std::string, Cloth> cloths;
         for (std::size_t i = 0; i < quilts_.size(); ++i) {
@@ -205,38 +206,88 @@ private:
             for (const BackingPurchase& purchase : plan.buy)
                 if (purchase.length > Length{})
                     ofQuilt[purchase.fabric].need = ofQuilt[purchase.fabric].have + purchase.length;
+            // A sentence for each fabric, in the order they are listed.
+            auto said = plan.toBring.begin();
+            const auto take = [&](const std::string& fabric) {
+                if (ofQuilt.contains(fabric) && said != plan.toBring.end())
+                    cloths[fabric].notes.push_back(*said++);
+            };
+            for (const Fabric& fabric : session_.jobs[i].backing.fabrics)
+                take(fabric.name);
+            if (session_.jobs[i].backing.fabrics.empty() && !ofQuilt.empty())
+                take(ofQuilt.begin()->first);
             for (const auto& [fabric, cloth] : ofQuilt) {
                 cloths[fabric].need += cloth.need;
                 cloths[fabric].have += std::min(cloth.have, cloth.need);
             }
         }
-        const Length one = unit_ == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
-        const auto inCloth = [&](Length l) { return std::round(ratio(l, one) * 1000) / 1000; };
-        for (const auto& [fabric, cloth] : cloths)
+        for (auto& [fabric, cloth] : cloths) {
             put(fabric.empty() ? core::says("backing: fabric") : core::says("backing: %1", fabric),
-                inCloth(cloth.need), inCloth(cloth.have), unit_ == Unit::inch ? "yd" : "m");
+                inCloth(cloth.need), inCloth(cloth.have), clothUnit());
+            if (cloth.notes.size() == 1) // of several quilts the sum is enough
+                note(std::move(cloth.notes.front()));
+        }
+    }
+
+    /// In yards or metres, to a thousandth.
+    double inCloth(Length l) const {
+        const Length one = unit_ == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
+        return std::round(ratio(l, one) * 1000) / 1000;
+    }
+    std::string clothUnit() const { return unit_ == Unit::inch ? "yd" : "m"; }
+
+    /// What to say in the shop of the thing put last.
+    void note(Sentence text) {
+        if (!out_.empty() && out_.back().buy > 0)
+            out_.back().note = std::move(text);
     }
 
     void batting() {
-        std::map<std::string, std::pair<std::int64_t, std::int64_t>> packs; // need, have
+        struct Packs {
+            std::int64_t need = 0, have = 0;
+            Sentence note;
+        };
+        std::map<std::string, Packs> packs;
+        struct Roll {
+            Length need, have;
+            Sentences notes;
+        };
+        std::map<Length, Roll> rolls; // by usable width
         Length strip;
         std::int64_t pieces = 0;
         for (std::size_t i = 0; i < quilts_.size(); ++i) {
             if (!quilts_[i].batting)
                 continue;
             const BattingPlan& plan = *quilts_[i].batting;
-            if (!plan.pack.empty()) {
-                auto& [need, have] = packs[plan.pack];
-                ++need;
-                // What has been measured lies there already.
-                have += session_.jobs[i].batting.width ? 1 : 0;
-            } else {
-                pieces += std::ssize(plan.pieces);
+            // What has been measured lies there already.
+            const bool there = session_.jobs[i].batting.width.has_value();
+            for (const BattingPurchase& b : plan.buy) {
+                if (b.pack.empty()) {
+                    Roll& roll = rolls[b.width];
+                    roll.need += b.length;
+                    roll.have += there ? b.length : Length{};
+                    roll.notes.insert(roll.notes.end(), plan.toBring.begin(), plan.toBring.end());
+                } else {
+                    Packs& these = packs[b.pack];
+                    ++these.need;
+                    these.have += there ? 1 : 0;
+                    if (!plan.toBring.empty())
+                        these.note = plan.toBring.front();
+                }
             }
+            pieces += std::ranges::count(plan.pieces, -1, &BattingPiecePlaced::bought);
             strip += plan.strip;
         }
-        for (const auto& [pack, counts] : packs)
-            putCount(core::says("batting: %1", pack), counts.first, counts.second);
+        for (auto& [pack, these] : packs) {
+            putCount(core::says("batting: %1", pack), these.need, these.have);
+            note(std::move(these.note));
+        }
+        for (auto& [width, roll] : rolls) {
+            put(core::says("batting off the roll, %1 wide", core::length(width, unit_)),
+                inCloth(roll.need), inCloth(roll.have), clothUnit());
+            if (roll.notes.size() == 1) // of several quilts the sum is enough
+                note(std::move(roll.notes.front()));
+        }
         putCount(core::says("leftover batting pieces"), pieces, pieces);
         putLength(core::says("joining strip"), strip, Length{});
     }

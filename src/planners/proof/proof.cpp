@@ -69,6 +69,15 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
 
 } // namespace
 
+LayerSpare spareOf(const Top& top, Size layer) {
+    const Rect flat = topRect(top), taken = topEnvelope(top);
+    const auto one = [](Length has, Length wide, Length takes) {
+        return SpareLeft{(has - wide) / 2, (takes - wide) / 2};
+    };
+    return {one(layer.width, flat.width(), taken.width()),
+            one(layer.length, flat.length(), taken.length())};
+}
+
 Findings proveSizes(const Job& job, const LayerSizes& layers) {
     Findings out;
     const std::array all{Layer{"batting", layers.batting, job.batting.overage,

@@ -39,6 +39,23 @@ Flow joins(const SheetContext& c, const BattingPlan& plan) {
     return flow;
 }
 
+/// What is cut off a roll, and which leftovers are cut in two.
+QStringList cutsOf(const SheetContext& c, const BattingPlan& plan) {
+    QStringList out;
+    const bool roll = !plan.buy.empty() && plan.buy.front().pack.empty();
+    const auto names = pieceNames(plan);
+    for (std::size_t i = 0; roll && i < plan.pieces.size(); ++i) {
+        const Rect& at = plan.pieces[i].onPiece;
+        out << Text::tr("%1, %2 across and %3 along the roll")
+                   .arg(names[i], length(at.width(), c.unit()), length(at.length(), c.unit()));
+    }
+    for (const BattingSplit& s : plan.splits)
+        out << (s.acrossWidth ? Text::tr("%1 in two, at %2 of its width")
+                              : Text::tr("%1 in two, at %2 of its length"))
+                   .arg(QString::fromStdString(s.name), length(s.at, c.unit()));
+    return out;
+}
+
 } // namespace
 
 Flow battingPage(const SheetContext& c, std::size_t quilt) {
@@ -52,10 +69,13 @@ Flow battingPage(const SheetContext& c, std::size_t quilt) {
                     Text::tr("%1 · %2").arg(c.quiltName(quilt), size(q.layers.batting, c.unit())),
                     c.width)};
     flow.front().newPage = true;
-    if (!plan.pack.empty())
+    QStringList bring;
+    for (const auto& thing : plan.toBring)
+        bring << language::said(thing);
+    if (!bring.isEmpty())
         flow.push_back(paragraph(
-            std::vector<Span>{{Text::tr("Pack: %1").arg(QString::fromStdString(plan.pack)), true}},
-            c.width, type::kLead, 8));
+            std::vector<Span>{{Text::tr("Bring %1").arg(bring.join(QLatin1Char(' '))), true}}, c.width,
+            type::kLead, 8));
     if (!plan.pieces.empty()) {
         const Rect whole{Length{}, Length{}, q.layers.batting.width, q.layers.batting.length};
         // The more joins, the smaller, so that list and strip stay on its page.
@@ -70,8 +90,14 @@ Flow battingPage(const SheetContext& c, std::size_t quilt) {
         flow += joins(c, plan);
     if (plan.strip > Length{})
         flow.push_back(
-            paragraph(Text::tr("Bring %1 of joining strip.").arg(length(plan.strip, c.unit())),
+            paragraph(plan.joinCost.empty()
+                          ? Text::tr("Bring %1 of joining strip.").arg(length(plan.strip, c.unit()))
+                          : language::said(plan.joinCost),
                       c.width, type::kCheck, 8));
+    const QStringList cuts = cutsOf(c, plan);
+    if (!cuts.isEmpty())
+        flow.push_back(
+            paragraph(Text::tr("Cut first: %1.").arg(listed(cuts)), c.width, type::kBody, 8));
     QStringList left;
     for (const auto& name : plan.leftOver)
         left << language::said(name);

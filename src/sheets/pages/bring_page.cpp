@@ -41,6 +41,11 @@ Flow bringPage(const SheetContext& c) {
                    {Text::tr("Buy"), 58, true},
                    {{}, 90}},
                   rows, c.width, {.size = type::kCheck, .rowPadding = 5});
+    for (const auto& s : c.plan.supplies)
+        if (!s.note.empty())
+            flow.push_back(paragraph(std::vector<Span>{{language::said(s.item) + QStringLiteral(": "), true},
+                                                       {language::said(s.note), false}},
+                                     c.width, type::kBody, 6));
     return flow;
 }
 

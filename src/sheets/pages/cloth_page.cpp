@@ -23,23 +23,19 @@ Flow cuts(const SheetContext& c, const BackingPlan& plan, const std::string& fab
     return table({{{}, 0},
                   {Text::tr("Cut"), 0, true},
                   {Text::tr("Piece"), -1},
-                  {Text::tr("Across the cloth"), 90, true},
-                  {Text::tr("Along the cloth"), 90, true},
+                  {Text::tr("Across the fabric"), 90, true},
+                  {Text::tr("Along the fabric"), 90, true},
                   {Text::tr("Begins at"), 80, true}},
                  rows, c.width, {.size = type::kCheck, .rowPadding = 3.5});
 }
 
-QString buyWords(const SheetContext& c, const BackingPlan& plan) {
+QString buyWords(const BackingPlan& plan) {
+    if (plan.buy.empty())
+        return Text::tr("Nothing to buy: the fabric on hand makes it.");
     QStringList words;
-    for (const auto& b : plan.buy) {
-        const QString how = c.unit() == Unit::inch ? QString::fromStdString(formatYardsUp(b.length))
-                                                   : length(b.length, c.unit());
-        words << (b.fabric.empty()
-                      ? how
-                      : Text::tr("%1 of %2").arg(how, QString::fromStdString(b.fabric)));
-    }
-    return words.isEmpty() ? Text::tr("Nothing to buy: the cloth on hand makes it.")
-                           : Text::tr("Buy %1.").arg(listed(words));
+    for (const auto& thing : plan.toBring)
+        words << language::said(thing);
+    return Text::tr("Bring %1").arg(words.join(QLatin1Char(' ')));
 }
 
 } // namespace
@@ -49,14 +45,14 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
     if (!q.backing || q.backing->panels.empty())
         return {};
     const BackingPlan& plan = *q.backing;
-    Flow flow{title(Text::tr("Cloth for the backing"),
-                    Text::tr("%1 · finished %2 · lengths of cloth run %3 the quilt")
+    Flow flow{title(Text::tr("Fabric for the backing"),
+                    Text::tr("%1 · finished %2 · lengths of fabric run %3 the quilt")
                         .arg(c.quiltName(quilt), size(q.layers.backing, c.unit()),
                              plan.along ? Text::tr("along") : Text::tr("across")),
                     c.width)};
     flow.front().newPage = true;
     flow.push_back(
-        paragraph(std::vector<Span>{{buyWords(c, plan), true}}, c.width, type::kLead, 8));
+        paragraph(std::vector<Span>{{buyWords(plan), true}}, c.width, type::kLead, 8));
     for (const ClothLength& cloth : clothsOf(c.job(quilt), plan)) {
         flow.push_back(heading(
             cloth.fabric.empty()
@@ -84,8 +80,9 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
                            "triangles lie on the marks at the middles of the table."),
                   c.width, type::kBody, 4));
     flow.back().keepWithNext = true;
-    for (const auto& [what, words] : {std::pair{Text::tr("Runner-up"), plan.runnerUp},
-                                      std::pair{Text::tr("Nearest miss"), plan.nearestMiss}})
+    for (const auto& [what, words] : {std::pair{Text::tr("Least to buy"), plan.leastBought},
+                                      std::pair{Text::tr("Next best"), plan.runnerUp},
+                                      std::pair{Text::tr("Nearly"), plan.nearestMiss}})
         if (!words.empty()) {
             flow.push_back(paragraph(std::vector<Span>{{what + QStringLiteral(": "), true},
                                                        {language::said(words), false}},

@@ -9,6 +9,7 @@
 #include <QPolygonF>
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <vector>
 
@@ -153,6 +154,20 @@ void centreMarks(QPainter& p, QRectF r, const LayerLook& look) {
 
 } // namespace
 
+std::vector<QString> pieceNames(const BattingPlan& plan) {
+    std::vector<QString> out;
+    std::map<std::string, int> taken;
+    for (const BattingPiecePlaced& p : plan.pieces) {
+        const auto same = std::ranges::count(plan.pieces, p.name, &BattingPiecePlaced::name);
+        QString name = QString::fromStdString(p.name);
+        if (same > 1 && !name.isEmpty())
+            name += (name.back().isDigit() ? QString{} : QStringLiteral(" ")) +
+                    QChar('a' + taken[p.name]++ % 26);
+        out.push_back(name);
+    }
+    return out;
+}
+
 std::vector<ClothLength> clothsOf(const Job& job, const BackingPlan& plan) {
     std::vector<ClothLength> out;
     for (const ClothCut& cut : plan.cuts) {
@@ -260,9 +275,11 @@ void drawBatting(QPainter& p, QRectF box, const BattingPlan& plan, const QuiltPl
     const Mapping map{wholeOf(whole), box.adjusted(2, 2, -2, -2)};
     frame(p, map(wholeOf(whole)), ink::kBold, look.ink, look.paper);
     quiltOutline(p, map, topOn(whole, quilt.layers.top), look);
-    for (const BattingPiecePlaced& piece : plan.pieces) {
-        const QString name = QString::fromStdString(piece.name);
-        caption(p, map(piece.area), piece.turned ? Text::tr("%1, turned").arg(name) : name,
+    const std::vector<QString> names = pieceNames(plan);
+    for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
+        const BattingPiecePlaced& piece = plan.pieces[i];
+        const bool told = piece.turned && piece.bought < 0; // new batting is cut as it is drawn
+        caption(p, map(piece.area), told ? Text::tr("%1, turned").arg(names[i]) : names[i],
                 size(sizeOf(piece.area), unit), look);
     }
     // Numbers stand on their joins where they cover neither words nor one another.

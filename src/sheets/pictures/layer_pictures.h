@@ -26,6 +26,10 @@ struct ClothLength {
     Length whole;  ///< on hand and bought, or as far as the cuts reach where that is more
 };
 
+/// What the pieces of a batting are called where they are drawn and listed, in their order: those of
+/// one name "2a", "2b".
+std::vector<QString> pieceNames(const BattingPlan& plan);
+
 /// The lengths of cloth that a plan cuts, in the order in which it names them.
 std::vector<ClothLength> clothsOf(const Job& job, const BackingPlan& plan);
 

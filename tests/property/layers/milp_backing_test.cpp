@@ -87,6 +87,9 @@ TEST(BackingByIntegerProgram, BuysAsLittle) {
         std::mt19937_64 random{seed};
         Job job;
         job.backing.column = false;
+        job.backing.squaring = {};
+        job.backing.leastPiece = 2_in;
+        job.backing.seamWorth = {}; // the program knows nothing of seams
         job.backing.centreSeam = true;
         for (int f = 0; f < 3; ++f)
             job.backing.fabrics.push_back(

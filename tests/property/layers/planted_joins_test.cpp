@@ -3,6 +3,7 @@
 
 #include <gmock/gmock.h>
 
+#include <cmath>
 #include <ostream>
 #include <random>
 
@@ -102,6 +103,35 @@ INSTANTIATE_TEST_SUITE_P(Kinds, PlantedJoin,
                                          Kind{6, 1_in, false}, Kind{7, 0_in, true},
                                          Kind{10, 0_in, false}, Kind{12, 0_in, false},
                                          Kind{12, 0_in, true}, Kind{18, 0_in, false}));
+
+/// A piece whose longer side is an inch longer than it may be cut square to.
+BattingPiece outOfSquare(BattingPiece p) {
+    Length& longer = p.width < p.length ? p.length : p.width;
+    longer += Length::inches(1) + Length::inch64ths(2);
+    const double lean = 2 * longer.in(); // d² and e² differ by four times the side for an inch
+    const double half = p.width.in() * p.width.in() + p.length.in() * p.length.in();
+    p.diagonals = {Length::nearestInches(std::sqrt(half + lean)),
+                   Length::nearestInches(std::sqrt(half - lean))};
+    return p;
+}
+
+TEST(MadeSets, FortyEightAreJoined) {
+    int joined = 0;
+    for (int pieces = 3; pieces <= 14; ++pieces)
+        for (const bool crooked : {false, true})
+            for (const std::uint64_t seed : {101u, 102u}) {
+                Planted p = Planter{seed + std::uint64_t(pieces), pieces, 0_in, false}.made();
+                if (crooked)
+                    for (BattingPiece& piece : p.job.batting.pieces)
+                        piece = outOfSquare(piece);
+                const BattingOutcome out = planBatting(p.job, p.needed);
+                ASSERT_TRUE(out.plan) << pieces << " pieces, seed " << seed;
+                EXPECT_THAT(joining::faults(p.job, p.needed, *out.plan), IsEmpty())
+                    << pieces << " pieces, seed " << seed;
+                ++joined;
+            }
+    EXPECT_EQ(joined, 48);
+}
 
 /// All rectangles some of the pieces give, by every tree, with nothing left out. A rectangle is a
 /// pair of whole eighths.

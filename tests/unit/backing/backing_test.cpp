@@ -14,8 +14,10 @@ using sewing::yards;
 using testing::HasSubstr;
 using testing::IsEmpty;
 
+/// Nothing for squaring, as the cases of practice are worked unless they say so.
 Job jobWith(Length usable, Length overage = 4_in, bool column = false) {
     Job job;
+    job.backing.squaring = {};
     job.backing.overage = overage;
     job.backing.column = column;
     job.backing.fabrics = {{.name = "blue", .usableWidth = usable}};
@@ -77,13 +79,98 @@ TEST(Backing, WorkedLengthsOfCloth) {
     EXPECT_NEAR(yards(planned(job, {65_in, 78_in})), 4 + 1.0 / 3, 0.125);
 }
 
+TEST(Backing, SquaringIsBoughtForEveryLength) {
+    // Two lengths of 94, one split: 5.22 yd, bought as 5 1/2 (common practice).
+    Job job = jobWith(40_in);
+    job.backing.centreSeam = true;
+    job.backing.oneWay = true;
+    job.backing.squaring = Backing{}.squaring;
+    EXPECT_EQ(job.backing.squaring, 4_in);
+    const BackingPlan plan = planned(job, {76_in, 94_in});
+    EXPECT_NEAR(yards(plan), 5.5, 1e-9);
+    ASSERT_EQ(plan.toBring.size(), 1u);
+    EXPECT_EQ(plan.toBring[0], "5 1/2 yd of blue, 40 in wide without selvages: 2 lengths of 94 in, "
+                               "with 4 in for squaring each cut end.");
+}
+
+TEST(Backing, ASeamIsWorthAQuarterOfAYard) {
+    // From memory: what is sewn has the fewest yards and a quarter for each seam, and what buys
+    // less is named beside it.
+    Job job = jobWith(40_in, 4_in, true);
+    job.backing.squaring = Backing{}.squaring;
+    for (int w = 60; w <= 100; w += 4)
+        for (int l = w; l <= 116; l += 4) {
+            const BackingPlan plan =
+                planned(job, {Length::inches(w + 8), Length::inches(l + 8)});
+            const auto chosen = std::ranges::find(plan.alternatives, true,
+                                                  &BackingAlternative::chosen);
+            for (const BackingAlternative& a : plan.alternatives)
+                if (a.wanted.empty()) {
+                    EXPECT_GE(a.bought + a.seams * 9_in, chosen->bought + chosen->seams * 9_in)
+                        << w << " × " << l << ": " << a.text;
+                }
+            const auto least =
+                std::ranges::min(plan.alternatives, {}, [](const BackingAlternative& a) {
+                    return a.wanted.empty() ? a.bought : 1000_yd;
+                });
+            EXPECT_EQ(plan.leastBought.empty(), least.bought == chosen->bought) << w << " × " << l;
+            if (!plan.leastBought.empty()) {
+                EXPECT_THAT(plan.leastBought, HasSubstr("saves"));
+            }
+        }
+    // Who does not mind seams buys the least.
+    job.backing.seamWorth = {};
+    EXPECT_TRUE(planned(job, {88_in, 88_in}).leastBought.empty());
+}
+
+TEST(Backing, NoPieceIsNarrowAndNoneLiesInTheOverage) {
+    for (int w = 44; w <= 124; w += 3)
+        for (int l = w; l <= 128; l += 5) {
+            const Size needed{Length::inches(w), Length::inches(l)};
+            for (const BackingPanel& p : planned(jobWith(40_in, 4_in, true), needed).panels) {
+                EXPECT_GE(std::min(p.area.width(), p.area.length()), 6_in) << w << " × " << l;
+                EXPECT_TRUE(p.area.x1 >= 6_in && p.area.x0 <= needed.width - 6_in &&
+                            p.area.y1 >= 6_in && p.area.y0 <= needed.length - 6_in)
+                    << w << " × " << l << ": " << p.name;
+            }
+        }
+}
+
+TEST(Backing, NarrowPiecesAreSaidWhereNothingElseFits) {
+    // Six and a half inches of cloth are less than the widest rule asks for along the edge.
+    Job job = jobWith(20_in, 16_in);
+    job.backing.leastPiece = 18_in;
+    const BackingOutcome out = planBacking(job, {44_in, 40_in});
+    ASSERT_TRUE(out.plan);
+    EXPECT_THAT(faults(job, {44_in, 40_in}, *out.plan), IsEmpty());
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_EQ(out.findings[0].level, Finding::Level::warn);
+}
+
+TEST(Backing, PanelsAreNumbered) {
+    Job job = jobWith(40_in);
+    job.backing.oneWay = true;
+    std::vector<std::string> names;
+    for (const BackingPanel& p : planned(job, {77_in, 120_in}).panels)
+        names.push_back(p.name);
+    EXPECT_THAT(names, testing::ElementsAre("1a", "2", "1b"));
+    job.backing.column = true;
+    job.backing.oneWay = false;
+    job.backing.seamWorth = {};
+    job.backing.fabrics[0].usableWidth = 42_in;
+    names.clear();
+    for (const BackingPanel& p : planned(job, {88_in, 88_in}).panels)
+        names.push_back(p.name);
+    EXPECT_THAT(names, testing::IsSupersetOf({"1", "2a", "2b", "2c", "3"}));
+}
+
 TEST(Backing, BothDirectionsOfTheWorkedCase) {
     // Backing 65 × 78: 3 5/8 yd across, 4 1/3 along (common practice).
     const Job job = jobWith(42_in);
     const BackingPlan plan = planned(job, {65_in, 78_in});
     EXPECT_FALSE(plan.along);
     EXPECT_NEAR(yards(plan), 3.625, 1e-9);
-    EXPECT_THAT(plan.runnerUp, HasSubstr("in"));
+    EXPECT_THAT(plan.runnerUp, HasSubstr("yd"));
 }
 
 TEST(Backing, HalfAnInchLessOverageSavesAPanel) {
@@ -99,8 +186,9 @@ TEST(Backing, HalfAnInchLessOverageSavesAPanel) {
 }
 
 TEST(Backing, OffersEightyInchQuiltThreeWays) {
-    // 80 × 80 in at 42 usable: 7 3/8 yd with plain panels, 5 1/2 with a panel pieced from the
-    // offcut and four seams, 5 with a 6 in column of another cloth (worked by hand).
+    // 80 × 80 in at 42 usable, nothing for squaring (worked by hand): 7 3/8 yd with plain panels; 5
+    // 1/2 with a strip of three lengths turned a quarter, 7 in cut, and four seams; 5 with such a
+    // strip of another fabric, and two. Two seams are worth half a yard, so the strip is sewn.
     const Job job = jobWith(42_in, 4_in, true);
     const BackingPlan plan = planned(job, {88_in, 88_in});
     EXPECT_NEAR(yards(plan), 5.5, 1e-9);
@@ -112,7 +200,8 @@ TEST(Backing, OffersEightyInchQuiltThreeWays) {
     EXPECT_TRUE(offered(7.375, 2));
     EXPECT_TRUE(offered(5.5, 4));
     EXPECT_TRUE(offered(5.0, 2));
-    EXPECT_THAT(plan.alternatives.front().wanted, HasSubstr("6 in × 88 in of another cloth"));
+    EXPECT_TRUE(plan.alternatives.front().chosen);
+    EXPECT_THAT(plan.alternatives.back().wanted, HasSubstr("7 in × 88 in of another fabric"));
     EXPECT_EQ(std::ranges::count(plan.alternatives, true, &BackingAlternative::chosen), 1);
 }
 
@@ -129,12 +218,12 @@ TEST(Backing, TheWayThatWasChosenIsTaken) {
         EXPECT_THAT(faults(job, {88_in, 88_in}, *out.plan), IsEmpty());
         EXPECT_EQ(boughtInAll(*out.plan), a.bought) << a.text;
         EXPECT_EQ(int(out.plan->panels.size()) - 1, a.seams) << a.text;
-        // The same ways are offered, only another is the plan, and the least bought is named.
+        // The same ways are offered, only another is the plan, and the best is named.
         ASSERT_EQ(out.plan->alternatives.size(), best.alternatives.size());
         for (const BackingAlternative& b : out.plan->alternatives)
             EXPECT_EQ(b.chosen, b.text == a.text);
         if (!a.chosen) {
-            EXPECT_THAT(out.plan->runnerUp, HasSubstr("5 1/2 yd"));
+            EXPECT_THAT(out.plan->runnerUp, HasSubstr("5 1/2 yd, 4 seams"));
         }
     }
 }
@@ -218,7 +307,7 @@ TEST(Backing, WideClothNeedsNoSeam) {
 
 TEST(Backing, MixesLengthsOnHand) {
     // Two remnants of different width make it together; nothing is bought.
-    Job job;
+    Job job = jobWith(44_in);
     job.backing.column = false;
     job.backing.fabrics = {
         {.name = "blue", .usableWidth = 44_in, .onHand = 80_in, .buyable = false},
@@ -231,7 +320,7 @@ TEST(Backing, MixesLengthsOnHand) {
 
 TEST(Backing, JoinsShortRemnantsIntoAColumn) {
     // 44 + 20 of another cloth, whose two feet on hand have to be pieced.
-    Job job;
+    Job job = jobWith(44_in, 4_in, true);
     job.backing.fabrics = {
         {.name = "blue", .usableWidth = 44_in, .onHand = 80_in, .buyable = false},
         {.name = "grey", .usableWidth = 42_in, .onHand = 41_in, .buyable = false}};
@@ -252,8 +341,8 @@ TEST(Backing, ShrinkageAndSquaringAreBoughtOver) {
     job.backing.oneWay = true;
     const double plain = yards(planned(job, {70_in, 90_in}));
     EXPECT_NEAR(plain, 5.0, 1e-9); // two lengths of 90
-    job.backing.squaring = 4_in;
-    EXPECT_NEAR(yards(planned(job, {70_in, 90_in})), 5.125, 1e-9);
+    job.backing.squaring = 4_in; // of each of the two
+    EXPECT_NEAR(yards(planned(job, {70_in, 90_in})), 5.25, 1e-9);
     job.backing.squaring = {};
     job.backing.shrinkPercent = 4;
     EXPECT_NEAR(yards(planned(job, {70_in, 90_in})), 5.25, 1e-9); // 180 / 0.96 = 187.5 in

@@ -64,9 +64,31 @@ inline std::vector<std::string> faults(const Job& job, Size needed, const Battin
     std::map<std::string, Size> sizes;
     for (const BattingPiece& p : rules.pieces) {
         there[p.name] += p.count;
-        sizes[p.name] = {p.width, p.length};
+        const Rect square = squared(p);
+        sizes[p.name] = {square.width(), square.length()};
     }
+    std::map<int, std::vector<Rect>> ofNew;
     for (const BattingPiecePlaced& p : plan.pieces) {
+        if (p.bought >= 0) {
+            if (p.bought >= int(plan.buy.size())) {
+                out.push_back(p.name + " is cut from nothing");
+                continue;
+            }
+            const BattingPurchase& b = plan.buy[std::size_t(p.bought)];
+            const double keep = 1 - rules.shrinkPercent / 100;
+            const double edge =
+                b.pack.empty() || plan.joins.empty() ? 0 : rules.trim.in();
+            if (p.onPiece.empty() || p.onPiece.x0.in() < edge - 1e-6 ||
+                p.onPiece.y0.in() < edge - 1e-6 ||
+                p.onPiece.x1.in() > b.width.in() * keep - edge + 1e-6 ||
+                p.onPiece.y1.in() > b.length.in() * keep - edge + 1e-6)
+                out.push_back(p.name + " is cut beyond what is bought: " + text(p.onPiece));
+            for (const Rect& other : ofNew[p.bought])
+                if (other.overlaps(p.onPiece))
+                    out.push_back(p.name + " shares batting with another: " + text(p.onPiece));
+            ofNew[p.bought].push_back(p.onPiece);
+            continue;
+        }
         if (!sizes.contains(p.name)) {
             out.push_back("no piece is called " + p.name);
             continue;

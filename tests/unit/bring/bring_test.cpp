@@ -169,6 +169,8 @@ TEST(Bring, BattingFromAPackOrFromLeftovers) {
     QuiltPlan a = quilt(1), b = quilt(1), c = quilt(1);
     a.batting = BattingPlan{};
     a.batting->pack = "queen";
+    a.batting->buy = {{"queen", 90_in, 108_in}};
+    a.batting->toBring = {"a queen pack, 90 × 108 in."};
     b.batting = a.batting;
     c.batting = BattingPlan{};
     c.batting->pieces.resize(4);

@@ -29,6 +29,7 @@ Session session(Basting::With with, Length batting) {
     job.batting.thickness = batting;
     job.batting.pieces = {{"wide", 30_in, 46_in}, {"narrow", 26_in, 46_in}};
     job.backing.fabrics.emplace_back().name = "blue";
+    job.backing.squaring = {};
     s.jobs = {job};
     s.setting.room.tables = {{72_in, 30_in, 1}};
     s.setting.room.irons = 2;

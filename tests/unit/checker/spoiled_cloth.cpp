@@ -42,6 +42,23 @@ void quarter(Good& g) {
     b.strip = 96_in;
 }
 
+/// From one pack, turned.
+void fromPack(Good& g, const std::string& name, Length width, Length length) {
+    g.quilt().batting = BattingPlan{};
+    batting(g).pack = name;
+    batting(g).buy = {{name, width, length}};
+    batting(g).pieces = {
+        {"1", {0_in, 0_in, 52_in, 44_in}, true, {0_in, 0_in, 44_in, 52_in}, 0}};
+}
+
+/// A length off a roll, along the quilt.
+void offRoll(Good& g, Length width, Length length) {
+    g.quilt().batting = BattingPlan{};
+    batting(g).buy = {{"", width, length}};
+    batting(g).pieces = {
+        {"1", {0_in, 0_in, 52_in, 44_in}, false, {0_in, 0_in, 52_in, 44_in}, 0}};
+}
+
 /// The first length comes from 50 in of cloth on hand; the plan follows it.
 void haveSome(Good& g) {
     g.job().backing.fabrics.front().onHand = 50_in;
@@ -139,6 +156,34 @@ std::vector<Spoiled> spoiledCloth() {
              offerWays(g);
              backing(g).alternatives.back().bought = 90_in;
          }},
+        {"AWayThatBuysLessForTooManySeamsIsNot",
+         {},
+         [](Good& g) {
+             offerWays(g);
+             backing(g).alternatives.back().bought = 90_in;
+             backing(g).alternatives.back().seams = 3;
+         }},
+        {"ByPriceAnotherWayIsBetter",
+         {"backing.ways"},
+         [](Good& g) {
+             offerWays(g);
+             g.job().backing.fabrics.front().price = 10;
+             backing(g).alternatives.front().cost = 27.5;
+             backing(g).alternatives.back().cost = 24;
+         }},
+        {"APanelIsNarrow", {"backing.narrow"}, [](Good& g) { g.job().backing.leastPiece = 9_in; }},
+        {"NarrowPanelsAreSaid",
+         {},
+         [](Good& g) {
+             g.job().backing.leastPiece = 9_in;
+             g.plan.findings = {{Finding::Level::warn, "/backing", "Narrow.", ""}};
+         }},
+        {"APanelIsTrimmedAway",
+         {"backing.narrow", "layers.sizes", "layers.short"},
+         [](Good& g) { g.job().backing.overage = 9_in; }},
+        {"NothingIsLeftForSquaring",
+         {"backing.squared"},
+         [](Good& g) { g.job().backing.squaring = 4_in; }},
         {"TheWayThePersonChoseIsTaken",
          {},
          [](Good& g) {
@@ -159,24 +204,46 @@ std::vector<Spoiled> spoiledCloth() {
              g.job().backing.way = BackingWay{150_in, 1};
              g.plan.findings = {{Finding::Level::note, "/backing/way", "Gone.", ""}};
          }},
-        {"APackIsTooSmall",
-         {"batting.pack"},
-         [](Good& g) {
-             g.quilt().batting = BattingPlan{};
-             batting(g).pack = "craft";
-         }},
+        {"APackIsTooSmall", {"batting.fits"}, [](Good& g) { fromPack(g, "craft", 36_in, 45_in); }},
         {"APackIsLargeEnoughOnceItIsTurned",
          {},
+         [](Good& g) { fromPack(g, "crib", 45_in, 60_in); }},
+        {"APackIsWashedAndShrinks",
+         {"batting.fits"},
          [](Good& g) {
-             g.quilt().batting = BattingPlan{};
-             batting(g).pack = "crib";
+             fromPack(g, "crib", 45_in, 60_in);
+             g.job().batting.shrinkPercent = 5;
          }},
+        {"APackIsKnownByItsSize", {}, [](Good& g) { fromPack(g, "50 x 55", 50_in, 55_in); }},
         {"APackIsUnknown",
-         {"batting.pack"},
+         {"batting.bought"},
+         [](Good& g) { fromPack(g, "giant", 90_in, 90_in); }},
+        {"APackIsNotSoLarge",
+         {"batting.bought"},
+         [](Good& g) { fromPack(g, "crib", 46_in, 60_in); }},
+        {"BattingOffTheRoll", {}, [](Good& g) { offRoll(g, 96_in, 45_in); }},
+        {"NoRollIsSoWide", {"batting.bought"}, [](Good& g) { offRoll(g, 97_in, 45_in); }},
+        {"ARollOfTheirOwn",
+         {},
          [](Good& g) {
-             g.quilt().batting = BattingPlan{};
-             batting(g).pack = "giant";
+             offRoll(g, 97_in, 45_in);
+             g.job().batting.roll = 97_in;
          }},
+        {"BattingIsNotSoldByTheInch",
+         {"batting.bought"},
+         [](Good& g) { offRoll(g, 96_in, 46_in); }},
+        {"TooLittleIsBoughtOffTheRoll",
+         {"batting.fits"},
+         [](Good& g) { offRoll(g, 96_in, 40.5_in); }},
+        {"APieceIsOfNothingBought",
+         {"batting.fits"},
+         [](Good& g) {
+             offRoll(g, 96_in, 45_in);
+             batting(g).pieces.front().bought = 1;
+         }},
+        {"ALeftoverIsOutOfSquare",
+         {"batting.fits"},
+         [](Good& g) { g.job().batting.pieces.front().diagonals = {54_in, 56_in}; }},
         {"ThePiecesLeaveAHole",
          {"batting.pieces", "batting.joins"},
          [](Good& g) { batting(g).pieces.front().area.x1 = 27_in; }},

@@ -109,13 +109,15 @@ TEST(BadInput, TheGrid) {
               "block is -10"},
              // 89 in of grid without borders on 88 in of top
              {grid(R"("columns": 89, "rows": 96, "block": 1)"), Level::stop, "/top/grid",
-              "adds up to a width of 89 in while the top measures 88 in; up to 88 in is accepted"},
+              "cannot be right: the blocks alone need 89 in across, and the top measures 88 in"},
              // one inch less is shared out
              {grid(R"("columns": 87, "rows": 96, "block": 1)"), Level::warn, "/top/grid",
-              "a width of 87 in while the top measures 88 in; the difference"},
+              "87 in across and the top measures 88 in, so the borders at left and right come out "
+              "1/2 in wide, not 0 in"},
              // borders of 1/2 in can give up one inch between them
              {grid(R"("columns": 88, "rows": 95, "block": 1, "border": 0.5)"), Level::warn,
-              "/top/grid", "a width of 89 in"},
+              "/top/grid", "89 in across and the top measures 88 in, so the borders at left and right "
+                           "come out 0 in wide, not 1/2 in"},
              {grid(R"("columns": 8, "rows": 8, "block": 11, "block_length": 12,
                       "inner": {"x": [11]})"),
               Level::stop, "/top/grid", "inner seam at x = 11 in; less than the block's 11 in"},

@@ -10,14 +10,14 @@ namespace {
 // (src/job/job_json.cpp and session_json.cpp), in its schema (docs/schema) and in
 // random_session.cpp; then its count here.
 TEST(JobFields, AllHaveAPlaceInTheFile) {
-    EXPECT_EQ(fieldCount<BlockGrid>(), 8u);
-    EXPECT_EQ(fieldCount<Top>(), 5u);
+    EXPECT_EQ(fieldCount<BlockGrid>(), 9u);
+    EXPECT_EQ(fieldCount<Top>(), 6u);
     EXPECT_EQ(fieldCount<Quilting>(), 2u);
     EXPECT_EQ(fieldCount<Basting>(), 8u);
-    EXPECT_EQ(fieldCount<BattingPiece>(), 4u);
-    EXPECT_EQ(fieldCount<Batting>(), 11u);
+    EXPECT_EQ(fieldCount<BattingPiece>(), 5u);
+    EXPECT_EQ(fieldCount<Batting>(), 15u);
     EXPECT_EQ(fieldCount<Fabric>(), 5u);
-    EXPECT_EQ(fieldCount<Backing>(), 13u);
+    EXPECT_EQ(fieldCount<Backing>(), 15u);
     EXPECT_EQ(fieldCount<BackingWay>(), 2u);
     EXPECT_EQ(fieldCount<Machine>(), 1u);
     EXPECT_EQ(fieldCount<HandedZone>(), 2u);

@@ -38,6 +38,8 @@ Top top(Random& r) {
             g.innerX.push_back(r.length(Length::inch64ths(8), most - Length::nanometres(1)));
             g.innerY.push_back(r.length(Length::inch64ths(8), most - Length::nanometres(1)));
         }
+        if (r.chance(30))
+            g.borderEnds = r.length(0_in, 1_in) / 4;
         if (most >= halfInch())
             t.grid = g;
     }
@@ -58,13 +60,21 @@ Batting batting(Random& r) {
     b.meltable = r.chance(50);
     if (r.chance(50))
         b.pack = r.name(0);
+    if (r.chance(30))
+        b.roll = r.length(20_in, 200_in);
+    if (r.chance(30))
+        b.rolls = {r.length(20_in, 200_in)};
+    b.pieceStrip = r.chance(50);
+    b.shrinkPercent = r.real(0, 20);
     if (r.chance(30)) {
         b.width = r.length(6_in, 300_in);
         b.length = r.length(6_in, 300_in);
     }
     for (int n = r.count(0, 8); n > 0; --n)
-        b.pieces.push_back({r.chance(80) ? r.name(n) : std::string{}, r.length(1_in, 300_in),
-                            r.length(1_in, 300_in), r.count(1, 5)});
+        b.pieces.push_back({r.name(n), r.length(1_in, 300_in), r.length(1_in, 300_in),
+                            r.count(1, 5),
+                            r.chance(30) ? std::vector{r.length(1_in, 300_in), r.length(1_in, 300_in)}
+                                         : std::vector<Length>{}});
     b.mayTurn = r.chance(50);
     b.trim = r.length(0_in, 6_in);
     b.overlap = r.length(0_in, 6_in);
@@ -77,6 +87,8 @@ Backing backing(Random& r) {
     b.seam = r.length(0_in, 2_in);
     b.shrinkPercent = r.real(0, 20);
     b.squaring = r.length(0_in, 36_in);
+    b.seamWorth = r.length(0_in, 36_in);
+    b.leastPiece = r.length(1_in, 24_in);
     b.repeat = r.length(0_in, 72_in);
     b.oneWay = r.chance(50);
     b.column = r.chance(50);

@@ -138,6 +138,8 @@ private:
             b.alternatives.push_back({r_.chance(50), positive(), r_.real(0, 99), r_.real(0, 9999),
                                       r_.count(0, 9), sentence(), sentence(), r_.chance(50)});
         }
+        b.leastBought = sentence();
+        b.toBring = some(2, &Builder::sentence);
         b.runnerUp = sentence();
         b.nearestMiss = sentence();
         return b;
@@ -145,8 +147,14 @@ private:
     BattingPlan batting() {
         BattingPlan b;
         b.pack = text();
-        for (int n = r_.count(0, 3); n > 0; --n)
-            b.pieces.push_back({text(), rect(), r_.chance(50), rect()});
+        for (int n = r_.count(0, 3); n > 0; --n) {
+            b.pieces.push_back({text(), rect(), r_.chance(50), rect(), r_.count(-1, 3)});
+            b.buy.push_back({text(), positive(), positive()});
+            b.alternatives.push_back({text(), positive(), positive(), r_.count(0, 9), positive(),
+                                      r_.chance(50), sentence(), r_.chance(50)});
+        }
+        b.joinCost = sentence();
+        b.toBring = some(2, &Builder::sentence);
         b.joins = some(3, &Builder::segment);
         b.strip = positive();
         b.leftOver = some(3, &Builder::sentence);
