@@ -13,7 +13,8 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BlockGrid>(), 8u);
     EXPECT_EQ(fieldCount<Top>(), 5u);
     EXPECT_EQ(fieldCount<Quilting>(), 2u);
-    EXPECT_EQ(fieldCount<Basting>(), 8u);
+    EXPECT_EQ(fieldCount<Basting>(), 9u);
+    EXPECT_EQ(fieldCount<OwnMeasure>(), 2u);
     EXPECT_EQ(fieldCount<BattingPiece>(), 4u);
     EXPECT_EQ(fieldCount<Batting>(), 11u);
     EXPECT_EQ(fieldCount<Fabric>(), 5u);
