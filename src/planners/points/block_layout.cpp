@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace bastewright::points {
 namespace {
@@ -34,8 +35,19 @@ public:
             placeEdge(side);
         repair(out_.layout, rules_, 300);
         prune(out_.layout, rules_);
+        // Pins of the lines near a corner may have moved.
+        std::set<Point> ofLines, left;
         for (const Layout::Pin& p : out_.layout.pins)
-            if (p.loose)
+            left.insert(exact(p.at));
+        for (EdgeLine& line : out_.blocks.edges) {
+            const auto placeOf = [&](Length along) { return exact(at(line.side, line.in.in(), along.in())); };
+            std::erase_if(line.places, [&](Length along) { return !left.contains(placeOf(along)); });
+            for (const Length along : line.places)
+                ofLines.insert(placeOf(along));
+        }
+        std::erase_if(out_.blocks.edges, [](const EdgeLine& l) { return l.places.empty(); });
+        for (const Layout::Pin& p : out_.layout.pins)
+            if (p.loose && !ofLines.contains(exact(p.at)))
                 out_.blocks.singles.push_back(exact(p.at));
         std::ranges::sort(out_.blocks.singles);
         std::ranges::sort(out_.blocks.leftOut);
@@ -132,12 +144,20 @@ private:
             for (const double along : placesAlong(side, perBlock, best->second)) {
                 if (tooNear(at(side, best->first, along)))
                     continue; // a corner that the other side has
+                const Spot spot = at(side, best->first, along);
+                if (!rules_.pin.angleAt(spot))
+                    continue;
                 line.places.push_back(Length::nearestInches(along));
-                put(at(side, best->first, along));
+                out_.layout.pins.push_back({spot, nearCorner(spot)});
             }
             out_.blocks.edges.push_back(std::move(line));
             return;
         }
+    }
+    bool nearCorner(Spot s) const {
+        const Field& t = rules_.top();
+        const double far = 1.75 * rules_.spacing;
+        return std::min(s.x - t.x0, t.x1 - s.x) < far && std::min(s.y - t.y0, t.y1 - s.y) < far;
     }
     bool tooNear(Spot s) const {
         return std::ranges::any_of(out_.layout.pins, [&](const Layout::Pin& p) {

@@ -8,7 +8,7 @@ namespace bastewright::points {
 namespace {
 
 // Shares of the spacing: how far a pin may be moved to clear a seam, and how far where none is cleared.
-constexpr double kReach = 0.45, kNear = 0.25;
+constexpr double kReach = 0.6, kNear = 0.25;
 
 } // namespace
 

@@ -140,7 +140,7 @@ int RowFit::lay(const RowChoice& choice, int most) {
 Spots RowFit::bareIn(const Field& part, int most) {
     found_.clear();
     lookAtCorners(part);
-    // A pin lies beside its row by less than half a spacing.
+    // A pin lies beside its row by less than a spacing.
     const Field around = part.grown(rules_.radius + rules_.spacing);
     for (std::size_t row = 0; row < rows_.size() && std::ssize(found_) <= most; ++row)
         if (!rows_[row].empty() && rows_[row].front().at.y > around.y0 &&

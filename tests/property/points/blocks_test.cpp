@@ -32,8 +32,8 @@ struct Place {
 };
 
 /// A second implementation, written from the rule alone: every choice of at most three kinds of places
-/// in a block, with and without points in the sashing, that has fewer points than `count` leaves one of
-/// some places of the cell bare. Refuting needs no exactness: a bare place is a bare place.
+/// in a block, with and without points in the sashing, that has fewer points than `count` leaves a place
+/// of the cell bare: one of a raster, or one found by halving squares.
 class Refuter {
 public:
     Refuter(const Job& job, int count)
@@ -151,6 +151,11 @@ private:
         }
         if (n >= count_ || !held.all())
             return false;
+        std::vector<Place> all;
+        for (const Kind* k : kinds)
+            all.insert(all.end(), k->at.begin(), k->at.end());
+        if (isBare(all, pitch_ / 2, pitch_ / 2, pitch_ / 2))
+            return false;
         for (const Kind* a : kinds)
             for (const Kind* b : kinds)
                 for (const Place p : a->at)
@@ -160,6 +165,24 @@ private:
         return true;
     }
 
+    /// True where a square of the cell has a place out of reach, looked for by halving: no place in it
+    /// is farther from its nearest point than its middle is by half a diagonal.
+    bool isBare(const std::vector<Place>& all, double x, double y, double half) const {
+        double nearest = 1e9;
+        for (const Place p : all)
+            nearest = std::min(nearest, std::hypot(around(p.x - x), around(p.y - y)));
+        if (nearest > reach_ - kLess)
+            return true;
+        if (nearest + half * std::sqrt(2.0) <= reach_ - kLess || half < 1e-3)
+            return false;
+        for (const double dx : {-half / 2, half / 2})
+            for (const double dy : {-half / 2, half / 2})
+                if (isBare(all, x + dx, y + dy, half / 2))
+                    return true;
+        return false;
+    }
+
+    static constexpr double kLess = 1e-3; // inches: figures that cover by less are left to rounding
     const Job& job_;
     std::vector<Segment> seams_;
     int count_;
@@ -193,6 +216,8 @@ TEST_P(ByTheBlocks, IsTheLeastOfItsKindAndCoversTheWholeTop) {
             EXPECT_LE(m.farthest, spacing / std::sqrt(2.0) + 0.125 + 1e-3);
             EXPECT_GE(m.closest, spacing / 2 - 1e-5);
             EXPECT_GE(m.room, job.basting.clear.in() - 1e-5);
+            for (const Finding& f : plan.findings)
+                EXPECT_EQ(f.level, Finding::Level::note) << f.text;
             if (plan.blocks)
                 EXPECT_LE(double(plan.points.size()), 1.4 * plan.bound + 1);
             else
