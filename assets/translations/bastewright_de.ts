@@ -1205,16 +1205,16 @@
 <context>
     <name>PassPicture</name>
     <message>
-        <source>Tap a block to see its pattern</source>
-        <translation>Einen Block antippen, um sein Muster zu sehen</translation>
-    </message>
-    <message>
         <source>Planning …</source>
         <translation>Wird geplant …</translation>
     </message>
     <message>
         <source>There is nothing to draw yet.</source>
         <translation>Noch ist nichts zu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Tap a row to see how it is placed</source>
+        <translation>Eine Reihe antippen: So wird sie gesteckt</translation>
     </message>
 </context>
 <context>
@@ -1269,40 +1269,6 @@
     <message>
         <source>Next pass</source>
         <translation>Nächster Durchgang</translation>
-    </message>
-</context>
-<context>
-    <name>PatternCard</name>
-    <message>
-        <source>Next pattern</source>
-        <translation>Nächstes Muster</translation>
-    </message>
-    <message>
-        <source>Close the pattern</source>
-        <translation>Muster schließen</translation>
-    </message>
-    <message>
-        <source>From its head-left corner to the middle of each:</source>
-        <translation>Von der Ecke Kopf links zur Mitte jedes Punkts:</translation>
-    </message>
-    <message>
-        <source>%1:  %2 from the left, %3 from the head</source>
-        <translation>%1:  %2 von links, %3 vom Kopf</translation>
-    </message>
-</context>
-<context>
-    <name>PatternDesk</name>
-    <message>
-        <source>%1: %2 in each, so</source>
-        <translation>%1: je %2, so</translation>
-    </message>
-    <message>
-        <source>%1, once on the top</source>
-        <translation>%1, einmal auf dem Oberteil</translation>
-    </message>
-    <message>
-        <source>%1, %2 times on the top</source>
-        <translation>%1, %2-mal auf dem Oberteil</translation>
     </message>
 </context>
 <context>
@@ -2124,10 +2090,6 @@
         <translation>  frei bis %1: ausruhen</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>Where each one goes</source>
         <translation>Wohin jede kommt</translation>
     </message>
@@ -2358,30 +2320,6 @@
     <message>
         <source>Beyond the table</source>
         <translation>Über den Tisch hinaus</translation>
-    </message>
-    <message>
-        <source>from the left</source>
-        <translation>von links</translation>
-    </message>
-    <message>
-        <source>from the head</source>
-        <translation>vom Kopf</translation>
-    </message>
-    <message>
-        <source>%1: %2 in each, so</source>
-        <translation>%1: je %2, so</translation>
-    </message>
-    <message>
-        <source>%1 · measured from the tile&apos;s head-left corner to the middle of each</source>
-        <translation>%1 · gemessen von der Ecke Kopf links der Kachel zur Mitte jedes Punkts</translation>
-    </message>
-    <message>
-        <source>once on the top</source>
-        <translation>einmal auf dem Oberteil</translation>
-    </message>
-    <message>
-        <source>%1 times on the top</source>
-        <translation>%1-mal auf dem Oberteil</translation>
     </message>
     <message>
         <source>the floor</source>
@@ -3099,6 +3037,42 @@
     <message>
         <source>Nearly</source>
         <translation>Knapp daneben</translation>
+    </message>
+    <message>
+        <source>Ribbon along a row, from the left edge</source>
+        <translation>Band entlang einer Reihe, von der linken Kante</translation>
+    </message>
+    <message>
+        <source>Ribbon along a row, from the head</source>
+        <translation>Band entlang einer Reihe, vom Kopf</translation>
+    </message>
+    <message>
+        <source>Odd rows (black): </source>
+        <translation>Ungerade Reihen (schwarz): </translation>
+    </message>
+    <message>
+        <source>Even rows (white): </source>
+        <translation>Gerade Reihen (weiß): </translation>
+    </message>
+    <message>
+        <source>Ribbon down the side, from the head: where the rows lie</source>
+        <translation>Band an der Seite, vom Kopf: Hier liegen die Reihen</translation>
+    </message>
+    <message>
+        <source>Ribbon along the head, from the left: where the rows lie</source>
+        <translation>Band am Kopf, von links: Hier liegen die Reihen</translation>
+    </message>
+    <message>
+        <source>Rows: </source>
+        <translation>Reihen: </translation>
+    </message>
+    <message>
+        <source>Where the pins go</source>
+        <translation>Wohin die Nadeln kommen</translation>
+    </message>
+    <message>
+        <source>Where the dots go</source>
+        <translation>Wohin die Punkte kommen</translation>
     </message>
 </context>
 <context>
@@ -4699,66 +4673,6 @@
         <translation>%1; die Quiltmitte liegt neben der Mitte des genutzten Teils: %2</translation>
     </message>
     <message>
-        <source>block with sashing</source>
-        <translation>Block mit Zwischenstreifen</translation>
-    </message>
-    <message>
-        <source>block</source>
-        <translation>Block</translation>
-    </message>
-    <message>
-        <source>%1 × %2 blocks with sashing</source>
-        <translation>%1 × %2 Blöcke mit Zwischenstreifen</translation>
-    </message>
-    <message>
-        <source>%1 × %2 blocks</source>
-        <translation>%1 × %2 Blöcke</translation>
-    </message>
-    <message>
-        <source>%1 in the head left corner</source>
-        <translation>%1 in der Ecke Kopf links</translation>
-    </message>
-    <message>
-        <source>%1 in the foot left corner</source>
-        <translation>%1 in der Ecke Fuß links</translation>
-    </message>
-    <message>
-        <source>%1 at the left side</source>
-        <translation>%1 am linken Rand</translation>
-    </message>
-    <message>
-        <source>%1 in the head right corner</source>
-        <translation>%1 in der Ecke Kopf rechts</translation>
-    </message>
-    <message>
-        <source>%1 in the foot right corner</source>
-        <translation>%1 in der Ecke Fuß rechts</translation>
-    </message>
-    <message>
-        <source>%1 at the right side</source>
-        <translation>%1 am rechten Rand</translation>
-    </message>
-    <message>
-        <source>%1 at the head</source>
-        <translation>%1 am Kopf</translation>
-    </message>
-    <message>
-        <source>%1 at the foot</source>
-        <translation>%1 am Fuß</translation>
-    </message>
-    <message>
-        <source>rows</source>
-        <translation>Reihen</translation>
-    </message>
-    <message>
-        <source>%1, another way: row %2, column %3 and others</source>
-        <translation>%1, anders: Reihe %2, Spalte %3 und weitere</translation>
-    </message>
-    <message>
-        <source>%1, another way: row %2, column %3</source>
-        <translation>%1, anders: Reihe %2, Spalte %3</translation>
-    </message>
-    <message>
         <source>%1 across and %2 down</source>
         <translation>%1 von links und %2 vom Kopf</translation>
     </message>
@@ -4813,10 +4727,6 @@
     <message>
         <source>Add a point there by eye.</source>
         <translation>Dort nach Augenmaß einen Punkt hinzufügen.</translation>
-    </message>
-    <message>
-        <source>Some blocks differ from the pattern, because further seams or the edge leave no room for it there.</source>
-        <translation>Einige Blöcke weichen vom Muster ab, weil weitere Nähte oder der Rand dort keinen Platz lassen.</translation>
     </message>
     <message>
         <source>%1: %2 too little.</source>
@@ -4949,18 +4859,6 @@
     <message>
         <source>Everybody there from start to end</source>
         <translation>Alle von Anfang bis Ende da</translation>
-    </message>
-    <message>
-        <source>Fewest pins, in no pattern: %1, not %2</source>
-        <translation>Wenigste Nadeln, ohne Muster: %1 statt %2</translation>
-    </message>
-    <message>
-        <source>Fewest dots, in no pattern: %1, not %2</source>
-        <translation>Wenigste Klebepunkte, ohne Muster: %1 statt %2</translation>
-    </message>
-    <message>
-        <source>Fewest points, in no pattern: %1, not %2</source>
-        <translation>Wenigste Punkte, ohne Muster: %1 statt %2</translation>
     </message>
     <message>
         <source>the only one that works</source>
@@ -6270,6 +6168,138 @@
         <source>batting off the roll, %1 wide</source>
         <translation>Vlies von der Rolle, %1 breit</translation>
     </message>
+    <message>
+        <source>%1 from the left and %2 from the head</source>
+        <translation>%1 von links und %2 vom Kopf</translation>
+    </message>
+    <message>
+        <source>1 single pin more: %1.</source>
+        <translation>Dazu 1 einzelne Nadel: %1.</translation>
+    </message>
+    <message>
+        <source>%1 single pins more: %2.</source>
+        <translation>Dazu %1 einzelne Nadeln: %2.</translation>
+    </message>
+    <message>
+        <source>1 single dot more: %1.</source>
+        <translation>Dazu 1 einzelner Punkt: %1.</translation>
+    </message>
+    <message>
+        <source>%1 single dots more: %2.</source>
+        <translation>Dazu %1 einzelne Punkte: %2.</translation>
+    </message>
+    <message>
+        <source>%1 × %2 (%3)</source>
+        <translation>%1 × %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Rows about %1 apart across the quilt, a pin about every %2, every second row half a step over.</source>
+        <translation>Reihen quer über den Quilt, etwa %1 voneinander, etwa alle %2 eine Nadel, jede zweite Reihe um einen halben Schritt versetzt.</translation>
+    </message>
+    <message>
+        <source>Rows about %1 apart from head to foot, a pin about every %2, every second row half a step over.</source>
+        <translation>Reihen vom Kopf zum Fuß, etwa %1 voneinander, etwa alle %2 eine Nadel, jede zweite Reihe um einen halben Schritt versetzt.</translation>
+    </message>
+    <message>
+        <source>Rows about %1 apart across the quilt, a dot about every %2, every second row half a step over.</source>
+        <translation>Reihen quer über den Quilt, etwa %1 voneinander, etwa alle %2 ein Punkt, jede zweite Reihe um einen halben Schritt versetzt.</translation>
+    </message>
+    <message>
+        <source>Rows about %1 apart from head to foot, a dot about every %2, every second row half a step over.</source>
+        <translation>Reihen vom Kopf zum Fuß, etwa %1 voneinander, etwa alle %2 ein Punkt, jede zweite Reihe um einen halben Schritt versetzt.</translation>
+    </message>
+    <message>
+        <source>Where a mark is too near a seam, the pin goes beside it: the nearest place where all of it is %1 clear.</source>
+        <translation>Liegt eine Marke zu nah an einer Naht, kommt die Nadel daneben: an die nächste Stelle, wo sie ganz %1 frei liegt.</translation>
+    </message>
+    <message>
+        <source>A mark is left out where its pin would come nearer than %1 to another.</source>
+        <translation>Eine Marke fällt weg, wo ihre Nadel näher als %1 an eine andere käme.</translation>
+    </message>
+    <message>
+        <source>A hand may be off by %1 before a place is too far from the nearest.</source>
+        <translation>Jede darf um %1 danebenliegen, bevor eine Stelle zu weit von der nächsten entfernt ist.</translation>
+    </message>
+    <message>
+        <source>One in the middle of every block</source>
+        <translation>Eine in der Mitte jedes Blocks</translation>
+    </message>
+    <message>
+        <source>Four in every block, two by two, %1 apart</source>
+        <translation>Vier in jedem Block, zwei mal zwei, %1 voneinander</translation>
+    </message>
+    <message>
+        <source>Four in every block, one towards each side, %1 from the middle</source>
+        <translation>Vier in jedem Block, eine zu jeder Seite hin, %1 von der Mitte</translation>
+    </message>
+    <message>
+        <source>Five in every block, as on a die, the four %1 from the middle each way</source>
+        <translation>Fünf in jedem Block wie auf einem Würfel, die vier je %1 von der Mitte nach beiden Seiten</translation>
+    </message>
+    <message>
+        <source>Five in every block, a cross with its arms %1 long</source>
+        <translation>Fünf in jedem Block, ein Kreuz mit %1 langen Armen</translation>
+    </message>
+    <message>
+        <source>Nine in every block, three by three, %1 apart</source>
+        <translation>Neun in jedem Block, drei mal drei, %1 voneinander</translation>
+    </message>
+    <message>
+        <source>Nine in every block: the middle, four on the cross %1 from it, four towards the corners %2 each way</source>
+        <translation>Neun in jedem Block: die Mitte, vier im Kreuz %1 davon, vier zu den Ecken hin je %2 nach beiden Seiten</translation>
+    </message>
+    <message>
+        <source>Eight in every block: four on the cross %1 from the middle, four towards the corners %2 each way</source>
+        <translation>Acht in jedem Block: vier im Kreuz %1 von der Mitte, vier zu den Ecken hin je %2 nach beiden Seiten</translation>
+    </message>
+    <message>
+        <source>%1 in every block, the same from every side (see the drawing)</source>
+        <translation>%1 in jedem Block, von allen Seiten gleich (siehe Zeichnung)</translation>
+    </message>
+    <message>
+        <source>one in every sashing strip</source>
+        <translation>eine in jedem Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>%1 in every sashing strip, evenly</source>
+        <translation>%1 in jedem Zwischenstreifen, gleichmäßig verteilt</translation>
+    </message>
+    <message>
+        <source>%1; %2, one where strips meet.</source>
+        <translation>%1; %2, eine, wo Streifen sich treffen.</translation>
+    </message>
+    <message>
+        <source>%1; one where sashing strips meet.</source>
+        <translation>%1; eine, wo Zwischenstreifen sich treffen.</translation>
+    </message>
+    <message>
+        <source>%1; %2.</source>
+        <translation>%1; %2.</translation>
+    </message>
+    <message>
+        <source>Along the %1, %2 in: one every %3, the first at %4.</source>
+        <translation>An dieser Seite (%1), %2 vom Rand: alle %3 eine, die erste bei %4.</translation>
+    </message>
+    <message>
+        <source>Left out, because a seam leaves no room there: %1.</source>
+        <translation>Weggelassen, weil eine Naht dort keinen Platz lässt: %1.</translation>
+    </message>
+    <message>
+        <source>No figure that is the same in every block covers this top with few enough; planned in rows.</source>
+        <translation>Keine Figur, die in jedem Block gleich ist, kommt bei diesem Top mit wenig genug aus; geplant in Reihen.</translation>
+    </message>
+    <message>
+        <source>Fewest pins, in no rows: %1, not %2</source>
+        <translation>So wenige Nadeln wie möglich, nicht in Reihen: %1 statt %2</translation>
+    </message>
+    <message>
+        <source>Fewest dots, in no rows: %1, not %2</source>
+        <translation>So wenige Punkte wie möglich, nicht in Reihen: %1 statt %2</translation>
+    </message>
+    <message>
+        <source>Fewest points, in no rows: %1, not %2</source>
+        <translation>So wenige wie möglich, nicht in Reihen: %1 statt %2</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -6332,10 +6362,6 @@
     <message>
         <source>Start</source>
         <translation>Start</translation>
-    </message>
-    <message>
-        <source>Points</source>
-        <translation>Punkte</translation>
     </message>
     <message>
         <source>The same in every block</source>
@@ -6985,6 +7011,22 @@
         <source>Most the batting allows between quilting lines (see its label)</source>
         <translation>Größter Abstand der Quiltlinien, den das Vlies erlaubt (siehe Etikett)</translation>
     </message>
+    <message>
+        <source>Where the pins go</source>
+        <translation>Wohin die Nadeln kommen</translation>
+    </message>
+    <message>
+        <source>Where the dots go</source>
+        <translation>Wohin die Punkte kommen</translation>
+    </message>
+    <message>
+        <source>Whichever is easier</source>
+        <translation>Was einfacher ist</translation>
+    </message>
+    <message>
+        <source>In rows, by ribbons</source>
+        <translation>In Reihen, mit Bändern</translation>
+    </message>
 </context>
 <context>
     <name>rows</name>
@@ -7272,20 +7314,8 @@
         <translation>Nähte werden nicht benäht</translation>
     </message>
     <message>
-        <source>Patterns</source>
-        <translation>Muster</translation>
-    </message>
-    <message>
         <source>Without any seam or edge to keep clear of, no fewer than %1 could do it.</source>
         <translation>Ganz ohne Nähte und Ränder ginge es nicht mit weniger als %1.</translation>
-    </message>
-    <message>
-        <source>A fist or a palm between them holds the layers so that nothing creeps under the needle. One small pattern for each block is set by eye; fewer in no pattern takes a drawing for every one.</source>
-        <translation>Eine Faust oder Handbreit dazwischen hält die Lagen, sodass unter der Nadel nichts wandert. Ein kleines Muster je Block setzt man nach Augenmaß; weniger ohne Muster braucht für jeden eine Zeichnung.</translation>
-    </message>
-    <message>
-        <source>Bound: Kershner, American Journal of Mathematics 61 (1939). Spacing: common practice, 3 to 6 in; the batting’s label goes first.</source>
-        <translation>Schranke: Kershner, American Journal of Mathematics 61 (1939). Abstand: üblich sind 3 bis 6 in; das Vlies-Etikett geht vor.</translation>
     </message>
     <message>
         <source>Finish</source>
@@ -7506,6 +7536,18 @@
     <message>
         <source>Geometry, exact. Creep: common practice.</source>
         <translation>Geometrie, genau. Wandern: übliche Praxis.</translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <source>A fist or a palm between them holds the layers so that nothing creeps under the needle. Rows with every second one half a step over are the thinnest covering there is, and two marked ribbons place them.</source>
+        <translation>Eine Faust oder eine Handbreite dazwischen hält die Lagen so, dass unter der Nadel nichts wandert. Reihen, jede zweite um einen halben Schritt versetzt, kommen mit den wenigsten aus, und zwei Bänder mit Marken geben die Stellen an.</translation>
+    </message>
+    <message>
+        <source>Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: common practice, 3 to 6 in; the batting’s label goes first.</source>
+        <translation>Schranke und Reihen: Kershner, American Journal of Mathematics 61 (1939). Abstand: übliche Praxis, 3 bis 6 Zoll; die Angabe auf dem Vlies geht vor.</translation>
     </message>
 </context>
 <context>
@@ -7885,6 +7927,60 @@
     <message>
         <source>about %1</source>
         <translation>etwa %1</translation>
+    </message>
+</context>
+<context>
+    <name>RowsCard</name>
+    <message>
+        <source>Previous row</source>
+        <translation>Vorige Reihe</translation>
+    </message>
+    <message>
+        <source>Next row</source>
+        <translation>Nächste Reihe</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>RowsDesk</name>
+    <message>
+        <source>Row %1 of %2: %3</source>
+        <translation>Reihe %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>at the odd rows’ marks</source>
+        <translation>an den Marken der ungeraden Reihen</translation>
+    </message>
+    <message>
+        <source>at the even rows’ marks</source>
+        <translation>an den Marken der geraden Reihen</translation>
+    </message>
+    <message>
+        <source>%1 from the head, %2</source>
+        <translation>%1 vom Kopf, %2</translation>
+    </message>
+    <message>
+        <source>%1 from the left, %2</source>
+        <translation>%1 von links, %2</translation>
+    </message>
+    <message>
+        <source>%1; 1 of them beside its mark, clear of a seam</source>
+        <translation>%1; 1 davon neben ihrer Marke, frei von einer Naht</translation>
+    </message>
+    <message>
+        <source>%1; %2 of them beside their marks, clear of seams</source>
+        <translation>%1; %2 davon neben ihren Marken, frei von Nähten</translation>
+    </message>
+    <message>
+        <source>Along a row, from the left: above odd rows, below even rows</source>
+        <translation>Entlang einer Reihe, von links: oben ungerade, unten gerade Reihen</translation>
+    </message>
+    <message>
+        <source>Along a row, from the head: above odd rows, below even rows</source>
+        <translation>Entlang einer Reihe, vom Kopf: oben ungerade, unten gerade Reihen</translation>
     </message>
 </context>
 </TS>

@@ -27,7 +27,7 @@ shelf shelf
 plan plan
 pad-length number-pad
 top-crooked crooked
-basting-pattern pattern
+basting-rows rows
 layers-cloth layers
 layers-choices cloth-ways
 pane-room room

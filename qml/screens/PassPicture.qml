@@ -37,36 +37,36 @@ Item {
             Accessible.name: view.room.pass.title
             zones: view.pane !== "basting"
             onZoneTapped: zone => view.room.pass.zone = zone === view.room.pass.zone ? "" : zone
-            onPlaceTapped: (x, y) => view.room.pattern.look(x, y)
+            onPlaceTapped: (x, y) => view.room.rows.look(x, y)
         }
         StartHandles {
             active: view.pane === "ways"
             ways: view.room.ways
             picture: picture
         }
-        BlockMark {
+        RowMark {
             picture: picture
-            pattern: view.room.pattern
-            visible: view.pane === "basting" && view.room.pattern.shown
+            rows: view.room.rows
+            visible: view.pane === "basting" && view.room.rows.shown && view.room.rows.inRows
         }
-        PatternCard {
-            desk: view.room.pattern
-            visible: view.pane === "basting" && view.room.pattern.shown
+        RowsCard {
+            desk: view.room.rows
+            visible: view.pane === "basting" && view.room.rows.shown
             anchors.right: parent.right
             anchors.top: parent.top
             anchors.bottom: parent.bottom
             width: Math.min(parent.width, Math.max(Math.min(parent.width * 0.55, 80 * Theme.density), 20 * Theme.text))
         }
         Press {
-            objectName: "showPattern"
+            objectName: "showRows"
             anchors.left: parent.left
             anchors.bottom: parent.bottom
             anchors.margins: Theme.gap
             width: Math.min(implicitWidth, parent.width - 2 * Theme.gap)
-            visible: view.pane === "basting" && !view.room.pattern.shown && view.room.pattern.any
+            visible: view.pane === "basting" && !view.room.rows.shown && view.room.rows.any
             glyph: "pin"
-            text: qsTr("Tap a block to see its pattern")
-            onClicked: view.room.pattern.step(1)
+            text: qsTr("Tap a row to see how it is placed")
+            onClicked: view.room.rows.step(1)
         }
         Words {
             anchors.centerIn: parent

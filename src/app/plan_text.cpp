@@ -1,5 +1,6 @@
 #include "app/plan_text.h"
 
+#include "plan/pin_words.h"
 #include "planners/whole/dot_zones.h"
 
 #include <algorithm>
@@ -206,6 +207,30 @@ std::string findingText(const Finding& f) {
     return out;
 }
 
+namespace {
+
+/// How the points are placed, and the marks of both ribbons.
+void placing(std::ostringstream& out, const QuiltPlan& q, const Job& job) {
+    if (!q.rows && !q.blocks)
+        return;
+    out << "    " << (q.rows ? rowsSentence(*q.rows, job) : blocksSentence(*q.blocks, job)) << '\n';
+    for (const Sentence& s : q.rows ? rowsDetails(*q.rows, job) : blocksDetails(*q.blocks, job))
+        out << "    " << s << '\n';
+    const auto marks = [&](const char* name, const std::vector<Length>& of) {
+        out << "    " << name;
+        for (const Length at : of)
+            out << ' ' << format(at, job.unit, false) << (&at == &of.back() ? "\n" : ",");
+    };
+    if (!q.rows)
+        return;
+    marks("Odd rows, marks at", q.rows->ribbons.odd);
+    if (!q.rows->ribbons.even.empty())
+        marks("Even rows, marks at", q.rows->ribbons.even);
+    marks("Rows at", q.rows->ribbons.side);
+}
+
+} // namespace
+
 std::string planText(const Session& session, const Plan& plan) {
     std::ostringstream out;
     const Unit unit = plan.unit;
@@ -222,10 +247,8 @@ std::string planText(const Session& session, const Plan& plan) {
             const std::size_t points = pointsIn(q, 0);
             out << "  Points: " << points << " (least that could cover it " << q.bounds.points
                 << ")\n";
-            for (const PointPattern& p : q.patterns)
-                out << "    " << p.points.size() << " in each " << p.name << ", "
-                    << sizeText(p.tile, unit) << ", "
-                    << (p.times == 1 ? "once" : std::to_string(p.times) + " times") << '\n';
+            if (const auto i = std::size_t(&q - plan.quilts.data()); i < session.jobs.size())
+                placing(out, q, session.jobs[i]);
             dotZones(out, q);
             passes(out, q, unit);
         }

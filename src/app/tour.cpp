@@ -171,9 +171,9 @@ void Tour::pictures(QObject& panel, const QString& pane, const AtStop& atStop) {
         stop(QStringLiteral("ways-side-by-side"), atStop);
         panel.setProperty("sideBySide", false);
     } else if (pane == QLatin1String("basting")) {
-        room.pattern()->step(1);
-        stop(QStringLiteral("basting-pattern"), atStop);
-        room.pattern()->close();
+        room.rows()->step(1);
+        stop(QStringLiteral("basting-rows"), atStop);
+        room.rows()->close();
     } else if (pane == QLatin1String("figures")) {
         room.why()->open(QStringLiteral("passes"));
         overlay("whySheet", QStringLiteral("why"), atStop);

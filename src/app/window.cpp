@@ -67,7 +67,7 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     }
     room.library = std::make_unique<Library>(std::move(opened->library));
     Workroom::Setup setup;
-    setup.plan = [memory = std::make_shared<PatternMemory>()](const Session& session, bool help,
+    setup.plan = [memory = std::make_shared<PointsMemory>()](const Session& session, bool help,
                                                               std::stop_token stop) {
         return checkedPlan(session, {.help = help, .memory = memory.get()}, stop);
     };

@@ -44,7 +44,8 @@ std::span<const Rule> rules() {
         Rule{"points.apart", pointsApart},
         Rule{"points.angle", pointsAngle},
         Rule{"points.zone", pointsZone},
-        Rule{"points.patterns", pointsPatterns},
+        Rule{"points.rows", pointsRows},
+        Rule{"points.slack", pointsSlack, unlessStopped},
         Rule{"points.bound", pointsBound, unlessStopped},
 
         Rule{"holds.sides", holdsSides},

@@ -46,8 +46,11 @@ inline constexpr std::array kStartWords{Word{"centred", Basting::Start::centred}
 inline constexpr std::array kAlongWords{Word{"either", Basting::Along::either},
                                         Word{"length", Basting::Along::tableLength},
                                         Word{"width", Basting::Along::tableWidth}};
-inline constexpr std::array kLayoutWords{Word{"pattern", Basting::Layout::pattern},
-                                         Word{"fewest", Basting::Layout::fewest}};
+/// `pattern` is what files of earlier versions call rows.
+inline constexpr std::array kLayoutWords{Word{"rows", Basting::Layout::rows},
+                                         Word{"blocks", Basting::Layout::blocks},
+                                         Word{"fewest", Basting::Layout::fewest},
+                                         Word{"pattern", Basting::Layout::rows}};
 
 /// Collects findings; beyond `kMost` it only counts them.
 class Problems {

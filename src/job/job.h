@@ -23,14 +23,22 @@ struct Quilting {
     auto operator<=>(const Quilting&) const = default;
 };
 
+/// What a person measures with by hand: 'my fist', four fingers, a palm; measured once.
+struct OwnMeasure {
+    std::string name;
+    Length length;
+    auto operator<=>(const OwnMeasure&) const = default;
+};
+
 struct Basting {
     enum class With { pins, dots };
     /// `besideMiddle`: as centred, with the middle up to half a block beside where that saves a pass.
     enum class Start { centred, fewestShifts, best, besideMiddle };
     /// Which side of the table the quilt's length lies along.
     enum class Along { either, tableLength, tableWidth };
-    /// One small pattern for each kind of block, or as few points as can be found in no pattern.
-    enum class Layout { pattern, fewest };
+    /// Parallel rows placed by two marked ribbons; one figure in every block; or as few as can be
+    /// found, wherever they are needed.
+    enum class Layout { rows, blocks, fewest };
     With with = With::pins;
     Length spacing = Length::inches(4);
     Length pinLength = Length::inches(1);
@@ -38,7 +46,9 @@ struct Basting {
     Length edge = Length::inches(1);      ///< least distance of a pin from the edge of the top
     Start start = Start::best;
     Along along = Along::either;
-    Layout layout = Layout::pattern;
+    /// Nothing: by the blocks where that takes at most a tenth more than rows, else in rows.
+    std::optional<Layout> layout;
+    std::optional<OwnMeasure> measure; ///< steps and gaps are said in quarters of it
     auto operator<=>(const Basting&) const = default;
 };
 

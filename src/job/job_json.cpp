@@ -66,6 +66,11 @@ void bastingFields(Fields& f, B& basting) {
     f.word("start", basting.start, kStartWords);
     f.word("quilt_length_along", basting.along, kAlongWords);
     f.word("layout", basting.layout, kLayoutWords);
+    f.object("measure", basting.measure, [](Fields& m, auto& own) {
+        m.require({"length"});
+        m.text("name", own.name);
+        m.length("length", own.length, {kHalfInch, 12_in});
+    });
 }
 
 template <class Fields, class B>

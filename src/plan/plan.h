@@ -4,6 +4,8 @@
 #include "job/job.h"
 #include "plan/layers.h"
 #include "plan/pass.h"
+#include "plan/pin_blocks.h"
+#include "plan/pin_rows.h"
 #include "plan/task.h"
 #include "plan/zone.h"
 
@@ -53,7 +55,8 @@ struct QuiltPlan {
     SurfacePlan surface;
     std::vector<Pass> passes;
     std::vector<Zone> zones;
-    std::vector<PointPattern> patterns;
+    std::optional<PinRows> rows;     ///< where points stand in rows
+    std::optional<PinBlocks> blocks; ///< where they go by the blocks
     std::optional<BackingPlan> backing;
     std::optional<BattingPlan> batting;
     std::vector<Roll> machineRolls;

@@ -18,7 +18,7 @@ namespace plan_limits {
 inline constexpr std::size_t kValues = 3'000'000;
 inline constexpr std::size_t kPasses = 400;
 inline constexpr std::size_t kZones = 10'000;
-inline constexpr std::size_t kPoints = 100'000; ///< of one zone or pattern
+inline constexpr std::size_t kPoints = 100'000; ///< of one zone or row
 inline constexpr std::size_t kTasks = 100'000;
 inline constexpr std::size_t kList = 10'000; ///< of anything else
 inline constexpr std::size_t kText = 4'000;  ///< bytes of a sentence

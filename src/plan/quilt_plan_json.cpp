@@ -11,6 +11,8 @@ constexpr std::array kHoldWords{Word{"clamp", Hold::Kind::clamp}, Word{"tape", H
 // "along" the quilt's length, or across it.
 constexpr std::array kDirectionWords{Word{"along", true}, Word{"across", false}};
 constexpr std::array kLayWords{Word{"length", true}, Word{"width", false}};
+constexpr std::array kRowWords{Word{"width", PinRows::Along::width},
+                               Word{"length", PinRows::Along::length}};
 /// Where a split is measured: along the piece's width or its length.
 constexpr std::array kCutWords{Word{"width", true}, Word{"length", false}};
 
@@ -142,14 +144,60 @@ void zoneFields(Fields& f, Z& zone) {
     f.list("points", zone.points, kPoints, [](Fields& p, auto& point) { pointFields(p, point); });
 }
 
-template <class Fields, class P>
-void patternFields(Fields& f, P& pattern) {
-    f.text("name", pattern.name, kText);
-    f.object("tile", [&](Fields& t) { sizeFields(t, pattern.tile); });
-    f.count("times", pattern.times, kCount);
-    f.list("points", pattern.points, kPoints,
-           [](Fields& p, auto& point) { pointFields(p, point); });
-    f.list("seams", pattern.seams, kList, [](Fields& s, auto& seam) { segmentFields(s, seam); });
+template <class Fields, class R>
+void rowsFields(Fields& f, R& rows) {
+    constexpr Within<Length> kPlace{Length{}, kLength.hi};
+    f.require({"along", "gap", "step", "lines", "ribbons", "slack"});
+    f.word("along", rows.along, kRowWords);
+    f.length("gap", rows.gap, kPlace);
+    f.length("step", rows.step, kPlace);
+    f.list("lines", rows.lines, kList, [&](Fields& l, auto& line) {
+        l.require({"at", "places"});
+        l.length("at", line.at, kPlace);
+        l.lengths("places", line.places, kPlace, kPoints);
+        l.list("aside", line.aside, kPoints, [&](Fields& a, auto& pin) {
+            a.require({"mark", "x", "y"});
+            a.length("mark", pin.mark, kPlace);
+            a.length("x", pin.to.x, kLength);
+            a.length("y", pin.to.y, kLength);
+        });
+    });
+    f.object("ribbons", [&](Fields& r) {
+        r.require({"odd", "even", "side"});
+        r.lengths("odd", rows.ribbons.odd, kPlace, kPoints);
+        r.lengths("even", rows.ribbons.even, kPlace, kPoints);
+        r.lengths("side", rows.ribbons.side, kPlace, kPoints);
+    });
+    f.length("slack", rows.slack, kPlace);
+    f.list("singles", rows.singles, kPoints, [](Fields& p, auto& point) {
+        p.require({"x", "y"});
+        p.length("x", point.x, kLength);
+        p.length("y", point.y, kLength);
+    });
+}
+
+template <class Fields, class B>
+void blocksFields(Fields& f, B& blocks) {
+    const auto points = [&](std::string_view key, auto& of) {
+        f.list(key, of, kPoints, [](Fields& p, auto& point) {
+            p.require({"x", "y"});
+            p.length("x", point.x, kLength);
+            p.length("y", point.y, kLength);
+        });
+    };
+    f.require({"block", "in_block"});
+    f.length("block", blocks.block, {Length{}, kLength.hi});
+    points("in_block", blocks.inBlock);
+    f.count("per_strip", blocks.perStrip, kCount);
+    f.flag("posts", blocks.posts);
+    f.list("edges", blocks.edges, kList, [](Fields& e, auto& line) {
+        e.require({"side", "in", "places"});
+        e.word("side", line.side, kSideWords);
+        e.length("in", line.in, kLength);
+        e.lengths("places", line.places, kLength, kPoints);
+    });
+    points("left_out", blocks.leftOut);
+    points("singles", blocks.singles);
 }
 
 template <class Fields, class B>
@@ -263,8 +311,8 @@ void quiltFields(Fields& f, Q& quilt, S* finishBound) {
     f.object("surface", [&](Fields& s) { surfaceFields(s, quilt.surface); });
     f.list("passes", quilt.passes, kPasses, [](Fields& p, auto& pass) { passFields(p, pass); });
     f.list("zones", quilt.zones, kZones, [](Fields& z, auto& zone) { zoneFields(z, zone); });
-    f.list("patterns", quilt.patterns, kList,
-           [](Fields& p, auto& pattern) { patternFields(p, pattern); });
+    f.object("rows", quilt.rows, [](Fields& r, auto& rows) { rowsFields(r, rows); });
+    f.object("blocks", quilt.blocks, [](Fields& b, auto& blocks) { blocksFields(b, blocks); });
     f.object("backing", quilt.backing, [](Fields& b, auto& backing) { backingFields(b, backing); });
     f.object("batting", quilt.batting, [](Fields& b, auto& batting) { battingFields(b, batting); });
     f.list("machine_rolls", quilt.machineRolls, kList,

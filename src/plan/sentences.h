@@ -9,8 +9,6 @@ template <class P, class Fn>
 void forEachSentence(P& plan, Fn fn) {
     for (auto& quilt : plan.quilts) {
         fn(quilt.surface.name);
-        for (auto& pattern : quilt.patterns)
-            fn(pattern.name);
         if (quilt.backing) {
             fn(quilt.backing->leastBought);
             fn(quilt.backing->runnerUp);

@@ -28,16 +28,4 @@ struct Zone {
     auto operator<=>(const Zone&) const = default;
 };
 
-/// 'So many in each, so': the points of one kind of tile, from the tile's head-left corner. A tile at
-/// a side or in a corner goes to the edge of the top. Each point is in one tile: times × points of
-/// all patterns is the number of points.
-struct PointPattern {
-    Sentence name; ///< "block", "1 × 2 blocks with sashing at the head"
-    Size tile;
-    int times = 0; ///< how often the tile occurs on the top
-    std::vector<PlacedPoint> points;
-    std::vector<Segment> seams; ///< drawn with it
-    auto operator<=>(const PointPattern&) const = default;
-};
-
 } // namespace bastewright

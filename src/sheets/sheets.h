@@ -12,7 +12,7 @@ namespace bastewright {
 
 struct SheetOptions {
     Paper paper = Paper::a4;
-    bool lead = true;    ///< the session, its passes, cloth, batting, patterns, counts, cautions
+    bool lead = true;    ///< the session, its passes, cloth, batting, pin rows, counts, cautions
     bool helpers = true; ///< one checklist for every helper
     bool cards = true;   ///< cards to cut out and lay on the quilt
     bool colour = true;  ///< false: shades of grey

@@ -88,14 +88,14 @@ Why ofPoints(const From& f) {
         w.inputs << std::pair{tr("Clear of sewn seams"), seamsAreSewn(f.job)
                                                              ? f.length(f.job.basting.clear)
                                                              : tr("seams are not sewn")};
-    if (!f.quilt.patterns.empty())
-        w.inputs << std::pair{tr("Patterns"), QString::number(f.quilt.patterns.size())};
+    if (f.quilt.rows)
+        w.inputs << std::pair{tr("Rows"), QString::number(f.quilt.rows->lines.size())};
     w.bound = tr("Without any seam or edge to keep clear of, no fewer than %1 could do it.")
                   .arg(f.quilt.bounds.points);
     w.reason = tr("A fist or a palm between them holds the layers so that nothing creeps under the "
-                  "needle. One small pattern for each block is set by eye; fewer in no pattern takes a "
-                  "drawing for every one.");
-    w.source = tr("Bound: Kershner, American Journal of Mathematics 61 (1939). Spacing: common "
+                  "needle. Rows with every second one half a step over are the thinnest covering there "
+                  "is, and two marked ribbons place them.");
+    w.source = tr("Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: common "
                   "practice, 3 to 6 in; the batting’s label goes first.");
     return w;
 }

@@ -29,7 +29,7 @@ Workroom::Workroom(Library* library, const Setup& setup, QObject* parent)
     , top_{&editor_}
     , tables_{&editor_, &plan_}
     , ways_{&editor_, &plan_}
-    , pattern_{&plan_}
+    , rows_{&plan_}
     , why_{&plan_}
     , remedies_{&editor_, &plan_}
     , replanner_{setup.plan} {

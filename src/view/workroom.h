@@ -8,7 +8,7 @@
 #include "view/layers_presenter.h"
 #include "view/live_controller.h"
 #include "view/pass_presenter.h"
-#include "view/pattern_desk.h"
+#include "view/rows_desk.h"
 #include "view/plan_presenter.h"
 #include "view/rehearsal.h"
 #include "view/remedies.h"
@@ -53,7 +53,7 @@ class Workroom : public QObject {
     Q_PROPERTY(TopDesk* top READ top CONSTANT)
     Q_PROPERTY(RoomBoard* tables READ tables CONSTANT)
     Q_PROPERTY(WayDesk* ways READ ways CONSTANT)
-    Q_PROPERTY(PatternDesk* pattern READ pattern CONSTANT)
+    Q_PROPERTY(RowsDesk* rows READ rows CONSTANT)
     Q_PROPERTY(WhyDesk* why READ why CONSTANT)
     Q_PROPERTY(Remedies* remedies READ remedies CONSTANT)
 
@@ -109,7 +109,7 @@ public:
     TopDesk* top() { return &top_; }
     RoomBoard* tables() { return &tables_; }
     WayDesk* ways() { return &ways_; }
-    PatternDesk* pattern() { return &pattern_; }
+    RowsDesk* rows() { return &rows_; }
     WhyDesk* why() { return &why_; }
     Remedies* remedies() { return &remedies_; }
 
@@ -143,7 +143,7 @@ private:
     TopDesk top_;
     RoomBoard tables_;
     WayDesk ways_;
-    PatternDesk pattern_;
+    RowsDesk rows_;
     WhyDesk why_;
     Remedies remedies_;
     Replanner replanner_;

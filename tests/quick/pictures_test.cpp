@@ -90,7 +90,7 @@ TEST_F(Pictures, TheTopFollowsWhatIsTypedAndSeamsAreDrawnOnIt) {
     EXPECT_TRUE(session().jobs.front().top.seams.empty());
 }
 
-TEST_F(Pictures, AnotherWayIsTakenAndABlockShowsItsPattern) {
+TEST_F(Pictures, AnotherWayIsTakenAndARowShowsHowItIsPlaced) {
     pane("ways");
     const auto& all = work().plan()->quilt().plan()->alternatives;
     std::size_t other = 0;
@@ -110,9 +110,9 @@ TEST_F(Pictures, AnotherWayIsTakenAndABlockShowsItsPattern) {
     const auto* picture = find(QStringLiteral("picture"));
     ASSERT_TRUE(picture);
     tapAt(picture->mapToScene({picture->width() / 2, picture->height() / 2}));
-    EXPECT_TRUE(find(QStringLiteral("patternCard")));
-    tap(QStringLiteral("closePattern"));
-    EXPECT_FALSE(find(QStringLiteral("patternCard")));
+    EXPECT_TRUE(find(QStringLiteral("rowsCard")));
+    tap(QStringLiteral("closeRows"));
+    EXPECT_FALSE(find(QStringLiteral("rowsCard")));
 }
 
 TEST_F(Pictures, ACureIsShownBeforeAndAfterAndAFigureOpensToItsWhy) {

@@ -70,9 +70,9 @@ protected:
         panel->setProperty("sideBySide", true);
         stop("side by side");
         pane("basting");
-        work.pattern()->step(1);
-        stop("pattern");
-        work.pattern()->close();
+        work.rows()->step(1);
+        stop("rows");
+        work.rows()->close();
         pane("");
         sheet("comfort", [&] { stop("comfort"); });
         work.openSheets();

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <set>
 
 namespace bastewright::fixture {
 namespace {
@@ -213,7 +215,26 @@ private:
 };
 
 QuiltPlan quiltByHand(const Job& job) {
-    QuiltPlan q;
+    /// The zones' pins, told by their rows.
+PinRows inRows(const QuiltPlan& q) {
+    std::map<Length, std::set<Length>> lines;
+    for (const Zone& z : q.zones)
+        for (const PlacedPoint& p : z.points)
+            lines[p.at.y].insert(p.at.x);
+    PinRows out;
+    out.gap = out.step = 4_in;
+    std::set<Length> marks[2];
+    for (const auto& [y, xs] : lines) {
+        marks[out.lines.size() % 2].insert(xs.begin(), xs.end());
+        out.lines.push_back({y, {xs.begin(), xs.end()}, {}});
+        out.ribbons.side.push_back(y);
+    }
+    out.ribbons.odd.assign(marks[0].begin(), marks[0].end());
+    out.ribbons.even.assign(marks[1].begin(), marks[1].end());
+    return out;
+}
+
+QuiltPlan q;
     q.name = job.name;
     const Rect top = topRect(job.top);
     const auto grown = [&](Length by) { return Size{top.width() + 2 * by, top.length() + 2 * by}; };
@@ -235,21 +256,7 @@ QuiltPlan quiltByHand(const Job& job) {
         }
     addZones(q);
     addCloth(q, job);
-    PointPattern block{"block",
-                       {10_in, 10_in},
-                       63,
-                       {},
-                       {{{5_in, 0_in}, {5_in, 10_in}}, {{0_in, 5_in}, {10_in, 5_in}}}};
-    for (const Length x : {Length::inch64ths(112), Length::inch64ths(256), Length::inch64ths(528)})
-        for (const Length y :
-             {Length::inch64ths(112), Length::inch64ths(256), Length::inch64ths(528)})
-            block.points.push_back({{x, y}, x == y ? 90 : 0});
-    PointPattern border{"border, left and right",
-                        {3_in, 12_in},
-                        18,
-                        {{{Length::inch64ths(96), 3_in}, 90}, {{Length::inch64ths(96), 9_in}, 90}},
-                        {}};
-    q.patterns = {block, border};
+    q.rows = inRows(q);
     q.alternatives = {
         {"2 tables side by side", Basting::Start::centred, true, 9, Seconds{7600}, 8, 31_in, true,
          false, "more shifts"},

@@ -94,26 +94,83 @@ void pointsZone(const QuiltView& v, Report& report) {
         }
 }
 
-// Whoever lays by the patterns lays every point: each is in one tile, and the tiles add up.
-void pointsPatterns(const QuiltView& v, Report& report) {
-    std::size_t told = 0;
-    for (const PointPattern& p : v.quilt.patterns) {
-        const Rect tile{{}, {}, p.tile.width, p.tile.length};
-        const std::string what = v.label() + ": the pattern '" + p.name.english() + "'";
-        if (p.times < 1 || tile.empty() || !v.top.contains(tile))
-            report.add(
-                what + " of " + box(tile, v.plan.unit) + " occurs " + std::to_string(p.times) +
-                " times; a tile has an area, fits on the top and " + "occurs at least once.");
-        for (const PlacedPoint& at : p.points)
-            if (!tile.contains(at.at))
-                report.add(what + " shows a point at " + place(at.at, v.plan.unit) +
-                           ", outside its tile of " + box(tile, v.plan.unit) + ".");
-        told += p.points.size() * static_cast<std::size_t>(std::max(0, p.times));
+// Whoever lays by the ribbons lays every point, and no other: rows stand at the side ribbon's marks,
+// their pins at marks of their own ribbon or beside them, and all of them with the single ones are the
+// points of the zones.
+void pointsRows(const QuiltView& v, Report& report) {
+    if (!v.quilt.rows)
+        return;
+    const PinRows& rows = *v.quilt.rows;
+    const Unit unit = v.plan.unit;
+    const bool across = rows.along == PinRows::Along::width;
+    const Length end = across ? v.top.width() : v.top.length();
+    const Length foot = across ? v.top.length() : v.top.width();
+    const auto ribbon = [&](const std::vector<Length>& marks, Length length, const std::string& name) {
+        for (std::size_t i = 0; i < marks.size(); ++i)
+            if (marks[i] < Length{} || marks[i] > length || (i > 0 && marks[i] <= marks[i - 1]))
+                report.add(v.label() + ": the mark at " + figure(marks[i], unit) + " of the ribbon for " +
+                           name + " is not behind the one before it, or not on the top.");
+    };
+    ribbon(rows.ribbons.odd, end, "odd rows");
+    ribbon(rows.ribbons.even, end, "even rows");
+    ribbon(rows.ribbons.side, foot, "the side");
+    if (rows.lines.size() != rows.ribbons.side.size())
+        report.add(v.label() + ": " + std::to_string(rows.lines.size()) + " rows, and " +
+                   std::to_string(rows.ribbons.side.size()) + " marks of the side ribbon.");
+    std::vector<Point> told = rows.singles;
+    for (std::size_t i = 0; i < rows.lines.size(); ++i) {
+        const PinRow& row = rows.lines[i];
+        const std::string what = v.label() + ", row " + std::to_string(i + 1);
+        if (i < rows.ribbons.side.size() && row.at != rows.ribbons.side[i])
+            report.add(what + " lies at " + figure(row.at, unit) + ", its mark at " +
+                       figure(rows.ribbons.side[i], unit) + ".");
+        const auto& marks = i % 2 == 0 ? rows.ribbons.odd : rows.ribbons.even;
+        for (const Length place : row.places) {
+            if (std::ranges::find(marks, place) == marks.end())
+                report.add(what + " has a point at " + figure(place, unit) + ", where its ribbon has no mark.");
+            Point at = across ? Point{place, row.at} : Point{row.at, place};
+            for (const PinAside& beside : row.aside)
+                if (beside.mark == place)
+                    at = beside.to;
+            told.push_back(at);
+        }
+        for (const PinAside& beside : row.aside)
+            if (std::ranges::find(row.places, beside.mark) == row.places.end())
+                report.add(what + " has a point beside the mark at " + figure(beside.mark, unit) +
+                           ", which it leaves out.");
     }
     // A quilt that lies nowhere has no zones to hold its points; that is said elsewhere.
-    if (!v.quilt.patterns.empty() && !v.quilt.zones.empty() && told != count(v.quilt))
-        report.add(v.label() + ": the patterns tell of " + std::to_string(told) +
-                   " points, the zones of " + std::to_string(count(v.quilt)) + ".");
+    if (v.quilt.zones.empty())
+        return;
+    std::vector<Point> laid;
+    for (const Zone& z : v.quilt.zones)
+        for (const PlacedPoint& p : z.points)
+            laid.push_back(p.at);
+    std::ranges::sort(told);
+    std::ranges::sort(laid);
+    std::vector<Point> missing, more;
+    std::ranges::set_difference(laid, told, std::back_inserter(missing));
+    std::ranges::set_difference(told, laid, std::back_inserter(more));
+    if (!missing.empty())
+        report.add(v.label() + ": the rows do not tell of " + std::to_string(missing.size()) +
+                   " points of the zones, one of them at " + place(missing.front(), unit) + ".");
+    if (!more.empty())
+        report.add(v.label() + ": the rows tell of " + std::to_string(more.size()) +
+                   " points that no zone has, one of them at " + place(more.front(), unit) + ".");
+}
+
+// So far every point may be off: by brute force the top is covered with that much less reach.
+void pointsSlack(const QuiltView& v, Report& report) {
+    if (!v.quilt.rows || v.quilt.zones.empty() || v.quilt.rows->slack <= Length{})
+        return;
+    std::vector<Point> all;
+    for (const Zone& z : v.quilt.zones)
+        for (const PlacedPoint& p : z.points)
+            all.push_back(p.at);
+    const Length reach = coverRadius(v.job.basting) + kFine - v.quilt.rows->slack;
+    for (const Uncovered& open : uncovered(v.top, all, reach, 1))
+        report.add(v.label() + ": points may be off by " + figure(v.quilt.rows->slack, v.plan.unit) +
+                   ", it says; then the place at " + place(open.at, v.plan.unit) + " is out of reach.");
 }
 
 void pointsBound(const QuiltView& v, Report& report) {

@@ -15,7 +15,8 @@ void pointsClearance(const QuiltView&, Report&);
 void pointsAngle(const QuiltView&, Report&);
 void pointsApart(const QuiltView&, Report&);
 void pointsZone(const QuiltView&, Report&);
-void pointsPatterns(const QuiltView&, Report&);
+void pointsRows(const QuiltView&, Report&);
+void pointsSlack(const QuiltView&, Report&);
 void pointsBound(const QuiltView&, Report&);
 
 // zones.cpp

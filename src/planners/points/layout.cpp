@@ -45,10 +45,9 @@ Field clipped(Field f, const Field& top) {
 
 /// How far a repair may go.
 enum class Means {
-    loosePoints, ///< only loose points move
-    allPoints,   ///< points of the pattern near the hole move too
-    breach       ///< and where nothing else helps, a point breaches its rule, as little
-                 ///< as possible
+    near,   ///< loose points near the hole move
+    wider,  ///< and those farther off
+    breach  ///< and where nothing else helps, a point breaches its rule, as little as possible
 };
 
 bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means means, int steps,
@@ -58,14 +57,14 @@ bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means me
     task.gap = rules.gap;
     task.steps = steps;
     task.seed = seed;
-    const double reach = means == Means::loosePoints ? rules.radius : 1.75 * rules.radius;
+    const double reach = means == Means::near ? rules.radius : 1.75 * rules.radius;
     const Field room = clipped(around.grown(reach), rules.top());
     const Field field = clipped(room.grown(rules.radius), rules.top());
     task.fields = {field};
     std::vector<Layout::Pin> kept;
     std::vector<Spot> own;
     for (const auto& p : layout.pins) {
-        if ((p.loose || means != Means::loosePoints) && room.contains(p.at)) {
+        if (p.loose && room.contains(p.at)) {
             own.push_back(p.at);
             continue;
         }
@@ -164,7 +163,7 @@ bool repair(Layout& layout, const Rules& rules, int steps) {
         const std::uint64_t seed = static_cast<std::uint64_t>(round) + 1;
         const int wider = round / 2; // every second round
         for (const Field& box : boxesAround(open, 2 * rules.radius))
-            for (const Means means : {Means::loosePoints, Means::allPoints, Means::breach})
+            for (const Means means : {Means::near, Means::wider, Means::breach})
                 if (repairBox(layout, rules, box.grown(wider * rules.radius / 2), means, steps,
                               seed))
                     break;
@@ -200,7 +199,7 @@ void fill(Layout& layout, const Rules& rules, int steps) {
 void prune(Layout& layout, const Rules& rules) {
     for (std::size_t i = layout.pins.size(); i-- > 0;) {
         const Spot at = layout.pins[i].at;
-        // One of the pattern stays, but not beside one that had to be set closer than is allowed.
+        // One of a row stays, but not beside one that had to be set closer than is allowed.
         const auto crowds = [&](const Layout::Pin& p) {
             return &p != &layout.pins[i] && distanceSquared(p.at, at) < squared(rules.gap - 1e-6);
         };

@@ -26,12 +26,16 @@ constexpr std::array<Direction, 8> kDirections{{{0, {1, 0}},
                                                 {120, {-kHalf, kRoot3}},
                                                 {150, {-kRoot3, kHalf}}}};
 
-double distance(Spot p, const Line& l) {
+double distanceSquared(Spot p, const Line& l) {
     const Spot d = l.to - l.from;
     const double length2 = d.x * d.x + d.y * d.y;
     const Spot v = p - l.from;
     const double t = length2 > 0 ? std::clamp((v.x * d.x + v.y * d.y) / length2, 0.0, 1.0) : 0.0;
-    return std::sqrt(distanceSquared(p, {l.from.x + t * d.x, l.from.y + t * d.y}));
+    return points::distanceSquared(p, {l.from.x + t * d.x, l.from.y + t * d.y});
+}
+
+double distance(Spot p, const Line& l) {
+    return std::sqrt(distanceSquared(p, l));
 }
 
 double turn(Spot a, Spot b, Spot c) {
@@ -135,9 +139,34 @@ double PinRule::edgeRoom(Spot at, int angle) const {
         {at.x - hx - top_.x0, top_.x1 - at.x - hx, at.y - hy - top_.y0, top_.y1 - at.y - hy});
 }
 
+bool PinRule::fits(Spot at, Spot half, std::span<const int> seams) const {
+    const Line pin{at - half, at + half};
+    return std::ranges::all_of(seams, [&](int i) {
+        return distance(pin, lines_[static_cast<std::size_t>(i)]) >= clear_ - kSlack;
+    });
+}
+
 std::optional<int> PinRule::angleAt(Spot at) const {
+    // Seams too near to the middle forbid every direction, those out of reach none.
+    constexpr std::size_t kMost = 16;
+    std::array<int, kMost> close{};
+    std::size_t count = 0;
+    const std::vector<int>& all = near(at);
+    const double forbidden = squared(std::max(0.0, clear_ - kSlack)), reached = squared(reach_);
+    for (const int i : all) {
+        const double away = distanceSquared(at, lines_[static_cast<std::size_t>(i)]);
+        if (away < forbidden)
+            return {};
+        if (away >= reached)
+            continue;
+        if (count < kMost)
+            close[count] = i;
+        ++count;
+    }
+    const std::span<const int> seams =
+        count <= kMost ? std::span<const int>{close.data(), count} : std::span<const int>{all};
     for (const Direction& d : kDirections) {
-        if (edgeRoom(at, d.angle) >= edge_ - kSlack && room(at, d.angle) >= clear_ - kSlack)
+        if (edgeRoom(at, d.angle) >= edge_ - kSlack && fits(at, halfLength_ * d.unit, seams))
             return d.angle;
         if (halfLength_ <= 0)
             break;

@@ -1,103 +1,101 @@
 #include "planners/points/points.h"
 
-#include "planners/points/buckets.h"
+#include "planners/points/block_layout.h"
 #include "planners/points/free_layout.h"
-#include "planners/points/grid_layout.h"
-#include "planners/points/holes.h"
-#include "planners/points/memory_store.h"
-#include "planners/points/pattern_list.h"
-#include "planners/points/row_layout.h"
+#include "planners/points/pin_rows_of.h"
+#include "planners/points/points_store.h"
+#include "planners/points/report.h"
 
 #include <cmath>
-#include <set>
 
 namespace bastewright {
 namespace {
 
 using namespace points;
 
-Sentence place(Spot at, Unit unit) {
-    return core::says("%1 across and %2 down", core::length(Length::nearestInches(at.x), unit),
-                      core::length(Length::nearestInches(at.y), unit));
+/// By the blocks is offered up to so many times the bound, and taken unasked up to so many times the
+/// points of rows.
+constexpr double kMostByBlocks = 1.4, kBlocksWorth = 1.1;
+
+/// Marks on ribbons are measured from the edge of the top.
+Rules fromTheEdge(Rules rules) {
+    rules.anchor = {rules.top().x0, rules.top().y0};
+    return rules;
 }
 
-/// The first three places.
-Sentence places(const Spots& at, Unit unit) {
-    Sentence out = place(at[0], unit);
-    for (std::size_t i = 1; i < std::min<std::size_t>(3, at.size()); ++i)
-        out = core::says("%1; %2", std::move(out), place(at[i], unit));
-    return at.size() > 3 ? core::says("%1 and others", std::move(out)) : out;
+Measures measuresFor(const Job& job) {
+    const double unit = job.unit == Unit::inch ? 0.5 : Length::millimetres(5).in();
+    if (job.basting.measure && job.basting.measure->length > Length{}) {
+        const double own = job.basting.measure->length.in();
+        return {{own / 2, own / 4, unit / 2}};
+    }
+    Measures out{{unit, unit / 2}};
+    if (job.unit == Unit::inch)
+        out.units.push_back(unit / 4);
+    return out;
 }
 
-/// Where a rule could not be kept: how many, how near, and the first few
-/// places.
-void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& spots) {
-    Spots crowded, outside;
-    double least = rules.pin.clear();
-    for (const Spot s : spots) {
-        if (rules.pin.angleAt(s))
-            continue;
-        const auto room = rules.pin.mostRoom(s);
-        if (room.room < 0) {
-            outside.push_back(s);
-            continue;
-        }
-        crowded.push_back(s);
-        least = std::min(least, room.room);
+/// Rows, and single points for what they leave bare; scattered points where no rows fit.
+struct Rowed {
+    Layout layout;
+    std::optional<RowLayout> rows;
+};
+
+Rowed rowed(const Job& job, const Rules& rules, const PointsOptions& options, std::stop_token stop) {
+    Rowed out;
+    out.rows = rowsFor(rules, {options.along, measuresFor(job), options.effort}, stop);
+    if (out.rows) {
+        const RowFrame frame{rules, out.rows->choice.along};
+        for (const FittedRow& row : out.rows->rows)
+            for (const FittedPin& pin : row)
+                out.layout.pins.push_back({frame.toTop(pin.at), false});
+    } else {
+        fill(out.layout, rules, 100);
     }
-    const auto length = [&](Length l) { return core::length(l, job.unit); };
-    const Sentence nearest = length(Length::nearestInches(std::floor(least * 8 + 1e-6) / 8));
-    if (!crowded.empty())
-        plan.findings.push_back(
-            {Finding::Level::warn, "/basting/clear",
-             crowded.size() == 1
-                 ? core::says("Seams leave no room to keep %1 clear of them at 1 place: %2; the "
-                              "nearest pin is %3 from a seam.",
-                              length(job.basting.clear), places(crowded, job.unit), nearest)
-                 : core::says("Seams leave no room to keep %1 clear of them at %4 places: %2; the "
-                              "nearest pin is %3 from a seam.",
-                              length(job.basting.clear), places(crowded, job.unit), nearest,
-                              crowded.size()),
-             core::says("Move these pins as you sew up to them, or use shorter pins.")});
-    if (!outside.empty())
-        plan.findings.push_back(
-            {Finding::Level::warn, "/basting/edge",
-             outside.size() == 1
-                 ? core::says("The edge of the top cannot be held with pins %1 inside it; 1 pin "
-                              "lies nearer: %2.",
-                              length(job.basting.edge), places(outside, job.unit))
-                 : core::says("The edge of the top cannot be held with pins %1 inside it; %3 pins "
-                              "lie nearer: %2.",
-                              length(job.basting.edge), places(outside, job.unit), outside.size()),
-             core::says("Allow pins nearer to the edge, or a shorter pin.")});
-    if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
-        plan.findings.push_back(
-            {Finding::Level::warn, "/basting/edge",
-             core::says("Points %1 inside the edge cannot hold the corners at a spacing of %2; they "
-                        "lie from %3 inside it.",
-                        length(job.basting.edge), length(job.basting.spacing),
-                        length(Length::nearestInches(rules.pin.edge()))),
-             core::says("Allow points nearer to the edge, or a wider spacing.")});
-    Spots crowd;
-    Buckets near{rules.top(), rules.spacing};
-    for (std::size_t i = 0; i < spots.size(); ++i) {
-        if (near.anyNear(spots[i], rules.gap - 1e-6, [](int, Spot) { return true; }))
-            crowd.push_back(spots[i]);
-        near.add(static_cast<int>(i), spots[i]);
+    repair(out.layout, rules, 300);
+    prune(out.layout, rules);
+    return out;
+}
+
+PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token stop) {
+    PointsPlan plan;
+    const Rect area = topRect(job.top);
+    if (area.empty() || job.basting.spacing <= Length{})
+        return plan;
+    plan.bound = leastPoints(areaSquareInches(area), job.basting.spacing);
+    const Rules rules = rulesFor(job), edged = fromTheEdge(rules);
+    const auto wanted = options.layout ? options.layout : job.basting.layout;
+    Rowed rows = rowed(job, edged, options, stop);
+    Layout layout = std::move(rows.layout);
+    std::optional<BlockLayout> blocks;
+    if (wanted == Basting::Layout::blocks)
+        blocks = blockLayout(job, rules, std::size_t(plan.bound * kMostByBlocks) + 1);
+    else if (!wanted && options.effort > 0)
+        blocks = blockLayout(job, rules, std::size_t(double(layout.pins.size()) * kBlocksWorth) + 1);
+    if (blocks) {
+        layout = std::move(blocks->layout);
+        plan.blocks = std::move(blocks->blocks);
+    } else if (wanted == Basting::Layout::fewest) {
+        layout = freeLayout(rules, std::move(layout), options.effort, stop);
+    } else if (rows.rows) {
+        if (wanted == Basting::Layout::blocks)
+            plan.findings.push_back(
+                {Finding::Level::note, "/basting/layout",
+                 core::says("No figure that is the same in every block covers this top with few enough; "
+                            "planned in rows."),
+                 ""});
+        plan.rows = pinRowsOf(*rows.rows, edged, job.unit, layout.spots());
     }
-    if (!crowd.empty())
-        plan.findings.push_back(
-            {Finding::Level::warn, "/basting/spacing",
-             core::says("Seams leave no other way than points nearer to each other than half the "
-                        "spacing: %1.",
-                        places(crowd, job.unit)),
-             core::says("Leave one out by eye, or allow pins nearer to seams.")});
-    if (const Spots open = holes(spots, rules.top(), rules.radius + 1.0 / 64); !open.empty())
-        plan.findings.push_back(
-            {Finding::Level::warn, "/basting/spacing",
-             core::says("Some places are farther from a point than the spacing allows: %1.",
-                        places(open, job.unit)),
-             core::says("Add a point there by eye.")});
+    tidy(layout);
+    for (const auto& p : layout.pins)
+        plan.points.push_back(
+            {{Length::nearestInches(p.at.x), Length::nearestInches(p.at.y)}, rules.angleAt(p.at)});
+    std::sort(plan.points.begin(), plan.points.end(),
+              [](const PlacedPoint& a, const PlacedPoint& b) {
+                  return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};
+              });
+    report(plan, job, rules, layout.spots());
+    return plan;
 }
 
 } // namespace
@@ -107,76 +105,16 @@ int leastPoints(double squareInches, Length spacing) {
     return static_cast<int>(std::ceil(squareInches / (r2 * 1.5 * std::sqrt(3.0)) - 1e-9));
 }
 
-namespace {
-
-PatternMemory::Store::PlanKey keyOf(const Job& job, const PointsOptions& options, bool free) {
-    return {job.top, job.basting, job.unit, seamsAreSewn(job), options.effort, free};
-}
-
-std::optional<GridLayout> repeatingLayout(const Job& job, const Rules& rules,
-                                          const BlockFrame& frame, const PointsOptions& options,
-                                          std::stop_token stop) {
-    const auto find = [&] {
-        return gridLayout(rules, frame, options.effort, options.memory, stop);
-    };
-    if (options.memory == nullptr)
-        return find();
-    auto& layouts = options.memory->store().layouts;
-    const auto key = keyOf(job, options, false);
-    if (auto known = layouts.find(key))
-        return *known;
-    auto found = find();
-    if (!stop.stop_requested())
-        layouts.keep(key, found);
-    return found;
-}
-
-PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token stop) {
-    PointsPlan plan;
-    const Rect area = topRect(job.top);
-    if (area.empty() || job.basting.spacing <= Length{})
-        return plan;
-    plan.bound = leastPoints(areaSquareInches(area), job.basting.spacing);
-    const Rules rules = rulesFor(job);
-    std::optional<GridLayout> regular;
-    if (const auto frame = frameOf(job))
-        regular = repeatingLayout(job, rules, *frame, options, stop);
-    else if (rules.pin.seamless())
-        regular = rowLayout(rules, options.effort, stop);
-    Layout layout = regular ? regular->layout : snappedRows(rules);
-    if (options.free || !regular)
-        layout = freeLayout(rules, std::move(layout), options.effort, stop);
-    if (regular && !regular->regular && job.top.grid && !options.free)
-        plan.findings.push_back(
-            {Finding::Level::note, "/top/seams",
-             core::says("Some blocks differ from the pattern, because further seams or the "
-                        "edge leave no room for it there."),
-             ""});
-    tidy(layout);
-    for (const auto& p : layout.pins)
-        plan.points.push_back(
-            {{Length::nearestInches(p.at.x), Length::nearestInches(p.at.y)}, rules.angleAt(p.at)});
-    std::sort(plan.points.begin(), plan.points.end(),
-              [](const PlacedPoint& a, const PlacedPoint& b) {
-                  return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};
-              });
-    if (regular && !options.free)
-        plan.patterns = patternList(job, regular->frame, plan.points);
-    report(plan, job, rules, layout.spots());
-    return plan;
-}
-
-} // namespace
-
 PointsPlan planPoints(const Job& job, const PointsOptions& options, std::stop_token stop) {
     if (options.memory == nullptr)
         return planned(job, options, stop);
-    const auto key = keyOf(job, options, options.free);
-    if (auto known = options.memory->store().plans.find(key))
+    const PointsMemory::Store::Key key{job.top, job.basting, job.unit, seamsAreSewn(job),
+                                       options.effort, options.layout, options.along};
+    if (auto known = options.memory->store().find(key))
         return *known;
     auto plan = planned(job, options, stop);
     if (!stop.stop_requested())
-        options.memory->store().plans.keep(key, plan);
+        options.memory->store().keep(key, plan);
     return plan;
 }
 

@@ -76,8 +76,7 @@ std::vector<Variant> variants(const Session& session) {
     return out;
 }
 
-/// Points wherever they are needed instead of by a pattern for each block, for all quilts; none
-/// where no quilt has a pattern or no point is saved.
+/// Points wherever they are needed, for all quilts; none where they are already or no point is saved.
 std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
                                                     const std::vector<PointsPlan>& points,
                                                     const WholeOptions& options,
@@ -85,12 +84,12 @@ std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
     std::vector<PointsPlan> out = points;
     bool fewer = false;
     for (std::size_t i = 0; i < points.size() && !stop.stop_requested(); ++i) {
-        if (points[i].patterns.empty())
+        if (session.jobs[i].basting.layout == Basting::Layout::fewest)
             continue;
         PointsPlan free =
             planPoints(
                 session.jobs[i],
-                {.effort = options.effort, .free = true, .memory = options.memory}, stop);
+                {.effort = options.effort, .layout = Basting::Layout::fewest, .memory = options.memory}, stop);
         if (free.points.size() < points[i].points.size()) {
             out[i] = std::move(free);
             fewer = true;
@@ -111,10 +110,10 @@ Sentence fewestOf(const std::vector<Job>& jobs, std::size_t fewest, std::size_t 
         return std::ranges::all_of(jobs, [&](const Job& j) { return j.basting.with == with; });
     };
     if (all(Basting::With::pins))
-        return core::says("Fewest pins, in no pattern: %1, not %2", fewest, now);
+        return core::says("Fewest pins, in no rows: %1, not %2", fewest, now);
     if (all(Basting::With::dots))
-        return core::says("Fewest dots, in no pattern: %1, not %2", fewest, now);
-    return core::says("Fewest points, in no pattern: %1, not %2", fewest, now);
+        return core::says("Fewest dots, in no rows: %1, not %2", fewest, now);
+    return core::says("Fewest points, in no rows: %1, not %2", fewest, now);
 }
 
 } // namespace

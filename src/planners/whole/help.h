@@ -16,8 +16,8 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
                 const WholeOptions& options, std::stop_token stop);
 
 /// Re-plans with one more table, helper or iron, with everybody an hour longer or there from start
-/// to end, with the quickest of all starts, with points wherever they are needed instead of a
-/// pattern for each block, and ranks what saves most time; changes that save less than a minute are
+/// to end, with the quickest of all starts, with points wherever they are needed instead of in
+/// rows, and ranks what saves most time; changes that save less than a minute are
 /// left out.
 std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
                                 const std::vector<PointsPlan>& points, const WholeOptions& options,

@@ -216,7 +216,8 @@ QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSiz
     QuiltPlan out;
     out.name = job.name;
     out.layers = layers;
-    out.patterns = points.patterns;
+    out.rows = points.rows;
+    out.blocks = points.blocks;
     out.bounds.points = points.bound;
     out.alternatives = alternatives(shared.choices);
     append(findings, proveSizes(job, layers), prefix);

@@ -13,10 +13,7 @@ std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions
     for (const Job& job : session.jobs)
         out.push_back(planPoints(
             job,
-            {.effort = options.effort,
-             .free = job.basting.layout == Basting::Layout::fewest,
-             .memory = options.memory},
-            stop));
+            {.effort = options.effort, .memory = options.memory}, stop));
     return out;
 }
 
@@ -56,11 +53,7 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
     return plan;
 }
 
-Plan planWhole(const Session& session, const WholeOptions& asked, std::stop_token stop) {
-    PatternMemory own; // points in a pattern are where the fewest points begin
-    WholeOptions options = asked;
-    if (options.memory == nullptr)
-        options.memory = &own;
+Plan planWhole(const Session& session, const WholeOptions& options, std::stop_token stop) {
     const std::vector<PointsPlan> points = planAllPoints(session, options, stop);
     Plan plan = planAround(session, points, options, stop);
     if (options.help && !plan.tasks.empty())

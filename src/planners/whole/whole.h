@@ -1,7 +1,7 @@
 #pragma once
 
 #include "plan/plan.h"
-#include "planners/points/pattern_memory.h"
+#include "planners/points/points_memory.h"
 
 #include <stop_token>
 
@@ -13,7 +13,7 @@ struct WholeOptions {
     /// Re-plan with one more table, helper and so on to rank what would help most.
     bool help = false;
     /// Makes later plans quicker, never different; outlives the planning. May be shared by threads.
-    PatternMemory* memory = nullptr;
+    PointsMemory* memory = nullptr;
 };
 
 /// Plans a whole session: every quilt's surface, passes, zones, points, layers, rolls; everybody's

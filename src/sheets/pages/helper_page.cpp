@@ -1,9 +1,10 @@
 #include "plan/share.h"
+#include "language/said.h"
+#include "plan/pin_words.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
 #include "sheets/pages/helper_pictures.h"
 #include "sheets/pages/helper_rows.h"
-#include "sheets/pages/helper_tiles.h"
 #include "sheets/pages/pages.h"
 #include "sheets/printable.h"
 #include "sheets/task_words.h"
@@ -201,6 +202,29 @@ Flow checks(const SheetContext& c, const std::vector<Stretch>& all, double width
     return flow;
 }
 
+/// How the pins are placed, for whoever places some.
+Flow placing(const SheetContext& c, const std::vector<Stretch>& all, double width,
+             const ChecklistStyle& style) {
+    std::set<std::size_t> quilts;
+    for (const auto& s : all)
+        for (const Task* t : s.tasks)
+            if (t->kind == TaskKind::placeOpen || t->kind == TaskKind::dotLower ||
+                t->kind == TaskKind::dotUpper)
+                quilts.insert(s.quilt);
+    Flow flow;
+    for (const std::size_t q : quilts) {
+        const QuiltPlan& plan = c.plan.quilts[q];
+        if (!plan.rows && !plan.blocks)
+            continue;
+        const QString where = Text::tr("Where each one goes");
+        flow.push_back(heading(c.severalQuilts() ? Text::tr("%1: %2").arg(where, c.quiltName(q)) : where, width,
+                               style.heading()));
+        const Sentence said = plan.rows ? rowsSentence(*plan.rows, c.job(q)) : blocksSentence(*plan.blocks, c.job(q));
+        flow.push_back(textBlock({{language::said(said)}}, width, style.text(), 2));
+    }
+    return flow;
+}
+
 Flow checklist(const SheetContext& c, const Helper& helper, const std::vector<Stretch>& all,
                const ChecklistStyle& style) {
     Flow flow{nameBlock(c, helper, style)};
@@ -219,7 +243,7 @@ Flow checklist(const SheetContext& c, const Helper& helper, const std::vector<St
         lists += stretchFlow(c, helper.name, s, width, rests, style);
     for (const auto& rest : rests) // after the last task
         lists.push_back(restRow(c, rest, width, style));
-    lists += tilesOf(c, all, width, style);
+    lists += placing(c, all, width, style);
     lists += checks(c, all, width, style);
     if (style.columns) {
         flow.push_back(inTwoColumns(std::move(lists)));
@@ -246,9 +270,7 @@ Flow helperPages(const SheetContext& c, const Helper& helper) {
     }
     constexpr ChecklistStyle kClose{
         .gathered = true, .strip = true, .padding = 1, .picture = {165, 160}};
-    ChecklistStyle closest = kClose;
-    closest.tiles = 1;
-    ChecklistStyle columns = closest;
+    ChecklistStyle columns = kClose;
     columns.columns = true;
     columns.padding = 0.25;
     columns.picture = {140, 130};
@@ -257,7 +279,6 @@ Flow helperPages(const SheetContext& c, const Helper& helper) {
         {.padding = 1.5, .picture = {190, 185}},
         {.gathered = true, .padding = 1.5, .picture = {190, 185}},
         kClose,
-        closest,
         columns,
     };
     Flow best;

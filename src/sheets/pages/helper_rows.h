@@ -11,7 +11,6 @@ struct ChecklistStyle {
     bool gathered = false; ///< zones done in a row with one kind of work share a row
     bool strip = false;    ///< all pictures of the table in a row above the passes
     bool columns = false;  ///< the lists in two columns, in the fewest words
-    std::size_t tiles = 5; ///< kinds of tile shown of a quilt; 1: those of all quilts in one row
     double padding = 2.5;  ///< above and below a row's text
     QSizeF picture{190, 220}; ///< the largest a pass's picture may be
 

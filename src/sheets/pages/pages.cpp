@@ -69,7 +69,7 @@ std::vector<Section> sectionsFor(const SheetContext& c, const SheetOptions& opti
         for (std::size_t q = 0; q < c.plan.quilts.size(); ++q) {
             flow += clothPage(c, q);
             flow += battingPage(c, q);
-            flow += patternPage(c, q);
+            flow += rowsPage(c, q);
             flow += passPages(c, q);
             flow += countsPage(c, q);
             flow += machinePage(c, q);

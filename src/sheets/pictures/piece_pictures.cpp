@@ -6,10 +6,6 @@
 
 #include <QPainter>
 
-#include <cmath>
-#include <numbers>
-#include <vector>
-
 namespace bastewright::sheets {
 namespace {
 
@@ -19,69 +15,7 @@ void frame(QPainter& p, QRectF r, double weight, const QBrush& fill = Qt::NoBrus
     p.drawRect(r);
 }
 
-double overlap(const QRectF& a, const QRectF& b) {
-    const QRectF both = a & b;
-    return both.isValid() ? both.width() * both.height() : 0;
-}
-
-/// Room for a number beside its pin: the place where it covers least of pins and other numbers and
-/// leaves the tile least.
-QRectF freeSpot(QPointF pin, const QRectF& tile, const std::vector<QRectF>& taken) {
-    constexpr double kWide = 13, kHigh = 10;
-    QRectF best;
-    double least = 1e9;
-    for (const double far : {9.0, 12.0, 15.0})
-        for (int turn = 0; turn < 8; ++turn) {
-            const double angle = turn * std::numbers::pi / 4 - std::numbers::pi / 2;
-            const QPointF middle =
-                pin + QPointF{far * 1.1 * std::cos(angle), far * std::sin(angle)};
-            const QRectF spot{middle.x() - kWide / 2, middle.y() - kHigh / 2, kWide, kHigh};
-            double bad = far / 100; // else the nearest
-            bad += kWide * kHigh - overlap(spot, tile);
-            for (const auto& other : taken)
-                bad += overlap(spot, other);
-            if (bad < least) {
-                least = bad;
-                best = spot;
-            }
-        }
-    return best;
-}
-
 } // namespace
-
-void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pin,
-                 bool numbered) {
-    p.save();
-    const Rect tile{Length{}, Length{}, pattern.tile.width, pattern.tile.length};
-    // A pin's middle may lie on the tile's edge: half of it is drawn beyond.
-    const Mapping map{tile.grown(pin / 2), box.adjusted(3, 3, -3, -3)};
-    frame(p, map(tile), ink::kLine, ink::kPaper);
-    p.setPen(QPen{ink::kRule, ink::kLine});
-    for (const auto& seam : pattern.seams)
-        p.drawLine(map(seam.from), map(seam.to));
-    std::vector<QRectF> taken; // by pins, then by numbers
-    for (const auto& point : pattern.points) {
-        const QPointF at = map(point.at);
-        const double half = std::max(3.0, map(pin) / 2);
-        const double angle = point.angle * std::numbers::pi / 180;
-        const QPointF along = QPointF{std::cos(angle), std::sin(angle)} * half;
-        if (pin > Length{}) {
-            p.setPen(QPen{ink::kDark, 2.6, Qt::SolidLine, Qt::RoundCap});
-            p.drawLine(at - along, at + along);
-        } else {
-            frame(p, {at.x() - 4, at.y() - 4, 8, 8}, ink::kLine, ink::kFresh);
-        }
-        const QRectF pinBox{at - along, at + along};
-        taken.push_back(pinBox.normalized().adjusted(-2, -2, 2, 2));
-    }
-    for (std::size_t i = 0; numbered && i < pattern.points.size(); ++i) {
-        const QRectF spot = freeSpot(map(pattern.points[i].at), map(tile), taken);
-        labelOnWhite(p, spot.center(), QString::number(i + 1), 9, 16, true);
-        taken.push_back(spot);
-    }
-    p.restore();
-}
 
 void drawStartPoint(QPainter& p, QRectF box, const Rect& top, const QString& across,
                     const QString& down) {

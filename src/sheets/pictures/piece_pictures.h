@@ -6,13 +6,8 @@
 
 class QPainter;
 
-/// Pictures of single things: patterns of points, rolls.
+/// Pictures of single things: where quilting begins, rolls.
 namespace bastewright::sheets {
-
-/// One tile with its seams and numbered points. `pin` is the length pins are drawn with; zero:
-/// dots.
-void drawPattern(QPainter& p, QRectF box, const PointPattern& pattern, Length pin,
-                 bool numbered = true);
 
 /// The top with the marks at the middles of its sides, the lines between them, and the start of the
 /// quilting where they cross; `across` and `down` are said of the halves.

@@ -82,24 +82,51 @@ std::vector<Segment> seamsToKeepClearOf(const Job& job) {
     return count ? seamsOf(job.top) : std::vector<Segment>{};
 }
 
+namespace {
+
+struct Ends {
+    Place a, b;
+};
+
+Ends endsOf(const Job& job, const PlacedPoint& p) {
+    const double half =
+        job.basting.with == Basting::With::pins ? job.basting.pinLength.in() / 2 : 0.0;
+    const double turn = p.angle * std::numbers::pi / 180;
+    const Place m{p.at.x.in(), p.at.y.in()};
+    return {{m.x - half * std::cos(turn), m.y - half * std::sin(turn)},
+            {m.x + half * std::cos(turn), m.y + half * std::sin(turn)}};
+}
+
+} // namespace
+
+double roomOf(const Job& job, const std::vector<Segment>& seams, const PlacedPoint& point) {
+    const Ends e = endsOf(job, point);
+    double least = 1e9;
+    for (const Segment& s : seams)
+        least = std::min(least, between(e.a, e.b, {s.from.x.in(), s.from.y.in()}, {s.to.x.in(), s.to.y.in()}));
+    return least;
+}
+
+double edgeRoomOf(const Job& job, const PlacedPoint& point) {
+    const Rect top = topRect(job.top);
+    const double w = top.width().in(), h = top.length().in();
+    const Ends ends = endsOf(job, point);
+    double least = 1e9;
+    for (const Place e : {ends.a, ends.b})
+        least = std::min({least, e.x, w - e.x, e.y, h - e.y});
+    return least;
+}
+
 Measured measured(const Job& job, const std::vector<Segment>& seams,
                   const std::vector<PlacedPoint>& points) {
     const Rect top = topRect(job.top);
     const double w = top.width().in(), h = top.length().in();
     std::vector<Place> middles;
     Measured out{0, 1e9, 1e9, 1e9};
-    const double half =
-        job.basting.with == Basting::With::pins ? job.basting.pinLength.in() / 2 : 0.0;
     for (const PlacedPoint& p : points) {
         const Place m{p.at.x.in(), p.at.y.in()};
-        const double turn = p.angle * std::numbers::pi / 180;
-        const Place a{m.x - half * std::cos(turn), m.y - half * std::sin(turn)};
-        const Place b{m.x + half * std::cos(turn), m.y + half * std::sin(turn)};
-        for (const Place e : {a, b})
-            out.edge = std::min({out.edge, e.x, w - e.x, e.y, h - e.y});
-        for (const Segment& s : seams)
-            out.room = std::min(out.room, between(a, b, {s.from.x.in(), s.from.y.in()},
-                                                  {s.to.x.in(), s.to.y.in()}));
+        out.edge = std::min(out.edge, edgeRoomOf(job, p));
+        out.room = std::min(out.room, roomOf(job, seams, p));
         for (const Place o : middles)
             out.closest = std::min(out.closest, apart(o, m));
         middles.push_back(m);

@@ -5,7 +5,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <set>
 #include <thread>
 
 namespace bastewright {
@@ -35,11 +34,17 @@ void expectRules(const Job& job, const PointsPlan& plan) {
         EXPECT_GE(m.room, job.basting.clear.in() - kRounding);
     }
     EXPECT_GE(static_cast<int>(plan.points.size()), 1);
-    std::size_t told = 0;
-    for (const PointPattern& p : plan.patterns)
-        told += p.points.size() * static_cast<std::size_t>(p.times);
-    if (!plan.patterns.empty()) {
-        EXPECT_EQ(told, plan.points.size());
+    if (plan.rows) { // every point by its row and mark, or single
+        const RowMarks marks{*plan.rows};
+        std::vector<Point> told = plan.rows->singles;
+        for (const auto& [at, mark] : marks.all())
+            told.push_back(at);
+        std::vector<Point> laid;
+        for (const PlacedPoint& p : plan.points)
+            laid.push_back(p.at);
+        std::ranges::sort(told);
+        std::ranges::sort(laid);
+        EXPECT_EQ(told, laid);
     }
     EXPECT_TRUE(std::is_sorted(plan.points.begin(), plan.points.end(), [](auto& a, auto& b) {
         return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};
@@ -99,8 +104,9 @@ TEST_P(RandomTops, KeepEveryRule) {
     Random r{static_cast<std::uint64_t>(GetParam())};
     const Job job = randomTop(r);
     SCOPED_TRACE("seed " + std::to_string(GetParam()));
-    const bool free = r.chance(25);
-    const PointsPlan plan = planPoints(job, {.effort = free ? 0 : r.count(0, 1), .free = free});
+    using enum Basting::Layout;
+    const auto layout = r.oneOf(std::vector<std::optional<Basting::Layout>>{rows, rows, blocks, fewest, {}});
+    const PointsPlan plan = planPoints(job, {.effort = layout == fewest ? 0 : r.count(0, 1), .layout = layout});
     expectRules(job, plan);
 }
 INSTANTIATE_TEST_SUITE_P(Points, RandomTops, testing::Range(1, 81));
@@ -113,40 +119,6 @@ TEST(Points, GenerousSeamsNeedNoBreach) {
         const PointsPlan plan = planPoints(job);
         expectRules(job, plan);
         EXPECT_TRUE(plan.findings.empty());
-    }
-}
-
-TEST(Points, EveryBlockInsideIsAlike) {
-    for (const Seams seams : {Seams::sashing, Seams::every4, Seams::every3, Seams::triangles4}) {
-        SCOPED_TRACE(name(seams));
-        const Job job = madeTop(seams, 90_in, 108_in, 2_in);
-        const PointsPlan plan = planPoints(job);
-        const BlockGrid& g = *job.top.grid;
-        const Length x0 = (90_in - g.width()) / 2, y0 = (108_in - g.length()) / 2;
-        ASSERT_FALSE(plan.patterns.empty());
-        const PointPattern& inside = plan.patterns.front();
-        // Tiles of one block or two; the first and the last of each direction are at a side.
-        std::set<std::vector<PlacedPoint>> kinds;
-        int tiles = 0;
-        for (Length y = y0 + inside.tile.length;
-             y + inside.tile.length < y0 + g.length() + g.sashing; y += inside.tile.length)
-            for (Length x = x0 + inside.tile.width;
-                 x + inside.tile.width < x0 + g.width() + g.sashing;
-                 x += inside.tile.width, ++tiles) {
-                std::vector<PlacedPoint> own;
-                for (const PlacedPoint& p : plan.points)
-                    if (p.at.x >= x && p.at.x < x + inside.tile.width && p.at.y >= y &&
-                        p.at.y < y + inside.tile.length)
-                        own.push_back({{p.at.x - x, p.at.y - y}, p.angle});
-                kinds.insert(own);
-                for (const PlacedPoint& p : own) {
-                    EXPECT_EQ(p.at.x.nm() % (Length::kInch / 8), 0);
-                    EXPECT_EQ(p.at.y.nm() % (Length::kInch / 8), 0);
-                }
-            }
-        EXPECT_EQ(tiles, inside.times);
-        EXPECT_EQ(kinds.size(), 1u);
-        EXPECT_EQ(*kinds.begin(), inside.points);
     }
 }
 
@@ -170,7 +142,7 @@ TEST(Points, SeamsTooDenseAreSaidAndBreachedLeast) {
 TEST(Points, SamePlanOnAnyThreadWithOrWithoutMemory) {
     const Job job = madeTop(Seams::every4, 60_in, 72_in, 2_in);
     const PointsPlan plan = planPoints(job);
-    PatternMemory memory;
+    PointsMemory memory;
     std::vector<PointsPlan> others(3);
     std::vector<std::jthread> threads;
     for (PointsPlan& other : others)
@@ -179,21 +151,18 @@ TEST(Points, SamePlanOnAnyThreadWithOrWithoutMemory) {
     others.push_back(planPoints(job, {.memory = &memory}));
     for (const PointsPlan& other : others) {
         EXPECT_EQ(other.points, plan.points);
-        EXPECT_EQ(other.patterns, plan.patterns);
+        EXPECT_EQ(other.rows, plan.rows);
         EXPECT_EQ(other.findings, plan.findings);
     }
-    // Another top with the same blocks takes the patterns from memory and the same points.
-    const Job wider = madeTop(Seams::every4, 72_in, 84_in, 2_in);
-    EXPECT_EQ(planPoints(wider, {.memory = &memory}).points, planPoints(wider).points);
 }
 
 TEST(Points, AStopLeavesACompletePlan) {
     std::stop_source stop;
     stop.request_stop();
-    for (const bool free : {false, true})
+    for (const auto layout : {Basting::Layout::rows, Basting::Layout::blocks, Basting::Layout::fewest})
         for (const Seams seams : {Seams::none, Seams::triangles4}) {
             const Job job = madeTop(seams, 60_in, 72_in, 2_in);
-            expectRules(job, planPoints(job, {.free = free}, stop.get_token()));
+            expectRules(job, planPoints(job, {.layout = layout}, stop.get_token()));
         }
 }
 
@@ -201,7 +170,7 @@ TEST(Points, MoreEffortOrFreedomNeverNeedsMore) {
     const Job job = madeTop(Seams::triangles6, 40_in, 52_in, 2_in);
     const auto count = [&](PointsOptions o) { return planPoints(job, o).points.size(); };
     EXPECT_LE(count({.effort = 1}), count({.effort = 0}));
-    EXPECT_LE(count({.effort = 1, .free = true}), count({.effort = 1}));
+    EXPECT_LE(count({.effort = 1, .layout = Basting::Layout::fewest}), count({.effort = 1}));
 }
 
 } // namespace

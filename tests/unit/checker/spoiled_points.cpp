@@ -1,6 +1,8 @@
 #include "unit/checker/spoiled.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 namespace bastewright::testing {
 namespace {
@@ -17,14 +19,31 @@ void exchange(Good& g, Point a, Point b) {
     std::swap(pointAt(g, a.x, a.y), pointAt(g, b.x, b.y));
 }
 
-PointPattern wholeTop(Good& g) {
-    PointPattern p;
-    p.name = "whole top";
-    p.tile = {48_in, 40_in};
-    p.times = 1;
+/// The good plan's pins, told by their rows.
+PinRows inRows(Good& g) {
+    std::map<Length, std::set<Length>> rows;
     for (const Zone& z : g.quilt().zones)
-        p.points.insert(p.points.end(), z.points.begin(), z.points.end());
-    return p;
+        for (const PlacedPoint& p : z.points)
+            rows[p.at.y].insert(p.at.x);
+    PinRows out;
+    std::set<Length> marks[2];
+    for (const auto& [y, xs] : rows)
+        marks[out.lines.size() % 2].insert(xs.begin(), xs.end()),
+            out.lines.push_back({y, {xs.begin(), xs.end()}, {}});
+    out.ribbons.odd.assign(marks[0].begin(), marks[0].end());
+    out.ribbons.even.assign(marks[1].begin(), marks[1].end());
+    for (const PinRow& row : out.lines)
+        out.ribbons.side.push_back(row.at);
+    return out;
+}
+
+/// Told by rows, and something changed.
+template <class Change>
+auto told(Change change) {
+    return [change](Good& g) {
+        g.quilt().rows = inRows(g);
+        change(*g.quilt().rows);
+    };
 }
 
 /// 46 pins of the border lie an inch from its seam.
@@ -118,31 +137,27 @@ std::vector<Spoiled> spoiledPoints() {
          [](Good& g) {
              exchange(g, {22.5_in, 12_in}, {25.5_in, 12_in});
          }},
-        {"APatternMayBeTheWholeTop", {}, [](Good& g) { g.quilt().patterns = {wholeTop(g)}; }},
-        {"APatternOccursNowhere",
-         {"points.patterns"},
-         [](Good& g) {
-             g.quilt().patterns = {wholeTop(g)};
-             g.quilt().patterns.front().times = 0;
-         }},
-        {"APatternHasAPointOutsideItsTile",
-         {"points.patterns"},
-         [](Good& g) {
-             g.quilt().patterns = {wholeTop(g)};
-             g.quilt().patterns.front().tile.width = 46_in;
-         }},
-        {"ThePatternsTellOfMorePointsThanThereAre",
-         {"points.patterns"},
-         [](Good& g) {
-             g.quilt().patterns = {wholeTop(g)};
-             g.quilt().patterns.front().times = 2;
-         }},
-        {"APatternLeavesAPointOut",
-         {"points.patterns"},
-         [](Good& g) {
-             g.quilt().patterns = {wholeTop(g)};
-             g.quilt().patterns.front().points.pop_back();
-         }},
+        {"PinsMayBeToldByTheirRows", {}, told([](PinRows&) {})},
+        {"APinMayLieBesideItsMark", {}, told([](PinRows& r) {
+             PinRow& row = r.lines[2];
+             row.aside = {{row.places[3], {row.places[3], row.at}}};
+         })},
+        {"APinBesideItsMarkIsElsewhere", {"points.rows"}, told([](PinRows& r) {
+             PinRow& row = r.lines[2];
+             row.aside = {{row.places[3], {row.places[3] + 0.5_in, row.at}}};
+         })},
+        {"ARowLeavesAPinOut", {"points.rows"}, told([](PinRows& r) { r.lines[1].places.pop_back(); })},
+        {"ASinglePinMakesUpForIt", {}, told([](PinRows& r) {
+             r.singles = {{r.lines[1].places.back(), r.lines[1].at}};
+             r.lines[1].places.pop_back();
+         })},
+        {"ASinglePinIsToldThatNoZoneHas", {"points.rows"},
+         told([](PinRows& r) { r.singles = {{20_in, 20.125_in}}; })},
+        {"ARowLiesBesideItsMark", {"points.rows"}, told([](PinRows& r) { r.ribbons.side[1] += 0.125_in; })},
+        {"ARibbonLacksAMark", {"points.rows"}, told([](PinRows& r) { r.ribbons.odd.pop_back(); })},
+        {"ARibbonRunsBackwards", {"points.rows"},
+         told([](PinRows& r) { std::swap(r.ribbons.even[0], r.ribbons.even[1]); })},
+        {"HandsMayNotBeOffSoFar", {"points.slack"}, told([](PinRows& r) { r.slack = 2_in; })},
         {"TheBoundOfPointsIsNotKershners",
          {"points.bound"},
          [](Good& g) { g.quilt().bounds.points = 94; }},

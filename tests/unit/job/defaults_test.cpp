@@ -90,6 +90,10 @@ TEST(Defaults, TheTradesWordsAreRead) {
     EXPECT_EQ(s.jobs[0].basting.with, Basting::With::dots);
     EXPECT_EQ(s.jobs[0].basting.start, Basting::Start::fewestShifts);
     EXPECT_EQ(s.jobs[0].basting.layout, Basting::Layout::fewest);
+    EXPECT_EQ(read(R"({"top": {"width": 60, "length": 72}, "basting": {"layout": "pattern"}})")
+                  .jobs[0]
+                  .basting.layout,
+              Basting::Layout::rows); // the word of earlier versions
     EXPECT_EQ(s.setting.room.walls, (std::vector{Side::head, Side::left}));
 }
 

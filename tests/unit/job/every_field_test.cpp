@@ -13,7 +13,8 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BlockGrid>(), 9u);
     EXPECT_EQ(fieldCount<Top>(), 6u);
     EXPECT_EQ(fieldCount<Quilting>(), 2u);
-    EXPECT_EQ(fieldCount<Basting>(), 8u);
+    EXPECT_EQ(fieldCount<Basting>(), 9u);
+    EXPECT_EQ(fieldCount<OwnMeasure>(), 2u);
     EXPECT_EQ(fieldCount<BattingPiece>(), 5u);
     EXPECT_EQ(fieldCount<Batting>(), 15u);
     EXPECT_EQ(fieldCount<Fabric>(), 5u);

@@ -126,7 +126,11 @@ Job job(Random& r) {
                     Basting::Start::besideMiddle});
     j.basting.along = r.oneOf(std::vector{Basting::Along::either, Basting::Along::tableLength,
                                           Basting::Along::tableWidth});
-    j.basting.layout = r.oneOf(std::vector{Basting::Layout::pattern, Basting::Layout::fewest});
+    if (r.chance(30))
+        j.basting.measure = OwnMeasure{r.name(1), Length::inch64ths(8 * r.count(8, 60))};
+    if (r.chance(70))
+        j.basting.layout = r.oneOf(std::vector{Basting::Layout::rows, Basting::Layout::blocks,
+                                               Basting::Layout::fewest});
     j.batting = batting(r);
     j.backing = backing(r);
     if (r.chance(70))

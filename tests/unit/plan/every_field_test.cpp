@@ -17,7 +17,12 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Pass>(), 16u);
     EXPECT_EQ(fieldCount<PlacedPoint>(), 2u);
     EXPECT_EQ(fieldCount<Zone>(), 4u);
-    EXPECT_EQ(fieldCount<PointPattern>(), 5u);
+    EXPECT_EQ(fieldCount<PinAside>(), 2u);
+    EXPECT_EQ(fieldCount<PinRow>(), 3u);
+    EXPECT_EQ(fieldCount<Ribbons>(), 3u);
+    EXPECT_EQ(fieldCount<PinRows>(), 7u);
+    EXPECT_EQ(fieldCount<EdgeLine>(), 3u);
+    EXPECT_EQ(fieldCount<PinBlocks>(), 7u);
     EXPECT_EQ(fieldCount<BackingPurchase>(), 2u);
     EXPECT_EQ(fieldCount<BackingPanel>(), 3u);
     EXPECT_EQ(fieldCount<ClothCut>(), 5u);
@@ -30,7 +35,7 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BattingPlan>(), 10u);
     EXPECT_EQ(fieldCount<Alternative>(), 18u);
     EXPECT_EQ(fieldCount<QuiltBounds>(), 2u);
-    EXPECT_EQ(fieldCount<QuiltPlan>(), 12u);
+    EXPECT_EQ(fieldCount<QuiltPlan>(), 13u);
     EXPECT_EQ(fieldCount<StandingPlace>(), 2u);
     EXPECT_EQ(fieldCount<Task>(), 11u);
     EXPECT_EQ(fieldCount<Share>(), 2u);

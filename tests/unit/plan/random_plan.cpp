@@ -124,9 +124,30 @@ private:
         return p;
     }
     Zone zone() { return {text(), r_.count(1, 9), rect(), some(12, &Builder::point)}; }
-    PointPattern pattern() {
-        return {sentence(), size(), r_.count(0, 99), some(9, &Builder::point),
-                some(4, &Builder::segment)};
+    PinRow row() {
+        PinRow out{positive(), some(9, &Builder::positive), {}};
+        for (int n = r_.count(0, 3); n > 0; --n)
+            out.aside.push_back({positive(), {length(), length()}});
+        return out;
+    }
+    PinRows rows() {
+        PinRows out;
+        out.along = r_.chance(50) ? PinRows::Along::width : PinRows::Along::length;
+        out.gap = positive();
+        out.step = positive();
+        out.lines = some(5, &Builder::row);
+        out.ribbons = {some(9, &Builder::positive), some(9, &Builder::positive),
+                       some(9, &Builder::positive)};
+        out.slack = positive();
+        out.singles = some(3, &Builder::spot);
+        return out;
+    }
+    Point spot() { return {length(), length()}; }
+    EdgeLine edge() { return {side(), positive(), some(9, &Builder::positive)}; }
+    PinBlocks blocks() {
+        return {positive(),      some(9, &Builder::spot), r_.count(0, 3),
+                r_.chance(50),   some(4, &Builder::edge),   some(2, &Builder::spot),
+                some(2, &Builder::spot)};
     }
     BackingPlan backing() {
         BackingPlan b;
@@ -188,7 +209,10 @@ private:
         q.surface = surface();
         q.passes = some(4, &Builder::pass);
         q.zones = some(5, &Builder::zone);
-        q.patterns = some(2, &Builder::pattern);
+        if (r_.chance(60))
+            q.rows = rows();
+        if (r_.chance(40))
+            q.blocks = blocks();
         if (r_.chance(60))
             q.backing = backing();
         if (r_.chance(60))

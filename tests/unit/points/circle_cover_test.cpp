@@ -40,7 +40,7 @@ TEST_P(CircleCover, FreePlacementIsNearTheBestKnownAndNeverBetter) {
     const int n = GetParam();
     const double allowed = n <= 12 ? 1.01 : 1.03;
     const Job job = square(kSmallest[static_cast<std::size_t>(n - 1)] * allowed);
-    const PointsPlan plan = planPoints(job, {.effort = 1, .free = true});
+    const PointsPlan plan = planPoints(job, {.effort = 1, .layout = Basting::Layout::fewest});
     const int used = static_cast<int>(plan.points.size());
     EXPECT_LE(used, n);
     ASSERT_GE(used, 1);
@@ -54,7 +54,7 @@ TEST(CircleCover, NineSixteenAndTwentyFiveBeatTheSquareGrid) {
     for (const int k : {3, 4, 5}) {
         const double grid = 1 / (k * std::sqrt(2.0)); // k × k squares, a circle round each
         const Job job = square(grid * 0.985);
-        const PointsPlan plan = planPoints(job, {.effort = 1, .free = true});
+        const PointsPlan plan = planPoints(job, {.effort = 1, .layout = Basting::Layout::fewest});
         EXPECT_LE(static_cast<int>(plan.points.size()), k * k);
         EXPECT_LT(measured(job, {}, plan.points).farthest / kSide, grid);
     }

@@ -1,12 +1,6 @@
-#include "planners/points/cover_proof.h"
 #include "planners/points/cover_search.h"
-#include "planners/points/grid_layout.h"
-#include "planners/points/holes.h"
-#include "planners/points/tile.h"
-#include "property/points/made_tops.h"
 #include "support/random.h"
 #include "unit/points/solver.h"
-#include "unit/points/tile_model.h"
 
 #include <gtest/gtest.h>
 
@@ -85,59 +79,6 @@ TEST(CoverSearch, ReachesTheOptimumOfSmallInstances) {
         ++compared;
     }
     EXPECT_GE(compared, 15);
-}
-
-class TileOptimum : public testing::TestWithParam<Seams> {};
-
-// 'Proven optimum of its raster and symmetry': by our own branch and bound, and by COIN-OR CBC where
-// it can be called and answers in time. The planner also looks without symmetry.
-TEST_P(TileOptimum, BlockPatternsNeedNoMoreThanTheProvenOptimum) {
-    const Job job = madeTop(GetParam(), 108_in, 120_in, 2_in);
-    const Rules rules = rulesFor(job);
-    const BlockFrame frame = *frameOf(job);
-    TileRequest request;
-    request.column = request.row = 1;
-    request.steps = 1500;
-    const auto patterns = tilePatterns(rules, frame, request, {});
-    ASSERT_FALSE(patterns.empty());
-    const int used = static_cast<int>(patterns.front().points.size());
-    TileModel model{rules, frame};
-    const CoverProof proof = prove(model.task(), 400'000);
-    EXPECT_EQ(proof.bound, proof.cost);
-    EXPECT_LE(used, proof.bound);
-    if (!cbcAvailable())
-        GTEST_SKIP() << kNoSolver;
-    if (GetParam() == Seams::sashing || GetParam() == Seams::every4)
-        return; // bench_points proof has them: CBC takes minutes
-    const auto best = model.bound(used, 60);
-    ASSERT_TRUE(best);
-    EXPECT_EQ(std::lround(best->cost), proof.bound);
-}
-INSTANTIATE_TEST_SUITE_P(Points, TileOptimum,
-                         testing::Values(Seams::sashing, Seams::every4, Seams::every3,
-                                         Seams::triangles6, Seams::triangles4));
-
-// A choice too few is refuted, one more is found, and what is found covers.
-TEST(CoverProof, IsRightOnSmallCases) {
-    CoverTask task;
-    task.fields = {{0, 0, 4, 4}};
-    task.radius = 1.5;
-    task.gap = 0.5;
-    for (double y = 0; y <= 4; y += 0.5)
-        for (double x = 0; x <= 4; x += 0.5)
-            task.orbits.push_back({{x, y}});
-    // Four discs round the middles of the quarters: √2; three would need 0.5039 · 4 = 2.016.
-    const CoverProof proof = prove(task, 100'000);
-    EXPECT_TRUE(proof.ended);
-    EXPECT_EQ(proof.cost, 4);
-    EXPECT_EQ(proof.bound, 4);
-    Spots chosen;
-    for (const int c : proof.choice)
-        chosen.push_back(task.orbits[static_cast<std::size_t>(c)].front());
-    EXPECT_TRUE(holes(chosen, task.fields.front(), task.radius).empty());
-    // With nothing allowed nearer to the corners than its reach there is no cover at all.
-    task.orbits = {{{2, 2}}, {{2, 1}}};
-    EXPECT_EQ(prove(task, 1000).cost, 0);
 }
 
 } // namespace

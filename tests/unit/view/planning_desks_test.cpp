@@ -2,7 +2,7 @@
 #include "session/checked_plan.h"
 #include "unit/view/qt_application.h"
 #include "view/field_model.h"
-#include "view/pattern_desk.h"
+#include "view/rows_desk.h"
 #include "view/remedies.h"
 #include "view/room_board.h"
 #include "view/top_desk.h"
@@ -35,7 +35,7 @@ struct Planning : testing::Test {
     RoomBoard room{&editor, &plan};
     TopDesk top{&editor};
     WayDesk ways{&editor, &plan};
-    PatternDesk pattern{&plan};
+    RowsDesk rows{&plan};
     WhyDesk why{&plan};
     Remedies remedies{&editor, &plan};
 
@@ -191,26 +191,29 @@ TEST_F(Planning, TheStartGoesToTheOneItIsDraggedNearest) {
     EXPECT_EQ(editor.session(), harbour()) << "dropped where it was";
 }
 
-TEST_F(Planning, ABlockThatIsTappedShowsItsPattern) {
-    const auto& patterns = plan.quilt().plan()->patterns;
-    ASSERT_FALSE(patterns.empty());
-    int shown = 0, times = 0;
+TEST_F(Planning, ARowThatIsTappedIsTold) {
+    const auto& told = plan.quilt().plan()->rows;
+    ASSERT_TRUE(told);
+    const double gap = told->gap.in();
     for (double x = 1; x < 88; x += 6)
         for (double y = 1; y < 112; y += 6) {
-            pattern.look(x, y);
-            ++times;
-            if (!pattern.shown())
-                continue;
-            ++shown;
-            EXPECT_TRUE(pattern.area().contains(x, y));
-            EXPECT_EQ(pattern.points()->count(), int(pattern.pattern()->points.size()));
+            rows.look(x, y);
+            ASSERT_TRUE(rows.shown());
+            const QRectF area = rows.area();
+            const double off = told->along == PinRows::Along::width ? area.center().y() - y : area.center().x() - x;
+            EXPECT_LE(std::abs(off), gap); // the nearest
         }
-    EXPECT_GT(shown, times * 9 / 10);
-    for (std::size_t i = 0; i < patterns.size(); ++i) {
-        pattern.step(1);
-        EXPECT_TRUE(pattern.shown());
-        EXPECT_FALSE(pattern.area().isEmpty()) << pattern.title().toStdString();
+    EXPECT_FALSE(rows.title().isEmpty());
+    rows.close();
+    EXPECT_FALSE(rows.shown());
+    QSet<QString> titles;
+    for (std::size_t i = 0; i < told->lines.size(); ++i) {
+        rows.step(1);
+        EXPECT_TRUE(rows.shown());
+        titles << rows.rowTitle();
+        EXPECT_FALSE(rows.rowText().isEmpty());
     }
+    EXPECT_EQ(titles.size(), int(told->lines.size()));
 }
 
 TEST_F(Planning, EveryFigureOpensToItsRuleInputsReasonAndSource) {

@@ -28,16 +28,17 @@ const Help* offered(const Plan& plan, const std::string& beginning) {
 }
 
 TEST(Help, SaysWhatFewestPinsWouldSave) {
-    const Session session = afternoon(madeTop(Seams::every4, 60_in, 72_in, 2_in));
+    const Session session = afternoon(madeTop(Seams::triangles6, 60_in, 72_in, 2_in));
     const Plan plan = planWhole(session, {.help = true});
     ASSERT_FALSE(plan.tasks.empty());
     const Help* fewest = offered(plan, "Fewest pins");
     ASSERT_NE(fewest, nullptr);
-    const auto pattern = planPoints(session.jobs.front()).points.size();
-    const auto free = planPoints(session.jobs.front(), {.free = true}).points.size();
-    EXPECT_LT(free, pattern);
-    EXPECT_EQ(fewest->change, "Fewest pins, in no pattern: " + std::to_string(free) + ", not " +
-                                  std::to_string(pattern));
+    const auto rows = planPoints(session.jobs.front()).points.size();
+    const auto free =
+        planPoints(session.jobs.front(), {.layout = Basting::Layout::fewest}).points.size();
+    EXPECT_LT(free, rows);
+    EXPECT_EQ(fewest->change,
+              "Fewest pins, in no rows: " + std::to_string(free) + ", not " + std::to_string(rows));
     EXPECT_GE(fewest->saved, Seconds{60});
     EXPECT_TRUE(std::ranges::is_sorted(plan.help, std::greater<>{}, &Help::saved));
 }
@@ -60,9 +61,9 @@ TEST(Help, IsWhatTheChangedSessionItselfTakes) {
     EXPECT_EQ(helper->saved, plan.finish - planWhole(more).finish);
 }
 
-TEST(Help, HasNoSuchOfferWhereThereIsNoPattern) {
+TEST(Help, HasNoSuchOfferWhereTheyAreFewestAlready) {
     Job job = madeTop(Seams::none, 40_in, 48_in, 2_in);
-    job.top.seams.push_back({{0_in, 0_in}, {40_in, 48_in}});
+    job.basting.layout = Basting::Layout::fewest;
     const Plan plan = planWhole(afternoon(job), {.help = true});
     ASSERT_FALSE(plan.tasks.empty());
     EXPECT_EQ(offered(plan, "Fewest"), nullptr);
