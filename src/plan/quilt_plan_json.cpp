@@ -10,6 +10,10 @@ using namespace plan_limits;
 constexpr std::array kHoldWords{Word{"clamp", Hold::Kind::clamp}, Word{"tape", Hold::Kind::tape}};
 // "along" the quilt's length, or across it.
 constexpr std::array kDirectionWords{Word{"along", true}, Word{"across", false}};
+constexpr std::array kBeyondWords{
+    Word{"nothing", Beyond::nothing},         Word{"hangs", Beyond::hangs},
+    Word{"chairs", Beyond::chairs},           Word{"spare-table", Beyond::spareTable},
+    Word{"rolled", Beyond::rolled},           Word{"on-the-table", Beyond::onTable}};
 constexpr std::array kLayWords{Word{"length", true}, Word{"width", false}};
 /// Where a split is measured: along the piece's width or its length.
 constexpr std::array kCutWords{Word{"width", true}, Word{"length", false}};
@@ -90,6 +94,8 @@ void holdFields(Fields& f, H& hold) {
     f.count("count", hold.count, kCount);
     f.length("length", hold.length, kLength);
     f.lengths("positions", hold.positions, kLength, kList);
+    f.counts("numbers", hold.numbers, kCount, kList);
+    f.length("apart", hold.apart, kLength);
 }
 
 template <class Fields, class R>
@@ -108,6 +114,7 @@ template <class Fields, class P>
 void passFields(Fields& f, P& pass) {
     f.require({"number", "field", "fresh", "table", "shift", "zones"});
     f.count("number", pass.number, kCount);
+    f.flag("pulled", pass.pulled);
     rect(f, "field", pass.field);
     f.list("fresh", pass.fresh.parts, kList, [](Fields& r, auto& part) { rectFields(r, part); });
     rect(f, "table", pass.table);
@@ -126,6 +133,12 @@ void passFields(Fields& f, P& pass) {
     f.object("spare", [&](Fields& s) {
         perSide(s, "backing", pass.backingSpare);
         perSide(s, "batting", pass.battingSpare);
+    });
+    f.object("beyond", [&](Fields& b) {
+        b.word("head", pass.beyond.head, kBeyondWords);
+        b.word("foot", pass.beyond.foot, kBeyondWords);
+        b.word("left", pass.beyond.left, kBeyondWords);
+        b.word("right", pass.beyond.right, kBeyondWords);
     });
     f.list("rolls", pass.rolls, kList, [](Fields& r, auto& roll) { rollFields(r, roll); });
     f.words("smooth_towards", pass.smoothTowards, kSideWords);

@@ -80,7 +80,7 @@ QString startName(Basting::Start start) {
     switch (start) {
     case Basting::Start::centred:
         return Text::tr("centred");
-    case Basting::Start::fewestShifts:
+    case Basting::Start::besideMiddle:
         return Text::tr("fewest shifts");
     case Basting::Start::best:
         return Text::tr("best");

@@ -88,7 +88,7 @@ QString start(Basting::Start s) {
     switch (s) {
     case Basting::Start::centred:
         return tr("From the centre");
-    case Basting::Start::fewestShifts:
+    case Basting::Start::besideMiddle:
         return tr("Fewest shifts");
     case Basting::Start::best:
         return tr("Whichever is quicker");

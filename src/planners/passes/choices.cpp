@@ -248,8 +248,8 @@ bool startsAsAskedFor(const Job& job, const Alternative& way) {
         return way.start == centred && way.offCentre == Vec{};
     case besideMiddle:
         return way.start == centred && way.offCentre != Vec{};
-    case fewestShifts:
-        return way.start == fewestShifts;
+    case besideMiddle:
+        return way.start == besideMiddle;
     }
     return true;
 }
@@ -280,7 +280,7 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
             // On the floor the quilt is not turned to suit anything.
             if (surface.floor && along)
                 continue;
-            for (const Basting::Start start : {Basting::Start::centred, Basting::Start::fewestShifts}) {
+            for (const Basting::Start start : {Basting::Start::centred, Basting::Start::besideMiddle}) {
                 PassChoice bare{
                     .surface = surface, .quiltLengthAlongLength = along, .start = start};
                 bare.workable = workable(surface, request.setting.room, along, reach);

@@ -39,7 +39,7 @@ struct LayoutInput {
     Workable surface;
     Length anchor;
     Length row; ///< of points beside an open boundary, which the next pass bastes
-    Basting::Start start = Basting::Start::centred; ///< centred or fewestShifts
+    Basting::Start start = Basting::Start::centred; ///< centred or besideMiddle
     std::vector<Length> seamsX, seamsY; ///< sorted places where a boundary may run along a seam
     /// A centred start may lie beside the middle by so much where that saves a pass.
     Length besideX{}, besideY{};

@@ -93,7 +93,7 @@ int planned(const Cells& c) {
     in.surface.table = {cell * c.fieldWidth, cell * c.fieldLength};
     in.surface.field = {{}, {}, in.surface.table.width, in.surface.table.length};
     in.anchor = cell;
-    in.start = c.centred ? Basting::Start::centred : Basting::Start::fewestShifts;
+    in.start = c.centred ? Basting::Start::centred : Basting::Start::besideMiddle;
     return int(layouts(in).front().areas.size());
 }
 

@@ -77,7 +77,7 @@ std::vector<Spoiled> spoiledPasses() {
         {"TheCentreIsTooNearTheRimOfTheFirstField",
          {"passes.start", "passes.ways"},
          [](Good& g) {
-             g.quilt().alternatives.front().start = Basting::Start::fewestShifts;
+             g.quilt().alternatives.front().start = Basting::Start::besideMiddle;
              moveLowerRows(g);
              moveBoundary(g, 31.5_in);
              g.lay(1, 3.5_in);
@@ -90,7 +90,7 @@ std::vector<Spoiled> spoiledPasses() {
          [](Good& g) { g.quilt().alternatives.front().passes = 2; }},
         {"TheStartIsNotTheOneAskedFor",
          {"passes.alternatives"},
-         [](Good& g) { g.job().basting.start = Basting::Start::fewestShifts; }},
+         [](Good& g) { g.job().basting.start = Basting::Start::besideMiddle; }},
         {"TheQuiltDoesNotLieAsAskedFor",
          {"passes.alternatives"},
          [](Good& g) {

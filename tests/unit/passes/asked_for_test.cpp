@@ -31,7 +31,7 @@ TEST(AskedFor, EveryStartLyingAndRectangleThatWorksIsTakenWhenAskedFor) {
             continue;
         Hall asking = hall;
         const Alternative& a = way.summary;
-        asking.job.basting.start = a.start == Basting::Start::fewestShifts ? a.start
+        asking.job.basting.start = a.start == Basting::Start::besideMiddle ? a.start
                                    : a.offCentre != Vec{} ? Basting::Start::besideMiddle
                                                           : Basting::Start::centred;
         asking.job.basting.along = a.quiltLengthAlongLength ? Basting::Along::tableLength

@@ -69,9 +69,9 @@ TEST(Layouts, CentredStartCostsAtMostOnePassMoreThanAFreeGrid) {
 
 TEST(Layouts, HarbourLightsOnSixtyBySeventyTwoTakesAtMostFive) {
     EXPECT_LE(fewest(input(88, 112, 60, 72)), 7u);
-    EXPECT_LE(fewest(input(88, 112, 72, 60, Basting::Start::fewestShifts)), 6u);
-    EXPECT_LE(std::min(fewest(input(88, 112, 60, 72, Basting::Start::fewestShifts)),
-                       fewest(input(88, 112, 72, 60, Basting::Start::fewestShifts))),
+    EXPECT_LE(fewest(input(88, 112, 72, 60, Basting::Start::besideMiddle)), 6u);
+    EXPECT_LE(std::min(fewest(input(88, 112, 60, 72, Basting::Start::besideMiddle)),
+                       fewest(input(88, 112, 72, 60, Basting::Start::besideMiddle))),
               5u);
 }
 
@@ -90,7 +90,7 @@ TEST(Layouts, LeastPassesIsNeverAboveWhatIsFound) {
         for (int l = 36; l <= 120; l += 12)
             for (const auto& [tw, tl] :
                  {std::pair{72, 30}, {30, 72}, {60, 72}, {144, 30}, {96, 60}})
-                for (const auto start : {Basting::Start::centred, Basting::Start::fewestShifts}) {
+                for (const auto start : {Basting::Start::centred, Basting::Start::besideMiddle}) {
                     const LayoutInput in = input(w, l, tw, tl, start);
                     ASSERT_LE(leastPasses(in), int(fewest(in)));
                 }
@@ -149,7 +149,7 @@ TEST(Layouts, OfEveryShapeAreSound) {
         for (int l = 36; l <= 120; l += 14)
             for (const auto& [tw, tl] :
                  {std::pair{72, 30}, {30, 72}, {60, 72}, {50, 50}, {96, 60}, {36, 24}, {68, 26}})
-                for (const auto start : {Basting::Start::centred, Basting::Start::fewestShifts}) {
+                for (const auto start : {Basting::Start::centred, Basting::Start::besideMiddle}) {
                     LayoutInput in = input(w, l, tw, tl, start);
                     // Seams at the middle too, where no boundary of the first area may go.
                     for (int at = w % 12; at < w; at += 12)

@@ -13,7 +13,7 @@ LayoutInput inInches(const Cells& c) {
     in.surface.table = {cell * c.fieldWidth, cell * c.fieldLength};
     in.surface.field = {{}, {}, cell * c.fieldWidth, cell * c.fieldLength};
     in.anchor = cell;
-    in.start = c.centred ? Basting::Start::centred : Basting::Start::fewestShifts;
+    in.start = c.centred ? Basting::Start::centred : Basting::Start::besideMiddle;
     return in;
 }
 
