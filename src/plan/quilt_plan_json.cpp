@@ -224,6 +224,7 @@ void alternativeFields(Fields& f, A& way) {
     f.word("start", way.start, kStartWords);
     f.word("quilt_length_along", way.quiltLengthAlongLength, kLayWords);
     f.count("passes", way.passes, kCount);
+    f.count("pulls", way.pulls, kCount);
     f.seconds("predicted", way.predicted, kSeconds);
     f.count("lifts", way.lifts, kCount);
     f.length("largest_shift", way.largestShift, kLength);
@@ -238,7 +239,6 @@ void alternativeFields(Fields& f, A& way) {
         o.length("dy", way.offCentre.dy, kLength);
     });
     f.length("shifted", way.shifted, kLength);
-    f.length("outward_cost", way.outwardCost, kLength);
     f.length("surface_length", way.surfaceLength, kLength);
     f.length("surface_width", way.surfaceWidth, kLength);
 }

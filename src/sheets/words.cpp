@@ -81,11 +81,11 @@ QString startName(Basting::Start start) {
     case Basting::Start::centred:
         return Text::tr("centred");
     case Basting::Start::besideMiddle:
-        return Text::tr("fewest shifts");
+        return Text::tr("beside the middle");
     case Basting::Start::best:
         return Text::tr("best");
-    case Basting::Start::besideMiddle:
-        return Text::tr("beside the middle");
+    case Basting::Start::oneEnd:
+        return Text::tr("from one end");
     }
     return {};
 }

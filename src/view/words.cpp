@@ -89,11 +89,11 @@ QString start(Basting::Start s) {
     case Basting::Start::centred:
         return tr("From the centre");
     case Basting::Start::besideMiddle:
-        return tr("Fewest shifts");
+        return tr("Beside the middle");
     case Basting::Start::best:
         return tr("Whichever is quicker");
-    case Basting::Start::besideMiddle:
-        return tr("Beside the middle");
+    case Basting::Start::oneEnd:
+        return tr("From one end");
     }
     return {};
 }
