@@ -148,7 +148,12 @@ std::vector<Roll> machineRolls(const Job& job, const Stash& stash, Size backing)
         r.rolled = std::min(backing.width, backing.length) / 2;
         r.along = std::max(backing.width, backing.length);
         r.diameter = rollDiameter(r.rolled, sandwichThickness(job.batting));
-        out.push_back(clipped(r, stash));
+        r = clipped(r, stash);
+        if (r.clipHolds == Length{} && r.diameter > kLargestClip) {
+            r.folded = true;
+            r.clips = 0;
+        }
+        out.push_back(r);
     }
     return out;
 }

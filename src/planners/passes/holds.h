@@ -48,7 +48,7 @@ std::vector<Roll> passRolls(const Job& job, const Stash& stash, Size backing, Si
                             const Pass& pass);
 
 /// The finished sandwich rolled from both long sides for quilting from its centre: half of it in
-/// each.
+/// each; folded where no clip on hand holds it and none that is sold would.
 std::vector<Roll> machineRolls(const Job& job, const Stash& stash, Size backing);
 
 } // namespace bastewright

@@ -74,6 +74,17 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass, doub
     return flow;
 }
 
+QString holdSentence(const Hold& hold, const QString& sides, Unit unit) {
+    const bool clamps = hold.kind == Hold::Kind::clamp;
+    if (hold.count == 1)
+        return (clamps ? Text::tr("%1: 1 clamp.") : Text::tr("%1: 1 piece of tape.")).arg(sides);
+    return (clamps ? Text::tr("%1: %2 clamps a side, about %3 apart.")
+                   : Text::tr("%1: %2 pieces of tape a side, about %3 apart."))
+        .arg(sides)
+        .arg(hold.count)
+        .arg(length(hold.apart, unit));
+}
+
 /// "Head and foot 7 clamps each, about 17 in apart; left and right 2 each, about 15 in apart. In the
 /// order of the numbers; one number is set by two people at once."
 Block holdList(const Pass& pass, Unit unit, double width) {
@@ -84,14 +95,7 @@ Block holdList(const Pass& pass, Unit unit, double width) {
         while (i + 1 < pass.holds.size() && pass.holds[i + 1].count == hold.count &&
                pass.holds[i + 1].kind == hold.kind && pass.holds[i + 1].apart == hold.apart)
             sides << sideName(pass.holds[++i].side);
-        words.push_back({listed(sides), true});
-        const QString many = hold.kind == Hold::Kind::clamp
-                                 ? Text::tr(": %1 clamps a side").arg(hold.count)
-                                 : Text::tr(": %1 pieces of tape a side").arg(hold.count);
-        const QString apart = hold.apart > Length{}
-                                  ? Text::tr(", about %1 apart").arg(length(hold.apart, unit))
-                                  : QString{};
-        words.push_back({many + apart + Text::tr(". ")});
+        words.push_back({holdSentence(hold, listed(sides), unit) + QLatin1Char(' ')});
     }
     words.push_back({Text::tr("In the order of the numbers, middles first; two people facing each "
                               "other set one number at the same moment.")});
