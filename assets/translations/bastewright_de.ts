@@ -1259,6 +1259,18 @@
         <source>, at the %1 edge</source>
         <translation>, Rand %1</translation>
     </message>
+    <message>
+        <source>Nothing is laid: the quilt, held, is only pulled across.</source>
+        <translation>Nichts wird aufgelegt: Der festgehaltene Quilt wird nur hinübergezogen.</translation>
+    </message>
+    <message>
+        <source>Rest the %1 side on chairs.</source>
+        <translation>Seite %1 auf Stühle legen.</translation>
+    </message>
+    <message>
+        <source>Rest the %1 side on the spare table.</source>
+        <translation>Seite %1 auf den freien Tisch legen.</translation>
+    </message>
 </context>
 <context>
     <name>PassStrip</name>
@@ -2218,22 +2230,6 @@
         <translation>Minus: endet auf dem Tisch. Fehlen %1 oder mehr: unten nach einer Falte sehen.</translation>
     </message>
     <message>
-        <source>In this order: </source>
-        <translation>In dieser Reihenfolge: </translation>
-    </message>
-    <message>
-        <source>(tape)</source>
-        <translation>(Klebeband)</translation>
-    </message>
-    <message>
-        <source>.</source>
-        <translation>.</translation>
-    </message>
-    <message>
-        <source> Along the table from its head or left end.</source>
-        <translation> Am Tisch entlang von seinem Kopf- oder linken Ende.</translation>
-    </message>
-    <message>
         <source>%1 side</source>
         <translation>Seite %1</translation>
     </message>
@@ -2827,10 +2823,6 @@
         <translation>mittig</translation>
     </message>
     <message>
-        <source>fewest shifts</source>
-        <translation>wenig Schübe</translation>
-    </message>
-    <message>
         <source>best</source>
         <translation>schnellste</translation>
     </message>
@@ -3073,6 +3065,42 @@
     <message>
         <source>Where the dots go</source>
         <translation>Wohin die Punkte kommen</translation>
+    </message>
+    <message>
+        <source>In the order of the numbers, middles first; two people facing each other set one number at the same moment.</source>
+        <translation>In der Reihenfolge der Nummern, die Mitten zuerst; zwei, die sich gegenüberstehen, setzen eine Nummer im selben Augenblick.</translation>
+    </message>
+    <message>
+        <source>%1: hangs, its weight helps</source>
+        <translation>%1: hängt, das Gewicht hilft</translation>
+    </message>
+    <message>
+        <source>%1: rests on chairs</source>
+        <translation>%1: liegt auf Stühlen</translation>
+    </message>
+    <message>
+        <source>%1: rests on the spare table</source>
+        <translation>%1: liegt auf dem freien Tisch</translation>
+    </message>
+    <message>
+        <source>from one end</source>
+        <translation>von einem Ende aus</translation>
+    </message>
+    <message>
+        <source>%1: 1 clamp.</source>
+        <translation>%1: 1 Klammer.</translation>
+    </message>
+    <message>
+        <source>%1: 1 piece of tape.</source>
+        <translation>%1: 1 Streifen Klebeband.</translation>
+    </message>
+    <message>
+        <source>%1: %2 clamps a side, about %3 apart.</source>
+        <translation>%1: %2 Klammern je Seite, etwa alle %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 pieces of tape a side, about %3 apart.</source>
+        <translation>%1: %2 Streifen Klebeband je Seite, etwa alle %3.</translation>
     </message>
 </context>
 <context>
@@ -3394,14 +3422,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Clamps, in this order: %1</source>
-        <translation>Klemmen, in dieser Reihenfolge: %1</translation>
-    </message>
-    <message>
-        <source>Tape, in this order: %1</source>
-        <translation>Klebeband, in dieser Reihenfolge: %1</translation>
-    </message>
-    <message>
         <source>Fold %1 of the %2 side in pleats on a support</source>
         <translation>%1 der Seite %2 in Falten auf eine Stütze legen</translation>
     </message>
@@ -3456,6 +3476,30 @@
     <message>
         <source>A pleat, or a layer has crept: feel below from the short side inwards, open there, and draw that layer out.</source>
         <translation>Eine Falte, oder eine Lage ist gewandert: von der kurzen Seite her unten tasten, dort öffnen und die Lage herausziehen.</translation>
+    </message>
+    <message>
+        <source>Clamps: %1</source>
+        <translation>Klammern: %1</translation>
+    </message>
+    <message>
+        <source>Tape: %1</source>
+        <translation>Klebeband: %1</translation>
+    </message>
+    <message>
+        <source>%1; about %2 apart, middles first</source>
+        <translation>%1; etwa alle %2, die Mitten zuerst</translation>
+    </message>
+    <message>
+        <source>Rest the %1 side on chairs</source>
+        <translation>Seite %1 auf Stühle legen</translation>
+    </message>
+    <message>
+        <source>Rest the %1 side on the spare table</source>
+        <translation>Seite %1 auf den freien Tisch legen</translation>
+    </message>
+    <message>
+        <source>Nothing is laid: the quilt, held, is only pulled across</source>
+        <translation>Nichts wird aufgelegt: Der festgehaltene Quilt wird nur hinübergezogen</translation>
     </message>
 </context>
 <context>
@@ -4633,18 +4677,6 @@
         <translation>Beim Weiterschieben um mehr Hände bitten oder den Quilt in kurzen Schritten schieben.</translation>
     </message>
     <message>
-        <source>no place on it is within a reach of %1</source>
-        <translation>dort liegt keine Stelle in einer Reichweite von %1</translation>
-    </message>
-    <message>
-        <source>only %1 of it is inside the rim, too little to shift the quilt along in %2 passes</source>
-        <translation>innerhalb des Randes sind nur %1 – zu wenig, um den Quilt in %2 Durchgängen weiterzuschieben</translation>
-    </message>
-    <message>
-        <source>only %1 of it is within a reach of %2, too little to shift the quilt along in %3 passes</source>
-        <translation>nur %1 liegen in einer Reichweite von %2 – zu wenig, um den Quilt in %3 Durchgängen weiterzuschieben</translation>
-    </message>
-    <message>
         <source>%1 to the right</source>
         <translation>%1 nach rechts</translation>
     </message>
@@ -4663,14 +4695,6 @@
     <message>
         <source>the middle of the quilt lies beside the middle of the table: %1</source>
         <translation>die Quiltmitte liegt neben der Tischmitte: %1</translation>
-    </message>
-    <message>
-        <source>only the part within a reach of %1 is used</source>
-        <translation>genutzt wird nur der Teil in einer Reichweite von %1</translation>
-    </message>
-    <message>
-        <source>%1; the middle of the quilt lies beside the middle of the part that is used: %2</source>
-        <translation>%1; die Quiltmitte liegt neben der Mitte des genutzten Teils: %2</translation>
     </message>
     <message>
         <source>%1 across and %2 down</source>
@@ -6300,6 +6324,42 @@
         <source>Fewest points, in no rows: %1, not %2</source>
         <translation>So wenige wie möglich, nicht in Reihen: %1 statt %2</translation>
     </message>
+    <message>
+        <source>no side of it is open</source>
+        <translation>keine Seite davon ist frei</translation>
+    </message>
+    <message>
+        <source>only the part within a reach of %1 can be worked, too little to shift the quilt along in %2 passes</source>
+        <translation>nur der Teil innerhalb einer Reichweite von %1 lässt sich bearbeiten, zu wenig, um den Quilt in %2 Durchgängen weiterzuschieben</translation>
+    </message>
+    <message>
+        <source>too little of it is inside the rim to shift the quilt along in %1 passes</source>
+        <translation>zu wenig davon liegt innerhalb des Randes, um den Quilt in %1 Durchgängen weiterzuschieben</translation>
+    </message>
+    <message>
+        <source>from one end: the layers are rolled on boards or tubes and unrolled as the work goes; good for small tables and for people who sit, but all fullness goes one way</source>
+        <translation>von einem Ende aus: Die Lagen werden auf Bretter oder Rohre gerollt und nach und nach abgerollt; gut für kleine Tische und im Sitzen, doch alle Weite wandert in eine Richtung</translation>
+    </message>
+    <message>
+        <source>the middle of the table is out of reach: only strips along its sides are used for new area</source>
+        <translation>die Tischmitte liegt außer Reichweite: Neue Flächen liegen nur in Streifen entlang der Seiten</translation>
+    </message>
+    <message>
+        <source>what is out of reach is pinned after the quilt, held, has been pulled across</source>
+        <translation>was außer Reichweite liegt, kommt an die Reihe, nachdem der festgehaltene Quilt hinübergezogen ist</translation>
+    </message>
+    <message>
+        <source>the middle %1: lean, or pull the tables apart</source>
+        <translation>die mittleren %1: vorbeugen oder die Tische auseinanderziehen</translation>
+    </message>
+    <message>
+        <source>Against the wall nothing can hang or be clamped: in pass %1 what goes on past the table&apos;s edge lies rolled on it.</source>
+        <translation>An der Wand kann nichts hängen oder geklammert werden: In Durchgang %1 liegt gerollt auf dem Tisch, was über dessen Kante hinausgeht.</translation>
+    </message>
+    <message>
+        <source>Pull the tables a foot away from the wall: then the quilt can hang down there.</source>
+        <translation>Die Tische 30 cm von der Wand abrücken: Dann kann der Quilt dort hängen.</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -7027,6 +7087,10 @@
         <source>In rows, by ribbons</source>
         <translation>In Reihen, mit Bändern</translation>
     </message>
+    <message>
+        <source>Leans farther by</source>
+        <translation>Beugt sich weiter vor um</translation>
+    </message>
 </context>
 <context>
     <name>rows</name>
@@ -7129,10 +7193,6 @@
     <message>
         <source>%1 of shifts</source>
         <translation>%1 Schübe</translation>
-    </message>
-    <message>
-        <source>%1, at most %2 for working outward</source>
-        <translation>%1, höchstens %2 fürs Arbeiten nach außen</translation>
     </message>
     <message>
         <source>quilt along the table</source>
@@ -7729,10 +7789,6 @@
         <translation>Von der Mitte</translation>
     </message>
     <message>
-        <source>Fewest shifts</source>
-        <translation>Wenigste Schübe</translation>
-    </message>
-    <message>
         <source>Whichever is quicker</source>
         <translation>Was schneller ist</translation>
     </message>
@@ -7927,6 +7983,10 @@
     <message>
         <source>about %1</source>
         <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>From one end</source>
+        <translation>Von einem Ende aus</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,7 @@
 #include "app/plan_text.h"
 
 #include "plan/pin_words.h"
+#include "planners/surface/reachable.h"
 #include "planners/whole/dot_zones.h"
 
 #include <algorithm>
@@ -39,10 +40,12 @@ std::string counted(std::size_t n, const char* one) {
 }
 
 std::string startText(Basting::Start s) {
-    return s == Basting::Start::centred ? "centred" : "fewest shifts";
+    return s == Basting::Start::centred        ? "centred"
+           : s == Basting::Start::besideMiddle ? "beside the middle"
+                                               : "from one end";
 }
 
-std::string shiftText(Vec shift, Unit unit) {
+std::string shiftText(Vec shift, bool pulled, Unit unit) {
     std::string out;
     if (shift.dx != Length{})
         out +=
@@ -50,7 +53,34 @@ std::string shiftText(Vec shift, Unit unit) {
     if (shift.dy != Length{})
         out += std::string{out.empty() ? "" : " and "} + format(abs(shift.dy), unit) +
                (shift.dy > Length{} ? " towards the foot" : " towards the head");
-    return out.empty() ? "the quilt is laid" : "shift " + out;
+    return out.empty() ? "the quilt is laid" : (pulled ? "pull across " : "shift ") + out;
+}
+
+/// "7 a side, about 17 in apart": how often each side is held.
+std::string holdText(const Hold& h, Unit unit) {
+    std::string out = std::string{name(h.side)} + ' ' + std::to_string(h.count) +
+                      (h.kind == Hold::Kind::clamp ? " clamps" : " tapes");
+    if (h.apart > Length{})
+        out += " about " + format(h.apart, unit) + " apart";
+    return out;
+}
+
+std::string beyondText(Beyond b) {
+    switch (b) {
+    case Beyond::nothing:
+        break;
+    case Beyond::hangs:
+        return "hangs";
+    case Beyond::chairs:
+        return "rests on chairs";
+    case Beyond::spareTable:
+        return "rests on the spare table";
+    case Beyond::rolled:
+        return "is rolled";
+    case Beyond::onTable:
+        return "lies rolled on the table";
+    }
+    return "ends on the table";
 }
 
 std::size_t pointsIn(const QuiltPlan& q, int pass) {
@@ -65,21 +95,20 @@ void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
     const auto how = std::ranges::find_if(q.alternatives, &Alternative::chosen);
     if (how != q.alternatives.end() && how->shifted > Length{}) {
         out << "    shifts together " << format(how->shifted, unit);
-        if (how->outwardCost > Length{})
-            out << "; working outward from the middle costs " << format(how->outwardCost, unit)
-                << " of it at most";
         out << '\n';
     }
     for (const Pass& p : q.passes) {
-        out << "    " << p.number << "  " << shiftText(p.shift, unit);
+        out << "    " << p.number << "  " << shiftText(p.shift, p.pulled, unit);
         if (p.liftPeople > 1)
             out << ", " << p.liftPeople << " people";
         out << "; baste " << format(p.fresh.bounds().width(), unit, false) << " × "
             << format(p.fresh.bounds().length(), unit) << ", " << p.zones.size() << " zones, "
-            << pointsIn(q, p.number) << " points\n       hold:";
+            << pointsIn(q, p.number) << " points";
         for (const Hold& h : p.holds)
-            out << ' ' << name(h.side) << ' ' << h.count
-                << (h.kind == Hold::Kind::clamp ? " clamps" : " tapes");
+            out << (&h == p.holds.data() ? "\n       hold: " : ", ") << holdText(h, unit);
+        for (const Side s : kSides)
+            out << (s == Side::head ? "\n       quilt: " : ", ") << name(s) << ' '
+                << beyondText(p.beyond[s]);
         out << "\n       backing overhang:";
         for (const Side s : kSides)
             out << ' ' << name(s) << ' ' << format(p.backingOverhang[s], unit, false);
@@ -96,9 +125,10 @@ void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
 }
 
 std::string liftText(const Alternative& a) {
-    if (a.passes < 2)
+    if (a.passes + a.pulls < 2)
         return "nothing to lift";
-    return std::to_string(a.passes - 1) + (a.passes == 2 ? " lift of " : " lifts of ") +
+    const int lifts = a.passes + a.pulls - 1;
+    return std::to_string(lifts) + (lifts == 1 ? " lift of " : " lifts of ") +
            number(std::round(a.liftKilograms * 10) / 10) + " kg by " + std::to_string(a.liftPeople);
 }
 
@@ -110,7 +140,7 @@ std::string reachText(const Alternative& a, const std::vector<Helper>& helpers, 
     if (helpers.empty())
         return out;
     const auto n =
-        std::ranges::count_if(helpers, [&](const Helper& h) { return h.reach >= a.reach; });
+        std::ranges::count_if(helpers, [&](const Helper& h) { return leaningReach(h) >= a.reach; });
     return out + ", " + std::to_string(n) + " of " + std::to_string(helpers.size()) + " reach it";
 }
 

@@ -23,6 +23,11 @@ constexpr bool liftsWell(const Helper& h) {
     return h.lifts && !h.seated;
 }
 
+/// How far somebody gets, leaning where they stand.
+constexpr Length reachOf(const Helper& h) {
+    return h.seated ? h.reach : h.reach + h.lean;
+}
+
 constexpr bool overlap(const Task& a, const Task& b) {
     return a.start < b.end && b.start < a.end;
 }

@@ -266,6 +266,19 @@ void FieldReader::lengths(std::string_view key, std::vector<Length>& out, Within
     }
 }
 
+void FieldReader::counts(std::string_view key, std::vector<int>& out, Within<int> accepted,
+                         std::size_t most) {
+    const Json* const list = findList(key, most);
+    if (list == nullptr)
+        return;
+    out.clear();
+    for (std::size_t i = 0; i < list->size(); ++i) {
+        const auto at = pointerTo(pointerTo(pointer_, key), std::to_string(i));
+        if (const auto n = wholeAt((*list)[i], at, {accepted.lo, accepted.hi}))
+            out.push_back(static_cast<int>(*n));
+    }
+}
+
 void FieldReader::readings(std::string_view key, std::vector<Length>& out, Within<Length> accepted,
                            std::size_t most) {
     const Json* const value = find(key);

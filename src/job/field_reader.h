@@ -40,8 +40,10 @@ inline constexpr std::array kUnitWords{Word{"in", Unit::inch}, Word{"cm", Unit::
 inline constexpr std::array kSideWords{Word{"head", Side::head}, Word{"foot", Side::foot},
                                        Word{"left", Side::left}, Word{"right", Side::right}};
 inline constexpr std::array kStartWords{Word{"centred", Basting::Start::centred},
-                                        Word{"fewest-shifts", Basting::Start::fewestShifts},
+                                        Word{"fewest-shifts", Basting::Start::besideMiddle},
                                         Word{"best", Basting::Start::best},
+                                        Word{"one-end", Basting::Start::oneEnd},
+                                        // As older files have it.
                                         Word{"beside-middle", Basting::Start::besideMiddle}};
 inline constexpr std::array kAlongWords{Word{"either", Basting::Along::either},
                                         Word{"length", Basting::Along::tableLength},
@@ -109,6 +111,8 @@ public:
     void clock(std::string_view key, ClockTime& out);
     void clock(std::string_view key, std::optional<ClockTime>& out);
     /// A list of at most `most`.
+    void counts(std::string_view key, std::vector<int>& out, Within<int> accepted,
+                std::size_t most);
     void lengths(std::string_view key, std::vector<Length>& out, Within<Length> accepted,
                  std::size_t most);
     /// One value or a list of 1 to `most`.

@@ -78,6 +78,9 @@ public:
             list.push_back(json(v));
         put(key, std::move(list));
     }
+    void counts(std::string_view key, const std::vector<int>& values, Within<int>, std::size_t) {
+        put(key, Json(values));
+    }
     void readings(std::string_view key, const std::vector<Length>& values, Within<Length> accepted,
                   std::size_t most) {
         lengths(key, values, accepted, most);

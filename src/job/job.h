@@ -32,8 +32,10 @@ struct OwnMeasure {
 
 struct Basting {
     enum class With { pins, dots };
-    /// `besideMiddle`: as centred, with the middle up to half a block beside where that saves a pass.
-    enum class Start { centred, fewestShifts, best, besideMiddle };
+    /// Where the first pass lies: with the middle of the quilt on the middle of the table; with the
+    /// middle of the quilt at least one row inside the field ("fewest-shifts" in files); at one end
+    /// of the quilt, whose layers are rolled and unrolled as the work goes; or whichever is soonest.
+    enum class Start { centred, besideMiddle, best, oneEnd };
     /// Which side of the table the quilt's length lies along.
     enum class Along { either, tableLength, tableWidth };
     /// Parallel rows placed by two marked ribbons; one figure in every block; or as few as can be
@@ -151,6 +153,8 @@ struct Job {
 struct Table {
     Length length = Length::inches(72), width = Length::inches(30);
     int count = 1;
+    /// Tables of different groups are not pushed together (an aisle, another room).
+    std::string group{};
     auto operator<=>(const Table&) const = default;
 };
 
@@ -162,6 +166,8 @@ struct PushedTogether {
 
 /// `walls` names the sides nobody can stand at, as the pushed-together tables are drawn: their longer
 /// side left to right, `head` the far long side, `foot` the near one.
+inline constexpr Length kHangingRoom = Length::inches(12);
+
 struct Room {
     std::vector<Table> tables; ///< empty: the floor
     std::vector<Side> walls;
@@ -169,6 +175,9 @@ struct Room {
     int irons = 0;
     int surfaces = 0; ///< how many separate surfaces to make of the tables; 0: as many as serve
     std::optional<PushedTogether> together; ///< nothing: whatever is quickest
+    /// How far the tables stand from the walls: from `kHangingRoom` on cloth hangs down there, though
+    /// nobody stands there.
+    Length wallGap{};
     auto operator<=>(const Room&) const = default;
 };
 
@@ -181,6 +190,9 @@ struct Break {
 struct Helper {
     std::string name;
     Length reach = Length::inches(27);
+    /// So much farther by leaning over the table, where work takes half as long again; who sits does
+    /// not lean.
+    Length lean = Length::inches(4);
     double pace = 1.0; ///< 2 is twice as fast as the trade's figures
     std::optional<ClockTime> from, until;
     std::vector<Break> breaks; ///< in any order; times of the day the session begins on

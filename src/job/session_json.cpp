@@ -24,6 +24,7 @@ void roomFields(Fields& f, R& room) {
         t.length("length", table.length, {12_in, 240_in});
         t.length("width", table.width, {12_in, 120_in});
         t.count("count", table.count, {0, limits::kTables});
+        t.text("group", table.group);
         tables += table.count;
     });
     if constexpr (Fields::kReads)
@@ -32,6 +33,7 @@ void roomFields(Fields& f, R& room) {
                                         limits::kTables));
     f.words("walls", room.walls, kSideWords);
     f.length("inset", room.inset, {Length{}, 12_in});
+    f.length("wall_gap", room.wallGap, {Length{}, 240_in});
     f.count("irons", room.irons, {0, limits::kIrons});
     f.count("surfaces", room.surfaces, {0, limits::kTables});
     f.object("together", room.together, [](Fields& t, auto& together) {
@@ -80,6 +82,7 @@ void settingFields(Fields& f, S& setting) {
         h.require({"name"});
         h.text("name", helper.name);
         h.length("reach", helper.reach, {6_in, 60_in});
+        h.length("lean", helper.lean, {Length{}, 24_in});
         h.number("pace", helper.pace, {limits::kSlowestPace, limits::kFastestPace});
         h.clock("from", helper.from);
         h.clock("until", helper.until);

@@ -32,10 +32,24 @@ struct Hold {
     int count = 0;
     Length length;                 ///< of tape in all; zero for clamps
     std::vector<Length> positions; ///< along the side (x or y of the quilt), in working order
+    /// The round in which each of `positions` is set, from 1. Holds with one number face each other
+    /// and are set at the same moment; nobody sets the next before.
+    std::vector<int> numbers{};
+    Length apart{}; ///< about so far from one to the next, whole inches or centimetres; zero for one
     auto operator<=>(const Hold&) const = default;
 };
 
-/// Quilt beyond a side of the table that is rolled or folded so that it does not drag.
+/// What becomes of the quilt beyond a side of the table.
+enum class Beyond {
+    nothing,    ///< the backing ends on the table
+    hangs,      ///< its weight keeps the backing firm
+    chairs,     ///< so much that it would lie on the floor: rests on chairs
+    spareTable, ///< the same, on a table of the room that nothing lies on
+    rolled,     ///< worked from one end: rolled, and unrolled as the work goes
+    onTable     ///< against a wall: rolled or folded on the edge of the table
+};
+
+/// Quilt beyond a side of the table that is rolled or folded.
 struct Roll {
     Side side = Side::left;
     Length rolled; ///< how much quilt is in it, measured across the roll
@@ -49,8 +63,13 @@ struct Roll {
 
 struct Pass {
     int number = 1; ///< in working order, from 1
-    Rect field;     ///< what lies on the table inside the rim and inside the top
-    Region fresh;   ///< the part of it that is basted in this pass; the fresh areas tile the top
+    /// True for what the pass before left out of reach, in the middle of a deep table or as a last
+    /// row: the quilt, held, is pulled across, and nothing is laid. Not counted as a pass.
+    bool pulled = false;
+    Rect field;     ///< what lies on the table, inside the rim where the top goes on past its edge
+    /// What is basted in this pass: its points lie in the field, the boundary, half a row farther,
+    /// may lie outside it. The fresh areas of all passes tile the top.
+    Region fresh;
     Rect table;     ///< the whole surface, in the quilt's frame, as it lies in this pass
     Vec shift;      ///< how far the quilt moves on the table before this pass; zero in the first
     std::vector<std::string> zones;
@@ -59,6 +78,7 @@ struct Pass {
     PerSide<Length> backingOverhang, battingOverhang, topOverhang;
     /// Backing beyond the top on each side, after everything is centred: the spare to compare.
     PerSide<Length> backingSpare, battingSpare;
+    PerSide<Beyond> beyond; ///< what becomes of the quilt past each side of the table
     std::vector<Roll> rolls;
     std::vector<Side> smoothTowards; ///< away from basted area; all four sides in the first pass
     int liftPeople = 1;              ///< hands for the shift into this pass

@@ -23,7 +23,8 @@ struct Alternative {
     Basting::Start start = Basting::Start::centred;
     bool quiltLengthAlongLength = false;
     int passes = 0;
-    Seconds predicted{}; ///< from the trade's times, with everybody at work
+    int pulls = 0; ///< how often the quilt is only pulled across (`Pass::pulled`); not among `passes`
+    Seconds predicted{}; ///< to the end of it all, with everybody at work
     int lifts = 0;       ///< shifts that need more than one person
     Length largestShift;
     bool workable = true; ///< every place within somebody's reach
@@ -35,9 +36,6 @@ struct Alternative {
     /// From the quilt's middle to the middle of the first field, in the quilt's frame.
     Vec offCentre{};
     Length shifted{}; ///< way of all shifts together, along x plus along y
-    /// At most so much of it is owed to working outward from the middle: the shortest order of the
-    /// same areas is shorter by no more than this.
-    Length outwardCost{};
     Length surfaceLength{}, surfaceWidth{}; ///< of the tables pushed together, or the floor
     auto operator<=>(const Alternative&) const = default;
 };

@@ -10,6 +10,10 @@ using namespace plan_limits;
 constexpr std::array kHoldWords{Word{"clamp", Hold::Kind::clamp}, Word{"tape", Hold::Kind::tape}};
 // "along" the quilt's length, or across it.
 constexpr std::array kDirectionWords{Word{"along", true}, Word{"across", false}};
+constexpr std::array kBeyondWords{
+    Word{"nothing", Beyond::nothing},         Word{"hangs", Beyond::hangs},
+    Word{"chairs", Beyond::chairs},           Word{"spare-table", Beyond::spareTable},
+    Word{"rolled", Beyond::rolled},           Word{"on-the-table", Beyond::onTable}};
 constexpr std::array kLayWords{Word{"length", true}, Word{"width", false}};
 constexpr std::array kRowWords{Word{"width", PinRows::Along::width},
                                Word{"length", PinRows::Along::length}};
@@ -92,6 +96,8 @@ void holdFields(Fields& f, H& hold) {
     f.count("count", hold.count, kCount);
     f.length("length", hold.length, kLength);
     f.lengths("positions", hold.positions, kLength, kList);
+    f.counts("numbers", hold.numbers, kCount, kList);
+    f.length("apart", hold.apart, kLength);
 }
 
 template <class Fields, class R>
@@ -110,6 +116,7 @@ template <class Fields, class P>
 void passFields(Fields& f, P& pass) {
     f.require({"number", "field", "fresh", "table", "shift", "zones"});
     f.count("number", pass.number, kCount);
+    f.flag("pulled", pass.pulled);
     rect(f, "field", pass.field);
     f.list("fresh", pass.fresh.parts, kList, [](Fields& r, auto& part) { rectFields(r, part); });
     rect(f, "table", pass.table);
@@ -128,6 +135,12 @@ void passFields(Fields& f, P& pass) {
     f.object("spare", [&](Fields& s) {
         perSide(s, "backing", pass.backingSpare);
         perSide(s, "batting", pass.battingSpare);
+    });
+    f.object("beyond", [&](Fields& b) {
+        b.word("head", pass.beyond.head, kBeyondWords);
+        b.word("foot", pass.beyond.foot, kBeyondWords);
+        b.word("left", pass.beyond.left, kBeyondWords);
+        b.word("right", pass.beyond.right, kBeyondWords);
     });
     f.list("rolls", pass.rolls, kList, [](Fields& r, auto& roll) { rollFields(r, roll); });
     f.words("smooth_towards", pass.smoothTowards, kSideWords);
@@ -279,6 +292,7 @@ void alternativeFields(Fields& f, A& way) {
     f.word("start", way.start, kStartWords);
     f.word("quilt_length_along", way.quiltLengthAlongLength, kLayWords);
     f.count("passes", way.passes, kCount);
+    f.count("pulls", way.pulls, kCount);
     f.seconds("predicted", way.predicted, kSeconds);
     f.count("lifts", way.lifts, kCount);
     f.length("largest_shift", way.largestShift, kLength);
@@ -293,7 +307,6 @@ void alternativeFields(Fields& f, A& way) {
         o.length("dy", way.offCentre.dy, kLength);
     });
     f.length("shifted", way.shifted, kLength);
-    f.length("outward_cost", way.outwardCost, kLength);
     f.length("surface_length", way.surfaceLength, kLength);
     f.length("surface_width", way.surfaceWidth, kLength);
 }

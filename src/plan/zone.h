@@ -15,11 +15,7 @@ struct PlacedPoint {
     auto operator<=>(const PlacedPoint&) const = default;
 };
 
-/// The unit that is handed out and ticked off.
-///
-/// Points within one spacing of an area that is basted in a later pass belong to that later pass
-/// (the row beside an open boundary), so a zone's points may lie up to one spacing outside its
-/// area, on the side of an earlier pass; everywhere else they lie in it.
+/// The unit that is handed out and ticked off. Its points lie in its area.
 struct Zone {
     std::string id; ///< letters across, numbers down: "C4"
     int pass = 1;

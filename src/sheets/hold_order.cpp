@@ -5,14 +5,11 @@
 namespace bastewright::sheets {
 
 std::vector<HoldPoint> holdOrder(const Pass& pass) {
-    std::size_t rounds = 0;
-    for (const auto& h : pass.holds)
-        rounds = std::max(rounds, h.positions.size());
     std::vector<HoldPoint> out;
-    for (std::size_t round = 0; round < rounds; ++round)
-        for (const auto& h : pass.holds)
-            if (round < h.positions.size())
-                out.push_back({int(out.size()) + 1, h.side, h.kind, h.positions[round]});
+    for (const auto& h : pass.holds)
+        for (std::size_t k = 0; k < h.positions.size() && k < h.numbers.size(); ++k)
+            out.push_back({h.numbers[k], h.side, h.kind, h.positions[k]});
+    std::ranges::stable_sort(out, {}, &HoldPoint::number);
     return out;
 }
 

@@ -80,12 +80,12 @@ QString startName(Basting::Start start) {
     switch (start) {
     case Basting::Start::centred:
         return Text::tr("centred");
-    case Basting::Start::fewestShifts:
-        return Text::tr("fewest shifts");
-    case Basting::Start::best:
-        return Text::tr("best");
     case Basting::Start::besideMiddle:
         return Text::tr("beside the middle");
+    case Basting::Start::best:
+        return Text::tr("best");
+    case Basting::Start::oneEnd:
+        return Text::tr("from one end");
     }
     return {};
 }

@@ -24,8 +24,8 @@ Fields ofBasting(const Session& session, int quilt) {
     out << length({"edge", with, tr("In from the edge")}, unit, basting(&Basting::edge));
     out << choice(
         {"start", way, tr("Start")},
-        {words::start(Basting::Start::centred), words::start(Basting::Start::fewestShifts),
-         words::start(Basting::Start::best), words::start(Basting::Start::besideMiddle)},
+        {words::start(Basting::Start::centred), words::start(Basting::Start::besideMiddle),
+         words::start(Basting::Start::best), words::start(Basting::Start::oneEnd)},
         [q](const Session& s) { return int(s.jobs[q].basting.start); },
         [q](Session& s, int i) { s.jobs[q].basting.start = Basting::Start(i); });
     if (!session.setting.room.tables.empty())

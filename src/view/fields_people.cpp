@@ -83,6 +83,7 @@ Fields ofPeople(const Session& session, int quilt) {
         const QString group = words::fromCore(helpers[i].name);
         out << text({key + "name", group, tr("Name")}, helper(&Helper::name))
             << length({key + "reach", group, tr("Reach")}, unit, helper(&Helper::reach))
+            << length({key + "lean", group, tr("Leans farther by")}, unit, helper(&Helper::lean))
             << number({key + "pace", group, tr("Pace (1 is usual)")}, helper(&Helper::pace))
             << optionalTime({key + "from", group, tr("Comes at")}, helper(&Helper::from))
             << optionalTime({key + "until", group, tr("Leaves at")}, helper(&Helper::until))

@@ -105,6 +105,14 @@ QString PassPresenter::steps() const {
         if (p->backingOverhang[side] > Length{})
             out << tr("Backing hangs over the %1 edge by %2.")
                        .arg(words::side(side), words::length(p->backingOverhang[side], unit));
+    if (p->pulled)
+        out << tr("Nothing is laid: the quilt, held, is only pulled across.");
+    for (const Side side : kSides) {
+        if (p->beyond[side] == Beyond::chairs)
+            out << tr("Rest the %1 side on chairs.").arg(words::side(side));
+        if (p->beyond[side] == Beyond::spareTable)
+            out << tr("Rest the %1 side on the spare table.").arg(words::side(side));
+    }
     for (const auto& roll : p->rolls) {
         if (roll.folded)
             out << tr("Fold the %1 side on a support.").arg(words::side(roll.side));

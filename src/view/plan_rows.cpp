@@ -1,5 +1,6 @@
 #include "view/plan_rows.h"
 
+#include "planners/surface/reachable.h"
 #include "view/people_palette.h"
 #include "view/why.h"
 #include "view/words.h"
@@ -24,9 +25,10 @@ Unit unitOf(const Planned& planned) {
 
 /// "4 lifts of 4.1 kg by 2 people"
 QString liftWords(const Alternative& a) {
-    if (a.passes < 2)
+    const int count = a.passes + a.pulls - 1;
+    if (count < 1)
         return tr("Nothing to lift");
-    const QString lifts = a.passes == 2 ? tr("1 lift") : tr("%1 lifts").arg(a.passes - 1);
+    const QString lifts = count == 1 ? tr("1 lift") : tr("%1 lifts").arg(count);
     const QString people = a.liftPeople == 1 ? tr("1 person") : tr("%1 people").arg(a.liftPeople);
     return tr("%1 of %2 kg by %3")
         .arg(lifts, words::amount(std::round(a.liftKilograms * 10) / 10), people);
@@ -38,7 +40,7 @@ QString reachWords(const Alternative& a, const Planned& planned) {
         return tr("Nothing is out of reach");
     const auto& helpers = planned.session.setting.helpers;
     const auto reaching = std::count_if(helpers.begin(), helpers.end(),
-                                        [&](const Helper& h) { return h.reach >= a.reach; });
+                                        [&](const Helper& h) { return leaningReach(h) >= a.reach; });
     QString deep = tr("%1 deep").arg(words::length(a.reach, unitOf(planned)));
     if (helpers.empty())
         return deep;
@@ -47,14 +49,11 @@ QString reachWords(const Alternative& a, const Planned& planned) {
     return tr("%1: %2 of %3 reach all of it").arg(deep).arg(reaching).arg(helpers.size());
 }
 
-/// "128 in of shifts, 12 in of them for working outward"
+/// "128 in of shifts"
 QString shiftWords(const Alternative& a, Unit unit) {
     if (a.passes < 2)
         return {};
-    QString all = tr("%1 of shifts").arg(words::length(a.shifted, unit));
-    if (a.outwardCost == Length{})
-        return all;
-    return tr("%1, at most %2 for working outward").arg(all, words::length(a.outwardCost, unit));
+    return tr("%1 of shifts").arg(words::length(a.shifted, unit));
 }
 
 /// Lifts, reach and shifts, a line each.
@@ -78,7 +77,7 @@ QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
              a.passes, a.workable ? words::about(a.predicted) : tr("cannot be reached"),
              words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
              words::fromCore(a.why), a.workable ? costWords(a, planned) : QString{},
-             a.offCentre != Vec{} && a.start == Basting::Start::centred});
+             a.start == Basting::Start::besideMiddle});
     return out;
 }
 

@@ -15,6 +15,9 @@ using namespace bastewright;
 namespace drawing {
 namespace {
 
+/// Pixels below which a number inside a mark cannot be read.
+constexpr qreal kReadable = 9;
+
 QPointF inches(Point p) {
     return {p.x.in(), p.y.in()};
 }
@@ -162,9 +165,11 @@ private:
         layer(topArea(), look_.cloth, 200, m ? m->top : 1);
         if (m && pass_ && m->folded > 0) {
             // Batting and top are back: the backing shows.
-            QRectF bare = drawing::inches(pass_->fresh.bounds());
-            bare.setHeight(bare.height() * m->folded);
-            layer(bare, look_.backing, 255, 1);
+            for (const Rect& part : pass_->fresh.parts) {
+                QRectF bare = drawing::inches(part);
+                bare.setHeight(bare.height() * m->folded);
+                layer(bare, look_.backing, 255, 1);
+            }
         }
     }
 
@@ -278,8 +283,12 @@ private:
         if (!pass_ || scene_.moved < 1)
             return;
         const qreal size = std::max(line_ * 4, look_.text * 0.42);
+        QFont font = p_.font();
+        font.setPixelSize(std::max(1, int(size * 0.8)));
+        p_.setFont(font);
         for (const auto& hold : pass_->holds)
-            for (const Length along : hold.positions) {
+            for (std::size_t k = 0; k < hold.positions.size(); ++k) {
+                const Length along = hold.positions[k];
                 const QRectF side = edge(hold.side);
                 const QPointF at = map_.map(isAcross(hold.side) ? QPointF{along.in(), side.top()}
                                                                 : QPointF{side.left(), along.in()});
@@ -291,6 +300,12 @@ private:
                     p_.drawRect(box);
                 else
                     p_.drawEllipse(box);
+                // The round in which it is set, where there is room to read it.
+                if (k < hold.numbers.size() && size >= kReadable) {
+                    p_.setPen(look_.paper);
+                    p_.drawText(box.adjusted(-size, -size, size, size), Qt::AlignCenter,
+                                QString::number(hold.numbers[k]));
+                }
             }
     }
 

@@ -1,10 +1,11 @@
 #include "view/step_words.h"
 
-#include "sheets/hold_order.h"
 #include "sheets/words.h"
 #include "view/words.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 using namespace bastewright;
 
@@ -15,17 +16,35 @@ struct Text {
     Q_DECLARE_TR_FUNCTIONS(StepWords)
 };
 
-/// "Clamp in this order: foot 44, head 44, left 15 …": figures are from the left or from the head.
+/// "Clamps: head 7, foot 7, left 2, right 2; about 17 in apart, middles first".
 QString holdLine(const Pass& pass, Hold::Kind kind, Unit unit) {
-    QStringList places;
-    for (const auto& hold : sheets::holdOrder(pass))
-        if (hold.kind == kind)
-            places << Text::tr("%1 %2").arg(words::side(hold.side), words::length(hold.at, unit));
-    if (places.isEmpty())
+    QStringList sides;
+    Length apart;
+    for (const Hold& hold : pass.holds)
+        if (hold.kind == kind) {
+            sides << Text::tr("%1 %2").arg(words::side(hold.side)).arg(hold.count);
+            apart = std::max(apart, hold.apart);
+        }
+    if (sides.isEmpty())
         return {};
-    const QString order = places.join(QStringLiteral(" · "));
-    return kind == Hold::Kind::clamp ? Text::tr("Clamps, in this order: %1").arg(order)
-                                     : Text::tr("Tape, in this order: %1").arg(order);
+    const QString all = sides.join(QStringLiteral(", "));
+    const QString how = kind == Hold::Kind::clamp ? Text::tr("Clamps: %1").arg(all)
+                                                  : Text::tr("Tape: %1").arg(all);
+    return apart == Length{} ? how
+                             : Text::tr("%1; about %2 apart, middles first")
+                                   .arg(how, words::length(apart, unit));
+}
+
+/// What rests on something, by sides.
+QStringList beyondLines(const Pass& pass) {
+    QStringList out;
+    for (const Side side : kSides) {
+        if (pass.beyond[side] == Beyond::chairs)
+            out << Text::tr("Rest the %1 side on chairs").arg(words::side(side));
+        if (pass.beyond[side] == Beyond::spareTable)
+            out << Text::tr("Rest the %1 side on the spare table").arg(words::side(side));
+    }
+    return out;
 }
 
 QStringList rollLines(const Pass& pass, Unit unit) {
@@ -63,6 +82,9 @@ QStringList lines(TaskKind kind, const SurfacePlan& surface, const Pass& pass, U
             add(Text::tr("%1 people move it, about %2 kg")
                     .arg(pass.liftPeople)
                     .arg(words::amount(pass.liftKilograms)));
+        if (pass.pulled)
+            add(Text::tr("Nothing is laid: the quilt, held, is only pulled across"));
+        out += beyondLines(pass);
         out += rollLines(pass, unit);
     }
     if (first || kind == TaskKind::layTop)
@@ -76,8 +98,10 @@ QStringList lines(TaskKind kind, const SurfacePlan& surface, const Pass& pass, U
     }
     if (kind == TaskKind::smooth && !pass.smoothTowards.empty())
         add(Text::tr("Towards: %1").arg(sheets::sidesList(pass.smoothTowards)));
-    if (first)
+    if (first) {
+        out += beyondLines(pass);
         out += rollLines(pass, unit);
+    }
     if (surface.floor && (first || kind == TaskKind::shift))
         add(Text::tr("On the floor: kneel on a pad, and change places often"));
     return out;

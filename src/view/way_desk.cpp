@@ -10,13 +10,6 @@ namespace {
 
 constexpr double kSamePlace = 1; // inches; a finger cannot tell them apart
 
-/// What to ask for so that this way is taken.
-Basting::Start startOf(const Alternative& way) {
-    if (way.start == Basting::Start::centred && way.offCentre != Vec{})
-        return Basting::Start::besideMiddle;
-    return way.start;
-}
-
 } // namespace
 
 WayDesk::WayDesk(JobEditor* editor, PlanPresenter* plan, QObject* parent)
@@ -48,7 +41,7 @@ void WayDesk::refresh() {
             rows.push_back(
                 {x, y,
                  tr("%1: %2, %3")
-                     .arg(words::start(startOf(way)), passes, words::about(way.predicted)),
+                     .arg(words::start(way.start), passes, words::about(way.predicted)),
                  row, way.chosen});
         };
         add(*chosen, int(chosen - plan->alternatives.begin()));
@@ -73,7 +66,7 @@ void WayDesk::take(int row) {
         return;
     Session next = editor_->session();
     Basting& basting = next.jobs[std::size_t(editor_->quilt())].basting;
-    basting.start = startOf(way);
+    basting.start = way.start;
     if (!next.setting.room.tables.empty()) {
         basting.along = way.quiltLengthAlongLength ? Basting::Along::tableLength
                                                    : Basting::Along::tableWidth;

@@ -88,12 +88,12 @@ QString start(Basting::Start s) {
     switch (s) {
     case Basting::Start::centred:
         return tr("From the centre");
-    case Basting::Start::fewestShifts:
-        return tr("Fewest shifts");
-    case Basting::Start::best:
-        return tr("Whichever is quicker");
     case Basting::Start::besideMiddle:
         return tr("Beside the middle");
+    case Basting::Start::best:
+        return tr("Whichever is quicker");
+    case Basting::Start::oneEnd:
+        return tr("From one end");
     }
     return {};
 }

@@ -73,10 +73,10 @@ void crewReach(const PlanView& v, Report& report) {
             continue;
         const Zone part{zone->id, zone->pass, zone->area, pointsOfTask(*zone, t)};
         const double needed = reachNeeded(pass->table, at.side, at.along, workBox(part));
-        if (needed > (h->reach + kFine).in())
+        if (needed > (reachOf(*h) + kFine).in())
             report.add(label(t) + ": zone " + t.zone + " needs a reach of " +
                        figure(Length::nearestInches(needed), v.plan.unit) + " from there; " +
-                       h->name + " has " + figure(h->reach, v.plan.unit) + ".");
+                       h->name + " has " + figure(reachOf(*h), v.plan.unit) + ".");
     }
 }
 

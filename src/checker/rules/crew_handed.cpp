@@ -21,7 +21,7 @@ bool can(const QuiltView& quilt, const Task& t, const Helper& h) {
         return std::ranges::find(closed, side) == closed.end() &&
                (!h.side || quiltSide(*h.side, surface.quiltLengthAlongLength) == side) &&
                (surface.floor ||
-                leastReachNeeded(pass->table, side, workBox(*zone)) <= h.reach.in());
+                leastReachNeeded(pass->table, side, workBox(*zone)) <= reachOf(h).in());
     });
 }
 

@@ -36,6 +36,13 @@ void holdsSides(const QuiltView& v, Report& report) {
             for (const Hold& h : p.holds)
                 if (h.side == side)
                     here.push_back(&h);
+            // What is pulled across is held by what is basted round it, what lies rolled against a wall
+            // by its weight.
+            if (p.pulled || p.beyond[side] == Beyond::onTable) {
+                if (!here.empty())
+                    report.add(label(v, p, side) + " has holds where nothing can be held.");
+                continue;
+            }
             if (here.size() != 1) {
                 report.add(label(v, p, side) + ": " + std::to_string(here.size()) +
                            " holds; each side has one.");
@@ -70,6 +77,14 @@ void holdsCount(const QuiltView& v, Report& report) {
                            figure(along.size(), v.plan.unit) + " of side; " +
                            std::to_string(least) + " to " + std::to_string(most) +
                            " are accepted.");
+            // Whole inches or centimetres, as it is said.
+            const Length one =
+                v.plan.unit == Unit::inch ? Length::inches(1) : Length::millimetres(10);
+            const Length apart = h.count > 1 ? along.size() / h.count : Length{};
+            if (abs(h.apart - apart) > one / 2 + kHalving)
+                report.add(label(v, p, h.side) + ": the holds are said to be about " +
+                           figure(h.apart, v.plan.unit) + " apart; they are " +
+                           figure(apart, v.plan.unit) + ".");
             const Length tape = clamp ? Length{} : Length::inches(6) * h.count;
             if (h.length != tape)
                 report.add(label(v, p, h.side) + ": " + figure(h.length, v.plan.unit) +
@@ -106,6 +121,36 @@ void holdsOrder(const QuiltView& v, Report& report) {
                     report.add(label(v, p, h.side) + ": holds are " +
                                figure(sorted[i] - sorted[i - 1], v.plan.unit) +
                                " apart; 18 in is the most.");
+        }
+    }
+}
+
+// Rounds: the first of the long sides, the first of the short sides, the second of the long sides …;
+// holds that face each other have one number.
+void holdsNumbers(const QuiltView& v, Report& report) {
+    using Turn = std::pair<std::size_t, bool>; ///< how far from the middle, then the short sides
+    for (const Pass& p : v.quilt.passes) {
+        std::vector<std::pair<Turn, int>> all;
+        for (const Hold& h : p.holds) {
+            if (h.numbers.size() != h.positions.size()) {
+                report.add(label(v, p, h.side) + ": " + std::to_string(h.numbers.size()) +
+                           " numbers for " + std::to_string(h.positions.size()) + " places.");
+                continue;
+            }
+            for (std::size_t k = 0; k < h.numbers.size(); ++k)
+                all.push_back({{k, !isLong(p, h.side)}, h.numbers[k]});
+        }
+        std::ranges::sort(all);
+        int expected = 0;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            if (i == 0 || all[i].first != all[i - 1].first)
+                ++expected;
+            if (all[i].second != expected) {
+                report.add(v.label() + ", pass " + std::to_string(p.number) + ": a hold has number " +
+                           std::to_string(all[i].second) + " where " + std::to_string(expected) +
+                           " is expected.");
+                break;
+            }
         }
     }
 }

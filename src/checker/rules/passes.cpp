@@ -9,9 +9,6 @@
 namespace bastewright::check {
 namespace {
 
-/// How far the quilt's centre lies inside the first field when the start is not centred.
-constexpr Length kCentreInside = Length::inches(12);
-
 std::string label(const QuiltView& v, const Pass& p) {
     return v.label() + ", pass " + std::to_string(p.number);
 }
@@ -75,37 +72,97 @@ bool near(Length a, Length b, Length tolerance) {
     return abs(a - b) <= tolerance;
 }
 
-/// Where not all of a table can be reached, work keeps to a strip along one open side.
-bool isStripAtOpenSide(const QuiltView& v, const Rect& strip, const Rect& all) {
-    const auto open = [&](Side s) {
-        return std::ranges::find(v.quilt.surface.closed, s) == v.quilt.surface.closed.end();
+/// The ends of an axis that lie on the table inside its rim; the rim counts only where the top goes on
+/// past the table's edge.
+Interval fieldAlong(Interval table, Interval top, Length rim) {
+    const Length lo = table.lo <= top.lo ? top.lo : table.lo + rim;
+    const Length hi = table.hi >= top.hi ? top.hi : table.hi - rim;
+    return {lo, hi};
+}
+
+/// Sides of the quilt over which nothing can hang: at a wall that the tables stand near.
+std::vector<Side> walls(const QuiltView& v) {
+    const Room& room = v.session.setting.room;
+    return room.wallGap >= kHangingRoom || v.quilt.surface.floor ? std::vector<Side>{}
+                                                                 : v.quilt.surface.closed;
+}
+
+/// How far a field keeps from the table's edge at a side.
+Length kept(const Pass& p, Side side) {
+    switch (side) {
+    case Side::head:
+        return p.field.y0 - p.table.y0;
+    case Side::foot:
+        return p.table.y1 - p.field.y1;
+    case Side::left:
+        return p.field.x0 - p.table.x0;
+    case Side::right:
+        break;
+    }
+    return p.table.x1 - p.field.x1;
+}
+
+std::vector<Point> pointsOf(const QuiltView& v, const Pass& pass) {
+    std::vector<Point> out;
+    for (const Zone& z : v.quilt.zones)
+        if (z.pass == pass.number)
+            for (const PlacedPoint& p : z.points)
+                out.push_back(p.at);
+    return out;
+}
+
+/// True where the intervals, one after another, leave no gap.
+bool isOneStretch(std::vector<Interval> all) {
+    std::ranges::sort(all);
+    for (std::size_t i = 1; i < all.size(); ++i) {
+        if (all[i].lo > all[i - 1].hi)
+            return false;
+        all[i].hi = std::max(all[i].hi, all[i - 1].hi);
+    }
+    return true;
+}
+
+/// True where every line across some areas, and every line along them, meets them in one stretch.
+bool unbroken(const std::vector<Rect>& areas) {
+    std::vector<Length> xs, ys;
+    for (const Rect& r : areas) {
+        xs.insert(xs.end(), {r.x0, r.x1});
+        ys.insert(ys.end(), {r.y0, r.y1});
+    }
+    std::ranges::sort(xs);
+    std::ranges::sort(ys);
+    const auto check = [&](const std::vector<Length>& at, auto across, auto along) {
+        for (std::size_t i = 1; i < at.size(); ++i) {
+            if (at[i] == at[i - 1])
+                continue;
+            std::vector<Interval> met;
+            for (const Rect& r : areas)
+                if (across(r).lo <= at[i - 1] && at[i] <= across(r).hi)
+                    met.push_back(along(r));
+            if (!isOneStretch(std::move(met)))
+                return false;
+        }
+        return true;
     };
-    if (strip.empty() || !all.contains(strip))
-        return false;
-    if (strip.x() == all.x())
-        return (strip.y0 == all.y0 && open(Side::head)) || (strip.y1 == all.y1 && open(Side::foot));
-    return strip.y() == all.y() &&
-           ((strip.x0 == all.x0 && open(Side::left)) || (strip.x1 == all.x1 && open(Side::right)));
+    const auto x = [](const Rect& r) { return r.x(); };
+    const auto y = [](const Rect& r) { return r.y(); };
+    return check(ys, y, x) && check(xs, x, y);
+}
+
+/// What the first pass bastes, with what is pulled across right after it.
+Rect firstArea(const QuiltView& v) {
+    Region all;
+    for (const Pass& p : v.quilt.passes) {
+        if (p.number > 1 && !p.pulled)
+            break;
+        all.parts.insert(all.parts.end(), p.fresh.parts.begin(), p.fresh.parts.end());
+    }
+    return all.bounds();
 }
 
 const Alternative* chosen(const QuiltView& v) {
     const auto it = std::ranges::find_if(v.quilt.alternatives, &Alternative::chosen);
     return it == v.quilt.alternatives.end() ? nullptr : &*it;
-}
-
-/// A start beside the middle: by no more than half a block each way, and the first field lies
-/// there.
-void besideCentre(const QuiltView& v, const Pass& first, Vec off, Report& report) {
-    const auto& grid = v.job.top.grid;
-    const Length halfX = grid ? grid->block / 2 : Length::inches(6);
-    const Length halfY = grid ? grid->blockHeight() / 2 : Length::inches(6);
-    const Point centre = v.top.middle(), field = first.field.middle();
-    if (abs(off.dx) > halfX + kHalving || abs(off.dy) > halfY + kHalving)
-        report.add(label(v, first) + ": the start lies " + place({off.dx, off.dy}, v.plan.unit) +
-                   " off the middle; half a block is the most.");
-    if (!near(field.x, centre.x + off.dx, kHalving) || !near(field.y, centre.y + off.dy, kHalving))
-        report.add(label(v, first) + ": the middle of the field, " + place(field, v.plan.unit) +
-                   ", is not as far off the top's as the chosen way says.");
 }
 
 } // namespace
@@ -130,17 +187,43 @@ void passesFresh(const QuiltView& v, Report& report) {
 }
 
 void passesField(const QuiltView& v, Report& report) {
+    const Length rim = v.session.setting.room.inset;
     for (const Pass& p : v.quilt.passes) {
-        const Rect all = v.quilt.surface.floor
-                             ? v.top
-                             : intersection(p.table.grown(-v.session.setting.room.inset), v.top);
-        if (p.field != all && !isStripAtOpenSide(v, p.field, all))
+        const Interval x = fieldAlong(p.table.x(), v.top.x(), rim);
+        const Interval y = fieldAlong(p.table.y(), v.top.y(), rim);
+        const Rect all = v.quilt.surface.floor ? v.top : Rect{x.lo, y.lo, x.hi, y.hi};
+        Rect field = p.field;
+        for (const Side wall : walls(v)) {
+            const auto roll = std::ranges::find(p.rolls, wall, &Roll::side);
+            const Length room = roll == p.rolls.end() ? Length{} : roll->diameter;
+            if (kept(p, wall) < room)
+                report.add(label(v, p) + ": the roll against the wall at the " +
+                           std::string{name(wall)} + " takes " + figure(room, v.plan.unit) +
+                           ", and the field begins " + figure(kept(p, wall), v.plan.unit) +
+                           " from the table's edge.");
+            // It may begin farther in than the rim there.
+            if (wall == Side::head)
+                field.y0 = std::min(field.y0, all.y0);
+            if (wall == Side::foot)
+                field.y1 = std::max(field.y1, all.y1);
+            if (wall == Side::left)
+                field.x0 = std::min(field.x0, all.x0);
+            if (wall == Side::right)
+                field.x1 = std::max(field.x1, all.x1);
+        }
+        if (field != all)
             report.add(label(v, p) + ": the field is " + box(p.field, v.plan.unit) +
                        "; the table inside its rim and the top share " + box(all, v.plan.unit) +
-                       ", and it is no strip of that along an open side.");
-        if (!p.field.contains(p.fresh.bounds()))
+                       ".");
+        for (const Point& at : pointsOf(v, p))
+            if (!p.field.grown(kFine).contains(at))
+                report.add(label(v, p) + ": the point at " + place(at, v.plan.unit) +
+                           " lies outside the field " + box(p.field, v.plan.unit) + ".");
+        const Length half = v.job.basting.spacing + v.job.basting.edge;
+        if (!p.field.grown(half).contains(p.fresh.bounds()))
             report.add(label(v, p) + ": the new area " + box(p.fresh.bounds(), v.plan.unit) +
-                       " reaches beyond the field " + box(p.field, v.plan.unit) + ".");
+                       " reaches farther beyond the field " + box(p.field, v.plan.unit) +
+                       " than the boundary between two rows can.");
     }
 }
 
@@ -158,6 +241,14 @@ void passesShift(const QuiltView& v, Report& report) {
     }
 }
 
+void passesWorth(const QuiltView& v, Report& report) {
+    if (v.quilt.zones.empty())
+        return;
+    for (const Pass& p : v.quilt.passes)
+        if (pointsOf(v, p).empty())
+            report.add(label(v, p) + " has no points: it is not worth its shift.");
+}
+
 void passesTouch(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes) {
         const auto earlier = before(v, p);
@@ -171,7 +262,7 @@ void passesTouch(const QuiltView& v, Report& report) {
 }
 
 void passesAnchor(const QuiltView& v, Report& report) {
-    const Length deep = std::max(Length::inches(6), v.job.basting.spacing + Length::inches(2));
+    constexpr Length deep = Length::inches(6);
     for (const Pass& p : v.quilt.passes)
         for (const Pass* touched : before(v, p))
             for (const Side side : kSides)
@@ -179,12 +270,31 @@ void passesAnchor(const QuiltView& v, Report& report) {
                     for (const Pass* basted : before(v, p))
                         for (const Rect& area : basted->fresh.parts) {
                             const Rect part = intersection(anchor, area);
-                            if (!part.empty() && !p.field.contains(part))
+                            // Along the boundary only as far as the new area lies on the table.
+                            const Rect seen = isAcross(side)
+                                                  ? intersection(part, {p.table.x0, part.y0,
+                                                                        p.table.x1, part.y1})
+                                                  : intersection(part, {part.x0, p.table.y0,
+                                                                        part.x1, p.table.y1});
+                            if (!part.empty() && (seen.empty() || !p.table.contains(seen)))
                                 report.add(label(v, p) + ": " + figure(deep, v.plan.unit) +
                                            " of pass " + std::to_string(touched->number) +
                                            " must stay on the table as an anchor; " +
-                                           box(part, v.plan.unit) + " is not all in the field.");
+                                           box(part, v.plan.unit) + " is not all on it.");
                         }
+}
+
+void passesOutward(const QuiltView& v, Report& report) {
+    std::vector<Rect> basted;
+    for (std::size_t i = 0; i < v.quilt.passes.size(); ++i) {
+        const Pass& p = v.quilt.passes[i];
+        basted.insert(basted.end(), p.fresh.parts.begin(), p.fresh.parts.end());
+        // What is pulled across next was smoothed with this pass.
+        if (i + 1 < v.quilt.passes.size() && v.quilt.passes[i + 1].pulled)
+            continue;
+        if (!unbroken(basted))
+            report.add(label(v, p) + ": bare quilt is left between parts that are basted.");
+    }
 }
 
 void passesStart(const QuiltView& v, Report& report) {
@@ -192,32 +302,37 @@ void passesStart(const QuiltView& v, Report& report) {
     if (how == nullptr || v.quilt.passes.empty())
         return;
     const Pass& first = v.quilt.passes.front();
-    const Point centre = v.top.middle();
-    if (how->start == Basting::Start::centred && how->offCentre != Vec{}) {
-        besideCentre(v, first, how->offCentre, report);
-        return;
-    }
+    const Rect area = firstArea(v);
+    if (area == v.top)
+        return; // all in one pass
+    const Point centre = v.top.middle(), table = first.table.middle();
     if (how->start == Basting::Start::centred) {
-        const Point middle = first.fresh.bounds().middle();
-        if (!near(middle.x, centre.x, kHalving) || !near(middle.y, centre.y, kHalving))
-            report.add(label(v, first) +
-                       ": the start is centred, but the middle of the new area, " +
-                       place(middle, v.plan.unit) + ", is not the top's, " +
+        const bool x = area.x() == v.top.x() || near(table.x, centre.x, kHalving);
+        const bool y = area.y() == v.top.y() || near(table.y, centre.y, kHalving);
+        if (!x || !y)
+            report.add(label(v, first) + ": the start is centred, but the middle of the table, " +
+                       place(table, v.plan.unit) + ", is not the top's, " +
                        place(centre, v.plan.unit) + ".");
         return;
     }
-    // The whole way where the top ends before, half the field where the table is smaller than
-    // twice.
-    const auto inside = [](Interval field, Interval top) {
-        const Length asked = std::min(kCentreInside, field.size() / 2);
-        const Length middle = top.middle();
-        return (middle - field.lo >= asked - kHalving || field.lo <= top.lo) &&
-               (field.hi - middle >= asked - kHalving || field.hi >= top.hi);
+    if (how->start == Basting::Start::oneEnd) {
+        if ((area.x0 != v.top.x0 && area.x1 != v.top.x1) ||
+            (area.y0 != v.top.y0 && area.y1 != v.top.y1))
+            report.add(label(v, first) + ": the start is at one end, but the new area, " +
+                       box(area, v.plan.unit) + ", does not lie there.");
+        return;
+    }
+    // Half a row beyond the middle, or to the end of the top: the rows next to the middle lie in the
+    // first pass. On a very small field a third of it.
+    const auto inside = [&](Interval fresh, Interval top, Length size) {
+        const Length asked = std::min(v.job.basting.spacing / 2, size / 4);
+        return (top.middle() - fresh.lo >= asked - kHalving || fresh.lo <= top.lo) &&
+               (fresh.hi - top.middle() >= asked - kHalving || fresh.hi >= top.hi);
     };
-    if (!inside(first.field.x(), v.top.x()) || !inside(first.field.y(), v.top.y()))
-        report.add(label(v, first) + ": the top's centre is not " +
-                   figure(kCentreInside, v.plan.unit) + " inside the first field, " +
-                   box(first.field, v.plan.unit) + ".");
+    if (!inside(area.x(), v.top.x(), first.table.width()) ||
+        !inside(area.y(), v.top.y(), first.table.length()))
+        report.add(label(v, first) + ": the top's centre is not a row inside the first area, " +
+                   box(area, v.plan.unit) + ".");
 }
 
 namespace {
@@ -230,12 +345,8 @@ std::string notAskedFor(const QuiltView& v, const Alternative& how) {
         });
     };
     const Basting& asked = v.job.basting;
-    const bool beside = how.offCentre != Vec{};
-    const bool starts = asked.start == Basting::Start::best ||
-                        (asked.start == Basting::Start::besideMiddle
-                             ? how.start == Basting::Start::centred && beside
-                             : how.start == asked.start &&
-                                   !(asked.start == Basting::Start::centred && beside));
+    const bool starts = asked.start == Basting::Start::best || how.start == asked.start ||
+                        how.passes == 1;
     if (!starts && !told("/basting/start"))
         return "the start";
     if (v.quilt.surface.floor)
@@ -265,22 +376,25 @@ void passesAlternatives(const QuiltView& v, Report& report) {
     const auto differs = [&](const std::string& what) {
         report.add(v.label() + ": the chosen way and the plan differ in " + what + ".");
     };
-    if (how.passes != std::ssize(v.quilt.passes))
+    const auto pulls = std::ranges::count(v.quilt.passes, true, &Pass::pulled);
+    const auto passes = std::ssize(v.quilt.passes) - pulls;
+    if (how.passes != passes || how.pulls != pulls)
         differs("the number of passes (" + std::to_string(how.passes) + " and " +
-                std::to_string(v.quilt.passes.size()) + ")");
+                std::to_string(how.pulls) + " pulls, " + std::to_string(passes) + " and " +
+                std::to_string(pulls) + ")");
     if (how.quiltLengthAlongLength != v.quilt.surface.quiltLengthAlongLength)
         differs("how the quilt lies on the table");
     if (how.surface != v.quilt.surface.name)
         differs("the table ('" + how.surface.english() + "' and '" +
                 v.quilt.surface.name.english() + "')");
-    if (how.start == Basting::Start::best || how.start == Basting::Start::besideMiddle)
+    if (how.start == Basting::Start::best)
         differs("what a start is");
     if (const std::string missed = notAskedFor(v, how); !missed.empty())
         differs(missed + " that was asked for, and nothing says so");
     if (!how.workable)
         report.add(v.label() + ": the chosen way is marked as out of reach.");
-    if (v.quilt.bounds.passes < 1 || std::ssize(v.quilt.passes) < v.quilt.bounds.passes)
-        report.add(v.label() + ": " + std::to_string(v.quilt.passes.size()) +
+    if (v.quilt.bounds.passes < 1 || passes < v.quilt.bounds.passes)
+        report.add(v.label() + ": " + std::to_string(passes) +
                    " passes are planned, but the bound is said to be " +
                    std::to_string(v.quilt.bounds.passes) + ".");
 }

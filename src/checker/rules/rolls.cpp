@@ -5,12 +5,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 
 namespace bastewright::check {
 namespace {
 
-constexpr Length kHangsFreely = Length::inches(12);
+constexpr Length kHangsFree = Length::inches(28), kWorthRolling = Length::inches(12);
 
 std::string label(const QuiltView& v, const Pass& p, Side side) {
     return v.label() + ", pass " + std::to_string(p.number) + ", " + std::string{name(side)};
@@ -24,6 +25,23 @@ Length diameterOf(const QuiltView& v, Length wound) {
     const double thick = v.job.batting.thickness.mm() + 2 * 0.3;
     return Length::nearestMillimetres(
         std::sqrt(4 * std::max(wound.mm(), 0.0) * thick / (std::numbers::pi * packing)));
+}
+
+/// True where a group of the room's tables makes the surface and has a table left over.
+bool hasTableLeft(const QuiltView& v) {
+    std::map<std::string, std::map<std::pair<Length, Length>, int>> groups;
+    for (const Table& t : v.session.setting.room.tables)
+        groups[t.group][std::minmax(t.length, t.width)] += t.count;
+    for (const auto& [name, tables] : groups) {
+        auto left = tables;
+        for (const Rect& t : v.quilt.surface.tables)
+            --left[std::minmax(t.width(), t.length())];
+        const bool makes = std::ranges::all_of(left, [](const auto& l) { return l.second >= 0; });
+        const bool more = std::ranges::any_of(left, [](const auto& l) { return l.second > 0; });
+        if (makes && more)
+            return true;
+    }
+    return false;
 }
 
 /// True where the stash has a clip of this size.
@@ -42,27 +60,57 @@ void checkDiameter(const QuiltView& v, const Roll& roll, const std::string& what
 
 } // namespace
 
-// What hangs is judged between top and backing: more than 12 in of top must be rolled or folded; a
-// roll of what hangs less even with the backing is one too many.
+// Tables are about 30 in high (ITTF Laws 2.1: 76 cm): more than 28 in of quilt would lie on the floor.
+void rollsBeyond(const QuiltView& v, Report& report) {
+    const Room& room = v.session.setting.room;
+    const auto how = std::ranges::find_if(v.quilt.alternatives, &Alternative::chosen);
+    const bool fromEnd =
+        how != v.quilt.alternatives.end() && how->start == Basting::Start::oneEnd;
+    const Rect backing = layerRect(v.top, v.quilt.layers.backing);
+    for (const Pass& p : v.quilt.passes)
+        for (const Side side : kSides) {
+            const Length hangs = overhang(backing, p.table, side);
+            const Length top = overhang(v.top, p.table, side);
+            const bool wall = room.wallGap < kHangingRoom &&
+                              std::ranges::find(v.quilt.surface.closed, side) !=
+                                  v.quilt.surface.closed.end();
+            std::vector<Beyond> right;
+            if (hangs <= Length{} || v.quilt.surface.floor)
+                right = {Beyond::nothing};
+            else if (wall)
+                right = {Beyond::onTable};
+            else if (fromEnd && top > kWorthRolling)
+                right = {Beyond::rolled};
+            else if (top > kHangsFree)
+                right = {v.session.jobs.size() == 1 && hasTableLeft(v) ? Beyond::spareTable
+                                                                       : Beyond::chairs};
+            else
+                right = {Beyond::hangs};
+            if (std::ranges::find(right, p.beyond[side]) == right.end())
+                report.add(label(v, p, side) + ": " + figure(top, v.plan.unit) +
+                           " of the top are beyond the table; it is not said rightly what "
+                           "becomes of it.");
+        }
+}
+
 void rollsNeeded(const QuiltView& v, Report& report) {
     const Rect backing = layerRect(v.top, v.quilt.layers.backing);
     for (const Pass& p : v.quilt.passes)
         for (const Side side : kSides) {
             const auto rolls = std::ranges::count(p.rolls, side, &Roll::side);
-            const Length top = overhang(v.top, p.table, side);
-            const Length hangs = std::max(top, overhang(backing, p.table, side));
-            if (top > kHangsFreely && rolls == 0)
-                report.add(label(v, p, side) + ": " + figure(top, v.plan.unit) +
-                           " of quilt hang from the table and are not rolled.");
-            if (rolls > 1)
-                report.add(label(v, p, side) + ": rolled twice.");
+            const Length hangs = overhang(backing, p.table, side);
+            const bool rolled =
+                p.beyond[side] == Beyond::rolled || p.beyond[side] == Beyond::onTable;
+            if (rolls != (rolled ? 1 : 0))
+                report.add(label(v, p, side) + ": " + std::to_string(rolls) + " rolls where " +
+                           (rolled ? "one is" : "none is") + " expected.");
             for (const Roll& roll : p.rolls) {
                 if (roll.side != side)
                     continue;
-                if (hangs <= kHangsFreely || roll.rolled <= Length{} || roll.rolled > hangs + kFine)
+                if (roll.rolled <= Length{} || roll.rolled > hangs + kFine)
                     report.add(label(v, p, side) + ": " + figure(roll.rolled, v.plan.unit) +
                                " are rolled; " + figure(std::max(hangs, Length{}), v.plan.unit) +
-                               " hang from the table.");
+                               " are beyond the table.");
                 if (roll.along <= Length{} || roll.along > extent(backing, side).size() + kFine)
                     report.add(label(v, p, side) + ": the roll is " +
                                figure(roll.along, v.plan.unit) + " long; the backing has " +

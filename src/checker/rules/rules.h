@@ -32,6 +32,8 @@ void passesField(const QuiltView&, Report&);
 void passesShift(const QuiltView&, Report&);
 void passesTouch(const QuiltView&, Report&);
 void passesAnchor(const QuiltView&, Report&);
+void passesOutward(const QuiltView&, Report&);
+void passesWorth(const QuiltView&, Report&);
 void passesStart(const QuiltView&, Report&);
 void passesAlternatives(const QuiltView&, Report&);
 void passesSmoothing(const QuiltView&, Report&);
@@ -41,6 +43,7 @@ void passesLift(const QuiltView&, Report&);
 void passesWays(const QuiltView&, Report&);
 // surface.cpp
 void surfaceTables(const QuiltView&, Report&);
+void surfaceGroup(const QuiltView&, Report&);
 void surfaceStock(const PlanView&, Report&);
 void surfaceClosed(const QuiltView&, Report&);
 void surfacePasses(const QuiltView&, Report&);
@@ -54,7 +57,9 @@ void layersOverhang(const QuiltView&, Report&);
 void holdsSides(const QuiltView&, Report&);
 void holdsCount(const QuiltView&, Report&);
 void holdsOrder(const QuiltView&, Report&);
+void holdsNumbers(const QuiltView&, Report&);
 // rolls.cpp
+void rollsBeyond(const QuiltView&, Report&);
 void rollsNeeded(const QuiltView&, Report&);
 void rollsDiameter(const QuiltView&, Report&);
 void rollsClips(const QuiltView&, Report&);

@@ -41,6 +41,23 @@ void surfaceTables(const QuiltView& v, Report& report) {
                        ".");
 }
 
+void surfaceGroup(const QuiltView& v, Report& report) {
+    std::map<std::string, std::map<TableSize, int>> groups;
+    for (const Table& t : v.session.setting.room.tables)
+        groups[t.group][sizeOf(t.length, t.width)] += t.count;
+    std::map<TableSize, int> used;
+    for (const Rect& t : v.quilt.surface.tables)
+        ++used[sizeOf(t.width(), t.length())];
+    const bool some = std::ranges::any_of(groups, [&](const auto& group) {
+        return std::ranges::all_of(used, [&](const auto& u) {
+            const auto has = group.second.find(u.first);
+            return has != group.second.end() && has->second >= u.second;
+        });
+    });
+    if (!used.empty() && !some)
+        report.add(v.label() + ": the surface is made of tables that are to stay apart.");
+}
+
 void surfaceStock(const PlanView& view, Report& report) {
     // Quilts of one surface follow one another: its tables may be pushed together anew for each.
     std::map<int, std::map<TableSize, int>> used;

@@ -2,6 +2,7 @@
 #include "checker/geometry/standing_reach.h"
 #include "checker/rules/partition_text.h"
 #include "checker/rules/rules.h"
+#include "checker/task_traits.h"
 #include "checker/tolerances.h"
 
 #include <limits>
@@ -99,11 +100,11 @@ void zonesPass(const QuiltView& v, Report& report) {
 void zonesReach(const PlanView& view, Report& report) {
     Length anybody{}, closers{}, ironers{};
     for (const Helper& h : view.session.setting.helpers) {
-        anybody = std::max(anybody, h.reach);
+        anybody = std::max(anybody, reachOf(h));
         if (h.closes)
-            closers = std::max(closers, h.reach);
+            closers = std::max(closers, reachOf(h));
         if (h.irons)
-            ironers = std::max(ironers, h.reach);
+            ironers = std::max(ironers, reachOf(h));
     }
     for (const QuiltView& v : view.quilts) {
         if (v.quilt.surface.floor || v.stopped())

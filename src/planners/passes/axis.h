@@ -1,63 +1,58 @@
 #pragma once
 
-#include "job/job.h"
-#include "measures/geometry.h"
+#include "planners/passes/cuts.h"
 
-#include <cstddef>
 #include <optional>
 #include <vector>
 
 namespace bastewright {
 
-/// What one axis of a quilt needs to know about the table it lies on.
-struct AxisRoom {
-    Length quilt;  ///< Q, side of the top
-    Length field;  ///< U, usable side of the table
-    Length anchor; ///< v, basted strip that stays on the table; less than `field`
-    Length row{};  ///< width of the row beside an open boundary, which the next pass bastes
-    Length centreMargin = Length::inches(12); ///< m, for the fewest-shifts start
+/// One axis of the table as the quilt lies on it. Places of the table are told by its low edge in
+/// the quilt's frame.
+struct AxisTable {
+    Length size;
+    Length insetLo, insetHi; ///< takes no point where the top goes on past that edge
+    Length pastLo, pastHi;   ///< the table goes so far past an end of the top that lies on it
+    Length anchor;           ///< basted strip that stays on the table, to its edge
+    /// Where the top ends on the table at one end, so much of it past the other edge is pulled in.
+    Length row;
 };
 
-/// A side of the top cut into runs, each basted in its own pass.
-struct AxisCuts {
-    std::vector<Length> at; ///< boundaries, from 0 to the quilt's side; runs = at.size() - 1
-    std::size_t first = 0;  ///< the run that is basted first
-    Interval firstField;    ///< the usable field in the first pass; may reach beyond the top
-    std::size_t runs() const { return at.size() - 1; }
-    Interval run(std::size_t i) const { return {at[i], at[i + 1]}; }
+/// What a table at a place covers of one axis: the cuts `lo` to `hi`.
+struct AxisWindow {
+    std::size_t lo = 0, hi = 0;
+    Length at;       ///< the table's low edge
+    bool pulled = false; ///< the last row at one end is worked after a pull
+    auto operator<=>(const AxisWindow&) const = default;
 };
 
-/// Down to a place that a person can measure, an eighth of an inch.
-Length eighths(Length l);
+/// The places from which everything between two cuts is inside the field; empty (hi < lo) where the
+/// table is too small.
+Interval placesFor(const AxisLines& lines, const AxisTable& table, std::size_t lo, std::size_t hi);
 
-/// What the first field has to hold for a start with fewest shifts: m on both sides of the quilt's
-/// middle, or as much of it as the quilt and the field have room for.
-Interval heldMiddle(const AxisRoom& room);
+/// The basted strip that stays beside a cut, towards its low or its high side: the anchor, and one
+/// line of points at least.
+Length anchorBelow(const AxisLines& lines, const AxisTable& table, std::size_t cut);
+Length anchorAbove(const AxisLines& lines, const AxisTable& table, std::size_t cut);
 
-/// The field round a first run: centred on it for a centred start, else on it and what has to be held.
-Interval firstFieldAround(Basting::Start start, const AxisRoom& room, Interval run);
+/// All that a table covers from a place; a last row at the far end included where the rest up to
+/// the near end lies in the field. Nothing where no line of points does.
+std::optional<AxisWindow> windowAt(const AxisLines& lines, const AxisTable& table, Length at);
 
-/// Centred start: n = 1 + 2·⌈max(0, (Q−U)/2) / (U−v)⌉.
-std::int64_t centredCount(const AxisRoom& room);
-/// Without a centre to keep: n = max(1, ⌈(Q−v)/(U−v)⌉).
-std::int64_t freeCount(const AxisRoom& room);
+/// True where the whole axis lies on the table, or does after the last row has been pulled in.
+bool fits(const AxisLines& lines, const AxisTable& table);
 
-/// Cuts with the first run's middle on the quilt's middle. Each pass gets a near
-/// equal share of basting: the first run is wider by the rows it leaves to its neighbours, the last
-/// narrower. Boundaries lie on one of `seams` (sorted) where that costs no run.
-AxisCuts centredCuts(const AxisRoom& room, const std::vector<Length>& seams = {});
+/// The window at each end, and that with the middle of the table on the middle of the top.
+AxisWindow lowEnd(const AxisLines& lines, const AxisTable& table);
+AxisWindow highEnd(const AxisLines& lines, const AxisTable& table);
 
-/// One run fewer than the centred start takes, by a first field whose middle lies beside the
-/// quilt's, no farther than `most`: with h = (Q−U)/2 and c = ⌈h/(U−v)⌉ it is h − (c−1)·(U−v)
-/// towards the quilt's beginning. Nothing where that saves no run or is farther.
-std::optional<AxisCuts> besideCentreCuts(const AxisRoom& room, Length most,
-                                         const std::vector<Length>& seams = {});
+/// A first window and those that follow it outward to both ends, each with its anchor on what the one
+/// before it covers; the first stands first. `toLow` and `toHigh` are the table on the way to
+/// either end. Empty where it is too small to get on.
+std::vector<AxisWindow> outwardFrom(const AxisLines& lines, const AxisTable& toLow,
+                                    const AxisTable& toHigh, const AxisWindow& first);
 
-/// Fewest runs such that the quilt's middle lies at least m inside the first field (or inside all
-/// of it where the quilt or the field is smaller than that).
-AxisCuts fewestCuts(const AxisRoom& room, const std::vector<Length>& seams = {});
-
-/// Fewest runs with no centre to keep, for rows beside a row that is already basted.
-AxisCuts freeCuts(const AxisRoom& room, const std::vector<Length>& seams = {});
+/// Windows that hold a stretch of the axis: the lowest and the highest there are.
+std::vector<AxisWindow> holding(const AxisLines& lines, const AxisTable& table, Interval stretch);
 
 } // namespace bastewright

@@ -1,257 +1,164 @@
 #include "planners/passes/passes.h"
-#include "planners/passes/predict.h"
-#include "planners/rolls/lifting.h"
 
-#include <optional>
+#include "planners/passes/predict.h"
+#include "planners/passes/way_words.h"
+#include "planners/rolls/lifting.h"
+#include "planners/surface/reachable.h"
+
+#include <algorithm>
 #include <tuple>
 
 namespace bastewright {
 namespace {
 
-/// Half a block; where there are none, half of the commonest one, 12 in (from memory).
-Size halfBlock(const Top& top) {
-    if (!top.grid)
-        return {Length::inches(6), Length::inches(6)};
-    return {top.grid->block / 2, top.grid->blockHeight() / 2};
-}
+using Start = Basting::Start;
 
-/// The shortest of the shapes with the fewest passes, with its order.
-bool settle(const PassRequest& request, const SeamLines& seams, Size beside, PassChoice& choice) {
-    const LayoutInput in{.top = request.layers.top,
-                         .surface = choice.workable,
-                         .anchor = choice.anchor,
-                         .row = request.job.basting.spacing,
-                         .start = choice.start,
-                         .seamsX = seams.x,
-                         .seamsY = seams.y,
-                         .besideX = beside.width,
-                         .besideY = beside.length};
-    const std::vector<Layout> all = layouts(in);
-    if (all.empty())
-        return false;
-    choice.leastPasses = leastPasses(in);
-    bool found = false;
-    for (const Layout& layout : all) {
-        if (layout.areas.size() > all.front().areas.size())
-            break;
-        const WorkingOrder order = bestOrder(layout);
-        if (!found || order.shifted < choice.order.shifted) {
-            choice.layout = layout;
-            choice.order = order;
-            found = true;
+/// So many ways get the exact search; the others keep their grids.
+constexpr std::size_t kSearched = 24;
+
+/// From an open side to the deepest point of any pass.
+Length deepestPoint(const PassChoice& choice) {
+    double deepest = 0;
+    for (const Step& step : choice.sequence.steps) {
+        const Region fresh = regionOf(*choice.board, choice.sequence.cells, step.fresh);
+        for (const Point& p : choice.board->points) {
+            if (!fresh.contains(p))
+                continue;
+            const Point at = step.tableFor(*choice.board, p);
+            const Rect table{at.x, at.y, at.x + choice.lie.x.size, at.y + choice.lie.y.size};
+            std::optional<Length> nearest;
+            for (const Side s : kSides)
+                if (std::ranges::find(choice.lie.closed, s) == choice.lie.closed.end()) {
+                    const Length away = depthFrom(p, table, s);
+                    nearest = nearest ? std::min(*nearest, away) : away;
+                }
+            if (nearest)
+                deepest = std::max(deepest, nearest->in());
         }
     }
-    return found;
+    return Length::nearestInches(deepest);
 }
 
-Length largestShift(const PassChoice& choice) {
-    Length most;
-    for (std::size_t i = 1; i < choice.order.areas.size(); ++i)
-        most = std::max(most, way(shiftBetween(choice.layout.areas[choice.order.areas[i - 1]],
-                                               choice.layout.areas[choice.order.areas[i]])));
-    return most;
-}
-
-/// From the quilt's middle to that of the first field.
-Vec offCentre(const PassRequest& request, const PassChoice& choice) {
-    const Rect& table = choice.layout.areas[choice.layout.first].table;
-    const Point field = choice.workable.field.middle();
-    const Size& top = request.layers.top;
-    // Halves of odd nanometres are no offset.
-    const auto plain = [](Length off) {
-        return abs(off) <= Length::nanometres(2) ? Length{} : off;
+/// From the quilt's middle to that of the table in the first pass, where some of the quilt lies
+/// beyond it.
+Vec offCentre(const PassChoice& choice) {
+    const Point at = choice.sequence.steps.front().at;
+    const auto off = [](Length from, Length size, Length quilt) {
+        const Length by = from + size / 2 - quilt / 2;
+        // Halves of odd nanometres are no offset.
+        return abs(by) <= Length::nanometres(2) ? Length{} : by;
     };
-    return {plain(table.x0 + field.x - top.width / 2), plain(table.y0 + field.y - top.length / 2)};
+    return {off(at.x, choice.lie.x.size, choice.board->x.quilt),
+            off(at.y, choice.lie.y.size, choice.board->y.quilt)};
 }
 
-/// What is left of some rectangles without another.
-std::vector<Rect> without(const std::vector<Rect>& from, const Rect& hole) {
-    std::vector<Rect> out;
-    const auto keep = [&](const Rect& r) {
-        if (!r.empty())
-            out.push_back(r);
-    };
-    for (const Rect& r : from) {
-        if (!r.overlaps(hole)) {
-            out.push_back(r);
-            continue;
-        }
-        const Length y0 = std::max(r.y0, hole.y0), y1 = std::min(r.y1, hole.y1);
-        keep({r.x0, r.y0, r.x1, y0});
-        keep({r.x0, y1, r.x1, r.y1});
-        keep({r.x0, y0, hole.x0, y1});
-        keep({hole.x1, y0, r.x1, y1});
-    }
-    return out;
-}
-
-/// What is worked in each pass, in working order: its area and the rows beside it that earlier ones
-/// have left, less the rows it leaves to later ones.
-std::vector<std::vector<Rect>> worked(const PassChoice& choice, Length row) {
-    const auto& areas = choice.layout.areas;
-    const auto& order = choice.order.areas;
-    std::vector<std::vector<Rect>> out;
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        const Rect& fresh = areas[order[i]].fresh;
-        std::vector<Rect> pieces;
-        for (std::size_t k = 0; k <= i; ++k)
-            if (const Rect part = intersection(fresh.grown(row), areas[order[k]].fresh);
-                !part.empty())
-                pieces.push_back(part);
-        // Places off a later area's corner may be farther from it than a row: they stay.
-        for (std::size_t k = i + 1; k < order.size(); ++k) {
-            const Rect& later = areas[order[k]].fresh;
-            pieces = without(pieces, {later.x0 - row, later.y0, later.x1 + row, later.y1});
-            pieces = without(pieces, {later.x0, later.y0 - row, later.x1, later.y1 + row});
-        }
-        out.push_back(std::move(pieces));
-    }
-    return out;
-}
-
-/// The farthest that any place of a stretch lies from the nearer open end of a side; nothing where
-/// both are closed.
-std::optional<Length> deepest(Interval stretch, Interval side, bool loOpen, bool hiOpen) {
-    const Length fromLo = stretch.hi - side.lo, fromHi = side.hi - stretch.lo;
-    if (loOpen && hiOpen)
-        return std::min({fromLo, fromHi, side.size() / 2});
-    if (loOpen)
-        return fromLo;
-    if (hiOpen)
-        return fromHi;
-    return {};
-}
-
-/// From an open side to the deepest place that is worked in any pass.
-Length reachNeeded(const PassRequest& request, const PassChoice& choice) {
-    Length most;
-    const auto open = [&](Side s) {
-        return std::ranges::find(choice.workable.closed, s) == choice.workable.closed.end();
-    };
-    const auto pieces = worked(choice, request.job.basting.spacing);
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const Rect& table = choice.layout.areas[choice.order.areas[i]].table;
-        for (const Rect& r : pieces[i]) {
-            const auto x = deepest(r.x(), table.x(), open(Side::left), open(Side::right));
-            const auto y = deepest(r.y(), table.y(), open(Side::head), open(Side::foot));
-            if (x || y)
-                most = std::max(most, x && y ? std::min(*x, *y) : x.value_or(y.value_or(Length{})));
-        }
-    }
-    return most;
-}
-
-/// Why nothing fits on a surface.
-Sentence unworkable(const PassChoice& choice, Length reach, Unit unit) {
-    const Rect& field = choice.workable.field;
-    if (field.empty())
-        return core::says("no place on it is within a reach of %1", core::length(reach, unit));
-    const Sentence size = core::size(field.width(), field.length(), unit);
-    return choice.workable.whole
-               ? core::says("only %1 of it is inside the rim, too little to shift the quilt along "
-                            "in %2 passes",
-                            size, kMostPasses)
-               : core::says("only %1 of it is within a reach of %2, too little to shift the quilt "
-                            "along in %3 passes",
-                            size, core::length(reach, unit), kMostPasses);
-}
-
-/// "3 in to the right and 2 in towards the foot": where the quilt's middle lies beside another.
-Sentence beside(Vec off, Unit unit) {
-    const Sentence dx = core::length(abs(off.dx), unit), dy = core::length(abs(off.dy), unit);
-    const Sentence across = off.dx < Length{} ? core::says("%1 to the right", dx)
-                                              : core::says("%1 to the left", dx);
-    const Sentence along = off.dy < Length{} ? core::says("%1 towards the foot", dy)
-                                             : core::says("%1 towards the head", dy);
-    if (off.dx != Length{} && off.dy != Length{})
-        return core::says("%1 and %2", across, along);
-    return off.dx == Length{} ? along : across;
-}
-
-/// What a person should know of a way beside its figures.
-Sentence remarks(const PassRequest& request, const PassChoice& choice, Length reach) {
-    const Unit unit = request.job.unit;
-    const Vec off = choice.summary.offCentre;
-    const bool centred = choice.start != Basting::Start::centred || off == Vec{};
-    if (choice.workable.whole)
-        return centred ? Sentence{}
-                       : core::says("the middle of the quilt lies beside the middle of the table: "
-                                    "%1",
-                                    beside(off, unit));
-    const Sentence part = core::says("only the part within a reach of %1 is used",
-                                     core::length(reach, unit));
-    return centred ? part
-                   : core::says("%1; the middle of the quilt lies beside the middle of the part "
-                                "that is used: %2",
-                                part, beside(off, unit));
-}
-
-void sumUp(const PassRequest& request, Length reach, PassChoice& choice) {
+void sumUp(const PassRequest& request, PassChoice& choice) {
     Alternative& a = choice.summary;
     a.surface = choice.surface.name;
     a.start = choice.start;
     a.quiltLengthAlongLength = choice.quiltLengthAlongLength;
     a.surfaceLength = choice.surface.length;
     a.surfaceWidth = choice.surface.width;
+    a.workable = !choice.sequence.steps.empty();
     if (!a.workable) {
-        a.why = unworkable(choice, reach, request.job.unit);
+        a.why = unworkable(request, choice);
         return;
     }
-    a.passes = static_cast<int>(choice.layout.areas.size());
-    a.largestShift = largestShift(choice);
+    const std::vector<Pass> passes = detailedPasses(request, choice);
+    a.passes = static_cast<int>(choice.sequence.steps.size());
+    a.pulls = static_cast<int>(passes.size()) - a.passes;
+    a.largestShift = a.shifted = Length{};
+    for (const Pass& p : passes) {
+        const Length way = abs(p.shift.dx) + abs(p.shift.dy);
+        a.largestShift = std::max(a.largestShift, way);
+        a.shifted += way;
+    }
     a.predicted = predictedTime(request, choice);
-    if (a.passes > 1) {
+    if (passes.size() > 1) {
         a.liftPeople = liftersFor(request);
         a.liftKilograms = quiltKilograms(request.job, request.layers.backing);
-        a.lifts = a.liftPeople > 1 ? a.passes - 1 : 0;
-        a.shifted = choice.order.shifted;
-        a.outwardCost = a.shifted - shortestWay(choice.layout);
+        a.lifts = a.liftPeople > 1 ? static_cast<int>(passes.size()) - 1 : 0;
     }
     if (!choice.surface.floor) {
-        a.offCentre = offCentre(request, choice);
-        a.reach = reachNeeded(request, choice);
+        a.offCentre = offCentre(choice);
+        a.reach = deepestPoint(choice);
     }
-    a.why = remarks(request, choice, reach);
+    a.why = remarks(request, choice);
 }
 
-/// The best way of a start on a surface; not workable where there is none.
-PassChoice wayOf(const PassRequest& request, const SeamLines& seams, Size beside,
-                 PassChoice choice) {
-    choice.summary.workable = settle(request, seams, beside, choice);
-    return choice;
+LayoutInput inputOf(const PassRequest& request, const PassChoice& choice, bool search) {
+    return {.board = *choice.board,
+            .lie = choice.lie,
+            .start = choice.start,
+            .row = request.job.basting.spacing / 2,
+            .search = search};
 }
 
-/// A centred start that lies beside the middle by up to half a block, across, down or both; nothing
-/// where that saves no pass.
-std::optional<PassChoice> besideCentre(const PassRequest& request, const SeamLines& seams,
-                                       const PassChoice& bare, std::size_t passes) {
-    const Size half = halfBlock(request.job.top);
-    std::optional<PassChoice> best;
-    for (const Size& beside : {Size{half.width, {}}, Size{{}, half.length}, half}) {
-        PassChoice c = wayOf(request, seams, beside, bare);
-        if (c.summary.workable && c.layout.areas.size() < passes) {
-            passes = c.layout.areas.size();
-            best = std::move(c);
+void lay(const PassRequest& request, PassChoice& choice, bool search) {
+    auto layout = layOut(inputOf(request, choice, search));
+    if (layout) {
+        choice.sequence = std::move(layout->sequence);
+        choice.leastPasses = static_cast<int>(layout->least);
+    }
+    sumUp(request, choice);
+}
+
+bool sameLie(const PassChoice& a, const PassChoice& b) {
+    return a.surface.length == b.surface.length && a.surface.width == b.surface.width &&
+           a.surface.group == b.surface.group &&
+           a.quiltLengthAlongLength == b.quiltLengthAlongLength;
+}
+
+/// Starts that say no more than another way does: beside the middle where that saves no pass, from
+/// an end where all is done in one.
+void dropNeedless(const Basting& basting, std::vector<PassChoice>& ways) {
+    std::vector<PassChoice> kept;
+    for (const PassChoice& way : ways) {
+        if (way.start == Start::centred || basting.start == way.start) {
+            kept.push_back(way);
+            continue;
         }
+        const bool needless = std::ranges::any_of(ways, [&](const PassChoice& other) {
+            return other.start == Start::centred && sameLie(other, way) &&
+                   other.summary.workable &&
+                   (way.start == Start::besideMiddle
+                        ? other.summary.passes <= way.summary.passes
+                        : other.summary.passes == 1);
+        });
+        const bool nothing =
+            !way.summary.workable && std::ranges::any_of(ways, [&](const PassChoice& other) {
+                return other.start != way.start && sameLie(other, way) && other.summary.workable;
+            });
+        if (!needless && !nothing)
+            kept.push_back(way);
     }
-    return best;
+    ways = std::move(kept);
+}
+
+/// Of equal ways that no surface works with, one is enough.
+void dropEqualFailures(std::vector<PassChoice>& ways) {
+    std::vector<PassChoice> kept;
+    for (PassChoice& way : ways)
+        if (way.summary.workable || std::ranges::none_of(kept, [&](const PassChoice& k) {
+                return !k.summary.workable && sameLie(k, way);
+            }))
+            kept.push_back(std::move(way));
+    ways = std::move(kept);
+}
+
+auto rank(const PassChoice& c) {
+    return std::tuple{!c.summary.workable, !c.asked, c.summary.predicted,
+                      c.surface.tables.size()};
 }
 
 } // namespace
 
 bool startsAsAskedFor(const Job& job, const Alternative& way) {
-    using enum Basting::Start;
-    switch (job.basting.start) {
-    case best:
-        return true;
-    case centred:
-        return way.start == centred && way.offCentre == Vec{};
-    case besideMiddle:
-        return way.start == centred && way.offCentre != Vec{};
-    case fewestShifts:
-        return way.start == fewestShifts;
-    }
-    return true;
+    // From an end is for who asks for it: smoothing runs one way, and the layers have to be rolled.
+    if (job.basting.start == Start::best)
+        return way.start != Start::oneEnd;
+    // What is done in one pass has no start.
+    return way.passes == 1 || way.start == job.basting.start;
 }
 
 bool liesAsAskedFor(const Job& job, const Alternative& way) {
@@ -270,39 +177,48 @@ bool isAskedFor(const Job& job, const Room& room, const Alternative& way) {
     return startsAsAskedFor(job, way) && liesAsAskedFor(job, way) && standsAsAskedFor(room, way);
 }
 
+void makeEven(const PassRequest& request, PassChoice& choice) {
+    if (choice.even || choice.sequence.steps.empty())
+        return;
+    choice.sequence = evened(inputOf(request, choice, true), choice.sequence);
+    choice.even = true;
+    sumUp(request, choice);
+    choice.asked = isAskedFor(request.job, request.setting.room, choice.summary);
+}
+
 std::vector<PassChoice> passChoices(const PassRequest& request,
                                     std::span<const Arrangement> surfaces) {
-    const SeamLines seams = seamLines(request.job.top);
-    const Length reach = commonReach(request.setting.helpers);
+    const auto board = std::make_shared<const Board>(boardOf(request));
     std::vector<PassChoice> out;
     for (const Arrangement& surface : surfaces)
         for (const bool along : {false, true}) {
-            // On the floor the quilt is not turned to suit anything.
-            if (surface.floor && along)
+            // On the floor the quilt is not turned to suit anything, nor is a square table.
+            if (along && (surface.floor || surface.length == surface.width))
                 continue;
-            for (const Basting::Start start : {Basting::Start::centred, Basting::Start::fewestShifts}) {
-                PassChoice bare{
-                    .surface = surface, .quiltLengthAlongLength = along, .start = start};
-                bare.workable = workable(surface, request.setting.room, along, reach);
-                if (surface.floor)
-                    bare.workable.field = {
-                        {}, {}, request.layers.top.width, request.layers.top.length};
-                bare.anchor = anchorStrip(request.job.basting);
-                out.push_back(wayOf(request, seams, {}, bare));
-                const std::size_t passes = out.back().layout.areas.size();
-                if (start == Basting::Start::centred && passes > 1)
-                    if (auto c = besideCentre(request, seams, bare, passes))
-                        out.push_back(*std::move(c));
+            for (const Start start : {Start::centred, Start::besideMiddle, Start::oneEnd}) {
+                PassChoice way{.surface = surface,
+                               .quiltLengthAlongLength = along,
+                               .start = start,
+                               .board = board,
+                               .lie = lieOf(request, surface, along)};
+                lay(request, way, false);
+                way.asked = isAskedFor(request.job, request.setting.room, way.summary);
+                out.push_back(std::move(way));
             }
         }
-    for (PassChoice& c : out) {
-        sumUp(request, reach, c);
-        c.asked = isAskedFor(request.job, request.setting.room, c.summary);
+    std::ranges::stable_sort(out, {}, rank);
+    std::size_t searched = 0;
+    for (PassChoice& way : out) {
+        if (way.start == Start::oneEnd || (way.summary.workable && way.summary.passes == 1) ||
+            (way.summary.workable && searched >= kSearched))
+            continue;
+        lay(request, way, true);
+        ++searched;
     }
-    const auto rank = [](const PassChoice& c) {
-        return std::tuple{!c.summary.workable, !c.asked,
-                          c.summary.predicted, c.surface.tables.size()};
-    };
+    for (PassChoice& way : out)
+        way.asked = isAskedFor(request.job, request.setting.room, way.summary);
+    dropNeedless(request.job.basting, out);
+    dropEqualFailures(out);
     std::ranges::stable_sort(out, {}, rank);
     return out;
 }

@@ -7,7 +7,6 @@ namespace {
 
 constexpr Length kTapePiece = Length::inches(6), kTapeEvery = Length::inches(12);
 constexpr Length kClampEvery = Length::inches(18);
-constexpr Length kHangsFreely = Length::inches(12); ///< less than this is not worth rolling
 
 Rect layerRect(Size layer, Size top) {
     const PerSide<Length> s = spare(layer, top);
@@ -22,6 +21,30 @@ std::vector<Length> outwardPlaces(Interval along, int count) {
     const Length middle = along.middle();
     std::ranges::stable_sort(out, {}, [&](Length at) { return abs(at - middle); });
     return out;
+}
+
+/// A length as it is said at the table: whole inches or centimetres.
+Length wholeSteps(Length l, Unit unit) {
+    const Length one = unit == Unit::inch ? Length::inches(1) : Length::millimetres(10);
+    return one * ((l + one / 2).nm() / one.nm());
+}
+
+/// Rounds in turn: the next hold of both long sides, then the next of both short sides.
+void numberHolds(std::vector<Hold>& holds, bool wide) {
+    std::size_t most = 0;
+    for (const Hold& h : holds)
+        most = std::max(most, h.positions.size());
+    int number = 1;
+    for (std::size_t k = 0; k < most; ++k)
+        for (const bool across : {wide, !wide}) {
+            bool any = false;
+            for (Hold& h : holds)
+                if (isAcross(h.side) == across && k < h.positions.size()) {
+                    h.numbers.push_back(number);
+                    any = true;
+                }
+            number += any ? 1 : 0;
+        }
 }
 
 } // namespace
@@ -39,7 +62,32 @@ PerSide<Length> spare(Size layer, Size top) {
     return {.head = down, .foot = down, .left = across, .right = across};
 }
 
-std::vector<Hold> holds(Size backing, Size top, const Rect& table, bool floor) {
+PerSide<Beyond> beyond(const BeyondInput& in) {
+    PerSide<Beyond> out;
+    for (const Side side : kSides) {
+        if (in.floor || in.backing[side] <= Length{})
+            continue;
+        if (std::ranges::find(in.walls, side) != in.walls.end())
+            out[side] = Beyond::onTable;
+        else if (in.rolled && in.top[side] > kWorthRolling)
+            out[side] = Beyond::rolled;
+        else if (in.top[side] <= kHangsFree)
+            out[side] = Beyond::hangs;
+        else
+            out[side] = in.spareTable ? Beyond::spareTable : Beyond::chairs;
+    }
+    return out;
+}
+
+bool hasSpareTable(const Room& room, const Arrangement& surface) {
+    int tables = 0;
+    for (const Table& t : room.tables)
+        tables += t.group == surface.group ? t.count : 0;
+    return tables > static_cast<int>(surface.tables.size());
+}
+
+std::vector<Hold> holds(Size backing, Size top, const Rect& table, const PerSide<Beyond>& beyond,
+                        bool floor, Unit unit) {
     const Rect cloth = layerRect(backing, top);
     const PerSide<Length> over = overhang(backing, top, table);
     const bool wide = table.width() >= table.length();
@@ -49,7 +97,7 @@ std::vector<Hold> holds(Size backing, Size top, const Rect& table, bool floor) {
     for (const Side side : order) {
         const Interval along = isAcross(side) ? intersection(cloth.x(), table.x())
                                               : intersection(cloth.y(), table.y());
-        if (along.size() <= Length{})
+        if (along.size() <= Length{} || beyond[side] == Beyond::onTable)
             continue;
         Hold h;
         h.side = side;
@@ -61,18 +109,19 @@ std::vector<Hold> holds(Size backing, Size top, const Rect& table, bool floor) {
         if (h.kind == Hold::Kind::tape)
             h.length = h.count * kTapePiece;
         h.positions = outwardPlaces(along, h.count);
+        h.apart = h.count > 1 ? wholeSteps(along.size() / h.count, unit) : Length{};
         out.push_back(std::move(h));
     }
+    numberHolds(out, wide);
     return out;
 }
 
 std::vector<Roll> passRolls(const Job& job, const Stash& stash, Size backing, Size top,
-                            const Rect& table) {
-    const PerSide<Length> over = overhang(backing, top, table);
-    const PerSide<Length> topOver = overhang(top, top, table);
+                            const Pass& pass) {
+    const PerSide<Length> over = overhang(backing, top, pass.table);
     std::vector<Roll> out;
     for (const Side side : kSides) {
-        if (topOver[side] <= kHangsFreely)
+        if (pass.beyond[side] != Beyond::rolled && pass.beyond[side] != Beyond::onTable)
             continue;
         Roll r;
         r.side = side;
@@ -99,7 +148,12 @@ std::vector<Roll> machineRolls(const Job& job, const Stash& stash, Size backing)
         r.rolled = std::min(backing.width, backing.length) / 2;
         r.along = std::max(backing.width, backing.length);
         r.diameter = rollDiameter(r.rolled, sandwichThickness(job.batting));
-        out.push_back(clipped(r, stash));
+        r = clipped(r, stash);
+        if (r.clipHolds == Length{} && r.diameter > kLargestClip) {
+            r.folded = true;
+            r.clips = 0;
+        }
+        out.push_back(r);
     }
     return out;
 }

@@ -1,105 +1,228 @@
 #include "planners/passes/layout.h"
 
-#include "planners/passes/pinwheel.h"
-#include "planners/passes/placing.h"
-#include "planners/passes/strips.h"
+#include "planners/passes/deep.h"
 
 #include <algorithm>
+#include <array>
 
 namespace bastewright {
 namespace {
 
-AxisCuts cutsFor(const LayoutInput& in, const AxisRoom& room, Length beside,
-                 const std::vector<Length>& seams) {
-    if (in.start == Basting::Start::centred && beside > Length{})
-        if (auto cuts = besideCentreCuts(room, beside, seams))
-            return *std::move(cuts);
-    return in.start == Basting::Start::centred ? centredCuts(room, seams) : fewestCuts(room, seams);
+/// Above so many passes the sets of windows are too many to look through.
+constexpr std::size_t kMostSearched = 10;
+
+/// Plans of tables smaller by so much are tried too, where a way takes so many passes.
+constexpr std::array kSmaller{Length::inches(1), Length::inches(2), Length::inches(4)};
+constexpr std::size_t kWorthCarrying = 6;
+constexpr Length kLeastTable = Length::inches(16);
+
+/// So much of the top round its middle, along one axis, as the first pass has to hold: a row on both
+/// sides, less where the field has no room for that.
+Interval heldMiddle(const AxisLines& lines, const AxisTable& table, Length row) {
+    const Length middle = lines.quilt / 2;
+    const Length margin = std::min(row, table.size / 4);
+    return {std::max(Length{}, middle - margin), std::min(lines.quilt, middle + margin)};
 }
 
-/// Rows of areas: the first row cut by `middle`, the others by `others`.
-Layout rows(const LayoutInput& in, Shape shape, const AxisCuts& down, const AxisCuts& middle,
-            const AxisCuts& others) {
-    Layout out;
-    out.shape = shape;
-    std::vector<std::vector<std::size_t>> index(down.runs());
-    const auto cutsOf = [&](std::size_t row) -> const AxisCuts& {
-        return row == down.first ? middle : others;
-    };
-    for (std::size_t row = 0; row < down.runs(); ++row) {
-        const AxisCuts& cuts = cutsOf(row);
-        for (std::size_t i = 0; i < cuts.runs(); ++i) {
-            index[row].push_back(out.areas.size());
-            if (row == down.first && i == cuts.first)
-                out.first = out.areas.size();
-            out.areas.push_back(
-                placed(in, {cuts.run(i).lo, down.run(row).lo, cuts.run(i).hi, down.run(row).hi},
-                       {fieldStart(cuts, i, in.surface.field.width()),
-                        fieldStart(down, row, in.surface.field.length())}));
-        }
-    }
-    for (std::size_t row = 0; row < down.runs(); ++row) {
-        const AxisCuts& cuts = cutsOf(row);
-        for (std::size_t i = 0; i < cuts.runs(); ++i) {
-            FreshArea& area = out.areas[index[row][i]];
-            if (i < cuts.first)
-                area.needs.push_back(index[row][i + 1]);
-            if (i > cuts.first)
-                area.needs.push_back(index[row][i - 1]);
-            if (row == down.first)
-                continue;
-            const std::size_t inner = row < down.first ? row + 1 : row - 1;
-            for (const std::size_t k : index[inner])
-                if (out.areas[k].fresh.x().overlaps(area.fresh.x()))
-                    area.needs.push_back(k);
-        }
-    }
+/// The corner of a table whose middle lies on the middle of the top.
+Point onTheMiddle(const LayoutInput& in) {
+    return {(in.board.x.quilt - in.lie.x.size) / 2, (in.board.y.quilt - in.lie.y.size) / 2};
+}
+
+std::optional<FirstPass> firstPass(const LayoutInput& in) {
+    const Interval x = heldMiddle(in.board.x, in.lie.x, in.row);
+    const Interval y = heldMiddle(in.board.y, in.lie.y, in.row);
+    FirstPass out{{x.lo, y.lo, x.hi, y.hi}, {}};
+    if (in.start != Basting::Start::centred)
+        return out;
+    const Point corner = onTheMiddle(in);
+    const auto wx = windowAt(in.board.x, in.lie.x, corner.x);
+    const auto wy = windowAt(in.board.y, in.lie.y, corner.y);
+    if (!wx || !wy)
+        return {};
+    // What lies on the table whole, or with its last row pulled in, has no other middle to keep.
+    const bool allX = fits(in.board.x, in.lie.x), allY = fits(in.board.y, in.lie.y);
+    const Point at{allX ? lowEnd(in.board.x, in.lie.x).at : corner.x,
+                   allY ? lowEnd(in.board.y, in.lie.y).at : corner.y};
+    const Window w{allX ? 0 : wx->lo, allX ? in.board.x.last() : wx->hi, allY ? 0 : wy->lo,
+                   allY ? in.board.y.last() : wy->hi};
+    out.held = areaOf(in.board, w);
+    out.fixed = at;
     return out;
+}
+
+/// What the table covers in the first pass with the middle of the quilt on its middle, or as near to
+/// that as the pass has to hold.
+std::optional<Window> firstWindow(const LayoutInput& in, const FirstPass& first) {
+    const Point at = first.fixed.value_or(onTheMiddle(in));
+    const auto x = windowAt(in.board.x, in.lie.x, at.x), y = windowAt(in.board.y, in.lie.y, at.y);
+    if (!x || !y)
+        return {};
+    return Window{x->lo, x->hi, y->lo, y->hi};
+}
+
+void offer(std::optional<Sequence>& best, std::optional<Sequence> other) {
+    if (other && (!best || other->windows.size() < best->windows.size() ||
+                  (other->windows.size() == best->windows.size() && other->cost < best->cost)))
+        best = std::move(other);
+}
+
+std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
+    const auto first = firstPass(in);
+    if (!first)
+        return {};
+    Layout out;
+    out.least = leastPasses(in.board, in.lie);
+    std::optional<Sequence> best;
+    for (const auto& windows : grids(in.board, in.lie, *first))
+        if (!best || windows.size() <= best->windows.size())
+            offer(best, bestOrder(in.board, in.lie, *first, windows));
+    if (const auto round = firstWindow(in, *first); round && best && best->windows.size() > 5)
+        for (const auto& windows : pinwheels(in.board, in.lie, *round))
+            offer(best, bestOrder(in.board, in.lie, *first, windows));
+    for (const auto& windows : roundTheMiddle(in.board, in.lie))
+        if (in.start != Basting::Start::centred)
+            offer(best, bestOrder(in.board, in.lie, *first, windows));
+    if (!in.search && best) {
+        out.sequence = *std::move(best);
+        return out;
+    }
+    const auto search = [&](const Lie& lie, const FirstPass& from) {
+        const std::size_t most =
+            best ? std::min(best->windows.size(), kMostSearched) : kMostSearched;
+        return fewestCover(in.board, lie, from, candidates(in.board, lie, from), most).sequence;
+    };
+    offer(best, search(in.lie, *first));
+    // What a smaller table does this one does too; the search finds it there, now and then.
+    for (const Length less : kSmaller)
+        for (const bool across : {true, false}) {
+            if (best && best->windows.size() < kWorthCarrying)
+                break;
+            Lie lie = in.lie;
+            (across ? lie.x : lie.y).size -= less;
+            const LayoutInput smaller{in.board, lie, in.start, in.row};
+            const auto from = firstPass(smaller);
+            if (!from || (across ? lie.x : lie.y).size < kLeastTable)
+                continue;
+            if (const auto found = search(lie, *from))
+                offer(best, bestOrder(in.board, in.lie, {from->held, first->fixed},
+                                      found->windows));
+        }
+    if (!best)
+        return {};
+    out.sequence = *std::move(best);
+    return out;
+}
+
+/// Chains of one axis from one end of it.
+std::vector<AxisWindow> fromEnd(const AxisLines& lines, const AxisUse& use, bool high) {
+    return outwardFrom(lines, use.toLow, use.toHigh,
+                       high ? highEnd(lines, use.toHigh) : lowEnd(lines, use.toLow));
+}
+
+/// Rows, or columns, of windows one after another, each row from its own end.
+std::vector<Window> rowByRow(const std::vector<AxisWindow>& xs, const std::vector<AxisWindow>& ys,
+                             bool byRows) {
+    std::vector<Window> out;
+    const auto& outer = byRows ? ys : xs;
+    const auto& inner = byRows ? xs : ys;
+    for (const AxisWindow& o : outer)
+        for (const AxisWindow& i : inner)
+            out.push_back(byRows ? Window{i.lo, i.hi, o.lo, o.hi}
+                                 : Window{o.lo, o.hi, i.lo, i.hi});
+    return out;
+}
+
+std::optional<Layout> fromOneEnd(const LayoutInput& in) {
+    std::optional<Sequence> best;
+    for (const Uses& use : usesOf(in.lie))
+        for (const bool highX : {false, true})
+            for (const bool highY : {false, true}) {
+                const auto xs = fromEnd(in.board.x, use.x, highX);
+                const auto ys = fromEnd(in.board.y, use.y, highY);
+                if (xs.empty() || ys.empty() || xs.size() * ys.size() > kMostPasses)
+                    continue;
+                for (const bool byRows : {true, false}) {
+                    const std::vector<Window> windows = rowByRow(xs, ys, byRows);
+                    offer(best, inOrder(in.board, in.lie,
+                                        {areaOf(in.board, windows.front()), {}}, windows));
+                }
+            }
+    if (!best)
+        return {};
+    return Layout{*std::move(best), leastPasses(in.board, in.lie)};
 }
 
 } // namespace
 
-std::vector<Layout> layouts(const LayoutInput& in) {
-    const AxisRoom rx = roomX(in), ry = roomY(in);
-    if (in.surface.field.empty() || (rx.field <= rx.anchor && rx.quilt > rx.field) ||
-        (ry.field <= ry.anchor && ry.quilt > ry.field))
-        return {};
-    if (freeCount(rx) * freeCount(ry) > std::int64_t{kMostPasses})
-        return {};
-    std::vector<Layout> out;
-    const auto count = [](const Layout& l) { return l.areas.size(); };
-    const AxisCuts x = cutsFor(in, rx, in.besideX, in.seamsX);
-    const AxisCuts y = cutsFor(in, ry, in.besideY, in.seamsY);
-    out.push_back(rows(in, Shape::grid, y, x, x));
-    const AxisCuts freeX = freeCuts(rx, in.seamsX), freeY = freeCuts(ry, in.seamsY);
-    if (freeX.runs() < x.runs() && y.runs() > 1)
-        out.push_back(rows(in, Shape::brickRows, y, x, freeX));
-    if (freeY.runs() < y.runs() && x.runs() > 1) {
-        const LayoutInput turned = exchanged(in);
-        out.push_back(exchanged(rows(turned, Shape::brickRows, x, y, freeY), Shape::brickColumns));
-    }
-    const auto least = [&] { return std::ranges::min(out, {}, count).areas.size(); };
-    if (in.besideX == Length{} && in.besideY == Length{}) {
-        // The two turn either way; the second need not be better, as its shifts may be shorter.
-        if (auto wheel = pinwheel(in, least() + 1))
-            out.push_back(*std::move(wheel));
-        if (auto wheel = pinwheel(exchanged(in), least() + 1))
-            out.push_back(exchanged(*std::move(wheel), Shape::pinwheel));
-        if (auto cut = strips(in, least()))
-            out.push_back(*std::move(cut));
-    }
-    std::erase_if(out, [](const Layout& l) { return l.areas.size() > kMostPasses; });
-    std::ranges::stable_sort(out, {}, count);
-    return out;
+std::size_t leastPasses(const Board& board, const Lie& lie) {
+    const Length x = lie.x.size + lie.x.row, y = lie.y.size + lie.y.row;
+    std::vector<Point> points = board.points, apart;
+    std::ranges::sort(points);
+    for (const Point& p : points)
+        if (std::ranges::all_of(apart, [&](const Point& a) {
+                return abs(p.x - a.x) > x || abs(p.y - a.y) > y;
+            }))
+            apart.push_back(p);
+    return std::max<std::size_t>(1, apart.size());
 }
 
-int leastPasses(const LayoutInput& in) {
-    const AxisRoom rx = roomX(in), ry = roomY(in);
-    if (rx.quilt <= rx.field)
-        return static_cast<int>(freeCount(ry));
-    if (ry.quilt <= ry.field)
-        return static_cast<int>(freeCount(rx));
-    return static_cast<int>(ceilDiv(rx.quilt, rx.field) * ceilDiv(ry.quilt, ry.field));
+std::optional<Layout> layOut(const LayoutInput& in) {
+    return in.start == Basting::Start::oneEnd ? fromOneEnd(in) : fromTheMiddle(in);
+}
+
+Sequence evened(const LayoutInput& in, const Sequence& sequence) {
+    FirstPass first;
+    if (in.start == Basting::Start::centred) {
+        // The table stays where it is; what is basted of its field may shrink round the middle.
+        if (const auto f = firstPass(in))
+            first.fixed = f->fixed;
+    } else if (in.start == Basting::Start::besideMiddle) {
+        if (const auto f = firstPass(in))
+            first = *f;
+    }
+    Sequence best = sequence;
+    // Windows that share a stretch of an axis are moved together.
+    const auto ends = [](Window& w, int which) -> std::size_t& {
+        return which == 0 ? w.x0 : which == 1 ? w.x1 : which == 2 ? w.y0 : w.y1;
+    };
+    for (int round = 0; round < 6; ++round) {
+        bool better = false;
+        for (int which = 0; which < 4; ++which) {
+            std::vector<std::size_t> values;
+            for (Window w : best.windows)
+                values.push_back(ends(w, which));
+            std::ranges::sort(values);
+            values.erase(std::ranges::unique(values).begin(), values.end());
+            const std::size_t last = which < 2 ? in.board.x.last() : in.board.y.last();
+            for (std::size_t value : values) {
+                if (value == 0 || value == last)
+                    continue;
+                for (const int by : {-8, -4, -2, -1, 1, 2, 4, 8}) {
+                    const auto to = static_cast<std::ptrdiff_t>(value) + by;
+                    if (to <= 0 || to >= static_cast<std::ptrdiff_t>(last))
+                        continue;
+                    std::vector<Window> moved = best.windows;
+                    for (Window& w : moved)
+                        if (ends(w, which) == value)
+                            ends(w, which) = static_cast<std::size_t>(to);
+                    if (std::ranges::any_of(moved, [](const Window& w) {
+                            return w.x0 >= w.x1 || w.y0 >= w.y1;
+                        }))
+                        continue;
+                    auto s = inOrder(in.board, in.lie, first, moved);
+                    if (s && s->cost + 1e-9 < best.cost) {
+                        best = *std::move(s);
+                        value = static_cast<std::size_t>(to);
+                        better = true;
+                    }
+                }
+            }
+        }
+        if (!better)
+            break;
+    }
+    return best;
 }
 
 } // namespace bastewright

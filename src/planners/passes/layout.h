@@ -1,60 +1,38 @@
 #pragma once
 
-#include "planners/passes/axis.h"
-#include "planners/surface/workable.h"
-
-#include <string_view>
-#include <vector>
+#include "job/job.h"
+#include "planners/passes/cover.h"
 
 namespace bastewright {
 
-/// An area basted in one pass, and where the table lies under the quilt while it is.
-struct FreshArea {
-    Rect fresh;
-    Rect table; ///< the surface, in the quilt's frame
-    Rect field; ///< the usable part of it, clipped to the top
-    /// Areas that must have been basted before: those it continues outward from. They give the
-    /// anchor.
-    std::vector<std::size_t> needs;
-};
-
-/// How the fresh areas lie.
-enum class Shape {
-    grid,         ///< rows × columns
-    brickRows,    ///< rows; only the row through the centre is centred
-    brickColumns, ///< columns; only the one through the centre is centred
-    pinwheel,     ///< four arms round a middle one
-    strips        ///< one strip after another along a whole side of what is basted
-};
-
-struct Layout {
-    Shape shape = Shape::grid;
-    std::vector<FreshArea> areas; ///< they partition the top
-    std::size_t first = 0;
-};
-
 /// What a layout of passes depends on.
 struct LayoutInput {
-    Size top;
-    Workable surface;
-    Length anchor;
-    Length row; ///< of points beside an open boundary, which the next pass bastes
-    Basting::Start start = Basting::Start::centred; ///< centred or fewestShifts
-    std::vector<Length> seamsX, seamsY; ///< sorted places where a boundary may run along a seam
-    /// A centred start may lie beside the middle by so much where that saves a pass.
-    Length besideX{}, besideY{};
+    const Board& board;
+    const Lie& lie;
+    Basting::Start start = Basting::Start::besideMiddle; ///< not `best`
+    Length row; ///< the middle lies so far inside the first field for a start beside it
+    bool search = true; ///< false: grids and bricks only
 };
 
-/// Every shape that fits, fewest passes first; empty where the field is too small for any (not
-/// larger than the anchor both ways) or would take more than kMostPasses.
-std::vector<Layout> layouts(const LayoutInput& in);
+/// Passes in working order, the fewest that were found and of those the cheapest, and how few it would
+/// take at least.
+struct Layout {
+    Sequence sequence;
+    std::size_t least = 1;
+};
 
-/// No one bastes a quilt in more passes than this.
-inline constexpr std::size_t kMostPasses = 64;
+/// No arrangement of fields does with fewer passes: points of which no two lie on the table, with a
+/// row pulled in, at once.
+std::size_t leastPasses(const Board& board, const Lie& lie);
 
-/// Passes that no arrangement of fields can do without: ⌈Qx/Ux⌉·⌈Qy/Uy⌉ (no field holds two of as
-/// many places set just over one field apart), or the exact count along an axis where the other
-/// needs one.
-int leastPasses(const LayoutInput& in);
+/// The passes from the middle or beside it: grids and bricks, and where these take no more than ten,
+/// the exact search for sets of windows (see fewestCover). From one end: rows of passes one after
+/// another from one end of the quilt, each from its own. Nothing where the table is too small, or
+/// more than kMostPasses are needed.
+std::optional<Layout> layOut(const LayoutInput& in);
+
+/// The same passes with boundaries moved so that they are as even as may be and the quilt is moved
+/// little; never more of them.
+Sequence evened(const LayoutInput& in, const Sequence& sequence);
 
 } // namespace bastewright

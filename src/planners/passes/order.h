@@ -1,34 +1,40 @@
 #pragma once
 
-#include "planners/passes/layout.h"
+#include "planners/passes/board.h"
 
 namespace bastewright {
 
-/// An order of the areas, outward from the first: each follows all it needs. Least total shift.
-struct WorkingOrder {
-    std::vector<std::size_t> areas; ///< indices into Layout::areas
-    Length shifted;                 ///< total way, along x plus along y
-    bool exact = true;              ///< proven least; false where the search had to be cut short
+/// Where the first pass of a sequence has to lie.
+struct FirstPass {
+    Rect held;                  ///< its window holds this part of the top
+    std::optional<Point> fixed; ///< the table's corner, for a start from the middle
 };
 
-/// Search over the sets of areas that can have been basted, layer by layer, keeping the shortest
-/// way into each (set, last area). Exact as long as no layer holds more than `widest` of them,
-/// which covers every layout of up to 20 passes and most larger ones; above that the shortest are
-/// kept.
-WorkingOrder bestOrder(const Layout& layout, std::size_t widest = 60'000);
+bool mayBeFirst(const Board& board, const FirstPass& first, const Window& window);
 
-/// The shortest way through all areas in any order from any of them, basted or not beside it: what
-/// working outward costs is the difference. Exact up to ten areas (search over sets and last
-/// areas); above that the least spanning tree, which no way is shorter than.
-Length shortestWay(const Layout& layout);
+/// Passes in working order, and the windows they came from.
+struct Sequence {
+    std::vector<Window> windows;
+    std::vector<Step> steps;
+    Cells cells;
+    double cost = 0; ///< see costOf
+};
 
-/// How far the quilt moves between two areas, on the table: positive dx moves it to the right.
-constexpr Vec shiftBetween(const FreshArea& from, const FreshArea& to) {
-    return {from.table.x0 - to.table.x0, from.table.y0 - to.table.y0};
-}
+/// What a sequence costs beside its number of passes, in seconds: two an inch of shift, a pull, and
+/// the unevenness of its passes; most of all a pass that is not worth its shift (under 8 points or
+/// a twentieth of them).
+double costOf(const Board& board, const std::vector<Step>& steps);
 
-constexpr Length way(Vec shift) {
-    return abs(shift.dx) + abs(shift.dy);
-}
+/// No one bastes a quilt in more passes than this.
+inline constexpr std::size_t kMostPasses = 64;
+
+/// The cheapest order of all windows, outward from the first; nothing where there is none. The
+/// search looks at no more than `looks` steps; what it finds then may not be the cheapest.
+std::optional<Sequence> bestOrder(const Board& board, const Lie& lie, const FirstPass& first,
+                                  const std::vector<Window>& windows, int looks = 4'000);
+
+/// The windows in the order given; nothing where that does not work.
+std::optional<Sequence> inOrder(const Board& board, const Lie& lie, const FirstPass& first,
+                                const std::vector<Window>& windows);
 
 } // namespace bastewright

@@ -4,7 +4,7 @@
 #include "planners/passes/predict.h"
 #include "planners/rolls/lifting.h"
 
-#include <set>
+#include <algorithm>
 
 namespace bastewright {
 namespace {
@@ -25,96 +25,126 @@ Rect justBeyond(const Rect& r, Side s) {
     return r;
 }
 
-/// Away from what is basted: every side of a fresh area that no earlier one touches.
-std::vector<Side> smoothTowards(const Rect& fresh, std::span<const Pass> earlier) {
+/// Away from what is basted: every side of a fresh area at which nothing that was basted earlier
+/// touches it.
+std::vector<Side> smoothTowards(const Region& fresh, std::span<const Pass> earlier) {
+    const auto touches = [&](const Pass& q, Side s) {
+        return std::ranges::any_of(fresh.parts, [&](const Rect& part) {
+            return q.fresh.overlaps(justBeyond(part, s));
+        });
+    };
     std::vector<Side> out;
     for (const Side s : kSides)
-        if (std::ranges::none_of(
-                earlier, [&](const Pass& q) { return q.fresh.overlaps(justBeyond(fresh, s)); }))
+        if (std::ranges::none_of(earlier, [&](const Pass& q) { return touches(q, s); }))
             out.push_back(s);
     return out;
 }
 
-} // namespace
-
-Length anchorStrip(const Basting& basting) {
-    return std::max(Length::inches(6), basting.spacing + Length::inches(2));
+/// What of an axis lies on the table, inside the rim where the top goes on past its edge.
+Interval fieldAlong(const AxisTable& table, Length at, Length quilt) {
+    const Length lo = at <= -table.pastLo ? Length{} : at + table.insetLo;
+    const Length hi =
+        at + table.size >= quilt + table.pastHi ? quilt : at + table.size - table.insetHi;
+    return {std::clamp(lo, Length{}, quilt), std::clamp(hi, Length{}, quilt)};
 }
 
-SeamLines seamLines(const Top& top) {
-    std::set<Length> x, y;
-    const Rect area = topRect(top);
-    // Only seams that cross most of the top show people where to stop.
-    for (const Segment& s : seamsOf(top)) {
-        if (s.from.x == s.to.x && abs(s.to.y - s.from.y) * 4 >= area.length() * 3)
-            x.insert(s.from.x);
-        if (s.from.y == s.to.y && abs(s.to.x - s.from.x) * 4 >= area.width() * 3)
-            y.insert(s.from.y);
-    }
-    return {{x.begin(), x.end()}, {y.begin(), y.end()}};
+Rect fieldOf(const PassChoice& choice, Point at) {
+    const Interval x = fieldAlong(choice.lie.x, at.x, choice.board->x.quilt);
+    const Interval y = fieldAlong(choice.lie.y, at.y, choice.board->y.quilt);
+    return {x.lo, y.lo, x.hi, y.hi};
 }
 
-SurfacePlan surfacePlan(const PassChoice& choice, int number) {
-    return {.name = choice.surface.name,
-            .number = number,
-            .length = choice.surface.length,
-            .width = choice.surface.width,
-            .floor = choice.surface.floor,
-            .quiltLengthAlongLength = choice.quiltLengthAlongLength,
-            .tables = choice.surface.tables,
-            .closed = choice.workable.closed};
-}
-
-std::vector<Segment> jointsUnderQuilt(const SurfacePlan& surface, const Rect& table) {
-    // Turned with the quilt's length along the surface's: drawn left is the quilt's head, drawn
-    // foot its left.
-    const auto turned = [&](Point p) {
-        return surface.quiltLengthAlongLength ? Point{surface.width - p.y, p.x} : p;
-    };
-    const auto moved = [&](Point p) { return Point{p.x + table.x0, p.y + table.y0}; };
-    std::vector<Segment> out;
-    for (const Segment& s : jointsBetween(surface.tables))
-        out.push_back({moved(turned(s.from)), moved(turned(s.to))});
+Region intersectionOf(const Region& region, const Rect& with) {
+    Region out;
+    for (const Rect& part : region.parts)
+        if (const Rect shared = intersection(part, with); !shared.empty())
+            out.parts.push_back(shared);
     return out;
 }
 
-std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice) {
-    const LayerSizes& layers = request.layers;
-    const Rect envelope = topEnvelope(request.job.top);
-    const Size reach{envelope.width(), envelope.length()};
-    const int hands = liftersFor(request);
-    const double kilograms = quiltKilograms(request.job, layers.backing);
-    std::vector<Pass> out;
-    for (std::size_t i = 0; i < choice.order.areas.size(); ++i) {
-        const FreshArea& area = choice.layout.areas[choice.order.areas[i]];
+/// Builds the passes one after another.
+class Details {
+public:
+    Details(const PassRequest& request, const PassChoice& choice)
+        : request_{request}
+        , choice_{choice}
+        , envelope_{topEnvelope(request.job.top)}
+        , hands_{liftersFor(request)}
+        , kilograms_{quiltKilograms(request.job, request.layers.backing)} {}
+
+    std::vector<Pass> all() && {
+        for (const Step& step : choice_.sequence.steps) {
+            Region fresh = regionOf(*choice_.board, choice_.sequence.cells, step.fresh);
+            std::vector<Region> pulled;
+            for (const Pull& pull : step.pulls) {
+                const Rect across = areaOf(*choice_.board, pull.window);
+                pulled.push_back(intersectionOf(fresh, across));
+                fresh = without(fresh, across);
+            }
+            add(std::move(fresh), step.at, false);
+            for (std::size_t i = 0; i < pulled.size(); ++i)
+                if (!pulled[i].empty())
+                    add(std::move(pulled[i]), step.pulls[i].at, true);
+        }
+        return std::move(out_);
+    }
+
+private:
+    const PassRequest& request_;
+    const PassChoice& choice_;
+    Rect envelope_;
+    int hands_;
+    double kilograms_;
+    std::vector<Pass> out_;
+
+    void add(Region fresh, Point at, bool pulled) {
+        const LayerSizes& layers = request_.layers;
+        const Lie& lie = choice_.lie;
         Pass p;
-        p.number = static_cast<int>(i) + 1;
-        p.field = area.field;
-        p.fresh = area.fresh;
-        p.table = area.table;
-        if (i > 0)
-            p.shift = shiftBetween(choice.layout.areas[choice.order.areas[i - 1]], area);
-        if (choice.surface.floor) {
+        p.number = static_cast<int>(out_.size()) + 1;
+        p.pulled = pulled;
+        p.table = {at.x, at.y, at.x + lie.x.size, at.y + lie.y.size};
+        if (choice_.surface.floor) {
             const PerSide<Length> s = spare(layers.backing, layers.top);
             p.table =
                 Rect{-s.left, -s.head, layers.top.width + s.right, layers.top.length + s.foot};
         }
-        p.holds = holds(layers.backing, layers.top, p.table, choice.surface.floor);
+        p.field = fieldOf(choice_, at);
+        if (!out_.empty()) {
+            const Rect& before = out_.back().table;
+            p.shift = {before.x0 - p.table.x0, before.y0 - p.table.y0};
+            p.liftPeople = hands_;
+            p.liftKilograms = kilograms_;
+        }
         p.backingOverhang = overhang(layers.backing, layers.top, p.table);
         p.battingOverhang = overhang(layers.batting, layers.top, p.table);
         p.topOverhang = overhang(layers.top, layers.top, p.table);
+        const Size reach{envelope_.width(), envelope_.length()};
         p.backingSpare = spare(layers.backing, reach);
         p.battingSpare = spare(layers.batting, reach);
-        p.rolls =
-            passRolls(request.job, request.setting.stash, layers.backing, layers.top, p.table);
-        p.smoothTowards = smoothTowards(area.fresh, out);
-        if (i > 0) {
-            p.liftPeople = hands;
-            p.liftKilograms = kilograms;
-        }
-        out.push_back(std::move(p));
+        const std::vector<Side> walls = sidesAtWalls(request_.setting.room, lie.closed);
+        p.beyond = beyond({.backing = p.backingOverhang,
+                           .top = p.topOverhang,
+                           .walls = walls,
+                           .floor = choice_.surface.floor,
+                           .rolled = choice_.start == Basting::Start::oneEnd,
+                           .spareTable = request_.alone &&
+                                         hasSpareTable(request_.setting.room, choice_.surface)});
+        p.rolls = passRolls(request_.job, request_.setting.stash, layers.backing, layers.top, p);
+        // What is pulled across stays held by what is basted round it.
+        if (!pulled)
+            p.holds = holds(layers.backing, layers.top, p.table, p.beyond,
+                            choice_.surface.floor, request_.job.unit);
+        p.smoothTowards = smoothTowards(fresh, out_);
+        p.fresh = std::move(fresh);
+        out_.push_back(std::move(p));
     }
-    return out;
+};
+
+} // namespace
+
+std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice) {
+    return Details{request, choice}.all();
 }
 
 } // namespace bastewright

@@ -1,8 +1,9 @@
 #pragma once
 
-#include "planners/passes/order.h"
+#include "planners/passes/layout.h"
 #include "planners/surface/arrangement.h"
 
+#include <memory>
 #include <span>
 #include <vector>
 
@@ -12,29 +13,33 @@ namespace bastewright {
 struct PassChoice {
     Arrangement surface{};
     bool quiltLengthAlongLength = false;
-    Basting::Start start = Basting::Start::centred;
-    Workable workable{};
-    Layout layout{};
-    WorkingOrder order{};
-    Length anchor{};
+    Basting::Start start = Basting::Start::besideMiddle;
+    std::shared_ptr<const Board> board{};
+    Lie lie{};
+    Sequence sequence{};
     int leastPasses = 0;
     Alternative summary{}; ///< what it costs, for people
     bool asked = true;     ///< see isAskedFor
+    bool even = false;     ///< boundaries have been evened out (see makeEven)
 };
 
 struct PassRequest {
     const Job& job;
     const Setting& setting;
     LayerSizes layers;
-    std::size_t points = 0; ///< how many will be placed, for the predicted time
+    std::span<const PlacedPoint> points; ///< all of the quilt's
+    bool alone = true; ///< no other quilt needs the tables that are left over
 };
 
-/// Every surface, orientation and start, the best shape of each with its order and predicted time;
-/// workable ones first, those asked for before others, quickest first. Beside a centred start its
-/// neighbour whose middle lies up to half a block beside the table's, where that saves a pass.
-/// Without tables: the floor, in one pass.
+/// Every surface, orientation and start that is worth looking at, with its fewest passes and its
+/// predicted time; workable ones first, those asked for before others, quickest first. Where any
+/// start will do, one beside the middle is offered where it saves a pass; one from an end is offered
+/// after the others. Without tables: the floor, in one pass.
 std::vector<PassChoice> passChoices(const PassRequest& request,
                                     std::span<const Arrangement> surfaces);
+
+/// Evens out the boundaries of a way, and sums it up anew.
+void makeEven(const PassRequest& request, PassChoice& choice);
 
 /// False for a way that is shown and not taken while one that was asked for works: another start,
 /// the quilt lying the other way, the tables pushed together to another rectangle.
@@ -45,11 +50,11 @@ bool startsAsAskedFor(const Job& job, const Alternative& way);
 bool liesAsAskedFor(const Job& job, const Alternative& way);
 bool standsAsAskedFor(const Room& room, const Alternative& way);
 
-/// The anchor strip: 6 in of basted quilt stay on the table (from memory: 4-12), and always 2 in
-/// more than one spacing, since the row beside the boundary is not basted yet.
-Length anchorStrip(const Basting& basting);
+/// The basted strip that stays on the table as an anchor, to the table's edge (from memory: 4-12 in).
+inline constexpr Length kAnchor = Length::inches(6);
 
 /// The passes of a choice in working order: fields, shifts, holds, overhang, spare, rolls, lifting.
+/// A pass of which something is pulled across is followed by one that is `pulled`.
 std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice);
 
 /// The surface of a choice as the plan shows it.
@@ -64,5 +69,14 @@ struct SeamLines {
     std::vector<Length> x, y;
 };
 SeamLines seamLines(const Top& top);
+
+/// The top with its points as passes are planned on it.
+Board boardOf(const PassRequest& request);
+
+/// A surface under the quilt, with the people who are there.
+Lie lieOf(const PassRequest& request, const Arrangement& surface, bool quiltLengthAlongLength);
+
+/// Sides of the quilt over which nothing can hang.
+std::vector<Side> sidesAtWalls(const Room& room, const std::vector<Side>& closed);
 
 } // namespace bastewright

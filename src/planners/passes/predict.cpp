@@ -4,6 +4,7 @@
 #include "planners/passes/holds.h"
 #include "planners/passes/reach.h"
 #include "planners/rolls/lifting.h"
+#include "planners/surface/reachable.h"
 
 #include <cmath>
 
@@ -14,8 +15,12 @@ using namespace trade_times;
 
 constexpr Length kArmSpan = Length::inches(60);
 
-double squareFeet(const Rect& r) {
-    return areaSquareInches(r) / 144.0;
+double squareFeet(double squareInches) {
+    return squareInches / 144.0;
+}
+
+bool isOpen(const PassChoice& choice, Side side) {
+    return std::ranges::find(choice.lie.closed, side) == choice.lie.closed.end();
 }
 
 double teamPace(const std::vector<Helper>& helpers, int places) {
@@ -35,12 +40,32 @@ double teamPace(const std::vector<Helper>& helpers, int places) {
 int standingRoom(const PassChoice& choice) {
     int places = 0;
     for (const Side s : kSides)
-        if (std::ranges::find(choice.workable.closed, s) == choice.workable.closed.end()) {
-            const Length side =
-                isAcross(s) ? choice.workable.table.width : choice.workable.table.length;
+        if (isOpen(choice, s)) {
+            const Length side = isAcross(s) ? choice.lie.x.size : choice.lie.y.size;
             places += std::max(1, static_cast<int>(ratio(side, kElbowRoom)));
         }
     return std::max(places, 1);
+}
+
+/// The points of a pass, each counted half as much again where everybody has to lean for it.
+double pointsToWork(const PassRequest& request, const PassChoice& choice, const Step& step) {
+    if (choice.surface.floor)
+        return step.points;
+    Length comfortable;
+    for (const Helper& h : request.setting.helpers)
+        comfortable = std::max(comfortable, h.reach);
+    if (request.setting.helpers.empty())
+        comfortable = Helper{}.reach;
+    const Rect table{step.at.x, step.at.y, step.at.x + choice.lie.x.size,
+                     step.at.y + choice.lie.y.size};
+    const Rect deep = outOfReach(table, choice.lie.closed, comfortable);
+    if (deep.empty())
+        return step.points;
+    const Region fresh = regionOf(*choice.board, choice.sequence.cells, step.fresh);
+    int leaning = 0;
+    for (const Point& p : choice.board->points)
+        leaning += deep.contains(p) && fresh.contains(p) ? 1 : 0;
+    return step.points + (kLeaningFactor - 1) * leaning;
 }
 
 } // namespace
@@ -55,22 +80,22 @@ int liftersFor(const PassRequest& request) {
 Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
     const bool dots = request.job.basting.with == Basting::With::dots;
     const double perPoint = dots ? 2 * kLayDot + kPressDot : kPlacePin + kClosePin;
-    double seconds = kHandOver + double(request.points) * perPoint /
-                                     teamPace(request.setting.helpers, standingRoom(choice));
-    const FreshArea* before = nullptr;
-    for (const std::size_t i : choice.order.areas) {
-        const FreshArea& area = choice.layout.areas[i];
-        if (before == nullptr)
-            seconds += 3 * (kLayLayer + kLayLayerSqFt * squareFeet(area.field));
+    double points = 0, seconds = kHandOver;
+    const std::vector<Pass> passes = detailedPasses(request, choice);
+    for (const Step& step : choice.sequence.steps)
+        points += pointsToWork(request, choice, step);
+    for (const Pass& p : passes) {
+        if (p.number == 1)
+            seconds += 3 * (kLayLayer + kLayLayerSqFt * squareFeet(areaSquareInches(p.field)));
         else
-            seconds += kShift + kShiftInch * way(shiftBetween(*before, area)).in();
+            seconds += kShift + kShiftInch * (abs(p.shift.dx) + abs(p.shift.dy)).in();
         int clamps = 0;
-        for (const Hold& h :
-             holds(request.layers.backing, request.layers.top, area.table, choice.surface.floor))
+        for (const Hold& h : p.holds)
             clamps += h.kind == Hold::Kind::clamp ? h.count : 0;
-        seconds += clamps * kClamp + kUnderside + kSmooth + kSmoothSqFt * squareFeet(area.fresh);
-        before = &area;
+        seconds += clamps * kClamp + kUnderside + kSmooth +
+                   kSmoothSqFt * squareFeet(areaSquareInches(p.fresh));
     }
+    seconds += points * perPoint / teamPace(request.setting.helpers, standingRoom(choice));
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};
 }
 

@@ -1,6 +1,7 @@
 #include "planners/passes/reach.h"
 
-#include "planners/surface/workable.h"
+#include "planners/surface/closed_sides.h"
+#include "planners/surface/reachable.h"
 
 #include <algorithm>
 #include <array>
@@ -105,7 +106,7 @@ std::vector<SideRange> sidesFor(const Rect& box, const Rect& table, const std::v
 std::vector<SideRange> sidesFor(const Rect& box, const Rect& table, const SurfacePlan& surface,
                                 const Helper& helper) {
     std::vector<SideRange> found =
-        sidesFor(box, table, surface.closed, helper.reach, !surface.floor);
+        sidesFor(box, table, surface.closed, leaningReach(helper), !surface.floor);
     if (helper.side) {
         const std::array kept{*helper.side};
         const Side side = closedSides(kept, surface.quiltLengthAlongLength).front();

@@ -1,7 +1,6 @@
 #include "planners/passes/zones.h"
 
 #include "plan/trade_times.h"
-#include "planners/passes/axis.h"
 #include "planners/passes/reach.h"
 
 #include <cmath>
@@ -10,6 +9,12 @@
 
 namespace bastewright {
 namespace {
+
+/// Down to a place that a person can measure, an eighth of an inch.
+Length eighths(Length l) {
+    const Length eighth = Length::inch64ths(8);
+    return eighth * (l.nm() / eighth.nm());
+}
 
 /// The grid's lines along one axis: every boundary, and between them near-equal parts at most
 /// `longest`, each moved to a seam where one lies within a fifth of the part.
@@ -37,12 +42,6 @@ std::vector<Length> gridLines(const std::set<Length>& boundaries, Length longest
         out.push_back(end);
     }
     return out;
-}
-
-double distanceInches(Point p, const Rect& r) {
-    const Length dx = std::max({Length{}, r.x0 - p.x, p.x - r.x1});
-    const Length dy = std::max({Length{}, r.y0 - p.y, p.y - r.y1});
-    return std::hypot(dx.in(), dy.in());
 }
 
 /// Index of the cell of `lines` that holds `at` (half open, the last one closed).
@@ -86,29 +85,8 @@ private:
         return 0;
     }
 
-    /// The zone of the latest pass that has area nearer than one spacing; in it, the nearest zone.
     std::size_t homeOf(Point at) const {
-        const double spacing = in_.spacing.in();
-        const auto columns = xs_.size() - 1;
-        std::size_t best = zones_.size();
-        double bestAway = 0;
-        const std::size_t c0 = cellOf(xs_, at.x - in_.spacing),
-                          c1 = cellOf(xs_, at.x + in_.spacing);
-        const std::size_t r0 = cellOf(ys_, at.y - in_.spacing),
-                          r1 = cellOf(ys_, at.y + in_.spacing);
-        for (std::size_t row = r0; row <= r1; ++row)
-            for (std::size_t column = c0; column <= c1; ++column) {
-                const std::size_t i = row * columns + column;
-                const double away = distanceInches(at, zones_[i].area);
-                if (away >= spacing)
-                    continue;
-                if (best == zones_.size() || zones_[i].pass > zones_[best].pass ||
-                    (zones_[i].pass == zones_[best].pass && away < bestAway)) {
-                    best = i;
-                    bestAway = away;
-                }
-            }
-        return best;
+        return cellOf(ys_, at.y) * (xs_.size() - 1) + cellOf(xs_, at.x);
     }
 };
 

@@ -3,6 +3,7 @@
 #include <map>
 #include <numeric>
 #include <optional>
+#include <set>
 
 namespace bastewright {
 namespace {
@@ -122,9 +123,11 @@ Arrangement finished(Made made, Counts used) {
             .used = std::move(used)};
 }
 
-} // namespace
-
-std::vector<Arrangement> arrangements(const std::vector<Table>& tables) {
+/// The rectangles of the tables of one group; those of others count as none.
+std::vector<Arrangement> ofGroup(std::vector<Table> tables, const std::string& group) {
+    for (Table& t : tables)
+        if (t.group != group)
+            t.count = 0;
     std::vector<std::size_t> kindOf;
     const std::vector<Table> kinds = merged(tables, kindOf);
     Counts onHand;
@@ -167,8 +170,25 @@ std::vector<Arrangement> arrangements(const std::vector<Table>& tables) {
             a.used[kindOf[i]] -= used[i];
         }
         a.used = std::move(used);
+        a.group = group;
         out.push_back(std::move(a));
     }
+    return out;
+}
+
+} // namespace
+
+std::vector<Arrangement> arrangements(const std::vector<Table>& tables) {
+    std::set<std::string> groups;
+    for (const Table& t : tables)
+        groups.insert(t.group);
+    std::vector<Arrangement> out;
+    for (const std::string& group : groups)
+        for (Arrangement& a : ofGroup(tables, group))
+            out.push_back(std::move(a));
+    std::ranges::stable_sort(out, {}, [](const Arrangement& a) {
+        return std::pair{a.length, a.width};
+    });
     return out;
 }
 

@@ -14,6 +14,7 @@ struct Arrangement {
     std::vector<Rect> tables; ///< x along the length
     std::vector<int> used;    ///< how many of each kind of table
     bool floor = false;
+    std::string group{}; ///< of its tables
 };
 
 /// Most tables pushed together into one surface; more cannot be kept in line by hand.
@@ -21,7 +22,9 @@ inline constexpr int kMostTablesTogether = 6;
 
 /// Every rectangle that can be made by pushing whole tables together side by side and end to end,
 /// turned or not, each once, with the fewest tables that make it; by length, then width. Rectangles
-/// that only interlock (no straight joint right across) are not looked for. Empty for no tables.
+/// that only interlock (no straight joint right across) are not looked for. Tables of different groups
+/// are not pushed together; where two groups make the same rectangle, both are listed. Empty for no
+/// tables.
 std::vector<Arrangement> arrangements(const std::vector<Table>& tables);
 
 /// The floor, as large as needed.

@@ -5,6 +5,7 @@
 #include "planners/passes/holds.h"
 #include "planners/passes/zones.h"
 #include "planners/proof/proof.h"
+#include "planners/surface/reachable.h"
 
 namespace bastewright {
 namespace {
@@ -72,7 +73,6 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
 
 Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
                   const std::string& prefix) {
-    const Length anchor = anchorStrip(job.basting);
     const Sentence quilt = quiltName(job.name);
     return {Finding::Level::stop, prefix + "/room/tables",
             choices.empty()
@@ -84,7 +84,7 @@ Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
                              quilt, choices.front().summary.surface, choices.front().summary.why),
             core::says("Use tables at least %1 wide with a long side to stand at, or list no tables "
                        "and work on the floor.",
-                       core::length(anchor + Length::inches(16), job.unit))};
+                       core::length(kAnchor + Length::inches(16), job.unit))};
 }
 
 /// What was asked for of the way and could not be had.
@@ -155,7 +155,8 @@ void planLayers(const Job& job, const LayerSizes& layers, const std::string& pre
 /// Surface, passes and zones by a choice.
 void layOut(const Session& session, const Job& job, const PassChoice& choice, int surface,
             const PointsPlan& points, QuiltPlan& out) {
-    const PassRequest request{job, session.setting, out.layers, points.points.size()};
+    const PassRequest request{job, session.setting, out.layers, points.points,
+                              session.jobs.size() == 1};
     out.surface = surfacePlan(choice, surface);
     out.passes = detailedPasses(request, choice);
     out.bounds.passes = choice.leastPasses;
@@ -165,9 +166,7 @@ void layOut(const Session& session, const Job& job, const PassChoice& choice, in
                           .closed = out.surface.closed,
                           .seamsX = lines.x,
                           .seamsY = lines.y,
-                          .reach = commonReach(session.setting.helpers),
-
-                          .spacing = job.basting.spacing,
+                          .reach = farthestReach(session.setting.helpers, job.basting.with),
                           .people = std::max<std::size_t>(1, session.setting.helpers.size()),
                           .floor = choice.surface.floor},
                          points.points);
@@ -175,6 +174,22 @@ void layOut(const Session& session, const Job& job, const PassChoice& choice, in
         for (const Zone& z : out.zones)
             if (z.pass == p.number)
                 p.zones.push_back(z.id);
+}
+
+/// Cloth that lies rolled on the table against a wall: pulling the tables away lets it hang.
+void adviseOnWalls(const QuiltPlan& quilt, Findings& out) {
+    for (const Pass& p : quilt.passes)
+        for (const Side side : kSides)
+            if (p.beyond[side] == Beyond::onTable) {
+                out.push_back(
+                    {Finding::Level::note, "/room/walls",
+                     core::says("Against the wall nothing can hang or be clamped: in pass %1 what "
+                                "goes on past the table's edge lies rolled on it.",
+                                p.number),
+                     core::says("Pull the tables a foot away from the wall: then the quilt can "
+                                "hang down there.")});
+                return;
+            }
 }
 
 } // namespace
@@ -210,6 +225,15 @@ BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways) {
     return planBacking(job, layers.backing, options);
 }
 
+QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& choice, int surface,
+                   const LayerSizes& layers, const PointsPlan& points) {
+    QuiltPlan out;
+    out.name = session.jobs[job].name;
+    out.layers = layers;
+    layOut(session, session.jobs[job], choice, surface, points, out);
+    return out;
+}
+
 QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSizes& layers,
                     const PointsPlan& points, const std::string& prefix, Findings& findings) {
     const Job& job = session.jobs[shared.job];
@@ -228,6 +252,7 @@ QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSiz
         const PassChoice& choice = shared.choices.front();
         append(findings, notAsAskedFor(session, job, choice.summary, prefix), {});
         layOut(session, job, choice, shared.surface, points, out);
+        adviseOnWalls(out, findings);
     } else {
         findings.push_back(noSurface(job, shared.choices, prefix));
     }

@@ -9,6 +9,10 @@ namespace bastewright {
 /// Sizes of the three layers: measured where the job says so, else top plus overage on every side.
 LayerSizes layerSizes(const Job& job);
 
+/// How a quilt lies on a surface by a choice: surface, passes and zones with their points.
+QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& choice, int surface,
+                   const LayerSizes& layers, const PointsPlan& points);
+
 /// One quilt's plan without people: surface, passes, zones with points, layers, rolls,
 /// alternatives. Findings about it are added to `findings`, their fields below `prefix` ("" or
 /// "/jobs/2").

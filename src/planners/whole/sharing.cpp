@@ -11,7 +11,7 @@ std::vector<std::vector<Table>> dealt(const std::vector<Table>& tables, int shar
     std::vector<Table> single;
     for (const Table& t : tables)
         for (int i = 0; i < t.count; ++i)
-            single.push_back({t.length, t.width, 1});
+            single.push_back({t.length, t.width, 1, t.group});
     std::ranges::stable_sort(single, std::greater<>{}, [](const Table& t) {
         return areaSquareInches({{}, {}, t.length, t.width});
     });
@@ -19,7 +19,8 @@ std::vector<std::vector<Table>> dealt(const std::vector<Table>& tables, int shar
     for (std::size_t i = 0; i < single.size(); ++i) {
         auto& share = out[i % out.size()];
         const auto same = std::ranges::find_if(share, [&](const Table& t) {
-            return t.length == single[i].length && t.width == single[i].width;
+            return t.length == single[i].length && t.width == single[i].width &&
+                   t.group == single[i].group;
         });
         if (same == share.end())
             share.push_back(single[i]);
@@ -87,7 +88,7 @@ struct Attempt {
 };
 
 Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
-                const std::vector<std::size_t>& points, int surfaces) {
+                const std::vector<PointsPlan>& points, int surfaces) {
     const bool floor = session.setting.room.tables.empty();
     const auto shares = dealt(session.setting.room.tables, surfaces);
     Setting setting = session.setting;
@@ -97,7 +98,8 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
     for (std::size_t job = 0; job < session.jobs.size(); ++job) {
         const auto next = std::ranges::min_element(busyUntil);
         const auto surface = static_cast<std::size_t>(next - busyUntil.begin());
-        const PassRequest request{session.jobs[job], setting, layers[job], points[job]};
+        const PassRequest request{session.jobs[job], setting, layers[job], points[job].points,
+                                  session.jobs.size() == 1};
         const std::vector<Arrangement> ways =
             floor ? std::vector{floorArrangement(layers[job].backing)}
                   : arrangements(shares[surface]);
@@ -123,7 +125,7 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
 } // namespace
 
 std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSizes>& layers,
-                              const std::vector<std::size_t>& points) {
+                              const std::vector<PointsPlan>& points) {
     const auto& tables = session.setting.room.tables;
     const int quilts = static_cast<int>(session.jobs.size());
     const int onHand = std::accumulate(tables.begin(), tables.end(), 0,

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planners/passes/passes.h"
+#include "planners/points/points.h"
 
 #include <vector>
 
@@ -16,8 +17,8 @@ struct Shared {
 /// Shares the room among the quilts of a session: tries one surface, two, … made of equal shares of
 /// the tables, gives each quilt in turn to the surface that is free first, and keeps the number of
 /// surfaces that finishes first by the predicted times with the helpers shared out as evenly.
-/// `points` holds the number of points of each job.
+/// `points` holds the points of each job.
 std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSizes>& layers,
-                              const std::vector<std::size_t>& points);
+                              const std::vector<PointsPlan>& points);
 
 } // namespace bastewright

@@ -1,9 +1,9 @@
 #include "planners/whole/whole.h"
 
 #include "planners/bring/bring.h"
-#include "planners/crew/crew.h"
 #include "planners/whole/help.h"
 #include "planners/whole/quilt.h"
+#include "planners/whole/ways.h"
 
 namespace bastewright {
 
@@ -22,12 +22,11 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
     Plan plan;
     plan.unit = session.jobs.front().unit;
     std::vector<LayerSizes> layers;
-    std::vector<std::size_t> counts;
-    for (std::size_t i = 0; i < session.jobs.size(); ++i) {
-        layers.push_back(layerSizes(session.jobs[i]));
-        counts.push_back(points[i].points.size());
-    }
-    for (const Shared& shared : shareRoom(session, layers, counts)) {
+    for (const Job& job : session.jobs)
+        layers.push_back(layerSizes(job));
+    ChosenWays chosen =
+        chooseWays(session, shareRoom(session, layers, points), layers, points, options, stop);
+    for (const Shared& shared : chosen.shared) {
         const std::string prefix =
             session.severalQuilts ? "/jobs/" + std::to_string(shared.job) : std::string{};
         plan.quilts.push_back(planQuilt(session, shared, layers[shared.job], points[shared.job],
@@ -35,17 +34,11 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
         for (Finding& f : adviceOn(session.jobs[shared.job], plan.quilts.back(), prefix))
             plan.findings.push_back(std::move(f));
     }
-    // Nobody can be given work on a quilt that fits on no surface.
-    const bool allLie =
-        std::ranges::none_of(plan.quilts, [](const QuiltPlan& q) { return q.passes.empty(); });
-    if (allLie) {
-        CrewPlan crew = planCrew(session, plan.quilts, {.effort = options.effort}, stop);
-        plan.tasks = std::move(crew.tasks);
-        plan.finish = crew.finish;
-        plan.finishBound = crew.bound;
-        for (Finding& f : crew.findings)
-            plan.findings.push_back(std::move(f));
-    }
+    plan.tasks = std::move(chosen.crew.tasks);
+    plan.finish = chosen.crew.finish;
+    plan.finishBound = chosen.crew.bound;
+    for (Finding& f : chosen.crew.findings)
+        plan.findings.push_back(std::move(f));
     plan.supplies = planSupplies(session, plan.quilts);
     for (Finding& f : adviceOnPins(session, plan.quilts))
         plan.findings.push_back(std::move(f));

@@ -1,5 +1,4 @@
 #include "sheets/columns.h"
-#include "sheets/hold_order.h"
 #include "sheets/ink.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pages/pass_picture.h"
@@ -75,29 +74,31 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass, doub
     return flow;
 }
 
-/// "1 left, 2 right 72 in; 3 head, 4 foot 15 in (tape)": every clamp and tape in the order it is set,
-/// measured along the table's edge from its head or left end.
-Block holdList(const SheetContext& c, const Pass& pass, double width) {
-    constexpr QChar kNoBreak{0x00A0};
-    const auto along = [&](const HoldPoint& hold) {
-        return hold.at - (isAcross(hold.side) ? pass.table.x0 : pass.table.y0);
-    };
-    std::vector<Span> words{{Text::tr("In this order: ")}};
-    const auto holds = holdOrder(pass);
-    for (std::size_t i = 0; i < holds.size(); ++i) {
-        const bool samePlace = i + 1 < holds.size() && holds[i + 1].kind == holds[i].kind &&
-                               isAcross(holds[i + 1].side) == isAcross(holds[i].side) &&
-                               along(holds[i + 1]) == along(holds[i]);
-        words.push_back({QString::number(holds[i].number), true});
-        QString where = kNoBreak + sideName(holds[i].side);
-        if (!samePlace)
-            where += kNoBreak + length(along(holds[i]), c.unit()) +
-                     (holds[i].kind == Hold::Kind::tape ? kNoBreak + Text::tr("(tape)") : QString{});
-        words.push_back({where + (i + 1 == holds.size() ? Text::tr(".")
-                                  : samePlace           ? Text::tr(", ")
-                                                        : Text::tr("; "))});
+QString holdSentence(const Hold& hold, const QString& sides, Unit unit) {
+    const bool clamps = hold.kind == Hold::Kind::clamp;
+    if (hold.count == 1)
+        return (clamps ? Text::tr("%1: 1 clamp.") : Text::tr("%1: 1 piece of tape.")).arg(sides);
+    return (clamps ? Text::tr("%1: %2 clamps a side, about %3 apart.")
+                   : Text::tr("%1: %2 pieces of tape a side, about %3 apart."))
+        .arg(sides)
+        .arg(hold.count)
+        .arg(length(hold.apart, unit));
+}
+
+/// "Head and foot 7 clamps each, about 17 in apart; left and right 2 each, about 15 in apart. In the
+/// order of the numbers; one number is set by two people at once."
+Block holdList(const Pass& pass, Unit unit, double width) {
+    std::vector<Span> words;
+    for (std::size_t i = 0; i < pass.holds.size(); ++i) {
+        const Hold& hold = pass.holds[i];
+        QStringList sides{sideName(hold.side)};
+        while (i + 1 < pass.holds.size() && pass.holds[i + 1].count == hold.count &&
+               pass.holds[i + 1].kind == hold.kind && pass.holds[i + 1].apart == hold.apart)
+            sides << sideName(pass.holds[++i].side);
+        words.push_back({holdSentence(hold, listed(sides), unit) + QLatin1Char(' ')});
     }
-    words.push_back({Text::tr(" Along the table from its head or left end.")});
+    words.push_back({Text::tr("In the order of the numbers, middles first; two people facing each "
+                              "other set one number at the same moment.")});
     auto text = std::make_shared<TextBlock>(words, width, TextStyle{type::kSmall});
     return {.height = text->height(), .before = 5, .draw = [text](QPainter& p, QRectF at) {
                 text->draw(p, at.topLeft());
@@ -182,7 +183,7 @@ public:
         if (!close_ || pass.number == 1)
             under_.push_back(legend(c, pass.number == 1));
         if (!pass.holds.empty())
-            under_.push_back(holdList(c, pass, c.width));
+            under_.push_back(holdList(pass, c.unit(), c.width));
     }
 
     Flow with(double tallest) const {

@@ -48,6 +48,27 @@ QString holdsWords(const Pass& pass) {
     return listed(words);
 }
 
+/// What hangs and what rests on something, by sides.
+QStringList beyondWords(const Pass& pass) {
+    QStringList hangs, chairs, table;
+    for (const Side side : kSides) {
+        if (pass.beyond[side] == Beyond::hangs)
+            hangs << sideName(side);
+        if (pass.beyond[side] == Beyond::chairs)
+            chairs << sideName(side);
+        if (pass.beyond[side] == Beyond::spareTable)
+            table << sideName(side);
+    }
+    QStringList out;
+    if (!hangs.isEmpty())
+        out << Text::tr("%1: hangs, its weight helps").arg(listed(hangs));
+    if (!chairs.isEmpty())
+        out << Text::tr("%1: rests on chairs").arg(listed(chairs));
+    if (!table.isEmpty())
+        out << Text::tr("%1: rests on the spare table").arg(listed(table));
+    return out;
+}
+
 QString rollWords(const Roll& roll, Unit unit) {
     if (roll.folded)
         return Text::tr("%1: %2 folded on a support")
@@ -72,9 +93,11 @@ Facts otherFacts(const SheetContext& c, const Pass& pass) {
     if (const QString holds = holdsWords(pass); !holds.isEmpty())
         rows.push_back({Text::tr("Hold"), holds});
     rows.push_back({Text::tr("Smooth towards"), sidesList(pass.smoothTowards)});
+    QStringList beyond = beyondWords(pass);
     for (const auto& roll : pass.rolls)
-        rows.push_back({&roll == &pass.rolls.front() ? Text::tr("Beyond the table") : QString{},
-                        rollWords(roll, c.unit())});
+        beyond << rollWords(roll, c.unit());
+    for (const QString& line : beyond)
+        rows.push_back({&line == &beyond.front() ? Text::tr("Beyond the table") : QString{}, line});
     return rows;
 }
 

@@ -27,6 +27,18 @@ QPointF outward(Side side) {
     return {};
 }
 
+/// The part of an area that lies farthest towards a side.
+Rect outermost(const Region& area, Side side) {
+    const Rect whole = area.bounds();
+    const auto there = std::ranges::find_if(area.parts, [&](const Rect& r) {
+        return side == Side::head   ? r.y0 == whole.y0
+               : side == Side::foot ? r.y1 == whole.y1
+               : side == Side::left ? r.x0 == whole.x0
+                                    : r.x1 == whole.x1;
+    });
+    return there == area.parts.end() ? whole : *there;
+}
+
 /// A box lying along a side: `along` × `across` points, centred.
 QRectF lying(Side side, QPointF centre, double along, double across) {
     const double w = isAcross(side) ? along : across, h = isAcross(side) ? across : along;
@@ -125,12 +137,13 @@ void TableMarks::place(const PlaceMark& mark) {
 }
 
 void TableMarks::smoothing(const QuiltPlan& quilt, const Pass& pass) {
-    const QRectF fresh = map_(pass.fresh.bounds());
     for (const Side side : pass.smoothTowards) {
         const bool across = isAcross(side);
+        const Rect part = outermost(pass.fresh, side);
+        const QRectF fresh = map_(part);
         const QPointF out = outward(side);
         const double depth = across ? fresh.height() : fresh.width();
-        const double line = freeLine(quilt, pass, side);
+        const double line = freeLine(quilt, pass, part, side);
         const QPointF rim = across
                                 ? QPointF{line, side == Side::head ? fresh.top() : fresh.bottom()}
                                 : QPointF{side == Side::left ? fresh.left() : fresh.right(), line};
@@ -139,9 +152,9 @@ void TableMarks::smoothing(const QuiltPlan& quilt, const Pass& pass) {
     }
 }
 
-double TableMarks::freeLine(const QuiltPlan& quilt, const Pass& pass, Side side) const {
+double TableMarks::freeLine(const QuiltPlan& quilt, const Pass& pass, const Rect& bounds,
+                            Side side) const {
     const bool across = isAcross(side);
-    const Rect bounds = pass.fresh.bounds();
     const Interval whole = across ? bounds.x() : bounds.y();
     std::optional<Length> best;
     for (const auto& zone : quilt.zones) {

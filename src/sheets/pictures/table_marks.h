@@ -26,7 +26,7 @@ private:
     /// The point `along` the table's side (page), moved `out` points away from the table.
     QPointF onSide(Side side, Length along, double out) const;
     /// Where an arrow towards a side crosses no zone's id: on a line between zones, in page units.
-    double freeLine(const QuiltPlan& quilt, const Pass& pass, Side side) const;
+    double freeLine(const QuiltPlan& quilt, const Pass& pass, const Rect& bounds, Side side) const;
     double rollThickness(const Roll& roll) const;
 
     QPainter& p_;

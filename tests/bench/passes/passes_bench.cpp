@@ -1,20 +1,25 @@
 #include "planners/passes/passes.h"
 #include "planners/surface/arrangement.h"
-#include "unit/passes/every_dissection.h"
+#include "unit/passes/boards.h"
 
 #include <algorithm>
 #include <cstdio>
 #include <ctime>
 
-/// Times of the pass planner in processor time beside what they are meant to take; passes beside
-/// the least of every dissection, with and without turning the quilt on the table; and what working
-/// outward costs. Exit status 1 where a time exceeds its limit.
+/// Times of the pass planner in processor time beside what they are meant to take; the passes of
+/// common quilts on common tables; and that more table or more reach never gives more of them, and
+/// changes them by one at most from inch to inch (two where the quilt is turned). Exit status 1 where
+/// a time exceeds its limit or more hurts.
 namespace {
 
 using namespace bastewright;
-using testing::Cells;
+using Start = Basting::Start;
 
 bool within = true;
+
+Length in(double inches) {
+    return Length::inch64ths(static_cast<std::int64_t>(inches * 64));
+}
 
 double processorMs() {
     std::timespec t{};
@@ -24,112 +29,96 @@ double processorMs() {
 
 void report(const char* what, double ms, double limitMs) {
     within = within && ms <= limitMs;
-    std::printf("%-64s %9.3f ms  limit %6.1f ms\n", what, ms, limitMs);
+    std::printf("%-64s %9.1f ms  limit %6.0f ms\n", what, ms, limitMs);
 }
 
 void everyArrangement() {
     Job job;
-    job.top.width = {Length::inches(88)};
-    job.top.length = {Length::inches(112)};
+    job.top.width = {in(88)};
+    job.top.length = {in(112)};
     Setting setting;
     setting.helpers.resize(4);
-    const Size top{Length::inches(88), Length::inches(112)};
-    const Size backing{Length::inches(96), Length::inches(120)};
-    const PassRequest request{job, setting, {top, top, backing}, 700};
+    const Size top{in(88), in(112)}, backing{in(96), in(120)};
+    std::vector<PlacedPoint> points;
+    for (const Point& p : testing::rowsAcross(in(88), in(112)).points)
+        points.push_back({p, 0});
+    const PassRequest request{job, setting, {top, top, backing}, points};
     const auto time = [&](const char* what, std::vector<Table> tables) {
         const double from = processorMs();
         const auto surfaces = arrangements(tables);
         const auto choices = passChoices(request, surfaces);
         char line[128];
-        std::snprintf(line, sizeof line, "%s: %zu surfaces, %zu ways", what, surfaces.size(),
-                      choices.size());
-        report(line, processorMs() - from, 50);
-        Length shifted, outward;
-        for (const PassChoice& c : choices) {
-            shifted += c.summary.shifted;
-            outward += c.summary.outwardCost;
-        }
-        std::printf("    working outward costs at most %.1f %% of all shifts\n",
-                    100 * ratio(outward, std::max(shifted, Length::nanometres(1))));
+        std::snprintf(line, sizeof line, "%s: %zu surfaces, %zu ways, %d passes", what,
+                      surfaces.size(), choices.size(), choices.front().summary.passes);
+        report(line, processorMs() - from, 1'500);
     };
-    const auto in = [](int n) { return Length::inches(n); };
-    time("4 tables of 30 x 72", {{in(72), in(30), 4}});
-    time("2 of 30 x 72 and 2 of 24 x 48", {{in(72), in(30), 2}, {in(48), in(24), 2}});
-    time("4 different tables",
-         {{in(72), in(30), 1}, {in(72), in(36), 1}, {in(60), in(30), 1}, {in(48), in(30), 1}});
+    time("4 tables of 30 x 72", {{in(72), in(30), 4, {}}});
+    time("2 of 30 x 72 and 2 of 24 x 48", {{in(72), in(30), 2, {}}, {in(48), in(24), 2, {}}});
+    time("4 different tables", {{in(72), in(30), 1, {}},
+                                {in(72), in(36), 1, {}},
+                                {in(60), in(30), 1, {}},
+                                {in(48), in(30), 1, {}}});
 }
 
-Layout gridOf(int columns, int rows) {
-    LayoutInput in;
-    in.top = {Length::inches(20 * columns + 6), Length::inches(20 * rows + 6)};
-    in.surface.table = {Length::inches(30), Length::inches(30)};
-    in.surface.field =
-        Rect{{}, {}, in.surface.table.width, in.surface.table.length}.grown(Length::inches(-2));
-    in.anchor = Length::inches(6);
-    for (const Layout& l : layouts(in))
-        if (l.shape == Shape::grid)
-            return l;
-    return {};
-}
-
-void orders() {
-    for (const auto& [columns, rows, limit] :
-         {std::tuple{3, 3, 1.0}, {4 + 1, 3, 5.0}, {5, 5, 20.0}, {5, 7, 500.0}}) {
-        const Layout layout = gridOf(columns, rows);
-        const double from = processorMs();
-        const WorkingOrder order = bestOrder(layout);
-        char line[96];
-        std::snprintf(line, sizeof line, "order of %zu passes%s; %.3f of the shortest way",
-                      layout.areas.size(), order.exact ? ", exact" : "",
-                      ratio(order.shifted, shortestWay(layout)));
-        report(line, processorMs() - from, limit);
+void counts() {
+    const double tables[][2] = {{30, 48}, {30, 72}, {36, 72}, {30, 144},
+                                {60, 60}, {60, 72}, {60, 96}, {60, 108}, {90, 72}};
+    const double quilts[][2] = {{40, 50},  {60, 76},   {70, 90},   {78, 94.5}, {88, 112},
+                                {90, 108}, {100, 100}, {108, 120}, {120, 120}};
+    std::printf("passes from the middle, beside it, from an end; the better way to lie\n%14s", "");
+    for (const auto& t : tables)
+        std::printf(" %5.0fx%-5.0f", t[0], t[1]);
+    for (const auto& q : quilts) {
+        const Board board = testing::rowsAcross(in(q[0]), in(q[1]));
+        std::printf("\n%6.1f x %5.1f", q[0], q[1]);
+        for (const auto& t : tables) {
+            char cell[32];
+            std::snprintf(cell, sizeof cell, "%zu %zu %zu",
+                          testing::fewest(board, in(t[1]), in(t[0]), Start::centred),
+                          testing::fewest(board, in(t[1]), in(t[0]), Start::besideMiddle),
+                          testing::fewest(board, in(t[1]), in(t[0]), Start::oneEnd));
+            std::printf(" %11s", cell);
+        }
     }
+    std::printf("\n");
 }
 
-int planned(const Cells& c) {
-    const Length cell = Length::inches(6);
-    LayoutInput in;
-    in.top = {cell * c.width, cell * c.length};
-    in.surface.table = {cell * c.fieldWidth, cell * c.fieldLength};
-    in.surface.field = {{}, {}, in.surface.table.width, in.surface.table.length};
-    in.anchor = cell;
-    in.start = c.centred ? Basting::Start::centred : Basting::Start::fewestShifts;
-    return int(layouts(in).front().areas.size());
-}
-
-void againstEveryDissection() {
-    for (const bool centred : {true, false}) {
-        int cases = 0, least = 0, passes = 0, leastPasses = 0, turned = 0, saved = 0;
-        for (const auto& [u, v] : {std::pair{3, 2}, {3, 3}, {4, 3}, {4, 4}, {5, 2}, {6, 2}, {7, 3}})
-            for (int w = 2; w <= std::min(8, 3 * u - 2); ++w)
-                for (int l = 2; l <= std::min(8, 3 * v - 2); ++l) {
-                    Cells c{w, l, u, v, centred};
-                    const int ours = planned(c);
-                    const int best = testing::leastByEveryDissection(c, ours - 1);
-                    ++cases;
-                    least += ours == best ? 1 : 0;
-                    passes += ours;
-                    leastPasses += best;
-                    if (u == v)
-                        continue;
-                    c.turning = true;
-                    const int lying = std::min(ours, planned({w, l, v, u, centred}));
-                    const int with = testing::leastByEveryDissection(c, lying - 1);
-                    turned += with < lying ? 1 : 0;
-                    saved += lying - with;
+/// Table depth and reach inch by inch.
+void cliffs() {
+    int steps = 0, more = 0, jumps = 0, deep = 0;
+    const auto quilts = {std::pair{88.0, 112.0}, {70.0, 90.0}, {78.0, 94.5}, {100.0, 100.0}};
+    for (const auto& [width, length] : quilts)
+        for (const double along : {72.0, 144.0})
+            for (int reach = 24; reach <= 40; ++reach) {
+                const Board board = testing::rowsAcross(in(width), in(length));
+                std::size_t before = 0, enough = 0;
+                for (int depth = 24; depth <= 72; ++depth) {
+                    const std::size_t now = testing::fewest(board, in(along), in(depth),
+                                                            Start::besideMiddle, in(reach));
+                    if (depth <= 2 * reach + 12) {
+                        enough = now;
+                        if (before > 0) {
+                            ++steps;
+                            more += now == 0 || now > before ? 1 : 0;
+                            jumps += before > now + 2 ? 1 : 0;
+                        }
+                        before = now;
+                    } else {
+                        deep += now == 0 || now > enough + 2 ? 1 : 0;
+                    }
                 }
-        std::printf("%-14s least of every dissection in %d of %d cases, %.4f of it in all; turning "
-                    "the quilt would save in %d, %d passes\n",
-                    centred ? "centred:" : "fewest shifts:", least, cases,
-                    double(passes) / leastPasses, turned, saved);
-    }
+            }
+    std::printf("%d steps of an inch of depth: %d with more passes, %d with more than two fewer; "
+                "%d tables too deep with more than two passes more\n",
+                steps, more, jumps, deep);
+    within = within && more == 0 && deep == 0;
 }
 
 } // namespace
 
 int main() {
     everyArrangement();
-    orders();
-    againstEveryDissection();
+    counts();
+    cliffs();
     return within ? 0 : 1;
 }

@@ -66,9 +66,7 @@ struct Row {
 
 std::vector<Zone> zones(Basting::With with) {
     const std::vector<Row> rows{
-        {0_in, 7_in, 3}, {7_in, 18_in, 1}, {18_in, 33_in, 1}, {33_in, 40_in, 2}};
-    // The row of points beside an open boundary waits for the later pass.
-    const std::vector<Length> lastPoint{8_in, 16_in, 28_in, 39_in};
+        {0_in, 10_in, 3}, {10_in, 18_in, 1}, {18_in, 30_in, 1}, {30_in, 40_in, 2}};
     std::vector<Zone> out;
     for (std::size_t r = 0; r < rows.size(); ++r)
         for (const bool right : {false, true}) {
@@ -78,8 +76,7 @@ std::vector<Zone> zones(Basting::With with) {
             z.area = right ? Rect{24_in, rows[r].y0, 48_in, rows[r].y1}
                            : Rect{0_in, rows[r].y0, 24_in, rows[r].y1};
             for (const PlacedPoint& p : points(with))
-                if ((p.at.x > 24_in) == right && p.at.y <= lastPoint[r] &&
-                    (r == 0 || p.at.y > lastPoint[r - 1]))
+                if (z.area.contains(p.at))
                     z.points.push_back(p);
             out.push_back(z);
         }
@@ -110,6 +107,7 @@ Hold hold(Side side, bool hangs, Interval along) {
     std::ranges::stable_sort(h.positions, {}, [&](Length at) { return abs(at - along.middle()); });
     if (!hangs)
         h.length = 6_in * h.count;
+    h.apart = 1_in * ((along.size() / h.count + 0.5_in).nm() / (1_in).nm());
     return h;
 }
 
@@ -122,9 +120,29 @@ PerSide<Length> beyond(const Rect& layer, const Rect& table) {
     return {table.y0 - layer.y0, layer.y1 - table.y1, table.x0 - layer.x0, layer.x1 - table.x1};
 }
 
-void layPass(Pass& p, const LayerSizes& layers, Length batting) {
+/// Rounds: middles of head and foot, of left and right, then outward in turn.
+void number(std::vector<Hold>& holds) {
+    int next = 1;
+    for (std::size_t k = 0; k < 8; ++k)
+        for (const bool across : {true, false}) {
+            bool any = false;
+            for (Hold& h : holds)
+                if (isAcross(h.side) == across && k < h.positions.size()) {
+                    h.numbers.push_back(next);
+                    any = true;
+                }
+            next += any ? 1 : 0;
+        }
+}
+
+void layPass(Pass& p, const LayerSizes& layers) {
     const Rect top = centred(layers.top), backing = centred(layers.backing);
-    p.field = intersection(p.table.grown(-2_in), top);
+    // The rim counts only where the top goes on past the table's edge.
+    p.field = top;
+    if (p.table.y0 > 0_in)
+        p.field.y0 = p.table.y0 + 2_in;
+    if (p.table.y1 < 40_in)
+        p.field.y1 = p.table.y1 - 2_in;
     p.topOverhang = beyond(top, p.table);
     p.battingOverhang = beyond(centred(layers.batting), p.table);
     p.backingOverhang = beyond(backing, p.table);
@@ -136,10 +154,9 @@ void layPass(Pass& p, const LayerSizes& layers, Length batting) {
         const Interval along = isAcross(side) ? intersection(p.table.x(), backing.x())
                                               : intersection(p.table.y(), backing.y());
         p.holds.push_back(hold(side, p.backingOverhang[side] > 0_in, along));
-        if (p.topOverhang[side] > 12_in)
-            p.rolls.push_back(
-                goodRoll(side, std::max(p.topOverhang[side], p.backingOverhang[side]), batting));
+        p.beyond[side] = p.backingOverhang[side] > 0_in ? Beyond::hangs : Beyond::nothing;
     }
+    number(p.holds);
 }
 
 BackingPlan backing() {
@@ -234,7 +251,7 @@ struct Work {
 Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, Seconds start) {
     Clock clock{out, job, start};
     const std::vector<Work> passes{
-        {1, {"2", "3"}, Side::head}, {2, {"4"}, Side::foot}, {3, {"1"}, Side::head}};
+        {1, {"2", "3"}, Side::head}, {2, {"4"}, Side::head}, {3, {"1"}, Side::head}};
     for (const Work& w : passes) {
         if (w.pass == 1)
             for (const TaskKind kind : {layBacking, layBatting, layTop})
@@ -280,9 +297,9 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
                  .width = 30_in,
                  .tables = {{0_in, 0_in, 72_in, 30_in}},
                  .closed = {}};
-    q.passes = {pass(1, {0_in, 7_in, 48_in, 33_in}, 5_in, {"A2", "B2", "A3", "B3"}),
-                pass(2, {0_in, 33_in, 48_in, 40_in}, 13_in, {"A4", "B4"}),
-                pass(3, {0_in, 0_in, 48_in, 7_in}, -3_in, {"A1", "B1"})};
+    q.passes = {pass(1, {0_in, 10_in, 48_in, 30_in}, 5_in, {"A2", "B2", "A3", "B3"}),
+                pass(2, {0_in, 30_in, 48_in, 40_in}, 13_in, {"A4", "B4"}),
+                pass(3, {0_in, 0_in, 48_in, 10_in}, -3_in, {"A1", "B1"})};
     q.passes[0].smoothTowards = {kSides.begin(), kSides.end()};
     q.passes[1].smoothTowards = {Side::foot, Side::left, Side::right};
     q.passes[2].smoothTowards = {Side::head, Side::left, Side::right};
@@ -292,6 +309,7 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     q.batting = batting();
     Alternative& how = q.alternatives.emplace_back();
     how.surface = "1 table";
+    how.start = Basting::Start::centred;
     how.passes = 3;
     how.chosen = true;
     how.reach = 15_in; // the middle of the table
@@ -300,7 +318,6 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     how.liftKilograms = 2;
     how.shifted = 24_in; // 8 in to the foot, 16 in to the head
     how.largestShift = 16_in;
-    how.outwardCost = 8_in;                 // from one end to the other it is 16 in
     q.bounds = {.points = 93, .passes = 1}; // 1920 in² / (8 in² · 2.598)
     return q;
 }
@@ -326,7 +343,7 @@ Task& Good::task(const std::string& id) {
 void Good::lay() {
     const Pass* last = nullptr;
     for (Pass& p : quilt().passes) {
-        layPass(p, quilt().layers, job().batting.thickness);
+        layPass(p, quilt().layers);
         p.shift = last == nullptr ? Vec{} : Vec{0_in, last->table.y0 - p.table.y0};
         last = &p;
     }
@@ -348,6 +365,18 @@ Roll goodRoll(Side side, Length rolled, Length batting) {
     r.clipHolds = r.diameter <= 3_in ? 3_in : 5_in;
     r.clips = 4;
     return r;
+}
+
+void wallAtFoot(Good& good) {
+    good.session.setting.room.walls = good.quilt().surface.closed = {Side::foot};
+    for (Pass& p : good.quilt().passes) {
+        if (p.backingOverhang.foot <= 0_in)
+            continue;
+        p.beyond.foot = Beyond::onTable;
+        p.rolls = {goodRoll(Side::foot, p.backingOverhang.foot, good.job().batting.thickness)};
+        std::erase_if(p.holds, [](const Hold& h) { return h.side == Side::foot; });
+    }
+    good.quilt().alternatives.front().reach = 26_in;
 }
 
 void Good::forget(const std::string& id) {

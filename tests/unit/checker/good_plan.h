@@ -32,6 +32,9 @@ struct Good {
 /// middle first, then the foot, then the head. Ada and Bo work it with 154 pins, or as many dots.
 Good goodPlan(Basting::With with = Basting::With::pins, Length batting = Length::millimetres(3));
 
+/// The tables stand against a wall at the foot: what goes on past it lies rolled on the edge.
+void wallAtFoot(Good& good);
+
 /// A roll of so much quilt along the whole backing, with the clips that hold it.
 Roll goodRoll(Side side, Length rolled, Length batting);
 

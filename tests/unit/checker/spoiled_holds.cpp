@@ -17,8 +17,11 @@ std::vector<Spoiled> spoiledHolds() {
         {"ThreeClampsOnFiftySixInches",
          {"holds.count"},
          [](Good& g) {
-             g.pass(1).holds.front().count = 3;
-             g.pass(1).holds.front().positions.pop_back();
+             Hold& head = g.pass(1).holds.front();
+             head.count = 3;
+             head.positions.pop_back();
+             head.numbers.pop_back();
+             head.apart = 19_in;
          }},
         {"TapeIsCutShort", {"holds.count"}, [](Good& g) { g.pass(1).holds.back().length = 17_in; }},
         {"HoldsGoFromOneEndToTheOther",
@@ -27,8 +30,14 @@ std::vector<Spoiled> spoiledHolds() {
         {"AShortSideComesFirst",
          {"holds.order"},
          [](Good& g) { std::ranges::rotate(g.pass(1).holds, g.pass(1).holds.begin() + 2); }},
+        {"TheHoldsAreSaidToBeFartherApart",
+         {"holds.count"},
+         [](Good& g) { g.pass(1).holds.front().apart = 18_in; }},
+        {"HoldsThatFaceEachOtherHaveDifferentNumbers",
+         {"holds.numbers"},
+         [](Good& g) { ++g.pass(1).holds.front().numbers.front(); }},
         {"AClampHasNoPlace",
-         {"holds.order"},
+         {"holds.order", "holds.numbers"},
          [](Good& g) { g.pass(1).holds.front().positions.pop_back(); }},
         {"AClampIsBesideTheBacking",
          {"holds.order"},
@@ -39,44 +48,80 @@ std::vector<Spoiled> spoiledHolds() {
              Hold& head = g.pass(1).holds.front();
              head.positions = {24_in, 24_in, 4_in, 44_in};
          }},
-        {"MuchQuiltHangsFreely", {"rolls.needed"}, [](Good& g) { g.pass(2).rolls.clear(); }},
-        {"MoreIsRolledThanHangs",
+        {"ASideAgainstAWallIsClamped",
+         {"holds.sides"},
+         [](Good& g) {
+             const Hold foot = *std::ranges::find(g.pass(1).holds, Side::foot, &Hold::side);
+             wallAtFoot(g);
+             g.pass(1).holds.insert(g.pass(1).holds.begin() + 1, foot);
+         }},
+        {"WhatLiesRolledAgainstAWall", {}, wallAtFoot},
+        {"WhatIsBeyondTheTableIsSaidToLieOnChairs",
+         {"rolls.beyond"},
+         [](Good& g) { g.pass(2).beyond.head = Beyond::chairs; }},
+        {"NothingIsRolledAgainstTheWall",
          {"rolls.needed"},
          [](Good& g) {
-             g.pass(2).rolls = {goodRoll(Side::head, 18_in, g.job().batting.thickness)};
+             wallAtFoot(g);
+             g.pass(3).rolls.clear();
          }},
-        {"ASideThatLiesOnTheTableIsRolled",
-         {"rolls.needed", "supplies.enough"},
+        {"MoreIsRolledThanIsBeyondTheTable",
+         {"rolls.needed"},
          [](Good& g) {
-             g.pass(2).rolls.push_back(goodRoll(Side::left, 4_in, g.job().batting.thickness));
+             wallAtFoot(g);
+             g.pass(1).rolls = {goodRoll(Side::foot, 10_in, g.job().batting.thickness)};
+         }},
+        {"ASideThatHangsIsRolled",
+         {"rolls.needed"},
+         [](Good& g) {
+             g.pass(2).rolls.push_back(goodRoll(Side::head, 4_in, g.job().batting.thickness));
          }},
         {"ARollIsLongerThanTheBacking",
          {"rolls.needed"},
-         [](Good& g) { g.pass(2).rolls.front().along = 57_in; }},
+         [](Good& g) {
+             wallAtFoot(g);
+             g.pass(3).rolls.front().along = 57_in;
+         }},
         {"ARollIsThinnerThanItsQuilt",
          {"rolls.diameter"},
-         [](Good& g) { g.pass(2).rolls.front().diameter -= 0.125_in; }},
+         [](Good& g) {
+             wallAtFoot(g);
+             g.pass(3).rolls.front().diameter -= 0.125_in;
+         }},
         {"ARollForTheMachineIsThinnerThanItsQuilt",
          {"rolls.diameter"},
          [](Good& g) { g.quilt().machineRolls.front().diameter -= 0.125_in; }},
         {"AClipIsTooSmall",
          {"rolls.clips"},
          [](Good& g) {
+             wallAtFoot(g);
              g.session.setting.stash.clips.push_back({1_in, 8});
-             g.pass(2).rolls.front().clipHolds = 1_in;
+             g.pass(3).rolls.front().clipHolds = 1_in;
          }},
         {"AClipIsNotOnHand",
          {"rolls.clips"},
-         [](Good& g) { g.pass(2).rolls.front().clipHolds = 4_in; }},
-        {"TooFewClips", {"rolls.clips"}, [](Good& g) { g.pass(2).rolls.front().clips = 3; }},
+         [](Good& g) {
+             wallAtFoot(g);
+             g.pass(3).rolls.front().clipHolds = 4_in;
+         }},
+        {"TooFewClips",
+         {"rolls.clips"},
+         [](Good& g) {
+             wallAtFoot(g);
+             g.pass(3).rolls.front().clips = 3;
+         }},
         {"ARollIsHeldByNothing",
          {"rolls.clips"},
-         [](Good& g) { g.pass(2).rolls.front().clipHolds = 0_in; }},
+         [](Good& g) {
+             wallAtFoot(g);
+             g.pass(3).rolls.front().clipHolds = 0_in;
+         }},
         {"AFoldedRollNeedsNoClip",
          {},
          [](Good& g) {
-             g.pass(2).rolls.front().clipHolds = 0_in;
-             g.pass(2).rolls.front().folded = true;
+             wallAtFoot(g);
+             g.pass(3).rolls.front().clipHolds = 0_in;
+             g.pass(3).rolls.front().folded = true;
          }},
     };
 }

@@ -88,7 +88,7 @@ TEST(Defaults, TheTradesWordsAreRead) {
         "room": {"walls": ["head", "left"]}})");
     EXPECT_EQ(s.jobs[0].quilting.method, Quilting::Method::inTheDitch);
     EXPECT_EQ(s.jobs[0].basting.with, Basting::With::dots);
-    EXPECT_EQ(s.jobs[0].basting.start, Basting::Start::fewestShifts);
+    EXPECT_EQ(s.jobs[0].basting.start, Basting::Start::besideMiddle);
     EXPECT_EQ(s.jobs[0].basting.layout, Basting::Layout::fewest);
     EXPECT_EQ(read(R"({"top": {"width": 60, "length": 72}, "basting": {"layout": "pattern"}})")
                   .jobs[0]

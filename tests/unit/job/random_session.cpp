@@ -122,7 +122,7 @@ Job job(Random& r) {
     j.basting.clear = r.length(0_in, 2_in);
     j.basting.edge = r.length(0_in, 6_in);
     j.basting.start = r.oneOf(
-        std::vector{Basting::Start::centred, Basting::Start::fewestShifts, Basting::Start::best,
+        std::vector{Basting::Start::centred, Basting::Start::besideMiddle, Basting::Start::best,
                     Basting::Start::besideMiddle});
     j.basting.along = r.oneOf(std::vector{Basting::Along::either, Basting::Along::tableLength,
                                           Basting::Along::tableWidth});

@@ -2,137 +2,116 @@
 
 #include <gtest/gtest.h>
 
-#include <deque>
 #include <map>
+#include <queue>
+#include <set>
 
 namespace bastewright {
 namespace {
 
 using namespace literals;
 
-/// Least passes along an axis by breadth-first search over basted stretches, on whole inches: the
-/// first field lays any stretch of at most U that `mayStart` allows; each further pass adds at most
-/// U − v at one end. Shares nothing with the formulas.
-template <class MayStart>
-int leastByBruteForce(int quilt, int field, int anchor, MayStart mayStart) {
-    std::map<std::pair<int, int>, int> passes;
-    std::deque<std::pair<int, int>> queue;
-    for (int lo = 0; lo < quilt; ++lo)
-        for (int hi = lo + 1; hi <= quilt && hi - lo <= field; ++hi)
-            if (mayStart(lo, hi)) {
-                passes[{lo, hi}] = 1;
-                queue.push_back({lo, hi});
-            }
+AxisLines everyInch(int quilt) {
+    std::vector<Length> at;
+    for (int i = 0; i < quilt; ++i)
+        at.push_back(Length::inches(i) + 0.5_in);
+    return axisLines(at, Length::inches(quilt), 1_in, {});
+}
+
+AxisTable table(int size) {
+    return {Length::inches(size), 2_in, 2_in, {}, {}, 6_in, {}};
+}
+
+/// Fewest passes along one axis by breadth-first search over basted stretches on whole inches. The
+/// table takes whole inches; its field is what lies inside its rim, or to an end of the quilt that
+/// lies on it; 6 in of what is basted stay on it.
+int byBreadth(int quilt, int size, std::optional<int> firstAt) {
+    using Stretch = std::pair<int, int>;
+    std::map<Stretch, int> passes;
+    std::queue<Stretch> queue;
+    const auto field = [&](int at) {
+        return Stretch{at <= 0 ? 0 : at + 2, at + size >= quilt ? quilt : at + size - 2};
+    };
+    const auto reach = [&](Stretch s, int n) {
+        if (s.first < s.second && passes.emplace(s, n).second)
+            queue.push(s);
+    };
+    for (int at = -size; at <= quilt; ++at)
+        if (!firstAt || at == *firstAt)
+            reach(field(at), 1);
     while (!queue.empty()) {
-        const auto [lo, hi] = queue.front();
-        queue.pop_front();
-        const int n = passes[{lo, hi}];
-        if (lo == 0 && hi == quilt)
-            return n;
-        for (int add = 1; add <= field - anchor; ++add)
-            for (const auto& next :
-                 {std::pair{std::max(0, lo - add), hi}, std::pair{lo, std::min(quilt, hi + add)}})
-                if (passes.try_emplace(next, n + 1).second)
-                    queue.push_back(next);
-    }
-    return -1;
-}
-
-AxisRoom room(int quilt, int field, int anchor) {
-    return {Length::inches(quilt), Length::inches(field), Length::inches(anchor)};
-}
-
-struct Case {
-    int quilt, field, anchor;
-};
-std::vector<Case> everyCase() {
-    std::vector<Case> out;
-    for (int quilt = 6; quilt <= 120; quilt += 12)
-        for (int field = 14; field <= 116; field += 10)
-            for (const int anchor : {6, 8})
-                out.push_back({quilt, field, anchor});
-    return out;
-}
-
-TEST(AxisCounts, WithoutACentreEqualBruteForce) {
-    for (const auto& [q, u, v] : everyCase())
-        ASSERT_EQ(freeCount(room(q, u, v)),
-                  leastByBruteForce(q, u, v, [](int, int) { return true; }))
-            << "quilt " << q << ", field " << u << ", anchor " << v;
-}
-
-TEST(AxisCounts, CentredEqualBruteForce) {
-    for (const auto& [q, u, v] : everyCase()) {
-        // A stretch in whole inches is centred only where the parities agree: U even, Q even here.
-        const auto centred = [q = q](int lo, int hi) { return lo + hi == q; };
-        ASSERT_EQ(centredCount(room(q, u, v)), leastByBruteForce(q, u, v, centred))
-            << "quilt " << q << ", field " << u << ", anchor " << v;
-    }
-}
-
-TEST(AxisCounts, FewestShiftsEqualBruteForce) {
-    for (const auto& [q, u, v] : everyCase()) {
-        // Some position of the field holds the stretch and the margin on both sides of the middle.
-        const int margin = std::min(12, u / 2);
-        const auto holdsCentre = [&](int lo, int hi) {
-            const int from = std::min(lo, std::max(0, q / 2 - margin));
-            const int to = std::max(hi, std::min(q, q / 2 + margin));
-            return to - from <= u;
-        };
-        ASSERT_EQ(int(fewestCuts(room(q, u, v)).runs()), leastByBruteForce(q, u, v, holdsCentre))
-            << "quilt " << q << ", field " << u << ", anchor " << v;
-    }
-}
-
-std::vector<Length> blockSeams(int quilt, int border, int block, int sashing) {
-    std::vector<Length> out;
-    for (int at = border; at < quilt; at += block + sashing) {
-        out.push_back(Length::inches(at));
-        if (sashing > 0 && at + block < quilt)
-            out.push_back(Length::inches(at + block));
-    }
-    return out;
-}
-
-void expectSound(const AxisRoom& r, const AxisCuts& cuts) {
-    ASSERT_GE(cuts.at.size(), 2u);
-    EXPECT_EQ(cuts.at.front(), Length{});
-    EXPECT_EQ(cuts.at.back(), r.quilt);
-    for (std::size_t i = 0; i < cuts.runs(); ++i) {
-        EXPECT_GT(cuts.run(i).size(), Length{});
-        EXPECT_LE(cuts.run(i).size(), i == cuts.first ? r.field : r.field - r.anchor);
-    }
-    EXPECT_EQ(cuts.firstField.size(), r.field);
-    EXPECT_TRUE(cuts.firstField.contains(cuts.run(cuts.first)));
-}
-
-TEST(AxisCuts, AreSoundAndSnappingCostsNoPass) {
-    for (const auto& [q, u, v] : everyCase()) {
-        SCOPED_TRACE(testing::Message() << "quilt " << q << ", field " << u << ", anchor " << v);
-        const AxisRoom r = room(q, u, v);
-        for (const auto& seams :
-             {std::vector<Length>{}, blockSeams(q, 3, 10, 2), blockSeams(q, 0, 9, 0)}) {
-            const AxisCuts centred = centredCuts(r, seams);
-            expectSound(r, centred);
-            EXPECT_EQ(std::int64_t(centred.runs()), centredCount(r));
-            EXPECT_LE(abs(centred.run(centred.first).middle() - r.quilt / 2),
-                      Length::nanometres(1));
-            const AxisCuts free = freeCuts(r, seams);
-            expectSound(r, free);
-            EXPECT_EQ(std::int64_t(free.runs()), freeCount(r));
-            const AxisCuts fewest = fewestCuts(r, seams);
-            expectSound(r, fewest);
-            EXPECT_EQ(fewest.runs(), fewestCuts(r).runs());
+        const Stretch s = queue.front();
+        queue.pop();
+        if (s == Stretch{0, quilt})
+            return passes[s];
+        for (int at = -size; at <= quilt; ++at) {
+            const Stretch f = field(at);
+            Stretch next = s;
+            if (f.second > s.second && at <= s.second - 6 && f.first <= s.second)
+                next.second = f.second;
+            else if (f.first < s.first && at + size >= s.first + 6 && f.second >= s.first)
+                next.first = f.first;
+            else
+                continue;
+            reach(next, passes[s] + 1);
         }
     }
+    return 0;
 }
 
-TEST(AxisCuts, StopAtSeamsWherePossible) {
-    // Harbour Lights across two tables end to end: blocks of 10, sashing 2, border 3.
-    const AxisCuts cuts = centredCuts(room(88, 26, 6), blockSeams(88, 3, 10, 2));
-    ASSERT_EQ(cuts.runs(), 5u);
-    EXPECT_EQ(cuts.at[2], 37_in);
-    EXPECT_EQ(cuts.at[3], 51_in);
+// From an end, and from every place of the first table, as few as there can be.
+TEST(OutwardFrom, TakesAsFewAsABreadthFirstSearchOnWholeInches) {
+    for (const int size : {16, 20, 30, 36, 48})
+        for (int quilt = 20; quilt <= 120; quilt += 7) {
+            SCOPED_TRACE(std::to_string(quilt) + " on " + std::to_string(size));
+            const AxisLines lines = everyInch(quilt);
+            const AxisTable t = table(size);
+            for (int at = (quilt - size) / 2; at <= quilt - size && at < quilt / 2; at += 5) {
+                const auto first = windowAt(lines, t, Length::inches(at));
+                ASSERT_TRUE(first);
+                const auto chain = outwardFrom(lines, t, t, *first);
+                EXPECT_EQ(static_cast<int>(chain.size()), byBreadth(quilt, size, at)) << at;
+            }
+            const auto fromEnd = outwardFrom(lines, t, t, lowEnd(lines, t));
+            EXPECT_EQ(static_cast<int>(fromEnd.size()), byBreadth(quilt, size, {}));
+        }
+}
+
+TEST(WindowAt, LosesNoRimWhereTheTopEndsOnTheTable) {
+    const AxisLines lines = everyInch(70);
+    const auto w = windowAt(lines, table(72), -1_in);
+    ASSERT_TRUE(w);
+    EXPECT_EQ(w->lo, 0u);
+    EXPECT_EQ(w->hi, lines.last());
+    EXPECT_TRUE(fits(lines, table(72)));
+    EXPECT_TRUE(fits(everyInch(72), table(72)));
+    EXPECT_FALSE(fits(everyInch(75), table(72)));
+}
+
+TEST(WindowAt, PullsInALastRow) {
+    AxisTable t = table(72);
+    t.row = 4_in;
+    EXPECT_TRUE(fits(everyInch(76), t));
+    EXPECT_TRUE(windowAt(everyInch(76), t, {})->pulled);
+    EXPECT_FALSE(fits(everyInch(77), t));
+}
+
+// Against a wall the top has to end on the table with its overage, and what goes on past it takes the
+// room of a roll.
+TEST(WindowAt, KeepsClearOfWhatLiesRolledAgainstAWall) {
+    AxisTable t = table(30);
+    t.insetLo = 5_in;
+    t.pastLo = 4_in;
+    const AxisLines lines = everyInch(60);
+    EXPECT_EQ(windowAt(lines, t, -4_in)->lo, 0u);
+    EXPECT_EQ(lines.cuts[windowAt(lines, t, -3_in)->lo].at, 2_in);
+    EXPECT_EQ(lines.cuts[windowAt(lines, t, 10_in)->lo].at, 15_in);
+}
+
+TEST(Anchor, HoldsOneRowAtLeast) {
+    const AxisLines rows = axisLines({2_in, 18_in, 34_in}, 36_in, 16_in, {});
+    EXPECT_EQ(anchorBelow(rows, table(30), 1), 8_in) << "the row beside the cut is 8 in away";
+    EXPECT_EQ(anchorBelow(everyInch(40), table(30), 20), 6_in);
 }
 
 } // namespace

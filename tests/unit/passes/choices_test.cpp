@@ -1,43 +1,130 @@
 #include "planners/passes/passes.h"
 #include "planners/surface/arrangement.h"
+#include "planners/surface/reachable.h"
+#include "unit/passes/boards.h"
 
 #include <gtest/gtest.h>
 
-using namespace bastewright;
-
+namespace bastewright {
 namespace {
 
-/// Harbour Lights' size with sashing: 88 × 112 in, on tables of 30 × 72 in.
+using namespace literals;
+
+/// A top of this size with pins in rows, on tables of 30 × 72 in.
 struct Demo {
     Job job;
     Setting setting;
-    LayerSizes layers{{88_in, 112_in}, {92_in, 116_in}, {96_in, 120_in}};
-    std::vector<PassChoice> choices;
+    LayerSizes layers;
+    std::vector<PlacedPoint> points;
 
-    explicit Demo(int tables) {
-        job.top.width = {88_in};
-        job.top.length = {112_in};
+    Demo(Length width, Length length, int tables) {
+        job.top.width = {width};
+        job.top.length = {length};
+        layers = {{width, length},
+                  {width + 4_in, length + 4_in},
+                  {width + 8_in, length + 8_in}};
         setting.helpers.resize(4);
-        choices = passChoices({job, setting, layers, 540},
-                              arrangements(std::vector<Table>{{72_in, 30_in, tables}}));
+        setting.room.tables = {{72_in, 30_in, tables, {}}};
+        for (const Point& p : testing::rowsAcross(width, length).points)
+            points.push_back({p, 0});
+    }
+    PassRequest request() const { return {job, setting, layers, points}; }
+    std::vector<PassChoice> choices() const {
+        return passChoices(request(), arrangements(setting.room.tables));
     }
 };
 
-// Where only a strip within reach is used, nothing that is worked lies deeper than that reach: rows
-// that a later area takes over do not count for the earlier one.
-TEST(PassChoices, AStripIsNeverWorkedDeeperThanItsReach) {
-    int strips = 0;
+TEST(PassChoices, NothingIsWorkedBeyondWhatAnybodyReaches) {
+    int deep = 0;
     for (const int tables : {2, 3, 4}) {
-        const Demo demo{tables};
-        const Length reach = commonReach(demo.setting.helpers);
-        for (const PassChoice& c : demo.choices) {
-            if (!c.summary.workable || c.workable.whole)
+        const Demo demo{88_in, 112_in, tables};
+        const Length reach = farthestReach(demo.setting.helpers, Basting::With::pins);
+        for (const PassChoice& c : demo.choices()) {
+            if (!c.summary.workable)
                 continue;
-            ++strips;
-            EXPECT_LE(c.summary.reach, reach) << c.summary.surface << ", " << tables << " tables";
+            deep += c.surface.width >= 90_in ? 1 : 0;
+            EXPECT_LE(c.summary.reach, reach + 0.001_in)
+                << c.surface.name.english() << ", " << tables << " tables";
         }
     }
-    EXPECT_GT(strips, 10);
+    EXPECT_GT(deep, 2) << "three and four side by side have a middle out of reach";
+}
+
+// More table never gives more passes: all that fewer tables make is still there to choose from.
+TEST(PassChoices, AnotherTableNeverTakesMorePasses) {
+    const std::vector<Size> tops{{40_in, 50_in}, {70_in, 90_in}, {88_in, 112_in}, {100_in, 100_in}};
+    for (const Size& top : tops) {
+        int before = 100;
+        for (const int tables : {1, 2, 3, 4}) {
+            const Demo demo{top.width, top.length, tables};
+            const auto choices = demo.choices();
+            ASSERT_TRUE(choices.front().summary.workable);
+            EXPECT_LE(choices.front().summary.passes, before) << tables;
+            before = choices.front().summary.passes;
+        }
+    }
+}
+
+TEST(PassChoices, TablesOfDifferentGroupsStayApart) {
+    Demo demo{88_in, 112_in, 1};
+    demo.setting.room.tables.push_back({72_in, 30_in, 1, "by the stage"});
+    for (const PassChoice& c : demo.choices())
+        EXPECT_EQ(c.surface.tables.size(), 1u);
+    demo.setting.room.tables.back().group = "";
+    bool together = false;
+    for (const PassChoice& c : demo.choices())
+        together = together || c.surface.tables.size() == 2;
+    EXPECT_TRUE(together);
+}
+
+TEST(DetailedPasses, OfEveryWayTileTheTopAndHoldTheirPoints) {
+    for (const int tables : {1, 2, 3}) {
+        const Demo demo{78_in, 94.5_in, tables};
+        for (PassChoice& c : demo.choices()) {
+            if (!c.summary.workable)
+                continue;
+            makeEven(demo.request(), c);
+            const std::vector<Pass> passes = detailedPasses(demo.request(), c);
+            double area = 0;
+            std::size_t points = 0;
+            for (const Pass& p : passes) {
+                area += areaSquareInches(p.fresh);
+                for (const PlacedPoint& at : demo.points)
+                    if (p.fresh.contains(at.at)) {
+                        ++points;
+                        EXPECT_TRUE(p.field.contains(at.at));
+                    }
+            }
+            EXPECT_NEAR(area, 78 * 94.5, 1e-6);
+            EXPECT_EQ(points, demo.points.size());
+            EXPECT_EQ(static_cast<int>(passes.size()), c.summary.passes + c.summary.pulls);
+        }
+    }
+}
+
+// Nothing hangs or is clamped over a side against a wall; a foot away it may.
+TEST(DetailedPasses, NothingHangsAgainstAWall) {
+    Demo demo{88_in, 112_in, 2};
+    demo.setting.room.walls = {Side::head};
+    for (const bool away : {false, true}) {
+        demo.setting.room.wallGap = away ? 12_in : Length{};
+        int onTable = 0;
+        for (const PassChoice& c : demo.choices()) {
+            if (!c.summary.workable)
+                continue;
+            ASSERT_EQ(c.lie.closed.size(), 1u);
+            const Side wall = c.lie.closed.front();
+            for (const Pass& p : detailedPasses(demo.request(), c)) {
+                onTable += p.beyond[wall] == Beyond::onTable ? 1 : 0;
+                for (const Hold& h : p.holds)
+                    if (h.side == wall && !away) {
+                        EXPECT_EQ(h.kind, Hold::Kind::tape);
+                    }
+            }
+        }
+        EXPECT_EQ(onTable == 0, away);
+    }
 }
 
 } // namespace
+} // namespace bastewright

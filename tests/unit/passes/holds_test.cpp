@@ -28,7 +28,7 @@ TEST(Spare, IsPerSideNotTotal) {
 }
 
 TEST(Holds, ClampWhereBackingHangsAndTapeWhereItEnds) {
-    const std::vector<Hold> all = holds(kBacking, kTop, kTable, false);
+    const std::vector<Hold> all = holds(kBacking, kTop, kTable, {}, false, Unit::inch);
     ASSERT_EQ(all.size(), 4u);
     EXPECT_EQ(all[0].side, Side::left) << "long sides first";
     EXPECT_EQ(all[1].side, Side::right);
@@ -45,22 +45,72 @@ TEST(Holds, ClampWhereBackingHangsAndTapeWhereItEnds) {
 }
 
 TEST(Holds, WorkFromTheMiddleOutward) {
-    const Hold h = holds(kBacking, kTop, kTable, false).front();
+    const Hold h = holds(kBacking, kTop, kTable, {}, false, Unit::inch).front();
     const Length middle = 56_in;
     for (std::size_t i = 1; i < h.positions.size(); ++i)
         EXPECT_GE(abs(h.positions[i] - middle), abs(h.positions[i - 1] - middle));
 }
 
 TEST(Holds, TheFloorTakesOnlyTape) {
-    for (const Hold& h : holds(kBacking, kTop, {-4_in, -4_in, 92_in, 116_in}, true))
+    for (const Hold& h : holds(kBacking, kTop, {-4_in, -4_in, 92_in, 116_in}, {}, true, Unit::inch))
         EXPECT_EQ(h.kind, Hold::Kind::tape);
 }
 
-TEST(PassRolls, RollOnlyWhatHangsFar) {
+// Two people who face each other set one number at the same moment: middles of the long sides, of
+// the short sides, then outward in turn.
+TEST(Holds, ThatFaceEachOtherShareANumber) {
+    const std::vector<Hold> all = holds(kBacking, kTop, kTable, {}, false, Unit::inch);
+    ASSERT_EQ(all.size(), 4u);
+    EXPECT_EQ(all[0].numbers, all[1].numbers);
+    EXPECT_EQ(all[2].numbers, all[3].numbers);
+    EXPECT_EQ(all[0].numbers.front(), 1);
+    EXPECT_EQ(all[2].numbers.front(), 2);
+    EXPECT_EQ(all[0].numbers[1], 3);
+    EXPECT_EQ(all[0].apart, 17_in) << "120 in with 7 clamps: said in whole inches";
+}
+
+TEST(Holds, AreNoneWhereTheRestLiesRolledAgainstAWall) {
+    PerSide<Beyond> beyond;
+    beyond.left = Beyond::onTable;
+    for (const Hold& h : holds(kBacking, kTop, kTable, beyond, false, Unit::inch))
+        EXPECT_NE(h.side, Side::left);
+}
+
+BeyondInput hanging(Length top) {
+    BeyondInput in;
+    in.top.left = top;
+    in.backing.left = top + 4_in;
+    return in;
+}
+
+// Tables are about 30 in high (ITTF Laws 2.1: 76 cm): what hangs lower would lie on the floor.
+TEST(Beyond, HangsOrRestsOnSomething) {
+    EXPECT_EQ(beyond(hanging(20_in)).left, Beyond::hangs);
+    EXPECT_EQ(beyond(hanging(20_in)).right, Beyond::nothing);
+    BeyondInput far = hanging(40_in);
+    EXPECT_EQ(beyond(far).left, Beyond::chairs);
+    far.spareTable = true;
+    EXPECT_EQ(beyond(far).left, Beyond::spareTable);
+    far.rolled = true;
+    EXPECT_EQ(beyond(far).left, Beyond::rolled);
+    far.walls = {Side::left};
+    EXPECT_EQ(beyond(far).left, Beyond::onTable);
+    far.floor = true;
+    EXPECT_EQ(beyond(far).left, Beyond::nothing);
+}
+
+Pass rolledPass() {
+    Pass pass;
+    pass.table = kTable;
+    pass.beyond.left = pass.beyond.right = Beyond::rolled;
+    return pass;
+}
+
+TEST(PassRolls, AreAsLongAsTheCloth) {
     Job job;
     Stash stash;
     stash.clips = {{3_in, 8}};
-    const std::vector<Roll> rolls = passRolls(job, stash, kBacking, kTop, kTable);
+    const std::vector<Roll> rolls = passRolls(job, stash, kBacking, kTop, rolledPass());
     ASSERT_EQ(rolls.size(), 2u);
     EXPECT_THAT((std::vector{rolls[0].side, rolls[1].side}), ElementsAre(Side::left, Side::right));
     EXPECT_EQ(rolls[0].rolled, 33_in);
@@ -69,11 +119,31 @@ TEST(PassRolls, RollOnlyWhatHangsFar) {
     EXPECT_FALSE(rolls[0].folded);
 }
 
+TEST(PassRolls, WhatHangsIsNotRolled) {
+    Pass pass = rolledPass();
+    pass.beyond.left = Beyond::hangs;
+    pass.beyond.right = Beyond::chairs;
+    EXPECT_TRUE(passRolls({}, {}, kBacking, kTop, pass).empty());
+}
+
 TEST(PassRolls, FoldWhereNoClipHolds) {
-    const std::vector<Roll> rolls = passRolls({}, {}, kBacking, kTop, kTable);
+    const std::vector<Roll> rolls = passRolls({}, {}, kBacking, kTop, rolledPass());
     ASSERT_FALSE(rolls.empty());
     EXPECT_TRUE(rolls[0].folded);
     EXPECT_EQ(rolls[0].clips, 0);
+}
+
+TEST(MachineRolls, AskForNoClipThatIsNotSold) {
+    Job job;
+    job.batting.thickness = 25_mm;
+    for (const Roll& r : machineRolls(job, {}, kBacking)) {
+        EXPECT_GT(r.diameter, 4_in);
+        EXPECT_TRUE(r.folded);
+        EXPECT_EQ(r.clips, 0);
+    }
+    job.batting.thickness = 3_mm;
+    for (const Roll& r : machineRolls(job, {}, kBacking))
+        EXPECT_GT(r.clips, 0);
 }
 
 } // namespace

@@ -23,7 +23,6 @@ ZoneInput twoPasses() {
     second.table = {18_in, -2_in, 62_in, 38_in};
     in.passes = {first, second};
     in.reach = 27_in;
-    in.spacing = 4_in;
     return in;
 }
 
@@ -70,13 +69,25 @@ TEST(Zones, HoldEveryPointOnce) {
         EXPECT_EQ(given.count(p.at), 1u);
 }
 
-TEST(Zones, LeaveTheRowBesideAnOpenBoundaryToTheNextPass) {
+// What lies in an area is basted with it.
+TEST(Zones, HoldThePointsThatLieInThem) {
     const ZoneInput in = twoPasses();
     for (const Zone& z : cutZones(in, everyFour(in.top)))
-        for (const PlacedPoint& p : z.points) {
-            const bool besideBoundary = p.at.x > 30_in;
-            EXPECT_EQ(z.pass, besideBoundary ? 2 : 1) << format(p.at.x, Unit::inch);
-        }
+        for (const PlacedPoint& p : z.points)
+            EXPECT_TRUE(z.area.contains(p.at));
+}
+
+TEST(Zones, KeepToAnAreaOfSeveralRectangles) {
+    ZoneInput in = twoPasses();
+    in.passes[0].fresh = Rect{{}, {}, 34_in, 20_in};
+    in.passes[1].fresh = without(Rect{{}, {}, 60_in, 36_in}, Rect{{}, {}, 34_in, 20_in});
+    in.passes[1].table = {-2_in, -2_in, 62_in, 38_in};
+    double area = 0;
+    for (const Zone& z : cutZones(in, everyFour(in.top))) {
+        area += areaSquareInches(z.area);
+        EXPECT_TRUE(contains(in.passes[std::size_t(z.pass - 1)].fresh, z.area));
+    }
+    EXPECT_NEAR(area, 60.0 * 36.0, 1e-9);
 }
 
 TEST(Zones, AreAllWithinReachOfAnOpenSide) {

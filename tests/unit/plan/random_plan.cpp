@@ -186,7 +186,7 @@ private:
     Alternative alternative() {
         using enum Basting::Start;
         return {sentence(),
-                r_.oneOf(std::vector{centred, fewestShifts, best, besideMiddle}),
+                r_.oneOf(std::vector{centred, besideMiddle, best, besideMiddle}),
                 r_.chance(50),
                 r_.count(0, 9),
                 Seconds{r_.whole(0, 99999)},

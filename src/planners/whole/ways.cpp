@@ -1,0 +1,145 @@
+#include "planners/whole/ways.h"
+
+#include "planners/whole/quilt.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace bastewright {
+namespace {
+
+/// Where the best few do not work, so many in all are tried.
+constexpr std::size_t kMostTried = 12;
+/// A way predicted to take this much longer than the first is not worth laying out.
+constexpr double kWorthLayingOut = 1.25;
+
+using Picks = std::vector<std::size_t>; ///< the choice taken for each quilt
+
+class Chooser {
+public:
+    Chooser(const Session& session, std::vector<Shared> shared,
+            const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
+            const WholeOptions& options, std::stop_token stop)
+        : session_{session}
+        , shared_{std::move(shared)}
+        , layers_{layers}
+        , points_{points}
+        , options_{options}
+        , stop_{std::move(stop)} {}
+
+    ChosenWays run() && {
+        const bool allLie = std::ranges::all_of(shared_, [](const Shared& s) {
+            return !s.choices.empty() && s.choices.front().summary.workable;
+        });
+        if (!allLie)
+            return {std::move(shared_), {}};
+        best_ = {Picks(shared_.size(), 0), {}};
+        best_.crew = layOut(best_.picks);
+        for (std::size_t q = 0; q < shared_.size(); ++q)
+            tryOthers(q);
+        tell();
+        return {std::move(shared_), std::move(best_.crew)};
+    }
+
+private:
+    struct Attempt {
+        Picks picks;
+        CrewPlan crew;
+    };
+
+    const Session& session_;
+    std::vector<Shared> shared_;
+    const std::vector<LayerSizes>& layers_;
+    const std::vector<PointsPlan>& points_;
+    const WholeOptions& options_;
+    std::stop_token stop_;
+    Attempt best_;
+    std::vector<std::pair<std::size_t, Seconds>> laidOut_; ///< of the only quilt: choice, finish
+
+    CrewPlan layOut(const Picks& picks) {
+        std::vector<QuiltPlan> quilts;
+        for (std::size_t q = 0; q < shared_.size(); ++q) {
+            Shared& s = shared_[q];
+            PassChoice& choice = s.choices[picks[q]];
+            makeEven({session_.jobs[s.job], session_.setting, layers_[s.job], points_[s.job].points,
+                      session_.jobs.size() == 1},
+                     choice);
+            quilts.push_back(
+                layQuilt(session_, s.job, choice, s.surface, layers_[s.job], points_[s.job]));
+        }
+        CrewPlan crew = planCrew(session_, quilts, {.effort = options_.effort}, stop_);
+        if (shared_.size() == 1)
+            laidOut_.push_back({picks.front(), crew.finish});
+        return crew;
+    }
+
+    static std::size_t stops(const CrewPlan& crew) {
+        return static_cast<std::size_t>(
+            std::ranges::count(crew.findings, Finding::Level::stop, &Finding::level));
+    }
+
+    void tryOthers(std::size_t q) {
+        const std::vector<PassChoice>& choices = shared_[q].choices;
+        std::size_t tried = 1;
+        const Seconds first = choices.front().summary.predicted;
+        for (std::size_t k = 1; k < choices.size() && tried < kMostTried; ++k) {
+            const PassChoice& c = choices[k];
+            if (!c.summary.workable || stop_.stop_requested())
+                break;
+            const bool works = stops(best_.crew) == 0;
+            // Several quilts follow one another on tables that stay as they are.
+            if (works && (tried >= static_cast<std::size_t>(options_.ways) || shared_.size() > 1 ||
+                          c.asked != choices.front().asked ||
+                          double(c.summary.predicted.count()) >
+                              kWorthLayingOut * double(first.count())))
+                break;
+            Attempt a{best_.picks, {}};
+            a.picks[q] = k;
+            a.crew = layOut(a.picks);
+            ++tried;
+            if (stops(a.crew) < stops(best_.crew) ||
+                (stops(a.crew) == stops(best_.crew) && a.crew.finish < best_.crew.finish))
+                best_ = std::move(a);
+        }
+    }
+
+    /// Puts what was taken first, and real times where they are known.
+    void tell() {
+        for (std::size_t q = 0; q < shared_.size(); ++q) {
+            std::vector<PassChoice>& choices = shared_[q].choices;
+            const std::size_t taken = best_.picks[q];
+            if (shared_.size() == 1) {
+                const double scale = double(best_.crew.finish.count()) /
+                                     double(std::max<std::int64_t>(
+                                         1, choices[taken].summary.predicted.count()));
+                for (PassChoice& c : choices)
+                    if (c.summary.workable)
+                        c.summary.predicted = std::max(
+                            best_.crew.finish,
+                            Seconds{std::llround(scale * double(c.summary.predicted.count()))});
+                for (const auto& [k, finish] : laidOut_)
+                    choices[k].summary.predicted = finish;
+            }
+            std::rotate(choices.begin(), choices.begin() + static_cast<std::ptrdiff_t>(taken),
+                        choices.begin() + static_cast<std::ptrdiff_t>(taken) + 1);
+            std::stable_sort(choices.begin() + 1, choices.end(),
+                             [](const PassChoice& a, const PassChoice& b) {
+                                 return std::tuple{!a.summary.workable, !a.asked,
+                                                   a.summary.predicted} <
+                                        std::tuple{!b.summary.workable, !b.asked,
+                                                   b.summary.predicted};
+                             });
+        }
+    }
+};
+
+} // namespace
+
+ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
+                      const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
+                      const WholeOptions& options, std::stop_token stop) {
+    return Chooser{session, std::move(shared), layers, points, options, std::move(stop)}.run();
+}
+
+} // namespace bastewright
