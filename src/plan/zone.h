@@ -3,6 +3,7 @@
 #include "plan/layers.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Where every pin or dot goes. In the quilt's own frame.
@@ -15,18 +16,30 @@ struct PlacedPoint {
     auto operator<=>(const PlacedPoint&) const = default;
 };
 
-/// The unit that is handed out and ticked off.
-///
-/// Points within one spacing of an area that is basted in a later pass belong to that later pass
-/// (the row beside an open boundary), so a zone's points may lie up to one spacing outside its
-/// area, on the side of an earlier pass; everywhere else they lie in it.
+/// The unit that is handed out and ticked off: a run of neighbouring rows, or of parts of rows, in
+/// front of one person's stretch, within one pass. The same hands put its points in and close them.
 struct Zone {
-    std::string id; ///< letters across, numbers down: "C4"
+    std::string id; ///< pass, place and turn: "p1.A2" (see `zoneId`); unique in the quilt
     int pass = 1;
     Rect area; ///< the areas partition the top
     std::vector<PlacedPoint> points;
     auto operator<=>(const Zone&) const = default;
 };
+
+/// "p1.A2": of pass 1, at place A, the second from the middle of the quilt outward.
+std::string zoneId(int pass, std::string_view place, int turn);
+
+/// What people call a zone within its pass: "A2". An id of another form is its own name.
+std::string_view zoneName(std::string_view id);
+
+/// The letter of a zone's place: "A" of "p1.A2"; empty where the id is of another form.
+std::string_view zonePlace(std::string_view id);
+
+/// The turn of a zone at its place, from 1; 0 where the id is of another form.
+int zoneTurn(std::string_view id);
+
+/// Letters of places: A…Z, AA, AB…
+std::string placeLetter(std::size_t index);
 
 /// 'So many in each, so': the points of one kind of tile, from the tile's head-left corner. A tile at
 /// a side or in a corner goes to the edge of the top. Each point is in one tile: times × points of

@@ -64,34 +64,14 @@ void pointsApart(const QuiltView& v, Report& report) {
         }
 }
 
-// The row beside an open boundary waits for the later pass: a point belongs to the latest pass of
-// the zones nearer to it than one spacing, there to the zone it lies in or nearest to.
+// What lies in a zone is basted with it.
 void pointsZone(const QuiltView& v, Report& report) {
-    const Length spacing = v.job.basting.spacing;
     for (const Zone& owner : v.quilt.zones)
-        for (const PlacedPoint& p : owner.points) {
-            // Between the two lengths rounding decides what is nearer than a spacing.
-            int surely = 0, perhaps = 0;
-            Length nearest = Length::inches(1'000'000);
-            for (const Zone& z : v.quilt.zones) {
-                const Length away = distance(p.at, z.area);
-                if (away < spacing - kHalving)
-                    surely = std::max(surely, z.pass);
-                if (away <= spacing + kHalving)
-                    perhaps = std::max(perhaps, z.pass);
-                if (z.pass == owner.pass)
-                    nearest = std::min(nearest, away);
-            }
-            const std::string what = v.label() + ": the point at " + place(p.at, v.plan.unit) +
-                                     " is in zone " + owner.id;
-            if (owner.pass < surely || owner.pass > perhaps)
-                report.add(what + " of pass " + std::to_string(owner.pass) +
-                           ", but belongs to pass " + std::to_string(surely) +
-                           ", the latest with an area less than one spacing away.");
-            else if (distance(p.at, owner.area) > nearest + kHalving)
-                report.add(what + ", but another zone of pass " + std::to_string(owner.pass) +
-                           " is nearer.");
-        }
+        for (const PlacedPoint& p : owner.points)
+            if (!owner.area.contains(p.at))
+                report.add(v.label() + ": the point at " + place(p.at, v.plan.unit) +
+                           " is in zone " + owner.id + ", but lies outside it at " +
+                           box(owner.area, v.plan.unit) + ".");
 }
 
 // Whoever lays by the patterns lays every point: each is in one tile, and the tiles add up.

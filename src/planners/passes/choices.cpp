@@ -247,9 +247,9 @@ bool startsAsAskedFor(const Job& job, const Alternative& way) {
     case centred:
         return way.start == centred && way.offCentre == Vec{};
     case besideMiddle:
-        return way.start == centred && way.offCentre != Vec{};
-    case besideMiddle:
-        return way.start == besideMiddle;
+        return way.start == besideMiddle || (way.start == centred && way.offCentre != Vec{});
+    case oneEnd:
+        return way.start == oneEnd;
     }
     return true;
 }

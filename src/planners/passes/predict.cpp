@@ -55,20 +55,19 @@ int liftersFor(const PassRequest& request) {
 Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
     const bool dots = request.job.basting.with == Basting::With::dots;
     const double perPoint = dots ? 2 * kLayDot + kPressDot : kPlacePin + kClosePin;
-    double seconds = kHandOver + double(request.points) * perPoint /
-                                     teamPace(request.setting.helpers, standingRoom(choice));
+    const double hands = teamPace(request.setting.helpers, standingRoom(choice));
+    double seconds = kSetUp + kHandOver + double(request.points) * (perPoint + kOpenPin) / hands;
     const FreshArea* before = nullptr;
     for (const std::size_t i : choice.order.areas) {
         const FreshArea& area = choice.layout.areas[i];
-        if (before == nullptr)
-            seconds += 3 * (kLayLayer + kLayLayerSqFt * squareFeet(area.field));
-        else
+        seconds += (before == nullptr ? kLayFirst : kLayLater) + kLaySqFt * squareFeet(area.field);
+        if (before != nullptr)
             seconds += kShift + kShiftInch * way(shiftBetween(*before, area)).in();
-        int clamps = 0;
+        int rounds = 0;
         for (const Hold& h :
              holds(request.layers.backing, request.layers.top, area.table, choice.surface.floor))
-            clamps += h.kind == Hold::Kind::clamp ? h.count : 0;
-        seconds += clamps * kClamp + kUnderside + kSmooth + kSmoothSqFt * squareFeet(area.fresh);
+            rounds += h.kind == Hold::Kind::clamp ? 2 * h.count : h.count;
+        seconds += rounds * kHold / hands + kUnderside + kHandsOff;
         before = &area;
     }
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};

@@ -3,7 +3,6 @@
 #include "plan/quilt_name.h"
 #include "planners/batting/batting.h"
 #include "planners/passes/holds.h"
-#include "planners/passes/zones.h"
 #include "planners/proof/proof.h"
 
 namespace bastewright {
@@ -152,29 +151,13 @@ void planLayers(const Job& job, const LayerSizes& layers, const std::string& pre
     }
 }
 
-/// Surface, passes and zones by a choice.
+/// Surface and passes by a choice.
 void layOut(const Session& session, const Job& job, const PassChoice& choice, int surface,
             const PointsPlan& points, QuiltPlan& out) {
     const PassRequest request{job, session.setting, out.layers, points.points.size()};
     out.surface = surfacePlan(choice, surface);
     out.passes = detailedPasses(request, choice);
     out.bounds.passes = choice.leastPasses;
-    const SeamLines lines = seamLines(job.top);
-    out.zones = cutZones({.top = out.layers.top,
-                          .passes = out.passes,
-                          .closed = out.surface.closed,
-                          .seamsX = lines.x,
-                          .seamsY = lines.y,
-                          .reach = commonReach(session.setting.helpers),
-
-                          .spacing = job.basting.spacing,
-                          .people = std::max<std::size_t>(1, session.setting.helpers.size()),
-                          .floor = choice.surface.floor},
-                         points.points);
-    for (Pass& p : out.passes)
-        for (const Zone& z : out.zones)
-            if (z.pass == p.number)
-                p.zones.push_back(z.id);
 }
 
 } // namespace

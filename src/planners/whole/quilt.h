@@ -9,7 +9,7 @@ namespace bastewright {
 /// Sizes of the three layers: measured where the job says so, else top plus overage on every side.
 LayerSizes layerSizes(const Job& job);
 
-/// One quilt's plan without people: surface, passes, zones with points, layers, rolls,
+/// One quilt's plan without people: surface, passes, layers, rolls,
 /// alternatives. Findings about it are added to `findings`, their fields below `prefix` ("" or
 /// "/jobs/2").
 QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSizes& layers,

@@ -42,9 +42,14 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
     const bool allLie =
         std::ranges::none_of(plan.quilts, [](const QuiltPlan& q) { return q.passes.empty(); });
     if (allLie) {
-        CrewPlan crew = planCrew(session, plan.quilts, {.effort = options.effort}, stop);
+        std::vector<std::vector<PlacedPoint>> places;
+        for (const PointsPlan& p : points)
+            places.push_back(p.points);
+        CrewPlan crew = planCrew(session, plan.quilts, places, {.effort = options.effort}, stop);
         plan.tasks = std::move(crew.tasks);
+        plan.breaks = std::move(crew.breaks);
         plan.finish = crew.finish;
+        plan.range = crew.range;
         plan.finishBound = crew.bound;
         for (Finding& f : crew.findings)
             plan.findings.push_back(std::move(f));

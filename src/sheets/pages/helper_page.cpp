@@ -1,4 +1,3 @@
-#include "plan/share.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
 #include "sheets/pages/helper_pictures.h"
@@ -61,9 +60,9 @@ QString summary(const SheetContext& c, const Helper& h) {
             continue;
         const Zone* zone = findZone(c.plan.quilts[q], t.zone);
         if (zone && t.kind == TaskKind::placeOpen)
-            pins += pointCount(*zone, t.share);
+            pins += int(zone->points.size());
         if (zone && t.kind == TaskKind::dotLower)
-            dots += pointCount(*zone, t.share);
+            dots += int(zone->points.size());
     }
     QStringList words{Text::tr("Here %1").arg(hoursWords(h))};
     if (first)
