@@ -20,13 +20,15 @@ AbstractButton {
     required property string verb
     required property bool ready
 
+    // What people call it within its pass: "A2" of "p1.A2".
+    readonly property string name: zone.slice(zone.lastIndexOf(".") + 1)
     readonly property string stageText: stage === "closed" ? qsTr("closed")
                                         : stage === "open" ? qsTr("open") : qsTr("waiting")
 
     signal heldLong
 
     focusPolicy: Qt.StrongFocus
-    Accessible.name: qsTr("Zone %1, %2, %3 points, %4").arg(zone).arg(stageText).arg(points).arg(person)
+    Accessible.name: qsTr("Zone %1, %2, %3 points, %4").arg(name).arg(stageText).arg(points).arg(person)
     Accessible.onPressAction: tile.clicked()
     Keys.onReturnPressed: tile.clicked()
     Keys.onEnterPressed: tile.clicked()
@@ -65,7 +67,7 @@ AbstractButton {
 
                 Line {
                     anchors.verticalCenter: parent.verticalCenter
-                    text: tile.zone
+                    text: tile.name
                     font.bold: true
                 }
                 Mark {

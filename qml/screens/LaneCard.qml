@@ -59,7 +59,7 @@ Patch {
             objectName: "handOver"
             width: card.wide ? implicitWidth : card.width - 2 * Theme.gap - (back.visible ? back.width + Theme.gap : 0)
             glyph: "swap"
-            text: qsTr("Hand %1 to …").arg(card.board.zone)
+            text: qsTr("Hand %1 to …").arg(card.board.zone.slice(card.board.zone.lastIndexOf(".") + 1))
             least: card.atTable ? Theme.tableTarget : Theme.target
             size: card.letters
             onClicked: card.handWanted()
@@ -72,7 +72,7 @@ Patch {
             glyph: "undo"
             least: card.atTable ? Theme.tableTarget : Theme.target
             size: card.letters
-            Accessible.name: qsTr("Give %1 back to whoever is best").arg(card.board.zone)
+            Accessible.name: qsTr("Give %1 back to whoever is best").arg(card.board.zone.slice(card.board.zone.lastIndexOf(".") + 1))
             onClicked: card.backWanted()
         }
     }

@@ -37,7 +37,7 @@ Patch {
             objectName: "handZone"
             width: parent.width
             glyph: "swap"
-            text: qsTr("Hand %1 to …").arg(card.pass.zone)
+            text: qsTr("Hand %1 to …").arg(card.pass.zone.slice(card.pass.zone.lastIndexOf(".") + 1))
             onClicked: card.handWanted()
         }
     }

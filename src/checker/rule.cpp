@@ -37,7 +37,7 @@ std::span<const Rule> rules() {
         Rule{"passes.lift", passesLift},
 
         Rule{"zones.partition", zonesPartition, unlessStopped},
-        Rule{"zones.grid", zonesGrid},
+        Rule{"zones.names", zonesNames},
         Rule{"zones.pass", zonesPass},
         Rule{"zones.reach", zonesReach},
 
@@ -76,7 +76,10 @@ std::span<const Rule> rules() {
 
         Rule{"crew.list", crewList},
         Rule{"crew.tasks", crewTasks, unlessStopped},
-        Rule{"crew.shares", crewShares},
+        Rule{"crew.stretches", crewStretches},
+        Rule{"crew.hands", crewHands, unlessStopped},
+        Rule{"crew.seated", crewSeated, unlessStopped},
+        Rule{"crew.rests", crewRests, unlessStopped},
         Rule{"crew.people", crewPeople},
         Rule{"crew.teams", crewTeams, unlessStopped},
         Rule{"crew.skills", crewSkills, unlessStopped},

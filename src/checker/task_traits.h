@@ -1,14 +1,9 @@
 #pragma once
 
+#include "plan/call.h"
 #include "plan/plan.h"
 
 namespace bastewright::check {
-
-/// Tasks that one person does for one zone, from one place.
-constexpr bool isOfZone(TaskKind k) {
-    return k == TaskKind::placeOpen || k == TaskKind::closePins || k == TaskKind::dotLower ||
-           k == TaskKind::dotUpper || k == TaskKind::press;
-}
 
 /// Tasks in which the whole quilt is lifted.
 constexpr bool isLift(TaskKind k) {
@@ -16,7 +11,8 @@ constexpr bool isLift(TaskKind k) {
 }
 
 constexpr bool isLaying(TaskKind k) {
-    return k == TaskKind::layBacking || k == TaskKind::layBatting || k == TaskKind::layTop;
+    return k == TaskKind::layBacking || k == TaskKind::layBatting || k == TaskKind::layTop ||
+           k == TaskKind::foldBack || k == TaskKind::foldForward;
 }
 
 constexpr bool liftsWell(const Helper& h) {
@@ -26,6 +22,10 @@ constexpr bool liftsWell(const Helper& h) {
 /// How far somebody gets, leaning where they stand.
 constexpr Length reachOf(const Helper& h) {
     return h.seated ? h.reach : h.reach + h.lean;
+}
+
+constexpr bool looksBelow(const Helper& h) {
+    return h.bends && h.lifts && !h.seated;
 }
 
 constexpr bool overlap(const Task& a, const Task& b) {

@@ -197,6 +197,8 @@ struct Helper {
     std::optional<ClockTime> from, until;
     std::vector<Break> breaks; ///< in any order; times of the day the session begins on
     bool irons = true, lifts = true, closes = true;
+    bool pins = true;  ///< false: leads, walks round and checks, but has no zones
+    bool bends = true; ///< looks underneath
     bool seated = false;
     /// Keeps to this side while working zones, as the tables are drawn (see `Room`); nothing: goes
     /// wherever there is work.
@@ -221,6 +223,8 @@ struct Stash {
 struct Setting {
     Room room;
     std::vector<Helper> helpers;
+    std::vector<Break> breaks;  ///< for everybody, in any order; times as those of a helper
+    bool proposeBreaks = true;  ///< a break is planned where the work would go on for too long
     ClockTime start{std::chrono::hours{13}};
     Stash stash;
     auto operator<=>(const Setting&) const = default;

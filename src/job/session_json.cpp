@@ -11,7 +11,8 @@ namespace {
 
 constexpr std::string_view kJobFormat = "bastewright-job", kSessionFormat = "bastewright-session";
 constexpr int kVersion = 1;
-constexpr std::array<std::string_view, 4> kSettingFields{"room", "helpers", "start", "stash"};
+constexpr std::array<std::string_view, 6> kSettingFields{"room",  "helpers", "breaks",
+                                                         "propose_breaks", "start", "stash"};
 
 Finding stopFinding(Sentence text) {
     return {Finding::Level::stop, "", std::move(text), ""};
@@ -73,6 +74,15 @@ void checkBreak(FieldReader& f, const Break& rest) {
         f.stop("until", untilTooEarly(rest.until, rest.from));
 }
 
+template <class Fields>
+void breakFields(Fields& b, auto& rest) {
+    b.require({"from", "until"});
+    b.clock("from", rest.from);
+    b.clock("until", rest.until);
+    if constexpr (Fields::kReads)
+        checkBreak(b, rest);
+}
+
 template <class Fields, class S>
 void settingFields(Fields& f, S& setting) {
     f.object("room", [&](Fields& r) { roomFields(r, setting.room); });
@@ -86,21 +96,21 @@ void settingFields(Fields& f, S& setting) {
         h.number("pace", helper.pace, {limits::kSlowestPace, limits::kFastestPace});
         h.clock("from", helper.from);
         h.clock("until", helper.until);
-        h.list("breaks", helper.breaks, limits::kBreaks, [](Fields& b, auto& rest) {
-            b.require({"from", "until"});
-            b.clock("from", rest.from);
-            b.clock("until", rest.until);
-            if constexpr (Fields::kReads)
-                checkBreak(b, rest);
-        });
+        h.list("breaks", helper.breaks, limits::kBreaks,
+               [](Fields& b, auto& rest) { breakFields(b, rest); });
         h.flag("irons", helper.irons);
         h.flag("lifts", helper.lifts);
         h.flag("closes", helper.closes);
+        h.flag("pins", helper.pins);
+        h.flag("bends", helper.bends);
         h.flag("seated", helper.seated);
         h.word("side", helper.side, kSideWords);
         if constexpr (Fields::kReads)
             checkHelper(h, helper, setting.start, names);
     });
+    f.list("breaks", setting.breaks, limits::kBreaks,
+               [](Fields& b, auto& rest) { breakFields(b, rest); });
+    f.flag("propose_breaks", setting.proposeBreaks);
     f.object("stash", [&](Fields& s) {
         constexpr Within<int> kCount{0, limits::kOnHand};
         s.count("pins", setting.stash.pins, kCount);

@@ -68,7 +68,7 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
     tick.zone = *zone;
     tick.person = *person;
     if (!live.live()->state().zones.contains({tick.job, tick.zone}))
-        return {404, Words::tr("There is no zone %1.").arg(words::fromCore(*zone)),
+        return {404, Words::tr("There is no zone %1.").arg(words::zone(*zone)),
                 QStringLiteral("a tick of a zone that does not exist")};
     const auto& helpers = live.live()->session().setting.helpers;
     if (std::ranges::find(helpers, *person, &Helper::name) == helpers.end())
@@ -78,17 +78,15 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
         if (live.live()->nextTick(tick.job, tick.zone) != *kind)
             return {409,
                     Words::tr("%1 is ticked already, or not on the table now.")
-                        .arg(words::fromCore(*zone)),
+                        .arg(words::zone(*zone)),
                     {}};
         const auto hands = handsAt(*live.live(), tick.job, tick.zone);
         const auto own = std::ranges::find(hands, *person, &Hand::person);
         if (!hands.empty() && own == hands.end())
             return {403,
                     Words::tr("%1 is the work of %2. Tick it at the table.")
-                        .arg(words::fromCore(tick.zone), words::fromCore(hands.front().person)),
+                        .arg(words::zone(tick.zone), words::fromCore(hands.front().person)),
                     QStringLiteral("a tick of another's zone")};
-        if (own != hands.end())
-            tick.task = own->task; // two may share a zone, each with a task
     }
     const QString why = live.tickFromElsewhere(tick);
     return {why.isEmpty() ? 200 : 409, why, {}};

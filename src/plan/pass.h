@@ -2,6 +2,7 @@
 
 #include "measures/region.h"
 #include "measures/sentence.h"
+#include "plan/place.h"
 
 #include <string>
 #include <vector>
@@ -73,6 +74,7 @@ struct Pass {
     Rect table;     ///< the whole surface, in the quilt's frame, as it lies in this pass
     Vec shift;      ///< how far the quilt moves on the table before this pass; zero in the first
     std::vector<std::string> zones;
+    std::vector<Stretch> stretches; ///< one for each who works at the table in this pass, by letter
     std::vector<Hold> holds; ///< in working order
     /// How far each layer reaches beyond the table on each side; negative: ends on the table.
     PerSide<Length> backingOverhang, battingOverhang, topOverhang;

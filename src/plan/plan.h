@@ -83,14 +83,31 @@ struct Help {
     auto operator<=>(const Help&) const = default;
 };
 
+/// When the work will be done: the middle of many simulated afternoons, and where nine in ten lie
+/// (docs/computation/crew.md, "Time is a range").
+struct FinishRange {
+    Seconds early{}, middle{}, late{};
+    auto operator<=>(const FinishRange&) const = default;
+};
+
+/// A break, from the session's start.
+struct PlannedBreak {
+    Seconds start{}, end{};
+    bool proposed = true;              ///< false: somebody has said when it is
+    std::vector<std::string> people{}; ///< whose it is; empty: everybody's
+    auto operator<=>(const PlannedBreak&) const = default;
+};
+
 struct Plan {
     Unit unit = Unit::inch;
     std::vector<QuiltPlan> quilts; ///< one for each job, in order
     std::vector<Task> tasks;       ///< by start, then id
     std::vector<Supply> supplies;
     std::vector<Help> help;
+    std::vector<PlannedBreak> breaks; ///< by start
     Seconds finish{};      ///< end of the last task, from the session's start
-    Seconds finishBound{}; ///< proven: no schedule of these tasks ends earlier
+    FinishRange range{};
+    Seconds finishBound{}; ///< proven: no plan of the same passes by the same rules ends earlier
     Findings findings;
     auto operator<=>(const Plan&) const = default;
 };

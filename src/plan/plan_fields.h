@@ -29,4 +29,13 @@ inline constexpr Within<double> kNumber{-1e12, 1e12};
 inline constexpr Within<std::int64_t> kSeconds{-1'000'000'000, 1'000'000'000};
 } // namespace plan_limits
 
+/// An interval along a side of the table.
+template <class Fields, class P>
+void standingPlaceFields(Fields& f, P& place) {
+    f.require({"side", "from", "to"});
+    f.word("side", place.side, kSideWords);
+    f.length("from", place.along.lo, plan_limits::kLength);
+    f.length("to", place.along.hi, plan_limits::kLength);
+}
+
 } // namespace bastewright

@@ -48,18 +48,9 @@ void taskFields(Fields& f, T& task) {
     f.count("job", task.job, kCount);
     f.count("pass", task.pass, kCount);
     f.text("zone", task.zone);
-    f.object("share", task.share, [](Fields& s, auto& share) {
-        s.require({"side", "points"});
-        s.word("side", share.side, kSideWords);
-        s.count("points", share.points, kCount);
-    });
     f.texts("people", task.people, kList);
-    f.list("places", task.places, kList, [](Fields& p, auto& place) {
-        p.require({"side", "from", "to"});
-        p.word("side", place.side, kSideWords);
-        p.length("from", place.along.lo, kLength);
-        p.length("to", place.along.hi, kLength);
-    });
+    f.list("places", task.places, kList,
+           [](Fields& p, auto& place) { standingPlaceFields(p, place); });
     f.seconds("start", task.start, kSeconds);
     f.seconds("end", task.end, kSeconds);
     f.texts("after", task.after, kList);
@@ -83,7 +74,19 @@ void sharedFields(Fields& f, P& plan) {
         h.seconds("saved", help.saved, kSeconds);
         h.count("passes_saved", help.passesSaved, kCount);
     });
+    f.list("breaks", plan.breaks, kList, [](Fields& b, auto& rest) {
+        b.require({"start", "end"});
+        b.seconds("start", rest.start, kSeconds);
+        b.seconds("end", rest.end, kSeconds);
+        b.flag("proposed", rest.proposed);
+        b.texts("people", rest.people, kList);
+    });
     f.seconds("finish", plan.finish, kSeconds);
+    f.object("finish_range", [&](Fields& r) {
+        r.seconds("early", plan.range.early, kSeconds);
+        r.seconds("middle", plan.range.middle, kSeconds);
+        r.seconds("late", plan.range.late, kSeconds);
+    });
     f.list("findings", plan.findings, kList, [](Fields& n, auto& finding) {
         n.require({"level", "text"});
         n.word("level", finding.level, kLevelWords);

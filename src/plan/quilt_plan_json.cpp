@@ -126,6 +126,13 @@ void passFields(Fields& f, P& pass) {
         s.length("dy", pass.shift.dy, kLength);
     });
     f.texts("zones", pass.zones, kZones);
+    f.list("stretches", pass.stretches, kList, [](Fields& t, auto& stretch) {
+        t.require({"place", "person", "edges"});
+        t.text("place", stretch.place);
+        t.text("person", stretch.person);
+        t.list("edges", stretch.edges, kList,
+               [](Fields& e, auto& edge) { standingPlaceFields(e, edge); });
+    });
     f.list("holds", pass.holds, kList, [](Fields& h, auto& hold) { holdFields(h, hold); });
     f.object("overhang", [&](Fields& o) {
         perSide(o, "backing", pass.backingOverhang);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "measures/clock.h"
-#include "measures/geometry.h"
+#include "plan/place.h"
 
 #include <optional>
 #include <string>
@@ -12,7 +12,9 @@
 namespace bastewright {
 
 enum class TaskKind {
-    layBacking, ///< wrong side up, centred, held on all sides
+    setUp,      ///< tables stood and checked, joints covered, middles marked, pins opened into bowls
+    layBacking, ///< wrong side up, centred; from the second pass on the upper two are folded away first
+    clamp,      ///< the backing, everybody their own stretch
     layBatting,
     layTop,
     reclamp,        ///< one clamp at a time, from backing only to all three layers
@@ -28,23 +30,7 @@ enum class TaskKind {
     press,    ///< dots: a zone pressed, one iron
     cool,     ///< dots: nobody touches it
     turnOver, ///< dots, thick batting: turned once to press from the back
-    handOver  ///< rolled for the machine, points counted
-};
-
-/// Where somebody stands: an interval along one side of the table, in the quilt's frame of that
-/// pass (x for head and foot, y for left and right).
-struct StandingPlace {
-    Side side = Side::foot;
-    Interval along;
-    auto operator<=>(const StandingPlace&) const = default;
-};
-
-/// The part of a zone's points that a task is for, where two people share the zone: so many of
-/// them, from one side of it on (`pointsOf` has the order).
-struct Share {
-    Side side = Side::left;
-    int points = 0;
-    auto operator<=>(const Share&) const = default;
+    handOver  ///< rolled up for the machine, points counted
 };
 
 struct Task {
@@ -53,12 +39,11 @@ struct Task {
     int job = 0; ///< index of the quilt
     int pass = 1;
     std::string zone; ///< empty for tasks of a whole pass
-    std::optional<Share> share{}; ///< nothing where the task is for the whole zone
     std::vector<std::string> people;
     std::vector<StandingPlace>
         places;                     ///< one for each of `people`, or none (team tasks move about)
     Seconds start{}, end{};         ///< from the session's start
-    std::vector<std::string> after; ///< ids that must have ended
+    std::vector<std::string> after; ///< ids that must have ended: everything of the call before
     auto operator<=>(const Task&) const = default;
 };
 

@@ -5,8 +5,10 @@
 
 namespace bastewright {
 namespace {
-constexpr std::array<std::pair<TaskKind, std::string_view>, 17> kNames{{
+constexpr std::array<std::pair<TaskKind, std::string_view>, 19> kNames{{
+    {TaskKind::setUp, "set-up"},
     {TaskKind::layBacking, "lay-backing"},
+    {TaskKind::clamp, "clamp"},
     {TaskKind::layBatting, "lay-batting"},
     {TaskKind::layTop, "lay-top"},
     {TaskKind::reclamp, "reclamp"},

@@ -1,24 +1,32 @@
 #pragma once
 
 /// How long the trade takes over each kind of work, at pace 1 (docs/computation/crew.md, "Times").
-/// All figures are common practice, rounded from reported sessions: placing an open pin takes 3.5 s
-/// at best (597 in 35 min), placing and closing one 10-11 s all in with a group.
+/// Fitted so that the totals practice reports come out; the totals are common practice, the parts
+/// are guesses. Best known are 10-11 s a pin placed and closed, and 34 s a hold.
 namespace bastewright::trade_times {
 
-inline constexpr double kPlacePin = 5, kClosePin = 5; ///< seconds a pin
-inline constexpr double kLayDot = 6, kPressDot = 8;   ///< seconds a dot; pressing reported as 3-10
-inline constexpr int kSettle = 15;                    ///< seconds to step up to a zone, at any pace
-inline constexpr double kSmooth = 60, kSmoothSqFt = 2;
-inline constexpr double kLayLayer = 120, kLayLayerSqFt = 2;
-inline constexpr double kFold = 60, kFoldSqFt = 1; ///< dots: top and batting back to the fold
-inline constexpr double kClamp = 20;               ///< seconds a clamp moved
-inline constexpr double kUnderside = 90;
+inline constexpr double kPlacePin = 5.5, kClosePin = 5.5; ///< seconds a pin
+inline constexpr double kLayDot = 6, kPressDot = 8;       ///< seconds a dot; pressing: 3-10 reported
+inline constexpr int kSettle = 15;                        ///< to step up to a zone, at any pace
+inline constexpr double kSetUp = 900, kSetUpNext = 300; ///< the tables; for the next quilt on them
+inline constexpr double kOpenPin = 2;                     ///< a pin opened into a bowl
+inline constexpr double kLayFirst = 420, kLayLater = 180, kLaySqFt = 4; ///< all three layers
+inline constexpr double kHold = 17; ///< a clamp or a piece of tape, in each of the two rounds
+inline constexpr double kHandsOff = 90;
+inline constexpr double kUnderside = 120;
 inline constexpr double kShift = 180, kShiftInch = 2;
+inline constexpr double kLayAlone = 1.8, kHoldAlone = 1.3; ///< one person instead of two
+inline constexpr double kFold = 60, kFoldSqFt = 1; ///< dots: top and batting back to the fold
 inline constexpr int kCool = 120; ///< at least 60 after the last press; nobody's pace
 inline constexpr double kTurnOver = 300;
 inline constexpr double kHandOver = 300;
 // From memory: laying two pieces of batting over one another, cutting and butting them, and a yard
 // of strip ironed or sewn on.
 inline constexpr double kJoinBatting = 300, kJoinBattingYard = 180;
+
+/// How times scatter, as standard deviations of their logarithms (from memory; docs as above):
+/// people among one another, one piece of work from the next, work of a team, everything together.
+inline constexpr double kOfPeople = 0.25, kOfWork = 0.15, kOfTeam = 0.20, kInCommon = 0.15;
+inline constexpr double kSmoothAgain = 0.15; ///< share of passes that are smoothed once more
 
 } // namespace bastewright::trade_times

@@ -3,6 +3,7 @@
 #include "plan/layers.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Where every pin or dot goes. In the quilt's own frame.
@@ -15,13 +16,30 @@ struct PlacedPoint {
     auto operator<=>(const PlacedPoint&) const = default;
 };
 
-/// The unit that is handed out and ticked off. Its points lie in its area.
+/// The unit that is handed out and ticked off: a run of neighbouring rows, or of parts of rows, in
+/// front of one person's stretch, within one pass. The same hands put its points in and close
+/// them. Its points lie in its area.
 struct Zone {
-    std::string id; ///< letters across, numbers down: "C4"
+    std::string id; ///< pass, place and turn: "p1.A2" (see `zoneId`); unique in the quilt
     int pass = 1;
     Rect area; ///< the areas partition the top
     std::vector<PlacedPoint> points;
     auto operator<=>(const Zone&) const = default;
 };
+
+/// "p1.A2": of pass 1, at place A, the second from the middle of the quilt outward.
+std::string zoneId(int pass, std::string_view place, int turn);
+
+/// What people call a zone within its pass: "A2". An id of another form is its own name.
+std::string_view zoneName(std::string_view id);
+
+/// The letter of a zone's place: "A" of "p1.A2"; empty where the id is of another form.
+std::string_view zonePlace(std::string_view id);
+
+/// The turn of a zone at its place, from 1; 0 where the id is of another form.
+int zoneTurn(std::string_view id);
+
+/// Letters of places: A…Z, AA, AB…
+std::string placeLetter(std::size_t index);
 
 } // namespace bastewright

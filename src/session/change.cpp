@@ -48,7 +48,7 @@ public:
         , state_{state}
         , nowMs_{nowMs} {
         out_.session = session;
-        out_.finishBefore = forecast(plan, state, events, nowMs).finish;
+        out_.finishBefore = forecast(plan, session.setting, state, events, nowMs).finish;
     }
 
     Proposal run(const Change& change, std::stop_token stop) {
@@ -61,7 +61,7 @@ public:
             e.atMs = nowMs_;
             events_.push_back(std::move(e));
         }
-        const auto options = replanNow(plan_, out_.session.setting, state_, events_, nowMs_);
+        const auto options = replanNow(plan_, state_, events_, nowMs_);
         out_.plan = replan(out_.session, plan_, state_, options, stop);
         out_.session = withLearntPaces(std::move(out_.session), options);
         out_.finishAfter = out_.plan.finish;
@@ -212,8 +212,11 @@ Proposal proposeHandOver(const Session& session, const Plan& plan, int job,
     if (!out.refused.empty())
         return out;
     hand(out.session, job, zone, person);
-    auto crew = planCrew(out.session, plan.quilts, {}, std::move(stop));
+    auto crew = planCrew(out.session, out.plan.quilts, pointsOfZones(plan.quilts), {},
+                         std::move(stop));
     out.plan.tasks = std::move(crew.tasks);
+    out.plan.breaks = std::move(crew.breaks);
+    out.plan.range = crew.range;
     out.plan.finish = out.finishAfter = crew.finish;
     out.plan.finishBound = crew.bound;
     std::erase_if(out.plan.findings, [](const Finding& f) {
@@ -246,13 +249,13 @@ Sentence cannotTake(const Session& session, const Plan& plan, const LiveState& s
         return core::says("Nobody called %1 is among the helpers.", person);
     const Zone* at = findZone(plan.quilts[q], zone);
     if (!at)
-        return core::says("The plan has no zone %1.", zone);
+        return core::says("The plan has no zone %1.", std::string{zoneName(zone)});
     std::vector<TaskKind> left;
     for (const auto& t : plan.tasks)
         if (t.job == job && t.zone == zone && !state.doneTasks.contains(t.id))
             left.push_back(t.kind);
     if (left.empty())
-        return core::says("Zone %1 is done.", zone);
+        return core::says("Zone %1 is done.", std::string{zoneName(zone)});
     if (state.started && !state.present.contains(person) && (!who->from ||
         after(session.setting.start, elapsedOf(state)).sinceMidnight >= who->from->sinceMidnight))
         return core::says("%1 is not at the table; report them there first.", person);

@@ -1,7 +1,6 @@
 #include "session/private/change_words.h"
 
 #include "plan/find.h"
-#include "plan/share.h"
 #include "session/pins.h"
 #include "session/private/plan_index.h"
 
@@ -12,15 +11,16 @@ namespace {
 
 /// "Ada closes A1 at 13:20".
 Sentence works(const std::string& person, const Task& t, ClockTime when) {
+    const std::string zone{zoneName(t.zone)};
     switch (t.kind) {
     case TaskKind::placeOpen:
-        return core::says("%1 places the pins of %2 at %3", person, t.zone, when);
+        return core::says("%1 places the pins of %2 at %3", person, zone, when);
     case TaskKind::closePins:
-        return core::says("%1 closes %2 at %3", person, t.zone, when);
+        return core::says("%1 closes %2 at %3", person, zone, when);
     case TaskKind::press:
-        return core::says("%1 presses %2 at %3", person, t.zone, when);
+        return core::says("%1 presses %2 at %3", person, zone, when);
     default:
-        return core::says("%1 dots %2 at %3", person, t.zone, when);
+        return core::says("%1 dots %2 at %3", person, zone, when);
     }
 }
 
@@ -69,7 +69,7 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
         const Zone* zone = findZone(plan.quilts[static_cast<std::size_t>(t.job)], t.zone);
         if (!zone)
             continue;
-        left -= pointCount(*zone, t.share);
+        left -= static_cast<std::int64_t>(zone->points.size());
         if (left >= 0)
             continue;
         out.push_back(

@@ -80,7 +80,7 @@ Sentence Fold::step(const Event& e) {
     if (!t || t->job < 0 || t->job >= index_->quilts())
         return core::says("The plan has no task %1.", e.task);
     if (!t->zone.empty())
-        return core::says("Task %1 is work on zone %2; tick the zone.", e.task, t->zone);
+        return core::says("Task %1 is work on zone %2; tick the zone.", e.task, std::string{zoneName(t->zone)});
     if (state_.doneTasks.contains(t->id))
         return core::says("%1 of pass %2 is ticked already.", spokenFirst(t->kind), t->pass);
     const int current = state_.currentPass[static_cast<std::size_t>(t->job)];
@@ -98,6 +98,8 @@ Sentence Fold::step(const Event& e) {
         if (isZoneWork(b->kind) && !state_.doneTasks.contains(b->id) &&
             std::ranges::find(missing, b->zone) == missing.end())
             missing.push_back(b->zone);
+    for (auto& zone : missing)
+        zone = zoneName(zone);
     if (!missing.empty())
         return core::says("%1 of pass %2 has to wait for the zones %3.", spokenFirst(t->kind),
                           t->pass, core::listed(missing));
@@ -125,40 +127,28 @@ Sentence Fold::answer(const Event& e) {
 Sentence Fold::zoneTick(const Event& e) {
     const Zone* zone = index_->zone(e.job, e.zone);
     if (!zone)
-        return core::says("The plan has no zone %1 in quilt %2.", e.zone, e.job + 1);
+        return core::says("The plan has no zone %1 in quilt %2.", std::string{zoneName(e.zone)}, e.job + 1);
     const bool dots = index_->dots(e.job);
     if (!dots && (e.kind == EventKind::zoneDotted || e.kind == EventKind::zonePressed))
-        return core::says("Zone %1 is pinned, not dotted.", e.zone);
+        return core::says("Zone %1 is pinned, not dotted.", std::string{zoneName(e.zone)});
     if (state_.setAside.contains({e.job, e.zone}))
         return core::says("Zone %1 was left out with its pass; take that back to work it.",
                           e.zone);
     const Tick tick = tickOf(e.kind, dots);
     ZoneLive& live = state_.zones.at({e.job, e.zone});
     if (live.state != tick.from)
-        return core::says("Zone %1 is %2, so it cannot be %3 now.", e.zone, inWords(live.state),
+        return core::says("Zone %1 is %2, so it cannot be %3 now.", std::string{zoneName(e.zone)}, inWords(live.state),
                           tick.done);
     const int current = state_.currentPass[static_cast<std::size_t>(e.job)];
     const bool onTable = zone->pass == current && !state_.released.contains({e.job, zone->pass});
     if (!tick.fromBack && !onTable)
-        return core::says("Zone %1 belongs to pass %2, which is not on the table now.", e.zone,
+        return core::says("Zone %1 belongs to pass %2, which is not on the table now.", std::string{zoneName(e.zone)},
                           zone->pass);
 
     auto tasks = index_->ticked(e.job, e.zone, e.kind);
     if (tick.fromBack && tasks.empty())
-        return core::says("Zone %1 is not pressed from the back in this plan.", e.zone);
-    // Two people may share a zone as two tasks: each ticks their own, the last one ticks the zone.
-    const bool shared = tasks.size() > 1 && !e.task.empty();
-    if (shared && std::ranges::find(tasks, e.task, &Task::id) == tasks.end())
-        return core::says("Task %1 is not one of those for zone %2.", e.task, e.zone);
-    if (shared && state_.doneTasks.contains(e.task))
-        return core::says("Task %1 is ticked already.", e.task);
-    imply(tasks, core::says("Zone %1 was %2", e.zone, tick.done));
-    if (shared) {
-        state_.doneTasks.insert(e.task);
-        if (!std::ranges::all_of(
-                tasks, [this](const Task* t) { return state_.doneTasks.contains(t->id); }))
-            return {};
-    }
+        return core::says("Zone %1 is not pressed from the back in this plan.", std::string{zoneName(e.zone)});
+    imply(tasks, core::says("Zone %1 was %2", std::string{zoneName(std::string{zoneName(e.zone)})}, tick.done));
     for (const Task* t : tasks)
         state_.doneTasks.insert(t->id);
     live.state = tick.to;
@@ -197,7 +187,7 @@ Sentences releaseBlockedBy(const PlanIndex& index, const LiveState& state, int j
         if (const Zone* z = index.zone(key.first, key.second); key.first == job && z &&
                                                                z->pass == pass && !live.done() &&
                                                                !state.setAside.contains(key))
-            zones.push_back(z->id);
+            zones.emplace_back(zoneName(z->id));
     if (!zones.empty())
         out.push_back(zones.size() == 1
                           ? core::says("One zone of pass %1 is not done: %2.", pass, zones.front())

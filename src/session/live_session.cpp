@@ -85,7 +85,7 @@ std::vector<const Task*> LiveSession::tasksOfTick(int job, const std::string& zo
 }
 
 Forecast LiveSession::forecastAt(std::int64_t nowMs) const {
-    return forecast(plan(), state(), inside_->events, nowMs);
+    return forecast(plan(), session().setting, state(), inside_->events, nowMs);
 }
 
 } // namespace bastewright

@@ -34,7 +34,7 @@ public:
     /// zone at every tick.
     std::optional<EventKind> nextTick(int job, const std::string& zone) const;
     Sentences releaseBlockedBy(int job, int pass) const;
-    /// The tasks that such a tick at the zone is about: one, or one for each of those who share it.
+    /// The tasks that such a tick at the zone is about.
     std::vector<const Task*> tasksOfTick(int job, const std::string& zone, EventKind tick) const;
 
     Forecast forecastAt(std::int64_t nowMs) const;

@@ -5,15 +5,12 @@
 #include "session/private/work_log.h"
 
 #include <algorithm>
-#include <cctype>
 
 namespace bastewright {
 namespace {
 
-// Common practice: a break every 3-4 rows of work, or about every 45 minutes.
-constexpr std::int64_t kRestMs = 45 * 60 * 1000;
-constexpr std::int64_t kNotBeforeMs = 20 * 60 * 1000; // rows may be small
-constexpr int kRestRows = 4;
+// Common practice: a break every 75 to 90 minutes of work.
+constexpr std::int64_t kRestMs = 75 * 60 * 1000;
 
 // A zone is slow once it takes twice its time and at least three minutes more.
 constexpr double kSlowTimes = 2, kSlowSeconds = 180;
@@ -26,50 +23,15 @@ Seconds whole(double seconds) {
     return Seconds{std::int64_t(seconds)};
 }
 
-// Zones of one row of a pass: "C4" lies in row 4.
-std::string rowOf(const Zone& zone) {
-    const auto digit = std::ranges::find_if(
-        zone.id, [](char c) { return std::isdigit(static_cast<unsigned char>(c)) != 0; });
-    return std::string{digit, zone.id.end()};
-}
-
-int rowsDone(const Plan& plan, const LiveState& state, std::span<const TimedTick> sinceRest) {
-    struct Row {
-        bool all = true, lately = false;
-    };
-    std::map<std::tuple<int, int, std::string>, Row> rows;
-    for (const auto& [key, live] : state.zones) {
-        const auto& zones = plan.quilts[static_cast<std::size_t>(key.first)].zones;
-        const auto zone = std::ranges::find(zones, key.second, &Zone::id);
-        if (zone == zones.end())
-            continue;
-        auto& row = rows[{key.first, zone->pass, rowOf(*zone)}];
-        row.all = row.all && live.done();
-        row.lately = row.lately || std::ranges::any_of(sinceRest, [&key = key](const TimedTick& t) {
-                         return t.kind == EventKind::zoneClosed && t.job == key.first &&
-                                t.zone == key.second;
-                     });
-    }
-    return static_cast<int>(
-        std::ranges::count_if(rows, [](const auto& r) { return r.second.all && r.second.lately; }));
-}
-
-void addRest(const Plan& plan, const LiveState& state, const WorkLog& log,
-             std::vector<Nudge>& out) {
+void addRest(const LiveState& state, const WorkLog& log, std::vector<Nudge>& out) {
     const auto worked = log.working - log.lastRest;
-    if (state.paused || state.ended || worked < kNotBeforeMs)
+    if (state.paused || state.ended)
         return;
-    const int rows = rowsDone(plan, state, log.ticksSinceRest());
     if (worked >= kRestMs)
         out.push_back({.kind = Nudge::Kind::rest,
                        .text = core::says("It is %1 since the last break: five minutes off their "
                                           "feet do everybody good. Irons off first.",
                                           whole(double(worked) / 1000))});
-    else if (rows >= kRestRows)
-        out.push_back({.kind = Nudge::Kind::rest,
-                       .text = core::says("%1 rows of zones are done since the last break: a good "
-                                          "place for a short rest. Irons off first.",
-                                          rows)});
 }
 
 void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
@@ -91,13 +53,14 @@ void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
                            .text = core::says("Zone %1 has been with %2 for %3 instead of %4: "
                                               "perhaps somebody can lend a hand, or it is done "
                                               "and not ticked.",
-                                              task.zone, who, whole(spent), whole(planned))});
+                                              std::string{zoneName(task.zone)}, who, whole(spent), whole(planned))});
     }
 }
 
-void addLateness(const Plan& plan, const LiveState& state, std::span<const Event> events,
+void addLateness(const Plan& plan, const Setting& setting, const LiveState& state,
+                 std::span<const Event> events,
                  std::int64_t nowMs, std::vector<Nudge>& out) {
-    const auto expected = forecast(plan, state, events, nowMs);
+    const auto expected = forecast(plan, setting, state, events, nowMs);
     const auto late = expected.finish - plan.finish;
     if (late < kLateLeast || double(late.count()) < kLateShare * double(plan.finish.count()))
         return;
@@ -128,8 +91,8 @@ std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveSt
                                           pins.shortBy())});
     const WorkLog log = workLog(plan, events, nowMs);
     addSlowZones(plan, state, log, out);
-    addLateness(plan, state, events, nowMs, out);
-    addRest(plan, state, log, out);
+    addLateness(plan, setting, state, events, nowMs, out);
+    addRest(state, log, out);
     return out;
 }
 

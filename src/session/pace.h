@@ -9,9 +9,10 @@
 
 namespace bastewright {
 
-/// Learnt pace of a person against the plan in force: planned over actual seconds, from their ticks
-/// since the last re-plan; 1 until there are three. A helper's new `pace` is the old one times
-/// this.
+/// Learnt pace of a person against the plan in force, from the ticks since the last re-plan: the
+/// inverse of what their time is expected to be over the plan's. 1 where nothing is ticked; a few
+/// ticks weigh little against what is usual among people (docs/computation/live.md). A helper's new
+/// `pace` is the old one times this.
 ///
 /// Work on a zone counts from the person's previous tick, the quilt's last finished step, their
 /// arrival or the end of a break, whichever is latest. An interval during which the clock ran
@@ -25,17 +26,17 @@ double learntPace(const Plan& plan, std::span<const Event> events, const std::st
 Seconds elapsed(std::span<const Event> events, std::int64_t nowMs);
 
 /// Expected finish, seconds from the session's actual start, with the range in which it should lie
-/// eight times in ten. The hour to show is the wall clock's plus `left`: that stays right where the
+/// nine times in ten: the simulation of the plan (`crew::finishRange`) of what is left, from what is
+/// learnt. The hour to show is the wall clock's plus `left`: that stays right where the
 /// clock was set meanwhile.
 struct Forecast {
     Seconds finish{}, early{}, late{};
     Seconds left{}; ///< from now to `finish`
     auto operator<=>(const Forecast&) const = default;
 };
-/// `plan` is the plan in force, `state` the fold of `events`. What is left keeps its people and
-/// order; each task takes its planned time over its people's learnt pace; tasks of people who are
-/// away fall to whoever is free first.
-Forecast forecast(const Plan& plan, const LiveState& state, std::span<const Event> events,
-                  std::int64_t nowMs);
+/// `plan` and `setting` are those in force, `state` the fold of `events`. What is left keeps its people
+/// and order; tasks of people who are away fall to whoever has least.
+Forecast forecast(const Plan& plan, const Setting& setting, const LiveState& state,
+                  std::span<const Event> events, std::int64_t nowMs);
 
 } // namespace bastewright

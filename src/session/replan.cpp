@@ -1,9 +1,9 @@
 #include "session/replan.h"
 
-#include "planners/crew/bound.h"
+#include "planners/crew/crew.h"
 #include "session/pace.h"
 #include "session/pins.h"
-#include "session/private/rest_schedule.h"
+#include "session/private/in_hand.h"
 #include "session/private/work_log.h"
 
 #include <algorithm>
@@ -12,63 +12,6 @@
 
 namespace bastewright {
 namespace {
-
-using crew::Problem;
-using crew::Schedule;
-
-// A bound that holds even where somebody has to stay on.
-int boundOf(Problem problem, bool overtime) {
-    if (overtime)
-        for (auto& p : problem.people)
-            p.until = crew::kNever;
-    return crew::lowerBound(problem);
-}
-
-Task taskOf(const Remaining& r, const Schedule& s, std::size_t i, const std::vector<Hand>& hands,
-            Seconds now) {
-    Task t = *r.tasks[i];
-    t.people.clear();
-    t.places.clear();
-    for (const int p : s.crew[i]) {
-        const auto k = static_cast<std::size_t>(p);
-        t.people.push_back(hands[k < hands.size() ? k : r.shadows[k - hands.size()]].helper.name);
-    }
-    if (r.inHand.contains(i)) {
-        // They stand where they stand, and have begun.
-        t.places = r.tasks[i]->places;
-        t.start = now;
-        t.end = now + Seconds{s.end[i] - s.start[i]};
-        return t;
-    }
-    if (s.strip[i] >= 0)
-        t.places.push_back(placeOf(r, s, i));
-    t.start = now + Seconds{s.start[i]};
-    t.end = now + Seconds{s.end[i]};
-    return t;
-}
-
-// Hours, for people: who would have to stay, and until when.
-void sayOvertime(const Remaining& r, const Schedule& s, const std::vector<Hand>& hands,
-                 const Setting& setting, Seconds now, Findings& findings) {
-    if (s.overtime == 0)
-        return;
-    for (std::size_t h = 0; h < hands.size(); ++h) {
-        int last = 0;
-        for (std::size_t i = 0; i < s.crew.size(); ++i)
-            if (std::ranges::find(s.crew[i], static_cast<int>(h)) != s.crew[i].end())
-                last = std::max(last, s.end[i]);
-        const int over = last - r.model.problem.people[h].until;
-        if (over <= 0)
-            continue;
-        const auto end = (now + Seconds{last + 59}) / 60 * 60;
-        const auto& who = hands[h].helper.name;
-        findings.push_back({Finding::Level::warn, "/helpers",
-                            core::says("The rest runs %1 past the hours of %2.", Seconds{over},
-                                       who),
-                            core::says("It works if %1 stays until %2.", who,
-                                       after(setting.start, end))});
-    }
-}
 
 void sayPins(const PinCount& pins, Findings& findings) {
     if (pins.shortBy() == 0)
@@ -112,8 +55,9 @@ void sayTables(const Plan& plan, const Room& room, Findings& findings) {
 }
 
 bool isOfTheRest(const Finding& f) {
-    return f.field.starts_with("/helpers") || f.field.starts_with("/stash/pins") ||
-           f.field.starts_with("/room/irons") || f.field.starts_with("/room/tables");
+    return f.field.starts_with("/helpers") || f.field.starts_with("/handed") ||
+           f.field.starts_with("/stash/pins") || f.field.starts_with("/room/irons") ||
+           f.field.starts_with("/room/tables");
 }
 
 } // namespace
@@ -131,20 +75,22 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
             done.start = std::min(done.start, done.end);
             out.tasks.push_back(std::move(done));
         }
+    std::erase_if(out.breaks, [&](const PlannedBreak& b) { return b.end > options.now; });
 
-    const auto hands = handsOf(session.setting, state, options);
-    const auto rest = remainingOf(session, plan, state, hands, options);
-    const auto& problem = rest.model.problem;
-    int bound = boundOf(problem, false);
-    if (problem.size() > 0) {
-        const auto schedule = scheduleOf(rest, hands, bound, options.effort, stop);
-        if (schedule.overtime > 0)
-            bound = boundOf(problem, true);
-        for (std::size_t i = 0; i < rest.tasks.size(); ++i)
-            out.tasks.push_back(taskOf(rest, schedule, i, hands, options.now));
-        sayOvertime(rest, schedule, hands, session.setting, options.now, out.findings);
-    }
-    out.findings.insert(out.findings.end(), rest.findings.begin(), rest.findings.end());
+    const Situation situation{.now = options.now,
+                              .before = &plan,
+                              .done = state.doneTasks,
+                              .inHand = options.inHand,
+                              .setAside = state.setAside,
+                              .present = state.present,
+                              .lastRest = options.lastRest};
+    const Session paced = withLearntPaces(session, options);
+    const CrewPlan crew = planRest(paced, out.quilts, pointsOfZones(plan.quilts), situation,
+                                   {.effort = options.effort}, std::move(stop));
+    out.tasks.insert(out.tasks.end(), crew.tasks.begin(), crew.tasks.end());
+    out.breaks.insert(out.breaks.end(), crew.breaks.begin(), crew.breaks.end());
+    out.findings.insert(out.findings.end(), crew.findings.begin(), crew.findings.end());
+    out.range = crew.range;
     sayPins(countPins(plan, session.setting, state), out.findings);
     sayTables(plan, session.setting.room, out.findings);
 
@@ -152,18 +98,18 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
     out.finish = Seconds{};
     for (const auto& t : out.tasks)
         out.finish = std::max(out.finish, t.end);
-    out.finishBound =
-        problem.size() > 0 ? std::min(out.finish, options.now + Seconds{bound}) : out.finish;
+    out.finishBound = crew.tasks.empty() ? out.finish : std::min(out.finish, crew.bound);
     return out;
 }
 
-ReplanOptions replanNow(const Plan& plan, const Setting& setting, const LiveState& state,
+ReplanOptions replanNow(const Plan& plan, const LiveState& state,
                         std::span<const Event> events, std::int64_t nowMs) {
     const WorkLog log = workLog(plan, events, nowMs);
     ReplanOptions options{.now = Seconds{log.session / 1000}};
+    options.lastRest = Seconds{log.restEnd / 1000};
     for (const auto& who : state.present)
         options.pace.emplace(who, learntPace(log, who));
-    for (const Task* t : tasksInHand(plan, state, setting.room.irons)) {
+    for (const Task* t : tasksInHand(plan, state)) {
         auto since = log.since({}, t->job);
         for (const auto& who : t->people)
             since = std::max(since, log.since(who, t->job));

@@ -15,18 +15,22 @@ struct ReplanOptions {
     std::map<std::string, double> pace{}; ///< learnt factors on the helpers' own pace; others 1
     /// Seconds already spent on the tasks in hand, by their ids; others have just begun.
     std::map<std::string, Seconds> inHand{};
-    int effort = 1; ///< scales the number of schedules tried
+    Seconds lastRest{}; ///< when the last break ended
+    int effort = 1;     ///< scales the number of schedules tried
 };
 
-/// Plans again what is left, for the people at the table (`state.present`, and helpers whose hours
-/// have yet to begin) with the setting as it is now: their reach, pace and hours, the irons.
+/// Plans again what is left, by the rules of the first plan (`planRest`): for the people at the table
+/// (`state.present`, and helpers whose hours have yet to begin) with the setting as it is now: their
+/// reach, pace and hours, the irons. With nothing done, everybody there and no time gone it is the
+/// plan itself.
 ///
-/// Kept: every finished task with its people (its times end no later than `now`), every zone, point
-/// and pass, and what is in hand: a task that may have begun, because it is next for all its people
-/// and waits for nothing, stays with them, where they stand. Task ids do not change. Work that
-/// nobody left can do stays in the plan with nobody's name, and is taken up again by a later
-/// re-plan. Trouble is a finding: such work, hours that are too short, pins that will not last,
-/// tables that are not the plan's any more.
+/// Kept: every finished task with its people (its times end no later than `now`), every pass and
+/// every point, zones that are begun, and what is in hand: a task that may have begun, because it is
+/// next for all its people and waits for nothing, stays with them. In a pass that is begun the zones
+/// that are not are shared anew only where people have come or gone; later passes are shared anew.
+/// Work that nobody left can do has no task; a later re-plan takes it up again. Trouble is a finding:
+/// such work, hours that are too short, pins that will not last, tables that are not the plan's any
+/// more.
 ///
 /// `session` is the one in force; its paces are the helpers' own, before `options.pace`. Pure and
 /// deterministic.
@@ -34,7 +38,7 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
             const ReplanOptions& options, std::stop_token stop = {});
 
 /// The options for a re-plan at this moment, from what the events say.
-ReplanOptions replanNow(const Plan& plan, const Setting& setting, const LiveState& state,
+ReplanOptions replanNow(const Plan& plan, const LiveState& state,
                         std::span<const Event> events, std::int64_t nowMs);
 
 /// The session with the learnt paces written into its helpers: what `settingChanged` stores

@@ -4,6 +4,10 @@ namespace bastewright {
 
 Sentence spoken(TaskKind kind) {
     switch (kind) {
+    case TaskKind::setUp:
+        return core::says("the setting up");
+    case TaskKind::clamp:
+        return core::says("the clamping of the backing");
     case TaskKind::layBacking:
         return core::says("the laying of the backing");
     case TaskKind::layBatting:
@@ -37,13 +41,17 @@ Sentence spoken(TaskKind kind) {
     case TaskKind::turnOver:
         return core::says("the turning over");
     case TaskKind::handOver:
-        return core::says("the handing over");
+        return core::says("the rolling up");
     }
     return {};
 }
 
 Sentence spokenFirst(TaskKind kind) {
     switch (kind) {
+    case TaskKind::setUp:
+        return core::says("The setting up");
+    case TaskKind::clamp:
+        return core::says("The clamping of the backing");
     case TaskKind::layBacking:
         return core::says("The laying of the backing");
     case TaskKind::layBatting:
@@ -77,7 +85,7 @@ Sentence spokenFirst(TaskKind kind) {
     case TaskKind::turnOver:
         return core::says("The turning over");
     case TaskKind::handOver:
-        return core::says("The handing over");
+        return core::says("The rolling up");
     }
     return {};
 }

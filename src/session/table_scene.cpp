@@ -1,7 +1,7 @@
 #include "session/table_scene.h"
 
 #include "plan/find.h"
-#include "planners/crew/model.h"
+#include "planners/crew/hands.h"
 #include "session/private/plan_index.h"
 #include "session/private/standing_room.h"
 
@@ -42,7 +42,7 @@ struct TableScenes::Inside {
     const Plan& plan;
     PlanIndex index;
     std::vector<std::string> names;
-    std::vector<crew::Person> hours;
+    std::vector<crew::Hand> hours;
     std::vector<std::vector<const Task*>> ofPerson; // by start
     /// By quilt: its tasks of whole passes, and for each zone its work, one group for each kind.
     struct Quilt {
@@ -58,7 +58,7 @@ struct TableScenes::Inside {
         , quilts(p.quilts.size()) {
         for (const auto& helper : helpers) {
             names.push_back(helper.name);
-            hours.push_back(crew::hoursOf(helper, start));
+            hours.push_back(crew::handOf(helper, start));
         }
         for (const auto& t : p.tasks) {
             for (const auto& who : t.people)

@@ -93,7 +93,9 @@ Sentences whatChanged(const Plan& before, const Plan& after, const LiveState& st
             auto it = std::ranges::find(zones, hands, [](const auto& z) { return z.first; });
             if (it == zones.end())
                 it = zones.insert(zones.end(), {hands, {}});
-            it->second.push_back(t.zone);
+            if (const std::string zone{zoneName(t.zone)};
+                std::ranges::find(it->second, zone) == it->second.end())
+                it->second.push_back(zone);
             continue;
         }
         out.push_back(ofStep(t, came, left));

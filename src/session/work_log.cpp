@@ -21,8 +21,8 @@ std::map<std::string, double> plannedPaces(const PlanIndex& index) {
     std::map<std::string, Ratio> sums;
     for (const auto& t : index.plan().tasks) {
         const Zone* zone = t.people.size() == 1 ? index.zone(t.job, t.zone) : nullptr;
-        if (!zone || index.zoneTasks(t.job, t.zone, t.kind).size() > 1)
-            continue; // a shared zone says little about each one's part
+        if (!zone)
+            continue;
         auto& sum = sums[t.people.front()];
         sum.trade += tradeSeconds(t.kind, zone->points.size());
         sum.planned += double((t.end - t.start).count());
@@ -55,14 +55,6 @@ public:
                                                             : 3;
         if (at != needs)
             return false;
-        const auto tasks = index_.ticked(e.job, e.zone, e.kind);
-        if (tasks.size() > 1 && !e.task.empty()) { // one part of a shared zone
-            if (!parts_.insert(e.task).second)
-                return false;
-            if (!std::ranges::all_of(tasks,
-                                     [this](const Task* t) { return parts_.contains(t->id); }))
-                return true;
-        }
         at = e.kind == EventKind::zoneDotted   ? 1
              : e.kind == EventKind::zoneOpened ? 2
              : e.kind == EventKind::zoneClosed ? 3
@@ -73,7 +65,6 @@ public:
 private:
     const PlanIndex& index_;
     std::map<std::pair<int, std::string>, int> step_;
-    std::set<std::string> parts_;
 };
 
 // Planned seconds of what was ticked, as if planned for the person who did it.
@@ -85,8 +76,6 @@ double plannedFor(const Event& e, const PlanIndex& index,
     };
     double seconds = 0;
     for (const Task* t : index.ticked(e.job, e.zone, e.kind)) {
-        if (!e.task.empty() && t->id != e.task)
-            continue;
         double own = double((t->end - t->start).count());
         if (t->people.size() == 1 && t->people.front() != e.person && paces.contains(e.person))
             own *= paceOf(t->people.front()) / paceOf(e.person);
@@ -202,6 +191,7 @@ WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t no
         case EventKind::resumed:
             clock.resume();
             log.lastRest = now;
+            log.restEnd = clock.session();
             break;
         case EventKind::replanned:
             log.ticks.clear();

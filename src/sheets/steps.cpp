@@ -1,6 +1,5 @@
 #include "sheets/steps.h"
 
-#include "plan/share.h"
 #include "sheets/task_words.h"
 #include "sheets/words.h"
 
@@ -10,7 +9,7 @@ namespace bastewright::sheets {
 namespace {
 
 Step fresh(const Task& t, int points) {
-    Step step{t.kind, t.start, t.end, t.people, {}, t.places, points, t.share};
+    Step step{t.kind, t.start, t.end, t.people, {}, t.places, points};
     if (!t.zone.empty())
         step.zones.push_back(t.zone);
     return step;
@@ -40,8 +39,7 @@ std::vector<Step> stepsOf(const Plan& plan, std::size_t quilt, int pass) {
         const auto last = std::ranges::find_if(steps.rbegin(), steps.rend(), [&](const Step& s) {
             return shares(s.people, t.people) || s.zones.empty();
         });
-        const bool part = t.share || (last != steps.rend() && last->share);
-        if (!t.zone.empty() && !part && last != steps.rend() && last->kind == t.kind &&
+        if (!t.zone.empty() && last != steps.rend() && last->kind == t.kind &&
             last->people == t.people && !last->zones.empty())
             append(*last, t, points);
         else
@@ -57,7 +55,6 @@ QString stepLine(const Step& step, const QuiltPlan& quilt, int pass, Basting::Wi
     t.pass = pass;
     if (step.zones.size() < 2) {
         t.zone = step.zones.empty() ? std::string{} : step.zones.front();
-        t.share = step.share;
         return taskLine(t, quilt, with, unit);
     }
     return zonesLine(step.kind, zoneList(step.zones), step.points, with);

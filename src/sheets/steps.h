@@ -18,7 +18,6 @@ struct Step {
     std::vector<std::string> zones; ///< in the order they are done; empty for tasks of a whole pass
     std::vector<StandingPlace> places;
     int points = 0;
-    std::optional<Share> share{}; ///< where it is part of one zone
 };
 
 /// The steps of a pass in order of their beginning. Every task of the pass is in exactly one of

@@ -1,26 +1,21 @@
 #include "sheets/task_words.h"
 
-#include "plan/share.h"
+#include "plan/call.h"
 #include "sheets/words.h"
 
 #include <algorithm>
 
 namespace bastewright::sheets {
-namespace {
-
-bool isOfZone(TaskKind kind) {
-    return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
-           kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press;
-}
-
-} // namespace
-
 QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
     if (isOfZone(task.kind) && !task.zone.empty()) {
-        return zonesLine(task.kind, zoneName(task.zone, task.share), taskPoints(task, quilt), with);
+        return zonesLine(task.kind, zoneWord(task.zone), taskPoints(task, quilt), with);
     }
     const Pass* pass = findPass(quilt, task.pass);
     switch (task.kind) {
+    case TaskKind::setUp:
+        return Text::tr("Set up the tables, mark their middles, open the pins into bowls");
+    case TaskKind::clamp:
+        return Text::tr("Clamp the backing, middles first");
     case TaskKind::layBacking:
         return Text::tr("Lay the backing, wrong side up");
     case TaskKind::layBatting:
@@ -38,7 +33,7 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
         return pass ? Text::tr("Shift the quilt %1").arg(shiftWords(pass->shift, unit))
                     : Text::tr("Shift the quilt");
     case TaskKind::handOver:
-        return Text::tr("Hand over: roll it for the machine");
+        return Text::tr("Roll it up for the machine");
     default:
         return taskName(task.kind, with);
     }
@@ -58,26 +53,9 @@ QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, 
                                                               : taskLine(task, quilt, with, unit);
 }
 
-QString zoneName(const std::string& zone, const std::optional<Share>& share) {
-    auto id = QString::fromStdString(zone);
-    if (!share)
-        return id;
-    switch (share->side) {
-    case Side::head:
-        return Text::tr("%1, head part").arg(id);
-    case Side::foot:
-        return Text::tr("%1, foot part").arg(id);
-    case Side::left:
-        return Text::tr("%1, left part").arg(id);
-    case Side::right:
-        return Text::tr("%1, right part").arg(id);
-    }
-    return id;
-}
-
-QString zoneBrief(const std::string& zone, const std::optional<Share>& share) {
-    auto id = QString::fromStdString(zone);
-    return share ? id + QChar{0x00A0} + sideName(share->side) : id;
+QString zoneWord(const std::string& zone) {
+    const auto name = zoneName(zone);
+    return QString::fromUtf8(name.data(), qsizetype(name.size()));
 }
 
 QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with) {
@@ -101,6 +79,10 @@ QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With
 QString taskName(TaskKind kind, Basting::With with) {
     const bool dots = with == Basting::With::dots;
     switch (kind) {
+    case TaskKind::setUp:
+        return Text::tr("Set up");
+    case TaskKind::clamp:
+        return Text::tr("Clamp the backing");
     case TaskKind::layBacking:
         return Text::tr("Lay the backing");
     case TaskKind::layBatting:
@@ -134,13 +116,17 @@ QString taskName(TaskKind kind, Basting::With with) {
     case TaskKind::turnOver:
         return Text::tr("Turn the quilt over");
     case TaskKind::handOver:
-        return Text::tr("Hand over");
+        return Text::tr("Roll up");
     }
     return {};
 }
 
 QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
     switch (kind) {
+    case TaskKind::setUp:
+        return Text::tr("Legs locked, joints covered, middles marked; pins counted.");
+    case TaskKind::clamp:
+        return Text::tr("Everybody their own stretch, middles first. Firm, never stretched.");
     case TaskKind::layBacking:
         return Text::tr("Wrong side up, middles on the marks. Firm, never stretched: a palm pushes "
                         "no ripple.");
@@ -201,7 +187,7 @@ QString zoneWork(TaskKind kind, Basting::With with) {
 
 int taskPoints(const Task& task, const QuiltPlan& quilt) {
     const Zone* zone = findZone(quilt, task.zone);
-    return zone ? pointCount(*zone, task.share) : 0;
+    return zone ? int(zone->points.size()) : 0;
 }
 
 int pointsIn(const QuiltPlan& quilt, int pass) {

@@ -13,11 +13,8 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
 /// The same in the fewest words: "Shift 54 in towards the head", "Lay the backing".
 QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit);
 
-/// "C4", or "C4, left part" where two share it.
-QString zoneName(const std::string& zone, const std::optional<Share>& share);
-
-/// "C4", or "C4 left".
-QString zoneBrief(const std::string& zone, const std::optional<Share>& share);
+/// What people call a zone within its pass: "A2".
+QString zoneWord(const std::string& zone);
 
 /// The work of one zone, or of several together: "C4, C5: place 48 pins, open".
 QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with);

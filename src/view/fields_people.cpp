@@ -89,6 +89,8 @@ Fields ofPeople(const Session& session, int quilt) {
             << optionalTime({key + "until", group, tr("Leaves at")}, helper(&Helper::until))
             << toggle({key + "lifts", group, tr("Lifts")}, helper(&Helper::lifts))
             << toggle({key + "closes", group, tr("Closes pins")}, helper(&Helper::closes))
+            << toggle({key + "pins", group, tr("Works at zones")}, helper(&Helper::pins))
+            << toggle({key + "bends", group, tr("Looks underneath")}, helper(&Helper::bends))
             << toggle({key + "irons", group, tr("Irons")}, helper(&Helper::irons))
             << toggle({key + "seated", group, tr("Seated")}, helper(&Helper::seated));
         if (!session.setting.room.tables.empty())

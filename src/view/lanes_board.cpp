@@ -1,7 +1,6 @@
 #include "view/lanes_board.h"
 
 #include "plan/find.h"
-#include "plan/share.h"
 #include "session/change.h"
 #include "view/people_palette.h"
 #include "view/scene_words.h"
@@ -128,7 +127,7 @@ QString LanesBoard::what() const {
         out << tr("From the %1 edge.").arg(words::side(t->places.front().side));
     if (const Zone* zone = findZone(quilt, t->zone))
         out << tr("%1.").arg(words::points(shown_->session.jobs[std::size_t(t->job)],
-                                           pointCount(*zone, t->share)));
+                                           int(zone->points.size())));
     // Why then: the last of what it waits for.
     const Task* last = nullptr;
     for (const auto& id : t->after)

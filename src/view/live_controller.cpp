@@ -125,7 +125,7 @@ QString LiveController::tickFromElsewhere(Event tick) {
                    ? QString{}
                    : tr("Another tick has this number already. Tick again.");
     if (live_->nextTick(tick.job, tick.zone) != tick.kind)
-        return tr("%1 is ticked already, or not on the table now.").arg(words::fromCore(tick.zone));
+        return tr("%1 is ticked already, or not on the table now.").arg(words::zone(tick.zone));
     tick.atMs = clock_();
     return keep(tick);
 }
@@ -189,12 +189,8 @@ void LiveController::tick(int quilt, const QString& zone) {
     Event event;
     event.job = quilt;
     event.zone = id;
-    if (const Task* task = nextAt(quilt, id)) {
+    if (const Task* task = nextAt(quilt, id))
         event.person = task->people.front();
-        // Of a shared zone each tick is one person's part.
-        if (task->share)
-            event.task = task->id;
-    }
     report(*kind, std::move(event));
 }
 
@@ -318,7 +314,7 @@ void LiveController::refresh() {
                 const auto& t = tasks[n];
                 return t.zone.empty()
                            ? words::shortTask(t.kind)
-                           : QStringLiteral("%1 %2").arg(words::zone(t), words::zoneTask(t.kind));
+                           : QStringLiteral("%1 %2").arg(words::zone(t.zone), words::zoneTask(t.kind));
             };
             const bool here = state.present.contains(person);
             QString now = !here ? tr("not here") : tasks.empty() ? tr("all done") : told(0);

@@ -144,9 +144,7 @@ QString PassPresenter::zoneText() const {
         QStringList who;
         for (const auto& person : task.people)
             who << words::fromCore(person);
-        QString what = words::zoneTask(task.kind);
-        if (task.share)
-            what += QStringLiteral(", ") + words::part(*task.share);
+        const QString what = words::zoneTask(task.kind);
         QString line = QStringLiteral("%1 %2 · %3")
                            .arg(words::clock(start, task.start), what,
                                 who.join(QStringLiteral(", ")));

@@ -110,7 +110,7 @@ QList<QVariantList> ofPeople(const Planned& planned) {
             work += task.end - task.start;
             const QString what = task.zone.empty()
                                      ? words::task(task.kind)
-                                     : QStringLiteral("%1 · %2").arg(words::zone(task),
+                                     : QStringLiteral("%1 · %2").arg(words::zone(task.zone),
                                                                      words::zoneTask(task.kind));
             lines << QStringLiteral("%1   %2").arg(words::clock(start, task.start), what);
         }

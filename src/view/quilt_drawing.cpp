@@ -234,8 +234,8 @@ private:
             const bool now = zone.pass == scene_.pass;
             outline(r, now ? look_.ink : look_.seam, now ? line_ * 1.2 : line_ * 0.7,
                     now ? Qt::SolidLine : Qt::DashLine);
-            const QString id = words::fromCore(zone.id);
-            if (id == scene_.zone)
+            const QString id = words::zone(zone.id);
+            if (words::fromCore(zone.id) == scene_.zone)
                 outline(r.adjusted(line_, line_, -line_, -line_), look_.accent, line_ * 3.5);
             const qreal size = std::min(look_.text, std::min(r.width(), r.height()) * 0.5);
             if (now && size >= 8)

@@ -41,6 +41,10 @@ QString slide(const Planned& planned, const Task& task) {
 // %1 is who, %2 the zone or the way.
 QString pattern(TaskKind kind, bool one) {
     switch (kind) {
+    case TaskKind::setUp:
+        return one ? tr("%1 sets up") : tr("%1 set up");
+    case TaskKind::clamp:
+        return one ? tr("%1 clamps the backing") : tr("%1 clamp the backing");
     case TaskKind::layBacking:
         return one ? tr("%1 lays the backing") : tr("%1 lay the backing");
     case TaskKind::layBatting:
@@ -48,7 +52,8 @@ QString pattern(TaskKind kind, bool one) {
     case TaskKind::layTop:
         return one ? tr("%1 lays the top") : tr("%1 lay the top");
     case TaskKind::reclamp:
-        return one ? tr("%1 re-clamps through all layers") : tr("%1 re-clamp through all layers");
+        return one ? tr("%1 moves the clamps to all three layers")
+                   : tr("%1 move the clamps to all three layers");
     case TaskKind::placeOpen:
         return one ? tr("%1 pins %2") : tr("%1 pin %2");
     case TaskKind::smooth:

@@ -91,7 +91,7 @@ QStringList lines(TaskKind kind, const SurfacePlan& surface, const Pass& pass, U
         add(Text::tr("Middle on the middle of the first area: %1 from the left, %2 from the head")
                 .arg(words::length(pass.fresh.bounds().middle().x, unit),
                      words::length(pass.fresh.bounds().middle().y, unit)));
-    if (first || kind == TaskKind::shift || kind == TaskKind::reclamp) {
+    if (kind == TaskKind::clamp || kind == TaskKind::reclamp) {
         add(holdLine(pass, Hold::Kind::clamp, unit));
         if (kind != TaskKind::reclamp)
             add(holdLine(pass, Hold::Kind::tape, unit));

@@ -59,13 +59,8 @@ QString side(Side s) {
     return fromCore(core::side(s));
 }
 
-QString part(const Share& share) {
-    return tr("%1 part").arg(side(share.side));
-}
-
-QString zone(const Task& task) {
-    return task.share ? QStringLiteral("%1, %2").arg(fromCore(task.zone), part(*task.share))
-                      : fromCore(task.zone);
+QString zone(const std::string& id) {
+    return fromCore(std::string{zoneName(id)});
 }
 
 QString method(Quilting::Method m) {
@@ -106,14 +101,18 @@ QString points(const Job& job, qsizetype count) {
 
 QString task(TaskKind kind) {
     switch (kind) {
+    case TaskKind::setUp:
+        return tr("Set up the tables");
+    case TaskKind::clamp:
+        return tr("Clamp the backing");
     case TaskKind::layBacking:
-        return tr("Lay and hold the backing");
+        return tr("Lay the backing");
     case TaskKind::layBatting:
         return tr("Lay the batting");
     case TaskKind::layTop:
         return tr("Lay the top");
     case TaskKind::reclamp:
-        return tr("Re-clamp through all layers");
+        return tr("Move the clamps to all three layers");
     case TaskKind::placeOpen:
         return tr("Put pins in, open");
     case TaskKind::smooth:
@@ -146,6 +145,10 @@ QString task(TaskKind kind) {
 
 QString shortTask(TaskKind kind) {
     switch (kind) {
+    case TaskKind::setUp:
+        return tr("set up");
+    case TaskKind::clamp:
+        return tr("clamp");
     case TaskKind::layBacking:
         return tr("backing");
     case TaskKind::layBatting:
@@ -153,9 +156,9 @@ QString shortTask(TaskKind kind) {
     case TaskKind::layTop:
         return tr("top");
     case TaskKind::reclamp:
-        return tr("re-clamp");
+        return tr("move the clamps");
     case TaskKind::smooth:
-        return tr("smooth");
+        return tr("hands off");
     case TaskKind::checkUnderside:
         return tr("check below");
     case TaskKind::shift:
@@ -198,7 +201,7 @@ QString caution(TaskKind kind) {
         return tr("Pins stay in the dish, never in the mouth.");
     case TaskKind::shift:
         return tr("Lift together, on one person's count. Nobody climbs on a table.");
-    case TaskKind::layBacking:
+    case TaskKind::setUp:
         return tr("Check that the table legs are locked.");
     case TaskKind::press:
         return tr("One pair of hands on the iron; cord off the walkway.");

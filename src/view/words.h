@@ -34,9 +34,8 @@ QString amount(double number);
 
 QString side(bastewright::Side side);
 /// "left part": of a zone that two people share.
-QString part(const bastewright::Share& share);
-/// "C4", or "C4, left part".
-QString zone(const bastewright::Task& task);
+/// What people call a zone within its pass: "A2", whatever its id.
+QString zone(const std::string& id);
 QString method(bastewright::Quilting::Method method);
 QString start(bastewright::Basting::Start start);
 QString points(const bastewright::Job& job, qsizetype count); ///< "612 pins", "80 dots"

@@ -1,7 +1,6 @@
 #include "checker/geometry/standing_reach.h"
 #include "checker/rules/quilt_side.h"
 #include "checker/rules/rules.h"
-#include "checker/rules/share_of.h"
 #include "checker/task_traits.h"
 #include "checker/tolerances.h"
 
@@ -71,12 +70,16 @@ void crewReach(const PlanView& v, Report& report) {
                        std::string{name(at.side)} + ", which is not the side they keep to.");
         if (quilt.quilt.surface.floor)
             continue;
-        const Zone part{zone->id, zone->pass, zone->area, pointsOfTask(*zone, t)};
-        const double needed = reachNeeded(pass->table, at.side, at.along, workBox(part));
-        if (needed > (reachOf(*h) + kFine).in())
+        // Every point for itself: they step along their place.
+        double needed = 0;
+        for (const PlacedPoint& p : zone->points)
+            needed = std::max(needed, reachNeeded(pass->table, at.side, at.along,
+                                                  {p.at.x, p.at.y, p.at.x, p.at.y}));
+        const Length most = reachOf(*h);
+        if (needed > (most + kFine).in())
             report.add(label(t) + ": zone " + t.zone + " needs a reach of " +
                        figure(Length::nearestInches(needed), v.plan.unit) + " from there; " +
-                       h->name + " has " + figure(reachOf(*h), v.plan.unit) + ".");
+                       h->name + " has " + figure(most, v.plan.unit) + ".");
     }
 }
 

@@ -15,40 +15,45 @@ struct Stage {
 
 constexpr int kAfterAllPasses = std::numeric_limits<int>::max();
 
-/// Step within a pass. Tasks of the same step are free of one another; placing, smoothing and
-/// closing (and dotting the upper face and pressing) go by zones and have rules of their own.
+/// Step within a pass: nobody goes on before the next call.
 int step(TaskKind kind, bool pins) {
     switch (kind) {
-    case TaskKind::layBacking:
-    case TaskKind::shift:
+    case TaskKind::setUp:
         return 0;
-    case TaskKind::layBatting:
+    case TaskKind::shift:
         return 1;
-    case TaskKind::layTop:
+    case TaskKind::layBacking:
         return 2;
-    case TaskKind::reclamp:
+    case TaskKind::clamp:
         return 3;
-    case TaskKind::foldBack:
+    case TaskKind::layBatting:
         return 4;
-    case TaskKind::dotLower:
+    case TaskKind::layTop:
         return 5;
-    case TaskKind::foldForward:
+    case TaskKind::reclamp:
         return 6;
-    case TaskKind::placeOpen:
-    case TaskKind::closePins:
-    case TaskKind::dotUpper:
-    case TaskKind::press:
+    case TaskKind::foldBack:
         return 7;
-    case TaskKind::smooth:
-        return pins ? 7 : 6;
-    case TaskKind::cool:
+    case TaskKind::dotLower:
         return 8;
-    case TaskKind::checkUnderside:
+    case TaskKind::foldForward:
         return 9;
-    case TaskKind::turnOver:
+    case TaskKind::dotUpper:
+    case TaskKind::placeOpen:
         return 10;
-    case TaskKind::handOver:
+    case TaskKind::smooth:
+        return pins ? 11 : 9;
+    case TaskKind::closePins:
+    case TaskKind::press:
+        return 12;
+    case TaskKind::cool:
         return 13;
+    case TaskKind::checkUnderside:
+        return 14;
+    case TaskKind::turnOver:
+        return 20;
+    case TaskKind::handOver:
+        return 23;
     }
     return 0;
 }
@@ -64,9 +69,9 @@ std::map<Stage, std::vector<const Task*>> stages(const QuiltView& v) {
         if (t->kind == TaskKind::turnOver || t->kind == TaskKind::handOver)
             stage.pass = kAfterAllPasses;
         if (turned && t->kind == TaskKind::press)
-            stage = {kAfterAllPasses, 11};
+            stage = {kAfterAllPasses, 21};
         if (turned && t->kind == TaskKind::cool)
-            stage = {kAfterAllPasses, 12};
+            stage = {kAfterAllPasses, 22};
         out[stage].push_back(t);
     }
     return out;
@@ -100,14 +105,6 @@ void crewOrder(const QuiltView& v, Report& report) {
         for (const Task* t : tasks)
             if (last == nullptr || t->end > last->end)
                 last = t;
-    }
-    for (const Zone& z : v.quilt.zones) {
-        const auto dotted = ofZone(v, z, TaskKind::dotUpper);
-        for (const Task* press : ofZone(v, z, TaskKind::press))
-            if (press->start < lastEnd(dotted))
-                report.add(v.label() + ": '" + press->id + "' begins at " + clock(press->start) +
-                           ", before the upper dots of zone " + z.id + " lie at " +
-                           clock(lastEnd(dotted)) + ".");
     }
 }
 

@@ -27,11 +27,15 @@ int lifters(const PlanView& v) {
 /// How many people a task takes at least and at most.
 std::pair<int, int> team(const PlanView& v, const Task& t) {
     const int all = static_cast<int>(v.session.setting.helpers.size());
-    if (isLaying(t.kind))
-        return {std::min(2, all), all};
     switch (t.kind) {
+    case TaskKind::setUp:
+    case TaskKind::layBacking:
+    case TaskKind::layBatting:
+    case TaskKind::layTop:
+    case TaskKind::clamp:
+    case TaskKind::reclamp:
     case TaskKind::smooth:
-        return {1, 2};
+        return {1, all};
     case TaskKind::shift: {
         const QuiltView* quilt = v.quilt(t.job);
         const Pass* pass = quilt == nullptr ? nullptr : quilt->pass(t.pass);
@@ -86,15 +90,21 @@ void crewTeams(const PlanView& v, Report& report) {
 }
 
 void crewSkills(const PlanView& v, Report& report) {
+    const bool someLook = std::ranges::any_of(v.session.setting.helpers, looksBelow);
     for (const Task& t : v.plan.tasks)
         for (const std::string& who : t.people) {
             const Helper* h = v.helper(who);
             if (h == nullptr)
                 continue;
-            const char* lacks = t.kind == TaskKind::closePins && !h->closes ? "close pins"
-                                : t.kind == TaskKind::press && !h->irons    ? "iron"
-                                : isLift(t.kind) && !liftsWell(*h)          ? "lift"
-                                                                            : nullptr;
+            using enum TaskKind;
+            const char* lacks = t.kind == closePins && !h->closes ? "close pins"
+                                : t.kind == press && !h->irons    ? "iron"
+                                : (isLift(t.kind) || isLaying(t.kind)) && !liftsWell(*h) ? "lift"
+                                : isOfZone(t.kind) && t.kind != press && !h->pins
+                                    ? "work at zones"
+                                : t.kind == checkUnderside && someLook && !looksBelow(*h)
+                                    ? "look underneath"
+                                    : nullptr;
             if (lacks != nullptr)
                 report.add(label(t) + " is given to " + who + ", who does not " + lacks + ".");
         }
@@ -123,7 +133,10 @@ void crewBreaks(const PlanView& v, Report& report) {
             const Helper* h = v.helper(who);
             if (h == nullptr)
                 continue;
-            for (const Break& rest : h->breaks)
+            std::vector<Break> rests = h->breaks;
+            const auto& all = v.session.setting.breaks;
+            rests.insert(rests.end(), all.begin(), all.end());
+            for (const Break& rest : rests)
                 if (t.start < rest.until.sinceMidnight - begin &&
                     t.end > rest.from.sinceMidnight - begin)
                     report.add(label(t) + " runs from " + clock(t.start) + " to " + clock(t.end) +

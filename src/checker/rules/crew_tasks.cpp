@@ -54,6 +54,10 @@ bool hasClamps(const Pass& p) {
         p.holds, [](const Hold& h) { return h.kind == Hold::Kind::clamp && h.count > 0; });
 }
 
+bool hasHolds(const Pass& p) {
+    return std::ranges::any_of(p.holds, [](const Hold& h) { return h.count > 0; });
+}
+
 bool hasPoints(const QuiltView& v, const Pass& p) {
     return std::ranges::any_of(
         v.quilt.zones, [&](const Zone& z) { return z.pass == p.number && !z.points.empty(); });
@@ -106,10 +110,14 @@ void crewTasks(const QuiltView& v, Report& report) {
     const bool pins = isPins(v), twice = isPressedTwice(v);
     for (const Pass& p : v.quilt.passes) {
         const int first = p.number == 1 ? 1 : 0;
+        const int lies = p.pulled ? 0 : 1;
         for (const TaskKind kind : {layBacking, layBatting, layTop})
-            expect.ofPass(p, kind, first, first);
+            expect.ofPass(p, kind, lies, lies);
+        expect.ofPass(p, setUp, first, first);
         expect.ofPass(p, shift, 1 - first, 1 - first);
-        const int clamps = hasClamps(p) ? 1 : 0;
+        const int holds = hasHolds(p) && !p.pulled ? 1 : 0;
+        const int clamps = hasClamps(p) && !p.pulled ? 1 : 0;
+        expect.ofPass(p, clamp, holds, holds);
         expect.ofPass(p, reclamp, clamps, clamps);
         expect.ofPass(p, checkUnderside, 1, 1);
         const int points = hasPoints(v, p) ? 1 : 0;
@@ -119,13 +127,13 @@ void crewTasks(const QuiltView& v, Report& report) {
         expect.ofPass(p, cool, pins ? 0 : points, pins ? 0 : twice ? 2 : 1);
     }
     for (const Zone& z : v.quilt.zones) {
-        // Two people may share a zone, each with a task of their own: see crewShares.
         const int some = z.points.empty() ? 0 : 1;
         for (const TaskKind kind : {placeOpen, closePins})
-            expect.ofZone(z, kind, pins ? some : 0, pins && some ? kAny : 0);
+            expect.ofZone(z, kind, pins ? some : 0, pins ? some : 0);
         for (const TaskKind kind : {dotLower, dotUpper})
-            expect.ofZone(z, kind, pins ? 0 : some, !pins && some ? kAny : 0);
-        expect.ofZone(z, press, pins ? 0 : twice ? 2 * some : some, !pins && some ? kAny : 0);
+            expect.ofZone(z, kind, pins ? 0 : some, pins ? 0 : some);
+        expect.ofZone(z, press, pins ? 0 : twice ? 2 * some : some,
+                      pins ? 0 : twice ? 2 * some : some);
     }
     if (!v.quilt.passes.empty()) {
         expect.ofQuilt(turnOver, twice ? 1 : 0, twice ? 1 : 0);

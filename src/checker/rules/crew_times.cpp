@@ -9,10 +9,6 @@
 namespace bastewright::check {
 namespace {
 
-double squareFeet(const Region& r) {
-    return areaSquareInches(r) / 144;
-}
-
 /// The pace a team works at: its slowest member's.
 double pace(const PlanView& v, const Task& t) {
     double slowest = std::numeric_limits<double>::infinity();
@@ -27,7 +23,7 @@ double secondsAPoint(TaskKind kind) {
     switch (kind) {
     case TaskKind::placeOpen:
     case TaskKind::closePins:
-        return 5;
+        return 5.5;
     case TaskKind::dotLower:
     case TaskKind::dotUpper:
         return 6;
@@ -38,28 +34,32 @@ double secondsAPoint(TaskKind kind) {
     }
 }
 
-/// Seconds a task of a whole pass takes at pace 1; nothing is known of turning.
+/// Seconds a task of a whole pass takes at pace 1, alone or with others; of holds, which people share,
+/// all together; nothing is known of turning.
 double secondsOfPass(const Pass& p, TaskKind kind) {
-    int clamps = 0;
-    for (const Hold& h : p.holds)
-        if (h.kind == Hold::Kind::clamp)
-            clamps += h.count;
+    int clamps = 0, all = 0;
+    for (const Hold& h : p.holds) {
+        all += h.count;
+        clamps += h.kind == Hold::Kind::clamp ? h.count : 0;
+    }
     switch (kind) {
     case TaskKind::layBacking:
     case TaskKind::layBatting:
     case TaskKind::layTop:
-        return 120 + 2 * squareFeet(p.field);
+        return ((p.number == 1 ? 420 : 180) + 4 * areaSquareInches(p.field) / 144) / 3;
+    case TaskKind::clamp:
+        return 17.0 * all;
     case TaskKind::reclamp:
-        return 20.0 * clamps;
+        return 17.0 * clamps;
     case TaskKind::smooth:
-        return 60 + 2 * squareFeet(p.fresh);
-    case TaskKind::checkUnderside:
         return 90;
+    case TaskKind::checkUnderside:
+        return 120;
     case TaskKind::shift:
         return 180 + 2 * std::hypot(p.shift.dx.in(), p.shift.dy.in());
     case TaskKind::foldBack:
     case TaskKind::foldForward:
-        return 60 + squareFeet(p.field);
+        return 60 + areaSquareInches(p.field) / 144;
     case TaskKind::cool:
         return 120;
     case TaskKind::handOver:
@@ -67,6 +67,15 @@ double secondsOfPass(const Pass& p, TaskKind kind) {
     default:
         return 0;
     }
+}
+
+/// Holds are shared: everybody's pace counts.
+double paces(const PlanView& v, const Task& t) {
+    double sum = 0;
+    for (const std::string& who : t.people)
+        if (const Helper* h = v.helper(who))
+            sum += h->pace;
+    return sum;
 }
 
 } // namespace
@@ -81,13 +90,10 @@ void crewTimes(const PlanView& v, Report& report) {
             // What goes with a zone besides its points is done at everybody's own pace.
             const double settling = isOfZone(t->kind) ? 15 : 0;
             const double work =
-                (double(Seconds{t->end - t->start}.count()) - settling + 1) * pace(v, *t);
+                (double(Seconds{t->end - t->start}.count()) - settling + 1) *
+                (t->kind == TaskKind::clamp || t->kind == TaskKind::reclamp ? paces(v, *t)
+                                                                            : pace(v, *t));
             given[{t->kind, t->pass, t->zone}] += work;
-            const double share = t->share ? secondsAPoint(t->kind) * t->share->points : 0;
-            if (work < share - 1e-6)
-                report.add("Task '" + t->id + "' is given " + figure(work) +
-                           " s of work at pace 1; its " + std::to_string(t->share->points) +
-                           " points take " + figure(share) + " s.");
         }
         for (const auto& [key, work] : given) {
             const auto& [kind, number, id] = key;

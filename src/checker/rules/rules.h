@@ -21,7 +21,7 @@ void pointsBound(const QuiltView&, Report&);
 
 // zones.cpp
 void zonesPartition(const QuiltView&, Report&);
-void zonesGrid(const QuiltView&, Report&);
+void zonesNames(const QuiltView&, Report&);
 void zonesPass(const QuiltView&, Report&);
 void zonesReach(const PlanView&, Report&);
 
@@ -99,8 +99,11 @@ void crewSurfaces(const PlanView&, Report&);
 void crewList(const PlanView&, Report&);
 void crewTasks(const QuiltView&, Report&);
 void crewAfter(const PlanView&, Report&);
-// crew_shares.cpp
-void crewShares(const QuiltView&, Report&);
+// crew_stretches.cpp
+void crewStretches(const QuiltView&, Report&);
+void crewHands(const PlanView&, Report&);
+void crewSeated(const PlanView&, Report&);
+void crewRests(const PlanView&, Report&);
 // crew_order.cpp
 void crewOrder(const QuiltView&, Report&);
 void crewSmoothed(const QuiltView&, Report&);

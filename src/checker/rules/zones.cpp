@@ -5,6 +5,7 @@
 #include "checker/task_traits.h"
 #include "checker/tolerances.h"
 
+#include <algorithm>
 #include <limits>
 #include <map>
 #include <set>
@@ -12,29 +13,33 @@
 namespace bastewright::check {
 namespace {
 
-/// A, B, … Z, AA, AB, … for 0, 1, …
-std::string letters(std::size_t column) {
-    std::string out;
-    for (std::size_t n = column + 1; n > 0; n = (n - 1) / 26)
-        out.insert(out.begin(), static_cast<char>('A' + (n - 1) % 26));
-    return out;
+/// From the deepest of a zone's points to the open side nearest to it; infinite where all sides are
+/// closed. Nobody stands nearer than straight in front.
+double deepest(const QuiltView& v, const Pass& pass, const Zone& zone) {
+    double most = 0;
+    for (const PlacedPoint& p : zone.points) {
+        double least = std::numeric_limits<double>::infinity();
+        for (const Side side : kSides)
+            if (std::ranges::find(v.quilt.surface.closed, side) == v.quilt.surface.closed.end())
+                least = std::min(least, reachNeeded(pass.table, side, extent(pass.table, side),
+                                                    {p.at.x, p.at.y, p.at.x, p.at.y}));
+        most = std::max(most, least);
+    }
+    return most;
 }
 
-/// The cell a coordinate opens, by the distinct places where zones begin.
-std::map<Length, std::size_t> cells(const std::set<Length>& starts) {
-    std::map<Length, std::size_t> out;
-    for (const Length at : starts)
-        out.emplace(at, out.size());
-    return out;
-}
-
-/// The least reach that works a zone from some open side; infinite where all sides are closed.
-double leastReach(const QuiltView& v, const Pass& pass, const Zone& zone) {
-    double least = std::numeric_limits<double>::infinity();
-    for (const Side side : kSides)
-        if (std::ranges::find(v.quilt.surface.closed, side) == v.quilt.surface.closed.end())
-            least = std::min(least, leastReachNeeded(pass.table, side, workBox(zone)));
-    return least;
+/// "p2.A3": pass, place letters, turn.
+bool wellNamed(const Zone& z) {
+    const std::string start = "p" + std::to_string(z.pass) + ".";
+    if (!z.id.starts_with(start))
+        return false;
+    const std::string name = z.id.substr(start.size());
+    const auto digits = name.find_first_of("123456789");
+    const auto letter = [](char c) { return c >= 'A' && c <= 'Z'; };
+    const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+    return digits != std::string::npos && digits > 0 &&
+           std::all_of(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(digits), letter) &&
+           std::all_of(name.begin() + static_cast<std::ptrdiff_t>(digits), name.end(), digit);
 }
 
 } // namespace
@@ -47,30 +52,16 @@ void zonesPartition(const QuiltView& v, Report& report) {
         report.add(v.label() + ": the zones do not divide the top: " + text(*fault, v.plan.unit));
 }
 
-void zonesGrid(const QuiltView& v, Report& report) {
-    std::set<Length> startsX, startsY;
-    for (const Zone& z : v.quilt.zones) {
-        startsX.insert(z.area.x0);
-        startsY.insert(z.area.y0);
-    }
-    const auto columns = cells(startsX), rows = cells(startsY);
-    const auto endOf = [](const std::set<Length>& starts, Length from, Length last) {
-        const auto next = starts.upper_bound(from);
-        return next == starts.end() ? last : *next;
-    };
+void zonesNames(const QuiltView& v, Report& report) {
     std::set<std::string> seen;
     for (const Zone& z : v.quilt.zones) {
-        const std::string id =
-            letters(columns.at(z.area.x0)) + std::to_string(rows.at(z.area.y0) + 1);
-        if (z.id != id)
-            report.add(v.label() + ": the zone at " + box(z.area, v.plan.unit) + " is called '" +
-                       z.id + "'; letters across and numbers down make it " + id + ".");
+        if (!wellNamed(z))
+            report.add(v.label() + ": the zone at " + box(z.area, v.plan.unit) + " of pass " +
+                       std::to_string(z.pass) + " is called '" + z.id +
+                       "'; its pass, the letter of a place and a turn make a name like p" +
+                       std::to_string(z.pass) + ".A1.");
         if (!seen.insert(z.id).second)
             report.add(v.label() + ": two zones are called '" + z.id + "'.");
-        if (z.area.x1 != endOf(startsX, z.area.x0, v.top.x1) ||
-            z.area.y1 != endOf(startsY, z.area.y0, v.top.y1))
-            report.add(v.label() + ": zone " + z.id + " at " + box(z.area, v.plan.unit) +
-                       " is not one cell of a grid whose lines run through the whole top.");
     }
 }
 
@@ -114,7 +105,7 @@ void zonesReach(const PlanView& view, Report& report) {
             const Pass* pass = v.pass(z.pass);
             if (pass == nullptr || z.points.empty())
                 continue; // where there is no point nobody has work
-            const double needed = leastReach(v, *pass, z);
+            const double needed = deepest(v, *pass, z);
             if (needed > (longest + kFine).in())
                 report.add(v.label() + ": zone " + z.id + " of pass " + std::to_string(z.pass) +
                            " is out of everybody's reach: " +

@@ -1,250 +1,322 @@
 #include "planners/crew/crew.h"
 
-#include "planners/crew/bound.h"
-#include "planners/crew/handed.h"
-#include "planners/crew/hours.h"
-#include "planners/crew/model.h"
-#include "planners/crew/pair.h"
-#include "planners/crew/settle.h"
-#include "planners/crew/sharing.h"
-#include "planners/crew/sweep.h"
-#include "planners/crew/words.h"
+#include "planners/crew/afternoons.h"
+#include "planners/crew/blocks.h"
+#include "planners/crew/earliest.h"
+#include "planners/crew/findings.h"
+#include "planners/crew/pass_day.h"
 
 #include <algorithm>
-#include <array>
+#include <numeric>
 
 namespace bastewright {
 namespace {
 using namespace crew;
 
-/// Zones of a pass pinned between one smoothing and the next. While a first wave is smoothed by two
-/// the others pin the second; every wave costs a smoothing.
-constexpr std::array kZonesInWave{1'000, 15, 10};
-/// A further wave has to save this share of the finish.
-constexpr double kWorthAWave = 0.99;
-/// Two people who see each other's side are worth this much of it.
-constexpr double kWorthAPair = 1.005;
-/// Shares of the work this near to one another count as even between them.
-constexpr double kEvenPair = 1.10;
-
-/// A first look at a way to cut the passes takes this part of the search.
-constexpr int kShortLook = 8;
-
-/// Whole schedules' worth of search for a problem of some size at effort 1.
-int schedulesFor(const Problem& problem, int effort) {
-    return std::max(1, effort) * std::clamp(200'000 / std::max(1, problem.size()), 80, 1'000);
+bool anyOf(const Situation& s, const std::vector<Task>& tasks, int job, int pass, bool done) {
+    return std::ranges::any_of(tasks, [&](const Task& t) {
+        return t.job == job && t.pass == pass && s.done.contains(t.id) == done;
+    });
 }
 
-std::string idOf(const TaskDraft& d, const std::vector<QuiltPlan>& quilts) {
-    std::string id = words({"q", std::to_string(d.job + 1), ".p", std::to_string(d.pass), "."});
-    if (d.zone >= 0)
-        id += words(
-            {quilts[static_cast<std::size_t>(d.job)].zones[static_cast<std::size_t>(d.zone)].id,
-             "."});
-    id += name(d.kind);
-    if (d.share)
-        id += words({".", name(d.share->side)});
-    if (d.wave > 0)
-        id += words({".", std::to_string(d.wave)});
-    return id;
+/// Everything of a pass is done.
+bool isBehind(const Situation& s, int job, const Pass& pass) {
+    if (s.before == nullptr)
+        return false;
+    const auto open = [&](const Task& t) {
+        return t.job == job && t.pass == pass.number && !s.done.contains(t.id) &&
+               !(!t.zone.empty() && s.setAside.contains({job, t.zone}));
+    };
+    return anyOf(s, s.before->tasks, job, pass.number, true) &&
+           std::ranges::none_of(s.before->tasks, open);
 }
 
-/// One way to cut the work into tasks, and its schedule.
-struct Attempt : Planned {
-    DraftOptions drafted;
-    int bound = 0; ///< of just these tasks
-};
+/// The same whatever zones the points came from.
+std::vector<PlacedPoint> inOneOrder(std::vector<PlacedPoint> points) {
+    std::ranges::sort(points, {}, [](const PlacedPoint& p) {
+        return std::tuple{p.at.y, p.at.x, p.angle};
+    });
+    return points;
+}
 
-/// Rounds of letting people share zones, each on the schedule the one before led to.
-constexpr int kSharing = 3;
-/// Above so many activities sharing saves less than a hundredth and takes too long.
-constexpr int kMostToShare = 1000;
-
-/// A round has to save this many seconds of the finish.
-constexpr int kWorthSharing = 30;
-
-class Planner {
+class CrewPlanner {
 public:
-    Planner(const Session& session, const std::vector<QuiltPlan>& quilts,
-            const CrewOptions& options, std::stop_token stop)
-        : session_(session)
-        , quilts_(quilts)
-        , options_(options)
-        , stop_(std::move(stop))
-        , helpers_(session.setting.helpers) {}
+    CrewPlanner(const Session& session, std::vector<QuiltPlan>& quilts,
+                std::span<const std::vector<PlacedPoint>> points, const Situation& situation,
+                const CrewOptions& options, std::stop_token stop)
+        : session_{session}
+        , quilts_{quilts}
+        , situation_{situation}
+        , options_{options}
+        , stop_{std::move(stop)}
+        , helpers_{session.setting.helpers} {
+        sayWhoIsThere(helpers_, plan_.findings);
+        takeHands();
+        given_.emplace(Given{session_, hands_, quilts_, situation_, toldBreaks(session.setting)});
+        for (std::size_t q = 0; q < quilts_.size(); ++q) {
+            tables_.emplace_back(session_, static_cast<int>(q), quilts_[q],
+                                 pointsByPass(quilts_[q], inOneOrder(points[q])), hands_);
+            crews_.emplace_back(quilts_[q].passes.size());
+        }
+    }
 
     CrewPlan run() {
-        sayWhoIsThere();
-        sayHanded(session_, helpers_, quilts_, plan_.findings);
-        Attempt best = bestOfWaves();
-        if (options_.sharing && best.model.problem.size() <= kMostToShare)
-            share(best);
-        plan_.findings.insert(plan_.findings.end(), best.drafts.findings.begin(),
-                              best.drafts.findings.end());
-        const Problem& problem = best.model.problem;
-        if (best.schedule.overtime > 0)
-            best.schedule =
-                leastOvertime(problem, std::move(best.schedule),
-                              {.schedules = schedulesFor(problem, options_.effort) / 4}, stop_);
-        const SettleOptions settling{.looks = 150'000 * std::max(1, options_.effort)};
-        settle(problem, best.schedule, settling, stop_);
-        sideBySide(best);
-        sayOvertime(problem, best.schedule, helpers_, session_.setting.start, plan_.findings);
-        plan_.tasks = tasksOf(best);
-        plan_.finish = Seconds{best.schedule.finish};
-        plan_.bound = Seconds{best.bound};
+        takePlaces();
+        auto blocks = blocksOf();
+        several_ = tablesInUse(blocks) > 1;
+        if (several_)
+            handOut(*given_, tables_, blocks, options_.effort, stop_);
+        const auto times = work(blocks, {});
+        const bool breaks = session_.setting.proposeBreaks &&
+                            end_ - static_cast<int>(situation_.lastRest.count()) > kProposeBeyond;
+        if (breaks)
+            work(blocks, times);
+        tell(blocks);
         return std::move(plan_);
     }
 
 private:
-    void sayWhoIsThere() {
-        if (helpers_.empty()) {
-            helpers_.emplace_back().name = "Helper 1";
-            plan_.findings.push_back({Finding::Level::note, "/helpers",
-                                      core::says("No helpers are named: planned for one, "
-                                                 "'Helper 1'."),
-                                      core::says("Name who comes.")});
-        } else if (helpers_.size() == 1) {
-            plan_.findings.push_back(
-                {Finding::Level::note, "/helpers",
-                 core::says("%1 works alone: laying the layers takes longer than planned for two.",
-                            helpers_.front().name),
-                 core::says("A second pair of hands for laying the layers.")});
-        }
-    }
+    struct Length {
+        int start = 0, end = 0;
+    };
 
-    /// Looks shortly at each way to cut the passes into waves, and longer at the best.
-    Attempt bestOfWaves() {
-        std::optional<Attempt> best;
-        for (const int zones : kZonesInWave) {
-            const DraftOptions options{.zonesInWave = zones, .shares = {}};
-            Drafts drafts = draftTasks(session_, helpers_, quilts_, options);
-            // Smaller waves that change nothing were planned already.
-            if (best && drafts.tasks == best->drafts.tasks)
-                continue;
-            Attempt a = attempt(std::move(drafts));
-            a.drafted = options;
-            if (!best || a.schedule.overtime < best->schedule.overtime ||
-                (a.schedule.overtime == best->schedule.overtime &&
-                 a.schedule.finish < best->schedule.finish * kWorthAWave))
-                best = std::move(a);
-        }
-        deepen(*best);
-        return std::move(*best);
-    }
-
-    Attempt attempt(Drafts drafts) const {
-        Attempt a;
-        a.drafts = std::move(drafts);
-        a.model = modelOf(session_, helpers_, quilts_, a.drafts);
-        const Problem& problem = a.model.problem;
-        a.bound = lowerBound(problem);
-        const int schedules = schedulesFor(problem, options_.effort);
-        a.schedule = searchBySweeps(problem, construct(problem),
-                                    {.schedules = schedules / kShortLook, .bound = a.bound}, stop_);
-        return a;
-    }
-
-    void deepen(Attempt& a) const {
-        const Problem& problem = a.model.problem;
-        SearchOptions searching{
-            .schedules = schedulesFor(problem, options_.effort), .bound = a.bound, .seed = 2};
-        a.schedule = searchBySweeps(problem, a.schedule, searching, stop_);
-        // Sections see only themselves; the whole is looked at once more.
-        a.schedule = search(problem, a.schedule, searching, stop_).schedule;
-        bound(a);
-    }
-
-    /// Where somebody stays beyond their hours the bound must not know them.
-    void bound(Attempt& a) const {
-        const Problem& problem = a.model.problem;
-        a.bound = lowerBound(a.schedule.overtime > 0 ? withOpenEnd(problem) : problem);
-    }
-
-    void share(Attempt& a) const {
-        const Given given{session_, helpers_, quilts_};
-        for (int round = 0; round < kSharing && !stop_.stop_requested(); ++round) {
-            DraftOptions drafted = a.drafted;
-            auto next = shared(given, a, drafted);
-            if (!next)
-                return;
-            const Problem& problem = next->model.problem;
-            const SearchOptions searching{.schedules = schedulesFor(problem, options_.effort) / 2,
-                                          .seed = 3};
-            next->schedule = searchBySweeps(problem, next->schedule, searching, stop_);
-            const int saved = a.schedule.finish - next->schedule.finish;
-            if (next->schedule.overtime > a.schedule.overtime ||
-                (next->schedule.overtime == a.schedule.overtime && saved < kWorthSharing))
-                return;
-            static_cast<Planned&>(a) = std::move(*next);
-            a.drafted = std::move(drafted);
-            bound(a);
-        }
-    }
-
-    /// Two people at one table see each other's side, where that leaves both about as much to do.
-    void sideBySide(Attempt& a) const {
-        const Problem& problem = a.model.problem;
-        auto pair = mirroredPair(a.model, a.drafts, quilts_);
-        if (!pair || pair->overtime > a.schedule.overtime ||
-            pair->finish > a.schedule.finish * kWorthAPair)
+    void takeHands() {
+        const auto now = static_cast<int>(situation_.now.count());
+        hands_ = handsOf(helpers_, session_.setting.start);
+        if (!situation_.present)
             return;
-        settle(problem, *pair, {.zonesToo = false}, stop_);
-        if (spread(problem, *pair) <= std::max(kEvenPair, spread(problem, a.schedule)))
-            a.schedule = std::move(*pair);
-    }
-
-    std::vector<Task> tasksOf(const Attempt& a) const {
-        std::vector<Task> tasks;
-        tasks.reserve(a.drafts.tasks.size());
-        for (std::size_t i = 0; i < a.drafts.tasks.size(); ++i) {
-            const TaskDraft& d = a.drafts.tasks[i];
-            Task t;
-            t.id = idOf(d, quilts_);
-            t.kind = d.kind;
-            t.job = d.job;
-            t.pass = d.pass;
-            if (d.zone >= 0)
-                t.zone = quilts_[static_cast<std::size_t>(d.job)]
-                             .zones[static_cast<std::size_t>(d.zone)]
-                             .id;
-            t.share = d.share;
-            for (const int p : a.schedule.crew[i])
-                t.people.push_back(helpers_[static_cast<std::size_t>(p)].name);
-            if (a.schedule.strip[i] >= 0)
-                t.places.push_back(placeOf(a, i));
-            t.start = Seconds{a.schedule.start[i]};
-            t.end = Seconds{a.schedule.end[i]};
-            for (const int b : d.after)
-                t.after.push_back(idOf(a.drafts.tasks[static_cast<std::size_t>(b)], quilts_));
-            tasks.push_back(std::move(t));
+        for (Hand& h : hands_) {
+            const bool here = situation_.present->contains(h.helper.name);
+            if (here) {
+                h.from = 0;
+                if (h.until <= now)
+                    h.until = kAlways; // stays on
+            } else if (h.from <= now) {
+                h.from = h.until = kAlways; // gone, or not come
+            }
         }
-        std::ranges::sort(tasks, [](const Task& x, const Task& y) {
-            return x.start != y.start ? x.start < y.start : x.id < y.id;
-        });
-        return tasks;
     }
 
-    static StandingPlace placeOf(const Attempt& a, std::size_t i) {
-        const auto strip = static_cast<std::size_t>(a.schedule.strip[i]);
-        const Length lo = Length::nanometres(a.schedule.place[i]);
-        return {a.model.edges[strip].side,
-                {lo, lo + Length::nanometres(a.model.problem.strips[strip].room)}};
+    /// Letters and places that people have already.
+    void takePlaces() {
+        if (situation_.before == nullptr)
+            return;
+        for (std::size_t q = 0; q < quilts_.size() && q < situation_.before->quilts.size(); ++q) {
+            const QuiltPlan& was = situation_.before->quilts[q];
+            std::map<int, bastewright::Length> stood;
+            Letters& letters = letters_[quilts_[q].surface.number];
+            bool begun = false;
+            for (const Pass& p : was.passes) {
+                const bool here = anyOf(situation_, situation_.before->tasks, static_cast<int>(q),
+                                        p.number, true);
+                begun = begun || here;
+                if (!here)
+                    continue;
+                for (const Stretch& s : p.stretches) {
+                    letters.emplace(s.person, s.place);
+                    for (std::size_t h = 0; h < hands_.size() && !s.edges.empty(); ++h)
+                        if (hands_[h].helper.name == s.person) {
+                            const StandingPlace& e = s.edges.front();
+                            const auto origin = isAcross(e.side) ? p.table.x0 : p.table.y0;
+                            stood[static_cast<int>(h)] = onTheWayRound(
+                                tables_[q].sides(), e.side, e.along.middle() - origin);
+                        }
+                }
+            }
+            if (begun)
+                tables_[q].stood(stood);
+            for (std::size_t p = 0; p < was.passes.size() && p < crews_[q].size(); ++p)
+                if (isBehind(situation_, static_cast<int>(q), was.passes[p]))
+                    crews_[q][p] = crewBehind(static_cast<int>(q), was, was.passes[p].number);
+        }
+    }
+
+    /// The zones of a pass that is done, for what is still pressed from the back.
+    PassCrew crewBehind(int job, const QuiltPlan& was, int pass) const {
+        PassCrew out;
+        for (const Zone& z : was.zones) {
+            if (z.pass != pass)
+                continue;
+            OwnedZone own{.zone = z, .post = -1, .place = {}};
+            for (const Task& t : situation_.before->tasks)
+                if (t.job == job && t.zone == z.id && !t.places.empty())
+                    own.place = t.places.front();
+            out.zones.push_back(std::move(own));
+        }
+        return out;
+    }
+
+    std::vector<Block> blocksOf() const {
+        std::vector<Block> out;
+        for (std::size_t q = 0; q < quilts_.size() && q < session_.jobs.size(); ++q)
+            for (std::size_t p = 0; p < quilts_[q].passes.size(); ++p)
+                if (!isBehind(situation_, static_cast<int>(q), quilts_[q].passes[p])) {
+                    Block b{.job = static_cast<int>(q), .pass = p, .surface = quilts_[q].surface.number};
+                    for (std::size_t h = 0; h < hands_.size(); ++h)
+                        if (hands_[h].from < kAlways)
+                            b.team.push_back(static_cast<int>(h));
+                    out.push_back(std::move(b));
+                }
+        return out;
+    }
+
+    static std::size_t tablesInUse(const std::vector<Block>& blocks) {
+        std::set<int> surfaces;
+        for (const Block& b : blocks)
+            surfaces.insert(b.surface);
+        return surfaces.size();
+    }
+
+    /// Plans the blocks in their order. `times` of a plan without breaks: breaks are proposed.
+    std::vector<Length> work(const std::vector<Block>& blocks, const std::vector<Length>& times) {
+        const auto now = static_cast<int>(situation_.now.count());
+        std::map<int, int> ready, rest;
+        std::map<int, std::vector<std::string>> barrier;
+        std::map<int, std::map<int, bastewright::Length>> places;
+        std::vector<int> free(hands_.size(), now);
+        std::vector<Length> out;
+        passes_.clear();
+        given_->ironsUsed.clear();
+        end_ = now;
+        for (std::size_t k = 0; k < blocks.size(); ++k) {
+            const Block& b = blocks[k];
+            const bool firstHere = !ready.contains(b.surface);
+            PassStart start{.job = b.job, .pass = b.pass, .team = b.team, .barrier = barrier[b.surface]};
+            start.ready = firstHere ? now : ready[b.surface];
+            if (firstHere)
+                rest[b.surface] = static_cast<int>(situation_.lastRest.count());
+            start.firstOnTheTable = std::ranges::none_of(
+                quilts_.begin(), quilts_.begin() + b.job,
+                [&](const QuiltPlan& q) { return q.surface.number == b.surface; });
+            for (const int p : b.team)
+                start.ready = std::max(start.ready, free[static_cast<std::size_t>(p)]);
+            start.lastRest = rest[b.surface];
+            for (const PassCrew& c : crews_[static_cast<std::size_t>(b.job)])
+                start.earlier.push_back(&c);
+            for (std::size_t j = k; j < times.size(); ++j)
+                if (blocks[j].surface == b.surface)
+                    start.left += times[j].end - times[j].start;
+            if (k < times.size())
+                start.passLength = times[k].end - times[k].start;
+            auto& table = tables_[static_cast<std::size_t>(b.job)];
+            if (table.stood().empty() && places.contains(b.surface))
+                table.stood(places[b.surface]);
+            PassPlan plan = planPass(*given_, table, letters_[b.surface], start);
+            ready[b.surface] = plan.end;
+            rest[b.surface] = plan.lastRest;
+            barrier[b.surface] = plan.barrier;
+            for (const int p : b.team)
+                free[static_cast<std::size_t>(p)] = plan.end;
+            crews_[static_cast<std::size_t>(b.job)][b.pass] = plan.crew;
+            table.settle(plan.crew.people);
+            places[b.surface] = table.stood();
+            for (const Task& t : plan.tasks)
+                if (t.kind == TaskKind::press)
+                    given_->ironsUsed.emplace_back(static_cast<int>(t.start.count()),
+                                                   static_cast<int>(t.end.count()));
+            if (several_)
+                for (PlannedBreak& r : plan.breaks)
+                    for (const int p : b.team)
+                        r.people.push_back(hands_[static_cast<std::size_t>(p)].helper.name);
+            out.push_back({plan.start, plan.end});
+            end_ = std::max(end_, plan.end);
+            passes_.push_back(std::move(plan));
+        }
+        return out;
+    }
+
+    void tell(const std::vector<Block>& blocks) {
+        for (std::size_t k = 0; k < blocks.size(); ++k)
+            tellPass(blocks[k], passes_[k]);
+        std::ranges::sort(plan_.tasks, {}, [](const Task& t) { return std::pair{t.start, t.id}; });
+        for (const PlannedBreak& b : given_->told)
+            if (b.start < Seconds{end_} && b.end > situation_.now)
+                plan_.breaks.push_back(b);
+        std::ranges::sort(plan_.breaks);
+        plan_.breaks.erase(std::unique(plan_.breaks.begin(), plan_.breaks.end()),
+                           plan_.breaks.end());
+        plan_.finish = situation_.now;
+        for (const Task& t : plan_.tasks)
+            plan_.finish = std::max(plan_.finish, t.end);
+        sayFindings({*given_, helpers_, crews_, passes_}, plan_.tasks, plan_.findings);
+        plan_.bound = std::min(plan_.finish, earliestFinish(*given_, tables_, blocks, passes_));
+        if (options_.range)
+            plan_.range = finishRange(plan_.tasks, plan_.breaks,
+                                      afternoonOf(hands_, situation_.now));
+    }
+
+    void tellPass(const Block& block, PassPlan& pass) {
+        plan_.tasks.insert(plan_.tasks.end(), pass.tasks.begin(), pass.tasks.end());
+        plan_.breaks.insert(plan_.breaks.end(), pass.breaks.begin(), pass.breaks.end());
+        QuiltPlan& quilt = quilts_[static_cast<std::size_t>(block.job)];
+        Pass& p = quilt.passes[block.pass];
+        std::erase_if(quilt.zones, [&](const Zone& z) { return z.pass == p.number; });
+        p.zones.clear();
+        p.stretches.clear();
+        for (const OwnedZone& z : pass.crew.zones) {
+            quilt.zones.push_back(z.zone);
+            p.zones.push_back(z.zone.id);
+        }
+        for (std::size_t k = 0; k < pass.crew.people.size(); ++k) {
+            std::vector<StandingPlace> places;
+            for (const OwnedZone& z : pass.crew.zones)
+                if (z.post == static_cast<int>(k) && !z.zone.points.empty() && z.reached)
+                    places.push_back(z.place);
+            if (!places.empty())
+                p.stretches.push_back(
+                    {pass.crew.letters[k],
+                     hands_[static_cast<std::size_t>(pass.crew.people[k])].helper.name,
+                     together(std::move(places))});
+        }
+        std::ranges::sort(p.stretches, {}, [](const Stretch& s) {
+            return std::pair{s.place.size(), s.place};
+        });
+        std::ranges::stable_sort(quilt.zones, {}, &Zone::pass);
     }
 
     const Session& session_;
-    const std::vector<QuiltPlan>& quilts_;
+    std::vector<QuiltPlan>& quilts_;
+    const Situation& situation_;
     const CrewOptions& options_;
     std::stop_token stop_;
     std::vector<Helper> helpers_;
+    std::vector<Hand> hands_;
+    std::optional<Given> given_;
+    std::vector<QuiltTable> tables_;
+    std::vector<std::vector<PassCrew>> crews_; ///< by quilt and pass
+    std::map<int, Letters> letters_;           ///< by surface
+    std::vector<PassPlan> passes_;             ///< by block
+    bool several_ = false; ///< tables in use
+    int end_ = 0;
     CrewPlan plan_;
 };
 
 } // namespace
 
-CrewPlan planCrew(const Session& session, const std::vector<QuiltPlan>& quilts,
+std::vector<PlacedPoint> pointsOfZones(const QuiltPlan& quilt) {
+    std::vector<PlacedPoint> out;
+    for (const Zone& z : quilt.zones)
+        out.insert(out.end(), z.points.begin(), z.points.end());
+    return out;
+}
+
+std::vector<std::vector<PlacedPoint>> pointsOfZones(const std::vector<QuiltPlan>& quilts) {
+    std::vector<std::vector<PlacedPoint>> out;
+    for (const QuiltPlan& q : quilts)
+        out.push_back(pointsOfZones(q));
+    return out;
+}
+
+CrewPlan planRest(const Session& session, std::vector<QuiltPlan>& quilts,
+                  std::span<const std::vector<PlacedPoint>> points, const Situation& situation,
                   const CrewOptions& options, std::stop_token stop) {
-    return Planner{session, quilts, options, std::move(stop)}.run();
+    return CrewPlanner{session, quilts, points, situation, options, std::move(stop)}.run();
+}
+
+CrewPlan planCrew(const Session& session, std::vector<QuiltPlan>& quilts,
+                  std::span<const std::vector<PlacedPoint>> points, const CrewOptions& options,
+                  std::stop_token stop) {
+    return planRest(session, quilts, points, Situation{}, options, std::move(stop));
 }
 
 } // namespace bastewright

@@ -1,29 +1,45 @@
 #pragma once
 
 #include "plan/plan.h"
+#include "planners/crew/situation.h"
 
+#include <span>
 #include <stop_token>
 
 namespace bastewright {
 
 struct CrewOptions {
-    int effort = 1; ///< scales the number of schedules tried
-    bool sharing = true; ///< two people may share a zone where that ends a wait
+    int effort = 1;      ///< scales the number of schedules tried for several tables
+    bool range = true;   ///< the finish is simulated too; false where only its middle is asked for
 };
 
 struct CrewPlan {
-    std::vector<Task> tasks; ///< by start, then id
+    std::vector<Task> tasks; ///< by start, then id; of the rest only those that are not done
+    std::vector<PlannedBreak> breaks;
     Seconds finish{};
-    Seconds bound{};   ///< proven lower bound of the finish
+    FinishRange range{};
+    Seconds bound{};   ///< proven lower bound of the finish, see `earliestFinish`
     Findings findings; ///< a zone nobody can reach, hours too short, nobody may iron, …
 };
 
-/// Who does what, when: builds the tasks of all quilts' passes (docs/computation/crew.md) and gives
-/// them people, places and times. `quilts` have their surface, passes, zones and points; quilts
-/// with the same surface number follow one another in order, others run side by side. Where hours
-/// are too short the plan runs past them and a finding of level stop says by how much. Pure and
-/// deterministic.
-CrewPlan planCrew(const Session& session, const std::vector<QuiltPlan>& quilts,
+/// Who stands where, does what, when (docs/computation/crew.md). `quilts` come with their surface and
+/// passes, `points` with every quilt's points; the quilts get their zones, their passes zones and
+/// stretches. Quilts with the same surface number follow one another in order, others run side by
+/// side. Where hours are too short the plan runs past them, and a finding of level stop says by how
+/// much. Pure and deterministic. A stop makes it quicker and no less complete.
+CrewPlan planCrew(const Session& session, std::vector<QuiltPlan>& quilts,
+                  std::span<const std::vector<PlacedPoint>> points,
                   const CrewOptions& options = {}, std::stop_token stop = {});
+
+/// The same of what is left, by the same rules: from `situation.now` on, with who is there, what is
+/// done and what is in hand. Passes in which zones are begun keep those; all else is shared anew.
+/// With nothing done and everybody there at second 0 it is the plan itself.
+CrewPlan planRest(const Session& session, std::vector<QuiltPlan>& quilts,
+                  std::span<const std::vector<PlacedPoint>> points, const Situation& situation,
+                  const CrewOptions& options = {}, std::stop_token stop = {});
+
+/// The points of a quilt's zones.
+std::vector<PlacedPoint> pointsOfZones(const QuiltPlan& quilt);
+std::vector<std::vector<PlacedPoint>> pointsOfZones(const std::vector<QuiltPlan>& quilts);
 
 } // namespace bastewright

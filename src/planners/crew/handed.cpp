@@ -2,23 +2,13 @@
 
 #include "plan/find.h"
 #include "plan/quilt_name.h"
+#include "planners/crew/reaching.h"
+#include "planners/surface/workable.h"
 
 #include <algorithm>
 #include <array>
 
 namespace bastewright::crew {
-namespace {
-
-/// The place of whoever a zone of a quilt was handed to among the helpers; -1 for nobody there.
-int handedTo(const Job& job, const std::vector<Helper>& helpers, const std::string& zone) {
-    const auto wish = std::ranges::find(job.handed, zone, &HandedZone::zone);
-    if (wish == job.handed.end())
-        return -1;
-    const auto who = std::ranges::find(helpers, wish->person, &Helper::name);
-    return who == helpers.end() ? -1 : static_cast<int>(who - helpers.begin());
-}
-
-} // namespace
 
 std::vector<TaskKind> zoneWorkOf(const Job& job) {
     if (job.basting.with == Basting::With::dots)
@@ -31,67 +21,61 @@ Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
     const auto includes = [&](TaskKind kind) {
         return std::ranges::find(work, kind) != work.end();
     };
+    const std::string name{zoneName(zone.id)};
     if (zone.points.empty())
-        return core::says("There is nothing to do at zone %1.", zone.id);
+        return core::says("There is nothing to do at zone %1.", name);
     if (includes(TaskKind::closePins) && !helper.closes)
-        return core::says("%1 does not close pins, and zone %2 has to be closed.", helper.name, zone.id);
+        return core::says("%1 does not close pins, and zone %2 has to be closed.", helper.name, name);
     if (includes(TaskKind::press) && !helper.irons)
-        return core::says("%1 does not iron, and zone %2 has to be pressed.", helper.name, zone.id);
+        return core::says("%1 does not iron, and zone %2 has to be pressed.", helper.name, name);
     const Pass* pass = findPass(quilt, zone.pass);
     if (pass == nullptr)
-        return core::says("Zone %1 belongs to no pass.", zone.id);
+        return core::says("Zone %1 belongs to no pass.", name);
     const SurfacePlan& s = quilt.surface;
-    const Rect box = workBox(zone);
-    if (!sidesFor(box, pass->table, s, helper).empty())
+    const auto open = openSides(pass->table, s.closed);
+    std::vector<StandingPlace> kept = open;
+    if (helper.side) {
+        const std::array wish{*helper.side};
+        const Side side = closedSides(wish, s.quiltLengthAlongLength).front();
+        std::erase_if(kept, [&](const StandingPlace& p) { return p.side != side; });
+    }
+    if (bestPlace(helper, pass->table, kept, zone.points, !s.floor))
         return {};
-    if (!sidesFor(box, pass->table, s.closed, helper.reach, !s.floor).empty())
+    if (bestPlace(helper, pass->table, open, zone.points, !s.floor))
         return core::says("%1 keeps to one side of the table and does not reach all of zone %2 from "
                           "there.",
-                          helper.name, zone.id);
-    const Sentence reach = core::length(helper.reach, unit);
-    // Rounded up to an eighth, so that the figure told does.
-    if (const auto least = leastReach(box, pass->table, s.closed))
-        return core::says("%1 does not reach all of zone %2 from an open side: their reach is %3, it "
-                          "takes %4.",
-                          helper.name, zone.id, reach,
-                          core::length(*least + Length::inch64ths(7), unit));
+                          helper.name, name);
     return core::says("%1 does not reach all of zone %2 from an open side: their reach is %3.",
-                      helper.name, zone.id, reach);
-}
-
-void honourHanded(const Session& session, const std::vector<Helper>& helpers,
-                  const std::vector<QuiltPlan>& quilts, const Drafts& drafts, Model& model) {
-    for (std::size_t i = 0; i < drafts.tasks.size(); ++i) {
-        const TaskDraft& d = drafts.tasks[i];
-        Activity& a = model.problem.activities[i];
-        const auto job = static_cast<std::size_t>(d.job);
-        if (d.zone < 0 || a.team != 1 || job >= session.jobs.size())
-            continue;
-        const int who = handedTo(session.jobs[job], helpers,
-                                 quilts[job].zones[static_cast<std::size_t>(d.zone)].id);
-        const auto mode = std::ranges::find(a.modes, who, &Mode::person);
-        if (who >= 0 && mode != a.modes.end())
-            a.modes = {Mode{*mode}};
-    }
+                      helper.name, name, core::length(helper.reach, unit));
 }
 
 void sayHanded(const Session& session, const std::vector<Helper>& helpers,
-               const std::vector<QuiltPlan>& quilts, Findings& findings) {
+               const std::vector<QuiltPlan>& quilts, std::span<const Task> tasks,
+               Findings& findings) {
     for (std::size_t k = 0; k < quilts.size() && k < session.jobs.size(); ++k) {
         const Job& job = session.jobs[k];
         const auto work = zoneWorkOf(job);
         for (const HandedZone& wish : job.handed) {
+            const std::string name{zoneName(wish.zone)};
             const Zone* zone = findZone(quilts[k], wish.zone);
             const auto who = std::ranges::find(helpers, wish.person, &Helper::name);
             Sentence why;
             if (!zone)
                 why = core::says("Zone %1 of %2 was handed to %3, and this plan has no such zone.",
-                                 wish.zone, quiltName(job.name), wish.person);
+                                 name, quiltName(job.name), wish.person);
             else if (who == helpers.end())
                 why = core::says("Zone %1 of %2 was handed to %3, who is not among the helpers.",
-                                 wish.zone, quiltName(job.name), wish.person);
-            else
+                                 name, quiltName(job.name), wish.person);
+            else if (std::ranges::any_of(tasks, [&](const Task& t) {
+                         return t.job == static_cast<int>(k) && t.zone == wish.zone &&
+                                std::ranges::find(t.people, wish.person) == t.people.end();
+                     })) {
                 why = whyNot(*who, quilts[k], *zone, work, job.unit);
+                if (why.empty())
+                    why = core::says("Zone %1 of %2 was handed to %3, who is not there for it or "
+                                     "would stand in somebody's way.",
+                                     name, quiltName(job.name), wish.person);
+            }
             if (!why.empty())
                 findings.push_back({Finding::Level::warn, "/handed", std::move(why),
                                     core::says("Hand it to somebody else; until then anybody who "

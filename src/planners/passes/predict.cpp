@@ -80,22 +80,21 @@ int liftersFor(const PassRequest& request) {
 Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
     const bool dots = request.job.basting.with == Basting::With::dots;
     const double perPoint = dots ? 2 * kLayDot + kPressDot : kPlacePin + kClosePin;
-    double points = 0, seconds = kHandOver;
-    const std::vector<Pass> passes = detailedPasses(request, choice);
+    const double hands = teamPace(request.setting.helpers, standingRoom(choice));
+    double points = 0;
     for (const Step& step : choice.sequence.steps)
         points += pointsToWork(request, choice, step);
-    for (const Pass& p : passes) {
-        if (p.number == 1)
-            seconds += 3 * (kLayLayer + kLayLayerSqFt * squareFeet(areaSquareInches(p.field)));
-        else
+    double seconds = kSetUp + kHandOver + points * (perPoint + kOpenPin) / hands;
+    for (const Pass& p : detailedPasses(request, choice)) {
+        if (p.number > 1)
             seconds += kShift + kShiftInch * (abs(p.shift.dx) + abs(p.shift.dy)).in();
-        int clamps = 0;
+        seconds += (p.number == 1 ? kLayFirst : kLayLater) +
+                   kLaySqFt * squareFeet(areaSquareInches(p.field));
+        int rounds = 0;
         for (const Hold& h : p.holds)
-            clamps += h.kind == Hold::Kind::clamp ? h.count : 0;
-        seconds += clamps * kClamp + kUnderside + kSmooth +
-                   kSmoothSqFt * squareFeet(areaSquareInches(p.fresh));
+            rounds += h.kind == Hold::Kind::clamp ? 2 * h.count : h.count;
+        seconds += rounds * kHold / hands + kUnderside + kHandsOff;
     }
-    seconds += points * perPoint / teamPace(request.setting.helpers, standingRoom(choice));
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};
 }
 

@@ -48,9 +48,13 @@ std::vector<std::string> zonesForDots(std::span<const Zone> zones, Size top, std
     return out;
 }
 
-Sentence zoneList(std::span<const std::string> ids) {
+namespace {
+
+/// Names of one pass, runs of turns at a place together.
+Sentence namesOf(std::span<const std::string> ids) {
     std::map<std::pair<std::size_t, std::string>, std::vector<int>> columns; // A…Z before AA
-    for (const std::string& id : ids) {
+    for (const std::string& full : ids) {
+        const std::string id{zoneName(full)};
         const std::size_t digits = std::min(id.find_first_of("0123456789"), id.size());
         int row = 0;
         std::from_chars(id.data() + digits, id.data() + id.size(), row);
@@ -74,6 +78,28 @@ Sentence zoneList(std::span<const std::string> ids) {
             i = end + 1;
         }
     }
+    return core::commaList(out);
+}
+
+} // namespace
+
+Sentence zoneList(std::span<const std::string> ids) {
+    // Ids without a pass belong to one another all the same.
+    std::map<std::string, std::vector<std::string>> passes;
+    std::vector<std::string> order;
+    for (const std::string& id : ids) {
+        const auto dot = id.find('.');
+        const std::string pass = dot == std::string::npos || id.front() != 'p' ? "" : id.substr(1, dot - 1);
+        auto& list = passes[pass];
+        if (list.empty())
+            order.push_back(pass);
+        list.push_back(id);
+    }
+    if (order.size() <= 1)
+        return namesOf(ids);
+    Sentences out;
+    for (const std::string& pass : order)
+        out.push_back(core::says("%1 of pass %2", namesOf(passes[pass]), pass));
     return core::commaList(out);
 }
 

@@ -3,7 +3,6 @@
 #include "plan/quilt_name.h"
 #include "planners/batting/batting.h"
 #include "planners/passes/holds.h"
-#include "planners/passes/zones.h"
 #include "planners/proof/proof.h"
 #include "planners/surface/reachable.h"
 
@@ -152,30 +151,6 @@ void planLayers(const Job& job, const LayerSizes& layers, const std::string& pre
     }
 }
 
-/// Surface, passes and zones by a choice.
-void layOut(const Session& session, const Job& job, const PassChoice& choice, int surface,
-            const PointsPlan& points, QuiltPlan& out) {
-    const PassRequest request{job, session.setting, out.layers, points.points,
-                              session.jobs.size() == 1};
-    out.surface = surfacePlan(choice, surface);
-    out.passes = detailedPasses(request, choice);
-    out.bounds.passes = choice.leastPasses;
-    const SeamLines lines = seamLines(job.top);
-    out.zones = cutZones({.top = out.layers.top,
-                          .passes = out.passes,
-                          .closed = out.surface.closed,
-                          .seamsX = lines.x,
-                          .seamsY = lines.y,
-                          .reach = farthestReach(session.setting.helpers, job.basting.with),
-                          .people = std::max<std::size_t>(1, session.setting.helpers.size()),
-                          .floor = choice.surface.floor},
-                         points.points);
-    for (Pass& p : out.passes)
-        for (const Zone& z : out.zones)
-            if (z.pass == p.number)
-                p.zones.push_back(z.id);
-}
-
 /// Cloth that lies rolled on the table against a wall: pulling the tables away lets it hang.
 void adviseOnWalls(const QuiltPlan& quilt, Findings& out) {
     for (const Pass& p : quilt.passes)
@@ -230,32 +205,35 @@ QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& ch
     QuiltPlan out;
     out.name = session.jobs[job].name;
     out.layers = layers;
-    layOut(session, session.jobs[job], choice, surface, points, out);
+    if (!choice.summary.workable)
+        return out;
+    const PassRequest request{session.jobs[job], session.setting, layers, points.points,
+                              session.jobs.size() == 1};
+    out.surface = surfacePlan(choice, surface);
+    out.passes = detailedPasses(request, choice);
+    out.bounds.passes = choice.leastPasses;
     return out;
 }
 
-QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSizes& layers,
+QuiltPlan planQuilt(const Session& session, const Shared& shared, QuiltPlan lying,
                     const PointsPlan& points, const std::string& prefix, Findings& findings) {
     const Job& job = session.jobs[shared.job];
-    QuiltPlan out;
-    out.name = job.name;
-    out.layers = layers;
+    QuiltPlan out = std::move(lying);
     out.rows = points.rows;
     out.blocks = points.blocks;
     out.bounds.points = points.bound;
     out.alternatives = alternatives(shared.choices);
-    append(findings, proveSizes(job, layers), prefix);
+    append(findings, proveSizes(job, out.layers), prefix);
     append(findings, points.findings, prefix);
 
-    out.machineRolls = machineRolls(job, session.setting.stash, layers.backing);
-    if (!shared.choices.empty() && shared.choices.front().summary.workable) {
-        const PassChoice& choice = shared.choices.front();
-        append(findings, notAsAskedFor(session, job, choice.summary, prefix), {});
-        layOut(session, job, choice, shared.surface, points, out);
-        adviseOnWalls(out, findings);
-    } else {
+    out.machineRolls = machineRolls(job, session.setting.stash, out.layers.backing);
+    if (out.passes.empty()) {
         findings.push_back(noSurface(job, shared.choices, prefix));
+    } else {
+        append(findings, notAsAskedFor(session, job, shared.choices.front().summary, prefix), {});
+        adviseOnWalls(out, findings);
     }
+    const LayerSizes layers = out.layers;
     planLayers(job, layers, prefix, out, findings);
     return out;
 }

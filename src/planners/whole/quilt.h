@@ -9,14 +9,15 @@ namespace bastewright {
 /// Sizes of the three layers: measured where the job says so, else top plus overage on every side.
 LayerSizes layerSizes(const Job& job);
 
-/// How a quilt lies on a surface by a choice: surface, passes and zones with their points.
+/// How a quilt lies on a surface by a choice: surface and passes. The crew planner cuts its zones.
+/// Of a choice that does not work only the name and the layers' sizes.
 QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& choice, int surface,
                    const LayerSizes& layers, const PointsPlan& points);
 
-/// One quilt's plan without people: surface, passes, zones with points, layers, rolls,
-/// alternatives. Findings about it are added to `findings`, their fields below `prefix` ("" or
-/// "/jobs/2").
-QuiltPlan planQuilt(const Session& session, const Shared& shared, const LayerSizes& layers,
+/// The whole plan of one quilt from how it lies by the first of its choices (`layQuilt`, with zones):
+/// adds rows, backing, batting, rolls for the machine, alternatives. Findings about it are added to
+/// `findings`, their fields below `prefix` ("" or "/jobs/2").
+QuiltPlan planQuilt(const Session& session, const Shared& shared, QuiltPlan lying,
                     const PointsPlan& points, const std::string& prefix, Findings& findings);
 
 /// The backing of a quilt that is to be pieced, its seams kept off the joints of the table under the

@@ -26,25 +26,35 @@ public:
         , layers_{layers}
         , points_{points}
         , options_{options}
-        , stop_{std::move(stop)} {}
+        , stop_{std::move(stop)} {
+        for (const Shared& s : shared_)
+            places_.push_back(points_[s.job].points);
+    }
 
     ChosenWays run() && {
         const bool allLie = std::ranges::all_of(shared_, [](const Shared& s) {
             return !s.choices.empty() && s.choices.front().summary.workable;
         });
-        if (!allLie)
-            return {std::move(shared_), {}};
-        best_ = {Picks(shared_.size(), 0), {}};
-        best_.crew = layOut(best_.picks);
+        if (!allLie) {
+            std::vector<QuiltPlan> lying;
+            for (const Shared& s : shared_)
+                lying.push_back(layQuilt(session_, s.job,
+                                         s.choices.empty() ? PassChoice{.summary = {.workable = false}}
+                                                           : s.choices.front(),
+                                         s.surface, layers_[s.job], points_[s.job]));
+            return {std::move(shared_), std::move(lying), {}};
+        }
+        best_ = layOut(Picks(shared_.size(), 0));
         for (std::size_t q = 0; q < shared_.size(); ++q)
             tryOthers(q);
         tell();
-        return {std::move(shared_), std::move(best_.crew)};
+        return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
     }
 
 private:
     struct Attempt {
         Picks picks;
+        std::vector<QuiltPlan> quilts;
         CrewPlan crew;
     };
 
@@ -52,26 +62,27 @@ private:
     std::vector<Shared> shared_;
     const std::vector<LayerSizes>& layers_;
     const std::vector<PointsPlan>& points_;
+    std::vector<std::vector<PlacedPoint>> places_; ///< of each of `shared_`
     const WholeOptions& options_;
     std::stop_token stop_;
     Attempt best_;
     std::vector<std::pair<std::size_t, Seconds>> laidOut_; ///< of the only quilt: choice, finish
 
-    CrewPlan layOut(const Picks& picks) {
-        std::vector<QuiltPlan> quilts;
+    Attempt layOut(Picks picks) {
+        Attempt a{std::move(picks), {}, {}};
         for (std::size_t q = 0; q < shared_.size(); ++q) {
             Shared& s = shared_[q];
-            PassChoice& choice = s.choices[picks[q]];
+            PassChoice& choice = s.choices[a.picks[q]];
             makeEven({session_.jobs[s.job], session_.setting, layers_[s.job], points_[s.job].points,
                       session_.jobs.size() == 1},
                      choice);
-            quilts.push_back(
+            a.quilts.push_back(
                 layQuilt(session_, s.job, choice, s.surface, layers_[s.job], points_[s.job]));
         }
-        CrewPlan crew = planCrew(session_, quilts, {.effort = options_.effort}, stop_);
+        a.crew = planCrew(session_, a.quilts, places_, {.effort = options_.effort}, stop_);
         if (shared_.size() == 1)
-            laidOut_.push_back({picks.front(), crew.finish});
-        return crew;
+            laidOut_.push_back({a.picks.front(), a.crew.finish});
+        return a;
     }
 
     static std::size_t stops(const CrewPlan& crew) {
@@ -94,9 +105,9 @@ private:
                           double(c.summary.predicted.count()) >
                               kWorthLayingOut * double(first.count())))
                 break;
-            Attempt a{best_.picks, {}};
-            a.picks[q] = k;
-            a.crew = layOut(a.picks);
+            Picks picks = best_.picks;
+            picks[q] = k;
+            Attempt a = layOut(std::move(picks));
             ++tried;
             if (stops(a.crew) < stops(best_.crew) ||
                 (stops(a.crew) == stops(best_.crew) && a.crew.finish < best_.crew.finish))

@@ -10,6 +10,9 @@ namespace bastewright {
 /// The ways that were taken, each first among its quilt's choices, and who then does what.
 struct ChosenWays {
     std::vector<Shared> shared;
+    /// One for each of `shared`: surface, passes, zones and places; no zones where some quilt lies
+    /// nowhere.
+    std::vector<QuiltPlan> quilts;
     CrewPlan crew; ///< without tasks where some quilt lies nowhere
 };
 

@@ -26,16 +26,19 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
         layers.push_back(layerSizes(job));
     ChosenWays chosen =
         chooseWays(session, shareRoom(session, layers, points), layers, points, options, stop);
-    for (const Shared& shared : chosen.shared) {
+    for (std::size_t i = 0; i < chosen.shared.size(); ++i) {
+        const Shared& shared = chosen.shared[i];
         const std::string prefix =
             session.severalQuilts ? "/jobs/" + std::to_string(shared.job) : std::string{};
-        plan.quilts.push_back(planQuilt(session, shared, layers[shared.job], points[shared.job],
-                                        prefix, plan.findings));
+        plan.quilts.push_back(planQuilt(session, shared, std::move(chosen.quilts[i]),
+                                        points[shared.job], prefix, plan.findings));
         for (Finding& f : adviceOn(session.jobs[shared.job], plan.quilts.back(), prefix))
             plan.findings.push_back(std::move(f));
     }
     plan.tasks = std::move(chosen.crew.tasks);
+    plan.breaks = std::move(chosen.crew.breaks);
     plan.finish = chosen.crew.finish;
+    plan.range = chosen.crew.range;
     plan.finishBound = chosen.crew.bound;
     for (Finding& f : chosen.crew.findings)
         plan.findings.push_back(std::move(f));

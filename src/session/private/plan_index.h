@@ -1,5 +1,6 @@
 #pragma once
 
+#include "plan/call.h"
 #include "plan/plan.h"
 #include "session/event.h"
 
@@ -19,7 +20,9 @@ namespace bastewright {
 /// for.
 constexpr bool isPlainToSee(TaskKind kind) {
     switch (kind) {
+    case TaskKind::setUp:
     case TaskKind::layBacking:
+    case TaskKind::clamp:
     case TaskKind::layBatting:
     case TaskKind::layTop:
     case TaskKind::shift:
@@ -38,8 +41,7 @@ constexpr bool isCheck(TaskKind kind) {
 }
 
 constexpr bool isZoneWork(TaskKind kind) {
-    return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
-           kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press;
+    return isOfZone(kind);
 }
 
 /// Look-ups into one plan, which must outlive the index and stay where it is.
@@ -61,7 +63,7 @@ public:
     /// others.
     std::span<const Task* const> zoneTasks(int job, std::string_view zone, TaskKind kind,
                                            bool fromBack = false) const;
-    /// The tasks that such a tick at the zone is about: one, or one for each of those who share it.
+    /// The tasks that such a tick at the zone is about.
     std::span<const Task* const> ticked(int job, std::string_view zone, EventKind tick) const;
     /// Everything of the quilt the tasks wait for, near and far, in the plan's order.
     std::vector<const Task*> before(std::span<const Task* const> tasks) const;

@@ -54,6 +54,7 @@ struct WorkLog {
     std::map<int, std::int64_t> quiltSince;          ///< working ms of the last step or release
     std::int64_t working = 0, session = 0;           ///< at the end
     std::int64_t lastRest = 0; ///< working ms when the last break ended, or the start
+    std::int64_t restEnd = 0;  ///< the same, in session ms
 
     /// The ticks after `lastRest`.
     std::span<const TimedTick> ticksSinceRest() const;

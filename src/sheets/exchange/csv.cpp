@@ -1,7 +1,6 @@
 #include "sheets/exchange/csv.h"
 
 #include "plan/find.h"
-#include "plan/share.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -35,7 +34,7 @@ void line(std::string& out, const std::vector<std::string>& fields) {
 
 std::string pointsIn(const QuiltPlan& quilt, const Task& task) {
     const Zone* zone = findZone(quilt, task.zone);
-    return zone ? std::to_string(pointCount(*zone, task.share)) : "";
+    return zone ? std::to_string(zone->points.size()) : "";
 }
 
 } // namespace

@@ -1,4 +1,3 @@
-#include "plan/share.h"
 #include "language/said.h"
 #include "plan/pin_words.h"
 #include "sheets/columns.h"
@@ -62,9 +61,9 @@ QString summary(const SheetContext& c, const Helper& h) {
             continue;
         const Zone* zone = findZone(c.plan.quilts[q], t.zone);
         if (zone && t.kind == TaskKind::placeOpen)
-            pins += pointCount(*zone, t.share);
+            pins += int(zone->points.size());
         if (zone && t.kind == TaskKind::dotLower)
-            dots += pointCount(*zone, t.share);
+            dots += int(zone->points.size());
     }
     QStringList words{Text::tr("Here %1").arg(hoursWords(h))};
     if (first)

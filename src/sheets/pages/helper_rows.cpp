@@ -102,7 +102,7 @@ public:
             items_.push_back(
                 {TextBlock{std::vector<Span>{
                                {clock(c.start(), t->start) + QChar{0x00A0}},
-                               {zoneBrief(t->zone, t->share), true},
+                               {zoneWord(t->zone), true},
                                {QStringLiteral(": %1").arg(taskPoints(*t, *part.quilt))}},
                            width, style.text()},
                  place ? part.placeNumber(*place) : 0});

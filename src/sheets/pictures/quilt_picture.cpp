@@ -36,7 +36,7 @@ void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
         p.drawRect(r);
         const double room = std::min(r.width(), r.height());
         tagSize = std::clamp(room * 0.3, 9.0, tagSize);
-        label(p, r.center(), QString::fromStdString(zone.id),
+        label(p, r.center(), zoneWord(zone.id),
               std::clamp(int(room * 0.32), 7, type::kBody), r.width() - 3);
     }
     for (const auto& pass : quilt.passes)

@@ -192,7 +192,7 @@ private:
         const bool mine = isMine(zone), counts = show_.counts && r.height() > 26;
         const double room = r.width() - (show_.near ? 1.5 : 4), share = show_.near ? 0.52 : 0.42;
         const int type = int(std::clamp(r.height() * share, 7.0, double(type::kLead)));
-        const QString id = QString::fromStdString(zone.id);
+        const QString id = zoneWord(zone.id);
         const QPointF at = r.center() - QPointF{0, counts ? type * 0.5 : 0};
         const double width = std::min(room, textWidth(id, {type, mine})), high = type * 0.9;
         // A join of the tables or the hatching may run below the name: a ground of the zone's own.

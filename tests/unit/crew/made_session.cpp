@@ -27,21 +27,30 @@ std::vector<Helper> helpers(int count) {
     return out;
 }
 
-void addQuilt(Session& session, std::vector<QuiltPlan>& quilts, const Shape& s) {
+CrewPlan plan(Afternoon& a, const CrewOptions& options) {
+    return planCrew(a.session, a.quilts, a.points, options);
+}
+
+void addQuilt(Afternoon& a, const Shape& s) {
     Job job;
-    job.name = std::string("Quilt ").append(std::to_string(quilts.size() + 1));
+    job.name = std::string("Quilt ").append(std::to_string(a.quilts.size() + 1));
     job.top.width = {Length::inches(s.across * s.freshWidth)};
     job.top.length = {Length::inches(s.down * s.freshLength)};
     job.basting.with = s.dots ? Basting::With::dots : Basting::With::pins;
-    session.jobs.push_back(job);
+    a.session.jobs.push_back(job);
 
     QuiltPlan q;
     q.name = job.name;
     q.layers.top = {job.top.width.front(), job.top.length.front()};
     q.surface.number = s.surface;
     q.surface.closed = s.closed;
-    q.surface.width = Length::inches(s.freshLength + 4);
-    q.surface.length = Length::inches(s.freshWidth + 4);
+    q.surface.width = Length::inches(s.freshLength + 4 + 2 * s.table);
+    q.surface.length = Length::inches(s.freshWidth + 4 + 2 * s.table);
+    const Length pitch = Length::inches(s.spacing);
+    auto& points = a.points.emplace_back();
+    for (Length y = pitch / 2; y < q.layers.top.length; y += pitch)
+        for (Length x = pitch / 2; x < q.layers.top.width; x += pitch)
+            points.push_back({{x, y}, 0});
     Point before{};
     for (int j = 0; j < s.down; ++j)
         for (int step = 0; step < s.across; ++step) {
@@ -53,36 +62,17 @@ void addQuilt(Session& session, std::vector<QuiltPlan>& quilts, const Shape& s) 
                              Length::inches((j + 1) * s.freshLength)};
             p.field = fresh;
             p.fresh = fresh;
-            p.table = fresh.grown(Length::inches(2));
+            p.table = fresh.grown(Length::inches(2 + s.table));
             if (p.number > 1)
                 p.shift = {before.x - fresh.x0, before.y - fresh.y0};
             before = {fresh.x0, fresh.y0};
-            p.holds = {{Side::head, Hold::Kind::clamp, 3, {}, {}},
-                       {Side::foot, Hold::Kind::tape, 0, Length::inches(30), {}}};
+            p.holds = {{Side::head, Hold::Kind::clamp, 4, {}, {}},
+                       {Side::foot, Hold::Kind::tape, 4, Length::inches(24), {}}};
             p.liftPeople = 2;
             p.liftKilograms = 4;
-            for (int b = 0; b < s.zonesDown; ++b)
-                for (int a = 0; a < s.zonesAcross; ++a) {
-                    Zone z;
-                    z.id = std::string(1, static_cast<char>('A' + (i * s.zonesAcross + a) % 26));
-                    if (i * s.zonesAcross + a >= 26)
-                        z.id = "A" + z.id;
-                    z.id.append(std::to_string(j * s.zonesDown + b + 1));
-                    z.pass = p.number;
-                    const Length w = fresh.width(), l = fresh.length();
-                    z.area = {fresh.x0 + w * a / s.zonesAcross, fresh.y0 + l * b / s.zonesDown,
-                              fresh.x0 + w * (a + 1) / s.zonesAcross,
-                              fresh.y0 + l * (b + 1) / s.zonesDown};
-                    const Length pitch = Length::inches(s.spacing);
-                    for (Length y = z.area.y0 + pitch / 2; y < z.area.y1; y += pitch)
-                        for (Length x = z.area.x0 + pitch / 2; x < z.area.x1; x += pitch)
-                            z.points.push_back({{x, y}, 0});
-                    p.zones.push_back(z.id);
-                    q.zones.push_back(std::move(z));
-                }
             q.passes.push_back(std::move(p));
         }
-    quilts.push_back(std::move(q));
+    a.quilts.push_back(std::move(q));
 }
 
 Afternoon anyAfternoon(std::uint64_t seed) {
@@ -97,19 +87,24 @@ Afternoon anyAfternoon(std::uint64_t seed) {
         h.lifts = !dice.once(4);
         h.irons = dice.once(2);
         h.seated = dice.once(7);
+        h.bends = !dice.once(6);
+        h.pins = !dice.once(9);
+        if (dice.once(8))
+            h.breaks = {{after(setting.start, Seconds{60 * 60}), after(setting.start, Seconds{75 * 60})}};
         if (dice.once(4))
             h.from = after(setting.start, Seconds{60 * dice.between(1, 120)});
         if (dice.once(6))
             h.until = after(setting.start, Seconds{60 * dice.between(60, 300)});
     }
     setting.room.irons = dice.upTo(4);
+    setting.proposeBreaks = !dice.once(5);
+    if (dice.once(6))
+        setting.breaks = {{after(setting.start, Seconds{95 * 60}), after(setting.start, Seconds{110 * 60})}};
     const int quilts = dice.once(2) ? 1 : dice.between(2, 5);
     const int surfaces = dice.between(1, quilts);
     for (int q = 0; q < quilts; ++q) {
         Shape s{.across = dice.between(1, 3),
                 .down = dice.between(1, 3),
-                .zonesAcross = dice.between(1, 4),
-                .zonesDown = dice.between(2, 3),
                 .freshWidth = dice.between(30, 80),
                 .freshLength = dice.between(30, 46),
                 .spacing = dice.between(3, 6),
@@ -118,7 +113,7 @@ Afternoon anyAfternoon(std::uint64_t seed) {
                 .closed = {}};
         if (dice.once(6))
             s.closed = {kSides[static_cast<std::size_t>(dice.upTo(4))]};
-        addQuilt(a.session, a.quilts, s);
+        addQuilt(a, s);
         for (Pass& p : a.quilts.back().passes)
             p.liftPeople = dice.between(1, 3);
         if (s.dots && dice.once(2))

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-/// Sessions made for tests: plain quilts on a grid of passes, zones and pins.
+/// Sessions made for tests: plain quilts on a grid of passes and pins.
 namespace bastewright::made {
 
 /// A small generator of its own, equal on every machine (splitmix64, Vigna 2015, public domain).
@@ -25,26 +25,30 @@ private:
 
 struct Shape {
     int across = 2, down = 2;              ///< passes
-    int zonesAcross = 3, zonesDown = 2;    ///< in each pass
     int freshWidth = 60, freshLength = 44; ///< inches
     int spacing = 4;
     int surface = 1;
     bool dots = false;
     std::vector<Side> closed{};
+    int table = 0; ///< deeper and longer than the fresh area by so many inches on every side
+};
+
+struct Afternoon {
+    Session session;
+    std::vector<QuiltPlan> quilts;
+    std::vector<std::vector<PlacedPoint>> points; ///< of each quilt
 };
 
 /// A quilt whose passes lie one by one on a table 4 in larger than the fresh area.
-void addQuilt(Session& session, std::vector<QuiltPlan>& quilts, const Shape& shape);
+void addQuilt(Afternoon& afternoon, const Shape& shape);
+
+/// Plans it; its quilts get zones and stretches.
+CrewPlan plan(Afternoon& afternoon, const CrewOptions& options = {});
 
 Helper helper(std::string name, double pace = 1.0, int reachInches = 27);
 
 /// Ada, Bo, Cai … (then H5, H6, …)
 std::vector<Helper> helpers(int count);
-
-struct Afternoon {
-    Session session;
-    std::vector<QuiltPlan> quilts;
-};
 
 /// Any quilts and people, within what a practitioner might meet.
 Afternoon anyAfternoon(std::uint64_t seed);

@@ -9,390 +9,412 @@
 namespace bastewright::made {
 namespace {
 
+constexpr double kFineInches = 1e-6;
+
 bool ofZone(TaskKind k) {
     return k == TaskKind::placeOpen || k == TaskKind::closePins || k == TaskKind::dotLower ||
            k == TaskKind::dotUpper || k == TaskKind::press;
 }
 
-double fromInterval(double v, const Interval& i) {
-    return std::max({0.0, i.lo.in() - v, v - i.hi.in()});
+/// The order of the steps of a pass; what comes after all passes is pressed from the back and rolled.
+int stepOf(const Task& t, bool back) {
+    if (back && t.kind == TaskKind::press)
+        return 1000 - t.pass; // pass by pass in reverse
+    if (back && t.kind == TaskKind::cool)
+        return 2000;
+    switch (t.kind) {
+    case TaskKind::setUp: return 0;
+    case TaskKind::shift: return 1;
+    case TaskKind::layBacking: return 2;
+    case TaskKind::clamp: return 3;
+    case TaskKind::layBatting: return 4;
+    case TaskKind::layTop: return 5;
+    case TaskKind::reclamp: return 6;
+    case TaskKind::foldBack: return 7;
+    case TaskKind::dotLower: return 8;
+    case TaskKind::foldForward: return 9;
+    case TaskKind::dotUpper: return 10;
+    case TaskKind::placeOpen: return 10;
+    case TaskKind::smooth: return 11;
+    case TaskKind::closePins: return 12;
+    case TaskKind::press: return 12;
+    case TaskKind::cool: return 13;
+    case TaskKind::checkUnderside: return 14;
+    case TaskKind::turnOver: return 500;
+    case TaskKind::handOver: return 3000;
+    }
+    return 0;
 }
 
 class Oracle {
 public:
-    Oracle(const Session& s, const std::vector<QuiltPlan>& q, const CrewPlan& p)
-        : session_(s)
-        , quilts_(q)
-        , plan_(p)
-        , people_(s.setting.helpers) {
-        if (people_.empty())
-            people_.emplace_back().name = "Helper 1";
-        for (const Task& t : p.tasks) {
-            if (!byId_.emplace(t.id, &t).second)
-                say(t, "its id is not unique");
-        }
+    Oracle(const Session& session, const std::vector<QuiltPlan>& quilts, const CrewPlan& plan)
+        : session_{session}
+        , quilts_{quilts}
+        , plan_{plan}
+        , helpers_{session.setting.helpers} {
+        if (helpers_.empty())
+            helpers_.emplace_back().name = "Helper 1";
+        stopped_ = std::ranges::any_of(plan.findings, [](const Finding& f) {
+            return f.level == Finding::Level::stop;
+        });
     }
 
     std::vector<std::string> run() {
-        for (const Task& t : plan_.tasks) {
-            order(t);
-            people(t);
-            if (ofZone(t.kind))
-                place(t);
+        list();
+        for (std::size_t q = 0; q < quilts_.size(); ++q) {
+            zones(q);
+            calls(q);
+            work(q);
+            stretches(q);
         }
-        pairs();
+        people();
+        places();
         irons();
-        for (std::size_t q = 0; q < quilts_.size(); ++q)
-            quilt(static_cast<int>(q));
-        Seconds last{};
-        for (const Task& t : plan_.tasks)
-            last = std::max(last, t.end);
-        if (last != plan_.finish)
-            broken_.push_back("the finish is not the last end");
-        if (plan_.bound > plan_.finish)
-            broken_.push_back("the bound lies beyond the finish");
-        if (!std::ranges::is_sorted(plan_.tasks, {},
-                                    [](const Task& t) { return std::pair(t.start, t.id); }))
-            broken_.push_back("tasks are not by start, then id");
-        return broken_;
+        breaks();
+        surfaces();
+        return std::move(out_);
     }
 
 private:
-    void say(const Task& t, const std::string& what) {
+    template <class... T>
+    void broken(const T&... parts) {
         std::ostringstream text;
-        text << t.id << " (" << t.start.count() << "-" << t.end.count() << "): " << what;
-        broken_.push_back(text.str());
+        (text << ... << parts);
+        out_.push_back(text.str());
     }
 
     const Helper* helper(const std::string& name) const {
-        for (const Helper& h : people_)
-            if (h.name == name)
-                return &h;
+        const auto at = std::ranges::find(helpers_, name, &Helper::name);
+        return at == helpers_.end() ? nullptr : &*at;
+    }
+    const Zone* zone(const Task& t) const {
+        const auto& zones = quilts_[std::size_t(t.job)].zones;
+        const auto at = std::ranges::find(zones, t.zone, &Zone::id);
+        return at == zones.end() ? nullptr : &*at;
+    }
+    const Pass* pass(const Task& t) const {
+        for (const Pass& p : quilts_[std::size_t(t.job)].passes)
+            if (p.number == t.pass)
+                return &p;
         return nullptr;
     }
+    bool dots(std::size_t q) const {
+        return session_.jobs[q].basting.with == Basting::With::dots;
+    }
 
-    void order(const Task& t) {
-        if (t.start.count() < 0 || t.end < t.start)
-            say(t, "ends before it starts");
-        for (const std::string& id : t.after) {
-            const auto at = byId_.find(id);
-            if (at == byId_.end())
-                say(t, "waits for a task that is not there: " + id);
-            else if (at->second->end > t.start)
-                say(t, "starts before the end of " + id);
+    void list() {
+        std::set<std::string> ids;
+        Seconds last{};
+        const Task* before = nullptr;
+        for (const Task& t : plan_.tasks) {
+            if (!ids.insert(t.id).second)
+                broken("two tasks ", t.id);
+            if (t.start < Seconds{} || t.end <= t.start)
+                broken(t.id, " has no length");
+            if (before && std::pair{t.start, t.id} < std::pair{before->start, before->id})
+                broken(t.id, " out of order");
+            before = &t;
+            last = std::max(last, t.end);
+            if (t.people.empty() && t.kind != TaskKind::cool)
+                broken(t.id, " is nobody's");
+            for (const auto& id : t.after) {
+                const auto at = std::ranges::find(plan_.tasks, id, &Task::id);
+                if (at == plan_.tasks.end())
+                    broken(t.id, " waits for ", id, ", which is not there");
+                else if (at->end > t.start)
+                    broken(t.id, " begins before ", id, " ends");
+            }
+        }
+        if (plan_.finish != last)
+            broken("finish");
+        if (plan_.bound > plan_.finish)
+            broken("bound ", plan_.bound.count(), " beyond finish ", plan_.finish.count());
+        if (plan_.range.early > plan_.range.middle || plan_.range.middle > plan_.range.late)
+            broken("range");
+    }
+
+    void zones(std::size_t q) {
+        const QuiltPlan& quilt = quilts_[q];
+        for (const Pass& p : quilt.passes) {
+            double area = 0;
+            for (const Zone& z : quilt.zones) {
+                if (z.pass != p.number)
+                    continue;
+                area += areaSquareInches(z.area);
+                if (!contains(p.fresh, z.area))
+                    broken(z.id, " lies outside its pass");
+                for (const PlacedPoint& at : z.points)
+                    if (!z.area.contains(at.at))
+                        broken(z.id, " has a point outside");
+                if (std::ranges::count(p.zones, z.id) != 1)
+                    broken(z.id, " is not listed");
+                for (const Zone& o : quilt.zones)
+                    if (&o != &z && (o.id == z.id || o.area.overlaps(z.area)))
+                        broken(z.id, " and ", o.id, " overlap");
+            }
+            if (std::abs(area - areaSquareInches(p.fresh)) > 1e-3)
+                broken("pass ", p.number, " is not covered by its zones");
         }
     }
 
-    bool hoursStop() const {
-        return std::ranges::any_of(plan_.findings, [](const Finding& f) {
-            return f.level == Finding::Level::stop && f.text.english().find("hours") != std::string::npos;
-        });
+    /// Nobody before the next call: of one quilt, step after step.
+    void calls(std::size_t q) {
+        std::map<std::pair<int, int>, std::vector<const Task*>> steps;
+        const auto last = int(quilts_[q].passes.size());
+        for (const Task& t : plan_.tasks)
+            if (t.job == int(q)) {
+                const bool back = t.id.ends_with(".back");
+                const int step = stepOf(t, back);
+                steps[{step >= 500 ? last + 1 : t.pass, step}].push_back(&t);
+            }
+        const Task* before = nullptr;
+        for (const auto& [key, tasks] : steps) {
+            for (const Task* t : tasks)
+                if (before && t->start < before->end)
+                    broken(t->id, " begins before ", before->id, " ends");
+            for (const Task* t : tasks)
+                if (!before || t->end > before->end)
+                    before = t;
+        }
     }
 
-    void people(const Task& t) {
-        std::set<std::string> names(t.people.begin(), t.people.end());
-        if (names.size() != t.people.size())
-            say(t, "somebody is in it twice");
-        if (t.people.empty() != (t.kind == TaskKind::cool))
-            say(t, "wrong: nobody does it, or somebody cools");
-        for (const std::string& name : t.people) {
-            const Helper* h = helper(name);
-            if (!h) {
-                say(t, "nobody is called " + name);
+    double asked(const Task& t, const Helper& h) const {
+        const Zone* z = zone(t);
+        const double each = t.kind == TaskKind::press                                    ? 8
+                            : t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ? 6
+                                                                                           : 5.5;
+        return each * double(z->points.size()) / h.pace + 15;
+    }
+
+    double awayFrom(const Task& t, Point p) const {
+        const Rect& table = pass(t)->table;
+        const StandingPlace& at = t.places.front();
+        const bool across = at.side == Side::head || at.side == Side::foot;
+        const double deep = at.side == Side::head   ? (p.y - table.y0).in()
+                            : at.side == Side::foot ? (table.y1 - p.y).in()
+                            : at.side == Side::left ? (p.x - table.x0).in()
+                                                    : (table.x1 - p.x).in();
+        const Length along = across ? p.x : p.y;
+        const double beside =
+            std::max({0.0, (at.along.lo - along).in(), (along - at.along.hi).in()});
+        return std::hypot(deep, beside);
+    }
+
+    void work(std::size_t q) {
+        std::map<std::pair<std::string, TaskKind>, int> done;
+        std::map<std::string, std::string> hands;
+        for (const Task& t : plan_.tasks) {
+            if (t.job != int(q) || !ofZone(t.kind))
+                continue;
+            const Zone* z = zone(t);
+            if (!z || t.people.size() != 1 || t.places.size() != 1) {
+                broken(t.id, " has no zone, person or place");
                 continue;
             }
-            // All times are of the day the session begins on.
-            const auto start = session_.setting.start.sinceMidnight;
-            if (h->from && t.start < h->from->sinceMidnight - start)
-                say(t, name + " is not there yet");
-            if (h->until && t.end > h->until->sinceMidnight - start && !hoursStop())
-                say(t, name + " has left");
-            for (const Break& rest : h->breaks)
-                if (t.start < rest.until.sinceMidnight - start &&
-                    t.end > rest.from.sinceMidnight - start)
-                    say(t, name + " rests then");
+            const Helper* h = helper(t.people.front());
+            if (!h) {
+                broken(t.id, " is done by somebody unknown");
+                continue;
+            }
+            ++done[{t.zone, t.kind}];
+            if (!h->pins && t.kind != TaskKind::press)
+                broken(t.id, ": ", h->name, " has no zones");
             if (t.kind == TaskKind::closePins && !h->closes)
-                say(t, name + " does not close pins");
+                broken(t.id, ": ", h->name, " does not close");
             if (t.kind == TaskKind::press && !h->irons)
-                say(t, name + " does not iron");
-            if (t.kind == TaskKind::shift && (!h->lifts || h->seated) && liftersInSession() > 0)
-                say(t, name + " does not lift");
+                broken(t.id, ": ", h->name, " does not iron");
+            if (t.kind == TaskKind::placeOpen)
+                hands[t.zone] = h->name;
+            if (t.kind == TaskKind::closePins && hands[t.zone] != h->name &&
+                helper(hands[t.zone]) && helper(hands[t.zone])->closes && h->until == std::nullopt &&
+                helper(hands[t.zone])->until == std::nullopt)
+                broken(t.zone, " changes hands");
+            reach(q, t, *z, *h);
+            if (double((t.end - t.start).count()) < asked(t, *h) - 1e-6)
+                broken(t.id, " is too short");
         }
-    }
-
-    int liftersInSession() const {
-        return static_cast<int>(
-            std::ranges::count_if(people_, [](const Helper& h) { return h.lifts && !h.seated; }));
-    }
-
-    const Pass& passOf(const Task& t) const {
-        for (const Pass& p : quilts_[static_cast<std::size_t>(t.job)].passes)
-            if (p.number == t.pass)
-                return p;
-        throw std::runtime_error("no such pass");
-    }
-
-    const Zone* zoneOf(const Task& t) const {
-        for (const Zone& z : quilts_[static_cast<std::size_t>(t.job)].zones)
-            if (z.id == t.zone)
-                return &z;
-        return nullptr;
-    }
-
-    /// The points a task is for: of a shared zone those that lie nearest to the share's side.
-    static std::vector<PlacedPoint> own(const Zone& zone, const Task& t) {
-        std::vector<PlacedPoint> points = zone.points;
-        if (!t.share)
-            return points;
-        std::ranges::sort(points, [&](const PlacedPoint& a, const PlacedPoint& b) {
-            const auto ax = a.at.x, ay = a.at.y, bx = b.at.x, by = b.at.y;
-            switch (t.share->side) {
-            case Side::left:
-                return std::pair(ax, ay) < std::pair(bx, by);
-            case Side::right:
-                return std::pair(ax, ay) > std::pair(bx, by);
-            case Side::head:
-                return std::pair(ay, ax) < std::pair(by, bx);
-            default:
-                return std::pair(ay, ax) > std::pair(by, bx);
-            }
-        });
-        points.resize(std::min(points.size(), static_cast<std::size_t>(t.share->points)));
-        return points;
-    }
-
-    /// Done by one person, or by two who have all its points between them.
-    void workedOnce(int job, const Zone& z, TaskKind kind) {
-        const auto tasks = some(job, z.pass, kind, z.id);
-        if (tasks.size() == 1)
-            return expect(!tasks[0]->share, z.id + ": one person has only a share");
-        if (tasks.size() != 2 || !tasks[0]->share || !tasks[1]->share)
-            return expect(false, z.id + ": done by one person, or shared by two");
-        std::set<std::pair<Length, Length>> places;
-        for (const Task* t : tasks)
-            for (const PlacedPoint& p : own(z, *t))
-                places.insert({p.at.x, p.at.y});
-        expect(places.size() == z.points.size() &&
-                   tasks[0]->share->points + tasks[1]->share->points ==
-                       static_cast<int>(z.points.size()),
-               z.id + ": its shares are not its points");
-        expect(tasks[0]->people != tasks[1]->people, z.id + ": shared by one person");
-    }
-
-    void place(const Task& t) {
-        const Zone* z = zoneOf(t);
-        if (t.people.size() != 1 || t.places.size() != 1 || !z || !helper(t.people[0]))
-            return say(t, "zone work has one person, one place, one zone");
-        const StandingPlace& s = t.places.front();
-        const Pass& p = passOf(t);
-        const SurfacePlan& surface = quilts_[static_cast<std::size_t>(t.job)].surface;
-        if (std::ranges::find(surface.closed, s.side) != surface.closed.end())
-            say(t, "stands at a closed side");
-        const bool across = s.side == Side::head || s.side == Side::foot;
-        const Length lo = across ? p.table.x0 : p.table.y0, hi = across ? p.table.x1 : p.table.y1;
-        if (s.along.lo < lo || s.along.hi > hi)
-            say(t, "stands beyond the side's end");
-        if (s.along.size() != std::min(Length::inches(24), hi - lo))
-            say(t, "takes more or less than 24 in of edge");
-        if (surface.floor)
+        if (stopped_)
             return;
-        std::vector<Point> corners;
-        Rect box = z->area;
-        if (const auto points = own(*z, t); !points.empty()) {
-            box = {points[0].at.x, points[0].at.y, points[0].at.x, points[0].at.y};
-            for (const PlacedPoint& q : points)
-                box = {std::min(box.x0, q.at.x), std::min(box.y0, q.at.y), std::max(box.x1, q.at.x),
-                       std::max(box.y1, q.at.y)};
+        for (const Zone& z : quilts_[q].zones) {
+            const int once = z.points.empty() ? 0 : 1;
+            const bool thick =
+                session_.jobs[q].batting.thickness > Length::millimetres(10);
+            const auto times = [&](TaskKind k) { return done[{z.id, k}]; };
+            if (times(TaskKind::placeOpen) != (dots(q) ? 0 : once) ||
+                times(TaskKind::closePins) != (dots(q) ? 0 : once) ||
+                times(TaskKind::dotLower) != (dots(q) ? once : 0) ||
+                times(TaskKind::dotUpper) != (dots(q) ? once : 0) ||
+                times(TaskKind::press) != (dots(q) ? once * (thick ? 2 : 1) : 0))
+                broken(z.id, " is not worked as it should be");
         }
-        for (const Length x : {box.x0, box.x1})
-            for (const Length y : {box.y0, box.y1}) {
-                const double edge = s.side == Side::head   ? p.table.y0.in()
-                                    : s.side == Side::foot ? p.table.y1.in()
-                                    : s.side == Side::left ? p.table.x0.in()
-                                                           : p.table.x1.in();
-                const double depth = std::abs((across ? y : x).in() - edge);
-                const double aside = fromInterval((across ? x : y).in(), s.along);
-                if (std::hypot(depth, aside) > helper(t.people[0])->reach.in() + 1e-9)
-                    say(t, "a corner of the zone is out of reach");
+    }
+
+    void reach(std::size_t q, const Task& t, const Zone& z, const Helper& h) {
+        const Rect& table = pass(t)->table;
+        const StandingPlace& at = t.places.front();
+        const auto& closed = quilts_[q].surface.closed;
+        if (std::ranges::find(closed, at.side) != closed.end())
+            broken(t.id, " is worked from a closed side");
+        const Interval side = isAcross(at.side) ? table.x() : table.y();
+        if (!side.contains(at.along) ||
+            at.along.size() < std::min(Length::inches(24), side.size()))
+            broken(t.id, " has no room");
+        if (quilts_[q].surface.floor)
+            return;
+        const double most = h.reach.in() + (h.seated ? 0 : h.lean.in());
+        for (const PlacedPoint& p : z.points)
+            if (awayFrom(t, p.at) > most + kFineInches) {
+                broken(t.id, " is out of reach of ", h.name);
+                break;
             }
     }
 
-    void pairs() {
+    /// One stretch for each person and pass; all they do at zones of their own is done from it.
+    void stretches(std::size_t q) {
+        for (const Pass& p : quilts_[q].passes) {
+            std::set<std::string> people;
+            for (const Stretch& s : p.stretches) {
+                if (!people.insert(s.person).second)
+                    broken("pass ", p.number, ": two stretches of ", s.person);
+                for (const Stretch& o : p.stretches)
+                    if (&o != &s)
+                        for (const StandingPlace& a : s.edges)
+                            for (const StandingPlace& b : o.edges)
+                                if (a.side == b.side && a.along.overlaps(b.along))
+                                    broken("pass ", p.number, ": ", s.person, " and ", o.person,
+                                           " stand in one place");
+            }
+        }
+    }
+
+    std::pair<Seconds, Seconds> hours(const Helper& h) const {
+        const auto at = [&](ClockTime t) {
+            return Seconds{t.sinceMidnight - session_.setting.start.sinceMidnight};
+        };
+        return {h.from ? at(*h.from) : Seconds{}, h.until ? at(*h.until) : Seconds{1'000'000'000}};
+    }
+
+    void people() {
+        const bool anyLays =
+            std::ranges::any_of(helpers_, [](const Helper& h) { return h.lifts && !h.seated; });
+        const bool anyLooks = std::ranges::any_of(
+            helpers_, [](const Helper& h) { return h.lifts && h.bends && !h.seated; });
+        std::map<std::string, std::vector<const Task*>> own;
+        for (const Task& t : plan_.tasks)
+            for (const auto& who : t.people) {
+                own[who].push_back(&t);
+                const Helper* h = helper(who);
+                if (!h)
+                    continue;
+                using enum TaskKind;
+                const bool lay = t.kind == layBacking || t.kind == layBatting ||
+                                 t.kind == layTop || t.kind == shift || t.kind == foldBack ||
+                                 t.kind == foldForward || t.kind == turnOver;
+                if (lay && anyLays && (!h->lifts || h->seated))
+                    broken(t.id, ": ", who, " lifts");
+                if (t.kind == checkUnderside && anyLooks && (!h->lifts || !h->bends || h->seated))
+                    broken(t.id, ": ", who, " looks underneath");
+                const auto [from, until] = hours(*h);
+                if (!stopped_ && (t.start < from || t.end > until))
+                    broken(t.id, ": ", who, " is not there");
+                for (const Break& b : h->breaks) {
+                    const auto a = Seconds{b.from.sinceMidnight - session_.setting.start.sinceMidnight};
+                    const auto z = Seconds{b.until.sinceMidnight - session_.setting.start.sinceMidnight};
+                    if (!stopped_ && t.start < z && a < t.end)
+                        broken(t.id, ": ", who, " has a break");
+                }
+            }
+        for (auto& [who, tasks] : own)
+            for (std::size_t k = 1; k < tasks.size(); ++k)
+                if (tasks[k]->start < tasks[k - 1]->end)
+                    broken(who, " does ", tasks[k - 1]->id, " and ", tasks[k]->id, " at once");
+        seated(own);
+    }
+
+    void seated(const std::map<std::string, std::vector<const Task*>>& own) {
+        for (const auto& [who, tasks] : own) {
+            const Helper* h = helper(who);
+            if (!h || !h->seated)
+                continue;
+            std::map<int, StandingPlace> seat; // by quilt, in the table's frame
+            for (const Task* t : tasks) {
+                if (t->places.empty())
+                    continue;
+                StandingPlace at = t->places.front();
+                const Rect& table = pass(*t)->table;
+                const Length by = isAcross(at.side) ? table.x0 : table.y0;
+                at.along = {at.along.lo - by, at.along.hi - by};
+                const auto [was, isNew] =
+                    seat.try_emplace(t->job, at);
+                if (!isNew && (was->second.side != at.side ||
+                               std::max(was->second.along.hi, at.along.hi) -
+                                       std::min(was->second.along.lo, at.along.lo) >
+                                   Length::inches(25)))
+                    broken(who, " sits and walks: ", t->id);
+            }
+        }
+    }
+
+    void places() {
         for (std::size_t i = 0; i < plan_.tasks.size(); ++i)
             for (std::size_t j = i + 1; j < plan_.tasks.size(); ++j) {
                 const Task &a = plan_.tasks[i], &b = plan_.tasks[j];
-                if (a.start >= b.end || b.start >= a.end)
-                    continue;
-                for (const std::string& n : a.people)
-                    if (std::ranges::find(b.people, n) != b.people.end())
-                        say(a, n + " is also in " + b.id);
-                const bool sameTable = quilts_[static_cast<std::size_t>(a.job)].surface.number ==
-                                       quilts_[static_cast<std::size_t>(b.job)].surface.number;
-                if (sameTable && a.job != b.job)
-                    say(a, "another quilt lies on its table for " + b.id);
-                for (const StandingPlace& p : a.places)
-                    for (const StandingPlace& q : b.places)
-                        if (sameTable && p.side == q.side && p.along.lo < q.along.hi &&
-                            q.along.lo < p.along.hi)
-                            say(a, "stands on the place of " + b.id);
+                if (b.start >= a.end)
+                    break;
+                if (a.job == b.job && !a.places.empty() && !b.places.empty() &&
+                    a.people != b.people && a.places.front().side == b.places.front().side &&
+                    a.places.front().along.overlaps(b.places.front().along))
+                    broken(a.id, " and ", b.id, " are worked from one place");
             }
     }
 
     void irons() {
-        for (const Task& t : plan_.tasks) {
-            if (t.kind != TaskKind::press)
-                continue;
-            const auto inUse = std::ranges::count_if(plan_.tasks, [&](const Task& o) {
-                return o.kind == TaskKind::press && o.start <= t.start && t.start < o.end;
-            });
-            if (inUse > session_.setting.room.irons)
-                say(t, "too few irons");
-        }
-    }
-
-    std::vector<const Task*> some(int job, int pass, TaskKind kind, const std::string& zone = "") {
-        std::vector<const Task*> out;
+        std::vector<std::pair<Seconds, int>> changes;
         for (const Task& t : plan_.tasks)
-            if (t.job == job && t.pass == pass && t.kind == kind &&
-                (zone.empty() || t.zone == zone))
-                out.push_back(&t);
-        return out;
-    }
-
-    /// All of `first` end before any of `then` starts.
-    void before(const std::vector<const Task*>& first, const std::vector<const Task*>& then) {
-        for (const Task* a : first)
-            for (const Task* b : then)
-                if (a->end > b->start)
-                    say(*b, "starts before the end of " + a->id);
-    }
-
-    void expect(bool good, const std::string& what) {
-        if (!good)
-            broken_.push_back(what);
-    }
-
-    bool zoneStop(const QuiltPlan& q, const Zone& z) const {
-        return std::ranges::any_of(plan_.findings, [&](const Finding& f) {
-            std::string text = f.text.english();
-            std::ranges::replace(text, ',', ' ');
-            std::ranges::replace(text, '.', ' ');
-            return f.level == Finding::Level::stop &&
-                   f.text.english().find(q.name + ", pass " + std::to_string(z.pass) + ": nobody") == 0 &&
-                   text.find(" " + z.id + " ") != std::string::npos;
-        });
-    }
-
-    void quilt(int job) {
-        const QuiltPlan& q = quilts_[static_cast<std::size_t>(job)];
-        const Job& j = session_.jobs[static_cast<std::size_t>(job)];
-        const bool dots = j.basting.with == Basting::With::dots;
-        std::vector<const Task*> passBefore;
-        for (const Pass& p : q.passes) {
-            const bool first = &p == &q.passes.front();
-            const auto lead = some(job, p.number, first ? TaskKind::layTop : TaskKind::shift);
-            expect(lead.size() == 1, q.name + ": one lay or shift a pass");
-            if (lead.empty())
-                return;
-            if (first) {
-                const auto backing = some(job, p.number, TaskKind::layBacking);
-                const auto batting = some(job, p.number, TaskKind::layBatting);
-                expect(backing.size() == 1 && batting.size() == 1, q.name + ": layers are laid");
-                if (backing.empty() || batting.empty())
-                    return;
-                before(backing, batting);
-                before(batting, lead);
-                for (const auto* t : {backing.front(), batting.front(), lead.front()})
-                    if (t->people.size() < std::min<std::size_t>(2, people_.size()))
-                        say(*t, "two people lay a layer");
-            } else if (static_cast<int>(lead.front()->people.size()) <
-                       std::min(p.liftPeople, std::max(1, liftersInSession()))) {
-                say(*lead.front(), "too few hands");
+            if (t.kind == TaskKind::press) {
+                changes.emplace_back(t.start, 1);
+                changes.emplace_back(t.end, -1);
             }
-            before(passBefore, lead);
-            const auto check = some(job, p.number, TaskKind::checkUnderside);
-            expect(check.size() == 1, q.name + ": the underside is checked once a pass");
-            for (const TaskKind k : {TaskKind::placeOpen, TaskKind::closePins, TaskKind::dotLower,
-                                     TaskKind::dotUpper, TaskKind::smooth}) {
-                before(lead, some(job, p.number, k));
-                before(some(job, p.number, TaskKind::reclamp), some(job, p.number, k));
-                before(some(job, p.number, k), check);
+        std::ranges::sort(changes);
+        int now = 0;
+        for (const auto& [at, by] : changes)
+            if ((now += by) > session_.setting.room.irons) {
+                broken("more irons than there are");
+                break;
             }
-            if (dots)
-                dotPass(job, p);
-            for (const Zone& z : q.zones)
-                if (z.pass == p.number)
-                    zone(job, q, z, dots);
-            passBefore = check;
-        }
-        const int last = q.passes.back().number;
-        const auto over = some(job, last, TaskKind::handOver);
-        expect(over.size() == 1, q.name + ": handed over once");
-        if (over.empty())
-            return;
-        for (const Task& t : plan_.tasks)
-            if (t.job == job && &t != over.front() && t.end > over.front()->start)
-                say(t, "goes on after the quilt was handed over");
-        const bool thick = dots && j.batting.thickness > Length::millimetres(10);
-        expect(some(job, last, TaskKind::turnOver).size() == (thick ? 1U : 0U),
-               q.name + ": thick batting is turned once");
     }
 
-    void dotPass(int job, const Pass& p) {
-        const auto back = some(job, p.number, TaskKind::foldBack),
-                   forward = some(job, p.number, TaskKind::foldForward);
-        before(back, some(job, p.number, TaskKind::dotLower));
-        before(some(job, p.number, TaskKind::dotLower), forward);
-        before(forward, some(job, p.number, TaskKind::dotUpper));
-        expect(back.size() == 1 && forward.size() == 1, "folded back and forward once a pass");
-        const auto cool = some(job, p.number, TaskKind::cool);
-        expect(!cool.empty(), "a pass with dots cools");
-        for (const Task* c : cool)
-            if (c->end - c->start < Seconds{60})
-                say(*c, "cools for less than a minute");
+    void breaks() {
+        for (const PlannedBreak& b : plan_.breaks)
+            for (const Task& t : plan_.tasks)
+                if (b.people.empty() && t.start < b.end && b.start < t.end && !stopped_)
+                    broken(t.id, " goes on in the break at ", b.start.count());
     }
 
-    void zone(int job, const QuiltPlan& q, const Zone& z, bool dots) {
-        if (zoneStop(q, z))
-            return;
-        const auto count = [&](TaskKind k) { return some(job, z.pass, k, z.id).size(); };
-        if (!dots) {
-            if (z.points.empty()) {
-                expect(count(TaskKind::placeOpen) + count(TaskKind::closePins) == 0,
-                       z.id + ": has nothing to be done");
-                return;
+    void surfaces() {
+        for (std::size_t q = 0; q < quilts_.size(); ++q)
+            for (std::size_t r = q + 1; r < quilts_.size(); ++r) {
+                if (quilts_[q].surface.number != quilts_[r].surface.number)
+                    continue;
+                Seconds last{}, first{1'000'000'000};
+                for (const Task& t : plan_.tasks) {
+                    if (t.job == int(q))
+                        last = std::max(last, t.end);
+                    if (t.job == int(r))
+                        first = std::min(first, t.start);
+                }
+                if (first < last)
+                    broken("quilt ", r + 1, " begins while the table is taken");
             }
-            workedOnce(job, z, TaskKind::placeOpen);
-            workedOnce(job, z, TaskKind::closePins);
-            const auto opened = some(job, z.pass, TaskKind::placeOpen, z.id);
-            for (const Task* c : some(job, z.pass, TaskKind::closePins, z.id)) {
-                const bool smoothed =
-                    std::ranges::any_of(some(job, z.pass, TaskKind::smooth), [&](const Task* s) {
-                        return s->end <= c->start &&
-                               std::ranges::all_of(
-                                   opened, [&](const Task* o) { return o->end <= s->start; });
-                    });
-                if (!smoothed)
-                    say(*c, "is closed before it was smoothed");
-            }
-            return;
-        }
-        if (z.points.empty())
-            expect(count(TaskKind::dotLower) + count(TaskKind::dotUpper) == 0,
-                   z.id + ": has nothing to be done");
-        else
-            for (const TaskKind kind : {TaskKind::dotLower, TaskKind::dotUpper})
-                workedOnce(job, z, kind);
-        for (const Task* press : some(job, z.pass, TaskKind::press, z.id))
-            before(some(job, z.pass, TaskKind::dotUpper, z.id), {press});
     }
 
     const Session& session_;
     const std::vector<QuiltPlan>& quilts_;
     const CrewPlan& plan_;
-    std::vector<Helper> people_;
-    std::map<std::string, const Task*> byId_;
-    std::vector<std::string> broken_;
+    std::vector<Helper> helpers_;
+    bool stopped_ = false;
+    std::vector<std::string> out_;
 };
 
 } // namespace

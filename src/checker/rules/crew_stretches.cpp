@@ -1,0 +1,120 @@
+#include "checker/geometry/standing_reach.h"
+#include "checker/rules/rules.h"
+#include "checker/task_traits.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace bastewright::check {
+namespace {
+
+std::string label(const QuiltView& v, const Pass& p) {
+    return v.label() + ", pass " + std::to_string(p.number);
+}
+
+} // namespace
+
+// One stretch for each person and pass, none in another's, each with a letter of its own.
+void crewStretches(const QuiltView& v, Report& report) {
+    for (const Pass& p : v.quilt.passes) {
+        std::set<std::string> people, letters;
+        for (const Stretch& s : p.stretches) {
+            if (!people.insert(s.person).second)
+                report.add(label(v, p) + ": " + s.person + " has two stretches.");
+            if (s.place.empty() || !letters.insert(s.place).second)
+                report.add(label(v, p) + ": the letter '" + s.place +
+                           "' is empty or two people's.");
+            for (const StandingPlace& e : s.edges)
+                if (!extent(p.table, e.side).contains(e.along))
+                    report.add(label(v, p) + ": the stretch of " + s.person +
+                               " reaches beyond the " + std::string{name(e.side)} +
+                               " side of the table.");
+            for (const Stretch& o : p.stretches)
+                for (const StandingPlace& a : s.edges)
+                    for (const StandingPlace& b : o.edges)
+                        if (s.person < o.person && a.side == b.side && a.along.overlaps(b.along))
+                            report.add(label(v, p) + ": " + s.person + " and " + o.person +
+                                       " share a place of the " + std::string{name(a.side)} +
+                                       " side.");
+        }
+    }
+}
+
+// The same hands put a zone's pins in and close them, as long as those close and are there.
+void crewHands(const PlanView& v, Report& report) {
+    std::map<std::pair<int, std::string>, const Task*> placed;
+    for (const Task& t : v.plan.tasks)
+        if (t.kind == TaskKind::placeOpen)
+            placed[{t.job, t.zone}] = &t;
+    for (const Task& t : v.plan.tasks) {
+        const auto before = placed.find({t.job, t.zone});
+        if (t.kind != TaskKind::closePins || before == placed.end() ||
+            before->second->people == t.people || before->second->people.empty())
+            continue;
+        const QuiltView* quilt = v.quilt(t.job);
+        const Helper* h = v.helper(before->second->people.front());
+        // Who leaves, rests or does not close gives it to somebody else; so does a wish.
+        const bool handed = quilt != nullptr && std::ranges::find(quilt->job.handed, t.zone,
+                                                                  &HandedZone::zone) !=
+                                                    quilt->job.handed.end();
+        if (h != nullptr && h->closes && !h->until && h->breaks.empty() && !handed)
+            report.add("Task '" + t.id + "' is given to " +
+                       (t.people.empty() ? std::string{"nobody"} : t.people.front()) +
+                       "; " + h->name + " put the zone's pins in.");
+    }
+}
+
+// Who sits stays where they sit, for the whole of a quilt.
+void crewSeated(const PlanView& v, Report& report) {
+    std::map<std::pair<std::string, int>, StandingPlace> seats; // in the table's own frame
+    for (const Task& t : v.plan.tasks) {
+        const QuiltView* quilt = v.quilt(t.job);
+        const Pass* pass = quilt == nullptr ? nullptr : quilt->pass(t.pass);
+        if (pass == nullptr || t.places.size() != 1 || t.people.size() != 1)
+            continue;
+        const Helper* h = v.helper(t.people.front());
+        if (h == nullptr || !h->seated)
+            continue;
+        StandingPlace at = t.places.front();
+        const Length by = isAcross(at.side) ? pass->table.x0 : pass->table.y0;
+        at.along = {at.along.lo - by, at.along.hi - by};
+        const auto [seat, isNew] = seats.try_emplace({h->name, t.job}, at);
+        const Interval both{std::min(seat->second.along.lo, at.along.lo),
+                            std::max(seat->second.along.hi, at.along.hi)};
+        if (!isNew && (seat->second.side != at.side ||
+                       both.size() > standingWidth(pass->table, at.side) + Length::inches(1)))
+            report.add("Task '" + t.id + "': " + h->name + " sits, and would have to move.");
+    }
+}
+
+// Breaks are nobody's work, and where they are proposed nobody works for two hours without one.
+void crewRests(const PlanView& v, Report& report) {
+    constexpr Seconds kMost{2 * 60 * 60}, kRest{5 * 60};
+    std::map<std::string, std::vector<const Task*>> own;
+    for (const Task& t : v.plan.tasks)
+        for (const std::string& who : t.people)
+            own[who].push_back(&t);
+    for (auto& [who, tasks] : own) {
+        std::ranges::sort(tasks, {}, &Task::start);
+        Seconds since = tasks.empty() ? Seconds{} : tasks.front()->start, last = since;
+        for (const Task* t : tasks) {
+            if (t->start - last >= kRest)
+                since = t->start;
+            last = std::max(last, t->end);
+            for (const PlannedBreak& b : v.plan.breaks)
+                if ((b.people.empty() ||
+                     std::ranges::find(b.people, who) != b.people.end()) &&
+                    t->start < b.end && b.start < t->end)
+                    report.add("Task '" + t->id + "' of " + who + " runs into the break at " +
+                               clock(b.start) + ".");
+            if (v.session.setting.proposeBreaks && t->end - since > kMost) {
+                report.add(who + " works from " + clock(since) + " to " + clock(t->end) +
+                           " without a break.");
+                since = t->end;
+            }
+        }
+    }
+}
+
+} // namespace bastewright::check

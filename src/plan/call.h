@@ -1,0 +1,73 @@
+#pragma once
+
+#include "plan/task.h"
+
+#include <string_view>
+
+namespace bastewright {
+
+/// What the lead calls. Nobody goes on before the next call. Every pass goes by lay, clamp, pin,
+/// hands off, close, check and move; with fuse dots the calls between clamping and checking are
+/// dot below, dot above, press and cool. Set up and roll up come once.
+enum class Call {
+    setUp,
+    lay,
+    clamp,
+    pin,
+    handsOff,
+    close,
+    dotBelow,
+    dotAbove,
+    press,
+    cool,
+    check,
+    move,
+    rollUp
+};
+
+/// The call at which such a task is done.
+constexpr Call callOf(TaskKind kind) {
+    switch (kind) {
+    case TaskKind::setUp:
+        return Call::setUp;
+    case TaskKind::layBacking:
+    case TaskKind::layBatting:
+    case TaskKind::layTop:
+        return Call::lay;
+    case TaskKind::clamp:
+    case TaskKind::reclamp:
+        return Call::clamp;
+    case TaskKind::placeOpen:
+        return Call::pin;
+    case TaskKind::smooth:
+        return Call::handsOff;
+    case TaskKind::closePins:
+        return Call::close;
+    case TaskKind::checkUnderside:
+        return Call::check;
+    case TaskKind::shift:
+    case TaskKind::turnOver:
+        return Call::move;
+    case TaskKind::foldBack:
+    case TaskKind::dotLower:
+        return Call::dotBelow;
+    case TaskKind::foldForward:
+    case TaskKind::dotUpper:
+        return Call::dotAbove;
+    case TaskKind::press:
+        return Call::press;
+    case TaskKind::cool:
+        return Call::cool;
+    case TaskKind::handOver:
+        break;
+    }
+    return Call::rollUp;
+}
+
+/// True for what is done at one zone by one person.
+constexpr bool isOfZone(TaskKind kind) {
+    return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
+           kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press;
+}
+
+} // namespace bastewright

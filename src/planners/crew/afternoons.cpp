@@ -1,0 +1,206 @@
+#include "planners/crew/afternoons.h"
+
+#include "plan/call.h"
+#include "plan/trade_times.h"
+#include "planners/crew/random.h"
+#include "planners/crew/slowest.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <unordered_map>
+
+namespace bastewright::crew {
+namespace {
+
+using namespace trade_times;
+
+constexpr std::size_t kAfternoons = 1'000, kFewest = 200, kDraws = 600'000;
+
+/// Normal deviates in pairs (Box and Muller 1958).
+class Normal {
+public:
+    explicit Normal(std::uint64_t seed)
+        : random_{seed} {}
+    double operator()() {
+        if (spare_) {
+            const double out = *spare_;
+            spare_.reset();
+            return out;
+        }
+        const double r = std::sqrt(-2 * std::log(1 - random_.unit()));
+        const double angle = 2 * std::numbers::pi * random_.unit();
+        spare_ = r * std::sin(angle);
+        return r * std::cos(angle);
+    }
+    double unit() { return random_.unit(); }
+
+private:
+    Random random_;
+    std::optional<double> spare_;
+};
+
+/// A task, or a break that occupies its people.
+struct Piece {
+    double seconds = 0, spent = 0;
+    double start = 0; ///< as planned
+    TaskKind kind = TaskKind::placeOpen;
+    bool isBreak = false, ofZone = false, apart = false;
+    std::vector<std::size_t> people{}, after{};
+};
+
+class Afternoons {
+public:
+    Afternoons(std::span<const Task> tasks, std::span<const PlannedBreak> breaks,
+               const AfternoonFrom& from)
+        : from_{from} {
+        for (const Hand& h : from.hands)
+            indexOf(h.helper.name);
+        std::unordered_map<std::string_view, std::size_t> ids;
+        std::size_t nextBreak = 0;
+        const auto breaksUntil = [&](Seconds start) {
+            for (; nextBreak < breaks.size() && breaks[nextBreak].start <= start; ++nextBreak)
+                addBreak(breaks[nextBreak]);
+        };
+        for (const Task& t : tasks) {
+            breaksUntil(t.start);
+            ids.emplace(t.id, pieces_.size());
+            Piece p{.seconds = double((t.end - t.start).count()),
+                    .start = double(t.start.count()),
+                    .kind = t.kind,
+                    .ofZone = isOfZone(t.kind)};
+            if (const auto at = from.inHand.find(t.id); at != from.inHand.end())
+                p.spent = double(at->second.count());
+            for (const auto& who : t.people)
+                p.people.push_back(indexOf(who));
+            for (const auto& id : t.after)
+                if (const auto at = ids.find(id); at != ids.end())
+                    p.after.push_back(at->second);
+            // Everybody at their own part: the plan has the middle of the slowest already.
+            p.apart = (t.kind == TaskKind::clamp || t.kind == TaskKind::reclamp) &&
+                      t.people.size() > 1;
+            if (p.apart)
+                p.seconds /= middleOfSlowest(std::vector<double>(t.people.size(), 1.0),
+                                             spreadOfWork());
+            pieces_.push_back(std::move(p));
+        }
+        ends_.resize(pieces_.size());
+        free_.resize(names_.size());
+        slow_.resize(names_.size());
+    }
+
+    double once(Normal& normal) {
+        const double now = double(from_.now.count());
+        const double common = from_.common.middle + from_.common.spread * normal();
+        for (std::size_t p = 0; p < names_.size(); ++p) {
+            const PaceDoubt& d = doubts_[p];
+            slow_[p] = std::exp(common + d.middle + d.spread * normal());
+            free_[p] = std::max(now, p < from_.hands.size() ? double(from_.hands[p].from) : now);
+        }
+        const double all = std::exp(common);
+        double last = now;
+        for (std::size_t k = 0; k < pieces_.size(); ++k) {
+            const Piece& p = pieces_[k];
+            double start = now;
+            for (const std::size_t b : p.after)
+                start = std::max(start, ends_[b]);
+            for (const std::size_t who : p.people)
+                start = std::max(start, free_[who]);
+            if (!p.isBreak)
+                start = afterOwnBreaks(p, start);
+            ends_[k] = start + length(p, all, normal);
+            for (const std::size_t who : p.people)
+                free_[who] = ends_[k];
+            if (!p.isBreak)
+                last = std::max(last, ends_[k]);
+        }
+        return last;
+    }
+
+private:
+    std::size_t indexOf(std::string_view name) {
+        const auto [at, isNew] = index_.try_emplace(std::string{name}, names_.size());
+        if (isNew) {
+            names_.emplace_back(name);
+            const auto known = from_.people.find(at->first);
+            doubts_.push_back(known == from_.people.end() ? PaceDoubt{0, kOfPeople}
+                                                          : known->second);
+        }
+        return at->second;
+    }
+
+    void addBreak(const PlannedBreak& b) {
+        if (b.end <= from_.now)
+            return;
+        Piece p{.seconds = double((b.end - std::max(b.start, from_.now)).count()),
+                .start = double(b.start.count()),
+                .isBreak = true};
+        if (b.people.empty())
+            for (std::size_t who = 0; who < from_.hands.size(); ++who)
+                p.people.push_back(who);
+        else
+            for (const auto& who : b.people)
+                p.people.push_back(indexOf(who));
+        pieces_.push_back(std::move(p));
+    }
+
+    /// Nobody begins in a break of their own.
+    double afterOwnBreaks(const Piece& p, double start) const {
+        for (const std::size_t who : p.people)
+            if (who < from_.hands.size())
+                for (const auto& [from, until] : from_.hands[who].away)
+                    if (start >= from && start < until)
+                        start = until;
+        return start;
+    }
+
+    double length(const Piece& p, double all, Normal& normal) const {
+        if (p.isBreak || p.people.empty())
+            return p.isBreak ? p.seconds : std::max(p.seconds - p.spent, 0.0);
+        double out = 0;
+        if (p.apart || p.ofZone) {
+            for (const std::size_t who : p.people)
+                out = std::max(out, p.seconds * slow_[who] * std::exp(kOfWork * normal()));
+        } else {
+            out = p.seconds * all * std::exp(kOfTeam * normal());
+            if (p.kind == TaskKind::smooth && normal.unit() < kSmoothAgain)
+                out *= 2;
+        }
+        return std::max(out - p.spent, out / 10);
+    }
+
+    const AfternoonFrom& from_;
+    std::vector<Piece> pieces_;
+    std::vector<std::string> names_;
+    std::vector<PaceDoubt> doubts_;
+    std::unordered_map<std::string, std::size_t> index_;
+    std::vector<double> ends_, free_, slow_;
+};
+
+Seconds whole(double seconds) {
+    return Seconds{std::llround(seconds)};
+}
+
+} // namespace
+
+AfternoonFrom afternoonOf(const std::vector<Hand>& hands, Seconds now) {
+    return {.now = now, .hands = hands, .people = {}, .common = {0, kInCommon}, .inHand = {}};
+}
+
+FinishRange finishRange(std::span<const Task> tasks, std::span<const PlannedBreak> breaks,
+                        const AfternoonFrom& from) {
+    if (tasks.empty())
+        return {from.now, from.now, from.now};
+    Afternoons afternoons{tasks, breaks, from};
+    Normal normal{20'240'229};
+    std::vector<double> ends(std::clamp(kDraws / tasks.size(), kFewest, kAfternoons));
+    for (double& e : ends)
+        e = afternoons.once(normal);
+    std::ranges::sort(ends);
+    const auto at = [&](double share) {
+        return ends[static_cast<std::size_t>(share * double(ends.size() - 1) + 0.5)];
+    };
+    return {whole(at(0.05)), whole(at(0.5)), whole(at(0.95))};
+}
+
+} // namespace bastewright::crew

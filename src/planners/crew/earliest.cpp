@@ -1,0 +1,258 @@
+#include "planners/crew/earliest.h"
+
+#include "plan/trade_times.h"
+#include "planners/crew/slowest.h"
+#include "planners/crew/step_times.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <numeric>
+
+namespace bastewright::crew {
+namespace {
+
+using namespace trade_times;
+
+/// Sets of people are looked at one by one up to so many.
+constexpr std::size_t kEverySet = 8;
+
+/// The most work a second for so many equally quick people, in one's pace; not always whole.
+double workInASecond(double people) {
+    static const std::vector<double> kWhole = [] {
+        std::vector<double> out{0};
+        for (int n = 1; n <= 64; ++n)
+            out.push_back(mostWorkInASecond(std::vector<double>(static_cast<std::size_t>(n), 1.0),
+                                            spreadOfWork()));
+        return out;
+    }();
+    const double n = std::clamp(people, 0.0, 64.0);
+    const auto lo = static_cast<std::size_t>(n);
+    const std::size_t hi = std::min<std::size_t>(lo + 1, 64);
+    // Between whole numbers the chord lies below the curve; the thousandth in mostWorkInASecond and
+    // the next whole number's step keep it a bound.
+    const double chord = kWhole[lo] + (n - double(lo)) * (kWhole[hi] - kWhole[lo]);
+    return chord * 1.01;
+}
+
+/// One quilt after another at one table.
+class OneTable {
+public:
+    explicit OneTable(const Given& given)
+        : given_{given} {}
+
+    double pass(const Block& b, const PassPlan& plan) {
+        const QuiltPlan& quilt = given_.quilts[static_cast<std::size_t>(b.job)];
+        const Pass& p = quilt.passes[b.pass];
+        std::vector<double> paces;
+        for (const int h : b.team)
+            paces.push_back(given_.hands[static_cast<std::size_t>(h)].helper.pace);
+        std::ranges::sort(paces, std::greater{});
+        double sum = 0;
+        // The tasks themselves say what steps there are; how long they take at least is worked out.
+        std::map<TaskKind, double> calls;
+        for (const Task& t : plan.tasks) {
+            if (given_.situation.inHand.contains(t.id))
+                continue;
+            switch (t.kind) {
+            case TaskKind::placeOpen:
+            case TaskKind::closePins:
+            case TaskKind::dotLower:
+            case TaskKind::dotUpper:
+                if (t.pass == p.number)
+                    calls[t.kind] = 0;
+                break;
+            case TaskKind::press:
+                break;
+            case TaskKind::clamp:
+            case TaskKind::reclamp: {
+                std::size_t hands = 0;
+                sum += holdSeconds(t.kind == TaskKind::clamp ? holdsOf(p) : clampsOf(p), paces,
+                                   hands);
+                break;
+            }
+            default:
+                sum += double((t.end - t.start).count()) - 1;
+            }
+        }
+        for (const auto& [kind, nothing] : calls)
+            sum += call(kind, plan);
+        return std::max(0.0, sum);
+    }
+
+private:
+    /// Everybody can reach so much from where they belong: no set of people is through before it has
+    /// done what nobody else reaches.
+    double call(TaskKind kind, const PassPlan& plan) const {
+        const PassCrew& crew = plan.crew;
+        const std::size_t n = crew.people.size();
+        double work = 0;
+        std::map<unsigned, double> only; // by the people who reach it
+        std::vector<double> paces;
+        for (const int h : crew.people)
+            paces.push_back(given_.hands[static_cast<std::size_t>(h)].helper.pace);
+        for (const Task& t : plan.tasks)
+            if (t.kind == kind)
+                for (const OwnedZone& z : crew.zones)
+                    if (z.zone.id == t.zone) {
+                        work += secondsAPoint(kind) * double(z.zone.points.size());
+                        if (n <= kEverySet)
+                            for (const PlacedPoint& q : z.zone.points)
+                                only[reachOf(crew, q)] += secondsAPoint(kind);
+                    }
+        double best = least(work, paces);
+        if (n > kEverySet || n == 0)
+            return best;
+        for (unsigned set = 1; set + 1 < (1U << n); ++set) {
+            double inside = 0;
+            for (const auto& [who, seconds] : only)
+                if ((who & ~set) == 0)
+                    inside += seconds;
+            if (inside <= 0)
+                continue;
+            std::vector<double> some;
+            double all = 0;
+            for (std::size_t k = 0; k < n; ++k)
+                if ((set >> k & 1U) != 0) {
+                    some.push_back(paces[k]);
+                    all += paces[k];
+                }
+            // Twice the even share is more than it can come to.
+            if (2 * inside / all + 2 * kSettle > best)
+                best = std::max(best, least(inside, some));
+        }
+        return best;
+    }
+
+    /// The least over the ways to choose who takes part, of one call.
+    double least(double work, std::vector<double> paces) const {
+        std::ranges::sort(paces, std::greater{});
+        double best = 0, all = 0;
+        for (std::size_t n = 1; n <= paces.size(); ++n) {
+            all += paces[n - 1];
+            const std::vector<double> who(paces.begin(),
+                                          paces.begin() + static_cast<std::ptrdiff_t>(n));
+            auto known = rates_.find(who);
+            if (known == rates_.end())
+                known = rates_.emplace(who, mostWorkInASecond(who, spreadOfWork())).first;
+            const double t = (work + kSettle * all) / known->second;
+            best = n == 1 ? t : std::min(best, t);
+        }
+        return best;
+    }
+
+    static unsigned reachOf(const PassCrew& crew, const PlacedPoint& point) {
+        unsigned out = 0;
+        for (std::size_t k = 0; k < crew.posts.size(); ++k)
+            if (crew.posts[k].helper &&
+                (!crew.limited ||
+                 reaching(*crew.posts[k].helper, crew.table, crew.posts[k].edges, point.at)))
+                out |= 1U << k;
+        return out == 0 ? ~0U : out;
+    }
+
+    const Given& given_;
+    mutable std::map<std::vector<double>, double> rates_;
+};
+
+/// Told breaks are nobody's working time; where breaks are proposed, work beyond an hour and a half
+/// has one, and more of it one at least every 105 minutes.
+int withBreaks(const Given& given, double from, double work) {
+    double t = from;
+    if (given.session.setting.proposeBreaks && given.told.empty()) {
+        const double since = from - double(given.situation.lastRest.count());
+        if (since + work > kProposeBeyond)
+            work += kBreakLasts * std::max(1.0, std::floor((since + work - 1) / kBreakAtLast));
+    }
+    for (const PlannedBreak& b : given.told) {
+        const auto start = double(b.start.count()), end = double(b.end.count());
+        if (end <= t)
+            continue;
+        if (t + work <= start)
+            break;
+        work -= std::max(0.0, start - t);
+        t = end;
+    }
+    return static_cast<int>(std::floor(t + work + 1e-9));
+}
+
+} // namespace
+
+double PassWork::least(double people) const {
+    double best = 0;
+    for (int n = 1; n <= static_cast<int>(std::ceil(people)); ++n) {
+        const double here = std::min<double>(n, people);
+        const double t = fixed + (shared + settles * kSettle * here) / workInASecond(here);
+        best = n == 1 ? t : std::min(best, t);
+    }
+    return best;
+}
+
+PassWork passWork(const Given& given, const QuiltTable& table, int job, std::size_t pass,
+                  double quickest) {
+    const QuiltPlan& quilt = given.quilts[static_cast<std::size_t>(job)];
+    const Pass& p = quilt.passes[pass];
+    const double q = quickest;
+    const std::vector<double> two{q, q};
+    PassWork out;
+    const bool first = pass == 0;
+    const auto n = double(table.points(pass).size());
+    if (first) {
+        std::size_t points = 0;
+        for (std::size_t k = 0; k < quilt.passes.size(); ++k)
+            points += table.points(k).size();
+        out.fixed += kSetUpNext / q;
+        out.shared += kOpenPin * double(points) / q;
+    } else {
+        out.fixed += shiftSeconds(p, two);
+    }
+    out.fixed += kUnderside / q;
+    if (!p.pulled)
+        out.fixed += 3 * laySeconds(p, first, two);
+    if (!p.pulled)
+        out.shared += kHold * (holdsOf(p) + clampsOf(p)) / q;
+    if (n > 0 && table.dots()) {
+        out.fixed += 2 * foldSeconds(p, two) + kCool;
+        out.shared += (2 * kLayDot + kPressDot) * n / q;
+        out.settles = 2;
+    } else if (n > 0) {
+        out.fixed += kHandsOff / q;
+        out.shared += (kPlacePin + kClosePin) * n / q;
+        out.settles = 2;
+    }
+    if (pass + 1 == quilt.passes.size())
+        out.fixed += kHandOver / q;
+    return out;
+}
+
+Seconds earliestFinish(const Given& given, std::vector<QuiltTable>& tables,
+                       const std::vector<Block>& blocks, const std::vector<PassPlan>& passes) {
+    const auto now = static_cast<int>(given.situation.now.count());
+    std::map<int, double> perTable;
+    OneTable one{given};
+    double most = 0;
+    for (std::size_t k = 0; k < blocks.size(); ++k) {
+        const double seconds = one.pass(blocks[k], passes[k]);
+        double& sum = perTable[blocks[k].surface];
+        sum += seconds;
+        if (perTable.size() == 1)
+            most = sum;
+    }
+    if (perTable.size() <= 1) {
+        double from = now;
+        if (!blocks.empty()) {
+            int first = kAlways;
+            for (const int p : blocks.front().team)
+                first = std::min(first, given.hands[static_cast<std::size_t>(p)].from);
+            from = std::max<double>(from, first < kAlways ? first : 0);
+        }
+        return Seconds{withBreaks(given, from, most)};
+    }
+    // At every table the same breaks, which are nobody's time and the table's.
+    double several = earliestOfSeveral(given, tables, blocks);
+    if (given.session.setting.proposeBreaks && given.told.empty())
+        several = std::max(several, several * (1 + double(kBreakLasts) / kBreakAtLast) - kBreakLasts);
+    return Seconds{now + static_cast<int>(several)};
+}
+
+} // namespace bastewright::crew

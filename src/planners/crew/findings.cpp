@@ -1,0 +1,230 @@
+#include "planners/crew/findings.h"
+
+#include "plan/quilt_name.h"
+#include "planners/crew/handed.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bastewright::crew {
+namespace {
+
+void say(Findings& out, Finding::Level level, std::string field, Sentence text, Sentence cure) {
+    const bool said = std::ranges::any_of(out, [&](const Finding& f) { return f.text == text; });
+    if (!said)
+        out.push_back({level, std::move(field), std::move(text), std::move(cure)});
+}
+
+Sentence zoneNames(const std::vector<const Zone*>& zones) {
+    Sentences names;
+    for (const Zone* z : zones)
+        names.emplace_back(std::string{zoneName(z->id)});
+    return core::commaList(names);
+}
+
+/// The least reach that gets to every point of a zone from straight in front of it; nothing where no
+/// side is open.
+std::optional<Length> leastReach(const Rect& table, const std::vector<Side>& closed,
+                                 const Zone& zone) {
+    std::optional<Length> out;
+    const auto open = openSides(table, closed);
+    if (open.empty())
+        return {};
+    Length most;
+    for (const PlacedPoint& p : zone.points) {
+        std::optional<Length> nearest;
+        for (const StandingPlace& s : open) {
+            const Length away = s.side == Side::head   ? p.at.y - table.y0
+                                : s.side == Side::foot ? table.y1 - p.at.y
+                                : s.side == Side::left ? p.at.x - table.x0
+                                                       : table.x1 - p.at.x;
+            if (!nearest || abs(away) < *nearest)
+                nearest = abs(away);
+        }
+        most = std::max(most, *nearest);
+    }
+    out = most;
+    return out;
+}
+
+class Saying {
+public:
+    Saying(const CrewFacts& facts, std::span<const Task> tasks, Findings& out)
+        : f_{facts}
+        , tasks_{tasks}
+        , out_{out} {}
+
+    void run() {
+        for (std::size_t q = 0; q < f_.crews.size(); ++q) {
+            countLifters(q);
+            for (std::size_t p = 0; p < f_.crews[q].size(); ++p)
+                zonesOf(q, p);
+        }
+        below();
+        hours();
+        sayHanded(f_.given.session, f_.helpers, f_.given.quilts, tasks_, out_);
+    }
+
+private:
+    const QuiltPlan& quilt(std::size_t q) const { return f_.given.quilts[q]; }
+    const Job& job(std::size_t q) const { return f_.given.session.jobs[q]; }
+    Sentence nameOf(std::size_t q) const {
+        return quilt(q).name.empty() ? core::says("Quilt") : Sentence{quilt(q).name};
+    }
+    bool worked(std::size_t q, const Zone& z, TaskKind kind) const {
+        return std::ranges::any_of(tasks_, [&](const Task& t) {
+                   return t.job == static_cast<int>(q) && t.zone == z.id && t.kind == kind;
+               }) ||
+               f_.given.situation.done.contains(taskId(static_cast<int>(q), z.pass, z.id, kind)) ||
+               f_.given.situation.setAside.contains({static_cast<int>(q), z.id});
+    }
+
+    void zonesOf(std::size_t q, std::size_t p) {
+        const Pass& pass = quilt(q).passes[p];
+        const bool dots = job(q).basting.with == Basting::With::dots;
+        std::vector<const Zone*> unreached, unworked, unclosed, unpressed;
+        std::optional<Length> reach;
+        for (const OwnedZone& z : f_.crews[q][p].zones) {
+            if (z.zone.points.empty())
+                continue;
+            const TaskKind first = dots ? TaskKind::dotLower : TaskKind::placeOpen;
+            if (!z.reached) {
+                unreached.push_back(&z.zone);
+                if (const auto least =
+                        leastReach(pass.table, quilt(q).surface.closed, z.zone))
+                    reach = std::max(reach.value_or(Length{}), *least);
+            } else if (!worked(q, z.zone, first)) {
+                unworked.push_back(&z.zone);
+            } else if (!dots && !worked(q, z.zone, TaskKind::closePins)) {
+                unclosed.push_back(&z.zone);
+            } else if (dots && !worked(q, z.zone, TaskKind::press)) {
+                unpressed.push_back(&z.zone);
+            }
+        }
+        const auto stop = [&](Sentence text, Sentence cure) {
+            say(out_, Finding::Level::stop, "/helpers", std::move(text), std::move(cure));
+        };
+        const bool anybody =
+            std::ranges::any_of(f_.helpers, [](const Helper& h) { return h.pins; });
+        if (!anybody && !(unreached.empty() && unworked.empty()))
+            stop(core::says("Nobody here works at the zones: everybody leads, walks round and checks."),
+                 core::says("Let one helper pin."));
+        else if (!unreached.empty())
+            stop(core::says("%1, pass %2: nobody reaches all of zone %3 from an open side.",
+                            nameOf(q), pass.number, zoneNames(unreached)),
+                 reach ? core::says("A helper who reaches %1, or a table open on more sides.",
+                                    core::length(*reach + Length::inch64ths(7), job(q).unit))
+                       : core::says("Move the table away from a wall: no side of it is open."));
+        if (anybody && !unworked.empty())
+            stop(core::says("%1, pass %2: nobody is there for zone %3.", nameOf(q), pass.number,
+                            zoneNames(unworked)),
+                 core::says("Let somebody who reaches it stay."));
+        if (!unclosed.empty())
+            stop(core::says("%1, pass %2: nobody who closes pins reaches zone %3.", nameOf(q),
+                            pass.number, zoneNames(unclosed)),
+                 core::says("Let somebody who reaches it close pins."));
+        if (!unpressed.empty())
+            unpressedZones(q, pass, unpressed);
+    }
+
+    void unpressedZones(std::size_t q, const Pass& pass, const std::vector<const Zone*>& zones) {
+        if (f_.given.session.setting.room.irons < 1)
+            say(out_, Finding::Level::stop, "/room/irons",
+                core::says("Dots have to be pressed, and there is no iron."),
+                core::says("Bring one iron."));
+        else if (std::ranges::none_of(f_.helpers, [](const Helper& h) { return h.irons; }))
+            say(out_, Finding::Level::stop, "/helpers",
+                core::says("Dots have to be pressed, and nobody may iron."),
+                core::says("Let one helper iron."));
+        else
+            say(out_, Finding::Level::stop, "/helpers",
+                core::says("%1, pass %2: nobody who may iron reaches zone %3.", nameOf(q),
+                           pass.number, zoneNames(zones)),
+                core::says("Let somebody who reaches it iron."));
+    }
+
+    /// Who lifts, for the shift that asks most of them.
+    void countLifters(std::size_t q) {
+        const auto lifters = static_cast<int>(std::ranges::count_if(f_.helpers, lays));
+        if (lifters == 0) {
+            say(out_, Finding::Level::stop, "/helpers",
+                core::says("The layers have to be laid and the quilt moved, and nobody lifts."),
+                core::says("Let one helper who stands lift."));
+            return;
+        }
+        const Pass* most = nullptr;
+        for (const Pass& p : quilt(q).passes)
+            if (p.number > 1 && (most == nullptr || p.liftPeople > most->liftPeople))
+                most = &p;
+        if (most == nullptr || lifters >= most->liftPeople)
+            return;
+        say(out_, Finding::Level::warn, "/helpers",
+            lifters == 1
+                ? core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
+                             "there is 1.",
+                             nameOf(q), most->number, std::lround(most->liftKilograms),
+                             most->liftPeople)
+                : core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
+                             "there are %5.",
+                             nameOf(q), most->number, std::lround(most->liftKilograms),
+                             most->liftPeople, lifters),
+            core::says("Ask for more hands at the shifts, or slide the quilt in short steps."));
+    }
+
+    void below() {
+        if (std::ranges::none_of(f_.helpers, looksBelow))
+            say(out_, Finding::Level::warn, "/helpers",
+                core::says("Nobody here bends down to look underneath."),
+                core::says("Ask somebody to come for the checks, or feel underneath with a palm "
+                           "from every side."));
+    }
+
+    void hours() {
+        Sentences who, cure;
+        for (const Hand& h : f_.given.hands) {
+            int last = 0;
+            for (const Task& t : tasks_)
+                if (std::ranges::find(t.people, h.helper.name) != t.people.end())
+                    last = std::max(last, static_cast<int>(t.end.count()));
+            const int over = last - h.until;
+            if (over <= 0 || last == 0)
+                continue;
+            const Seconds toMinute{(last + 59) / 60 * 60};
+            who.push_back(core::says("%1 by %2", h.helper.name, Seconds{over}));
+            cure.push_back(core::says("%1 until %2", h.helper.name,
+                                      after(f_.given.session.setting.start, toMinute)));
+        }
+        if (!who.empty())
+            say(out_, Finding::Level::stop, "/helpers",
+                core::says("The hours are too short: the work needs %1 beyond what was said.",
+                           core::commaList(who)),
+                core::says("Ask to stay: %1.", core::commaList(cure)));
+    }
+
+    const CrewFacts& f_;
+    std::span<const Task> tasks_;
+    Findings& out_;
+};
+
+} // namespace
+
+void sayWhoIsThere(std::vector<Helper>& helpers, Findings& findings) {
+    if (helpers.empty()) {
+        helpers.emplace_back().name = "Helper 1";
+        findings.push_back({Finding::Level::note, "/helpers",
+                            core::says("No helpers are named: planned for one, 'Helper 1'."),
+                            core::says("Name who comes.")});
+    } else if (helpers.size() == 1) {
+        findings.push_back(
+            {Finding::Level::note, "/helpers",
+             core::says("%1 works alone: laying the layers takes longer than planned for two.",
+                        helpers.front().name),
+             core::says("A second pair of hands for laying the layers.")});
+    }
+}
+
+void sayFindings(const CrewFacts& facts, std::span<const Task> tasks, Findings& findings) {
+    Saying{facts, tasks, findings}.run();
+}
+
+} // namespace bastewright::crew

@@ -1,0 +1,356 @@
+#include "planners/crew/pass_steps.h"
+
+#include "plan/call.h"
+#include "plan/trade_times.h"
+#include "planners/crew/step_times.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bastewright::crew {
+
+using namespace trade_times;
+
+namespace {
+
+/// From this thickness on dots are pressed from the back too.
+constexpr Length kThickBatting = Length::millimetres(10);
+constexpr int kRestAfter = 75 * 60, kRestSoon = 60 * 60;
+/// Of work in hand a tenth is always left, for nobody has ticked it yet.
+constexpr int kLeastShare = 10;
+
+} // namespace
+
+PassSteps::PassSteps(const Given& given, QuiltTable& table, Letters& letters,
+                     const PassStart& start, std::vector<int> pinners)
+    : given_{given}
+    , table_{table}
+    , letters_{letters}
+    , start_{start}
+    , pinners_{std::move(pinners)}
+    , now_{start.ready}
+    , left_{start.left} {
+    out_.start = start.ready;
+    out_.lastRest = start.lastRest;
+    out_.barrier = start.barrier;
+}
+
+PassPlan PassSteps::run() {
+    takeCrew();
+    const int since = now_ - out_.lastRest;
+    if (start_.left > 0 && since + start_.left > kProposeBeyond &&
+        (since >= kRestAfter || (since >= kRestSoon && since + start_.passLength > kProposeBeyond)))
+        restBefore(kAlways);
+    before();
+    out_.pinsFrom = now_;
+    if (!table_.points(start_.pass).empty()) {
+        if (table_.dots())
+            dotCalls();
+        else
+            pinCalls();
+    }
+    afterwards();
+    out_.end = now_;
+    std::ranges::sort(out_.tasks, {}, [](const Task& t) { return std::pair{t.start, t.id}; });
+    return std::move(out_);
+}
+
+void PassSteps::before() {
+    const Pass& p = pass();
+    const bool first = start_.pass == 0;
+    const auto layers = those(lays);
+    if (first)
+        setUp();
+    else
+        lift(TaskKind::shift, static_cast<std::size_t>(std::max(1, p.liftPeople)),
+             [&](Paces paces) { return shiftSeconds(p, paces); });
+    if (p.pulled) // held as it is
+        return;
+    const auto lay = [&](TaskKind kind) {
+        teamStep(kind, layers, 1, 2, [&](Paces paces) { return laySeconds(p, first, paces); });
+    };
+    lay(TaskKind::layBacking);
+    holdStep(TaskKind::clamp, holdsOf(p));
+    lay(TaskKind::layBatting);
+    lay(TaskKind::layTop);
+    holdStep(TaskKind::reclamp, clampsOf(p));
+}
+
+void PassSteps::pinCalls() {
+    zoneCall(TaskKind::placeOpen);
+    teamStep(TaskKind::smooth, those(walks), 1, 2,
+             [](Paces paces) { return together(kHandsOff, paces); });
+    zoneCall(TaskKind::closePins);
+}
+
+void PassSteps::dotCalls() {
+    const auto fold = [&](TaskKind kind) {
+        teamStep(kind, those(lays), 1, 2,
+                 [&](Paces paces) { return foldSeconds(pass(), paces); });
+    };
+    fold(TaskKind::foldBack);
+    zoneCall(TaskKind::dotLower);
+    fold(TaskKind::foldForward);
+    zoneCall(TaskKind::dotUpper);
+    zoneCall(TaskKind::press);
+    cool(false);
+}
+
+bool PassSteps::turned() const {
+    return table_.dots() && job().batting.thickness > kThickBatting;
+}
+
+void PassSteps::afterwards() {
+    teamStep(TaskKind::checkUnderside, those(looksBelow), 1, 1,
+             [](Paces paces) { return together(kUnderside, paces); });
+    if (!last())
+        return;
+    if (turned())
+        fromTheBack();
+    teamStep(TaskKind::handOver, those(walks), 1, 1,
+             [](Paces paces) { return together(kHandOver, paces); });
+}
+
+/// Thick batting: turned once by everybody who lifts, every zone pressed again from the back, pass by
+/// pass in reverse as the quilt slides home. The slides are in the time of turning.
+void PassSteps::fromTheBack() {
+    lift(TaskKind::turnOver, those(lays).size(),
+         [&](Paces paces) { return turnSeconds(quilt(), paces); });
+    for (std::size_t k = start_.pass + 1; k-- > 0;)
+        if (k == start_.pass)
+            zoneCall(TaskKind::press, out_.crew, pass(), true);
+        else if (k < start_.earlier.size() && start_.earlier[k] != nullptr)
+            zoneCall(TaskKind::press, *start_.earlier[k], quilt().passes[k], true);
+    cool(true);
+}
+
+// ---------------------------------------------------------------------------------- people
+
+std::vector<int> PassSteps::those(bool (*may)(const Helper&)) const {
+    std::vector<int> out;
+    for (const int p : start_.team)
+        if (may(hand(p).helper))
+            out.push_back(p);
+    // Where nobody is as able as that, who walks does it; else anybody.
+    if (out.empty())
+        for (const int p : start_.team)
+            if (walks(hand(p).helper))
+                out.push_back(p);
+    return out.empty() ? start_.team : out;
+}
+
+int PassSteps::clearOfBreaks(int t, int seconds) const {
+    for (const PlannedBreak& b : given_.told) {
+        const auto from = static_cast<int>(b.start.count()), until = static_cast<int>(b.end.count());
+        if (from < t + seconds && t < until)
+            t = until;
+    }
+    return t;
+}
+
+std::vector<int> PassSteps::times(const std::vector<int>& who) const {
+    std::vector<int> out{now_};
+    const auto add = [&](int t) {
+        if (t > now_ && t < kAlways)
+            out.push_back(t);
+    };
+    for (const int p : who) {
+        add(hand(p).from);
+        for (const auto& rest : hand(p).away)
+            add(rest.second);
+    }
+    for (const PlannedBreak& b : given_.told)
+        add(static_cast<int>(b.end.count()));
+    std::ranges::sort(out);
+    return out;
+}
+
+std::optional<PassSteps::Team> PassSteps::chooseAt(const std::vector<int>& who, std::size_t n,
+                                                   const Takes& takes, int t,
+                                                   bool overtime) const {
+    std::vector<int> order = who;
+    const auto load = [&](int p) {
+        const auto at = out_.work.find(p);
+        return at == out_.work.end() ? 0 : at->second;
+    };
+    // The quickest; of equals who has had least to do. Beyond everybody's hours: who is there longest.
+    std::ranges::stable_sort(order, {}, [&](int p) {
+        return std::tuple{overtime ? -hand(p).until : 0, -pace(p), load(p), p};
+    });
+    std::erase_if(order, [&](int p) { return !overtime && !hand(p).there(t, t + 1); });
+    while (order.size() >= n) {
+        Team team{{order.begin(), order.begin() + static_cast<std::ptrdiff_t>(n)}, t, 0};
+        std::vector<double> paces;
+        for (const int p : team.people)
+            paces.push_back(pace(p));
+        team.seconds = std::max(1, wholeSeconds(takes(paces)));
+        if (overtime)
+            return team;
+        if (clearOfBreaks(t, team.seconds) != t)
+            return {};
+        const auto gone = std::ranges::find_if(
+            team.people, [&](int p) { return !hand(p).there(t, t + team.seconds); });
+        if (gone == team.people.end()) {
+            std::ranges::sort(team.people);
+            return team;
+        }
+        std::erase(order, *gone);
+    }
+    return {};
+}
+
+PassSteps::Team PassSteps::choose(const std::vector<int>& who, std::size_t least, std::size_t most,
+                                  const Takes& takes) const {
+    std::optional<Team> best;
+    for (const int t : times(who)) {
+        if (best && t >= best->start + best->seconds)
+            break;
+        for (std::size_t n = std::min(most, who.size()); n >= least && n > 0; --n)
+            if (auto team = chooseAt(who, n, takes, t, false);
+                team && (!best || team->start + team->seconds < best->start + best->seconds))
+                best = std::move(team);
+    }
+    if (best)
+        return *best;
+    const std::size_t n = std::clamp<std::size_t>(least, 1, std::max<std::size_t>(1, who.size()));
+    if (auto team = chooseAt(who, n, takes, now_, true))
+        return *team;
+    return {{}, now_, std::max(1, wholeSeconds(takes({})))};
+}
+
+// ----------------------------------------------------------------------------------- steps
+
+bool PassSteps::done(TaskKind kind, std::string_view zone, bool fromBack) const {
+    return given_.situation.done.contains(
+        taskId(start_.job, pass().number, zone, kind, fromBack));
+}
+
+const Task* PassSteps::taskBefore(const std::string& id) const {
+    if (given_.situation.before == nullptr)
+        return nullptr;
+    const auto& tasks = given_.situation.before->tasks;
+    const auto at = std::ranges::find(tasks, id, &Task::id);
+    return at == tasks.end() ? nullptr : &*at;
+}
+
+int PassSteps::spent(const std::string& id) const {
+    const auto at = given_.situation.inHand.find(id);
+    return at == given_.situation.inHand.end() ? 0
+                                               : std::max(0, static_cast<int>(at->second.count()));
+}
+
+void PassSteps::advance(int end) {
+    // A told break that lies behind is a break.
+    for (const PlannedBreak& b : given_.told)
+        if (const auto until = static_cast<int>(b.end.count()); until > now_ && until <= end)
+            out_.lastRest = std::max(out_.lastRest, until);
+    left_ = std::max(0, left_ - (end - now_));
+    now_ = end;
+}
+
+/// A break before a step of so long, where the work would go on for too long without one.
+void PassSteps::restBefore(int seconds) {
+    if (start_.left <= 0)
+        return;
+    const int since = now_ - out_.lastRest;
+    if (seconds < kAlways && (since + seconds <= kBreakAtLast || since < kRestSoon / 2))
+        return;
+    const int start = clearOfBreaks(now_, 1);
+    if (start > now_) { // there is one
+        advance(start);
+        return;
+    }
+    out_.breaks.push_back({Seconds{now_}, Seconds{now_ + kBreakLasts}, true});
+    now_ += kBreakLasts;
+    out_.lastRest = now_;
+}
+
+void PassSteps::add(TaskKind kind, const Team& team, bool fromBack) {
+    Task t;
+    t.id = taskId(start_.job, pass().number, {}, kind, fromBack);
+    t.kind = kind;
+    t.job = start_.job;
+    t.pass = pass().number;
+    for (const int p : team.people) {
+        t.people.push_back(hand(p).helper.name);
+        out_.work[p] += team.seconds;
+        out_.overtime += std::max(0, team.start + team.seconds - hand(p).until);
+    }
+    t.start = Seconds{team.start};
+    t.end = Seconds{team.start + team.seconds};
+    t.after = out_.barrier;
+    out_.barrier = {t.id};
+    out_.tasks.push_back(std::move(t));
+    advance(team.start + team.seconds);
+}
+
+void PassSteps::teamStep(TaskKind kind, const std::vector<int>& who, std::size_t least,
+                         std::size_t most, const Takes& takes) {
+    if (done(kind))
+        return;
+    const std::string id = taskId(start_.job, pass().number, {}, kind);
+    if (const Task* was = taskBefore(id); was && given_.situation.inHand.contains(id)) {
+        Team team{{}, now_, 0};
+        std::vector<double> paces;
+        for (const int p : start_.team)
+            if (std::ranges::find(was->people, hand(p).helper.name) != was->people.end()) {
+                team.people.push_back(p);
+                paces.push_back(pace(p));
+            }
+        if (!team.people.empty()) {
+            std::ranges::sort(paces, std::greater{});
+            const int all = wholeSeconds(takes(paces));
+            team.seconds = std::max(all - spent(id), (all + kLeastShare - 1) / kLeastShare);
+            add(kind, team);
+            return;
+        }
+    }
+    restBefore(choose(who, least, most, takes).seconds);
+    add(kind, choose(who, least, most, takes));
+}
+
+void PassSteps::lift(TaskKind kind, std::size_t people, const Takes& takes) {
+    auto who = those(lays);
+    // As many as are asked for, of those who will be there at all.
+    std::size_t ever = 0;
+    for (const int p : who)
+        ever += hand(p).firstTime(now_, 1) < kAlways ? 1 : 0;
+    const std::size_t n = std::clamp<std::size_t>(std::min(people, ever), 1,
+                                                  std::max<std::size_t>(1, who.size()));
+    teamStep(kind, who, n, std::max<std::size_t>(n, std::min<std::size_t>(2, who.size())), takes);
+}
+
+void PassSteps::setUp() {
+    const Takes takes = [&](Paces paces) {
+        std::size_t points = 0;
+        for (std::size_t k = 0; k < quilt().passes.size(); ++k)
+            points += table_.points(k).size();
+        return setUpSeconds(paces, points, start_.firstOnTheTable);
+    };
+    teamStep(TaskKind::setUp, start_.team, 1, start_.team.size(), takes);
+}
+
+void PassSteps::holdStep(TaskKind kind, int holds) {
+    if (holds == 0)
+        return;
+    std::vector<int> who = out_.crew.people;
+    std::erase_if(who, [&](int p) { return p < 0 || hand(p).firstTime(now_, 1) >= kAlways; });
+    if (who.empty())
+        who = those(walks);
+    std::size_t hands = 0;
+    // `choose` has the quickest first, and holdSeconds says how many of them serve best.
+    const Takes takes = [&](Paces paces) {
+        const double all = holdSeconds(holds, paces, hands);
+        return hands < paces.size() ? 1e9 : all;
+    };
+    teamStep(kind, who, 1, who.size(), takes);
+}
+
+void PassSteps::cool(bool fromBack) {
+    if (done(TaskKind::cool, {}, fromBack))
+        return;
+    const std::string id = taskId(start_.job, pass().number, {}, TaskKind::cool, fromBack);
+    add(TaskKind::cool, {{}, now_, std::max(60, kCool - spent(id))}, fromBack);
+}
+
+} // namespace bastewright::crew

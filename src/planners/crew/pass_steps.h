@@ -1,0 +1,101 @@
+#pragma once
+
+#include "planners/crew/pass_day.h"
+
+#include <functional>
+
+namespace bastewright::crew {
+
+/// The steps of one pass, one after another: who, from when, for how long.
+class PassSteps {
+public:
+    PassSteps(const Given& given, QuiltTable& table, Letters& letters, const PassStart& start,
+              std::vector<int> pinners);
+
+    PassPlan run();
+
+private:
+    using Paces = std::span<const double>;
+    using Takes = std::function<double(Paces)>;
+
+    struct Team {
+        std::vector<int> people;
+        int start = 0, seconds = 0;
+    };
+
+    void before();
+    void pinCalls();
+    void dotCalls();
+    void afterwards();
+    void fromTheBack();
+
+    /// A step of a few people together; takes as many of `who`, between two numbers, as end it soonest.
+    void teamStep(TaskKind kind, const std::vector<int>& who, std::size_t least, std::size_t most,
+                  const Takes& takes);
+    /// A step of everybody who is there.
+    void holdStep(TaskKind kind, int holds);
+    void setUp();
+    void cool(bool fromBack);
+    /// Everybody their own zones, one after another; all begin together.
+    void zoneCall(TaskKind kind);
+    void zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, bool fromBack);
+    void lift(TaskKind kind, std::size_t people, const Takes& takes);
+
+    void takeCrew();
+    bool keepsZones() const;
+    PassCrew keptCrew();
+    /// A zone's work with whoever does it now.
+    struct ZoneJob {
+        const OwnedZone* zone = nullptr;
+        std::string id{};
+        int person = -1;
+        StandingPlace place{};
+        int seconds = 0;
+    };
+    bool able(int person, TaskKind kind) const;
+    bool give(ZoneJob& work, int person, TaskKind kind, const PassCrew& crew,
+              const Pass& pass) const;
+    void assign(std::vector<ZoneJob>& work, TaskKind kind, const PassCrew& crew, const Pass& pass);
+    void assignPresses(std::vector<ZoneJob>& work, const PassCrew& crew, const Pass& pass);
+    bool giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& crew, const Pass& pass,
+                        const std::vector<ZoneJob>& others);
+    bool honour(ZoneJob& work, TaskKind kind, const PassCrew& crew, const Pass& pass,
+                const std::vector<ZoneJob>& others) const;
+    static bool inSomebodysWay(const ZoneJob& work, const std::vector<ZoneJob>& others);
+    int startOf(const std::vector<ZoneJob>& work, int length) const;
+    int withIrons(int start, int length, int irons) const;
+    int personNamed(std::string_view name) const;
+
+    Team choose(const std::vector<int>& who, std::size_t least, std::size_t most,
+                const Takes& takes) const;
+    std::optional<Team> chooseAt(const std::vector<int>& who, std::size_t n, const Takes& takes,
+                                 int t, bool overtime) const;
+    std::vector<int> times(const std::vector<int>& who) const;
+    int clearOfBreaks(int t, int seconds) const;
+    void restBefore(int seconds);
+    void add(TaskKind kind, const Team& team, bool fromBack = false);
+    bool done(TaskKind kind, std::string_view zone = {}, bool fromBack = false) const;
+    int spent(const std::string& id) const;
+    const Task* taskBefore(const std::string& id) const;
+    void advance(int end);
+
+    std::vector<int> those(bool (*may)(const Helper&)) const;
+    const Hand& hand(int p) const { return given_.hands[static_cast<std::size_t>(p)]; }
+    double pace(int p) const { return hand(p).helper.pace; }
+    const Job& job() const { return given_.session.jobs[static_cast<std::size_t>(start_.job)]; }
+    const QuiltPlan& quilt() const { return given_.quilts[static_cast<std::size_t>(start_.job)]; }
+    const Pass& pass() const { return quilt().passes[start_.pass]; }
+    bool last() const { return start_.pass + 1 == quilt().passes.size(); }
+    bool turned() const;
+
+    const Given& given_;
+    QuiltTable& table_;
+    Letters& letters_;
+    const PassStart& start_;
+    std::vector<int> pinners_;
+    PassPlan out_;
+    int now_ = 0;
+    int left_ = 0; ///< of the work at this table, about
+};
+
+} // namespace bastewright::crew

@@ -1,0 +1,403 @@
+#include "plan/call.h"
+#include "plan/find.h"
+#include "planners/crew/pass_steps.h"
+#include "planners/crew/slowest.h"
+#include "planners/crew/step_times.h"
+
+#include <algorithm>
+
+/// The calls at which everybody works at their own zones.
+namespace bastewright::crew {
+namespace {
+
+bool inTheWay(const StandingPlace& a, const StandingPlace& b) {
+    return a.side == b.side && a.along.overlaps(b.along);
+}
+
+} // namespace
+
+int PassSteps::personNamed(std::string_view name) const {
+    for (std::size_t p = 0; p < given_.hands.size(); ++p)
+        if (given_.hands[p].helper.name == name)
+            return static_cast<int>(p);
+    return -1;
+}
+
+bool PassSteps::able(int p, TaskKind kind) const {
+    const Helper& h = hand(p).helper;
+    return (kind != TaskKind::closePins || h.closes) && (kind != TaskKind::press || h.irons);
+}
+
+/// Puts a zone into somebody's hands, where they reach all of it: from where its owner stands, else
+/// from anywhere they may stand.
+bool PassSteps::give(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew,
+                     const Pass& pass) const {
+    const Helper& h = hand(p).helper;
+    const bool limited = !quilt().surface.floor;
+    const auto& points = work.zone->zone.points;
+    std::optional<StandingPlace> place;
+    const auto post = std::ranges::find(crew.people, p) - crew.people.begin();
+    const bool belongs = static_cast<std::size_t>(post) < crew.posts.size();
+    const bool own = work.zone->post >= 0 && work.zone->post == post;
+    if (h.seated && !own && !belongs) // they sit somewhere else
+        return false;
+    if (h.seated && !own)
+        place = bestPlace(h, pass.table, crew.posts[static_cast<std::size_t>(post)].edges, points,
+                          limited);
+    else if (leanings(h, pass.table, work.zone->place, points, limited))
+        place = work.zone->place;
+    else if (!h.seated)
+        place = bestPlace(h, pass.table, openSides(pass.table, quilt().surface.closed), points,
+                          limited);
+    if (!place)
+        return false;
+    const int leaning = leanings(h, pass.table, *place, points, limited).value_or(0);
+    const double all = zoneSeconds(kind, static_cast<int>(points.size()), leaning, h.pace);
+    work.person = p;
+    work.place = *place;
+    work.seconds = std::max(1, wholeSeconds(all));
+    const auto inHand = given_.situation.inHand.find(work.id);
+    if (inHand != given_.situation.inHand.end()) {
+        const Task* was = taskBefore(work.id);
+        if (was && !was->people.empty() && was->people.front() == h.name)
+            work.seconds = std::max(work.seconds - spent(work.id), (work.seconds + 9) / 10);
+    }
+    return true;
+}
+
+/// Somebody of the team who is there, may do it and reaches it: who has least to do.
+bool PassSteps::giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& crew,
+                               const Pass& pass, const std::vector<ZoneJob>& others) {
+    std::optional<ZoneJob> best;
+    std::tuple<bool, bool, int> bestIs{};
+    for (const int p : start_.team) {
+        if (!able(p, kind) || !hand(p).helper.pins)
+            continue;
+        ZoneJob one = work;
+        if (!give(one, p, kind, crew, pass))
+            continue;
+        int load = one.seconds;
+        for (const ZoneJob& o : others)
+            load += o.person == p ? o.seconds : 0;
+        const std::tuple is{inSomebodysWay(one, others), hand(p).firstTime(now_, load) > now_,
+                            load};
+        if (hand(p).firstTime(now_, 1) < kAlways && (!best || is < bestIs)) {
+            best = std::move(one);
+            bestIs = is;
+        }
+    }
+    if (best)
+        work = std::move(*best);
+    return work.person >= 0;
+}
+
+bool PassSteps::inSomebodysWay(const ZoneJob& work, const std::vector<ZoneJob>& others) {
+    return std::ranges::any_of(others, [&](const ZoneJob& o) {
+        return o.person >= 0 && o.person != work.person && o.zone != work.zone &&
+               inTheWay(o.place, work.place);
+    });
+}
+
+/// A zone that was handed to somebody is theirs, wherever they stand in nobody's way.
+bool PassSteps::honour(ZoneJob& work, TaskKind kind, const PassCrew& crew, const Pass& pass,
+                       const std::vector<ZoneJob>& others) const {
+    const auto wish = std::ranges::find(job().handed, work.zone->zone.id, &HandedZone::zone);
+    if (wish == job().handed.end())
+        return false;
+    const int p = personNamed(wish->person);
+    if (p < 0 || !able(p, kind) || std::ranges::find(start_.team, p) == start_.team.end() ||
+        hand(p).firstTime(now_, 1) >= kAlways)
+        return false;
+    ZoneJob one = work;
+    if (!give(one, p, kind, crew, pass) || inSomebodysWay(one, others))
+        return false;
+    work = std::move(one);
+    return true;
+}
+
+/// One iron is in one person's hands: the zones of neighbours go to as many as there are irons.
+void PassSteps::assignPresses(std::vector<ZoneJob>& work, const PassCrew& crew, const Pass& pass) {
+    std::vector<int> who;
+    for (const int p : start_.team)
+        if (hand(p).helper.irons && hand(p).there(now_, now_ + 1))
+            who.push_back(p);
+    if (who.empty())
+        for (const int p : start_.team)
+            if (hand(p).helper.irons)
+                who.push_back(p);
+    std::ranges::stable_sort(who, {}, [&](int p) { return -pace(p); });
+    const auto irons = static_cast<std::size_t>(std::max(0, given_.session.setting.room.irons));
+    if (who.size() > irons)
+        who.resize(irons);
+    std::vector<int> load(given_.hands.size(), 0);
+    // Whole stretches, so that nobody works in another's place.
+    for (std::size_t post = 0; post < std::max<std::size_t>(1, crew.people.size()); ++post) {
+        std::vector<ZoneJob*> own;
+        for (ZoneJob& w : work)
+            if (static_cast<std::size_t>(std::max(0, w.zone->post)) == post)
+                own.push_back(&w);
+        std::ranges::stable_sort(who, {}, [&](int p) { return load[static_cast<std::size_t>(p)]; });
+        for (ZoneJob* w : own) {
+            std::optional<ZoneJob> any;
+            for (const int p : who) {
+                ZoneJob one = *w;
+                if (!give(one, p, TaskKind::press, crew, pass))
+                    continue;
+                if (!any || inSomebodysWay(*any, work))
+                    any = one;
+                if (!inSomebodysWay(*any, work))
+                    break;
+            }
+            if (any) {
+                *w = *any;
+                load[static_cast<std::size_t>(w->person)] += w->seconds;
+            }
+        }
+    }
+}
+
+void PassSteps::assign(std::vector<ZoneJob>& work, TaskKind kind, const PassCrew& crew,
+                       const Pass& pass) {
+    if (kind == TaskKind::press) {
+        assignPresses(work, crew, pass);
+        return;
+    }
+    std::vector<ZoneJob*> open;
+    for (ZoneJob& w : work) {
+        int owner = w.zone->post >= 0 ? crew.people[static_cast<std::size_t>(w.zone->post)] : -1;
+        if (given_.situation.inHand.contains(w.id))
+            if (const Task* was = taskBefore(w.id); was && !was->people.empty())
+                owner = personNamed(was->people.front());
+        const bool there = owner >= 0 && able(owner, kind) &&
+                           std::ranges::find(start_.team, owner) != start_.team.end() &&
+                           hand(owner).firstTime(now_, 1) < kAlways;
+        if (!there || !give(w, owner, kind, crew, pass))
+            open.push_back(&w);
+    }
+    for (ZoneJob* w : open)
+        giveToSomebody(*w, kind, crew, pass, work);
+    for (ZoneJob& w : work)
+        honour(w, kind, crew, pass, work);
+}
+
+/// When all can begin, so that nobody has a break of their own, or all of them one, in between.
+int PassSteps::startOf(const std::vector<ZoneJob>& work, int length) const {
+    std::map<int, int> sums;
+    for (const ZoneJob& w : work)
+        sums[w.person] += w.seconds;
+    int t = now_;
+    for (int round = 0; round < 100; ++round) {
+        const int before = t;
+        t = clearOfBreaks(t, length);
+        for (const auto& [p, seconds] : sums)
+            if (const int first = hand(p).firstTime(t, seconds); first < kAlways)
+                t = first;
+        if (t == before)
+            break;
+    }
+    return t;
+}
+
+/// When so many irons are not in use at another table.
+int PassSteps::withIrons(int start, int length, int irons) const {
+    const int all = given_.session.setting.room.irons;
+    for (;;) {
+        int used = 0, next = kAlways;
+        for (const auto& [from, until] : given_.ironsUsed)
+            if (from < start + length && start < until) {
+                ++used;
+                next = std::min(next, until);
+            }
+        if (used + irons <= all || next >= kAlways)
+            return start;
+        start = next;
+    }
+}
+
+void PassSteps::zoneCall(TaskKind kind) {
+    zoneCall(kind, out_.crew, pass(), false);
+    out_.pinsUntil = now_;
+}
+
+void PassSteps::zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, bool fromBack) {
+    std::vector<ZoneJob> work;
+    for (const OwnedZone& z : crew.zones)
+        if (!z.zone.points.empty() && z.reached &&
+            !given_.situation.setAside.contains({start_.job, z.zone.id}) &&
+            !given_.situation.done.contains(
+                taskId(start_.job, pass.number, z.zone.id, kind, fromBack)))
+            work.push_back({&z, taskId(start_.job, pass.number, z.zone.id, kind, fromBack)});
+    // Back the way they came.
+    if (kind == TaskKind::closePins || kind == TaskKind::dotUpper)
+        std::ranges::reverse(work);
+    // What is in hand comes first.
+    std::ranges::stable_sort(work, {}, [&](const ZoneJob& w) {
+        return given_.situation.inHand.contains(w.id) ? 0 : 1;
+    });
+    assign(work, kind, crew, pass);
+    std::erase_if(work, [&](const ZoneJob& w) {
+        if (w.person < 0)
+            out_.nobody.insert(core::says("%1, pass %2", quilt().name, pass.number));
+        return w.person < 0;
+    });
+    if (work.empty())
+        return;
+    std::map<int, double> sums;
+    for (const ZoneJob& w : work)
+        sums[w.person] += w.seconds;
+    std::vector<double> times;
+    for (const auto& [p, seconds] : sums)
+        times.push_back(seconds);
+    const int length = wholeSeconds(middleOfSlowest(times, spreadOfWork()));
+    restBefore(length);
+    int start = startOf(work, length);
+    if (kind == TaskKind::press)
+        start = withIrons(start, length, static_cast<int>(sums.size()));
+    std::map<int, int> at;
+    std::vector<std::string> ids;
+    for (const ZoneJob& w : work) {
+        int& from = at.try_emplace(w.person, start).first->second;
+        Task t;
+        t.id = w.id;
+        t.kind = kind;
+        t.job = start_.job;
+        t.pass = pass.number;
+        t.zone = w.zone->zone.id;
+        t.people = {hand(w.person).helper.name};
+        t.places = {w.place};
+        t.start = Seconds{from};
+        t.end = Seconds{from + w.seconds};
+        t.after = out_.barrier;
+        from += w.seconds;
+        out_.work[w.person] += w.seconds;
+        ids.push_back(t.id);
+        out_.tasks.push_back(std::move(t));
+    }
+    for (const auto& [p, end] : at)
+        out_.overtime += std::max(0, end - hand(p).until);
+    out_.barrier = std::move(ids);
+    advance(start + length);
+}
+
+// ------------------------------------------------------------------------------- the crew
+
+bool PassSteps::keepsZones() const {
+    const Situation& s = given_.situation;
+    if (s.before == nullptr || static_cast<std::size_t>(start_.job) >= s.before->quilts.size())
+        return false;
+    for (const Task& t : s.before->tasks)
+        if (t.job == start_.job && t.pass == pass().number && isOfZone(t.kind) &&
+            (s.done.contains(t.id) || s.inHand.contains(t.id)))
+            return true;
+    const auto& zones = s.before->quilts[static_cast<std::size_t>(start_.job)].zones;
+    return std::ranges::any_of(zones, [&](const Zone& z) {
+        return z.pass == pass().number && s.setAside.contains({start_.job, z.id});
+    });
+}
+
+/// Zones that are begun stay; of the others the hands as far as they are here, else they are shared
+/// anew.
+PassCrew PassSteps::keptCrew() {
+    const Situation& s = given_.situation;
+    const QuiltPlan& was = s.before->quilts[static_cast<std::size_t>(start_.job)];
+    struct Kept {
+        const Zone* zone;
+        int owner = -1;
+        std::optional<StandingPlace> place{};
+        bool begun = false;
+    };
+    std::vector<Kept> zones;
+    std::set<int> before;
+    for (const Zone& z : was.zones) {
+        if (z.pass != pass().number)
+            continue;
+        Kept k{&z};
+        k.begun = s.setAside.contains({start_.job, z.id});
+        for (const Task& t : s.before->tasks) {
+            if (t.job != start_.job || t.zone != z.id)
+                continue;
+            k.begun = k.begun || s.done.contains(t.id) || s.inHand.contains(t.id);
+            if (t.kind == TaskKind::press || t.people.empty())
+                continue;
+            if (k.owner < 0)
+                k.owner = personNamed(t.people.front());
+            if (!k.place && !t.places.empty())
+                k.place = t.places.front();
+        }
+        if (k.owner >= 0 && !z.points.empty())
+            before.insert(k.owner);
+        zones.push_back(k);
+    }
+    const auto here = [&](int p) {
+        return p >= 0 && std::ranges::find(pinners_, p) != pinners_.end();
+    };
+    const bool same =
+        std::ranges::all_of(before, here) &&
+        std::ranges::all_of(pinners_, [&](int p) { return before.contains(p); });
+    PassCrew out;
+    std::vector<Rect> rest;
+    std::vector<PlacedPoint> points;
+    std::map<std::string, int> turns;
+    if (!same)
+        for (const Kept& k : zones)
+            if (!k.begun && !k.zone->points.empty()) {
+                rest.push_back(k.zone->area);
+                points.insert(points.end(), k.zone->points.begin(), k.zone->points.end());
+            }
+    for (const Kept& k : zones) {
+        int& turn = turns[std::string{zonePlace(k.zone->id)}];
+        turn = std::max(turn, zoneTurn(k.zone->id));
+    }
+    if (!rest.empty())
+        out = table_.shareRest(start_.pass, pinners_, letters_, Region{rest}, std::move(points),
+                               turns);
+    const bool anew = !rest.empty() && !out.zones.empty();
+    for (const Kept& k : zones) {
+        if (anew && !k.begun && !k.zone->points.empty())
+            continue;
+        OwnedZone z;
+        z.zone = *k.zone;
+        auto post = std::ranges::find(out.people, k.owner);
+        if (k.owner >= 0 && post == out.people.end()) {
+            out.people.push_back(k.owner);
+            const auto letter = letters_.find(hand(k.owner).helper.name);
+            out.letters.push_back(letter == letters_.end() ? std::string{zonePlace(k.zone->id)}
+                                                           : letter->second);
+            post = std::prev(out.people.end());
+        }
+        z.post = k.owner < 0 ? -1 : static_cast<int>(post - out.people.begin());
+        if (k.place)
+            z.place = *k.place;
+        else if (const auto open = openSides(pass().table, quilt().surface.closed); !open.empty())
+            z.place = inFront(pass().table, open.front(), z.zone.points);
+        out.zones.push_back(std::move(z));
+    }
+    return out;
+}
+
+void PassSteps::takeCrew() {
+    if (keepsZones()) {
+        out_.crew = keptCrew();
+        return;
+    }
+    out_.crew = table_.share(start_.pass, pinners_, letters_);
+    if (!out_.crew.zones.empty())
+        return;
+    // Nobody can have zones: the area is there all the same, for somebody who comes yet.
+    int turn = 0;
+    for (const Rect& part : pass().fresh.parts) {
+        OwnedZone z;
+        z.post = -1;
+        z.reached = false;
+        z.zone = {zoneId(pass().number, placeLetter(0), ++turn), pass().number, part, {}};
+        for (const PlacedPoint& p : table_.points(start_.pass))
+            if (part.contains(p.at) &&
+                std::ranges::none_of(out_.crew.zones, [&](const OwnedZone& o) {
+                    return o.zone.area.contains(p.at);
+                }))
+                z.zone.points.push_back(p);
+        out_.crew.zones.push_back(std::move(z));
+    }
+}
+
+} // namespace bastewright::crew

@@ -1,0 +1,260 @@
+#include "planners/crew/quilt_table.h"
+
+#include "planners/crew/step_times.h"
+
+#include <algorithm>
+#include <set>
+
+namespace bastewright::crew {
+namespace {
+
+/// Looked at closely of all the ways to spread people over the sides.
+constexpr std::size_t kLookedAt = 5;
+/// What it is worth to keep somebody where they are: seconds for a foot of the way.
+constexpr double kSecondsAFoot = 1;
+/// Going beyond one's own part costs a minute, going anywhere two: hands first.
+constexpr double kRoams = 60;
+constexpr double kUnreached = 1e5;
+constexpr double kConflict = 1e4;
+
+std::vector<int> sorted(std::vector<int> people) {
+    std::ranges::sort(people);
+    return people;
+}
+
+} // namespace
+
+std::vector<std::vector<PlacedPoint>> pointsByPass(const QuiltPlan& quilt,
+                                                   std::span<const PlacedPoint> points) {
+    std::vector<std::vector<PlacedPoint>> out(quilt.passes.size());
+    for (const PlacedPoint& p : points)
+        for (std::size_t k = 0; k < out.size(); ++k)
+            if (quilt.passes[k].fresh.contains(p.at)) {
+                out[k].push_back(p);
+                break;
+            }
+    return out;
+}
+
+QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
+                       std::vector<std::vector<PlacedPoint>> points, const std::vector<Hand>& hands)
+    : quilt_{quilt}
+    , hands_{hands}
+    , dots_{session.jobs[static_cast<std::size_t>(job)].basting.with == Basting::With::dots}
+    , spacing_{session.jobs[static_cast<std::size_t>(job)].basting.spacing}
+    , points_{std::move(points)} {
+    for (const Hand& h : hands_)
+        helpers_.push_back(&h.helper);
+    const TaskKind kind = dots_ ? TaskKind::dotLower : TaskKind::placeOpen;
+    bool any = false;
+    for (std::size_t k = 0; k < quilt.passes.size(); ++k) {
+        const Pass& p = quilt.passes[k];
+        grounds_.push_back(
+            groundOf(p, points_[k], spacing_, !quilt.surface.floor, secondsAPoint(kind)));
+        sides_.width = p.table.width();
+        sides_.length = p.table.length();
+        for (const PlacedPoint& q : points_[k]) {
+            const Length x = q.at.x - p.table.x0, y = q.at.y - p.table.y0;
+            if (!any)
+                sides_.workX = {x, x}, sides_.workY = {y, y};
+            any = true;
+            sides_.workX = {std::min(sides_.workX.lo, x), std::max(sides_.workX.hi, x)};
+            sides_.workY = {std::min(sides_.workY.lo, y), std::max(sides_.workY.hi, y)};
+        }
+    }
+    sides_.closed = quilt.surface.closed;
+}
+
+std::vector<Post> QuiltTable::posts(const std::vector<Home>& homes, std::size_t pass,
+                                    Roaming roaming) const {
+    std::vector<Post> out;
+    for (std::size_t k = 0; k < homes.size(); ++k)
+        out.push_back(postOf(sides_, homes, k, *helpers_[static_cast<std::size_t>(homes[k].person)],
+                             quilt_.passes[pass].table, roaming));
+    return out;
+}
+
+QuiltTable::Trial QuiltTable::trial(const std::vector<Home>& homes, std::size_t pass,
+                                    const Ground& ground) const {
+    std::optional<Trial> best;
+    double roams = 0;
+    for (const Roaming roaming : {Roaming::little, Roaming::ownSides, Roaming::everywhere}) {
+        Trial one;
+        one.posts = posts(homes, pass, roaming);
+        one.sharing = shareOut(ground, one.posts);
+        one.cost = 2 * one.sharing.slowest + roams + kUnreached * one.sharing.unreached;
+        roams += kRoams;
+        if (!best || one.cost < best->cost)
+            best = std::move(one);
+        if (best->sharing.unreached == 0)
+            break;
+    }
+    return std::move(*best);
+}
+
+void QuiltTable::settle(const std::vector<int>& people) {
+    for (const Home& h : arrangementOf(people).homes)
+        stood_.try_emplace(h.person, onTheWayRound(sides_, h.side, h.at));
+}
+
+double QuiltTable::walking(const std::vector<Home>& homes) const {
+    double out = 0;
+    for (const Home& h : homes)
+        if (const auto was = stood_.find(h.person); was != stood_.end())
+            out += kSecondsAFoot / 12 *
+                   walkBetween(sides_, was->second, onTheWayRound(sides_, h.side, h.at)).in();
+    return out;
+}
+
+QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people) const {
+    Arrangement best;
+    const int n = static_cast<int>(people.size());
+    if (n == 0 || grounds_.empty())
+        return best;
+    // In the order in which they stand already; whoever is new comes last.
+    std::vector<int> order = people;
+    std::ranges::stable_sort(order, {}, [&](int p) {
+        const auto was = stood_.find(p);
+        return was == stood_.end() ? wayRound(sides_) : was->second;
+    });
+    const bool alike = std::ranges::all_of(people, [&](int p) {
+        const Helper& h = *helpers_[static_cast<std::size_t>(p)];
+        return !h.seated && !h.side;
+    });
+    std::vector<Arrangement> all;
+    for (const PerSide<int>& count : spreads(sides_, n))
+        for (int turn = 0; turn < (alike && stood_.empty() ? 1 : n); ++turn)
+            if (auto homes = homesFor(sides_, count, order, helpers_, turn,
+                                      quilt_.surface.quiltLengthAlongLength);
+                homes && keepSeats(sides_, *homes, helpers_, stood_))
+                all.push_back({std::move(*homes), 0});
+    std::size_t largest = 0;
+    for (std::size_t k = 1; k < points_.size(); ++k)
+        if (points_[k].size() > points_[largest].size())
+            largest = k;
+    for (Arrangement& a : all)
+        a.cost = trial(a.homes, largest, grounds_[largest]).cost + walking(a.homes);
+    std::ranges::stable_sort(all, {}, &Arrangement::cost);
+    if (all.size() > kLookedAt)
+        all.resize(kLookedAt);
+    for (Arrangement& a : all) {
+        a.cost = walking(a.homes);
+        for (std::size_t k = 0; k < grounds_.size(); ++k) {
+            if (points_[k].empty())
+                continue;
+            a.cost += trial(a.homes, k, grounds_[k]).cost;
+            if (alike)
+                continue;
+            // Who sits or keeps to a side may be in others' way.
+            Letters letters;
+            a.cost += kConflict * crewOf(a.homes, k, grounds_[k], letters, {}).conflicts;
+        }
+        if (best.homes.empty() || a.cost < best.cost - 1e-9)
+            best = std::move(a);
+    }
+    return best;
+}
+
+const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>& people) {
+    const auto key = sorted(people);
+    if (const auto known = arrangements_.find(key); known != arrangements_.end())
+        return known->second;
+    Arrangement best;
+    std::vector<int> some = key;
+    while (static_cast<int>(some.size()) > roomFor(sides_))
+        some.erase(std::ranges::min_element(
+            some, {}, [&](int p) { return helpers_[static_cast<std::size_t>(p)]->pace; }));
+    best = arranged(some);
+    // Somebody slow, or beyond what the table has room for, may be better without zones.
+    while (some.size() > 1) {
+        some.erase(std::ranges::min_element(
+            some, {}, [&](int p) { return helpers_[static_cast<std::size_t>(p)]->pace; }));
+        Arrangement fewer = arranged(some);
+        if (fewer.homes.empty() || (!best.homes.empty() && fewer.cost >= best.cost))
+            break;
+        best = std::move(fewer);
+    }
+    // Where somebody who sits or keeps to a side is in the way of all the rest, they have no zones.
+    for (std::size_t k = 0; k < key.size() && best.cost >= kConflict && key.size() > 1; ++k) {
+        const Helper& h = *helpers_[static_cast<std::size_t>(key[k])];
+        if (!h.seated && !h.side)
+            continue;
+        some = key;
+        some.erase(some.begin() + static_cast<std::ptrdiff_t>(k));
+        if (Arrangement fewer = arranged(some);
+            !fewer.homes.empty() && (best.homes.empty() || fewer.cost < best.cost))
+            best = std::move(fewer);
+    }
+    return arrangements_.emplace(key, std::move(best)).first->second;
+}
+
+const std::vector<Home>& QuiltTable::homesOf(const std::vector<int>& people) {
+    return arrangementOf(people).homes;
+}
+
+PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,
+                            Letters& letters, const std::map<std::string, int>& turns) const {
+    PassCrew out;
+    std::vector<std::size_t> order(homes.size());
+    for (std::size_t k = 0; k < order.size(); ++k)
+        order[k] = k;
+    // Letters go round the table from the first of the helpers on.
+    const auto first = static_cast<std::size_t>(
+        std::ranges::min_element(homes, {}, &Home::person) - homes.begin());
+    std::ranges::rotate(order, order.begin() + static_cast<std::ptrdiff_t>(first));
+    for (const std::size_t k : order) {
+        const auto& who = helpers_[static_cast<std::size_t>(homes[k].person)]->name;
+        if (!letters.contains(who))
+            letters.emplace(who, placeLetter(letters.size()));
+    }
+    std::optional<PassCrew> best;
+    for (const Roaming roaming : {Roaming::little, Roaming::ownSides, Roaming::everywhere}) {
+        const auto where = posts(homes, pass, roaming);
+        const Sharing sharing = shareOut(ground, where);
+        PassCrew one;
+        for (const Home& h : homes) {
+            one.people.push_back(h.person);
+            one.letters.push_back(letters.at(helpers_[static_cast<std::size_t>(h.person)]->name));
+        }
+        PassZones zones =
+            zonesOf(ground, where, sharing, quilt_.passes[pass].number, one.letters, turns,
+                    {quilt_.layers.top.width / 2, quilt_.layers.top.length / 2});
+        one.zones = std::move(zones.zones);
+        one.conflicts = zones.conflicts;
+        one.posts = where;
+        one.table = ground.table;
+        one.limited = ground.limited;
+        if (!best || one.conflicts < best->conflicts)
+            best = std::move(one);
+        if (best->conflicts == 0)
+            break;
+    }
+    return std::move(*best);
+}
+
+const PassCrew& QuiltTable::share(std::size_t pass, const std::vector<int>& people,
+                                  Letters& letters) {
+    const auto key = std::pair{pass, sorted(people)};
+    if (const auto known = crews_.find(key); known != crews_.end())
+        return known->second;
+    const auto& homes = arrangementOf(people).homes;
+    PassCrew crew;
+    if (!homes.empty())
+        crew = crewOf(homes, pass, grounds_[pass], letters, {});
+    return crews_.emplace(key, std::move(crew)).first->second;
+}
+
+PassCrew QuiltTable::shareRest(std::size_t pass, const std::vector<int>& people, Letters& letters,
+                               Region area, std::vector<PlacedPoint> points,
+                               const std::map<std::string, int>& turns) {
+    const auto& homes = arrangementOf(people).homes;
+    if (homes.empty())
+        return {};
+    Pass rest = quilt_.passes[pass];
+    rest.fresh = std::move(area);
+    const Ground ground = groundOf(rest, std::move(points), spacing_, !quilt_.surface.floor,
+                                   grounds_[pass].secondsAPoint);
+    return crewOf(homes, pass, ground, letters, turns);
+}
+
+} // namespace bastewright::crew

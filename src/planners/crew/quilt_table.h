@@ -1,0 +1,94 @@
+#pragma once
+
+#include "planners/crew/hands.h"
+#include "planners/crew/homes.h"
+#include "planners/crew/pass_zones.h"
+
+#include <map>
+
+namespace bastewright::crew {
+
+/// Who has which zones in one pass.
+struct PassCrew {
+    std::vector<int> people;          ///< hands who belong to the table, by post
+    std::vector<std::string> letters; ///< of their places, by post
+    std::vector<OwnedZone> zones;     ///< `post` counts in `people`
+    int conflicts = 0;
+    std::vector<Post> posts{}; ///< where each may stand, for the bound
+    Rect table{};
+    bool limited = true;
+};
+
+/// Letters of places by person, kept as long as the work goes on.
+using Letters = std::map<std::string, std::string>;
+
+/// One quilt on its table: where everybody belongs, and what of each pass is theirs. Remembers what
+/// it has worked out; the same question has the same answer.
+class QuiltTable {
+public:
+    /// `points` by pass, in the order of the quilt's passes.
+    QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
+               std::vector<std::vector<PlacedPoint>> points, const std::vector<Hand>& hands);
+
+    const std::vector<PlacedPoint>& points(std::size_t pass) const { return points_[pass]; }
+    bool dots() const { return dots_; }
+
+    /// Shares a pass among those who may have zones; who is better left without them is.
+    /// `letters` gets a letter for whoever has none. `standing` says where people stood before, on
+    /// the way round this table; they stay near.
+    const PassCrew& share(std::size_t pass, const std::vector<int>& people, Letters& letters);
+
+    /// Shares what is not begun of a pass: these areas and their points. `turns` are those that each
+    /// place has had.
+    PassCrew shareRest(std::size_t pass, const std::vector<int>& people, Letters& letters,
+                       Region area, std::vector<PlacedPoint> points,
+                       const std::map<std::string, int>& turns);
+
+    /// Where people stood before, on the way round the table.
+    void stood(const std::map<int, Length>& places) { stood_ = places; }
+    const std::map<int, Length>& stood() const { return stood_; }
+    /// Where they stand from now on: who sits stays there, others near.
+    void settle(const std::vector<int>& people);
+
+    const TableSides& sides() const { return sides_; }
+    /// Where everybody of such a crew belongs; empty where no way was found.
+    const std::vector<Home>& homesOf(const std::vector<int>& people);
+
+private:
+    struct Arrangement {
+        std::vector<Home> homes;
+        double cost = 0;
+    };
+    struct Trial {
+        Sharing sharing;
+        std::vector<Post> posts;
+        double cost = 0;
+    };
+
+    const Arrangement& arrangementOf(const std::vector<int>& people);
+    Arrangement arranged(const std::vector<int>& people) const;
+    std::vector<Post> posts(const std::vector<Home>& homes, std::size_t pass,
+                            Roaming roaming) const;
+    Trial trial(const std::vector<Home>& homes, std::size_t pass, const Ground& ground) const;
+    PassCrew crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,
+                    Letters& letters, const std::map<std::string, int>& turns) const;
+    double walking(const std::vector<Home>& homes) const;
+
+    const QuiltPlan& quilt_;
+    const std::vector<Hand>& hands_;
+    std::vector<const Helper*> helpers_;
+    bool dots_;
+    Length spacing_;
+    std::vector<std::vector<PlacedPoint>> points_;
+    std::vector<Ground> grounds_;
+    TableSides sides_;
+    std::map<int, Length> stood_;
+    std::map<std::vector<int>, Arrangement> arrangements_;
+    std::map<std::pair<std::size_t, std::vector<int>>, PassCrew> crews_;
+};
+
+/// Points by pass: those in its fresh area.
+std::vector<std::vector<PlacedPoint>> pointsByPass(const QuiltPlan& quilt,
+                                                   std::span<const PlacedPoint> points);
+
+} // namespace bastewright::crew

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+
+namespace bastewright {
+
+/// What is known when the rest of a session is planned. Before it begins: nothing of it.
+struct Situation {
+    Seconds now{};                ///< nothing begins before it
+    const Plan* before = nullptr; ///< the plan in force: its zones, hands and places
+    std::set<std::string> done{}; ///< ids of finished tasks
+    /// Seconds already spent on the tasks in hand, by their ids.
+    std::map<std::string, Seconds> inHand{};
+    std::set<std::pair<int, std::string>> setAside{}; ///< (quilt, zone) left out for good
+    std::optional<std::set<std::string>> present{};   ///< who is at the table; nothing: by their hours
+    Seconds lastRest{}; ///< when the last break ended
+};
+
+} // namespace bastewright

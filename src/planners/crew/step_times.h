@@ -1,0 +1,37 @@
+#pragma once
+
+#include "plan/plan.h"
+#include "planners/crew/hands.h"
+
+#include <span>
+
+/// How long the steps of a pass take (docs/computation/crew.md, "Times"); src/plan/trade_times.h has
+/// the figures. All in whole seconds, rounded up.
+namespace bastewright::crew {
+
+int wholeSeconds(double seconds);
+
+/// By everybody who is there: the tables by the quickest, pins opened by all.
+double setUpSeconds(std::span<const double> paces, std::size_t points, bool firstOnTheTable);
+/// One of the three layers, by a team at the pace of its slowest.
+double laySeconds(const Pass& pass, bool first, std::span<const double> paces);
+/// One round of holds, shared by paces; lasts as long as the middle of the slowest. Of the people
+/// given (quickest first) as many take part as make it shortest: `hands` says how many.
+double holdSeconds(int holds, std::span<const double> paces, std::size_t& hands);
+double shiftSeconds(const Pass& into, std::span<const double> paces);
+double foldSeconds(const Pass& pass, std::span<const double> paces);
+/// Turning over, and the slides home that follow it.
+double turnSeconds(const QuiltPlan& quilt, std::span<const double> paces);
+/// At the pace of the slowest of a team.
+double together(double seconds, std::span<const double> paces);
+
+/// Of one point of a zone.
+double secondsAPoint(TaskKind kind);
+/// A zone by one person: so many points, of them so many reached by leaning.
+double zoneSeconds(TaskKind kind, int points, int leaning, double pace);
+
+/// Clamps and pieces of tape that hold the backing; only the clamps are moved to all three layers.
+int holdsOf(const Pass& pass);
+int clampsOf(const Pass& pass);
+
+} // namespace bastewright::crew
