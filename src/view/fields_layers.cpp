@@ -72,13 +72,11 @@ Field sourceChoice(const Batting& batting, std::size_t q, Unit unit) {
 
 /// A pack of any size, typed as it stands on it.
 Field ownPack(std::size_t q, Unit unit) {
-    Field field = fields::text({"ownpack", tr("Batting"), tr("Pack of another size")},
-                               [q](Session& s) {
-                                   auto& pack = s.jobs[q].batting.pack;
-                                   static std::string none;
-                                   none.clear();
-                                   return pack ? &*pack : &none;
-                               });
+    Field field;
+    field.key = QStringLiteral("ownpack");
+    field.group = tr("Batting");
+    field.label = tr("Pack of another size");
+    field.kind = Field::Kind::text;
     field.optional = true;
     field.shown = [q, unit](const Session& s) {
         const auto& pack = s.jobs[q].batting.pack;

@@ -99,29 +99,31 @@ void backingTimes() {
             });
 }
 
-/// Bought length with pieced panels against plain ones, over all quilts of 40 … 120 in by fours.
+/// What people would sew against the least bought, over all quilts of 40 … 120 in by fours.
 void backingRatios() {
-    int cheaper = 0, columnCheaper = 0, across = 0, all = 0;
-    double saved = 0;
+    int across = 0, all = 0, pieced = 0, spared = 0;
+    double more = 0, seamsChosen = 0, seamsLeast = 0;
     BackingOptions options;
+    options.nearestMiss = false;
     for (int w = 40; w <= 120; w += 4)
         for (int l = 40; l <= 120; l += 4) {
-            Job job = clothJob(42);
-            const Size needed{Length::inches(w + 8), Length::inches(l + 8)};
-            const auto pieced = planBacking(job, needed, options);
-            job.backing.column = false;
-            const auto plain = planBacking(job, needed, options);
-            const double a = plain.plan->buy[0].length.in(), b = pieced.plan->buy[0].length.in();
+            const auto plan =
+                *planBacking(clothJob(42), {Length::inches(w + 8), Length::inches(l + 8)}, options).plan;
+            const auto chosen = *std::ranges::find(plan.alternatives, true, &BackingAlternative::chosen);
+            const auto least = std::ranges::min(plan.alternatives, {}, &BackingAlternative::bought);
             ++all;
-            across += !pieced.plan->along;
-            cheaper += b < a;
-            saved += b < a ? 1 - b / a : 0;
-            columnCheaper += !pieced.plan->alternatives.front().wanted.empty();
+            across += !plan.along;
+            pieced += chosen.seams > 2;
+            spared += chosen.bought > least.bought;
+            more += (chosen.bought - least.bought).in() / 36;
+            seamsChosen += chosen.seams;
+            seamsLeast += least.seams;
         }
-    std::printf(
-        "of %d quilts at 42 in: a pieced panel is cheaper in %d (mean %.0f %%), a column of "
-        "another cloth cheaper still in %d, across wins in %d\n",
-        all, cheaper, 100 * saved / std::max(cheaper, 1), columnCheaper, across);
+    std::printf("of %d quilts at 42 in: %.2f seams on average, the least bought %.2f; in %d another "
+                "than the least bought is sewn, %.2f yd more on average; a strip is pieced or three "
+                "seams sewn in %d; across wins in %d\n",
+                all, seamsChosen / all, seamsLeast / all, spared, more / std::max(spared, 1), pieced,
+                across);
 }
 
 /// A batting of 92 × 116 in cut into n pieces by straight cuts; each `spare` larger than needed.
@@ -155,6 +157,10 @@ Job plantedJob(int seed, int n, int decoys, bool turn, double spare) {
 }
 
 void battingTimes() {
+    measure("batting, packs and rolls for any quilt", 400, 1, [](int i) {
+        return planBatting(Job{}, {Length::inches(40 + i % 120), Length::inches(40 + 7 * i % 130)})
+            .plan.has_value();
+    });
     struct Kind {
         const char* what;
         int pieces, decoys;

@@ -204,6 +204,37 @@ class BadInput(InFolder):
                 self.assertIn(word, done.stderr)
 
 
+class WiderThanAnyBatting(InFolder):
+    """A quilt wider than any pack or roll is planned with a join."""
+
+    ROOM = {"tables": [{"length": 96, "width": 60}]}
+
+    def plan(self, width, length, **more):
+        job = {"format": "bastewright-job", "version": 1, "room": self.ROOM,
+               "top": {"width": width, "length": length}, "basting": {"spacing": 6}, **more}
+        path, plan = self.write(job), self.folder / "plan.json"
+        done = run("plan", path, "--json", plan)
+        self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
+        checked = run("check", path, plan)
+        self.assertEqual(checked.returncode, 0, checked.stdout + checked.stderr)
+        return done.stdout, json.loads(plan.read_text())
+
+    def test_without_a_join_while_there_is_one_so_wide(self):
+        _, plan = self.plan(104, 116)
+        self.assertEqual(plan["batting"]["joins"], [])
+        _, plan = self.plan(104, 116, batting={"overage": 4})
+        self.assertEqual(plan["batting"]["joins"], [])
+        self.assertEqual(plan["batting"]["buy"][0]["width"], 120)
+
+    def test_with_a_join_beyond(self):
+        for side in (120, 130):
+            with self.subTest(side):
+                text, plan = self.plan(side, side)
+                self.assertEqual(len(plan["batting"]["joins"]), 1)
+                self.assertIn("off a roll", text)
+                self.assertIn("The join takes", text)
+
+
 class NoGoodPlan(InFolder):
     def test_reason_and_smallest_cure(self):
         job = json.loads((DEMO / "harbour-lights.json").read_text())

@@ -94,6 +94,13 @@ Job job(Random& random, int number) {
         j.batting.length = topRect(j.top).length() + Length::inches(random.whole(1, 8));
     }
     j.batting.mayTurn = random.chance(50);
+    if (random.chance(15))
+        j.batting.roll = Length::inches(random.whole(60, 120));
+    else if (random.chance(15))
+        j.batting.pack = random.chance(50) ? "twin" : "85 x 100";
+    j.batting.pieceStrip = random.chance(30);
+    if (random.chance(20))
+        j.batting.shrinkPercent = static_cast<double>(random.whole(1, 5));
     if (random.chance(15)) { // a made backing, now and then a short one
         j.backing.width =
             topRect(j.top).width() + Length::inches(random.whole(random.chance(10) ? -2 : 2, 10));

@@ -11,7 +11,8 @@ using namespace bastewright::literals;
 
 namespace {
 
-/// 80 × 80 in at 42 usable: 5 1/2 yd with four seams, 7 3/8 yd with two, 5 yd with other cloth.
+/// 80 × 80 in at 42 usable, nothing for squaring: 5 1/2 yd with four seams, 7 3/8 yd with two, 5 yd
+/// with another fabric.
 Session eighty() {
     Session session;
     Job& job = session.jobs.emplace_back();
@@ -20,6 +21,7 @@ Session eighty() {
     job.top.length = {80_in};
     job.basting.spacing = 8_in; // what is looked at here does not take many points
     job.backing.fabrics = {{.name = "slate", .usableWidth = 42_in}};
+    job.backing.squaring = {};
     job.batting.pieces = {{"A", 60_in, 90_in, 1}, {"B", 40_in, 90_in, 1}};
     session.setting.room.tables = {Table{.length = 96_in, .width = 60_in}};
     session.setting.helpers.emplace_back().name = "Ada";
@@ -115,12 +117,52 @@ TEST_F(Layers, WhatIsThePlanAlreadyIsNotTaken) {
     EXPECT_FALSE(editor.canUndo());
 }
 
-TEST_F(Layers, SayTheSpareOfEveryPass) {
+TEST_F(Layers, SayWhatSquaringAndCreepLeaveOfTheOverage) {
     const auto& rows = layers->spare()->rows();
-    ASSERT_EQ(rows.size(), 2 * qsizetype(plan.quilt().plan()->passes.size()));
+    ASSERT_EQ(rows.size(), 2);
     for (const auto& row : rows)
         EXPECT_EQ(row[1].toString(), "fine") << row[2].toString().toStdString();
-    EXPECT_TRUE(rows.front()[2].toString().startsWith("4 in past the top on every side"));
+    EXPECT_EQ(rows[0][2].toString(),
+              "4 in of overage on every side, in every pass. Layers creep up to 1/2 in while they "
+              "are basted: 3 1/2 in are left to trim square.");
+    Session session = eighty();
+    session.jobs[0].top.diagonals = {114_in, 112_in};
+    open(session);
+    // (114² − 112²) / (8 × 80) is 0.7 in of it on a side.
+    EXPECT_TRUE(layers->spare()->rows()[0][2].toString().contains("The top leans and takes 3/4 in"))
+        << layers->spare()->rows()[0][2].toString().toStdString();
+}
+
+TEST_F(Layers, TheBattingCanBeBoughtAnotherWay) {
+    Session session = eighty();
+    session.jobs[0].batting.pieces.clear();
+    session.jobs[0].top.width = {120_in};
+    session.jobs[0].top.length = {120_in};
+    open(session);
+    ASSERT_GE(layers->battingChoices()->count(), 2);
+    EXPECT_TRUE(layers->battingChoices()->rows()[0][1].toBool());
+    const QString other = layers->battingChoices()->rows()[1][0].toString();
+    EXPECT_EQ(layers->takeBatting(1), "");
+    replan();
+    EXPECT_EQ(layers->battingChoices()->rows()[0][0].toString(), other);
+    EXPECT_NE(layers->takeBatting(99), "");
+    editor.undo();
+    EXPECT_FALSE(editor.job().batting.roll);
+}
+
+TEST_F(Layers, OnHandIsTypedInYards) {
+    EXPECT_EQ(fields.take("fabric0/hand", "2 3/4"), "");
+    EXPECT_EQ(editor.job().backing.fabrics[0].onHand, 99_in);
+    EXPECT_EQ(fields.take("fabric0/hand", "50 in"), "");
+    EXPECT_EQ(editor.job().backing.fabrics[0].onHand, 50_in);
+}
+
+TEST_F(Layers, APackIsTypedByItsSize) {
+    EXPECT_EQ(fields.take("ownpack", "80 x 100"), "");
+    EXPECT_EQ(editor.job().batting.pack, "80 x 100");
+    EXPECT_NE(fields.take("ownpack", "large"), "");
+    EXPECT_EQ(fields.take("ownroll", "60"), "");
+    EXPECT_EQ(editor.job().batting.roll, 60_in);
 }
 
 TEST_F(Layers, ABackingMeasuredTooSmallStopsWithItsCure) {
@@ -159,11 +201,11 @@ TEST_F(Layers, NewClothsHaveNamesOfTheirOwn) {
     EXPECT_EQ(fields.take("addfabric", ""), "");
     const auto& all = editor.job().backing.fabrics;
     ASSERT_EQ(all.size(), 3u);
-    EXPECT_EQ(all[1].name, "Cloth 2");
-    EXPECT_EQ(all[2].name, "Cloth 3");
+    EXPECT_EQ(all[1].name, "Fabric 2");
+    EXPECT_EQ(all[2].name, "Fabric 3");
     EXPECT_EQ(fields.take("fabric1/remove", ""), "");
     EXPECT_EQ(fields.take("addfabric", ""), "");
-    EXPECT_EQ(editor.job().backing.fabrics.back().name, "Cloth 4");
+    EXPECT_EQ(editor.job().backing.fabrics.back().name, "Fabric 4");
 }
 
 TEST_F(Layers, PacksAreNamedInTheJobsUnit) {
@@ -176,7 +218,7 @@ TEST_F(Layers, PacksAreNamedInTheJobsUnit) {
     Session session = eighty();
     session.jobs[0].batting.pieces.clear();
     open(session);
-    ASSERT_EQ(packs().size(), 8);
+    ASSERT_EQ(packs().size(), 12); // fewest joins, seven packs, four rolls
     EXPECT_EQ(packs()[6], "Queen, 90 × 108 in");
     session.jobs[0].unit = Unit::centimetre;
     open(session);
@@ -189,7 +231,7 @@ TEST_F(Layers, WhatIsNotAcceptedIsSaidInOneSentenceAndNothingIsLost) {
         const char *key, *value, *says;
     } const kBad[] = {
         {"fabric0/usable", "0", "6 in"}, {"fabric0/usable", "none", "none"},
-        {"fabric0/hand", "-2", "-2"},    {"piece0/width", "0", "0"},
+        {"fabric0/hand", "-2", "-72"},    {"piece0/width", "0", "0"},
         {"backover", "30", "24 in"},     {"seam", "-1", "-1"},
         {"shrink", "40", "20"},          {"backwidth", "2", "6 in"},
         {"trim", "9", "6 in"},
@@ -214,7 +256,7 @@ TEST_F(Layers, WhatCannotBeMadeIsSaidInOneFindingAndNothingIsLost) {
         const char *field, *says;
     } const kBad[] = {
         {"no cloth", [](Session& s) { s.jobs[0].backing.fabrics.clear(); }, "/backing/fabrics",
-         "No backing cloth is listed"},
+         "No backing fabric is listed"},
         {"pieces smaller than the trim",
          [](Session& s) {
              s.jobs[0].batting.pieces = {{"scrap", 2_in, 2_in, 1}};
