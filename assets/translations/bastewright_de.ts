@@ -3102,6 +3102,26 @@
         <source>%1: %2 pieces of tape a side, about %3 apart.</source>
         <translation>%1: %2 Streifen Klebeband je Seite, etwa alle %3.</translation>
     </message>
+    <message>
+        <source>Ribbons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This line is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If yours is not, print at 100 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · true size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay a ribbon along strip 1, copy one edge, go on at strip 2; or cut the strips out and join them. Left edges: where the rows lie, along the side. Right edges: marks along a row, black for odd rows, white for even ones. Gray: sashing and borders.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SheetsWriter</name>

@@ -145,6 +145,7 @@ int sheets(const QCommandLineParser& args) {
     SheetOptions options;
     options.paper = paper == "a4" ? Paper::a4 : Paper::letter;
     options.colour = !args.isSet("grey");
+    options.ribbons = args.isSet("ribbons");
     return told(
         writeSheets(ready->session, ready->plan, args.value("out").toStdString(), options));
 }
@@ -201,7 +202,7 @@ struct Command {
 const std::array<Command, 4>& commands() {
     static const std::array<Command, 4> all{{
         {"plan", {"json", "limit"}, plan},
-        {"sheets", {"out", "paper", "grey", "language"}, sheets},
+        {"sheets", {"out", "paper", "grey", "ribbons", "language"}, sheets},
         {"export", {"out", "day"}, exchange},
         {"check", {}, check},
     }};
@@ -233,6 +234,7 @@ int runCommand(const QStringList& arguments) {
     args.addOption({"out", "sheets, export: the folder to write to.", "folder"});
     args.addOption({"paper", "sheets: a4 or letter.", "paper", "a4"});
     args.addOption({"grey", "sheets: shades of grey instead of colours."});
+    args.addOption({"ribbons", "sheets: the two ribbons of pins in rows too, at true size."});
     args.addOption({"language", "sheets: en or de.", "code", "en"});
     args.addOption({"day", "export: the day of the session, 2026-12-05.", "day"});
     const auto help = args.addHelpOption();

@@ -14,7 +14,7 @@ constexpr const char* kUsage =
 
   bastewright [JOB]                                     the window
   bastewright plan JOB [--json FILE] [--limit MS]       a plan to read, and as a file
-  bastewright sheets JOB --out DIR [--paper a4|letter] [--grey] [--language en|de]
+  bastewright sheets JOB --out DIR [--paper a4|letter] [--grey] [--ribbons] [--language en|de]
                                                         the printed sheets
   bastewright export JOB --out DIR [--day 2026-12-05]   files for other programs
   bastewright check JOB PLAN                            an independent check of a plan

@@ -82,6 +82,13 @@ std::vector<Section> sectionsFor(const SheetContext& c, const SheetOptions& opti
             if (options.people.empty() || std::ranges::count(options.people, h.name) > 0)
                 out.push_back({Text::tr("%1 %2").arg(c.crew.letter(h.name), isolated(h.name)),
                                helperPages(c, h)});
+    if (options.ribbons) {
+        Flow flow;
+        for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
+            flow += ribbonsPages(c, q);
+        if (!flow.empty())
+            out.push_back({Text::tr("Ribbons"), std::move(flow)});
+    }
     if (options.cards) {
         Flow flow;
         for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)

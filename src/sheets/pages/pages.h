@@ -47,6 +47,7 @@ struct SheetContext {
 Flow sessionPage(const SheetContext& c);
 Flow passPages(const SheetContext& c, std::size_t quilt);
 Flow rowsPage(const SheetContext& c, std::size_t quilt);
+Flow ribbonsPages(const SheetContext& c, std::size_t quilt);
 Flow clothPage(const SheetContext& c, std::size_t quilt);
 Flow battingPage(const SheetContext& c, std::size_t quilt);
 Flow bringPage(const SheetContext& c);
