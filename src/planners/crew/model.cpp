@@ -2,6 +2,7 @@
 
 #include "plan/share.h"
 #include "planners/crew/handed.h"
+#include "planners/surface/reachable.h"
 
 #include <algorithm>
 #include <map>
@@ -45,7 +46,8 @@ private:
             Mode m{.person = static_cast<int>(h),
                    .seconds = secondsAt(draft.effort, helpers_[h].pace)};
             if (draft.needs.reach) {
-                const auto [at, fresh] = spotsOf.try_emplace({helpers_[h].reach, helpers_[h].side});
+                const auto [at, fresh] =
+                    spotsOf.try_emplace({leaningReach(helpers_[h]), helpers_[h].side});
                 if (fresh)
                     at->second = addSpots(draft, helpers_[h]);
                 std::tie(m.firstSpot, m.endSpot) = at->second;

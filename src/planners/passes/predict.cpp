@@ -14,6 +14,7 @@ namespace {
 using namespace trade_times;
 
 constexpr Length kArmSpan = Length::inches(60);
+constexpr Length kRollEvery = Length::inches(12);
 
 double squareFeet(double squareInches) {
     return squareInches / 144.0;
@@ -80,6 +81,7 @@ int liftersFor(const PassRequest& request) {
 Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
     const bool dots = request.job.basting.with == Basting::With::dots;
     const double perPoint = dots ? 2 * kLayDot + kPressDot : kPlacePin + kClosePin;
+    const double pace = teamPace(request.setting.helpers, standingRoom(choice));
     double points = 0, seconds = kHandOver;
     const std::vector<Pass> passes = detailedPasses(request, choice);
     for (const Step& step : choice.sequence.steps)
@@ -89,13 +91,17 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
             seconds += 3 * (kLayLayer + kLayLayerSqFt * squareFeet(areaSquareInches(p.field)));
         else
             seconds += kShift + kShiftInch * (abs(p.shift.dx) + abs(p.shift.dy)).in();
-        int clamps = 0;
+        // Everybody moves the holds along their own stretch. Rolling cloth up against a wall takes as
+        // long as holding it would.
+        int holds = 0;
         for (const Hold& h : p.holds)
-            clamps += h.kind == Hold::Kind::clamp ? h.count : 0;
-        seconds += clamps * kClamp + kUnderside + kSmooth +
+            holds += h.kind == Hold::Kind::clamp ? h.count : 0;
+        for (const Roll& r : p.rolls)
+            holds += static_cast<int>(ceilDiv(r.along, kRollEvery));
+        seconds += holds * kClamp / pace + kUnderside + kSmooth +
                    kSmoothSqFt * squareFeet(areaSquareInches(p.fresh));
     }
-    seconds += points * perPoint / teamPace(request.setting.helpers, standingRoom(choice));
+    seconds += points * perPoint / pace;
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};
 }
 
