@@ -21,7 +21,7 @@ ALLOWED = {
     "planner_rolls": {"plan"},
     "planner_passes": {"plan", "planner_surface", "planner_rolls"},
     "planner_points": {"plan"},
-    "planner_crew": {"plan", "planner_passes"},
+    "planner_crew": {"plan", "planner_passes", "planner_surface"},
     "planner_backing": {"plan"},
     "planner_batting": {"plan"},
     "planner_proof": {"plan"},

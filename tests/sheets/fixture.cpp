@@ -55,7 +55,13 @@ Pass makePass(const QuiltPlan& q, int number, const Rect& fresh, const Pass* bef
         const bool clamp = p.backingOverhang[s] > Length{};
         Hold h{s, clamp ? Hold::Kind::clamp : Hold::Kind::tape, 4, clamp ? Length{} : 24_in, {}};
         h.positions = isAcross(s) ? middleOut(on.x0, on.x1, 4) : middleOut(on.y0, on.y1, 4);
+        // The middles of the sides first; those that face each other have one number.
+        for (int k = 0; k < h.count; ++k)
+            h.numbers.push_back(2 * k + (isAcross(s) ? 2 : 1));
+        h.apart = 10_in;
         p.holds.push_back(h);
+        if (p.topOverhang[s] > Length{})
+            p.beyond[s] = p.topOverhang[s] > 12_in ? Beyond::rolled : Beyond::hangs;
         if (p.topOverhang[s] > 12_in)
             p.rolls.push_back({s, p.topOverhang[s], isAcross(s) ? on.width() : on.length(), 3_in,
                                3_in, 4, s == Side::foot});
@@ -258,13 +264,13 @@ QuiltPlan q;
     addCloth(q, job);
     q.rows = inRows(q);
     q.alternatives = {
-        {"2 tables side by side", Basting::Start::centred, true, 9, Seconds{7600}, 8, 31_in, true,
+        {"2 tables side by side", Basting::Start::centred, true, 9, 0, Seconds{7600}, 8, 31_in, true,
          false, "more shifts"},
-        {"2 tables side by side", Basting::Start::besideMiddle, true, 4, Seconds{5400}, 3, 50_in,
+        {"2 tables side by side", Basting::Start::besideMiddle, true, 4, 0, Seconds{5400}, 3, 50_in,
          true, true, "Fewest passes, and every zone is within somebody's reach."},
-        {"2 tables end to end", Basting::Start::besideMiddle, false, 5, Seconds{6100}, 4, 26_in,
+        {"2 tables end to end", Basting::Start::besideMiddle, false, 5, 0, Seconds{6100}, 4, 26_in,
          true, false, ""},
-        {"floor", Basting::Start::centred, false, 1, Seconds{5000}, 0, Length{}, false, false, ""}};
+        {"floor", Basting::Start::centred, false, 1, 0, Seconds{5000}, 0, Length{}, false, false, ""}};
     q.bounds = {600, 4};
     return q;
 }

@@ -17,9 +17,14 @@ Rect backing(const QuiltView& v) {
     return layerRect(v.top, v.quilt.layers.backing);
 }
 
-/// The part of a side of the table along which the backing lies.
+/// The part of a side of the table along which the backing is held: beside the new area, 6 in of what
+/// is basted (the anchor), and to the end of the backing where the top ends.
 Interval held(const QuiltView& v, const Pass& p, Side side) {
-    return intersection(extent(p.table, side), extent(backing(v), side));
+    const Interval fresh = extent(p.fresh.bounds(), side), top = extent(v.top, side);
+    const Interval cloth = extent(backing(v), side);
+    const Interval needed{fresh.lo <= top.lo ? cloth.lo : fresh.lo - Length::inches(6),
+                          fresh.hi >= top.hi ? cloth.hi : fresh.hi + Length::inches(6)};
+    return intersection(extent(p.table, side), needed);
 }
 
 bool isLong(const Pass& p, Side side) {
@@ -79,7 +84,7 @@ void holdsCount(const QuiltView& v, Report& report) {
                            " are accepted.");
             // Whole inches or centimetres, as it is said.
             const Length one =
-                v.plan.unit == Unit::inch ? Length::inches(1) : Length::millimetres(10);
+                v.job.unit == Unit::inch ? Length::inches(1) : Length::millimetres(10);
             const Length apart = h.count > 1 ? along.size() / h.count : Length{};
             if (abs(h.apart - apart) > one / 2 + kHalving)
                 report.add(label(v, p, h.side) + ": the holds are said to be about " +

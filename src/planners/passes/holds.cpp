@@ -7,6 +7,7 @@ namespace {
 
 constexpr Length kTapePiece = Length::inches(6), kTapeEvery = Length::inches(12);
 constexpr Length kClampEvery = Length::inches(18);
+constexpr Length kHeldBeside = Length::inches(6); ///< of what is basted, the anchor
 
 Rect layerRect(Size layer, Size top) {
     const PerSide<Length> s = spare(layer, top);
@@ -21,6 +22,14 @@ std::vector<Length> outwardPlaces(Interval along, int count) {
     const Length middle = along.middle();
     std::ranges::stable_sort(out, {}, [&](Length at) { return abs(at - middle); });
     return out;
+}
+
+/// The new area with the anchor beside it, and to the end of the cloth where the top ends.
+Rect aroundNew(const Rect& fresh, Size top, const Rect& cloth) {
+    return {fresh.x0 <= Length{} ? cloth.x0 : fresh.x0 - kHeldBeside,
+            fresh.y0 <= Length{} ? cloth.y0 : fresh.y0 - kHeldBeside,
+            fresh.x1 >= top.width ? cloth.x1 : fresh.x1 + kHeldBeside,
+            fresh.y1 >= top.length ? cloth.y1 : fresh.y1 + kHeldBeside};
 }
 
 /// A length as it is said at the table: whole inches or centimetres.
@@ -86,17 +95,18 @@ bool hasSpareTable(const Room& room, const Arrangement& surface) {
     return tables > static_cast<int>(surface.tables.size());
 }
 
-std::vector<Hold> holds(Size backing, Size top, const Rect& table, const PerSide<Beyond>& beyond,
-                        bool floor, Unit unit) {
+std::vector<Hold> holds(Size backing, Size top, const Rect& table, const Rect& fresh,
+                        const PerSide<Beyond>& beyond, bool floor, Unit unit) {
     const Rect cloth = layerRect(backing, top);
+    const Rect held = aroundNew(fresh, top, cloth);
     const PerSide<Length> over = overhang(backing, top, table);
     const bool wide = table.width() >= table.length();
     const std::array order = wide ? std::array{Side::head, Side::foot, Side::left, Side::right}
                                   : std::array{Side::left, Side::right, Side::head, Side::foot};
     std::vector<Hold> out;
     for (const Side side : order) {
-        const Interval along = isAcross(side) ? intersection(cloth.x(), table.x())
-                                              : intersection(cloth.y(), table.y());
+        const Interval along = isAcross(side) ? intersection(held.x(), table.x())
+                                              : intersection(held.y(), table.y());
         if (along.size() <= Length{} || beyond[side] == Beyond::onTable)
             continue;
         Hold h;

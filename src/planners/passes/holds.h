@@ -36,11 +36,12 @@ bool hasSpareTable(const Room& room, const Arrangement& surface);
 
 /// How the backing is held in a pass: clamps where it hangs over a side of the table (common
 /// practice: one per 12-18 in, at least two), tape where it ends on it (a 6 in piece every 12 in),
-/// nothing at a wall where the rest lies rolled on the edge. The numbers say in what order: middles of
+/// nothing at a wall where the rest lies rolled on the edge. Only along the new area and the anchor
+/// beside it, to the end of the cloth where the top ends: what is basted holds by itself. The numbers say in what order: middles of
 /// the long sides, middles of the short sides, then outward in turn; opposite holds at the same moment.
 /// The floor takes only tape.
-std::vector<Hold> holds(Size backing, Size top, const Rect& table, const PerSide<Beyond>& beyond,
-                        bool floor, Unit unit);
+std::vector<Hold> holds(Size backing, Size top, const Rect& table, const Rect& fresh,
+                        const PerSide<Beyond>& beyond, bool floor, Unit unit);
 
 /// What is rolled in a pass, with the clip on hand that holds it; folded where none does. `pass` has
 /// its table and what is beyond it.

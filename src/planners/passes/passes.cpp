@@ -133,7 +133,7 @@ private:
         p.rolls = passRolls(request_.job, request_.setting.stash, layers.backing, layers.top, p);
         // What is pulled across stays held by what is basted round it.
         if (!pulled)
-            p.holds = holds(layers.backing, layers.top, p.table, p.beyond,
+            p.holds = holds(layers.backing, layers.top, p.table, fresh.bounds(), p.beyond,
                             choice_.surface.floor, request_.job.unit);
         p.smoothTowards = smoothTowards(fresh, out_);
         p.fresh = std::move(fresh);

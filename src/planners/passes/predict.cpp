@@ -14,6 +14,7 @@ namespace {
 using namespace trade_times;
 
 constexpr Length kArmSpan = Length::inches(60);
+constexpr Length kRollEvery = Length::inches(12);
 
 double squareFeet(double squareInches) {
     return squareInches / 144.0;
@@ -90,9 +91,12 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
             seconds += kShift + kShiftInch * (abs(p.shift.dx) + abs(p.shift.dy)).in();
         seconds += (p.number == 1 ? kLayFirst : kLayLater) +
                    kLaySqFt * squareFeet(areaSquareInches(p.field));
+        // Rolling cloth up against a wall takes as long as holding it would.
         int rounds = 0;
         for (const Hold& h : p.holds)
             rounds += h.kind == Hold::Kind::clamp ? 2 * h.count : h.count;
+        for (const Roll& r : p.rolls)
+            rounds += 2 * static_cast<int>(ceilDiv(r.along, kRollEvery));
         seconds += rounds * kHold / hands + kUnderside + kHandsOff;
     }
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};

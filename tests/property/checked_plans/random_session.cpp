@@ -82,7 +82,7 @@ Job job(Random& random, int number) {
     j.quilting.method = static_cast<Quilting::Method>(random.whole(0, 4));
     j.basting.with = random.chance(25) ? Basting::With::dots : Basting::With::pins;
     j.basting.spacing = 0.5_in * random.whole(6, 12);
-    j.basting.start = static_cast<Basting::Start>(random.whole(0, 2));
+    j.basting.start = static_cast<Basting::Start>(random.whole(0, 3));
     if (random.chance(20))
         j.basting.clear = 0.25_in * random.whole(1, 4);
     j.batting.thickness = Length::millimetres(random.chance(15) ? 13 : random.whole(2, 6));
@@ -139,6 +139,10 @@ Room room(Random& random) {
     for (const Side side : kSides)
         if (random.chance(12))
             r.walls.push_back(side);
+    if (random.chance(30))
+        r.wallGap = Length::inches(random.whole(0, 24));
+    if (random.chance(15) && r.tables.size() > 1)
+        r.tables.back().group = "apart";
     if (random.chance(20))
         r.inset = Length::inches(random.whole(0, 3));
     r.irons = static_cast<int>(random.chance(90) ? random.whole(1, 3) : 0);
@@ -162,6 +166,8 @@ Helper helper(Random& random, const char* name, ClockTime start) {
     Helper h;
     h.name = name;
     h.reach = 0.5_in * random.whole(46, 62);
+    if (random.chance(30))
+        h.lean = Length::inches(random.whole(0, 6));
     h.pace = double(random.whole(6, 16)) / 10;
     if (random.chance(20))
         h.from = after(5 * random.whole(0, 12));

@@ -151,8 +151,12 @@ void layPass(Pass& p, const LayerSizes& layers) {
     p.holds.clear();
     p.rolls.clear();
     for (const Side side : kSides) { // head and foot are the table's long sides
+        // Along the new area, and 6 in of what is basted beside it.
+        const Rect fresh = p.fresh.bounds();
+        const Interval held{fresh.y0 <= 0_in ? backing.y0 : fresh.y0 - 6_in,
+                            fresh.y1 >= 40_in ? backing.y1 : fresh.y1 + 6_in};
         const Interval along = isAcross(side) ? intersection(p.table.x(), backing.x())
-                                              : intersection(p.table.y(), backing.y());
+                                              : intersection(p.table.y(), held);
         p.holds.push_back(hold(side, p.backingOverhang[side] > 0_in, along));
         p.beyond[side] = p.backingOverhang[side] > 0_in ? Beyond::hangs : Beyond::nothing;
     }

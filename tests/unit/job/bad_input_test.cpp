@@ -145,7 +145,7 @@ TEST(BadInput, WordsNumbersAndFlags) {
              {with(R"("basting": {"with": "glue"})"), Level::stop, "/basting/with",
               R"("glue"; "pins" or "dots" is accepted)"},
              {with(R"("basting": {"start": "Best"})"), Level::stop, "/basting/start",
-              R"("centred", "fewest-shifts", "best" or "beside-middle")"},
+              R"("centred", "fewest-shifts", "best", "one-end" or "beside-middle")"},
              {with(R"("basting": {"spacing": 0})"), Level::stop, "/basting/spacing",
               "from 1 in to 12 in"},
              {with(R"("basting": {"pin_length": 4})"), Level::stop, "/basting/pin_length",

@@ -123,7 +123,7 @@ Job job(Random& r) {
     j.basting.edge = r.length(0_in, 6_in);
     j.basting.start = r.oneOf(
         std::vector{Basting::Start::centred, Basting::Start::besideMiddle, Basting::Start::best,
-                    Basting::Start::besideMiddle});
+                    Basting::Start::oneEnd});
     j.basting.along = r.oneOf(std::vector{Basting::Along::either, Basting::Along::tableLength,
                                           Basting::Along::tableWidth});
     if (r.chance(30))
@@ -145,11 +145,13 @@ Job job(Random& r) {
 Setting setting(Random& r) {
     Setting s;
     for (int n = r.count(0, 4); n > 0; --n)
-        s.room.tables.push_back({r.length(12_in, 240_in), r.length(12_in, 120_in), r.count(0, 3)});
+        s.room.tables.push_back({r.length(12_in, 240_in), r.length(12_in, 120_in), r.count(0, 3),
+                                 r.chance(30) ? "by the door" : ""});
     for (const Side side : kSides)
         if (r.chance(30))
             s.room.walls.push_back(side);
     s.room.inset = r.length(0_in, 12_in);
+    s.room.wallGap = r.length(0_in, 30_in);
     s.room.irons = r.count(0, 40);
     s.room.surfaces = r.count(0, 12);
     if (r.chance(30))
@@ -159,6 +161,7 @@ Setting setting(Random& r) {
         Helper h;
         h.name = r.name(n);
         h.reach = r.length(6_in, 60_in);
+        h.lean = r.length(0_in, 24_in);
         h.pace = r.real(0.1, 5);
         if (r.chance(40))
             h.from = ClockTime{std::chrono::minutes{r.whole(0, 700)}};

@@ -43,7 +43,7 @@ TEST(PassChoices, NothingIsWorkedBeyondWhatAnybodyReaches) {
             if (!c.summary.workable)
                 continue;
             deep += c.surface.width >= 90_in ? 1 : 0;
-            EXPECT_LE(c.summary.reach, reach + 0.001_in)
+            EXPECT_LE(c.summary.reach, reach + Length::inch64ths(1))
                 << c.surface.name.english() << ", " << tables << " tables";
         }
     }

@@ -12,6 +12,7 @@ using testing::ElementsAre;
 constexpr Size kTop{88_in, 112_in}, kBacking{96_in, 120_in};
 // Two tables end to end, the quilt's length along them, its middle on theirs.
 constexpr Rect kTable{29_in, -16_in, 59_in, 128_in};
+constexpr Rect kAll{{}, {}, 88_in, 112_in};
 
 TEST(Overhang, IsMeasuredFromTheTableToTheLayer) {
     const PerSide<Length> over = overhang(kBacking, kTop, kTable);
@@ -28,7 +29,7 @@ TEST(Spare, IsPerSideNotTotal) {
 }
 
 TEST(Holds, ClampWhereBackingHangsAndTapeWhereItEnds) {
-    const std::vector<Hold> all = holds(kBacking, kTop, kTable, {}, false, Unit::inch);
+    const std::vector<Hold> all = holds(kBacking, kTop, kTable, kAll, {}, false, Unit::inch);
     ASSERT_EQ(all.size(), 4u);
     EXPECT_EQ(all[0].side, Side::left) << "long sides first";
     EXPECT_EQ(all[1].side, Side::right);
@@ -45,21 +46,32 @@ TEST(Holds, ClampWhereBackingHangsAndTapeWhereItEnds) {
 }
 
 TEST(Holds, WorkFromTheMiddleOutward) {
-    const Hold h = holds(kBacking, kTop, kTable, {}, false, Unit::inch).front();
+    const Hold h = holds(kBacking, kTop, kTable, kAll, {}, false, Unit::inch).front();
     const Length middle = 56_in;
     for (std::size_t i = 1; i < h.positions.size(); ++i)
         EXPECT_GE(abs(h.positions[i] - middle), abs(h.positions[i - 1] - middle));
 }
 
+// What is basted holds by itself: the new area is held, and 6 in of what is basted beside it.
+TEST(Holds, LieAlongTheNewArea) {
+    const Rect fresh{31_in, 60_in, 57_in, 112_in};
+    for (const Hold& h : holds(kBacking, kTop, kTable, fresh, {}, false, Unit::inch))
+        for (const Length at : h.positions)
+            if (!isAcross(h.side)) {
+                EXPECT_GE(at, 54_in);
+                EXPECT_LE(at, 116_in) << "to the end of the cloth";
+            }
+}
+
 TEST(Holds, TheFloorTakesOnlyTape) {
-    for (const Hold& h : holds(kBacking, kTop, {-4_in, -4_in, 92_in, 116_in}, {}, true, Unit::inch))
+    for (const Hold& h : holds(kBacking, kTop, {-4_in, -4_in, 92_in, 116_in}, kAll, {}, true, Unit::inch))
         EXPECT_EQ(h.kind, Hold::Kind::tape);
 }
 
 // Two people who face each other set one number at the same moment: middles of the long sides, of
 // the short sides, then outward in turn.
 TEST(Holds, ThatFaceEachOtherShareANumber) {
-    const std::vector<Hold> all = holds(kBacking, kTop, kTable, {}, false, Unit::inch);
+    const std::vector<Hold> all = holds(kBacking, kTop, kTable, kAll, {}, false, Unit::inch);
     ASSERT_EQ(all.size(), 4u);
     EXPECT_EQ(all[0].numbers, all[1].numbers);
     EXPECT_EQ(all[2].numbers, all[3].numbers);
@@ -72,7 +84,7 @@ TEST(Holds, ThatFaceEachOtherShareANumber) {
 TEST(Holds, AreNoneWhereTheRestLiesRolledAgainstAWall) {
     PerSide<Beyond> beyond;
     beyond.left = Beyond::onTable;
-    for (const Hold& h : holds(kBacking, kTop, kTable, beyond, false, Unit::inch))
+    for (const Hold& h : holds(kBacking, kTop, kTable, kAll, beyond, false, Unit::inch))
         EXPECT_NE(h.side, Side::left);
 }
 

@@ -97,8 +97,10 @@ private:
     }
     Hold hold() {
         return {side(), r_.chance(50) ? Hold::Kind::clamp : Hold::Kind::tape, r_.count(0, 9),
-                positive(), some(4, &Builder::length)};
+                positive(), some(4, &Builder::length), some(4, &Builder::round), positive()};
     }
+    int round() { return r_.count(1, 30); }
+    Beyond beyond() { return static_cast<Beyond>(r_.count(0, 5)); }
     Roll roll() {
         return {side(),     positive(),     positive(),   positive(),
                 positive(), r_.count(0, 9), r_.chance(50)};
@@ -106,6 +108,8 @@ private:
     Pass pass() {
         Pass p;
         p.number = r_.count(1, 30);
+        p.pulled = r_.chance(20);
+        p.beyond = {beyond(), beyond(), beyond(), beyond()};
         p.field = rect();
         p.fresh = rect();
         p.table = rect();
@@ -186,9 +190,10 @@ private:
     Alternative alternative() {
         using enum Basting::Start;
         return {sentence(),
-                r_.oneOf(std::vector{centred, besideMiddle, best, besideMiddle}),
+                r_.oneOf(std::vector{centred, besideMiddle, best, oneEnd}),
                 r_.chance(50),
                 r_.count(0, 9),
+                r_.count(0, 3),
                 Seconds{r_.whole(0, 99999)},
                 r_.count(0, 9),
                 positive(),
@@ -199,6 +204,7 @@ private:
                 r_.count(1, 9),
                 r_.real(0, 99),
                 {length(), length()},
+                positive(),
                 positive(),
                 positive()};
     }

@@ -273,6 +273,7 @@ TEST_F(Planning, EveryCureIsAJobTheReaderAcceptsAndWhatWasNotHadCanBeLetGo) {
 TEST_F(Planning, ClipsThatCureAFoldedPartAreAsManyAsThePlanThenTakes) {
     Session bare = harbour();
     bare.setting.stash.clips.clear();
+    bare.jobs.front().basting.start = Basting::Start::oneEnd; // the layers are rolled
     open(bare);
     const auto& rows = remedies.findings()->rows();
     const auto at = std::ranges::find_if(
