@@ -3,7 +3,7 @@
 #include "plan/find.h"
 #include "plan/quilt_name.h"
 #include "planners/crew/reaching.h"
-#include "planners/surface/workable.h"
+#include "planners/surface/closed_sides.h"
 
 #include <algorithm>
 #include <array>

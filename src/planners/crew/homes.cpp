@@ -1,6 +1,6 @@
 #include "planners/crew/homes.h"
 
-#include "planners/surface/workable.h"
+#include "planners/surface/closed_sides.h"
 
 #include <algorithm>
 #include <array>
