@@ -185,7 +185,7 @@ private:
     }
 
     void sample() {
-        const int budget = int(std::clamp((first() ? 3e4 : 3e5) / size_, 20.0, 300.0));
+        const int budget = first() ? 8 : int(std::clamp(3e5 / size_, 20.0, 300.0));
         Rules wider = rules_;
         wider.radius += kWider;
         for (const RowFrame& frame : frames_) {
