@@ -127,7 +127,7 @@ QString PassPresenter::steps() const {
 QString PassPresenter::zoneTitle() const {
     const auto* zone = zoneInHand();
     return zone ? tr("%1 · %2").arg(
-                      zone_, words::points(*plan_->quilt().job(), qsizetype(zone->points.size())))
+                      words::zone(words::toCore(zone_)), words::points(*plan_->quilt().job(), qsizetype(zone->points.size())))
                 : QString{};
 }
 

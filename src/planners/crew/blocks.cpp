@@ -12,7 +12,7 @@ namespace bastewright::crew {
 namespace {
 
 /// Changes of how many go to a table, tried one by one, and schedules of the search that follows.
-constexpr int kChanges = 150, kSchedules = 200;
+constexpr int kChanges = 80, kSchedules = 100;
 
 class HandingOut {
 public:

@@ -200,9 +200,7 @@ private:
         for (const bool acrossX : {true, false}) {
             const auto order = ordered(group, acrossX);
             for (const int first : splits(order, acrossX)) {
-                Cut cut = bestLine(order, first, acrossX, r);
-                if (group.size() == 2)
-                    stepOn(order, r, cut);
+                const Cut cut = bestLine(order, first, acrossX, r);
                 if (!found || cut.cost.weight() < found->cost.weight() - 1e-9)
                     found = cut;
             }
@@ -338,8 +336,10 @@ private:
         const Cells r = parts.front(); // only single people have more than one
         if (r.empty())
             return;
-        const Cut cut = best(group, r);
+        Cut cut = best(group, r);
         const auto order = ordered(group, cut.acrossX);
+        if (group.size() == 2)
+            stepOn(order, r, cut);
         const auto [a, b] = stepped(r, cut);
         give({order.begin(), order.begin() + cut.first}, a, out);
         give({order.begin() + cut.first, order.end()}, b, out);

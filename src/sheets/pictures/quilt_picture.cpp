@@ -1,5 +1,7 @@
 #include "sheets/pictures/quilt_picture.h"
 
+#include "sheets/task_words.h"
+
 #include "sheets/ink.h"
 #include "sheets/pictures/mapping.h"
 #include "sheets/type.h"

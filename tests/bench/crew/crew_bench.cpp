@@ -1,6 +1,6 @@
 #include "planners/crew/crew.h"
-#include "planners/crew/model.h"
 #include "planners/crew/search.h"
+#include "planners/crew/slowest.h"
 #include "unit/crew/made_session.h"
 #include "unit/crew/psplib.h"
 
@@ -10,6 +10,7 @@
 #include <ctime>
 #include <fstream>
 #include <functional>
+#include <map>
 
 /// How near the crew plans come to their own proven bound, and how fast, on one core; and how the
 /// abstract search does on PSPLIB. Prints a table; exit status 1 where a target is missed.
@@ -62,16 +63,14 @@ made::Shape shape(made::Dice& dice, int across, int down) {
 made::Afternoon small(made::Dice& dice) {
     made::Afternoon a = people(dice, 4);
     made::Shape s = shape(dice, 2, 2);
-    s.zonesAcross = dice.between(2, 3);
-    made::addQuilt(a.session, a.quilts, s);
+    made::addQuilt(a, s);
     return a;
 }
 
 made::Afternoon large(made::Dice& dice) {
     made::Afternoon a = people(dice, 8);
     made::Shape s = shape(dice, 3, 3);
-    s.zonesAcross = 5;
-    made::addQuilt(a.session, a.quilts, s);
+    made::addQuilt(a, s);
     return a;
 }
 
@@ -79,46 +78,55 @@ made::Afternoon many(made::Dice& dice) {
     made::Afternoon a = people(dice, 24);
     for (int q = 0; q < 20; ++q) {
         made::Shape s = shape(dice, dice.between(2, 3), dice.between(2, 3));
-        s.zonesAcross = dice.between(3, 5);
         s.surface = q % 6 + 1;
-        made::addQuilt(a.session, a.quilts, s);
+        made::addQuilt(a, s);
     }
     return a;
 }
 
+/// The same steps with people scattered as they please: zones of any size to anybody, no places. What
+/// a plan with places may cost is measured against it: calls share all hands' work to the second.
+double scattered(const CrewPlan& plan, std::size_t people) {
+    std::map<std::vector<std::string>, double> calls;
+    double out = double(plan.finish.count());
+    std::map<std::vector<std::string>, std::pair<Seconds, Seconds>> spans;
+    for (const Task& t : plan.tasks)
+        if (!t.zone.empty()) {
+            calls[t.after] += double((t.end - t.start).count());
+            auto& span = spans.try_emplace(t.after, t.start, t.end).first->second;
+            span = {std::min(span.first, t.start), std::max(span.second, t.end)};
+        }
+    for (const auto& [after, work] : calls) {
+        const std::vector<double> even(people, work / double(people));
+        const double longest = double((spans[after].second - spans[after].first).count());
+        const std::vector<double> as(people, longest);
+        out -= crew::middleOfSlowest(as, crew::spreadOfWork()) -
+               crew::middleOfSlowest(even, crew::spreadOfWork());
+    }
+    return out;
+}
+
 bool plans(const Kind& kind) {
     constexpr int kSeeds = 6;
-    double ratio = 0, worst = 0, seconds = 0, first = 0, tasks = 0, shared = 0, saved = 0;
+    double ratio = 0, worst = 0, seconds = 0, tasks = 0, places = 0;
     for (std::uint64_t seed = 1; seed <= kSeeds; ++seed) {
         made::Dice dice{seed};
         made::Afternoon a = kind.make(dice);
         if (kind.leavesTo > 0)
             keepHours(a, dice, kind.leavesFrom, kind.leavesTo);
         const double start = cpuSeconds();
-        const CrewPlan plan = planCrew(a.session, a.quilts);
-        const double used = cpuSeconds() - start;
-        const double one =
-            static_cast<double>(plan.finish.count()) / static_cast<double>(plan.bound.count());
+        const CrewPlan plan = made::plan(a);
+        seconds = std::max(seconds, cpuSeconds() - start);
+        const double one = double(plan.finish.count()) / double(plan.bound.count());
         ratio += one / kSeeds;
         worst = std::max(worst, one);
-        seconds = std::max(seconds, used);
-        tasks += static_cast<double>(plan.tasks.size()) / kSeeds;
-        shared += static_cast<double>(std::ranges::count_if(
-                      plan.tasks, [](const Task& t) { return t.share.has_value(); })) /
-                  2 / kSeeds;
-        const CrewPlan alone = planCrew(a.session, a.quilts, {.sharing = false});
-        saved += 100.0 * (1 - double(plan.finish.count()) / double(alone.finish.count())) / kSeeds;
-
-        const double begin = cpuSeconds();
-        const auto drafts = crew::draftTasks(a.session, a.session.setting.helpers, a.quilts);
-        const auto model = crew::modelOf(a.session, a.session.setting.helpers, a.quilts, drafts);
-        crew::construct(model.problem);
-        first = std::max(first, cpuSeconds() - begin);
+        tasks += double(plan.tasks.size()) / kSeeds;
+        places += double(plan.finish.count()) /
+                  scattered(plan, a.session.setting.helpers.size()) / kSeeds;
     }
-    const bool good = ratio <= kind.target && seconds <= 1.0;
-    std::printf("%-34s %6.0f %8.1f %6.0f %7.3f %7.3f %7.2f %7.1f %7.1f  %s\n", kind.name, tasks,
-                1e3 * first, 1e3 * seconds, ratio, worst, kind.target, shared, saved,
-                good ? "" : "MISSED");
+    const bool good = ratio <= kind.target && seconds <= 6.0;
+    std::printf("%-34s %6.0f %6.0f %7.3f %7.3f %7.2f %9.3f  %s\n", kind.name, tasks,
+                1e3 * seconds, ratio, worst, kind.target, places, good ? "" : "MISSED");
     return good;
 }
 
@@ -156,15 +164,15 @@ bool psplib(const char* set, int schedules, int every, bool fromBest, double tar
 } // namespace
 
 int main() {
-    std::printf("%-34s %6s %8s %6s %7s %7s %7s %7s %7s\n", "mean of six", "tasks", "first ms",
-                "ms", "ratio", "worst", "target", "shared", "saved %");
+    std::printf("%-34s %6s %6s %7s %7s %7s %9s\n", "mean of six", "tasks", "ms", "ratio", "worst",
+                "target", "of places");
     bool good = true;
     for (const Kind& kind : {Kind{"1 quilt, 4 helpers", small, 0, 0, 1.03},
-                             Kind{"1 quilt, 8 helpers", large, 0, 0, 1.06},
-                             Kind{"20 quilts, 6 surfaces, 24 helpers", many, 0, 0, 1.10},
-                             Kind{"1 quilt, 4 helpers, hours", small, 30, 60, 1.06},
-                             Kind{"1 quilt, 8 helpers, hours", large, 60, 110, 1.10},
-                             Kind{"20 quilts, 24 helpers, hours", many, 150, 330, 1.15}})
+                             Kind{"1 quilt, 8 helpers", large, 0, 0, 1.03},
+                             Kind{"20 quilts, 6 surfaces, 24 helpers", many, 0, 0, 1.08},
+                             Kind{"1 quilt, 4 helpers, hours", small, 60, 120, 1.03},
+                             Kind{"1 quilt, 8 helpers, hours", large, 60, 150, 1.03},
+                             Kind{"20 quilts, 24 helpers, hours", many, 300, 600, 1.08}})
         good = plans(kind) && good;
     good = psplib("j30", 1'000, 1, true, 0.4) && good;
     good = psplib("j30", 50'000, 12, true, 0.05) && good;

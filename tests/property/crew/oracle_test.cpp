@@ -26,8 +26,8 @@ TEST(Oracle, SeesEveryKindOfSpoiltPlan) {
     a.session.setting.helpers = made::helpers(4);
     a.session.setting.helpers[3].closes = false;
     a.session.setting.helpers[2].lifts = false;
-    made::addQuilt(a.session, a.quilts, {});
-    const CrewPlan good = planCrew(a.session, a.quilts);
+    made::addQuilt(a, {});
+    const CrewPlan good = made::plan(a);
     ASSERT_THAT(made::brokenRules(a.session, a.quilts, good), testing::IsEmpty());
     const Spoiling rows[]{
         {"somebody unknown", [](CrewPlan& p) { first(p, TaskKind::placeOpen).people = {"Eve"}; }},
@@ -84,10 +84,11 @@ TEST(Stop, EndsTheSearchWithAGoodPlan) {
     made::Afternoon a;
     a.session.setting.helpers = made::helpers(6);
     for (int q = 0; q < 4; ++q)
-        made::addQuilt(a.session, a.quilts, {.across = 3, .surface = 1 + q % 2});
+        made::addQuilt(a, {.across = 3, .surface = 1 + q % 2});
     std::stop_source source;
     source.request_stop();
-    const CrewPlan plan = planCrew(a.session, a.quilts, {.effort = 50}, source.get_token());
+    const CrewPlan plan =
+        planCrew(a.session, a.quilts, a.points, {.effort = 50}, source.get_token());
     EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), testing::IsEmpty());
 }
 

@@ -147,8 +147,8 @@ TEST_P(AnyStream, StoringEverythingTwiceChangesNothing) {
         return s;
     };
     EXPECT_EQ(once(events), once(twice)) << "seed " << GetParam();
-    EXPECT_EQ(forecast(plan, once(events), events, 0).finish,
-              forecast(plan, once(twice), twice, 0).finish);
+    EXPECT_EQ(forecast(plan, made::smallSetting(), once(events), events, 0).finish,
+              forecast(plan, made::smallSetting(), once(twice), twice, 0).finish);
 }
 
 TEST_P(AnyStream, UndoRestoresTheEarlierStateExactlyAndUndoingThatTheLater) {
@@ -202,7 +202,7 @@ TEST_P(AnyStream, PaceForecastAndElapsedStayWithinReason) {
             EXPECT_GE(pace, 0.25);
             EXPECT_LE(pace, 4);
         }
-        const auto f = forecast(plan, state, events, 0);
+        const auto f = forecast(plan, made::smallSetting(), state, events, 0);
         EXPECT_LE(f.early, f.finish);
         EXPECT_LE(f.finish, f.late);
         EXPECT_TRUE(!state.started || state.ended || f.finish >= now);

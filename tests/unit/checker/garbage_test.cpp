@@ -22,7 +22,7 @@ public:
     int number() { return int(random_.whole(-3, 9)); }
     Seconds seconds() { return Seconds{random_.whole(-1'000'000, 1'000'000)}; }
     std::string word() {
-        return std::vector<std::string>{"", "A2", "B9", "Ada", "Cai", "1.1 smooth", "wide"}.at(
+        return std::vector<std::string>{"", "p1.A2", "B9", "Ada", "Cai", "1.1 smooth", "wide"}.at(
             std::size_t(random_.whole(0, 6)));
     }
     template <class T>
@@ -157,7 +157,7 @@ TEST(Checker, AsksNothingOfWhatThePlanSaysIsNotThere) {
 
 TEST(Checker, AStopOfOneQuiltDoesNotExcuseAnother) {
     Good good = goodPair();
-    good.zone("A3").points.pop_back();
+    good.zone("p1.A3").points.pop_back();
     good.plan.findings = {{Finding::Level::stop, "/jobs/1/top", "Wrong.", "Cure."}};
     EXPECT_TRUE(broken(good).contains("points.coverage"));
     good.plan.findings = {{Finding::Level::stop, "/jobs/0/top", "Wrong.", "Cure."}};

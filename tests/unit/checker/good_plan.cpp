@@ -33,6 +33,7 @@ Session session(Basting::With with, Length batting) {
     s.jobs = {job};
     s.setting.room.tables = {{72_in, 30_in, 1}};
     s.setting.room.irons = 2;
+    s.setting.proposeBreaks = false;
     for (const std::string_view name : {kAda, kBo})
         s.setting.helpers.emplace_back().name = name;
     s.setting.stash = {.pins = 200, .clamps = 12, .clips = {{3_in, 8}, {5_in, 8}}, .tape = 300_in};
@@ -67,12 +68,13 @@ struct Row {
 std::vector<Zone> zones(Basting::With with) {
     const std::vector<Row> rows{
         {0_in, 10_in, 3}, {10_in, 18_in, 1}, {18_in, 30_in, 1}, {30_in, 40_in, 2}};
+    const std::vector<Length> lastPoint{8_in, 16_in, 28_in, 39_in};
     std::vector<Zone> out;
     for (std::size_t r = 0; r < rows.size(); ++r)
         for (const bool right : {false, true}) {
             Zone z;
-            z.id = (right ? "B" : "A") + std::to_string(r + 1);
             z.pass = rows[r].pass;
+            z.id = zoneId(z.pass, right ? "B" : "A", static_cast<int>(r) + 1);
             z.area = right ? Rect{24_in, rows[r].y0, 48_in, rows[r].y1}
                            : Rect{0_in, rows[r].y0, 24_in, rows[r].y1};
             for (const PlacedPoint& p : points(with))
@@ -202,9 +204,9 @@ public:
         add({t});
     }
     /// A row of zones: Ada does the left one, Bo the right one.
-    void row(TaskKind kind, int pass, const std::string& number, Side side, Seconds takes) {
-        Task left = task(kind, pass, "A" + number, takes),
-             right = task(kind, pass, "B" + number, takes);
+    void row(TaskKind kind, int pass, int number, Side side, Seconds takes) {
+        Task left = task(kind, pass, zoneId(pass, "A", number), takes),
+             right = task(kind, pass, zoneId(pass, "B", number), takes);
         left.people = {std::string{kAda}};
         right.people = {std::string{kBo}};
         left.places = {{side, {0_in, 24_in}}};
@@ -247,45 +249,49 @@ private:
 
 struct Work {
     int pass;
-    std::vector<std::string> rows;
+    std::vector<int> rows;
     Side side; ///< where both stand
 };
 
-/// At most 21 points in a zone: placing or closing takes 120 s, dots 141 s, pressing 183 s.
+/// At most 28 points in a zone: placing or closing takes 169 s, dots 183 s, pressing 239 s.
 Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, Seconds start) {
     Clock clock{out, job, start};
     const std::vector<Work> passes{
-        {1, {"2", "3"}, Side::head}, {2, {"4"}, Side::head}, {3, {"1"}, Side::head}};
+        {1, {2, 3}, Side::head}, {2, {4}, Side::foot}, {3, {1}, Side::head}};
     for (const Work& w : passes) {
         if (w.pass == 1)
-            for (const TaskKind kind : {layBacking, layBatting, layTop})
-                clock.together(kind, 1, Seconds{138});
+            clock.together(setUp, 1, Seconds{600});
         else
             clock.together(shift, w.pass, Seconds{240});
+        const Seconds layer{w.pass == 1 ? 152 : 72};
+        clock.together(layBacking, w.pass, layer);
+        clock.together(clamp, w.pass, Seconds{140});
+        clock.together(layBatting, w.pass, layer);
+        clock.together(layTop, w.pass, layer);
         clock.together(reclamp, w.pass, Seconds{160}, 1);
         const auto rows = [&](TaskKind kind, int seconds) {
-            for (const std::string& r : w.rows)
+            for (const int r : w.rows)
                 clock.row(kind, w.pass, r, w.side, Seconds{seconds});
         };
         if (with == Basting::With::pins) {
-            rows(placeOpen, 120);
-            clock.together(smooth, w.pass, Seconds{78});
-            rows(closePins, 120);
+            rows(placeOpen, 169);
+            clock.together(smooth, w.pass, Seconds{90});
+            rows(closePins, 169);
         } else {
             clock.together(foldBack, w.pass, Seconds{70});
-            rows(dotLower, 141);
+            rows(dotLower, 183);
             clock.together(foldForward, w.pass, Seconds{70});
-            rows(dotUpper, 141);
-            rows(press, 183);
+            rows(dotUpper, 183);
+            rows(press, 239);
             clock.together(cool, w.pass, Seconds{120}, 0);
         }
-        clock.together(checkUnderside, w.pass, Seconds{90}, 1);
+        clock.together(checkUnderside, w.pass, Seconds{120}, 1);
     }
     if (thick) {
         clock.together(turnOver, 3, Seconds{180});
         for (const Work& w : passes)
-            for (const std::string& r : w.rows)
-                clock.row(press, w.pass, r, w.side, Seconds{183});
+            for (const int r : w.rows)
+                clock.row(press, w.pass, r, w.side, Seconds{239});
         clock.together(cool, 3, Seconds{120}, 0);
     }
     clock.together(handOver, 3, Seconds{300}, 1);
@@ -301,9 +307,9 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
                  .width = 30_in,
                  .tables = {{0_in, 0_in, 72_in, 30_in}},
                  .closed = {}};
-    q.passes = {pass(1, {0_in, 10_in, 48_in, 30_in}, 5_in, {"A2", "B2", "A3", "B3"}),
-                pass(2, {0_in, 30_in, 48_in, 40_in}, 13_in, {"A4", "B4"}),
-                pass(3, {0_in, 0_in, 48_in, 10_in}, -3_in, {"A1", "B1"})};
+    q.passes = {pass(1, {0_in, 10_in, 48_in, 30_in}, 5_in, {"p1.A2", "p1.B2", "p1.A3", "p1.B3"}),
+                pass(2, {0_in, 30_in, 48_in, 40_in}, 13_in, {"p2.A4", "p2.B4"}),
+                pass(3, {0_in, 0_in, 48_in, 10_in}, -3_in, {"p3.A1", "p3.B1"})};
     q.passes[0].smoothTowards = {kSides.begin(), kSides.end()};
     q.passes[1].smoothTowards = {Side::foot, Side::left, Side::right};
     q.passes[2].smoothTowards = {Side::head, Side::left, Side::right};

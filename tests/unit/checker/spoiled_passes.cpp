@@ -8,9 +8,9 @@ namespace {
 /// The boundary between the first and the second pass lies elsewhere.
 void moveBoundary(Good& g, Length y) {
     g.pass(1).fresh.parts.front().y1 = g.pass(2).fresh.parts.front().y0 = y;
-    for (const char* id : {"A3", "B3"})
+    for (const char* id : {"p1.A3", "p1.B3"})
         g.zone(id).area.y1 = y;
-    for (const char* id : {"A4", "B4"})
+    for (const char* id : {"p2.A4", "p2.B4"})
         g.zone(id).area.y0 = y;
 }
 
@@ -172,13 +172,13 @@ std::vector<Spoiled> spoiledPasses() {
 std::vector<Spoiled> spoiledZones() {
     return {
         {"TheZonesLeaveAHole",
-         {"zones.partition", "zones.grid"},
-         [](Good& g) { g.zone("A2").area.x1 = 23_in; }},
-        {"AZoneIsMisnamed", {"zones.grid"}, [](Good& g) { rename(g, "A2", "C2"); }},
+         {"zones.partition", "points.zone"},
+         [](Good& g) { g.zone("p1.A2").area.x1 = 22_in; }},
+        {"AZoneIsMisnamed", {"zones.names"}, [](Good& g) { rename(g, "p1.A2", "C2"); }},
         {"AZoneIsNotListedInItsPass",
          {"zones.pass"},
-         [](Good& g) { std::erase(g.pass(1).zones, "A2"); }},
-        {"AZoneIsListedTwice", {"zones.pass"}, [](Good& g) { g.pass(2).zones.push_back("A2"); }},
+         [](Good& g) { std::erase(g.pass(1).zones, "p1.A2"); }},
+        {"AZoneIsListedTwice", {"zones.pass"}, [](Good& g) { g.pass(2).zones.push_back("p1.A2"); }},
         {"APassListsAZoneThatIsNotThere",
          {"zones.pass"},
          [](Good& g) { g.pass(2).zones.push_back("A9"); }},
@@ -186,7 +186,7 @@ std::vector<Spoiled> spoiledZones() {
          {"zones.reach", "crew.reach"},
          [](Good& g) {
              for (Helper& h : g.session.setting.helpers) {
-                 h.reach = 10_in;
+                 h.reach = 8_in;
                  h.lean = 1_in;
              }
          }},

@@ -21,9 +21,9 @@ std::vector<Spoiled> spoiledPeople() {
         {"OnePersonIsNamedTwice",
          {"crew.people"},
          [](Good& g) { g.task("1.1 lay-top").people.back() = "Ada"; }},
-        {"OnePersonLaysTheBackingThoughThereAreTwo",
+        {"NobodyLaysTheBacking",
          {"crew.teams"},
-         [](Good& g) { g.task("1.1 lay-backing").people.pop_back(); }},
+         [](Good& g) { g.task("1.1 lay-backing").people.clear(); }},
         {"NobodySmooths", {"crew.teams"}, [](Good& g) { g.task("1.1 smooth").people.clear(); }},
         {"OnePersonShiftsWhatTakesTwo",
          {"crew.teams"},
@@ -44,7 +44,7 @@ std::vector<Spoiled> spoiledPeople() {
         {"BoDoesNotClosePins", {"crew.skills"}, [](Good& g) { bo(g).closes = false; }},
         {"BoDoesNotIron", {"crew.skills"}, [](Good& g) { bo(g).irons = false; }, goodDots},
         {"BoIsSeatedAndLifts",
-         {"crew.skills"},
+         {"crew.skills", "crew.seated"},
          [](Good& g) {
              bo(g).seated = true;
              warnOfLifters(g);
@@ -52,24 +52,42 @@ std::vector<Spoiled> spoiledPeople() {
         {"AZoneHandedToAdaIsWorkedByBo",
          {"crew.handed"},
          [](Good& g) {
-             g.job().handed = {{"B2", "Ada"}};
+             g.job().handed = {{"p1.B2", "Ada"}};
          }},
         {"AZoneHandedToBoIsWorkedByBo",
          {},
          [](Good& g) {
-             g.job().handed = {{"B2", "Bo"}};
+             g.job().handed = {{"p1.B2", "Bo"}};
          }},
-        {"AZoneHandedToSomebodyWhoMayNotIsAnybodys",
+        {"AZoneHandedToSomebodyWhoMayNotIsAnybodysAndThatIsSaid",
          {},
          [](Good& g) {
+             g.plan.findings.push_back(
+                 {Finding::Level::warn, "/handed", "Neither Cai nor nobody here can.", ""});
              g.session.setting.helpers.emplace_back().name = "Cai";
              g.session.setting.helpers.back().reach = 6_in;
-             g.job().handed = {{"B2", "Cai"}, {"A2", "nobody here"}};
+             g.job().handed = {{"p1.B2", "Cai"}, {"p1.A2", "nobody here"}};
+         }},
+        {"BoHasNoZonesAndPins", {"crew.skills"}, [](Good& g) { bo(g).pins = false; }},
+        {"AdaLooksUnderneathAndDoesNotBend",
+         {"crew.skills"},
+         [](Good& g) { g.session.setting.helpers.front().bends = false; }},
+        {"TwoShareAStretch",
+         {"crew.stretches"},
+         [](Good& g) {
+             g.pass(1).stretches = {{"A", "Ada", {{Side::head, {0_in, 24_in}}}},
+                                    {"B", "Bo", {{Side::head, {20_in, 48_in}}}}};
+         }},
+        {"TwoPlacesHaveOneLetter",
+         {"crew.stretches"},
+         [](Good& g) {
+             g.pass(1).stretches = {{"A", "Ada", {{Side::head, {0_in, 24_in}}}},
+                                    {"A", "Bo", {{Side::head, {24_in, 48_in}}}}};
          }},
         {"BoKeepsToASideAndStandsAtAnother",
          {"crew.reach"},
          [](Good& g) {
-             const Side at = g.task("1.1 place-open B2").places.front().side;
+             const Side at = g.task("1.1 place-open p1.B2").places.front().side;
              bo(g).side = at == Side::head ? Side::foot : Side::head;
          }},
         {"BoComesLater",
@@ -101,7 +119,7 @@ std::vector<Spoiled> spoiledPeople() {
          [](Good& g) { bo(g).until = ClockTime{std::chrono::minutes{12 * 60}}; }},
         {"AdaIsInTwoPlaces",
          {"crew.twice"},
-         [](Good& g) { g.task("1.1 place-open B2").people = {"Ada"}; }},
+         [](Good& g) { g.task("1.1 place-open p1.B2").people = {"Ada"}; }},
         {"TwoPressWithOneIron",
          {"crew.irons"},
          [](Good& g) { g.session.setting.room.irons = 1; },
@@ -109,29 +127,29 @@ std::vector<Spoiled> spoiledPeople() {
         {"APlaceReachesBeyondTheTable",
          {"crew.places"},
          [](Good& g) {
-             g.task("1.1 place-open A2").places.front().along = {-20_in, 4_in};
+             g.task("1.1 place-open p1.A2").places.front().along = {-20_in, 4_in};
          }},
         {"APlaceIsTooNarrow",
          {"crew.places"},
          [](Good& g) {
-             g.task("1.1 place-open A2").places.front().along = {0_in, 20_in};
+             g.task("1.1 place-open p1.A2").places.front().along = {0_in, 20_in};
          }},
         {"SomebodyStandsInAWall",
          {"crew.places", "passes.ways"},
          [](Good& g) { g.session.setting.room.walls = g.quilt().surface.closed = {Side::foot}; }},
         {"AZoneIsWorkedFromNowhere",
          {"crew.places"},
-         [](Good& g) { g.task("1.1 place-open A2").places.clear(); }},
-        {"BoDoesNotReachHisZones", {"crew.reach"}, [](Good& g) { bo(g).reach = 20_in; }},
+         [](Good& g) { g.task("1.1 place-open p1.A2").places.clear(); }},
+        {"BoDoesNotReachHisZones", {"crew.reach"}, [](Good& g) { bo(g).reach = 10_in; }},
         {"APlaceIsTooFarFromItsZone",
          {"crew.reach"},
          [](Good& g) {
-             g.task("1.1 place-open A2").places.front() = {Side::foot, {30_in, 54_in}};
+             g.task("1.1 place-open p1.A2").places.front() = {Side::foot, {30_in, 54_in}};
          }},
         {"TwoStandInOnePlace",
          {"crew.edges"},
          [](Good& g) {
-             g.task("1.1 place-open B2").places.front().along = {23_in, 47_in};
+             g.task("1.1 place-open p1.B2").places.front().along = {23_in, 47_in};
          }},
         {"TheNextQuiltComesTooEarly",
          {"crew.surfaces", "crew.twice", "supplies.enough"},

@@ -61,10 +61,10 @@ std::vector<Spoiled> spoiledPoints() {
     return {
         {"APinIsMissing",
          {"points.coverage"},
-         [](Good& g) { g.zone("A3").points.erase(g.zone("A3").points.begin() + 3); }},
+         [](Good& g) { g.zone("p1.A3").points.erase(g.zone("p1.A3").points.begin() + 3); }},
         {"ACornerIsBare",
          {"points.coverage"},
-         [](Good& g) { std::erase(g.zone("B4").points, pointAt(g, 46.5_in, 39_in)); }},
+         [](Good& g) { std::erase(g.zone("p2.B4").points, pointAt(g, 46.5_in, 39_in)); }},
         {"APinIsTooNearTheEdge",
          {"points.edge"},
          [](Good& g) { pointAt(g, 1_in, 20_in).at.x = 0.75_in; }},
@@ -114,8 +114,8 @@ std::vector<Spoiled> spoiledPoints() {
         {"OneOfTwoPinsThatAreTooCloseCanBeLeftOut",
          {"points.apart"},
          [](Good& g) {
-             g.zone("B2").points.push_back(g.zone("B2").points.back());
-             g.zone("B2").points.back().at.x -= 0.25_in;
+             g.zone("p1.B2").points.push_back(g.zone("p1.B2").points.back());
+             g.zone("p1.B2").points.back().at.x -= 0.25_in;
              g.plan.supplies.front().need += 2;
              g.plan.findings.push_back(
                  {Finding::Level::warn, "/basting/spacing", "No other way.", ""});
@@ -127,10 +127,10 @@ std::vector<Spoiled> spoiledPoints() {
          {"points.angle"},
          [](Good& g) { pointAt(g, 3.5_in, 1_in).angle = 45; },
          goodDots},
-        {"ARowBesideAnOpenBoundaryIsTakenTooEarly",
+        {"APinIsInAZoneOfAnotherPass",
          {"points.zone"},
          [](Good& g) {
-             exchange(g, {7.5_in, 28_in}, {7.5_in, 32_in});
+             exchange(g, {7.5_in, 32_in}, {7.5_in, 36_in});
          }},
         {"APinIsInTheWrongZoneOfItsPass",
          {"points.zone"},

@@ -14,34 +14,6 @@ void exchange(Good& g, const std::string& a, const std::string& b) {
     g.reorder();
 }
 
-/// Ada places some of the pins of A2, and Bo the rest, beside her and at the same time. What is not
-/// said is as it should be.
-void shareA2(Good& g, std::optional<Share> adas, std::optional<Share> bos) {
-    const int all = static_cast<int>(g.zone("A2").points.size()), some = all / 2;
-    Task& ada = g.task("1.1 place-open A2");
-    ada.places.front().along = {-12_in, 12_in};
-    ada.share = adas.value_or(Share{Side::left, some});
-    ada.end = ada.start + Seconds{15 + 5 * some};
-    Task bo = ada;
-    bo.id += " rest";
-    bo.people = {"Bo"};
-    bo.places.front().along = {12_in, 36_in};
-    bo.share = bos.value_or(Share{Side::right, all - some});
-    bo.end = bo.start + Seconds{15 + 5 * (all - some)};
-    Task& next = g.task("1.1 place-open B2"); // Bo's, who comes a little later
-    next.start = bo.end;
-    next.end = next.start + Seconds{120};
-    const Seconds then = g.task("1.1 place-open A3").start;
-    for (Task& t : g.plan.tasks)
-        if (t.start >= then && t.id != next.id) {
-            t.start += Seconds{120};
-            t.end += Seconds{120};
-        }
-    g.plan.tasks.push_back(bo);
-    g.reorder();
-    g.plan.finishBound = {};
-}
-
 } // namespace
 
 std::vector<Spoiled> spoiledTasks() {
@@ -55,13 +27,15 @@ std::vector<Spoiled> spoiledTasks() {
          {"crew.list"},
          [](Good& g) { std::swap(g.plan.tasks.front(), g.plan.tasks.back()); }},
         {"ATaskNamesAZoneOfAnotherPass",
-         {"crew.list", "crew.shares", "crew.tasks"},
-         [](Good& g) { g.task("1.1 place-open A2").zone = "A1"; }},
+         {"crew.list", "crew.tasks"},
+         [](Good& g) { g.task("1.1 place-open p1.A2").zone = "p3.A1"; }},
         {"ATaskOfTheWholePassNamesAZone",
          {"crew.list"},
-         [](Good& g) { g.task("1.1 smooth").zone = "A2"; }},
+         [](Good& g) { g.task("1.1 smooth").zone = "p1.A2"; }},
         {"APassIsNotReclamped", {"crew.tasks"}, [](Good& g) { g.remove("1.1 reclamp"); }},
-        {"AZoneIsNotClosed", {"crew.tasks"}, [](Good& g) { g.remove("1.1 close-pins A2"); }},
+        {"TheBackingIsNotClamped", {"crew.tasks"}, [](Good& g) { g.remove("1.1 clamp"); }},
+        {"NothingIsSetUp", {"crew.tasks"}, [](Good& g) { g.remove("1.1 set-up"); }},
+        {"AZoneIsNotClosed", {"crew.tasks"}, [](Good& g) { g.remove("1.1 close-pins p1.A2"); }},
         {"TheUndersideIsNotChecked",
          {"crew.tasks"},
          [](Good& g) { g.remove("1.2 check-underside"); }},
@@ -73,7 +47,7 @@ std::vector<Spoiled> spoiledTasks() {
          }},
         {"PinsArePressed",
          {"crew.tasks", "crew.times"},
-         [](Good& g) { g.task("1.1 close-pins A2").kind = TaskKind::press; }},
+         [](Good& g) { g.task("1.1 close-pins p1.A2").kind = TaskKind::press; }},
         {"ThickBattingIsNotTurned",
          {"crew.tasks", "crew.order"},
          [](Good& g) { g.remove("1.3 turn-over"); },
@@ -83,7 +57,7 @@ std::vector<Spoiled> spoiledTasks() {
          [](Good& g) { g.task("1.1 smooth").after.push_back("1.9 smooth"); }},
         {"ATaskBeginsBeforeWhatItComesAfter",
          {"crew.after"},
-         [](Good& g) { g.task("1.1 smooth").after.push_back("1.1 close-pins A2"); }},
+         [](Good& g) { g.task("1.1 smooth").after.push_back("1.1 close-pins p1.A2"); }},
         {"TheUndersideIsCheckedWhilePinsAreClosed",
          {"crew.order", "crew.twice"},
          [](Good& g) {
@@ -98,11 +72,11 @@ std::vector<Spoiled> spoiledTasks() {
          [](Good& g) { exchange(g, "1.1 lay-batting", "1.1 lay-top"); }},
         {"AZoneIsPressedBeforeItsUpperDotsLie",
          {"crew.order"},
-         [](Good& g) { exchange(g, "1.1 dot-upper A2", "1.1 press A2"); },
+         [](Good& g) { exchange(g, "1.1 dot-upper p1.A2", "1.1 press p1.A2"); },
          goodDots},
         {"AZoneIsClosedBeforeItIsSmoothed",
-         {"crew.smoothed"},
-         [](Good& g) { exchange(g, "1.1 place-open A3", "1.1 close-pins A2"); }},
+         {"crew.smoothed", "crew.order"},
+         [](Good& g) { exchange(g, "1.1 place-open p1.A3", "1.1 close-pins p1.A2"); }},
         {"ThereIsNoTimeToCool",
          {"crew.cooled", "crew.times"},
          [](Good& g) {
@@ -112,43 +86,26 @@ std::vector<Spoiled> spoiledTasks() {
          goodDots},
         {"APlacingTakesNoTime",
          {"crew.times"},
-         [](Good& g) { g.task("1.1 place-open A3").end -= Seconds{2}; }},
+         [](Good& g) { g.task("1.1 place-open p1.A3").end -= Seconds{2}; }},
         {"BoIsSlow", {"crew.times"}, [](Good& g) { g.session.setting.helpers.back().pace = 0.5; }},
-        {"TwoMaySharePlacing", {}, [](Good& g) { shareA2(g, {}, {}); }},
-        {"AShareIsLeftOver", {"crew.shares"}, [](Good& g) { shareA2(g, Share{Side::left, 6}, {}); }},
-        {"BothSharesBeginAtOneSide",
-         {"crew.shares"},
-         [](Good& g) { shareA2(g, {}, Share{Side::left, 7}); }},
-        {"SharesAreNotOfOneAnother",
-         {"crew.shares"},
-         [](Good& g) { shareA2(g, {}, Share{Side::head, 7}); }},
-        {"APlacingIsDoneTwice",
-         {"crew.shares"},
+        {"ANeighbourClosesWhatAdaPutIn",
+         {"crew.hands"},
          [](Good& g) {
-             shareA2(g, {}, {});
+             std::swap(g.task("1.1 close-pins p1.A2").people, g.task("1.1 close-pins p1.B2").people);
+         }},
+        {"NobodyRestsForTwoHours",
+         {"crew.rests"},
+         [](Good& g) {
+             g.session.setting.proposeBreaks = true;
              for (Task& t : g.plan.tasks)
-                 t.share.reset();
+                 if (t.kind == TaskKind::handOver)
+                     t.end += Seconds{3600};
+             g.plan.finishBound = {};
+             g.reorder();
          }},
-        {"AShareTakesNoTime",
-         {"crew.times"},
-         [](Good& g) {
-             shareA2(g, {}, {});
-             g.task("1.1 place-open A2").end -= Seconds{5};
-             g.task("1.1 place-open A2 rest").end += Seconds{5};
-             g.task("1.1 place-open B2").start += Seconds{5};
-             g.task("1.1 place-open B2").end += Seconds{5};
-         }},
-        {"AnIronIsShared",
-         {"crew.shares"},
-         [](Good& g) {
-             g.task("1.1 press A2").share = Share{Side::left, 9};
-         },
-         goodDots},
-        {"SmoothingHasAShare",
-         {"crew.shares"},
-         [](Good& g) {
-             g.task("1.1 smooth").share = Share{Side::left, 9};
-         }},
+        {"SomebodyWorksInTheBreak",
+         {"crew.rests"},
+         [](Good& g) { g.plan.breaks = {{Seconds{700}, Seconds{1300}, true, {}}}; }},
         {"TheFinishIsNotTheLastEnd", {"crew.finish"}, [](Good& g) { g.plan.finish += Seconds{1}; }},
         {"TheFinishIsBeforeTheEarliest",
          {"crew.finish"},

@@ -41,19 +41,26 @@ Reporter wholeSession(int zoneSeconds, int step = 100) {
     return r;
 }
 
-TEST(LearntPace, IsPlannedOverActualSeconds) {
-    // 65 s planned for each of four pieces of work.
-    EXPECT_DOUBLE_EQ(pace(wholeSession(65), "Ada"), 1);
-    EXPECT_DOUBLE_EQ(pace(wholeSession(130), "Ada"), 0.5);
-    EXPECT_NEAR(pace(wholeSession(50), "Bo"), 65 / 50., 1e-12);
-    EXPECT_DOUBLE_EQ(pace(wholeSession(50), "Cai"), 1) << "no tick, nothing learnt";
+// 65 s are planned for each of four pieces of work of each person.
+TEST(LearntPace, FollowsTheTicksAndNeverAllTheWay) {
+    EXPECT_NEAR(pace(wholeSession(65), "Ada"), 1, 1e-9);
+    EXPECT_GT(pace(wholeSession(130), "Ada"), 0.5);
+    EXPECT_LT(pace(wholeSession(130), "Ada"), 0.65);
+    EXPECT_GT(pace(wholeSession(50), "Bo"), 1.15);
+    EXPECT_LT(pace(wholeSession(50), "Bo"), 65 / 50.);
 }
 
-TEST(LearntPace, WaitsForThreeTicks) {
+TEST(LearntPace, OfWhoHasTickedNothingIsWhatAllHaveInCommon) {
+    EXPECT_DOUBLE_EQ(learntPace(plan(), Reporter{0}.start().events(), "Cai"), 1);
+    EXPECT_LT(pace(wholeSession(130), "Cai"), 1);
+    EXPECT_GT(pace(wholeSession(130), "Cai"), pace(wholeSession(130), "Ada"));
+}
+
+TEST(LearntPace, OneTickWeighsLittle) {
     Reporter r{0};
-    r.start().step("lay-top").wait(130).open("A1", "Ada").step("smooth-1");
-    r.wait(130).close("A1", "Ada");
-    EXPECT_DOUBLE_EQ(pace(r, "Ada"), 1);
+    r.start().step("lay-top").wait(130).open("A1", "Ada");
+    EXPECT_LT(pace(r, "Ada"), 1);
+    EXPECT_GT(pace(r, "Ada"), pace(wholeSession(130), "Ada"));
 }
 
 // So many zones of pass 1, all to be opened by Ada in 65 s each, ticked together after `seconds`.
@@ -75,11 +82,10 @@ double paceOfTogether(int zones, int seconds) {
 }
 
 TEST(LearntPace, ZonesTickedLateAndTogetherComeOutRight) {
-    EXPECT_DOUBLE_EQ(paceOfTogether(3, 3 * 65 - 3), 1);
-    EXPECT_DOUBLE_EQ(paceOfTogether(6, 6 * 65 - 6), 1);
-    EXPECT_DOUBLE_EQ(paceOfTogether(12, 12 * 65 - 12), 1);
-    EXPECT_DOUBLE_EQ(paceOfTogether(12, 2 * 12 * 65 - 12), 0.5);
-    EXPECT_NEAR(paceOfTogether(4, 3600), 1.0 / 3, 1e-9) << "an hour away is not believed";
+    EXPECT_NEAR(paceOfTogether(3, 3 * 65 - 3), 1, 1e-3);
+    EXPECT_NEAR(paceOfTogether(12, 12 * 65 - 12), 1, 1e-3);
+    EXPECT_NEAR(paceOfTogether(12, 2 * 12 * 65 - 12), 0.55, 0.06);
+    EXPECT_GT(paceOfTogether(4, 3600), 1.0 / 3) << "an hour away is not believed";
 }
 
 TEST(LearntPace, BreaksDoNotCount) {
@@ -98,8 +104,8 @@ TEST(LearntPace, BreaksDoNotCount) {
         else
             rested.zone(e.kind, e.zone, e.person);
     }
-    EXPECT_DOUBLE_EQ(pace(rested, "Ada"), 1);
-    EXPECT_DOUBLE_EQ(pace(rested, "Bo"), 1);
+    EXPECT_NEAR(pace(rested, "Ada"), 1, 1e-9);
+    EXPECT_NEAR(pace(rested, "Bo"), 1, 1e-9);
 }
 
 TEST(LearntPace, TicksTakenBackDoNotCount) {
@@ -107,8 +113,6 @@ TEST(LearntPace, TicksTakenBackDoNotCount) {
     const auto before = pace(r, "Ada");
     r.undo(r.events()[4].id).undo(r.last());
     EXPECT_DOUBLE_EQ(pace(r, "Ada"), before) << "taken back and brought again";
-    r.undo(r.events()[4].id).undo(r.events()[7].id);
-    EXPECT_DOUBLE_EQ(pace(r, "Ada"), 1) << "two ticks are left";
 }
 
 TEST(LearntPace, AClockSetBackOrForwardDoesLittleHarm) {
@@ -166,30 +170,32 @@ TEST(Elapsed, AfterAClockWasSetBackTimeGoesOn) {
 }
 
 TEST(Forecast, BeforeTheStartIsThePlan) {
-    const auto f = forecast(plan(), fold(plan(), made::smallSetting(), {}), {}, 0);
+    const auto f = forecast(plan(), made::smallSetting(), fold(plan(), made::smallSetting(), {}), {}, 0);
     EXPECT_EQ(f.finish, plan().finish);
 }
 
 Forecast at(const Reporter& r) {
-    return forecast(plan(), fold(plan(), made::smallSetting(), r.events()), r.events(), r.nowMs());
+    return forecast(plan(), made::smallSetting(), fold(plan(), made::smallSetting(), r.events()), r.events(), r.nowMs());
 }
 
 TEST(Forecast, AtTheStartIsThePlanWithARange) {
     Reporter r;
     r.start();
     const auto f = at(r);
-    EXPECT_EQ(f.finish, plan().finish);
+    // The plan made by hand lets nobody wait for the slowest: its middle afternoon is longer.
+    EXPECT_NEAR(double(f.finish.count()), double(plan().finish.count()),
+                0.12 * double(plan().finish.count()));
     EXPECT_LT(f.early, f.finish);
     EXPECT_GT(f.late, f.finish);
-    EXPECT_EQ(f.left, plan().finish);
+    EXPECT_EQ(f.left, f.finish);
 }
 
 TEST(Forecast, FollowsAnEarlyAndALateTable) {
-    // After both passes only the check (90 s, Ada) and the handing over (300 s, Ada) are left.
+    // After both passes only the check (90 s) and the rolling up (300 s) are left.
     const auto onTime = at(wholeSession(65));
-    EXPECT_EQ(onTime.left, Seconds{390});
+    EXPECT_NEAR(double(onTime.left.count()), 390, 40);
     const auto slow = at(wholeSession(130));
-    EXPECT_EQ(slow.left, Seconds{780}) << "Ada works at half the planned pace";
+    EXPECT_GT(slow.left, onTime.left + Seconds{60});
     EXPECT_EQ(slow.finish, slow.left + elapsed(wholeSession(130).events(), 0));
 }
 
@@ -206,7 +212,7 @@ TEST(Forecast, AnHourSetForwardOrBackInMidSessionLeavesWhatIsLeft) {
             const auto after = fold(plan(), made::smallSetting(), events);
             EXPECT_EQ(after.doneTasks, state.doneTasks) << "clocks decide nothing";
             EXPECT_EQ(after.currentPass, state.currentPass);
-            const auto f = forecast(plan(), after, events, steady.nowMs() + jump);
+            const auto f = forecast(plan(), made::smallSetting(), after, events, steady.nowMs() + jump);
             EXPECT_GE(f.left, left * 6 / 10) << jump << " from " << from;
             EXPECT_LE(f.left, left * 16 / 10) << jump << " from " << from;
             EXPECT_LE(f.early, f.finish);
@@ -226,9 +232,10 @@ TEST(Forecast, TimeThatPassesWithoutATickIsTakenOffTheWorkInHand) {
     r.start().step("lay-top").wait(5).open("A1", "Ada").wait(30);
     const auto soon = at(r);
     r.wait(20);
-    EXPECT_EQ(at(r).finish, soon.finish) << "Bo is at B1 and still within his time";
+    EXPECT_NEAR(double(at(r).finish.count()), double(soon.finish.count()), 30)
+        << "Bo is at B1 and still within his time";
     r.wait(3600);
-    EXPECT_GT(at(r).finish, soon.finish + Seconds{3500});
+    EXPECT_GT(at(r).finish, soon.finish + Seconds{3400});
 }
 
 TEST(Forecast, TheWorkOfThoseWhoLeftFallsToTheOthers) {
