@@ -44,15 +44,16 @@ Why ofPasses(const From& f) {
     const auto n = f.quilt.passes.size();
     Why w{.title = tr("Passes")};
     w.value = n == 1 ? tr("1 pass") : tr("%1 passes").arg(n);
-    w.rule = tr("A pass bastes what lies on the tables inside their rim. A strip of basted quilt stays "
-                "on them as an anchor when the quilt is shifted, so each pass after the first gains "
-                "the usable size less that strip.");
+    w.rule = tr("A pass bastes what lies on the tables and is not basted yet; where the top goes on past "
+                "the table's edge, a rim stays free. A strip of basted quilt stays on them as an "
+                "anchor when the quilt is shifted, so each pass after the first gains the tables' "
+                "size less rim and strip.");
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)}};
     if (!f.quilt.surface.floor)
         w.inputs << std::pair{tr("Tables pushed together"),
                               f.size({f.quilt.surface.length, f.quilt.surface.width})}
                  << std::pair{tr("Rim kept free"), f.length(f.session.setting.room.inset)}
-                 << std::pair{tr("Anchor strip"), f.length(anchorStrip(f.job.basting))};
+                 << std::pair{tr("Anchor strip"), f.length(kAnchor)};
     if (const auto* way = f.way()) {
         w.inputs << std::pair{tr("Start"), words::start(way->start)}
                  << std::pair{tr("Way of all shifts"), f.length(way->shifted)};

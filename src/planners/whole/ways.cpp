@@ -37,11 +37,12 @@ public:
         });
         if (!allLie) {
             std::vector<QuiltPlan> lying;
+            PassChoice none;
+            none.summary.workable = false;
             for (const Shared& s : shared_)
                 lying.push_back(layQuilt(session_, s.job,
-                                         s.choices.empty() ? PassChoice{.summary = {.workable = false}}
-                                                           : s.choices.front(),
-                                         s.surface, layers_[s.job], points_[s.job]));
+                                         s.choices.empty() ? none : s.choices.front(), s.surface,
+                                         layers_[s.job], points_[s.job]));
             return {std::move(shared_), std::move(lying), {}};
         }
         best_ = layOut(Picks(shared_.size(), 0));

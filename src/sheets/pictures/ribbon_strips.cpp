@@ -40,9 +40,9 @@ std::vector<Interval> bars(const Top& top, bool horizontal) {
     return out;
 }
 
-class Drawing {
+class StripDrawing {
 public:
-    Drawing(QPainter& p, QRectF box, const PinRows& rows, const Top& top, const Strips& strips)
+    StripDrawing(QPainter& p, QRectF box, const PinRows& rows, const Top& top, const Strips& strips)
         : p_{p}
         , box_{box}
         , rows_{rows}
@@ -134,7 +134,7 @@ int stripsBeside(double width) {
 
 int drawStrips(QPainter& p, QRectF box, const PinRows& rows, const Top& top, const Strips& strips, int first) {
     p.save();
-    Drawing drawing{p, box, rows, top, strips};
+    StripDrawing drawing{p, box, rows, top, strips};
     const int last = std::min(strips.count, first + stripsBeside(box.width()));
     for (int i = first; i < last; ++i)
         drawing.strip(i, box.left() + (i - first) * kWide);
