@@ -157,6 +157,8 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
         out.plan->runnerUp = beside(best.layout);
     else if (front.runnerUp)
         out.plan->runnerUp = beside(*front.runnerUp);
+    if (&chosen == &best && out.plan->runnerUp == out.plan->leastBought)
+        out.plan->runnerUp = {}; // said once
     out.plan->toBring = toBring(problem, bolts, chosen.layout);
     const auto offer = [&](const Choice& c, Sentence wanted, bool isChosen) {
         out.plan->alternatives.push_back(

@@ -188,8 +188,14 @@ private:
             pack != all.end())
             add(*pack, false);
         add(*least(all), false);
+        const auto outdone = [&](const NewBatting& n) {
+            return std::ranges::any_of(all, [&](const NewBatting& o) {
+                return o.plan.pack.empty() && o.area < n.area &&
+                       o.plan.joins.size() <= n.plan.joins.size() && o.plan.strip <= n.plan.strip;
+            });
+        };
         for (const NewBatting& n : all)
-            if (n.plan.pack.empty() && n.plan.joins.size() <= chosen.plan.joins.size() + 1)
+            if (n.plan.pack.empty() && !outdone(n))
                 add(n, false);
     }
 
