@@ -51,7 +51,7 @@ Why ofPasses(const From& f) {
         w.inputs << std::pair{tr("Tables pushed together"),
                               f.size({f.quilt.surface.length, f.quilt.surface.width})}
                  << std::pair{tr("Rim kept free"), f.length(f.session.setting.room.inset)}
-                 << std::pair{tr("Anchor strip"), f.length(anchorStrip(f.job.basting))};
+                 << std::pair{tr("Anchor strip"), f.length(kAnchor)};
     if (const auto* way = f.way()) {
         w.inputs << std::pair{tr("Start"), words::start(way->start)}
                  << std::pair{tr("Way of all shifts"), f.length(way->shifted)};
