@@ -7111,6 +7111,10 @@
         <source>Leans farther by</source>
         <translation>Beugt sich weiter vor um</translation>
     </message>
+    <message>
+        <source>Tables stand this far from the wall</source>
+        <translation>Tische stehen so weit von der Wand</translation>
+    </message>
 </context>
 <context>
     <name>rows</name>

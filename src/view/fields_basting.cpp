@@ -47,6 +47,9 @@ Fields ofBasting(const Session& session, int quilt) {
                   });
     out << length({"inset", way, tr("Table rim kept free")}, unit,
                   [](Session& s) { return &s.setting.room.inset; });
+    if (!session.setting.room.walls.empty())
+        out << length({"wall_gap", way, tr("Tables stand this far from the wall")}, unit,
+                      [](Session& s) { return &s.setting.room.wallGap; });
     out << time({"from", way, tr("The session starts at")},
                 [](Session& s) { return &s.setting.start; });
     return out;

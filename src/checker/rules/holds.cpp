@@ -135,6 +135,7 @@ void holdsOrder(const QuiltView& v, Report& report) {
 void holdsNumbers(const QuiltView& v, Report& report) {
     using Turn = std::pair<std::size_t, bool>; ///< how far from the middle, then the short sides
     for (const Pass& p : v.quilt.passes) {
+        const bool wide = p.table.width() >= p.table.length(); // head and foot are the long sides
         std::vector<std::pair<Turn, int>> all;
         for (const Hold& h : p.holds) {
             if (h.numbers.size() != h.positions.size()) {
@@ -143,7 +144,7 @@ void holdsNumbers(const QuiltView& v, Report& report) {
                 continue;
             }
             for (std::size_t k = 0; k < h.numbers.size(); ++k)
-                all.push_back({{k, !isLong(p, h.side)}, h.numbers[k]});
+                all.push_back({{k, isAcross(h.side) != wide}, h.numbers[k]});
         }
         std::ranges::sort(all);
         int expected = 0;

@@ -148,12 +148,15 @@ std::vector<Spoiled> spoiledSupplies() {
          [](Good& g) { g.plan.supplies.erase(g.plan.supplies.begin() + 1); }},
         {"ClipsAreForgotten",
          {"supplies.enough"},
-         [](Good& g) { g.plan.supplies.erase(g.plan.supplies.begin() + 2); }},
+         [](Good& g) {
+             wallAtFoot(g);
+             g.plan.supplies.erase(g.plan.supplies.begin() + 2);
+         }},
         {"TapeIsForgotten", {"supplies.enough"}, [](Good& g) { g.plan.supplies.pop_back(); }},
         {"TapeIsTooShort",
          {"supplies.enough"},
          [](Good& g) {
-             g.plan.supplies.back() = {"tape", 90, 300, 0, "in"};
+             g.plan.supplies.back() = {"tape", 80, 300, 0, "in"};
          }},
         {"TapeIsInCentimetres",
          {},
