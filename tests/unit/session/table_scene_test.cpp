@@ -84,7 +84,7 @@ protected:
         auto made = made::anyAfternoon(GetParam());
         session = made.session;
         plan.quilts = made.quilts;
-        auto crew = planCrew(session, plan.quilts);
+        auto crew = planCrew(session, plan.quilts, made.points);
         plan.tasks = std::move(crew.tasks);
         plan.finish = crew.finish;
         complete = !anyStop(crew.findings);

@@ -145,7 +145,8 @@ TEST_F(Workshop, AZoneIsHandedOverBeforeTheSessionAndCanBeUndone) {
     desk->accept();
     EXPECT_FALSE(desk->isOpen());
     EXPECT_EQ(editor.job().handed, (std::vector<HandedZone>{{zone, to}}));
-    const auto again = planCrew(editor.session(), harbourLights().plan.quilts);
+    auto quilts = harbourLights().plan.quilts;
+    const auto again = planCrew(editor.session(), quilts, pointsOfZones(quilts));
     for (const auto& t : again.tasks)
         EXPECT_TRUE(t.zone != zone || t.people == std::vector<std::string>{to});
     editor.undo();
