@@ -32,10 +32,6 @@ QString name(Field::Kind kind) {
 namespace fields {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("fields", text);
-}
-
 Field made(const Label& label, Field::Kind kind) {
     Field field;
     field.key = label.key;
