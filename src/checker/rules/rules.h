@@ -32,7 +32,7 @@ void passesField(const QuiltView&, Report&);
 void passesShift(const QuiltView&, Report&);
 void passesTouch(const QuiltView&, Report&);
 void passesAnchor(const QuiltView&, Report&);
-void passesOutward(const QuiltView&, Report&);
+void passesOutward(const QuiltView&, Report&); // outward.cpp
 void passesWorth(const QuiltView&, Report&);
 void passesStart(const QuiltView&, Report&);
 void passesAlternatives(const QuiltView&, Report&);

@@ -76,15 +76,15 @@ std::vector<Spoiled> spoiledSurfaces() {
              g.quilt().surface.tables = {{0_in, 0_in, 40_in, 30_in}, {32_in, 0_in, 72_in, 30_in}};
          }},
         {"ATableIsCutUp",
-         {"surface.tables", "surface.stock"},
+         {"surface.tables", "surface.group", "surface.stock"},
          [](Good& g) {
              g.quilt().surface.tables = {{0_in, 0_in, 36_in, 30_in}, {36_in, 0_in, 72_in, 30_in}};
          }},
         {"TheFloorIsMadeOfTables",
-         {"surface.tables", "surface.passes", "passes.field"},
+         {"surface.tables", "surface.passes", "passes.field", "rolls.beyond"},
          [](Good& g) { g.quilt().surface.floor = true; }},
         {"MoreTablesThanThereAre",
-         {"surface.stock"},
+         {"surface.group", "surface.stock"},
          [](Good& g) {
              g.session.setting.room.tables = {{72_in, 15_in, 1}};
              g.quilt().surface.tables = {{0_in, 0_in, 72_in, 15_in}, {0_in, 15_in, 72_in, 30_in}};

@@ -135,8 +135,11 @@ std::vector<Spoiled> spoiledPeople() {
              g.task("1.1 place-open p1.A2").places.front().along = {0_in, 20_in};
          }},
         {"SomebodyStandsInAWall",
-         {"crew.places", "passes.ways"},
-         [](Good& g) { g.session.setting.room.walls = g.quilt().surface.closed = {Side::foot}; }},
+         {"crew.places"},
+         [](Good& g) {
+             wallAtFoot(g);
+             g.task("1.2 place-open A4").places.front().side = Side::foot;
+         }},
         {"AZoneIsWorkedFromNowhere",
          {"crew.places"},
          [](Good& g) { g.task("1.1 place-open p1.A2").places.clear(); }},
