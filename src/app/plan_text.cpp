@@ -248,7 +248,7 @@ void placing(std::ostringstream& out, const QuiltPlan& q, const Job& job) {
         out << "    " << s << '\n';
     const auto marks = [&](const char* name, const std::vector<Length>& of) {
         out << "    " << name;
-        for (const Length at : of)
+        for (const Length& at : of)
             out << ' ' << format(at, job.unit, false) << (&at == &of.back() ? "\n" : ",");
     };
     if (!q.rows)

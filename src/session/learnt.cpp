@@ -43,13 +43,13 @@ Learnt learntFrom(const WorkLog& log) {
         precision += 1 / variance;
         sum += e.mean() / variance;
     }
-    out.common = {sum / precision, std::sqrt(1 / precision)};
+    out.common = {sum / precision, std::sqrt(1 / precision), 1};
     for (const auto& [who, e] : all) {
-        // The person's own part, given the common one's middle; that the two are known together only
-        // is left to the common part's spread.
+        // The person's own part given the common one: what the ticks say beyond it, drawn to nothing
+        // by what is usual among people. Where the common part is taken higher, this is lower.
         const double own = 1 / square(kOfPeople) + 1 / e.variance();
-        out.people[who] = {(e.mean() - out.common.middle) / e.variance() / own,
-                           std::hypot(std::sqrt(1 / own), kDrift / 2)};
+        const double weight = 1 / e.variance() / own;
+        out.people[who] = {weight * (e.mean() - out.common.middle), std::sqrt(1 / own), 1 - weight};
     }
     return out;
 }

@@ -91,10 +91,12 @@ public:
 
     double once(Normal& normal) {
         const double now = double(from_.now.count());
-        const double common = from_.common.middle + from_.common.spread * normal();
+        const double open = from_.common.spread * normal();
+        const double common = from_.common.middle + open;
         for (std::size_t p = 0; p < names_.size(); ++p) {
             const PaceDoubt& d = doubts_[p];
-            slow_[p] = std::exp(common + d.middle + d.spread * normal());
+            slow_[p] = std::exp(from_.common.middle + d.ofCommon * open + d.middle +
+                                d.spread * normal());
             free_[p] = std::max(now, p < from_.hands.size() ? double(from_.hands[p].from) : now);
         }
         const double all = std::exp(common);
@@ -123,7 +125,7 @@ private:
         if (isNew) {
             names_.emplace_back(name);
             const auto known = from_.people.find(at->first);
-            doubts_.push_back(known == from_.people.end() ? PaceDoubt{0, kOfPeople}
+            doubts_.push_back(known == from_.people.end() ? PaceDoubt{0, kOfPeople, 1}
                                                           : known->second);
         }
         return at->second;
@@ -184,7 +186,7 @@ Seconds whole(double seconds) {
 } // namespace
 
 AfternoonFrom afternoonOf(const std::vector<Hand>& hands, Seconds now) {
-    return {.now = now, .hands = hands, .people = {}, .common = {0, kInCommon}, .inHand = {}};
+    return {.now = now, .hands = hands, .people = {}, .common = {0, kInCommon, 1}, .inHand = {}};
 }
 
 FinishRange finishRange(std::span<const Task> tasks, std::span<const PlannedBreak> breaks,

@@ -14,6 +14,9 @@ namespace bastewright::crew {
 struct PaceDoubt {
     double middle = 0;
     double spread = 0;
+    /// How much of what is open of the common part is open of this person too: of somebody whose own
+    /// time is known well, little.
+    double ofCommon = 1;
 };
 
 /// What an afternoon is simulated from.

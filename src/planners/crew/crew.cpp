@@ -175,6 +175,7 @@ private:
         std::map<int, std::map<int, bastewright::Length>> places;
         std::vector<int> free(hands_.size(), now);
         std::vector<Length> out;
+        std::map<int, int> worked;
         passes_.clear();
         given_->ironsUsed.clear();
         end_ = now;
@@ -191,6 +192,7 @@ private:
             for (const int p : b.team)
                 start.ready = std::max(start.ready, free[static_cast<std::size_t>(p)]);
             start.lastRest = rest[b.surface];
+            start.work = worked;
             for (const PassCrew& c : crews_[static_cast<std::size_t>(b.job)])
                 start.earlier.push_back(&c);
             for (std::size_t j = k; j < times.size(); ++j)
@@ -205,6 +207,7 @@ private:
             ready[b.surface] = plan.end;
             rest[b.surface] = plan.lastRest;
             barrier[b.surface] = plan.barrier;
+            worked = plan.work;
             for (const int p : b.team)
                 free[static_cast<std::size_t>(p)] = plan.end;
             crews_[static_cast<std::size_t>(b.job)][b.pass] = plan.crew;

@@ -30,6 +30,7 @@ struct PassStart {
     std::vector<std::string> barrier;  ///< ids of what has to have ended
     bool firstOnTheTable = true;       ///< the tables have still to be set up
     int lastRest = 0;                  ///< when the last break ended
+    std::map<int, int> work{};         ///< seconds each has worked so far
     std::vector<const PassCrew*> earlier{}; ///< of the passes before this, by index
     /// From here to the end of the work at this table, and to the end of this pass, about; for
     /// proposing breaks. 0: none is proposed.
@@ -41,7 +42,7 @@ struct PassPlan {
     PassCrew crew;
     std::vector<PlannedBreak> breaks;   ///< proposed
     std::vector<std::string> barrier;
-    std::map<int, int> work;            ///< seconds by hand
+    std::map<int, int> work;            ///< seconds each has worked by then
     int start = 0, end = 0, lastRest = 0;
     int overtime = 0;                   ///< seconds beyond somebody's hours
     int pinsFrom = 0, pinsUntil = 0;    ///< from the first zone work to the last

@@ -33,6 +33,7 @@ PassSteps::PassSteps(const Given& given, QuiltTable& table, Letters& letters,
     out_.start = start.ready;
     out_.lastRest = start.lastRest;
     out_.barrier = start.barrier;
+    out_.work = start.work;
 }
 
 PassPlan PassSteps::run() {

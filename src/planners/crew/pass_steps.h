@@ -61,6 +61,8 @@ private:
                         const std::vector<ZoneJob>& others);
     bool honour(ZoneJob& work, TaskKind kind, const PassCrew& crew, const Pass& pass,
                 const std::vector<ZoneJob>& others) const;
+    void letSomebodyStay(ZoneJob& work, TaskKind kind, const PassCrew& crew,
+                         const Pass& pass) const;
     static bool inSomebodysWay(const ZoneJob& work, const std::vector<ZoneJob>& others);
     int startOf(const std::vector<ZoneJob>& work, int length) const;
     int withIrons(int start, int length, int irons) const;

@@ -91,6 +91,23 @@ bool PassSteps::giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& cre
     return work.person >= 0;
 }
 
+/// Beyond everybody's hours: its owner, else who leaves last.
+void PassSteps::letSomebodyStay(ZoneJob& work, TaskKind kind, const PassCrew& crew,
+                                const Pass& pass) const {
+    std::vector<int> who = start_.team;
+    const int owner =
+        work.zone->post >= 0 ? crew.people[static_cast<std::size_t>(work.zone->post)] : -1;
+    std::erase_if(who, [&](int p) {
+        return hand(p).from >= kAlways || !able(p, kind) || !hand(p).helper.pins;
+    });
+    std::ranges::stable_sort(who, {}, [&](int p) {
+        return std::pair{p == owner ? 0 : 1, -hand(p).until};
+    });
+    for (const int p : who)
+        if (give(work, p, kind, crew, pass))
+            return;
+}
+
 bool PassSteps::inSomebodysWay(const ZoneJob& work, const std::vector<ZoneJob>& others) {
     return std::ranges::any_of(others, [&](const ZoneJob& o) {
         return o.person >= 0 && o.person != work.person && o.zone != work.zone &&
@@ -175,7 +192,8 @@ void PassSteps::assign(std::vector<ZoneJob>& work, TaskKind kind, const PassCrew
             open.push_back(&w);
     }
     for (ZoneJob* w : open)
-        giveToSomebody(*w, kind, crew, pass, work);
+        if (!giveToSomebody(*w, kind, crew, pass, work))
+            letSomebodyStay(*w, kind, crew, pass);
     for (ZoneJob& w : work)
         honour(w, kind, crew, pass, work);
 }

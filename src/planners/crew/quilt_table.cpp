@@ -139,18 +139,23 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people) con
         all.resize(kLookedAt);
     for (Arrangement& a : all) {
         a.cost = walking(a.homes);
-        for (std::size_t k = 0; k < grounds_.size(); ++k) {
-            if (points_[k].empty())
-                continue;
-            a.cost += trial(a.homes, k, grounds_[k]).cost;
-            if (alike)
-                continue;
-            // Who sits or keeps to a side may be in others' way.
-            Letters letters;
-            a.cost += kConflict * crewOf(a.homes, k, grounds_[k], letters, {}).conflicts;
-        }
+        for (std::size_t k = 0; k < grounds_.size(); ++k)
+            if (!points_[k].empty())
+                a.cost += trial(a.homes, k, grounds_[k]).cost;
+    }
+    std::ranges::stable_sort(all, {}, &Arrangement::cost);
+    // The best in which nobody is in anybody's way.
+    for (Arrangement& a : all) {
+        Letters letters;
+        int conflicts = 0;
+        for (std::size_t k = 0; k < grounds_.size(); ++k)
+            if (!points_[k].empty())
+                conflicts += crewOf(a.homes, k, grounds_[k], letters, {}).conflicts;
+        a.cost += kConflict * conflicts;
         if (best.homes.empty() || a.cost < best.cost - 1e-9)
             best = std::move(a);
+        if (conflicts == 0)
+            break;
     }
     return best;
 }
@@ -174,11 +179,8 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
             break;
         best = std::move(fewer);
     }
-    // Where somebody who sits or keeps to a side is in the way of all the rest, they have no zones.
+    // Where somebody is in another's way however they stand, one has no zones.
     for (std::size_t k = 0; k < key.size() && best.cost >= kConflict && key.size() > 1; ++k) {
-        const Helper& h = *helpers_[static_cast<std::size_t>(key[k])];
-        if (!h.seated && !h.side)
-            continue;
         some = key;
         some.erase(some.begin() + static_cast<std::ptrdiff_t>(k));
         if (Arrangement fewer = arranged(some);
