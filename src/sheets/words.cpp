@@ -121,7 +121,7 @@ QString sidesList(const std::vector<Side>& sides) {
 QString zoneList(const std::vector<std::string>& ids) {
     QStringList words;
     for (const auto& id : ids)
-        words << QString::fromStdString(id);
+        words << QString::fromUtf8(zoneName(id));
     return words.join(Text::tr(", "));
 }
 

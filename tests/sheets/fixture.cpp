@@ -220,8 +220,7 @@ private:
     std::size_t turn_ = 0;
 };
 
-QuiltPlan quiltByHand(const Job& job) {
-    /// The zones' pins, told by their rows.
+/// The zones' pins, told by their rows.
 PinRows inRows(const QuiltPlan& q) {
     std::map<Length, std::set<Length>> lines;
     for (const Zone& z : q.zones)
@@ -240,7 +239,8 @@ PinRows inRows(const QuiltPlan& q) {
     return out;
 }
 
-QuiltPlan q;
+QuiltPlan quiltByHand(const Job& job) {
+    QuiltPlan q;
     q.name = job.name;
     const Rect top = topRect(job.top);
     const auto grown = [&](Length by) { return Size{top.width() + 2 * by, top.length() + 2 * by}; };

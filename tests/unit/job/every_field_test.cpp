@@ -23,14 +23,14 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Machine>(), 1u);
     EXPECT_EQ(fieldCount<HandedZone>(), 2u);
     EXPECT_EQ(fieldCount<Job>(), 10u);
-    EXPECT_EQ(fieldCount<Table>(), 3u);
+    EXPECT_EQ(fieldCount<Table>(), 4u);
     EXPECT_EQ(fieldCount<PushedTogether>(), 2u);
-    EXPECT_EQ(fieldCount<Room>(), 6u);
-    EXPECT_EQ(fieldCount<Helper>(), 11u);
+    EXPECT_EQ(fieldCount<Room>(), 7u);
+    EXPECT_EQ(fieldCount<Helper>(), 14u);
     EXPECT_EQ(fieldCount<Break>(), 2u);
     EXPECT_EQ(fieldCount<ClipStock>(), 2u);
     EXPECT_EQ(fieldCount<Stash>(), 4u);
-    EXPECT_EQ(fieldCount<Setting>(), 4u);
+    EXPECT_EQ(fieldCount<Setting>(), 6u);
     EXPECT_EQ(fieldCount<Session>(), 4u);
 }
 

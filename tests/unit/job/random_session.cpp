@@ -157,6 +157,10 @@ Setting setting(Random& r) {
     if (r.chance(30))
         s.room.together = {r.length(100_in, 400_in), r.length(12_in, 100_in)};
     s.start = ClockTime{std::chrono::minutes{r.whole(0, 1439)}};
+    s.proposeBreaks = r.chance(50);
+    for (int b = r.chance(30) ? r.count(1, 3) : 0; b > 0; --b)
+        s.breaks.push_back({ClockTime{std::chrono::minutes{r.whole(0, 700)}},
+                            ClockTime{std::chrono::minutes{r.whole(701, 1439)}}});
     for (int n = r.count(0, 9); n > 0; --n) {
         Helper h;
         h.name = r.name(n);
@@ -173,6 +177,8 @@ Setting setting(Random& r) {
         h.irons = r.chance(50);
         h.lifts = r.chance(50);
         h.closes = r.chance(50);
+        h.pins = r.chance(50);
+        h.bends = r.chance(50);
         h.seated = r.chance(50);
         if (r.chance(30))
             h.side = r.oneOf(std::vector<Side>(kSides.begin(), kSides.end()));

@@ -12,9 +12,9 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Size>(), 2u);
     EXPECT_EQ(fieldCount<LayerSizes>(), 3u);
     EXPECT_EQ(fieldCount<SurfacePlan>(), 8u);
-    EXPECT_EQ(fieldCount<Hold>(), 5u);
+    EXPECT_EQ(fieldCount<Hold>(), 7u);
     EXPECT_EQ(fieldCount<Roll>(), 7u);
-    EXPECT_EQ(fieldCount<Pass>(), 16u);
+    EXPECT_EQ(fieldCount<Pass>(), 19u);
     EXPECT_EQ(fieldCount<PlacedPoint>(), 2u);
     EXPECT_EQ(fieldCount<Zone>(), 4u);
     EXPECT_EQ(fieldCount<PinAside>(), 2u);
@@ -37,12 +37,14 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<QuiltBounds>(), 2u);
     EXPECT_EQ(fieldCount<QuiltPlan>(), 13u);
     EXPECT_EQ(fieldCount<StandingPlace>(), 2u);
-    EXPECT_EQ(fieldCount<Task>(), 11u);
-    EXPECT_EQ(fieldCount<Share>(), 2u);
+    EXPECT_EQ(fieldCount<Stretch>(), 3u);
+    EXPECT_EQ(fieldCount<PlannedBreak>(), 4u);
+    EXPECT_EQ(fieldCount<FinishRange>(), 3u);
+    EXPECT_EQ(fieldCount<Task>(), 10u);
     EXPECT_EQ(fieldCount<Supply>(), 6u);
     EXPECT_EQ(fieldCount<Help>(), 4u);
     EXPECT_EQ(fieldCount<Finding>(), 4u);
-    EXPECT_EQ(fieldCount<Plan>(), 8u);
+    EXPECT_EQ(fieldCount<Plan>(), 10u);
 }
 
 } // namespace

@@ -25,6 +25,10 @@ public:
             p.help.push_back({Help::Kind(r_.count(0, int(Help::Kind::fewestPoints))), sentence(),
                               Seconds{r_.whole(-9, 99999)}, r_.count(-1, 9)});
         p.finish = Seconds{r_.whole(0, 99999)};
+        for (int n = r_.count(0, 2); n > 0; --n)
+            p.breaks.push_back(rest());
+        p.range = {Seconds{r_.whole(0, 999)}, Seconds{r_.whole(1000, 9999)},
+                   Seconds{r_.whole(10000, 99999)}};
         p.finishBound = Seconds{r_.whole(0, 99999)};
         using enum Finding::Level;
         for (int n = r_.count(0, 3); n > 0; --n)
@@ -99,6 +103,11 @@ private:
         return {side(), r_.chance(50) ? Hold::Kind::clamp : Hold::Kind::tape, r_.count(0, 9),
                 positive(), some(4, &Builder::length), some(4, &Builder::round), positive()};
     }
+    Stretch stretch() { return {text(), text(), some(2, &Builder::place)}; }
+    PlannedBreak rest() {
+        return {Seconds{r_.whole(0, 99999)}, Seconds{r_.whole(0, 99999)}, r_.chance(50),
+                some(2, &Builder::text)};
+    }
     int round() { return r_.count(1, 30); }
     Beyond beyond() { return static_cast<Beyond>(r_.count(0, 5)); }
     Roll roll() {
@@ -115,6 +124,7 @@ private:
         p.table = rect();
         p.shift = {length(), length()};
         p.zones = some(4, &Builder::text);
+        p.stretches = some(3, &Builder::stretch);
         p.holds = some(3, &Builder::hold);
         p.backingOverhang = perSide();
         p.battingOverhang = perSide();
@@ -235,7 +245,6 @@ private:
                 r_.count(0, 9),
                 r_.count(0, 9),
                 text(),
-                r_.chance(20) ? std::optional{Share{side(), r_.count(0, 99)}} : std::nullopt,
                 some(3, &Builder::text),
                 some(3, &Builder::place),
                 Seconds{r_.whole(0, 99999)},
