@@ -53,7 +53,7 @@ std::vector<Spoiled> spoiledPoints() {
          {"points.edge"},
          [](Good& g) { pointAt(g, 1_in, 20_in).angle = 0; }},
         {"ADotIsBesideTheTop",
-         {"points.edge"},
+         {"points.edge", "points.zone"},
          [](Good& g) { pointAt(g, 1_in, 20_in).at.x = -0.5_in; },
          goodDots},
         {"PinsAreTooNearASeam", {"points.clearance"}, askForMoreClearance},
