@@ -168,7 +168,7 @@ std::vector<Spoiled> spoiledSupplies() {
          [](Good& g) { // both quilts are made in the same hour, by others
              g.session.setting.room.tables.front().count = 2;
              g.plan.quilts.back().surface.number = 2;
-             const Seconds start = g.task("2.1 lay-backing").start;
+             const Seconds start = g.task("2.1 set-up").start;
              for (const char* name : {"Cai", "Dot"})
                  g.session.setting.helpers.emplace_back().name = name;
              for (Task& t : g.plan.tasks)

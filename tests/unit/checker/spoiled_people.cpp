@@ -118,7 +118,7 @@ std::vector<Spoiled> spoiledPeople() {
          {"crew.hours"},
          [](Good& g) { bo(g).until = ClockTime{std::chrono::minutes{12 * 60}}; }},
         {"AdaIsInTwoPlaces",
-         {"crew.twice"},
+         {"crew.twice", "crew.hands"},
          [](Good& g) { g.task("1.1 place-open p1.B2").people = {"Ada"}; }},
         {"TwoPressWithOneIron",
          {"crew.irons"},
