@@ -1730,6 +1730,60 @@
     </message>
 </context>
 <context>
+    <name>RowsCard</name>
+    <message>
+        <source>Previous row</source>
+        <translation>Vorige Reihe</translation>
+    </message>
+    <message>
+        <source>Next row</source>
+        <translation>Nächste Reihe</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>RowsDesk</name>
+    <message>
+        <source>Row %1 of %2: %3</source>
+        <translation>Reihe %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>at the odd rows’ marks</source>
+        <translation>an den Marken der ungeraden Reihen</translation>
+    </message>
+    <message>
+        <source>at the even rows’ marks</source>
+        <translation>an den Marken der geraden Reihen</translation>
+    </message>
+    <message>
+        <source>%1 from the head, %2</source>
+        <translation>%1 vom Kopf, %2</translation>
+    </message>
+    <message>
+        <source>%1 from the left, %2</source>
+        <translation>%1 von links, %2</translation>
+    </message>
+    <message>
+        <source>%1; 1 of them beside its mark, clear of a seam</source>
+        <translation>%1; 1 davon neben ihrer Marke, frei von einer Naht</translation>
+    </message>
+    <message>
+        <source>%1; %2 of them beside their marks, clear of seams</source>
+        <translation>%1; %2 davon neben ihren Marken, frei von Nähten</translation>
+    </message>
+    <message>
+        <source>Along a row, from the left: above odd rows, below even rows</source>
+        <translation>Entlang einer Reihe, von links: oben ungerade, unten gerade Reihen</translation>
+    </message>
+    <message>
+        <source>Along a row, from the head: above odd rows, below even rows</source>
+        <translation>Entlang einer Reihe, vom Kopf: oben ungerade, unten gerade Reihen</translation>
+    </message>
+</context>
+<context>
     <name>Sheet</name>
     <message>
         <source>Close</source>
@@ -2619,26 +2673,6 @@
         <translation>Quilt weiterschieben</translation>
     </message>
     <message>
-        <source>Hand over: roll it for the machine</source>
-        <translation>Übergeben: für die Maschine rollen</translation>
-    </message>
-    <message>
-        <source>%1, head part</source>
-        <translation>%1, Kopfteil</translation>
-    </message>
-    <message>
-        <source>%1, foot part</source>
-        <translation>%1, Fußteil</translation>
-    </message>
-    <message>
-        <source>%1, left part</source>
-        <translation>%1, linker Teil</translation>
-    </message>
-    <message>
-        <source>%1, right part</source>
-        <translation>%1, rechter Teil</translation>
-    </message>
-    <message>
         <source>%1: place %2, open</source>
         <translation>%1: %2 stecken, offen</translation>
     </message>
@@ -2713,10 +2747,6 @@
     <message>
         <source>Turn the quilt over</source>
         <translation>Quilt wenden</translation>
-    </message>
-    <message>
-        <source>Hand over</source>
-        <translation>Übergeben</translation>
     </message>
     <message>
         <source>Opened from the middle, patted flat, not pulled.</source>
@@ -2873,10 +2903,6 @@
     <message>
         <source>the middle of the top, %1 from the left and right edges, %2 from the head and foot edges</source>
         <translation>die Mitte des Oberteils, %1 vom linken und rechten Rand, %2 vom Kopf- und Fußrand</translation>
-    </message>
-    <message>
-        <source>%1; zone %2</source>
-        <translation>%1; Zone %2</translation>
     </message>
     <message>
         <source>Fold each side edge to edge, or measure, and mark the four middles with a thread. The lines between opposite marks cross at the start.</source>
@@ -3104,23 +3130,55 @@
     </message>
     <message>
         <source>Ribbons</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßbänder</translation>
     </message>
     <message>
         <source>This line is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Linie misst %1.</translation>
     </message>
     <message>
         <source>If yours is not, print at 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Misst deine anders, mit 100 % drucken.</translation>
     </message>
     <message>
         <source>%1 · true size</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · wahre Größe</translation>
     </message>
     <message>
         <source>Lay a ribbon along strip 1, copy one edge, go on at strip 2; or cut the strips out and join them. Left edges: where the rows lie, along the side. Right edges: marks along a row, black for odd rows, white for even ones. Gray: sashing and borders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Band an Streifen 1 anlegen, eine Kante abzeichnen, bei Streifen 2 weitermachen; oder die Streifen ausschneiden und aneinandersetzen. Linke Kanten: wo die Reihen liegen, entlang der Seite. Rechte Kanten: Marken entlang einer Reihe, schwarz für ungerade, weiß für gerade Reihen. Grau: Zwischenstreifen und Ränder.</translation>
+    </message>
+    <message>
+        <source>%1; zone %2 of pass %3</source>
+        <translation>%1; Zone %2 in Durchgang %3</translation>
+    </message>
+    <message>
+        <source>Set up the tables, mark their middles, open the pins into bowls</source>
+        <translation>Tische aufstellen, ihre Mitten markieren, die Nadeln offen in Schalen legen</translation>
+    </message>
+    <message>
+        <source>Clamp the backing, middles first</source>
+        <translation>Die Rückseite festklemmen, die Mitten zuerst</translation>
+    </message>
+    <message>
+        <source>Roll it up for the machine</source>
+        <translation>Für die Maschine aufrollen</translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation>Aufbauen</translation>
+    </message>
+    <message>
+        <source>Clamp the backing</source>
+        <translation>Rückseite festklemmen</translation>
+    </message>
+    <message>
+        <source>Legs locked, joints covered, middles marked; pins counted.</source>
+        <translation>Beine eingerastet, Fugen abgedeckt, Mitten markiert; Nadeln gezählt.</translation>
+    </message>
+    <message>
+        <source>Everybody their own stretch, middles first. Firm, never stretched.</source>
+        <translation>Alle am eigenen Abschnitt, die Mitten zuerst. Straff, nie gedehnt.</translation>
     </message>
 </context>
 <context>
@@ -4617,10 +4675,6 @@
         <translation>Zone %1 gehört zu keinem Durchgang.</translation>
     </message>
     <message>
-        <source>%1 does not reach all of zone %2 from an open side: their reach is %3, it takes %4.</source>
-        <translation>%1 erreicht Zone %2 von keiner freien Seite ganz: Reichweite %3, nötig %4.</translation>
-    </message>
-    <message>
         <source>%1 does not reach all of zone %2 from an open side: their reach is %3.</source>
         <translation>%1 erreicht Zone %2 von keiner freien Seite ganz: Reichweite %3.</translation>
     </message>
@@ -4675,10 +4729,6 @@
     <message>
         <source>Let somebody who reaches it iron.</source>
         <translation>Jemanden bügeln lassen, der sie erreicht.</translation>
-    </message>
-    <message>
-        <source>The quilt has to be moved, and nobody lifts.</source>
-        <translation>Der Quilt muss bewegt werden, und niemand hebt.</translation>
     </message>
     <message>
         <source>Let one helper who stands lift.</source>
@@ -5281,14 +5331,6 @@
         <translation>Zone %1 wird in diesem Plan nicht von hinten gebügelt.</translation>
     </message>
     <message>
-        <source>Task %1 is not one of those for zone %2.</source>
-        <translation>Aufgabe %1 gehört nicht zu Zone %2.</translation>
-    </message>
-    <message>
-        <source>Task %1 is ticked already.</source>
-        <translation>Aufgabe %1 ist schon abgehakt.</translation>
-    </message>
-    <message>
         <source>Zone %1 was %2</source>
         <translation>Zone %1 wurde %2</translation>
     </message>
@@ -5311,10 +5353,6 @@
     <message>
         <source>It is %1 since the last break: five minutes off their feet do everybody good. Irons off first.</source>
         <translation>Die letzte Pause ist %1 her: Fünf Minuten Sitzen tun allen gut. Vorher Bügeleisen aus.</translation>
-    </message>
-    <message>
-        <source>%1 rows of zones are done since the last break: a good place for a short rest. Irons off first.</source>
-        <translation>Seit der letzten Pause sind %1 Zonenreihen fertig: eine gute Stelle für eine kurze Rast. Vorher Bügeleisen aus.</translation>
     </message>
     <message>
         <source>Zone %1 has been with %2 for %3 instead of %4: perhaps somebody can lend a hand, or it is done and not ticked.</source>
@@ -5341,14 +5379,6 @@
         <translation>%1 Nadeln fehlen. Suchen, bevor sich jemand setzt oder barfuß geht; Kinder und Tiere fernhalten, bis sie gefunden sind. %2</translation>
     </message>
     <message>
-        <source>The rest runs %1 past the hours of %2.</source>
-        <translation>Der Rest geht %1 über die Zeit hinaus (%2).</translation>
-    </message>
-    <message>
-        <source>It works if %1 stays until %2.</source>
-        <translation>Es geht, wenn %1 bis %2 bleibt.</translation>
-    </message>
-    <message>
         <source>%1 pins are still to be placed, and %2 are left.</source>
         <translation>%1 Nadeln sind noch zu stecken, und %2 sind übrig.</translation>
     </message>
@@ -5363,70 +5393,6 @@
     <message>
         <source>Put them back, or finish the pass in hand and plan the rest of the quilt as a job of its own.</source>
         <translation>Die Tische zurückstellen, oder den laufenden Durchgang fertig machen und den Rest als eigenes Projekt planen.</translation>
-    </message>
-    <message>
-        <source>Nobody is at the table.</source>
-        <translation>Niemand ist am Tisch.</translation>
-    </message>
-    <message>
-        <source>Report who is there, then plan again.</source>
-        <translation>Melden, wer da ist, dann neu planen.</translation>
-    </message>
-    <message>
-        <source>Ask somebody who can to come to the table, then plan again.</source>
-        <translation>Jemanden an den Tisch bitten, der es kann, dann neu planen.</translation>
-    </message>
-    <message>
-        <source>its zone is not in the plan</source>
-        <translation>die Zone steht nicht im Plan</translation>
-    </message>
-    <message>
-        <source>there is no iron</source>
-        <translation>es gibt kein Bügeleisen</translation>
-    </message>
-    <message>
-        <source>nobody left may iron and reaches it</source>
-        <translation>von den Übrigen bügelt niemand, der sie erreicht</translation>
-    </message>
-    <message>
-        <source>nobody left closes pins and reaches it</source>
-        <translation>von den Übrigen schließt niemand Nadeln, der sie erreicht</translation>
-    </message>
-    <message>
-        <source>nobody left reaches all of it from an open side</source>
-        <translation>von den Übrigen erreicht sie niemand ganz von einer freien Seite</translation>
-    </message>
-    <message>
-        <source>%1 of zone %2 is left to nobody: %3.</source>
-        <translation>%1 in Zone %2 bleibt liegen: %3.</translation>
-    </message>
-    <message>
-        <source>%1 of zones %2 is left to nobody: %3.</source>
-        <translation>%1 in den Zonen %2 bleibt liegen: %3.</translation>
-    </message>
-    <message>
-        <source>%1 of pass %2 is left to nobody: %3.</source>
-        <translation>%1 in Durchgang %2 bleibt liegen: %3.</translation>
-    </message>
-    <message>
-        <source>%1 of passes %2 is left to nobody: %3.</source>
-        <translation>%1 in den Durchgängen %2 bleibt liegen: %3.</translation>
-    </message>
-    <message>
-        <source>nobody is at the table</source>
-        <translation>niemand ist am Tisch</translation>
-    </message>
-    <message>
-        <source>The shift into pass %1 wants %2 people who lift, and none is left.</source>
-        <translation>Das Weiterschieben zu Durchgang %1 braucht %2 Hebende, und niemand ist übrig.</translation>
-    </message>
-    <message>
-        <source>The shift into pass %1 wants %2 people who lift, and one is left.</source>
-        <translation>Das Weiterschieben zu Durchgang %1 braucht %2 Hebende, und einer ist übrig.</translation>
-    </message>
-    <message>
-        <source>The shift into pass %1 wants %2 people who lift, and %3 are left.</source>
-        <translation>Das Weiterschieben zu Durchgang %1 braucht %2 Hebende, und %3 sind übrig.</translation>
     </message>
     <message>
         <source>the laying of the backing</source>
@@ -5493,10 +5459,6 @@
         <translation>das Wenden</translation>
     </message>
     <message>
-        <source>the handing over</source>
-        <translation>die Übergabe</translation>
-    </message>
-    <message>
         <source>The laying of the backing</source>
         <translation>Das Auflegen der Rückseite</translation>
     </message>
@@ -5559,10 +5521,6 @@
     <message>
         <source>The turning over</source>
         <translation>Das Wenden</translation>
-    </message>
-    <message>
-        <source>The handing over</source>
-        <translation>Die Übergabe</translation>
     </message>
     <message>
         <source>placing of zone %1</source>
@@ -6380,6 +6338,66 @@
         <source>Pull the tables a foot away from the wall: then the quilt can hang down there.</source>
         <translation>Die Tische 30 cm von der Wand abrücken: Dann kann der Quilt dort hängen.</translation>
     </message>
+    <message>
+        <source>Nobody here works at the zones: everybody leads, walks round and checks.</source>
+        <translation>Niemand hier arbeitet an den Zonen: Alle leiten an, gehen herum und prüfen.</translation>
+    </message>
+    <message>
+        <source>Let one helper pin.</source>
+        <translation>Jemanden Nadeln setzen lassen.</translation>
+    </message>
+    <message>
+        <source>%1, pass %2: nobody is there for zone %3.</source>
+        <translation>%1, Durchgang %2: Für Zone %3 ist niemand da.</translation>
+    </message>
+    <message>
+        <source>Let somebody who reaches it stay.</source>
+        <translation>Jemanden dabehalten, der sie erreicht.</translation>
+    </message>
+    <message>
+        <source>The layers have to be laid and the quilt moved, and nobody lifts.</source>
+        <translation>Die Lagen müssen aufgelegt und der Quilt bewegt werden, und niemand hebt.</translation>
+    </message>
+    <message>
+        <source>Nobody here bends down to look underneath.</source>
+        <translation>Niemand hier bückt sich, um darunter nachzusehen.</translation>
+    </message>
+    <message>
+        <source>Ask somebody to come for the checks, or feel underneath with a palm from every side.</source>
+        <translation>Jemanden für die Prüfungen dazubitten oder von jeder Seite mit der flachen Hand darunter tasten.</translation>
+    </message>
+    <message>
+        <source>Zone %1 of %2 was handed to %3, who is not there for it or would stand in somebody&apos;s way.</source>
+        <translation>Zone %1 von %2 war für %3 bestimmt: dafür nicht da oder jemandem im Weg.</translation>
+    </message>
+    <message>
+        <source>%1, pass %2</source>
+        <translation>%1, Durchgang %2</translation>
+    </message>
+    <message>
+        <source>the setting up</source>
+        <translation>das Aufbauen</translation>
+    </message>
+    <message>
+        <source>the clamping of the backing</source>
+        <translation>das Festklemmen der Rückseite</translation>
+    </message>
+    <message>
+        <source>the rolling up</source>
+        <translation>das Aufrollen</translation>
+    </message>
+    <message>
+        <source>The setting up</source>
+        <translation>Das Aufbauen</translation>
+    </message>
+    <message>
+        <source>The clamping of the backing</source>
+        <translation>Das Festklemmen der Rückseite</translation>
+    </message>
+    <message>
+        <source>The rolling up</source>
+        <translation>Das Aufrollen</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -7115,6 +7133,14 @@
         <source>Tables stand this far from the wall</source>
         <translation>Tische stehen so weit von der Wand</translation>
     </message>
+    <message>
+        <source>Works at zones</source>
+        <translation>Arbeitet an Zonen</translation>
+    </message>
+    <message>
+        <source>Looks underneath</source>
+        <translation>Sieht darunter nach</translation>
+    </message>
 </context>
 <context>
     <name>rows</name>
@@ -7320,10 +7346,6 @@
     <message>
         <source>%1 passes</source>
         <translation>%1 Durchgänge</translation>
-    </message>
-    <message>
-        <source>A pass bastes what lies on the tables inside their rim. A strip of basted quilt stays on them as an anchor when the quilt is shifted, so each pass after the first gains the usable size less that strip.</source>
-        <translation>Ein Durchgang heftet, was innerhalb des Randes auf den Tischen liegt. Beim Weiterschieben bleibt ein gehefteter Streifen als Anker liegen; jeder weitere Durchgang gewinnt deshalb das nutzbare Maß weniger diesen Streifen.</translation>
     </message>
     <message>
         <source>Top</source>
@@ -7633,6 +7655,10 @@
         <source>Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: common practice, 3 to 6 in; the batting’s label goes first.</source>
         <translation>Schranke und Reihen: Kershner, American Journal of Mathematics 61 (1939). Abstand: übliche Praxis, 3 bis 6 Zoll; die Angabe auf dem Vlies geht vor.</translation>
     </message>
+    <message>
+        <source>A pass bastes what lies on the tables and is not basted yet; where the top goes on past the table&apos;s edge, a rim stays free. A strip of basted quilt stays on them as an anchor when the quilt is shifted, so each pass after the first gains the tables&apos; size less rim and strip.</source>
+        <translation>Ein Durchgang heftet, was auf den Tischen liegt und noch nicht geheftet ist; wo das Top über die Tischkante hinausgeht, bleibt ein Streifen frei. Beim Weiterschieben bleibt ein gehefteter Streifen als Anker liegen; jeder weitere Durchgang gewinnt deshalb das Maß der Tische ohne freien Streifen und Anker.</translation>
+    </message>
 </context>
 <context>
     <name>words</name>
@@ -7663,14 +7689,6 @@
     <message>
         <source>%1 lay the top</source>
         <translation>%1 legen das Oberteil auf</translation>
-    </message>
-    <message>
-        <source>%1 re-clamps through all layers</source>
-        <translation>%1 setzt die Klemmen auf alle Lagen um</translation>
-    </message>
-    <message>
-        <source>%1 re-clamp through all layers</source>
-        <translation>%1 setzen die Klemmen auf alle Lagen um</translation>
     </message>
     <message>
         <source>%1 pins %2</source>
@@ -7785,10 +7803,6 @@
         <translation>Dieser Quilt ist fertig.</translation>
     </message>
     <message>
-        <source>%1 part</source>
-        <translation>Teil %1</translation>
-    </message>
-    <message>
         <source>In the ditch</source>
         <translation>Im Nahtschatten</translation>
     </message>
@@ -7833,20 +7847,12 @@
         <translation>%1 Klebepunkte</translation>
     </message>
     <message>
-        <source>Lay and hold the backing</source>
-        <translation>Rückseite auflegen, halten</translation>
-    </message>
-    <message>
         <source>Lay the batting</source>
         <translation>Vlies auflegen</translation>
     </message>
     <message>
         <source>Lay the top</source>
         <translation>Oberteil auflegen</translation>
-    </message>
-    <message>
-        <source>Re-clamp through all layers</source>
-        <translation>Klemmen auf alle Lagen</translation>
     </message>
     <message>
         <source>Put pins in, open</source>
@@ -7911,14 +7917,6 @@
     <message>
         <source>top</source>
         <translation>Oberteil</translation>
-    </message>
-    <message>
-        <source>re-clamp</source>
-        <translation>umklemmen</translation>
-    </message>
-    <message>
-        <source>smooth</source>
-        <translation>glätten</translation>
     </message>
     <message>
         <source>check below</source>
@@ -8012,59 +8010,61 @@
         <source>From one end</source>
         <translation>Von einem Ende aus</translation>
     </message>
-</context>
-<context>
-    <name>RowsCard</name>
     <message>
-        <source>Previous row</source>
-        <translation>Vorige Reihe</translation>
+        <source>%1 sets up</source>
+        <translation>%1 baut auf</translation>
     </message>
     <message>
-        <source>Next row</source>
-        <translation>Nächste Reihe</translation>
+        <source>%1 set up</source>
+        <translation>%1 bauen auf</translation>
     </message>
     <message>
-        <source>Close</source>
-        <translation>Schließen</translation>
-    </message>
-</context>
-<context>
-    <name>RowsDesk</name>
-    <message>
-        <source>Row %1 of %2: %3</source>
-        <translation>Reihe %1 von %2: %3</translation>
+        <source>%1 clamps the backing</source>
+        <translation>%1 klemmt die Rückseite fest</translation>
     </message>
     <message>
-        <source>at the odd rows’ marks</source>
-        <translation>an den Marken der ungeraden Reihen</translation>
+        <source>%1 clamp the backing</source>
+        <translation>%1 klemmen die Rückseite fest</translation>
     </message>
     <message>
-        <source>at the even rows’ marks</source>
-        <translation>an den Marken der geraden Reihen</translation>
+        <source>%1 moves the clamps to all three layers</source>
+        <translation>%1 setzt die Klemmen auf alle drei Lagen um</translation>
     </message>
     <message>
-        <source>%1 from the head, %2</source>
-        <translation>%1 vom Kopf, %2</translation>
+        <source>%1 move the clamps to all three layers</source>
+        <translation>%1 setzen die Klemmen auf alle drei Lagen um</translation>
     </message>
     <message>
-        <source>%1 from the left, %2</source>
-        <translation>%1 von links, %2</translation>
+        <source>Set up the tables</source>
+        <translation>Tische aufstellen</translation>
     </message>
     <message>
-        <source>%1; 1 of them beside its mark, clear of a seam</source>
-        <translation>%1; 1 davon neben ihrer Marke, frei von einer Naht</translation>
+        <source>Clamp the backing</source>
+        <translation>Rückseite festklemmen</translation>
     </message>
     <message>
-        <source>%1; %2 of them beside their marks, clear of seams</source>
-        <translation>%1; %2 davon neben ihren Marken, frei von Nähten</translation>
+        <source>Lay the backing</source>
+        <translation>Rückseite auflegen</translation>
     </message>
     <message>
-        <source>Along a row, from the left: above odd rows, below even rows</source>
-        <translation>Entlang einer Reihe, von links: oben ungerade, unten gerade Reihen</translation>
+        <source>Move the clamps to all three layers</source>
+        <translation>Klemmen auf alle drei Lagen umsetzen</translation>
     </message>
     <message>
-        <source>Along a row, from the head: above odd rows, below even rows</source>
-        <translation>Entlang einer Reihe, vom Kopf: oben ungerade, unten gerade Reihen</translation>
+        <source>set up</source>
+        <translation>aufbauen</translation>
+    </message>
+    <message>
+        <source>clamp</source>
+        <translation>klemmen</translation>
+    </message>
+    <message>
+        <source>move the clamps</source>
+        <translation>Klemmen umsetzen</translation>
+    </message>
+    <message>
+        <source>hands off</source>
+        <translation>Hände weg</translation>
     </message>
 </context>
 </TS>
