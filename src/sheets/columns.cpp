@@ -150,17 +150,24 @@ Block row(const std::vector<Column>& columns, const std::vector<Cell>& cells,
           const std::vector<double>& w, double width, const TableStyle& style) {
     auto set = std::make_shared<std::vector<SetCell>>();
     double height = 0;
-    for (std::size_t c = 0; c < cells.size(); ++c) {
+    for (std::size_t c = 0; c < w.size(); ++c) {
         set->emplace_back(cells[c], w[c], columns[c].right, style);
         height = std::max(height, set->back().height());
     }
+    const double indent = w[0] + kGutter, below = height;
+    if (cells.size() > w.size()) {
+        set->emplace_back(cells[w.size()], width - indent, false, style);
+        height += set->back().height();
+    }
     const double pad = style.rowPadding;
-    return {.height = height + 2 * pad, .draw = [set, w, width, pad](QPainter& p, QRectF at) {
+    return {.height = height + 2 * pad, .draw = [=](QPainter& p, QRectF at) {
                 double x = at.x();
                 for (std::size_t c = 0; c < w.size(); ++c) {
                     (*set)[c].draw(p, {x, at.y() + pad});
                     x += w[c] + kGutter;
                 }
+                if (set->size() > w.size())
+                    set->back().draw(p, {at.x() + indent, at.y() + pad + below});
                 rule(p, {at.x(), at.bottom()}, width);
             }};
 }

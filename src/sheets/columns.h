@@ -76,8 +76,9 @@ struct TableStyle {
     int together = 1; ///< rows that stay with the headings, where they fit on a page
 };
 
-/// A table with thin rules below its rows. Its headings stay with the first row and are repeated on
-/// every page it runs over to.
+/// A table with thin rules below its rows. A row may have one cell more than there are columns: its
+/// text stands below the others, from the second column to the right edge. Headings stay with the
+/// first row and are repeated on every page the table runs over to.
 Flow table(const std::vector<Column>& columns, const std::vector<std::vector<Cell>>& rows,
            double width, const TableStyle& style = {});
 

@@ -11,8 +11,6 @@
 
 namespace bastewright::sheets {
 namespace {
-constexpr int kSmallestLabel = 7;
-
 /// The largest size up to `size` at which the text fits.
 int fittingSize(const QString& text, int size, double maxWidth, bool bold) {
     while (size > kSmallestLabel && textWidth(text, {size, bold}) > maxWidth)

@@ -37,8 +37,10 @@ void hatch(QPainter& p, QRectF area, double pitch = 4.5);
 /// An arrow with a filled head, `weight` the shaft's.
 void arrow(QPainter& p, QPointF from, QPointF to, double weight = ink::kBold);
 
-/// A short word centred on a point, at most `maxWidth` wide: set smaller where it must, never below
-/// 7 points, then elided. Returns the size it was set in.
+inline constexpr int kSmallestLabel = 7; ///< points
+
+/// A short word centred on a point, at most `maxWidth` wide: set smaller where it must, then
+/// elided. Returns the size it was set in.
 int label(QPainter& p, QPointF centre, const QString& text, int size, double maxWidth,
           bool bold = false, const QColor& colour = ink::kDark);
 

@@ -30,7 +30,8 @@ QString write(const Session& session, const Plan& plan, const SheetOptions& opti
     if (pdf.isEmpty())
         return Text::tr("The pages could not be drawn.");
     QSaveFile file{path};
-    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.flush() ||
+        !file.commit())
         return Text::tr("%1 cannot be written: %2.").arg(path, file.errorString());
     return {};
 }

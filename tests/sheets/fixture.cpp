@@ -88,11 +88,11 @@ void addZones(QuiltPlan& q) {
     for (std::size_t i = 0; i + 1 < xs.size(); ++i)
         for (std::size_t j = 0; j + 1 < ys.size(); ++j) {
             Zone z;
-            z.id = std::string(1, char('A' + i)) + std::to_string(j + 1);
             z.area = {xs[i], ys[j], xs[i + 1], ys[j + 1]};
             for (auto& p : q.passes)
                 if (p.fresh.contains(z.area.middle())) {
                     z.pass = p.number;
+                    z.id = zoneId(p.number, placeLetter(i), int(j) + 1);
                     p.zones.push_back(z.id);
                     break;
                 }

@@ -52,43 +52,28 @@ TEST(Promises, noticeWhatIsWrong) {
     EXPECT_GT(failuresOf([&] { expectGoodForm(w, Paper::letter); }), 0) << "the other paper";
 }
 
-// Two quilts on two tables, zones that two share, a zone that somebody else has taken over: each
-// stands on the right sheet, with its share and under its own quilt, pass and table.
-TEST(SharedAndHanded, standOnTheSheetsOfWhoeverDoesThem) {
+// Two quilts on two tables, zones that somebody else has taken over: each stands on the sheet of
+// whoever does it, under its own quilt, pass and table.
+TEST(HandedOver, standsOnTheSheetOfWhoeverDoesIt) {
     SKIP_WITHOUT_POPPLER();
     const Session session = fixture::twoQuilts();
     Plan plan = fixture::planByHand(session);
     plan.quilts[1].surface.number = 2;
-    std::vector<Task> tasks;
-    int shared = 0;
-    for (std::size_t i = 0; i < plan.tasks.size(); ++i) {
-        Task t = plan.tasks[i];
-        const auto zone = std::ranges::find(plan.quilts[std::size_t(t.job)].zones, t.zone, &Zone::id);
-        const bool ofZone = zone != plan.quilts[std::size_t(t.job)].zones.end();
-        if (ofZone && i % 7 == 0)
-            t.people = {"Dot"}; // handed over
-        if (ofZone && i % 3 == 0 && zone->points.size() > 3) {
-            Task other = t;
-            const int left = int(zone->points.size()) / 3;
-            t.share = Share{Side::left, left};
-            other.share = Share{Side::right, int(zone->points.size()) - left};
-            other.id += "b";
-            other.people = {t.people.front() == "Bo" ? "Cai" : "Bo"};
-            tasks.push_back(t);
-            tasks.push_back(other);
-            ++shared;
-        } else {
-            tasks.push_back(t);
+    int handed = 0;
+    for (std::size_t i = 0; i < plan.tasks.size(); i += 3)
+        if (Task& t = plan.tasks[i]; !t.zone.empty()) {
+            t.people = {t.people.front() == "Dot" ? "Bo" : "Dot"};
+            ++handed;
         }
-    }
-    ASSERT_GT(shared, 5);
-    plan.tasks = tasks;
+    ASSERT_GT(handed, 5);
     for (const Paper paper : {Paper::a4, Paper::letter})
         expectEverybodysTasks(Written{session, plan, {.paper = paper}});
     Written w{session, plan};
-    std::ranges::find_if(w.plan.tasks, [](const Task& t) { return t.share.has_value(); })
-        ->share->points += 1;
-    EXPECT_GT(failuresOf([&] { expectEverybodysTasks(w); }), 0) << "a share of another size";
+    const auto ofZone = std::ranges::find_if(w.plan.tasks, [](const Task& t) {
+        return !t.zone.empty() && t.people.front() == "Dot";
+    });
+    ofZone->people = {"Cai"};
+    EXPECT_GT(failuresOf([&] { expectEverybodysTasks(w); }), 0) << "the sheet of who had it before";
 }
 
 class HandMade : public testing::TestWithParam<Case> {

@@ -51,19 +51,19 @@ bool isOf(const Task& t, const std::string& person) {
     return std::ranges::count(t.people, person) > 0;
 }
 
-/// "13:12 quilt 0 pass 2 C4 left place 12": a zone's task as the plan has it.
+/// What people call a zone: its id without the pass.
+QString calledOf(const std::string& zone) {
+    return QString::fromStdString(zone.substr(zone.find('.') + 1));
+}
+
+/// "13:12 quilt 0 pass 2 C4 place 24": a zone's task as the plan has it.
 QString lineOf(const Session& s, const Plan& plan, const Task& t) {
-    static const std::map<Side, QString> sides{
-        {Side::head, " head"}, {Side::foot, " foot"}, {Side::left, " left"}, {Side::right, " right"}};
-    const auto points = t.share ? std::size_t(t.share->points)
-                                : pointsOf(plan.quilts[std::size_t(t.job)], t.zone);
-    return QStringLiteral("%1 quilt %2 pass %3 %4%5 %6 %7")
+    return QStringLiteral("%1 quilt %2 pass %3 %4 %5 %6")
         .arg(clockOf(s, t.start))
         .arg(t.job)
         .arg(t.pass)
-        .arg(QString::fromStdString(t.zone), t.share ? sides.at(t.share->side) : QString{},
-             workOf(t.kind))
-        .arg(points);
+        .arg(calledOf(t.zone), workOf(t.kind))
+        .arg(pointsOf(plan.quilts[std::size_t(t.job)], t.zone));
 }
 
 QStringList plannedLines(const Written& w, const std::string& person) {
@@ -126,25 +126,25 @@ private:
     std::map<qsizetype, Heading> places_;
 };
 
-/// Rows of one zone: "13:12 C4: place 24 pins, open", "13:12 C4, left part: close 11 pins".
+/// Rows of one zone: "13:12 C4: place 24 pins, open".
 QStringList singleLines(const QString& text, const PassHeadings& headings) {
     static const QRegularExpression row{QStringLiteral(
-        R"((\d\d:\d\d) ([A-Z]+\d+)(?:,( \w+) part)?: (?:(place|close|press) (\d+)|(\d+) dots? (on the backing|on the batting)))")};
+        R"((\d\d:\d\d) ([A-Z]+\d+): (?:(place|close|press) (\d+)|(\d+) dots? (on the backing|on the batting)))")};
     QStringList lines;
     auto found = row.globalMatch(text);
     while (found.hasNext()) {
         const auto m = found.next();
-        const bool verbFirst = !m.captured(4).isEmpty();
-        lines << QStringLiteral("%1 %2 %3%4 %5 %6")
+        const bool verbFirst = !m.captured(3).isEmpty();
+        lines << QStringLiteral("%1 %2 %3 %4 %5")
                      .arg(m.captured(1), headings.of(text, m.capturedStart(), m.capturedEnd()),
-                          m.captured(2), m.captured(3), verbFirst ? m.captured(4) : m.captured(7),
-                          verbFirst ? m.captured(5) : m.captured(6));
+                          m.captured(2), verbFirst ? m.captured(3) : m.captured(6),
+                          verbFirst ? m.captured(4) : m.captured(5));
     }
     return lines;
 }
 
-/// Rows of several: "Place open 13:12 C4: 24 (1) 13:14 C5 left: 12 (2)", the last figure of each
-/// being the number of the place to stand at.
+/// Rows of several: "Place open 13:12 C4: 24 (1) 13:14 C5: 12 (2)", the last figure of each being
+/// the number of the place to stand at.
 QStringList gatheredLines(const QString& text, const PassHeadings& headings) {
     static const std::map<QString, QString> works{{"Place open", "place"},
                                                   {"Close pins", "close"},
@@ -152,8 +152,8 @@ QStringList gatheredLines(const QString& text, const PassHeadings& headings) {
                                                   {"Dot backing", "on the backing"},
                                                   {"Dot batting", "on the batting"}};
     static const QRegularExpression row{QStringLiteral(
-        R"((Place open|Close pins|Press|Dot backing|Dot batting)((?: \d\d:\d\d [A-Z]+\d+(?: (?:head|foot|left|right))?: \d+(?!\d| dot)(?: \d{1,2}(?![\d:]))?)+))")};
-    static const QRegularExpression one{QStringLiteral(R"((\d\d:\d\d) ([A-Z]+\d+)( \w+)?: (\d+))")};
+        R"((Place open|Close pins|Press|Dot backing|Dot batting)((?: \d\d:\d\d [A-Z]+\d+: \d+(?!\d| dot)(?: \d{1,2}(?![\d:]))?)+))")};
+    static const QRegularExpression one{QStringLiteral(R"((\d\d:\d\d) ([A-Z]+\d+): (\d+))")};
     QStringList lines;
     auto rows = row.globalMatch(text);
     while (rows.hasNext()) {
@@ -161,9 +161,9 @@ QStringList gatheredLines(const QString& text, const PassHeadings& headings) {
         auto items = one.globalMatch(r.captured(2));
         while (items.hasNext()) {
             const auto m = items.next();
-            lines << QStringLiteral("%1 %2 %3%4 %5 %6")
+            lines << QStringLiteral("%1 %2 %3 %4 %5")
                          .arg(m.captured(1), headings.of(text, r.capturedStart(), r.capturedEnd()),
-                              m.captured(2), m.captured(3), works.at(r.captured(1)), m.captured(4));
+                              m.captured(2), works.at(r.captured(1)), m.captured(3));
         }
     }
     return lines;
@@ -359,7 +359,7 @@ void expectLeadKnowsAll(const Written& w) {
         const QuiltPlan& quilt = w.plan.quilts[q];
         for (const auto& zone : quilt.zones)
             EXPECT_TRUE(text.contains(QRegularExpression{
-                QStringLiteral("\\b%1\\b").arg(QString::fromStdString(zone.id))}))
+                QStringLiteral("\\b%1\\b").arg(calledOf(zone.id))}))
                 << zone.id;
         for (const auto& pass : quilt.passes) {
             std::size_t points = 0;
@@ -385,6 +385,12 @@ void expectLeadKnowsAll(const Written& w) {
     for (const auto& f : w.plan.findings)
         EXPECT_TRUE(text.contains(normalised(QString::fromStdString(f.text.english())))) << f.text;
     EXPECT_TRUE(text.contains(clockOf(w.session, w.plan.finish)));
+}
+
+void expectZonesAsCalled(const Written& w) {
+    static const QRegularExpression id{QStringLiteral(R"(\bp\d+\.[A-Z]+\d+)")};
+    for (const QString& page : pdf::pageTexts(w.path))
+        EXPECT_FALSE(page.contains(id)) << id.match(page).captured().toStdString();
 }
 
 void expectGoodForm(const Written& w, Paper paper) {
@@ -426,6 +432,7 @@ void expectGoodForm(const Written& w, Paper paper) {
     }
     EXPECT_EQ(std::size_t(number), sizes.size());
     expectWholePages(w.path);
+    expectZonesAsCalled(w);
 }
 
 } // namespace bastewright

@@ -88,7 +88,7 @@ std::string tasksCsv(const Session& session, const Plan& plan) {
             line(out,
                  {csvText(person), format(after(session.setting.start, t.start)),
                   format(after(session.setting.start, t.end)), csvText(quilt.name), std::to_string(t.pass),
-                  std::string{name(t.kind)}, csvText(t.zone), pointsIn(quilt, t)});
+                  std::string{name(t.kind)}, csvText(zoneName(t.zone)), pointsIn(quilt, t)});
     }
     return out;
 }

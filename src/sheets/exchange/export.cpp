@@ -32,7 +32,8 @@ writeExchange(const Session& session, const Plan& plan, const std::string& folde
     for (const auto& [name, text] : texts) {
         QSaveFile file{place.filePath(stem + QLatin1Char('-') + name)};
         const auto bytes = QByteArray::fromStdString(text);
-        if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+        if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() ||
+            !file.flush() || !file.commit())
             return tl::make_unexpected(Text::tr("%1 cannot be written: %2.")
                                            .arg(file.fileName(), file.errorString())
                                            .toStdString());

@@ -84,7 +84,7 @@ tl::expected<std::vector<std::string>, std::string> writePassPictures(const Sess
             const QByteArray bytes =
                 vector ? svg(quilt, pass, show, size) : png(quilt, pass, show, size);
             if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() ||
-                !file.commit())
+                !file.flush() || !file.commit())
                 return tl::make_unexpected(sheets::Text::tr("%1 cannot be written: %2.")
                                                .arg(file.fileName(), file.errorString())
                                                .toStdString());

@@ -30,7 +30,7 @@ std::vector<ZoneCard> zoneCards(const SheetContext& c, std::size_t quilt) {
         for (const auto& id : pass.zones)
             if (const Zone* zone = findZone(q, id))
                 cards.push_back(
-                    {QString::fromStdString(id), placers(c, quilt, *zone),
+                    {zoneWord(id), placers(c, quilt, *zone),
                      pointCount(int(zone->points.size()), c.with(quilt)),
                      c.severalQuilts()
                          ? Text::tr("%1, pass %2").arg(c.quiltName(quilt)).arg(pass.number)

@@ -1,6 +1,7 @@
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/piece_pictures.h"
+#include "sheets/task_words.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -39,7 +40,7 @@ Flow startPoint(const SheetContext& c, std::size_t quilt) {
                              "head and foot edges")
                         .arg(length(top.width / 2, c.unit()), length(top.length / 2, c.unit()));
     if (const Zone* zone = middleZone(q))
-        where = Text::tr("%1; zone %2").arg(where, QString::fromStdString(zone->id));
+        where = Text::tr("%1; zone %2 of pass %3").arg(where, zoneWord(zone->id)).arg(zone->pass);
     QString find = Text::tr("Fold each side edge to edge, or measure, and mark the four middles "
                             "with a thread. The lines between opposite marks cross at the start.");
     if (const auto& grid = c.job(quilt).top.grid)

@@ -13,7 +13,8 @@ namespace bastewright::sheets {
 namespace {
 
 constexpr double kRibbon = 78; ///< height of a ribbon's drawing
-constexpr double kPicture = 0.36; ///< of the page's height
+constexpr double kPicture = 0.36; ///< most of the page's height
+constexpr double kLeast = 0.2;    ///< least of it
 
 /// Marks in a line: '1 at 1½ in, 2 at 6 in …'.
 QString list(const std::vector<Length>& marks, Unit unit) {
@@ -23,15 +24,21 @@ QString list(const std::vector<Length>& marks, Unit unit) {
     return out.join(QStringLiteral(" · "));
 }
 
-Flow rowsFlow(const SheetContext& c, std::size_t q) {
+/// Height of the blocks one below the other.
+double heightOf(const Flow& flow) {
+    double h = 0;
+    for (const Block& b : flow)
+        h += b.before + b.height;
+    return h;
+}
+
+/// Picture and ribbons; the picture takes what the rest leaves of the page, so that all of it
+/// stands on one. `above`: height of what stands above.
+Flow rowsFlow(const SheetContext& c, std::size_t q, double above) {
+    constexpr double kBefore = 4;
     const PinRows& rows = *c.plan.quilts[q].rows;
     const bool across = rows.along == PinRows::Along::width;
     Flow flow;
-    const Rect top = topRect(c.job(q).top);
-    const auto seams = std::make_shared<std::vector<Segment>>(seamsOf(c.job(q).top));
-    flow.push_back({.height = c.height * kPicture, .before = 4, .draw = [top, seams, &rows](QPainter& p, QRectF at) {
-                        drawRows(p, at, top, *seams, rows);
-                    }});
     const auto ribbon = [&](const QString& title, auto draw) {
         flow.push_back(heading(title, c.width));
         flow.push_back({.height = kRibbon, .draw = draw});
@@ -45,6 +52,14 @@ Flow rowsFlow(const SheetContext& c, std::size_t q) {
                   : Text::tr("Ribbon along the head, from the left: where the rows lie"),
            [&rows, unit](QPainter& p, QRectF at) { drawSideRibbon(p, at, rows, unit); });
     flow.push_back(paragraph({{Text::tr("Rows: "), true}, {list(rows.ribbons.side, unit)}}, c.width, type::kBody, 0));
+    const double left = c.height - above - heightOf(flow) - kBefore;
+    const Rect top = topRect(c.job(q).top);
+    const auto seams = std::make_shared<std::vector<Segment>>(seamsOf(c.job(q).top));
+    flow.insert(flow.begin(), {.height = std::clamp(left, c.height * kLeast, c.height * kPicture),
+                               .before = kBefore,
+                               .draw = [top, seams, &rows](QPainter& p, QRectF at) {
+                                   drawRows(p, at, top, *seams, rows);
+                               }});
     return flow;
 }
 
@@ -65,7 +80,7 @@ Flow rowsPage(const SheetContext& c, std::size_t quilt) {
     for (const Sentence& s : plan.rows ? rowsDetails(*plan.rows, job) : blocksDetails(*plan.blocks, job))
         say(s, type::kBody, 2);
     if (plan.rows) {
-        flow += rowsFlow(c, quilt);
+        flow += rowsFlow(c, quilt, heightOf(flow));
         return flow;
     }
     const auto blocks = std::make_shared<PinBlocks>(*plan.blocks);

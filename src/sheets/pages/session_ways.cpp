@@ -40,16 +40,14 @@ Flow alternatives(const SheetContext& c, std::size_t q, std::size_t most) {
     for (const auto& a : foremost(quilt.alternatives, most)) {
         const bool b = a.chosen;
         const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
-        const Span surface{language::said(a.surface), true};
-        const std::vector<Span> way =
-            a.why.empty()
-                ? std::vector<Span>{surface}
-                : std::vector<Span>{surface, {Text::tr(": %1").arg(language::said(a.why))}};
-        rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{way}, Cell{lies, b},
+        rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{language::said(a.surface), true},
+                        Cell{lies, b},
                         Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
                         Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
                         Cell{liftWords(a), b},
                         Cell{a.reach > Length{} ? length(a.reach, c.unit()) : QString{}, b}});
+        if (!a.why.empty())
+            rows.back().emplace_back(language::said(a.why));
     }
     Flow flow{heading(c.severalQuilts()
                           ? Text::tr("The ways that were weighed: %1").arg(c.quiltName(q))
@@ -61,7 +59,7 @@ Flow alternatives(const SheetContext& c, std::size_t q, std::size_t most) {
                    {Text::tr("Start"), 0},
                    {Text::tr("Passes"), 0, true},
                    {Text::tr("About"), 0, true},
-                   {Text::tr("Lifts"), 62, true},
+                   {Text::tr("Lifts"), 0, true},
                    {Text::tr("Reach"), 0, true}},
                   rows, c.width, {.size = type::kSmall, .rowPadding = 2, .together = 3});
     if (const auto more = quilt.alternatives.size() - rows.size(); more > 0)

@@ -1,14 +1,15 @@
 #include "sheets/pictures/quilt_picture.h"
 
-#include "sheets/task_words.h"
-
 #include "sheets/ink.h"
 #include "sheets/pictures/mapping.h"
+#include "sheets/task_words.h"
+#include "sheets/text_block.h"
 #include "sheets/type.h"
 
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace bastewright::sheets {
 namespace {
@@ -38,8 +39,9 @@ void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
         p.drawRect(r);
         const double room = std::min(r.width(), r.height());
         tagSize = std::clamp(room * 0.3, 9.0, tagSize);
-        label(p, r.center(), zoneWord(zone.id),
-              std::clamp(int(room * 0.32), 7, type::kBody), r.width() - 3);
+        const QString name = zoneWord(zone.id);
+        label(p, r.center(), name, std::clamp(int(room * 0.32), kSmallestLabel, type::kBody),
+              std::max(r.width() - 3, std::ceil(textWidth(name, {kSmallestLabel}))));
     }
     for (const auto& pass : quilt.passes)
         for (const Rect& part : pass.fresh.parts)

@@ -12,6 +12,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace bastewright::sheets {
 namespace {
@@ -187,13 +188,21 @@ private:
                 zoneName(*zone);
     }
 
+    /// Width of a word in the smallest letters of labels.
+    static double wordWidth(const QString& word, bool bold) {
+        return std::ceil(textWidth(word, {kSmallestLabel, bold}));
+    }
+
     void zoneName(const Zone& zone) {
         const QRectF r = map_(zone.area);
         const bool mine = isMine(zone), counts = show_.counts && r.height() > 26;
-        const double room = r.width() - (show_.near ? 1.5 : 4), share = show_.near ? 0.52 : 0.42;
+        const double share = show_.near ? 0.52 : 0.42;
         const int type = int(std::clamp(r.height() * share, 7.0, double(type::kLead)));
         const QString id = zoneWord(zone.id);
+        // A name is never cut short: in a narrow zone it may touch the frame.
+        const double room = std::max(r.width() - (show_.near ? 1.5 : 4), wordWidth(id, mine));
         const QPointF at = r.center() - QPointF{0, counts ? type * 0.5 : 0};
+        const QString count = QString::number(zone.points.size());
         const double width = std::min(room, textWidth(id, {type, mine})), high = type * 0.9;
         // A join of the tables or the hatching may run below the name: a ground of the zone's own.
         p_.setPen(Qt::NoPen);
@@ -202,8 +211,8 @@ private:
         const int set = label(p_, at, id, mine ? type : std::min(type, 10), room, mine,
                               mine ? ink::kDark : ink::kQuiet);
         if (counts)
-            label(p_, at + QPointF{0, set * 0.5 + 8}, QString::number(zone.points.size()),
-                  type::kHead, room);
+            label(p_, at + QPointF{0, set * 0.5 + 8}, count, type::kHead,
+                  std::max(room, wordWidth(count, false)));
     }
 
     void edge() {

@@ -62,10 +62,12 @@ TEST(Csv, anotherReaderGetsTheSameTasks) {
             for (const auto& z : plan.quilts[0].zones)
                 if (z.id == t.zone)
                     points = std::to_string(z.points.size());
+            // A zone as people call it: the pass has a column of its own.
+            const std::string called = t.zone.substr(t.zone.find('.') + 1);
             const auto clock = [](Seconds s) { return format(after({std::chrono::hours{13}}, s)); };
             expected << QString::fromStdString(person + "|" + clock(t.start) + "|" + clock(t.end) +
                                                "|Harbour Lights|" + std::to_string(t.pass) + "|" +
-                                               std::string{name(t.kind)} + "|" + t.zone + "|" +
+                                               std::string{name(t.kind)} + "|" + called + "|" +
                                                points);
         }
     const QStringList got = readBack(tasksCsv(session, plan)).split('\n', Qt::SkipEmptyParts);
