@@ -45,13 +45,14 @@ std::optional<Session> readJob(const QString& path) {
     return std::move(read.session);
 }
 
-/// Writes all of the text or nothing.
+/// Writes all of the text or nothing. A short text is only buffered by write(), and commit() says
+/// nothing of a buffer that did not reach the disk: flush() does.
 bool writeFile(const QString& path, const std::string& text) {
     QSaveFile file{path};
     const bool written = file.open(QIODevice::WriteOnly) &&
                          file.write(text.data(), static_cast<qint64>(text.size())) ==
                              static_cast<qint64>(text.size()) &&
-                         file.commit();
+                         file.flush() && file.commit();
     if (!written)
         std::cerr << "stop: The file " << path.toStdString()
                   << " could not be written: " << file.errorString().toStdString() << ".\n";

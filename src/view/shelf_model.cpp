@@ -229,7 +229,8 @@ bool ShelfModel::saveFile(qint64 job, const QUrl& file) {
     }
     QSaveFile out{file.toLocalFile()};
     const QByteArray bytes = QByteArray::fromStdString(*text);
-    if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit()) {
+    if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.flush() ||
+        !out.commit()) {
         say(tr("%1 could not be written: %2.").arg(file.toLocalFile(), out.errorString()));
         return false;
     }
