@@ -132,9 +132,14 @@ void FieldReader::text(std::string_view key, Sentence& out, std::size_t most) {
 }
 
 void FieldReader::texts(std::string_view key, Sentences& out, std::size_t most) {
-    std::vector<std::string> read;
-    texts(key, read, most);
-    out.assign(read.begin(), read.end());
+    const Json* const list = findList(key, most);
+    if (list == nullptr)
+        return;
+    out.clear();
+    for (std::size_t i = 0; i < list->size(); ++i)
+        if (auto read = textAt((*list)[i], pointerTo(pointerTo(pointer_, key), std::to_string(i)),
+                               kLongestSentence))
+            out.emplace_back(*std::move(read));
 }
 
 void FieldReader::sentences(std::string_view key, Sentences& out, std::size_t most) {

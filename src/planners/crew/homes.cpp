@@ -10,6 +10,7 @@ namespace {
 
 /// Round the table the way a clock goes.
 constexpr std::array kRound{Side::head, Side::right, Side::foot, Side::left};
+constexpr int kNobody = -1;
 /// How far somebody goes beyond their own part before it is another place.
 constexpr Length kStep = Length::inches(24);
 
@@ -88,13 +89,13 @@ int roomFor(const TableSides& t) {
     return sum;
 }
 
-std::vector<PerSide<int>> spreads(const TableSides& t, int people) {
+std::vector<PerSide<int>> spreads(const TableSides& t, int people, bool evenly) {
     std::vector<PerSide<int>> out;
     const PerSide<int> most{mostAt(t, Side::head), mostAt(t, Side::foot), mostAt(t, Side::left),
                             mostAt(t, Side::right)};
-    const auto even = [](int a, int b, int mostA, int mostB) {
+    const auto even = [evenly](int a, int b, int mostA, int mostB) {
         // As even as their rooms allow: the fuller one is not ahead by two while the other has room.
-        return std::abs(a - b) <= 1 || (a > b ? b == mostB : a == mostA);
+        return !evenly || std::abs(a - b) <= 1 || (a > b ? b == mostB : a == mostA);
     };
     for (int across = 0; across <= people; ++across)
         for (int head = 0; head <= across; ++head) {
@@ -116,22 +117,36 @@ std::optional<std::vector<Home>> homesFor(const TableSides& t, const PerSide<int
                                           std::span<const Helper* const> helpers, int turn,
                                           bool quiltLengthAlongLength) {
     std::vector<Home> out;
-    const std::size_t n = people.size();
-    std::size_t next = 0;
     for (const Side side : kRound)
-        for (int k = 0; k < count[side]; ++k) {
-            const int person = people[(next + static_cast<std::size_t>(turn)) % n];
-            const Helper& helper = *helpers[static_cast<std::size_t>(person)];
-            if (helper.side) {
-                const std::array kept{*helper.side};
-                if (closedSides(kept, quiltLengthAlongLength).front() != side)
-                    return {};
-            }
-            out.push_back({person, side, {}, {}});
-            ++next;
-        }
+        for (int k = 0; k < count[side]; ++k)
+            out.push_back({kNobody, side, {}, {}});
+    const std::size_t n = people.size();
     if (out.size() != n)
         return {};
+    const auto take = [&](int person, std::optional<Side> side) {
+        const auto free = std::ranges::find_if(out, [&](const Home& h) {
+            return h.person == kNobody && (!side || h.side == *side);
+        });
+        if (free == out.end())
+            return false;
+        free->person = person;
+        return true;
+    };
+    // Who keeps to a side first; the others fill what is left, in their order round the table.
+    for (const bool keepers : {true, false})
+        for (std::size_t k = 0; k < n; ++k) {
+            const int person = people[(k + static_cast<std::size_t>(turn)) % n];
+            const Helper& helper = *helpers[static_cast<std::size_t>(person)];
+            if (helper.side.has_value() != keepers)
+                continue;
+            std::optional<Side> side;
+            if (helper.side) {
+                const std::array kept{*helper.side};
+                side = closedSides(kept, quiltLengthAlongLength).front();
+            }
+            if (!take(person, side))
+                return {};
+        }
     for (const Side side : kRound) {
         std::vector<Home*> along;
         for (Home& h : out)

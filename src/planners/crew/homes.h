@@ -37,8 +37,9 @@ std::optional<std::vector<Home>> homesFor(const TableSides& table, const PerSide
                                           std::span<const Helper* const> helpers, int turn,
                                           bool quiltLengthAlongLength);
 
-/// The ways to spread so many people over the sides, opposite sides as evenly as can be.
-std::vector<PerSide<int>> spreads(const TableSides& table, int people);
+/// The ways to spread so many people over the sides; `evenly` leaves out those in which one of two
+/// opposite sides has two people more than its room asks for.
+std::vector<PerSide<int>> spreads(const TableSides& table, int people, bool evenly);
 
 /// Most who can stand round the table.
 int roomFor(const TableSides& table);

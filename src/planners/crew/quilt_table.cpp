@@ -122,12 +122,17 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people) con
         return !h.seated && !h.side;
     });
     std::vector<Arrangement> all;
-    for (const PerSide<int>& count : spreads(sides_, n))
-        for (int turn = 0; turn < (alike && stood_.empty() ? 1 : n); ++turn)
-            if (auto homes = homesFor(sides_, count, order, helpers_, turn,
-                                      quilt_.surface.quiltLengthAlongLength);
-                homes && keepSeats(sides_, *homes, helpers_, stood_))
-                all.push_back({std::move(*homes), 0});
+    // Unevenly only where sides and seats that people keep allow nothing else.
+    for (const bool evenly : {true, false}) {
+        if (!all.empty())
+            break;
+        for (const PerSide<int>& count : spreads(sides_, n, evenly))
+            for (int turn = 0; turn < (alike && stood_.empty() ? 1 : n); ++turn)
+                if (auto homes = homesFor(sides_, count, order, helpers_, turn,
+                                          quilt_.surface.quiltLengthAlongLength);
+                    homes && keepSeats(sides_, *homes, helpers_, stood_))
+                    all.push_back({std::move(*homes), 0});
+    }
     std::size_t largest = 0;
     for (std::size_t k = 1; k < points_.size(); ++k)
         if (points_[k].size() > points_[largest].size())
