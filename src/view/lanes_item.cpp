@@ -133,7 +133,7 @@ void LanesItem::paintBlock(QPainter& p, const LanesBoard::Block& block) const {
                   puts ? Qt::DashLine : Qt::SolidLine});
     p.setBrush(block.done ? ground_ : puts ? open_ : ends ? close_ : team ? team_ : paper_);
     p.drawRoundedRect(r, 3, 3);
-    const QString zone = words::fromCore(block.task->zone);
+    const QString zone = words::zone(block.task->zone);
     const QString verb = zone.isEmpty() ? words::shortTask(kind) : words::zoneTask(kind);
     const QRectF inside = r.adjusted(3, 1, -3, -1);
     const auto width = [&](const QString& text, qreal size, bool bold) {

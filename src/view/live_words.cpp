@@ -103,7 +103,7 @@ QString LiveController::undoText() const {
     case EventKind::zoneOpened:
     case EventKind::zoneClosed:
     case EventKind::zonePressed:
-        return words::fromCore(e->zone);
+        return words::zone(e->zone);
     case EventKind::stepDone:
         return tr("the step");
     case EventKind::passReleased:

@@ -90,7 +90,7 @@ QString deed(const Planned& planned, const Task& task) {
     QString line = pattern(task.kind, task.people.size() == 1);
     const QString who = task.people.empty() ? tr("Nobody yet") : listed(task.people);
     const QString what =
-        task.kind == TaskKind::shift ? slide(planned, task) : fromCore(task.zone);
+        task.kind == TaskKind::shift ? slide(planned, task) : zone(task.zone);
     if (line.contains(QLatin1String("%1")))
         line = line.arg(who);
     if (line.contains(QLatin1String("%2")))

@@ -33,7 +33,6 @@ QString timeOfDay(std::int64_t ms); ///< where the device is, of milliseconds si
 QString amount(double number);
 
 QString side(bastewright::Side side);
-/// "left part": of a zone that two people share.
 /// What people call a zone within its pass: "A2", whatever its id.
 QString zone(const std::string& id);
 QString method(bastewright::Quilting::Method method);

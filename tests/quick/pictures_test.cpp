@@ -17,7 +17,7 @@ struct Pictures : WholeWindow {
 TEST_F(Pictures, TablesAreDraggedApartAndTogetherAndWallsAreTapped) {
     pane("room");
     const Session before = session();
-    drag(QStringLiteral("table1"), {0, 350}); // down, well away
+    drag(QStringLiteral("table1"), {0, 290}); // down, well away
     ASSERT_TRUE(session().setting.room.together);
     EXPECT_EQ(*session().setting.room.together, (PushedTogether{Length::inches(72), Length::inches(30)}));
     replanned();
@@ -69,10 +69,22 @@ TEST_F(Pictures, TheTopFollowsWhatIsTypedAndSeamsAreDrawnOnIt) {
     pane("quilt");
     tap(QStringLiteral("field-columns"));
     tap(QStringLiteral("key-8"));
-    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("100 × 112 in"));
+    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("88 × 112 in")) << "what was measured stays";
+    EXPECT_TRUE(work().top()->gridText().contains(QStringLiteral("94 in"))) << "blocks and sashing";
     key(Qt::Key_Escape);
-    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("88 × 112 in"));
+    EXPECT_EQ(work().top()->gridText(), QString{});
     EXPECT_FALSE(work().editor()->canUndo());
+    const Session before = session();
+    tap(QStringLiteral("field-columns"));
+    tap(QStringLiteral("key-6"));
+    tap(QStringLiteral("take"));
+    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("88 × 112 in"));
+    EXPECT_TRUE(work().top()->gridText().contains(QStringLiteral("76 × 112 in")));
+    tap(QStringLiteral("takeGrid"));
+    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("76 × 112 in"));
+    tap(QStringLiteral("undo"));
+    tap(QStringLiteral("undo"));
+    EXPECT_EQ(session(), before);
     EXPECT_TRUE(find(QStringLiteral("topPicture"))) << "Escape left more than the value";
     tap(QStringLiteral("drawSeam"));
     const auto* picture = find(QStringLiteral("topPicture"));

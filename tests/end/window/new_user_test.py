@@ -76,13 +76,18 @@ def with_a_mouse(executable, display):
         user.type("width0", "88")
         user.type("length0", "112")
         user.tap("field-grid")
+        user.type("columns", "7")
+        user.type("rows", "9")
         user.type("sashing", "2")
+        user.tap("field-borders")
         user.tap("closePane", "tile-room", "addTable", "edge0", "closePane")
         user.tap("tile-people", "addPerson", "addPerson", "closePane")
         user.tap("nextPass", "previousPass")
         to_the_sheets(user, home)
         job = job_of(home)
-        assert job["top"]["grid"]["sashing"] == 2, job["top"]
+        assert job["top"]["width"] == [88] and job["top"]["length"] == [112], job["top"]
+        grid = job["top"]["grid"]
+        assert (grid["columns"], grid["rows"], grid["sashing"], grid["border"]) == (7, 9, 2, 3), grid
         assert job["room"]["tables"][0]["count"] == 2 and job["room"]["walls"] == ["head"], job["room"]
         assert len(job["helpers"]) == 3, job["helpers"]
         program.kill()
