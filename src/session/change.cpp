@@ -30,10 +30,11 @@ void hand(Session& session, int job, const std::string& zone, const std::string&
         handed.push_back({zone, person});
 }
 
-// A stop, or somebody kept beyond their hours, that was not there before.
+// A stop, somebody kept beyond their hours, or a zone that cannot stay with whom it was handed to,
+// that was not there before.
 Sentence newTrouble(const Plan& before, const Plan& after) {
     for (const auto& f : after.findings)
-        if (f.field == "/helpers" && f.level >= Finding::Level::warn &&
+        if ((f.field == "/helpers" || f.field == "/handed") && f.level >= Finding::Level::warn &&
             std::ranges::find(before.findings, f) == before.findings.end())
             return f.text;
     return {};

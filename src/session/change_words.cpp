@@ -74,8 +74,8 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
             continue;
         out.push_back(
             core::says("The %1 pins in the box last until zone %2, at %3: fetch %4 more by then.",
-                       std::max<std::int64_t>(0, pins.left), t.zone, after(setting.start, t.start),
-                       pins.shortBy()));
+                       std::max<std::int64_t>(0, pins.left), std::string{zoneName(t.zone)},
+                       after(setting.start, t.start), pins.shortBy()));
         break;
     }
     return out;
@@ -109,6 +109,8 @@ Sentence setAsideRest(const Plan& plan, LiveState& state, int job, int pass) {
             continue;
         (live.state == ZoneState::waiting ? waiting : open).push_back(key.second);
     }
+    for (auto& zone : open)
+        zone = zoneName(zone);
     if (!open.empty())
         return core::says("Close what is open first: %1.", core::listed(open));
     if (waiting.empty())

@@ -183,7 +183,8 @@ Sentence Fold::newPlan(const Event& e) {
         if (live.state != ZoneState::waiting && index_->zone(key.first, key.second) &&
             !index_->zone(key.first, key.second)->points.empty() &&
             !index->zone(key.first, key.second))
-            return core::says("The new plan leaves out zone %1, which is begun.", key.second);
+            return core::says("The new plan leaves out zone %1, which is begun.",
+                              std::string{zoneName(key.second)});
     std::erase_if(state_.zones,
                   [&index](const auto& z) { return !index->zone(z.first.first, z.first.second); });
     plan_ = plan;

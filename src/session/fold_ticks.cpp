@@ -80,7 +80,8 @@ Sentence Fold::step(const Event& e) {
     if (!t || t->job < 0 || t->job >= index_->quilts())
         return core::says("The plan has no task %1.", e.task);
     if (!t->zone.empty())
-        return core::says("Task %1 is work on zone %2; tick the zone.", e.task, std::string{zoneName(t->zone)});
+        return core::says("Task %1 is work on zone %2; tick the zone.", e.task,
+                          std::string{zoneName(t->zone)});
     if (state_.doneTasks.contains(t->id))
         return core::says("%1 of pass %2 is ticked already.", spokenFirst(t->kind), t->pass);
     const int current = state_.currentPass[static_cast<std::size_t>(t->job)];
@@ -125,30 +126,31 @@ Sentence Fold::answer(const Event& e) {
 }
 
 Sentence Fold::zoneTick(const Event& e) {
+    const std::string name{zoneName(e.zone)};
     const Zone* zone = index_->zone(e.job, e.zone);
     if (!zone)
-        return core::says("The plan has no zone %1 in quilt %2.", std::string{zoneName(e.zone)}, e.job + 1);
+        return core::says("The plan has no zone %1 in quilt %2.", name, e.job + 1);
     const bool dots = index_->dots(e.job);
     if (!dots && (e.kind == EventKind::zoneDotted || e.kind == EventKind::zonePressed))
-        return core::says("Zone %1 is pinned, not dotted.", std::string{zoneName(e.zone)});
+        return core::says("Zone %1 is pinned, not dotted.", name);
     if (state_.setAside.contains({e.job, e.zone}))
         return core::says("Zone %1 was left out with its pass; take that back to work it.",
-                          e.zone);
+                          name);
     const Tick tick = tickOf(e.kind, dots);
     ZoneLive& live = state_.zones.at({e.job, e.zone});
     if (live.state != tick.from)
-        return core::says("Zone %1 is %2, so it cannot be %3 now.", std::string{zoneName(e.zone)}, inWords(live.state),
+        return core::says("Zone %1 is %2, so it cannot be %3 now.", name, inWords(live.state),
                           tick.done);
     const int current = state_.currentPass[static_cast<std::size_t>(e.job)];
     const bool onTable = zone->pass == current && !state_.released.contains({e.job, zone->pass});
     if (!tick.fromBack && !onTable)
-        return core::says("Zone %1 belongs to pass %2, which is not on the table now.", std::string{zoneName(e.zone)},
+        return core::says("Zone %1 belongs to pass %2, which is not on the table now.", name,
                           zone->pass);
 
     auto tasks = index_->ticked(e.job, e.zone, e.kind);
     if (tick.fromBack && tasks.empty())
-        return core::says("Zone %1 is not pressed from the back in this plan.", std::string{zoneName(e.zone)});
-    imply(tasks, core::says("Zone %1 was %2", std::string{zoneName(std::string{zoneName(e.zone)})}, tick.done));
+        return core::says("Zone %1 is not pressed from the back in this plan.", name);
+    imply(tasks, core::says("Zone %1 was %2", name, tick.done));
     for (const Task* t : tasks)
         state_.doneTasks.insert(t->id);
     live.state = tick.to;

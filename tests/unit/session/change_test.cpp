@@ -1,3 +1,5 @@
+#include "plan/call.h"
+#include "planners/crew/crew.h"
 #include "session/change.h"
 #include "session/live_session.h"
 #include "unit/session/table_plan.h"
@@ -6,6 +8,7 @@
 
 #include <algorithm>
 #include <ostream>
+#include <stdexcept>
 
 namespace bastewright {
 namespace {
@@ -17,17 +20,43 @@ using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::Not;
 
-// Pass 1 laid, A1 open by Ada a minute ago, B1 with Bo; Cai comes at 14:00.
-Reporter halfOpen() {
+/// The hand-made quilt, planned: Ada and Bo have a place each, A and B, in both passes.
+Plan planned(const Session& session = made::smallSession()) {
+    Plan plan = made::pinnedPlan();
+    const auto points = pointsOfZones(plan.quilts);
+    auto crew = planCrew(session, plan.quilts, points);
+    plan.tasks = std::move(crew.tasks);
+    plan.breaks = std::move(crew.breaks);
+    plan.finish = crew.finish;
+    plan.range = crew.range;
+    plan.finishBound = crew.bound;
+    plan.findings = std::move(crew.findings);
+    return plan;
+}
+
+const Task& taskIn(const Plan& plan, const std::string& id) {
+    const auto at = std::ranges::find(plan.tasks, id, &Task::id);
+    if (at == plan.tasks.end())
+        throw std::invalid_argument{"no task " + id};
+    return *at;
+}
+
+/// Pass 1 laid and clamped, each step when it was planned, A1 open by Ada, B1 with Bo; Cai comes at
+/// 14:00.
+Reporter halfOpen(const Plan& plan) {
     Reporter r{0};
-    r.start().wait(134).step("lay-backing").wait(134).step("lay-batting");
-    r.wait(134).step("lay-top").wait(60).open("A1", "Ada");
-    return r;
+    r.start();
+    for (const Task& t : plan.tasks)
+        if (t.pass == 1 && (t.kind == TaskKind::setUp || callOf(t.kind) == Call::lay ||
+                            callOf(t.kind) == Call::clamp))
+            r.until(t.end).step(t.id);
+    return r.until(taskIn(plan, "q1.p1.A1.place-open").end).open("p1.A1", "Ada");
 }
 
 struct Running {
-    Reporter told = halfOpen();
-    LiveSession live{made::smallSession(), made::pinnedPlan(), told.events()};
+    Plan plan = planned();
+    Reporter told = halfOpen(plan);
+    LiveSession live{made::smallSession(), plan, told.events()};
 
     Proposal proposed(const Change& change) const {
         return propose(live.session(), live.plan(), live.events(), live.state(), change,
@@ -45,10 +74,6 @@ struct Running {
     }
 };
 
-const Task& taskIn(const Plan& plan, const std::string& id) {
-    return *std::ranges::find(plan.tasks, id, &Task::id);
-}
-
 TEST(Change, WhatIsProposedIsWhatComesAndOneUndoTakesThePlanBack) {
     Running r;
     const auto p = r.proposed({.kind = Kind::personOut, .person = "Bo"});
@@ -60,13 +85,13 @@ TEST(Change, WhatIsProposedIsWhatComesAndOneUndoTakesThePlanBack) {
     EXPECT_EQ(r.live.session(), p.session);
     EXPECT_THAT(r.live.state().ignored, IsEmpty());
     EXPECT_THAT(r.live.state().present, Not(Contains("Bo")));
-    EXPECT_EQ(r.live.state().zones.at({0, "A1"}).state, ZoneState::open) << "what is done stays";
+    EXPECT_EQ(r.live.state().zones.at({0, "p1.A1"}).state, ZoneState::open) << "what is done stays";
 
     Event undo;
     undo.kind = EventKind::undone;
     undo.target = r.live.state().undoable.back();
     EXPECT_EQ(r.store(undo), "");
-    EXPECT_EQ(r.live.plan(), made::pinnedPlan());
+    EXPECT_EQ(r.live.plan(), r.plan);
     EXPECT_EQ(r.live.session(), made::smallSession());
     EXPECT_THAT(r.live.state().present, Not(Contains("Bo"))) << "Bo has gone all the same";
 }
@@ -76,25 +101,25 @@ TEST(Change, TheOldPlanIsKeptByStoringTheFactsAlone) {
     const auto p = r.proposed({.kind = Kind::personOut, .person = "Bo"});
     for (const auto& f : p.facts)
         EXPECT_EQ(r.store(f), "");
-    EXPECT_EQ(r.live.plan(), made::pinnedPlan());
+    EXPECT_EQ(r.live.plan(), r.plan);
     EXPECT_THAT(r.live.state().present, Not(Contains("Bo")));
 }
 
 TEST(Change, AZoneIsHandedOverAndStaysThere) {
     Running r;
     const auto p =
-        r.proposed({.kind = Kind::handOver, .person = "Ada", .job = 0, .zone = "B2"});
+        r.proposed({.kind = Kind::handOver, .person = "Ada", .job = 0, .zone = "p2.B1"});
     ASSERT_EQ(p.refused, "");
-    for (const char* id : {"open-B2", "close-B2"})
+    for (const char* id : {"q1.p2.B1.place-open", "q1.p2.B1.close-pins"})
         EXPECT_EQ(taskIn(p.plan, id).people, std::vector<std::string>{"Ada"}) << id;
-    EXPECT_THAT(p.said, Contains(HasSubstr("Ada closes B2 at 13:")));
+    EXPECT_THAT(p.said, Contains(HasSubstr("Ada closes B1 at 1")));
     r.take(p);
     // A later change keeps it in her hands.
     const auto later = r.proposed({.kind = Kind::personIn, .person = "Cai"});
     ASSERT_EQ(later.refused, "");
-    EXPECT_EQ(taskIn(later.plan, "open-B2").people, std::vector<std::string>{"Ada"});
+    EXPECT_EQ(taskIn(later.plan, "q1.p2.B1.place-open").people, std::vector<std::string>{"Ada"});
     // Given back it is anybody's again.
-    const auto back = r.proposed({.kind = Kind::handOver, .person = "", .job = 0, .zone = "B2"});
+    const auto back = r.proposed({.kind = Kind::handOver, .person = "", .job = 0, .zone = "p2.B1"});
     EXPECT_EQ(back.refused, "");
     EXPECT_THAT(back.session.jobs[0].handed, IsEmpty());
 }
@@ -110,10 +135,11 @@ struct Refusal {
 class CannotBe : public ::testing::TestWithParam<Refusal> {};
 
 TEST_P(CannotBe, IsSaidInOneSentence) {
-    const auto told = halfOpen();
+    const Plan plan = planned();
+    const auto told = halfOpen(plan);
     auto session = made::smallSession();
     GetParam().before(session);
-    const LiveSession live{session, made::pinnedPlan(), told.events()};
+    const LiveSession live{session, plan, told.events()};
     const auto p = propose(live.session(), live.plan(), live.events(), live.state(),
                            GetParam().change, told.nowMs());
     EXPECT_THAT(p.refused, HasSubstr(GetParam().says)) << GetParam().why;
@@ -126,20 +152,20 @@ void asItIs(Session&) {}
 INSTANTIATE_TEST_SUITE_P(
     Change, CannotBe,
     ::testing::Values(
-        Refusal{"does not close", {Kind::handOver, "Ada", "", 0, "B2", 0},
+        Refusal{"does not close", {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
                 [](Session& s) { s.setting.helpers[0].closes = false; }, "does not close pins"},
-        Refusal{"out of reach", {Kind::handOver, "Ada", "", 0, "B2", 0},
+        Refusal{"out of reach", {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
                 [](Session& s) { s.setting.helpers[0].reach = 5_in; },
-                "does not reach all of zone B2"},
-        Refusal{"not there yet", {Kind::handOver, "Eve", "", 0, "B2", 0}, asItIs,
+                "does not reach all of zone B1"},
+        Refusal{"not there yet", {Kind::handOver, "Eve", "", 0, "p2.B1", 0}, asItIs,
                 "Nobody called Eve"},
-        Refusal{"hours", {Kind::handOver, "Ada", "", 0, "B2", 0},
+        Refusal{"hours", {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
                 [](Session& s) {
                     s.setting.helpers[0].until =
-                        ClockTime{std::chrono::hours{13} + std::chrono::minutes{12}};
+                        ClockTime{std::chrono::hours{13} + std::chrono::minutes{32}};
                 },
-                "past the hours of Ada"},
-        Refusal{"no such zone", {Kind::handOver, "Ada", "", 0, "Z9", 0}, asItIs,
+                "handed to Ada, who is not there for it"},
+        Refusal{"no such zone", {Kind::handOver, "Ada", "", 0, "p1.Z9", 0}, asItIs,
                 "The plan has no zone Z9"},
         Refusal{"gone already", {Kind::personOut, "Cai", "", 0, "", 0}, asItIs,
                 "Cai is not at the table"},
@@ -183,7 +209,7 @@ TEST(Change, PinsThatDoNotLastAreSaidWithZoneAndTime) {
 }
 
 TEST(Change, ATableThatIsGoneIsSaidAndTheRestIsPlanned) {
-    auto plan = made::pinnedPlan();
+    auto plan = planned();
     plan.quilts[0].surface.tables = {Rect{0_in, 0_in, 52_in, 24_in}};
     Running r;
     r.live = LiveSession{made::smallSession(), plan, r.told.events()};
@@ -191,7 +217,14 @@ TEST(Change, ATableThatIsGoneIsSaidAndTheRestIsPlanned) {
     EXPECT_THAT(gone.said, Contains(HasSubstr("lies on a table that is gone")));
     const auto more = r.proposed({.kind = Kind::tables, .count = 1});
     EXPECT_THAT(more.said, Contains(HasSubstr("The passes stay as they are")));
-    EXPECT_EQ(more.plan.quilts, r.live.plan().quilts);
+    const auto& before = r.live.plan().quilts[0].passes;
+    const auto& after = more.plan.quilts[0].passes;
+    ASSERT_EQ(after.size(), before.size());
+    for (std::size_t k = 0; k < before.size(); ++k) {
+        EXPECT_EQ(after[k].field, before[k].field);
+        EXPECT_EQ(after[k].fresh, before[k].fresh);
+        EXPECT_EQ(after[k].table, before[k].table);
+    }
 }
 
 TEST(Change, ThePassIsGivenUpAndTheNextGoesOn) {
@@ -209,7 +242,7 @@ TEST(Change, ThePassIsGivenUpAndTheNextGoesOn) {
     EXPECT_LT(p.finishAfter, p.finishBefore);
     r.take(p);
     EXPECT_EQ(r.live.state().setAside.size(), 2u);
-    EXPECT_EQ(nextTick(r.live.plan(), r.live.state(), 0, "A1"), std::nullopt);
+    EXPECT_EQ(nextTick(r.live.plan(), r.live.state(), 0, "p1.A1"), std::nullopt);
     const auto blocked = releaseBlockedBy(r.live.plan(), r.live.state(), 0, 1);
     EXPECT_EQ(blocked.size(), 2u) << "smoothing and the underside are still asked for";
 }
@@ -233,15 +266,14 @@ TEST(Change, OvernightTheRestIsPlannedFromNow) {
 
 TEST(HandOver, BeforeTheSessionIsPlannedAroundAndRefusedWhereItCannotBe) {
     const auto session = made::smallSession();
-    auto plan = made::pinnedPlan();
-    plan.finish = proposeHandOver(session, plan, 0, "B2", "").plan.finish;
-    const auto p = proposeHandOver(session, plan, 0, "B2", "Ada");
+    const auto plan = planned();
+    const auto p = proposeHandOver(session, plan, 0, "p2.B1", "Ada");
     ASSERT_EQ(p.refused, "");
-    EXPECT_EQ(p.session.jobs[0].handed, (std::vector<HandedZone>{{"B2", "Ada"}}));
+    EXPECT_EQ(p.session.jobs[0].handed, (std::vector<HandedZone>{{"p2.B1", "Ada"}}));
     for (const auto& t : p.plan.tasks)
-        EXPECT_TRUE(t.zone != "B2" || t.people == std::vector<std::string>{"Ada"}) << t.id;
+        EXPECT_TRUE(t.zone != "p2.B1" || t.people == std::vector<std::string>{"Ada"}) << t.id;
     EXPECT_GE(p.finishAfter, p.finishBefore);
-    EXPECT_THAT(proposeHandOver(session, plan, 0, "B2", "Zoe").refused,
+    EXPECT_THAT(proposeHandOver(session, plan, 0, "p2.B1", "Zoe").refused,
                 HasSubstr("Nobody called Zoe"));
 }
 

@@ -234,36 +234,13 @@ TEST(Fold, PressesFromTheBackAreKnownWhereTheTurningCameSoonerThanPlanned) {
     EXPECT_THAT(s.doneTasks, IsSupersetOf({"press-A1", "back-A1", "back-B1", "cool-back"}));
 }
 
-TEST(Fold, AZoneSharedByTwoIsOpenWhenBothHaveTicked) {
-    Plan plan = made::pinnedPlan();
-    Task half = plan.tasks[3];
-    half.id = "open-A1-b";
-    half.people = {"Bo"};
-    plan.tasks.insert(plan.tasks.begin() + 4, half);
+TEST(Fold, AZoneIsOpenedOnceByWhoeverTicksIt) {
     Reporter r;
-    r.start().open("A1", "Ada");
-    auto events = r.events();
-    events.back().task = "open-A1";
-    auto s = fold(plan, made::smallSetting(), events);
-    EXPECT_EQ(zone(s, "A1"), ZoneState::waiting);
-    EXPECT_THAT(s.doneTasks, Contains("open-A1"));
-    Event wrong = events.back();
-    wrong.id = "wrong";
-    wrong.task = "open-B1";
-    events.push_back(wrong);
-    wrong.id = "twice";
-    wrong.task = "open-A1";
-    events.push_back(wrong);
-    EXPECT_THAT(fold(plan, made::smallSetting(), events).ignored,
-                ElementsAre(HasSubstr("not one of those for zone A1"),
-                            HasSubstr("open-A1 is ticked already")));
-    Event other = events.back();
-    other.id = "other half";
-    other.task = "open-A1-b";
-    other.person = "Bo";
-    events.push_back(other);
-    s = fold(plan, made::smallSetting(), events);
+    r.start().open("A1", "Ada").open("A1", "Bo");
+    const auto s = folded(r);
+    EXPECT_THAT(s.ignored, ElementsAre("Zone A1 is open, so it cannot be opened now."));
     EXPECT_EQ(zone(s, "A1"), ZoneState::open);
+    EXPECT_EQ(s.zones.at({0, "A1"}).openedBy, "Ada");
     EXPECT_EQ(s.pinsOut, 10) << "the zone's pins, once";
 }
 

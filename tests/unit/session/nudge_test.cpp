@@ -30,9 +30,10 @@ TEST(Nudges, AreSilentWhileAllIsWell) {
     EXPECT_THAT(at(r), IsEmpty());
 }
 
-TEST(Nudges, ARestAfterThreeQuartersOfAnHour) {
+// Common practice: a break every 75 to 90 minutes of work.
+TEST(Nudges, ARestAfterAnHourAndAQuarter) {
     Reporter r;
-    r.start().wait(44 * 60);
+    r.start().wait(74 * 60);
     EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest)));
     r.wait(60);
     EXPECT_THAT(at(r), kind(Nudge::Kind::rest));
@@ -40,26 +41,21 @@ TEST(Nudges, ARestAfterThreeQuartersOfAnHour) {
     EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest))) << "they are resting";
     r.wait(600).plain(EventKind::resumed);
     EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest)));
+    r.wait(74 * 60);
+    EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest))) << "counted from the end of the break";
+    r.wait(60);
+    EXPECT_THAT(at(r), kind(Nudge::Kind::rest));
 }
 
-TEST(Nudges, ARestAfterFourRowsOfZones) {
-    Plan plan = made::pinnedPlan();
-    plan.quilts[0].zones.clear();
-    plan.tasks.clear();
+TEST(Nudges, ARestDoesNotDependOnHowMuchIsDone) {
     Reporter r{0};
-    r.start().wait(30 * 60);
-    constexpr const char* rows[]{"A1", "A2", "A3", "A4"};
-    for (int row = 0; row < 4; ++row) {
-        Zone z;
-        z.id = rows[row];
-        z.points.resize(10);
-        plan.quilts[0].zones.push_back(z);
-    }
-    for (int row = 0; row < 4; ++row) {
-        EXPECT_THAT(at(r, 100, plan), Not(kind(Nudge::Kind::rest))) << row;
-        r.open(rows[row], "Ada").close(rows[row], "Ada");
-    }
-    EXPECT_THAT(at(r, 100, plan), kind(Nudge::Kind::rest));
+    r.start().wait(30 * 60).open("A1", "Ada").open("B1", "Bo").step("smooth-1");
+    r.close("A1", "Ada").close("B1", "Bo").step("check-1").release(1);
+    r.step("shift-2").open("A2", "Ada").open("B2", "Bo").step("smooth-2");
+    r.close("A2", "Ada").close("B2", "Bo");
+    EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest)));
+    r.wait(45 * 60);
+    EXPECT_THAT(at(r), kind(Nudge::Kind::rest));
 }
 
 TEST(Nudges, AZoneThatTakesMuchLongerThanPlannedIsNoticed) {

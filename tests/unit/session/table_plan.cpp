@@ -1,5 +1,6 @@
 #include "unit/session/table_plan.h"
 
+#include <algorithm>
 #include <initializer_list>
 
 namespace bastewright::made {
@@ -189,6 +190,11 @@ Reporter& Reporter::plain(EventKind kind, const std::string& text) {
 
 Reporter& Reporter::wait(int seconds) {
     nowMs_ += std::int64_t{1000} * seconds;
+    return *this;
+}
+
+Reporter& Reporter::until(Seconds at) {
+    nowMs_ = std::max(nowMs_, kStartMs + std::int64_t{1000} * at.count());
     return *this;
 }
 

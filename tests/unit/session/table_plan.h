@@ -45,6 +45,7 @@ public:
     Reporter& person(EventKind kind, const std::string& who);
     Reporter& plain(EventKind kind, const std::string& text = {});
     Reporter& wait(int seconds);
+    Reporter& until(Seconds at); ///< since the session's start; never back
     Reporter& allOfPassOne(); ///< laid, opened, smoothed, closed and checked, not yet released
 
     const std::vector<Event>& events() const { return events_; }

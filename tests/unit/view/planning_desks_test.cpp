@@ -275,11 +275,11 @@ TEST_F(Planning, ClipsThatCureAFoldedPartAreAsManyAsThePlanThenTakes) {
     bare.setting.stash.clips.clear();
     bare.jobs.front().basting.start = Basting::Start::oneEnd; // the layers are rolled
     open(bare);
-    const auto& rows = remedies.findings()->rows();
+    const auto& said = remedies.findings()->rows();
     const auto at = std::ranges::find_if(
-        rows, [](const QVariantList& row) { return row[3].toString().contains("clips"); });
-    ASSERT_NE(at, rows.end()) << "without a clip what hangs over has to be folded";
-    remedies.cure(int(at - rows.begin()), 0);
+        said, [](const QVariantList& row) { return row[3].toString().contains("clips"); });
+    ASSERT_NE(at, said.end()) << "without a clip what hangs over has to be folded";
+    remedies.cure(int(at - said.begin()), 0);
     replan();
     const auto& now = *plan.planned();
     ASSERT_EQ(now.session.setting.stash.clips.size(), 1u);
