@@ -137,12 +137,14 @@ private:
         Piece p{.seconds = double((b.end - std::max(b.start, from_.now)).count()),
                 .start = double(b.start.count()),
                 .isBreak = true};
-        if (b.people.empty())
+        if (b.people.empty()) { // all who are there then: nobody waits for who comes later or is gone
             for (std::size_t who = 0; who < from_.hands.size(); ++who)
-                p.people.push_back(who);
-        else
+                if (from_.hands[who].from < b.end.count() && b.start.count() < from_.hands[who].until)
+                    p.people.push_back(who);
+        } else {
             for (const auto& who : b.people)
                 p.people.push_back(indexOf(who));
+        }
         pieces_.push_back(std::move(p));
     }
 
