@@ -68,7 +68,16 @@ TEST_F(Editing, WhatDoesNotFitChangesNothingAndIsSaidInOneSentence) {
     EXPECT_FALSE(editor.canUndo());
 }
 
-TEST_F(Editing, TheSizeFollowsTheBlocks) {
+TEST_F(Editing, BlocksLeaveWhatIsMeasuredAsItIs) {
+    EXPECT_EQ(fields.take("columns", "6"), "");
+    EXPECT_EQ(editor.job().top.width, std::vector{88_in});
+    const QString tooMany = fields.take("columns", "8");
+    EXPECT_TRUE(tooMany.contains("the blocks alone need 94 in across")) << tooMany.toStdString();
+    EXPECT_EQ(editor.job().top.grid->columns, 6);
+}
+
+TEST_F(Editing, TheSizeFollowsTheBlocksWhereTheyMakeIt) {
+    EXPECT_EQ(fields.take("sizefrom", "1"), "");
     EXPECT_EQ(fields.take("columns", "8"), "");
     EXPECT_EQ(editor.job().top.width, std::vector{100_in});
     EXPECT_EQ(fields.summary(), "100 × 112 in, 8 × 9 blocks");
