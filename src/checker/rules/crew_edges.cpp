@@ -54,6 +54,18 @@ void crewPlaces(const PlanView& v, Report& report) {
     }
 }
 
+namespace {
+
+/// True where nobody else may do this kind of work: then a wish for a side gives way to it.
+bool onlyOneFor(const PlanView& v, TaskKind kind, const Helper& helper) {
+    return std::ranges::none_of(v.session.setting.helpers, [&](const Helper& h) {
+        return h.name != helper.name && h.pins && (kind != TaskKind::closePins || h.closes) &&
+               (kind != TaskKind::press || h.irons);
+    });
+}
+
+} // namespace
+
 void crewReach(const PlanView& v, Report& report) {
     for (const Task& t : v.plan.tasks) {
         const Pass* pass = passOf(v, t);
@@ -65,7 +77,8 @@ void crewReach(const PlanView& v, Report& report) {
         if (zone == nullptr || h == nullptr)
             continue;
         const StandingPlace at = t.places.front();
-        if (h->side && quiltSide(*h->side, quilt.quilt.surface.quiltLengthAlongLength) != at.side)
+        if (h->side && !onlyOneFor(v, t.kind, *h) &&
+            quiltSide(*h->side, quilt.quilt.surface.quiltLengthAlongLength) != at.side)
             report.add(label(t) + ": " + h->name + " stands at the quilt's " +
                        std::string{name(at.side)} + ", which is not the side they keep to.");
         if (quilt.quilt.surface.floor)
