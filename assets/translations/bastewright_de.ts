@@ -6398,6 +6398,10 @@
         <source>The rolling up</source>
         <translation>Das Aufrollen</translation>
     </message>
+    <message>
+        <source>%1 works sitting and does not reach all of zone %2 from there.</source>
+        <translation>%1 arbeitet im Sitzen und erreicht Zone %2 von dort nicht ganz.</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>

@@ -37,6 +37,10 @@ Findings Problems::inOrder(const Json& root) && {
     return std::move(findings_);
 }
 
+Sentence FieldReader::about(const std::string& at, const Sentence& clause) {
+    return core::says("%1 %2", placeInWords(at), clause);
+}
+
 FieldReader FieldReader::child(const Json& object, std::string pointer) const {
     FieldReader reader{object, std::move(pointer), *problems_};
     reader.unknown_ = unknown_;

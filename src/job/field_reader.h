@@ -227,9 +227,7 @@ private:
     const Json* findList(std::string_view key, std::size_t most);
     bool isObject(const Json& value, const std::string& at);
     void keep(std::string_view key, const Json& value);
-    static Sentence about(const std::string& at, const Sentence& clause) {
-        return core::says("%1 %2", placeInWords(at), clause);
-    }
+    static Sentence about(const std::string& at, const Sentence& clause);
     void stopAt(const std::string& at, Sentence sentence);
     void refuse(const Json& value, const std::string& at, const Sentence& accepted);
 

@@ -39,6 +39,14 @@ Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
         const Side side = closedSides(wish, s.quiltLengthAlongLength).front();
         std::erase_if(kept, [&](const StandingPlace& p) { return p.side != side; });
     }
+    const auto own = std::ranges::find(pass->stretches, helper.name, &Stretch::person);
+    if (helper.seated && own != pass->stretches.end()) {
+        if (zonePlace(zone.id) == own->place ||
+            bestPlace(helper, pass->table, own->edges, zone.points, !s.floor))
+            return {};
+        return core::says("%1 works sitting and does not reach all of zone %2 from there.",
+                          helper.name, name);
+    }
     if (bestPlace(helper, pass->table, kept, zone.points, !s.floor))
         return {};
     if (bestPlace(helper, pass->table, open, zone.points, !s.floor))
