@@ -152,7 +152,7 @@ async function tick(quilt, zone) {
       break;
     } catch {
       if (attempt >= 5) {
-        tell(fill("{{%1 could not be ticked. Tell the person at the tablet.}}", zone.zone));
+        tell(fill("{{%1 could not be ticked. Tell the person at the tablet.}}", called(zone)));
         break;
       }
       await new Promise(done => setTimeout(done, 1000));
@@ -202,6 +202,9 @@ function drawChoice() {
   show("choosing");
 }
 
+// What people call a zone within its pass: "A2" of "p1.A2".
+const called = zone => zone.zone.slice(zone.zone.lastIndexOf(".") + 1);
+
 const isOwn = zone => zone.next && (zone.hands.includes(who) || zone.hands.length === 0);
 
 function drawMine() {
@@ -217,8 +220,8 @@ function drawMine() {
       button.disabled = isSent;
       const what = make("span", "what", `${zone.verb} · ${zone.points}`);
       if (table.quilts.length > 1) what.append(make("br"), make("span", "quiet", quilt.name));
-      button.append(make("span", "zone", zone.zone), what, make("span", "box"));
-      button.setAttribute("aria-label", fill("{{Tick %1: %2}}", zone.zone, zone.verb));
+      button.append(make("span", "zone", called(zone)), what, make("span", "box"));
+      button.setAttribute("aria-label", fill("{{Tick %1: %2}}", called(zone), zone.verb));
       button.addEventListener("click", () => tick(index, zone));
       rows.push(button);
     }
@@ -251,8 +254,8 @@ function drawQuilts() {
       const tile = make("div", "tile " + zone.stage + (isOwn(zone) && zone.hands.length ? " own" : ""));
       tile.style.gridColumn = Number(zone.column) + 1;
       tile.style.gridRow = Number(zone.row) + 1;
-      tile.append(make("span", "strong", zone.zone), make("span", "", zone.stage === "closed" ? "✓" : zone.letter));
-      tile.title = `${zone.zone}: ${stages[zone.stage] || zone.stage}`;
+      tile.append(make("span", "strong", called(zone)), make("span", "", zone.stage === "closed" ? "✓" : zone.letter));
+      tile.title = `${called(zone)}: ${stages[zone.stage] || zone.stage}`;
       cloth.append(tile);
     }
     part.append(cloth);

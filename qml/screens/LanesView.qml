@@ -206,7 +206,7 @@ Rectangle {
 
         objectName: "laneDetail"
         atTable: true
-        title: view.board.zone === "" ? qsTr("This work") : view.board.zone
+        title: view.board.zone === "" ? qsTr("This work") : view.board.zone.slice(view.board.zone.lastIndexOf(".") + 1)
 
         LaneCard {
             width: parent.width

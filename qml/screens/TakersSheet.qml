@@ -17,7 +17,7 @@ Sheet {
     readonly property real letters: atTable ? Theme.tableText : Theme.text
 
     objectName: "takersSheet"
-    title: qsTr("%1 goes to").arg(board.zone)
+    title: qsTr("%1 goes to").arg(board.zone.slice(board.zone.lastIndexOf(".") + 1))
 
     Repeater {
         model: sheet.board.takers

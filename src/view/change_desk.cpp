@@ -92,8 +92,9 @@ void ChangeDesk::planAgain() {
 }
 
 void ChangeDesk::handOver(int quilt, const QString& zone, const QString& person) {
-    const QString title =
-        person.isEmpty() ? tr("%1 to whoever is best").arg(zone) : tr("%1 to %2").arg(zone, person);
+    const QString called = words::zone(words::toCore(zone));
+    const QString title = person.isEmpty() ? tr("%1 to whoever is best").arg(called)
+                                           : tr("%1 to %2").arg(called, person);
     if (atTable_)
         return ask(title, {.kind = Kind::handOver,
                            .person = words::toCore(person),
