@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <stdexcept>
 
 namespace bastewright::testing {
 namespace {
@@ -68,7 +69,6 @@ struct Row {
 std::vector<Zone> zones(Basting::With with) {
     const std::vector<Row> rows{
         {0_in, 10_in, 3}, {10_in, 18_in, 1}, {18_in, 30_in, 1}, {30_in, 40_in, 2}};
-    const std::vector<Length> lastPoint{8_in, 16_in, 28_in, 39_in};
     std::vector<Zone> out;
     for (std::size_t r = 0; r < rows.size(); ++r)
         for (const bool right : {false, true}) {
@@ -257,7 +257,7 @@ struct Work {
 Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, Seconds start) {
     Clock clock{out, job, start};
     const std::vector<Work> passes{
-        {1, {2, 3}, Side::head}, {2, {4}, Side::foot}, {3, {1}, Side::head}};
+        {1, {2, 3}, Side::head}, {2, {4}, Side::head}, {3, {1}, Side::head}};
     for (const Work& w : passes) {
         if (w.pass == 1)
             clock.together(setUp, 1, Seconds{600});
@@ -343,11 +343,13 @@ void bringSupplies(Plan& plan, double quilts, Basting::With with) {
 } // namespace
 
 Zone& Good::zone(const std::string& id) {
-    return *std::ranges::find(quilt().zones, id, &Zone::id);
+    const auto at = std::ranges::find(quilt().zones, id, &Zone::id);
+    return at == quilt().zones.end() ? throw std::out_of_range("no zone " + id) : *at;
 }
 
 Task& Good::task(const std::string& id) {
-    return *std::ranges::find(plan.tasks, id, &Task::id);
+    const auto at = std::ranges::find(plan.tasks, id, &Task::id);
+    return at == plan.tasks.end() ? throw std::out_of_range("no task " + id) : *at;
 }
 
 void Good::lay() {

@@ -76,8 +76,8 @@ std::vector<Spoiled> spoiledPasses() {
         {"APassHasNoPoints",
          {"passes.worth", "points.coverage", "crew.tasks"},
          [](Good& g) {
-             g.zone("A4").points.clear();
-             g.zone("B4").points.clear();
+             g.zone("p2.A4").points.clear();
+             g.zone("p2.B4").points.clear();
          }},
         {"TheStartIsNotCentred",
          {"passes.start", "passes.ways"},

@@ -138,7 +138,7 @@ std::vector<Spoiled> spoiledPeople() {
          {"crew.places"},
          [](Good& g) {
              wallAtFoot(g);
-             g.task("1.2 place-open A4").places.front().side = Side::foot;
+             g.task("1.2 place-open p2.A4").places.front().side = Side::foot;
          }},
         {"AZoneIsWorkedFromNowhere",
          {"crew.places"},

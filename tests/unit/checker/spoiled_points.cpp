@@ -130,7 +130,7 @@ std::vector<Spoiled> spoiledPoints() {
         {"APinIsInAZoneOfAnotherPass",
          {"points.zone"},
          [](Good& g) {
-             exchange(g, {7.5_in, 32_in}, {7.5_in, 36_in});
+             exchange(g, {7.5_in, 28_in}, {7.5_in, 32_in});
          }},
         {"APinIsInTheWrongZoneOfItsPass",
          {"points.zone"},

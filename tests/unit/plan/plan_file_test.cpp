@@ -26,7 +26,7 @@ Plan onePass() {
     q.bounds = {150, 1};
     plan.quilts = {q};
     plan.tasks = {
-        {"t1", TaskKind::placeOpen, 0, 1, "A1", {}, {"Ada"}, {}, Seconds{0}, Seconds{90}, {}}};
+        {"t1", TaskKind::placeOpen, 0, 1, "A1", {"Ada"}, {}, Seconds{0}, Seconds{90}, {}}};
     plan.finish = Seconds{90};
     plan.finishBound = Seconds{80};
     return plan;
