@@ -156,7 +156,7 @@ class Exported(unittest.TestCase):
     def test_everybodys_tasks(self):
         start = datetime.datetime.strptime(self.job["start"], "%H:%M")
         expected = [(person, (start + datetime.timedelta(seconds=t["start"])).strftime("%H:%M"),
-                     t["kind"], t.get("zone", ""))
+                     t["kind"], zone_for_people(t["zone"]) if "zone" in t else "")
                     for t in self.plan["tasks"] for person in t["people"]]
         self.assertEqual([(r["person"], r["start"], r["task"], r["zone"]) for r in self.rows("tasks")],
                          expected)

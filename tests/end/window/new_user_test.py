@@ -79,7 +79,7 @@ def with_a_mouse(executable, display):
         user.type("columns", "7")
         user.type("rows", "9")
         user.type("sashing", "2")
-        user.tap("field-borders")
+        user.tap("keepMeasured")
         user.tap("closePane", "tile-room", "addTable", "edge0", "closePane")
         user.tap("tile-people", "addPerson", "addPerson", "closePane")
         user.tap("nextPass", "previousPass")
