@@ -80,9 +80,9 @@ public:
         basted();
         fresh();
         edge();
-        zoneNames();
         if (show_.smoothing)
             marks_.smoothing(quilt_, pass_);
+        zoneNames();
         if (show_.rolls)
             for (const auto& roll : pass_.rolls)
                 marks_.roll(roll, top_);
