@@ -199,10 +199,15 @@ private:
         const double share = show_.near ? 0.52 : 0.42;
         const int type = int(std::clamp(r.height() * share, 7.0, double(type::kLead)));
         const QString id = zoneWord(zone.id);
-        // A name is never cut short: in a narrow zone it may touch the frame.
-        const double room = std::max(r.width() - (show_.near ? 1.5 : 4), wordWidth(id, mine));
-        const QPointF at = r.center() - QPointF{0, counts ? type * 0.5 : 0};
-        const QString count = QString::number(zone.points.size());
+        // Where names do not fit beside each other, those of neighbouring places, A and B, stand
+        // one higher than the other; where there is no room for that either they are cut short.
+        const double word = wordWidth(id, true), apart = counts ? 9.5 : 5;
+        double room = r.width() - (show_.near ? 1.5 : 4), aside = 0;
+        if (word > room && r.height() > 4 * apart && !id.isEmpty()) {
+            room = word;
+            aside = id[0].unicode() % 2 == 0 ? apart : -apart;
+        }
+        const QPointF at = r.center() + QPointF{0, aside - (counts ? type * 0.5 : 0)};
         const double width = std::min(room, textWidth(id, {type, mine})), high = type * 0.9;
         // A join of the tables or the hatching may run below the name: a ground of the zone's own.
         p_.setPen(Qt::NoPen);
@@ -211,8 +216,8 @@ private:
         const int set = label(p_, at, id, mine ? type : std::min(type, 10), room, mine,
                               mine ? ink::kDark : ink::kQuiet);
         if (counts)
-            label(p_, at + QPointF{0, set * 0.5 + 8}, count, type::kHead,
-                  std::max(room, wordWidth(count, false)));
+            label(p_, at + QPointF{0, set * 0.5 + 8}, QString::number(zone.points.size()),
+                  type::kHead, room);
     }
 
     void edge() {

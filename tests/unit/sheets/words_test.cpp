@@ -65,18 +65,20 @@ TEST(Words, listsReadAsSentences) {
 TEST(TaskWords, nameZoneCountAndWork) {
     const Plan plan = fixture::planByHand(fixture::harbourLights());
     const QuiltPlan& quilt = plan.quilts[0];
-    const auto line = [&](TaskKind kind, const char* zone, Basting::With with) {
+    const auto line = [&](TaskKind kind, const std::string& zone, Basting::With with) {
         Task t;
         t.kind = kind;
         t.zone = zone;
         return plain(taskLine(t, quilt, with, Unit::inch));
     };
-    const auto n = std::to_string(findZone(quilt, "B2")->points.size());
-    EXPECT_EQ(line(TaskKind::placeOpen, "B2", Basting::With::pins),
+    const auto zone = std::ranges::find(quilt.zones, "B2", [](const Zone& z) { return zoneName(z.id); });
+    ASSERT_NE(zone, quilt.zones.end());
+    const auto n = std::to_string(zone->points.size());
+    EXPECT_EQ(line(TaskKind::placeOpen, zone->id, Basting::With::pins),
               "B2: place " + n + " pins, open");
-    EXPECT_EQ(line(TaskKind::closePins, "B2", Basting::With::pins), "B2: close " + n + " pins");
-    EXPECT_EQ(line(TaskKind::press, "B2", Basting::With::dots), "B2: press " + n + " dots");
-    EXPECT_EQ(line(TaskKind::placeOpen, "Z9", Basting::With::pins), "Z9: place 0 pins, open");
+    EXPECT_EQ(line(TaskKind::closePins, zone->id, Basting::With::pins), "B2: close " + n + " pins");
+    EXPECT_EQ(line(TaskKind::press, zone->id, Basting::With::dots), "B2: press " + n + " dots");
+    EXPECT_EQ(line(TaskKind::placeOpen, "p1.Z9", Basting::With::pins), "Z9: place 0 pins, open");
 }
 
 TEST(TaskWords, everyKindHasANameAndACheck) {
