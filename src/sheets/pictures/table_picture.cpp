@@ -196,6 +196,9 @@ private:
     void zoneName(const Zone& zone) {
         const QRectF r = map_(zone.area);
         const bool mine = isMine(zone), counts = show_.counts && r.height() > 26;
+        // A small picture is for finding one's own zones: others' names only where there is room.
+        if (!mine && show_.near && r.height() < 9)
+            return;
         const double share = show_.near ? 0.52 : 0.42;
         const int type = int(std::clamp(r.height() * share, 7.0, double(type::kLead)));
         const QString id = zoneWord(zone.id);
