@@ -27,7 +27,7 @@ def run(*arguments, **options):
 
 def zone_for_people(zone):
     """A zone as people read it, without the pass that it has in files: A2 for p1.A2."""
-    return zone.split(".", 1)[1]
+    return zone.split(".", 1)[-1]
 
 
 def quilts(plan):

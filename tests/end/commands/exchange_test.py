@@ -29,7 +29,7 @@ def export(job, folder, *more):
 
 def zone_for_people(zone):
     """A zone as people read it, without the pass that it has in files: A2 for p1.A2."""
-    return zone.split(".", 1)[1]
+    return zone.split(".", 1)[-1]
 
 
 def unfolded(data):
@@ -156,7 +156,7 @@ class Exported(unittest.TestCase):
     def test_everybodys_tasks(self):
         start = datetime.datetime.strptime(self.job["start"], "%H:%M")
         expected = [(person, (start + datetime.timedelta(seconds=t["start"])).strftime("%H:%M"),
-                     t["kind"], zone_for_people(t["zone"]) if "zone" in t else "")
+                     t["kind"], zone_for_people(t.get("zone", "")))
                     for t in self.plan["tasks"] for person in t["people"]]
         self.assertEqual([(r["person"], r["start"], r["task"], r["zone"]) for r in self.rows("tasks")],
                          expected)

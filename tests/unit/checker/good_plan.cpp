@@ -253,7 +253,7 @@ struct Work {
     Side side; ///< where both stand
 };
 
-/// At most 28 points in a zone: placing or closing takes 169 s, dots 183 s, pressing 239 s.
+/// At most 21 points in a zone: placing or closing takes 131 s, dots 141 s, pressing 183 s.
 Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, Seconds start) {
     Clock clock{out, job, start};
     const std::vector<Work> passes{
@@ -274,15 +274,15 @@ Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, S
                 clock.row(kind, w.pass, r, w.side, Seconds{seconds});
         };
         if (with == Basting::With::pins) {
-            rows(placeOpen, 169);
+            rows(placeOpen, 131);
             clock.together(smooth, w.pass, Seconds{90});
-            rows(closePins, 169);
+            rows(closePins, 131);
         } else {
             clock.together(foldBack, w.pass, Seconds{70});
-            rows(dotLower, 183);
+            rows(dotLower, 141);
             clock.together(foldForward, w.pass, Seconds{70});
-            rows(dotUpper, 183);
-            rows(press, 239);
+            rows(dotUpper, 141);
+            rows(press, 183);
             clock.together(cool, w.pass, Seconds{120}, 0);
         }
         clock.together(checkUnderside, w.pass, Seconds{120}, 1);
@@ -291,7 +291,7 @@ Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, S
         clock.together(turnOver, 3, Seconds{180});
         for (const Work& w : passes)
             for (const int r : w.rows)
-                clock.row(press, w.pass, r, w.side, Seconds{239});
+                clock.row(press, w.pass, r, w.side, Seconds{183});
         clock.together(cool, 3, Seconds{120}, 0);
     }
     clock.together(handOver, 3, Seconds{300}, 1);

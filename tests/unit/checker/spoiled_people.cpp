@@ -44,10 +44,17 @@ std::vector<Spoiled> spoiledPeople() {
         {"BoDoesNotClosePins", {"crew.skills"}, [](Good& g) { bo(g).closes = false; }},
         {"BoDoesNotIron", {"crew.skills"}, [](Good& g) { bo(g).irons = false; }, goodDots},
         {"BoIsSeatedAndLifts",
+         {"crew.skills"},
+         [](Good& g) {
+             bo(g).seated = true;
+             warnOfLifters(g);
+         }},
+        {"BoIsSeatedAndWalksRoundTheTable",
          {"crew.skills", "crew.seated"},
          [](Good& g) {
              bo(g).seated = true;
              warnOfLifters(g);
+             g.task("1.2 place-open p2.B4").places.front().side = Side::foot;
          }},
         {"AZoneHandedToAdaIsWorkedByBo",
          {"crew.handed"},

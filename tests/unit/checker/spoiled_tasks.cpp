@@ -47,7 +47,7 @@ std::vector<Spoiled> spoiledTasks() {
          }},
         {"PinsArePressed",
          {"crew.tasks", "crew.times"},
-         [](Good& g) { g.task("1.1 close-pins p1.A2").kind = TaskKind::press; }},
+         [](Good& g) { g.task("1.1 close-pins p1.A3").kind = TaskKind::press; }},
         {"ThickBattingIsNotTurned",
          {"crew.tasks", "crew.order"},
          [](Good& g) { g.remove("1.3 turn-over"); },

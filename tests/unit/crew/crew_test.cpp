@@ -283,6 +283,6 @@ INSTANTIATE_TEST_SUITE_P(
                     Reported{"78 x 94 1/2 alone, without an hour of pressing", 1, 1, 2, 78, 47, 4,
                              180, 210},
                     Reported{"60 x 76, two people at library tables", 2, 1, 1, 60, 76, 4, 60, 60}),
-    [](const auto& info) { return "Case" + std::to_string(info.index); });
+    [](const auto& test) { return "Case" + std::to_string(test.index); });
 
 } // namespace

@@ -66,6 +66,7 @@ public:
             zones(q);
             calls(q);
             work(q);
+            lifts(q);
             stretches(q);
         }
         people();
@@ -268,6 +269,22 @@ private:
                 broken(t.id, " is out of reach of ", h.name);
                 break;
             }
+    }
+
+    /// A shift has the hands it asks for, as far as people who lift work in its pass.
+    void lifts(std::size_t q) {
+        for (const Task& t : plan_.tasks) {
+            if (t.job != int(q) || t.kind != TaskKind::shift)
+                continue;
+            std::set<std::string> able;
+            for (const Task& o : plan_.tasks)
+                if (o.job == t.job && o.pass == t.pass)
+                    for (const std::string& who : o.people)
+                        if (const Helper* h = helper(who); h && h->lifts && !h->seated)
+                            able.insert(who);
+            if (std::ssize(t.people) < std::min(pass(t)->liftPeople, int(able.size())))
+                broken(t.id, " has too few people");
+        }
     }
 
     /// One stretch for each person and pass; all they do at zones of their own is done from it.
