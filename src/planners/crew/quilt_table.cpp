@@ -219,8 +219,14 @@ PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, co
     std::ranges::rotate(order, order.begin() + static_cast<std::ptrdiff_t>(first));
     for (const std::size_t k : order) {
         const auto& who = helpers_[static_cast<std::size_t>(homes[k].person)]->name;
-        if (!letters.contains(who))
-            letters.emplace(who, placeLetter(letters.size()));
+        if (letters.contains(who))
+            continue;
+        // The first that is nobody's: of those who stood here before some had no stretch.
+        std::size_t next = 0;
+        while (std::ranges::any_of(
+            letters, [&](const auto& had) { return had.second == placeLetter(next); }))
+            ++next;
+        letters.emplace(who, placeLetter(next));
     }
     std::optional<PassCrew> best;
     for (const Roaming roaming : {Roaming::little, Roaming::ownSides, Roaming::everywhere}) {
