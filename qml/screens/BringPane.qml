@@ -86,7 +86,7 @@ Flickable {
                         width: parent.width
                         visible: text !== ""
                         text: row.note
-                        quiet: true
+                        quiet: !row.lacking // on the colour of a warning it would be too pale
                     }
                 }
                 Press {

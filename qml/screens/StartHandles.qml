@@ -21,6 +21,25 @@ Repeater {
         return handles.picture.pixelsAt(x, y)
     }
 
+    function spotOf(handle: var): point {
+        return handle.at
+    }
+
+    // How far a start steps aside of those before it, across the line they lie on, where they would
+    // cover each other. The planned one is the first and stays in its place.
+    function aside(index: int, at: point): point {
+        let near = 0, level = false
+        for (let i = 0; i < index; ++i) {
+            const other = spotOf(handles.itemAt(i))
+            if (Math.abs(other.x - at.x) >= Theme.target || Math.abs(other.y - at.y) >= Theme.target)
+                continue
+            ++near
+            level = Math.abs(other.x - at.x) > Math.abs(other.y - at.y)
+        }
+        const by = near * (Theme.target + Theme.gap)
+        return level ? Qt.point(0, by) : Qt.point(by, 0)
+    }
+
     model: active ? ways.starts : null
 
     AbstractButton {
@@ -36,9 +55,11 @@ Repeater {
         property point moved: Qt.point(0, 0)
         readonly property point at: handles.spot(x0, y0, handles.picture.width, handles.picture.height, handles.picture.quilt)
 
+        readonly property point beside: handles.aside(index, at)
+
         objectName: "start" + index
-        x: at.x - width / 2 + moved.x
-        y: at.y - height / 2 + moved.y
+        x: at.x - width / 2 + beside.x + moved.x
+        y: at.y - height / 2 + beside.y + moved.y
         z: chosen ? 2 : 1
         width: Theme.target
         height: Theme.target

@@ -12,7 +12,7 @@ _bastewright() {
   local options=''
   case $command in
     plan) options='--json --limit --help' ;;
-    sheets) options='--out --paper --grey --language --help' ;;
+    sheets) options='--out --paper --grey --ribbons --language --help' ;;
     export) options='--out --day --help' ;;
     check) options='--help' ;;
   esac

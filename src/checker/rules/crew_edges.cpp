@@ -56,11 +56,41 @@ void crewPlaces(const PlanView& v, Report& report) {
 
 namespace {
 
-/// True where nobody else may do this kind of work: then a wish for a side gives way to it.
-bool onlyOneFor(const PlanView& v, TaskKind kind, const Helper& helper) {
+/// Works at zones of that pass in the same call, there before it and after it.
+bool isThere(const PlanView& v, const Task& t, const Helper& h) {
+    const Setting& s = v.session.setting;
+    const bool works = std::ranges::any_of(v.plan.tasks, [&](const Task& o) {
+        return o.job == t.job && o.pass == t.pass && o.kind == t.kind &&
+               std::ranges::find(o.people, h.name) != o.people.end();
+    });
+    return works && !h.until && h.breaks.empty() && s.breaks.empty();
+}
+
+/// True where nobody else of those who work in this call could stand there in nobody's way, may do
+/// the work and reaches all of it: then a wish for a side gives way.
+bool nobodyElse(const PlanView& v, const Task& t, const Pass& pass) {
+    const StandingPlace at = t.places.front();
+    const QuiltView& quilt = *v.quilt(t.job);
+    const auto reaches = [&](const Helper& h, const Task& task) {
+        const Zone* zone = quilt.zone(task.zone);
+        return quilt.quilt.surface.floor || zone == nullptr ||
+               std::ranges::all_of(zone->points, [&](const PlacedPoint& p) {
+                   return reachNeeded(pass.table, at.side, at.along,
+                                      {p.at.x, p.at.y, p.at.x, p.at.y}) <=
+                          (reachOf(h) + kFine).in();
+               });
+    };
     return std::ranges::none_of(v.session.setting.helpers, [&](const Helper& h) {
-        return h.name != helper.name && h.pins && (kind != TaskKind::closePins || h.closes) &&
-               (kind != TaskKind::press || h.irons);
+        if (h.name == t.people.front() || h.side || h.seated || !h.pins ||
+            !isThere(v, t, h) || !reaches(h, t))
+            return false;
+        // What the same person does there could go with it, as far as it is within reach.
+        return std::ranges::none_of(v.plan.tasks, [&](const Task& o) {
+            return &o != &t && o.job == t.job && o.pass == t.pass && o.kind == t.kind &&
+                   o.people != std::vector{h.name} && o.places.size() == 1 &&
+                   o.places.front().side == at.side && o.places.front().along.overlaps(at.along) &&
+                   (o.people != t.people || !reaches(h, o));
+        });
     });
 }
 
@@ -77,7 +107,7 @@ void crewReach(const PlanView& v, Report& report) {
         if (zone == nullptr || h == nullptr)
             continue;
         const StandingPlace at = t.places.front();
-        if (h->side && !onlyOneFor(v, t.kind, *h) &&
+        if (h->side && !nobodyElse(v, t, *pass) &&
             quiltSide(*h->side, quilt.quilt.surface.quiltLengthAlongLength) != at.side)
             report.add(label(t) + ": " + h->name + " stands at the quilt's " +
                        std::string{name(at.side)} + ", which is not the side they keep to.");

@@ -24,6 +24,13 @@ int lifters(const PlanView& v) {
     return static_cast<int>(std::ranges::count_if(v.session.setting.helpers, liftsWell));
 }
 
+/// Those who lift and have not left before a task ends.
+int liftersUntil(const PlanView& v, const Task& t) {
+    return static_cast<int>(std::ranges::count_if(v.session.setting.helpers, [&](const Helper& h) {
+        return liftsWell(h) && hours(h, v.session.setting.start).second >= t.end;
+    }));
+}
+
 /// How many people a task takes at least and at most.
 std::pair<int, int> team(const PlanView& v, const Task& t) {
     const int all = static_cast<int>(v.session.setting.helpers.size());
@@ -40,7 +47,7 @@ std::pair<int, int> team(const PlanView& v, const Task& t) {
         const QuiltView* quilt = v.quilt(t.job);
         const Pass* pass = quilt == nullptr ? nullptr : quilt->pass(t.pass);
         const int asked = pass == nullptr ? 1 : pass->liftPeople;
-        return {std::max(1, std::min(asked, lifters(v))), all};
+        return {std::max(1, std::min(asked, liftersUntil(v, t))), all};
     }
     case TaskKind::turnOver:
         return {std::max(1, lifters(v)), all};
@@ -77,16 +84,20 @@ void crewTeams(const PlanView& v, Report& report) {
                        std::to_string(people) + " people; it takes " + std::to_string(least) +
                        (most == least ? "" : " to " + std::to_string(most)) + ".");
     }
+    const bool warned = std::ranges::any_of(v.plan.findings, [](const Finding& f) {
+        return f.level >= Finding::Level::warn && f.field.starts_with("/helpers");
+    });
     for (const QuiltView& quilt : v.quilts)
-        for (const Pass& p : quilt.quilt.passes)
-            if (p.number > 1 && p.liftPeople > lifters(v) &&
-                !std::ranges::any_of(v.plan.findings, [](const Finding& f) {
-                    return f.level >= Finding::Level::warn && f.field.starts_with("/helpers");
-                }))
+        for (const Pass& p : quilt.quilt.passes) {
+            int there = lifters(v);
+            for (const Task* t : quilt.tasks(TaskKind::shift, p.number))
+                there = std::min(there, static_cast<int>(t->people.size()));
+            if (p.number > 1 && p.liftPeople > there && !warned)
                 report.add(quilt.label() + ", pass " + std::to_string(p.number) +
                            ": the shift asks for " + std::to_string(p.liftPeople) +
-                           " people who lift, there are " + std::to_string(lifters(v)) +
+                           " people who lift, there are " + std::to_string(there) +
                            ", and the plan does not warn of it.");
+        }
 }
 
 void crewSkills(const PlanView& v, Report& report) {

@@ -138,6 +138,7 @@ private:
             else
                 b.team = s.crew[k];
             complete(b, free, busy);
+            handsForTheShift(b, end, free, busy);
             std::ranges::sort(b.team);
             for (const int p : b.team)
                 busy[static_cast<std::size_t>(p)] = std::max(busy[static_cast<std::size_t>(p)], end);
@@ -151,10 +152,14 @@ private:
     std::vector<bool (*)(const Helper&)> skills(const Block& b) const {
         std::vector<bool (*)(const Helper&)> out{lays, looksBelow,
                                                  [](const Helper& h) { return h.pins; }};
-        if (tables_[static_cast<std::size_t>(b.job)].dots())
+        // Who sits does it at their own seat only.
+        if (tables_[static_cast<std::size_t>(b.job)].dots()) {
             out.push_back([](const Helper& h) { return h.irons; });
-        else
+            out.push_back([](const Helper& h) { return h.irons && !h.seated; });
+        } else {
             out.push_back([](const Helper& h) { return h.pins && h.closes; });
+            out.push_back([](const Helper& h) { return h.pins && h.closes && !h.seated; });
+        }
         return out;
     }
 
@@ -193,6 +198,37 @@ private:
                 *spare = *able;
             else
                 b.team.push_back(*able);
+        }
+    }
+
+    /// As many who lift as the shift into the pass asks for: whoever is free, else whoever is through
+    /// first elsewhere.
+    void handsForTheShift(Block& b, int end, const std::vector<int>& free,
+                          const std::vector<int>& busy) const {
+        const Pass& pass = given_.quilts[static_cast<std::size_t>(b.job)].passes[b.pass];
+        const auto lifting = [&] {
+            return std::ranges::count_if(b.team, [&](int p) {
+                return lays(helper(p)) && given_.hands[static_cast<std::size_t>(p)].until >= end;
+            });
+        };
+        while (b.pass > 0 && lifting() < pass.liftPeople) {
+            int who = -1;
+            std::pair<bool, int> whoIs{};
+            for (int p = 0; p < static_cast<int>(given_.hands.size()); ++p) {
+                const Hand& h = given_.hands[static_cast<std::size_t>(p)];
+                const int ready = std::max(h.from, busy[static_cast<std::size_t>(p)]);
+                if (!lays(h.helper) || h.from >= kAlways || ready >= h.until ||
+                    std::ranges::find(b.team, p) != b.team.end())
+                    continue;
+                const std::pair is{std::ranges::find(free, p) == free.end(), ready};
+                if (who < 0 || is < whoIs) {
+                    who = p;
+                    whoIs = is;
+                }
+            }
+            if (who < 0)
+                return;
+            b.team.push_back(who);
         }
     }
 

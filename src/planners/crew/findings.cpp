@@ -143,10 +143,21 @@ private:
                 core::says("Let somebody who reaches it iron."));
     }
 
-    /// Who lifts, for the shift that asks most of them.
+    /// Those who lift at the shift into a pass; where it is behind, all there are.
+    int liftersAt(std::size_t q, const Pass& pass) const {
+        const auto shift = std::ranges::find_if(tasks_, [&](const Task& t) {
+            return t.job == static_cast<int>(q) && t.pass == pass.number &&
+                   t.kind == TaskKind::shift;
+        });
+        return static_cast<int>(std::ranges::count_if(f_.helpers, [&](const Helper& h) {
+            return lays(h) && (shift == tasks_.end() ||
+                               std::ranges::find(shift->people, h.name) != shift->people.end());
+        }));
+    }
+
+    /// Of the shifts with too few who lift the one that asks for most.
     void countLifters(std::size_t q) {
-        const auto lifters = static_cast<int>(std::ranges::count_if(f_.helpers, lays));
-        if (lifters == 0) {
+        if (std::ranges::none_of(f_.helpers, lays)) {
             say(out_, Finding::Level::stop, "/helpers",
                 core::says("The layers have to be laid and the quilt moved, and nobody lifts."),
                 core::says("Let one helper who stands lift."));
@@ -154,10 +165,12 @@ private:
         }
         const Pass* most = nullptr;
         for (const Pass& p : quilt(q).passes)
-            if (p.number > 1 && (most == nullptr || p.liftPeople > most->liftPeople))
+            if (p.number > 1 && liftersAt(q, p) < p.liftPeople &&
+                (most == nullptr || p.liftPeople > most->liftPeople))
                 most = &p;
-        if (most == nullptr || lifters >= most->liftPeople)
+        if (most == nullptr)
             return;
+        const int lifters = liftersAt(q, *most);
         say(out_, Finding::Level::warn, "/helpers",
             lifters == 1
                 ? core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "

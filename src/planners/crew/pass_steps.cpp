@@ -316,6 +316,8 @@ void PassSteps::lift(TaskKind kind, std::size_t people, const Takes& takes) {
     std::size_t ever = 0;
     for (const int p : who)
         ever += hand(p).firstTime(now_, 1) < kAlways ? 1 : 0;
+    if (ever == 0) // beyond everybody's hours
+        ever = who.size();
     const std::size_t n = std::clamp<std::size_t>(std::min(people, ever), 1,
                                                   std::max<std::size_t>(1, who.size()));
     teamStep(kind, who, n, std::max<std::size_t>(n, std::min<std::size_t>(2, who.size())), takes);

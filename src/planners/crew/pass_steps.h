@@ -53,8 +53,13 @@ private:
         int seconds = 0;
     };
     bool able(int person, TaskKind kind) const;
-    bool give(ZoneJob& work, int person, TaskKind kind, const PassCrew& crew,
-              const Pass& pass) const;
+    /// Who keeps to a side leaves it only where that is said.
+    enum class Keeping { side, nothing };
+    bool give(ZoneJob& work, int person, TaskKind kind, const PassCrew& crew, const Pass& pass,
+              Keeping keeping = Keeping::side) const;
+    /// From the side they keep to, else from anywhere.
+    bool giveSomehow(ZoneJob& work, int person, TaskKind kind, const PassCrew& crew,
+                     const Pass& pass) const;
     void assign(std::vector<ZoneJob>& work, TaskKind kind, const PassCrew& crew, const Pass& pass);
     void assignPresses(std::vector<ZoneJob>& work, const PassCrew& crew, const Pass& pass);
     bool giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& crew, const Pass& pass,

@@ -3,8 +3,10 @@
 #include "planners/crew/pass_steps.h"
 #include "planners/crew/slowest.h"
 #include "planners/crew/step_times.h"
+#include "planners/surface/closed_sides.h"
 
 #include <algorithm>
+#include <array>
 
 /// The calls at which everybody works at their own zones.
 namespace bastewright::crew {
@@ -30,8 +32,8 @@ bool PassSteps::able(int p, TaskKind kind) const {
 
 /// Puts a zone into somebody's hands, where they reach all of it: from where its owner stands, else
 /// from anywhere they may stand.
-bool PassSteps::give(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew,
-                     const Pass& pass) const {
+bool PassSteps::give(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew, const Pass& pass,
+                     Keeping keeping) const {
     const Helper& h = hand(p).helper;
     const bool limited = !quilt().surface.floor;
     const auto& points = work.zone->zone.points;
@@ -41,14 +43,21 @@ bool PassSteps::give(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew,
     const bool own = work.zone->post >= 0 && work.zone->post == post;
     if (h.seated && !own && !belongs) // they sit somewhere else
         return false;
+    auto stands = openSides(pass.table, quilt().surface.closed);
+    if (h.side && !own && keeping == Keeping::side) {
+        const std::array kept{*h.side};
+        const Side side = closedSides(kept, quilt().surface.quiltLengthAlongLength).front();
+        std::erase_if(stands, [&](const StandingPlace& s) { return s.side != side; });
+    }
+    const bool may = own || std::ranges::find(stands, work.zone->place.side,
+                                              &StandingPlace::side) != stands.end();
     if (h.seated && !own)
         place = bestPlace(h, pass.table, crew.posts[static_cast<std::size_t>(post)].edges, points,
                           limited);
-    else if (leanings(h, pass.table, work.zone->place, points, limited))
+    else if (may && leanings(h, pass.table, work.zone->place, points, limited))
         place = work.zone->place;
     else if (!h.seated)
-        place = bestPlace(h, pass.table, openSides(pass.table, quilt().surface.closed), points,
-                          limited);
+        place = bestPlace(h, pass.table, stands, points, limited);
     if (!place)
         return false;
     const int leaning = leanings(h, pass.table, *place, points, limited).value_or(0);
@@ -65,27 +74,36 @@ bool PassSteps::give(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew,
     return true;
 }
 
-/// Somebody of the team who is there, may do it and reaches it: who has least to do.
+bool PassSteps::giveSomehow(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew,
+                            const Pass& pass) const {
+    return give(work, p, kind, crew, pass) || (hand(p).helper.side &&
+                                               give(work, p, kind, crew, pass, Keeping::nothing));
+}
+
+/// Somebody of the team who is there, may do it and reaches it, in nobody's way, from the side they
+/// keep to: who has least to do.
 bool PassSteps::giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& crew,
                                const Pass& pass, const std::vector<ZoneJob>& others) {
     std::optional<ZoneJob> best;
-    std::tuple<bool, bool, int> bestIs{};
-    for (const int p : start_.team) {
-        if (!able(p, kind) || !hand(p).helper.pins)
-            continue;
-        ZoneJob one = work;
-        if (!give(one, p, kind, crew, pass))
-            continue;
-        int load = one.seconds;
-        for (const ZoneJob& o : others)
-            load += o.person == p ? o.seconds : 0;
-        const std::tuple is{inSomebodysWay(one, others), hand(p).firstTime(now_, load) > now_,
-                            load};
-        if (hand(p).firstTime(now_, 1) < kAlways && (!best || is < bestIs)) {
-            best = std::move(one);
-            bestIs = is;
+    std::tuple<bool, bool, bool, int> bestIs{};
+    for (const int p : start_.team)
+        for (const Keeping keeping : {Keeping::side, Keeping::nothing}) {
+            const bool leaves = keeping == Keeping::nothing;
+            if (!able(p, kind) || !hand(p).helper.pins || (leaves && !hand(p).helper.side))
+                continue;
+            ZoneJob one = work;
+            if (!give(one, p, kind, crew, pass, keeping))
+                continue;
+            int load = one.seconds;
+            for (const ZoneJob& o : others)
+                load += o.person == p && o.zone != one.zone ? o.seconds : 0;
+            const std::tuple is{inSomebodysWay(one, others),
+                                hand(p).firstTime(now_, load) > now_, leaves, load};
+            if (hand(p).firstTime(now_, 1) < kAlways && (!best || is < bestIs)) {
+                best = std::move(one);
+                bestIs = is;
+            }
         }
-    }
     if (best)
         work = std::move(*best);
     return work.person >= 0;
@@ -104,7 +122,7 @@ void PassSteps::letSomebodyStay(ZoneJob& work, TaskKind kind, const PassCrew& cr
         return std::pair{p == owner ? 0 : 1, -hand(p).until};
     });
     for (const int p : who)
-        if (give(work, p, kind, crew, pass))
+        if (giveSomehow(work, p, kind, crew, pass))
             return;
 }
 
@@ -153,18 +171,21 @@ void PassSteps::assignPresses(std::vector<ZoneJob>& work, const PassCrew& crew, 
         for (ZoneJob& w : work)
             if (static_cast<std::size_t>(std::max(0, w.zone->post)) == post)
                 own.push_back(&w);
-        std::ranges::stable_sort(who, {}, [&](int p) { return load[static_cast<std::size_t>(p)]; });
+        // Of equals who keeps to a side: they can go to fewer places.
+        std::ranges::stable_sort(who, {}, [&](int p) {
+            return std::pair{load[static_cast<std::size_t>(p)], hand(p).helper.side ? 0 : 1};
+        });
         for (ZoneJob* w : own) {
             std::optional<ZoneJob> any;
-            for (const int p : who) {
-                ZoneJob one = *w;
-                if (!give(one, p, TaskKind::press, crew, pass))
-                    continue;
-                if (!any || inSomebodysWay(*any, work))
-                    any = one;
-                if (!inSomebodysWay(*any, work))
-                    break;
-            }
+            for (const Keeping keeping : {Keeping::side, Keeping::nothing})
+                for (const int p : who) {
+                    ZoneJob one = *w;
+                    if ((any && !inSomebodysWay(*any, work)) ||
+                        !give(one, p, TaskKind::press, crew, pass, keeping))
+                        continue;
+                    if (!any || !inSomebodysWay(one, work))
+                        any = one;
+                }
             if (any) {
                 *w = *any;
                 load[static_cast<std::size_t>(w->person)] += w->seconds;
@@ -188,12 +209,19 @@ void PassSteps::assign(std::vector<ZoneJob>& work, TaskKind kind, const PassCrew
         const bool there = owner >= 0 && able(owner, kind) &&
                            std::ranges::find(start_.team, owner) != start_.team.end() &&
                            hand(owner).firstTime(now_, 1) < kAlways;
-        if (!there || !give(w, owner, kind, crew, pass))
+        if (!there || !giveSomehow(w, owner, kind, crew, pass))
             open.push_back(&w);
     }
     for (ZoneJob* w : open)
         if (!giveToSomebody(*w, kind, crew, pass, work))
             letSomebodyStay(*w, kind, crew, pass);
+    // Who was given a zone later may stand where somebody was put before: that one goes elsewhere.
+    for (ZoneJob* w : open)
+        if (const ZoneJob was = *w; w->person >= 0 && inSomebodysWay(*w, work)) {
+            w->person = -1;
+            if (!giveToSomebody(*w, kind, crew, pass, work))
+                *w = was;
+        }
     for (ZoneJob& w : work)
         honour(w, kind, crew, pass, work);
 }

@@ -184,13 +184,21 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
             break;
         best = std::move(fewer);
     }
-    // Where somebody is in another's way however they stand, one has no zones.
-    for (std::size_t k = 0; k < key.size() && best.cost >= kConflict && key.size() > 1; ++k) {
-        some = key;
-        some.erase(some.begin() + static_cast<std::ptrdiff_t>(k));
-        if (Arrangement fewer = arranged(some);
-            !fewer.homes.empty() && (best.homes.empty() || fewer.cost < best.cost))
-            best = std::move(fewer);
+    // Where somebody is in another's way however they stand, one has no zones, or one more.
+    for (std::vector<int> all = key; best.cost >= kConflict && all.size() > 1;) {
+        std::vector<int> left;
+        for (std::size_t k = 0; k < all.size(); ++k) {
+            some = all;
+            some.erase(some.begin() + static_cast<std::ptrdiff_t>(k));
+            if (Arrangement fewer = arranged(some);
+                !fewer.homes.empty() && (best.homes.empty() || fewer.cost < best.cost)) {
+                best = std::move(fewer);
+                left = some;
+            }
+        }
+        if (left.empty())
+            break;
+        all = std::move(left);
     }
     return arrangements_.emplace(key, std::move(best)).first->second;
 }
@@ -211,8 +219,14 @@ PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, co
     std::ranges::rotate(order, order.begin() + static_cast<std::ptrdiff_t>(first));
     for (const std::size_t k : order) {
         const auto& who = helpers_[static_cast<std::size_t>(homes[k].person)]->name;
-        if (!letters.contains(who))
-            letters.emplace(who, placeLetter(letters.size()));
+        if (letters.contains(who))
+            continue;
+        // The first that is nobody's: of those who stood here before some had no stretch.
+        std::size_t next = 0;
+        while (std::ranges::any_of(
+            letters, [&](const auto& had) { return had.second == placeLetter(next); }))
+            ++next;
+        letters.emplace(who, placeLetter(next));
     }
     std::optional<PassCrew> best;
     for (const Roaming roaming : {Roaming::little, Roaming::ownSides, Roaming::everywhere}) {

@@ -49,3 +49,13 @@ class Finger:
                   message("set", self.touches, x / self.width, y / self.height, 0.0, 0.0, 0.0))
         time.sleep(0.06)
         self.send(message("alive"))
+
+    def pull(self, x, y, to):
+        """Up or down from y, and held for a moment, so that the list does not run on."""
+        self.touches += 1
+        for k in range(13):
+            at = y + (to - y) * min(k, 10) / 10
+            self.send(message("alive", self.touches),
+                      message("set", self.touches, x / self.width, at / self.height, 0.0, 0.0, 0.0))
+            time.sleep(0.05)
+        self.send(message("alive"))

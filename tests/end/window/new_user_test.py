@@ -17,6 +17,7 @@ from finger import Finger
 from window_test import WAIT, Display, Program
 
 MOST_TAPS = 40
+LOWEST = 770  # of a window 800 high
 
 
 class User:
@@ -26,8 +27,23 @@ class User:
 
     def tap(self, *names):
         for name in names:
+            self.in_sight(name)
             self.program.tap(name)
             self.taps += 1
+
+    def in_sight(self, name):
+        """Pulls the list up in which it lies below the window's edge; every pull counts as a tap."""
+        x, y = self.program.wait_for(name)
+        while y > LOWEST:
+            if self.program.finger:
+                self.program.finger.pull(x, 650, 250)
+            else:
+                subprocess.run(["xdotool", "mousemove", str(x), "600", "click", "--repeat", "4", "5"],
+                               env=self.program.environment, check=True)
+            self.taps += 1
+            below = y
+            x, y = self.program.at_rest(name)
+            assert y < below, f"'{name}' cannot be pulled into sight"
 
     def type(self, field, figures):
         self.tap(f"field-{field}", *(f"key-{figure}" for figure in figures), "take")
@@ -43,16 +59,6 @@ class User:
         """What is not accepted: said in a sentence, and the field stays open."""
         self.tap(f"field-{field}", *(f"key-{figure}" for figure in figures), "take")
         self.program.wait_for("problem")
-
-    def drag(self, name, by):
-        x, y = self.program.wait_for(name)
-        steps = [["mousemove", str(x), str(y)], ["mousedown", "1"]]
-        steps += [["mousemove", str(x + by[0] * k // 8), str(y + by[1] * k // 8)] for k in range(1, 9)]
-        steps += [["mouseup", "1"]]
-        for step in steps:
-            subprocess.run(["xdotool", *step, "sleep", "0.04"], env=self.program.environment, check=True)
-        time.sleep(self.program.pause)
-        self.taps += 1
 
 
 def job_of(home):

@@ -271,18 +271,23 @@ private:
             }
     }
 
-    /// A shift has the hands it asks for, as far as people who lift work in its pass.
+    /// A shift has the hands it asks for, as far as people who lift work in its pass and have not
+    /// left before; where all have, as far as they stay.
     void lifts(std::size_t q) {
         for (const Task& t : plan_.tasks) {
             if (t.job != int(q) || t.kind != TaskKind::shift)
                 continue;
-            std::set<std::string> able;
+            std::set<std::string> able, there;
             for (const Task& o : plan_.tasks)
                 if (o.job == t.job && o.pass == t.pass)
                     for (const std::string& who : o.people)
-                        if (const Helper* h = helper(who); h && h->lifts && !h->seated)
+                        if (const Helper* h = helper(who); h && h->lifts && !h->seated) {
                             able.insert(who);
-            if (std::ssize(t.people) < std::min(pass(t)->liftPeople, int(able.size())))
+                            if (hours(*h).second >= t.end)
+                                there.insert(who);
+                        }
+            const auto most = int(there.empty() ? able.size() : there.size());
+            if (std::ssize(t.people) < std::min(pass(t)->liftPeople, most))
                 broken(t.id, " has too few people");
         }
     }
