@@ -5,8 +5,9 @@
 
 namespace bastewright::points {
 
-/// The top as its rows see it: `u` along a row, `v` down the side, in inches from the head-left corner.
-/// Marks and rows stand on a raster of `fine` (eighths of an inch, quarters of a centimetre).
+/// The top as its rows see it: `u` along a row, `v` down the side, in inches from the head-left
+/// corner. Marks and rows stand on a raster of `fine` (eighths of an inch, quarters of a
+/// centimetre; wider where the spacing is over 16 in).
 class RowFrame {
 public:
     RowFrame(const Rules& rules, PinRows::Along along);
@@ -41,7 +42,9 @@ public:
                double edge);
     /// Number of the raster place nearest to `at`, the lower of two; -1 where there is none.
     int nearest(double at) const;
-    bool allowed(int i) const { return i >= 0 && i < int(near_.size()) && near_[std::size_t(i)] == i; }
+    bool allowed(int i) const {
+        return i >= 0 && i < int(near_.size()) && near_[std::size_t(i)] == i;
+    }
     int first() const { return first_; }
     int last() const { return last_; }
     bool any() const { return first_ >= 0; }

@@ -33,14 +33,16 @@ Rooms roomsFor(const PinRule& pin, Lie lie) {
 }
 
 /// Figures between the least and the most, each at its plainest level.
-std::vector<std::pair<double, int>> figures(const Rules& rules, const Measures& measures, bool quick) {
+std::vector<std::pair<double, int>> figures(const Rules& rules, const RowFrame& frame,
+                                            const Measures& measures, bool quick) {
     std::vector<std::pair<double, int>> out;
     const auto levels = std::min<std::size_t>(measures.units.size(), quick ? 2 : 9);
     for (std::size_t level = 0; level < levels; ++level) {
-        const double unit = measures.units[level];
+        const double unit = std::max(measures.units[level], frame.fine());
         for (double f = std::ceil(kLeastStep * rules.spacing / unit - 1e-9) * unit;
              f <= kMostStep * rules.spacing + 1e-9; f += unit)
-            if (std::ranges::none_of(out, [&](const auto& o) { return std::abs(o.first - f) < 1e-6; }))
+            if (std::ranges::none_of(out,
+                                     [&](const auto& o) { return std::abs(o.first - f) < 1e-6; }))
                 out.emplace_back(f, int(level));
     }
     return out;
@@ -61,8 +63,8 @@ std::vector<int> marked(const ClearLines& lines, double from, double step, doubl
 
 class RibbonMaker {
 public:
-    RibbonMaker(const Rules& rules, const RowFrame& frame, const ClearLines& lines, const StripCover& cover,
-                bool all, std::vector<RibbonOption>& out)
+    RibbonMaker(const Rules& rules, const RowFrame& frame, const ClearLines& lines,
+                const StripCover& cover, bool all, std::vector<RibbonOption>& out)
         : frame_{frame}
         , lines_{lines}
         , cover_{cover}
@@ -77,7 +79,8 @@ public:
         RibbonOption option;
         option.step = step;
         option.level = level;
-        option.marks = {marked(lines_, from, step, fine, gap_), marked(lines_, from + step / 2, step, fine, gap_)};
+        option.marks = {marked(lines_, from, step, fine, gap_),
+                        marked(lines_, from + step / 2, step, fine, gap_)};
         if (option.marks.odd.empty() || option.marks.even.empty())
             return;
         if (cover_.widest(option.marks, reach_, frame_.across() - reach_) < least_)
@@ -119,11 +122,13 @@ private:
         const int after = late.back() + gap_;
         late.push_back(lines_.last());
         const auto place = [&]() -> int& { return late.back(); };
-        return bestPlace(marks, place, after, lines_.last(), frame_.across() - reach_, frame_.across());
+        return bestPlace(marks, place, after, lines_.last(), frame_.across() - reach_,
+                         frame_.across());
     }
     /// The place between two, from which the end is held best.
     template <class Place>
-    bool bestPlace(const RibbonMarks& marks, Place place, int lo, int hi, double from, double to) const {
+    bool bestPlace(const RibbonMarks& marks, Place place, int lo, int hi, double from,
+                   double to) const {
         int best = -1;
         double most = 0;
         for (int i = lo; i <= hi; ++i) {
@@ -204,10 +209,11 @@ RowOptions rowOptions(const Rules& rules, const RowFrame& frame, Lie lie, const 
         return out;
     const StripCover cover{rules.radius, fine, frame.across()};
     const double beginnings = effort.quick ? 4 * fine : effort.all ? 2 * fine : fine;
-    const auto all = figures(rules, measures, effort.quick);
+    const auto all = figures(rules, frame, measures, effort.quick);
     RibbonMaker maker{rules, frame, across, cover, effort.all, out.ribbons};
     for (const auto& [step, level] : all)
-        for (double from = across.first() * fine; from <= across.first() * fine + step / 2; from += beginnings)
+        for (double from = across.first() * fine; from <= across.first() * fine + step / 2;
+             from += beginnings)
             maker.make(from, step, level);
     const int gap = std::max(1, int(std::ceil(rules.gap / fine - 1e-9)));
     for (const auto& [step, level] : all)
