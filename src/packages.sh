@@ -18,7 +18,7 @@ test_packages=(
   libgtest-dev libgmock-dev libbenchmark-dev qml6-module-qttest
   xvfb xauth xdotool dbus at-spi2-core gir1.2-atspi-2.0 python3-gi zbar-tools imagemagick poppler-utils cups-daemon cups-client libxml2-utils
   librsvg2-bin glpk-utils coinor-cbc python3 python3-jsonschema
-  desktop-file-utils appstream shared-mime-info dpkg-dev file
+  clang-format-14 desktop-file-utils appstream shared-mime-info dpkg-dev file
 )
 
 # Installs what is missing of the packages named; says so and stops where it cannot.

@@ -4,8 +4,8 @@
 
 namespace bastewright::app {
 
-/// What `--version` prints: the version, the commit where it was known, and what the program was built
-/// with and runs on, a line each.
+/// What `--version` prints: the version, the commit where it was known, and what the program was
+/// built with and runs on, a line each.
 std::string buildFacts();
 
 } // namespace bastewright::app

@@ -147,16 +147,15 @@ int sheets(const QCommandLineParser& args) {
     options.paper = paper == "a4" ? Paper::a4 : Paper::letter;
     options.colour = !args.isSet("grey");
     options.ribbons = args.isSet("ribbons");
-    return told(
-        writeSheets(ready->session, ready->plan, args.value("out").toStdString(), options));
+    return told(writeSheets(ready->session, ready->plan, args.value("out").toStdString(), options));
 }
 
 int exchange(const QCommandLineParser& args) {
     if (args.value("out").isEmpty())
         return badInput("--out: it is missing; a folder for the files is needed.");
     const QDateTime now = QDateTime::currentDateTime();
-    const QDate day = args.isSet("day") ? QDate::fromString(args.value("day"), Qt::ISODate)
-                                        : now.date();
+    const QDate day =
+        args.isSet("day") ? QDate::fromString(args.value("day"), Qt::ISODate) : now.date();
     if (!day.isValid())
         return badInput("--day: '" + args.value("day").toStdString() +
                         "' is not accepted; a day such as 2026-12-05 is.");

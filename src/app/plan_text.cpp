@@ -163,7 +163,8 @@ void layers(std::ostream& out, const QuiltPlan& q, Unit unit) {
     if (q.backing) {
         out << "\n  Backing: " << counted(q.backing->panels.size(), "panel") << ", fabric "
             << (q.backing->along ? "along" : "across") << " the quilt";
-        const auto chosen = std::ranges::find_if(q.backing->alternatives, &BackingAlternative::chosen);
+        const auto chosen =
+            std::ranges::find_if(q.backing->alternatives, &BackingAlternative::chosen);
         if (chosen != q.backing->alternatives.end())
             out << ": " << chosen->text;
         out << '\n';
@@ -230,8 +231,8 @@ void dotZones(std::ostream& out, const QuiltPlan& q) {
 } // namespace
 
 std::string findingText(const Finding& f) {
-    std::string out =
-        std::string{name(f.level)} + ": " + (f.field.empty() ? "" : f.field + ": ") + f.text.english();
+    std::string out = std::string{name(f.level)} + ": " + (f.field.empty() ? "" : f.field + ": ") +
+                      f.text.english();
     if (!f.cure.empty())
         out += "\n      " + f.cure.english();
     return out;

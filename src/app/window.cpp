@@ -68,7 +68,7 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     room.library = std::make_unique<Library>(std::move(opened->library));
     Workroom::Setup setup;
     setup.plan = [memory = std::make_shared<PointsMemory>()](const Session& session, bool help,
-                                                              std::stop_token stop) {
+                                                             std::stop_token stop) {
         return checkedPlan(session, {.help = help, .memory = memory.get()}, stop);
     };
     setup.clock = [] { return QDateTime::currentMSecsSinceEpoch(); };

@@ -32,8 +32,7 @@ Findings Problems::inOrder(const Json& root) && {
     if (further_ > 0)
         findings_.push_back(
             {Finding::Level::stop, "",
-             core::says("There are %1 further problems; cure those above first.", further_),
-             ""});
+             core::says("There are %1 further problems; cure those above first.", further_), ""});
     return std::move(findings_);
 }
 
@@ -197,9 +196,9 @@ std::optional<std::int64_t> FieldReader::wholeAt(const Json& value, const std::s
             return static_cast<std::int64_t>(v);
     }
     refuse(value, at,
-           accepted.lo < accepted.hi ? core::says("a whole number from %1 to %2 is accepted",
-                                                  accepted.lo, accepted.hi)
-                                     : core::says("%1 is accepted", accepted.lo));
+           accepted.lo < accepted.hi
+               ? core::says("a whole number from %1 to %2 is accepted", accepted.lo, accepted.hi)
+               : core::says("%1 is accepted", accepted.lo));
     return {};
 }
 
@@ -294,8 +293,8 @@ void FieldReader::readings(std::string_view key, std::vector<Length>& out, Withi
     if (value == nullptr)
         return;
     if (value->is_array() && value->empty()) {
-        stop(key, core::says("is an empty list; one reading or a list of up to %1 is accepted.",
-                             most));
+        stop(key,
+             core::says("is an empty list; one reading or a list of up to %1 is accepted.", most));
     } else if (value->is_array()) {
         lengths(key, out, accepted, most);
     } else if (const auto read = lengthAt(*value, pointerTo(pointer_, key), accepted)) {
@@ -371,9 +370,10 @@ void FieldReader::finish() {
         if (std::ranges::find(asked_, item.key()) != asked_.end())
             continue;
         keep(item.key(), item.value());
-        warn(item.key(), unknown_ != nullptr
-                             ? core::says("is not a field this version knows; it is kept but has no effect.")
-                             : core::says("is not a field this version knows; it has no effect."));
+        warn(item.key(),
+             unknown_ != nullptr
+                 ? core::says("is not a field this version knows; it is kept but has no effect.")
+                 : core::says("is not a field this version knows; it has no effect."));
     }
 }
 

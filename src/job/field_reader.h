@@ -39,20 +39,18 @@ inline constexpr std::array kUnitWords{Word{"in", Unit::inch}, Word{"cm", Unit::
                                        Word{"mm", Unit::millimetre}};
 inline constexpr std::array kSideWords{Word{"head", Side::head}, Word{"foot", Side::foot},
                                        Word{"left", Side::left}, Word{"right", Side::right}};
-inline constexpr std::array kStartWords{Word{"centred", Basting::Start::centred},
-                                        Word{"fewest-shifts", Basting::Start::besideMiddle},
-                                        Word{"best", Basting::Start::best},
-                                        Word{"one-end", Basting::Start::oneEnd},
-                                        // As older files have it.
-                                        Word{"beside-middle", Basting::Start::besideMiddle}};
+inline constexpr std::array kStartWords{
+    Word{"centred", Basting::Start::centred}, Word{"fewest-shifts", Basting::Start::besideMiddle},
+    Word{"best", Basting::Start::best}, Word{"one-end", Basting::Start::oneEnd},
+    // As older files have it.
+    Word{"beside-middle", Basting::Start::besideMiddle}};
 inline constexpr std::array kAlongWords{Word{"either", Basting::Along::either},
                                         Word{"length", Basting::Along::tableLength},
                                         Word{"width", Basting::Along::tableWidth}};
 /// `pattern` is what files of earlier versions call rows.
-inline constexpr std::array kLayoutWords{Word{"rows", Basting::Layout::rows},
-                                         Word{"blocks", Basting::Layout::blocks},
-                                         Word{"fewest", Basting::Layout::fewest},
-                                         Word{"pattern", Basting::Layout::rows}};
+inline constexpr std::array kLayoutWords{
+    Word{"rows", Basting::Layout::rows}, Word{"blocks", Basting::Layout::blocks},
+    Word{"fewest", Basting::Layout::fewest}, Word{"pattern", Basting::Layout::rows}};
 
 /// Collects findings; beyond `kMost` it only counts them.
 class Problems {
@@ -128,8 +126,7 @@ public:
                 out = accepted[*i].value;
     }
     template <class E, std::size_t N>
-    void word(std::string_view key, std::optional<E>& out,
-              const std::array<Word<E>, N>& accepted) {
+    void word(std::string_view key, std::optional<E>& out, const std::array<Word<E>, N>& accepted) {
         if (const Json* const value = find(key))
             if (const auto i = wordIndex(*value, pointerTo(pointer_, key), texts(accepted)))
                 out = accepted[*i].value;

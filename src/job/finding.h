@@ -15,9 +15,10 @@ struct Finding {
         stop  ///< no good plan until this is cured
     };
     Level level = Level::note;
-    std::string field; ///< JSON pointer into the job or session file, e.g. "/top/width/0"; may be empty
-    Sentence text;     ///< one sentence: what is wrong, the value, what is accepted
-    Sentence cure;     ///< the smallest change that cures it, one sentence; may be empty
+    std::string
+        field;     ///< JSON pointer into the job or session file, e.g. "/top/width/0"; may be empty
+    Sentence text; ///< one sentence: what is wrong, the value, what is accepted
+    Sentence cure; ///< the smallest change that cures it, one sentence; may be empty
     auto operator<=>(const Finding&) const = default;
 };
 

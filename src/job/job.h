@@ -9,17 +9,20 @@
 #include <string>
 #include <vector>
 
-/// What a person tells the tool: one quilt (`Job`), and the room, people and boxes of supplies it is
-/// made with (`Setting`). Every default is the trade's usual value (docs/computation/defaults.md).
+/// What a person tells the tool: one quilt (`Job`), and the room, people and boxes of supplies it
+/// is made with (`Setting`). Every default is the trade's usual value
+/// (docs/computation/defaults.md).
 namespace bastewright {
 
-/// Fields a file held that this version does not know: JSON pointer -> JSON text. Kept on round trip.
+/// Fields a file held that this version does not know: JSON pointer -> JSON text. Kept on round
+/// trip.
 using UnknownFields = std::map<std::string, std::string>;
 
 struct Quilting {
     enum class Method { inTheDitch, acrossSeams, singleTacks, freeMotion, undecided };
     Method method = Method::undecided;
-    std::optional<Length> gapLimit; ///< greatest distance between quilting lines the batting's label allows
+    std::optional<Length>
+        gapLimit; ///< greatest distance between quilting lines the batting's label allows
     auto operator<=>(const Quilting&) const = default;
 };
 
@@ -34,7 +37,8 @@ struct Basting {
     enum class With { pins, dots };
     /// Where the first pass lies: with the middle of the quilt on the middle of the table; with the
     /// middle of the quilt at least one row inside the field ("fewest-shifts" in files); at one end
-    /// of the quilt, whose layers are rolled and unrolled as the work goes; or whichever is soonest.
+    /// of the quilt, whose layers are rolled and unrolled as the work goes; or whichever is
+    /// soonest.
     enum class Start { centred, besideMiddle, best, oneEnd };
     /// Which side of the table the quilt's length lies along.
     enum class Along { either, tableLength, tableWidth };
@@ -64,8 +68,8 @@ struct BattingPiece {
 };
 
 /// What is left of a piece once it is cut square. Where its diagonals d and e differ it is taken as
-/// a parallelogram with sides w and l: its far side lies (d² − e²) / 4w aside, and that much is lost
-/// of the width; or (d² − e²) / 4l of the length, where that leaves more.
+/// a parallelogram with sides w and l: its far side lies (d² − e²) / 4w aside, and that much is
+/// lost of the width; or (d² − e²) / 4l of the length, where that leaves more.
 Rect squared(const BattingPiece& piece);
 
 struct Batting {
@@ -84,7 +88,7 @@ struct Batting {
     double shrinkPercent = 0; ///< of new batting, if it is washed before it is laid
     std::optional<Length> width, length; ///< as measured, once it lies there
     std::vector<BattingPiece> pieces;
-    bool mayTurn = false; ///< pieces may be turned a quarter
+    bool mayTurn = false;                   ///< pieces may be turned a quarter
     Length trim = Length::inch64ths(32);    ///< cut off every raw edge before joining
     Length overlap = Length::inch64ths(96); ///< eaten by each join
     auto operator<=>(const Batting&) const = default;
@@ -110,16 +114,16 @@ struct Backing {
     Length overage = Length::inches(4);  ///< per side
     Length seam = Length::inch64ths(32); ///< allowance
     double shrinkPercent = 0;
-    Length squaring = Length::inches(4);  ///< lost of every length that is cut off, to square it
-    Length seamWorth = Length::inches(9); ///< cloth one would buy more to be spared a seam
+    Length squaring = Length::inches(4);   ///< lost of every length that is cut off, to square it
+    Length seamWorth = Length::inches(9);  ///< cloth one would buy more to be spared a seam
     Length leastPiece = Length::inches(6); ///< narrowest piece that is sewn in, once sewn
-    Length repeat{};     ///< pattern repeat along the cloth
-    bool oneWay = false; ///< a print with one way up
-    bool column = true;  ///< a pieced column may be set in
-    bool centreSeam = false; ///< a seam on the quilt's centre line is allowed
-    std::optional<BackingWay> way; ///< chosen by the person; else what people would sew
-    std::optional<Length> width, length; ///< as measured, once it is made
-    bool washed = true; ///< when it was measured; if not, it shrinks yet
+    Length repeat{};                       ///< pattern repeat along the cloth
+    bool oneWay = false;                   ///< a print with one way up
+    bool column = true;                    ///< a pieced column may be set in
+    bool centreSeam = false;               ///< a seam on the quilt's centre line is allowed
+    std::optional<BackingWay> way;         ///< chosen by the person; else what people would sew
+    std::optional<Length> width, length;   ///< as measured, once it is made
+    bool washed = true;                    ///< when it was measured; if not, it shrinks yet
     std::vector<Fabric> fabrics;
     auto operator<=>(const Backing&) const = default;
 };
@@ -164,8 +168,8 @@ struct PushedTogether {
     auto operator<=>(const PushedTogether&) const = default;
 };
 
-/// `walls` names the sides nobody can stand at, as the pushed-together tables are drawn: their longer
-/// side left to right, `head` the far long side, `foot` the near one.
+/// `walls` names the sides nobody can stand at, as the pushed-together tables are drawn: their
+/// longer side left to right, `head` the far long side, `foot` the near one.
 inline constexpr Length kHangingRoom = Length::inches(12);
 
 struct Room {
@@ -175,8 +179,8 @@ struct Room {
     int irons = 0;
     int surfaces = 0; ///< how many separate surfaces to make of the tables; 0: as many as serve
     std::optional<PushedTogether> together; ///< nothing: whatever is quickest
-    /// How far the tables stand from the walls: from `kHangingRoom` on cloth hangs down there, though
-    /// nobody stands there.
+    /// How far the tables stand from the walls: from `kHangingRoom` on cloth hangs down there,
+    /// though nobody stands there.
     Length wallGap{};
     auto operator<=>(const Room&) const = default;
 };
@@ -190,8 +194,8 @@ struct Break {
 struct Helper {
     std::string name;
     Length reach = Length::inches(27);
-    /// So much farther by leaning over the table, where work takes half as long again; who sits does
-    /// not lean.
+    /// So much farther by leaning over the table, where work takes half as long again; who sits
+    /// does not lean.
     Length lean = Length::inches(4);
     double pace = 1.0; ///< 2 is twice as fast as the trade's figures
     std::optional<ClockTime> from, until;
@@ -223,8 +227,8 @@ struct Stash {
 struct Setting {
     Room room;
     std::vector<Helper> helpers;
-    std::vector<Break> breaks;  ///< for everybody, in any order; times as those of a helper
-    bool proposeBreaks = true;  ///< a break is planned where the work would go on for too long
+    std::vector<Break> breaks; ///< for everybody, in any order; times as those of a helper
+    bool proposeBreaks = true; ///< a break is planned where the work would go on for too long
     ClockTime start{std::chrono::hours{13}};
     Stash stash;
     auto operator<=>(const Setting&) const = default;

@@ -15,10 +15,11 @@ Length spread(const std::vector<Length>& readings) {
 
 void checkSpread(FieldReader& reader, std::string_view key, const std::vector<Length>& readings) {
     if (readings.size() > 1 && spread(readings) > kSpread)
-        reader.warn(key, core::says("has readings that differ by %1; up to %2 is usual for a square "
-                                    "top without wavy edges.",
-                                    core::length(spread(readings), reader.unit()),
-                                    core::length(kSpread, reader.unit())));
+        reader.warn(key,
+                    core::says("has readings that differ by %1; up to %2 is usual for a square "
+                               "top without wavy edges.",
+                               core::length(spread(readings), reader.unit()),
+                               core::length(kSpread, reader.unit())));
 }
 
 /// A missing reading is taken from the grid, and so is the size where that was chosen; without a
@@ -28,16 +29,18 @@ void fillFromGrid(FieldReader& reader, std::string_view key, std::vector<Length>
     if (reader.has(key) && !byChoice)
         return;
     if (!hasGrid) {
-        reader.stop(key, core::says("is missing; one reading, several, or a grid of blocks is needed."));
+        reader.stop(key,
+                    core::says("is missing; one reading, several, or a grid of blocks is needed."));
     } else if (nominal < limits::kSmallestTop || nominal > limits::kLargestTop) {
         const Sentence is = core::length(nominal, reader.unit()),
                        least = core::length(limits::kSmallestTop, reader.unit()),
                        most = core::length(limits::kLargestTop, reader.unit());
-        reader.stop("grid", key == "width"
-                                ? core::says("makes a top with a width of %1; %2 to %3 is accepted.",
-                                             is, least, most)
-                                : core::says("makes a top with a length of %1; %2 to %3 is accepted.",
-                                             is, least, most));
+        reader.stop("grid",
+                    key == "width"
+                        ? core::says("makes a top with a width of %1; %2 to %3 is accepted.", is,
+                                     least, most)
+                        : core::says("makes a top with a length of %1; %2 to %3 is accepted.", is,
+                                     least, most));
     } else {
         readings.assign(1, nominal);
     }
@@ -83,14 +86,15 @@ void checkInner(FieldReader& reader, std::string_view which, const std::vector<L
 /// True where there are both diagonals.
 bool hasDiagonals(FieldReader& reader, const std::vector<Length>& diagonals) {
     if (diagonals.size() == 1)
-        reader.stop("diagonals", core::says("has %1 reading; none or both are accepted.",
-                                            diagonals.size()));
+        reader.stop("diagonals",
+                    core::says("has %1 reading; none or both are accepted.", diagonals.size()));
     return diagonals.size() == 2;
 }
 
 // Nothing sewn or cut is so crooked that a diagonal is this far from the rectangle's: one figure is
 // wrong.
-void checkDiagonalsFit(FieldReader& reader, const std::vector<Length>& diagonals, const Rect& area) {
+void checkDiagonalsFit(FieldReader& reader, const std::vector<Length>& diagonals,
+                       const Rect& area) {
     const double expected = std::hypot(area.width().in(), area.length().in());
     for (const Length d : diagonals)
         if (std::abs(d.in() - expected) > 4.0) {
@@ -138,17 +142,15 @@ void checkSeamCount(FieldReader& reader, const BlockGrid& grid) {
     const auto runsDown = std::ssize(grid.innerX) * grid.columns * (sashed ? grid.rows : 1);
     const auto runsAcross = std::ssize(grid.innerY) * grid.rows * (sashed ? grid.columns : 1);
     if (runsDown + runsAcross > limits::kSeams)
-        reader.stop("grid",
-                    core::says("makes %1 seams inside its blocks; up to %2 are accepted.",
-                               runsDown + runsAcross, limits::kSeams));
+        reader.stop("grid", core::says("makes %1 seams inside its blocks; up to %2 are accepted.",
+                                       runsDown + runsAcross, limits::kSeams));
 }
 
 } // namespace
 
 void checkPiece(FieldReader& reader, const BattingPiece& piece) {
     if (hasDiagonals(reader, piece.diagonals))
-        checkDiagonalsFit(reader, piece.diagonals,
-                          {Length{}, Length{}, piece.width, piece.length});
+        checkDiagonalsFit(reader, piece.diagonals, {Length{}, Length{}, piece.width, piece.length});
 }
 
 void checkTop(FieldReader& reader, Top& top) {
@@ -157,16 +159,15 @@ void checkTop(FieldReader& reader, Top& top) {
     const auto nominal = top.grid.value_or(BlockGrid{});
     const bool hasGrid = reader.has("grid");
     if (top.sizeFromGrid && !hasGrid) {
-        reader.stop("size_from_grid", core::says("asks for the size of a grid, and there is none."));
+        reader.stop("size_from_grid",
+                    core::says("asks for the size of a grid, and there is none."));
         return;
     }
     if (hasGrid && !reader.has("width") && !reader.has("length"))
         top.sizeFromGrid = true;
     if (sound || !hasGrid) {
-        fillFromGrid(reader, "width", top.width, hasGrid, top.sizeFromGrid,
-                     nominal.width());
-        fillFromGrid(reader, "length", top.length, hasGrid, top.sizeFromGrid,
-                     nominal.length());
+        fillFromGrid(reader, "width", top.width, hasGrid, top.sizeFromGrid, nominal.width());
+        fillFromGrid(reader, "length", top.length, hasGrid, top.sizeFromGrid, nominal.length());
     }
     if (!sound || top.width.empty() || top.length.empty())
         return;

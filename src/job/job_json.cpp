@@ -108,14 +108,14 @@ void battingFields(Fields& f, B& batting) {
     if constexpr (Fields::kReads)
         for (std::size_t i = 0; i < batting.pieces.size(); ++i)
             if (batting.pieces[i].name.empty())
-                for (std::size_t n = i + 1; !names.insert(batting.pieces[i].name).second ||
-                                            batting.pieces[i].name.empty();
+                for (std::size_t n = i + 1;
+                     !names.insert(batting.pieces[i].name).second || batting.pieces[i].name.empty();
                      ++n)
                     batting.pieces[i].name = std::to_string(n);
     if constexpr (Fields::kReads)
         if (pieces > limits::kPieces)
-            f.stop("pieces", core::says("are %1 in all; up to %2 are accepted.", pieces,
-                                        limits::kPieces));
+            f.stop("pieces",
+                   core::says("are %1 in all; up to %2 are accepted.", pieces, limits::kPieces));
     f.flag("may_turn", batting.mayTurn);
     f.length("trim", batting.trim, {kNone, 6_in});
     f.length("overlap", batting.overlap, {kNone, 6_in});

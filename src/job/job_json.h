@@ -25,7 +25,7 @@ inline constexpr int kPieces = 40;
 inline constexpr int kFabrics = 12;
 inline constexpr int kSeams = 4000;
 inline constexpr int kHanded = 1000;
-inline constexpr int kBlocks = 100; ///< columns or rows
+inline constexpr int kBlocks = 100;       ///< columns or rows
 inline constexpr std::size_t kName = 120; ///< bytes
 } // namespace limits
 

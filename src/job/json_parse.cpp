@@ -125,8 +125,8 @@ private:
     }
 
     bool refuse(const std::string& where, const Sentence& what) {
-        problems_.push_back({Finding::Level::stop, where,
-                             core::says("%1 %2", placeInWords(where), what), ""});
+        problems_.push_back(
+            {Finding::Level::stop, where, core::says("%1 %2", placeInWords(where), what), ""});
         return false;
     }
 
@@ -151,9 +151,10 @@ private:
 
     bool open(Json container) {
         if (open_.size() == limits_.depth)
-            return refuse("", core::says("has lists or objects inside each other more than %1 deep, "
-                                         "the most that is accepted.",
-                                         limits_.depth));
+            return refuse("",
+                          core::says("has lists or objects inside each other more than %1 deep, "
+                                     "the most that is accepted.",
+                                     limits_.depth));
         Json* const placed = place(std::move(container));
         if (placed == nullptr)
             return false;
@@ -183,8 +184,9 @@ std::optional<Json> parseJson(std::string_view text, const JsonLimits& limits, F
         return {};
     }
     if (const auto bad = firstBadByte(text)) {
-        stop(core::says("The file is not UTF-8 text: at %1 a byte has no meaning; save it as UTF-8.",
-                        lineAndColumn(text, *bad)));
+        stop(
+            core::says("The file is not UTF-8 text: at %1 a byte has no meaning; save it as UTF-8.",
+                       lineAndColumn(text, *bad)));
         return {};
     }
     Builder builder{text, limits, problems};

@@ -46,7 +46,8 @@ std::string shortened(const std::string& text, std::size_t most);
 /// A value as it is quoted in a sentence, shortened where long.
 std::string quoted(const Json& value);
 
-/// A sentence with its form: words are a list of the form and what stands in its places, a figure is
+/// A sentence with its form: words are a list of the form and what stands in its places, a figure
+/// is
 /// {"figure": "4 in"}, a name is text.
 Json sentenceJson(const Sentence& sentence);
 

@@ -11,8 +11,8 @@ namespace {
 
 constexpr std::string_view kJobFormat = "bastewright-job", kSessionFormat = "bastewright-session";
 constexpr int kVersion = 1;
-constexpr std::array<std::string_view, 6> kSettingFields{"room",  "helpers", "breaks",
-                                                         "propose_breaks", "start", "stash"};
+constexpr std::array<std::string_view, 6> kSettingFields{"room",           "helpers", "breaks",
+                                                         "propose_breaks", "start",   "stash"};
 
 Finding stopFinding(Sentence text) {
     return {Finding::Level::stop, "", std::move(text), ""};
@@ -30,8 +30,8 @@ void roomFields(Fields& f, R& room) {
     });
     if constexpr (Fields::kReads)
         if (tables > limits::kTables)
-            f.stop("tables", core::says("are %1 in all; up to %2 are accepted.", tables,
-                                        limits::kTables));
+            f.stop("tables",
+                   core::says("are %1 in all; up to %2 are accepted.", tables, limits::kTables));
     f.words("walls", room.walls, kSideWords);
     f.length("inset", room.inset, {Length{}, 12_in});
     f.length("wall_gap", room.wallGap, {Length{}, 240_in});
@@ -44,9 +44,10 @@ void roomFields(Fields& f, R& room) {
         t.length("width", together.width, kSide);
         if constexpr (Fields::kReads)
             if (t.sound() && together.length < together.width)
-                t.stop("width", core::says("is %1 while length is %2; up to the length is accepted.",
-                                           core::length(together.width, t.unit()),
-                                           core::length(together.length, t.unit())));
+                t.stop("width",
+                       core::says("is %1 while length is %2; up to the length is accepted.",
+                                  core::length(together.width, t.unit()),
+                                  core::length(together.length, t.unit())));
     });
 }
 
@@ -109,7 +110,7 @@ void settingFields(Fields& f, S& setting) {
             checkHelper(h, helper, setting.start, names);
     });
     f.list("breaks", setting.breaks, limits::kBreaks,
-               [](Fields& b, auto& rest) { breakFields(b, rest); });
+           [](Fields& b, auto& rest) { breakFields(b, rest); });
     f.flag("propose_breaks", setting.proposeBreaks);
     f.object("stash", [&](Fields& s) {
         constexpr Within<int> kCount{0, limits::kOnHand};
@@ -172,8 +173,8 @@ void readSessionFields(FieldReader& reader, const Json& root, Session& session) 
     reader.list("jobs", session.jobs, limits::kQuilts,
                 [](FieldReader& r, Job& job) { readQuilt(r, job); });
     if (root.contains("jobs") && root["jobs"].is_array() && root["jobs"].empty())
-        reader.stop("jobs", core::says("is an empty list; 1 to %1 quilts are accepted.",
-                                       limits::kQuilts));
+        reader.stop("jobs",
+                    core::says("is an empty list; 1 to %1 quilts are accepted.", limits::kQuilts));
     // A file without a unit of its own is in that of its first quilt.
     if (!reader.has("unit") && !session.jobs.empty())
         reader.setUnit(session.jobs.front().unit);
@@ -192,9 +193,10 @@ SessionRead read(std::string_view text) {
     out.problems.clear();
     Session session;
     if (!root->is_object()) {
-        problems.add(stopFinding(core::says("The file is %1; a job or a session as an object in {} is "
-                                            "accepted.",
-                                            quoted(*root))));
+        problems.add(
+            stopFinding(core::says("The file is %1; a job or a session as an object in {} is "
+                                   "accepted.",
+                                   quoted(*root))));
     } else {
         FieldReader reader{*root, "", problems};
         session.severalQuilts = isSessionFile(reader, *root);
@@ -248,11 +250,11 @@ SessionRead readSessionFile(const std::string& path) {
                                   "accepted.",
                                   path));
     if (fs::is_directory(status))
-        return refused(core::says("%1 is a folder; the path of a job or session file is accepted.",
-                                  path));
+        return refused(
+            core::says("%1 is a folder; the path of a job or session file is accepted.", path));
     if (!fs::is_regular_file(status))
-        return refused(core::says("%1 is not an ordinary file; a job or session file is accepted.",
-                                  path));
+        return refused(
+            core::says("%1 is not an ordinary file; a job or session file is accepted.", path));
     const auto bytes = fs::file_size(path, error);
     if (!error && bytes > limits::kFileBytes)
         return refused(core::says("%1 has %2 bytes; up to %3 bytes are accepted.", path, bytes,

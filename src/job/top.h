@@ -22,9 +22,7 @@ struct BlockGrid {
     constexpr Length blockHeight() const { return blockLength > Length{} ? blockLength : block; }
     constexpr Length borderAtEnds() const { return borderEnds > Length{} ? borderEnds : border; }
     constexpr Length blocksWidth() const { return columns * block + (columns - 1) * sashing; }
-    constexpr Length blocksLength() const {
-        return rows * blockHeight() + (rows - 1) * sashing;
-    }
+    constexpr Length blocksLength() const { return rows * blockHeight() + (rows - 1) * sashing; }
     constexpr Length width() const { return 2 * border + blocksWidth(); }
     constexpr Length length() const { return 2 * borderAtEnds() + blocksLength(); }
     /// The head-left corner of the first block on a top of this size: what its readings differ from

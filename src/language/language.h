@@ -18,9 +18,9 @@ QString ofSystem();
 /// The side its lines begin on.
 Qt::LayoutDirection directionOf(const QString& code);
 
-/// Speaks this language from now on: translations, the decimal mark, dates, the side lines begin on.
-/// An unknown code is English. Needs an application object and its thread; whoever shows words has to
-/// show them again.
+/// Speaks this language from now on: translations, the decimal mark, dates, the side lines begin
+/// on. An unknown code is English. Needs an application object and its thread; whoever shows words
+/// has to show them again.
 void speak(const QString& code);
 
 /// The code of the language spoken now.

@@ -66,8 +66,7 @@ struct Rect {
 };
 
 constexpr Rect intersection(const Rect& a, const Rect& b) {
-    return {std::max(a.x0, b.x0), std::max(a.y0, b.y0), std::min(a.x1, b.x1),
-            std::min(a.y1, b.y1)};
+    return {std::max(a.x0, b.x0), std::max(a.y0, b.y0), std::min(a.x1, b.x1), std::min(a.y1, b.y1)};
 }
 
 /// Area in square inches, for bounds and reports.
@@ -81,14 +80,20 @@ inline constexpr std::array kSides{Side::head, Side::foot, Side::left, Side::rig
 
 constexpr std::string_view name(Side s) {
     switch (s) {
-    case Side::head: return "head";
-    case Side::foot: return "foot";
-    case Side::left: return "left";
-    case Side::right: return "right";
+    case Side::head:
+        return "head";
+    case Side::foot:
+        return "foot";
+    case Side::left:
+        return "left";
+    case Side::right:
+        return "right";
     }
     return "";
 }
-constexpr bool isAcross(Side s) { return s == Side::head || s == Side::foot; }
+constexpr bool isAcross(Side s) {
+    return s == Side::head || s == Side::foot;
+}
 
 /// One value for each side.
 template <class T>

@@ -49,14 +49,17 @@ public:
     static constexpr std::int64_t kInch = 25'400'000;
 
 private:
-    constexpr explicit Length(std::int64_t n) : nm_{n} {}
+    constexpr explicit Length(std::int64_t n)
+        : nm_{n} {}
     static constexpr Length nearest(double n) {
         return Length{static_cast<std::int64_t>(n < 0 ? n - 0.5 : n + 0.5)};
     }
     std::int64_t nm_ = 0;
 };
 
-constexpr Length abs(Length a) { return a < Length{} ? -a : a; }
+constexpr Length abs(Length a) {
+    return a < Length{} ? -a : a;
+}
 
 inline namespace literals {
 consteval Length operator""_in(unsigned long long n) {

@@ -16,8 +16,8 @@ constexpr std::string_view symbol(Unit u) {
     return u == Unit::inch ? "in" : u == Unit::centimetre ? "cm" : "mm";
 }
 
-/// Reads a length as people write it: `12`, `12 1/2`, `12-1/2`, `12.5 in`, `12 1/2"`, `5' 6"`, `2 yd`,
-/// `317.5mm`, `2,5 cm`, `1.2 m`. A bare number is in `bare`.
+/// Reads a length as people write it: `12`, `12 1/2`, `12-1/2`, `12.5 in`, `12 1/2"`, `5' 6"`, `2
+/// yd`, `317.5mm`, `2,5 cm`, `1.2 m`. A bare number is in `bare`.
 ///
 /// The result is exact, or rounded to the nearest nanometre where the text is not a whole number of
 /// them (thirds of an inch). The error is one clause that says what was wrong and what is accepted;

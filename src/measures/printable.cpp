@@ -9,7 +9,8 @@ std::string printable(std::string_view text, std::size_t most) {
     while (end > 0 && end < text.size() && (text[end] & 0xC0) == 0x80) // not inside a character
         --end;
     std::string out{text.substr(0, end)};
-    std::ranges::replace_if(out, [](char c) { return (c >= 0 && c < ' ') || c == '\x7f'; }, ' ');
+    std::ranges::replace_if(
+        out, [](char c) { return (c >= 0 && c < ' ') || c == '\x7f'; }, ' ');
     return out;
 }
 

@@ -15,8 +15,8 @@ class Connection : public QObject {
     Q_OBJECT
 
 public:
-    static constexpr int kSlowMs = 10'000;  ///< most for sending the first request
-    static constexpr int kIdleMs = 60'000;  ///< most from an answer to the end of the next
+    static constexpr int kSlowMs = 10'000;           ///< most for sending the first request
+    static constexpr int kIdleMs = 60'000;           ///< most from an answer to the end of the next
     static constexpr qint64 kMostUnsent = 1'000'000; ///< bytes of answers nobody has taken
 
     Connection(QTcpSocket* socket, QObject* parent);
@@ -30,7 +30,8 @@ public:
     void closeAfter() { closing_ = true; }
 
 signals:
-    void requested(bastewright::page::Connection* by, const bastewright::page::HttpRequest& request);
+    void requested(bastewright::page::Connection* by,
+                   const bastewright::page::HttpRequest& request);
     void refused(bastewright::page::Connection* by, int status);
 
 private:

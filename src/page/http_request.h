@@ -9,9 +9,9 @@ namespace bastewright::page {
 
 /// One request as this page's own script sends it (RFC 9112, HTTP/1.1).
 struct HttpRequest {
-    std::string method; ///< "GET" or "POST"
-    std::string path;   ///< "/table", without the query
-    std::string query;  ///< after the "?", as sent
+    std::string method;                        ///< "GET" or "POST"
+    std::string path;                          ///< "/table", without the query
+    std::string query;                         ///< after the "?", as sent
     std::map<std::string, std::string> fields; ///< names in small letters
     std::string body;
 

@@ -7,8 +7,8 @@
 
 namespace bastewright::page {
 
-/// A QR code (ISO/IEC 18004) as rows of dark (true) and light modules, without its quiet zone; empty
-/// where the text does not fit. Medium correction: a smear of 15 % does no harm.
+/// A QR code (ISO/IEC 18004) as rows of dark (true) and light modules, without its quiet zone;
+/// empty where the text does not fit. Medium correction: a smear of 15 % does no harm.
 std::vector<std::vector<bool>> qrCode(const QString& text);
 
 } // namespace bastewright::page

@@ -76,10 +76,10 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
                 QStringLiteral("a tick by somebody who is no helper")};
     if (!live.live()->find(tick.id)) {
         if (live.live()->nextTick(tick.job, tick.zone) != *kind)
-            return {409,
-                    Words::tr("%1 is ticked already, or not on the table now.")
-                        .arg(words::zone(*zone)),
-                    {}};
+            return {
+                409,
+                Words::tr("%1 is ticked already, or not on the table now.").arg(words::zone(*zone)),
+                {}};
         const auto hands = handsAt(*live.live(), tick.job, tick.zone);
         const auto own = std::ranges::find(hands, *person, &Hand::person);
         if (!hands.empty() && own == hands.end())

@@ -9,9 +9,9 @@ namespace bastewright::page {
 
 /// What became of a tick that a guest asked for.
 struct TickAnswer {
-    int status = 200;   ///< of RFC 9110
-    QString told{};     ///< one sentence for the guest where it does not count; else empty
-    QString logged{};   ///< for the log where it was refused
+    int status = 200; ///< of RFC 9110
+    QString told{};   ///< one sentence for the guest where it does not count; else empty
+    QString logged{}; ///< for the log where it was refused
 };
 
 /// `body` is the JSON that the page's script sends: `id` (made there, a UUID), `quilt`, `zone`,

@@ -3,6 +3,7 @@
 #include "view/table_board.h"
 
 #include <QJsonObject>
+
 #include <memory>
 #include <vector>
 
@@ -25,7 +26,8 @@ private:
     std::vector<std::unique_ptr<TableBoard>> boards_; ///< one for each quilt
 };
 
-/// Who does the zone's next piece of work and has not ticked it; nobody where the plan names nobody.
+/// Who does the zone's next piece of work and has not ticked it; nobody where the plan names
+/// nobody.
 struct Hand {
     std::string person, task;
 };

@@ -36,7 +36,8 @@ struct Hold {
     /// The round in which each of `positions` is set, from 1. Holds with one number face each other
     /// and are set at the same moment; nobody sets the next before.
     std::vector<int> numbers{};
-    Length apart{}; ///< about so far from one to the next, whole inches or centimetres; zero for one
+    Length
+        apart{}; ///< about so far from one to the next, whole inches or centimetres; zero for one
     auto operator<=>(const Hold&) const = default;
 };
 
@@ -67,15 +68,15 @@ struct Pass {
     /// True for what the pass before left out of reach, in the middle of a deep table or as a last
     /// row: the quilt, held, is pulled across, and nothing is laid. Not counted as a pass.
     bool pulled = false;
-    Rect field;     ///< what lies on the table, inside the rim where the top goes on past its edge
+    Rect field; ///< what lies on the table, inside the rim where the top goes on past its edge
     /// What is basted in this pass: its points lie in the field, the boundary, half a row farther,
     /// may lie outside it. The fresh areas of all passes tile the top.
     Region fresh;
-    Rect table;     ///< the whole surface, in the quilt's frame, as it lies in this pass
-    Vec shift;      ///< how far the quilt moves on the table before this pass; zero in the first
+    Rect table; ///< the whole surface, in the quilt's frame, as it lies in this pass
+    Vec shift;  ///< how far the quilt moves on the table before this pass; zero in the first
     std::vector<std::string> zones;
     std::vector<Stretch> stretches; ///< one for each who works at the table in this pass, by letter
-    std::vector<Hold> holds; ///< in working order
+    std::vector<Hold> holds;        ///< in working order
     /// How far each layer reaches beyond the table on each side; negative: ends on the table.
     PerSide<Length> backingOverhang, battingOverhang, topOverhang;
     /// Backing beyond the top on each side, after everything is centred: the spare to compare.

@@ -21,8 +21,8 @@ RowMarks::RowMarks(const PinRows& rows) {
             if (mark == marks.end() || *mark != place)
                 continue;
             const auto aside = std::ranges::find(row.aside, place, &PinAside::mark);
-            const Point at = aside != row.aside.end() ? aside->to
-                                                      : placeIn(rows.along, place, row.at);
+            const Point at =
+                aside != row.aside.end() ? aside->to : placeIn(rows.along, place, row.at);
             marks_.emplace(at, RowMark{int(i) + 1, int(mark - marks.begin()) + 1});
         }
     }

@@ -6,9 +6,9 @@
 #include <optional>
 #include <vector>
 
-/// Pins (or dots) by their rows: parallel rows, every second one half a step over, placed by two marked
-/// ribbons in place of coordinates. In the quilt's own frame; rows and marks count from 1, from the
-/// head-left corner.
+/// Pins (or dots) by their rows: parallel rows, every second one half a step over, placed by two
+/// marked ribbons in place of coordinates. In the quilt's own frame; rows and marks count from 1,
+/// from the head-left corner.
 namespace bastewright {
 
 /// A pin that lies beside its mark, because there it would be too near a seam.
@@ -18,8 +18,8 @@ struct PinAside {
     auto operator<=>(const PinAside&) const = default;
 };
 
-/// One row: where it lies on the side ribbon, and at which marks of the odd or the even ribbon its pins
-/// are. As a rule at every mark; where a pin has no room, its mark is left out.
+/// One row: where it lies on the side ribbon, and at which marks of the odd or the even ribbon its
+/// pins are. As a rule at every mark; where a pin has no room, its mark is left out.
 struct PinRow {
     Length at;
     std::vector<Length> places;
@@ -27,8 +27,8 @@ struct PinRow {
     auto operator<=>(const PinRow&) const = default;
 };
 
-/// Marks along a row, for the first, third, fifth … row and for the others; and down the side, one for
-/// each row. Measured from the left and the head edge of the top.
+/// Marks along a row, for the first, third, fifth … row and for the others; and down the side, one
+/// for each row. Measured from the left and the head edge of the top.
 struct Ribbons {
     std::vector<Length> odd, even, side;
     auto operator<=>(const Ribbons&) const = default;
@@ -40,8 +40,8 @@ struct PinRows {
     Length gap, step; ///< between rows, between pins of a row, where nothing had to move off a seam
     std::vector<PinRow> lines;
     Ribbons ribbons;
-    /// So far may every pin be off its place, in any direction, before a place of the top is farther
-    /// from a pin than the spacing allows.
+    /// So far may every pin be off its place, in any direction, before a place of the top is
+    /// farther from a pin than the spacing allows.
     Length slack;
     std::vector<Point> singles; ///< pins in no row, for places that the rows leave bare
     auto operator<=>(const PinRows&) const = default;

@@ -49,18 +49,22 @@ Sentence rowsSentence(const PinRows& rows, const Job& job) {
     const Sentence gap = figure(rows.gap, job), step = figure(rows.step, job);
     const bool across = rows.along == PinRows::Along::width;
     if (pins(job))
-        return across ? core::says("Rows about %1 apart across the quilt, a pin about every %2, every "
-                                   "second row half a step over.",
-                                   gap, step)
-                      : core::says("Rows about %1 apart from head to foot, a pin about every %2, every "
-                                   "second row half a step over.",
-                                   gap, step);
-    return across ? core::says("Rows about %1 apart across the quilt, a dot about every %2, every second "
-                               "row half a step over.",
-                               gap, step)
-                  : core::says("Rows about %1 apart from head to foot, a dot about every %2, every second "
-                               "row half a step over.",
-                               gap, step);
+        return across
+                   ? core::says("Rows about %1 apart across the quilt, a pin about every %2, every "
+                                "second row half a step over.",
+                                gap, step)
+                   : core::says(
+                         "Rows about %1 apart from head to foot, a pin about every %2, every "
+                         "second row half a step over.",
+                         gap, step);
+    return across ? core::says(
+                        "Rows about %1 apart across the quilt, a dot about every %2, every second "
+                        "row half a step over.",
+                        gap, step)
+                  : core::says(
+                        "Rows about %1 apart from head to foot, a dot about every %2, every second "
+                        "row half a step over.",
+                        gap, step);
 }
 
 Sentences rowsDetails(const PinRows& rows, const Job& job) {
@@ -68,20 +72,24 @@ Sentences rowsDetails(const PinRows& rows, const Job& job) {
     std::size_t aside = 0, leftOut = 0;
     for (std::size_t i = 0; i < rows.lines.size(); ++i) {
         aside += rows.lines[i].aside.size();
-        leftOut += marksOf(rows, i).size() - std::min(marksOf(rows, i).size(), rows.lines[i].places.size());
+        leftOut += marksOf(rows, i).size() -
+                   std::min(marksOf(rows, i).size(), rows.lines[i].places.size());
     }
     if (aside > 0)
-        out.push_back(core::says("Where a mark is too near a seam, the pin goes beside it: the nearest "
-                                 "place where all of it is %1 clear.",
-                                 core::length(job.basting.clear, job.unit)));
+        out.push_back(
+            core::says("Where a mark is too near a seam, the pin goes beside it: the nearest "
+                       "place where all of it is %1 clear.",
+                       core::length(job.basting.clear, job.unit)));
     if (leftOut > 0)
-        out.push_back(core::says("A mark is left out where its pin would come nearer than %1 to another.",
-                                 core::length(job.basting.spacing / 2, job.unit)));
+        out.push_back(
+            core::says("A mark is left out where its pin would come nearer than %1 to another.",
+                       core::length(job.basting.spacing / 2, job.unit)));
     if (!rows.singles.empty())
         out.push_back(singles(rows.singles, job));
     if (rows.slack >= Length::inch64ths(4))
-        out.push_back(core::says("A hand may be off by %1 before a place is too far from the nearest.",
-                                 core::length(rows.slack, job.unit)));
+        out.push_back(
+            core::says("A hand may be off by %1 before a place is too far from the nearest.",
+                       core::length(rows.slack, job.unit)));
     return out;
 }
 
@@ -114,7 +122,8 @@ Sentence figureOf(const PinBlocks& blocks, Unit unit) {
     if (eights == 0 && diagonals == 1 && crosses == 0 && !centre)
         return core::says("Four in every block, two by two, %1 apart", length(2 * diagonal));
     if (eights == 0 && diagonals == 0 && crosses == 1 && !centre)
-        return core::says("Four in every block, one towards each side, %1 from the middle", length(cross));
+        return core::says("Four in every block, one towards each side, %1 from the middle",
+                          length(cross));
     if (eights == 0 && diagonals == 1 && crosses == 0)
         return core::says("Five in every block, as on a die, the four %1 from the middle each way",
                           length(diagonal));
@@ -123,12 +132,14 @@ Sentence figureOf(const PinBlocks& blocks, Unit unit) {
     if (eights == 0 && diagonals == 1 && crosses == 1 && centre && cross == diagonal)
         return core::says("Nine in every block, three by three, %1 apart", length(cross));
     if (eights == 0 && diagonals == 1 && crosses == 1)
-        return centre ? core::says("Nine in every block: the middle, four on the cross %1 from it, four "
-                                   "towards the corners %2 each way",
-                                   length(cross), length(diagonal))
-                      : core::says("Eight in every block: four on the cross %1 from the middle, four "
-                                   "towards the corners %2 each way",
-                                   length(cross), length(diagonal));
+        return centre
+                   ? core::says(
+                         "Nine in every block: the middle, four on the cross %1 from it, four "
+                         "towards the corners %2 each way",
+                         length(cross), length(diagonal))
+                   : core::says("Eight in every block: four on the cross %1 from the middle, four "
+                                "towards the corners %2 each way",
+                                length(cross), length(diagonal));
     return core::says("%1 in every block, the same from every side (see the drawing)", all.size());
 }
 
@@ -136,10 +147,10 @@ Sentence figureOf(const PinBlocks& blocks, Unit unit) {
 
 Sentence blocksSentence(const PinBlocks& blocks, const Job& job) {
     const Sentence figure = figureOf(blocks, job.unit);
-    const Sentence strips =
-        blocks.perStrip == 0   ? Sentence{}
-        : blocks.perStrip == 1 ? core::says("one in every sashing strip")
-                               : core::says("%1 in every sashing strip, evenly", blocks.perStrip);
+    const Sentence strips = blocks.perStrip == 0 ? Sentence{}
+                            : blocks.perStrip == 1
+                                ? core::says("one in every sashing strip")
+                                : core::says("%1 in every sashing strip, evenly", blocks.perStrip);
     if (blocks.perStrip > 0 && blocks.posts)
         return core::says("%1; %2, one where strips meet.", figure, strips);
     if (blocks.posts)
@@ -153,8 +164,9 @@ Sentences blocksDetails(const PinBlocks& blocks, const Job& job) {
         if (line.places.empty())
             continue;
         const Length step = line.places.size() > 1 ? line.places[1] - line.places[0] : Length{};
-        out.push_back(core::says("Along the %1, %2 in: one every %3, the first at %4.", core::side(line.side),
-                                 core::length(line.in, job.unit), core::length(step, job.unit),
+        out.push_back(core::says("Along the %1, %2 in: one every %3, the first at %4.",
+                                 core::side(line.side), core::length(line.in, job.unit),
+                                 core::length(step, job.unit),
                                  core::length(line.places.front(), job.unit)));
     }
     if (!blocks.leftOut.empty())

@@ -8,15 +8,16 @@
 /// How pins (or dots) are placed, as one person says it to another.
 namespace bastewright {
 
-/// Rows and steps: 'Rows 4 1/4 in apart across the quilt, a pin about every 4 3/4 in, every second row
-/// half a step over'. Whoever has the ribbons as well needs nothing else but the sentences below.
+/// Rows and steps: 'Rows 4 1/4 in apart across the quilt, a pin about every 4 3/4 in, every second
+/// row half a step over'. Whoever has the ribbons as well needs nothing else but the sentences
+/// below.
 Sentence rowsSentence(const PinRows& rows, const Job& job);
 
-/// What to do at a seam, which pins stand in no row, how exact to be; only what there is to say. At a
-/// mark that is too near a seam the pin goes to the nearest place, in eighths of an inch (quarters of a
-/// centimetre) from the head-left corner, where it is clear; of several the one further left, then the
-/// one nearer to the head. Marks are taken row by row from the head-left corner; one whose pin would
-/// come nearer than half the spacing to another is left out.
+/// What to do at a seam, which pins stand in no row, how exact to be; only what there is to say. At
+/// a mark that is too near a seam the pin goes to the nearest place, in eighths of an inch
+/// (quarters of a centimetre) from the head-left corner, where it is clear; of several the one
+/// further left, then the one nearer to the head. Marks are taken row by row from the head-left
+/// corner; one whose pin would come nearer than half the spacing to another is left out.
 Sentences rowsDetails(const PinRows& rows, const Job& job);
 
 /// The figure of a block: 'Nine in every block, three by three; one in every sashing strip'.

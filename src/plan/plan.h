@@ -23,19 +23,20 @@ struct Alternative {
     Basting::Start start = Basting::Start::centred;
     bool quiltLengthAlongLength = false;
     int passes = 0;
-    int pulls = 0; ///< how often the quilt is only pulled across (`Pass::pulled`); not among `passes`
+    int pulls =
+        0; ///< how often the quilt is only pulled across (`Pass::pulled`); not among `passes`
     Seconds predicted{}; ///< to the end of it all, with everybody at work
     int lifts = 0;       ///< shifts that need more than one person
     Length largestShift;
     bool workable = true; ///< every place within somebody's reach
     bool chosen = false;
-    Sentence why; ///< what speaks for or against it
-    Length reach{};  ///< from an open side to the deepest place that is worked; zero on the floor
+    Sentence why;   ///< what speaks for or against it
+    Length reach{}; ///< from an open side to the deepest place that is worked; zero on the floor
     int liftPeople = 1;       ///< hands for the heaviest lift
     double liftKilograms = 0; ///< what they move together; zero where nothing is shifted
     /// From the quilt's middle to the middle of the first field, in the quilt's frame.
     Vec offCentre{};
-    Length shifted{}; ///< way of all shifts together, along x plus along y
+    Length shifted{};                       ///< way of all shifts together, along x plus along y
     Length surfaceLength{}, surfaceWidth{}; ///< of the tables pushed together, or the floor
     auto operator<=>(const Alternative&) const = default;
 };
@@ -75,7 +76,16 @@ struct Supply {
 
 /// A ranked answer to 'what would help most'.
 struct Help {
-    enum class Kind { helper, table, offTheWall, iron, hourLonger, anyStart, wholeTime, fewestPoints };
+    enum class Kind {
+        helper,
+        table,
+        offTheWall,
+        iron,
+        hourLonger,
+        anyStart,
+        wholeTime,
+        fewestPoints
+    };
     Kind kind = Kind::helper;
     Sentence change;
     Seconds saved{};
@@ -105,7 +115,7 @@ struct Plan {
     std::vector<Supply> supplies;
     std::vector<Help> help;
     std::vector<PlannedBreak> breaks; ///< by start
-    Seconds finish{};      ///< end of the last task, from the session's start
+    Seconds finish{};                 ///< end of the last task, from the session's start
     FinishRange range{};
     Seconds finishBound{}; ///< proven: no plan of the same passes by the same rules ends earlier
     Findings findings;

@@ -17,14 +17,11 @@ constexpr std::array kLevelWords{Word{"stop", Finding::Level::stop},
                                  Word{"warn", Finding::Level::warn},
                                  Word{"note", Finding::Level::note}};
 
-constexpr std::array kHelpWords{Word{"helper", Help::Kind::helper},
-                                Word{"table", Help::Kind::table},
-                                Word{"off-the-wall", Help::Kind::offTheWall},
-                                Word{"iron", Help::Kind::iron},
-                                Word{"hour-longer", Help::Kind::hourLonger},
-                                Word{"any-start", Help::Kind::anyStart},
-                                Word{"whole-time", Help::Kind::wholeTime},
-                                Word{"fewest-points", Help::Kind::fewestPoints}};
+constexpr std::array kHelpWords{
+    Word{"helper", Help::Kind::helper},           Word{"table", Help::Kind::table},
+    Word{"off-the-wall", Help::Kind::offTheWall}, Word{"iron", Help::Kind::iron},
+    Word{"hour-longer", Help::Kind::hourLonger},  Word{"any-start", Help::Kind::anyStart},
+    Word{"whole-time", Help::Kind::wholeTime},    Word{"fewest-points", Help::Kind::fewestPoints}};
 
 /// Task kinds by the names plan.h gives them.
 constexpr std::size_t kKinds = static_cast<std::size_t>(TaskKind::handOver) + 1;
@@ -163,10 +160,10 @@ PlanRead read(std::string_view text) {
         FieldReader reader{*root, "", problems};
         readFields(reader, plan);
     } else {
-        problems.add({Finding::Level::stop, "",
-                      core::says("The file is %1; a plan as an object in {} is accepted.",
-                                 quoted(*root)),
-                      ""});
+        problems.add(
+            {Finding::Level::stop, "",
+             core::says("The file is %1; a plan as an object in {} is accepted.", quoted(*root)),
+             ""});
     }
     out.problems = std::move(problems).inOrder(*root);
     if (!anyStop(out.problems))

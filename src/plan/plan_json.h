@@ -8,8 +8,8 @@
 
 namespace bastewright {
 
-/// Writes `bastewright-plan`, version 1 (docs/formats.md), lengths in the plan's unit. A plan of one
-/// quilt has that quilt's fields at the top; a plan of several has them under "quilts".
+/// Writes `bastewright-plan`, version 1 (docs/formats.md), lengths in the plan's unit. A plan of
+/// one quilt has that quilt's fields at the top; a plan of several has them under "quilts".
 std::string writePlan(const Plan& plan);
 
 /// The largest plan file that is read.

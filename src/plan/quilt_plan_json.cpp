@@ -11,9 +11,9 @@ constexpr std::array kHoldWords{Word{"clamp", Hold::Kind::clamp}, Word{"tape", H
 // "along" the quilt's length, or across it.
 constexpr std::array kDirectionWords{Word{"along", true}, Word{"across", false}};
 constexpr std::array kBeyondWords{
-    Word{"nothing", Beyond::nothing},         Word{"hangs", Beyond::hangs},
-    Word{"chairs", Beyond::chairs},           Word{"spare-table", Beyond::spareTable},
-    Word{"rolled", Beyond::rolled},           Word{"on-the-table", Beyond::onTable}};
+    Word{"nothing", Beyond::nothing}, Word{"hangs", Beyond::hangs},
+    Word{"chairs", Beyond::chairs},   Word{"spare-table", Beyond::spareTable},
+    Word{"rolled", Beyond::rolled},   Word{"on-the-table", Beyond::onTable}};
 constexpr std::array kLayWords{Word{"length", true}, Word{"width", false}};
 constexpr std::array kRowWords{Word{"width", PinRows::Along::width},
                                Word{"length", PinRows::Along::length}};

@@ -12,8 +12,9 @@
 namespace bastewright {
 
 enum class TaskKind {
-    setUp,      ///< tables stood and checked, joints covered, middles marked, pins opened into bowls
-    layBacking, ///< wrong side up, centred; from the second pass on the upper two are folded away first
+    setUp, ///< tables stood and checked, joints covered, middles marked, pins opened into bowls
+    layBacking, ///< wrong side up, centred; from the second pass on the upper two are folded away
+                ///< first
     clamp,      ///< the backing, everybody their own stretch
     layBatting,
     layTop,

@@ -119,9 +119,9 @@ private:
         case Kind::handOver: {
             if (c.job < 0 || static_cast<std::size_t>(c.job) >= plan_.quilts.size())
                 return core::says("There is no such quilt.");
-            auto why = c.person.empty() ? Sentence{}
-                                        : cannotTake(out_.session, plan_, state_, c.job, c.zone,
-                                                     c.person);
+            auto why = c.person.empty()
+                           ? Sentence{}
+                           : cannotTake(out_.session, plan_, state_, c.job, c.zone, c.person);
             if (why.empty())
                 hand(out_.session, c.job, c.zone, c.person);
             return why;
@@ -166,7 +166,8 @@ private:
     Sentence changeTables(int count) {
         auto& tables = out_.session.setting.room.tables;
         if (tables.empty())
-            return core::says("The quilt lies on the floor; there is no table to take away or to add to.");
+            return core::says(
+                "The quilt lies on the floor; there is no table to take away or to add to.");
         if (tables.front().count + count < 0)
             return core::says("There is no table to take away.");
         tables.front().count += count;
@@ -203,9 +204,8 @@ Proposal propose(const Session& session, const Plan& plan, std::span<const Event
     return Proposing{session, plan, events, state, nowMs}.run(change, std::move(stop));
 }
 
-Proposal proposeHandOver(const Session& session, const Plan& plan, int job,
-                         const std::string& zone, const std::string& person,
-                         std::stop_token stop) {
+Proposal proposeHandOver(const Session& session, const Plan& plan, int job, const std::string& zone,
+                         const std::string& person, std::stop_token stop) {
     Proposal out{.session = session, .plan = plan, .finishBefore = plan.finish};
     const LiveState fresh;
     if (!person.empty())
@@ -213,16 +213,15 @@ Proposal proposeHandOver(const Session& session, const Plan& plan, int job,
     if (!out.refused.empty())
         return out;
     hand(out.session, job, zone, person);
-    auto crew = planCrew(out.session, out.plan.quilts, pointsOfZones(plan.quilts), {},
-                         std::move(stop));
+    auto crew =
+        planCrew(out.session, out.plan.quilts, pointsOfZones(plan.quilts), {}, std::move(stop));
     out.plan.tasks = std::move(crew.tasks);
     out.plan.breaks = std::move(crew.breaks);
     out.plan.range = crew.range;
     out.plan.finish = out.finishAfter = crew.finish;
     out.plan.finishBound = crew.bound;
-    std::erase_if(out.plan.findings, [](const Finding& f) {
-        return f.field == "/helpers" || f.field == "/handed";
-    });
+    std::erase_if(out.plan.findings,
+                  [](const Finding& f) { return f.field == "/helpers" || f.field == "/handed"; });
     out.plan.findings.insert(out.plan.findings.end(), crew.findings.begin(), crew.findings.end());
     if (!person.empty()) {
         out.refused = newTrouble(plan, out.plan);
@@ -257,8 +256,9 @@ Sentence cannotTake(const Session& session, const Plan& plan, const LiveState& s
             left.push_back(t.kind);
     if (left.empty())
         return core::says("Zone %1 is done.", std::string{zoneName(zone)});
-    if (state.started && !state.present.contains(person) && (!who->from ||
-        after(session.setting.start, elapsedOf(state)).sinceMidnight >= who->from->sinceMidnight))
+    if (state.started && !state.present.contains(person) &&
+        (!who->from ||
+         after(session.setting.start, elapsedOf(state)).sinceMidnight >= who->from->sinceMidnight))
         return core::says("%1 is not at the table; report them there first.", person);
     return crew::whyNot(*who, plan.quilts[q], *at, left, session.jobs[q].unit);
 }

@@ -40,8 +40,8 @@ struct Proposal {
     Plan plan;                  ///< the new one
     Seconds finishBefore{};     ///< as it was expected before
     Seconds finishAfter{};
-    Sentences said{};           ///< what it means, one sentence each
-    Sentences changes{};        ///< what moves: `whatChanged`
+    Sentences said{};    ///< what it means, one sentence each
+    Sentences changes{}; ///< what moves: `whatChanged`
 };
 
 /// During a session: `session` and `plan` are those in force, `state` the fold of `events`. Pure;
@@ -52,9 +52,8 @@ Proposal propose(const Session& session, const Plan& plan, std::span<const Event
 
 /// Before a session: a zone goes to somebody ("" to whoever is best) and everybody's work is
 /// planned again round that; surfaces, passes and points stay.
-Proposal proposeHandOver(const Session& session, const Plan& plan, int job,
-                         const std::string& zone, const std::string& person,
-                         std::stop_token stop = {});
+Proposal proposeHandOver(const Session& session, const Plan& plan, int job, const std::string& zone,
+                         const std::string& person, std::stop_token stop = {});
 
 /// The event by which a proposal's plan is taken, together with its session: one event, so that one
 /// taking back undoes it.

@@ -62,7 +62,8 @@ Effective effective(std::span<const Event> events) {
             out.reasons[i] =
                 core::says("The start of a session cannot be taken back; end the session instead.");
         else if (!out.reasons[found->second].empty())
-            out.reasons[i] = core::says("Event %1 had no effect that could be taken back.", e.target);
+            out.reasons[i] =
+                core::says("Event %1 had no effect that could be taken back.", e.target);
         else if (!ledger.inEffect(found->second))
             out.reasons[i] = core::says("Event %1 is taken back already.", e.target);
         else

@@ -25,7 +25,8 @@ Tick tickOf(EventKind kind, bool dots) {
     case EventKind::zoneClosed:
         return {ZoneState::open, ZoneState::closed, core::says("closed")};
     default:
-        return {ZoneState::closed, ZoneState::pressedBack, core::says("pressed from the back"), true};
+        return {ZoneState::closed, ZoneState::pressedBack, core::says("pressed from the back"),
+                true};
     }
 }
 
@@ -68,8 +69,8 @@ void Fold::imply(std::span<const Task* const> tasks, const Sentence& what) {
             state_.doneTasks.insert(t->id);
             continue;
         }
-        auto caution = core::says("%1 before %2 of pass %3 was ticked.", what, spoken(t->kind),
-                                  t->pass);
+        auto caution =
+            core::says("%1 before %2 of pass %3 was ticked.", what, spoken(t->kind), t->pass);
         if (std::ranges::find(state_.cautions, caution) == state_.cautions.end())
             state_.cautions.push_back(std::move(caution));
     }
@@ -134,8 +135,7 @@ Sentence Fold::zoneTick(const Event& e) {
     if (!dots && (e.kind == EventKind::zoneDotted || e.kind == EventKind::zonePressed))
         return core::says("Zone %1 is pinned, not dotted.", name);
     if (state_.setAside.contains({e.job, e.zone}))
-        return core::says("Zone %1 was left out with its pass; take that back to work it.",
-                          name);
+        return core::says("Zone %1 was left out with its pass; take that back to work it.", name);
     const Tick tick = tickOf(e.kind, dots);
     ZoneLive& live = state_.zones.at({e.job, e.zone});
     if (live.state != tick.from)

@@ -45,8 +45,9 @@ Learnt learntFrom(const WorkLog& log) {
     }
     out.common = {sum / precision, std::sqrt(1 / precision), 1};
     for (const auto& [who, e] : all) {
-        // The person's own part given the common one: what the ticks say beyond it, drawn to nothing
-        // by what is usual among people. Where the common part is taken higher, this is lower.
+        // The person's own part given the common one: what the ticks say beyond it, drawn to
+        // nothing by what is usual among people. Where the common part is taken higher, this is
+        // lower.
         const double own = 1 / square(kOfPeople) + 1 / e.variance();
         const double weight = 1 / e.variance() / own;
         out.people[who] = {weight * (e.mean() - out.common.middle), std::sqrt(1 / own), 1 - weight};

@@ -46,7 +46,7 @@ struct LiveState {
     std::map<std::pair<std::string, std::string>, bool> answers;
     /// Per quilt, from 1. Stays at the last pass once that is released (see `released`).
     std::vector<int> currentPass;
-    std::set<std::pair<int, int>> released; ///< (quilt, pass) checked and let go
+    std::set<std::pair<int, int>> released;         ///< (quilt, pass) checked and let go
     std::set<std::pair<int, std::string>> setAside; ///< zones left out with the rest of their pass
     std::set<std::string> present;                  ///< people at the table
     /// `pinsOut` is what sits in the quilts: the points of all pinned zones that are open or

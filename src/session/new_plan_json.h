@@ -8,8 +8,8 @@
 
 namespace bastewright {
 
-/// What a `replanned` event carries: a plan as it is in files, or an object of two texts, `plan` and
-/// `session`, where the session in force changes with it.
+/// What a `replanned` event carries: a plan as it is in files, or an object of two texts, `plan`
+/// and `session`, where the session in force changes with it.
 struct NewPlanText {
     std::string plan;
     std::optional<std::string> session;

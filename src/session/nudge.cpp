@@ -53,13 +53,13 @@ void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
                            .text = core::says("Zone %1 has been with %2 for %3 instead of %4: "
                                               "perhaps somebody can lend a hand, or it is done "
                                               "and not ticked.",
-                                              std::string{zoneName(task.zone)}, who, whole(spent), whole(planned))});
+                                              std::string{zoneName(task.zone)}, who, whole(spent),
+                                              whole(planned))});
     }
 }
 
 void addLateness(const Plan& plan, const Setting& setting, const LiveState& state,
-                 std::span<const Event> events,
-                 std::int64_t nowMs, std::vector<Nudge>& out) {
+                 std::span<const Event> events, std::int64_t nowMs, std::vector<Nudge>& out) {
     const auto expected = forecast(plan, setting, state, events, nowMs);
     const auto late = expected.finish - plan.finish;
     if (late < kLateLeast || double(late.count()) < kLateShare * double(plan.finish.count()))

@@ -88,8 +88,8 @@ Forecast forecast(const Plan& plan, const Setting& setting, const LiveState& sta
     for (const auto& b : plan.breaks)
         if (b.start >= now && b.start > Seconds{log.restEnd / 1000})
             breaks.push_back(b);
-    const auto range = crew::finishRange(withThoseHere(std::move(left), state, from.hands, now),
-                                         breaks, from);
+    const auto range =
+        crew::finishRange(withThoseHere(std::move(left), state, from.hands, now), breaks, from);
     return {.finish = range.middle,
             .early = range.early,
             .late = range.late,

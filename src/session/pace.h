@@ -26,16 +26,16 @@ double learntPace(const Plan& plan, std::span<const Event> events, const std::st
 Seconds elapsed(std::span<const Event> events, std::int64_t nowMs);
 
 /// Expected finish, seconds from the session's actual start, with the range in which it should lie
-/// nine times in ten: the simulation of the plan (`crew::finishRange`) of what is left, from what is
-/// learnt. The hour to show is the wall clock's plus `left`: that stays right where the
-/// clock was set meanwhile.
+/// nine times in ten: the simulation of the plan (`crew::finishRange`) of what is left, from what
+/// is learnt. The hour to show is the wall clock's plus `left`: that stays right where the clock
+/// was set meanwhile.
 struct Forecast {
     Seconds finish{}, early{}, late{};
     Seconds left{}; ///< from now to `finish`
     auto operator<=>(const Forecast&) const = default;
 };
-/// `plan` and `setting` are those in force, `state` the fold of `events`. What is left keeps its people
-/// and order; tasks of people who are away fall to whoever has least.
+/// `plan` and `setting` are those in force, `state` the fold of `events`. What is left keeps its
+/// people and order; tasks of people who are away fall to whoever has least.
 Forecast forecast(const Plan& plan, const Setting& setting, const LiveState& state,
                   std::span<const Event> events, std::int64_t nowMs);
 

@@ -34,14 +34,16 @@ Sentence missingPinsNotice(const PinCount& pins) {
     if (pins.missing <= 0)
         return {};
     const Sentence how = core::says(
-        "Run a flat palm lightly over both faces of the quilt, look into its folds, under the tables "
+        "Run a flat palm lightly over both faces of the quilt, look into its folds, under the "
+        "tables "
         "and in clothes, then sweep the floor with a magnet. A magnet is not for anybody with a "
         "pacemaker or another medical implant, and is kept away from phones and cards. Check the "
         "quilt again before it goes under a needle.");
     if (pins.missing == 1)
-        return core::says("One pin is missing. Look before anybody sits down or walks barefoot, and "
-                          "keep children and pets out until it is found. %1",
-                          how);
+        return core::says(
+            "One pin is missing. Look before anybody sits down or walks barefoot, and "
+            "keep children and pets out until it is found. %1",
+            how);
     return core::says("%1 pins are missing. Look before anybody sits down or walks barefoot, and "
                       "keep children and pets out until they are found. %2",
                       pins.missing, how);

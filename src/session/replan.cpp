@@ -16,11 +16,10 @@ namespace {
 void sayPins(const PinCount& pins, Findings& findings) {
     if (pins.shortBy() == 0)
         return;
-    findings.push_back(
-        {Finding::Level::warn, "/stash/pins",
-         core::says("%1 pins are still to be placed, and %2 are left.", pins.toPlace,
-                    std::max<std::int64_t>(0, pins.left)),
-         core::says("Fetch %1 more.", pins.shortBy())});
+    findings.push_back({Finding::Level::warn, "/stash/pins",
+                        core::says("%1 pins are still to be placed, and %2 are left.", pins.toPlace,
+                                   std::max<std::int64_t>(0, pins.left)),
+                        core::says("Fetch %1 more.", pins.shortBy())});
 }
 
 bool fits(Length length, Length width, const Table& table) {
@@ -102,8 +101,8 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
     return out;
 }
 
-ReplanOptions replanNow(const Plan& plan, const LiveState& state,
-                        std::span<const Event> events, std::int64_t nowMs) {
+ReplanOptions replanNow(const Plan& plan, const LiveState& state, std::span<const Event> events,
+                        std::int64_t nowMs) {
     const WorkLog log = workLog(plan, events, nowMs);
     ReplanOptions options{.now = Seconds{log.session / 1000}};
     options.lastRest = Seconds{log.restEnd / 1000};

@@ -19,18 +19,19 @@ struct ReplanOptions {
     int effort = 1;     ///< scales the number of schedules tried
 };
 
-/// Plans again what is left, by the rules of the first plan (`planRest`): for the people at the table
-/// (`state.present`, and helpers whose hours have yet to begin) with the setting as it is now: their
-/// reach, pace and hours, the irons. With nothing done, everybody there and no time gone it is the
-/// plan itself.
+/// Plans again what is left, by the rules of the first plan (`planRest`): for the people at the
+/// table
+/// (`state.present`, and helpers whose hours have yet to begin) with the setting as it is now:
+/// their reach, pace and hours, the irons. With nothing done, everybody there and no time gone it
+/// is the plan itself.
 ///
 /// Kept: every finished task with its people (its times end no later than `now`), every pass and
-/// every point, zones that are begun, and what is in hand: a task that may have begun, because it is
-/// next for all its people and waits for nothing, stays with them. In a pass that is begun the zones
-/// that are not are shared anew only where people have come or gone; later passes are shared anew.
-/// Work that nobody left can do has no task; a later re-plan takes it up again. Trouble is a finding:
-/// such work, hours that are too short, pins that will not last, tables that are not the plan's any
-/// more.
+/// every point, zones that are begun, and what is in hand: a task that may have begun, because it
+/// is next for all its people and waits for nothing, stays with them. In a pass that is begun the
+/// zones that are not are shared anew only where people have come or gone; later passes are shared
+/// anew. Work that nobody left can do has no task; a later re-plan takes it up again. Trouble is a
+/// finding: such work, hours that are too short, pins that will not last, tables that are not the
+/// plan's any more.
 ///
 /// `session` is the one in force; its paces are the helpers' own, before `options.pace`. Pure and
 /// deterministic.
@@ -38,8 +39,8 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
             const ReplanOptions& options, std::stop_token stop = {});
 
 /// The options for a re-plan at this moment, from what the events say.
-ReplanOptions replanNow(const Plan& plan, const LiveState& state,
-                        std::span<const Event> events, std::int64_t nowMs);
+ReplanOptions replanNow(const Plan& plan, const LiveState& state, std::span<const Event> events,
+                        std::int64_t nowMs);
 
 /// The session with the learnt paces written into its helpers: what `settingChanged` stores
 /// together with the new plan, because later paces are learnt against that plan.

@@ -12,8 +12,7 @@ bool inTheWay(const StandingPlace& a, const StandingPlace& b) {
 }
 
 std::vector<StandingPlace> roundTheTable(const Pass& pass, const SurfacePlan& surface,
-                                         std::size_t people,
-                                         std::span<const StandingPlace> taken) {
+                                         std::size_t people, std::span<const StandingPlace> taken) {
     // Round the table the way a clock goes, each side as full of places as it holds.
     constexpr std::array kRound{Side::head, Side::right, Side::foot, Side::left};
     std::vector<StandingPlace> all, clear;
@@ -22,8 +21,8 @@ std::vector<StandingPlace> roundTheTable(const Pass& pass, const SurfacePlan& su
             continue;
         const Interval edge = extent(pass.table, side);
         const Length room = elbowRoom(pass.table, side);
-        const auto fit = std::max<std::int64_t>(1, edge.size().nm() / std::max<std::int64_t>(
-                                                                          1, room.nm()));
+        const auto fit =
+            std::max<std::int64_t>(1, edge.size().nm() / std::max<std::int64_t>(1, room.nm()));
         const Length pitch = fit > 1 ? (edge.size() - room) / (fit - 1) : Length{};
         for (std::int64_t k = 0; k < fit; ++k) {
             // Against the axis on the way back.

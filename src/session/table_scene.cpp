@@ -147,8 +147,8 @@ struct TableScenes::Inside {
         for (std::size_t p = 0; p < names.size(); ++p) {
             auto& person = scene.people[p];
             const auto now = static_cast<int>(at.count());
-            const auto going = std::ranges::find_if(
-                ofPerson[p], [at](const Task* t) { return isGoing(*t, at); });
+            const auto going =
+                std::ranges::find_if(ofPerson[p], [at](const Task* t) { return isGoing(*t, at); });
             if (going == ofPerson[p].end()) {
                 const bool away = now < hours[p].from || now >= hours[p].until;
                 person.where = away ? PersonScene::Where::away : PersonScene::Where::waiting;
@@ -157,12 +157,12 @@ struct TableScenes::Inside {
                 continue;
             }
             person.task = *going;
-            person.where = (*going)->job == job ? PersonScene::Where::atWork
-                                                : PersonScene::Where::elsewhere;
+            person.where =
+                (*going)->job == job ? PersonScene::Where::atWork : PersonScene::Where::elsewhere;
             if (person.where == PersonScene::Where::elsewhere)
                 continue;
-            const auto own = std::ranges::find((*going)->people, names[p]) -
-                             (*going)->people.begin();
+            const auto own =
+                std::ranges::find((*going)->people, names[p]) - (*going)->people.begin();
             const auto& places = (*going)->places;
             if (static_cast<std::size_t>(own) < places.size()) {
                 person.place = places[static_cast<std::size_t>(own)];
@@ -180,8 +180,8 @@ struct TableScenes::Inside {
         }
         for (const std::size_t p : idle)
             if (const auto last = lastPlace(p, job, scene.pass, at);
-                last && std::ranges::none_of(
-                            taken, [&](const auto& t) { return inTheWay(t, *last); })) {
+                last &&
+                std::ranges::none_of(taken, [&](const auto& t) { return inTheWay(t, *last); })) {
                 scene.people[p].place = last;
                 taken.push_back(*last);
             }

@@ -39,8 +39,8 @@ struct TableScene {
     double moved = 1;   ///< how far the shift into `pass` is; the pass before is `pass - 1`
     double backing = 0; ///< laid
     double batting = 0, top = 0;
-    double folded = 0; ///< dots: batting and top folded back
-    double turned = 0; ///< dots in thick batting: the quilt lies back up
+    double folded = 0;                ///< dots: batting and top folded back
+    double turned = 0;                ///< dots in thick batting: the quilt lies back up
     std::vector<ZoneScene> zones;     ///< in the order of the quilt's zones
     std::vector<PersonScene> people;  ///< in the order of the helpers
     std::vector<const Task*> going{}; ///< this quilt's tasks that are going on, in the plan's order

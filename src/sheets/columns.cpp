@@ -182,11 +182,12 @@ Block title(const QString& text, const QString& below, double width) {
     const double subHeight = below.isEmpty() ? 0 : sub->height();
     return {.height = head->height() + subHeight + 6,
             .keepWithNext = true,
-            .draw = [head, sub, subHeight](QPainter& p, QRectF at) {
-                head->draw(p, at.topLeft());
-                if (subHeight > 0)
-                    sub->draw(p, at.topLeft() + QPointF{0, head->height()});
-            },
+            .draw =
+                [head, sub, subHeight](QPainter& p, QRectF at) {
+                    head->draw(p, at.topLeft());
+                    if (subHeight > 0)
+                        sub->draw(p, at.topLeft() + QPointF{0, head->height()});
+                },
             .bookmark = text};
 }
 

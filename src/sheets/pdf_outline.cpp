@@ -90,8 +90,8 @@ std::map<int, QByteArray> outlineObjects(const std::vector<SheetSet::Mark>& mark
             text += " /Count " + QByteArray::number(i == 0 ? node.children : -node.children);
         if (i > 0) {
             const auto& mark = marks[std::size_t(i - 1)];
-            text += " /Title " + textString(mark.title) + " /Dest [" + ref(pages[mark.page]) +
-                    " /Fit]";
+            text +=
+                " /Title " + textString(mark.title) + " /Dest [" + ref(pages[mark.page]) + " /Fit]";
         }
         out[first + i] = text + " >>";
     }
@@ -114,9 +114,10 @@ QByteArray withOutline(const QByteArray& pdf, const std::vector<SheetSet::Mark>&
         return pdf;
 
     auto objects = outlineObjects(marks, pages, size);
-    objects[root] = catalog.chopped(2) + "/Outlines " + ref(size) +
-                    " /PageMode /UseOutlines /ViewerPreferences << /DisplayDocTitle true >> /Lang (" +
-                    language.toLatin1() + ") >>";
+    objects[root] =
+        catalog.chopped(2) + "/Outlines " + ref(size) +
+        " /PageMode /UseOutlines /ViewerPreferences << /DisplayDocTitle true >> /Lang (" +
+        language.toLatin1() + ") >>";
     QByteArray out = pdf;
     if (!out.endsWith('\n'))
         out += '\n';

@@ -31,8 +31,8 @@ public:
     /// "Harbour Lights: sheets".
     QString title() const;
 
-    /// Paints a page, from 0, with a painter scaled to points whose origin is the paper's upper left
-    /// corner.
+    /// Paints a page, from 0, with a painter scaled to points whose origin is the paper's upper
+    /// left corner.
     void paint(QPainter& painter, int page) const;
 
     /// A line of the outline: whose pages or which sheet begins where.

@@ -12,10 +12,10 @@ namespace bastewright {
 
 struct SheetOptions {
     Paper paper = Paper::a4;
-    bool lead = true;    ///< the session, its passes, cloth, batting, pin rows, counts, cautions
-    bool helpers = true; ///< one checklist for every helper
-    bool cards = true;   ///< cards to cut out and lay on the quilt
-    bool colour = true;  ///< false: shades of grey
+    bool lead = true;       ///< the session, its passes, cloth, batting, pin rows, counts, cautions
+    bool helpers = true;    ///< one checklist for every helper
+    bool cards = true;      ///< cards to cut out and lay on the quilt
+    bool colour = true;     ///< false: shades of grey
     bool bothSides = false; ///< everybody's part begins on a front: blank backs are put in
     bool ribbons = false;   ///< the two ribbons of pins in rows, at true size
     std::vector<std::string> people{}; ///< checklists of these helpers only; empty: of everybody

@@ -42,8 +42,8 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
 QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
     if (const Pass* pass = findPass(quilt, task.pass); pass && task.kind == TaskKind::shift)
         return Text::tr("Shift %1").arg(shiftWords(pass->shift, unit));
-    if (const Pass* pass = findPass(quilt, task.pass); pass && task.kind == TaskKind::smooth &&
-                                                       pass->smoothTowards.size() == kSides.size())
+    if (const Pass* pass = findPass(quilt, task.pass);
+        pass && task.kind == TaskKind::smooth && pass->smoothTowards.size() == kSides.size())
         return Text::tr("Smooth to all sides");
     if (task.kind == TaskKind::foldBack)
         return Text::tr("Fold back");

@@ -81,8 +81,8 @@ void TextBlock::lay(const std::vector<Span>& spans) {
     naturalWidth_ = 0;
     for (QTextLine line = layout_->createLine(); line.isValid(); line = layout_->createLine()) {
         line.setLineWidth(width_);
-        const double pitch = style_.close ? kClose * style_.size
-                                          : std::max(line.height(), kLeading * style_.size);
+        const double pitch =
+            style_.close ? kClose * style_.size : std::max(line.height(), kLeading * style_.size);
         line.setPosition({0, y + (pitch - line.height()) / 2});
         naturalWidth_ = std::max(naturalWidth_, line.naturalTextWidth());
         y += pitch;

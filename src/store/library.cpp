@@ -78,12 +78,13 @@ Stored<void> Library::saveJob(JobId id, const std::string& name, const std::stri
 }
 
 Stored<std::string> Library::loadJob(JobId id) const {
-    return guarded<std::string>(core::says("The job could not be read"), [&]() -> Stored<std::string> {
-        auto row = inside_->db.prepare("SELECT text FROM jobs WHERE id = ?");
-        if (!row.with(id).step())
-            return noJob(id);
-        return row.text(0);
-    });
+    return guarded<std::string>(
+        core::says("The job could not be read"), [&]() -> Stored<std::string> {
+            auto row = inside_->db.prepare("SELECT text FROM jobs WHERE id = ?");
+            if (!row.with(id).step())
+                return noJob(id);
+            return row.text(0);
+        });
 }
 
 Stored<std::optional<JobId>> Library::jobWith(const std::string& text) const {
@@ -99,27 +100,30 @@ Stored<std::optional<JobId>> Library::jobWith(const std::string& text) const {
 }
 
 Stored<void> Library::removeJob(JobId id) {
-    return changed<void>(*inside_, core::says("The job could not be removed"), [&]() -> Stored<void> {
-        sqlite::Transaction transaction{inside_->db};
-        inside_->db.prepare("UPDATE jobs SET removed_ms = ? WHERE id = ? AND removed_ms IS NULL")
-            .with(inside_->now(), id)
-            .step();
-        if (sqlite3_changes(inside_->db.handle()) == 0)
-            return noJob(id);
-        transaction.commit();
-        return {};
-    });
+    return changed<void>(
+        *inside_, core::says("The job could not be removed"), [&]() -> Stored<void> {
+            sqlite::Transaction transaction{inside_->db};
+            inside_->db
+                .prepare("UPDATE jobs SET removed_ms = ? WHERE id = ? AND removed_ms IS NULL")
+                .with(inside_->now(), id)
+                .step();
+            if (sqlite3_changes(inside_->db.handle()) == 0)
+                return noJob(id);
+            transaction.commit();
+            return {};
+        });
 }
 
 Stored<void> Library::restoreJob(JobId id) {
-    return changed<void>(*inside_, core::says("The job could not be brought back"), [&]() -> Stored<void> {
-        sqlite::Transaction transaction{inside_->db};
-        inside_->db.prepare("UPDATE jobs SET removed_ms = NULL WHERE id = ?").with(id).step();
-        if (sqlite3_changes(inside_->db.handle()) == 0)
-            return noJob(id);
-        transaction.commit();
-        return {};
-    });
+    return changed<void>(
+        *inside_, core::says("The job could not be brought back"), [&]() -> Stored<void> {
+            sqlite::Transaction transaction{inside_->db};
+            inside_->db.prepare("UPDATE jobs SET removed_ms = NULL WHERE id = ?").with(id).step();
+            if (sqlite3_changes(inside_->db.handle()) == 0)
+                return noJob(id);
+            transaction.commit();
+            return {};
+        });
 }
 
 Stored<std::optional<std::string>> Library::setting(const std::string& key) const {
@@ -133,16 +137,17 @@ Stored<std::optional<std::string>> Library::setting(const std::string& key) cons
 }
 
 Stored<void> Library::setSetting(const std::string& key, const std::string& value) {
-    return changed<void>(*inside_, core::says("The setting %1 could not be kept", key), [&]() -> Stored<void> {
-        sqlite::Transaction transaction{inside_->db};
-        inside_->db
-            .prepare("INSERT INTO settings (key, value) VALUES (?, ?)"
-                     " ON CONFLICT (key) DO UPDATE SET value = excluded.value")
-            .with(std::string_view{key}, std::string_view{value})
-            .step();
-        transaction.commit();
-        return {};
-    });
+    return changed<void>(*inside_, core::says("The setting %1 could not be kept", key),
+                         [&]() -> Stored<void> {
+                             sqlite::Transaction transaction{inside_->db};
+                             inside_->db
+                                 .prepare("INSERT INTO settings (key, value) VALUES (?, ?)"
+                                          " ON CONFLICT (key) DO UPDATE SET value = excluded.value")
+                                 .with(std::string_view{key}, std::string_view{value})
+                                 .step();
+                             transaction.commit();
+                             return {};
+                         });
 }
 
 Stored<std::optional<std::string>> Library::lastScreen() const {

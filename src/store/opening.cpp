@@ -30,15 +30,17 @@ void setPagesAtMost(Database& db, std::int64_t pages) {
 // What a setting is worth is what SQLite says when asked again.
 std::optional<Refusal> switchOn(Database& db, const std::string& path) {
     if (const auto mode = db.text("PRAGMA journal_mode = WAL"); mode != "wal")
-        return Refusal{core::says("The library %1 cannot be kept safely where it is: write-ahead logging "
-                                  "stays \"%2\" there. Choose a folder on this machine's own disk.",
-                                  path, mode)};
+        return Refusal{
+            core::says("The library %1 cannot be kept safely where it is: write-ahead logging "
+                       "stays \"%2\" there. Choose a folder on this machine's own disk.",
+                       path, mode)};
     db.run("PRAGMA synchronous = FULL");
     db.run("PRAGMA foreign_keys = ON");
     if (db.number("PRAGMA synchronous") != 2 || db.number("PRAGMA foreign_keys") != 1)
-        return Refusal{core::says("The library %1 cannot be kept safely: this build of SQLite does not "
-                                  "offer full synchronisation and foreign keys.",
-                                  path)};
+        return Refusal{
+            core::says("The library %1 cannot be kept safely: this build of SQLite does not "
+                       "offer full synchronisation and foreign keys.",
+                       path)};
     return {};
 }
 
@@ -51,13 +53,15 @@ Attempt attempt(const std::string& path, const LibraryOptions& options) {
             throw sqlite::Error{SQLITE_READONLY, "read-only"};
         switch (schema::kindOf(db)) {
         case schema::Kind::newer:
-            return Refusal{core::says("The library %1 was written by a newer version of the program. "
-                                      "Open it with that version.",
-                                      path)};
+            return Refusal{
+                core::says("The library %1 was written by a newer version of the program. "
+                           "Open it with that version.",
+                           path)};
         case schema::Kind::foreign:
-            return Refusal{core::says("The file %1 is another program's database, not a library. Move "
-                                      "it away or choose another folder.",
-                                      path)};
+            return Refusal{
+                core::says("The file %1 is another program's database, not a library. Move "
+                           "it away or choose another folder.",
+                           path)};
         case schema::Kind::empty:
         case schema::Kind::ours:
             break;
@@ -95,9 +99,10 @@ Attempt look(const std::string& path, const LibraryOptions& options) {
 }
 
 Sentence inUseButDamaged(const std::string& path) {
-    return core::says("The library %1 is damaged, and another window of the program still has it open. "
-                      "Close every window and start again; what can be saved is then saved.",
-                      path);
+    return core::says(
+        "The library %1 is damaged, and another window of the program still has it open. "
+        "Close every window and start again; what can be saved is then saved.",
+        path);
 }
 
 } // namespace
@@ -121,7 +126,8 @@ Stored<OpenedFile> openFile(const std::string& path, const LibraryOptions& optio
     UseLock lock{path + ".lock"};
     if (!lock.share(options.busyMs))
         return tl::unexpected(core::says(
-            "Another window of the program is mending the library %1. Try again in a moment.", path));
+            "Another window of the program is mending the library %1. Try again in a moment.",
+            path));
     const bool isNew = !fs::exists(path, failed);
     Findings findings;
     auto result = look(path, options);
@@ -139,17 +145,16 @@ Stored<OpenedFile> openFile(const std::string& path, const LibraryOptions& optio
             return tl::unexpected(sqlite::sentence(
                 core::says("The library is damaged and no new one could be made"), e));
         } catch (const fs::filesystem_error& e) {
-            return tl::unexpected(
-                core::says("The library is damaged and no new one could be made: %1.",
-                           e.code().message()));
+            return tl::unexpected(core::says(
+                "The library is damaged and no new one could be made: %1.", e.code().message()));
         }
         lock.share(options.busyMs);
     }
     if (const auto* refusal = std::get_if<Refusal>(&result))
         return tl::unexpected(refusal->sentence);
     if (const auto* damage = std::get_if<Damage>(&result))
-        return tl::unexpected(core::says("The library %1 is damaged and could not be mended: %2.", path,
-                                         damage->reason));
+        return tl::unexpected(core::says("The library %1 is damaged and could not be mended: %2.",
+                                         path, damage->reason));
     auto& db = std::get<Database>(result);
     if (isNew)
         syncFolderOf(path);

@@ -24,18 +24,20 @@ Sentence keepBeside(Library::Inside& inside, const Sentence& failed) {
         copyWhole(inside.db, beside);
         inside.keptAs = fs::path{beside}.filename().string();
     }
-    return core::says("%1: another file has taken the place of the library %2 while the program used "
-                      "it. What the program still held is kept as %3. Close every window and start "
-                      "again.",
-                      failed, inside.path, inside.keptAs);
+    return core::says(
+        "%1: another file has taken the place of the library %2 while the program used "
+        "it. What the program still held is kept as %3. Close every window and start "
+        "again.",
+        failed, inside.path, inside.keptAs);
 }
 
 Sentence putBack(Library::Inside& inside, const Sentence& failed) {
     if (!inside.lock.alone()) {
         inside.lock.share(0);
-        return core::says("%1: the library %2 was removed while several windows of the program had it "
-                          "open. Close the other windows, then try again.",
-                          failed, inside.path);
+        return core::says(
+            "%1: the library %2 was removed while several windows of the program had it "
+            "open. Close the other windows, then try again.",
+            failed, inside.path);
     }
     const auto fresh = besideLibrary(inside.path, "put-back");
     const auto folder = fs::path{inside.path}.parent_path();
@@ -55,9 +57,10 @@ Sentence putBack(Library::Inside& inside, const Sentence& failed) {
     sqlite3_db_config(inside.db.handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
     inside.db = std::move(again->db);
     inside.lock = std::move(again->lock);
-    return core::says("%1: the library %2 had been removed while the program used it. It has been put "
-                      "back with everything in it; try again.",
-                      failed, inside.path);
+    return core::says(
+        "%1: the library %2 had been removed while the program used it. It has been put "
+        "back with everything in it; try again.",
+        failed, inside.path);
 }
 
 } // namespace
@@ -67,15 +70,17 @@ std::optional<Sentence> putBackIfGone(Library::Inside& inside, const Sentence& f
         return {};
     try {
         std::error_code unknown;
-        return fs::exists(inside.path, unknown) ? keepBeside(inside, failed) : putBack(inside, failed);
+        return fs::exists(inside.path, unknown) ? keepBeside(inside, failed)
+                                                : putBack(inside, failed);
     } catch (const sqlite::Error& e) {
         inside.lock.share(0);
         return sqlite::sentence(failed, e);
     } catch (const fs::filesystem_error& e) {
         inside.lock.share(0);
-        return core::says("%1: the library %2 was removed while the program used it, and it could not "
-                          "be put back: %3.",
-                          failed, inside.path, e.code().message());
+        return core::says(
+            "%1: the library %2 was removed while the program used it, and it could not "
+            "be put back: %3.",
+            failed, inside.path, e.code().message());
     }
 }
 

@@ -25,8 +25,8 @@ struct DiskRefused {
     sqlite::Error error;
 };
 
-/// The disk and not what is in the file: tried again later it may well be read. Taken for damage, an
-/// empty library would take the place of a full one.
+/// The disk and not what is in the file: tried again later it may well be read. Taken for damage,
+/// an empty library would take the place of a full one.
 bool refusedByDisk(const sqlite::Error& e) {
     switch (e.code) {
     case SQLITE_FULL:
@@ -112,7 +112,8 @@ bool readUntilDamage(const Database& from, Database& into, const Table& table, c
                     read.*table.count += sqlite3_changes64(into.handle());
             } catch (const sqlite::Error& e) {
                 // A row that no longer fits its own table is beyond saving.
-                if (e.code != SQLITE_CONSTRAINT && e.code != SQLITE_MISMATCH && e.code != SQLITE_TOOBIG)
+                if (e.code != SQLITE_CONSTRAINT && e.code != SQLITE_MISMATCH &&
+                    e.code != SQLITE_TOOBIG)
                     throw DiskRefused{e};
             }
         }
@@ -168,11 +169,10 @@ void changePlaces(const std::string& path, const std::string& fresh, const std::
 }
 
 Sentence counted(const Read& read) {
-    return core::says("%1, %2 and %3",
-                      read.jobs == 1 ? core::says("1 job") : core::says("%1 jobs", read.jobs),
-                      read.sessions == 1 ? core::says("1 session")
-                                         : core::says("%1 sessions", read.sessions),
-                      read.events == 1 ? core::says("1 event") : core::says("%1 events", read.events));
+    return core::says(
+        "%1, %2 and %3", read.jobs == 1 ? core::says("1 job") : core::says("%1 jobs", read.jobs),
+        read.sessions == 1 ? core::says("1 session") : core::says("%1 sessions", read.sessions),
+        read.events == 1 ? core::says("1 event") : core::says("%1 events", read.events));
 }
 
 Sentence whatHappened(const Sentence& reason, const std::string& aside,
@@ -181,13 +181,15 @@ Sentence whatHappened(const Sentence& reason, const std::string& aside,
     const Sentence moved =
         aside.empty()
             ? core::says("There was no library where it should be; a new one has taken its place")
-            : core::says("The library was damaged (%1) and was put aside as %2; a new one has taken its "
-                         "place",
-                         reason, aside);
+            : core::says(
+                  "The library was damaged (%1) and was put aside as %2; a new one has taken its "
+                  "place",
+                  reason, aside);
     if (backup && more)
-        return core::says("%1, made from the last backup (%2) and what could still be read after it "
-                          "(%3).",
-                          moved, counted(*backup), counted(further));
+        return core::says(
+            "%1, made from the last backup (%2) and what could still be read after it "
+            "(%3).",
+            moved, counted(*backup), counted(further));
     if (backup)
         return core::says("%1, made from the last backup (%2).", moved, counted(*backup));
     if (more)

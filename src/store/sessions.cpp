@@ -20,8 +20,8 @@ Stored<std::vector<StoredEvent>> readAfter(const sqlite::Database& db, SessionId
     while (rows.step()) {
         auto event = readEvent(rows.text(0));
         if (!event)
-            return tl::unexpected(core::says("Event %1 of session %2 cannot be read: %3", rows.text(1),
-                                             id, event.error()));
+            return tl::unexpected(core::says("Event %1 of session %2 cannot be read: %3",
+                                             rows.text(1), id, event.error()));
         out.push_back({rows.number(2), std::move(*event)});
     }
     return out;
@@ -68,32 +68,35 @@ Stored<std::vector<SessionEntry>> listed(const sqlite::Database& db, const char*
 } // namespace
 
 Stored<SessionId> Library::startSession(JobId job, const SessionStart& from) {
-    return changed<SessionId>(*inside_, core::says("The session could not be started"), [&]() -> Stored<SessionId> {
-        sqlite::Transaction transaction{inside_->db};
-        auto name = inside_->db.prepare("SELECT name FROM jobs WHERE id = ?");
-        if (!name.with(job).step())
-            return tl::unexpected(core::says(
-                "The session could not be started: there is no job number %1 in the library.", job));
-        inside_->db
-            .prepare("INSERT INTO sessions (job, name, session, plan, started_ms)"
-                     " VALUES (?, ?, ?, ?, ?)")
-            .with(job, std::string_view{name.text(0)}, std::string_view{from.session},
-                  std::string_view{from.plan}, inside_->now())
-            .step();
-        const auto id = sqlite3_last_insert_rowid(inside_->db.handle());
-        name.reset();
-        transaction.commit();
-        return id;
-    });
+    return changed<SessionId>(
+        *inside_, core::says("The session could not be started"), [&]() -> Stored<SessionId> {
+            sqlite::Transaction transaction{inside_->db};
+            auto name = inside_->db.prepare("SELECT name FROM jobs WHERE id = ?");
+            if (!name.with(job).step())
+                return tl::unexpected(core::says(
+                    "The session could not be started: there is no job number %1 in the library.",
+                    job));
+            inside_->db
+                .prepare("INSERT INTO sessions (job, name, session, plan, started_ms)"
+                         " VALUES (?, ?, ?, ?, ?)")
+                .with(job, std::string_view{name.text(0)}, std::string_view{from.session},
+                      std::string_view{from.plan}, inside_->now())
+                .step();
+            const auto id = sqlite3_last_insert_rowid(inside_->db.handle());
+            name.reset();
+            transaction.commit();
+            return id;
+        });
 }
 
 Stored<SessionStart> Library::sessionStart(SessionId id) const {
-    return guarded<SessionStart>(core::says("The session could not be read"), [&]() -> Stored<SessionStart> {
-        auto row = inside_->db.prepare("SELECT session, plan FROM sessions WHERE id = ?");
-        if (!row.with(id).step())
-            return noSession(id);
-        return SessionStart{row.text(0), row.text(1)};
-    });
+    return guarded<SessionStart>(
+        core::says("The session could not be read"), [&]() -> Stored<SessionStart> {
+            auto row = inside_->db.prepare("SELECT session, plan FROM sessions WHERE id = ?");
+            if (!row.with(id).step())
+                return noSession(id);
+            return SessionStart{row.text(0), row.text(1)};
+        });
 }
 
 Stored<std::vector<SessionEntry>> Library::sessions() const {
@@ -108,36 +111,38 @@ Stored<std::int64_t> Library::append(SessionId id, const Event& event) {
     if (event.id.empty())
         return tl::unexpected(core::says("An event without an id cannot be stored."));
     const auto text = writeEvent(event);
-    return changed<std::int64_t>(*inside_, core::says("The tick could not be stored"), [&]() -> Stored<std::int64_t> {
-        auto& db = inside_->db;
-        sqlite::Transaction transaction{db};
-        auto earlier = db.prepare("SELECT sequence, session, event FROM events WHERE id = ?");
-        if (earlier.with(std::string_view{event.id}).step()) {
-            if (earlier.number(1) != id || earlier.text(2) != text)
-                return tl::unexpected(core::says(
-                    "Another event is stored under the id %1; every event needs its own.", event.id));
-            return earlier.number(0);
-        }
-        auto session = db.prepare("SELECT 1 FROM sessions WHERE id = ?");
-        if (!session.with(id).step())
-            return noSession(id);
-        session.reset();
-        earlier.reset();
-        db.prepare("INSERT INTO events (id, session, stored_ms, event) VALUES (?, ?, ?, ?)")
-            .with(std::string_view{event.id}, id, inside_->now(), std::string_view{text})
-            .step();
-        const auto sequence = sqlite3_last_insert_rowid(db.handle());
-        if (event.kind == EventKind::sessionEnded || event.kind == EventKind::undone) {
-            const auto events = readEvents(db, id);
-            if (!events)
-                return tl::unexpected(events.error());
-            db.prepare("UPDATE sessions SET ended = ? WHERE id = ?")
-                .with(std::int64_t{hasEnded(*events)}, id)
+    return changed<std::int64_t>(
+        *inside_, core::says("The tick could not be stored"), [&]() -> Stored<std::int64_t> {
+            auto& db = inside_->db;
+            sqlite::Transaction transaction{db};
+            auto earlier = db.prepare("SELECT sequence, session, event FROM events WHERE id = ?");
+            if (earlier.with(std::string_view{event.id}).step()) {
+                if (earlier.number(1) != id || earlier.text(2) != text)
+                    return tl::unexpected(core::says(
+                        "Another event is stored under the id %1; every event needs its own.",
+                        event.id));
+                return earlier.number(0);
+            }
+            auto session = db.prepare("SELECT 1 FROM sessions WHERE id = ?");
+            if (!session.with(id).step())
+                return noSession(id);
+            session.reset();
+            earlier.reset();
+            db.prepare("INSERT INTO events (id, session, stored_ms, event) VALUES (?, ?, ?, ?)")
+                .with(std::string_view{event.id}, id, inside_->now(), std::string_view{text})
                 .step();
-        }
-        transaction.commit();
-        return sequence;
-    });
+            const auto sequence = sqlite3_last_insert_rowid(db.handle());
+            if (event.kind == EventKind::sessionEnded || event.kind == EventKind::undone) {
+                const auto events = readEvents(db, id);
+                if (!events)
+                    return tl::unexpected(events.error());
+                db.prepare("UPDATE sessions SET ended = ? WHERE id = ?")
+                    .with(std::int64_t{hasEnded(*events)}, id)
+                    .step();
+            }
+            transaction.commit();
+            return sequence;
+        });
 }
 
 Stored<std::vector<StoredEvent>> Library::eventsAfter(SessionId id, std::int64_t sequence) const {

@@ -18,7 +18,8 @@ void Database::fail(int code) const {
     if (!handle_)
         throw Error{code, sqlite3_errstr(code)};
     const int extended = sqlite3_extended_errcode(handle_.get());
-    throw Error{(extended & 0xff) == (code & 0xff) ? extended : code, sqlite3_errmsg(handle_.get())};
+    throw Error{(extended & 0xff) == (code & 0xff) ? extended : code,
+                sqlite3_errmsg(handle_.get())};
 }
 
 void Database::run(const std::string& sql) {
@@ -127,9 +128,10 @@ Sentence sentence(const Sentence& failed, const Error& error) {
                           failed);
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return core::says("%1: another window of the program is writing to the library. Try again in "
-                          "a moment.",
-                          failed);
+        return core::says(
+            "%1: another window of the program is writing to the library. Try again in "
+            "a moment.",
+            failed);
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
         return core::says("%1: the library is damaged. Close every window of the program and start "

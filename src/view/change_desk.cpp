@@ -52,9 +52,10 @@ void ChangeDesk::guestComes() {
         return;
     const auto& helpers = live_->live()->session().setting.helpers;
     QString name = tr("Guest");
-    for (int n = 2; std::find_if(helpers.begin(), helpers.end(), [&](const Helper& h) {
-                        return words::fromCore(h.name) == name;
-                    }) != helpers.end();
+    for (int n = 2; std::find_if(helpers.begin(), helpers.end(),
+                                 [&](const Helper& h) {
+                                     return words::fromCore(h.name) == name;
+                                 }) != helpers.end();
          ++n)
         name = tr("Guest %1").arg(n);
     ask(tr("%1 comes to help").arg(name), {.kind = Kind::guest, .person = words::toCore(name)});

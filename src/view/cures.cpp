@@ -94,12 +94,11 @@ private:
         const Length wider = spacingFor(job_.basting.spacing, taken, have);
         const bool allowed = !job_.quilting.gapLimit || wider <= *job_.quilting.gapLimit;
         if (allowed && wider <= Length::inches(12))
-            offer(tr("Space them %1 apart").arg(words::length(wider, job_.unit)),
-                  [&](Session& s) {
-                      for (Job& each : s.jobs)
-                          if (each.basting.with == Basting::With::pins)
-                              each.basting.spacing = std::max(each.basting.spacing, wider);
-                  });
+            offer(tr("Space them %1 apart").arg(words::length(wider, job_.unit)), [&](Session& s) {
+                for (Job& each : s.jobs)
+                    if (each.basting.with == Basting::With::pins)
+                        each.basting.spacing = std::max(each.basting.spacing, wider);
+            });
     }
 
     /// A size of clip that holds the thickest folded part, as many as are on at any time.
@@ -209,11 +208,11 @@ private:
             for (Helper& h : s.setting.helpers) {
                 if (!h.until || !last.contains(h.name))
                     continue;
-                const auto end = start.sinceMidnight +
-                                 std::chrono::ceil<std::chrono::minutes>(last[h.name]);
+                const auto end =
+                    start.sinceMidnight + std::chrono::ceil<std::chrono::minutes>(last[h.name]);
                 if (end > h.until->sinceMidnight)
                     h.until = end < std::chrono::minutes{24 * 60} ? std::optional{ClockTime{end}}
-                                                                 : std::nullopt;
+                                                                  : std::nullopt;
             }
         });
     }

@@ -41,7 +41,8 @@ public:
     /// sentence where the text does not fit, else empty.
     Q_INVOKABLE QString take(const QString& key, const QString& text);
 
-    /// Shows in pictures what the field would make of this text; what does not fit shows nothing new.
+    /// Shows in pictures what the field would make of this text; what does not fit shows nothing
+    /// new.
     Q_INVOKABLE void preview(const QString& key, const QString& text);
     Q_INVOKABLE void endPreview();
 

@@ -34,17 +34,18 @@ Fields ofBasting(const Session& session, int quilt) {
             {tr("Whichever way is quicker"), tr("Along the tables"), tr("Across the tables")},
             [q](const Session& s) { return int(s.jobs[q].basting.along); },
             [q](Session& s, int i) { s.jobs[q].basting.along = Basting::Along(i); });
-    out << choice({"layout", way, pins ? tr("Where the pins go") : tr("Where the dots go")},
-                  {tr("Whichever is easier"), tr("In rows, by ribbons"), tr("The same in every block"),
-                   tr("As few as can be")},
-                  [q](const Session& s) {
-                      const auto& layout = s.jobs[q].basting.layout;
-                      return layout ? int(*layout) + 1 : 0;
-                  },
-                  [q](Session& s, int i) {
-                      auto& layout = s.jobs[q].basting.layout;
-                      layout = i == 0 ? std::nullopt : std::optional{Basting::Layout(i - 1)};
-                  });
+    out << choice(
+        {"layout", way, pins ? tr("Where the pins go") : tr("Where the dots go")},
+        {tr("Whichever is easier"), tr("In rows, by ribbons"), tr("The same in every block"),
+         tr("As few as can be")},
+        [q](const Session& s) {
+            const auto& layout = s.jobs[q].basting.layout;
+            return layout ? int(*layout) + 1 : 0;
+        },
+        [q](Session& s, int i) {
+            auto& layout = s.jobs[q].basting.layout;
+            layout = i == 0 ? std::nullopt : std::optional{Basting::Layout(i - 1)};
+        });
     out << length({"inset", way, tr("Table rim kept free")}, unit,
                   [](Session& s) { return &s.setting.room.inset; });
     if (!session.setting.room.walls.empty())

@@ -115,21 +115,20 @@ void addPieceDiagonals(Fields& out, const BattingPiece& piece, std::size_t i, st
     const QString key = QStringLiteral("piece%1/").arg(i);
     const QString group = tr("Leftover %1").arg(i + 1);
     if (piece.diagonals.size() != 2) {
-        out << fields::action({key + "crooked", group, tr("Not square? Measure its diagonals")},
-                              [q, i](Session& s) {
-                                  BattingPiece& p = s.jobs[q].batting.pieces[i];
-                                  const Length across = Length::nearestInches(
-                                      std::hypot(p.width.in(), p.length.in()));
-                                  p.diagonals = {across, across};
-                              });
+        out << fields::action(
+            {key + "crooked", group, tr("Not square? Measure its diagonals")}, [q, i](Session& s) {
+                BattingPiece& p = s.jobs[q].batting.pieces[i];
+                const Length across =
+                    Length::nearestInches(std::hypot(p.width.in(), p.length.in()));
+                p.diagonals = {across, across};
+            });
         return;
     }
     for (const std::size_t d : {0, 1})
-        out << fields::length({key + QStringLiteral("diagonal%1").arg(d), group,
-                               d == 0 ? tr("One diagonal") : tr("The other diagonal")},
-                              unit, [q, i, d](Session& s) {
-                                  return &s.jobs[q].batting.pieces[i].diagonals[d];
-                              });
+        out << fields::length(
+            {key + QStringLiteral("diagonal%1").arg(d), group,
+             d == 0 ? tr("One diagonal") : tr("The other diagonal")},
+            unit, [q, i, d](Session& s) { return &s.jobs[q].batting.pieces[i].diagonals[d]; });
 }
 
 void addPieces(Fields& out, const Batting& batting, std::size_t q, Unit unit) {
@@ -147,25 +146,23 @@ void addPieces(Fields& out, const Batting& batting, std::size_t q, Unit unit) {
             << fields::count({key + "count", group, tr("How many")}, piece(&BattingPiece::count), 1,
                              limits::kPieces);
         addPieceDiagonals(out, batting.pieces[i], i, q, unit);
-        out
-            << fields::removal({key + "remove", group, tr("Remove this piece")},
+        out << fields::removal({key + "remove", group, tr("Remove this piece")},
                                [q, i](Session& s) {
                                    auto& all = s.jobs[q].batting.pieces;
                                    all.erase(all.begin() + std::ptrdiff_t(i));
                                });
     }
     if (batting.pieces.size() < limits::kPieces)
-        out << fields::action({"addpiece", tr("Leftovers"), tr("Add a leftover piece of batting")},
-                              [q](Session& s) {
-                                  auto& all = s.jobs[q].batting.pieces;
-                                  std::size_t n = all.size() + 1;
-                                  while (std::ranges::find(all, std::to_string(n),
-                                                           &BattingPiece::name) != all.end())
-                                      ++n;
-                                  all.push_back({.name = std::to_string(n),
-                                                 .width = Length::inches(36),
-                                                 .length = Length::inches(60)});
-                              });
+        out << fields::action(
+            {"addpiece", tr("Leftovers"), tr("Add a leftover piece of batting")}, [q](Session& s) {
+                auto& all = s.jobs[q].batting.pieces;
+                std::size_t n = all.size() + 1;
+                while (std::ranges::find(all, std::to_string(n), &BattingPiece::name) != all.end())
+                    ++n;
+                all.push_back({.name = std::to_string(n),
+                               .width = Length::inches(36),
+                               .length = Length::inches(60)});
+            });
 }
 
 void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
@@ -178,9 +175,10 @@ void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
         out << fields::text({key + "name", group, tr("Called")}, fabric(&Fabric::name))
             << fields::length({key + "usable", group, tr("Usable width")}, unit,
                               fabric(&Fabric::usableWidth))
-            << fields::cloth({key + "hand", group,
-                              unit == Unit::inch ? tr("On hand, in yards") : tr("On hand, in metres")},
-                             unit, fabric(&Fabric::onHand))
+            << fields::cloth(
+                   {key + "hand", group,
+                    unit == Unit::inch ? tr("On hand, in yards") : tr("On hand, in metres")},
+                   unit, fabric(&Fabric::onHand))
             << fields::toggle({key + "buy", group, tr("More can be bought")},
                               fabric(&Fabric::buyable))
             << fields::number({key + "price", group,

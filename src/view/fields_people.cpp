@@ -10,9 +10,8 @@ QString newName(const Session& session) {
     const auto& helpers = session.setting.helpers;
     for (int n = int(helpers.size()) + 1;; ++n) {
         QString name = tr("Helper %1").arg(n);
-        if (std::none_of(helpers.begin(), helpers.end(), [&](const Helper& h) {
-                return words::fromCore(h.name) == name;
-            }))
+        if (std::none_of(helpers.begin(), helpers.end(),
+                         [&](const Helper& h) { return words::fromCore(h.name) == name; }))
             return name;
     }
 }

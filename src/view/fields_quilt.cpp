@@ -90,9 +90,10 @@ void addGrid(Fields& out, std::size_t q, Unit unit) {
                q)
         << resizing(fields::length({"border", group, tr("Border")}, unit, grid(&BlockGrid::border)),
                     q)
-        << resizing(fields::length({"borderends", group, tr("Border at head and foot (0: the same)")},
-                                   unit, grid(&BlockGrid::borderEnds)),
-                    q)
+        << resizing(
+               fields::length({"borderends", group, tr("Border at head and foot (0: the same)")},
+                              unit, grid(&BlockGrid::borderEnds)),
+               q)
         << fields::choice(
                {"sizefrom", group, tr("Size of the top")},
                {tr("As measured"), tr("As the blocks make it")},
@@ -112,8 +113,8 @@ void addDiagonals(Fields& out, const Top& top, std::size_t q, Unit unit) {
         out << fields::action({"diagonals", group, tr("Measure the diagonals")}, [q](Session& s) {
             auto& of = s.jobs[q].top;
             const Rect size = topRect(of);
-            const Length across = Length::nearestInches(
-                std::hypot(size.width().in(), size.length().in()));
+            const Length across =
+                Length::nearestInches(std::hypot(size.width().in(), size.length().in()));
             of.diagonals = {across, across};
         });
         return;
@@ -153,12 +154,13 @@ void addSeams(Fields& out, const Top& top, std::size_t q, Unit unit) {
                                    all.erase(all.begin() + std::ptrdiff_t(i));
                                });
     }
-    out << fields::action({"addseam", fields::tr("Seams"), fields::tr("Add a seam")}, [q](Session& s) {
-        auto& of = s.jobs[q].top;
-        const Rect size = topRect(of);
-        const Length middle = Length::inches(std::int64_t(size.length().in() / 2));
-        of.seams.push_back({{Length{}, middle}, {size.width(), middle}});
-    });
+    out << fields::action(
+        {"addseam", fields::tr("Seams"), fields::tr("Add a seam")}, [q](Session& s) {
+            auto& of = s.jobs[q].top;
+            const Rect size = topRect(of);
+            const Length middle = Length::inches(std::int64_t(size.length().in() / 2));
+            of.seams.push_back({{Length{}, middle}, {size.width(), middle}});
+        });
 }
 
 } // namespace
@@ -175,15 +177,15 @@ Fields ofQuilt(const Session& session, int quilt) {
         return [=](Session& s) { return &(s.jobs[q].top.*member)[i]; };
     };
     for (std::size_t i = 0; i < job.top.width.size(); ++i)
-        out << measured(length({QStringLiteral("width%1").arg(i), size,
-                                widthLabel(i, job.top.width.size())},
-                               unit, reading(&Top::width, i)),
-                        q);
+        out << measured(
+            length({QStringLiteral("width%1").arg(i), size, widthLabel(i, job.top.width.size())},
+                   unit, reading(&Top::width, i)),
+            q);
     for (std::size_t i = 0; i < job.top.length.size(); ++i)
-        out << measured(length({QStringLiteral("length%1").arg(i), size,
-                                lengthLabel(i, job.top.length.size())},
-                               unit, reading(&Top::length, i)),
-                        q);
+        out << measured(
+            length({QStringLiteral("length%1").arg(i), size, lengthLabel(i, job.top.length.size())},
+                   unit, reading(&Top::length, i)),
+            q);
     if (job.top.width.size() < 3)
         out << action({"more", size, tr("Add a reading each way")}, [q](Session& s) {
             auto& top = s.jobs[q].top;
@@ -200,11 +202,10 @@ Fields ofQuilt(const Session& session, int quilt) {
     addDiagonals(out, job.top, q, unit);
     if (job.top.grid) {
         addGrid(out, q, unit);
-        out << removal({"nogrid", tr("Blocks"), tr("This top has no block grid")},
-                       [q](Session& s) {
-                           s.jobs[q].top.grid.reset();
-                           s.jobs[q].top.sizeFromGrid = false;
-                       });
+        out << removal({"nogrid", tr("Blocks"), tr("This top has no block grid")}, [q](Session& s) {
+            s.jobs[q].top.grid.reset();
+            s.jobs[q].top.sizeFromGrid = false;
+        });
     } else {
         out << action({"grid", tr("Blocks"), tr("Describe a block grid")}, [q](Session& s) {
             auto& top = s.jobs[q].top;
@@ -220,8 +221,9 @@ Fields ofQuilt(const Session& session, int quilt) {
          words::method(Quilting::Method::undecided)},
         [q](const Session& s) { return int(s.jobs[q].quilting.method); },
         [q](Session& s, int i) { s.jobs[q].quilting.method = Quilting::Method(i); });
-    out << optionalLength({"gap", tr("Quilting"), tr("Most the batting allows between quilting lines (see its label)")}, unit,
-                          [q](Session& s) { return &s.jobs[q].quilting.gapLimit; });
+    out << optionalLength({"gap", tr("Quilting"),
+                           tr("Most the batting allows between quilting lines (see its label)")},
+                          unit, [q](Session& s) { return &s.jobs[q].quilting.gapLimit; });
     out << choice(
         {"unit", tr("Measures"), tr("Shown in")},
         {tr("Inches"), tr("Centimetres"), tr("Millimetres")},

@@ -94,8 +94,8 @@ void LanesBoard::setChosen(const QString& id) {
         const LiveState& state = atTable_ && live_->live() ? live_->live()->state() : before;
         const auto& helpers = shown_->session.setting.helpers;
         for (std::size_t i = 0; i < helpers.size(); ++i) {
-            const auto why = cannotTake(shown_->session, shown_->plan, state, t->job, t->zone,
-                                        helpers[i].name);
+            const auto why =
+                cannotTake(shown_->session, shown_->plan, state, t->job, t->zone, helpers[i].name);
             rows.push_back({letters_[qsizetype(i)], int(i), names_[qsizetype(i)],
                             words::fromCore(why),
                             std::find(t->people.begin(), t->people.end(), helpers[i].name) !=
@@ -110,8 +110,9 @@ QString LanesBoard::title() const {
     const auto* t = task();
     if (!t)
         return {};
-    return tr("%1–%2  %3").arg(clockAt(qreal(t->start.count())), clockAt(qreal(t->end.count())),
-                               words::deed(*shown_, *t));
+    return tr("%1–%2  %3")
+        .arg(clockAt(qreal(t->start.count())), clockAt(qreal(t->end.count())),
+             words::deed(*shown_, *t));
 }
 
 QString LanesBoard::what() const {
@@ -126,8 +127,8 @@ QString LanesBoard::what() const {
     if (!t->places.empty())
         out << tr("From the %1 edge.").arg(words::side(t->places.front().side));
     if (const Zone* zone = findZone(quilt, t->zone))
-        out << tr("%1.").arg(words::points(shown_->session.jobs[std::size_t(t->job)],
-                                           int(zone->points.size())));
+        out << tr("%1.").arg(
+            words::points(shown_->session.jobs[std::size_t(t->job)], int(zone->points.size())));
     // Why then: the last of what it waits for.
     const Task* last = nullptr;
     for (const auto& id : t->after)
@@ -180,7 +181,8 @@ void LanesBoard::step(int along, int down) {
             continue;
         if (along < 0 && b.task->start >= at->task->start)
             continue;
-        if (!best || abs(b.task->start - at->task->start) < abs(best->task->start - at->task->start))
+        if (!best ||
+            abs(b.task->start - at->task->start) < abs(best->task->start - at->task->start))
             best = &b;
     }
     if (best)
@@ -203,7 +205,8 @@ std::pair<qreal, qreal> LanesBoard::hours(int lane) const {
         return out;
     const auto& h = helpers[std::size_t(lane)];
     const auto since = [&](ClockTime t) {
-        return qreal(Seconds{t.sinceMidnight - shown_->session.setting.start.sinceMidnight}.count());
+        return qreal(
+            Seconds{t.sinceMidnight - shown_->session.setting.start.sinceMidnight}.count());
     };
     if (h.from)
         out.first = std::max(0.0, since(*h.from));

@@ -30,8 +30,8 @@ public:
         bool done = false;
     };
 
-    LanesBoard(PlanPresenter* plan, LiveController* live,
-               std::function<std::int64_t()> clock, QObject* parent = nullptr);
+    LanesBoard(PlanPresenter* plan, LiveController* live, std::function<std::int64_t()> clock,
+               QObject* parent = nullptr);
 
     void setAtTable(bool atTable);
     int lanes() const { return int(names_.size()); }

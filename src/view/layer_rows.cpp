@@ -32,7 +32,8 @@ QString area(double squareInches, Unit unit) {
 /// "4 in of overage on every side", or the two ways where they differ.
 QString overageWords(const LayerSpare& s, Unit unit) {
     if (s.sides.overage == s.ends.overage)
-        return tr("%1 of overage on every side, in every pass").arg(words::length(s.ends.overage, unit));
+        return tr("%1 of overage on every side, in every pass")
+            .arg(words::length(s.ends.overage, unit));
     return tr("%1 of overage at head and foot, %2 at the sides, in every pass")
         .arg(words::length(s.ends.overage, unit), words::length(s.sides.overage, unit));
 }
@@ -87,13 +88,13 @@ QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Finding
                                     spare.ends.overage - spare.ends.squaring);
         const bool stop = low < Length{}, warn = !stop && low < overage / 2;
         const QString all = overageWords(spare, job.unit);
-        out.push_back({name,
-                       stop   ? QStringLiteral("stop")
-                       : warn ? QStringLiteral("warn")
-                              : QStringLiteral("fine"),
-                       stop ? tr("%1.").arg(all)
-                            : tr("%1. %2").arg(all, leftWords(spare, job.unit)),
-                       stop || warn ? cureFor(findings, fieldPrefix, core) : QString{}});
+        out.push_back(
+            {name,
+             stop   ? QStringLiteral("stop")
+             : warn ? QStringLiteral("warn")
+                    : QStringLiteral("fine"),
+             stop ? tr("%1.").arg(all) : tr("%1. %2").arg(all, leftWords(spare, job.unit)),
+             stop || warn ? cureFor(findings, fieldPrefix, core) : QString{}});
     }
     return out;
 }

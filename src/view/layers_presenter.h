@@ -9,9 +9,9 @@
 
 #include <vector>
 
-/// How backing and batting of the quilt in hand are made, and whether they reach: every way to piece
-/// the backing with its price, what is left over, the spare in every pass. A way can be looked at
-/// without being chosen. Follows the newest plan.
+/// How backing and batting of the quilt in hand are made, and whether they reach: every way to
+/// piece the backing with its price, what is left over, the spare in every pass. A way can be
+/// looked at without being chosen. Follows the newest plan.
 class LayersPresenter : public QObject {
     Q_OBJECT
     QML_ELEMENT

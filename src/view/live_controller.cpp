@@ -312,9 +312,9 @@ void LiveController::refresh() {
                 if (n >= tasks.size())
                     return QString{};
                 const auto& t = tasks[n];
-                return t.zone.empty()
-                           ? words::shortTask(t.kind)
-                           : QStringLiteral("%1 %2").arg(words::zone(t.zone), words::zoneTask(t.kind));
+                return t.zone.empty() ? words::shortTask(t.kind)
+                                      : QStringLiteral("%1 %2").arg(words::zone(t.zone),
+                                                                    words::zoneTask(t.kind));
             };
             const bool here = state.present.contains(person);
             QString now = !here ? tr("not here") : tasks.empty() ? tr("all done") : told(0);

@@ -113,7 +113,8 @@ private:
     const bastewright::Task* nextAt(int quilt, const std::string& zone) const;
     /// Stores the event and shows it; returns why not, else nothing.
     QString keep(const bastewright::Event& event);
-    /// Shows what has been stored since, by whoever; returns why `own` does not count, else nothing.
+    /// Shows what has been stored since, by whoever; returns why `own` does not count, else
+    /// nothing.
     QString takeIn(const std::string& own = {});
     /// The same, where another window has stored something.
     void takeInOthers();

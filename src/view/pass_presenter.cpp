@@ -127,7 +127,8 @@ QString PassPresenter::steps() const {
 QString PassPresenter::zoneTitle() const {
     const auto* zone = zoneInHand();
     return zone ? tr("%1 · %2").arg(
-                      words::zone(words::toCore(zone_)), words::points(*plan_->quilt().job(), qsizetype(zone->points.size())))
+                      words::zone(words::toCore(zone_)),
+                      words::points(*plan_->quilt().job(), qsizetype(zone->points.size())))
                 : QString{};
 }
 
@@ -145,9 +146,9 @@ QString PassPresenter::zoneText() const {
         for (const auto& person : task.people)
             who << words::fromCore(person);
         const QString what = words::zoneTask(task.kind);
-        QString line = QStringLiteral("%1 %2 · %3")
-                           .arg(words::clock(start, task.start), what,
-                                who.join(QStringLiteral(", ")));
+        QString line =
+            QStringLiteral("%1 %2 · %3")
+                .arg(words::clock(start, task.start), what, who.join(QStringLiteral(", ")));
         if (!task.places.empty())
             line += tr(", at the %1 edge").arg(words::side(task.places.front().side));
         out << line;

@@ -39,8 +39,9 @@ QString reachWords(const Alternative& a, const Planned& planned) {
     if (a.reach == Length{})
         return tr("Nothing is out of reach");
     const auto& helpers = planned.session.setting.helpers;
-    const auto reaching = std::count_if(helpers.begin(), helpers.end(),
-                                        [&](const Helper& h) { return leaningReach(h) >= a.reach; });
+    const auto reaching = std::count_if(helpers.begin(), helpers.end(), [&](const Helper& h) {
+        return leaningReach(h) >= a.reach;
+    });
     QString deep = tr("%1 deep").arg(words::length(a.reach, unitOf(planned)));
     if (helpers.empty())
         return deep;
@@ -129,11 +130,10 @@ QList<QVariantList> ofHelp(const Planned& planned) {
     for (const auto& h : planned.plan.help) {
         const QString time = words::span(h.saved);
         out.push_back({words::fromCore(h.change),
-                       h.passesSaved < 1    ? tr("saves %1").arg(time)
-                       : h.passesSaved == 1 ? tr("saves %1 and one pass").arg(time)
-                                            : tr("saves %1 and %2 passes")
-                                                  .arg(time)
-                                                  .arg(h.passesSaved)});
+                       h.passesSaved < 1 ? tr("saves %1").arg(time)
+                       : h.passesSaved == 1
+                           ? tr("saves %1 and one pass").arg(time)
+                           : tr("saves %1 and %2 passes").arg(time).arg(h.passesSaved)});
     }
     return out;
 }

@@ -113,9 +113,9 @@ void QuiltItem::paint(QPainter* painter) {
         moment = scenes_->at(quilt_.index(), Seconds{std::int64_t(moment_)});
     }
     drawing::Scene scene{.plan = quilt_.plan(),
-                               .seams = &seams_,
-                               .unit = quilt_.planned()->plan.unit,
-                               .pins = quilt_.job()->basting.with == Basting::With::pins,
+                         .seams = &seams_,
+                         .unit = quilt_.planned()->plan.unit,
+                         .pins = quilt_.job()->basting.with == Basting::With::pins,
                          .pass = pass_,
                          .passBefore = passBefore_,
                          .moved = moved_,

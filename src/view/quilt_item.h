@@ -18,7 +18,8 @@ class QuiltItem : public QQuickPaintedItem {
     Q_PROPERTY(int pass READ pass WRITE setPass NOTIFY passChanged)
     Q_PROPERTY(QString zone READ zone WRITE setZone NOTIFY zoneChanged)
     Q_PROPERTY(qreal moved READ moved WRITE setMoved NOTIFY movedChanged)
-    /// Seconds from the start at which the session is shown as it will be; -1 for the pass as planned.
+    /// Seconds from the start at which the session is shown as it will be; -1 for the pass as
+    /// planned.
     Q_PROPERTY(qreal moment READ moment WRITE setMoment NOTIFY momentChanged)
     Q_PROPERTY(qreal textSize READ textSize WRITE setTextSize NOTIFY lookChanged)
     Q_PROPERTY(bool figures READ figures WRITE setFigures NOTIFY lookChanged)

@@ -34,8 +34,8 @@ void RibbonsItem::paint(QPainter* painter) {
     painter->scale(scale, scale);
     const QRectF box{4, 4, width() / scale - 8, height() / scale - 8};
     const qreal half = box.height() / 2;
-    bastewright::sheets::drawMarksRibbon(*painter, {box.left(), box.top(), box.width(), half}, *rows,
-                                         desk_->unit());
-    bastewright::sheets::drawSideRibbon(*painter, {box.left(), box.top() + half, box.width(), half}, *rows,
-                                        desk_->unit(), desk_->row());
+    bastewright::sheets::drawMarksRibbon(*painter, {box.left(), box.top(), box.width(), half},
+                                         *rows, desk_->unit());
+    bastewright::sheets::drawSideRibbon(*painter, {box.left(), box.top() + half, box.width(), half},
+                                        *rows, desk_->unit(), desk_->row());
 }

@@ -5,8 +5,8 @@
 #include <QPointer>
 #include <QQuickPaintedItem>
 
-/// Draws the two ribbons that place the pins: marks along a row, and rows down the side with the one at
-/// hand; the same drawing as on the sheets.
+/// Draws the two ribbons that place the pins: marks along a row, and rows down the side with the
+/// one at hand; the same drawing as on the sheets.
 class RibbonsItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT

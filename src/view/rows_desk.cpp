@@ -92,14 +92,16 @@ QString RowsDesk::rowText() const {
     const PinRow& row = r->lines[*at_];
     const QString at = words::length(row.at, unit());
     const bool across = r->along == PinRows::Along::width;
-    const QString marks = *at_ % 2 == 0 ? tr("at the odd rows’ marks") : tr("at the even rows’ marks");
+    const QString marks =
+        *at_ % 2 == 0 ? tr("at the odd rows’ marks") : tr("at the even rows’ marks");
     const QString where = across ? tr("%1 from the head, %2").arg(at, marks)
                                  : tr("%1 from the left, %2").arg(at, marks);
     if (row.aside.empty())
         return where;
-    return row.aside.size() == 1
-               ? tr("%1; 1 of them beside its mark, clear of a seam").arg(where)
-               : tr("%1; %2 of them beside their marks, clear of seams").arg(where).arg(row.aside.size());
+    return row.aside.size() == 1 ? tr("%1; 1 of them beside its mark, clear of a seam").arg(where)
+                                 : tr("%1; %2 of them beside their marks, clear of seams")
+                                       .arg(where)
+                                       .arg(row.aside.size());
 }
 
 QString RowsDesk::marksTitle() const {

@@ -9,7 +9,8 @@
 
 #include <optional>
 
-/// How the pins are placed, in a sentence with its ribbons, and the row that was tapped on the quilt.
+/// How the pins are placed, in a sentence with its ribbons, and the row that was tapped on the
+/// quilt.
 class RowsDesk : public QObject {
     Q_OBJECT
     QML_ELEMENT

@@ -89,8 +89,7 @@ QString pattern(TaskKind kind, bool one) {
 QString deed(const Planned& planned, const Task& task) {
     QString line = pattern(task.kind, task.people.size() == 1);
     const QString who = task.people.empty() ? tr("Nobody yet") : listed(task.people);
-    const QString what =
-        task.kind == TaskKind::shift ? slide(planned, task) : zone(task.zone);
+    const QString what = task.kind == TaskKind::shift ? slide(planned, task) : zone(task.zone);
     if (line.contains(QLatin1String("%1")))
         line = line.arg(who);
     if (line.contains(QLatin1String("%2")))
@@ -108,8 +107,7 @@ QString moment(const Planned& planned, int quilt, const TableScene& scene, Secon
         return tr("Everything is basted.");
     for (const auto& task : planned.plan.tasks)
         if (task.job == quilt && task.start > at)
-            return tr("Waiting until %1.")
-                .arg(clock(planned.session.setting.start, task.start));
+            return tr("Waiting until %1.").arg(clock(planned.session.setting.start, task.start));
     return tr("This quilt is done.");
 }
 

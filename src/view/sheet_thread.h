@@ -6,8 +6,8 @@
 #include <mutex>
 #include <thread>
 
-/// Does what it is given, one after another, on a thread of its own: what holds laid-out text has to
-/// stay on the thread that made it.
+/// Does what it is given, one after another, on a thread of its own: what holds laid-out text has
+/// to stay on the thread that made it.
 class SheetThread {
 public:
     using Work = std::function<void()>;

@@ -56,16 +56,16 @@ QString SheetsWriter::target() const {
 void SheetsWriter::save() {
     if (!preview_.planned())
         return;
-    work(tr("Writing the sheets …"),
-         [planned = preview_.planned(), options = preview_.options(), into = target()]() -> Outcome {
-             const auto files =
-                 writeSheets(planned->session, planned->plan, words::toCore(into), options);
-             if (!files)
-                 return {words::fromCore(files.error()), true};
-             return {files->size() == 1
-                         ? tr("Written: %1").arg(words::fromCore(files->front()))
-                         : tr("The sheets and the cards are in %1").arg(into)};
-         });
+    work(
+        tr("Writing the sheets …"),
+        [planned = preview_.planned(), options = preview_.options(), into = target()]() -> Outcome {
+            const auto files =
+                writeSheets(planned->session, planned->plan, words::toCore(into), options);
+            if (!files)
+                return {words::fromCore(files.error()), true};
+            return {files->size() == 1 ? tr("Written: %1").arg(words::fromCore(files->front()))
+                                       : tr("The sheets and the cards are in %1").arg(into)};
+        });
 }
 
 void SheetsWriter::saveForOthers() {

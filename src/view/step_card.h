@@ -20,7 +20,8 @@ class StepCard : public QObject {
     Q_PROPERTY(bool moves READ moves NOTIFY changed)
     Q_PROPERTY(PlannedQuilt quilt READ quilt NOTIFY changed)
     Q_PROPERTY(int pass READ pass NOTIFY changed)
-    /// What to compare: side, backing over the edge of the table, backing and batting beyond the top.
+    /// What to compare: side, backing over the edge of the table, backing and batting beyond the
+    /// top.
     Q_PROPERTY(TableRows* sides READ sides CONSTANT)
     /// What is asked: check, question, cure, answer ("", "yes", "no").
     Q_PROPERTY(TableRows* checks READ checks CONSTANT)

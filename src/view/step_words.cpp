@@ -28,11 +28,11 @@ QString holdLine(const Pass& pass, Hold::Kind kind, Unit unit) {
     if (sides.isEmpty())
         return {};
     const QString all = sides.join(QStringLiteral(", "));
-    const QString how = kind == Hold::Kind::clamp ? Text::tr("Clamps: %1").arg(all)
-                                                  : Text::tr("Tape: %1").arg(all);
-    return apart == Length{} ? how
-                             : Text::tr("%1; about %2 apart, middles first")
-                                   .arg(how, words::length(apart, unit));
+    const QString how =
+        kind == Hold::Kind::clamp ? Text::tr("Clamps: %1").arg(all) : Text::tr("Tape: %1").arg(all);
+    return apart == Length{}
+               ? how
+               : Text::tr("%1; about %2 apart, middles first").arg(how, words::length(apart, unit));
 }
 
 /// What rests on something, by sides.

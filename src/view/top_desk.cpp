@@ -77,7 +77,9 @@ constexpr Length kNoMatter = Length::inch64ths(32);
 /// Where grid and measure differ by enough to be told; nothing else.
 std::optional<GridOff> offOf(const Top& top) {
     const auto off = gridOff(top);
-    const auto matters = [](const BorderOff& b) { return abs(b.comesOut - b.planned) * 2 > kNoMatter; };
+    const auto matters = [](const BorderOff& b) {
+        return abs(b.comesOut - b.planned) * 2 > kNoMatter;
+    };
     return off && (matters(off->sides) || matters(off->ends)) ? off : std::nullopt;
 }
 
@@ -97,7 +99,8 @@ QString TopDesk::gridText() const {
     if (off->ends.comesOut < Length{})
         return tr("The blocks alone need %1 from head to foot, and the top measures %2.")
             .arg(length(grid.blocksLength()), length(top.length()));
-    return tr("The blocks and their borders make %1, the top measures %2: the borders come out %3 at "
+    return tr("The blocks and their borders make %1, the top measures %2: the borders come out %3 "
+              "at "
               "the sides and %4 at head and foot.")
         .arg(words::size({grid.width(), grid.length()}, job.unit),
              words::size({top.width(), top.length()}, job.unit), length(off->sides.comesOut),
@@ -112,19 +115,19 @@ bool TopDesk::gridFits() const {
 QString TopDesk::sidesText() const {
     const Job& job = editor_->jobShown();
     const auto off = offOf(job.top);
-    return off && off->sides.differs()
-               ? tr("%1, not %2").arg(words::length(off->sides.comesOut, job.unit),
-                                      words::length(off->sides.planned, job.unit))
-               : QString{};
+    return off && off->sides.differs() ? tr("%1, not %2")
+                                             .arg(words::length(off->sides.comesOut, job.unit),
+                                                  words::length(off->sides.planned, job.unit))
+                                       : QString{};
 }
 
 QString TopDesk::endsText() const {
     const Job& job = editor_->jobShown();
     const auto off = offOf(job.top);
-    return off && off->ends.differs()
-               ? tr("%1, not %2").arg(words::length(off->ends.comesOut, job.unit),
-                                      words::length(off->ends.planned, job.unit))
-               : QString{};
+    return off && off->ends.differs() ? tr("%1, not %2")
+                                            .arg(words::length(off->ends.comesOut, job.unit),
+                                                 words::length(off->ends.planned, job.unit))
+                                      : QString{};
 }
 
 void TopDesk::keepMeasured() {
@@ -178,7 +181,8 @@ QString TopDesk::squareText() const {
 }
 
 QString TopDesk::reasonText() const {
-    return tr("Measure across at the head, the middle and the foot, and down at the left, the middle "
-              "and the right: edges stretch, middles do not. Every layer is cut for the largest "
-              "reading, so that none ends short. Equal diagonals mean square corners.");
+    return tr(
+        "Measure across at the head, the middle and the foot, and down at the left, the middle "
+        "and the right: edges stretch, middles do not. Every layer is cut for the largest "
+        "reading, so that none ends short. Equal diagonals mean square corners.");
 }

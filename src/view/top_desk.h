@@ -36,8 +36,8 @@ class TopDesk : public QObject {
 public:
     explicit TopDesk(JobEditor* editor, QObject* parent = nullptr);
 
-    /// A tap at this place of the top, in inches; it goes to the nearest 1/4 in or 1/2 cm. The first
-    /// begins a seam, the second ends it.
+    /// A tap at this place of the top, in inches; it goes to the nearest 1/4 in or 1/2 cm. The
+    /// first begins a seam, the second ends it.
     Q_INVOKABLE void tap(qreal x, qreal y);
     /// Forgets the seam that is being drawn.
     Q_INVOKABLE void forget();

@@ -39,8 +39,8 @@ double over(const std::vector<Length>& readings, std::size_t i) {
 struct Off {
     double head = 0, foot = 0, left = 0, right = 0, lean = 0;
     double largest() const {
-        return std::max({std::abs(head), std::abs(foot), std::abs(left), std::abs(right),
-                         std::abs(lean)});
+        return std::max(
+            {std::abs(head), std::abs(foot), std::abs(left), std::abs(right), std::abs(lean)});
     }
 };
 

@@ -27,9 +27,8 @@ WayDesk::WayDesk(JobEditor* editor, PlanPresenter* plan, QObject* parent)
 void WayDesk::refresh() {
     QList<QVariantList> rows;
     const QuiltPlan* plan = plan_->quilt().plan();
-    const auto chosen =
-        plan ? std::ranges::find_if(plan->alternatives, &Alternative::chosen)
-             : std::vector<Alternative>::const_iterator{};
+    const auto chosen = plan ? std::ranges::find_if(plan->alternatives, &Alternative::chosen)
+                             : std::vector<Alternative>::const_iterator{};
     if (plan && chosen != plan->alternatives.end() && !plan->surface.floor) {
         const auto add = [&](const Alternative& way, int row) {
             const double x = (plan->layers.top.width / 2 + way.offCentre.dx).in();
@@ -40,8 +39,7 @@ void WayDesk::refresh() {
             const QString passes = way.passes == 1 ? tr("1 pass") : tr("%1 passes").arg(way.passes);
             rows.push_back(
                 {x, y,
-                 tr("%1: %2, %3")
-                     .arg(words::start(way.start), passes, words::about(way.predicted)),
+                 tr("%1: %2, %3").arg(words::start(way.start), passes, words::about(way.predicted)),
                  row, way.chosen});
         };
         add(*chosen, int(chosen - plan->alternatives.begin()));
@@ -68,8 +66,8 @@ void WayDesk::take(int row) {
     Basting& basting = next.jobs[std::size_t(editor_->quilt())].basting;
     basting.start = way.start;
     if (!next.setting.room.tables.empty()) {
-        basting.along = way.quiltLengthAlongLength ? Basting::Along::tableLength
-                                                   : Basting::Along::tableWidth;
+        basting.along =
+            way.quiltLengthAlongLength ? Basting::Along::tableLength : Basting::Along::tableWidth;
         next.setting.room.together = {way.surfaceLength, way.surfaceWidth};
     }
     apply(tr("another way"), std::move(next));

@@ -1,7 +1,7 @@
 #include "view/why.h"
 
-#include "planners/proof/proof.h"
 #include "planners/passes/passes.h"
+#include "planners/proof/proof.h"
 #include "planners/rolls/lifting.h"
 #include "planners/rolls/rolls.h"
 #include "view/words.h"
@@ -44,10 +44,11 @@ Why ofPasses(const From& f) {
     const auto n = f.quilt.passes.size();
     Why w{.title = tr("Passes")};
     w.value = n == 1 ? tr("1 pass") : tr("%1 passes").arg(n);
-    w.rule = tr("A pass bastes what lies on the tables and is not basted yet; where the top goes on past "
-                "the table's edge, a rim stays free. A strip of basted quilt stays on them as an "
-                "anchor when the quilt is shifted, so each pass after the first gains the tables' "
-                "size less rim and strip.");
+    w.rule = tr(
+        "A pass bastes what lies on the tables and is not basted yet; where the top goes on past "
+        "the table's edge, a rim stays free. A strip of basted quilt stays on them as an "
+        "anchor when the quilt is shifted, so each pass after the first gains the tables' "
+        "size less rim and strip.");
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)}};
     if (!f.quilt.surface.floor)
         w.inputs << std::pair{tr("Tables pushed together"),
@@ -62,9 +63,10 @@ Why ofPasses(const From& f) {
                   ? tr("No arrangement on these tables takes fewer than 1 pass.")
                   : tr("No arrangement on these tables takes fewer than %1 passes.")
                         .arg(f.quilt.bounds.passes);
-    w.reason = tr("Every shift can move the layers against each other, and costs lifting and clamping. "
-                  "Working outward from the middle lets fullness go to an open edge instead of being "
-                  "caught between two basted areas.");
+    w.reason =
+        tr("Every shift can move the layers against each other, and costs lifting and clamping. "
+           "Working outward from the middle lets fullness go to an open edge instead of being "
+           "caught between two basted areas.");
     w.source = tr("Geometry, exact. Anchor strip of 6 in: from memory, practice 4 to 12 in.");
     return w;
 }
@@ -79,8 +81,9 @@ Why ofPoints(const From& f) {
     const double r = f.job.basting.spacing.in() / std::numbers::sqrt2;
     Why w{.title = pins ? tr("Pins") : tr("Dots")};
     w.value = words::points(f.job, n);
-    w.rule = tr("No place of the top is farther than r from the middle of one, where r is what a square "
-                "grid of the spacing gives: spacing divided by the root of two.");
+    w.rule =
+        tr("No place of the top is farther than r from the middle of one, where r is what a square "
+           "grid of the spacing gives: spacing divided by the root of two.");
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
                 {tr("Spacing"), f.length(f.job.basting.spacing)},
                 {tr("r"), f.length(Length::nearestInches(r))},
@@ -93,11 +96,13 @@ Why ofPoints(const From& f) {
         w.inputs << std::pair{tr("Rows"), QString::number(f.quilt.rows->lines.size())};
     w.bound = tr("Without any seam or edge to keep clear of, no fewer than %1 could do it.")
                   .arg(f.quilt.bounds.points);
-    w.reason = tr("A fist or a palm between them holds the layers so that nothing creeps under the "
-                  "needle. Rows with every second one half a step over are the thinnest covering there "
-                  "is, and two marked ribbons place them.");
-    w.source = tr("Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: common "
-                  "practice, 3 to 6 in; the batting’s label goes first.");
+    w.reason =
+        tr("A fist or a palm between them holds the layers so that nothing creeps under the "
+           "needle. Rows with every second one half a step over are the thinnest covering there "
+           "is, and two marked ribbons place them.");
+    w.source =
+        tr("Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: common "
+           "practice, 3 to 6 in; the batting’s label goes first.");
     return w;
 }
 
@@ -110,15 +115,17 @@ Why ofFinish(const From& f) {
     Why w{.title = tr("Finish")};
     w.value =
         tr("%1, done at %2").arg(words::span(wholeMinutes(f.plan.finish)), f.clock(f.plan.finish));
-    w.rule = tr("Every task takes the trade’s time at the person’s pace. Nobody is in two places, one "
-                "person takes 24 in of an edge, and pins are closed only after the whole pass has been "
-                "smoothed.");
+    w.rule =
+        tr("Every task takes the trade’s time at the person’s pace. Nobody is in two places, one "
+           "person takes 24 in of an edge, and pins are closed only after the whole pass has been "
+           "smoothed.");
     w.inputs = {{tr("Start"), words::clock(f.session.setting.start, Seconds{})},
                 {tr("People"), QString::number(f.session.setting.helpers.size())},
                 {tr("Tasks"), QString::number(f.plan.tasks.size())},
                 {tr("Work of all together"), words::span(work)}};
     w.bound = tr("No schedule of the same tasks ends before %1.").arg(f.clock(f.plan.finishBound));
-    w.reason = tr("The first hour tells the true pace: at the table the times follow what is ticked.");
+    w.reason =
+        tr("The first hour tells the true pace: at the table the times follow what is ticked.");
     w.source = tr("Times of the tasks: common practice. Bound: proven for this plan.");
     return w;
 }
@@ -156,16 +163,20 @@ Why ofBacking(const From& f) {
                 near << words::fromCore(more);
         w.bound = near.join(QLatin1Char(' '));
     }
-    w.rule = tr("Every way to piece it is laid out. Taken is what buys least when every seam counts as %1 "
-                "of fabric; no piece is narrower than %2 or lies in the overage that is trimmed away, and "
-                "every length loses %3 to squaring. Fabric is bought by the eighth of a yard, or 5 cm, "
-                "upwards.")
-                 .arg(f.length(f.job.backing.seamWorth), f.length(f.job.backing.leastPiece),
-                      f.length(f.job.backing.squaring));
+    w.rule =
+        tr("Every way to piece it is laid out. Taken is what buys least when every seam counts as "
+           "%1 "
+           "of fabric; no piece is narrower than %2 or lies in the overage that is trimmed away, "
+           "and "
+           "every length loses %3 to squaring. Fabric is bought by the eighth of a yard, or 5 cm, "
+           "upwards.")
+            .arg(f.length(f.job.backing.seamWorth), f.length(f.job.backing.leastPiece),
+                 f.length(f.job.backing.squaring));
     w.reason = tr("Quilting draws the layers in, and clamps need something to hold. A seam on the "
                   "middle line wears and shows, one over a joint of the tables will not lie flat.");
-    w.source = tr("Overage of 2 to 4 in, 4 to 6 for a frame, squaring of 4 in a length: common practice. The "
-                  "worth of a seam and the narrowest piece: from memory.");
+    w.source = tr(
+        "Overage of 2 to 4 in, 4 to 6 for a frame, squaring of 4 in a length: common practice. The "
+        "worth of a seam and the narrowest piece: from memory.");
     return w;
 }
 
@@ -182,17 +193,20 @@ Why ofBatting(const From& f) {
             if (!way.chosen)
                 near << words::fromCore(way.text);
         w.bound = near.join(QLatin1Char(' '));
-        w.rule = tr("The smallest pack that covers the top with its overage on every side, or a length "
-                    "off the roll; where none is large enough, two packs or lengths off one roll are "
-                    "joined: the fewest joins, then the shortest, then the least bought.");
+        w.rule =
+            tr("The smallest pack that covers the top with its overage on every side, or a length "
+               "off the roll; where none is large enough, two packs or lengths off one roll are "
+               "joined: the fewest joins, then the shortest, then the least bought.");
     } else if (f.quilt.batting) {
-        w.rule = tr("Leftovers are cut square, trimmed and joined by straight cuts across what is already "
-                    "joined: the fewest joins, then the shortest.");
+        w.rule = tr(
+            "Leftovers are cut square, trimmed and joined by straight cuts across what is already "
+            "joined: the fewest joins, then the shortest.");
     } else {
         w.rule = tr("As measured.");
     }
-    w.reason = tr("Batting that ends short leaves a border with nothing in it; joins kept away from the "
-                  "backing’s seams do not show as ridges.");
+    w.reason =
+        tr("Batting that ends short leaves a border with nothing in it; joins kept away from the "
+           "backing’s seams do not show as ridges.");
     w.source = tr("Overage of 2 to 4 in, sizes of packs and widths of rolls: common practice.");
     return w;
 }
@@ -203,17 +217,21 @@ Why ofSpare(const From& f) {
         return std::min(s.sides.left(), s.ends.left());
     };
     Why w{.title = tr("Overage left")};
-    w.value = tr("backing %1, batting %2")
-                  .arg(f.length(least(f.quilt.layers.backing)), f.length(least(f.quilt.layers.batting)));
-    w.rule = tr("Half of what a layer is larger than the top, each layer centred under it, less what a top "
-                "that leans takes once it is laid straight, less %1 for creep: for each side, never for "
-                "the sum.")
-                 .arg(f.length(kCreep));
+    w.value =
+        tr("backing %1, batting %2")
+            .arg(f.length(least(f.quilt.layers.backing)), f.length(least(f.quilt.layers.batting)));
+    w.rule =
+        tr("Half of what a layer is larger than the top, each layer centred under it, less what a "
+           "top "
+           "that leans takes once it is laid straight, less %1 for creep: for each side, never for "
+           "the sum.")
+            .arg(f.length(kCreep));
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
                 {tr("Batting"), f.size(f.quilt.layers.batting)},
                 {tr("Backing"), f.size(f.quilt.layers.backing)}};
-    w.reason = tr("All the overage on one side helps nobody on the other. The four sides are compared "
-                  "before each pass is let go, because a layer that has crept can still be moved then.");
+    w.reason =
+        tr("All the overage on one side helps nobody on the other. The four sides are compared "
+           "before each pass is let go, because a layer that has crept can still be moved then.");
     w.source = tr("Geometry, exact. Creep: common practice.");
     return w;
 }
@@ -234,17 +252,20 @@ Why ofClips(const From& f) {
     Why w{.title = tr("Roll clips")};
     w.value = roll->folded ? tr("none on hand holds a roll of %1").arg(f.length(roll->diameter))
                            : tr("%1 that hold %2").arg(roll->clips).arg(f.length(roll->clipHolds));
-    w.rule = tr("A roll of length L and thickness t fills a ring: D² = 4·L·t / (π·packing). The smallest "
-                "clip that holds D, one every 15 in of the roll and at least two.");
+    w.rule = tr(
+        "A roll of length L and thickness t fills a ring: D² = 4·L·t / (π·packing). The smallest "
+        "clip that holds D, one every 15 in of the roll and at least two.");
     w.inputs = {{tr("Quilt in the roll"), f.length(roll->rolled)},
                 {tr("Thickness of the layers"), f.length(sandwichThickness(f.job.batting))},
                 {tr("Packing, by hand"), words::amount(kHandPacking)},
                 {tr("Roll is across"), f.length(roll->diameter)},
                 {tr("Roll is long"), f.length(roll->along)}};
-    w.reason = tr("What hangs drags the layers out of place; a clip that is too small springs off, one "
-                  "that is too large lets the roll open.");
-    w.source = tr("Area rule of wound rolls. Packing and cloth thickness: from memory. One clip every "
-                  "12 to 18 in: common practice.");
+    w.reason =
+        tr("What hangs drags the layers out of place; a clip that is too small springs off, one "
+           "that is too large lets the roll open.");
+    w.source =
+        tr("Area rule of wound rolls. Packing and cloth thickness: from memory. One clip every "
+           "12 to 18 in: common practice.");
     return w;
 }
 
@@ -252,10 +273,11 @@ Why ofWeight(const From& f) {
     const double kg = quiltKilograms(f.job, f.quilt.layers.backing);
     Why w{.title = tr("Weight")};
     const int people = peopleToSlide(kg);
-    w.value = people == 1 ? tr("%1 kg, 1 person by weight").arg(words::amount(std::round(kg * 10) / 10))
-                          : tr("%1 kg, %2 people by weight")
-                                .arg(words::amount(std::round(kg * 10) / 10))
-                                .arg(people);
+    w.value = people == 1
+                  ? tr("%1 kg, 1 person by weight").arg(words::amount(std::round(kg * 10) / 10))
+                  : tr("%1 kg, %2 people by weight")
+                        .arg(words::amount(std::round(kg * 10) / 10))
+                        .arg(people);
     w.rule = tr(
         "Area of the backing times the batting and two layers of cloth, shared out evenly. Each "
         "share stays within the recommended limit for leaning over a table’s edge; a quilt wider "
@@ -266,8 +288,9 @@ Why ofWeight(const From& f) {
         {tr("Cloth, each layer"), tr("%1 g/m²").arg(words::amount(kClothGsm))},
         {tr("Limit for a person"),
          tr("%1 kg").arg(words::amount(std::round(recommendedWeightLimit(kSlide) * 10) / 10))}};
-    w.reason = tr("Slide, do not lift, and nobody who was told not to lift does, whatever the figure "
-                  "says.");
+    w.reason =
+        tr("Slide, do not lift, and nobody who was told not to lift does, whatever the figure "
+           "says.");
     w.source = tr("Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our "
                   "assumption. Weight of cloth: from memory.");
     return w;
@@ -276,10 +299,10 @@ Why ofWeight(const From& f) {
 } // namespace
 
 const QStringList& figures() {
-    static const QStringList all{
-        QStringLiteral("passes"),  QStringLiteral("points"), QStringLiteral("finish"),
-        QStringLiteral("backing"), QStringLiteral("batting"), QStringLiteral("spare"),
-        QStringLiteral("clips"),   QStringLiteral("weight")};
+    static const QStringList all{QStringLiteral("passes"),  QStringLiteral("points"),
+                                 QStringLiteral("finish"),  QStringLiteral("backing"),
+                                 QStringLiteral("batting"), QStringLiteral("spare"),
+                                 QStringLiteral("clips"),   QStringLiteral("weight")};
     return all;
 }
 

@@ -17,8 +17,8 @@ void shownReadsBack(Length length, Unit unit) {
     const std::int64_t step = unit == Unit::inch         ? Length::inch64ths(8).nm()
                               : unit == Unit::centimetre ? 1'000'000
                                                          : 100'000;
-    promise(std::llabs(again->nm() - length.nm()) <= (step + 1) / 2, "printing rounds to the nearest",
-            shown);
+    promise(std::llabs(again->nm() - length.nm()) <= (step + 1) / 2,
+            "printing rounds to the nearest", shown);
     promise(format(*again, unit) == shown, "printing what was printed changes nothing", shown);
 }
 

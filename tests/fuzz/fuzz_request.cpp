@@ -58,7 +58,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const auto byByte = takeAll(bytes, 1);
     // How the network cuts the bytes must not matter.
     promise(inPieces.refusal == byByte.refusal, "pieces and single bytes are refused alike");
-    promise(inPieces.requests.size() == byByte.requests.size(), "pieces and single bytes read alike");
+    promise(inPieces.requests.size() == byByte.requests.size(),
+            "pieces and single bytes read alike");
     for (std::size_t i = 0; i < byByte.requests.size(); ++i) {
         const auto &a = inPieces.requests[i], &b = byByte.requests[i];
         promise(a.path == b.path && a.fields == b.fields && a.body == b.body,

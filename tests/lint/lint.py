@@ -197,9 +197,22 @@ def documents(source, _build):
             yield f"{picture.relative_to(source)}: no document shows it"
 
 
+def formatted(source, _build):
+    """The C++ sources are as clang-format 14 leaves them (.clang-format)."""
+    tool = shutil.which("clang-format-14") or shutil.which("clang-format")
+    if not tool:
+        yield "clang-format 14 is not installed"
+        return
+    files = sorted(str(file) for top in ("src", "tests") for suffix in ("*.h", "*.cpp")
+                   for file in (source / top).rglob(suffix))
+    said = subprocess.run([tool, "--dry-run", *files], capture_output=True, text=True, check=True).stderr
+    yield from sorted(set(re.findall(rf"^{re.escape(str(source))}/(.*?):\d+:\d+: warning", said, re.MULTILINE)))
+
+
 def main():
     rules = {rule.__name__: rule
-             for rule in (includes, links, symbols, modules, sizes, catalogue, drawing, documents)}
+             for rule in (includes, links, symbols, modules, sizes, catalogue, drawing, documents,
+                         formatted)}
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("rule", choices=rules)
     parser.add_argument("--source", type=pathlib.Path, required=True)

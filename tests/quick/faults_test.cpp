@@ -117,7 +117,8 @@ TEST_F(TroubleAtTheStart, ADamagedLibraryIsToldAcrossTheFirstScreenWithWhatToDo)
     ASSERT_TRUE(room.window) << problem.toStdString();
     live(100);
     const QString told = seen(*room.window->contentItem(), QStringLiteral("damaged"));
-    EXPECT_TRUE(told.contains(QStringLiteral("put aside as library.damaged-1.sqlite"))) << told.toStdString();
+    EXPECT_TRUE(told.contains(QStringLiteral("put aside as library.damaged-1.sqlite")))
+        << told.toStdString();
     EXPECT_TRUE(told.endsWith(QStringLiteral("Compare the jobs and running sessions with what you "
                                              "remember before going on.")))
         << told.toStdString();

@@ -24,14 +24,13 @@ class AnotherLanguage : public WholeWindow {
 protected:
     void expectNoEnglish(const QString& where) {
         // Names of the other examples, of paper, and the address phones are sent to.
-        const auto own = ownWords(room.workroom->editor()->session()) +
-                         QStringList{"Me", "Lantern Walk", "Tide Table", "Knots", "Samphire", "Letter",
-                                     "http"};
+        const auto own =
+            ownWords(room.workroom->editor()->session()) +
+            QStringList{"Me", "Lantern Walk", "Tide Table", "Knots", "Samphire", "Letter", "http"};
         for (const QString& text : textsOf(room.window->contentItem())) {
             const QStringList left = latinWords(text, own);
-            EXPECT_TRUE(left.isEmpty())
-                << where.toStdString() << ": “" << text.toStdString() << "”, "
-                << left.join(QLatin1String(", ")).toStdString();
+            EXPECT_TRUE(left.isEmpty()) << where.toStdString() << ": “" << text.toStdString()
+                                        << "”, " << left.join(QLatin1String(", ")).toStdString();
         }
     }
     void sayAllAgain() {
@@ -42,7 +41,8 @@ protected:
 
 TEST_F(AnotherLanguage, IsSpokenAtOnceAndEverywhere) {
     sayAllAgain();
-    EXPECT_FALSE(latinWords(textsOf(room.window->contentItem()).join(QLatin1Char(' ')), {}).isEmpty());
+    EXPECT_FALSE(
+        latinWords(textsOf(room.window->contentItem()).join(QLatin1Char(' ')), {}).isEmpty());
     {
         const GreekLetters greek;
         sayAllAgain();
@@ -52,7 +52,8 @@ TEST_F(AnotherLanguage, IsSpokenAtOnceAndEverywhere) {
         expectNoEnglish(QStringLiteral("at the table"));
     }
     sayAllAgain();
-    EXPECT_FALSE(latinWords(textsOf(room.window->contentItem()).join(QLatin1Char(' ')), {}).isEmpty());
+    EXPECT_FALSE(
+        latinWords(textsOf(room.window->contentItem()).join(QLatin1Char(' ')), {}).isEmpty());
 }
 
 TEST_F(AnotherLanguage, LeavesNoEnglishOnAnyScreen) {

@@ -19,7 +19,8 @@ TEST_F(Pictures, TablesAreDraggedApartAndTogetherAndWallsAreTapped) {
     const Session before = session();
     drag(QStringLiteral("table1"), {0, 290}); // down, well away
     ASSERT_TRUE(session().setting.room.together);
-    EXPECT_EQ(*session().setting.room.together, (PushedTogether{Length::inches(72), Length::inches(30)}));
+    EXPECT_EQ(*session().setting.room.together,
+              (PushedTogether{Length::inches(72), Length::inches(30)}));
     replanned();
     tap(QStringLiteral("edge0"));
     EXPECT_NE(session().setting.room.walls, before.setting.room.walls);

@@ -32,9 +32,7 @@ std::vector<double> darkRuns(const QImage& picture, int dots, double least) {
 class Cards : public testing::TestWithParam<Paper> {
 protected:
     void SetUp() override { SKIP_WITHOUT_POPPLER(); }
-    SheetOptions options() const {
-        return {.paper = GetParam(), .lead = false, .helpers = false};
-    }
+    SheetOptions options() const { return {.paper = GetParam(), .lead = false, .helpers = false}; }
 };
 
 TEST_P(Cards, areWellFormed) {
@@ -96,8 +94,7 @@ std::vector<std::pair<int, QString>> outlineOf(const QString& path) {
     QProcess process;
     process.start(QStringLiteral("pdftohtml"), {"-xml", "-i", "-stdout", path});
     process.waitForFinished(60'000);
-    static const QRegularExpression item{
-        QStringLiteral(R"re(<item page="(\d+)">(.*?)</item>)re")};
+    static const QRegularExpression item{QStringLiteral(R"re(<item page="(\d+)">(.*?)</item>)re")};
     std::vector<std::pair<int, QString>> out;
     auto found = item.globalMatch(QString::fromUtf8(process.readAllStandardOutput()));
     while (found.hasNext()) {
@@ -148,7 +145,8 @@ TEST(Document, inGreyThereIsNoColour) {
     EXPECT_EQ(colours(false), 0);
 }
 
-// Sixty characters, emoji, right to left, no space to break at: printed, or replaced where it shows.
+// Sixty characters, emoji, right to left, no space to break at: printed, or replaced where it
+// shows.
 TEST(Document, noNameIsLost) {
     SKIP_WITHOUT_POPPLER();
     Session s = fixture::harbourLights();

@@ -263,14 +263,15 @@ QuiltPlan quiltByHand(const Job& job) {
     addZones(q);
     addCloth(q, job);
     q.rows = inRows(q);
-    q.alternatives = {
-        {"2 tables side by side", Basting::Start::centred, true, 9, 0, Seconds{7600}, 8, 31_in, true,
-         false, "more shifts"},
-        {"2 tables side by side", Basting::Start::besideMiddle, true, 4, 0, Seconds{5400}, 3, 50_in,
-         true, true, "Fewest passes, and every zone is within somebody's reach."},
-        {"2 tables end to end", Basting::Start::besideMiddle, false, 5, 0, Seconds{6100}, 4, 26_in,
-         true, false, ""},
-        {"floor", Basting::Start::centred, false, 1, 0, Seconds{5000}, 0, Length{}, false, false, ""}};
+    q.alternatives = {{"2 tables side by side", Basting::Start::centred, true, 9, 0, Seconds{7600},
+                       8, 31_in, true, false, "more shifts"},
+                      {"2 tables side by side", Basting::Start::besideMiddle, true, 4, 0,
+                       Seconds{5400}, 3, 50_in, true, true,
+                       "Fewest passes, and every zone is within somebody's reach."},
+                      {"2 tables end to end", Basting::Start::besideMiddle, false, 5, 0,
+                       Seconds{6100}, 4, 26_in, true, false, ""},
+                      {"floor", Basting::Start::centred, false, 1, 0, Seconds{5000}, 0, Length{},
+                       false, false, ""}};
     q.bounds = {600, 4};
     return q;
 }

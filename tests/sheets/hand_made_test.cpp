@@ -69,9 +69,8 @@ TEST(HandedOver, standsOnTheSheetOfWhoeverDoesIt) {
     for (const Paper paper : {Paper::a4, Paper::letter})
         expectEverybodysTasks(Written{session, plan, {.paper = paper}});
     Written w{session, plan};
-    const auto ofZone = std::ranges::find_if(w.plan.tasks, [](const Task& t) {
-        return !t.zone.empty() && t.people.front() == "Dot";
-    });
+    const auto ofZone = std::ranges::find_if(
+        w.plan.tasks, [](const Task& t) { return !t.zone.empty() && t.people.front() == "Dot"; });
     ofZone->people = {"Cai"};
     EXPECT_GT(failuresOf([&] { expectEverybodysTasks(w); }), 0) << "the sheet of who had it before";
 }

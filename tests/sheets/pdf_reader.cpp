@@ -129,8 +129,7 @@ std::vector<QImage> pictures(const QString& path, int dotsPerInch, int last) {
     const QTemporaryDir dir;
     run(QStringLiteral("pdftoppm"),
         {QStringLiteral("-gray"), QStringLiteral("-r"), QString::number(dotsPerInch),
-         QStringLiteral("-l"), QString::number(last), path,
-         dir.filePath(QStringLiteral("p"))});
+         QStringLiteral("-l"), QString::number(last), path, dir.filePath(QStringLiteral("p"))});
     std::vector<QImage> out;
     for (const QString& name : QDir{dir.path()}.entryList(QDir::Files, QDir::Name))
         out.emplace_back(dir.filePath(name));

@@ -28,8 +28,7 @@ int freePort() {
     address.sin_addr.s_addr = htonl(INADDR_LOOPBACK);
     socklen_t size = sizeof address;
     auto* plain = reinterpret_cast<sockaddr*>(&address);
-    const bool good =
-        bind(one, plain, sizeof address) == 0 && getsockname(one, plain, &size) == 0;
+    const bool good = bind(one, plain, sizeof address) == 0 && getsockname(one, plain, &size) == 0;
     close(one);
     return good ? ntohs(address.sin_port) : 0;
 }
@@ -177,8 +176,7 @@ bool PrintService::command(const QString& tool, const QStringList& arguments) {
 
 QString PrintService::addQueue(const QString& name, const QString& device) {
     const QString file = folder_.filePath(QStringLiteral("out/%1.pdf").arg(name));
-    const QString uri =
-        device.isEmpty() ? QStringLiteral("file://") + file : device;
+    const QString uri = device.isEmpty() ? QStringLiteral("file://") + file : device;
     const bool made =
         command("lpadmin", {"-p", name, "-E", "-v", uri, "-P", folder_.filePath("test.ppd"), "-o",
                             "printer-error-policy=abort-job"});
@@ -189,7 +187,8 @@ std::map<QString, QString> PrintService::jobAttributes(int job) const {
     ipp_t* request = ippNewRequest(IPP_OP_GET_JOB_ATTRIBUTES);
     const QByteArray uri = QStringLiteral("ipp://localhost/jobs/%1").arg(job).toUtf8();
     ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_URI, "job-uri", nullptr, uri.constData());
-    ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_KEYWORD, "requested-attributes", nullptr, "all");
+    ippAddString(request, IPP_TAG_OPERATION, IPP_TAG_KEYWORD, "requested-attributes", nullptr,
+                 "all");
     ipp_t* answer = cupsDoRequest(CUPS_HTTP_DEFAULT, request, "/"); // the request goes with it
     std::map<QString, QString> out;
     for (auto* one = ippFirstAttribute(answer); one; one = ippNextAttribute(answer)) {

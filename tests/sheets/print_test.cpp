@@ -35,8 +35,8 @@ protected:
         one.sheets.paper = paper;
         return one;
     }
-    auto print(const PrintOrder& one, std::chrono::milliseconds patience = std::chrono::seconds{
-                                          15}) const {
+    auto print(const PrintOrder& one,
+               std::chrono::milliseconds patience = std::chrono::seconds{15}) const {
         return printSheets(session_, plan_, one, {}, patience);
     }
     static bool oneSentence(const std::string& words) {
@@ -82,8 +82,7 @@ TEST_F(Printing, everyPageArrives) {
         const auto texts = pdf::pageTexts(file);
         for (const auto& h : session_.setting.helpers)
             EXPECT_TRUE(std::ranges::any_of(texts, [&](const QString& text) {
-                return text.contains(QString::fromStdString(h.name)) &&
-                       text.contains("page 1 of");
+                return text.contains(QString::fromStdString(h.name)) && text.contains("page 1 of");
             })) << h.name;
     }
 }

@@ -81,14 +81,14 @@ public:
     PassHeadings(const Written& w, const QString& text) {
         const auto& quilts = w.plan.quilts;
         const bool several = quilts.size() > 1;
-        const bool tables = std::ranges::any_of(
-            quilts, [](const QuiltPlan& q) { return q.surface.number != 1; });
+        const bool tables =
+            std::ranges::any_of(quilts, [](const QuiltPlan& q) { return q.surface.number != 1; });
         for (std::size_t q = 0; q < quilts.size(); ++q) {
             QString form = QStringLiteral("Pass (\\d+)");
             if (several)
-                form = QRegularExpression::escape(
-                           normalised(QString::fromStdString(quilts[q].name))) +
-                       QStringLiteral(", pass (\\d+)");
+                form =
+                    QRegularExpression::escape(normalised(QString::fromStdString(quilts[q].name))) +
+                    QStringLiteral(", pass (\\d+)");
             // With several tables the one the quilt lies on is named; captions of pictures may
             // leave it out, and rows stand under none of those.
             if (tables)
@@ -254,13 +254,12 @@ void expectCompany(const Written& w, const QString& text, const Task& t, const s
         const QString row =
             text.mid(at, (next.hasMatch() ? next.capturedStart() : text.size()) - at);
         const auto with = row.indexOf(lift ? QLatin1String("lift with ") : QLatin1String("with "));
-        named = with >= 0 && std::ranges::all_of(t.people, [&](const std::string& other) {
-                    const QString mark =
-                        QRegularExpression::escape(normalised(key.letter(other)));
-                    return other == person ||
-                           row.mid(with).contains(QRegularExpression{
-                               QStringLiteral("(?:^| )%1(?:[ ,;]|$)").arg(mark)});
-                });
+        named =
+            with >= 0 && std::ranges::all_of(t.people, [&](const std::string& other) {
+                const QString mark = QRegularExpression::escape(normalised(key.letter(other)));
+                return other == person || row.mid(with).contains(QRegularExpression{
+                                              QStringLiteral("(?:^| )%1(?:[ ,;]|$)").arg(mark)});
+            });
     }
     EXPECT_TRUE(named) << person << " " << t.id << " at " << clock.toStdString();
 }
@@ -358,8 +357,8 @@ void expectLeadKnowsAll(const Written& w) {
     for (std::size_t q = 0; q < w.plan.quilts.size(); ++q) {
         const QuiltPlan& quilt = w.plan.quilts[q];
         for (const auto& zone : quilt.zones)
-            EXPECT_TRUE(text.contains(QRegularExpression{
-                QStringLiteral("\\b%1\\b").arg(calledOf(zone.id))}))
+            EXPECT_TRUE(text.contains(
+                QRegularExpression{QStringLiteral("\\b%1\\b").arg(calledOf(zone.id))}))
                 << zone.id;
         for (const auto& pass : quilt.passes) {
             std::size_t points = 0;

@@ -7,8 +7,8 @@ namespace bastewright {
 
 /// Every helper's own pages, and nobody else's, hold that helper's zone tasks with the plan's times
 /// and counts, under the right quilt, pass and table: the set of these lines is equal to the
-/// plan's. So is that of breaks and long waits. Rows are in order of time; team tasks name everybody
-/// they are done with, and say where that is a lift.
+/// plan's. So is that of breaks and long waits. Rows are in order of time; team tasks name
+/// everybody they are done with, and say where that is a lift.
 void expectEverybodysTasks(const Written& w);
 
 /// Every helper's pages are no more than so many: front and back of one sheet.

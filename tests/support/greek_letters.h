@@ -76,12 +76,13 @@ inline QStringList ownWords(const Session& session) {
 inline QStringList latinWords(QString text, const QStringList& own) {
     for (const QString& name : own)
         text.replace(name, QStringLiteral(" "), Qt::CaseInsensitive);
-    static const QRegularExpression kCode{QStringLiteral("\\b[A-Z0-9]{4}-[A-Z0-9]{4}\\b")}; // of phones
+    static const QRegularExpression kCode{
+        QStringLiteral("\\b[A-Z0-9]{4}-[A-Z0-9]{4}\\b")}; // of phones
     text.remove(kCode);
     static const QRegularExpression kWord{QStringLiteral("[A-Za-z]+[0-9]*")};
     static const QStringList kUnits{"in", "cm", "mm", "yd", "kg", "m"};
     // Names of languages in themselves, the program's own, and sizes batting is sold in.
-    static const QStringList kNames{"English", "Deutsch", "Bastewright", "twin", "queen",
+    static const QStringList kNames{"English", "Deutsch", "Bastewright", "twin",  "queen",
                                     "full",    "king",    "crib",        "throw", "craft"};
     QStringList out;
     for (auto found = kWord.globalMatch(text); found.hasNext();) {

@@ -212,9 +212,10 @@ void backingWays(const QuiltView& v, Report& report) {
     for (const BackingAlternative& a : plan.alternatives)
         if (a.wanted.empty() && score(a) < score(chosen) - 1e-6)
             report.add(v.label() + ": a way that buys " + figure(a.bought, unit) + " with " +
-                       std::to_string(a.seams) + " seams is offered beside the one chosen, which "
-                       "buys " + figure(chosen.bought, unit) + " with " +
-                       std::to_string(chosen.seams) + ".");
+                       std::to_string(a.seams) +
+                       " seams is offered beside the one chosen, which "
+                       "buys " +
+                       figure(chosen.bought, unit) + " with " + std::to_string(chosen.seams) + ".");
 }
 
 void backingNarrow(const QuiltView& v, Report& report) {
@@ -236,8 +237,8 @@ void backingNarrow(const QuiltView& v, Report& report) {
         if (!slim && (narrow(p.area.x(), all.x()) || narrow(p.area.y(), all.y())))
             report.add(says + " is narrower than " + figure(rules.leastPiece, unit) + ".");
         const auto trimmed = [&](Interval side, Interval backing) {
-            return side != backing && (side.hi <= backing.lo + rules.overage ||
-                                       side.lo >= backing.hi - rules.overage);
+            return side != backing &&
+                   (side.hi <= backing.lo + rules.overage || side.lo >= backing.hi - rules.overage);
         };
         if (trimmed(p.area.x(), all.x()) || trimmed(p.area.y(), all.y()))
             report.add(says + " lies in the overage that is trimmed away.");
@@ -262,10 +263,10 @@ void backingSquared(const QuiltView& v, Report& report) {
                             });
         const Rect lost{Length{}, cut.onCloth.y0 - squaring, cloth->usableWidth, cut.onCloth.y0};
         const Length start = cut.onHand ? Length{} : cloth->onHand;
-        if (!goesOn && (lost.y0 < start - kHalving ||
-                        std::ranges::any_of(plan.cuts, [&](const ClothCut& o) {
-                            return sameCloth(o) && o.onCloth.overlaps(lost);
-                        })))
+        if (!goesOn &&
+            (lost.y0 < start - kHalving || std::ranges::any_of(plan.cuts, [&](const ClothCut& o) {
+                 return sameCloth(o) && o.onCloth.overlaps(lost);
+             })))
             report.add(label(v, cut) + " leaves less than " + figure(squaring, v.plan.unit) +
                        " before it for squaring its end.");
     }

@@ -4,8 +4,8 @@
 #include "checker/tolerances.h"
 
 #include <algorithm>
-#include <cmath>
 #include <array>
+#include <cmath>
 #include <map>
 #include <optional>
 
@@ -221,9 +221,9 @@ void battingJoins(const QuiltView& v, Report& report) {
                    " of joining strip is planned for joins of " + figure(strip, v.plan.unit) + ".");
 }
 
-// What a piece is cut from lies inside it, cut square, its raw edges trimmed off; it is its place in
-// the batting and half of every overlap it takes part in (two layers are cut through the middle of
-// their overlap). No two pieces share batting, be it left over or new.
+// What a piece is cut from lies inside it, cut square, its raw edges trimmed off; it is its place
+// in the batting and half of every overlap it takes part in (two layers are cut through the middle
+// of their overlap). No two pieces share batting, be it left over or new.
 void battingFits(const QuiltView& v, Report& report) {
     const BattingPlan* plan = joined(v);
     if (plan == nullptr)

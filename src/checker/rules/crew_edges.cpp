@@ -81,8 +81,8 @@ bool nobodyElse(const PlanView& v, const Task& t, const Pass& pass) {
                });
     };
     return std::ranges::none_of(v.session.setting.helpers, [&](const Helper& h) {
-        if (h.name == t.people.front() || h.side || h.seated || !h.pins ||
-            !isThere(v, t, h) || !reaches(h, t))
+        if (h.name == t.people.front() || h.side || h.seated || !h.pins || !isThere(v, t, h) ||
+            !reaches(h, t))
             return false;
         // What the same person does there could go with it, as far as it is within reach.
         return std::ranges::none_of(v.plan.tasks, [&](const Task& o) {

@@ -111,8 +111,7 @@ void crewSkills(const PlanView& v, Report& report) {
             const char* lacks = t.kind == closePins && !h->closes ? "close pins"
                                 : t.kind == press && !h->irons    ? "iron"
                                 : (isLift(t.kind) || isLaying(t.kind)) && !liftsWell(*h) ? "lift"
-                                : isOfZone(t.kind) && t.kind != press && !h->pins
-                                    ? "work at zones"
+                                : isOfZone(t.kind) && t.kind != press && !h->pins ? "work at zones"
                                 : t.kind == checkUnderside && someLook && !looksBelow(*h)
                                     ? "look underneath"
                                     : nullptr;

@@ -55,13 +55,13 @@ void crewHands(const PlanView& v, Report& report) {
         const QuiltView* quilt = v.quilt(t.job);
         const Helper* h = v.helper(before->second->people.front());
         // Who leaves, rests or does not close gives it to somebody else; so does a wish.
-        const bool handed = quilt != nullptr && std::ranges::find(quilt->job.handed, t.zone,
-                                                                  &HandedZone::zone) !=
-                                                    quilt->job.handed.end();
+        const bool handed =
+            quilt != nullptr && std::ranges::find(quilt->job.handed, t.zone, &HandedZone::zone) !=
+                                    quilt->job.handed.end();
         if (h != nullptr && h->closes && !h->until && h->breaks.empty() && !handed)
             report.add("Task '" + t.id + "' is given to " +
-                       (t.people.empty() ? std::string{"nobody"} : t.people.front()) +
-                       "; " + h->name + " put the zone's pins in.");
+                       (t.people.empty() ? std::string{"nobody"} : t.people.front()) + "; " +
+                       h->name + " put the zone's pins in.");
     }
 }
 
@@ -103,8 +103,7 @@ void crewRests(const PlanView& v, Report& report) {
                 since = t->start;
             last = std::max(last, t->end);
             for (const PlannedBreak& b : v.plan.breaks)
-                if ((b.people.empty() ||
-                     std::ranges::find(b.people, who) != b.people.end()) &&
+                if ((b.people.empty() || std::ranges::find(b.people, who) != b.people.end()) &&
                     t->start < b.end && b.start < t->end)
                     report.add("Task '" + t->id + "' of " + who + " runs into the break at " +
                                clock(b.start) + ".");

@@ -132,8 +132,13 @@ void crewTasks(const QuiltView& v, Report& report) {
             expect.ofZone(z, kind, pins ? some : 0, pins ? some : 0);
         for (const TaskKind kind : {dotLower, dotUpper})
             expect.ofZone(z, kind, pins ? 0 : some, pins ? 0 : some);
-        expect.ofZone(z, press, pins ? 0 : twice ? 2 * some : some,
-                      pins ? 0 : twice ? 2 * some : some);
+        expect.ofZone(z, press,
+                      pins    ? 0
+                      : twice ? 2 * some
+                              : some,
+                      pins    ? 0
+                      : twice ? 2 * some
+                              : some);
     }
     if (!v.quilt.passes.empty()) {
         expect.ofQuilt(turnOver, twice ? 1 : 0, twice ? 1 : 0);

@@ -34,8 +34,8 @@ double secondsAPoint(TaskKind kind) {
     }
 }
 
-/// Seconds a task of a whole pass takes at pace 1, alone or with others; of holds, which people share,
-/// all together; nothing is known of turning.
+/// Seconds a task of a whole pass takes at pace 1, alone or with others; of holds, which people
+/// share, all together; nothing is known of turning.
 double secondsOfPass(const Pass& p, TaskKind kind) {
     int clamps = 0, all = 0;
     for (const Hold& h : p.holds) {

@@ -17,8 +17,8 @@ Rect backing(const QuiltView& v) {
     return layerRect(v.top, v.quilt.layers.backing);
 }
 
-/// The part of a side of the table along which the backing is held: beside the new area, 6 in of what
-/// is basted (the anchor), and to the end of the backing where the top ends.
+/// The part of a side of the table along which the backing is held: beside the new area, 6 in of
+/// what is basted (the anchor), and to the end of the backing where the top ends.
 Interval held(const QuiltView& v, const Pass& p, Side side) {
     const Interval fresh = extent(p.fresh.bounds(), side), top = extent(v.top, side);
     const Interval cloth = extent(backing(v), side);
@@ -41,8 +41,8 @@ void holdsSides(const QuiltView& v, Report& report) {
             for (const Hold& h : p.holds)
                 if (h.side == side)
                     here.push_back(&h);
-            // What is pulled across is held by what is basted round it, what lies rolled against a wall
-            // by its weight.
+            // What is pulled across is held by what is basted round it, what lies rolled against a
+            // wall by its weight.
             if (p.pulled || p.beyond[side] == Beyond::onTable) {
                 if (!here.empty())
                     report.add(label(v, p, side) + " has holds where nothing can be held.");
@@ -130,8 +130,8 @@ void holdsOrder(const QuiltView& v, Report& report) {
     }
 }
 
-// Rounds: the first of the long sides, the first of the short sides, the second of the long sides …;
-// holds that face each other have one number.
+// Rounds: the first of the long sides, the first of the short sides, the second of the long sides
+// …; holds that face each other have one number.
 void holdsNumbers(const QuiltView& v, Report& report) {
     using Turn = std::pair<std::size_t, bool>; ///< how far from the middle, then the short sides
     for (const Pass& p : v.quilt.passes) {
@@ -152,9 +152,9 @@ void holdsNumbers(const QuiltView& v, Report& report) {
             if (i == 0 || all[i].first != all[i - 1].first)
                 ++expected;
             if (all[i].second != expected) {
-                report.add(v.label() + ", pass " + std::to_string(p.number) + ": a hold has number " +
-                           std::to_string(all[i].second) + " where " + std::to_string(expected) +
-                           " is expected.");
+                report.add(v.label() + ", pass " + std::to_string(p.number) +
+                           ": a hold has number " + std::to_string(all[i].second) + " where " +
+                           std::to_string(expected) + " is expected.");
                 break;
             }
         }

@@ -88,7 +88,8 @@ void layersShort(const QuiltView& v, Report& report) {
                                  figure(spare, unit) + " to spare on a side";
         if (spare < -kHalving && !v.tells(layer.field, Finding::Level::stop))
             report.add(says + ", less than none, and the plan does not stop for it.");
-        else if (spare < layer.overage / 2 - kHalving && !v.tells(layer.field, Finding::Level::warn))
+        else if (spare < layer.overage / 2 - kHalving &&
+                 !v.tells(layer.field, Finding::Level::warn))
             report.add(says + ", less than half of the " + figure(layer.overage, unit) +
                        " that were asked, and the plan does not warn of it.");
     }

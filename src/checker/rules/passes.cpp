@@ -72,8 +72,8 @@ bool near(Length a, Length b, Length tolerance) {
     return abs(a - b) <= tolerance;
 }
 
-/// The ends of an axis that lie on the table inside its rim; the rim counts only where the top goes on
-/// past the table's edge.
+/// The ends of an axis that lie on the table inside its rim; the rim counts only where the top goes
+/// on past the table's edge.
 Interval fieldAlong(Interval table, Interval top, Length rim) {
     const Length lo = table.lo <= top.lo ? top.lo : table.lo + rim;
     const Length hi = table.hi >= top.hi ? top.hi : table.hi - rim;
@@ -233,11 +233,11 @@ void passesAnchor(const QuiltView& v, Report& report) {
                         for (const Rect& area : basted->fresh.parts) {
                             const Rect part = intersection(anchor, area);
                             // Along the boundary only as far as the new area lies on the table.
-                            const Rect seen = isAcross(side)
-                                                  ? intersection(part, {p.table.x0, part.y0,
-                                                                        p.table.x1, part.y1})
-                                                  : intersection(part, {part.x0, p.table.y0,
-                                                                        part.x1, p.table.y1});
+                            const Rect seen =
+                                isAcross(side)
+                                    ? intersection(part, {p.table.x0, part.y0, p.table.x1, part.y1})
+                                    : intersection(part,
+                                                   {part.x0, p.table.y0, part.x1, p.table.y1});
                             if (!part.empty() && (seen.empty() || !p.table.contains(seen)))
                                 report.add(label(v, p) + ": " + figure(deep, v.plan.unit) +
                                            " of pass " + std::to_string(touched->number) +
@@ -271,8 +271,8 @@ void passesStart(const QuiltView& v, Report& report) {
                        box(area, v.plan.unit) + ", does not lie there.");
         return;
     }
-    // Half a row beyond the middle, or to the end of the top: the rows next to the middle lie in the
-    // first pass. On a very small field a third of it.
+    // Half a row beyond the middle, or to the end of the top: the rows next to the middle lie in
+    // the first pass. On a very small field a third of it.
     const auto inside = [&](Interval fresh, Interval top, Length size) {
         const Length asked = std::min(v.job.basting.spacing / 2, size / 4);
         return (top.middle() - fresh.lo >= asked - kHalving || fresh.lo <= top.lo) &&
@@ -294,8 +294,8 @@ std::string notAskedFor(const QuiltView& v, const Alternative& how) {
         });
     };
     const Basting& asked = v.job.basting;
-    const bool starts = asked.start == Basting::Start::best || how.start == asked.start ||
-                        how.passes == 1;
+    const bool starts =
+        asked.start == Basting::Start::best || how.start == asked.start || how.passes == 1;
     if (!starts && !told("/basting/start"))
         return "the start";
     if (v.quilt.surface.floor)
@@ -352,9 +352,8 @@ void passesSmoothing(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
         for (const Side side : kSides) {
             const auto basted = before(v, p);
-            const bool atBasted = std::ranges::any_of(basted, [&](const Pass* e) {
-                return touchesAt(p.fresh, e->fresh, side);
-            });
+            const bool atBasted = std::ranges::any_of(
+                basted, [&](const Pass* e) { return touchesAt(p.fresh, e->fresh, side); });
             const bool towards = std::ranges::find(p.smoothTowards, side) != p.smoothTowards.end();
             if (atBasted && towards)
                 report.add(label(v, p) + ": smoothed towards the " + std::string{name(side)} +

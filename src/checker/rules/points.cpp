@@ -74,9 +74,9 @@ void pointsZone(const QuiltView& v, Report& report) {
                            box(z.area, v.plan.unit) + ".");
 }
 
-// Whoever lays by the ribbons lays every point, and no other: rows stand at the side ribbon's marks,
-// their pins at marks of their own ribbon or beside them, and all of them with the single ones are the
-// points of the zones.
+// Whoever lays by the ribbons lays every point, and no other: rows stand at the side ribbon's
+// marks, their pins at marks of their own ribbon or beside them, and all of them with the single
+// ones are the points of the zones.
 void pointsRows(const QuiltView& v, Report& report) {
     if (!v.quilt.rows)
         return;
@@ -85,11 +85,13 @@ void pointsRows(const QuiltView& v, Report& report) {
     const bool across = rows.along == PinRows::Along::width;
     const Length end = across ? v.top.width() : v.top.length();
     const Length foot = across ? v.top.length() : v.top.width();
-    const auto ribbon = [&](const std::vector<Length>& marks, Length length, const std::string& name) {
+    const auto ribbon = [&](const std::vector<Length>& marks, Length length,
+                            const std::string& name) {
         for (std::size_t i = 0; i < marks.size(); ++i)
             if (marks[i] < Length{} || marks[i] > length || (i > 0 && marks[i] <= marks[i - 1]))
-                report.add(v.label() + ": the mark at " + figure(marks[i], unit) + " of the ribbon for " +
-                           name + " is not behind the one before it, or not on the top.");
+                report.add(v.label() + ": the mark at " + figure(marks[i], unit) +
+                           " of the ribbon for " + name +
+                           " is not behind the one before it, or not on the top.");
     };
     ribbon(rows.ribbons.odd, end, "odd rows");
     ribbon(rows.ribbons.even, end, "even rows");
@@ -107,7 +109,8 @@ void pointsRows(const QuiltView& v, Report& report) {
         const auto& marks = i % 2 == 0 ? rows.ribbons.odd : rows.ribbons.even;
         for (const Length place : row.places) {
             if (std::ranges::find(marks, place) == marks.end())
-                report.add(what + " has a point at " + figure(place, unit) + ", where its ribbon has no mark.");
+                report.add(what + " has a point at " + figure(place, unit) +
+                           ", where its ribbon has no mark.");
             Point at = across ? Point{place, row.at} : Point{row.at, place};
             for (const PinAside& beside : row.aside)
                 if (beside.mark == place)
@@ -149,8 +152,9 @@ void pointsSlack(const QuiltView& v, Report& report) {
             all.push_back(p.at);
     const Length reach = coverRadius(v.job.basting) + kFine - v.quilt.rows->slack;
     for (const Uncovered& open : uncovered(v.top, all, reach, 1))
-        report.add(v.label() + ": points may be off by " + figure(v.quilt.rows->slack, v.plan.unit) +
-                   ", it says; then the place at " + place(open.at, v.plan.unit) + " is out of reach.");
+        report.add(v.label() + ": points may be off by " +
+                   figure(v.quilt.rows->slack, v.plan.unit) + ", it says; then the place at " +
+                   place(open.at, v.plan.unit) + " is out of reach.");
 }
 
 void pointsBound(const QuiltView& v, Report& report) {

@@ -60,20 +60,20 @@ void checkDiameter(const QuiltView& v, const Roll& roll, const std::string& what
 
 } // namespace
 
-// Tables are about 30 in high (ITTF Laws 2.1: 76 cm): more than 28 in of quilt would lie on the floor.
+// Tables are about 30 in high (ITTF Laws 2.1: 76 cm): more than 28 in of quilt would lie on the
+// floor.
 void rollsBeyond(const QuiltView& v, Report& report) {
     const Room& room = v.session.setting.room;
     const auto how = std::ranges::find_if(v.quilt.alternatives, &Alternative::chosen);
-    const bool fromEnd =
-        how != v.quilt.alternatives.end() && how->start == Basting::Start::oneEnd;
+    const bool fromEnd = how != v.quilt.alternatives.end() && how->start == Basting::Start::oneEnd;
     const Rect backing = layerRect(v.top, v.quilt.layers.backing);
     for (const Pass& p : v.quilt.passes)
         for (const Side side : kSides) {
             const Length hangs = overhang(backing, p.table, side);
             const Length top = overhang(v.top, p.table, side);
-            const bool wall = room.wallGap < kHangingRoom &&
-                              std::ranges::find(v.quilt.surface.closed, side) !=
-                                  v.quilt.surface.closed.end();
+            const bool wall =
+                room.wallGap < kHangingRoom &&
+                std::ranges::find(v.quilt.surface.closed, side) != v.quilt.surface.closed.end();
             std::vector<Beyond> right;
             if (hangs <= Length{} || v.quilt.surface.floor)
                 right = {Beyond::nothing};

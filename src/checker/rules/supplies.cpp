@@ -90,8 +90,8 @@ void suppliesSums(const PlanView& v, Report& report) {
         if (!std::isfinite(s.need) || !(s.need >= 0) || !(s.have >= 0) ||
             !(std::abs(s.buy - short_) <= 1e-6))
             report.add("Of '" + s.item.english() + "' " + figure(s.need) + " " + s.unit.english() +
-                       " are needed and " +
-                       figure(s.have) + " on hand, but " + figure(s.buy) + " are to be bought.");
+                       " are needed and " + figure(s.have) + " on hand, but " + figure(s.buy) +
+                       " are to be bought.");
     }
 }
 
@@ -144,9 +144,9 @@ void suppliesDots(const PlanView& v, Report& report) {
         for (const std::string& id : quilt.quilt.dotZones) {
             const auto zone = std::ranges::find(quilt.quilt.zones, id, &Zone::id);
             if (zone == quilt.quilt.zones.end() || !seen.insert(id).second) {
-                report.add(quilt.label() + ": zone " + id + " is said to be able to take dots, " +
-                           (zone == quilt.quilt.zones.end() ? "but there is none."
-                                                            : "more than once."));
+                report.add(
+                    quilt.label() + ": zone " + id + " is said to be able to take dots, " +
+                    (zone == quilt.quilt.zones.end() ? "but there is none." : "more than once."));
                 continue;
             }
             saved += std::ssize(zone->points);

@@ -44,11 +44,14 @@ std::vector<StripRange> rangesOf(const Problem& problem, const std::vector<Strip
     std::vector<StripRange> out;
     for (std::size_t i = 0; i < strips.size(); ++i) {
         const int sides = (i > 0) + (i + 1 < strips.size());
-        const Length least = sides < 2 && strips.size() > 1 ? problem.leastOutside()
-                                                            : problem.leastInside();
+        const Length least =
+            sides < 2 && strips.size() > 1 ? problem.leastOutside() : problem.leastInside();
         const Length most = strips[i].most - sides * problem.rules.seam;
         const bool whole = strips[i].bolt >= 0 && !strips[i].flank;
-        out.push_back({strips.size() == 1 ? Length{} : whole ? std::min(least, most) : least, most});
+        out.push_back({strips.size() == 1 ? Length{}
+                       : whole            ? std::min(least, most)
+                                          : least,
+                       most});
     }
     return out;
 }
@@ -132,8 +135,8 @@ std::vector<ColumnWidth> columnWidths(const Problem& problem, const std::vector<
     std::vector<Strip> strips = stripsOf(bolts, with);
     std::optional<Length> inside, outside;
     do {
-        const auto column = std::size_t(std::ranges::find(strips, -1, &Strip::bolt) -
-                                        strips.begin());
+        const auto column =
+            std::size_t(std::ranges::find(strips, -1, &Strip::bolt) - strips.begin());
         const int sides = (column > 0) + (column + 1 < strips.size());
         const auto size = leastSize(rangesOf(problem, strips), column, total, lines);
         if (!size)

@@ -20,8 +20,9 @@ constexpr Length kNarrowest = Length::inches(2);
 /// Bought lengths are steps apart; a length read from a file may be rounded.
 constexpr Length kSameBought = Length::inch64ths(8);
 
-/// The layouts of the rules as they are. Where none can be sewn, of rules that are given up one after
-/// the other: strips stay clear of the overage, pieces are not narrow. What was given up is said.
+/// The layouts of the rules as they are. Where none can be sewn, of rules that are given up one
+/// after the other: strips stay clear of the overage, pieces are not narrow. What was given up is
+/// said.
 Front frontBy(Problem& problem, const std::vector<Bolt>& bolts, Findings& findings) {
     Front front = frontOf(problem, bolts);
     if (!front.choices.empty())
@@ -33,8 +34,9 @@ Front frontBy(Problem& problem, const std::vector<Bolt>& bolts, Findings& findin
         findings.push_back({Finding::Level::warn, "/backing", std::move(text), ""});
     };
     if (!front.choices.empty()) {
-        say(core::says("A strip along the edge lies wholly or nearly in the overage that is trimmed "
-                       "away; no layout of this fabric avoids it."));
+        say(core::says(
+            "A strip along the edge lies wholly or nearly in the overage that is trimmed "
+            "away; no layout of this fabric avoids it."));
         return front;
     }
     problem.rules.leastPiece = std::min(problem.rules.leastPiece, kNarrowest);
@@ -89,15 +91,15 @@ const Choice& chosenOf(const Problem& problem, const Front& front, Findings& fin
     });
     if (at != front.choices.end())
         return *at;
-    findings.push_back({Finding::Level::note, "/backing/way",
-                        way.seams == 1
-                            ? core::says("The way chosen before, %1 with 1 seam, is not offered for "
-                                         "these sizes and this fabric; the best way is taken.",
-                                         saleLength(way.bought, problem.unit))
-                            : core::says("The way chosen before, %1 with %2 seams, is not offered "
-                                         "for these sizes and this fabric; the best way is taken.",
-                                         saleLength(way.bought, problem.unit), way.seams),
-                        ""});
+    findings.push_back(
+        {Finding::Level::note, "/backing/way",
+         way.seams == 1 ? core::says("The way chosen before, %1 with 1 seam, is not offered for "
+                                     "these sizes and this fabric; the best way is taken.",
+                                     saleLength(way.bought, problem.unit))
+                        : core::says("The way chosen before, %1 with %2 seams, is not offered "
+                                     "for these sizes and this fabric; the best way is taken.",
+                                     saleLength(way.bought, problem.unit), way.seams),
+         ""});
     return best;
 }
 

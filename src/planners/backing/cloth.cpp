@@ -52,8 +52,7 @@ Length toBuy(Length cut, const Backing& rules, Unit unit) {
 
 Length lengthStart(int i, Length height, const Backing& rules) {
     const Length each = height + rules.squaring;
-    return rules.squaring +
-           i * (rules.repeat > Length{} ? roundedUp(each, rules.repeat) : each);
+    return rules.squaring + i * (rules.repeat > Length{} ? roundedUp(each, rules.repeat) : each);
 }
 
 Length clothFor(int lengths, Length height, const Backing& rules) {

@@ -29,7 +29,8 @@ Sources sourcesOf(const Problem& problem, const std::vector<Bolt>& bolts, const 
         } else {
             s.hand = b;
             s.left = bolts[std::size_t(b)].length -
-                     clothFor(layout.lengths[std::size_t(b)], problem.height(layout.along), problem.rules) -
+                     clothFor(layout.lengths[std::size_t(b)], problem.height(layout.along),
+                              problem.rules) -
                      problem.rules.squaring;
         }
     }
@@ -85,7 +86,8 @@ std::optional<ColumnJoins> joinsOf(const Problem& problem, const Column& column,
             const int ends = (i == 0) + (i == n - 1);
             const bool hand = handFirst ? i < column.fromHand.count : i >= column.fromBought.count;
             const Length most = hand ? column.fromHand.most : column.fromBought.most;
-            blocks.push_back({std::min(problem.rules.leastPiece, height), most - (2 - ends) * seam});
+            blocks.push_back(
+                {std::min(problem.rules.leastPiece, height), most - (2 - ends) * seam});
         }
         if (auto at = placeSeams(blocks, height, lines, wanted))
             return ColumnJoins{std::move(*at), handFirst};
@@ -113,13 +115,12 @@ std::vector<Column> columnsOf(const Problem& problem, const std::vector<Bolt>& b
             // With the threads: n side by side from one piece across the cloth, just long enough.
             const Length missing =
                 height + 2 * (hand.count + n - 1) * seam - hand.count * hand.most;
-            const Length least =
-                std::max(roundedUpDivision(std::max(missing, Length{}), n), problem.rules.leastPiece + 2 * seam);
+            const Length least = std::max(roundedUpDivision(std::max(missing, Length{}), n),
+                                          problem.rules.leastPiece + 2 * seam);
             if (n <= abreast && hand.count + n >= 2)
-                if (const auto c = shortest(problem,
-                                            {fabric, width, hand,
-                                             {s.bought, n, false, least, least}, false},
-                                            height))
+                if (const auto c = shortest(
+                        problem, {fabric, width, hand, {s.bought, n, false, least, least}, false},
+                        height))
                     out.push_back(*c);
             if (!problem.rules.oneWay)
                 out.push_back({fabric, width, hand, {s.bought, n, true, cloth, n * width}, false});

@@ -22,8 +22,8 @@ struct Front {
 };
 Front frontOf(const Problem& problem, const std::vector<Bolt>& bolts);
 
-/// The best layout whose score is below `limit` with a narrow column of cloth the job does not list,
-/// where there is one.
+/// The best layout whose score is below `limit` with a narrow column of cloth the job does not
+/// list, where there is one.
 std::optional<Choice> withUnlisted(const Problem& problem, const std::vector<Bolt>& bolts,
                                    double limit);
 

@@ -25,7 +25,8 @@ struct Problem {
     int blocks = 5; ///< most blocks of a column
     std::vector<Segment> keepAway;
     bool unlisted = false; ///< also offer a narrow column of cloth the job does not list
-    bool edgesLoose = false; ///< strips along the edge may lie inside the overage: nothing else fits
+    bool edgesLoose =
+        false; ///< strips along the edge may lie inside the overage: nothing else fits
 
     Length across(bool along) const { return along ? needed.width : needed.length; }
     Length height(bool along) const { return along ? needed.length : needed.width; }

@@ -97,8 +97,8 @@ Sentence nearestMiss(const Problem& problem, const Layout& chosen) {
                              "save %2.",
                              length(centre->less), saved(*centre))
                 : core::says("A seam on the centre line would save %1.", saved(*centre));
-        return plain ? core::says("%1 %2 less overage on every side without one would save %3.", text,
-                                  length(plain->less), saved(*plain))
+        return plain ? core::says("%1 %2 less overage on every side without one would save %3.",
+                                  text, length(plain->less), saved(*plain))
                      : text;
     }
     if (plain)

@@ -43,8 +43,8 @@ public:
                 name += 'a';
             }
         }
-        const Length y = startOf(problem_, bolts_[b]) + phase(b) +
-                         lengthStart(index, height_, problem_.rules);
+        const Length y =
+            startOf(problem_, bolts_[b]) + phase(b) + lengthStart(index, height_, problem_.rules);
         cut(s.bolt, {x, y, x + width, y + height_}, name, false);
         panel(nameOf(bolts_[b].fabric), place, {Length{}, height_}, name);
     }

@@ -27,9 +27,8 @@ Sentence withColumn(Sentence text, const Problem& problem, const Column& c) {
     else if (fabrics.size() > 1)
         text = core::says("%1 of %2", std::move(text),
                           clothName(fabrics[std::size_t(c.fabric)], problem.unit));
-    return c.blocks() > 1
-               ? core::says("%1, pieced from %2 lengths", std::move(text), c.blocks())
-               : text;
+    return c.blocks() > 1 ? core::says("%1, pieced from %2 lengths", std::move(text), c.blocks())
+                          : text;
 }
 
 /// "8.50": money, in whatever the person pays.
@@ -69,8 +68,9 @@ Sentence saleLength(Length bought, Unit unit) {
 }
 
 Sentence clothName(const Fabric& fabric, Unit unit) {
-    return fabric.name.empty() ? core::says("fabric %1 wide", core::length(fabric.usableWidth, unit))
-                               : Sentence{fabric.name};
+    return fabric.name.empty()
+               ? core::says("fabric %1 wide", core::length(fabric.usableWidth, unit))
+               : Sentence{fabric.name};
 }
 
 Sentence unlistedText(const Problem& problem, const Layout& layout) {
@@ -131,7 +131,8 @@ Sentences toBring(const Problem& problem, const std::vector<Bolt>& bolts, const 
             what = core::says("%1, with %2 for squaring each cut end", std::move(what),
                               core::length(rules.squaring, problem.unit));
         if (rules.shrinkPercent > 0)
-            what = core::says("%1 and %2 % for shrinking", std::move(what), percent(rules.shrinkPercent));
+            what = core::says("%1 and %2 % for shrinking", std::move(what),
+                              percent(rules.shrinkPercent));
         out.push_back(core::says("%1.", std::move(what)));
     }
     return out;
@@ -161,8 +162,9 @@ Sentence describe(const Problem& problem, const std::vector<Bolt>& bolts, const 
     const Sentence bought = purchase(problem, layout);
     if (layout.seams == 0)
         return core::says("%1; %2, no seam", std::move(text), bought);
-    return layout.seams == 1 ? core::says("%1; %2, 1 seam", std::move(text), bought)
-                             : core::says("%1; %2, %3 seams", std::move(text), bought, layout.seams);
+    return layout.seams == 1
+               ? core::says("%1; %2, 1 seam", std::move(text), bought)
+               : core::says("%1; %2, %3 seams", std::move(text), bought, layout.seams);
 }
 
 } // namespace bastewright::backing

@@ -22,9 +22,10 @@ constexpr std::uint64_t kWork = 40'000'000, kRescueWork = 20'000'000;
 
 Sentence cornersMeet(int places, bool cleanest) {
     if (places == 1)
-        return cleanest
-                   ? core::says("Four corners meet at 1 place; no layout of as few joins avoids it.")
-                   : core::says("Four corners meet at 1 place; no layout that was tried avoids it.");
+        return cleanest ? core::says(
+                              "Four corners meet at 1 place; no layout of as few joins avoids it.")
+                        : core::says(
+                              "Four corners meet at 1 place; no layout that was tried avoids it.");
     return cleanest ? core::says("Four corners meet at %1 places; no layout of as few joins avoids "
                                  "it.",
                                  places)
@@ -72,9 +73,7 @@ public:
 
 private:
     Sentence text(Size s) const { return core::size(s.width, s.length, unit_); }
-    Sentence named(const PackSize& p) const {
-        return core::says("%1 (%2)", p.name, text(p.size));
-    }
+    Sentence named(const PackSize& p) const { return core::says("%1 (%2)", p.name, text(p.size)); }
     void stop(std::string field, Sentence what, Sentence cure) {
         out_.findings.push_back(
             {Finding::Level::stop, std::move(field), std::move(what), std::move(cure)});
@@ -83,7 +82,8 @@ private:
     bool checkInput() {
         const auto length = [&](Length l) { return core::length(l, unit_); };
         if (needed_.width <= Length{} || needed_.length <= Length{})
-            stop("/top", core::says("The batting would be %1; a size above 0 is accepted.", text(needed_)),
+            stop("/top",
+                 core::says("The batting would be %1; a size above 0 is accepted.", text(needed_)),
                  "");
         if (batting_.trim < Length{})
             stop("/batting/trim",
@@ -127,17 +127,17 @@ private:
         std::vector<NewBatting> mine = newBatting(batting_, asked, needed_, unit_, seams_);
         std::ranges::stable_sort(mine, compare);
         const auto taken = [&](const std::vector<NewBatting>& of) {
-            return std::ranges::find_if(of, [&](const NewBatting& n) {
-                return batting_.pieceStrip || !n.pieceStrip;
-            });
+            return std::ranges::find_if(
+                of, [&](const NewBatting& n) { return batting_.pieceStrip || !n.pieceStrip; });
         };
         auto best = taken(mine);
         if (best == mine.end()) {
             out_.findings.push_back(
                 {Finding::Level::warn, batting_.pack ? "/batting/pack" : "/batting/roll",
-                 core::says("What was asked for does not make the %1 needed, not even two joined, so "
-                            "the batting is planned otherwise.",
-                            text(needed_)),
+                 core::says(
+                     "What was asked for does not make the %1 needed, not even two joined, so "
+                     "the batting is planned otherwise.",
+                     text(needed_)),
                  ""});
             mine = all;
             best = taken(mine);
@@ -171,9 +171,8 @@ private:
                                  describe(n.plan, n.pieceStrip, unit_),
                                  taken};
             const bool known = std::ranges::any_of(shown, [&](const BattingAlternative& o) {
-                return o.text == a.text ||
-                       (o.pack == a.pack && o.roll == a.roll && o.joins == a.joins &&
-                        o.pieceStrip == a.pieceStrip);
+                return o.text == a.text || (o.pack == a.pack && o.roll == a.roll &&
+                                            o.joins == a.joins && o.pieceStrip == a.pieceStrip);
             });
             if (!known && shown.size() < kMost)
                 shown.push_back(std::move(a));
@@ -183,8 +182,8 @@ private:
             return std::ranges::min_element(of, {}, [](const NewBatting& n) { return n.area; });
         };
         add(*least(mine), false);
-        if (const auto pack = std::ranges::find_if(
-                all, [](const NewBatting& n) { return !n.plan.pack.empty(); });
+        if (const auto pack =
+                std::ranges::find_if(all, [](const NewBatting& n) { return !n.plan.pack.empty(); });
             pack != all.end())
             add(*pack, false);
         add(*least(all), false);
@@ -216,8 +215,7 @@ private:
             names.emplace_back(p.name);
         stop("/batting/pack",
              core::says("No pack is called '%1'; accepted are %2, or a size such as %3.",
-                        *batting_.pack, core::commaList(names),
-                        text(kPackSizes[5].size)),
+                        *batting_.pack, core::commaList(names), text(kPackSizes[5].size)),
              "");
         return std::move(out_);
     }
@@ -229,8 +227,8 @@ private:
                     if (p.name == pack->name) {
                         p.bought = 0;
                         out.plan->pack = pack->name;
-                        out.plan->buy = {{std::string{pack->name}, pack->size.width,
-                                          pack->size.length}};
+                        out.plan->buy = {
+                            {std::string{pack->name}, pack->size.width, pack->size.length}};
                     }
             if (out.plan) {
                 out.plan->joinCost = joinCost(*out.plan, unit_);
@@ -283,10 +281,11 @@ private:
         const Size extra = leastExtra(pool, unit_);
         const auto pack = smallestPack(extra), whole = smallestPack(needed_);
         Sentence cure =
-            pack ? core::says("One more piece of at least %1 would do; the smallest pack that holds "
-                              "it is %2.",
-                              text(extra), named(*pack))
-                 : core::says("One more piece of at least %1 would do.", text(extra));
+            pack
+                ? core::says("One more piece of at least %1 would do; the smallest pack that holds "
+                             "it is %2.",
+                             text(extra), named(*pack))
+                : core::says("One more piece of at least %1 would do.", text(extra));
         if (whole && whole->name != pack->name) // what holds the whole holds the extra
             cure = core::says("%1 A %2 pack holds all of it.", std::move(cure), named(*whole));
         std::vector<NewBatting> rolls =
@@ -295,8 +294,8 @@ private:
         if (!whole && !rolls.empty()) {
             const NewBatting& best = *std::ranges::min_element(
                 rolls, [](const auto& a, const auto& b) { return takenBefore(a, b, false); });
-            cure = core::says("%1 Or buy new: %2", std::move(cure),
-                              describe(best.plan, false, unit_));
+            cure =
+                core::says("%1 Or buy new: %2", std::move(cure), describe(best.plan, false, unit_));
         }
         if (!pool.mayTurn) {
             Pool turning = pool;
@@ -307,11 +306,12 @@ private:
                                   std::move(cure));
         }
         stop("/batting/pieces",
-             proven ? core::says("The pieces cannot be joined by straight cuts to the %1 needed.",
-                                 text(needed_))
-                    : core::says("The pieces cannot be joined by straight cuts to the %1 needed, as "
-                                 "far as the search went.",
-                                 text(needed_)),
+             proven
+                 ? core::says("The pieces cannot be joined by straight cuts to the %1 needed.",
+                              text(needed_))
+                 : core::says("The pieces cannot be joined by straight cuts to the %1 needed, as "
+                              "far as the search went.",
+                              text(needed_)),
              cure);
         return std::move(out_);
     }

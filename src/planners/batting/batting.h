@@ -13,10 +13,11 @@ struct BattingOutcome {
 };
 
 /// The batting of one job. Where it lists pieces, and neither a roll nor a pack that holds
-/// `needed`, the leftovers joined by straight cuts through two overlapped layers: fewest joins, then
-/// shortest (docs/computation/batting.md); a named pack that is too small is joined with them. Else
-/// what is bought: the smallest pack that holds, a length off the roll, or the way of fewest joins
-/// of two packs or of lengths off one roll. A quilt wider than anything is planned with a join.
+/// `needed`, the leftovers joined by straight cuts through two overlapped layers: fewest joins,
+/// then shortest (docs/computation/batting.md); a named pack that is too small is joined with them.
+/// Else what is bought: the smallest pack that holds, a length off the roll, or the way of fewest
+/// joins of two packs or of lengths off one roll. A quilt wider than anything is planned with a
+/// join.
 ///
 /// No four corners meet and no join runs within 2 in along a `backingSeams` (in the batting's
 /// frame) where a layout of as few joins, or for the corners of one or two more, avoids it; else a

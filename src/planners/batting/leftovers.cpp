@@ -97,13 +97,12 @@ BattingPlan planOf(const Pool& pool, const JoinLayout& layout, Unit unit) {
     plan.strip = layout.joined;
     for (std::size_t i = 0; i < pool.blanks.size(); ++i)
         if (!used[i])
-            plan.leftOver.push_back(
-                core::says("%1, %2", pool.blanks[i].name,
-                           sizeText(pool.blanks[i].part
-                                        ? Size{pool.blanks[i].usable.width(),
-                                               pool.blanks[i].usable.length()}
-                                        : pool.blanks[i].listed,
-                                    unit)));
+            plan.leftOver.push_back(core::says(
+                "%1, %2", pool.blanks[i].name,
+                sizeText(pool.blanks[i].part
+                             ? Size{pool.blanks[i].usable.width(), pool.blanks[i].usable.length()}
+                             : pool.blanks[i].listed,
+                         unit)));
     plan.leftOver.insert(plan.leftOver.end(), offcuts.begin(), offcuts.end());
     return plan;
 }

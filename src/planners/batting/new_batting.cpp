@@ -12,19 +12,17 @@ namespace {
 
 /// What is left of a measure once it is washed, rounded down.
 Length washed(Length bought, double shrinkPercent) {
-    return shrinkPercent <= 0
-               ? bought
-               : Length::nanometres(std::int64_t(
-                     std::floor(double(bought.nm()) * (1 - shrinkPercent / 100))));
+    return shrinkPercent <= 0 ? bought
+                              : Length::nanometres(std::int64_t(
+                                    std::floor(double(bought.nm()) * (1 - shrinkPercent / 100))));
 }
 
 /// Length to buy off a roll so that `cut` is left: rounded up as it is sold.
 Length toBuy(Length cut, double shrinkPercent, Unit unit) {
     const Length step = unit == Unit::inch ? Length::inch64ths(288) : Length::millimetres(50);
-    Length raw = shrinkPercent <= 0
-                     ? cut
-                     : Length::nanometres(std::int64_t(
-                           std::ceil(double(cut.nm()) / (1 - shrinkPercent / 100))));
+    Length raw = shrinkPercent <= 0 ? cut
+                                    : Length::nanometres(std::int64_t(
+                                          std::ceil(double(cut.nm()) / (1 - shrinkPercent / 100))));
     while (washed(raw, shrinkPercent) < cut)
         raw += Length::nanometres(1);
     return step * ceilDiv(raw, step);
@@ -117,13 +115,12 @@ private:
         NewBatting way;
         way.plan.pack = pack.name;
         way.plan.buy = {{std::string{pack.name}, pack.size.width, pack.size.length}};
-        way.plan.pieces.push_back(
-            {"1",
-             {Length{}, Length{}, needed_.width, needed_.length},
-             turned,
-             {Length{}, Length{}, turned ? needed_.length : needed_.width,
-              turned ? needed_.width : needed_.length},
-             0});
+        way.plan.pieces.push_back({"1",
+                                   {Length{}, Length{}, needed_.width, needed_.length},
+                                   turned,
+                                   {Length{}, Length{}, turned ? needed_.length : needed_.width,
+                                    turned ? needed_.width : needed_.length},
+                                   0});
         add(std::move(way));
     }
 
@@ -138,8 +135,8 @@ private:
                 const auto tall = [&](Size s) { return along ? s.length : s.width; };
                 if (tall(first) < height || tall(second) < height)
                     continue;
-                const auto joins = place({wide(first) - overlap_.before, wide(second) - overlap_.after},
-                                         across, along);
+                const auto joins = place(
+                    {wide(first) - overlap_.before, wide(second) - overlap_.after}, across, along);
                 if (!joins)
                     continue;
                 NewBatting way;
@@ -147,8 +144,8 @@ private:
                 way.plan.buy.assign(2, {std::string{pack.name}, pack.size.width, pack.size.length});
                 way.alongSeams = joins->alongSeams;
                 for (const int i : {0, 1}) {
-                    const Interval shown = i == 0 ? Interval{Length{}, joins->at[0]}
-                                                  : Interval{joins->at[0], across};
+                    const Interval shown =
+                        i == 0 ? Interval{Length{}, joins->at[0]} : Interval{joins->at[0], across};
                     piece(way, std::to_string(i + 1), {shown, along, height, (turns >> i & 1) != 0},
                           {rules_.trim, rules_.trim}, i);
                 }
@@ -220,7 +217,8 @@ private:
         finishRoll(std::move(way), width, cut);
     }
 
-    /// Where as few lengths of a strip as are long enough meet: even where they can be, off the seams.
+    /// Where as few lengths of a strip as are long enough meet: even where they can be, off the
+    /// seams.
     Joins blocks(Length w, Length height, bool along) const {
         // As far as n of them reach from an edge, with a join behind the last.
         const auto reach = [&](std::int64_t n, Length behind) {
@@ -232,9 +230,9 @@ private:
         Joins out;
         for (std::int64_t i = 1; i < n; ++i) {
             const Length before = i == 1 ? Length{} : out.at.back();
-            const Length most = std::min(i == 1 ? reach(1, overlap_.before)
-                                                : before + w - rules_.overlap,
-                                         height - kLeastShown);
+            const Length most =
+                std::min(i == 1 ? reach(1, overlap_.before) : before + w - rules_.overlap,
+                         height - kLeastShown);
             const Length least = height - reach(n - i, overlap_.after);
             const Length even = std::clamp(height * i / n, least, std::max(least, most));
             const Length at = nearSeam(even, along) ? offSeams(least, most, along) : even;
@@ -257,8 +255,8 @@ private:
         edges.push_back(lie.across);
         Length y;
         for (std::size_t i = 0; i < whole; ++i) {
-            piece(way, std::to_string(i + 1), {{edges[i], edges[i + 1]}, lie.along, lie.height, !lie.along},
-                  {Length{}, y}, 0);
+            piece(way, std::to_string(i + 1),
+                  {{edges[i], edges[i + 1]}, lie.along, lie.height, !lie.along}, {Length{}, y}, 0);
             y += lie.height;
         }
         const Interval strip{edges[edges.size() - 2], edges.back()};
@@ -293,8 +291,11 @@ private:
     };
 
     void piece(NewBatting& way, std::string name, Placed at, Point from, int bought) const {
-        BattingPiecePlaced p{std::move(name), area(at.shown, {Length{}, at.height}, at.along),
-                             at.turned, {}, bought};
+        BattingPiecePlaced p{std::move(name),
+                             area(at.shown, {Length{}, at.height}, at.along),
+                             at.turned,
+                             {},
+                             bought};
         p.onPiece = cutFor(p, from);
         way.plan.pieces.push_back(std::move(p));
     }
@@ -308,10 +309,11 @@ private:
         return {from.x, from.y, from.x + (p.turned ? l : w), from.y + (p.turned ? w : l)};
     }
 
-    void joinBetween(NewBatting& way, const std::vector<Length>& at, bool along, Length height) const {
+    void joinBetween(NewBatting& way, const std::vector<Length>& at, bool along,
+                     Length height) const {
         for (const Length x : at)
-            join(way, along ? Segment{{x, Length{}}, {x, height}}
-                            : Segment{{Length{}, x}, {height, x}});
+            join(way,
+                 along ? Segment{{x, Length{}}, {x, height}} : Segment{{Length{}, x}, {height, x}});
     }
 
     static void join(NewBatting& way, Segment s) {

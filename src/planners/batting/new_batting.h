@@ -28,9 +28,9 @@ struct Offered {
 };
 
 /// Every way worth comparing, each of what is offered: one pack; two of one size joined (trimmed on
-/// every edge), where no pack holds; and of every roll, along or across the quilt, one length, or as few
-/// lengths side by side as are wide enough, or one fewer with a strip turned a quarter that is
-/// pieced where it has to be. Joins keep 2 in off `seams` that run along them where they can.
+/// every edge), where no pack holds; and of every roll, along or across the quilt, one length, or
+/// as few lengths side by side as are wide enough, or one fewer with a strip turned a quarter that
+/// is pieced where it has to be. Joins keep 2 in off `seams` that run along them where they can.
 std::vector<NewBatting> newBatting(const Batting& rules, const Offered& offered, Size needed,
                                    Unit unit, const std::vector<Segment>& seams);
 

@@ -72,8 +72,10 @@ Sentence describe(const BattingPlan& plan, bool pieceStrip, Unit unit) {
     if (pieceStrip) {
         const bool along = plan.pieces.front().turned != plan.pieces.back().turned;
         const BattingPiecePlaced& strip = plan.pieces.back();
-        const Sentence wide = core::length(along ? strip.onPiece.length() : strip.onPiece.width(), unit);
-        const auto blocks = std::ranges::count(plan.pieces, strip.turned, &BattingPiecePlaced::turned);
+        const Sentence wide =
+            core::length(along ? strip.onPiece.length() : strip.onPiece.width(), unit);
+        const auto blocks =
+            std::ranges::count(plan.pieces, strip.turned, &BattingPiecePlaced::turned);
         return blocks == 1 ? core::says("%1, with a strip %2 wide: %3.", roll, wide, joins)
                            : core::says("%1, with a strip %2 wide, pieced from %3 lengths: %4.",
                                         roll, wide, blocks, joins);

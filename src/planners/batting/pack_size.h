@@ -25,8 +25,8 @@ inline constexpr std::array kPackSizes{
     PackSize{"king", {Length::inches(120), Length::inches(120)}},
 };
 
-/// By name, whatever the case of its letters, or by its size: "90 x 108", "90 × 108 in", bare numbers
-/// in `unit`. The name of the result is one of `kPackSizes`, or `text` itself.
+/// By name, whatever the case of its letters, or by its size: "90 x 108", "90 × 108 in", bare
+/// numbers in `unit`. The name of the result is one of `kPackSizes`, or `text` itself.
 std::optional<PackSize> packNamed(std::string_view text, Unit unit);
 
 /// The smallest that holds a size, turned or not. Nothing above 120 × 120 in.

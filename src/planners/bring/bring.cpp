@@ -123,10 +123,9 @@ private:
             }
         Sentences lengths;
         for (const auto& [length, count] : byLength)
-            lengths.push_back(byLength.size() > 1
-                                  ? core::says("%1 of %2", withSpare(count),
-                                               core::length(length, unit_))
-                                  : core::length(length, unit_));
+            lengths.push_back(byLength.size() > 1 ? core::says("%1 of %2", withSpare(count),
+                                                               core::length(length, unit_))
+                                                  : core::length(length, unit_));
         put(core::says("pins"), double(withSpare(all)), stash().pins, core::commaList(lengths));
     }
 

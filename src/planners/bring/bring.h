@@ -27,8 +27,8 @@ Clips clipsAtOnce(const std::vector<QuiltPlan>& quilts);
 ///
 /// Names of items: "pins" (their lengths are in `unit`), "fuse squares, 3/4 in", "clips that hold 3
 /// in", "clamps", "tape", "joining strip", "centre marks", "closing tools", "irons", "heat-safe
-/// pads", "backing: <fabric>", "batting: <pack>", "batting off the roll, 96 in wide", "leftover batting
-/// pieces". What fabric and batting are to be bought has a sentence for the shop in `note`.
+/// pads", "backing: <fabric>", "batting: <pack>", "batting off the roll, 96 in wide", "leftover
+/// batting pieces". What fabric and batting are to be bought has a sentence for the shop in `note`.
 std::vector<Supply> planSupplies(const Session& session, const std::vector<QuiltPlan>& quilts);
 
 } // namespace bastewright

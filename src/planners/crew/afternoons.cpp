@@ -77,11 +77,11 @@ public:
                 if (const auto at = ids.find(id); at != ids.end())
                     p.after.push_back(at->second);
             // Everybody at their own part: the plan has the middle of the slowest already.
-            p.apart = (t.kind == TaskKind::clamp || t.kind == TaskKind::reclamp) &&
-                      t.people.size() > 1;
+            p.apart =
+                (t.kind == TaskKind::clamp || t.kind == TaskKind::reclamp) && t.people.size() > 1;
             if (p.apart)
-                p.seconds /= middleOfSlowest(std::vector<double>(t.people.size(), 1.0),
-                                             spreadOfWork());
+                p.seconds /=
+                    middleOfSlowest(std::vector<double>(t.people.size(), 1.0), spreadOfWork());
             pieces_.push_back(std::move(p));
         }
         ends_.resize(pieces_.size());
@@ -95,8 +95,8 @@ public:
         const double common = from_.common.middle + open;
         for (std::size_t p = 0; p < names_.size(); ++p) {
             const PaceDoubt& d = doubts_[p];
-            slow_[p] = std::exp(from_.common.middle + d.ofCommon * open + d.middle +
-                                d.spread * normal());
+            slow_[p] =
+                std::exp(from_.common.middle + d.ofCommon * open + d.middle + d.spread * normal());
             free_[p] = std::max(now, p < from_.hands.size() ? double(from_.hands[p].from) : now);
         }
         const double all = std::exp(common);
@@ -137,9 +137,11 @@ private:
         Piece p{.seconds = double((b.end - std::max(b.start, from_.now)).count()),
                 .start = double(b.start.count()),
                 .isBreak = true};
-        if (b.people.empty()) { // all who are there then: nobody waits for who comes later or is gone
+        if (b.people
+                .empty()) { // all who are there then: nobody waits for who comes later or is gone
             for (std::size_t who = 0; who < from_.hands.size(); ++who)
-                if (from_.hands[who].from < b.end.count() && b.start.count() < from_.hands[who].until)
+                if (from_.hands[who].from < b.end.count() &&
+                    b.start.count() < from_.hands[who].until)
                     p.people.push_back(who);
         } else {
             for (const auto& who : b.people)

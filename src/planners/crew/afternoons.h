@@ -14,8 +14,8 @@ namespace bastewright::crew {
 struct PaceDoubt {
     double middle = 0;
     double spread = 0;
-    /// How much of what is open of the common part is open of this person too: of somebody whose own
-    /// time is known well, little.
+    /// How much of what is open of the common part is open of this person too: of somebody whose
+    /// own time is known well, little.
     double ofCommon = 1;
 };
 
@@ -32,10 +32,10 @@ struct AfternoonFrom {
 /// Before anything is learnt.
 AfternoonFrom afternoonOf(const std::vector<Hand>& hands, Seconds now);
 
-/// When the last of the tasks is done: the middle and nine in ten of simulated afternoons, always the
-/// same for the same question. Tasks keep their people and order; each begins when what it waits for
-/// has ended and its people are there; a break is taken where it is planned, when the work before it
-/// is through.
+/// When the last of the tasks is done: the middle and nine in ten of simulated afternoons, always
+/// the same for the same question. Tasks keep their people and order; each begins when what it
+/// waits for has ended and its people are there; a break is taken where it is planned, when the
+/// work before it is through.
 FinishRange finishRange(std::span<const Task> tasks, std::span<const PlannedBreak> breaks,
                         const AfternoonFrom& from);
 

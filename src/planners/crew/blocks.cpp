@@ -16,7 +16,8 @@ constexpr int kChanges = 80, kSchedules = 100;
 
 class HandingOut {
 public:
-    HandingOut(const Given& given, const std::vector<QuiltTable>& tables, std::vector<Block>& blocks)
+    HandingOut(const Given& given, const std::vector<QuiltTable>& tables,
+               std::vector<Block>& blocks)
         : given_{given}
         , tables_{tables}
         , blocks_{blocks} {
@@ -31,8 +32,8 @@ public:
         mean_ = n > 0 ? sum / n : 1;
         people_ = n;
         for (const Block& b : blocks)
-            work_.push_back(passWork(given, tables[static_cast<std::size_t>(b.job)], b.job, b.pass,
-                                     quickest_));
+            work_.push_back(
+                passWork(given, tables[static_cast<std::size_t>(b.job)], b.job, b.pass, quickest_));
     }
 
     void run(int effort, const std::stop_token& stop) {
@@ -57,7 +58,8 @@ public:
         for (int k = 0; k < kChanges * std::max(1, effort) && !stop.stop_requested(); ++k) {
             auto changed = counts;
             // One pass, or all of a table's from some pass on.
-            const auto at = static_cast<std::size_t>(random.below(static_cast<int>(changed.size())));
+            const auto at =
+                static_cast<std::size_t>(random.below(static_cast<int>(changed.size())));
             const int by = random.below(2) != 0 ? 1 : -1;
             const bool more = random.below(2) != 0;
             for (std::size_t j = at; j < (more ? changed.size() : at + 1); ++j)
@@ -70,7 +72,8 @@ public:
             }
         }
         const Problem problem = problemOf(counts);
-        best = search(problem, best, {.schedules = kSchedules * std::max(1, effort)}, stop).schedule;
+        best =
+            search(problem, best, {.schedules = kSchedules * std::max(1, effort)}, stop).schedule;
         take(best);
     }
 
@@ -130,8 +133,9 @@ private:
             const auto chosen = [&](int p) {
                 return std::ranges::find(s.crew[k], p) != s.crew[k].end() ? 0 : 1;
             };
-            std::ranges::stable_sort(free, {},
-                                     [&](int p) { return std::pair{stays(p), chosen(p)}; });
+            std::ranges::stable_sort(free, {}, [&](int p) {
+                return std::pair{stays(p), chosen(p)};
+            });
             const std::size_t n = s.crew[k].size();
             if (free.size() >= n)
                 b.team.assign(free.begin(), free.begin() + static_cast<std::ptrdiff_t>(n));
@@ -141,7 +145,8 @@ private:
             handsForTheShift(b, end, free, busy);
             std::ranges::sort(b.team);
             for (const int p : b.team)
-                busy[static_cast<std::size_t>(p)] = std::max(busy[static_cast<std::size_t>(p)], end);
+                busy[static_cast<std::size_t>(p)] =
+                    std::max(busy[static_cast<std::size_t>(p)], end);
             before[b.surface] = b.team;
             out.push_back(std::move(b));
         }
@@ -163,7 +168,8 @@ private:
         return out;
     }
 
-    /// Puts somebody of those free in for somebody not needed, where a table has nobody for something.
+    /// Puts somebody of those free in for somebody not needed, where a table has nobody for
+    /// something.
     void complete(Block& b, const std::vector<int>& free, const std::vector<int>& busy) const {
         const auto needs = skills(b);
         const auto has = [&](const std::vector<int>& team, auto may) {
@@ -190,9 +196,8 @@ private:
             const auto spare = std::ranges::find_if(b.team, [&](int p) {
                 std::vector<int> rest = b.team;
                 std::erase(rest, p);
-                return std::ranges::all_of(needs, [&](auto other) {
-                    return has(rest, other) || !has(b.team, other);
-                });
+                return std::ranges::all_of(
+                    needs, [&](auto other) { return has(rest, other) || !has(b.team, other); });
             });
             if (spare != b.team.end())
                 *spare = *able;
@@ -201,8 +206,8 @@ private:
         }
     }
 
-    /// As many who lift as the shift into the pass asks for: whoever is free, else whoever is through
-    /// first elsewhere.
+    /// As many who lift as the shift into the pass asks for: whoever is free, else whoever is
+    /// through first elsewhere.
     void handsForTheShift(Block& b, int end, const std::vector<int>& free,
                           const std::vector<int>& busy) const {
         const Pass& pass = given_.quilts[static_cast<std::size_t>(b.job)].passes[b.pass];

@@ -15,9 +15,9 @@ struct Block {
 };
 
 /// For several tables: who is at which table for which pass, and in which order the passes begin.
-/// How many go to a table comes from the bound's prices of tables and people, and is varied; who and
-/// when is a resource-constrained project (problem.h), searched. People stay at a table as long as
-/// that costs nothing.
+/// How many go to a table comes from the bound's prices of tables and people, and is varied; who
+/// and when is a resource-constrained project (problem.h), searched. People stay at a table as long
+/// as that costs nothing.
 void handOut(const Given& given, const std::vector<QuiltTable>& tables, std::vector<Block>& blocks,
              int effort, const std::stop_token& stop);
 

@@ -118,8 +118,8 @@ private:
                         if (hands_[h].helper.name == s.person) {
                             const StandingPlace& e = s.edges.front();
                             const auto origin = isAcross(e.side) ? p.table.x0 : p.table.y0;
-                            stood[static_cast<int>(h)] = onTheWayRound(
-                                tables_[q].sides(), e.side, e.along.middle() - origin);
+                            stood[static_cast<int>(h)] = onTheWayRound(tables_[q].sides(), e.side,
+                                                                       e.along.middle() - origin);
                         }
                 }
             }
@@ -151,7 +151,9 @@ private:
         for (std::size_t q = 0; q < quilts_.size() && q < session_.jobs.size(); ++q)
             for (std::size_t p = 0; p < quilts_[q].passes.size(); ++p)
                 if (!isBehind(situation_, static_cast<int>(q), quilts_[q].passes[p])) {
-                    Block b{.job = static_cast<int>(q), .pass = p, .surface = quilts_[q].surface.number};
+                    Block b{.job = static_cast<int>(q),
+                            .pass = p,
+                            .surface = quilts_[q].surface.number};
                     for (std::size_t h = 0; h < hands_.size(); ++h)
                         if (hands_[h].from < kAlways)
                             b.team.push_back(static_cast<int>(h));
@@ -182,7 +184,8 @@ private:
         for (std::size_t k = 0; k < blocks.size(); ++k) {
             const Block& b = blocks[k];
             const bool firstHere = !ready.contains(b.surface);
-            PassStart start{.job = b.job, .pass = b.pass, .team = b.team, .barrier = barrier[b.surface]};
+            PassStart start{
+                .job = b.job, .pass = b.pass, .team = b.team, .barrier = barrier[b.surface]};
             start.ready = firstHere ? now : ready[b.surface];
             if (firstHere)
                 rest[b.surface] = static_cast<int>(situation_.lastRest.count());
@@ -244,8 +247,8 @@ private:
         sayFindings({*given_, helpers_, crews_, passes_}, plan_.tasks, plan_.findings);
         plan_.bound = std::min(plan_.finish, earliestFinish(*given_, tables_, blocks, passes_));
         if (options_.range)
-            plan_.range = finishRange(plan_.tasks, plan_.breaks,
-                                      afternoonOf(hands_, situation_.now));
+            plan_.range =
+                finishRange(plan_.tasks, plan_.breaks, afternoonOf(hands_, situation_.now));
     }
 
     void tellPass(const Block& block, PassPlan& pass) {
@@ -289,7 +292,7 @@ private:
     std::vector<std::vector<PassCrew>> crews_; ///< by quilt and pass
     std::map<int, Letters> letters_;           ///< by surface
     std::vector<PassPlan> passes_;             ///< by block
-    bool several_ = false; ///< tables in use
+    bool several_ = false;                     ///< tables in use
     int end_ = 0;
     CrewPlan plan_;
 };

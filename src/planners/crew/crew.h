@@ -9,8 +9,8 @@
 namespace bastewright {
 
 struct CrewOptions {
-    int effort = 1;      ///< scales the number of schedules tried for several tables
-    bool range = true;   ///< the finish is simulated too; false where only its middle is asked for
+    int effort = 1;    ///< scales the number of schedules tried for several tables
+    bool range = true; ///< the finish is simulated too; false where only its middle is asked for
 };
 
 struct CrewPlan {
@@ -22,14 +22,14 @@ struct CrewPlan {
     Findings findings; ///< a zone nobody can reach, hours too short, nobody may iron, …
 };
 
-/// Who stands where, does what, when (docs/computation/crew.md). `quilts` come with their surface and
-/// passes, `points` with every quilt's points; the quilts get their zones, their passes zones and
-/// stretches. Quilts with the same surface number follow one another in order, others run side by
-/// side. Where hours are too short the plan runs past them, and a finding of level stop says by how
-/// much. Pure and deterministic. A stop makes it quicker and no less complete.
+/// Who stands where, does what, when (docs/computation/crew.md). `quilts` come with their surface
+/// and passes, `points` with every quilt's points; the quilts get their zones, their passes zones
+/// and stretches. Quilts with the same surface number follow one another in order, others run side
+/// by side. Where hours are too short the plan runs past them, and a finding of level stop says by
+/// how much. Pure and deterministic. A stop makes it quicker and no less complete.
 CrewPlan planCrew(const Session& session, std::vector<QuiltPlan>& quilts,
-                  std::span<const std::vector<PlacedPoint>> points,
-                  const CrewOptions& options = {}, std::stop_token stop = {});
+                  std::span<const std::vector<PlacedPoint>> points, const CrewOptions& options = {},
+                  std::stop_token stop = {});
 
 /// The same of what is left, by the same rules: from `situation.now` on, with who is there, what is
 /// done and what is in hand. Passes in which zones are begun keep those; all else is shared anew.

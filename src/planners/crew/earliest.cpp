@@ -67,8 +67,8 @@ public:
             case TaskKind::clamp:
             case TaskKind::reclamp: {
                 std::size_t hands = 0;
-                sum += holdSeconds(t.kind == TaskKind::clamp ? holdsOf(p) : clampsOf(p), paces,
-                                   hands);
+                sum +=
+                    holdSeconds(t.kind == TaskKind::clamp ? holdsOf(p) : clampsOf(p), paces, hands);
                 break;
             }
             default:
@@ -81,8 +81,8 @@ public:
     }
 
 private:
-    /// Everybody can reach so much from where they belong: no set of people is through before it has
-    /// done what nobody else reaches.
+    /// Everybody can reach so much from where they belong: no set of people is through before it
+    /// has done what nobody else reaches.
     double call(TaskKind kind, const PassPlan& plan) const {
         const PassCrew& crew = plan.crew;
         const std::size_t n = crew.people.size();
@@ -251,7 +251,8 @@ Seconds earliestFinish(const Given& given, std::vector<QuiltTable>& tables,
     // At every table the same breaks, which are nobody's time and the table's.
     double several = earliestOfSeveral(given, tables, blocks);
     if (given.session.setting.proposeBreaks && given.told.empty())
-        several = std::max(several, several * (1 + double(kBreakLasts) / kBreakAtLast) - kBreakLasts);
+        several =
+            std::max(several, several * (1 + double(kBreakLasts) / kBreakAtLast) - kBreakLasts);
     return Seconds{now + static_cast<int>(several)};
 }
 

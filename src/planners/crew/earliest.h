@@ -12,9 +12,9 @@ Seconds earliestFinish(const Given& given, std::vector<QuiltTable>& tables,
 /// How a pass's time goes with how many are at its table, people counted in the quickest one's
 /// pace: steps of a few, which do not go with it, and the calls that do.
 struct PassWork {
-    double fixed = 0;       ///< seconds at the quickest one's pace
-    double shared = 0;      ///< hands' work of the pass, seconds at the quickest one's pace
-    int settles = 0;        ///< calls at which everybody steps up to a zone
+    double fixed = 0;  ///< seconds at the quickest one's pace
+    double shared = 0; ///< hands' work of the pass, seconds at the quickest one's pace
+    int settles = 0;   ///< calls at which everybody steps up to a zone
     /// The least it takes with so many (1 or more, not always whole).
     double least(double people) const;
 };

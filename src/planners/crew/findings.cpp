@@ -22,8 +22,8 @@ Sentence zoneNames(const std::vector<const Zone*>& zones) {
     return core::commaList(names);
 }
 
-/// The least reach that gets to every point of a zone from straight in front of it; nothing where no
-/// side is open.
+/// The least reach that gets to every point of a zone from straight in front of it; nothing where
+/// no side is open.
 std::optional<Length> leastReach(const Rect& table, const std::vector<Side>& closed,
                                  const Zone& zone) {
     std::optional<Length> out;
@@ -72,9 +72,11 @@ private:
         return quilt(q).name.empty() ? core::says("Quilt") : Sentence{quilt(q).name};
     }
     bool worked(std::size_t q, const Zone& z, TaskKind kind) const {
-        return std::ranges::any_of(tasks_, [&](const Task& t) {
-                   return t.job == static_cast<int>(q) && t.zone == z.id && t.kind == kind;
-               }) ||
+        return std::ranges::any_of(tasks_,
+                                   [&](const Task& t) {
+                                       return t.job == static_cast<int>(q) && t.zone == z.id &&
+                                              t.kind == kind;
+                                   }) ||
                f_.given.situation.done.contains(taskId(static_cast<int>(q), z.pass, z.id, kind)) ||
                f_.given.situation.setAside.contains({static_cast<int>(q), z.id});
     }
@@ -90,8 +92,7 @@ private:
             const TaskKind first = dots ? TaskKind::dotLower : TaskKind::placeOpen;
             if (!z.reached) {
                 unreached.push_back(&z.zone);
-                if (const auto least =
-                        leastReach(pass.table, quilt(q).surface.closed, z.zone))
+                if (const auto least = leastReach(pass.table, quilt(q).surface.closed, z.zone))
                     reach = std::max(reach.value_or(Length{}), *least);
             } else if (!worked(q, z.zone, first)) {
                 unworked.push_back(&z.zone);
@@ -107,7 +108,8 @@ private:
         const bool anybody =
             std::ranges::any_of(f_.helpers, [](const Helper& h) { return h.pins; });
         if (!anybody && !(unreached.empty() && unworked.empty()))
-            stop(core::says("Nobody here works at the zones: everybody leads, walks round and checks."),
+            stop(core::says(
+                     "Nobody here works at the zones: everybody leads, walks round and checks."),
                  core::says("Let one helper pin."));
         else if (!unreached.empty())
             stop(core::says("%1, pass %2: nobody reaches all of zone %3 from an open side.",
@@ -172,15 +174,14 @@ private:
             return;
         const int lifters = liftersAt(q, *most);
         say(out_, Finding::Level::warn, "/helpers",
-            lifters == 1
-                ? core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
-                             "there is 1.",
-                             nameOf(q), most->number, std::lround(most->liftKilograms),
-                             most->liftPeople)
-                : core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
-                             "there are %5.",
-                             nameOf(q), most->number, std::lround(most->liftKilograms),
-                             most->liftPeople, lifters),
+            lifters == 1 ? core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
+                                      "there is 1.",
+                                      nameOf(q), most->number, std::lround(most->liftKilograms),
+                                      most->liftPeople)
+                         : core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
+                                      "there are %5.",
+                                      nameOf(q), most->number, std::lround(most->liftKilograms),
+                                      most->liftPeople, lifters),
             core::says("Ask for more hands at the shifts, or slide the quilt in short steps."));
     }
 

@@ -25,7 +25,8 @@ Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
     if (zone.points.empty())
         return core::says("There is nothing to do at zone %1.", name);
     if (includes(TaskKind::closePins) && !helper.closes)
-        return core::says("%1 does not close pins, and zone %2 has to be closed.", helper.name, name);
+        return core::says("%1 does not close pins, and zone %2 has to be closed.", helper.name,
+                          name);
     if (includes(TaskKind::press) && !helper.irons)
         return core::says("%1 does not iron, and zone %2 has to be pressed.", helper.name, name);
     const Pass* pass = findPass(quilt, zone.pass);
@@ -50,9 +51,10 @@ Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
     if (bestPlace(helper, pass->table, kept, zone.points, !s.floor))
         return {};
     if (bestPlace(helper, pass->table, open, zone.points, !s.floor))
-        return core::says("%1 keeps to one side of the table and does not reach all of zone %2 from "
-                          "there.",
-                          helper.name, name);
+        return core::says(
+            "%1 keeps to one side of the table and does not reach all of zone %2 from "
+            "there.",
+            helper.name, name);
     return core::says("%1 does not reach all of zone %2 from an open side: their reach is %3.",
                       helper.name, name, core::length(helper.reach, unit));
 }

@@ -27,7 +27,8 @@ Hand handOf(const Helper& helper, ClockTime start);
 
 std::vector<Hand> handsOf(const std::vector<Helper>& helpers, ClockTime start);
 
-/// Breaks for everybody that somebody has told of, by start; what lies before the start is left out.
+/// Breaks for everybody that somebody has told of, by start; what lies before the start is left
+/// out.
 std::vector<PlannedBreak> toldBreaks(const Setting& setting);
 
 // What a person must be able to do. Who is seated does not walk round the table.

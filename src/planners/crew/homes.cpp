@@ -23,9 +23,7 @@ bool isOpen(const TableSides& t, Side side) {
 }
 
 int mostAt(const TableSides& t, Side side) {
-    return isOpen(t, side)
-               ? std::max(1, static_cast<int>(sizeOf(t, side).nm() / kRoom.nm()))
-               : 0;
+    return isOpen(t, side) ? std::max(1, static_cast<int>(sizeOf(t, side).nm() / kRoom.nm())) : 0;
 }
 
 Rect ownRect(const TableSides& t) {
@@ -58,8 +56,9 @@ void shareSide(const TableSides& t, Side side, std::span<Home* const> along,
     Length at = work.lo;
     for (Home* h : along) {
         const double share = helpers[static_cast<std::size_t>(h->person)]->pace / all;
-        const Length size = room + Length::nanometres(static_cast<std::int64_t>(
-                                       share * static_cast<double>(over.nm())));
+        const Length size =
+            room +
+            Length::nanometres(static_cast<std::int64_t>(share * static_cast<double>(over.nm())));
         h->own = {at, at + size};
         h->at = h->own.middle();
         at += size;
@@ -94,7 +93,8 @@ std::vector<PerSide<int>> spreads(const TableSides& t, int people, bool evenly) 
     const PerSide<int> most{mostAt(t, Side::head), mostAt(t, Side::foot), mostAt(t, Side::left),
                             mostAt(t, Side::right)};
     const auto even = [evenly](int a, int b, int mostA, int mostB) {
-        // As even as their rooms allow: the fuller one is not ahead by two while the other has room.
+        // As even as their rooms allow: the fuller one is not ahead by two while the other has
+        // room.
         return !evenly || std::abs(a - b) <= 1 || (a > b ? b == mostB : a == mostA);
     };
     for (int across = 0; across <= people; ++across)
@@ -124,9 +124,8 @@ std::optional<std::vector<Home>> homesFor(const TableSides& t, const PerSide<int
     if (out.size() != n)
         return {};
     const auto take = [&](int person, std::optional<Side> side) {
-        const auto free = std::ranges::find_if(out, [&](const Home& h) {
-            return h.person == kNobody && (!side || h.side == *side);
-        });
+        const auto free = std::ranges::find_if(
+            out, [&](const Home& h) { return h.person == kNobody && (!side || h.side == *side); });
         if (free == out.end())
             return false;
         free->person = person;
@@ -177,18 +176,16 @@ Post postOf(const TableSides& t, const std::vector<Home>& homes, std::size_t k,
     } else if (roaming == Roaming::everywhere || alone) {
         edges = openSides(ownRect(t), t.closed);
         // Their own side first.
-        std::ranges::stable_sort(edges, {}, [&](const StandingPlace& e) {
-            return e.side == home.side ? 0 : 1;
-        });
+        std::ranges::stable_sort(
+            edges, {}, [&](const StandingPlace& e) { return e.side == home.side ? 0 : 1; });
     } else {
         edges.push_back(
-            {home.side,
-             roaming == Roaming::little ? grown(home.own, kStep, whole) : whole});
+            {home.side, roaming == Roaming::little ? grown(home.own, kStep, whole) : whole});
         // Round each corner onto a side where nobody belongs; half of it is the next one's.
         const std::size_t at = roundIndex(home.side);
         for (const bool onward : {true, false}) {
-            const bool nearCorner = onward != against(home.side) ? home.own.hi == whole.hi
-                                                                  : home.own.lo == whole.lo;
+            const bool nearCorner =
+                onward != against(home.side) ? home.own.hi == whole.hi : home.own.lo == whole.lo;
             const Side side = kRound[(at + (onward ? 1 : 3)) % 4];
             const bool taken =
                 std::ranges::any_of(homes, [&](const Home& h) { return h.side == side; });
@@ -198,10 +195,10 @@ Post postOf(const TableSides& t, const std::vector<Home>& homes, std::size_t k,
             const bool shared =
                 std::ranges::any_of(homes, [&](const Home& h) { return h.side == beyond; });
             const Length size = sizeOf(t, side);
-            edges.push_back({side, fromCorner(t, side, onward,
-                                              shared && roaming == Roaming::little
-                                                  ? size / 2 + kStep / 2
-                                                  : size)});
+            edges.push_back(
+                {side,
+                 fromCorner(t, side, onward,
+                            shared && roaming == Roaming::little ? size / 2 + kStep / 2 : size)});
         }
     }
     const Length x = table.x0, y = table.y0;
@@ -224,7 +221,8 @@ bool keepSeats(const TableSides& t, std::vector<Home>& homes,
         const auto was = stood.find(h.person);
         if (!helpers[static_cast<std::size_t>(h.person)]->seated || was == stood.end())
             continue;
-        const Length from = onTheWayRound(t, h.side, against(h.side) ? sizeOf(t, h.side) : Length{});
+        const Length from =
+            onTheWayRound(t, h.side, against(h.side) ? sizeOf(t, h.side) : Length{});
         const Length along = was->second - from;
         if (along < Length{} || along > sizeOf(t, h.side))
             return false;

@@ -19,9 +19,9 @@ struct Home {
 };
 
 struct TableSides {
-    Length width, length;      ///< of the whole surface as the quilt lies on it
+    Length width, length; ///< of the whole surface as the quilt lies on it
     std::vector<Side> closed;
-    Interval workX, workY;     ///< where there is work in any pass
+    Interval workX, workY; ///< where there is work in any pass
 };
 
 /// How far round the table somebody may go for their part: a step or two beyond their own, or
@@ -29,9 +29,9 @@ struct TableSides {
 enum class Roaming { little, ownSides, everywhere };
 
 /// Who belongs where: how many at each side, then people in this order round the table (head from
-/// left to right, right side, foot from right to left, left side), `turn` places on. People of a side
-/// share it by their paces. Nothing where somebody finds no room (24 in), has a wish (`side`) that
-/// is not met, or a side is closed.
+/// left to right, right side, foot from right to left, left side), `turn` places on. People of a
+/// side share it by their paces. Nothing where somebody finds no room (24 in), has a wish (`side`)
+/// that is not met, or a side is closed.
 std::optional<std::vector<Home>> homesFor(const TableSides& table, const PerSide<int>& count,
                                           std::span<const int> people,
                                           std::span<const Helper* const> helpers, int turn,

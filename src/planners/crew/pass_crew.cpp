@@ -57,9 +57,8 @@ PassCrew PassSteps::keptCrew() {
     const auto here = [&](int p) {
         return p >= 0 && std::ranges::find(pinners_, p) != pinners_.end();
     };
-    const bool same =
-        std::ranges::all_of(before, here) &&
-        std::ranges::all_of(pinners_, [&](int p) { return before.contains(p); });
+    const bool same = std::ranges::all_of(before, here) &&
+                      std::ranges::all_of(pinners_, [&](int p) { return before.contains(p); });
     PassCrew out;
     std::vector<Rect> rest;
     std::vector<PlacedPoint> points;

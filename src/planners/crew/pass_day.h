@@ -7,8 +7,8 @@
 namespace bastewright::crew {
 
 /// Breaks are proposed where work would go on for longer than an hour and a half: between passes
-/// after 75 minutes or so, else before the call that would end after 105 (common practice: every 75 to
-/// 90 minutes); nobody is at work for two hours.
+/// after 75 minutes or so, else before the call that would end after 105 (common practice: every 75
+/// to 90 minutes); nobody is at work for two hours.
 inline constexpr int kProposeBeyond = 90 * 60, kBreakAtLast = 105 * 60, kBreakLasts = 10 * 60;
 
 /// Everything that does not change while a session is planned.
@@ -18,19 +18,20 @@ struct Given {
     const std::vector<QuiltPlan>& quilts;
     const Situation& situation;
     std::vector<PlannedBreak> told; ///< breaks for everybody, by start
-    std::vector<std::pair<int, int>> ironsUsed{}; ///< when each iron is in use at a table planned before
+    std::vector<std::pair<int, int>>
+        ironsUsed{}; ///< when each iron is in use at a table planned before
 };
 
 /// What one pass begins from.
 struct PassStart {
     int job = 0;
-    std::size_t pass = 0;              ///< index
-    std::vector<int> team;             ///< who is at this table
-    int ready = 0;                     ///< seconds from the session's start
-    std::vector<std::string> barrier;  ///< ids of what has to have ended
-    bool firstOnTheTable = true;       ///< the tables have still to be set up
-    int lastRest = 0;                  ///< when the last break ended
-    std::map<int, int> work{};         ///< seconds each has worked so far
+    std::size_t pass = 0;                   ///< index
+    std::vector<int> team;                  ///< who is at this table
+    int ready = 0;                          ///< seconds from the session's start
+    std::vector<std::string> barrier;       ///< ids of what has to have ended
+    bool firstOnTheTable = true;            ///< the tables have still to be set up
+    int lastRest = 0;                       ///< when the last break ended
+    std::map<int, int> work{};              ///< seconds each has worked so far
     std::vector<const PassCrew*> earlier{}; ///< of the passes before this, by index
     /// From here to the end of the work at this table, and to the end of this pass, about; for
     /// proposing breaks. 0: none is proposed.
@@ -38,19 +39,19 @@ struct PassStart {
 };
 
 struct PassPlan {
-    std::vector<Task> tasks;            ///< those that are not done
+    std::vector<Task> tasks; ///< those that are not done
     PassCrew crew;
-    std::vector<PlannedBreak> breaks;   ///< proposed
+    std::vector<PlannedBreak> breaks; ///< proposed
     std::vector<std::string> barrier;
-    std::map<int, int> work;            ///< seconds each has worked by then
+    std::map<int, int> work; ///< seconds each has worked by then
     int start = 0, end = 0, lastRest = 0;
-    int overtime = 0;                   ///< seconds beyond somebody's hours
-    int pinsFrom = 0, pinsUntil = 0;    ///< from the first zone work to the last
-    std::set<Sentence> nobody;          ///< work that nobody could do, said once each
+    int overtime = 0;                ///< seconds beyond somebody's hours
+    int pinsFrom = 0, pinsUntil = 0; ///< from the first zone work to the last
+    std::set<Sentence> nobody;       ///< work that nobody could do, said once each
 };
 
-/// Plans one pass with those of the team who can be there from its first pin to the last; of several
-/// choices the one that ends first.
+/// Plans one pass with those of the team who can be there from its first pin to the last; of
+/// several choices the one that ends first.
 PassPlan planPass(const Given& given, QuiltTable& table, Letters& letters, const PassStart& start);
 
 /// The id of a task.

@@ -86,8 +86,7 @@ void PassSteps::pinCalls() {
 
 void PassSteps::dotCalls() {
     const auto fold = [&](TaskKind kind) {
-        teamStep(kind, those(lays), 1, 2,
-                 [&](Paces paces) { return foldSeconds(pass(), paces); });
+        teamStep(kind, those(lays), 1, 2, [&](Paces paces) { return foldSeconds(pass(), paces); });
     };
     fold(TaskKind::foldBack);
     zoneCall(TaskKind::dotLower);
@@ -112,8 +111,8 @@ void PassSteps::afterwards() {
              [](Paces paces) { return together(kHandOver, paces); });
 }
 
-/// Thick batting: turned once by everybody who lifts, every zone pressed again from the back, pass by
-/// pass in reverse as the quilt slides home. The slides are in the time of turning.
+/// Thick batting: turned once by everybody who lifts, every zone pressed again from the back, pass
+/// by pass in reverse as the quilt slides home. The slides are in the time of turning.
 void PassSteps::fromTheBack() {
     lift(TaskKind::turnOver, those(lays).size(),
          [&](Paces paces) { return turnSeconds(quilt(), paces); });
@@ -142,7 +141,8 @@ std::vector<int> PassSteps::those(bool (*may)(const Helper&)) const {
 
 int PassSteps::clearOfBreaks(int t, int seconds) const {
     for (const PlannedBreak& b : given_.told) {
-        const auto from = static_cast<int>(b.start.count()), until = static_cast<int>(b.end.count());
+        const auto from = static_cast<int>(b.start.count()),
+                   until = static_cast<int>(b.end.count());
         if (from < t + seconds && t < until)
             t = until;
     }
@@ -167,14 +167,14 @@ std::vector<int> PassSteps::times(const std::vector<int>& who) const {
 }
 
 std::optional<PassSteps::Team> PassSteps::chooseAt(const std::vector<int>& who, std::size_t n,
-                                                   const Takes& takes, int t,
-                                                   bool overtime) const {
+                                                   const Takes& takes, int t, bool overtime) const {
     std::vector<int> order = who;
     const auto load = [&](int p) {
         const auto at = out_.work.find(p);
         return at == out_.work.end() ? 0 : at->second;
     };
-    // The quickest; of equals who has had least to do. Beyond everybody's hours: who is there longest.
+    // The quickest; of equals who has had least to do. Beyond everybody's hours: who is there
+    // longest.
     std::ranges::stable_sort(order, {}, [&](int p) {
         return std::tuple{overtime ? -hand(p).until : 0, -pace(p), load(p), p};
     });
@@ -222,8 +222,7 @@ PassSteps::Team PassSteps::choose(const std::vector<int>& who, std::size_t least
 // ----------------------------------------------------------------------------------- steps
 
 bool PassSteps::done(TaskKind kind, std::string_view zone, bool fromBack) const {
-    return given_.situation.done.contains(
-        taskId(start_.job, pass().number, zone, kind, fromBack));
+    return given_.situation.done.contains(taskId(start_.job, pass().number, zone, kind, fromBack));
 }
 
 const Task* PassSteps::taskBefore(const std::string& id) const {
@@ -318,8 +317,8 @@ void PassSteps::lift(TaskKind kind, std::size_t people, const Takes& takes) {
         ever += hand(p).firstTime(now_, 1) < kAlways ? 1 : 0;
     if (ever == 0) // beyond everybody's hours
         ever = who.size();
-    const std::size_t n = std::clamp<std::size_t>(std::min(people, ever), 1,
-                                                  std::max<std::size_t>(1, who.size()));
+    const std::size_t n =
+        std::clamp<std::size_t>(std::min(people, ever), 1, std::max<std::size_t>(1, who.size()));
     teamStep(kind, who, n, std::max<std::size_t>(n, std::min<std::size_t>(2, who.size())), takes);
 }
 

@@ -29,7 +29,8 @@ private:
     void afterwards();
     void fromTheBack();
 
-    /// A step of a few people together; takes as many of `who`, between two numbers, as end it soonest.
+    /// A step of a few people together; takes as many of `who`, between two numbers, as end it
+    /// soonest.
     void teamStep(TaskKind kind, const std::vector<int>& who, std::size_t least, std::size_t most,
                   const Takes& takes);
     /// A step of everybody who is there.

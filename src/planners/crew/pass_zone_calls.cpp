@@ -76,14 +76,14 @@ bool PassSteps::give(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew, 
 
 bool PassSteps::giveSomehow(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew,
                             const Pass& pass) const {
-    return give(work, p, kind, crew, pass) || (hand(p).helper.side &&
-                                               give(work, p, kind, crew, pass, Keeping::nothing));
+    return give(work, p, kind, crew, pass) ||
+           (hand(p).helper.side && give(work, p, kind, crew, pass, Keeping::nothing));
 }
 
 /// Somebody of the team who is there, may do it and reaches it, in nobody's way, from the side they
 /// keep to: who has least to do.
-bool PassSteps::giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& crew,
-                               const Pass& pass, const std::vector<ZoneJob>& others) {
+bool PassSteps::giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& crew, const Pass& pass,
+                               const std::vector<ZoneJob>& others) {
     std::optional<ZoneJob> best;
     std::tuple<bool, bool, bool, int> bestIs{};
     for (const int p : start_.team)
@@ -97,8 +97,8 @@ bool PassSteps::giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& cre
             int load = one.seconds;
             for (const ZoneJob& o : others)
                 load += o.person == p && o.zone != one.zone ? o.seconds : 0;
-            const std::tuple is{inSomebodysWay(one, others),
-                                hand(p).firstTime(now_, load) > now_, leaves, load};
+            const std::tuple is{inSomebodysWay(one, others), hand(p).firstTime(now_, load) > now_,
+                                leaves, load};
             if (hand(p).firstTime(now_, 1) < kAlways && (!best || is < bestIs)) {
                 best = std::move(one);
                 bestIs = is;
@@ -277,9 +277,8 @@ void PassSteps::zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, 
     if (kind == TaskKind::closePins || kind == TaskKind::dotUpper)
         std::ranges::reverse(work);
     // What is in hand comes first.
-    std::ranges::stable_sort(work, {}, [&](const ZoneJob& w) {
-        return given_.situation.inHand.contains(w.id) ? 0 : 1;
-    });
+    std::ranges::stable_sort(
+        work, {}, [&](const ZoneJob& w) { return given_.situation.inHand.contains(w.id) ? 0 : 1; });
     assign(work, kind, crew, pass);
     std::erase_if(work, [&](const ZoneJob& w) {
         if (w.person < 0)

@@ -17,8 +17,7 @@ bool beside(const Rect& a, const Rect& b) {
 }
 
 Rect joined(const Rect& a, const Rect& b) {
-    return {std::min(a.x0, b.x0), std::min(a.y0, b.y0), std::max(a.x1, b.x1),
-            std::max(a.y1, b.y1)};
+    return {std::min(a.x0, b.x0), std::min(a.y0, b.y0), std::max(a.x1, b.x1), std::max(a.y1, b.y1)};
 }
 
 void join(std::vector<Piece>& pieces) {
@@ -79,8 +78,7 @@ private:
             out.push_back(std::move(zone));
             return;
         }
-        const auto place =
-            bestPlace(*who.helper, g_.table, who.edges, piece.points, g_.limited);
+        const auto place = bestPlace(*who.helper, g_.table, who.edges, piece.points, g_.limited);
         if (place) {
             inTurns(k, std::move(piece), *place, out);
             return;
@@ -125,7 +123,8 @@ private:
                 const int good = (works(halves.first) ? 1 : 0) + (works(halves.second) ? 1 : 0);
                 // Of those that work, the most even.
                 const std::tuple is{
-                    good, std::min(halves.first.points.size(), halves.second.points.size()), acrossX};
+                    good, std::min(halves.first.points.size(), halves.second.points.size()),
+                    acrossX};
                 if (!best || is > bestIs) {
                     best = std::move(halves);
                     bestIs = is;
@@ -151,8 +150,7 @@ private:
                 int before = 0;
                 for (const PlacedPoint& q : piece.points)
                     before += (acrossX ? q.at.x : q.at.y) < line ? 1 : 0;
-                const int off =
-                    std::abs(before - static_cast<int>(piece.points.size()) / turns);
+                const int off = std::abs(before - static_cast<int>(piece.points.size()) / turns);
                 if (before > 0 && (!best || off < bestOff)) {
                     best = line;
                     bestOff = off;
@@ -230,8 +228,8 @@ void apart(const Ground& g, const std::vector<Post>& posts, Side side,
     for (OwnedZone& z : zones) {
         if (z.place.side != side || z.zone.points.empty())
             continue;
-        const auto k = static_cast<std::size_t>(
-            std::ranges::find(spans, z.post, &Span::post) - spans.begin());
+        const auto k =
+            static_cast<std::size_t>(std::ranges::find(spans, z.post, &Span::post) - spans.begin());
         const StandingPlace own{
             side, spans[k].seated ? spans[k].need
                                   : Interval{lines[k], std::max(lines[k + 1], lines[k] + room)}};
@@ -279,8 +277,8 @@ void inOrder(const Ground& g, const Post& post, Point middle, std::vector<OwnedZ
     std::ranges::stable_sort(zones, {}, [&](const OwnedZone& z) {
         return std::tuple{z.zone.points.empty(), off(z), away(z)};
     });
-    const auto end = std::ranges::find_if(
-        zones, [](const OwnedZone& z) { return z.zone.points.empty(); });
+    const auto end =
+        std::ranges::find_if(zones, [](const OwnedZone& z) { return z.zone.points.empty(); });
     if (end - zones.begin() > 1 && away(*std::prev(end)) < away(zones.front()))
         std::reverse(zones.begin(), end);
 }
@@ -312,8 +310,8 @@ PassZones zonesOf(const Ground& ground, const std::vector<Post>& posts, const Sh
     for (const Side side : kSides)
         apart(ground, posts, side, out.zones);
     for (OwnedZone& z : out.zones) {
-        const auto leaning = leanings(*posts[static_cast<std::size_t>(z.post)].helper,
-                                      ground.table, z.place, z.zone.points, ground.limited);
+        const auto leaning = leanings(*posts[static_cast<std::size_t>(z.post)].helper, ground.table,
+                                      z.place, z.zone.points, ground.limited);
         z.leaning = leaning.value_or(0);
         z.reached = z.reached && leaning;
         if (!z.reached)

@@ -214,8 +214,8 @@ PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, co
     for (std::size_t k = 0; k < order.size(); ++k)
         order[k] = k;
     // Letters go round the table from the first of the helpers on.
-    const auto first = static_cast<std::size_t>(
-        std::ranges::min_element(homes, {}, &Home::person) - homes.begin());
+    const auto first = static_cast<std::size_t>(std::ranges::min_element(homes, {}, &Home::person) -
+                                                homes.begin());
     std::ranges::rotate(order, order.begin() + static_cast<std::ptrdiff_t>(first));
     for (const std::size_t k : order) {
         const auto& who = helpers_[static_cast<std::size_t>(homes[k].person)]->name;

@@ -38,8 +38,8 @@ public:
     /// the way round this table; they stay near.
     const PassCrew& share(std::size_t pass, const std::vector<int>& people, Letters& letters);
 
-    /// Shares what is not begun of a pass: these areas and their points. `turns` are those that each
-    /// place has had.
+    /// Shares what is not begun of a pass: these areas and their points. `turns` are those that
+    /// each place has had.
     PassCrew shareRest(std::size_t pass, const std::vector<int>& people, Letters& letters,
                        Region area, std::vector<PlacedPoint> points,
                        const std::map<std::string, int>& turns);

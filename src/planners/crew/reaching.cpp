@@ -94,7 +94,8 @@ std::optional<StandingPlace> bestPlace(const Helper& helper, const Rect& table,
             continue;
         Length deep;
         for (const PlacedPoint& p : points)
-            deep = std::max(deep, abs((isAcross(w.side) ? p.at.y : p.at.x) - edgeOf(table, w.side)));
+            deep =
+                std::max(deep, abs((isAcross(w.side) ? p.at.y : p.at.x) - edgeOf(table, w.side)));
         if (!best || std::pair{*leaning, deep} < std::pair{bestLeaning, bestDeep}) {
             best = at;
             bestLeaning = *leaning;

@@ -7,8 +7,8 @@
 #include <span>
 #include <vector>
 
-/// Who reaches what from where (docs/computation/crew.md, "Places"). All in the quilt's frame of one
-/// pass.
+/// Who reaches what from where (docs/computation/crew.md, "Places"). All in the quilt's frame of
+/// one pass.
 namespace bastewright::crew {
 
 /// A pinner takes this much of an edge (common practice: 24-30 in).

@@ -35,15 +35,14 @@ int earliestOfSeveral(const Given& given, const std::vector<QuiltTable>& tables,
     std::map<int, std::vector<std::size_t>> perTable;
     std::vector<std::vector<double>> least; // of each block, with 1 and more people
     // People of one pace are counted whole.
-    const bool alike = std::ranges::all_of(given.hands, [&](const Hand& h) {
-        return h.from >= kAlways || h.helper.pace == quickest;
-    });
+    const bool alike = std::ranges::all_of(
+        given.hands, [&](const Hand& h) { return h.from >= kAlways || h.helper.pace == quickest; });
     const double grain = alike ? 1 : 0.125;
     const int sizes = std::max(1, static_cast<int>((std::min(most, 24.0) - 1) / grain) + 1);
     for (std::size_t k = 0; k < blocks.size(); ++k) {
         const Block& b = blocks[k];
-        const PassWork work = passWork(given, tables[static_cast<std::size_t>(b.job)], b.job,
-                                       b.pass, quickest);
+        const PassWork work =
+            passWork(given, tables[static_cast<std::size_t>(b.job)], b.job, b.pass, quickest);
         std::vector<double> row;
         for (int n = 0; n < sizes; ++n)
             row.push_back(work.least(1 + grain * n));
@@ -83,8 +82,8 @@ int earliestOfSeveral(const Given& given, const std::vector<QuiltTable>& tables,
         double lo = now, hi = now + need * double(perTable.size()) + 1e6;
         for (int k = 0; k < 60; ++k) {
             const double t = (lo + hi) / 2;
-            const double have = (1 - hands) * (t - now) +
-                                hands * handsUntil(given, quickest, now, t) / most;
+            const double have =
+                (1 - hands) * (t - now) + hands * handsUntil(given, quickest, now, t) / most;
             (have < need ? lo : hi) = t;
         }
         return hi - now;

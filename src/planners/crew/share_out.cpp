@@ -37,7 +37,7 @@ struct Cut {
     bool acrossX = true;
     int first = 0; ///< how many of the group lie before the cut
     int line = 0;
-    int step = -1;      ///< where the cut steps on by one line, on the other axis; −1: nowhere
+    int step = -1; ///< where the cut steps on by one line, on the other axis; −1: nowhere
     bool stepBefore = false; ///< the part before `step` has the line more
     Cost cost{};
 };
@@ -77,9 +77,7 @@ private:
         std::vector<float> work, unreached; ///< of all cells before a column and a row
     };
 
-    std::size_t at(int x, int y) const {
-        return static_cast<std::size_t>(y * (columns_ + 1) + x);
-    }
+    std::size_t at(int x, int y) const { return static_cast<std::size_t>(y * (columns_ + 1) + x); }
 
     void addSums(const Post& post) {
         Sums s;
@@ -154,7 +152,8 @@ private:
     double paces(const std::vector<int>& group, int first) const {
         double sum = 0;
         for (int k = 0; k < first; ++k)
-            sum += posts_[static_cast<std::size_t>(group[static_cast<std::size_t>(k)])].helper->pace;
+            sum +=
+                posts_[static_cast<std::size_t>(group[static_cast<std::size_t>(k)])].helper->pace;
         return sum;
     }
 
@@ -170,8 +169,7 @@ private:
         if (n <= 3 || out.size() <= 1)
             return out;
         const double half = paces(group, n) / 2;
-        std::ranges::stable_sort(out, {},
-                                 [&](int k) { return std::abs(paces(group, k) - half); });
+        std::ranges::stable_sort(out, {}, [&](int k) { return std::abs(paces(group, k) - half); });
         out.resize(1);
         return out;
     }

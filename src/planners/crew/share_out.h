@@ -11,8 +11,8 @@ namespace bastewright::crew {
 /// Somebody who may work at the table in a pass.
 struct Post {
     const Helper* helper = nullptr;
-    Point at;                          ///< where they belong, for the order round the table
-    std::vector<StandingPlace> edges;  ///< where they may stand
+    Point at;                         ///< where they belong, for the order round the table
+    std::vector<StandingPlace> edges; ///< where they may stand
 };
 
 /// What is basted in one pass, in the quilt's frame.

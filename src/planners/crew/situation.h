@@ -17,7 +17,8 @@ struct Situation {
     /// Seconds already spent on the tasks in hand, by their ids.
     std::map<std::string, Seconds> inHand{};
     std::set<std::pair<int, std::string>> setAside{}; ///< (quilt, zone) left out for good
-    std::optional<std::set<std::string>> present{};   ///< who is at the table; nothing: by their hours
+    std::optional<std::set<std::string>>
+        present{};      ///< who is at the table; nothing: by their hours
     Seconds lastRest{}; ///< when the last break ended
 };
 

@@ -76,7 +76,8 @@ double holdSeconds(int holds, std::span<const double> paces, std::size_t& hands)
 }
 
 double shiftSeconds(const Pass& into, std::span<const double> paces) {
-    return together(kShift + kShiftInch * std::hypot(into.shift.dx.in(), into.shift.dy.in()), paces) *
+    return together(kShift + kShiftInch * std::hypot(into.shift.dx.in(), into.shift.dy.in()),
+                    paces) *
            (paces.size() < 2 ? kLayAlone : 1);
 }
 

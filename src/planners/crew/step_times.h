@@ -5,8 +5,8 @@
 
 #include <span>
 
-/// How long the steps of a pass take (docs/computation/crew.md, "Times"); src/plan/trade_times.h has
-/// the figures. All in whole seconds, rounded up.
+/// How long the steps of a pass take (docs/computation/crew.md, "Times"); src/plan/trade_times.h
+/// has the figures. All in whole seconds, rounded up.
 namespace bastewright::crew {
 
 int wholeSeconds(double seconds);

@@ -44,8 +44,7 @@ std::size_t highCut(const AxisLines& lines, const AxisTable& table, Length at) {
 
 } // namespace
 
-Interval placesFor(const AxisLines& lines, const AxisTable& table, std::size_t lo,
-                   std::size_t hi) {
+Interval placesFor(const AxisLines& lines, const AxisTable& table, std::size_t lo, std::size_t hi) {
     return {lowestPlace(lines, table, hi), highestPlace(lines, table, lo)};
 }
 
@@ -83,8 +82,9 @@ bool fits(const AxisLines& lines, const AxisTable& table) {
 
 AxisWindow lowEnd(const AxisLines& lines, const AxisTable& table) {
     const Interval whole = placesFor(lines, table, 0, lines.last());
-    const Length at = whole.lo <= whole.hi ? std::clamp((lines.quilt - table.size) / 2, whole.lo, whole.hi)
-                                           : whole.hi;
+    const Length at = whole.lo <= whole.hi
+                          ? std::clamp((lines.quilt - table.size) / 2, whole.lo, whole.hi)
+                          : whole.hi;
     return windowAt(lines, table, at).value_or(AxisWindow{0, 0, at});
 }
 
@@ -101,8 +101,7 @@ std::vector<AxisWindow> outwardFrom(const AxisLines& lines, const AxisTable& toL
     std::vector<AxisWindow> out{first};
     const AxisWindow low = lowEnd(lines, toLow), high = highEnd(lines, toHigh);
     for (std::size_t hi = first.hi; hi < lines.last();) {
-        const Length anchor =
-            toHigh.anchor > Length{} ? anchorBelow(lines, toHigh, hi) : Length{};
+        const Length anchor = toHigh.anchor > Length{} ? anchorBelow(lines, toHigh, hi) : Length{};
         auto next = windowAt(lines, toHigh, lines.cuts[hi].at - anchor);
         if (!next || next->hi <= hi)
             return {};
@@ -127,8 +126,8 @@ std::vector<AxisWindow> outwardFrom(const AxisLines& lines, const AxisTable& toL
 std::vector<AxisWindow> holding(const AxisLines& lines, const AxisTable& table, Interval stretch) {
     const std::size_t lo = cutBefore(lines, stretch.lo);
     const auto after = std::ranges::lower_bound(lines.cuts, stretch.hi, {}, &Cut::at);
-    const auto hi = std::min<std::size_t>(static_cast<std::size_t>(after - lines.cuts.begin()),
-                                          lines.last());
+    const auto hi =
+        std::min<std::size_t>(static_cast<std::size_t>(after - lines.cuts.begin()), lines.last());
     const Interval places = placesFor(lines, table, lo, hi);
     std::vector<AxisWindow> out;
     if (places.lo > places.hi)

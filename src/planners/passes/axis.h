@@ -21,7 +21,7 @@ struct AxisTable {
 /// What a table at a place covers of one axis: the cuts `lo` to `hi`.
 struct AxisWindow {
     std::size_t lo = 0, hi = 0;
-    Length at;       ///< the table's low edge
+    Length at;           ///< the table's low edge
     bool pulled = false; ///< the last row at one end is worked after a pull
     auto operator<=>(const AxisWindow&) const = default;
 };
@@ -46,8 +46,8 @@ bool fits(const AxisLines& lines, const AxisTable& table);
 AxisWindow lowEnd(const AxisLines& lines, const AxisTable& table);
 AxisWindow highEnd(const AxisLines& lines, const AxisTable& table);
 
-/// A first window and those that follow it outward to both ends, each with its anchor on what the one
-/// before it covers; the first stands first. `toLow` and `toHigh` are the table on the way to
+/// A first window and those that follow it outward to both ends, each with its anchor on what the
+/// one before it covers; the first stands first. `toLow` and `toHigh` are the table on the way to
 /// either end. Empty where it is too small to get on.
 std::vector<AxisWindow> outwardFrom(const AxisLines& lines, const AxisTable& toLow,
                                     const AxisTable& toHigh, const AxisWindow& first);

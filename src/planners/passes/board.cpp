@@ -262,8 +262,9 @@ int pointsIn(const Cells& cells, const CellSet& set) {
     int sum = 0;
     for (std::size_t r = 0; r < set.size(); ++r)
         for (std::uint64_t bits = set[r]; bits != 0; bits &= bits - 1)
-            sum += cells.points[r * cells.columns() +
-                                static_cast<std::size_t>(std::countr_zero(bits))];
+            sum +=
+                cells
+                    .points[r * cells.columns() + static_cast<std::size_t>(std::countr_zero(bits))];
     return sum;
 }
 

@@ -58,8 +58,8 @@ struct Pull {
 struct Step {
     CellSet fresh;
     Point at; ///< the table's low corner
-    /// What of `fresh` is out of reach from there, then what is beyond the field, one after another;
-    /// a later one takes no more of what an earlier one has.
+    /// What of `fresh` is out of reach from there, then what is beyond the field, one after
+    /// another; a later one takes no more of what an earlier one has.
     std::vector<Pull> pulls{};
     int points = 0;
 

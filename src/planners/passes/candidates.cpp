@@ -72,8 +72,8 @@ std::vector<Candidate> candidates(const Board& board, const Lie& lie, const Firs
                 const Window w{a.window.lo, a.window.hi, b.window.lo, b.window.hi};
                 if (w.x0 >= w.x1 || w.y0 >= w.y1 || (hole.empty() && !seen.insert(w).second))
                     continue;
-                out.push_back({w, {a.at, b.at},
-                               intersection(hole.moved({a.at, b.at}), areaOf(board, w))});
+                out.push_back(
+                    {w, {a.at, b.at}, intersection(hole.moved({a.at, b.at}), areaOf(board, w))});
             }
     };
     if (deep.empty()) {

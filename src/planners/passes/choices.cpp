@@ -1,5 +1,4 @@
 #include "planners/passes/passes.h"
-
 #include "planners/passes/predict.h"
 #include "planners/passes/way_words.h"
 #include "planners/rolls/lifting.h"
@@ -119,11 +118,9 @@ void dropNeedless(const Basting& basting, std::vector<PassChoice>& ways) {
             continue;
         }
         const bool needless = std::ranges::any_of(ways, [&](const PassChoice& other) {
-            return other.start == Start::centred && sameLie(other, way) &&
-                   other.summary.workable &&
-                   (way.start == Start::besideMiddle
-                        ? other.summary.passes <= way.summary.passes
-                        : other.summary.passes == 1);
+            return other.start == Start::centred && sameLie(other, way) && other.summary.workable &&
+                   (way.start == Start::besideMiddle ? other.summary.passes <= way.summary.passes
+                                                     : other.summary.passes == 1);
         });
         const bool nothing =
             !way.summary.workable && std::ranges::any_of(ways, [&](const PassChoice& other) {
@@ -147,8 +144,7 @@ void dropEqualFailures(std::vector<PassChoice>& ways) {
 }
 
 auto rank(const PassChoice& c) {
-    return std::tuple{!c.summary.workable, !c.asked, c.summary.predicted,
-                      c.surface.tables.size()};
+    return std::tuple{!c.summary.workable, !c.asked, c.summary.predicted, c.surface.tables.size()};
 }
 
 } // namespace

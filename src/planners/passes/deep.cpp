@@ -23,8 +23,7 @@ AxisUse stripsOf(const AxisTable& table, Length reach) {
 Rect tooDeep(const Lie& lie) {
     if (lie.floor)
         return {};
-    const Rect middle =
-        outOfReach({{}, {}, lie.x.size, lie.y.size}, lie.closed, lie.reach);
+    const Rect middle = outOfReach({{}, {}, lie.x.size, lie.y.size}, lie.closed, lie.reach);
     return std::min(middle.width(), middle.length()) > kPulledAcross ? middle : Rect{};
 }
 

@@ -15,13 +15,13 @@ struct AxisUse {
 
 AxisUse allOf(const AxisTable& table);
 
-/// The strips of a table whose middle is out of reach along this axis. On the way to the high end of
-/// the top the strip at the table's high edge is used, with what is basted beside it on the rest of
-/// the table; towards the low end that at the low edge.
+/// The strips of a table whose middle is out of reach along this axis. On the way to the high end
+/// of the top the strip at the table's high edge is used, with what is basted beside it on the rest
+/// of the table; towards the low end that at the low edge.
 AxisUse stripsOf(const AxisTable& table, Length reach);
 
-/// What of a table is out of reach and too wide to be pulled across, in the table's own frame; empty
-/// where the table can be used whole.
+/// What of a table is out of reach and too wide to be pulled across, in the table's own frame;
+/// empty where the table can be used whole.
 Rect tooDeep(const Lie& lie);
 
 /// How a table is used along x and along y: whole, or where it is too deep along one of its sides.

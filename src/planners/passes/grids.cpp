@@ -118,8 +118,8 @@ std::vector<std::vector<Window>> roundTheMiddle(const Board& board, const Lie& l
         const auto sx = middleWindow(board.x, use.x.toLow), sy = middleWindow(board.y, use.y.toLow);
         if (!sx || !sy)
             continue;
-        const Window strip = strips ? Window{x->lo, x->hi, sy->lo, sy->hi}
-                                    : Window{sx->lo, sx->hi, y->lo, y->hi};
+        const Window strip =
+            strips ? Window{x->lo, x->hi, sy->lo, sy->hi} : Window{sx->lo, sx->hi, y->lo, y->hi};
         const Window round{x->lo, x->hi, y->lo, y->hi};
         std::vector<Window> set{strip, round};
         // Where the table holds the whole quilt nothing is left.
@@ -131,8 +131,7 @@ std::vector<std::vector<Window>> roundTheMiddle(const Board& board, const Lie& l
     return out;
 }
 
-std::vector<std::vector<Window>> grids(const Board& board, const Lie& lie,
-                                       const FirstPass& first) {
+std::vector<std::vector<Window>> grids(const Board& board, const Lie& lie, const FirstPass& first) {
     std::vector<std::vector<Window>> out;
     for (const Uses& use : usesOf(lie))
         addGrids(board, use, first, out);

@@ -105,8 +105,8 @@ std::vector<Hold> holds(Size backing, Size top, const Rect& table, const Rect& f
                                   : std::array{Side::left, Side::right, Side::head, Side::foot};
     std::vector<Hold> out;
     for (const Side side : order) {
-        const Interval along = isAcross(side) ? intersection(held.x(), table.x())
-                                              : intersection(held.y(), table.y());
+        const Interval along =
+            isAcross(side) ? intersection(held.x(), table.x()) : intersection(held.y(), table.y());
         if (along.size() <= Length{} || beyond[side] == Beyond::onTable)
             continue;
         Hold h;

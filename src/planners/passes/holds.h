@@ -27,8 +27,8 @@ struct BeyondInput {
 };
 
 /// What becomes of the quilt beyond each side: it hangs, which keeps the backing firm; rests on a
-/// spare table or on chairs where it would lie on the floor; is rolled where work goes on from one end;
-/// lies on the edge of the table against a wall.
+/// spare table or on chairs where it would lie on the floor; is rolled where work goes on from one
+/// end; lies on the edge of the table against a wall.
 PerSide<Beyond> beyond(const BeyondInput& in);
 
 /// True where the room has a table of the same group that the surface leaves over.
@@ -37,14 +37,14 @@ bool hasSpareTable(const Room& room, const Arrangement& surface);
 /// How the backing is held in a pass: clamps where it hangs over a side of the table (common
 /// practice: one per 12-18 in, at least two), tape where it ends on it (a 6 in piece every 12 in),
 /// nothing at a wall where the rest lies rolled on the edge. Only along the new area and the anchor
-/// beside it, to the end of the cloth where the top ends: what is basted holds by itself. The numbers say in what order: middles of
-/// the long sides, middles of the short sides, then outward in turn; opposite holds at the same moment.
-/// The floor takes only tape.
+/// beside it, to the end of the cloth where the top ends: what is basted holds by itself. The
+/// numbers say in what order: middles of the long sides, middles of the short sides, then outward
+/// in turn; opposite holds at the same moment. The floor takes only tape.
 std::vector<Hold> holds(Size backing, Size top, const Rect& table, const Rect& fresh,
                         const PerSide<Beyond>& beyond, bool floor, Unit unit);
 
-/// What is rolled in a pass, with the clip on hand that holds it; folded where none does. `pass` has
-/// its table and what is beyond it.
+/// What is rolled in a pass, with the clip on hand that holds it; folded where none does. `pass`
+/// has its table and what is beyond it.
 std::vector<Roll> passRolls(const Job& job, const Stash& stash, Size backing, Size top,
                             const Pass& pass);
 

@@ -16,8 +16,8 @@ constexpr std::array kSmaller{Length::inches(1), Length::inches(2), Length::inch
 constexpr std::size_t kWorthCarrying = 6;
 constexpr Length kLeastTable = Length::inches(16);
 
-/// So much of the top round its middle, along one axis, as the first pass has to hold: a row on both
-/// sides, less where the field has no room for that.
+/// So much of the top round its middle, along one axis, as the first pass has to hold: a row on
+/// both sides, less where the field has no room for that.
 Interval heldMiddle(const AxisLines& lines, const AxisTable& table, Length row) {
     const Length middle = lines.quilt / 2;
     const Length margin = std::min(row, table.size / 4);
@@ -51,8 +51,8 @@ std::optional<FirstPass> firstPass(const LayoutInput& in) {
     return out;
 }
 
-/// What the table covers in the first pass with the middle of the quilt on its middle, or as near to
-/// that as the pass has to hold.
+/// What the table covers in the first pass with the middle of the quilt on its middle, or as near
+/// to that as the pass has to hold.
 std::optional<Window> firstWindow(const LayoutInput& in, const FirstPass& first) {
     const Point at = first.fixed.value_or(onTheMiddle(in));
     const auto x = windowAt(in.board.x, in.lie.x, at.x), y = windowAt(in.board.y, in.lie.y, at.y);
@@ -105,8 +105,8 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
             if (!from || (across ? lie.x : lie.y).size < kLeastTable)
                 continue;
             if (const auto found = search(lie, *from))
-                offer(best, bestOrder(in.board, in.lie, {from->held, first->fixed},
-                                      found->windows));
+                offer(best,
+                      bestOrder(in.board, in.lie, {from->held, first->fixed}, found->windows));
         }
     if (!best)
         return {};
@@ -128,8 +128,7 @@ std::vector<Window> rowByRow(const std::vector<AxisWindow>& xs, const std::vecto
     const auto& inner = byRows ? xs : ys;
     for (const AxisWindow& o : outer)
         for (const AxisWindow& i : inner)
-            out.push_back(byRows ? Window{i.lo, i.hi, o.lo, o.hi}
-                                 : Window{o.lo, o.hi, i.lo, i.hi});
+            out.push_back(byRows ? Window{i.lo, i.hi, o.lo, o.hi} : Window{o.lo, o.hi, i.lo, i.hi});
     return out;
 }
 
@@ -144,8 +143,8 @@ std::optional<Layout> fromOneEnd(const LayoutInput& in) {
                     continue;
                 for (const bool byRows : {true, false}) {
                     const std::vector<Window> windows = rowByRow(xs, ys, byRows);
-                    offer(best, inOrder(in.board, in.lie,
-                                        {areaOf(in.board, windows.front()), {}}, windows));
+                    offer(best, inOrder(in.board, in.lie, {areaOf(in.board, windows.front()), {}},
+                                        windows));
                 }
             }
     if (!best)
@@ -160,9 +159,8 @@ std::size_t leastPasses(const Board& board, const Lie& lie) {
     std::vector<Point> points = board.points, apart;
     std::ranges::sort(points);
     for (const Point& p : points)
-        if (std::ranges::all_of(apart, [&](const Point& a) {
-                return abs(p.x - a.x) > x || abs(p.y - a.y) > y;
-            }))
+        if (std::ranges::all_of(
+                apart, [&](const Point& a) { return abs(p.x - a.x) > x || abs(p.y - a.y) > y; }))
             apart.push_back(p);
     return std::max<std::size_t>(1, apart.size());
 }
@@ -206,9 +204,8 @@ Sequence evened(const LayoutInput& in, const Sequence& sequence) {
                     for (Window& w : moved)
                         if (ends(w, which) == value)
                             ends(w, which) = static_cast<std::size_t>(to);
-                    if (std::ranges::any_of(moved, [](const Window& w) {
-                            return w.x0 >= w.x1 || w.y0 >= w.y1;
-                        }))
+                    if (std::ranges::any_of(
+                            moved, [](const Window& w) { return w.x0 >= w.x1 || w.y0 >= w.y1; }))
                         continue;
                     auto s = inOrder(in.board, in.lie, first, moved);
                     if (s && s->cost + 1e-9 < best.cost) {

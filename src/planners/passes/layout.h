@@ -10,12 +10,12 @@ struct LayoutInput {
     const Board& board;
     const Lie& lie;
     Basting::Start start = Basting::Start::besideMiddle; ///< not `best`
-    Length row; ///< the middle lies so far inside the first field for a start beside it
+    Length row;         ///< the middle lies so far inside the first field for a start beside it
     bool search = true; ///< false: grids and bricks only
 };
 
-/// Passes in working order, the fewest that were found and of those the cheapest, and how few it would
-/// take at least.
+/// Passes in working order, the fewest that were found and of those the cheapest, and how few it
+/// would take at least.
 struct Layout {
     Sequence sequence;
     std::size_t least = 1;
@@ -25,10 +25,10 @@ struct Layout {
 /// row pulled in, at once.
 std::size_t leastPasses(const Board& board, const Lie& lie);
 
-/// The passes from the middle or beside it: grids and bricks, and where these take no more than ten,
-/// the exact search for sets of windows (see fewestCover). From one end: rows of passes one after
-/// another from one end of the quilt, each from its own. Nothing where the table is too small, or
-/// more than kMostPasses are needed.
+/// The passes from the middle or beside it: grids and bricks, and where these take no more than
+/// ten, the exact search for sets of windows (see fewestCover). From one end: rows of passes one
+/// after another from one end of the quilt, each from its own. Nothing where the table is too
+/// small, or more than kMostPasses are needed.
 std::optional<Layout> layOut(const LayoutInput& in);
 
 /// The same passes with boundaries moved so that they are as even as may be and the quilt is moved

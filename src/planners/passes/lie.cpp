@@ -1,8 +1,8 @@
-#include "planners/passes/passes.h"
 #include "planners/passes/holds.h"
+#include "planners/passes/passes.h"
 #include "planners/rolls/rolls.h"
-#include "planners/surface/reachable.h"
 #include "planners/surface/closed_sides.h"
+#include "planners/surface/reachable.h"
 
 #include <algorithm>
 #include <set>

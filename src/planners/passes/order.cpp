@@ -53,7 +53,8 @@ public:
             if (!mayBeFirst(board_, first_, windows_[i]))
                 continue;
             const CellSet none(cells_.rows(), 0);
-            if (const auto step = stepInto(board_, lie_, cells_, none, windows_[i], first_.fixed, {}))
+            if (const auto step =
+                    stepInto(board_, lie_, cells_, none, windows_[i], first_.fixed, {}))
                 take(i, *step, step->fresh, 0);
         }
         return found_;
@@ -183,8 +184,7 @@ std::optional<Sequence> inOrder(const Board& board, const Lie& lie, const FirstP
     CellSet basted(cells->rows(), 0);
     std::optional<Point> at;
     for (const Window& w : windows) {
-        auto step = stepInto(board, lie, *cells, basted, w,
-                             at ? std::nullopt : first.fixed, at);
+        auto step = stepInto(board, lie, *cells, basted, w, at ? std::nullopt : first.fixed, at);
         if (!step)
             return {};
         basted = joined(std::move(basted), step->fresh);

@@ -29,9 +29,8 @@ Rect justBeyond(const Rect& r, Side s) {
 /// touches it.
 std::vector<Side> smoothTowards(const Region& fresh, std::span<const Pass> earlier) {
     const auto touches = [&](const Pass& q, Side s) {
-        return std::ranges::any_of(fresh.parts, [&](const Rect& part) {
-            return q.fresh.overlaps(justBeyond(part, s));
-        });
+        return std::ranges::any_of(
+            fresh.parts, [&](const Rect& part) { return q.fresh.overlaps(justBeyond(part, s)); });
     };
     std::vector<Side> out;
     for (const Side s : kSides)

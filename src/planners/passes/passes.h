@@ -28,13 +28,13 @@ struct PassRequest {
     const Setting& setting;
     LayerSizes layers;
     std::span<const PlacedPoint> points; ///< all of the quilt's
-    bool alone = true; ///< no other quilt needs the tables that are left over
+    bool alone = true;                   ///< no other quilt needs the tables that are left over
 };
 
 /// Every surface, orientation and start that is worth looking at, with its fewest passes and its
 /// predicted time; workable ones first, those asked for before others, quickest first. Where any
-/// start will do, one beside the middle is offered where it saves a pass; one from an end is offered
-/// after the others. Without tables: the floor, in one pass.
+/// start will do, one beside the middle is offered where it saves a pass; one from an end is
+/// offered after the others. Without tables: the floor, in one pass.
 std::vector<PassChoice> passChoices(const PassRequest& request,
                                     std::span<const Arrangement> surfaces);
 
@@ -50,7 +50,8 @@ bool startsAsAskedFor(const Job& job, const Alternative& way);
 bool liesAsAskedFor(const Job& job, const Alternative& way);
 bool standsAsAskedFor(const Room& room, const Alternative& way);
 
-/// The basted strip that stays on the table as an anchor, to the table's edge (from memory: 4-12 in).
+/// The basted strip that stays on the table as an anchor, to the table's edge (from memory: 4-12
+/// in).
 inline constexpr Length kAnchor = Length::inches(6);
 
 /// The passes of a choice in working order: fields, shifts, holds, overhang, spare, rolls, lifting.

@@ -24,8 +24,8 @@ Length leantFor(const PassRequest& request, const PassChoice& choice) {
 /// "4 in to the left and 2 in towards the foot": where the quilt's middle lies beside the table's.
 Sentence beside(Vec off, Unit unit) {
     const Sentence dx = core::length(abs(off.dx), unit), dy = core::length(abs(off.dy), unit);
-    const Sentence across = off.dx < Length{} ? core::says("%1 to the right", dx)
-                                              : core::says("%1 to the left", dx);
+    const Sentence across =
+        off.dx < Length{} ? core::says("%1 to the right", dx) : core::says("%1 to the left", dx);
     const Sentence along = off.dy < Length{} ? core::says("%1 towards the foot", dy)
                                              : core::says("%1 towards the head", dy);
     if (off.dx != Length{} && off.dy != Length{})
@@ -40,7 +40,8 @@ Sentence unworkable(const PassRequest& request, const PassChoice& choice) {
     const Rect table{{}, {}, choice.lie.x.size, choice.lie.y.size};
     if (choice.lie.closed.size() == kSides.size())
         return core::says("no side of it is open");
-    if (!tooDeep(choice.lie).empty() || outOfReach(table, choice.lie.closed, choice.lie.reach) == table)
+    if (!tooDeep(choice.lie).empty() ||
+        outOfReach(table, choice.lie.closed, choice.lie.reach) == table)
         return core::says("only the part within a reach of %1 can be worked, too little to shift "
                           "the quilt along in %2 passes",
                           core::length(choice.lie.reach, unit), kMostPasses);
@@ -66,8 +67,8 @@ Sentence remarks(const PassRequest& request, const PassChoice& choice) {
         all.push_back(core::says("what is out of reach is pinned after the quilt, held, has been "
                                  "pulled across"));
     if (const Length leant = leantFor(request, choice); leant > Length{} && a.pulls == 0)
-        all.push_back(core::says("the middle %1: lean, or pull the tables apart",
-                                 core::length(leant, unit)));
+        all.push_back(
+            core::says("the middle %1: lean, or pull the tables apart", core::length(leant, unit)));
     if (all.empty())
         return {};
     Sentence out = all.front();

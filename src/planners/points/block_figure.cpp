@@ -27,8 +27,8 @@ public:
         : rules_{rules}
         , cell_{cell}
         , sample_{cell.middle(cell.columns / 2, cell.rows / 2)} {
-        // The triangle between middle, side and corner of the cell stands for all of it. These places
-        // only sort out; what they do not refute is judged as a whole.
+        // The triangle between middle, side and corner of the cell stands for all of it. These
+        // places only sort out; what they do not refute is judged as a whole.
         const double half = cell.pitch() / 2, step = std::max(rules.spacing / 16, half / 60);
         for (double x = 0; x <= half + 1e-9; x += step)
             for (double y = 0; y <= x + 1e-9 && witnesses_.size() < kWitnesses; y += step)
@@ -53,7 +53,8 @@ public:
                     look(sashing, {&orbits_[a], &orbits_[b]});
                     for (std::size_t c = b + 1; c < orbits_.size(); ++c)
                         if (sashing.count() + orbits_[a].count() + orbits_[b].count() +
-                                    orbits_[c].count() <= most() &&
+                                    orbits_[c].count() <=
+                                most() &&
                             !near_[a][c] && !near_[b][c])
                             look(sashing, {&orbits_[a], &orbits_[b], &orbits_[c]});
                 }
@@ -82,16 +83,20 @@ private:
     bool clash(const Part& a, const Part& b) const { return tooNear(a.points, b.points); }
 
     bool allowed(const Spots& points) const {
-        return std::ranges::all_of(points, [&](Spot p) { return rules_.pin.angleAt(sample_ + p).has_value(); });
+        return std::ranges::all_of(
+            points, [&](Spot p) { return rules_.pin.angleAt(sample_ + p).has_value(); });
     }
     Witnesses heldBy(const Spots& points) const {
         Witnesses out;
         for (std::size_t i = 0; i < witnesses_.size(); ++i)
-            out[i] = std::ranges::any_of(points, [&](Spot p) { return apart(p, witnesses_[i]) <= rules_.radius - kCoverSlack; });
+            out[i] = std::ranges::any_of(points, [&](Spot p) {
+                return apart(p, witnesses_[i]) <= rules_.radius - kCoverSlack;
+            });
         return out;
     }
     void addOrbits() {
-        const double coarse = rules_.fine * std::max(1.0, std::round(rules_.spacing / 8 / rules_.fine));
+        const double coarse =
+            rules_.fine * std::max(1.0, std::round(rules_.spacing / 8 / rules_.fine));
         const double fine = coarse / 2, half = cell_.block / 2;
         const auto add = [&](Spot of) {
             Part part{imagesOf(of), {}};
@@ -123,7 +128,8 @@ private:
                 f.perStrip = perStrip;
                 f.post = post;
                 Part part{pointsOf(f, cell_), {}, perStrip, post};
-                if (part.points.empty() || !allowed(part.points) || tooNear(part.points, part.points))
+                if (part.points.empty() || !allowed(part.points) ||
+                    tooNear(part.points, part.points))
                     continue;
                 part.holds = heldBy(part.points);
                 sashing_.push_back(std::move(part));

@@ -40,8 +40,11 @@ public:
         for (const Layout::Pin& p : out_.layout.pins)
             left.insert(exact(p.at));
         for (EdgeLine& line : out_.blocks.edges) {
-            const auto placeOf = [&](Length along) { return exact(at(line.side, line.in.in(), along.in())); };
-            std::erase_if(line.places, [&](Length along) { return !left.contains(placeOf(along)); });
+            const auto placeOf = [&](Length along) {
+                return exact(at(line.side, line.in.in(), along.in()));
+            };
+            std::erase_if(line.places,
+                          [&](Length along) { return !left.contains(placeOf(along)); });
             for (const Length along : line.places)
                 ofLines.insert(placeOf(along));
         }
@@ -89,10 +92,14 @@ private:
     Spot at(Side side, double in, double along) const {
         const Field& t = rules_.top();
         switch (side) {
-        case Side::head: return {along, t.y0 + in};
-        case Side::foot: return {along, t.y1 - in};
-        case Side::left: return {t.x0 + in, along};
-        case Side::right: break;
+        case Side::head:
+            return {along, t.y0 + in};
+        case Side::foot:
+            return {along, t.y1 - in};
+        case Side::left:
+            return {t.x0 + in, along};
+        case Side::right:
+            break;
         }
         return {t.x1 - in, along};
     }
@@ -102,18 +109,24 @@ private:
         const Spot m = cell_.middle(cell_.columns / 2, cell_.rows / 2);
         const double half = cell_.pitch() / 2;
         switch (side) {
-        case Side::head: return {m.x - half, t.y0, m.x + half, t.y0 + deep};
-        case Side::foot: return {m.x - half, t.y1 - deep, m.x + half, t.y1};
-        case Side::left: return {t.x0, m.y - half, t.x0 + deep, m.y + half};
-        case Side::right: break;
+        case Side::head:
+            return {m.x - half, t.y0, m.x + half, t.y0 + deep};
+        case Side::foot:
+            return {m.x - half, t.y1 - deep, m.x + half, t.y1};
+        case Side::left:
+            return {t.x0, m.y - half, t.x0 + deep, m.y + half};
+        case Side::right:
+            break;
         }
         return {t.x1 - deep, m.y - half, t.x1, m.y + half};
     }
-    /// Places along a side: so many to a block's pitch, from the middles of the blocks on or between them.
+    /// Places along a side: so many to a block's pitch, from the middles of the blocks on or
+    /// between them.
     std::vector<double> placesAlong(Side side, int perBlock, bool between) const {
         const bool across = isAcross(side);
         const Spot first = cell_.middle(0, 0);
-        const double step = cell_.pitch() / perBlock, length = across ? rules_.top().width() : rules_.top().length();
+        const double step = cell_.pitch() / perBlock,
+                     length = across ? rules_.top().width() : rules_.top().length();
         const double inset = rules_.pin.edge() + rules_.pin.halfLength();
         double from = (across ? first.x : first.y) + (between ? step / 2 : 0);
         from -= std::floor((from - inset) / step) * step;
@@ -122,7 +135,8 @@ private:
             out.push_back(a);
         return out;
     }
-    /// The line with the fewest points that closes the strip beside a side; none where it is closed.
+    /// The line with the fewest points that closes the strip beside a side; none where it is
+    /// closed.
     void placeEdge(Side side) {
         const Field part = strip(side, rules_.radius + rules_.spacing);
         if (holes(out_.layout.spots(), part, rules_.radius).empty())
@@ -131,10 +145,12 @@ private:
         for (int perBlock = 1; perBlock * rules_.gap <= cell_.pitch(); ++perBlock) {
             std::optional<std::pair<double, bool>> best;
             double most = -1;
-            for (double in = std::ceil(rules_.pin.edge() / rules_.fine) * rules_.fine; in <= farthest;
-                 in += 2 * rules_.fine)
+            for (double in = std::ceil(rules_.pin.edge() / rules_.fine) * rules_.fine;
+                 in <= farthest; in += 2 * rules_.fine)
                 for (const bool between : {false, true})
-                    if (const double s = slackWith(side, in, placesAlong(side, perBlock, between), part); s > most) {
+                    if (const double s =
+                            slackWith(side, in, placesAlong(side, perBlock, between), part);
+                        s > most) {
                         most = s;
                         best = {in, between};
                     }
@@ -165,7 +181,8 @@ private:
         });
     }
     /// Negative where the line is not allowed or leaves the strip bare.
-    double slackWith(Side side, double in, const std::vector<double>& places, const Field& part) const {
+    double slackWith(Side side, double in, const std::vector<double>& places,
+                     const Field& part) const {
         Spots near;
         const Field around = part.grown(2 * rules_.radius);
         for (const Layout::Pin& p : out_.layout.pins)
@@ -176,13 +193,15 @@ private:
             const Spot s = at(side, in, along);
             if (!around.contains(s))
                 continue;
-            if (!rules_.pin.angleAt(s) || std::any_of(near.begin(), near.begin() + std::ptrdiff_t(own), [&](Spot q) {
+            if (!rules_.pin.angleAt(s) ||
+                std::any_of(near.begin(), near.begin() + std::ptrdiff_t(own), [&](Spot q) {
                     return distanceSquared(q, s) < squared(rules_.gap - 1e-7);
                 }))
                 return -1;
             near.push_back(s);
         }
-        return holes(near, part, rules_.radius).empty() ? rules_.radius - coveringRadius(near, part) : -1;
+        return holes(near, part, rules_.radius).empty() ? rules_.radius - coveringRadius(near, part)
+                                                        : -1;
     }
 
     const Rules& rules_;
@@ -199,7 +218,8 @@ std::optional<BlockLayout> blockLayout(const Job& job, const Rules& rules, std::
         return {};
     // What the blocks themselves take must leave something for the borders.
     const double blocks = double(cell->columns) * cell->rows;
-    const auto figure = leastFigure(rules, *cell, int(std::min(1e6, double(most) / blocks * 1.3)) + 1);
+    const auto figure =
+        leastFigure(rules, *cell, int(std::min(1e6, double(most) / blocks * 1.3)) + 1);
     if (!figure)
         return {};
     BlockLayout out = Builder{job, rules, *cell, *figure}.build();

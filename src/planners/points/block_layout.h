@@ -12,8 +12,9 @@ struct BlockLayout {
     PinBlocks blocks;
 };
 
-/// The least figure in every block, with a line along each side of the top where the blocks leave it
-/// bare, and single points for the rest. Nothing where no figure does or it takes `most` points or more.
+/// The least figure in every block, with a line along each side of the top where the blocks leave
+/// it bare, and single points for the rest. Nothing where no figure does or it takes `most` points
+/// or more.
 std::optional<BlockLayout> blockLayout(const Job& job, const Rules& rules, std::size_t most);
 
 } // namespace bastewright::points

@@ -7,7 +7,8 @@
 namespace bastewright::points {
 namespace {
 
-// Shares of the spacing: how far a pin may be moved to clear a seam, and how far where none is cleared.
+// Shares of the spacing: how far a pin may be moved to clear a seam, and how far where none is
+// cleared.
 constexpr double kReach = 0.6, kNear = 0.25;
 
 } // namespace
@@ -55,7 +56,8 @@ int ClearPlaces::roomiest(int column, int row) const {
         const int c = column + i, r = row + j;
         if (c < 0 || r < 0 || c >= columns_ || r >= rows_)
             continue;
-        if (const auto room = rules_.pin.mostRoom({c * fine_, r * fine_}); room.room > most + 1e-6) {
+        if (const auto room = rules_.pin.mostRoom({c * fine_, r * fine_});
+            room.room > most + 1e-6) {
             most = room.room;
             best = r * columns_ + c;
         }

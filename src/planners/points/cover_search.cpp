@@ -74,8 +74,7 @@ bool CoverSearch::addWitness(Spot spot) {
     const auto alike = known_.equal_range(sum);
     for (auto it = alike.first; it != alike.second; ++it)
         if (const auto& other = coverers_[at(it->second)];
-            other.count == by.count &&
-            other.all([&](int c) { return seen_[at(c)] == looked_; }))
+            other.count == by.count && other.all([&](int c) { return seen_[at(c)] == looked_; }))
             return true; // as another: where candidates are orbits, its image
     known_.emplace(sum, w);
     by.sort();

@@ -102,7 +102,7 @@ private:
     /// at a time, so that scores are changed four at a time.
     struct Coverers {
         struct Four {
-            int first;     ///< a multiple of four
+            int first;      ///< a multiple of four
             unsigned which; ///< bit i: first + i
         };
         std::vector<Four> fours;
@@ -156,10 +156,10 @@ private:
     std::vector<std::vector<int>> tooNear_; ///< once it was chosen: candidates closer than the gap
     Spots places_;
     std::vector<Witness> witnesses_;
-    std::vector<std::vector<int>> covers_;   ///< candidate -> witnesses
-    std::vector<Coverers> coverers_;         ///< witness -> candidates
+    std::vector<std::vector<int>> covers_;              ///< candidate -> witnesses
+    std::vector<Coverers> coverers_;                    ///< witness -> candidates
     std::unordered_multimap<std::uint64_t, int> known_; ///< witnesses by who covers them
-    std::vector<int> seen_; ///< in which look a candidate was last met
+    std::vector<int> seen_;                             ///< in which look a candidate was last met
     int looked_ = 0;
     bool begun_ = false; ///< something was chosen
     std::vector<int> open_;

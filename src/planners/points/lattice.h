@@ -15,8 +15,8 @@ struct Lattice {
     double reach() const;
 };
 
-/// The points of a lattice in a field, and those outside of whose cell (the places nearest to them) a
-/// corner lies in it; by row.
+/// The points of a lattice in a field, and those outside of whose cell (the places nearest to them)
+/// a corner lies in it; by row.
 Spots pointsFor(const Lattice& lattice, const Field& field);
 
 } // namespace bastewright::points

@@ -45,9 +45,9 @@ Field clipped(Field f, const Field& top) {
 
 /// How far a repair may go.
 enum class Means {
-    near,   ///< loose points near the hole move
-    wider,  ///< and those farther off
-    breach  ///< and where nothing else helps, a point breaches its rule, as little as possible
+    near,  ///< loose points near the hole move
+    wider, ///< and those farther off
+    breach ///< and where nothing else helps, a point breaches its rule, as little as possible
 };
 
 bool repairBox(Layout& layout, const Rules& rules, const Field& around, Means means, int steps,

@@ -15,9 +15,9 @@ struct Layout {
     Spots spots() const;
 };
 
-/// Covers what is still uncovered, place by place: the points that are not loose stay, loose ones near
-/// a hole may move or go. Afterwards the whole top is covered; where
-/// no other way is found, by a point nearer to another than the gap. False where nothing was open.
+/// Covers what is still uncovered, place by place: the points that are not loose stay, loose ones
+/// near a hole may move or go. Afterwards the whole top is covered; where no other way is found, by
+/// a point nearer to another than the gap. False where nothing was open.
 bool repair(Layout& layout, const Rules& rules, int steps);
 
 /// The same for a layout that may leave much of the top open: one search over the whole top.

@@ -13,8 +13,8 @@ namespace {
 
 using namespace points;
 
-/// By the blocks is offered up to so many times the bound, and taken unasked up to so many times the
-/// points of rows.
+/// By the blocks is offered up to so many times the bound, and taken unasked up to so many times
+/// the points of rows.
 constexpr double kMostByBlocks = 1.4, kBlocksWorth = 1.1;
 
 /// Marks on ribbons are measured from the edge of the top.
@@ -41,7 +41,8 @@ struct Rowed {
     std::optional<RowLayout> rows;
 };
 
-Rowed rowed(const Job& job, const Rules& rules, const PointsOptions& options, std::stop_token stop) {
+Rowed rowed(const Job& job, const Rules& rules, const PointsOptions& options,
+            std::stop_token stop) {
     Rowed out;
     out.rows = rowsFor(rules, {options.along, measuresFor(job), options.effort}, stop);
     if (out.rows) {
@@ -71,7 +72,8 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     if (wanted == Basting::Layout::blocks)
         blocks = blockLayout(job, rules, std::size_t(plan.bound * kMostByBlocks) + 1);
     else if (!wanted && options.effort > 0)
-        blocks = blockLayout(job, rules, std::size_t(double(layout.pins.size()) * kBlocksWorth) + 1);
+        blocks =
+            blockLayout(job, rules, std::size_t(double(layout.pins.size()) * kBlocksWorth) + 1);
     if (blocks) {
         layout = std::move(blocks->layout);
         plan.blocks = std::move(blocks->blocks);
@@ -81,8 +83,9 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
         if (wanted == Basting::Layout::blocks)
             plan.findings.push_back(
                 {Finding::Level::note, "/basting/layout",
-                 core::says("No figure that is the same in every block covers this top with few enough; "
-                            "planned in rows."),
+                 core::says(
+                     "No figure that is the same in every block covers this top with few enough; "
+                     "planned in rows."),
                  ""});
         plan.rows = pinRowsOf(*rows.rows, edged, job.unit, layout.spots());
     }
@@ -108,8 +111,9 @@ int leastPoints(double squareInches, Length spacing) {
 PointsPlan planPoints(const Job& job, const PointsOptions& options, std::stop_token stop) {
     if (options.memory == nullptr)
         return planned(job, options, stop);
-    const PointsMemory::Store::Key key{job.top, job.basting, job.unit, seamsAreSewn(job),
-                                       options.effort, options.layout, options.along};
+    const PointsMemory::Store::Key key{job.top,           job.basting,    job.unit,
+                                       seamsAreSewn(job), options.effort, options.layout,
+                                       options.along};
     if (auto known = options.memory->store().find(key))
         return *known;
     auto plan = planned(job, options, stop);

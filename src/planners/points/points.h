@@ -10,7 +10,8 @@ namespace bastewright {
 struct PointsOptions {
     int effort = 1; ///< scales the iterations of every search; 0: only the first complete plan
     std::optional<Basting::Layout> layout{}; ///< in place of what the job asks for
-    /// Which way rows are to run; nothing: whichever needs fewer points, along the width of two alike.
+    /// Which way rows are to run; nothing: whichever needs fewer points, along the width of two
+    /// alike.
     std::optional<PinRows::Along> along{};
     PointsMemory* memory = nullptr; ///< makes later plans quicker, never different
 };

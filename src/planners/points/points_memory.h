@@ -4,11 +4,11 @@
 
 namespace bastewright {
 
-/// Plans of points that were made before, by everything they depend on, so that a change of people or
-/// of the room does not plan them again.
+/// Plans of points that were made before, by everything they depend on, so that a change of people
+/// or of the room does not plan them again.
 ///
-/// It never changes a result: what is remembered is what would be found again. May be shared between
-/// threads. Holds a few hundred plans and forgets all when full.
+/// It never changes a result: what is remembered is what would be found again. May be shared
+/// between threads. Holds a few hundred plans and forgets all when full.
 class PointsMemory {
 public:
     PointsMemory();

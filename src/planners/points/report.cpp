@@ -65,10 +65,11 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
         plan.findings.push_back(
             {Finding::Level::warn, "/basting/edge",
-             core::says("Points %1 inside the edge cannot hold the corners at a spacing of %2; they "
-                        "lie from %3 inside it.",
-                        length(job.basting.edge), length(job.basting.spacing),
-                        length(Length::nearestInches(rules.pin.edge()))),
+             core::says(
+                 "Points %1 inside the edge cannot hold the corners at a spacing of %2; they "
+                 "lie from %3 inside it.",
+                 length(job.basting.edge), length(job.basting.spacing),
+                 length(Length::nearestInches(rules.pin.edge()))),
              core::says("Allow points nearer to the edge, or a wider spacing.")});
     Spots crowd;
     Buckets near{rules.top(), rules.spacing};

@@ -38,18 +38,19 @@ std::optional<std::size_t> fewestInRows(const RowOptions& options) {
     return best;
 }
 
-std::optional<RowChoice> combined(const RowFrame& frame, const RibbonOption& ribbons, const RowsOption& rows,
-                                  bool swapped, std::size_t most) {
+std::optional<RowChoice> combined(const RowFrame& frame, const RibbonOption& ribbons,
+                                  const RowsOption& rows, bool swapped, std::size_t most) {
     if (countOf(ribbons, swapped, rows.rows.size()) >= most || !covers(ribbons, swapped, rows))
         return {};
-    RowChoice c{frame.along(), rows.gap, ribbons.step, ribbons.marks, rows.rows,
-                std::max(ribbons.level, rows.level)};
+    RowChoice c{frame.along(), rows.gap,  ribbons.step,
+                ribbons.marks, rows.rows, std::max(ribbons.level, rows.level)};
     if (swapped)
         std::swap(c.marks.odd, c.marks.even);
     return c;
 }
 
-std::vector<RowChoice> coveringRows(const RowFrame& frame, const RowOptions& options, std::size_t most) {
+std::vector<RowChoice> coveringRows(const RowFrame& frame, const RowOptions& options,
+                                    std::size_t most) {
     std::vector<RowChoice> out;
     eachPair(options, [&](const RibbonOption& ribbons, const RowsOption& rows, bool swapped) {
         if (auto c = combined(frame, ribbons, rows, swapped, most + 1))

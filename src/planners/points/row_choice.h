@@ -14,21 +14,24 @@ struct RowChoice {
     std::vector<int> rows;
     int level = 0;
 
-    const std::vector<int>& marksOf(std::size_t row) const { return row % 2 == 0 ? marks.odd : marks.even; }
+    const std::vector<int>& marksOf(std::size_t row) const {
+        return row % 2 == 0 ? marks.odd : marks.even;
+    }
     std::size_t count() const {
         return (rows.size() + 1) / 2 * marks.odd.size() + rows.size() / 2 * marks.even.size();
     }
 };
 
-/// Whole ribbons and whole rows combined so that the top is covered: every pair of them with at most so
-/// many points, fewest first. What is told here by `StripCover` holds for tops whose seams all run right
-/// across.
-std::vector<RowChoice> coveringRows(const RowFrame& frame, const RowOptions& options, std::size_t most);
+/// Whole ribbons and whole rows combined so that the top is covered: every pair of them with at
+/// most so many points, fewest first. What is told here by `StripCover` holds for tops whose seams
+/// all run right across.
+std::vector<RowChoice> coveringRows(const RowFrame& frame, const RowOptions& options,
+                                    std::size_t most);
 
-/// The choice that two options make, with their rows the other way round where `swapped`; nothing where
-/// it has `most` points or more, or does not cover.
-std::optional<RowChoice> combined(const RowFrame& frame, const RibbonOption& ribbons, const RowsOption& rows,
-                                  bool swapped, std::size_t most);
+/// The choice that two options make, with their rows the other way round where `swapped`; nothing
+/// where it has `most` points or more, or does not cover.
+std::optional<RowChoice> combined(const RowFrame& frame, const RibbonOption& ribbons,
+                                  const RowsOption& rows, bool swapped, std::size_t most);
 
 /// The fewest points of any such pair; nothing where none covers.
 std::optional<std::size_t> fewestInRows(const RowOptions& options);

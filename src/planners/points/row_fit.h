@@ -16,20 +16,21 @@ using FittedRow = std::vector<FittedPin>; ///< by their places along the row
 /// Lays the pins of a choice, each beside its mark where a seam is in the way, and looks for places
 /// they leave bare.
 ///
-/// Judged like `holes`: an uncovered region has a corner where two circles round pins, or a circle and
-/// an edge, cross outside all other circles. Goes row by row, so that a bad choice is given up early.
+/// Judged like `holes`: an uncovered region has a corner where two circles round pins, or a circle
+/// and an edge, cross outside all other circles. Goes row by row, so that a bad choice is given up
+/// early.
 class RowFit {
 public:
     RowFit(const Rules& rules, const RowFrame& frame, ClearPlaces& places);
 
-    /// Lays all rows and counts corners left bare, up to about `most`; beyond, rows may be missing. A
-    /// mark whose pin would be too near another's is left out.
+    /// Lays all rows and counts corners left bare, up to about `most`; beyond, rows may be missing.
+    /// A mark whose pin would be too near another's is left out.
     int lay(const RowChoice& choice, int most);
     const std::vector<FittedRow>& rows() const { return rows_; }
     std::size_t pins() const;
 
-    /// Corners left bare inside a part of the frame, looked for until there are more than `most`. Where
-    /// the frame's own corners are in it, they count as well.
+    /// Corners left bare inside a part of the frame, looked for until there are more than `most`.
+    /// Where the frame's own corners are in it, they count as well.
     Spots bareIn(const Field& part, int most);
     /// All that the last laying left bare.
     const Spots& bare() const { return bare_; }

@@ -9,12 +9,13 @@ namespace bastewright::points {
 enum class Lie { along, across, aslant, anyhow };
 
 /// One way to mark both ribbons: a mark every `step`, the even rows half a step over, each moved to
-/// where it is clear, with a mark more or one moved outward where a row would begin or end too late.
+/// where it is clear, with a mark more or one moved outward where a row would begin or end too
+/// late.
 struct RibbonOption {
     RibbonMarks marks;
     double step = 0;
-    int level = 0;      ///< how plain a figure the step is: see `Measures`
-    double widest = 0;  ///< rows may lie so far apart
+    int level = 0;                    ///< how plain a figure the step is: see `Measures`
+    double widest = 0;                ///< rows may lie so far apart
     double edgeOdd = 0, edgeEven = 0; ///< and so far from the edge beside them
 };
 
@@ -23,7 +24,8 @@ struct RowsOption {
     std::vector<int> rows;
     double gap = 0;
     int level = 0;
-    double widest = 0, first = 0, last = 0; ///< greatest distance of two; from the head; from the foot
+    double widest = 0, first = 0,
+           last = 0; ///< greatest distance of two; from the head; from the foot
 };
 
 /// The figures a step or a gap is chosen from, the plainest first: halves, quarters, eighths of an
@@ -35,11 +37,11 @@ struct Measures {
 /// Everything the search over rows chooses from, on one frame, for pins that lie in one way.
 struct RowOptions {
     std::vector<RibbonOption> ribbons; ///< as for the rows
-    std::vector<RowsOption> rows; ///< none that another is as good as in all respects
+    std::vector<RowsOption> rows;      ///< none that another is as good as in all respects
 };
 
-/// How much is tried: `quick` leaves out the finest figures and most beginnings; `all` keeps options
-/// that another is as good as, for tops where single pins will have to move.
+/// How much is tried: `quick` leaves out the finest figures and most beginnings; `all` keeps
+/// options that another is as good as, for tops where single pins will have to move.
 struct RowEffort {
     bool quick = false, all = false;
 };

@@ -10,7 +10,8 @@ namespace {
 constexpr int kFarthest = 4; ///< raster steps of one shift
 constexpr int kAny = std::numeric_limits<int>::max();
 
-/// True where a number may be moved without coming nearer than `gap` to its neighbours or beyond an end.
+/// True where a number may be moved without coming nearer than `gap` to its neighbours or beyond an
+/// end.
 bool mayMove(const std::vector<int>& of, std::size_t i, int by, int gap, int last) {
     const int to = of[i] + by;
     return to >= 0 && to <= last && (i == 0 || to - of[i - 1] >= gap) &&
@@ -25,7 +26,8 @@ std::size_t besides(const std::vector<int>& of, double at, bool above) {
 }
 
 void take(Field& part, Spot at) {
-    part = {std::min(part.x0, at.x), std::min(part.y0, at.y), std::max(part.x1, at.x), std::max(part.y1, at.y)};
+    part = {std::min(part.x0, at.x), std::min(part.y0, at.y), std::max(part.x1, at.x),
+            std::max(part.y1, at.y)};
 }
 
 } // namespace
@@ -45,7 +47,8 @@ bool RowPolish::isBetter(const Field& moved) {
     const Field f = frame_.field(), grown = moved.grown(rules_.radius);
     const Field part{std::max(f.x0, grown.x0), std::max(f.y0, grown.y0), std::min(f.x1, grown.x1),
                      std::min(f.y1, grown.y1)};
-    const auto before = std::ranges::count_if(bare_, [&](Spot s) { return part.contains(s, 1e-9); });
+    const auto before =
+        std::ranges::count_if(bare_, [&](Spot s) { return part.contains(s, 1e-9); });
     const Spots after = fit_.bareIn(part, int(before));
     if (std::ssize(after) > before)
         return false;

@@ -6,10 +6,12 @@
 
 namespace bastewright::points {
 
-/// Shifts single rows, and single marks of both ribbons, a little while that leaves fewer places bare.
+/// Shifts single rows, and single marks of both ribbons, a little while that leaves fewer places
+/// bare.
 ///
-/// What a shift changes lies within a radius of the pins that moved, so that only that part of the top
-/// is looked at. Shifts that change nothing are taken, too: what is bare moves on until it closes.
+/// What a shift changes lies within a radius of the pins that moved, so that only that part of the
+/// top is looked at. Shifts that change nothing are taken, too: what is bare moves on until it
+/// closes.
 class RowPolish {
 public:
     RowPolish(const Rules& rules, const RowFrame& frame, ClearPlaces& places);

@@ -11,15 +11,17 @@ namespace bastewright::points {
 namespace {
 
 // By trials on tops with seams every 3 and 4 in, in sashing and in triangles.
-constexpr double kWider = 0.1;  ///< inches; what polishing can make up for
+constexpr double kWider = 0.1;         ///< inches; what polishing can make up for
 constexpr double kPlainerWorth = 1.02; ///< so much more a plainer figure may take
 constexpr int kMostBare = 300;
-/// So many points a bare corner is worth when choices are compared that will be polished: little, much.
+/// So many points a bare corner is worth when choices are compared that will be polished: little,
+/// much.
 constexpr std::array kWorths{0.33, 0.15, 0.08};
 /// For a first plan, which is hardly polished.
 constexpr double kFirstWorth = 2;
-constexpr double kSingleWorth = 0.7; ///< three corners round a hole; a point fills it, and is worth two in a row
-constexpr std::size_t kKept = 2;      ///< for each worth
+constexpr double kSingleWorth =
+    0.7; ///< three corners round a hole; a point fills it, and is worth two in a row
+constexpr std::size_t kKept = 2; ///< for each worth
 
 struct Start {
     const RowFrame* frame;
@@ -83,9 +85,7 @@ public:
         size_ = rules.top().area() / squared(rules.spacing);
     }
 
-    std::optional<RowLayout> run() {
-        return rules_.pin.seamless() ? plain() : amongSeams();
-    }
+    std::optional<RowLayout> run() { return rules_.pin.seamless() ? plain() : amongSeams(); }
 
 private:
     /// Only the first complete plan is wanted.
@@ -127,7 +127,8 @@ private:
                 if (!least)
                     continue;
                 most = std::min(most, *least);
-                for (RowChoice& c : coveringRows(frame, options, std::size_t(double(most) * kPlainerWorth) + 1))
+                for (RowChoice& c :
+                     coveringRows(frame, options, std::size_t(double(most) * kPlainerWorth) + 1))
                     all.push_back(std::move(c));
             }
         if (all.empty())
@@ -140,7 +141,8 @@ private:
     }
 
     /// Of all with so many points at most, the one that leaves hands most room.
-    std::optional<RowLayout> mostSlack(const std::vector<RowChoice>& all, int level, std::size_t most) {
+    std::optional<RowLayout> mostSlack(const std::vector<RowChoice>& all, int level,
+                                       std::size_t most) {
         const RowChoice* best = nullptr;
         double slack = -1;
         for (const RowChoice& c : all) {
@@ -177,7 +179,8 @@ private:
                 break;
             for (Start& s : starts)
                 polish(s, shifts * std::max(1, wish_.effort) * (round + 1));
-            std::ranges::stable_sort(starts, {}, [](const Start& s) { return s.cost(kSingleWorth); });
+            std::ranges::stable_sort(starts, {},
+                                     [](const Start& s) { return s.cost(kSingleWorth); });
             starts.resize(std::min(starts.size(), std::size_t(4 - round)));
         }
         loosen(starts.front(), shifts);
@@ -200,7 +203,8 @@ private:
             Dice dice{1};
             int laid = 0;
             // Most pairs do not cover, or need too many.
-            for (long pick = 0; pick < 400L * budget && laid < budget && !stop_.stop_requested(); ++pick) {
+            for (long pick = 0; pick < 400L * budget && laid < budget && !stop_.stop_requested();
+                 ++pick) {
                 const auto& ribbons = options.ribbons[dice.below(options.ribbons.size())];
                 const auto& rows = options.rows[dice.below(options.rows.size())];
                 const auto most = std::size_t(double(*least) * 1.35);
@@ -241,7 +245,8 @@ private:
             RowPolish polish{stricter, *s.frame, places()};
             Dice dice{3};
             RowChoice next = s.choice;
-            if (polish.polish(next, shifts, dice, stop_) > 0 || double(polish.fit().pins()) != s.pins)
+            if (polish.polish(next, shifts, dice, stop_) > 0 ||
+                double(polish.fit().pins()) != s.pins)
                 return;
             s.choice = std::move(next);
         }

@@ -16,7 +16,8 @@ struct RowLayout {
 };
 
 struct RowWish {
-    std::optional<PinRows::Along> along; ///< nothing: whichever needs fewer points, along the width of two
+    std::optional<PinRows::Along>
+        along; ///< nothing: whichever needs fewer points, along the width of two
     Measures measures;
     int effort = 1;
 };
@@ -24,8 +25,9 @@ struct RowWish {
 /// The rows with the fewest points that were found, of several about as good those with most slack;
 /// nothing where the top is too small for rows.
 ///
-/// Without seams the least over all figures, beginnings and ends that are tried (`coveringRows`). With
-/// seams a sample of them is laid with every pin beside its seam, and the most promising are polished.
+/// Without seams the least over all figures, beginnings and ends that are tried (`coveringRows`).
+/// With seams a sample of them is laid with every pin beside its seam, and the most promising are
+/// polished.
 std::optional<RowLayout> rowsFor(const Rules& rules, const RowWish& wish, std::stop_token stop);
 
 /// How far every point may be off before a place is out of reach; negative where one is already.

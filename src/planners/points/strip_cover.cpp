@@ -38,8 +38,8 @@ double StripCover::widest(const RibbonMarks& marks, double from, double to) cons
             if (std::size_t(half) >= heights_.size())
                 return 0.0;
             const auto near = std::size_t(away(k));
-            least = std::min(least,
-                             heights_[std::size_t(half)] + (near < heights_.size() ? heights_[near] : 0));
+            least = std::min(least, heights_[std::size_t(half)] +
+                                        (near < heights_.size() ? heights_[near] : 0));
         }
         return least;
     };

@@ -47,9 +47,8 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
     const Sentence isTop = needs > top.largest
                                ? core::says("the top takes up %1, as it leans", length(needs))
                                : core::says("the top %1", length(needs));
-    const Sentence sizes =
-        core::says("%1 and %2", measuredAs(layer.name == "batting", across, shrinks, length(has)),
-                   isTop);
+    const Sentence sizes = core::says(
+        "%1 and %2", measuredAs(layer.name == "batting", across, shrinks, length(has)), isTop);
     Finding f;
     f.level = spare < Length{} ? Finding::Level::stop : Finding::Level::warn;
     f.field = "/" + layer.name + (measured ? (across ? "/width" : "/length") : "/overage");
@@ -58,12 +57,13 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
                  : core::says("%1: only %2 to spare on each side, where %3 was asked for.", sizes,
                               length(spare), length(layer.overage));
     const Sentence more = length(full - now), all = length(full), least = length(half - now);
-    f.cure = across ? core::says("Make it %1 wider, %2 in all, or at least %3 more for half of the "
-                                 "overage.",
-                                 more, all, least)
-                    : core::says("Make it %1 longer, %2 in all, or at least %3 more for half of the "
-                                 "overage.",
-                                 more, all, least);
+    f.cure = across
+                 ? core::says("Make it %1 wider, %2 in all, or at least %3 more for half of the "
+                              "overage.",
+                              more, all, least)
+                 : core::says("Make it %1 longer, %2 in all, or at least %3 more for half of the "
+                              "overage.",
+                              more, all, least);
     out.push_back(std::move(f));
 }
 

@@ -16,7 +16,8 @@ Length rollDiameter(Length wound, Length thick, Length core = {}, double packing
 /// (from memory).
 Length sandwichThickness(const Batting& batting);
 
-/// Clips that hold thicker rolls are not sold (common practice: snap-round and hoop clips hold 2-4 in).
+/// Clips that hold thicker rolls are not sold (common practice: snap-round and hoop clips hold 2-4
+/// in).
 inline constexpr Length kLargestClip = Length::inches(4);
 
 /// The smallest clip on hand that holds the roll, and how many along it: one every 15 in, at least

@@ -22,9 +22,9 @@ inline constexpr int kMostTablesTogether = 6;
 
 /// Every rectangle that can be made by pushing whole tables together side by side and end to end,
 /// turned or not, each once, with the fewest tables that make it; by length, then width. Rectangles
-/// that only interlock (no straight joint right across) are not looked for. Tables of different groups
-/// are not pushed together; where two groups make the same rectangle, both are listed. Empty for no
-/// tables.
+/// that only interlock (no straight joint right across) are not looked for. Tables of different
+/// groups are not pushed together; where two groups make the same rectangle, both are listed. Empty
+/// for no tables.
 std::vector<Arrangement> arrangements(const std::vector<Table>& tables);
 
 /// The floor, as large as needed.

@@ -7,8 +7,8 @@
 
 namespace bastewright {
 
-/// The sides of the quilt at these sides of the surface as drawn (those that the room's walls close),
-/// by how the quilt lies (see SurfacePlan).
+/// The sides of the quilt at these sides of the surface as drawn (those that the room's walls
+/// close), by how the quilt lies (see SurfacePlan).
 std::vector<Side> closedSides(std::span<const Side> walls, bool quiltLengthAlongLength);
 
 } // namespace bastewright

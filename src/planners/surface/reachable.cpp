@@ -57,8 +57,8 @@ std::optional<ReachKind> reachOf(const Helper& helper, Point place, const Rect& 
     for (const Side side : kSides) {
         if (isClosed(closed, side))
             continue;
-        const auto here = reachFrom(helper, place, table, side,
-                                    isAcross(side) ? table.x() : table.y());
+        const auto here =
+            reachFrom(helper, place, table, side, isAcross(side) ? table.x() : table.y());
         if (here && (!best || *here < *best))
             best = here;
     }

@@ -37,8 +37,8 @@ std::optional<ReachKind> reachFrom(const Helper& helper, Point place, const Rect
 /// and 4 in where there is nobody.
 Length farthestReach(std::span<const Helper> helpers, Basting::With with);
 
-/// What of a table lies farther than `reach` from every open side: a rectangle, empty where there is
-/// nothing. With every side closed it is the whole table.
+/// What of a table lies farther than `reach` from every open side: a rectangle, empty where there
+/// is nothing. With every side closed it is the whole table.
 Rect outOfReach(const Rect& table, const std::vector<Side>& closed, Length reach);
 
 /// A middle whose narrower side is at most this is smoothed with the rest (a yardstick helps) and

@@ -8,10 +8,9 @@
 namespace bastewright {
 namespace {
 
-/// Which zones could take dots in place of the missing pins, in the plan and in words; nothing where
-/// an iron would melt the batting or no quilt holds so many.
-Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts,
-                     std::int64_t missing) {
+/// Which zones could take dots in place of the missing pins, in the plan and in words; nothing
+/// where an iron would melt the batting or no quilt holds so many.
+Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts, std::int64_t missing) {
     for (std::size_t i = 0; i < quilts.size(); ++i) {
         const Job& job = session.jobs[i];
         if (job.basting.with != Basting::With::pins || job.batting.meltable)
@@ -70,13 +69,12 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
     Findings out;
     const auto& gap = job.quilting.gapLimit;
     if (gap && job.basting.spacing > *gap)
-        out.push_back({Finding::Level::warn, prefix + "/basting/spacing",
-                       core::says("Spacing %1 is wider than the %2 between quilting lines that the "
-                                  "batting's label allows.",
-                                  core::length(job.basting.spacing, job.unit),
-                                  core::length(*gap, job.unit)),
-                       core::says("Set the spacing to %1 or less.",
-                                  core::length(*gap, job.unit))});
+        out.push_back(
+            {Finding::Level::warn, prefix + "/basting/spacing",
+             core::says("Spacing %1 is wider than the %2 between quilting lines that the "
+                        "batting's label allows.",
+                        core::length(job.basting.spacing, job.unit), core::length(*gap, job.unit)),
+             core::says("Set the spacing to %1 or less.", core::length(*gap, job.unit))});
     if (job.basting.with == Basting::With::dots && job.batting.meltable)
         out.push_back({Finding::Level::warn, prefix + "/batting/meltable",
                        core::says("This batting can melt under an iron: fuse dots are pressed on."),
@@ -90,14 +88,16 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
                  core::says("Half of the quilt rolled is about %1 thick and does not pass the "
                             "machine's throat of %2.",
                             core::length(r.diameter, job.unit), core::length(*throat, job.unit)),
-                 core::says("Fold instead of rolling, roll from the end nearest to where you quilt, "
-                            "or use a machine with a larger throat.")});
+                 core::says(
+                     "Fold instead of rolling, roll from the end nearest to where you quilt, "
+                     "or use a machine with a larger throat.")});
             break;
         }
     adviseOnHanging(quilt, prefix, out);
     if (quilt.surface.tables.size() > 1)
         out.push_back({Finding::Level::note, prefix + "/room/tables",
-                       core::says("Cover the joints between the tables, or they print a pleat."), ""});
+                       core::says("Cover the joints between the tables, or they print a pleat."),
+                       ""});
     const bool folded = std::ranges::any_of(
         quilt.passes, [](const Pass& p) { return std::ranges::any_of(p.rolls, &Roll::folded); });
     if (folded)
@@ -118,12 +118,13 @@ Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
     const std::int64_t buy = withSpare(points) - have;
     const Sentence spacing = widerSpacing(session, points, have);
     const Sentence zones = dotsInstead(session, quilts, missing);
-    return {{Finding::Level::warn, "/stash/pins",
-             core::says("The plan takes %1 pins and there are %2.", points, have),
-             zones.empty()
-                 ? core::says("Bring %1 more (%2 with a tenth to spare). %3", missing, buy, spacing)
-                 : core::says("Bring %1 more (%2 with a tenth to spare), or use fuse dots in %4. %3",
-                              missing, buy, spacing, zones)}};
+    return {
+        {Finding::Level::warn, "/stash/pins",
+         core::says("The plan takes %1 pins and there are %2.", points, have),
+         zones.empty()
+             ? core::says("Bring %1 more (%2 with a tenth to spare). %3", missing, buy, spacing)
+             : core::says("Bring %1 more (%2 with a tenth to spare), or use fuse dots in %4. %3",
+                          missing, buy, spacing, zones)}};
 }
 
 } // namespace bastewright

@@ -89,7 +89,8 @@ Sentence zoneList(std::span<const std::string> ids) {
     std::vector<std::string> order;
     for (const std::string& id : ids) {
         const auto dot = id.find('.');
-        const std::string pass = dot == std::string::npos || id.front() != 'p' ? "" : id.substr(1, dot - 1);
+        const std::string pass =
+            dot == std::string::npos || id.front() != 'p' ? "" : id.substr(1, dot - 1);
         auto& list = passes[pass];
         if (list.empty())
             order.push_back(pass);

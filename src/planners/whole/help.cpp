@@ -44,7 +44,8 @@ std::vector<Variant> variants(const Session& session) {
     if (!session.setting.room.tables.empty()) {
         const Table& t = session.setting.room.tables.front();
         const Unit unit = session.jobs.front().unit;
-        with(Help::Kind::table, core::says("One more table of %1", core::size(t.width, t.length, unit)),
+        with(Help::Kind::table,
+             core::says("One more table of %1", core::size(t.width, t.length, unit)),
              [](Setting& s) { ++s.room.tables.front().count; });
         if (!session.setting.room.walls.empty())
             with(Help::Kind::offTheWall, core::says("Tables pulled away from the wall"),
@@ -69,14 +70,16 @@ std::vector<Variant> variants(const Session& session) {
     }
     if (std::ranges::any_of(session.setting.helpers,
                             [](const Helper& h) { return h.until || h.from; }))
-        with(Help::Kind::wholeTime, core::says("Everybody there from start to end"), [](Setting& s) {
-            for (Helper& h : s.helpers)
-                h.from = h.until = {};
-        });
+        with(Help::Kind::wholeTime, core::says("Everybody there from start to end"),
+             [](Setting& s) {
+                 for (Helper& h : s.helpers)
+                     h.from = h.until = {};
+             });
     return out;
 }
 
-/// Points wherever they are needed, for all quilts; none where they are already or no point is saved.
+/// Points wherever they are needed, for all quilts; none where they are already or no point is
+/// saved.
 std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
                                                     const std::vector<PointsPlan>& points,
                                                     const WholeOptions& options,
@@ -86,10 +89,10 @@ std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
     for (std::size_t i = 0; i < points.size() && !stop.stop_requested(); ++i) {
         if (session.jobs[i].basting.layout == Basting::Layout::fewest)
             continue;
-        PointsPlan free =
-            planPoints(
-                session.jobs[i],
-                {.effort = options.effort, .layout = Basting::Layout::fewest, .memory = options.memory}, stop);
+        PointsPlan free = planPoints(
+            session.jobs[i],
+            {.effort = options.effort, .layout = Basting::Layout::fewest, .memory = options.memory},
+            stop);
         if (free.points.size() < points[i].points.size()) {
             out[i] = std::move(free);
             fewer = true;
@@ -129,9 +132,8 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
             out.push_back({kind, change, saved, passes});
     };
     // Takes longest and shares nothing with the others.
-    auto fewest = std::async(std::launch::async, [&] {
-        return fewestPoints(session, points, options, stop);
-    });
+    auto fewest = std::async(std::launch::async,
+                             [&] { return fewestPoints(session, points, options, stop); });
     for (const Variant& v : variants(session)) {
         if (stop.stop_requested())
             break;

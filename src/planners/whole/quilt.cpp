@@ -19,8 +19,8 @@ void append(Findings& to, Findings from, const std::string& prefix) {
 }
 
 /// Why an alternative was or was not taken, against the chosen one.
-Sentence compared(const Alternative& a, const Alternative& chosen, std::size_t workable,
-                  bool asked, bool quickest) {
+Sentence compared(const Alternative& a, const Alternative& chosen, std::size_t workable, bool asked,
+                  bool quickest) {
     if (a.chosen && workable == 1)
         return core::says("the only one that works");
     if (a.chosen && asked)
@@ -73,17 +73,18 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
 Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
                   const std::string& prefix) {
     const Sentence quilt = quiltName(job.name);
-    return {Finding::Level::stop, prefix + "/room/tables",
-            choices.empty()
-                ? core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
-                             "along: on the room as given there is no table.",
-                             quilt)
-                : core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
-                             "along: on %2 %3.",
-                             quilt, choices.front().summary.surface, choices.front().summary.why),
-            core::says("Use tables at least %1 wide with a long side to stand at, or list no tables "
-                       "and work on the floor.",
-                       core::length(kAnchor + Length::inches(16), job.unit))};
+    return {
+        Finding::Level::stop, prefix + "/room/tables",
+        choices.empty()
+            ? core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
+                         "along: on the room as given there is no table.",
+                         quilt)
+            : core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
+                         "along: on %2 %3.",
+                         quilt, choices.front().summary.surface, choices.front().summary.why),
+        core::says("Use tables at least %1 wide with a long side to stand at, or list no tables "
+                   "and work on the floor.",
+                   core::length(kAnchor + Length::inches(16), job.unit))};
 }
 
 /// What was asked for of the way and could not be had.
@@ -95,14 +96,16 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
         out.push_back({Finding::Level::warn, field, std::move(text), cure});
     };
     if (!startsAsAskedFor(job, way))
-        say(prefix + "/basting/start", core::says("No way that works starts as was asked for; another does."),
+        say(prefix + "/basting/start",
+            core::says("No way that works starts as was asked for; another does."),
             core::says("Ask for whichever start is quicker."));
     if (room.tables.empty())
         return out;
     if (!liesAsAskedFor(job, way))
         say(prefix + "/basting/quilt_length_along",
-            core::says("No way that works has the quilt lying along the table as was asked for; it is "
-                       "planned the other way."),
+            core::says(
+                "No way that works has the quilt lying along the table as was asked for; it is "
+                "planned the other way."),
             core::says("Let it lie whichever way is quicker."));
     if (!standsAsAskedFor(room, way))
         say("/room/together",

@@ -14,14 +14,14 @@ LayerSizes layerSizes(const Job& job);
 QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& choice, int surface,
                    const LayerSizes& layers, const PointsPlan& points);
 
-/// The whole plan of one quilt from how it lies by the first of its choices (`layQuilt`, with zones):
-/// adds rows, backing, batting, rolls for the machine, alternatives. Findings about it are added to
-/// `findings`, their fields below `prefix` ("" or "/jobs/2").
+/// The whole plan of one quilt from how it lies by the first of its choices (`layQuilt`, with
+/// zones): adds rows, backing, batting, rolls for the machine, alternatives. Findings about it are
+/// added to `findings`, their fields below `prefix` ("" or "/jobs/2").
 QuiltPlan planQuilt(const Session& session, const Shared& shared, QuiltPlan lying,
                     const PointsPlan& points, const std::string& prefix, Findings& findings);
 
-/// The backing of a quilt that is to be pieced, its seams kept off the joints of the table under the
-/// first pass of `quilt`; with `ways`, every alternative laid out. What planQuilt plans with.
+/// The backing of a quilt that is to be pieced, its seams kept off the joints of the table under
+/// the first pass of `quilt`; with `ways`, every alternative laid out. What planQuilt plans with.
 BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways);
 
 /// Findings about one quilt's plan: gap limit, melting batting, throat, joints, rolls without a

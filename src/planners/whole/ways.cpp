@@ -101,10 +101,10 @@ private:
                 break;
             const bool works = stops(best_.crew) == 0;
             // Several quilts follow one another on tables that stay as they are.
-            if (works && (tried >= static_cast<std::size_t>(options_.ways) || shared_.size() > 1 ||
-                          c.asked != choices.front().asked ||
-                          double(c.summary.predicted.count()) >
-                              kWorthLayingOut * double(first.count())))
+            if (works &&
+                (tried >= static_cast<std::size_t>(options_.ways) || shared_.size() > 1 ||
+                 c.asked != choices.front().asked ||
+                 double(c.summary.predicted.count()) > kWorthLayingOut * double(first.count())))
                 break;
             Picks picks = best_.picks;
             picks[q] = k;
@@ -122,9 +122,9 @@ private:
             std::vector<PassChoice>& choices = shared_[q].choices;
             const std::size_t taken = best_.picks[q];
             if (shared_.size() == 1) {
-                const double scale = double(best_.crew.finish.count()) /
-                                     double(std::max<std::int64_t>(
-                                         1, choices[taken].summary.predicted.count()));
+                const double scale =
+                    double(best_.crew.finish.count()) /
+                    double(std::max<std::int64_t>(1, choices[taken].summary.predicted.count()));
                 for (PassChoice& c : choices)
                     if (c.summary.workable)
                         c.summary.predicted = std::max(
@@ -135,13 +135,11 @@ private:
             }
             std::rotate(choices.begin(), choices.begin() + static_cast<std::ptrdiff_t>(taken),
                         choices.begin() + static_cast<std::ptrdiff_t>(taken) + 1);
-            std::stable_sort(choices.begin() + 1, choices.end(),
-                             [](const PassChoice& a, const PassChoice& b) {
-                                 return std::tuple{!a.summary.workable, !a.asked,
-                                                   a.summary.predicted} <
-                                        std::tuple{!b.summary.workable, !b.asked,
-                                                   b.summary.predicted};
-                             });
+            std::stable_sort(
+                choices.begin() + 1, choices.end(), [](const PassChoice& a, const PassChoice& b) {
+                    return std::tuple{!a.summary.workable, !a.asked, a.summary.predicted} <
+                           std::tuple{!b.summary.workable, !b.asked, b.summary.predicted};
+                });
         }
     }
 };

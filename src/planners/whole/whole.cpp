@@ -11,9 +11,7 @@ std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions
                                       std::stop_token stop) {
     std::vector<PointsPlan> out;
     for (const Job& job : session.jobs)
-        out.push_back(planPoints(
-            job,
-            {.effort = options.effort, .memory = options.memory}, stop));
+        out.push_back(planPoints(job, {.effort = options.effort, .memory = options.memory}, stop));
     return out;
 }
 

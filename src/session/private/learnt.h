@@ -6,9 +6,9 @@
 namespace bastewright {
 
 /// What the ticks say of everybody's pace, as logarithms of actual over planned time
-/// (docs/computation/live.md, "Learnt pace"): a part common to all and one of each person's own, both
-/// normal before anything is ticked, by the trade's spreads; every tick is evidence of their sum.
-/// The posterior is exact.
+/// (docs/computation/live.md, "Learnt pace"): a part common to all and one of each person's own,
+/// both normal before anything is ticked, by the trade's spreads; every tick is evidence of their
+/// sum. The posterior is exact.
 struct Learnt {
     crew::PaceDoubt common;
     std::map<std::string, crew::PaceDoubt> people; ///< given the common part; of who has ticked

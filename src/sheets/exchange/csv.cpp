@@ -85,10 +85,10 @@ std::string tasksCsv(const Session& session, const Plan& plan) {
             continue;
         const QuiltPlan& quilt = plan.quilts[std::size_t(t.job)];
         for (const auto& person : t.people)
-            line(out,
-                 {csvText(person), format(after(session.setting.start, t.start)),
-                  format(after(session.setting.start, t.end)), csvText(quilt.name), std::to_string(t.pass),
-                  std::string{name(t.kind)}, csvText(zoneName(t.zone)), pointsIn(quilt, t)});
+            line(out, {csvText(person), format(after(session.setting.start, t.start)),
+                       format(after(session.setting.start, t.end)), csvText(quilt.name),
+                       std::to_string(t.pass), std::string{name(t.kind)}, csvText(zoneName(t.zone)),
+                       pointsIn(quilt, t)});
     }
     return out;
 }

@@ -21,7 +21,8 @@ std::string crewCsv(const Session& session, Unit unit);
 /// the plan's order.
 std::string tasksCsv(const Session& session, const Plan& plan);
 
-/// Text from a person or a file, so that no spreadsheet takes it for a formula: where it begins as one
+/// Text from a person or a file, so that no spreadsheet takes it for a formula: where it begins as
+/// one
 /// (= + - @), an apostrophe stands before it.
 std::string csvText(std::string_view text);
 

@@ -74,8 +74,8 @@ Flow battingPage(const SheetContext& c, std::size_t quilt) {
         bring << language::said(thing);
     if (!bring.isEmpty())
         flow.push_back(paragraph(
-            std::vector<Span>{{Text::tr("Bring %1").arg(bring.join(QLatin1Char(' '))), true}}, c.width,
-            type::kLead, 8));
+            std::vector<Span>{{Text::tr("Bring %1").arg(bring.join(QLatin1Char(' '))), true}},
+            c.width, type::kLead, 8));
     if (!plan.pieces.empty()) {
         const Rect whole{Length{}, Length{}, q.layers.batting.width, q.layers.batting.length};
         // The more joins, the smaller, so that list and strip stay on its page.

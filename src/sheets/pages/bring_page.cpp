@@ -43,9 +43,10 @@ Flow bringPage(const SheetContext& c) {
                   rows, c.width, {.size = type::kCheck, .rowPadding = 5});
     for (const auto& s : c.plan.supplies)
         if (!s.note.empty())
-            flow.push_back(paragraph(std::vector<Span>{{language::said(s.item) + QStringLiteral(": "), true},
-                                                       {language::said(s.note), false}},
-                                     c.width, type::kBody, 6));
+            flow.push_back(
+                paragraph(std::vector<Span>{{language::said(s.item) + QStringLiteral(": "), true},
+                                            {language::said(s.note), false}},
+                          c.width, type::kBody, 6));
     return flow;
 }
 

@@ -60,9 +60,9 @@ Flow rowsOf(const std::vector<Card>& cards, double width, const Block& repeat) {
     Flow flow;
     const auto perRow = std::max<std::size_t>(1, std::size_t(width / Card::kWidth));
     for (std::size_t i = 0; i < cards.size(); i += perRow) {
-        const std::vector<Card> row(
-            cards.begin() + std::ptrdiff_t(i),
-            cards.begin() + std::ptrdiff_t(std::min(cards.size(), i + perRow)));
+        const std::vector<Card> row(cards.begin() + std::ptrdiff_t(i),
+                                    cards.begin() +
+                                        std::ptrdiff_t(std::min(cards.size(), i + perRow)));
         flow.push_back({.height = Card::kHeight,
                         .repeat = std::make_shared<Block>(repeat),
                         .draw = [row](QPainter& p, QRectF at) {

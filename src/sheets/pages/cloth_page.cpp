@@ -51,8 +51,7 @@ Flow clothPage(const SheetContext& c, std::size_t quilt) {
                              plan.along ? Text::tr("along") : Text::tr("across")),
                     c.width)};
     flow.front().newPage = true;
-    flow.push_back(
-        paragraph(std::vector<Span>{{buyWords(plan), true}}, c.width, type::kLead, 8));
+    flow.push_back(paragraph(std::vector<Span>{{buyWords(plan), true}}, c.width, type::kLead, 8));
     for (const ClothLength& cloth : clothsOf(c.job(quilt), plan)) {
         flow.push_back(heading(
             cloth.fabric.empty()

@@ -37,15 +37,15 @@ Block nameBlock(const SheetContext& c, const Helper& h, const ChecklistStyle& st
     auto text = std::make_shared<TextBlock>(name, c.width - beside,
                                             TextStyle{.size = type, .bold = true, .maxLines = 3});
     const double height = std::max(badgeSize + 2, text->height());
-    return {
-        .height = height,
-        .keepWithNext = true,
-        .newPage = true,
-        .draw = [=, letter = c.crew.letter(h.name)](QPainter& p, QRectF at) {
-            const double middle = badgeSize / 2 + 1;
-            badge(p, at.topLeft() + QPointF{middle, middle}, badgeSize, letter, true);
-            text->draw(p, at.topLeft() + QPointF{beside, std::max(0.0, middle - text->height() / 2)});
-        }};
+    return {.height = height,
+            .keepWithNext = true,
+            .newPage = true,
+            .draw = [=, letter = c.crew.letter(h.name)](QPainter& p, QRectF at) {
+                const double middle = badgeSize / 2 + 1;
+                badge(p, at.topLeft() + QPointF{middle, middle}, badgeSize, letter, true);
+                text->draw(p, at.topLeft() +
+                                  QPointF{beside, std::max(0.0, middle - text->height() / 2)});
+            }};
 }
 
 QString summary(const SheetContext& c, const Helper& h) {
@@ -106,11 +106,12 @@ Block passHeading(const SheetContext& c, const Stretch& s, bool continued, doubl
         text = Text::tr("%1, continued").arg(text);
     const int size = style.heading();
     auto words = std::make_shared<TextBlock>(
-        text, width,
-        TextStyle{.size = size, .bold = true, .maxLines = 2, .close = style.columns});
+        text, width, TextStyle{.size = size, .bold = true, .maxLines = 2, .close = style.columns});
     const double below = style.strip ? 1 : 3;
     return {.height = words->height() + below,
-            .before = style.columns ? 4.0 : style.strip ? 5.0 : 9.0,
+            .before = style.columns ? 4.0
+                      : style.strip ? 5.0
+                                    : 9.0,
             .keepWithNext = true,
             .draw = [words](QPainter& p, QRectF at) {
                 words->draw(p, at.topLeft());
@@ -138,8 +139,7 @@ Block beside(std::vector<Block> left, Block right) {
 Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch& s, double width,
                  std::vector<Rest>& rests, const ChecklistStyle& style) {
     // Somebody who works at two tables in turn: a single task says in its own row where it is.
-    const bool inRow =
-        style.strip && !style.columns && c.severalQuilts() && s.tasks.size() == 1;
+    const bool inRow = style.strip && !style.columns && c.severalQuilts() && s.tasks.size() == 1;
     Flow flow;
     if (!inRow)
         flow.push_back(passHeading(c, s, false, width, style));
@@ -216,9 +216,11 @@ Flow placing(const SheetContext& c, const std::vector<Stretch>& all, double widt
         if (!plan.rows && !plan.blocks)
             continue;
         const QString where = Text::tr("Where each one goes");
-        flow.push_back(heading(c.severalQuilts() ? Text::tr("%1: %2").arg(where, c.quiltName(q)) : where, width,
-                               style.heading()));
-        const Sentence said = plan.rows ? rowsSentence(*plan.rows, c.job(q)) : blocksSentence(*plan.blocks, c.job(q));
+        flow.push_back(
+            heading(c.severalQuilts() ? Text::tr("%1: %2").arg(where, c.quiltName(q)) : where,
+                    width, style.heading()));
+        const Sentence said =
+            plan.rows ? rowsSentence(*plan.rows, c.job(q)) : blocksSentence(*plan.blocks, c.job(q));
         flow.push_back(textBlock({{language::said(said)}}, width, style.text(), 2));
     }
     return flow;

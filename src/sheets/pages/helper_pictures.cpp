@@ -29,8 +29,7 @@ Block rowOf(const std::vector<Captioned>& row) {
     return {.height = high + below + 1, .before = 4, .draw = [=](QPainter& p, QRectF at) {
                 double x = at.left();
                 for (const auto& one : row) {
-                    one.picture.draw(
-                        p, {x + (one.width() - one.picture.width()) / 2, at.top()});
+                    one.picture.draw(p, {x + (one.width() - one.picture.width()) / 2, at.top()});
                     one.caption->draw(
                         p, {x + (one.width() - one.caption->naturalWidth()) / 2, at.top() + high});
                     x += one.width() + kBetweenPictures;
@@ -63,8 +62,8 @@ bool hasPicture(const PassPart& part) {
     return part.pass && (!part.places.empty() || !part.zones.empty());
 }
 
-Flow pictureStrip(const SheetContext& c, const std::string& person,
-                  const std::vector<Stretch>& all, const ChecklistStyle& style) {
+Flow pictureStrip(const SheetContext& c, const std::string& person, const std::vector<Stretch>& all,
+                  const ChecklistStyle& style) {
     Flow flow;
     std::vector<Captioned> row;
     double x = 0;
@@ -77,11 +76,10 @@ Flow pictureStrip(const SheetContext& c, const std::string& person,
         const QString name = style.columns && c.severalQuilts()
                                  ? Text::tr("%1, pass %2").arg(c.quiltName(s.quilt)).arg(s.pass)
                                  : c.passName(s.quilt, s.pass);
-        Captioned one{picture,
-                      std::make_shared<TextBlock>(
-                          name, std::max(picture.width(), 118.0),
-                          TextStyle{.size = style.columns ? type::kSmall : type::kBody,
-                                    .bold = true})};
+        Captioned one{picture, std::make_shared<TextBlock>(
+                                   name, std::max(picture.width(), 118.0),
+                                   TextStyle{.size = style.columns ? type::kSmall : type::kBody,
+                                             .bold = true})};
         if (!row.empty() && x + one.width() > c.width) {
             flow.push_back(rowOf(std::move(row)));
             row.clear();

@@ -30,7 +30,7 @@ inline PlacePicture placePicture(const PassPart& part, const ChecklistStyle& sty
 }
 
 /// All of a person's pictures in rows, each with its pass below it.
-Flow pictureStrip(const SheetContext& c, const std::string& person,
-                  const std::vector<Stretch>& all, const ChecklistStyle& style);
+Flow pictureStrip(const SheetContext& c, const std::string& person, const std::vector<Stretch>& all,
+                  const ChecklistStyle& style);
 
 } // namespace bastewright::sheets

@@ -29,8 +29,8 @@ public:
         if (const auto* place = placeOf(t, person))
             place_ = part.placeNumber(*place);
         const double room = width - wordsAt_ - (place_ > 0 ? kPlace + 4 : 0);
-        auto spans = style.columns ? fewWords(c, person, t, *part.quilt)
-                                   : words(c, person, t, *part.quilt);
+        auto spans =
+            style.columns ? fewWords(c, person, t, *part.quilt) : words(c, person, t, *part.quilt);
         if (!where.isEmpty())
             spans.push_back({Text::tr("; %1").arg(where)});
         what_ = std::make_unique<TextBlock>(spans, room, style.text());
@@ -42,8 +42,8 @@ public:
         time_.draw(p, {at.left() + timeAt_, at.top() + padding_});
         what_->draw(p, {at.left() + wordsAt_, at.top() + padding_});
         if (place_ > 0)
-            badge(p, {at.left() + width_ - kPlace / 2 - 1, middle}, kPlace,
-                  QString::number(place_), true);
+            badge(p, {at.left() + width_ - kPlace / 2 - 1, middle}, kPlace, QString::number(place_),
+                  true);
         rule(p, at.bottomLeft(), width_);
     }
 
@@ -100,11 +100,11 @@ public:
         for (const Task* t : tasks) {
             const auto* place = placeOf(*t, person);
             items_.push_back(
-                {TextBlock{std::vector<Span>{
-                               {clock(c.start(), t->start) + QChar{0x00A0}},
-                               {zoneWord(t->zone), true},
-                               {QStringLiteral(": %1").arg(taskPoints(*t, *part.quilt))}},
-                           width, style.text()},
+                {TextBlock{
+                     std::vector<Span>{{clock(c.start(), t->start) + QChar{0x00A0}},
+                                       {zoneWord(t->zone), true},
+                                       {QStringLiteral(": %1").arg(taskPoints(*t, *part.quilt))}},
+                     width, style.text()},
                  place ? part.placeNumber(*place) : 0});
             each = std::max(each, kText + items_.back().text.naturalWidth() + 3 + kPlace);
         }
@@ -119,8 +119,7 @@ public:
             perLine_ = std::max(1, int((width - kWork) / each_));
         }
         inGrid_ = style.columns;
-        work_ = std::make_unique<TextBlock>(work, head_ > 0 ? head_ - 4 : width,
-                                            style.text(true));
+        work_ = std::make_unique<TextBlock>(work, head_ > 0 ? head_ - 4 : width, style.text(true));
     }
     double height() const {
         const QPointF last = at(int(items_.size()) - 1);
@@ -176,8 +175,7 @@ Block blockOf(std::shared_ptr<R> row) {
 
 } // namespace
 
-Block restRow(const SheetContext& c, const Rest& rest, double width,
-              const ChecklistStyle& style) {
+Block restRow(const SheetContext& c, const Rest& rest, double width, const ChecklistStyle& style) {
     constexpr double kIndent = 24;
     const QString until = clock(c.start(), rest.until);
     auto text = std::make_shared<TextBlock>(
@@ -209,9 +207,8 @@ std::vector<Block> checklistRows(const SheetContext& c, const std::string& perso
         for (; restBefore(*tasks[i]); rests.erase(rests.begin()))
             rows.push_back(restRow(c, rests.front(), width, style));
         std::size_t end = i + 1;
-        while (style.gathered && end < tasks.size() && gathers(*tasks[i]) &&
-               gathers(*tasks[end]) && tasks[end]->kind == tasks[i]->kind &&
-               !restBefore(*tasks[end]))
+        while (style.gathered && end < tasks.size() && gathers(*tasks[i]) && gathers(*tasks[end]) &&
+               tasks[end]->kind == tasks[i]->kind && !restBefore(*tasks[end]))
             ++end;
         if (end - i > 1 || (style.columns && gathers(*tasks[i])))
             rows.push_back(blockOf(std::make_shared<GatheredRow>(
@@ -220,8 +217,8 @@ std::vector<Block> checklistRows(const SheetContext& c, const std::string& perso
                                          tasks.begin() + std::ptrdiff_t(end)),
                 part, width, style)));
         else
-            rows.push_back(blockOf(
-                std::make_shared<Row>(c, person, *tasks[i], part, width, style, where)));
+            rows.push_back(
+                blockOf(std::make_shared<Row>(c, person, *tasks[i], part, width, style, where)));
         i = end;
     }
     return rows;

@@ -61,8 +61,9 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass, doub
     Flow flow{
         heading(Text::tr("Compare on all four sides before the first pin"), width, type::kCheck)};
     flow.back().before = close ? 6 : 16;
-    flow += table(columns, rows, width,
-                  {.size = width < c.width ? type::kSmall : type::kBody, .rowPadding = close ? 0.5 : 2});
+    flow += table(
+        columns, rows, width,
+        {.size = width < c.width ? type::kSmall : type::kBody, .rowPadding = close ? 0.5 : 2});
     if (!floor)
         flow.push_back(
             paragraph(Text::tr("Minus: ends on the table. %1 short of the figure or more: "
@@ -85,8 +86,8 @@ QString holdSentence(const Hold& hold, const QString& sides, Unit unit) {
         .arg(length(hold.apart, unit));
 }
 
-/// "Head and foot 7 clamps each, about 17 in apart; left and right 2 each, about 15 in apart. In the
-/// order of the numbers; one number is set by two people at once."
+/// "Head and foot 7 clamps each, about 17 in apart; left and right 2 each, about 15 in apart. In
+/// the order of the numbers; one number is set by two people at once."
 Block holdList(const Pass& pass, Unit unit, double width) {
     std::vector<Span> words;
     for (std::size_t i = 0; i < pass.holds.size(); ++i) {
@@ -139,9 +140,9 @@ Flow steps(const SheetContext& c, std::size_t q, const Pass& pass, Setting setti
     Flow flow{heading(Text::tr("Steps"), c.width, type::kCheck)};
     flow.back().before = close ? 6 : 16;
     if (columns) {
-        flow.push_back(inTwoColumns(
-            table({{{}, 0}, {{}, 0}, {{}, -1}, {{}, 0}}, rows, columnWidth(c.width),
-                  {.size = type::kSmall, .rowPadding = 0, .headings = false})));
+        flow.push_back(
+            inTwoColumns(table({{{}, 0}, {{}, 0}, {{}, -1}, {{}, 0}}, rows, columnWidth(c.width),
+                               {.size = type::kSmall, .rowPadding = 0, .headings = false})));
         return flow;
     }
     flow += table({{{}, 0},

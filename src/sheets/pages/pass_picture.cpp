@@ -20,7 +20,7 @@ namespace {
 
 constexpr double kPanel = 148; // least width of the column of facts
 constexpr double kBesidePicture = 14;
-constexpr double kShift = 96;  // height of the picture of the shift
+constexpr double kShift = 96; // height of the picture of the shift
 
 using Facts = std::vector<std::pair<QString, QString>>;
 
@@ -156,13 +156,13 @@ Flow panel(const SheetContext& c, std::size_t q, const Pass& pass, double width)
         drawShift(p, {at, size}, quilt, *before, pass, by);
     };
     if (!broad) {
-        Flow flow{{.height = kShift,
-                   .draw = [=](QPainter& p, QRectF at) { shift(p, at.topLeft()); }}};
+        Flow flow{
+            {.height = kShift, .draw = [=](QPainter& p, QRectF at) { shift(p, at.topLeft()); }}};
         flow += factRows(c, q, pass, true, width);
         return flow;
     }
-    const auto rows = std::make_shared<Flow>(
-        factRows(c, q, pass, true, width - kSmallShift - kBesidePicture));
+    const auto rows =
+        std::make_shared<Flow>(factRows(c, q, pass, true, width - kSmallShift - kBesidePicture));
     return {{.height = std::max(kShift, heightOf(*rows)), .draw = [=](QPainter& p, QRectF at) {
                  drawDown(p, at.topLeft(), *rows, width - kSmallShift - kBesidePicture);
                  shift(p, {at.right() - kSmallShift, at.top()});

@@ -12,7 +12,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kRibbon = 78; ///< height of a ribbon's drawing
+constexpr double kRibbon = 78;    ///< height of a ribbon's drawing
 constexpr double kPicture = 0.36; ///< most of the page's height
 constexpr double kLeast = 0.2;    ///< least of it
 
@@ -44,14 +44,20 @@ Flow rowsFlow(const SheetContext& c, std::size_t q, double above) {
         flow.push_back({.height = kRibbon, .draw = draw});
     };
     const Unit unit = c.unit();
-    ribbon(across ? Text::tr("Ribbon along a row, from the left edge") : Text::tr("Ribbon along a row, from the head"),
+    ribbon(across ? Text::tr("Ribbon along a row, from the left edge")
+                  : Text::tr("Ribbon along a row, from the head"),
            [&rows, unit](QPainter& p, QRectF at) { drawMarksRibbon(p, at, rows, unit); });
-    flow.push_back(paragraph({{Text::tr("Odd rows (black): "), true}, {list(rows.ribbons.odd, unit)}}, c.width, type::kBody, 0));
-    flow.push_back(paragraph({{Text::tr("Even rows (white): "), true}, {list(rows.ribbons.even, unit)}}, c.width, type::kBody, 2));
+    flow.push_back(
+        paragraph({{Text::tr("Odd rows (black): "), true}, {list(rows.ribbons.odd, unit)}}, c.width,
+                  type::kBody, 0));
+    flow.push_back(
+        paragraph({{Text::tr("Even rows (white): "), true}, {list(rows.ribbons.even, unit)}},
+                  c.width, type::kBody, 2));
     ribbon(across ? Text::tr("Ribbon down the side, from the head: where the rows lie")
                   : Text::tr("Ribbon along the head, from the left: where the rows lie"),
            [&rows, unit](QPainter& p, QRectF at) { drawSideRibbon(p, at, rows, unit); });
-    flow.push_back(paragraph({{Text::tr("Rows: "), true}, {list(rows.ribbons.side, unit)}}, c.width, type::kBody, 0));
+    flow.push_back(paragraph({{Text::tr("Rows: "), true}, {list(rows.ribbons.side, unit)}}, c.width,
+                             type::kBody, 0));
     const double left = c.height - above - heightOf(flow) - kBefore;
     const Rect top = topRect(c.job(q).top);
     const auto seams = std::make_shared<std::vector<Segment>>(seamsOf(c.job(q).top));
@@ -70,14 +76,17 @@ Flow rowsPage(const SheetContext& c, std::size_t quilt) {
     if (!plan.rows && !plan.blocks)
         return {};
     const Job& job = c.job(quilt);
-    Flow flow{title(c.with(quilt) == Basting::With::pins ? Text::tr("Where the pins go") : Text::tr("Where the dots go"),
+    Flow flow{title(c.with(quilt) == Basting::With::pins ? Text::tr("Where the pins go")
+                                                         : Text::tr("Where the dots go"),
                     c.quiltName(quilt), c.width)};
     flow.front().newPage = true;
     const auto say = [&](const Sentence& s, int size, double before) {
         flow.push_back(paragraph(language::said(s), c.width, size, before));
     };
-    say(plan.rows ? rowsSentence(*plan.rows, job) : blocksSentence(*plan.blocks, job), type::kLead, 4);
-    for (const Sentence& s : plan.rows ? rowsDetails(*plan.rows, job) : blocksDetails(*plan.blocks, job))
+    say(plan.rows ? rowsSentence(*plan.rows, job) : blocksSentence(*plan.blocks, job), type::kLead,
+        4);
+    for (const Sentence& s :
+         plan.rows ? rowsDetails(*plan.rows, job) : blocksDetails(*plan.blocks, job))
         say(s, type::kBody, 2);
     if (plan.rows) {
         flow += rowsFlow(c, quilt, heightOf(flow));
@@ -85,7 +94,9 @@ Flow rowsPage(const SheetContext& c, std::size_t quilt) {
     }
     const auto blocks = std::make_shared<PinBlocks>(*plan.blocks);
     const Length pin = c.with(quilt) == Basting::With::pins ? job.basting.pinLength : Length{};
-    flow.push_back({.height = c.height * kPicture, .before = 8, .draw = [blocks, pin, job](QPainter& p, QRectF at) {
+    flow.push_back({.height = c.height * kPicture,
+                    .before = 8,
+                    .draw = [blocks, pin, job](QPainter& p, QRectF at) {
                         drawBlock(p, at, *blocks, job.top, pin);
                     }});
     return flow;

@@ -43,17 +43,18 @@ Facts quiltFacts(const SheetContext& c, std::size_t q, bool close = false) {
                   batting = size(quilt.layers.batting, c.unit()),
                   backing = size(quilt.layers.backing, c.unit());
     if (close)
-        rows = {{Text::tr("Sizes"), Text::tr("top %1, batting %2, backing %3")
-                                        .arg(top, batting, backing)}};
+        rows = {{Text::tr("Sizes"),
+                 Text::tr("top %1, batting %2, backing %3").arg(top, batting, backing)}};
     else
-        rows = {{Text::tr("Top"), top}, {Text::tr("Batting"), batting}, {Text::tr("Backing"), backing}};
+        rows = {
+            {Text::tr("Top"), top}, {Text::tr("Batting"), batting}, {Text::tr("Backing"), backing}};
     rows.push_back({Text::tr("Basted with"),
                     Text::tr("%1, %2 apart, %3 zones")
                         .arg(pointCount(points, with), length(basting.spacing, c.unit()))
                         .arg(quilt.zones.size())});
-    rows.push_back({c.severalTables() ? Text::tr("Table %1").arg(quilt.surface.number)
-                                      : Text::tr("Table"),
-                    surfaceWords(c, quilt)});
+    rows.push_back(
+        {c.severalTables() ? Text::tr("Table %1").arg(quilt.surface.number) : Text::tr("Table"),
+         surfaceWords(c, quilt)});
     if (!close)
         rows.push_back({Text::tr("Passes"), QString::number(quilt.passes.size())});
     const auto chosen = std::ranges::find(quilt.alternatives, true, &Alternative::chosen);
@@ -138,8 +139,8 @@ Flow findings(const SheetContext& c, double width, int size) {
         rows.push_back({Cell{words}});
     }
     const bool small = size < type::kBody;
-    Flow flow{heading(Text::tr("To know before you start"), width,
-                      small ? type::kCheck : type::kLead)};
+    Flow flow{
+        heading(Text::tr("To know before you start"), width, small ? type::kCheck : type::kLead)};
     flow += table({{{}, -1}}, rows, width,
                   {.size = size, .rowPadding = small ? 0.5 : 2.0, .headings = false});
     return flow;
@@ -237,10 +238,10 @@ Flow inColumns(const SheetContext& c, bool whole) {
     std::vector<std::vector<Cell>> rows;
     for (const auto& h : c.session.setting.helpers)
         rows.push_back({Cell::people({c.crew.letter(h.name)}),
-                        Cell{std::vector<Span>{{isolated(h.name), true},
-                                               {Text::tr(": %1; reach %2; %3")
-                                                    .arg(hoursWords(h), length(h.reach, c.unit()),
-                                                         canDo(h))}}}});
+                        Cell{std::vector<Span>{
+                            {isolated(h.name), true},
+                            {Text::tr(": %1; reach %2; %3")
+                                 .arg(hoursWords(h), length(h.reach, c.unit()), canDo(h))}}}});
     lists.push_back(heading(Text::tr("People"), width, type::kCheck));
     TableStyle plain = kClose;
     plain.headings = false;

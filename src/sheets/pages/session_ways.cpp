@@ -1,6 +1,6 @@
-#include "language/said.h"
 #include "sheets/pages/session_ways.h"
 
+#include "language/said.h"
 #include "sheets/columns.h"
 #include "sheets/printable.h"
 #include "sheets/words.h"
@@ -40,8 +40,8 @@ Flow alternatives(const SheetContext& c, std::size_t q, std::size_t most) {
     for (const auto& a : foremost(quilt.alternatives, most)) {
         const bool b = a.chosen;
         const QString lies = a.quiltLengthAlongLength ? Text::tr("along") : Text::tr("across");
-        rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true}, Cell{language::said(a.surface), true},
-                        Cell{lies, b},
+        rows.push_back({Cell{b ? Text::tr("chosen") : QString{}, true},
+                        Cell{language::said(a.surface), true}, Cell{lies, b},
                         Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
                         Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
                         Cell{liftWords(a), b},

@@ -57,7 +57,8 @@ void drawCard(QPainter& p, QRectF box, const ZoneCard& card) {
 void drawCard(QPainter& p, QRectF box, const CornerMark& mark) {
     cutLines(p, box);
     heavyCorner(p, box, mark.down, mark.across, fromMillimetres(24));
-    const double towards = mark.down == Side::head ? 5 : -5, aside = mark.across == Side::left ? 4 : -4;
+    const double towards = mark.down == Side::head ? 5 : -5,
+                 aside = mark.across == Side::left ? 4 : -4;
     const QPointF middle = box.center() + QPointF{aside, towards};
     label(p, middle + QPointF{0, -24}, Text::tr("Pass"), type::kBody, 60);
     label(p, middle + QPointF{0, -2}, mark.pass, 34, 60, true);

@@ -9,8 +9,8 @@
 
 class QPainter;
 
-/// Pictures of how backing and batting are made, for paper and screen alike: one unit of the painter
-/// is a point of type.
+/// Pictures of how backing and batting are made, for paper and screen alike: one unit of the
+/// painter is a point of type.
 namespace bastewright::sheets {
 
 struct LayerLook {
@@ -26,8 +26,8 @@ struct ClothLength {
     Length whole;  ///< on hand and bought, or as far as the cuts reach where that is more
 };
 
-/// What the pieces of a batting are called where they are drawn and listed, in their order: those of
-/// one name "2a", "2b".
+/// What the pieces of a batting are called where they are drawn and listed, in their order: those
+/// of one name "2a", "2b".
 std::vector<QString> pieceNames(const BattingPlan& plan);
 
 /// The lengths of cloth that a plan cuts, in the order in which it names them.

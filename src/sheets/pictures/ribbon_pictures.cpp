@@ -43,15 +43,16 @@ void band(QPainter& p, const Ribbon& r, Length length) {
 }
 
 /// Numbers of marks, and their distances where they do not run into each other.
-void marks(QPainter& p, const Ribbon& r, const std::vector<Length>& of, Unit unit, bool above, bool solid,
-           std::optional<std::size_t> chosen = {}) {
+void marks(QPainter& p, const Ribbon& r, const std::vector<Length>& of, Unit unit, bool above,
+           bool solid, std::optional<std::size_t> chosen = {}) {
     const double way = above ? -1 : 1;
     double free = -1e9;
     for (std::size_t i = 0; i < of.size(); ++i) {
         const double x = r.at(of[i]);
         const bool set = chosen == i;
         QPolygonF tip;
-        tip << QPointF{x, r.y} << QPointF{x - 3, r.y + way * (kMark + 3)} << QPointF{x + 3, r.y + way * (kMark + 3)};
+        tip << QPointF{x, r.y} << QPointF{x - 3, r.y + way * (kMark + 3)}
+            << QPointF{x + 3, r.y + way * (kMark + 3)};
         p.setPen(QPen{ink::kDark, ink::kThin});
         p.setBrush(solid ? ink::kDark : ink::kPaper);
         p.drawPolygon(tip);
@@ -61,7 +62,8 @@ void marks(QPainter& p, const Ribbon& r, const std::vector<Length>& of, Unit uni
         const double wide = 4.6 * double(text.size());
         if (x - wide / 2 < free && !set)
             continue;
-        label(p, {x, r.y + way * (kMark + 20)}, text, int(kNumber), wide + 8, set, set ? ink::kDark : ink::kQuiet);
+        label(p, {x, r.y + way * (kMark + 20)}, text, int(kNumber), wide + 8, set,
+              set ? ink::kDark : ink::kQuiet);
         free = x + wide / 2 + 4;
     }
 }
@@ -78,7 +80,8 @@ void drawMarksRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit) {
     p.restore();
 }
 
-void drawSideRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit, std::optional<std::size_t> row) {
+void drawSideRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit,
+                    std::optional<std::size_t> row) {
     p.save();
     const Length length = lengthOf(rows.ribbons.side, {});
     const Ribbon r = ribbonIn(box, length, box.center().y());
@@ -93,18 +96,21 @@ void drawSideRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit, std
         const double x = r.at(rows.ribbons.side[i]), way = isOdd ? -1 : 1;
         p.setPen(QPen{ink::kDark, set ? ink::kBold * 1.5 : ink::kLine});
         p.drawLine(QPointF{x, r.y - kMark}, QPointF{x, r.y + kMark});
-        label(p, {x, r.y + way * (kMark + 8)}, QString::number(i + 1), int(kNumber) + (set ? 4 : 0), 24, set || isOdd);
+        label(p, {x, r.y + way * (kMark + 8)}, QString::number(i + 1), int(kNumber) + (set ? 4 : 0),
+              24, set || isOdd);
         const QString text = sheets::length(rows.ribbons.side[i], unit);
         const double wide = 4.6 * double(text.size());
         if (x - wide / 2 < free[isOdd ? 0 : 1] && !set)
             continue;
-        label(p, {x, r.y + way * (kMark + 19)}, text, int(kNumber), wide + 8, set, set ? ink::kDark : ink::kQuiet);
+        label(p, {x, r.y + way * (kMark + 19)}, text, int(kNumber), wide + 8, set,
+              set ? ink::kDark : ink::kQuiet);
         free[isOdd ? 0 : 1] = x + wide / 2 + 4;
     }
     p.restore();
 }
 
-void drawRows(QPainter& p, QRectF box, const Rect& top, const std::vector<Segment>& seams, const PinRows& rows) {
+void drawRows(QPainter& p, QRectF box, const Rect& top, const std::vector<Segment>& seams,
+              const PinRows& rows) {
     p.save();
     const Mapping map{top, box.adjusted(16, 14, -16, -14)};
     p.setPen(QPen{ink::kDark, ink::kLine, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin});

@@ -13,8 +13,8 @@ class QPainter;
 /// Pictures of how pins stand in rows.
 namespace bastewright::sheets {
 
-/// The ribbon laid along a row: odd rows' marks above the line, even rows' below, numbered, each with
-/// its distance from the beginning where there is room.
+/// The ribbon laid along a row: odd rows' marks above the line, even rows' below, numbered, each
+/// with its distance from the beginning where there is room.
 void drawMarksRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit);
 
 /// The ribbon down the side, drawn lying: where each row is. `row` (from 0) is set off.
@@ -25,8 +25,8 @@ void drawSideRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit,
 void drawRows(QPainter& p, QRectF box, const Rect& top, const std::vector<Segment>& seams,
               const PinRows& rows);
 
-/// One block with its inner seams, half of the sashing round it, and its pins. `pin` is the length pins
-/// are drawn with; zero: dots.
+/// One block with its inner seams, half of the sashing round it, and its pins. `pin` is the length
+/// pins are drawn with; zero: dots.
 void drawBlock(QPainter& p, QRectF box, const PinBlocks& blocks, const Top& top, Length pin);
 
 } // namespace bastewright::sheets

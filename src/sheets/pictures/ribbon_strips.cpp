@@ -27,7 +27,8 @@ std::vector<Interval> bars(const Top& top, bool horizontal) {
     const BlockGrid& g = *top.grid;
     const Rect all = topRect(top);
     const Point first = g.firstBlock(all);
-    const Length block = horizontal ? g.block : g.blockHeight(), from = horizontal ? first.x : first.y;
+    const Length block = horizontal ? g.block : g.blockHeight(),
+                 from = horizontal ? first.x : first.y;
     const Length end = horizontal ? all.width() : all.length();
     const int count = horizontal ? g.columns : g.rows;
     if (from > Length{})
@@ -59,7 +60,8 @@ public:
         for (const bool side : {true, false})
             for (const Interval& bar : bars(top_, across != side))
                 grayBar(bar, side);
-        label(p_, {frame_.center().x(), frame_.top() + frame_.height() * 0.52}, QString::number(number + 1), 22, kWide, true, kGray);
+        label(p_, {frame_.center().x(), frame_.top() + frame_.height() * 0.52},
+              QString::number(number + 1), 22, kWide, true, kGray);
         for (std::size_t i = 0; i < rows_.ribbons.side.size(); ++i)
             if (const auto y = at(rows_.ribbons.side[i]))
                 row(*y, int(i) + 1);
@@ -89,7 +91,9 @@ private:
         if (here.size() <= Length{})
             return;
         const double x = left ? frame_.left() : frame_.right() - kBar;
-        p_.fillRect(QRectF{x, frame_.top() + (here.lo - from_).in() * kPointsPerInch, kBar, here.size().in() * kPointsPerInch}, kGray);
+        p_.fillRect(QRectF{x, frame_.top() + (here.lo - from_).in() * kPointsPerInch, kBar,
+                           here.size().in() * kPointsPerInch},
+                    kGray);
     }
     void row(double y, int number) {
         const QRectF box{frame_.left() + 5, y - 5.5, 15, 11};
@@ -98,7 +102,8 @@ private:
         p_.drawLine(QPointF{frame_.left(), y}, QPointF{box.left(), y});
         p_.setBrush(odd ? ink::kDark : ink::kPaper);
         p_.drawRect(box);
-        label(p_, box.center(), QString::number(number), 9, 15, true, odd ? ink::kPaper : ink::kDark);
+        label(p_, box.center(), QString::number(number), 9, 15, true,
+              odd ? ink::kPaper : ink::kDark);
     }
     void mark(double y, int number, bool odd) {
         const double x = frame_.right();
@@ -122,7 +127,8 @@ private:
 
 Strips stripsFor(const PinRows& rows, const Top& top, double height) {
     Strips out;
-    out.each = Length::inch64ths(32) * std::int64_t(std::floor(height / kPointsPerInch * 2)); // whole half inches
+    out.each = Length::inch64ths(32) *
+               std::int64_t(std::floor(height / kPointsPerInch * 2)); // whole half inches
     const Length longest = std::max(endOf(rows, top, true), endOf(rows, top, false));
     out.count = int(ceilDiv(longest + Length::nanometres(1), out.each));
     return out;
@@ -132,7 +138,8 @@ int stripsBeside(double width) {
     return std::max(1, int(std::floor(width / kWide)));
 }
 
-int drawStrips(QPainter& p, QRectF box, const PinRows& rows, const Top& top, const Strips& strips, int first) {
+int drawStrips(QPainter& p, QRectF box, const PinRows& rows, const Top& top, const Strips& strips,
+               int first) {
     p.save();
     StripDrawing drawing{p, box, rows, top, strips};
     const int last = std::min(strips.count, first + stripsBeside(box.width()));

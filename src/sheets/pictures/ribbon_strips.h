@@ -21,9 +21,10 @@ struct Strips {
 /// How many strips of a page's height the longer ribbon takes.
 Strips stripsFor(const PinRows& rows, const Top& top, double height);
 
-/// Strips from `first` on, as many as fit the box's width, at true size. Gray bars: border and sashing.
-/// Returns the number of the strip after the last one drawn.
-int drawStrips(QPainter& p, QRectF box, const PinRows& rows, const Top& top, const Strips& strips, int first);
+/// Strips from `first` on, as many as fit the box's width, at true size. Gray bars: border and
+/// sashing. Returns the number of the strip after the last one drawn.
+int drawStrips(QPainter& p, QRectF box, const PinRows& rows, const Top& top, const Strips& strips,
+               int first);
 
 /// Strips that fit side by side.
 int stripsBeside(double width);

@@ -96,7 +96,8 @@ public:
         // Near pictures are small: one name tells the way up.
         for (const Side side : kSides)
             if (!show_.near || side == Side::head)
-                marks_.sideName(side, world_, (side == Side::head ? rims_.top() : rims_.left()) - kNameOut);
+                marks_.sideName(side, world_,
+                                (side == Side::head ? rims_.top() : rims_.left()) - kNameOut);
     }
 
 private:

@@ -3,7 +3,6 @@
 #include "sheets/words.h"
 
 #include <cups/cups.h>
-
 #include <memory>
 
 namespace bastewright::print_queue {
@@ -76,9 +75,8 @@ tl::expected<State, std::string> state(const std::string& printer) {
     // The request goes with the answer.
     const std::unique_ptr<ipp_t, Close> answer{cupsDoRequest(http.get(), request, "/")};
     if (!answer || ippGetStatusCode(answer.get()) == IPP_STATUS_ERROR_NOT_FOUND)
-        return tl::make_unexpected(
-            sentence(Text::tr("No printer called %1 is known on this computer.")
-                         .arg(quoted(printer))));
+        return tl::make_unexpected(sentence(
+            Text::tr("No printer called %1 is known on this computer.").arg(quoted(printer))));
     if (ippGetStatusCode(answer.get()) > IPP_STATUS_OK_EVENTS_COMPLETE)
         return tl::make_unexpected(sentence(Text::tr("The print service says of %1: %2.")
                                                 .arg(quoted(printer), cupsLastErrorString())));

@@ -76,15 +76,14 @@ QString send(const SheetSet& set, const PrintOrder& order,
     printer.setDuplex(order.sheets.bothSides ? QPrinter::DuplexLongSide : QPrinter::DuplexNone);
     printer.setColorMode(order.sheets.colour ? QPrinter::Color : QPrinter::GrayScale);
     if (!order.sheets.colour) // Qt draws in grey and leaves the printer its coloured inks
-        printer.printEngine()->setProperty(kQueueOptions,
-                                           QStringList{QStringLiteral("print-color-mode"),
-                                                       QStringLiteral("monochrome")});
+        printer.printEngine()->setProperty(
+            kQueueOptions,
+            QStringList{QStringLiteral("print-color-mode"), QStringLiteral("monochrome")});
     const bool painted = sheets::paintPages(printer, set, [&](int page) {
         if (progress)
             progress(page, set.pages());
     });
-    return painted ? QString{}
-                   : Text::tr("The pages could not be sent to %1.").arg(nameOf(order));
+    return painted ? QString{} : Text::tr("The pages could not be sent to %1.").arg(nameOf(order));
 }
 
 Printed outcome(const PrintOrder& order, const print_queue::PrintJob& job, int pages) {
@@ -93,8 +92,7 @@ Printed outcome(const PrintOrder& order, const print_queue::PrintJob& job, int p
     out.pages = pages;
     if (job.state == JobState::done) {
         out.state = Printed::State::done;
-        out.words =
-            Text::tr("%1 printed %2 pages.").arg(nameOf(order)).arg(pages).toStdString();
+        out.words = Text::tr("%1 printed %2 pages.").arg(nameOf(order)).arg(pages).toStdString();
         return out;
     }
     const auto queue = print_queue::state(order.printer);
@@ -124,11 +122,11 @@ std::vector<Printer> printers() {
             if (!words.isEmpty())
                 about << words;
         const auto duplex = info.supportedDuplexModes();
-        out.push_back({info.printerName().toStdString(),
-                       about.join(QStringLiteral(", ")).toStdString(), info.isDefault(),
-                       duplex.contains(QPrinter::DuplexLongSide) ||
-                           duplex.contains(QPrinter::DuplexAuto),
-                       info.supportedColorModes().contains(QPrinter::Color)});
+        out.push_back(
+            {info.printerName().toStdString(), about.join(QStringLiteral(", ")).toStdString(),
+             info.isDefault(),
+             duplex.contains(QPrinter::DuplexLongSide) || duplex.contains(QPrinter::DuplexAuto),
+             info.supportedColorModes().contains(QPrinter::Color)});
     }
     std::ranges::stable_sort(out, std::ranges::greater{}, &Printer::usual);
     return out;
@@ -141,15 +139,13 @@ printSheets(const Session& session, const Plan& plan, const PrintOrder& order,
     if (plan.quilts.empty())
         return failure(Text::tr("There is no plan to print yet."));
     if (order.copies < 1 || order.copies > kMostCopies)
-        return failure(Text::tr("Copies: %1 is not accepted; 1 to %2 is.")
-                           .arg(order.copies)
-                           .arg(kMostCopies));
+        return failure(
+            Text::tr("Copies: %1 is not accepted; 1 to %2 is.").arg(order.copies).arg(kMostCopies));
     const auto queue = print_queue::state(order.printer);
     if (!queue)
         return tl::make_unexpected(queue.error());
     if (!queue->accepting)
-        return failure(
-            Text::tr("%1 takes no jobs%2.").arg(nameOf(order), because(queue->reason)));
+        return failure(Text::tr("%1 takes no jobs%2.").arg(nameOf(order), because(queue->reason)));
     const SheetSet set{session, plan, order.sheets};
     if (set.pages() == 0)
         return failure(Text::tr("No sheet is chosen."));

@@ -36,9 +36,10 @@ struct Printed {
 };
 
 /// Prints the sheets on a printer of this computer, and asks the print service what became of them,
-/// for as long as `patience`. `progress` is told the page, from 0, and how many there are. The error
-/// is one sentence: an unknown printer, one that takes no jobs or has not the paper, a service that
-/// cannot be reached, a job that was refused or failed. Any thread; blocks. Needs a QGuiApplication.
+/// for as long as `patience`. `progress` is told the page, from 0, and how many there are. The
+/// error is one sentence: an unknown printer, one that takes no jobs or has not the paper, a
+/// service that cannot be reached, a job that was refused or failed. Any thread; blocks. Needs a
+/// QGuiApplication.
 tl::expected<Printed, std::string>
 printSheets(const Session& session, const Plan& plan, const PrintOrder& order,
             const std::function<void(int page, int pages)>& progress = {},

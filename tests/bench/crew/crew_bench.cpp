@@ -84,8 +84,9 @@ made::Afternoon many(made::Dice& dice) {
     return a;
 }
 
-/// The same steps with people scattered as they please: zones of any size to anybody, no places. What
-/// a plan with places may cost is measured against it: calls share all hands' work to the second.
+/// The same steps with people scattered as they please: zones of any size to anybody, no places.
+/// What a plan with places may cost is measured against it: calls share all hands' work to the
+/// second.
 double scattered(const CrewPlan& plan, std::size_t people) {
     std::map<std::vector<std::string>, double> calls;
     double out = double(plan.finish.count());
@@ -121,12 +122,12 @@ bool plans(const Kind& kind) {
         ratio += one / kSeeds;
         worst = std::max(worst, one);
         tasks += double(plan.tasks.size()) / kSeeds;
-        places += double(plan.finish.count()) /
-                  scattered(plan, a.session.setting.helpers.size()) / kSeeds;
+        places += double(plan.finish.count()) / scattered(plan, a.session.setting.helpers.size()) /
+                  kSeeds;
     }
     const bool good = ratio <= kind.target && seconds <= 6.0;
-    std::printf("%-34s %6.0f %6.0f %7.3f %7.3f %7.2f %9.3f  %s\n", kind.name, tasks,
-                1e3 * seconds, ratio, worst, kind.target, places, good ? "" : "MISSED");
+    std::printf("%-34s %6.0f %6.0f %7.3f %7.3f %7.2f %9.3f  %s\n", kind.name, tasks, 1e3 * seconds,
+                ratio, worst, kind.target, places, good ? "" : "MISSED");
     return good;
 }
 

@@ -108,8 +108,10 @@ void backingRatios() {
     for (int w = 40; w <= 120; w += 4)
         for (int l = 40; l <= 120; l += 4) {
             const auto plan =
-                *planBacking(clothJob(42), {Length::inches(w + 8), Length::inches(l + 8)}, options).plan;
-            const auto chosen = *std::ranges::find(plan.alternatives, true, &BackingAlternative::chosen);
+                *planBacking(clothJob(42), {Length::inches(w + 8), Length::inches(l + 8)}, options)
+                     .plan;
+            const auto chosen =
+                *std::ranges::find(plan.alternatives, true, &BackingAlternative::chosen);
             const auto least = std::ranges::min(plan.alternatives, {}, &BackingAlternative::bought);
             ++all;
             across += !plan.along;
@@ -119,11 +121,12 @@ void backingRatios() {
             seamsChosen += chosen.seams;
             seamsLeast += least.seams;
         }
-    std::printf("of %d quilts at 42 in: %.2f seams on average, the least bought %.2f; in %d another "
-                "than the least bought is sewn, %.2f yd more on average; a strip is pieced or three "
-                "seams sewn in %d; across wins in %d\n",
-                all, seamsChosen / all, seamsLeast / all, spared, more / std::max(spared, 1), pieced,
-                across);
+    std::printf(
+        "of %d quilts at 42 in: %.2f seams on average, the least bought %.2f; in %d another "
+        "than the least bought is sewn, %.2f yd more on average; a strip is pieced or three "
+        "seams sewn in %d; across wins in %d\n",
+        all, seamsChosen / all, seamsLeast / all, spared, more / std::max(spared, 1), pieced,
+        across);
 }
 
 /// A batting of 92 × 116 in cut into n pieces by straight cuts; each `spare` larger than needed.
@@ -188,8 +191,8 @@ void battingTimes() {
     measure("batting, pool of 20, turning, 1/2 in spare, all needed", 5, 2000, [](int seed) {
         const auto out = planBatting(plantedJob(seed, 20, 0, true, 0.5),
                                      {Length::inches(92), Length::inches(116)});
-        return out.plan ||
-               out.findings.back().text.english().find("as far as the search went") != std::string::npos;
+        return out.plan || out.findings.back().text.english().find("as far as the search went") !=
+                               std::string::npos;
     });
     measure("batting, one piece of 6 missing: least to buy", 20, 500, [](int seed) {
         Job job = plantedJob(seed, 6, 0, false, 0);

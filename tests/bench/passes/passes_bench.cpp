@@ -8,8 +8,8 @@
 
 /// Times of the pass planner in processor time beside what they are meant to take; the passes of
 /// common quilts on common tables; and that more table or more reach never gives more of them, and
-/// changes them by one at most from inch to inch (two where the quilt is turned). Exit status 1 where
-/// a time exceeds its limit or more hurts.
+/// changes them by one at most from inch to inch (two where the quilt is turned). Exit status 1
+/// where a time exceeds its limit or more hurts.
 namespace {
 
 using namespace bastewright;
@@ -61,8 +61,8 @@ void everyArrangement() {
 }
 
 void counts() {
-    const double tables[][2] = {{30, 48}, {30, 72}, {36, 72}, {30, 144},
-                                {60, 60}, {60, 72}, {60, 96}, {60, 108}, {90, 72}};
+    const double tables[][2] = {{30, 48}, {30, 72}, {36, 72},  {30, 144}, {60, 60},
+                                {60, 72}, {60, 96}, {60, 108}, {90, 72}};
     const double quilts[][2] = {{40, 50},  {60, 76},   {70, 90},   {78, 94.5}, {88, 112},
                                 {90, 108}, {100, 100}, {108, 120}, {120, 120}};
     std::printf("passes from the middle, beside it, from an end; the better way to lie\n%14s", "");

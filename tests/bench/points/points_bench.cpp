@@ -11,9 +11,8 @@
 /// Every plan is judged by the brute-force oracle of the property tests; exit status 1 where a pin
 /// is on a seam or too near one, two are closer than s/2, or a place is farther than s/√2 + 1/8 in.
 ///
-///   bench_points            rows, with and without a border; exit status 1 above the ratios allowed
-///   bench_points fewest     free placing
-///   bench_points blocks     by the blocks
+///   bench_points            rows, with and without a border; exit status 1 above the ratios
+///   allowed bench_points fewest     free placing bench_points blocks     by the blocks
 ///   bench_points first      the first complete plan
 ///   bench_points largest    120 x 120 in: the first plan in 20 ms, the final one in 300 ms
 namespace bastewright {
@@ -71,8 +70,8 @@ bool row(Seams seams, const Job& job, const PointsOptions& options) {
 }
 
 int run(const PointsOptions& options) {
-    std::puts(
-        "seams                        top         pins  ratio  over r  closest slack  aside  singles      ms");
+    std::puts("seams                        top         pins  ratio  over r  closest slack  aside  "
+              "singles      ms");
     bool good = true;
     for (const Length border : {2_in, 0_in})
         for (const Seams seams : {Seams::none, Seams::sashing, Seams::every4, Seams::every3,

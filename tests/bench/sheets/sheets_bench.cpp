@@ -40,8 +40,8 @@ Session largeSession() {
     return s;
 }
 
-bool measure(const char* what, const Session& session, const Plan& plan,
-             const std::string& folder, std::size_t least = 0) {
+bool measure(const char* what, const Session& session, const Plan& plan, const std::string& folder,
+             std::size_t least = 0) {
     std::size_t passes = 0;
     for (const auto& q : plan.quilts)
         passes += q.passes.size();

@@ -75,8 +75,8 @@ std::vector<std::size_t> moments(const Disk& disk, long count, std::mt19937_64& 
     return out;
 }
 
-// Cuts the power again and again; every time the library opens without a complaint and holds what it
-// had acknowledged, each once.
+// Cuts the power again and again; every time the library opens without a complaint and holds what
+// it had acknowledged, each once.
 void cutAgainAndAgain(const Disk& disk, const Acknowledged& acknowledged, const char* what) {
     std::mt19937_64 dice{seedOfRun()};
     const auto cuts = fromEnvironment("BASTEWRIGHT_CUTS", 60);

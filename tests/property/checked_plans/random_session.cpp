@@ -150,9 +150,8 @@ Room room(Random& random) {
         r.surfaces = static_cast<int>(random.whole(1, 2));
     if (random.chance(20) && !r.tables.empty()) {
         const Table& t = r.tables.front(); // that and another of it beside or behind
-        const auto [width, length] =
-            std::minmax({random.chance(50) ? t.length : t.length * 2,
-                         random.chance(50) ? t.width : t.width * 2});
+        const auto [width, length] = std::minmax({random.chance(50) ? t.length : t.length * 2,
+                                                  random.chance(50) ? t.width : t.width * 2});
         r.together = {length, width};
     }
     return r;

@@ -40,10 +40,13 @@ TEST_P(AnyAfternoon, KeepsZonesInTheHandsTheyWereGivenTo) {
         if (t.zone.empty() || wish == job.handed.end() ||
             std::ranges::count(t.people, wish->person) > 0)
             continue;
-        EXPECT_TRUE(std::ranges::any_of(plan.findings, [&](const Finding& f) {
-            return f.field == "/handed" &&
-                   f.text.english().find(wish->person) != std::string::npos;
-        })) << "seed " << GetParam() << ": " << t.id << " is not with " << wish->person
+        EXPECT_TRUE(std::ranges::any_of(plan.findings,
+                                        [&](const Finding& f) {
+                                            return f.field == "/handed" &&
+                                                   f.text.english().find(wish->person) !=
+                                                       std::string::npos;
+                                        }))
+            << "seed " << GetParam() << ": " << t.id << " is not with " << wish->person
             << ", unsaid";
     }
 }

@@ -18,8 +18,8 @@
 /// whose measures are whole inches, with seam allowances of 1/2 in.
 namespace bastewright::every_way {
 
-inline constexpr int kSeam = 1;           // half inches
-inline constexpr int kClear = 4;          // seams keep 2 in off the centre line
+inline constexpr int kSeam = 1;  // half inches
+inline constexpr int kClear = 4; // seams keep 2 in off the centre line
 inline constexpr std::int64_t kHalf = Length::kInch / 2;
 inline constexpr std::int64_t kEighthYard = Length::inch64ths(288).nm();
 
@@ -175,10 +175,10 @@ private:
             if (bolts_[std::size_t(b)].fabric == fabric)
                 (bolts_[std::size_t(b)].bought ? bought : hand) = b;
         const int usable = int(rules_.fabrics[std::size_t(fabric)].usableWidth.in() * 2);
-        const int left = hand < 0 ? 0
-                                  : bolts_[std::size_t(hand)].length -
-                                        counts_[std::size_t(hand)] * (height_ + squaring_) -
-                                        squaring_;
+        const int left = hand < 0
+                             ? 0
+                             : bolts_[std::size_t(hand)].length -
+                                   counts_[std::size_t(hand)] * (height_ + squaring_) - squaring_;
         for (int mine = 0; mine <= 5; ++mine)
             for (const bool turned : {false, true}) {
                 if (mine == 0 && turned)
@@ -271,7 +271,8 @@ private:
         double cost = 0;
         for (int b = 0; b < int(bolts_.size()); ++b) {
             const Bolt& bolt = bolts_[std::size_t(b)];
-            std::int64_t cut = std::int64_t(counts_[std::size_t(b)]) * (height_ + squaring_) * kHalf;
+            std::int64_t cut =
+                std::int64_t(counts_[std::size_t(b)]) * (height_ + squaring_) * kHalf;
             if (b == of)
                 cut += cloth + pieces * squaring_ * kHalf;
             if (!bolt.bought || cut == 0)

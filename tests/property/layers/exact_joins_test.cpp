@@ -116,7 +116,8 @@ TEST(TightJoins, AreShortestAndMeetInFourCornersOnlyWhereTheyMust) {
         ASSERT_EQ(out.plan->pieces.size(), every.pieces.size()) << "seed " << seed;
         EXPECT_EQ(joining::fourCorners(*out.plan) == 0, free) << "seed " << seed;
         const bool said = std::ranges::any_of(out.findings, [](const Finding& f) {
-            return f.text.english().find("no layout of as few joins avoids it") != std::string::npos;
+            return f.text.english().find("no layout of as few joins avoids it") !=
+                   std::string::npos;
         });
         EXPECT_EQ(said, !free) << "seed " << seed;
         if (free) {

@@ -27,7 +27,8 @@ void compare(const Job& job, Size needed, every_way::Everything& everything, dou
     for (const BackingAlternative& a : out.plan->alternatives) {
         leastBought = std::min(leastBought, costOf(a));
         if (a.chosen) {
-            ASSERT_NEAR(costOf(a) + a.seams * seamCost, least.score, 1e-6) << what << ": " << a.text;
+            ASSERT_NEAR(costOf(a) + a.seams * seamCost, least.score, 1e-6)
+                << what << ": " << a.text;
             ASSERT_EQ(a.seams, int(out.plan->panels.size()) - 1) << what;
         }
     }
@@ -90,32 +91,31 @@ TEST_P(Mixes, BuyTheLeastAndSewTheBest) {
 
 INSTANTIATE_TEST_SUITE_P(
     Fabrics, Mixes,
-    testing::Values(
-        Mix{"some on hand, more of it to buy",
-            {{.name = "a", .usableWidth = 44_in, .onHand = 3_yd}},
-            9},
-        Mix{"a remnant beside cloth to buy",
-            {{.name = "a", .usableWidth = 42_in, .onHand = 84_in, .buyable = false},
-             {.name = "b", .usableWidth = 40_in}},
-            9},
-        Mix{"wide and narrow, by price",
-            {{.name = "wide", .usableWidth = 108_in, .price = 24},
-             {.name = "narrow", .usableWidth = 42_in, .price = 9}},
-            2.25},
-        Mix{"two remnants beside cloth to buy",
-            {{.name = "a", .usableWidth = 36_in, .onHand = 130_in, .buyable = false},
-             {.name = "b", .usableWidth = 44_in, .onHand = 95_in, .buyable = false},
-             {.name = "c", .usableWidth = 40_in}},
-            9},
-        Mix{"a short wide remnant, by price",
-            {{.name = "wide", .usableWidth = 104_in, .onHand = 60_in, .price = 20},
-             {.name = "narrow", .usableWidth = 44_in, .price = 10}},
-            2.5},
-        Mix{"three to buy",
-            {{.name = "a", .usableWidth = 36_in},
-             {.name = "b", .usableWidth = 44_in},
-             {.name = "c", .usableWidth = 60_in}},
-            9}));
+    testing::Values(Mix{"some on hand, more of it to buy",
+                        {{.name = "a", .usableWidth = 44_in, .onHand = 3_yd}},
+                        9},
+                    Mix{"a remnant beside cloth to buy",
+                        {{.name = "a", .usableWidth = 42_in, .onHand = 84_in, .buyable = false},
+                         {.name = "b", .usableWidth = 40_in}},
+                        9},
+                    Mix{"wide and narrow, by price",
+                        {{.name = "wide", .usableWidth = 108_in, .price = 24},
+                         {.name = "narrow", .usableWidth = 42_in, .price = 9}},
+                        2.25},
+                    Mix{"two remnants beside cloth to buy",
+                        {{.name = "a", .usableWidth = 36_in, .onHand = 130_in, .buyable = false},
+                         {.name = "b", .usableWidth = 44_in, .onHand = 95_in, .buyable = false},
+                         {.name = "c", .usableWidth = 40_in}},
+                        9},
+                    Mix{"a short wide remnant, by price",
+                        {{.name = "wide", .usableWidth = 104_in, .onHand = 60_in, .price = 20},
+                         {.name = "narrow", .usableWidth = 44_in, .price = 10}},
+                        2.5},
+                    Mix{"three to buy",
+                        {{.name = "a", .usableWidth = 36_in},
+                         {.name = "b", .usableWidth = 44_in},
+                         {.name = "c", .usableWidth = 60_in}},
+                        9}));
 
 TEST(LeastBacking, AColumnIsAsNarrowAsItsPlaceAllows) {
     // 122 × 119 in at 60 in usable, nothing for squaring: 7 yd. A strip of 4 in would do but for

@@ -38,7 +38,8 @@ std::vector<Way> everyWay(const Batting& b, double width, double length) {
         for (const batting::PackSize& p : batting::kPackSizes) {
             const double w = p.size.width.in() * keep - 2 * trim;
             const double l = p.size.length.in() * keep - 2 * trim;
-            for (const auto& [first, second] : {std::pair{w, w}, std::pair{w, l}, std::pair{l, l}}) {
+            for (const auto& [first, second] :
+                 {std::pair{w, w}, std::pair{w, l}, std::pair{l, l}}) {
                 const double tallFirst = first == w ? l : w, tallSecond = second == w ? l : w;
                 if (!packHolds && first + second - overlap >= across && tallFirst >= height &&
                     tallSecond >= height)
@@ -55,7 +56,8 @@ std::vector<Way> everyWay(const Batting& b, double width, double length) {
                 continue;
             // One length fewer; a strip of at least 6 in, of as few lengths as reach.
             const int whole = n - 1;
-            const double shown = std::max(6.0, across - (whole * w - whole * overlap + overlap / 2));
+            const double shown =
+                std::max(6.0, across - (whole * w - whole * overlap + overlap / 2));
             int blocks = 1;
             while (blocks * w - (blocks - 1) * overlap < height)
                 ++blocks;
@@ -87,8 +89,8 @@ TEST(NewBatting, IsTheBestOfEveryWay) {
         ASSERT_THAT(joining::faults(job, needed, *out.plan), testing::IsEmpty()) << "seed " << seed;
         EXPECT_EQ(joining::fourCorners(*out.plan), 0) << "seed " << seed;
         const std::vector<Way> all = everyWay(b, needed.width.in(), needed.length.in());
-        const Way best = std::ranges::min(
-            all, {}, [&](const Way& w) { return w.rank(b.pieceStrip); });
+        const Way best =
+            std::ranges::min(all, {}, [&](const Way& w) { return w.rank(b.pieceStrip); });
         double area = 0;
         for (const BattingPurchase& p : out.plan->buy)
             area += p.width.in() * p.length.in();

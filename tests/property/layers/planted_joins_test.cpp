@@ -90,8 +90,9 @@ TEST_P(PlantedJoin, IsFoundAgain) {
         EXPECT_THAT(joining::faults(p.job, p.needed, *out.plan), IsEmpty()) << "seed " << seed;
         EXPECT_LE(out.plan->pieces.size(), std::size_t(kind.pieces) + 2);
         // What it says of corners is true.
-        const bool said = std::ranges::any_of(
-            out.findings, [](const Finding& f) { return f.text.english().starts_with("Four corners"); });
+        const bool said = std::ranges::any_of(out.findings, [](const Finding& f) {
+            return f.text.english().starts_with("Four corners");
+        });
         if (joining::fourCorners(*out.plan) > 0) {
             EXPECT_TRUE(said) << "seed " << seed;
         }

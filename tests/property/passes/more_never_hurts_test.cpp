@@ -11,9 +11,9 @@
 #include <functional>
 #include <iostream>
 
-// Random rooms and people: another table, a longer or a wider one, a wall less, more reach for everybody
-// or for one, another helper never gives more passes or a later finish. The number of rooms and the
-// first seed are set by BASTEWRIGHT_JOBS and BASTEWRIGHT_SEED.
+// Random rooms and people: another table, a longer or a wider one, a wall less, more reach for
+// everybody or for one, another helper never gives more passes or a later finish. The number of
+// rooms and the first seed are set by BASTEWRIGHT_JOBS and BASTEWRIGHT_SEED.
 namespace bastewright::testing {
 namespace {
 
@@ -61,8 +61,8 @@ Hall hall(std::uint64_t seed) {
     return out;
 }
 
-/// Surfaces whose middle nobody reaches and that is too wide to be pulled across: a table that has become
-/// so deep is less, not more.
+/// Surfaces whose middle nobody reaches and that is too wide to be pulled across: a table that has
+/// become so deep is less, not more.
 std::size_t tooDeepOnes(const Hall& hall) {
     const PassRequest request{hall.job, hall.setting, hall.layers, hall.points};
     std::size_t n = 0;
@@ -124,7 +124,8 @@ TEST(MoreNeverHurts, InRandomRooms) {
         for (const More& more : kMore) {
             Hall after = before;
             more.change(after.setting);
-            if (after.setting.room.tables.front().count == before.setting.room.tables.front().count &&
+            if (after.setting.room.tables.front().count ==
+                    before.setting.room.tables.front().count &&
                 tooDeepOnes(after) > tooDeepOnes(before))
                 continue;
             const Fewest has = fewestOf(after);

@@ -31,9 +31,9 @@ struct Place {
     double x, y;
 };
 
-/// A second implementation, written from the rule alone: every choice of at most three kinds of places
-/// in a block, with and without points in the sashing, that has fewer points than `count` leaves a place
-/// of the cell bare: one of a raster, or one found by halving squares.
+/// A second implementation, written from the rule alone: every choice of at most three kinds of
+/// places in a block, with and without points in the sashing, that has fewer points than `count`
+/// leaves a place of the cell bare: one of a raster, or one found by halving squares.
 class Refuter {
 public:
     Refuter(const Job& job, int count)
@@ -53,7 +53,8 @@ public:
 
     bool noneWithFewer() {
         std::vector<Kind> kinds;
-        const double coarse = std::max(1.0, std::round(job_.basting.spacing.in() / 8 / 0.125)) * 0.125;
+        const double coarse =
+            std::max(1.0, std::round(job_.basting.spacing.in() / 8 / 0.125)) * 0.125;
         for (int i = 0; i * coarse / 2 <= block_ / 2 + 1e-9; ++i) {
             const double a = i * coarse / 2;
             add(kinds, {{a, a}, {-a, a}, {a, -a}, {-a, -a}});
@@ -63,7 +64,8 @@ public:
         for (int i = 1; i * coarse <= block_ / 2 + 1e-9; ++i)
             for (int k = 1; k < i; ++k) {
                 const double a = i * coarse, b = k * coarse;
-                add(kinds, {{a, b}, {-a, b}, {a, -b}, {-a, -b}, {b, a}, {-b, a}, {b, -a}, {-b, -a}});
+                add(kinds,
+                    {{a, b}, {-a, b}, {a, -b}, {-a, -b}, {b, a}, {-b, a}, {b, -a}, {-b, -a}});
             }
         std::vector<Kind> sashings{{0, {}, {}}};
         if (sashing_ > 0)
@@ -122,8 +124,10 @@ private:
                 continue;
             bool room = false;
             for (const int angle : {0, 90, 45, 135, 30, 60, 120, 150})
-                room |= roomOf(job_, seams_, {{Length::nearestInches(middle_.x + p.x), Length::nearestInches(middle_.y + p.y)}, angle}) >=
-                        job_.basting.clear.in() - 1e-6;
+                room |= roomOf(job_, seams_,
+                               {{Length::nearestInches(middle_.x + p.x),
+                                 Length::nearestInches(middle_.y + p.y)},
+                                angle}) >= job_.basting.clear.in() - 1e-6;
             if (!room)
                 return;
             kind.at.push_back(p);
@@ -140,7 +144,8 @@ private:
         to.push_back(std::move(kind));
     }
     bool near(Place a, Place b) const {
-        return std::hypot(around(a.x - b.x), around(a.y - b.y)) < job_.basting.spacing.in() / 2 - 1e-6;
+        return std::hypot(around(a.x - b.x), around(a.y - b.y)) <
+               job_.basting.spacing.in() / 2 - 1e-6;
     }
     bool covers(std::initializer_list<const Kind*> kinds) const {
         int n = 0;
@@ -165,8 +170,8 @@ private:
         return true;
     }
 
-    /// True where a square of the cell has a place out of reach, looked for by halving: no place in it
-    /// is farther from its nearest point than its middle is by half a diagonal.
+    /// True where a square of the cell has a place out of reach, looked for by halving: no place in
+    /// it is farther from its nearest point than its middle is by half a diagonal.
     bool isBare(const std::vector<Place>& all, double x, double y, double half) const {
         double nearest = 1e9;
         for (const Place p : all)
@@ -199,13 +204,14 @@ TEST_P(ByTheBlocks, IsTheLeastOfItsKindAndCoversTheWholeTop) {
     int found = 0;
     for (const double spacing : {3.0, 4.0, 5.0})
         for (double block = 6; block <= 14; block += 0.5) {
-            SCOPED_TRACE(std::to_string(block) + " in, " + std::to_string(sashing) + " in sashing, every " +
-                         std::to_string(spacing) + " in");
+            SCOPED_TRACE(std::to_string(block) + " in, " + std::to_string(sashing) +
+                         " in sashing, every " + std::to_string(spacing) + " in");
             const Job job = topOfBlocks(block, sashing, spacing);
             const auto cell = points::blockCellOf(job);
             ASSERT_TRUE(cell);
             // What by the blocks is offered for, and a little beyond.
-            const int below = 1 + int(1.45 * leastPoints(cell->pitch() * cell->pitch(), job.basting.spacing));
+            const int below =
+                1 + int(1.45 * leastPoints(cell->pitch() * cell->pitch(), job.basting.spacing));
             const auto figure = points::leastFigure(points::rulesFor(job), *cell, below);
             if (figure) {
                 EXPECT_TRUE((Refuter{job, figure->count}.noneWithFewer()));
@@ -232,7 +238,9 @@ TEST(ByTheBlocks, IsSaidInABreath) {
     const PointsPlan plan = planPoints(job);
     ASSERT_TRUE(plan.blocks);
     // A die's five and one in every strip: 7 in a block with its sashing.
-    EXPECT_EQ(plan.blocks->inBlock.size() + 2u * std::size_t(plan.blocks->perStrip) + (plan.blocks->posts ? 1 : 0), 7u);
+    EXPECT_EQ(plan.blocks->inBlock.size() + 2u * std::size_t(plan.blocks->perStrip) +
+                  (plan.blocks->posts ? 1 : 0),
+              7u);
     std::printf("%s\n", blocksSentence(*plan.blocks, job).english().c_str());
 }
 

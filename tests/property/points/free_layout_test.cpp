@@ -214,7 +214,8 @@ TEST(FreePlacement, StoppedAnywhereIsComplete) {
             std::this_thread::sleep_for(std::chrono::milliseconds(ms));
             stop.request_stop();
         }};
-        expectEveryRule(job, planPoints(job, {.layout = Basting::Layout::fewest}, stop.get_token()));
+        expectEveryRule(job,
+                        planPoints(job, {.layout = Basting::Layout::fewest}, stop.get_token()));
     }
 }
 

@@ -103,7 +103,8 @@ double roomOf(const Job& job, const std::vector<Segment>& seams, const PlacedPoi
     const Ends e = endsOf(job, point);
     double least = 1e9;
     for (const Segment& s : seams)
-        least = std::min(least, between(e.a, e.b, {s.from.x.in(), s.from.y.in()}, {s.to.x.in(), s.to.y.in()}));
+        least = std::min(
+            least, between(e.a, e.b, {s.from.x.in(), s.from.y.in()}, {s.to.x.in(), s.to.y.in()}));
     return least;
 }
 

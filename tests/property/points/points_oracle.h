@@ -17,8 +17,8 @@ struct Measured {
 Measured measured(const Job& job, const std::vector<Segment>& seams,
                   const std::vector<PlacedPoint>& points);
 
-/// Least distance of a point's whole length, lying in this direction, from a seam (large without) and
-/// from the edge of the top; negative beyond the edge.
+/// Least distance of a point's whole length, lying in this direction, from a seam (large without)
+/// and from the edge of the top; negative beyond the edge.
 double roomOf(const Job& job, const std::vector<Segment>& seams, const PlacedPoint& point);
 double edgeRoomOf(const Job& job, const PlacedPoint& point);
 

@@ -105,8 +105,10 @@ TEST_P(RandomTops, KeepEveryRule) {
     const Job job = randomTop(r);
     SCOPED_TRACE("seed " + std::to_string(GetParam()));
     using enum Basting::Layout;
-    const auto layout = r.oneOf(std::vector<std::optional<Basting::Layout>>{rows, rows, blocks, fewest, {}});
-    const PointsPlan plan = planPoints(job, {.effort = layout == fewest ? 0 : r.count(0, 1), .layout = layout});
+    const auto layout =
+        r.oneOf(std::vector<std::optional<Basting::Layout>>{rows, rows, blocks, fewest, {}});
+    const PointsPlan plan =
+        planPoints(job, {.effort = layout == fewest ? 0 : r.count(0, 1), .layout = layout});
     expectRules(job, plan);
 }
 INSTANTIATE_TEST_SUITE_P(Points, RandomTops, testing::Range(1, 81));
@@ -159,7 +161,8 @@ TEST(Points, SamePlanOnAnyThreadWithOrWithoutMemory) {
 TEST(Points, AStopLeavesACompletePlan) {
     std::stop_source stop;
     stop.request_stop();
-    for (const auto layout : {Basting::Layout::rows, Basting::Layout::blocks, Basting::Layout::fewest})
+    for (const auto layout :
+         {Basting::Layout::rows, Basting::Layout::blocks, Basting::Layout::fewest})
         for (const Seams seams : {Seams::none, Seams::triangles4}) {
             const Job job = madeTop(seams, 60_in, 72_in, 2_in);
             expectRules(job, planPoints(job, {.layout = layout}, stop.get_token()));

@@ -44,7 +44,7 @@ double reach(const Job& job) {
 struct Told {
     PinRows::Along along;
     Ribbons ribbons;
-    bool beside = false;  ///< 'Where a mark is too near a seam, the pin goes beside it'
+    bool beside = false;   ///< 'Where a mark is too near a seam, the pin goes beside it'
     bool leaveOut = false; ///< 'A mark is left out where its pin would come nearer'
     std::vector<Point> singles;
 };
@@ -75,8 +75,8 @@ Told toldBy(const PinRows& rows, const Job& job) {
     return out;
 }
 
-/// Lays the pins again as the ribbons and the sentences say, without the plan and without any of the
-/// planner's code.
+/// Lays the pins again as the ribbons and the sentences say, without the plan and without any of
+/// the planner's code.
 class Hands {
 public:
     Hands(const Job& job, Told told)
@@ -117,7 +117,8 @@ private:
             for (int i = -20; i <= 20; ++i)
                 for (int j = -20; j <= 20; ++j) {
                     const double away = std::hypot(i, j) / 8;
-                    const Point at{mark.x + i * Length::inch64ths(8), mark.y + j * Length::inch64ths(8)};
+                    const Point at{mark.x + i * Length::inch64ths(8),
+                                   mark.y + j * Length::inch64ths(8)};
                     if (away >= nearest - 1e-9)
                         continue;
                     if (const auto pin = fits(at)) {
@@ -172,7 +173,8 @@ TEST(HarbourLights, IsLaidByItsSentence) {
 TEST(Slack, HoldsForHandsThatAreOff) {
     int shaken = 0;
     for (const Job& job : {harbourLights(), madeTop(Seams::none, 60_in, 72_in, 2_in),
-                           madeTop(Seams::every4, 60_in, 72_in, 2_in), madeTop(Seams::triangles4, 60_in, 72_in, 2_in)}) {
+                           madeTop(Seams::every4, 60_in, 72_in, 2_in),
+                           madeTop(Seams::triangles4, 60_in, 72_in, 2_in)}) {
         const PointsPlan plan = inRows(job);
         ASSERT_TRUE(plan.rows);
         const double slack = plan.rows->slack.in();
@@ -188,7 +190,9 @@ TEST(Slack, HoldsForHandsThatAreOff) {
                 p.at.y += Length::nearestInches(off * std::sin(turn));
                 spots.push_back({p.at.x.in(), p.at.y.in()});
             }
-            ASSERT_TRUE(points::holes(spots, {0, 0, top.width().in(), top.length().in()}, reach(job) + 1e-5).empty());
+            ASSERT_TRUE(
+                points::holes(spots, {0, 0, top.width().in(), top.length().in()}, reach(job) + 1e-5)
+                    .empty());
             if (time < 3) {
                 EXPECT_LE(measured(job, {}, moved).farthest, reach(job) + 1e-5);
             }
@@ -236,7 +240,8 @@ TEST(Rows, StandAtMarksOfATape) {
         const PointsPlan plan = inRows(job);
         ASSERT_TRUE(plan.rows);
         const std::int64_t step = unit == Unit::inch ? Length::inch64ths(8).nm() : 2'500'000;
-        for (const auto* ribbon : {&plan.rows->ribbons.odd, &plan.rows->ribbons.even, &plan.rows->ribbons.side})
+        for (const auto* ribbon :
+             {&plan.rows->ribbons.odd, &plan.rows->ribbons.even, &plan.rows->ribbons.side})
             for (const Length at : *ribbon)
                 EXPECT_EQ(at.nm() % step, 0);
     }

@@ -123,8 +123,9 @@ TEST_P(AnyStream, EveryPrefixFoldsToASoundStateAndOneByOneEqualsAtOnce) {
         expectSound(state, plan);
         // The live session drops what is stored already; the fold lists it as ignored.
         auto without = state;
-        std::erase_if(without.ignored,
-                      [](const Sentence& why) { return why.english().ends_with("is stored already."); });
+        std::erase_if(without.ignored, [](const Sentence& why) {
+            return why.english().ends_with("is stored already.");
+        });
         ASSERT_EQ(live.state(), without) << "seed " << GetParam() << ", event " << n;
     }
 }
@@ -142,8 +143,9 @@ TEST_P(AnyStream, StoringEverythingTwiceChangesNothing) {
     }
     const auto once = [&plan](const std::vector<Event>& all) {
         auto s = fold(plan, made::smallSetting(), all);
-        std::erase_if(s.ignored,
-                      [](const Sentence& why) { return why.english().ends_with("is stored already."); });
+        std::erase_if(s.ignored, [](const Sentence& why) {
+            return why.english().ends_with("is stored already.");
+        });
         return s;
     };
     EXPECT_EQ(once(events), once(twice)) << "seed " << GetParam();

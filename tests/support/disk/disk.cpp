@@ -51,7 +51,8 @@ void applySome(std::string& file, const Disk::Step& step, std::mt19937_64& dice)
     const auto size = static_cast<std::int64_t>(step.bytes.size());
     const auto until = static_cast<std::int64_t>(dice() % static_cast<std::uint64_t>(size + 1));
     for (std::int64_t at = 0; at < size;) {
-        const auto next = std::min(size, (step.offset + at) / kSector * kSector + kSector - step.offset);
+        const auto next =
+            std::min(size, (step.offset + at) / kSector * kSector + kSector - step.offset);
         if (how == 2 ? at < until : toss(dice))
             put(file, step.offset + at,
                 std::string_view{step.bytes}.substr(static_cast<std::size_t>(at),
@@ -136,8 +137,12 @@ void Disk::written(int fd, std::int64_t offset, const void* bytes, std::size_t c
 
 void Disk::truncated(int fd, std::int64_t length) {
     if (const File file = fileOf(fd))
-        steps_.push_back(
-            {.kind = Kind::truncate, .file = file, .offset = length, .bytes = {}, .name = {}, .to = {}});
+        steps_.push_back({.kind = Kind::truncate,
+                          .file = file,
+                          .offset = length,
+                          .bytes = {},
+                          .name = {},
+                          .to = {}});
 }
 
 void Disk::flushed(int fd) {

@@ -14,8 +14,9 @@ namespace bastewright::made {
 /// left it.
 ///
 /// What a cut leaves (stricter than any file system in use): of what was written to a file since it
-/// was last flushed, any sectors of 512 bytes, whatever their order; where a file has grown, rubbish
-/// in between. Of names made, moved or removed since the folder was last flushed, the first so many.
+/// was last flushed, any sectors of 512 bytes, whatever their order; where a file has grown,
+/// rubbish in between. Of names made, moved or removed since the folder was last flushed, the first
+/// so many.
 class Disk {
 public:
     using File = std::size_t; ///< number of a file; a name made again is another file

@@ -50,7 +50,8 @@ int FailingDisk::errorAt(int fd, bool wantsSpace) {
     std::array<char, 4096> path{};
     const auto link = "/proc/self/fd/" + std::to_string(fd);
     const auto size = ::readlink(link.c_str(), path.data(), path.size());
-    return size > 0 ? errorAt(std::string{path.data(), static_cast<std::size_t>(size)}, wantsSpace) : 0;
+    return size > 0 ? errorAt(std::string{path.data(), static_cast<std::size_t>(size)}, wantsSpace)
+                    : 0;
 }
 
 } // namespace bastewright::made

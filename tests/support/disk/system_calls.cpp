@@ -11,8 +11,8 @@
 #include <unistd.h>
 
 // The calls by which SQLite, the standard library and ours change files, in place of those of the C
-// library: each does what it should and tells the recording disk. The program's own definitions come
-// first for every library it loads.
+// library: each does what it should and tells the recording disk. The program's own definitions
+// come first for every library it loads.
 
 using bastewright::made::Disk;
 using bastewright::made::failingDisk;

@@ -100,10 +100,9 @@ TEST(Backing, ASeamIsWorthAQuarterOfAYard) {
     job.backing.squaring = Backing{}.squaring;
     for (int w = 60; w <= 100; w += 4)
         for (int l = w; l <= 116; l += 4) {
-            const BackingPlan plan =
-                planned(job, {Length::inches(w + 8), Length::inches(l + 8)});
-            const auto chosen = std::ranges::find(plan.alternatives, true,
-                                                  &BackingAlternative::chosen);
+            const BackingPlan plan = planned(job, {Length::inches(w + 8), Length::inches(l + 8)});
+            const auto chosen =
+                std::ranges::find(plan.alternatives, true, &BackingAlternative::chosen);
             for (const BackingAlternative& a : plan.alternatives)
                 if (a.wanted.empty()) {
                     EXPECT_GE(a.bought + a.seams * 9_in, chosen->bought + chosen->seams * 9_in)
@@ -341,7 +340,7 @@ TEST(Backing, ShrinkageAndSquaringAreBoughtOver) {
     job.backing.oneWay = true;
     const double plain = yards(planned(job, {70_in, 90_in}));
     EXPECT_NEAR(plain, 5.0, 1e-9); // two lengths of 90
-    job.backing.squaring = 4_in; // of each of the two
+    job.backing.squaring = 4_in;   // of each of the two
     EXPECT_NEAR(yards(planned(job, {70_in, 90_in})), 5.25, 1e-9);
     job.backing.squaring = {};
     job.backing.shrinkPercent = 4;

@@ -30,7 +30,8 @@ Job jobWithPack(const std::string& pack, std::vector<BattingPiece> pieces = {}) 
 
 BattingPlan joined(const Job& job, Size needed, const std::vector<Segment>& seams = {}) {
     const BattingOutcome out = planBatting(job, needed, seams);
-    EXPECT_TRUE(out.plan.has_value()) << (out.findings.empty() ? "" : out.findings[0].text.english());
+    EXPECT_TRUE(out.plan.has_value())
+        << (out.findings.empty() ? "" : out.findings[0].text.english());
     if (!out.plan)
         return {};
     EXPECT_THAT(faults(job, needed, *out.plan), IsEmpty());
@@ -109,7 +110,8 @@ TEST(BattingOffTheRoll, AQuiltWiderThanAnythingIsJoined) {
         EXPECT_EQ(plan.joins.size(), 1u);
         EXPECT_EQ(plan.strip, side);
         EXPECT_EQ(plan.buy[0].width, 90_in) << "two lengths of any roll do it";
-        EXPECT_EQ(plan.buy[0].length, Length::inch64ths(288) * ceilDiv(2 * side, Length::inch64ths(288)));
+        EXPECT_EQ(plan.buy[0].length,
+                  Length::inch64ths(288) * ceilDiv(2 * side, Length::inch64ths(288)));
         EXPECT_FALSE(plan.joinCost.empty());
         // What buys least is offered: a strip along one side.
         EXPECT_TRUE(std::ranges::any_of(plan.alternatives, &BattingAlternative::pieceStrip));

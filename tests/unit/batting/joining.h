@@ -76,8 +76,7 @@ inline std::vector<std::string> faults(const Job& job, Size needed, const Battin
             }
             const BattingPurchase& b = plan.buy[std::size_t(p.bought)];
             const double keep = 1 - rules.shrinkPercent / 100;
-            const double edge =
-                b.pack.empty() || plan.joins.empty() ? 0 : rules.trim.in();
+            const double edge = b.pack.empty() || plan.joins.empty() ? 0 : rules.trim.in();
             if (p.onPiece.empty() || p.onPiece.x0.in() < edge - 1e-6 ||
                 p.onPiece.y0.in() < edge - 1e-6 ||
                 p.onPiece.x1.in() > b.width.in() * keep - edge + 1e-6 ||

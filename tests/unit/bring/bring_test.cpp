@@ -120,8 +120,9 @@ TEST(Bring, FoldedQuiltTakesNoClipsAndARollNoneHoldsTakesALargerSize) {
     q.machineRolls = {wide};
     const auto all = planSupplies(s, {q});
     expectSupply(all, "clips that hold 4 1/2 in", 6, 0, 6);
-    EXPECT_EQ(
-        std::ranges::count_if(all, [](const Supply& x) { return x.item.english().starts_with("clips"); }), 1);
+    EXPECT_EQ(std::ranges::count_if(
+                  all, [](const Supply& x) { return x.item.english().starts_with("clips"); }),
+              1);
 }
 
 TEST(Bring, TapeIsUsedOnce) {

@@ -47,16 +47,14 @@ void fromPack(Good& g, const std::string& name, Length width, Length length) {
     g.quilt().batting = BattingPlan{};
     batting(g).pack = name;
     batting(g).buy = {{name, width, length}};
-    batting(g).pieces = {
-        {"1", {0_in, 0_in, 52_in, 44_in}, true, {0_in, 0_in, 44_in, 52_in}, 0}};
+    batting(g).pieces = {{"1", {0_in, 0_in, 52_in, 44_in}, true, {0_in, 0_in, 44_in, 52_in}, 0}};
 }
 
 /// A length off a roll, along the quilt.
 void offRoll(Good& g, Length width, Length length) {
     g.quilt().batting = BattingPlan{};
     batting(g).buy = {{"", width, length}};
-    batting(g).pieces = {
-        {"1", {0_in, 0_in, 52_in, 44_in}, false, {0_in, 0_in, 52_in, 44_in}, 0}};
+    batting(g).pieces = {{"1", {0_in, 0_in, 52_in, 44_in}, false, {0_in, 0_in, 52_in, 44_in}, 0}};
 }
 
 /// The first length comes from 50 in of cloth on hand; the plan follows it.
@@ -215,9 +213,7 @@ std::vector<Spoiled> spoiledCloth() {
              g.job().batting.shrinkPercent = 5;
          }},
         {"APackIsKnownByItsSize", {}, [](Good& g) { fromPack(g, "50 x 55", 50_in, 55_in); }},
-        {"APackIsUnknown",
-         {"batting.bought"},
-         [](Good& g) { fromPack(g, "giant", 90_in, 90_in); }},
+        {"APackIsUnknown", {"batting.bought"}, [](Good& g) { fromPack(g, "giant", 90_in, 90_in); }},
         {"APackIsNotSoLarge",
          {"batting.bought"},
          [](Good& g) { fromPack(g, "crib", 46_in, 60_in); }},
@@ -243,7 +239,9 @@ std::vector<Spoiled> spoiledCloth() {
          }},
         {"ALeftoverIsOutOfSquare",
          {"batting.fits"},
-         [](Good& g) { g.job().batting.pieces.front().diagonals = {54_in, 56_in}; }},
+         [](Good& g) {
+             g.job().batting.pieces.front().diagonals = {54_in, 56_in};
+         }},
         {"ThePiecesLeaveAHole",
          {"batting.pieces", "batting.joins"},
          [](Good& g) { batting(g).pieces.front().area.x1 = 27_in; }},

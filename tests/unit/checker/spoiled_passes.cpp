@@ -79,9 +79,7 @@ std::vector<Spoiled> spoiledPasses() {
              g.zone("p2.A4").points.clear();
              g.zone("p2.B4").points.clear();
          }},
-        {"TheStartIsNotCentred",
-         {"passes.start", "passes.ways"},
-         [](Good& g) { g.lay(1, 4_in); }},
+        {"TheStartIsNotCentred", {"passes.start", "passes.ways"}, [](Good& g) { g.lay(1, 4_in); }},
         {"TheStartIsNotAtAnEnd",
          {"passes.start", "rolls.beyond"},
          [](Good& g) { g.quilt().alternatives.front().start = Basting::Start::oneEnd; }},

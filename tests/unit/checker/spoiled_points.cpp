@@ -146,17 +146,23 @@ std::vector<Spoiled> spoiledPoints() {
              PinRow& row = r.lines[2];
              row.aside = {{row.places[3], {row.places[3] + 0.5_in, row.at}}};
          })},
-        {"ARowLeavesAPinOut", {"points.rows"}, told([](PinRows& r) { r.lines[1].places.pop_back(); })},
+        {"ARowLeavesAPinOut", {"points.rows"}, told([](PinRows& r) {
+             r.lines[1].places.pop_back();
+         })},
         {"ASinglePinMakesUpForIt", {}, told([](PinRows& r) {
              r.singles = {{r.lines[1].places.back(), r.lines[1].at}};
              r.lines[1].places.pop_back();
          })},
-        {"ASinglePinIsToldThatNoZoneHas", {"points.rows"},
-         told([](PinRows& r) { r.singles = {{20_in, 20.125_in}}; })},
-        {"ARowLiesBesideItsMark", {"points.rows"}, told([](PinRows& r) { r.ribbons.side[1] += 0.125_in; })},
+        {"ASinglePinIsToldThatNoZoneHas", {"points.rows"}, told([](PinRows& r) {
+             r.singles = {{20_in, 20.125_in}};
+         })},
+        {"ARowLiesBesideItsMark", {"points.rows"}, told([](PinRows& r) {
+             r.ribbons.side[1] += 0.125_in;
+         })},
         {"ARibbonLacksAMark", {"points.rows"}, told([](PinRows& r) { r.ribbons.odd.pop_back(); })},
-        {"ARibbonRunsBackwards", {"points.rows"},
-         told([](PinRows& r) { std::swap(r.ribbons.even[0], r.ribbons.even[1]); })},
+        {"ARibbonRunsBackwards", {"points.rows"}, told([](PinRows& r) {
+             std::swap(r.ribbons.even[0], r.ribbons.even[1]);
+         })},
         {"HandsMayNotBeOffSoFar", {"points.slack"}, told([](PinRows& r) { r.slack = 2_in; })},
         {"TheBoundOfPointsIsNotKershners",
          {"points.bound"},

@@ -91,7 +91,8 @@ std::vector<Spoiled> spoiledTasks() {
         {"ANeighbourClosesWhatAdaPutIn",
          {"crew.hands"},
          [](Good& g) {
-             std::swap(g.task("1.1 close-pins p1.A2").people, g.task("1.1 close-pins p1.B2").people);
+             std::swap(g.task("1.1 close-pins p1.A2").people,
+                       g.task("1.1 close-pins p1.B2").people);
          }},
         {"NobodyRestsForTwoHours",
          {"crew.rests"},
@@ -105,7 +106,9 @@ std::vector<Spoiled> spoiledTasks() {
          }},
         {"SomebodyWorksInTheBreak",
          {"crew.rests"},
-         [](Good& g) { g.plan.breaks = {{Seconds{700}, Seconds{1300}, true, {}}}; }},
+         [](Good& g) {
+             g.plan.breaks = {{Seconds{700}, Seconds{1300}, true, {}}};
+         }},
         {"TheFinishIsNotTheLastEnd", {"crew.finish"}, [](Good& g) { g.plan.finish += Seconds{1}; }},
         {"TheFinishIsBeforeTheEarliest",
          {"crew.finish"},

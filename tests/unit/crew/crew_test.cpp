@@ -1,9 +1,8 @@
+#include "plan/call.h"
 #include "unit/crew/made_session.h"
 #include "unit/crew/rules_oracle.h"
 
 #include <gmock/gmock.h>
-
-#include "plan/call.h"
 
 #include <algorithm>
 #include <map>
@@ -148,7 +147,8 @@ TEST(Crew, TooFewWhoLiftIsAWarning) {
     const CrewPlan plan = made::plan(a);
     EXPECT_THAT(stops(plan), IsEmpty());
     EXPECT_TRUE(std::ranges::any_of(plan.findings, [](const Finding& f) {
-        return f.level == Finding::Level::warn && f.text.english().find("who lift") != std::string::npos;
+        return f.level == Finding::Level::warn &&
+               f.text.english().find("who lift") != std::string::npos;
     }));
     EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), IsEmpty());
 }
@@ -239,9 +239,8 @@ TEST(Crew, ABreakIsProposedBeforeAnybodyHasWorkedForTwoHours) {
 TEST(Crew, HandingAZoneOverChangesThatZoneAlone) {
     auto a = oneQuilt(4), b = oneQuilt(4);
     const CrewPlan before = made::plan(a);
-    const auto zone = std::ranges::find_if(a.quilts[0].zones, [](const Zone& z) {
-        return z.pass == 1 && z.id == "p1.B1";
-    });
+    const auto zone = std::ranges::find_if(
+        a.quilts[0].zones, [](const Zone& z) { return z.pass == 1 && z.id == "p1.B1"; });
     ASSERT_NE(zone, a.quilts[0].zones.end());
     b.session.jobs[0].handed = {{"p1.B1", "Ada"}};
     const CrewPlan after = made::plan(b);
@@ -265,8 +264,11 @@ struct Reported {
 class Practice : public testing::TestWithParam<Reported> {};
 TEST_P(Practice, LiesInTheRange) {
     const Reported& r = GetParam();
-    auto a = oneQuilt(r.people, {.across = r.across, .down = r.down, .freshWidth = r.width,
-                                 .freshLength = r.length, .spacing = r.spacing});
+    auto a = oneQuilt(r.people, {.across = r.across,
+                                 .down = r.down,
+                                 .freshWidth = r.width,
+                                 .freshLength = r.length,
+                                 .spacing = r.spacing});
     a.session.setting.proposeBreaks = false;
     for (Pass& p : a.quilts[0].passes) // a hold every 15 in, common practice
         p.holds = {{Side::head, Hold::Kind::clamp, (r.width + 14) / 15, {}, {}},

@@ -90,7 +90,8 @@ Afternoon anyAfternoon(std::uint64_t seed) {
         h.bends = !dice.once(6);
         h.pins = !dice.once(9);
         if (dice.once(8))
-            h.breaks = {{after(setting.start, Seconds{60 * 60}), after(setting.start, Seconds{75 * 60})}};
+            h.breaks = {
+                {after(setting.start, Seconds{60 * 60}), after(setting.start, Seconds{75 * 60})}};
         if (dice.once(4))
             h.from = after(setting.start, Seconds{60 * dice.between(1, 120)});
         if (dice.once(6))
@@ -99,7 +100,8 @@ Afternoon anyAfternoon(std::uint64_t seed) {
     setting.room.irons = dice.upTo(4);
     setting.proposeBreaks = !dice.once(5);
     if (dice.once(6))
-        setting.breaks = {{after(setting.start, Seconds{95 * 60}), after(setting.start, Seconds{110 * 60})}};
+        setting.breaks = {
+            {after(setting.start, Seconds{95 * 60}), after(setting.start, Seconds{110 * 60})}};
     const int quilts = dice.once(2) ? 1 : dice.between(2, 5);
     const int surfaces = dice.between(1, quilts);
     for (int q = 0; q < quilts; ++q) {

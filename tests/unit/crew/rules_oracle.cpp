@@ -16,32 +16,52 @@ bool ofZone(TaskKind k) {
            k == TaskKind::dotUpper || k == TaskKind::press;
 }
 
-/// The order of the steps of a pass; what comes after all passes is pressed from the back and rolled.
+/// The order of the steps of a pass; what comes after all passes is pressed from the back and
+/// rolled.
 int stepOf(const Task& t, bool back) {
     if (back && t.kind == TaskKind::press)
         return 1000 - t.pass; // pass by pass in reverse
     if (back && t.kind == TaskKind::cool)
         return 2000;
     switch (t.kind) {
-    case TaskKind::setUp: return 0;
-    case TaskKind::shift: return 1;
-    case TaskKind::layBacking: return 2;
-    case TaskKind::clamp: return 3;
-    case TaskKind::layBatting: return 4;
-    case TaskKind::layTop: return 5;
-    case TaskKind::reclamp: return 6;
-    case TaskKind::foldBack: return 7;
-    case TaskKind::dotLower: return 8;
-    case TaskKind::foldForward: return 9;
-    case TaskKind::dotUpper: return 10;
-    case TaskKind::placeOpen: return 10;
-    case TaskKind::smooth: return 11;
-    case TaskKind::closePins: return 12;
-    case TaskKind::press: return 12;
-    case TaskKind::cool: return 13;
-    case TaskKind::checkUnderside: return 14;
-    case TaskKind::turnOver: return 500;
-    case TaskKind::handOver: return 3000;
+    case TaskKind::setUp:
+        return 0;
+    case TaskKind::shift:
+        return 1;
+    case TaskKind::layBacking:
+        return 2;
+    case TaskKind::clamp:
+        return 3;
+    case TaskKind::layBatting:
+        return 4;
+    case TaskKind::layTop:
+        return 5;
+    case TaskKind::reclamp:
+        return 6;
+    case TaskKind::foldBack:
+        return 7;
+    case TaskKind::dotLower:
+        return 8;
+    case TaskKind::foldForward:
+        return 9;
+    case TaskKind::dotUpper:
+        return 10;
+    case TaskKind::placeOpen:
+        return 10;
+    case TaskKind::smooth:
+        return 11;
+    case TaskKind::closePins:
+        return 12;
+    case TaskKind::press:
+        return 12;
+    case TaskKind::cool:
+        return 13;
+    case TaskKind::checkUnderside:
+        return 14;
+    case TaskKind::turnOver:
+        return 500;
+    case TaskKind::handOver:
+        return 3000;
     }
     return 0;
 }
@@ -55,9 +75,8 @@ public:
         , helpers_{session.setting.helpers} {
         if (helpers_.empty())
             helpers_.emplace_back().name = "Helper 1";
-        stopped_ = std::ranges::any_of(plan.findings, [](const Finding& f) {
-            return f.level == Finding::Level::stop;
-        });
+        stopped_ = std::ranges::any_of(
+            plan.findings, [](const Finding& f) { return f.level == Finding::Level::stop; });
     }
 
     std::vector<std::string> run() {
@@ -100,9 +119,7 @@ private:
                 return &p;
         return nullptr;
     }
-    bool dots(std::size_t q) const {
-        return session_.jobs[q].basting.with == Basting::With::dots;
-    }
+    bool dots(std::size_t q) const { return session_.jobs[q].basting.with == Basting::With::dots; }
 
     void list() {
         std::set<std::string> ids;
@@ -182,7 +199,7 @@ private:
 
     double asked(const Task& t, const Helper& h) const {
         const Zone* z = zone(t);
-        const double each = t.kind == TaskKind::press                                    ? 8
+        const double each = t.kind == TaskKind::press                                      ? 8
                             : t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ? 6
                                                                                            : 5.5;
         return each * double(z->points.size()) / h.pace + 15;
@@ -228,8 +245,8 @@ private:
             if (t.kind == TaskKind::placeOpen)
                 hands[t.zone] = h->name;
             if (t.kind == TaskKind::closePins && hands[t.zone] != h->name &&
-                helper(hands[t.zone]) && helper(hands[t.zone])->closes && h->until == std::nullopt &&
-                helper(hands[t.zone])->until == std::nullopt)
+                helper(hands[t.zone]) && helper(hands[t.zone])->closes &&
+                h->until == std::nullopt && helper(hands[t.zone])->until == std::nullopt)
                 broken(t.zone, " changes hands");
             reach(q, t, *z, *h);
             if (double((t.end - t.start).count()) < asked(t, *h) - 1e-6)
@@ -239,8 +256,7 @@ private:
             return;
         for (const Zone& z : quilts_[q].zones) {
             const int once = z.points.empty() ? 0 : 1;
-            const bool thick =
-                session_.jobs[q].batting.thickness > Length::millimetres(10);
+            const bool thick = session_.jobs[q].batting.thickness > Length::millimetres(10);
             const auto times = [&](TaskKind k) { return done[{z.id, k}]; };
             if (times(TaskKind::placeOpen) != (dots(q) ? 0 : once) ||
                 times(TaskKind::closePins) != (dots(q) ? 0 : once) ||
@@ -258,8 +274,7 @@ private:
         if (std::ranges::find(closed, at.side) != closed.end())
             broken(t.id, " is worked from a closed side");
         const Interval side = isAcross(at.side) ? table.x() : table.y();
-        if (!side.contains(at.along) ||
-            at.along.size() < std::min(Length::inches(24), side.size()))
+        if (!side.contains(at.along) || at.along.size() < std::min(Length::inches(24), side.size()))
             broken(t.id, " has no room");
         if (quilts_[q].surface.floor)
             return;
@@ -330,9 +345,9 @@ private:
                 if (!h)
                     continue;
                 using enum TaskKind;
-                const bool lay = t.kind == layBacking || t.kind == layBatting ||
-                                 t.kind == layTop || t.kind == shift || t.kind == foldBack ||
-                                 t.kind == foldForward || t.kind == turnOver;
+                const bool lay = t.kind == layBacking || t.kind == layBatting || t.kind == layTop ||
+                                 t.kind == shift || t.kind == foldBack || t.kind == foldForward ||
+                                 t.kind == turnOver;
                 if (lay && anyLays && (!h->lifts || h->seated))
                     broken(t.id, ": ", who, " lifts");
                 if (t.kind == checkUnderside && anyLooks && (!h->lifts || !h->bends || h->seated))
@@ -341,8 +356,10 @@ private:
                 if (!stopped_ && (t.start < from || t.end > until))
                     broken(t.id, ": ", who, " is not there");
                 for (const Break& b : h->breaks) {
-                    const auto a = Seconds{b.from.sinceMidnight - session_.setting.start.sinceMidnight};
-                    const auto z = Seconds{b.until.sinceMidnight - session_.setting.start.sinceMidnight};
+                    const auto a =
+                        Seconds{b.from.sinceMidnight - session_.setting.start.sinceMidnight};
+                    const auto z =
+                        Seconds{b.until.sinceMidnight - session_.setting.start.sinceMidnight};
                     if (!stopped_ && t.start < z && a < t.end)
                         broken(t.id, ": ", who, " has a break");
                 }
@@ -367,8 +384,7 @@ private:
                 const Rect& table = pass(*t)->table;
                 const Length by = isAcross(at.side) ? table.x0 : table.y0;
                 at.along = {at.along.lo - by, at.along.hi - by};
-                const auto [was, isNew] =
-                    seat.try_emplace(t->job, at);
+                const auto [was, isNew] = seat.try_emplace(t->job, at);
                 if (!isNew && (was->second.side != at.side ||
                                std::max(was->second.along.hi, at.along.hi) -
                                        std::min(was->second.along.lo, at.along.lo) >

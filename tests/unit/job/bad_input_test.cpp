@@ -116,8 +116,9 @@ TEST(BadInput, TheGrid) {
               "1/2 in wide, not 0 in"},
              // borders of 1/2 in can give up one inch between them
              {grid(R"("columns": 88, "rows": 95, "block": 1, "border": 0.5)"), Level::warn,
-              "/top/grid", "89 in across and the top measures 88 in, so the borders at left and right "
-                           "come out 0 in wide, not 1/2 in"},
+              "/top/grid",
+              "89 in across and the top measures 88 in, so the borders at left and right "
+              "come out 0 in wide, not 1/2 in"},
              {grid(R"("columns": 8, "rows": 8, "block": 11, "block_length": 12,
                       "inner": {"x": [11]})"),
               Level::stop, "/top/grid", "inner seam at x = 11 in; less than the block's 11 in"},

@@ -46,8 +46,7 @@ TEST_F(SessionFile, ReadsTheDemosWithoutAnyFinding) {
 }
 
 TEST_F(SessionFile, HarbourLightsIsAsTheHallKnowsIt) {
-    const auto s =
-        *readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/harbour-lights.json").session;
+    const auto s = *readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/harbour-lights.json").session;
     const Top& top = s.jobs.front().top;
     EXPECT_EQ(top.grid->width(), 88_in);
     EXPECT_EQ(top.grid->length(), 112_in);

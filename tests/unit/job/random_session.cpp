@@ -71,10 +71,10 @@ Batting batting(Random& r) {
         b.length = r.length(6_in, 300_in);
     }
     for (int n = r.count(0, 8); n > 0; --n)
-        b.pieces.push_back({r.name(n), r.length(1_in, 300_in), r.length(1_in, 300_in),
-                            r.count(1, 5),
-                            r.chance(30) ? std::vector{r.length(1_in, 300_in), r.length(1_in, 300_in)}
-                                         : std::vector<Length>{}});
+        b.pieces.push_back(
+            {r.name(n), r.length(1_in, 300_in), r.length(1_in, 300_in), r.count(1, 5),
+             r.chance(30) ? std::vector{r.length(1_in, 300_in), r.length(1_in, 300_in)}
+                          : std::vector<Length>{}});
     b.mayTurn = r.chance(50);
     b.trim = r.length(0_in, 6_in);
     b.overlap = r.length(0_in, 6_in);
@@ -121,16 +121,15 @@ Job job(Random& r) {
     j.basting.pinLength = r.length(halfInch(), 3_in);
     j.basting.clear = r.length(0_in, 2_in);
     j.basting.edge = r.length(0_in, 6_in);
-    j.basting.start = r.oneOf(
-        std::vector{Basting::Start::centred, Basting::Start::besideMiddle, Basting::Start::best,
-                    Basting::Start::oneEnd});
+    j.basting.start = r.oneOf(std::vector{Basting::Start::centred, Basting::Start::besideMiddle,
+                                          Basting::Start::best, Basting::Start::oneEnd});
     j.basting.along = r.oneOf(std::vector{Basting::Along::either, Basting::Along::tableLength,
                                           Basting::Along::tableWidth});
     if (r.chance(30))
         j.basting.measure = OwnMeasure{r.name(1), Length::inch64ths(8 * r.count(8, 60))};
     if (r.chance(70))
-        j.basting.layout = r.oneOf(std::vector{Basting::Layout::rows, Basting::Layout::blocks,
-                                               Basting::Layout::fewest});
+        j.basting.layout = r.oneOf(
+            std::vector{Basting::Layout::rows, Basting::Layout::blocks, Basting::Layout::fewest});
     j.batting = batting(r);
     j.backing = backing(r);
     if (r.chance(70))

@@ -115,7 +115,8 @@ TEST(HttpReader, HeadsMayBeSoLongAndNoLonger) {
 TEST(HttpReader, TakesAnyBytesCalmly) {
     const std::uint64_t seed = std::random_device{}();
     std::mt19937_64 dice{seed};
-    const std::string good = head("POST /tick HTTP/1.1", "Host: a\r\nContent-Length: 3\r\n") + "abc";
+    const std::string good =
+        head("POST /tick HTTP/1.1", "Host: a\r\nContent-Length: 3\r\n") + "abc";
     int whole = 0, refused = 0;
     for (int n = 0; n < 20'000; ++n) {
         std::string sent = good + good;

@@ -338,7 +338,8 @@ TEST_F(AtThePage, WhoeverTakesNoAnswersIsSentAway) {
     deaf.setReadBufferSize(1); // asks and never reads
     const auto parts = server->host().split(QLatin1Char(':'));
     deaf.connectToHost(parts[0], parts[1].toUShort());
-    const QByteArray request = "GET /page.js HTTP/1.1\r\nHost: " + server->host().toLatin1() + "\r\n\r\n";
+    const QByteArray request =
+        "GET /page.js HTTP/1.1\r\nHost: " + server->host().toLatin1() + "\r\n\r\n";
     bool ended = false;
     for (int n = 0; n < 5000 && !ended; ++n) {
         steady += 1000; // slowly enough for the limit of requests
@@ -357,8 +358,8 @@ TEST_F(AtThePage, TenThousandBadRequestsLeaveTheSessionAsItWas) {
     const auto before = live->live()->state();
     const auto events = stored();
     const QByteArray key(32, 'a'), host = server->host().toLatin1();
-    const QByteArray good = "POST /tick HTTP/1.1\r\nHost: " + host +
-                            "\r\nAuthorization: Bearer " + key +
+    const QByteArray good = "POST /tick HTTP/1.1\r\nHost: " + host + "\r\nAuthorization: Bearer " +
+                            key +
                             "\r\nContent-Type: application/json\r\nContent-Length: 2\r\n\r\n{}";
     std::map<int, int> statuses;
     for (int n = 0; n < 10'000; n += 10) {

@@ -15,7 +15,8 @@ QString readBack(const QImage& picture) {
     const QString file = folder.filePath(QStringLiteral("code.png"));
     picture.save(file);
     QProcess zbar;
-    zbar.start(QStringLiteral("zbarimg"), {QStringLiteral("--quiet"), QStringLiteral("--raw"), file});
+    zbar.start(QStringLiteral("zbarimg"),
+               {QStringLiteral("--quiet"), QStringLiteral("--raw"), file});
     if (!zbar.waitForFinished(20'000))
         return QStringLiteral("zbarimg did not run: ") + zbar.errorString();
     return QString::fromUtf8(zbar.readAllStandardOutput()).trimmed();

@@ -38,8 +38,8 @@ TEST(AskedFor, EveryStartLyingAndRectangleThatWorksIsTakenWhenAskedFor) {
         Hall asking = hall;
         const Alternative& a = way.summary;
         asking.job.basting.start = a.start;
-        asking.job.basting.along = a.quiltLengthAlongLength ? Basting::Along::tableLength
-                                                            : Basting::Along::tableWidth;
+        asking.job.basting.along =
+            a.quiltLengthAlongLength ? Basting::Along::tableLength : Basting::Along::tableWidth;
         asking.setting.room.together = {a.surfaceLength, a.surfaceWidth};
         const Alternative first = asking.taken();
         EXPECT_EQ(first.passes, a.passes);

@@ -1,9 +1,9 @@
 #include "planners/passes/axis.h"
 
 #include <gtest/gtest.h>
+#include <queue>
 
 #include <map>
-#include <queue>
 #include <set>
 
 namespace bastewright {
@@ -96,8 +96,8 @@ TEST(WindowAt, PullsInALastRow) {
     EXPECT_FALSE(fits(everyInch(77), t));
 }
 
-// Against a wall the top has to end on the table with its overage, and what goes on past it takes the
-// room of a roll.
+// Against a wall the top has to end on the table with its overage, and what goes on past it takes
+// the room of a roll.
 TEST(WindowAt, KeepsClearOfWhatLiesRolledAgainstAWall) {
     AxisTable t = table(30);
     t.insetLo = 5_in;

@@ -138,12 +138,12 @@ std::string faults(const Board& board, const Lie& lie, const Sequence& sequence)
             if (!fresh.contains(p))
                 continue;
             const Rect table = tableAt(step.tableFor(board, p));
-            const bool inX = (p.x >= table.x0 + lie.x.insetLo || table.x0 <= -lie.x.pastLo) &&
-                             (p.x <= table.x1 - lie.x.insetHi ||
-                              table.x1 >= board.x.quilt + lie.x.pastHi);
-            const bool inY = (p.y >= table.y0 + lie.y.insetLo || table.y0 <= -lie.y.pastLo) &&
-                             (p.y <= table.y1 - lie.y.insetHi ||
-                              table.y1 >= board.y.quilt + lie.y.pastHi);
+            const bool inX =
+                (p.x >= table.x0 + lie.x.insetLo || table.x0 <= -lie.x.pastLo) &&
+                (p.x <= table.x1 - lie.x.insetHi || table.x1 >= board.x.quilt + lie.x.pastHi);
+            const bool inY =
+                (p.y >= table.y0 + lie.y.insetLo || table.y0 <= -lie.y.pastLo) &&
+                (p.y <= table.y1 - lie.y.insetHi || table.y1 >= board.y.quilt + lie.y.pastHi);
             if (!inX || !inY)
                 out += say("pass " + std::to_string(number) + ": a point outside the field", p);
             if (depthOf(lie, p, table) > lie.reach.in() + 1e-6)

@@ -20,9 +20,7 @@ struct Demo {
     Demo(Length width, Length length, int tables) {
         job.top.width = {width};
         job.top.length = {length};
-        layers = {{width, length},
-                  {width + 4_in, length + 4_in},
-                  {width + 8_in, length + 8_in}};
+        layers = {{width, length}, {width + 4_in, length + 4_in}, {width + 8_in, length + 8_in}};
         setting.helpers.resize(4);
         setting.room.tables = {{72_in, 30_in, tables, {}}};
         for (const Point& p : testing::rowsAcross(width, length).points)

@@ -1,5 +1,5 @@
-#include "unit/passes/every_sequence.h"
 #include "unit/passes/boards.h"
+#include "unit/passes/every_sequence.h"
 
 #include <gtest/gtest.h>
 
@@ -11,8 +11,8 @@ using testing::leastByEverySequence;
 using testing::squares;
 using testing::tableOf;
 
-// On small boards every sequence of windows of any size and place is looked through: what the planner
-// finds from the middle and beside it is the least.
+// On small boards every sequence of windows of any size and place is looked through: what the
+// planner finds from the middle and beside it is the least.
 TEST(Layout, FindsTheLeastOfEverySequenceOnSmallBoards) {
     int searched = 0;
     for (const int columns : {3, 4, 5})

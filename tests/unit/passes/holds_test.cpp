@@ -64,7 +64,8 @@ TEST(Holds, LieAlongTheNewArea) {
 }
 
 TEST(Holds, TheFloorTakesOnlyTape) {
-    for (const Hold& h : holds(kBacking, kTop, {-4_in, -4_in, 92_in, 116_in}, kAll, {}, true, Unit::inch))
+    for (const Hold& h :
+         holds(kBacking, kTop, {-4_in, -4_in, 92_in, 116_in}, kAll, {}, true, Unit::inch))
         EXPECT_EQ(h.kind, Hold::Kind::tape);
 }
 

@@ -117,8 +117,8 @@ TEST(Layout, ARowPastTheEdgeIsPulledIn) {
     EXPECT_EQ(layout->sequence.steps.front().pulls.size(), 1u);
 }
 
-// With 27 in of reach and 4 of leaning the middle 10 in of a table 72 in deep are out of reach: pinned
-// after the quilt has been pulled across.
+// With 27 in of reach and 4 of leaning the middle 10 in of a table 72 in deep are out of reach:
+// pinned after the quilt has been pulled across.
 TEST(Layout, ANarrowMiddleIsPulledAcross) {
     const Board board = rowsAcross(68_in, 120_in);
     const Lie lie = tableOf(72_in, 144_in, 31_in);
@@ -136,8 +136,7 @@ TEST(Layout, ATooDeepTableIsUsedInPart) {
     const Board board = rowsAcross(88_in, 112_in);
     for (const int reach : {24, 26, 28, 30}) {
         const Length r = Length::inches(reach);
-        const std::size_t enough =
-            fewest(board, 72_in, 2 * r + 12_in, Start::besideMiddle, r);
+        const std::size_t enough = fewest(board, 72_in, 2 * r + 12_in, Start::besideMiddle, r);
         for (Length deep = 2 * r + 13_in; deep <= 72_in; deep += 3_in) {
             const std::size_t part = fewest(board, 72_in, deep, Start::besideMiddle, r);
             EXPECT_GE(part, 1u) << reach << ", " << deep.in();

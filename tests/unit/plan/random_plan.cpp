@@ -19,8 +19,8 @@ public:
             p.quilts.push_back(quilt());
         p.tasks = some(6, &Builder::task);
         for (int n = r_.count(0, 4); n > 0; --n)
-            p.supplies.push_back(
-                {sentence(), r_.real(0, 1000), double(r_.count(0, 1000)), r_.real(-1, 1), sentence()});
+            p.supplies.push_back({sentence(), r_.real(0, 1000), double(r_.count(0, 1000)),
+                                  r_.real(-1, 1), sentence()});
         for (int n = r_.count(0, 2); n > 0; --n)
             p.help.push_back({Help::Kind(r_.count(0, int(Help::Kind::fewestPoints))), sentence(),
                               Seconds{r_.whole(-9, 99999)}, r_.count(-1, 9)});
@@ -100,8 +100,13 @@ private:
         return s;
     }
     Hold hold() {
-        return {side(), r_.chance(50) ? Hold::Kind::clamp : Hold::Kind::tape, r_.count(0, 9),
-                positive(), some(4, &Builder::length), some(4, &Builder::round), positive()};
+        return {side(),
+                r_.chance(50) ? Hold::Kind::clamp : Hold::Kind::tape,
+                r_.count(0, 9),
+                positive(),
+                some(4, &Builder::length),
+                some(4, &Builder::round),
+                positive()};
     }
     Stretch stretch() { return {text(), text(), some(2, &Builder::place)}; }
     PlannedBreak rest() {
@@ -160,8 +165,12 @@ private:
     Point spot() { return {length(), length()}; }
     EdgeLine edge() { return {side(), positive(), some(9, &Builder::positive)}; }
     PinBlocks blocks() {
-        return {positive(),      some(9, &Builder::spot), r_.count(0, 3),
-                r_.chance(50),   some(4, &Builder::edge),   some(2, &Builder::spot),
+        return {positive(),
+                some(9, &Builder::spot),
+                r_.count(0, 3),
+                r_.chance(50),
+                some(4, &Builder::edge),
+                some(2, &Builder::spot),
                 some(2, &Builder::spot)};
     }
     BackingPlan backing() {
@@ -200,24 +209,15 @@ private:
     }
     Alternative alternative() {
         using enum Basting::Start;
-        return {sentence(),
-                r_.oneOf(std::vector{centred, besideMiddle, oneEnd}),
-                r_.chance(50),
-                r_.count(0, 9),
-                r_.count(0, 3),
-                Seconds{r_.whole(0, 99999)},
-                r_.count(0, 9),
-                positive(),
-                r_.chance(50),
-                r_.chance(50),
-                sentence(),
-                positive(),
-                r_.count(1, 9),
-                r_.real(0, 99),
-                {length(), length()},
-                positive(),
-                positive(),
-                positive()};
+        return {sentence(),           r_.oneOf(std::vector{centred, besideMiddle, oneEnd}),
+                r_.chance(50),        r_.count(0, 9),
+                r_.count(0, 3),       Seconds{r_.whole(0, 99999)},
+                r_.count(0, 9),       positive(),
+                r_.chance(50),        r_.chance(50),
+                sentence(),           positive(),
+                r_.count(1, 9),       r_.real(0, 99),
+                {length(), length()}, positive(),
+                positive(),           positive()};
     }
     QuiltPlan quilt() {
         QuiltPlan q;

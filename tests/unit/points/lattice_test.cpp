@@ -46,8 +46,7 @@ TEST(Lattice, PointsForAFieldAreAllInsideAndNoneBeyondReach) {
         for (int j = -60; j <= 60; ++j)
             for (int i = -60; i <= 60; ++i)
                 inside += f.contains(l.first + i * l.along + j * l.aside) ? 1 : 0;
-        EXPECT_EQ(std::count_if(given.begin(), given.end(),
-                                [&](Spot p) { return f.contains(p); }),
+        EXPECT_EQ(std::count_if(given.begin(), given.end(), [&](Spot p) { return f.contains(p); }),
                   inside)
             << "seed " << seed;
         EXPECT_GE(std::ssize(given), inside);

@@ -33,15 +33,23 @@ TEST(PinRule, TurnsToFitBetweenDiagonals) {
     EXPECT_EQ(r.angleAt({10.75, 10}), 45);
 }
 
-// A strip of 1.1 in between two seams holds a pin of 1 in only along it, whatever its direction; the
-// plainest of several that fit is taken.
+// A strip of 1.1 in between two seams holds a pin of 1 in only along it, whatever its direction;
+// the plainest of several that fit is taken.
 TEST(PinRule, LiesAlongAStripInAnyOfItsDirections) {
     struct Strip {
         double degrees;
         std::optional<int> angle;
     };
-    for (const Strip& strip : {Strip{0, 0}, {90, 90}, {45, 45}, {135, 135}, {30, 30}, {60, 60},
-                               {120, 120}, {150, 150}, {15, std::nullopt}, {75, std::nullopt}}) {
+    for (const Strip& strip : {Strip{0, 0},
+                               {90, 90},
+                               {45, 45},
+                               {135, 135},
+                               {30, 30},
+                               {60, 60},
+                               {120, 120},
+                               {150, 150},
+                               {15, std::nullopt},
+                               {75, std::nullopt}}) {
         const double a = strip.degrees * std::numbers::pi / 180;
         const Spot along{std::cos(a), std::sin(a)}, aside{-std::sin(a), std::cos(a)};
         std::vector<Segment> seams;

@@ -1,10 +1,9 @@
-#include "planners/points/settle.h"
-
 #include "planners/points/buckets.h"
 #include "planners/points/cell.h"
 #include "planners/points/holes.h"
 #include "planners/points/lattice.h"
 #include "planners/points/points.h"
+#include "planners/points/settle.h"
 #include "property/points/made_tops.h"
 #include "support/random.h"
 
@@ -107,7 +106,8 @@ double sixSided(const Job& job, const PointsPlan& plan) {
     return all > 0 ? static_cast<double>(six) / all : 0;
 }
 
-// Where seams leave the choice, points lie as in a honeycomb: the thinnest covering (Kershner 1939).
+// Where seams leave the choice, points lie as in a honeycomb: the thinnest covering (Kershner
+// 1939).
 TEST(Honeycomb, IsTakenWhereSeamsAllowIt) {
     const Job plain = madeTop(Seams::none, 48_in, 60_in, 2_in);
     EXPECT_GT(sixSided(plain, planPoints(plain)), 0.9);

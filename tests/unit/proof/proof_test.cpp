@@ -123,10 +123,13 @@ TEST(Proof, CureCures) {
         for (const Finding& f : proveSizes(job, layers)) {
             // 'or at least … more for half of the overage'
             const auto at = f.cure.english().find("at least ") + 9;
-            const auto more = parseLength(f.cure.english().substr(at, f.cure.english().find(" more") - at), Unit::inch);
+            const auto more = parseLength(
+                f.cure.english().substr(at, f.cure.english().find(" more") - at), Unit::inch);
             ASSERT_TRUE(more) << f.cure;
-            Size& layer = f.text.english().starts_with("The backing") ? layers.backing : layers.batting;
-            (f.text.english().find(" wide") != std::string::npos ? layer.width : layer.length) += *more;
+            Size& layer =
+                f.text.english().starts_with("The backing") ? layers.backing : layers.batting;
+            (f.text.english().find(" wide") != std::string::npos ? layer.width : layer.length) +=
+                *more;
         }
         EXPECT_THAT(proveSizes(job, layers), IsEmpty());
     }

@@ -107,8 +107,7 @@ TEST(Change, TheOldPlanIsKeptByStoringTheFactsAlone) {
 
 TEST(Change, AZoneIsHandedOverAndStaysThere) {
     Running r;
-    const auto p =
-        r.proposed({.kind = Kind::handOver, .person = "Ada", .job = 0, .zone = "p2.B1"});
+    const auto p = r.proposed({.kind = Kind::handOver, .person = "Ada", .job = 0, .zone = "p2.B1"});
     ASSERT_EQ(p.refused, "");
     for (const char* id : {"q1.p2.B1.place-open", "q1.p2.B1.close-pins"})
         EXPECT_EQ(taskIn(p.plan, id).people, std::vector<std::string>{"Ada"}) << id;
@@ -152,27 +151,41 @@ void asItIs(Session&) {}
 INSTANTIATE_TEST_SUITE_P(
     Change, CannotBe,
     ::testing::Values(
-        Refusal{"does not close", {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
-                [](Session& s) { s.setting.helpers[0].closes = false; }, "does not close pins"},
-        Refusal{"out of reach", {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
+        Refusal{"does not close",
+                {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
+                [](Session& s) { s.setting.helpers[0].closes = false; },
+                "does not close pins"},
+        Refusal{"out of reach",
+                {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
                 [](Session& s) { s.setting.helpers[0].reach = 5_in; },
                 "does not reach all of zone B1"},
-        Refusal{"not there yet", {Kind::handOver, "Eve", "", 0, "p2.B1", 0}, asItIs,
+        Refusal{"not there yet",
+                {Kind::handOver, "Eve", "", 0, "p2.B1", 0},
+                asItIs,
                 "Nobody called Eve"},
-        Refusal{"hours", {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
+        Refusal{"hours",
+                {Kind::handOver, "Ada", "", 0, "p2.B1", 0},
                 [](Session& s) {
                     s.setting.helpers[0].until =
                         ClockTime{std::chrono::hours{13} + std::chrono::minutes{32}};
                 },
                 "handed to Ada, who is not there for it"},
-        Refusal{"no such zone", {Kind::handOver, "Ada", "", 0, "p1.Z9", 0}, asItIs,
+        Refusal{"no such zone",
+                {Kind::handOver, "Ada", "", 0, "p1.Z9", 0},
+                asItIs,
                 "The plan has no zone Z9"},
-        Refusal{"gone already", {Kind::personOut, "Cai", "", 0, "", 0}, asItIs,
+        Refusal{"gone already",
+                {Kind::personOut, "Cai", "", 0, "", 0},
+                asItIs,
                 "Cai is not at the table"},
-        Refusal{"here already", {Kind::personIn, "Ada", "", 0, "", 0}, asItIs,
+        Refusal{"here already",
+                {Kind::personIn, "Ada", "", 0, "", 0},
+                asItIs,
                 "Ada is at the table already"},
         Refusal{"no iron", {Kind::irons, "", "", 0, "", -1}, asItIs, "no iron to take away"},
-        Refusal{"open zones", {Kind::abandon, "", "", 0, "", 0}, asItIs,
+        Refusal{"open zones",
+                {Kind::abandon, "", "", 0, "", 0},
+                asItIs,
                 "Close what is open first: A1"},
         Refusal{"not paused", {Kind::goOn, "", "", 0, "", 0}, asItIs, "not paused"}));
 
@@ -236,7 +249,9 @@ TEST(Change, ThePassIsGivenUpAndTheNextGoesOn) {
         e.target = r.told.last();
         e.atMs = r.told.nowMs();
         return e;
-    }()), "") << "A1 is waiting again";
+    }()),
+              "")
+        << "A1 is waiting again";
     const auto p = r.proposed({.kind = Kind::abandon});
     ASSERT_EQ(p.refused, "");
     EXPECT_LT(p.finishAfter, p.finishBefore);
@@ -253,7 +268,8 @@ TEST(Change, OvernightTheRestIsPlannedFromNow) {
         Event e;
         e.kind = EventKind::paused;
         return e;
-    }()), "");
+    }()),
+              "");
     r.told.wait(18 * 3600);
     const auto p = r.proposed({.kind = Kind::goOn});
     ASSERT_EQ(p.refused, "");

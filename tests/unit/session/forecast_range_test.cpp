@@ -13,8 +13,8 @@
 namespace bastewright {
 namespace {
 
-/// Afternoons with people of unequal paces that drift, told apart from the planner's own simulation:
-/// a call ends when its last task does, and nothing else is known.
+/// Afternoons with people of unequal paces that drift, told apart from the planner's own
+/// simulation: a call ends when its last task does, and nothing else is known.
 class TrueAfternoon {
 public:
     TrueAfternoon(const CrewPlan& plan, std::uint64_t seed)
@@ -120,8 +120,8 @@ TEST(Forecast, NineInTenEndWithinTheRange) {
             from.people = learnt.people;
             const FinishRange range =
                 crew::finishRange(std::span{plan.tasks}.subspan(done), {}, from);
-            within[pass] += double(range.early.count()) <= real.end &&
-                            real.end <= double(range.late.count());
+            within[pass] +=
+                double(range.early.count()) <= real.end && real.end <= double(range.late.count());
         }
     }
     for (const auto& [pass, count] : within) {

@@ -170,12 +170,14 @@ TEST(Elapsed, AfterAClockWasSetBackTimeGoesOn) {
 }
 
 TEST(Forecast, BeforeTheStartIsThePlan) {
-    const auto f = forecast(plan(), made::smallSetting(), fold(plan(), made::smallSetting(), {}), {}, 0);
+    const auto f =
+        forecast(plan(), made::smallSetting(), fold(plan(), made::smallSetting(), {}), {}, 0);
     EXPECT_EQ(f.finish, plan().finish);
 }
 
 Forecast at(const Reporter& r) {
-    return forecast(plan(), made::smallSetting(), fold(plan(), made::smallSetting(), r.events()), r.events(), r.nowMs());
+    return forecast(plan(), made::smallSetting(), fold(plan(), made::smallSetting(), r.events()),
+                    r.events(), r.nowMs());
 }
 
 TEST(Forecast, AtTheStartIsThePlanWithARange) {
@@ -212,7 +214,8 @@ TEST(Forecast, AnHourSetForwardOrBackInMidSessionLeavesWhatIsLeft) {
             const auto after = fold(plan(), made::smallSetting(), events);
             EXPECT_EQ(after.doneTasks, state.doneTasks) << "clocks decide nothing";
             EXPECT_EQ(after.currentPass, state.currentPass);
-            const auto f = forecast(plan(), made::smallSetting(), after, events, steady.nowMs() + jump);
+            const auto f =
+                forecast(plan(), made::smallSetting(), after, events, steady.nowMs() + jump);
             EXPECT_GE(f.left, left * 6 / 10) << jump << " from " << from;
             EXPECT_LE(f.left, left * 16 / 10) << jump << " from " << from;
             EXPECT_LE(f.early, f.finish);

@@ -107,9 +107,8 @@ TEST(Replan, WorkNobodyLeftCanDoIsSaidAndTakenUpAgain) {
     for (Helper& h : session.setting.helpers)
         h.closes = false;
     const Plan stuck = replan(session, t.plan, t.state, {.now = open->end});
-    EXPECT_TRUE(std::ranges::any_of(stuck.findings, [](const Finding& f) {
-        return f.level == Finding::Level::stop;
-    }));
+    EXPECT_TRUE(std::ranges::any_of(
+        stuck.findings, [](const Finding& f) { return f.level == Finding::Level::stop; }));
     EXPECT_EQ(find(stuck, "q1.p1.A1.close-pins"), nullptr);
     const Plan freed = replan(t.afternoon.session, stuck, t.state, {.now = open->end});
     EXPECT_NE(find(freed, "q1.p1.A1.close-pins"), nullptr);

@@ -46,7 +46,7 @@ public:
     Reporter& plain(EventKind kind, const std::string& text = {});
     Reporter& wait(int seconds);
     Reporter& until(Seconds at); ///< since the session's start; never back
-    Reporter& allOfPassOne(); ///< laid, opened, smoothed, closed and checked, not yet released
+    Reporter& allOfPassOne();    ///< laid, opened, smoothed, closed and checked, not yet released
 
     const std::vector<Event>& events() const { return events_; }
     std::string last() const { return events_.back().id; }

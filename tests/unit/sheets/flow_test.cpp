@@ -93,7 +93,8 @@ TEST(Flow, whateverTheBlocksNothingIsLostAndNothingStandsBelowThePage) {
 }
 
 /// Blocks that note where they were drawn.
-Flow noting(std::size_t n, std::mt19937_64& random, std::vector<std::pair<std::size_t, QRectF>>& seen) {
+Flow noting(std::size_t n, std::mt19937_64& random,
+            std::vector<std::pair<std::size_t, QRectF>>& seen) {
     Flow flow;
     for (std::size_t i = 0; i < n; ++i) {
         flow.push_back(block(5 + double(random() % 40), random() % 5 == 0, double(random() % 6)));

@@ -71,7 +71,8 @@ TEST(TaskWords, nameZoneCountAndWork) {
         t.zone = zone;
         return plain(taskLine(t, quilt, with, Unit::inch));
     };
-    const auto zone = std::ranges::find(quilt.zones, "B2", [](const Zone& z) { return zoneName(z.id); });
+    const auto zone =
+        std::ranges::find(quilt.zones, "B2", [](const Zone& z) { return zoneName(z.id); });
     ASSERT_NE(zone, quilt.zones.end());
     const auto n = std::to_string(zone->points.size());
     EXPECT_EQ(line(TaskKind::placeOpen, zone->id, Basting::With::pins),

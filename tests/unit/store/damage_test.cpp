@@ -43,7 +43,8 @@ TEST(Damage, ALibraryWithItsHeadGoneComesBackFromTheBackup) {
     spoil(f.file(), 0, 4096);
     auto [library, findings] = opened(f.file());
     ASSERT_THAT(findings, SizeIs(1));
-    EXPECT_THAT(findings[0].text, HasSubstr("from the last backup (1 job, 1 session and 30 events)"));
+    EXPECT_THAT(findings[0].text,
+                HasSubstr("from the last backup (1 job, 1 session and 30 events)"));
     EXPECT_THAT(library.jobs().value(), SizeIs(1));
     EXPECT_THAT(library.events(1).value(), SizeIs(30));
 }
@@ -104,8 +105,9 @@ TEST(Damage, ATruncatedLibraryIsMendedWhereverItEnds) {
     }
     opened(whole.file()).library.addJob("after the backup", "{}").value();
     const auto size = sizeOf(whole.file());
-    for (const std::uintmax_t left : {std::uintmax_t{0}, std::uintmax_t{1}, std::uintmax_t{99},
-                                      std::uintmax_t{512}, std::uintmax_t{4096}, size / 2, size - 4096}) {
+    for (const std::uintmax_t left :
+         {std::uintmax_t{0}, std::uintmax_t{1}, std::uintmax_t{99}, std::uintmax_t{512},
+          std::uintmax_t{4096}, size / 2, size - 4096}) {
         Folder f;
         fs::copy(whole.path(), f.path(), fs::copy_options::recursive);
         fs::resize_file(f.file(), left);
@@ -124,9 +126,10 @@ TEST(Damage, ALibraryThatIsGoneComesBackFromTheBackup) {
     fs::remove(f.file());
     auto [library, findings] = opened(f.file());
     ASSERT_THAT(findings, SizeIs(1));
-    EXPECT_THAT(findings[0].text,
-                HasSubstr("There was no library where it should be; a new one has taken its place, made "
-                          "from the last backup (1 job, 1 session and 30 events)."));
+    EXPECT_THAT(
+        findings[0].text,
+        HasSubstr("There was no library where it should be; a new one has taken its place, made "
+                  "from the last backup (1 job, 1 session and 30 events)."));
     EXPECT_THAT(library.events(1).value(), SizeIs(30));
     EXPECT_THAT(opened(f.file()).findings, IsEmpty()) << "said once";
 }

@@ -82,7 +82,8 @@ TEST_P(AtEveryCall, OpeningFailsInASentenceOrWorksAndNothingIsLost) {
             const FailingDisk disk{f.path(), GetParam(), after};
             if (const auto library = Library::open(f.file(), made::ticking()); !library) {
                 EXPECT_THAT(library.error().english(),
-                            AnyOf(HasSubstr("the disk is full"), HasSubstr("the disk reported an error"),
+                            AnyOf(HasSubstr("the disk is full"),
+                                  HasSubstr("the disk reported an error"),
                                   HasSubstr("cannot be written to")))
                     << after;
             } else {
@@ -129,7 +130,9 @@ TEST_P(AtEveryCall, ADamagedLibraryThatCannotBeMendedNowIsLeftForLater) {
 }
 
 INSTANTIATE_TEST_SUITE_P(FailingDisk, AtEveryCall, testing::Values(ENOSPC, EIO),
-                         [](const auto& error) { return error.param == ENOSPC ? "Full" : "Broken"; });
+                         [](const auto& error) {
+                             return error.param == ENOSPC ? "Full" : "Broken";
+                         });
 
 } // namespace
 } // namespace bastewright

@@ -16,7 +16,8 @@ inline void spoil(const std::string& file, std::streamoff from, std::streamoff c
 }
 
 /// The page of the root of a table or an index, from SQLite's own catalogue.
-inline std::streamoff rootOf(const std::string& file, const std::string& table, std::streamoff& pageSize) {
+inline std::streamoff rootOf(const std::string& file, const std::string& table,
+                             std::streamoff& pageSize) {
     sqlite3* db = nullptr;
     sqlite3_open(file.c_str(), &db);
     const auto number = [db](const std::string& sql) {

@@ -123,7 +123,8 @@ TEST(Vanished, WhereItCannotBePutBackThatIsSaid) {
     ASSERT_FALSE(refused);
     EXPECT_THAT(refused.error(), HasSubstr("could not be put back: "));
     fs::remove(f.file("data"));
-    EXPECT_THAT(library.append(session, tick("late")).error(), HasSubstr("put back with everything"));
+    EXPECT_THAT(library.append(session, tick("late")).error(),
+                HasSubstr("put back with everything"));
     expectTicks(file, 20);
 }
 

@@ -73,8 +73,8 @@ TEST(Reach, TheFarthestOfThoseWhoWorkCounts) {
 }
 
 // A table-tennis table is 2.74 m × 1.525 m (ITTF Laws of Table Tennis 2.1). With a reach of 0.625 m
-// (forward reach, women, 5th percentile: DIN 33402-2:2005) from all sides a strip 0.275 m wide along
-// its middle is out of reach: narrow enough to be pulled across.
+// (forward reach, women, 5th percentile: DIN 33402-2:2005) from all sides a strip 0.275 m wide
+// along its middle is out of reach: narrow enough to be pulled across.
 TEST(OutOfReach, MiddleOfATableTennisTable) {
     const Rect table{{}, {}, 274_cm, Length::millimetres(1525)};
     const Rect middle = outOfReach(table, {}, Length::millimetres(625));

@@ -163,9 +163,9 @@ TEST_F(Workshop, WhatCannotBeIsRefusedAndChangesNothing) {
     plan.show(std::make_shared<Planned>(planned));
     desk->handOver(0, words::fromCore(firstZone()), "Dot");
     answered();
-    EXPECT_EQ(desk->refused().toStdString(),
-              "Dot does not close pins, and zone " + std::string{zoneName(firstZone())} +
-                  " has to be closed.");
+    EXPECT_EQ(desk->refused().toStdString(), "Dot does not close pins, and zone " +
+                                                 std::string{zoneName(firstZone())} +
+                                                 " has to be closed.");
     desk->accept();
     EXPECT_TRUE(editor.job().handed.empty());
     desk->keep();

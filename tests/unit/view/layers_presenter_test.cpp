@@ -231,7 +231,7 @@ TEST_F(Layers, WhatIsNotAcceptedIsSaidInOneSentenceAndNothingIsLost) {
         const char *key, *value, *says;
     } const kBad[] = {
         {"fabric0/usable", "0", "6 in"}, {"fabric0/usable", "none", "none"},
-        {"fabric0/hand", "-2", "-72"},    {"piece0/width", "0", "0"},
+        {"fabric0/hand", "-2", "-72"},   {"piece0/width", "0", "0"},
         {"backover", "30", "24 in"},     {"seam", "-1", "-1"},
         {"shrink", "40", "20"},          {"backwidth", "2", "6 in"},
         {"trim", "9", "6 in"},

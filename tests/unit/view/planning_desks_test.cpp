@@ -2,9 +2,9 @@
 #include "session/checked_plan.h"
 #include "unit/view/qt_application.h"
 #include "view/field_model.h"
-#include "view/rows_desk.h"
 #include "view/remedies.h"
 #include "view/room_board.h"
+#include "view/rows_desk.h"
 #include "view/top_desk.h"
 #include "view/way_desk.h"
 #include "view/why_desk.h"
@@ -182,8 +182,7 @@ TEST_F(Planning, TheStartGoesToTheOneItIsDraggedNearest) {
     EXPECT_TRUE(ways.starts()->rows().front()[4].toBool());
     for (int i = 1; i < ways.starts()->count(); ++i) {
         const auto start = ways.starts()->rows()[i];
-        const auto wanted =
-            plan.quilt().plan()->alternatives[std::size_t(start[3].toInt())].start;
+        const auto wanted = plan.quilt().plan()->alternatives[std::size_t(start[3].toInt())].start;
         ways.startNear(start[0].toReal(), start[1].toReal());
         replan();
         const auto& taken = ways.starts()->rows().front();
@@ -209,7 +208,8 @@ TEST_F(Planning, ARowThatIsTappedIsTold) {
             rows.look(x, y);
             ASSERT_TRUE(rows.shown());
             const QRectF area = rows.area();
-            const double off = told->along == PinRows::Along::width ? area.center().y() - y : area.center().x() - x;
+            const double off = told->along == PinRows::Along::width ? area.center().y() - y
+                                                                    : area.center().x() - x;
             EXPECT_LE(std::abs(off), gap); // the nearest
         }
     EXPECT_FALSE(rows.title().isEmpty());

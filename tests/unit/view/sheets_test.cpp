@@ -58,8 +58,7 @@ TEST_F(Sheets, aPageIsShownAsWideAsWantedAndGreyOnWish) {
     EXPECT_TRUE(comes([&] { return preview.picture().allGray(); }));
     preview.setLetter(!preview.letter());
     const qreal tall = preview.tallness();
-    EXPECT_TRUE(comes(
-        [&] { return std::abs(preview.picture().height() - 300 * tall) < 1.5; }));
+    EXPECT_TRUE(comes([&] { return std::abs(preview.picture().height() - 300 * tall) < 1.5; }));
 }
 
 TEST_F(Sheets, pagesAreTurnedWithinWhatThereIs) {
