@@ -206,7 +206,7 @@ def formatted(source, _build):
     files = sorted(str(file) for top in ("src", "tests") for suffix in ("*.h", "*.cpp")
                    for file in (source / top).rglob(suffix))
     said = subprocess.run([tool, "--dry-run", *files], capture_output=True, text=True, check=True).stderr
-    yield from sorted(set(re.findall(rf"^{re.escape(str(source))}/(.*?):\d+:\d+: warning", said, re.MULTILINE)))
+    yield from sorted(set(re.findall(r"^(.*?):\d+:\d+: warning", said, re.MULTILINE)))
 
 
 def main():
