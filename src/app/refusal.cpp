@@ -11,7 +11,7 @@ bool askToTryAgain(Comfort& comfort, const QString& problem) {
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine.setInitialProperties({{QStringLiteral("problem"), problem},
                                  {QStringLiteral("comfort"), QVariant::fromValue(&comfort)}});
-    engine.load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Screens/RefusalWindow.qml")});
+    engine.load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Main/RefusalWindow.qml")});
     if (engine.rootObjects().isEmpty())
         return false;
     std::unique_ptr<Places> places;

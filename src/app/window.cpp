@@ -10,7 +10,7 @@
 #include "language/language.h"
 #include "session/checked_plan.h"
 #include "store/data_folder.h"
-#include "view/words.h"
+#include "view/base/words.h"
 
 #include <QCommandLineParser>
 #include <QDateTime>
@@ -94,7 +94,7 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
          {QStringLiteral("surroundings"), QVariant::fromValue(room.surroundings.get())},
          {QStringLiteral("letters"), QVariant::fromValue(room.letters.get())},
          {QStringLiteral("phones"), QVariant::fromValue(room.phones.get())}});
-    room.engine->load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Screens/Main.qml")});
+    room.engine->load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Main/Main.qml")});
     if (!room.engine->rootObjects().isEmpty())
         room.window = qobject_cast<QQuickWindow*>(room.engine->rootObjects().front());
     if (room.window) {

@@ -2,9 +2,9 @@
 
 #include "app/focus_follower.h"
 #include "page/phone_page.h"
-#include "view/letters.h"
-#include "view/surroundings.h"
-#include "view/workroom.h"
+#include "view/base/letters.h"
+#include "view/base/surroundings.h"
+#include "view/room/workroom.h"
 
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>

@@ -2,7 +2,7 @@
 
 #include "page/page_words.h"
 #include "page/ticks.h"
-#include "view/words.h"
+#include "view/base/words.h"
 
 #include <QDateTime>
 #include <QElapsedTimer>

@@ -1,7 +1,7 @@
 #include "page/ticks.h"
 
 #include "page/what_guests_see.h"
-#include "view/words.h"
+#include "view/base/words.h"
 
 #include <QCoreApplication>
 #include <QUuid>

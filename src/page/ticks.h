@@ -1,6 +1,6 @@
 #pragma once
 
-#include "view/live_controller.h"
+#include "view/table/live_controller.h"
 
 #include <string>
 #include <string_view>

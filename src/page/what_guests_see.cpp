@@ -1,6 +1,6 @@
 #include "page/what_guests_see.h"
 
-#include "view/words.h"
+#include "view/base/words.h"
 
 #include <QJsonArray>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "view/table_board.h"
+#include "view/table/table_board.h"
 
 #include <QJsonObject>
 

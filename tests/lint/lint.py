@@ -38,6 +38,8 @@ ALLOWED = {
              "planner_rolls", "planner_batting", "planner_bring", "planner_proof", "planner_whole"},
     "page": {"view"},
 }
+# The rooms of src/view, lowest first: each may include those before it.
+ROOMS = ("base", "paint", "edit", "plan", "table", "paper", "shelf", "room")
 CORE = [name for name in ALLOWED
         if name not in ("language", "store", "sheets", "view", "page")]
 # Longest file of each kind; the usual is far less.
@@ -78,6 +80,13 @@ def includes(source, _build):
                     yield f"{file.relative_to(source)}:{number}: the core must not include {header}"
                 if (part_of(header) or part) not in within(part):
                     yield f"{file.relative_to(source)}:{number}: {part} must not include {header}"
+    for at, room in enumerate(ROOMS):
+        for file in sorted((source / "src/view" / room).iterdir()):
+            for other in re.findall(r'#\s*include "view/(\w+)/', file.read_text()):
+                if other not in ROOMS[: at + 1]:
+                    yield f"{file.relative_to(source)}: {room} must not include view/{other}"
+    yield from (f"{file.relative_to(source)}: belongs into one of the rooms"
+                for file in sorted((source / "src/view").glob("*.[ch]*")))
 
 
 def links(source, _build):

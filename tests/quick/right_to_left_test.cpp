@@ -1,7 +1,7 @@
 #include "language/language.h"
 #include "quick/whole_window.h"
 #include "support/greek_letters.h"
-#include "view/quilt_item.h"
+#include "view/paint/quilt_item.h"
 
 #include <QGuiApplication>
 

@@ -3,10 +3,10 @@
 #include "session/checked_plan.h"
 #include "sheets/exchange/csv.h"
 #include "unit/view/qt_application.h"
-#include "view/change_desk.h"
-#include "view/lanes_item.h"
-#include "view/rehearsal.h"
-#include "view/words.h"
+#include "view/base/words.h"
+#include "view/plan/rehearsal.h"
+#include "view/table/change_desk.h"
+#include "view/table/lanes_item.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>

@@ -1,5 +1,5 @@
-#include "view/field_model.h"
-#include "view/job_editor.h"
+#include "view/edit/field_model.h"
+#include "view/edit/job_editor.h"
 
 #include <gtest/gtest.h>
 

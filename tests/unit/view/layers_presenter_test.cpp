@@ -1,8 +1,8 @@
 #include "session/checked_plan.h"
 #include "unit/view/qt_application.h"
-#include "view/field_model.h"
-#include "view/layers_presenter.h"
-#include "view/replanner.h"
+#include "view/edit/field_model.h"
+#include "view/plan/layers_presenter.h"
+#include "view/plan/replanner.h"
 
 #include <gtest/gtest.h>
 

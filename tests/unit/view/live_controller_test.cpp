@@ -2,8 +2,8 @@
 #include "plan/plan_json.h"
 #include "unit/view/qt_application.h"
 #include "unit/view/small_table.h"
-#include "view/live_controller.h"
-#include "view/table_board.h"
+#include "view/table/live_controller.h"
+#include "view/table/table_board.h"
 
 #include <QDateTime>
 #include <QTemporaryDir>

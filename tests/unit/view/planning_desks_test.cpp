@@ -1,13 +1,13 @@
 #include "job/job_json.h"
 #include "session/checked_plan.h"
 #include "unit/view/qt_application.h"
-#include "view/field_model.h"
-#include "view/remedies.h"
-#include "view/room_board.h"
-#include "view/rows_desk.h"
-#include "view/top_desk.h"
-#include "view/way_desk.h"
-#include "view/why_desk.h"
+#include "view/edit/field_model.h"
+#include "view/edit/top_desk.h"
+#include "view/plan/remedies.h"
+#include "view/plan/room_board.h"
+#include "view/plan/rows_desk.h"
+#include "view/plan/way_desk.h"
+#include "view/plan/why_desk.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 #include "unit/view/qt_application.h"
-#include "view/replanner.h"
+#include "view/plan/replanner.h"
 
 #include <gtest/gtest.h>
 

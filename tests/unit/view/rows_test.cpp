@@ -1,6 +1,6 @@
 #include "unit/view/qt_application.h"
-#include "view/people_palette.h"
-#include "view/table_rows.h"
+#include "view/base/people_palette.h"
+#include "view/base/table_rows.h"
 
 #include <gtest/gtest.h>
 

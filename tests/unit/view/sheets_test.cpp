@@ -1,6 +1,6 @@
 #include "qt_application.h"
 #include "session/checked_plan.h"
-#include "view/sheets_writer.h"
+#include "view/paper/sheets_writer.h"
 
 #include <QDir>
 #include <QTemporaryDir>

@@ -1,7 +1,7 @@
 #include "job/job_json.h"
 #include "unit/view/qt_application.h"
-#include "view/file_name.h"
-#include "view/shelf_model.h"
+#include "view/base/file_name.h"
+#include "view/shelf/shelf_model.h"
 
 #include <QFile>
 #include <QFileInfo>

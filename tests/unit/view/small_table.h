@@ -1,6 +1,6 @@
 #pragma once
 
-#include "view/planned.h"
+#include "view/base/planned.h"
 
 namespace made {
 

@@ -1,0 +1,220 @@
+import QtQuick
+import QtQuick.Layouts
+import Bastewright.Parts
+import Bastewright.Pictures
+import Bastewright.Theme
+import Bastewright.View
+
+// The live session, read and tapped at arm's length: the pass as tiles that lie as the table lies,
+// who does what now, and the one step to do next.
+FocusScope {
+    id: screen
+
+    required property Workroom room
+
+    readonly property bool wide: width > height * 1.1
+    // A long row of tiles takes the whole width; then people stand in a row below it.
+    readonly property bool beside: wide && tiles.needed <= width - column - 3 * Theme.gap
+    // Wide enough for the longest word of the work there is.
+    readonly property real column: Math.round(Math.max(width * 0.36, 10.5 * Theme.tableText))
+
+    // A low screen has room for the tiles and the next step only.
+    readonly property bool low: wide && height < 6.5 * Theme.tableTarget
+
+    property string over: "" // what lies over the screen: "lanes", everybody's work over time, or "notes"
+    // Each half needs a row of tiles beside the middle bar.
+    readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget
+
+    signal comfortWanted
+    signal phonesWanted
+
+    Shortcut {
+        sequences: ["Ctrl+Z"]
+        onActivated: screen.room.live.undo()
+    }
+    Shortcut {
+        sequences: ["Ctrl+Shift+Z", "Ctrl+Y"]
+        onActivated: screen.room.live.redo()
+    }
+    Shortcut {
+        sequence: "Escape"
+        onActivated: {
+            if (screen.over !== "")
+                screen.over = ""
+            else
+                screen.room.backToPlan()
+        }
+    }
+
+    FacingTiles {
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: screen.over === "" && screen.faceToFace
+        room: screen.room
+        onMoreWanted: more.open()
+        onStepWanted: {
+            if (screen.room.step.asks)
+                step.open()
+            else
+                screen.room.board.doStep()
+        }
+    }
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: screen.over === "" && !screen.faceToFace
+        spacing: Theme.gap
+
+        TableHeader {
+            Layout.fillWidth: true
+            room: screen.room
+            brief: screen.low
+            onMoreWanted: more.open()
+            onHintWanted: hint.open()
+        }
+        Stitches {
+            Layout.fillWidth: true
+            Layout.preferredHeight: 2.5 * Theme.density
+            share: screen.room.live.progress
+        }
+        // Not a layout: one remembers the sizes its items began with, and the device may be turned.
+        Item {
+            id: body
+
+            readonly property bool alone: screen.low
+            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, 2.3 * Theme.tableText + 2 * Theme.gap)
+                                          : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
+
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.preferredHeight: 1
+            Layout.preferredWidth: 1
+
+            TileBoard {
+                id: tiles
+
+                objectName: "tiles"
+                anchors.left: parent.left
+                anchors.top: parent.top
+                width: body.alone || !screen.beside ? parent.width : parent.width - people.width - Theme.gap
+                height: body.alone || screen.beside ? parent.height : parent.height - people.height - Theme.gap
+                board: screen.room.board
+                onTicked: zone => screen.room.live.tick(screen.room.board.quilt, zone)
+                onTakenBack: zone => screen.room.live.takeBack(screen.room.board.quilt, zone)
+            }
+            PeopleBoard {
+                id: people
+
+                objectName: "people"
+                visible: !body.alone
+                anchors.right: parent.right
+                anchors.bottom: parent.bottom
+                width: screen.beside ? screen.column : parent.width
+                height: screen.beside ? parent.height : body.strip
+                strip: screen.wide && !screen.beside
+                live: screen.room.live
+                onPersonTapped: (name, present) => person.ask(name, present)
+            }
+        }
+        TableNotice {
+            Layout.fillWidth: true
+            text: screen.room.live.problem
+            serious: true
+            onDismissed: screen.room.live.forgetProblem()
+        }
+        StepBar {
+            Layout.fillWidth: true
+            board: screen.room.board
+            card: screen.room.step
+            brief: screen.low
+            onCountWanted: count.open()
+            onStepWanted: step.open()
+        }
+    }
+
+    StepSheet {
+        id: step
+
+        card: screen.room.step
+        board: screen.room.board
+    }
+    Sheet {
+        id: hint
+
+        objectName: "hintSheet"
+        atTable: true
+        title: qsTr("Worth knowing")
+
+        TableWords {
+            width: parent.width
+            text: screen.room.live.nudge
+        }
+    }
+    Sheet {
+        id: person
+
+        property string name: ""
+        property bool present: true
+
+        objectName: "personSheet"
+        atTable: true
+        title: name
+
+        function ask(who: string, here: bool) {
+            name = who
+            present = here
+            open()
+        }
+
+        TablePress {
+            width: parent.width
+            objectName: "presence"
+            text: person.present ? qsTr("Leaves the table") : qsTr("Is at the table")
+            onClicked: {
+                person.close()
+                if (person.present)
+                    screen.room.desk.goes(person.name)
+                else
+                    screen.room.desk.comes(person.name)
+            }
+        }
+    }
+    MoreSheet {
+        id: more
+
+        room: screen.room
+        onComfortWanted: screen.comfortWanted()
+        onPhonesWanted: screen.phonesWanted()
+        onCountWanted: count.open()
+        onLanesWanted: screen.over = "lanes"
+        onNotesWanted: screen.over = "notes"
+        onChangesWanted: changes.open()
+    }
+    ChangesSheet {
+        id: changes
+
+        room: screen.room
+    }
+    LanesView {
+        objectName: "tableLanes"
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: screen.over === "lanes"
+        atTable: true
+        room: screen.room
+        onClosed: screen.over = ""
+    }
+    NotesView {
+        objectName: "tableNotes"
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: screen.over === "notes"
+        live: screen.room.live
+        onClosed: screen.over = ""
+    }
+    CountSheet {
+        id: count
+
+        live: screen.room.live
+    }
+}

@@ -1,0 +1,246 @@
+#include "view/edit/field_kinds.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+using namespace bastewright;
+
+QString name(Field::Kind kind) {
+    switch (kind) {
+    case Field::Kind::text:
+        return QStringLiteral("text");
+    case Field::Kind::length:
+        return QStringLiteral("length");
+    case Field::Kind::count:
+        return QStringLiteral("count");
+    case Field::Kind::number:
+        return QStringLiteral("number");
+    case Field::Kind::time:
+        return QStringLiteral("time");
+    case Field::Kind::choice:
+        return QStringLiteral("choice");
+    case Field::Kind::toggle:
+        return QStringLiteral("toggle");
+    case Field::Kind::action:
+        return QStringLiteral("action");
+    case Field::Kind::removal:
+        return QStringLiteral("removal");
+    }
+    return {};
+}
+
+namespace fields {
+namespace {
+
+Field made(const Label& label, Field::Kind kind) {
+    Field field;
+    field.key = label.key;
+    field.group = label.group;
+    field.label = label.text;
+    field.kind = kind;
+    return field;
+}
+
+/// Sections read through the same accessors that write; the session is not changed by reading.
+Session& readOnly(const Session& session) {
+    return const_cast<Session&>(session);
+}
+
+QString sentence(const Label& label, const QString& text, const QString& form) {
+    return form.arg(label.text, text);
+}
+
+QString takeLength(const Label& label, Unit unit, const QString& text, Length& into) {
+    const auto read = parseLength(words::toCore(text), unit);
+    if (!read)
+        return sentence(label, text,
+                        tr("%1: “%2” does not fit; a length such as 12 1/2, 12.5 in, 317.5 mm, "
+                           "31.75 cm, 2 yd is accepted."));
+    into = *read;
+    return {};
+}
+
+QString takeTime(const Label& label, const QString& text, ClockTime& into) {
+    const auto read = parseClock(words::toCore(text));
+    if (!read)
+        return sentence(label, text,
+                        tr("%1: “%2” does not fit; a time of day from 00:00 to 23:59, such as "
+                           "13:00, is accepted."));
+    into = *read;
+    return {};
+}
+
+} // namespace
+
+Field text(const Label& label, const At<std::string>& at) {
+    auto field = made(label, Field::Kind::text);
+    field.shown = [at](const Session& s) { return words::fromCore(*at(readOnly(s))); };
+    field.take = [at](Session& s, const QString& typed) {
+        *at(s) = words::toCore(typed.trimmed());
+        return QString{};
+    };
+    return field;
+}
+
+Field length(const Label& label, Unit unit, const At<Length>& at) {
+    auto field = made(label, Field::Kind::length);
+    field.shown = [at, unit](const Session& s) { return words::length(*at(readOnly(s)), unit); };
+    field.take = [at, unit, label](Session& s, const QString& typed) {
+        return takeLength(label, unit, typed, *at(s));
+    };
+    return field;
+}
+
+Field cloth(const Label& label, Unit unit, const At<Length>& at) {
+    auto field = length(label, unit, at);
+    const bool yards = unit == Unit::inch;
+    field.shown = [at, unit, yards](const Session& s) {
+        const Length l = *at(readOnly(s));
+        const Length step = yards ? Length::inch64ths(288) : Length::millimetres(10);
+        if (l == Length{} || l.nm() % step.nm() != 0)
+            return words::length(l, unit);
+        return yards ? words::fromCore(formatYardsUp(l))
+                     : QStringLiteral("%1 m").arg(QLocale{}.toString(l.mm() / 1000, 'f', 2));
+    };
+    field.take = [at, unit, label, yards](Session& s, const QString& typed) {
+        const std::string bare = words::toCore(typed + (yards ? " yd" : " m"));
+        if (const auto read = parseLength(bare, unit)) {
+            *at(s) = *read;
+            return QString{};
+        }
+        return takeLength(label, unit, typed, *at(s));
+    };
+    return field;
+}
+
+Field optionalLength(const Label& label, Unit unit, const At<std::optional<Length>>& at) {
+    auto field = made(label, Field::Kind::length);
+    field.optional = true;
+    field.shown = [at, unit](const Session& s) {
+        const auto& value = *at(readOnly(s));
+        return value ? words::length(*value, unit) : QString{};
+    };
+    field.take = [at, unit, label](Session& s, const QString& typed) {
+        if (typed.trimmed().isEmpty()) {
+            at(s)->reset();
+            return QString{};
+        }
+        Length value;
+        auto problem = takeLength(label, unit, typed, value);
+        if (problem.isEmpty())
+            *at(s) = value;
+        return problem;
+    };
+    return field;
+}
+
+Field count(const Label& label, const At<int>& at, int least, int most) {
+    auto field = made(label, Field::Kind::count);
+    field.shown = [at](const Session& s) { return QString::number(*at(readOnly(s))); };
+    field.take = [=](Session& s, const QString& typed) {
+        bool ok = false;
+        const int value = typed.trimmed().toInt(&ok);
+        if (!ok || value < least || value > most)
+            return tr("%1: “%2” does not fit; a whole number from %3 to %4 is accepted.")
+                .arg(label.text, typed)
+                .arg(least)
+                .arg(most);
+        *at(s) = value;
+        return QString{};
+    };
+    return field;
+}
+
+Field number(const Label& label, const At<double>& at) {
+    auto field = made(label, Field::Kind::number);
+    field.shown = [at](const Session& s) {
+        return QLocale{}.toString(*at(readOnly(s)), 'g', QLocale::FloatingPointShortest);
+    };
+    field.take = [=](Session& s, const QString& typed) {
+        bool ok = false;
+        const double value =
+            QString{typed}.replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&ok);
+        if (!ok)
+            return tr("%1: “%2” does not fit; a number such as 1.2 is accepted.")
+                .arg(label.text, typed);
+        *at(s) = value;
+        return QString{};
+    };
+    return field;
+}
+
+Field time(const Label& label, const At<ClockTime>& at) {
+    auto field = made(label, Field::Kind::time);
+    field.shown = [at](const Session& s) { return words::fromCore(format(*at(readOnly(s)))); };
+    field.take = [at, label](Session& s, const QString& typed) {
+        return takeTime(label, typed, *at(s));
+    };
+    return field;
+}
+
+Field optionalTime(const Label& label, const At<std::optional<ClockTime>>& at) {
+    auto field = made(label, Field::Kind::time);
+    field.optional = true;
+    field.shown = [at](const Session& s) {
+        const auto& value = *at(readOnly(s));
+        return value ? words::fromCore(format(*value)) : QString{};
+    };
+    field.take = [at, label](Session& s, const QString& typed) {
+        if (typed.trimmed().isEmpty()) {
+            at(s)->reset();
+            return QString{};
+        }
+        ClockTime value;
+        auto problem = takeTime(label, typed, value);
+        if (problem.isEmpty())
+            *at(s) = value;
+        return problem;
+    };
+    return field;
+}
+
+Field toggle(const Label& label, const At<bool>& at) {
+    auto field = made(label, Field::Kind::toggle);
+    field.choices = {tr("No"), tr("Yes")};
+    field.shown = [at](const Session& s) { return *at(readOnly(s)) ? tr("Yes") : tr("No"); };
+    field.take = [at](Session& s, const QString& typed) {
+        *at(s) = typed == QLatin1String("1");
+        return QString{};
+    };
+    return field;
+}
+
+Field choice(const Label& label, const QStringList& choices,
+             const std::function<int(const Session&)>& get,
+             const std::function<void(Session&, int)>& set) {
+    auto field = made(label, Field::Kind::choice);
+    field.choices = choices;
+    field.shown = [choices, get](const Session& s) { return choices.value(get(s)); };
+    field.take = [=](Session& s, const QString& index) {
+        bool ok = false;
+        const int i = index.toInt(&ok);
+        if (!ok || i < 0 || i >= choices.size())
+            return tr("%1: choose one of those shown.").arg(label.text);
+        set(s, i);
+        return QString{};
+    };
+    return field;
+}
+
+Field action(const Label& label, const std::function<void(Session&)>& act) {
+    auto field = made(label, Field::Kind::action);
+    field.shown = [](const Session&) { return QString{}; };
+    field.take = [act](Session& s, const QString&) {
+        act(s);
+        return QString{};
+    };
+    return field;
+}
+
+Field removal(const Label& label, const std::function<void(Session&)>& act) {
+    auto field = action(std::move(label), std::move(act));
+    field.kind = Field::Kind::removal;
+    return field;
+}
+
+} // namespace fields

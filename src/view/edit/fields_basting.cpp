@@ -1,0 +1,59 @@
+#include "view/edit/field_kinds.h"
+
+using namespace bastewright;
+
+namespace fields {
+
+Fields ofBasting(const Session& session, int quilt) {
+    const auto q = std::size_t(quilt);
+    const Unit unit = session.jobs[q].unit;
+    const bool pins = session.jobs[q].basting.with == Basting::With::pins;
+    const QString with = tr("Basted with"), way = tr("Way of working");
+    const auto basting = [q](auto member) {
+        return [=](Session& s) { return &(s.jobs[q].basting.*member); };
+    };
+    Fields out;
+    out << choice(
+        {"with", with, tr("Pins or dots")}, {tr("Pins"), tr("Fuse dots")},
+        [q](const Session& s) { return int(s.jobs[q].basting.with); },
+        [q](Session& s, int i) { s.jobs[q].basting.with = Basting::With(i); });
+    out << length({"spacing", with, tr("Spacing")}, unit, basting(&Basting::spacing));
+    if (pins)
+        out << length({"pin", with, tr("Length of a pin")}, unit, basting(&Basting::pinLength))
+            << length({"clear", with, tr("Clear of sewn seams")}, unit, basting(&Basting::clear));
+    out << length({"edge", with, tr("In from the edge")}, unit, basting(&Basting::edge));
+    out << choice(
+        {"start", way, tr("Start")},
+        {words::start(Basting::Start::centred), words::start(Basting::Start::besideMiddle),
+         words::start(Basting::Start::best), words::start(Basting::Start::oneEnd)},
+        [q](const Session& s) { return int(s.jobs[q].basting.start); },
+        [q](Session& s, int i) { s.jobs[q].basting.start = Basting::Start(i); });
+    if (!session.setting.room.tables.empty())
+        out << choice(
+            {"along", way, tr("The quilt’s length lies")},
+            {tr("Whichever way is quicker"), tr("Along the tables"), tr("Across the tables")},
+            [q](const Session& s) { return int(s.jobs[q].basting.along); },
+            [q](Session& s, int i) { s.jobs[q].basting.along = Basting::Along(i); });
+    out << choice(
+        {"layout", way, pins ? tr("Where the pins go") : tr("Where the dots go")},
+        {tr("Whichever is easier"), tr("In rows, by ribbons"), tr("The same in every block"),
+         tr("As few as can be")},
+        [q](const Session& s) {
+            const auto& layout = s.jobs[q].basting.layout;
+            return layout ? int(*layout) + 1 : 0;
+        },
+        [q](Session& s, int i) {
+            auto& layout = s.jobs[q].basting.layout;
+            layout = i == 0 ? std::nullopt : std::optional{Basting::Layout(i - 1)};
+        });
+    out << length({"inset", way, tr("Table rim kept free")}, unit,
+                  [](Session& s) { return &s.setting.room.inset; });
+    if (!session.setting.room.walls.empty())
+        out << length({"wall_gap", way, tr("Tables stand this far from the wall")}, unit,
+                      [](Session& s) { return &s.setting.room.wallGap; });
+    out << time({"from", way, tr("The session starts at")},
+                [](Session& s) { return &s.setting.start; });
+    return out;
+}
+
+} // namespace fields

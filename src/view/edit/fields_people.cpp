@@ -1,0 +1,114 @@
+#include "job/job_json.h"
+#include "view/edit/field_kinds.h"
+
+using namespace bastewright;
+
+namespace fields {
+namespace {
+/// A name nobody at the table has yet.
+QString newName(const Session& session) {
+    const auto& helpers = session.setting.helpers;
+    for (int n = int(helpers.size()) + 1;; ++n) {
+        QString name = tr("Helper %1").arg(n);
+        if (std::none_of(helpers.begin(), helpers.end(),
+                         [&](const Helper& h) { return words::fromCore(h.name) == name; }))
+            return name;
+    }
+}
+
+constexpr std::chrono::minutes kFirstRest{90}, kRest{15}; // common practice: by 45 to 90 minutes
+
+ClockTime later(ClockTime from, std::chrono::minutes by) {
+    constexpr std::chrono::minutes kDay{24 * 60};
+    return {std::min(from.sinceMidnight + by, kDay - std::chrono::minutes{1})};
+}
+
+/// When somebody rests: nothing is planned for them then.
+void ofRests(Fields& out, const Helper& helper, std::size_t i, const QString& key,
+             const QString& group) {
+    for (std::size_t k = 0; k < helper.breaks.size(); ++k) {
+        const auto rest = [i, k](auto member) {
+            return [=](Session& s) { return &(s.setting.helpers[i].breaks[k].*member); };
+        };
+        const QString own = key + QStringLiteral("rest%1/").arg(k);
+        out << fields::time({own + "from", group, tr("Rests from")}, rest(&Break::from))
+            << fields::time({own + "until", group, tr("Rests until")}, rest(&Break::until))
+            << fields::removal({own + "remove", group, tr("Without this rest")},
+                               [i, k](Session& s) {
+                                   auto& all = s.setting.helpers[i].breaks;
+                                   all.erase(all.begin() + std::ptrdiff_t(k));
+                               });
+    }
+    if (helper.breaks.size() < limits::kBreaks)
+        out << fields::action({key + "addRest", group, tr("Add a rest")}, [i](Session& s) {
+            auto& h = s.setting.helpers[i];
+            const auto from =
+                later(h.breaks.empty() ? h.from.value_or(s.setting.start) : h.breaks.back().until,
+                      kFirstRest);
+            h.breaks.push_back({from, later(from, kRest)});
+        });
+}
+
+/// The side of the tables somebody keeps to.
+Field sideOf(std::size_t i, const QString& key, const QString& group) {
+    return fields::choice(
+        {key + "side", group, tr("Works at")},
+        {tr("Wherever there is work"), tr("The far side"), tr("The near side"), tr("The left end"),
+         tr("The right end")},
+        [i](const Session& s) {
+            const auto& side = s.setting.helpers[i].side;
+            return side ? int(*side) + 1 : 0;
+        },
+        [i](Session& s, int choice) {
+            auto& side = s.setting.helpers[i].side;
+            if (choice == 0)
+                side.reset();
+            else
+                side = kSides[std::size_t(choice - 1)];
+        });
+}
+
+} // namespace
+
+Fields ofPeople(const Session& session, int quilt) {
+    const Unit unit = session.jobs[std::size_t(quilt)].unit;
+    const auto& helpers = session.setting.helpers;
+    Fields out;
+    for (std::size_t i = 0; i < helpers.size(); ++i) {
+        const auto helper = [i](auto member) {
+            return [=](Session& s) { return &(s.setting.helpers[i].*member); };
+        };
+        const QString key = QStringLiteral("helper%1/").arg(i);
+        const QString group = words::fromCore(helpers[i].name);
+        out << text({key + "name", group, tr("Name")}, helper(&Helper::name))
+            << length({key + "reach", group, tr("Reach")}, unit, helper(&Helper::reach))
+            << length({key + "lean", group, tr("Leans farther by")}, unit, helper(&Helper::lean))
+            << number({key + "pace", group, tr("Pace (1 is usual)")}, helper(&Helper::pace))
+            << optionalTime({key + "from", group, tr("Comes at")}, helper(&Helper::from))
+            << optionalTime({key + "until", group, tr("Leaves at")}, helper(&Helper::until))
+            << toggle({key + "lifts", group, tr("Lifts")}, helper(&Helper::lifts))
+            << toggle({key + "closes", group, tr("Closes pins")}, helper(&Helper::closes))
+            << toggle({key + "pins", group, tr("Works at zones")}, helper(&Helper::pins))
+            << toggle({key + "bends", group, tr("Looks underneath")}, helper(&Helper::bends))
+            << toggle({key + "irons", group, tr("Irons")}, helper(&Helper::irons))
+            << toggle({key + "seated", group, tr("Seated")}, helper(&Helper::seated));
+        if (!session.setting.room.tables.empty())
+            out << sideOf(i, key, group);
+        ofRests(out, helpers[i], i, key, group);
+        if (helpers.size() > 1)
+            out << removal({key + "remove", group, tr("%1 is not coming").arg(group)},
+                           [i](Session& s) {
+                               auto& all = s.setting.helpers;
+                               all.erase(all.begin() + std::ptrdiff_t(i));
+                           });
+    }
+    if (helpers.size() < limits::kHelpers)
+        out << action({"add", tr("Somebody else"), tr("Add a person")}, [](Session& s) {
+            Helper helper;
+            helper.name = words::toCore(newName(s));
+            s.setting.helpers.push_back(helper);
+        });
+    return out;
+}
+
+} // namespace fields

@@ -1,0 +1,83 @@
+#include "job/job_json.h"
+#include "view/edit/field_kinds.h"
+
+using namespace bastewright;
+
+namespace fields {
+namespace {
+QString wallLabel(Side side) {
+    switch (side) {
+    case Side::head:
+        return tr("Wall along the far long side");
+    case Side::foot:
+        return tr("Wall along the near long side");
+    case Side::left:
+        return tr("Wall at the left end");
+    case Side::right:
+        return tr("Wall at the right end");
+    }
+    return {};
+}
+
+Field wall(Side side) {
+    fields::Label label{QStringLiteral("wall-") + words::fromCore(name(side)), tr("Walls"),
+                        wallLabel(side)};
+    const auto has = [side](const Session& s) {
+        const auto& walls = s.setting.room.walls;
+        return std::find(walls.begin(), walls.end(), side) != walls.end();
+    };
+    auto field = fields::choice(
+        label, {tr("No"), tr("Yes")}, [has](const Session& s) { return int(has(s)); },
+        [side](Session& s, int yes) {
+            auto& walls = s.setting.room.walls;
+            std::erase(walls, side);
+            if (yes)
+                walls.push_back(side);
+            std::sort(walls.begin(), walls.end());
+        });
+    field.kind = Field::Kind::toggle;
+    return field;
+}
+
+} // namespace
+
+Fields ofRoom(const Session& session, int quilt) {
+    const Unit unit = session.jobs[std::size_t(quilt)].unit;
+    const Room& room = session.setting.room;
+    Fields out;
+    for (std::size_t i = 0; i < room.tables.size(); ++i) {
+        const auto table = [i](auto member) {
+            return [=](Session& s) { return &(s.setting.room.tables[i].*member); };
+        };
+        const QString key = QStringLiteral("table%1/").arg(i);
+        const QString group =
+            room.tables.size() == 1 ? tr("Tables") : tr("Tables, kind %1").arg(i + 1);
+        out << count({key + "count", group, tr("How many")}, table(&Table::count), 1,
+                     limits::kTables)
+            << length({key + "length", group, tr("Length")}, unit, table(&Table::length))
+            << length({key + "width", group, tr("Width")}, unit, table(&Table::width))
+            << removal({key + "remove", group,
+                        room.tables.size() == 1 ? tr("No table: work on the floor")
+                                                : tr("Remove this kind of table")},
+                       [i](Session& s) {
+                           auto& all = s.setting.room.tables;
+                           all.erase(all.begin() + std::ptrdiff_t(i));
+                       });
+    }
+    out << action({"addtable", room.tables.empty() ? tr("On the floor") : tr("More tables"),
+                   room.tables.empty() ? tr("Add tables") : tr("Add another kind of table")},
+                  [](Session& s) { s.setting.room.tables.emplace_back(); });
+    if (!room.tables.empty())
+        for (const Side side : kSides)
+            out << wall(side);
+    out << fields::count(
+        {"irons", tr("Irons"), tr("Irons")}, [](Session& s) { return &s.setting.room.irons; }, 0,
+        limits::kIrons);
+    if (session.jobs.size() > 1)
+        out << fields::count(
+            {"surfaces", tr("Surfaces"), tr("Surfaces at a time (0: as serves)")},
+            [](Session& s) { return &s.setting.room.surfaces; }, 0, limits::kTables);
+    return out;
+}
+
+} // namespace fields

@@ -1,0 +1,55 @@
+#pragma once
+
+#include "view/edit/job_editor.h"
+#include "view/plan/cures.h"
+#include "view/plan/plan_presenter.h"
+
+#include <QObject>
+#include <QtQmlIntegration>
+
+/// Findings with what cures them, and what would help most with a trial: each is a change of the
+/// session that can be undone, shown before and after.
+class Remedies : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the workroom")
+    /// level, text, cure, first, second: the last two are what buttons say; empty for none
+    Q_PROPERTY(TableRows* findings READ findings CONSTANT)
+    /// A change was tried and its plan is awaited or shown.
+    Q_PROPERTY(bool trying READ trying NOTIFY changed)
+    Q_PROPERTY(QString tried READ tried NOTIFY changed)
+    Q_PROPERTY(QString before READ before NOTIFY changed)
+    /// Empty while it is planned.
+    Q_PROPERTY(QString after READ after NOTIFY changed)
+
+public:
+    Remedies(JobEditor* editor, PlanPresenter* plan, QObject* parent = nullptr);
+
+    /// Applies the first (0) or second (1) cure of a finding.
+    Q_INVOKABLE void cure(int finding, int which);
+    /// Tries what would help, by its place in the list.
+    Q_INVOKABLE void tryHelp(int help);
+    Q_INVOKABLE void keep();
+    Q_INVOKABLE void takeBack();
+
+    TableRows* findings() { return &rows_; }
+    bool trying() const { return !tried_.isEmpty(); }
+    QString tried() const { return tried_; }
+    QString before() const { return before_; }
+    QString after() const { return after_; }
+
+signals:
+    void changed();
+
+private:
+    void refresh();
+    void begin(const QString& what, bastewright::Session next);
+    QString figures() const;
+
+    JobEditor* editor_;
+    PlanPresenter* plan_;
+    std::vector<std::vector<Cure>> cures_; ///< by finding as listed
+    TableRows rows_;
+    QString tried_, before_, after_;
+    bastewright::Session triedSession_;
+};

@@ -1,0 +1,137 @@
+#pragma once
+
+#include "session/live_session.h"
+#include "store/library.h"
+#include "view/base/planned.h"
+#include "view/base/table_rows.h"
+
+#include <QObject>
+#include <QTimer>
+#include <QtQmlIntegration>
+
+#include <functional>
+#include <optional>
+
+/// A running session: reports what happens at the table to the library and shows where it stands.
+/// Nothing changes on the screen before the library has stored it. What is shown is what the
+/// library holds, in the library's order, so that several windows on one session keep in step: what
+/// another one stores is taken in within `kLookMs`, and before anything is stored here.
+class LiveController : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the workroom")
+    Q_PROPERTY(bool open READ isOpen NOTIFY changed)
+    Q_PROPERTY(bool ended READ ended NOTIFY changed)
+    Q_PROPERTY(bool paused READ paused NOTIFY changed)
+    Q_PROPERTY(QString title READ title NOTIFY changed)
+    Q_PROPERTY(qreal progress READ progress NOTIFY changed)
+    Q_PROPERTY(QString progressText READ progressText NOTIFY changed)
+    Q_PROPERTY(QString pinsText READ pinsText NOTIFY changed)
+    Q_PROPERTY(QString pinsNotice READ pinsNotice NOTIFY changed)
+    Q_PROPERTY(QString finishText READ finishText NOTIFY changed)
+    Q_PROPERTY(QString nudge READ nudge NOTIFY changed)
+    Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
+    Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed)
+    Q_PROPERTY(QString undoText READ undoText NOTIFY changed)
+    Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
+    Q_PROPERTY(TableRows* people READ people CONSTANT)
+    /// Written down at the table, the latest first: `noteId`, `time` of day, `words`.
+    Q_PROPERTY(TableRows* notes READ notes CONSTANT)
+
+public:
+    using Clock = std::function<std::int64_t()>; ///< milliseconds since 1970
+    static constexpr int kLookMs = 250;          ///< how often other windows are looked for
+
+    LiveController(bastewright::Library* library, Clock clock, QObject* parent = nullptr);
+
+    /// Starts a session of a job; false with `problem` set where the library could not keep it.
+    bool start(bastewright::JobId job, const Planned& planned);
+    /// Takes up a session where it was left.
+    bool resume(bastewright::SessionId id);
+    void close();
+
+    bastewright::SessionId id() const { return id_; }
+    bastewright::JobId job() const { return job_; }
+    const bastewright::LiveSession* live() const { return live_ ? &*live_ : nullptr; }
+
+    /// Shows everything anew: time has passed, or another language is spoken.
+    void refresh();
+
+    /// Reports something; false, with `problem` set, where it was not stored or does not fit.
+    bool report(bastewright::EventKind kind, bastewright::Event about = {});
+    /// Reports a tick that was made on another device, under the id it was given there; the same id
+    /// again changes nothing. Returns why it does not count, for the person there, else nothing.
+    QString tickFromElsewhere(bastewright::Event tick);
+    /// The person the plan gives this zone's next piece of work.
+    std::string whoseTurn(int quilt, const std::string& zone) const;
+
+    Q_INVOKABLE void tick(int quilt, const QString& zone);
+    Q_INVOKABLE void takeBack(int quilt, const QString& zone);
+    Q_INVOKABLE void stepDone(int quilt, const QString& task);
+    Q_INVOKABLE void release(int quilt, int pass);
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
+    Q_INVOKABLE void setPresent(const QString& person, bool here);
+    Q_INVOKABLE void setPaused(bool paused);
+    Q_INVOKABLE void pinsFound(int count);
+    Q_INVOKABLE void pinsBack(int count);
+    Q_INVOKABLE void pinsCounted();
+    /// Writes something down; false, with `problem` set, where it could not be kept.
+    Q_INVOKABLE bool note(const QString& said);
+    Q_INVOKABLE void takeBackNote(const QString& noteId);
+    Q_INVOKABLE void end();
+    Q_INVOKABLE void forgetProblem();
+
+    bool isOpen() const { return live_.has_value(); }
+    /// The session with the plan in force; null where none is open.
+    PlannedPtr planned() const { return planned_; }
+    bool ended() const;
+    bool paused() const;
+    QString title() const;
+    qreal progress() const;
+    QString progressText() const;
+    QString pinsText() const;
+    QString pinsNotice() const;
+    QString finishText() const;
+    QString nudge() const;
+    bool canUndo() const;
+    bool canRedo() const;
+    QString undoText() const;
+    QString problem() const { return problem_; }
+    TableRows* people() { return &people_; }
+    TableRows* notes() { return &notes_; }
+
+signals:
+    void changed();
+    void problemChanged();
+
+private:
+    void begin();
+    /// A session whose first event was not stored (its disk was full, say) begins now.
+    bool beginIfNotBegun();
+    /// This zone's next piece of work that somebody has; none where all is done.
+    const bastewright::Task* nextAt(int quilt, const std::string& zone) const;
+    /// Stores the event and shows it; returns why not, else nothing.
+    QString keep(const bastewright::Event& event);
+    /// Shows what has been stored since, by whoever; returns why `own` does not count, else
+    /// nothing.
+    QString takeIn(const std::string& own = {});
+    /// The same, where another window has stored something.
+    void takeInOthers();
+    void takeBackEvent(const std::string& id);
+    QList<QVariantList> noteRows() const;
+    void say(const QString& problem);
+
+    bastewright::Library* library_;
+    Clock clock_;
+    bastewright::SessionId id_ = 0;
+    bastewright::JobId job_ = 0;
+    std::optional<bastewright::LiveSession> live_;
+    PlannedPtr planned_;      ///< what of `live_` is in force
+    int plannedRevision_ = 0; ///< of `live_`, when `planned_` was copied from it
+    QString problem_;
+    TableRows people_, notes_;
+    QTimer minute_, look_;
+    std::int64_t seen_ = 0;     ///< the last event taken in, by its number in the library
+    std::int64_t revision_ = 0; ///< of the library, when others were last looked for
+};

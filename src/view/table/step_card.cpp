@@ -1,0 +1,86 @@
+#include "view/table/step_card.h"
+
+#include "session/checks.h"
+#include "sheets/task_words.h"
+#include "view/base/words.h"
+#include "view/table/step_words.h"
+
+using namespace bastewright;
+
+StepCard::StepCard(LiveController* live, TableBoard* board, QObject* parent)
+    : QObject{parent}
+    , live_{live}
+    , board_{board}
+    , sides_{{"side", "over", "backing", "batting"}}
+    , checks_{{"check", "question", "cure", "answer"}} {
+    connect(board_, &TableBoard::changed, this, &StepCard::refresh);
+}
+
+PlannedQuilt StepCard::quilt() const {
+    return {live_->planned(), board_->quilt()};
+}
+
+void StepCard::refresh() {
+    title_.clear();
+    how_.clear();
+    caution_.clear();
+    lines_.clear();
+    known_ = moves_ = asks_ = false;
+    sides_.setRows({});
+    const auto* live = live_->live();
+    const auto id = words::toCore(board_->step());
+    const Task* task = nullptr;
+    if (live)
+        for (const auto& t : live->plan().tasks)
+            if (t.id == id && t.job == board_->quilt())
+                task = &t;
+    if (task) {
+        const auto quilt = std::size_t(task->job);
+        describe(*task, live->plan().quilts[quilt], live->session().jobs[quilt]);
+        ask(*task);
+    } else {
+        checks_.setRows({});
+    }
+    emit changed();
+}
+
+void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job) {
+    const auto unit = live_->live()->plan().unit;
+    known_ = true;
+    pass_ = task.pass;
+    moves_ = task.kind == TaskKind::shift;
+    title_ = sheets::taskLine(task, plan, job.basting.with, unit);
+    if (checksOf(task.kind).empty()) // else it is asked
+        how_ = sheets::taskCheck(task.kind, job.basting.with, unit);
+    caution_ = words::caution(task.kind);
+    const Pass* pass = findPass(plan, task.pass);
+    if (!pass)
+        return;
+    lines_ = step_words::lines(task.kind, plan.surface, *pass, unit);
+    if (step_words::compares(task.kind))
+        sides_.setRows(step_words::sides(plan.surface, *pass, unit));
+}
+
+void StepCard::ask(const Task& task) {
+    QList<QVariantList> rows;
+    for (const Check check : checksOf(task.kind)) {
+        const auto answer = answerTo(live_->live()->state(), task.id, check);
+        rows.push_back({words::fromCore(name(check)),
+                        step_words::question(check, live_->live()->plan().unit),
+                        step_words::cure(check),
+                        !answer   ? QString{}
+                        : *answer ? QStringLiteral("yes")
+                                  : QStringLiteral("no")});
+    }
+    asks_ = !rows.isEmpty() && !allAnsweredYes(live_->live()->state(), task);
+    checks_.setRows(std::move(rows));
+}
+
+void StepCard::answer(const QString& check, bool yes) {
+    Event event;
+    event.job = board_->quilt();
+    event.task = words::toCore(board_->step());
+    event.text = words::toCore(check);
+    event.count = yes ? 1 : 0;
+    live_->report(EventKind::checkAnswered, std::move(event));
+}
