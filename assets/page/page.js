@@ -219,6 +219,7 @@ function drawMine() {
       if (isSent) button.classList.add("sending");
       button.disabled = isSent;
       const what = make("span", "what", `${zone.verb} · ${zone.points}`);
+      if (zone.rows) what.append(make("br"), make("span", "quiet", zone.rows));
       if (table.quilts.length > 1) what.append(make("br"), make("span", "quiet", quilt.name));
       button.append(make("span", "zone", called(zone)), what, make("span", "box"));
       button.setAttribute("aria-label", fill("{{Tick %1: %2}}", called(zone), zone.verb));

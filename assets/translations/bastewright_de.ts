@@ -6402,6 +6402,58 @@
         <source>%1 works sitting and does not reach all of zone %2 from there.</source>
         <translation>%1 arbeitet im Sitzen und erreicht Zone %2 von dort nicht ganz.</translation>
     </message>
+    <message>
+        <source>row %1</source>
+        <translation>Reihe %1</translation>
+    </message>
+    <message>
+        <source>rows %1–%2</source>
+        <translation>Reihen %1–%2</translation>
+    </message>
+    <message>
+        <source>%1, mark %2</source>
+        <translation>%1, Marke %2</translation>
+    </message>
+    <message>
+        <source>%1, marks %2–%3</source>
+        <translation>%1, Marken %2–%3</translation>
+    </message>
+    <message>
+        <source>%1 as far as mark %2</source>
+        <translation>%1 bis Marke %2</translation>
+    </message>
+    <message>
+        <source>%1 from mark %2 on</source>
+        <translation>%1 ab Marke %2</translation>
+    </message>
+    <message>
+        <source>%1 as far as mark %2 (even rows: mark %3)</source>
+        <translation>%1 bis Marke %2 (gerade Reihen: Marke %3)</translation>
+    </message>
+    <message>
+        <source>%1 from mark %2 on (even rows: from mark %3)</source>
+        <translation>%1 ab Marke %2 (gerade Reihen: ab Marke %3)</translation>
+    </message>
+    <message>
+        <source>%1, marks %2–%3 (even rows: %4–%5)</source>
+        <translation>%1, Marken %2–%3 (gerade Reihen: %4–%5)</translation>
+    </message>
+    <message>
+        <source>1 single pin</source>
+        <translation>1 einzelne Nadel</translation>
+    </message>
+    <message>
+        <source>%1 single pins</source>
+        <translation>%1 einzelne Nadeln</translation>
+    </message>
+    <message>
+        <source>1 single dot</source>
+        <translation>1 einzelner Punkt</translation>
+    </message>
+    <message>
+        <source>%1 single dots</source>
+        <translation>%1 einzelne Punkte</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -7144,6 +7196,18 @@
     <message>
         <source>Looks underneath</source>
         <translation>Sieht darunter nach</translation>
+    </message>
+    <message>
+        <source>With the others</source>
+        <translation>Bei den anderen</translation>
+    </message>
+    <message>
+        <source>Apart, in group %1</source>
+        <translation>Für sich, in Gruppe %1</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Steht</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,8 @@
 
 #include <QJsonArray>
 
+#include <algorithm>
+
 namespace bastewright::page {
 namespace {
 
@@ -39,6 +41,8 @@ WhatGuestsSee::WhatGuestsSee(LiveController* live)
 
 QJsonObject WhatGuestsSee::quilt(int index) {
     auto& board = *boards_[std::size_t(index)];
+    const QuiltPlan& plan = live_->live()->plan().quilts[std::size_t(index)];
+    const Job& job = live_->live()->session().jobs[std::size_t(index)];
     QJsonArray zones = asJson(*board.zones());
     for (auto&& value : zones) {
         auto zone = value.toObject();
@@ -49,6 +53,8 @@ QJsonObject WhatGuestsSee::quilt(int index) {
             hands << words::fromCore(hand.person);
         zone[QStringLiteral("next")] = tick ? words::fromCore(name(*tick)) : QString{};
         zone[QStringLiteral("hands")] = hands;
+        if (const auto at = std::ranges::find(plan.zones, id, &Zone::id); at != plan.zones.end())
+            zone[QStringLiteral("rows")] = words::zoneRows(plan, *at, job);
         value = zone;
     }
     return {{QStringLiteral("name"), board.quilts().value(index)},

@@ -10,7 +10,8 @@
 namespace bastewright::page {
 
 /// The session as guests see it: the same words, tiles and order as on the tablet, as JSON. Each
-/// zone also says what its next tick is ("next", the event's name) and whose it is ("hands").
+/// zone also says which rows it has ("rows"), what its next tick is ("next", the event's name) and
+/// whose it is ("hands").
 class WhatGuestsSee {
 public:
     explicit WhatGuestsSee(LiveController* live);

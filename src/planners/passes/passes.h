@@ -29,6 +29,8 @@ struct PassRequest {
     LayerSizes layers;
     std::span<const PlacedPoint> points; ///< all of the quilt's
     bool alone = true;                   ///< no other quilt needs the tables that are left over
+    /// How far people get; nothing: the farthest of those who work there.
+    std::optional<Length> reach{};
 };
 
 /// Every surface, orientation and start that is worth looking at, with its fewest passes and its

@@ -208,6 +208,8 @@ QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& ch
     QuiltPlan out;
     out.name = session.jobs[job].name;
     out.layers = layers;
+    out.rows = points.rows;
+    out.blocks = points.blocks;
     if (!choice.summary.workable)
         return out;
     const PassRequest request{session.jobs[job], session.setting, layers, points.points,
@@ -222,8 +224,6 @@ QuiltPlan planQuilt(const Session& session, const Shared& shared, QuiltPlan lyin
                     const PointsPlan& points, const std::string& prefix, Findings& findings) {
     const Job& job = session.jobs[shared.job];
     QuiltPlan out = std::move(lying);
-    out.rows = points.rows;
-    out.blocks = points.blocks;
     out.bounds.points = points.bound;
     out.alternatives = alternatives(shared.choices);
     append(findings, proveSizes(job, out.layers), prefix);

@@ -1,9 +1,11 @@
 #include "planners/whole/ways.h"
 
+#include "planners/surface/reachable.h"
 #include "planners/whole/quilt.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <tuple>
 
 namespace bastewright {
@@ -48,6 +50,8 @@ public:
         best_ = layOut(Picks(shared_.size(), 0));
         for (std::size_t q = 0; q < shared_.size(); ++q)
             tryOthers(q);
+        for (std::size_t q = 0; q < shared_.size() && stops(best_.crew) > 0; ++q)
+            tryLessReach(q);
         tell();
         return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
     }
@@ -110,10 +114,60 @@ private:
             picks[q] = k;
             Attempt a = layOut(std::move(picks));
             ++tried;
-            if (stops(a.crew) < stops(best_.crew) ||
-                (stops(a.crew) == stops(best_.crew) && a.crew.finish < best_.crew.finish))
+            if (isBetter(a))
                 best_ = std::move(a);
         }
+    }
+
+    bool isBetter(const Attempt& a) const {
+        return std::pair{stops(a.crew), a.crew.finish} <
+               std::pair{stops(best_.crew), best_.crew.finish};
+    }
+
+    /// The farthest of all may sit, keep to a side or leave early: ways for those who get less far.
+    void tryLessReach(std::size_t q) {
+        Shared& s = shared_[q];
+        const Job& job = session_.jobs[s.job];
+        std::set<Length> reaches;
+        for (const Helper& h : session_.setting.helpers)
+            if (h.pins)
+                reaches.insert(leaningReach(h));
+        const Length farthest = farthestReach(session_.setting.helpers, job.basting.with);
+        std::vector<Arrangement> surfaces;
+        for (const PassChoice& c : s.choices)
+            if (!c.surface.floor && std::ranges::none_of(surfaces, [&](const Arrangement& a) {
+                    return std::tie(a.length, a.width, a.group) ==
+                           std::tie(c.surface.length, c.surface.width, c.surface.group);
+                }))
+                surfaces.push_back(c.surface);
+        std::size_t tried = 0;
+        for (const Length reach : reaches) {
+            if (reach >= farthest || surfaces.empty() || tried >= kMostTried)
+                return;
+            PassRequest request{job, session_.setting, layers_[s.job], points_[s.job].points,
+                                session_.jobs.size() == 1};
+            request.reach = reach;
+            for (PassChoice& way : passChoices(request, surfaces)) {
+                if (!way.summary.workable || ++tried > kMostTried || stop_.stop_requested())
+                    break;
+                Picks picks = best_.picks;
+                picks[q] = s.choices.size();
+                s.choices.push_back(std::move(way));
+                Attempt a = layOut(std::move(picks));
+                if (isBetter(a))
+                    best_ = std::move(a);
+                else
+                    forgetLast(q);
+                if (stops(best_.crew) == 0)
+                    return;
+            }
+        }
+    }
+
+    void forgetLast(std::size_t q) {
+        shared_[q].choices.pop_back();
+        if (shared_.size() == 1)
+            laidOut_.pop_back();
     }
 
     /// Puts what was taken first, and real times where they are known.
