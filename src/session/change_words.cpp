@@ -82,9 +82,8 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
 }
 
 Sentences howTablesMatter(const Plan& plan, int more) {
-    const bool trouble = std::ranges::any_of(
-        plan.findings, [](const Finding& f) { return f.field.starts_with("/room/tables"); });
-    if (trouble)
+    if (std::ranges::find(plan.findings, Finding::Kind::tablesGone, &Finding::kind) !=
+        plan.findings.end())
         return {core::says("The quilt lies on a table that is gone: finish what is open where it "
                            "lies, and plan the rest as a job of its own.")};
     return {more > 0

@@ -85,7 +85,7 @@ void crewTeams(const PlanView& v, Report& report) {
                        (most == least ? "" : " to " + std::to_string(most)) + ".");
     }
     const bool warned = std::ranges::any_of(v.plan.findings, [](const Finding& f) {
-        return f.level >= Finding::Level::warn && f.field.starts_with("/helpers");
+        return f.kind == Finding::Kind::fewLift || f.kind == Finding::Kind::nobodyLifts;
     });
     for (const QuiltView& quilt : v.quilts)
         for (const Pass& p : quilt.quilt.passes) {

@@ -51,7 +51,7 @@ void pointsApart(const QuiltView& v, Report& report) {
             all.push_back(p.at);
     std::sort(all.begin(), all.end());
     const Length least = v.job.basting.spacing / 2;
-    const bool said = v.tells("/basting/spacing", Finding::Level::warn);
+    const bool said = v.tells(Finding::Kind::pinsCrowded) != nullptr;
     for (auto a = all.begin(); a != all.end(); ++a)
         for (auto b = std::next(a); b != all.end() && b->x - a->x < least; ++b) {
             const Length apart = distance(*a, *b);

@@ -88,7 +88,7 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     } else if (rows.rows) {
         if (wanted == Basting::Layout::blocks)
             plan.findings.push_back(
-                {Finding::Level::note, "/basting/layout",
+                {Finding::Kind::noBlockFigure, Finding::Level::note, "/basting/layout",
                  core::says(
                      "No figure that is the same in every block covers this top with few enough; "
                      "planned in rows."),

@@ -1,81 +1,23 @@
 #include "planners/whole/help.h"
 
+#include "planners/whole/remedy.h"
+
+#include <array>
 #include <future>
 #include <optional>
 
 namespace bastewright {
 namespace {
 
+constexpr std::array kTried{Help::Kind::helper,   Help::Kind::table,      Help::Kind::offTheWall,
+                            Help::Kind::iron,     Help::Kind::hourLonger, Help::Kind::anyStart,
+                            Help::Kind::wholeTime};
+
 int passesOf(const Plan& plan) {
     int n = 0;
     for (const QuiltPlan& q : plan.quilts)
         n += static_cast<int>(q.passes.size());
     return n;
-}
-
-constexpr std::chrono::minutes kLastMinute{24 * 60 - 1};
-
-struct Variant {
-    Help::Kind kind;
-    Sentence change;
-    Session session;
-};
-
-std::string freeName(const std::vector<Helper>& helpers) {
-    for (std::size_t n = helpers.size() + 1;; ++n) {
-        std::string name = "Helper " + std::to_string(n);
-        if (std::ranges::find(helpers, name, &Helper::name) == helpers.end())
-            return name;
-    }
-}
-
-std::vector<Variant> variants(const Session& session) {
-    std::vector<Variant> out;
-    const auto with = [&](Help::Kind kind, Sentence change, auto edit) {
-        Variant v{kind, std::move(change), session};
-        edit(v.session.setting);
-        out.push_back(std::move(v));
-    };
-    with(Help::Kind::helper, core::says("One more helper"), [](Setting& s) {
-        Helper h;
-        h.name = freeName(s.helpers);
-        s.helpers.push_back(h);
-    });
-    if (!session.setting.room.tables.empty()) {
-        const Table& t = session.setting.room.tables.front();
-        const Unit unit = session.jobs.front().unit;
-        with(Help::Kind::table,
-             core::says("One more table of %1", core::size(t.width, t.length, unit)),
-             [](Setting& s) { ++s.room.tables.front().count; });
-        if (!session.setting.room.walls.empty())
-            with(Help::Kind::offTheWall, core::says("Tables pulled away from the wall"),
-                 [](Setting& s) { s.room.walls.clear(); });
-    }
-    if (std::ranges::any_of(session.jobs,
-                            [](const Job& j) { return j.basting.with == Basting::With::dots; }))
-        with(Help::Kind::iron, core::says("One more iron"), [](Setting& s) { ++s.room.irons; });
-    if (std::ranges::any_of(session.setting.helpers,
-                            [](const Helper& h) { return h.until.has_value(); }))
-        with(Help::Kind::hourLonger, core::says("Everybody an hour longer"), [](Setting& s) {
-            for (Helper& h : s.helpers)
-                if (h.until)
-                    h.until->sinceMidnight =
-                        std::min(h.until->sinceMidnight + std::chrono::minutes{60}, kLastMinute);
-        });
-    if (std::ranges::any_of(session.jobs,
-                            [](const Job& j) { return j.basting.start != Basting::Start::best; })) {
-        with(Help::Kind::anyStart, core::says("The quickest of all starts"), [](Setting&) {});
-        for (Job& j : out.back().session.jobs)
-            j.basting.start = Basting::Start::best;
-    }
-    if (std::ranges::any_of(session.setting.helpers,
-                            [](const Helper& h) { return h.until || h.from; }))
-        with(Help::Kind::wholeTime, core::says("Everybody there from start to end"),
-             [](Setting& s) {
-                 for (Helper& h : s.helpers)
-                     h.from = h.until = {};
-             });
-    return out;
 }
 
 /// Points wherever they are needed, for all quilts; none where they are already or no point is
@@ -134,29 +76,17 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
     // Takes longest and shares nothing with the others.
     auto fewest = std::async(std::launch::async,
                              [&] { return fewestPoints(session, points, options, stop); });
-    for (const Variant& v : variants(session)) {
+    for (const Help::Kind kind : kTried) {
         if (stop.stop_requested())
             break;
-        offer(v.kind, v.change, planAround(v.session, points, options, stop));
+        if (const auto remedy = remedyOf(kind, session))
+            offer(kind, remedy->words, planAround(remedy->applied(session), points, options, stop));
     }
     if (const auto free = fewest.get(); free && !stop.stop_requested())
         offer(Help::Kind::fewestPoints, fewestOf(session.jobs, count(*free), count(points)),
               planAround(session, *free, options, stop));
     std::ranges::stable_sort(out, std::greater<>{}, &Help::saved);
     return out;
-}
-
-std::optional<Session> withHelp(const Session& session, Help::Kind kind) {
-    if (kind == Help::Kind::fewestPoints) {
-        Session out = session;
-        for (Job& j : out.jobs)
-            j.basting.layout = Basting::Layout::fewest;
-        return out;
-    }
-    for (Variant& v : variants(session))
-        if (v.kind == kind)
-            return std::move(v.session);
-    return {};
 }
 
 } // namespace bastewright

@@ -3,8 +3,6 @@
 #include "planners/points/points.h"
 #include "planners/whole/whole.h"
 
-#include <optional>
-
 namespace bastewright {
 
 /// The points of every job of a session; they do not depend on the room or the people.
@@ -22,9 +20,5 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
 std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
                                 const std::vector<PointsPlan>& points, const WholeOptions& options,
                                 std::stop_token stop);
-
-/// The session changed in the way of an answer to 'what would help most'; nothing where that change
-/// does not apply to it.
-std::optional<Session> withHelp(const Session& session, Help::Kind kind);
 
 } // namespace bastewright

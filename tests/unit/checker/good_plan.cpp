@@ -322,6 +322,8 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     how.start = Basting::Start::centred;
     how.passes = 3;
     how.chosen = true;
+    how.surfaceLength = 72_in;
+    how.surfaceWidth = 30_in;
     how.reach = 15_in; // the middle of the table
     how.lifts = 2;
     how.liftPeople = 2;
@@ -334,10 +336,11 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
 
 void bringSupplies(Plan& plan, double quilts, Basting::With with) {
     const double pins = with == Basting::With::pins ? std::ceil(154 * quilts * 1.1) : 0;
-    plan.supplies = {{"pins", pins, 200, std::max(0.0, pins - 200), ""},
-                     {"clamps", 8, 12, 0, ""},
-                     {"clips that hold 3 in", 4, 16, 0, ""},
-                     {"tape", 240 * quilts, 300, std::max(0.0, 240 * quilts - 300), "in"}};
+    plan.supplies = {
+        {Supply::Kind::pins, "pins", pins, 200, std::max(0.0, pins - 200), ""},
+        {Supply::Kind::clamps, "clamps", 8, 12, 0, ""},
+        {Supply::Kind::clips, "clips that hold 3 in", 4, 16, 0, ""},
+        {Supply::Kind::tape, "tape", 240 * quilts, 300, std::max(0.0, 240 * quilts - 300), "in"}};
 }
 
 } // namespace

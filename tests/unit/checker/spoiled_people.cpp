@@ -8,7 +8,8 @@ Helper& bo(Good& g) {
 }
 
 void warnOfLifters(Good& g) {
-    g.plan.findings.push_back({Finding::Level::warn, "/helpers", "Few people lift.", ""});
+    g.plan.findings.push_back(
+        {Finding::Kind::fewLift, Finding::Level::warn, "/helpers", "Few people lift.", ""});
 }
 
 } // namespace
@@ -66,11 +67,21 @@ std::vector<Spoiled> spoiledPeople() {
          [](Good& g) {
              g.job().handed = {{"p1.B2", "Bo"}};
          }},
+        {"OfTwoZonesHandedToOthersOneIsSaid",
+         {"crew.handed"},
+         [](Good& g) {
+             g.plan.findings.push_back({Finding::Kind::handedElsewhere, Finding::Level::warn,
+                                        "/handed", "Neither Cai nor Ada can.", "", "Cai"});
+             g.session.setting.helpers.emplace_back().name = "Cai";
+             g.session.setting.helpers.back().reach = 6_in;
+             g.job().handed = {{"p1.A2", "Cai"}, {"p1.B2", "Ada"}};
+         }},
         {"AZoneHandedToSomebodyWhoMayNotIsAnybodysAndThatIsSaid",
          {},
          [](Good& g) {
-             g.plan.findings.push_back(
-                 {Finding::Level::warn, "/handed", "Neither Cai nor nobody here can.", ""});
+             for (const char* who : {"Cai", "nobody here"})
+                 g.plan.findings.push_back({Finding::Kind::handedElsewhere, Finding::Level::warn,
+                                            "/handed", "They cannot.", "", who});
              g.session.setting.helpers.emplace_back().name = "Cai";
              g.session.setting.helpers.back().reach = 6_in;
              g.job().handed = {{"p1.B2", "Cai"}, {"p1.A2", "nobody here"}};
