@@ -13,14 +13,5 @@ ninja -C "$build"
 
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software FONTCONFIG_FILE="$root/tests/support/fonts.conf"
 export XDG_RUNTIME_DIR=${XDG_RUNTIME_DIR:-$(mktemp -d)}
-# Tests that are known to fail and wait for a mend: named with the reason in tests/open.txt, said loudly,
-# left out of the run. The list is meant to be empty.
-left_out=()
-open=$(grep -v '^#' "$root/tests/open.txt" | cut -f1 | grep . | paste -sd '|' || true)
-if [ -n "$open" ]; then
-  echo "OPEN, not run (tests/open.txt):"
-  grep -v '^#' "$root/tests/open.txt"
-  left_out=(--exclude-regex "$open")
-fi
 # Tests of the window wait more than they work: one more than there are processors.
-ctest --test-dir "$build" --output-on-failure --parallel "$(($(nproc) + 1))" "${left_out[@]}" "$@"
+ctest --test-dir "$build" --output-on-failure --parallel "$(($(nproc) + 1))" "$@"

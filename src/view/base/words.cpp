@@ -11,11 +11,9 @@
 using namespace bastewright;
 
 namespace words {
-namespace {
 QString tr(const char* text) {
     return QCoreApplication::translate("words", text);
 }
-} // namespace
 
 QString fromCore(const Sentence& sentence) {
     return language::said(sentence);

@@ -13,6 +13,9 @@
 /// The screen's words for the core's values, in the person's language.
 namespace words {
 
+/// A sentence of this namespace in the person's language.
+QString tr(const char* text);
+
 /// A name, as it is.
 template <std::convertible_to<std::string_view> Name>
 QString fromCore(const Name& name) {

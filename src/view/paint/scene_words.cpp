@@ -12,10 +12,6 @@ using namespace bastewright;
 namespace words {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("words", text);
-}
-
 QString listed(const std::vector<std::string>& people) {
     return language::said(core::listed(people, people.size()));
 }

@@ -2,6 +2,7 @@
 
 #include "planners/proof/proof.h"
 #include "view/base/words.h"
+#include "view/plan/plan_rows.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -12,10 +13,6 @@ using namespace bastewright;
 
 namespace rows {
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("rows", text);
-}
 
 QString bought(Length l, Unit unit) {
     if (l == Length{})

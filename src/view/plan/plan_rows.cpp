@@ -13,11 +13,11 @@
 using namespace bastewright;
 
 namespace rows {
-namespace {
-
 QString tr(const char* text) {
     return QCoreApplication::translate("rows", text);
 }
+
+namespace {
 
 Unit unitOf(const Planned& planned) {
     return planned.session.jobs.front().unit;

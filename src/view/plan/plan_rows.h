@@ -7,6 +7,9 @@
 /// The rows of the planning screen's lists; the roles are named in plan_presenter.cpp.
 namespace rows {
 
+/// A sentence of this namespace in the person's language.
+QString tr(const char* text);
+
 QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt);
 QList<QVariantList> ofSupplies(const Planned& planned);
 QList<QVariantList> ofPeople(const Planned& planned);
