@@ -144,8 +144,12 @@ bool LiveController::tap(const Tap& tap) {
                                               : "step"))
         return false;
     const auto answer = live_->turns().mayTick(tap);
-    if (answer.counts())
-        return report(answer.event.kind, answer.event);
+    if (answer.counts()) {
+        const bool kept = report(answer.event.kind, answer.event);
+        if (!kept)
+            lastTapped_.clear();
+        return kept;
+    }
     lastTapped_.clear(); // nothing happened, so another tap is another
     say(words::fromCore(answer.said));
     if (answer.why == TapAnswer::Why::early) {
