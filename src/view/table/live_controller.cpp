@@ -23,6 +23,12 @@ LiveController::LiveController(Library* library, Clock clock, QObject* parent)
     connect(&minute_, &QTimer::timeout, this, &LiveController::refresh);
     look_.setInterval(kLookMs);
     connect(&look_, &QTimer::timeout, this, &LiveController::takeInOthers);
+    idle_.setSingleShot(true);
+    idle_.setInterval(kIdleMs);
+    connect(&idle_, &QTimer::timeout, this, [this] {
+        if (!library_->tidy())
+            idle_.start(); // another window is at it
+    });
 }
 
 void LiveController::say(const QString& problem) {
@@ -209,6 +215,7 @@ QString LiveController::keep(const Event& event) {
     const auto stored = library_->append(id_, event);
     if (!stored)
         return words::fromCore(stored.error());
+    idle_.start();
     QString reason = takeIn(event.id);
     refresh();
     return reason;

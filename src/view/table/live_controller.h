@@ -58,6 +58,8 @@ public:
     static constexpr int kLookMs = 250;          ///< how often other windows are looked for
     /// Taps on the same thing within this are one tap.
     static constexpr int kOneTapMs = 500;
+    /// So long after the last report the library's log is taken into its file.
+    static constexpr int kIdleMs = 2000;
 
     LiveController(bastewright::Library* library, Clock clock, QObject* parent = nullptr);
 
@@ -172,7 +174,7 @@ private:
     std::int64_t lastTapMs_ = 0;
     TableRows people_, notes_, hints_;
     QSet<QString> putAway_;
-    QTimer minute_, look_;
+    QTimer minute_, look_, idle_;
     std::int64_t seen_ = 0;     ///< the last event taken in, by its number in the library
     std::int64_t revision_ = 0; ///< of the library, when others were last looked for
 };
