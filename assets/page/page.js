@@ -8,6 +8,7 @@ const kept = {
   set: (name, value) => { try { localStorage.setItem(name, value); } catch { /* private window */ } },
 };
 let key = kept.get("key"), who = kept.get("who"), table = null, toldTimer = 0;
+let last = null; // this phone's last tick: quilt, zone and kind; it can be taken back
 const sending = new Map(); // quilt, zone and kind → the id of a tick that is on its way
 
 // Sentences in {{}} come in the language of the tablet.
@@ -103,7 +104,7 @@ async function follow() {
   let pause = 500;
   while (key) {
     try {
-      const answer = await ask("GET", "/table?after=" + (table ? table.at : ""));
+      const answer = await ask("GET", "/table?after=" + (table ? table.at : "") + "&who=" + encodeURIComponent(who));
       if (answer.status === 401) {
         leave("{{The code has changed. Scan the one on the tablet.}}");
         break;
@@ -135,30 +136,42 @@ function newId() {
   return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
 }
 
-// The same id until the tablet has answered, so that a tick sent twice counts once.
-async function tick(quilt, zone) {
-  const name = [quilt, zone.zone, zone.next].join(" ");
-  if (sending.has(name)) return;
-  const id = newId();
-  sending.set(name, id);
+// The same id until the tablet has answered, so that what is sent twice counts once.
+async function send(name, path, body, failed) {
+  if (sending.has(name)) return false;
+  sending.set(name, body.id = newId());
   draw();
-  const body = { id, quilt, zone: zone.zone, kind: zone.next, person: who };
+  let counts = false;
   for (let attempt = 0; ; ++attempt) {
     try {
-      const answer = await ask("POST", "/tick", body);
+      const answer = await ask("POST", path, body);
       if (answer.status === 429 && attempt < 5) throw new Error("busy");
       if (answer.status === 401) leave(answer.content.told);
       else if (answer.status !== 200) tell(answer.content.told || "{{That did not work.}}");
+      else counts = true;
       break;
     } catch {
       if (attempt >= 5) {
-        tell(fill("{{%1 could not be ticked. Tell the person at the tablet.}}", called(zone)));
+        tell(failed);
         break;
       }
       await new Promise(done => setTimeout(done, 1000));
     }
   }
   sending.delete(name);
+  return counts;
+}
+
+async function tick(quilt, zone) {
+  const name = [quilt, zone.zone, zone.next].join(" ");
+  const body = { quilt, zone: zone.zone, kind: zone.next, person: who };
+  if (await send(name, "/tick", body, fill("{{%1 could not be ticked. Tell the person at the tablet.}}", called(zone))))
+    last = { quilt, zone: zone.zone, kind: zone.next, pass: table.quilts[quilt].number };
+  draw();
+}
+
+async function takeBack() {
+  if (await send("undo", "/undo", { person: who }, "{{That did not work. Try again.}}")) last = null;
   draw();
 }
 
@@ -179,10 +192,10 @@ function draw() {
   $("self").replaceChildren(disc(self.mark, self.letter));
   $("standing").textContent = `${self.name} · ${table.progress}`;
   $("finish").textContent = table.finish;
-  $("state").textContent = table.ended ? "{{The session has ended. Thank you.}}" : "{{A break. Nothing runs away.}}";
+  $("state").textContent = table.ended ? "{{The session has ended. Thank you.}}" : "{{On a break. Ticks wait until it is over.}}";
   $("state").hidden = !(table.ended || table.paused);
-  const line = [self.now, self.next].filter(Boolean);
-  $("now").textContent = line.length ? fill("{{Now: %1}}", line.join(" › ")) : "";
+  const line = [self.now, self.next].filter(Boolean).join(" › ");
+  $("now").textContent = !line ? "" : self.waits ? line : fill("{{Now: %1}}", line);
   drawMine();
   drawQuilts();
   drawCrew();
@@ -205,26 +218,37 @@ function drawChoice() {
 // What people call a zone within its pass: "A2" of "p1.A2".
 const called = zone => zone.zone.slice(zone.zone.lastIndexOf(".") + 1);
 
-const isOwn = zone => zone.next && (zone.hands.includes(who) || zone.hands.length === 0);
+const isOwn = zone => zone.ready && (zone.hands.includes(who) || zone.hands.length === 0);
 
+// Every zone of one's own keeps its row as long as the pass is on the table: nothing slides under
+// the finger. What its call has not come for is told and cannot be ticked.
 function drawMine() {
   const rows = [];
   table.quilts.forEach((quilt, index) => {
-    // First all open, then all closed: the trade's order.
-    const zones = [...quilt.zones].sort((a, b) => (a.stage === "open") - (b.stage === "open"));
-    for (const zone of zones) {
-      if (!isOwn(zone) || table.ended) continue;
+    for (const zone of quilt.zones) {
+      if (!(zone.crew.includes(who) || (zone.ready && zone.hands.length === 0)) || table.ended) continue;
+      const row = make("div", "row");
       const button = make("button", "tick " + zone.stage);
       const isSent = sending.has([index, zone.zone, zone.next].join(" "));
+      const mayTick = isOwn(zone) && !table.paused;
       if (isSent) button.classList.add("sending");
-      button.disabled = isSent;
-      const what = make("span", "what", `${zone.verb} · ${zone.points}`);
+      button.disabled = isSent || !mayTick;
+      const what = make("span", "what", mayTick ? `${zone.verb} · ${zone.points}` : stages[zone.stage]);
       if (zone.rows) what.append(make("br"), make("span", "quiet", zone.rows));
       if (table.quilts.length > 1) what.append(make("br"), make("span", "quiet", quilt.name));
-      button.append(make("span", "zone", called(zone)), what, make("span", "box"));
-      button.setAttribute("aria-label", fill("{{Tick %1: %2}}", called(zone), zone.verb));
+      button.append(make("span", "zone", called(zone)), what, make("span", "box", mayTick ? "" : zone.stage === "closed" ? "✓" : "·"));
+      button.setAttribute("aria-label", mayTick ? fill("{{Tick %1: %2}}", called(zone), zone.verb)
+                                                : `${called(zone)}: ${stages[zone.stage]}`);
       button.addEventListener("click", () => tick(index, zone));
-      rows.push(button);
+      row.append(button);
+      if (last && last.quilt === index && last.zone === zone.zone && last.pass === quilt.number && zone.next !== last.kind) {
+        const back = make("button", "undo", "{{Undo}}");
+        back.setAttribute("aria-label", fill("{{Take back the tick of %1}}", called(zone)));
+        back.disabled = sending.has("undo");
+        back.addEventListener("click", takeBack);
+        row.append(back);
+      }
+      rows.push(row);
     }
   });
   $("mine").replaceChildren(...rows);
@@ -236,6 +260,12 @@ function drawQuilts() {
   $("quilts").replaceChildren(...table.quilts.map(quilt => {
     const part = make("div");
     part.append(make("h2", "", `${quilt.name} · ${quilt.pass}`));
+    if (!table.ended) {
+      const call = make("p", "call");
+      call.append(make("span", "strong", quilt.call));
+      if (quilt.nextCall) call.append(make("span", "", " › " + quilt.nextCall));
+      part.append(call);
+    }
     if (quilt.step) {
       const step = make("p", "step");
       step.append(make("span", "strong", quilt.step));

@@ -55,6 +55,9 @@ QtObject {
     readonly property color doneMark: theme.pick("#005c43", "#007a58", "#000000", "#000000")
     readonly property color open: theme.pick("#fbeeb0", "#53480f", "#ffffff", "#000000")
     readonly property color warn: theme.pick("#fbeeb0", "#53480f", "#ffffff", "#000000")
+    // What is said now, and nothing else; the ink on it is dark, whatever the theme.
+    readonly property color now: theme.pick("#f7d774", "#f0c94a", "#ffe94a", "#ffe94a")
+    readonly property color nowInk: theme.pick("#14212b", "#14212b", "#000000", "#000000")
     readonly property color stop: theme.pick("#fbdccb", "#5c2410", "#ffffff", "#000000")
 
     readonly property color table: theme.pick("#e2cda9", "#5d4c35", "#ffffff", "#000000")

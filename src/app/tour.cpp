@@ -13,19 +13,25 @@ namespace {
 constexpr int kPlanMs = 120'000;  // generous: large quilts on slow machines
 constexpr int kMostSteps = 2'000; // of a session, far above any real one
 
-/// All zones open first, then all are closed: the trade's order.
-QString nextZone(TableBoard& board) {
-    QString closing;
-    for (const auto& row : board.zones()->rows()) {
-        QString zone = row[0].toString();
-        const QString stage = row[4].toString();
-        const bool ready = row[9].toBool();
-        if (ready && stage == QLatin1String("waiting"))
-            return zone;
-        if (ready && closing.isEmpty())
-            closing = zone;
+/// Reports the first thing that may be ticked; false where there is none.
+bool tickNext(LiveController& live, int quilt) {
+    const auto turns = live.live()->turns();
+    for (const auto& next : turns.nextSteps(quilt)) {
+        if (!next.ready)
+            continue;
+        using Kind = NextStep::Kind;
+        const Tap tap{.what = next.kind == Kind::zone      ? Tap::What::zone
+                              : next.kind == Kind::step    ? Tap::What::step
+                              : next.kind == Kind::release ? Tap::What::release
+                                                           : Tap::What::end,
+                      .job = quilt,
+                      .zone = next.zone,
+                      .task = next.task,
+                      .pass = next.pass};
+        const auto answer = turns.mayTick(tap);
+        return live.report(answer.event.kind, answer.event);
     }
-    return closing;
+    return false;
 }
 
 /// By name, through what belongs to an object and what lies in an item; delegates are only the
@@ -254,7 +260,14 @@ void Tour::changes(const AtStop& atStop) {
     if (!present.empty())
         overlay("personSheet", QStringLiteral("table-person"), atStop,
                 {{QStringLiteral("name"), QString::fromStdString(*present.begin())}});
-    if (!room.live()->nudge().isEmpty())
+    overlay("otherwiseSheet", QStringLiteral("table-otherwise"), atStop);
+    overlay("endSheet", QStringLiteral("table-end"), atStop);
+    if (auto* record = find(room_.window->contentItem(), QStringLiteral("tableRecord"))) {
+        record->parent()->setProperty("over", QStringLiteral("record"));
+        stop(QStringLiteral("table-record"), atStop);
+        record->parent()->setProperty("over", QString{});
+    }
+    if (room.live()->hints()->count() > 0)
         overlay("hintSheet", QStringLiteral("table-hint"), atStop);
     if (auto* lanes = find(room_.window->contentItem(), QStringLiteral("tableLanes"))) {
         lanes->parent()->setProperty("over", QStringLiteral("lanes"));
@@ -298,7 +311,10 @@ void Tour::session(const AtStop& atStop) {
     auto& board = *room.board();
     bool middle = false, asked = false, moved = false;
     for (int step = 0; step < kMostSteps && !room.live()->ended(); ++step) {
-        if (!asked && room.step()->asks()) {
+        if (room.step()->asks() && room.step()->checks()->count() == 1) {
+            overlay("stepSheet", QStringLiteral("table-cautions"), atStop);
+            room.step()->answer(QStringLiteral("cautions"), true);
+        } else if (!asked && room.step()->asks()) {
             asked = true;
             room.step()->answer(QStringLiteral("palm-glides"), true);
             room.step()->answer(QStringLiteral("spare"), false);
@@ -309,14 +325,11 @@ void Tour::session(const AtStop& atStop) {
             moved = true;
             overlay("stepSheet", QStringLiteral("table-shift"), atStop);
         }
-        if (board.stepReady())
-            board.doStep();
-        else if (const QString zone = nextZone(board); !zone.isEmpty())
-            room.live()->tick(board.quilt(), zone);
-        else if (board.quilt() + 1 < board.quilts().size())
+        if (!tickNext(*room.live(), board.quilt())) {
+            if (board.quilt() + 1 >= board.quilts().size())
+                break;
             board.setQuilt(board.quilt() + 1);
-        else
-            break;
+        }
         takeTurn();
         if (!middle && room.live()->progress() > 0.3) {
             middle = true;

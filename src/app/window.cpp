@@ -1,5 +1,6 @@
 #include "app/window.h"
 
+#include "app/asked_to_end.h"
 #include "app/device_look.h"
 #include "app/keep_awake.h"
 #include "app/log.h"
@@ -145,6 +146,7 @@ int runWindow(const QString& jobFile) {
             return 2;
         room = openRoom(options, problem);
     }
+    const AskedToEnd askedToEnd;
     KeepAwake awake;
     keepAwakeInSession(room, awake);
     const DeviceLook look;

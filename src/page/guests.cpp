@@ -34,6 +34,7 @@ bool same(const QByteArray& a, const QByteArray& b) {
 void Guests::renew() {
     code_.clear();
     keys_.clear();
+    looked_.clear();
     for (int i = 0; i < kLength; ++i) {
         if (i == kGroup)
             code_ += QLatin1Char('-');
@@ -48,7 +49,7 @@ QByteArray Guests::join(const QString& code) {
     QRandomGenerator::system()->fillRange(random);
     auto key = QByteArray{reinterpret_cast<const char*>(random), sizeof random}.toHex();
     if (keys_.size() >= kMost)
-        keys_.removeFirst();
+        looked_.remove(keys_.takeFirst());
     keys_ << key;
     return key;
 }
@@ -58,6 +59,19 @@ bool Guests::knows(const QByteArray& key) const {
     for (const auto& k : keys_)
         known |= same(k, key);
     return known;
+}
+
+void Guests::looked(const QByteArray& key, const QString& who, std::int64_t nowMs) {
+    looked_[key] = {who, nowMs};
+}
+
+QStringList Guests::following(std::int64_t nowMs) const {
+    QStringList out;
+    for (const auto& look : looked_)
+        if (!look.who.isEmpty() && nowMs - look.atMs <= kFollowsMs && !out.contains(look.who))
+            out << look.who;
+    out.sort();
+    return out;
 }
 
 } // namespace bastewright::page

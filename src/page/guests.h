@@ -1,8 +1,12 @@
 #pragma once
 
 #include <QByteArray>
+#include <QHash>
 #include <QList>
 #include <QString>
+#include <QStringList>
+
+#include <cstdint>
 
 namespace bastewright::page {
 
@@ -25,9 +29,20 @@ public:
     bool knows(const QByteArray& key) const;
     qsizetype count() const { return keys_.size(); }
 
+    /// The device of this key has looked at the table as `who` (empty: it has not chosen yet).
+    void looked(const QByteArray& key, const QString& who, std::int64_t nowMs);
+    /// Who follows on a phone: the names of devices that have looked within `kFollowsMs`, sorted.
+    QStringList following(std::int64_t nowMs) const;
+    static constexpr std::int64_t kFollowsMs = 45'000; ///< twice what a phone waits, and some
+
 private:
+    struct Looked {
+        QString who;
+        std::int64_t atMs = 0;
+    };
     QString code_;
     QList<QByteArray> keys_;
+    QHash<QByteArray, Looked> looked_;
 };
 
 } // namespace bastewright::page

@@ -2,6 +2,7 @@
 
 #include "page/page_words.h"
 #include "page/ticks.h"
+#include "page/what_guests_see.h"
 #include "view/base/words.h"
 
 #include <QDateTime>
@@ -63,8 +64,7 @@ QJsonObject told(const QString& sentence) {
 PageServer::PageServer(LiveController* live, SteadyClock clock, QObject* parent)
     : QObject{parent}
     , live_{live}
-    , clock_{clock ? std::move(clock) : steady()}
-    , sees_{live} {
+    , clock_{clock ? std::move(clock) : steady()} {
     soon_.setSingleShot(true);
     soon_.setInterval(0); // several changes in a row are told once
     connect(&soon_, &QTimer::timeout, this, &PageServer::publish);
@@ -110,8 +110,8 @@ void PageServer::close() {
     waiting_.clear();
     late_.stop();
     soon_.stop();
-    sees_.forget();
     guests_.renew();
+    following_.clear();
     emit guestsChanged();
 }
 
@@ -201,7 +201,7 @@ void PageServer::take(Connection& phone, const HttpRequest& request) {
                                                           : content.readAll());
     }
     const bool isTable = request.path == "/table";
-    if (!isTable && request.path != "/join" && request.path != "/tick")
+    if (!isTable && request.path != "/join" && request.path != "/tick" && request.path != "/undo")
         return refuse(phone, 404, {}, QStringLiteral("no such page"));
     if (get != isTable)
         return phone.answer(405, {}, {}, isTable ? "Allow: GET\r\n" : "Allow: POST\r\n");
@@ -212,7 +212,9 @@ void PageServer::take(Connection& phone, const HttpRequest& request) {
     if (keyOf(request).isEmpty())
         return refuse(phone, 401, tr("Scan the code on the tablet again."),
                       QStringLiteral("no key, or one that is not good any more"));
-    isTable ? showTable(phone, request) : tick(phone, request);
+    if (isTable)
+        return showTable(phone, request);
+    request.path == "/tick" ? tick(phone, request) : undo(phone, request);
 }
 
 void PageServer::join(Connection& phone, const HttpRequest& request) {
@@ -235,6 +237,12 @@ void PageServer::join(Connection& phone, const HttpRequest& request) {
 
 void PageServer::showTable(Connection& phone, const HttpRequest& request) {
     const QUrlQuery query{QString::fromStdString(request.query)};
+    const auto who = query.queryItemValue(QStringLiteral("who"), QUrl::FullyDecoded);
+    const auto rows = live_->people()->rows();
+    const bool isHelper =
+        std::ranges::any_of(rows, [&who](const QVariantList& row) { return row[2] == who; });
+    guests_.looked(keyOf(request), isHelper ? who : QString{}, clock_());
+    lookWhoFollows();
     if (query.queryItemValue(QStringLiteral("after")).toLatin1() != at_)
         return phone.answer(200, "application/json", state_);
     const auto key = keyOf(request);
@@ -253,8 +261,15 @@ void PageServer::tick(Connection& phone, const HttpRequest& request) {
     phone.answerJson(answer.status, told(answer.told));
 }
 
+void PageServer::undo(Connection& phone, const HttpRequest& request) {
+    const auto answer = takeBack(*live_, request.body);
+    if (!answer.logged.isEmpty())
+        log(phone.address(), answer.logged);
+    phone.answerJson(answer.status, told(answer.told));
+}
+
 void PageServer::publish() {
-    auto now = sees_.now();
+    auto now = whatGuestsSee(*live_);
     static const QString kAt = QStringLiteral("at");
     const auto before = QJsonDocument::fromJson(state_).object();
     now[kAt] = before[kAt];
@@ -276,6 +291,15 @@ void PageServer::wakeLate() {
         if (waiting.phone && waiting.untilMs <= now)
             std::exchange(waiting.phone, nullptr)->answer(204);
     std::erase_if(waiting_, [](const Waiting& w) { return !w.phone; });
+    lookWhoFollows();
+}
+
+void PageServer::lookWhoFollows() {
+    auto now = guests_.following(clock_());
+    if (now == following_)
+        return;
+    following_ = std::move(now);
+    emit guestsChanged();
 }
 
 } // namespace bastewright::page

@@ -3,7 +3,7 @@
 #include "page/allowance.h"
 #include "page/connection.h"
 #include "page/guests.h"
-#include "page/what_guests_see.h"
+#include "view/table/live_controller.h"
 
 #include <QHostAddress>
 #include <QTcpServer>
@@ -38,6 +38,8 @@ public:
     qsizetype connections() const;
     const Guests& guests() const { return guests_; }
     void renewCode();
+    /// Names of those who follow on a phone at this moment.
+    const QStringList& following() const { return following_; }
 
 signals:
     void guestsChanged();
@@ -54,16 +56,17 @@ private:
     void join(Connection& phone, const HttpRequest& request);
     void showTable(Connection& phone, const HttpRequest& request);
     void tick(Connection& phone, const HttpRequest& request);
+    void undo(Connection& phone, const HttpRequest& request);
     void refuse(Connection& phone, int status, const QString& told, const QString& logged);
     void log(const std::string& address, const QString& what);
     /// Tells everybody who waits, where there is something new.
     void publish();
     void wakeLate();
+    void lookWhoFollows();
     QByteArray keyOf(const HttpRequest& request) const;
 
     LiveController* live_;
     SteadyClock clock_;
-    WhatGuestsSee sees_;
     Guests guests_;
     QTcpServer* door_ = nullptr;
     QString host_;
@@ -71,6 +74,7 @@ private:
     QByteArray at_;    ///< names the state: another after each change and each opening
     quint64 changes_ = 0;
     std::vector<Waiting> waiting_;
+    QStringList following_;
     QTimer soon_, late_;
     Allowance requests_{40, 100}, joins_{5, 10'000}, allJoins_{30, 2'000}, logs_{20, 3'000};
     quint64 unlogged_ = 0;

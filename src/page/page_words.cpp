@@ -26,7 +26,11 @@ namespace {
     QT_TRANSLATE_NOOP("Page", "%1 could not be ticked. Tell the person at the tablet."),
     QT_TRANSLATE_NOOP("Page", "No session is open on the tablet. This page goes on by itself."),
     QT_TRANSLATE_NOOP("Page", "The session has ended. Thank you."),
-    QT_TRANSLATE_NOOP("Page", "A break. Nothing runs away."),
+    QT_TRANSLATE_NOOP("Page", "On a break. Ticks wait until it is over."),
+    QT_TRANSLATE_NOOP("Page", "Not on the list? Tell the person at the tablet: More, What has "
+                              "changed, Somebody comes."),
+    QT_TRANSLATE_NOOP("Page", "Undo"),
+    QT_TRANSLATE_NOOP("Page", "Take back the tick of %1"),
     QT_TRANSLATE_NOOP("Page", "Now: %1"),
     QT_TRANSLATE_NOOP("Page", "None at the moment. The next step at the table is below."),
     QT_TRANSLATE_NOOP("Page", "Tick %1: %2"),

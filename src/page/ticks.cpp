@@ -1,6 +1,5 @@
 #include "page/ticks.h"
 
-#include "page/what_guests_see.h"
 #include "view/base/words.h"
 
 #include <QCoreApplication>
@@ -24,6 +23,11 @@ TickAnswer badRequest(const char* field) {
 bool isZoneTick(EventKind kind) {
     return kind == EventKind::zoneDotted || kind == EventKind::zoneOpened ||
            kind == EventKind::zoneClosed || kind == EventKind::zonePressed;
+}
+
+bool isHelper(const LiveSession& live, const std::string& person) {
+    const auto& helpers = live.session().setting.helpers;
+    return std::ranges::find(helpers, person, &Helper::name) != helpers.end();
 }
 
 constexpr std::size_t kLongestName = 200;
@@ -60,36 +64,37 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
         return badRequest("person");
     if (!live.live())
         return {409, Words::tr("No session is running at the table."), {}};
-
-    Event tick;
-    tick.id = *id;
-    tick.kind = *kind;
-    tick.job = quilt->get<int>();
-    tick.zone = *zone;
-    tick.person = *person;
-    if (!live.live()->state().zones.contains({tick.job, tick.zone}))
-        return {404, Words::tr("There is no zone %1.").arg(words::zone(*zone)),
-                QStringLiteral("a tick of a zone that does not exist")};
-    const auto& helpers = live.live()->session().setting.helpers;
-    if (std::ranges::find(helpers, *person, &Helper::name) == helpers.end())
+    if (!isHelper(*live.live(), *person))
         return {403, Words::tr("Choose who you are."),
                 QStringLiteral("a tick by somebody who is no helper")};
-    if (!live.live()->find(tick.id)) {
-        if (live.live()->nextTick(tick.job, tick.zone) != *kind)
-            return {
-                409,
-                Words::tr("%1 is ticked already, or not on the table now.").arg(words::zone(*zone)),
-                {}};
-        const auto hands = handsAt(*live.live(), tick.job, tick.zone);
-        const auto own = std::ranges::find(hands, *person, &Hand::person);
-        if (!hands.empty() && own == hands.end())
-            return {403,
-                    Words::tr("%1 is the work of %2. Tick it at the table.")
-                        .arg(words::zone(tick.zone), words::fromCore(hands.front().person)),
-                    QStringLiteral("a tick of another's zone")};
-    }
-    const QString why = live.tickFromElsewhere(tick);
-    return {why.isEmpty() ? 200 : 409, why, {}};
+    const Tap tap{.job = quilt->get<int>(), .zone = *zone, .meant = kind, .person = *person};
+    const auto why = live.live()->turns().mayTick(tap).why;
+    const QString told = live.tapFromElsewhere(tap, *id);
+    if (told.isEmpty())
+        return {};
+    if (why == TapAnswer::Why::unknown)
+        return {404, told, QStringLiteral("a tick of a zone that does not exist")};
+    if (why == TapAnswer::Why::notTheirs)
+        return {403, told, QStringLiteral("a tick of another's zone")};
+    return {409, told, {}};
+}
+
+TickAnswer takeBack(LiveController& live, std::string_view body) {
+    const auto in = nlohmann::json::parse(body, nullptr, false);
+    if (!in.is_object())
+        return badRequest("body");
+    const auto id = text(in, "id"), person = text(in, "person");
+    if (!id || QUuid::fromString(words::fromCore(*id)).isNull())
+        return badRequest("id");
+    if (!person)
+        return badRequest("person");
+    if (!live.live())
+        return {409, Words::tr("No session is running at the table."), {}};
+    if (!isHelper(*live.live(), *person))
+        return {403, Words::tr("Choose who you are."),
+                QStringLiteral("a taking back by somebody who is no helper")};
+    const QString told = live.takeBackOwn(*person, *id);
+    return told.isEmpty() ? TickAnswer{} : TickAnswer{409, told, {}};
 }
 
 } // namespace bastewright::page

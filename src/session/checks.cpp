@@ -6,7 +6,8 @@
 
 namespace bastewright {
 namespace {
-constexpr std::array<std::pair<Check, std::string_view>, 3> kNames{{
+constexpr std::array<std::pair<Check, std::string_view>, 4> kNames{{
+    {Check::cautions, "cautions"},
     {Check::palmGlides, "palm-glides"},
     {Check::underside, "underside"},
     {Check::spare, "spare"},
@@ -28,6 +29,8 @@ std::optional<Check> checkNamed(std::string_view text) {
 }
 
 std::vector<Check> checksOf(TaskKind step) {
+    if (step == TaskKind::setUp)
+        return {Check::cautions};
     if (step == TaskKind::checkUnderside)
         return {Check::palmGlides, Check::underside, Check::spare};
     return {};

@@ -15,6 +15,7 @@
 namespace bastewright {
 
 enum class Check {
+    cautions,   ///< read to everybody before the first step
     palmGlides, ///< over the top: no ripple ahead of the hand
     underside,  ///< the back is caught everywhere and lies flat
     spare       ///< backing and batting show on all four sides as planned

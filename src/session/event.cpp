@@ -5,7 +5,7 @@
 
 namespace bastewright {
 namespace {
-constexpr std::array<std::pair<EventKind, std::string_view>, 21> kNames{{
+constexpr std::array<std::pair<EventKind, std::string_view>, 23> kNames{{
     {EventKind::sessionStarted, "session-started"},
     {EventKind::stepDone, "step-done"},
     {EventKind::checkAnswered, "check-answered"},
@@ -13,6 +13,7 @@ constexpr std::array<std::pair<EventKind, std::string_view>, 21> kNames{{
     {EventKind::zoneOpened, "zone-opened"},
     {EventKind::zoneClosed, "zone-closed"},
     {EventKind::zonePressed, "zone-pressed"},
+    {EventKind::zoneAgain, "zone-again"},
     {EventKind::undone, "undone"},
     {EventKind::passAbandoned, "pass-abandoned"},
     {EventKind::passReleased, "pass-released"},
@@ -20,6 +21,7 @@ constexpr std::array<std::pair<EventKind, std::string_view>, 21> kNames{{
     {EventKind::personOut, "person-out"},
     {EventKind::pinsFound, "pins-found"},
     {EventKind::pinsBack, "pins-back"},
+    {EventKind::pinsInBox, "pins-in-box"},
     {EventKind::pinsCounted, "pins-counted"},
     {EventKind::note, "note"},
     {EventKind::paused, "paused"},

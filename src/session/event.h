@@ -16,14 +16,16 @@ enum class EventKind {
     zoneOpened,    ///< pins in, not closed (dots: the upper face's dots are in too)
     zoneClosed,    ///< closed (dots: pressed)
     zonePressed,   ///< dots in thick batting: pressed once more from the back
+    zoneAgain,     ///< a closed zone has to be closed (dots: pressed) once more
     undone,        ///< takes back the event `target`, which may be an `undone` itself
     passAbandoned, ///< what is not begun of `pass` is left out
     passReleased,  ///< everything of `pass` checked; the next may be shifted in
     personIn,      ///< `person` is at the table
     personOut,
-    pinsFound,   ///< `count` more pins turned up (or, negative, are missing from the box)
-    pinsBack,    ///< `count` pins counted back in
-    pinsCounted, ///< counting back is finished: what has not come back is missing
+    pinsFound,   ///< `count` more pins turned up (or, negative, the box holds fewer than was said)
+    pinsBack,    ///< `count` pins are back in the box
+    pinsInBox,   ///< counted: `count` are in the box now; what should be there and is not is lost
+    pinsCounted, ///< of older libraries: all are counted back, what is still out is missing
     note,        ///< `text`
     paused,      ///< a break; pauses do not count against anybody's pace
     resumed,
@@ -45,6 +47,7 @@ struct Event {
     int job = 0;           ///< index of the quilt
     int pass = 0;
     std::string zone, person, task, target, text;
+    /// Of pins; of an answer 1 or 0; of a tick, how many seconds before its report it was done.
     std::int64_t count = 0;
     auto operator<=>(const Event&) const = default;
 };

@@ -4,6 +4,7 @@
 #include "plan/plan_json.h"
 #include "session/effective.h"
 #include "session/new_plan_json.h"
+#include "session/pins.h"
 #include "session/private/change_words.h"
 #include "session/private/words.h"
 
@@ -59,7 +60,8 @@ Sentence Fold::decide(const Event& e) {
     if (!state_.started)
         return core::says("Nothing can be reported before the session has started.");
     const bool afterwards = e.kind == EventKind::note || e.kind == EventKind::pinsBack ||
-                            e.kind == EventKind::pinsFound || e.kind == EventKind::pinsCounted;
+                            e.kind == EventKind::pinsFound || e.kind == EventKind::pinsInBox ||
+                            e.kind == EventKind::pinsCounted;
     if (state_.ended && !afterwards)
         return core::says("The session has ended; take the ending back to go on with it.");
 
@@ -73,6 +75,8 @@ Sentence Fold::decide(const Event& e) {
     case EventKind::zoneClosed:
     case EventKind::zonePressed:
         return zoneTick(e);
+    case EventKind::zoneAgain:
+        return zoneAgain(e);
     case EventKind::passReleased:
         return release(e);
     case EventKind::passAbandoned:
@@ -88,8 +92,18 @@ Sentence Fold::decide(const Event& e) {
     case EventKind::pinsFound:
         if (e.count == 0 || e.count > kMostPins || e.count < -kMostPins)
             return core::says("A number of pins found or missing cannot be %1.", e.count);
-        state_.pinsFound += e.count;
+        addPins(e.count);
         return {};
+    case EventKind::pinsInBox: {
+        if (e.count < 0 || e.count > kMostPins)
+            return core::says("A number of pins in the box cannot be %1.", e.count);
+        const auto should = pinsLeft(setting_, state_);
+        if (e.count < should)
+            state_.pinsLost += should - e.count;
+        else
+            addPins(e.count - should);
+        return {};
+    }
     case EventKind::pinsBack:
         if (e.count <= 0 || e.count > kMostPins)
             return core::says("A number of pins counted back in cannot be %1.", e.count);
@@ -109,11 +123,13 @@ Sentence Fold::decide(const Event& e) {
         if (state_.paused)
             return core::says("The session is paused already.");
         state_.paused = true;
+        state_.pausedMs = e.atMs;
         return {};
     case EventKind::resumed:
         if (!state_.paused)
             return core::says("The session is not paused.");
         state_.paused = false;
+        state_.pausedMs = 0;
         return {};
     case EventKind::sessionEnded:
         state_.ended = true;
@@ -123,6 +139,13 @@ Sentence Fold::decide(const Event& e) {
         break; // decided above, and by foldAll
     }
     return core::says("Not something that happens at the table.");
+}
+
+// Pins that turn up are first of all those that were lost.
+void Fold::addPins(std::int64_t count) {
+    const auto again = std::clamp<std::int64_t>(count, 0, state_.pinsLost);
+    state_.pinsLost -= again;
+    state_.pinsFound += count - again;
 }
 
 Sentence Fold::start(const Event& e) {

@@ -48,6 +48,8 @@ Sentence inWords(ZoneState s) {
 
 Sentence wrong(Check c) {
     switch (c) {
+    case Check::cautions:
+        return core::says("the cautions are not read");
     case Check::palmGlides:
         return core::says("the palm does not glide");
     case Check::underside:
@@ -98,6 +100,7 @@ Sentence Fold::step(const Event& e) {
     std::vector<std::string> missing;
     for (const Task* b : index_->before(std::array{t}))
         if (isZoneWork(b->kind) && !state_.doneTasks.contains(b->id) &&
+            !state_.setAside.contains({b->job, b->zone}) &&
             std::ranges::find(missing, b->zone) == missing.end())
             missing.push_back(b->zone);
     for (auto& zone : missing)
@@ -163,6 +166,31 @@ Sentence Fold::zoneTick(const Event& e) {
         live.closedBy = e.person;
         live.closedMs = e.atMs;
     }
+    return {};
+}
+
+Sentence Fold::zoneAgain(const Event& e) {
+    const std::string name{zoneName(e.zone)};
+    const Zone* zone = index_->zone(e.job, e.zone);
+    if (!zone)
+        return core::says("The plan has no zone %1 in quilt %2.", name, e.job + 1);
+    ZoneLive& live = state_.zones.at({e.job, e.zone});
+    const bool onTable = zone->pass == state_.currentPass[static_cast<std::size_t>(e.job)] &&
+                         !state_.released.contains({e.job, zone->pass});
+    if (!onTable)
+        return core::says("Zone %1 belongs to pass %2, which is not on the table now.", name,
+                          zone->pass);
+    if (live.state != ZoneState::closed || zone->points.empty())
+        return core::says("Zone %1 is %2, so there is nothing to redo.", name, inWords(live.state));
+    for (const auto& t : plan_->tasks)
+        if (t.job == e.job && t.pass == zone->pass && t.kind == TaskKind::checkUnderside &&
+            state_.doneTasks.contains(t.id))
+            return core::says("%1 of pass %2 is ticked already.", spokenFirst(t.kind), t.pass);
+    for (const Task* t : index_->ticked(e.job, e.zone, EventKind::zoneClosed))
+        state_.doneTasks.erase(t->id);
+    live.state = ZoneState::open;
+    live.closedBy.clear();
+    live.closedMs = 0;
     return {};
 }
 

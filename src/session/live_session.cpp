@@ -78,10 +78,11 @@ std::optional<EventKind> LiveSession::nextTick(int job, const std::string& zone)
 Sentences LiveSession::releaseBlockedBy(int job, int pass) const {
     return bastewright::releaseBlockedBy(inside_->fold->index(), state(), job, pass);
 }
-std::vector<const Task*> LiveSession::tasksOfTick(int job, const std::string& zone,
-                                                  EventKind tick) const {
-    const auto tasks = inside_->fold->index().ticked(job, zone, tick);
-    return {tasks.begin(), tasks.end()};
+const Task* LiveSession::task(std::string_view id) const {
+    return inside_->fold->index().task(id);
+}
+Turns LiveSession::turns() const {
+    return {inside_->fold->index(), session().setting.helpers, state()};
 }
 
 Forecast LiveSession::forecastAt(std::int64_t nowMs) const {

@@ -2,6 +2,7 @@
 
 #include "session/live_state.h"
 #include "session/pace.h"
+#include "session/turns.h"
 
 #include <memory>
 #include <vector>
@@ -34,8 +35,11 @@ public:
     /// zone at every tick.
     std::optional<EventKind> nextTick(int job, const std::string& zone) const;
     Sentences releaseBlockedBy(int job, int pass) const;
-    /// The tasks that such a tick at the zone is about.
-    std::vector<const Task*> tasksOfTick(int job, const std::string& zone, EventKind tick) const;
+
+    /// The task of the plan in force with this id, or null.
+    const Task* task(std::string_view id) const;
+    /// The answers for this moment; valid until the next event is added.
+    Turns turns() const;
 
     Forecast forecastAt(std::int64_t nowMs) const;
 

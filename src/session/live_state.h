@@ -40,6 +40,7 @@ struct Note {
 struct LiveState {
     bool started = false, ended = false, paused = false;
     std::int64_t startedMs = 0, lastMs = 0;
+    std::int64_t pausedMs = 0;                             ///< when the break began that is on
     std::map<std::pair<int, std::string>, ZoneLive> zones; ///< (quilt, zone id)
     std::set<std::string> doneTasks;                       ///< ids of tasks ticked or implied
     /// (id of the step, name of the check) → yes or no; see checks.h.
@@ -51,7 +52,7 @@ struct LiveState {
     std::set<std::string> present;                  ///< people at the table
     /// `pinsOut` is what sits in the quilts: the points of all pinned zones that are open or
     /// closed.
-    std::int64_t pinsOut = 0, pinsBack = 0, pinsFound = 0;
+    std::int64_t pinsOut = 0, pinsBack = 0, pinsFound = 0, pinsLost = 0;
     bool pinsCounted = false;
     std::vector<std::string> undoable; ///< ids of events that can be taken back, latest last
     std::vector<std::string> redoable; ///< ids of takings-back that can be taken back, latest last

@@ -6,6 +6,11 @@
 
 namespace bastewright {
 
+std::int64_t pinsLeft(const Setting& setting, const LiveState& state) {
+    const auto box = std::max<std::int64_t>(0, setting.stash.pins + state.pinsFound);
+    return box - state.pinsLost - state.pinsOut + state.pinsBack;
+}
+
 PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& state) {
     const PlanIndex index{plan};
     PinCount out;
@@ -23,8 +28,8 @@ PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& st
             out.perZone.emplace(key, pins);
         }
     }
-    out.left = out.box - out.out + out.back;
-    out.missing = std::max<std::int64_t>(0, -state.pinsFound);
+    out.left = out.box - state.pinsLost - out.out + out.back;
+    out.missing = state.pinsLost;
     if (state.pinsCounted)
         out.missing += out.stillOut();
     return out;

@@ -11,6 +11,8 @@ namespace {
 
 constexpr std::int64_t kClockWasSetMs = 10 * 60 * 1000;
 
+constexpr std::int64_t kLongestAgoSeconds = 24 * 60 * 60;
+
 struct Ratio {
     double trade = 0, planned = 0;
     double pace() const { return trade > 0 && planned > 0 ? trade / planned : 1; }
@@ -148,7 +150,11 @@ WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t no
             clock.advance(e.atMs);
         if (!counts.inEffect[i])
             continue;
-        const auto now = clock.working();
+        auto now = clock.working();
+        // Ticked late, and said so.
+        if (e.count > 0 && (isTick(e.kind) || e.kind == EventKind::stepDone))
+            now = std::max(log.since(e.person, e.job),
+                           now - std::min(e.count, kLongestAgoSeconds) * 1000);
         if (isTick(e.kind)) {
             if (!first.counts(e))
                 continue;

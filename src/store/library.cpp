@@ -31,7 +31,18 @@ Library::Library(std::unique_ptr<Inside> inside)
     : inside_{std::move(inside)} {}
 Library::Library(Library&&) noexcept = default;
 Library& Library::operator=(Library&&) noexcept = default;
-Library::~Library() = default;
+Library::~Library() {
+    if (inside_)
+        tidy(); // where another process keeps the library open, closing alone does not
+}
+
+bool Library::tidy() {
+    int inLog = 0, taken = 0;
+    // Readers of other processes are not waited for: they would hold up the screen.
+    const int told = sqlite3_wal_checkpoint_v2(inside_->db.handle(), nullptr,
+                                               SQLITE_CHECKPOINT_PASSIVE, &inLog, &taken);
+    return told == SQLITE_OK && inLog == taken;
+}
 
 Stored<Library::Opened> Library::open(const std::string& path, LibraryOptions options) {
     auto file = openFile(path, options);

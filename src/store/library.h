@@ -107,6 +107,11 @@ public:
     Stored<std::optional<std::string>> lastScreen() const;
     Stored<void> setLastScreen(const std::string& text);
 
+    /// Takes what is in the write-ahead log into the file itself, so that a copy of the file alone
+    /// holds everything. False where another process is in the way; nothing is lost then, the next
+    /// try does it.
+    bool tidy();
+
     /// A number that changes when another connection has changed the library.
     std::int64_t revision() const;
     const std::string& path() const;

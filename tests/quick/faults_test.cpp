@@ -73,6 +73,9 @@ TEST_F(FullDisk, OpeningAJobStoresNothingAndLeavesWhatWasSaid) {
 
 TEST_F(FullDisk, IsSaidAtTheTableAndNoTickShowsThatIsNotStored) {
     tap(QStringLiteral("toTable"));
+    tap(QStringLiteral("step"));
+    tap(QStringLiteral("yes-cautions"));
+    tap(QStringLiteral("stepSheetDone"));
     for (int steps = 0; steps < 20 && room.workroom->board()->stepReady(); ++steps)
         tap(QStringLiteral("step"));
     const QString zone = room.workroom->board()->zones()->rows().front()[0].toString();

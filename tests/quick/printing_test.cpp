@@ -135,6 +135,8 @@ TEST_F(PrintingByTaps, whatGoesWrongIsOneSentenceAndTheSessionGoesOn) {
     tap(QStringLiteral("closeSheets"));
     ASSERT_TRUE(until([this] { return find(QStringLiteral("print")) == nullptr; }));
     tap(QStringLiteral("step"));
+    tap(QStringLiteral("yes-cautions"));
+    tap(QStringLiteral("stepSheetDone"));
     EXPECT_TRUE(until([this] { return room.workroom->live()->canUndo(); })) << "a step is done";
 }
 

@@ -1,5 +1,4 @@
 #include "quick/whole_window.h"
-#include "session/checks.h"
 
 #include <QAccessible>
 #include <QKeyEvent>
@@ -25,6 +24,8 @@ QAccessibleInterface* told(QAccessibleInterface* root, const QString& name) {
 class WholeSession : public WholeWindow {
 protected:
     using Press = std::function<void(const QString& objectName)>;
+    /// What is pressed sooner on the same thing is the same press.
+    static constexpr int kApart = LiveController::kOneTapMs + 20;
 
     void SetUp() override {
         WholeWindow::SetUp();
@@ -40,17 +41,24 @@ protected:
         std::vector<QString> queue;
         int pass = 0;
         for (int i = 0; i < 400 && !room.workroom->live()->ended(); ++i) {
-            if (board().stepReady()) {
+            if (board().stepReady() && board().stepHeld()) { // pressed twice, slowly, for held
+                press(QStringLiteral("holdStep"));
+                live(700);
+                press(QStringLiteral("holdStep"));
+                live(kApart);
+            } else if (board().stepReady()) {
                 const bool asks = room.workroom->step()->asks();
                 press(QStringLiteral("step"));
                 if (asks) {
                     live(350); // until the sheet stands still
-                    for (const Check check : checksOf(TaskKind::checkUnderside))
-                        press(QStringLiteral("yes-") +
-                              QString::fromStdString(std::string{name(check)}));
+                    QStringList asked;
+                    for (const auto& row : room.workroom->step()->checks()->rows())
+                        asked << row[0].toString();
+                    for (const QString& check : asked)
+                        press(QStringLiteral("yes-") + check);
                     press(QStringLiteral("stepSheetDone"));
-                    live(350);
                 }
+                live(kApart);
             } else {
                 if (board().pass() != pass) {
                     pass = board().pass();

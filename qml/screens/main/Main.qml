@@ -77,6 +77,7 @@ ApplicationWindow {
 
         TableScreen {
             room: window.room
+            following: window.phones.following
             onComfortWanted: comfort.open()
             onPhonesWanted: {
                 window.phones.look()

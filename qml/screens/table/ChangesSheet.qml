@@ -22,7 +22,10 @@ Sheet {
     title: page === "comes" ? qsTr("Who comes?") : page === "goes" ? qsTr("Who leaves?")
         : page === "swap" ? qsTr("Who leaves?") : page === "for" ? qsTr("Who comes for %1?").arg(leaving)
         : page === "pins" ? qsTr("How many pins?") : qsTr("What has changed?")
-    onAboutToShow: page = ""
+    onAboutToShow: {
+        page = ""
+        pad.begin("")
+    }
 
     function chosen(person: string) {
         if (page === "swap") {
@@ -45,12 +48,12 @@ Sheet {
 
         GridChoice { objectName: "someComes"; glyph: "plus"; text: qsTr("Somebody comes"); onClicked: sheet.page = "comes" }
         GridChoice { objectName: "someGoes"; glyph: "minus"; text: qsTr("Somebody leaves"); onClicked: sheet.page = "goes" }
-        GridChoice { glyph: "swap"; text: qsTr("One for another"); onClicked: sheet.page = "swap" }
+        GridChoice { glyph: "swap"; text: qsTr("Swap a helper"); onClicked: sheet.page = "swap" }
         GridChoice { glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
-        GridChoice { text: qsTr("One iron more"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
-        GridChoice { text: qsTr("One iron less"); onClicked: { sheet.close(); sheet.desk.irons(-1) } }
-        GridChoice { glyph: "table"; text: qsTr("One table more"); onClicked: { sheet.close(); sheet.desk.tables(1) } }
-        GridChoice { glyph: "table"; text: qsTr("One table less"); onClicked: { sheet.close(); sheet.desk.tables(-1) } }
+        GridChoice { text: qsTr("Add an iron"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
+        GridChoice { text: qsTr("Take an iron away"); onClicked: { sheet.close(); sheet.desk.irons(-1) } }
+        GridChoice { glyph: "table"; text: qsTr("Add a table"); onClicked: { sheet.close(); sheet.desk.tables(1) } }
+        GridChoice { glyph: "table"; text: qsTr("Take a table away"); onClicked: { sheet.close(); sheet.desk.tables(-1) } }
         GridChoice {
             glyph: "cross"
             text: qsTr("Leave the rest of this pass")
@@ -62,7 +65,7 @@ Sheet {
         GridChoice {
             objectName: "overnight"
             glyph: sheet.room.live.paused ? "start" : "pause"
-            text: sheet.room.live.paused ? qsTr("Go on") : qsTr("Stop for today")
+            text: sheet.room.live.paused ? qsTr("Resume") : qsTr("Stop for today")
             onClicked: {
                 if (!sheet.room.live.paused) {
                     sheet.page = "night"
@@ -130,7 +133,7 @@ Sheet {
         width: parent.width
         visible: sheet.page === "pins"
         enabled: parseInt(pad.text) > 0
-        text: qsTr("So many are missing")
+        text: qsTr("Short by this many")
         onClicked: {
             sheet.close()
             sheet.desk.pins(-parseInt(pad.text))
@@ -140,7 +143,7 @@ Sheet {
         width: parent.width
         visible: sheet.page === "pins"
         enabled: parseInt(pad.text) > 0
-        text: qsTr("So many more are here")
+        text: qsTr("This many more are here")
         onClicked: {
             sheet.close()
             sheet.desk.pins(parseInt(pad.text))

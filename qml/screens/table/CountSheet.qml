@@ -1,9 +1,11 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// Pins are counted out and counted back in.
+// Pins: in the box, in the quilt, back in the box. What is lost, only a count of the box tells.
 Sheet {
     id: sheet
 
@@ -40,22 +42,28 @@ Sheet {
             width: halves.columns === 2 ? halves.width - halves.keys - halves.spacing : halves.width
             spacing: Theme.gap
 
-            TableWords {
-                width: parent.width
-                visible: text !== ""
-                text: sheet.live.pinsText
+            Repeater {
+                model: sheet.live.pinsLines
+
+                TableWords {
+                    required property string modelData
+
+                    width: parent.width
+                    text: modelData
+                }
             }
             TablePress {
                 width: parent.width
                 objectName: "pinsBack"
                 main: true
-                text: qsTr("Back in the box")
+                text: qsTr("Add to returned")
                 enabled: parseInt(pad.text) > 0
                 onClicked: sheet.back()
             }
             TablePress {
                 width: parent.width
-                text: qsTr("Found some more")
+                objectName: "pinsFound"
+                text: qsTr("Add found pins")
                 enabled: parseInt(pad.text) > 0
                 onClicked: {
                     sheet.live.pinsFound(parseInt(pad.text))
@@ -64,12 +72,15 @@ Sheet {
             }
             TablePress {
                 width: parent.width
-                objectName: "pinsCounted"
-                text: qsTr("That is all")
+                objectName: "pinsInBox"
+                text: pad.text === "" ? qsTr("So many are in the box now") : qsTr("%1 are in the box now").arg(pad.text)
+                enabled: pad.text !== "" && parseInt(pad.text) >= 0
                 onClicked: {
-                    sheet.live.pinsCounted()
+                    sheet.live.pinsInBox(parseInt(pad.text))
                     if (sheet.live.pinsNotice === "")
                         sheet.close()
+                    else
+                        pad.begin("")
                 }
             }
         }

@@ -41,7 +41,7 @@ ColumnLayout {
             Layout.preferredHeight: half.roomy ? implicitHeight : 0
             opacity: half.roomy ? 1 : 0
             Accessible.ignored: !half.roomy
-            text: half.board.passText
+            text: half.board.call === "" ? half.board.passText : qsTr("%1 · %2").arg(half.board.call).arg(half.board.passText)
         }
     }
 
@@ -63,9 +63,26 @@ ColumnLayout {
             Accessible.name: qsTr("To the plan")
             onClicked: both.room.backToPlan()
         }
+        // Where no button was before, and held.
+        HoldPress {
+            objectName: "holdStep"
+            Layout.preferredWidth: both.width * 0.3
+            visible: both.room.board.stepHeld && both.room.board.stepReady
+            text: both.room.board.stepText
+            onHeld: both.room.board.doStep()
+        }
+        Item {
+            Layout.preferredWidth: both.width * 0.3
+            visible: !both.room.board.stepHeld
+        }
+        Item {
+            Layout.fillWidth: true
+            visible: both.room.board.stepHeld
+        }
         TablePress {
             objectName: "step"
             Layout.fillWidth: true
+            visible: !both.room.board.stepHeld
             main: both.room.board.stepReady
             enabled: both.room.board.stepReady
             glyph: "check"

@@ -18,6 +18,9 @@ Sheet {
     signal lanesWanted
     signal changesWanted
     signal notesWanted
+    signal otherwiseWanted
+    signal endWanted
+    signal recordWanted
 
     objectName: "moreSheet"
     atTable: true
@@ -57,17 +60,29 @@ Sheet {
             }
         }
         GridChoice {
+            objectName: "otherwise"
+            glyph: "check"
+            text: qsTr("It was done otherwise")
+            enabled: !sheet.room.live.ended && !sheet.room.live.paused
+            onClicked: {
+                sheet.close()
+                sheet.otherwiseWanted()
+            }
+        }
+        GridChoice {
             objectName: "showLanes"
             glyph: "lanes"
-            text: qsTr("Who, when")
+            text: qsTr("Everybody's turns")
             onClicked: {
                 sheet.close()
                 sheet.lanesWanted()
             }
         }
         GridChoice {
+            objectName: "break"
+            enabled: !sheet.room.live.ended
             glyph: sheet.room.live.paused ? "start" : "pause"
-            text: sheet.room.live.paused ? qsTr("Go on") : qsTr("A break")
+            text: sheet.room.live.paused ? qsTr("Resume") : qsTr("Break")
             onClicked: {
                 sheet.room.live.setPaused(!sheet.room.live.paused)
                 sheet.close()
@@ -107,6 +122,15 @@ Sheet {
             }
         }
         GridChoice {
+            objectName: "showRecord"
+            glyph: "sheet"
+            text: qsTr("What was done")
+            onClicked: {
+                sheet.close()
+                sheet.recordWanted()
+            }
+        }
+        GridChoice {
             objectName: "moreSheets"
             glyph: "sheet"
             text: qsTr("Print")
@@ -118,7 +142,7 @@ Sheet {
         GridChoice {
             objectName: "phones"
             glyph: "phone"
-            text: qsTr("Phones follow")
+            text: qsTr("Follow on phones")
             onClicked: {
                 sheet.close()
                 sheet.phonesWanted()
@@ -126,7 +150,7 @@ Sheet {
         }
         GridChoice {
             glyph: "eye"
-            text: qsTr("Reading comfort")
+            text: qsTr("Text and display")
             onClicked: {
                 sheet.close()
                 sheet.comfortWanted()
@@ -138,8 +162,8 @@ Sheet {
             text: qsTr("End the session")
             enabled: !sheet.room.live.ended
             onClicked: {
-                sheet.room.live.end()
                 sheet.close()
+                sheet.endWanted()
             }
         }
     }

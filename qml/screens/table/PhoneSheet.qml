@@ -14,7 +14,7 @@ Sheet {
 
     objectName: "phoneSheet"
     atTable: true
-    title: qsTr("Phones follow")
+    title: qsTr("Follow on phones")
 
     TableWords {
         width: parent.width
@@ -96,7 +96,9 @@ Sheet {
             }
             TableWords {
                 width: parent.width
-                text: qsTr("Phones that follow: %1").arg(sheet.phones.guests)
+                objectName: "followers"
+                text: sheet.phones.following.length === 0 ? qsTr("Nobody follows yet.")
+                      : qsTr("On phones: %1").arg(sheet.phones.following.join(", "))
             }
         }
     }
@@ -118,7 +120,7 @@ Sheet {
             Layout.fillWidth: true
             objectName: "phonesOff"
             glyph: "stop"
-            text: qsTr("No more phones")
+            text: qsTr("Turn off")
             onClicked: sheet.phones.setOn(false)
         }
     }

@@ -3,7 +3,8 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The one step of the whole pass that comes next: who, what, and the caution that belongs to it.
+// The one step of the whole pass that comes next: who, what, and the caution that belongs to it, or
+// what is left. What is held (the release of a pass, the end) stands where no button was before.
 Item {
     id: bar
 
@@ -14,42 +15,52 @@ Item {
 
     readonly property bool wide: width > 24 * Theme.tableText
     readonly property real between: Theme.gap * 0.5
+    readonly property real aside: wide ? Math.round(width * 0.4) : width // for words and what is held
+    readonly property real beside: wide ? width - aside - Theme.gap : width
 
     signal countWanted
     signal stepWanted // it has questions, or more is to be read
 
     // Not a layout: its words wrap, and the device is turned.
-    implicitHeight: wide ? Math.max(told.visible ? told.height : 0, acts.height)
-                         : acts.height + (told.visible ? told.height + between : 0)
+    implicitHeight: wide ? Math.max(told.shown ? told.height : 0, hold.visible ? hold.height : 0, acts.height)
+                         : acts.height + (told.shown ? told.height + between : 0)
+                           + (hold.visible ? hold.height + between : 0)
 
-    TableWords {
-        id: natural
-
-        visible: false
-        text: told.text
-        wrapMode: Text.NoWrap
-    }
     TableWords {
         id: told
 
+        readonly property bool shown: text !== "" && !bar.brief && !(hold.visible && bar.wide)
+
         anchors.left: parent.left
-        y: bar.wide ? (bar.height - height) / 2 : 0
-        width: bar.wide ? Math.min(Math.ceil(natural.implicitWidth), bar.width * 0.44) : bar.width
-        visible: text !== "" && !bar.brief
+        y: bar.wide ? (bar.height - height) / 2 : hold.visible ? hold.height + bar.between : 0
+        width: bar.aside
+        visible: shown
         text: bar.board.caution
         color: Theme.quiet
         lineHeightMode: Text.FixedHeight
         lineHeight: Theme.tableText * 1.12
     }
+    HoldPress {
+        id: hold
+
+        objectName: "holdStep"
+        anchors.left: parent.left
+        y: bar.wide ? (bar.height - height) / 2 : 0
+        width: bar.aside
+        visible: bar.board.stepHeld && bar.board.stepReady
+        text: bar.board.stepText
+        onHeld: bar.board.doStep()
+    }
     Item {
         id: acts
 
-        readonly property real row: Math.max(step.height, how.visible ? how.height : 0)
+        readonly property real row: Math.max(step.visible ? step.height : 0, how.visible ? how.height : 0,
+                                             bar.wide && count.visible ? count.height : 0)
 
         anchors.right: parent.right
         anchors.bottom: parent.bottom
-        width: bar.wide && told.visible ? bar.width - told.width - Theme.gap : bar.width
-        height: row + (count.visible && !bar.wide ? count.height + bar.between : 0)
+        width: bar.beside
+        height: row + (count.visible && !bar.wide ? count.height + (row > 0 ? bar.between : 0) : 0)
 
         TablePress {
             id: step
@@ -58,8 +69,9 @@ Item {
             anchors.left: parent.left
             width: parent.width - (how.visible ? how.width + Theme.gap : 0)
                    - (bar.wide && count.visible ? count.width + Theme.gap : 0)
+            visible: !hold.visible
             main: bar.board.stepReady
-            enabled: bar.board.stepReady
+            enabled: bar.board.stepReady || bar.board.stepAsksAgain
             glyph: "check"
             text: bar.board.stepWho === "" ? bar.board.stepText
                                            : qsTr("%1 · %2").arg(bar.board.stepText).arg(bar.board.stepWho)
@@ -87,7 +99,7 @@ Item {
 
             objectName: "countBack"
             anchors.right: parent.right
-            y: bar.wide ? (acts.row - height) / 2 : acts.row + bar.between
+            y: bar.wide ? (acts.row - height) / 2 : acts.row + (acts.row > 0 ? bar.between : 0)
             width: bar.wide ? implicitWidth : parent.width
             visible: bar.board.finished
             glyph: "pin"

@@ -90,6 +90,29 @@ Sheet {
             onAnswered: yes => sheet.card.answer(check, yes)
         }
     }
+    Told {
+        visible: sheet.card.toRedo.length > 0
+        text: qsTr("Where? What is tapped has to be closed once more.")
+        font.bold: true
+    }
+    Flow {
+        width: parent.width
+        visible: sheet.card.toRedo.length > 0
+        spacing: Theme.gap
+
+        Repeater {
+            model: sheet.card.toRedo
+
+            TablePress {
+                required property string modelData
+
+                objectName: "redo-" + modelData
+                text: modelData.slice(modelData.lastIndexOf(".") + 1)
+                Accessible.name: qsTr("%1 has to be done again").arg(text)
+                onClicked: sheet.card.redo(modelData)
+            }
+        }
+    }
     SidesToCompare {
         width: parent.width
         visible: sheet.card.sides.count > 0

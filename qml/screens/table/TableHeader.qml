@@ -4,38 +4,40 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// Where the session stands, and what is reached for most: turn, undo, more. Upright the words go
-// below the buttons.
+// The call in force, where the session stands, and what is reached for most: turn, undo, more.
+// Upright the words go below the buttons.
 GridLayout {
     id: header
 
     required property Workroom room
 
-    property bool brief: false // one row, without the finish
+    property bool brief: false // one row
+    property list<string> following: [] // who follows on a phone
 
     signal moreWanted
     signal hintWanted
+    signal phonesWanted
 
     readonly property bool narrow: !brief && width < 24 * Theme.tableText
 
-    // The line of stitches below tells how far it is, too: what does not fit in a line stays away.
+    // What does not fit in a line stays away.
     component Measure: TableWords {
         visible: false
         wrapMode: Text.NoWrap
     }
     Measure {
-        id: whole
+        id: both
 
-        text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.progressText)
-        font.bold: true
+        text: header.room.live.finishText === "" ? header.room.board.passText
+              : qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishText)
     }
     Measure {
-        id: finish
+        id: brief
 
-        text: header.room.live.finishText
+        text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishText.replace(/ \(.*\)$/, ""))
     }
 
-    columns: 6
+    columns: 7
     columnSpacing: Theme.gap
     rowSpacing: Theme.gap * 0.5
 
@@ -59,25 +61,24 @@ GridLayout {
 
         Layout.row: header.narrow ? 1 : 0
         Layout.column: header.narrow ? 0 : 1
-        Layout.columnSpan: header.narrow ? 6 : 1
+        Layout.columnSpan: header.narrow ? 7 : 1
         Layout.fillWidth: true
         Layout.preferredWidth: 1 // what the buttons leave
+        spacing: Theme.gap * 0.3
 
+        CallRibbon {
+            width: parent.width
+            board: header.room.board
+        }
         TableWords {
             objectName: "passText"
             width: parent.width
-            text: whole.implicitWidth <= told.width ? whole.text : header.room.board.passText
+            text: both.implicitWidth <= told.width ? both.text
+                  : brief.implicitWidth <= told.width ? brief.text : header.room.board.passText
             Accessible.role: Accessible.Heading
-            Accessible.name: whole.text
-            font.bold: true
-            lineHeightMode: Text.FixedHeight
-            lineHeight: Theme.tableText * 1.12
-        }
-        TableWords {
-            objectName: "finishText"
-            width: parent.width
-            visible: text !== "" && !header.brief
-            text: finish.implicitWidth <= told.width ? finish.text : finish.text.replace(/ \(.*\)$/, "")
+            Accessible.name: both.text
+            wrapMode: Text.NoWrap
+            elide: Text.ElideRight
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12
         }
@@ -86,21 +87,32 @@ GridLayout {
         Layout.row: 0
         Layout.column: 2
         objectName: "hint"
-        visible: header.room.live.nudge !== ""
+        visible: header.room.live.hints.count > 0
         glyph: "warn"
-        Accessible.name: header.room.live.nudge
+        text: header.room.live.hints.count > 1 ? header.room.live.hints.count : ""
+        Accessible.name: header.room.live.hints.count === 1 ? qsTr("1 hint") : qsTr("%1 hints").arg(header.room.live.hints.count)
         onClicked: header.hintWanted()
     }
     TablePress {
         Layout.row: 0
         Layout.column: 3
+        objectName: "phonesSign"
+        visible: header.following.length > 0 && !header.narrow && !header.brief
+        glyph: "phone"
+        text: header.following.length
+        Accessible.name: qsTr("On phones: %1").arg(header.following.join(", "))
+        onClicked: header.phonesWanted()
+    }
+    TablePress {
+        Layout.row: 0
+        Layout.column: 4
         glyph: "turn"
         Accessible.name: qsTr("Turn the picture of the table")
         onClicked: header.room.comfort.turn += 1
     }
     TablePress {
         Layout.row: 0
-        Layout.column: 4
+        Layout.column: 5
         objectName: "tableUndo"
         glyph: "undo"
         enabled: header.room.live.canUndo
@@ -109,7 +121,7 @@ GridLayout {
     }
     TablePress {
         Layout.row: 0
-        Layout.column: 5
+        Layout.column: 6
         objectName: "more"
         glyph: "down"
         Accessible.name: qsTr("More")

@@ -11,6 +11,7 @@ FocusScope {
     id: screen
 
     required property Workroom room
+    property list<string> following: [] // who follows on a phone
 
     readonly property bool wide: width > height * 1.1
     // A long row of tiles takes the whole width; then people stand in a row below it.
@@ -21,7 +22,7 @@ FocusScope {
     // A low screen has room for the tiles and the next step only.
     readonly property bool low: wide && height < 6.5 * Theme.tableTarget
 
-    property string over: "" // what lies over the screen: "lanes", everybody's work over time, or "notes"
+    property string over: "" // what lies over the screen: "lanes" (everybody's turns), "notes", "record"
     // Each half needs a row of tiles beside the middle bar.
     readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget
 
@@ -69,8 +70,10 @@ FocusScope {
             Layout.fillWidth: true
             room: screen.room
             brief: screen.low
+            following: screen.following
             onMoreWanted: more.open()
             onHintWanted: hint.open()
+            onPhonesWanted: screen.phonesWanted()
         }
         Stitches {
             Layout.fillWidth: true
@@ -120,7 +123,9 @@ FocusScope {
             Layout.fillWidth: true
             text: screen.room.live.problem
             serious: true
+            early: screen.room.live.early
             onDismissed: screen.room.live.forgetProblem()
+            onOtherwiseWanted: otherwise.open()
         }
         StepBar {
             Layout.fillWidth: true
@@ -138,17 +143,32 @@ FocusScope {
         card: screen.room.step
         board: screen.room.board
     }
-    Sheet {
+    HintSheet {
         id: hint
 
-        objectName: "hintSheet"
-        atTable: true
-        title: qsTr("Worth knowing")
+        live: screen.room.live
+    }
+    OtherwiseSheet {
+        id: otherwise
 
-        TableWords {
-            width: parent.width
-            text: screen.room.live.nudge
-        }
+        room: screen.room
+    }
+    EndSheet {
+        id: ending
+
+        live: screen.room.live
+    }
+    BreakBoard {
+        objectName: "breakBoard"
+        anchors.fill: parent
+        visible: screen.room.live.paused && !screen.room.live.ended && screen.over === ""
+        room: screen.room
+        onGoOnWanted: goingOn.open()
+    }
+    GoOnSheet {
+        id: goingOn
+
+        room: screen.room
     }
     Sheet {
         id: person
@@ -169,7 +189,7 @@ FocusScope {
         TablePress {
             width: parent.width
             objectName: "presence"
-            text: person.present ? qsTr("Leaves the table") : qsTr("Is at the table")
+            text: person.present ? qsTr("Steps away") : qsTr("Back at the table")
             onClicked: {
                 person.close()
                 if (person.present)
@@ -189,6 +209,9 @@ FocusScope {
         onLanesWanted: screen.over = "lanes"
         onNotesWanted: screen.over = "notes"
         onChangesWanted: changes.open()
+        onOtherwiseWanted: otherwise.open()
+        onEndWanted: ending.open()
+        onRecordWanted: screen.over = "record"
     }
     ChangesSheet {
         id: changes
@@ -210,6 +233,14 @@ FocusScope {
         anchors.margins: Theme.gap
         visible: screen.over === "notes"
         live: screen.room.live
+        onClosed: screen.over = ""
+    }
+    RecordView {
+        objectName: "tableRecord"
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        visible: screen.over === "record"
+        room: screen.room
         onClosed: screen.over = ""
     }
     CountSheet {

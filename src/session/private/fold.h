@@ -40,6 +40,7 @@ private:
     Sentence step(const Event& event);
     Sentence answer(const Event& event);
     Sentence zoneTick(const Event& event);
+    Sentence zoneAgain(const Event& event);
     Sentence release(const Event& event);
     Sentence arrival(const Event& event);
     Sentence departure(const Event& event);
@@ -47,6 +48,7 @@ private:
     Sentence newSetting(const Event& event);
     Sentence abandon(const Event& event);
     void take(const std::shared_ptr<const Session>& session);
+    void addPins(std::int64_t count);
     void imply(std::span<const Task* const> tasks, const Sentence& what);
 
     std::shared_ptr<const Plan> plan_;

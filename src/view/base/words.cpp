@@ -203,6 +203,53 @@ QString zoneTask(TaskKind kind) {
     }
 }
 
+QString call(Call call) {
+    switch (call) {
+    case Call::setUp:
+        return tr("Set up");
+    case Call::lay:
+        return tr("Lay");
+    case Call::clamp:
+        return tr("Clamp");
+    case Call::pin:
+        return tr("Pin");
+    case Call::handsOff:
+        return tr("Hands off");
+    case Call::close:
+        return tr("Close");
+    case Call::dotBelow:
+        return tr("Dot below");
+    case Call::dotAbove:
+        return tr("Dot above");
+    case Call::press:
+        return tr("Press");
+    case Call::cool:
+        return tr("Cool");
+    case Call::check:
+        return tr("Check");
+    case Call::move:
+        return tr("Move");
+    case Call::rollUp:
+        break;
+    }
+    return tr("Roll up");
+}
+
+QString tick(EventKind kind, bool dots) {
+    switch (kind) {
+    case EventKind::zoneDotted:
+        return zoneTask(TaskKind::dotLower);
+    case EventKind::zoneOpened:
+        return zoneTask(dots ? TaskKind::dotUpper : TaskKind::placeOpen);
+    case EventKind::zoneClosed:
+        return zoneTask(dots ? TaskKind::press : TaskKind::closePins);
+    case EventKind::zonePressed:
+        return tr("press back");
+    default:
+        return {};
+    }
+}
+
 QString caution(TaskKind kind) {
     switch (kind) {
     case TaskKind::placeOpen:

@@ -1,6 +1,8 @@
 #pragma once
 
+#include "plan/call.h"
 #include "plan/plan.h"
+#include "session/event.h"
 
 #include <QString>
 
@@ -51,6 +53,10 @@ QString task(bastewright::TaskKind kind);
 QString shortTask(bastewright::TaskKind kind);
 /// The same for one person at one zone: "pins in".
 QString zoneTask(bastewright::TaskKind kind);
+/// What the lead calls: "Hands off".
+QString call(bastewright::Call call);
+/// The work that such a tick of a zone is about: "pins in".
+QString tick(bastewright::EventKind kind, bool dots);
 /// The caution that belongs to a step; empty for most.
 QString caution(bastewright::TaskKind kind);
 

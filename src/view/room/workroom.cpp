@@ -22,6 +22,7 @@ Workroom::Workroom(Library* library, const Setup& setup, QObject* parent)
     , farBoard_{&live_}
     , step_{&live_, &board_}
     , sheets_{setup.sheetsFolder}
+    , record_{library, setup.sheetsFolder}
     , layers_{&plan_, &editor_}
     , lanes_{&plan_, &live_, setup.clock}
     , rehearsal_{&plan_}

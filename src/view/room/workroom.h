@@ -4,6 +4,7 @@
 #include "view/base/comfort.h"
 #include "view/edit/job_editor.h"
 #include "view/edit/top_desk.h"
+#include "view/paper/record_book.h"
 #include "view/paper/sheets_writer.h"
 #include "view/plan/layers_presenter.h"
 #include "view/plan/pass_presenter.h"
@@ -45,6 +46,7 @@ class Workroom : public QObject {
     Q_PROPERTY(TableBoard* farBoard READ farBoard CONSTANT)
     Q_PROPERTY(StepCard* step READ step CONSTANT)
     Q_PROPERTY(SheetsWriter* sheets READ sheets CONSTANT)
+    Q_PROPERTY(RecordBook* record READ record CONSTANT)
     Q_PROPERTY(Comfort* comfort READ comfort CONSTANT)
     Q_PROPERTY(LayersPresenter* layers READ layers CONSTANT)
     Q_PROPERTY(LanesBoard* lanes READ lanes CONSTANT)
@@ -101,6 +103,7 @@ public:
     TableBoard* farBoard() { return &farBoard_; }
     StepCard* step() { return &step_; }
     SheetsWriter* sheets() { return &sheets_; }
+    RecordBook* record() { return &record_; }
     Comfort* comfort() { return &comfort_; }
     LayersPresenter* layers() { return &layers_; }
     LanesBoard* lanes() { return &lanes_; }
@@ -136,6 +139,7 @@ private:
     TableBoard board_, farBoard_;
     StepCard step_;
     SheetsWriter sheets_;
+    RecordBook record_;
     LayersPresenter layers_;
     LanesBoard lanes_;
     Rehearsal rehearsal_;

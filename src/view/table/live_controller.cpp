@@ -1,6 +1,7 @@
 #include "view/table/live_controller.h"
 
 #include "job/job_json.h"
+#include "plan/find.h"
 #include "plan/plan_json.h"
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
@@ -15,17 +16,30 @@ LiveController::LiveController(Library* library, Clock clock, QObject* parent)
     : QObject{parent}
     , library_{library}
     , clock_{std::move(clock)}
-    , people_{{"letter", "mark", "name", "now", "next", "present"}}
-    , notes_{{"noteId", "time", "words"}} {
+    , people_{{"letter", "mark", "name", "now", "next", "present", "waits"}}
+    , notes_{{"noteId", "time", "words"}}
+    , hints_{{"key", "words"}} {
     minute_.setInterval(20'000); // the forecast moves with the clock
     connect(&minute_, &QTimer::timeout, this, &LiveController::refresh);
     look_.setInterval(kLookMs);
     connect(&look_, &QTimer::timeout, this, &LiveController::takeInOthers);
+    idle_.setSingleShot(true);
+    idle_.setInterval(kIdleMs);
+    connect(&idle_, &QTimer::timeout, this, [this] {
+        if (!library_->tidy())
+            idle_.start(); // another window is at it
+    });
 }
 
 void LiveController::say(const QString& problem) {
     problem_ = problem;
+    early_.reset();
     emit problemChanged();
+}
+
+void LiveController::putAway(const QString& hint) {
+    putAway_.insert(hint);
+    refresh();
 }
 
 void LiveController::forgetProblem() {
@@ -99,6 +113,7 @@ void LiveController::close() {
     minute_.stop();
     look_.stop();
     live_.reset();
+    putAway_.clear();
     id_ = 0;
     job_ = 0;
     refresh();
@@ -116,24 +131,91 @@ bool LiveController::report(EventKind kind, Event event) {
     return reason.isEmpty();
 }
 
-QString LiveController::tickFromElsewhere(Event tick) {
+bool LiveController::isSameTap(const std::string& thing) {
+    const auto now = clock_();
+    const bool same = thing == lastTapped_ && now >= lastTapMs_ && now - lastTapMs_ < kOneTapMs;
+    if (!same) {
+        lastTapped_ = thing;
+        lastTapMs_ = now;
+    }
+    return same;
+}
+
+bool LiveController::tap(const Tap& tap) {
+    takeInOthers();
+    if (!live_)
+        return false;
+    // All steps are done by one button, so that the next may not be hit by the end of the last.
+    if (isSameTap(tap.what == Tap::What::zone ? "zone " + std::to_string(tap.job) + tap.zone
+                                              : "step"))
+        return false;
+    const auto answer = live_->turns().mayTick(tap);
+    if (answer.counts()) {
+        const bool kept = report(answer.event.kind, answer.event);
+        if (!kept)
+            lastTapped_.clear();
+        return kept;
+    }
+    lastTapped_.clear(); // nothing happened, so another tap is another
+    say(words::fromCore(answer.said));
+    if (answer.why == TapAnswer::Why::early) {
+        early_ = tap;
+        emit problemChanged();
+    }
+    return false;
+}
+
+QString LiveController::tapFromElsewhere(const Tap& tap, const std::string& id) {
     if (!live_)
         return tr("No session is running.");
     takeInOthers();
-    if (const Event* known = live_->find(tick.id))
-        return known->kind == tick.kind && known->job == tick.job && known->zone == tick.zone
+    if (const Event* known = live_->find(id))
+        return tap.what == Tap::What::zone && known->kind == tap.meant && known->job == tap.job &&
+                       known->zone == tap.zone
                    ? QString{}
                    : tr("Another tick has this number already. Tick again.");
-    if (live_->nextTick(tick.job, tick.zone) != tick.kind)
-        return tr("%1 is ticked already, or not on the table now.").arg(words::zone(tick.zone));
-    tick.atMs = clock_();
-    return keep(tick);
+    const auto answer = live_->turns().mayTick(tap);
+    if (!answer.counts())
+        return words::fromCore(answer.said);
+    Event event = answer.event;
+    event.id = id;
+    event.atMs = clock_();
+    return keep(event);
+}
+
+QString LiveController::takeBackOwn(const std::string& person, const std::string& id) {
+    if (!live_)
+        return tr("No session is running.");
+    takeInOthers();
+    if (live_->find(id))
+        return {};
+    const auto& undoable = live_->state().undoable;
+    for (auto it = undoable.rbegin(); it != undoable.rend(); ++it) {
+        const Event* e = live_->find(*it);
+        if (!e || e->person != person || e->zone.empty())
+            continue;
+        const Zone* zone = std::size_t(e->job) < live_->plan().quilts.size()
+                               ? findZone(live_->plan().quilts[std::size_t(e->job)], e->zone)
+                               : nullptr;
+        const auto call = live_->turns().call(e->job);
+        if (!zone || call.pass != zone->pass || call.toRelease ||
+            callAt(e->kind, live_->turns().withDots(e->job)) != call.now)
+            return tr("The next call has come. Tell the person at the tablet.");
+        Event back;
+        back.id = id;
+        back.kind = EventKind::undone;
+        back.target = e->id;
+        back.atMs = clock_();
+        return keep(back);
+    }
+    return tr("There is no tick to take back.");
 }
 
 QString LiveController::keep(const Event& event) {
     const auto stored = library_->append(id_, event);
     if (!stored)
         return words::fromCore(stored.error());
+    idle_.start();
     QString reason = takeIn(event.id);
     refresh();
     return reason;
@@ -164,34 +246,8 @@ void LiveController::takeInOthers() {
     refresh();
 }
 
-const Task* LiveController::nextAt(int quilt, const std::string& zone) const {
-    for (const auto& task : live_->plan().tasks)
-        if (task.job == quilt && task.zone == zone && !task.people.empty() &&
-            !live_->state().doneTasks.contains(task.id))
-            return &task;
-    return nullptr;
-}
-
-std::string LiveController::whoseTurn(int quilt, const std::string& zone) const {
-    const Task* task = live_ ? nextAt(quilt, zone) : nullptr;
-    return task ? task->people.front() : std::string{};
-}
-
 void LiveController::tick(int quilt, const QString& zone) {
-    takeInOthers();
-    if (!live_)
-        return;
-    const auto id = words::toCore(zone);
-    const auto kind = live_->nextTick(quilt, id);
-    if (!kind)
-        return say(tr("%1 is done, or not on the table now. Hold it to take its last tick back.")
-                       .arg(zone));
-    Event event;
-    event.job = quilt;
-    event.zone = id;
-    if (const Task* task = nextAt(quilt, id))
-        event.person = task->people.front();
-    report(*kind, std::move(event));
+    tap({.what = Tap::What::zone, .job = quilt, .zone = words::toCore(zone)});
 }
 
 void LiveController::takeBack(int quilt, const QString& zone) {
@@ -211,27 +267,34 @@ void LiveController::takeBack(int quilt, const QString& zone) {
 }
 
 void LiveController::stepDone(int quilt, const QString& task) {
-    if (!live_)
-        return;
-    const auto id = words::toCore(task);
-    for (const auto& t : live_->plan().tasks)
-        if (t.id == id) {
-            Event event;
-            event.job = quilt;
-            event.pass = t.pass;
-            event.task = id;
-            if (!t.people.empty())
-                event.person = t.people.front();
-            report(EventKind::stepDone, std::move(event));
-            return;
-        }
+    tap({.what = Tap::What::step, .job = quilt, .task = words::toCore(task)});
 }
 
 void LiveController::release(int quilt, int pass) {
-    Event event;
-    event.job = quilt;
-    event.pass = pass;
-    report(EventKind::passReleased, std::move(event));
+    tap({.what = Tap::What::release, .job = quilt, .pass = pass});
+}
+
+void LiveController::end(bool open) {
+    tap({.what = Tap::What::end, .otherwise = open});
+}
+
+void LiveController::doneOtherwise() {
+    if (!early_)
+        return;
+    Tap again = *early_;
+    again.otherwise = true;
+    tap(again);
+}
+
+void LiveController::doneUpTo(int quilt, int call, int minutesAgo) {
+    takeInOthers();
+    if (!live_)
+        return;
+    for (Event event : live_->turns().upTo(quilt, Call(call))) {
+        event.count = std::int64_t{60} * std::max(0, minutesAgo);
+        if (!report(event.kind, event))
+            return;
+    }
 }
 
 void LiveController::undo() {
@@ -274,8 +337,10 @@ void LiveController::pinsBack(int count) {
     report(EventKind::pinsBack, std::move(event));
 }
 
-void LiveController::pinsCounted() {
-    report(EventKind::pinsCounted);
+void LiveController::pinsInBox(int count) {
+    Event event;
+    event.count = count;
+    report(EventKind::pinsInBox, std::move(event));
 }
 
 bool LiveController::note(const QString& said) {
@@ -288,10 +353,6 @@ void LiveController::takeBackNote(const QString& noteId) {
     takeBackEvent(words::toCore(noteId));
 }
 
-void LiveController::end() {
-    report(EventKind::sessionEnded);
-}
-
 void LiveController::refresh() {
     if (!live_) {
         planned_.reset();
@@ -299,29 +360,8 @@ void LiveController::refresh() {
         planned_ = std::make_shared<const Planned>(Planned{live_->session(), live_->plan()});
         plannedRevision_ = live_->revision();
     }
-    QList<QVariantList> rows;
-    if (live_) {
-        const auto& helpers = live_->session().setting.helpers;
-        const auto names = people::names(helpers);
-        const auto letters = people::letters(helpers);
-        const auto& state = live_->state();
-        for (qsizetype i = 0; i < names.size(); ++i) {
-            const auto person = words::toCore(names[i]);
-            const auto tasks = nextTasks(live_->plan(), state, person);
-            const auto told = [&](std::size_t n) {
-                if (n >= tasks.size())
-                    return QString{};
-                const auto& t = tasks[n];
-                return t.zone.empty() ? words::shortTask(t.kind)
-                                      : QStringLiteral("%1 %2").arg(words::zone(t.zone),
-                                                                    words::zoneTask(t.kind));
-            };
-            const bool here = state.present.contains(person);
-            QString now = !here ? tr("not here") : tasks.empty() ? tr("all done") : told(0);
-            rows.push_back({letters[i], int(i), names[i], now, here ? told(1) : QString{}, here});
-        }
-    }
-    people_.setRows(std::move(rows));
+    people_.setRows(peopleRows());
     notes_.setRows(noteRows());
+    hints_.setRows(hintRows());
     emit changed();
 }

@@ -1,8 +1,12 @@
 // Where a session stands, in words: the texts of LiveController.
 #include "session/nudge.h"
 #include "session/pins.h"
+#include "view/base/people_palette.h"
 #include "view/base/words.h"
 #include "view/table/live_controller.h"
+
+#include <QDateTime>
+#include <QLocale>
 
 #include <algorithm>
 
@@ -13,6 +17,54 @@ bool LiveController::ended() const {
 }
 bool LiveController::paused() const {
     return live_ && live_->state().paused;
+}
+
+bool LiveController::anotherDay() const {
+    return paused() && QDateTime::fromMSecsSinceEpoch(live_->state().pausedMs).date() !=
+                           QDateTime::fromMSecsSinceEpoch(clock_()).date();
+}
+
+QString LiveController::pausedText() const {
+    if (!paused())
+        return {};
+    const auto since = live_->state().pausedMs;
+    if (anotherDay())
+        return tr("Stopped on %1")
+            .arg(QLocale{}.toString(QDateTime::fromMSecsSinceEpoch(since).date(),
+                                    QStringLiteral("dddd, d MMMM")));
+    return tr("On a break since %1").arg(words::timeOfDay(since));
+}
+
+QString LiveController::openText() const {
+    if (!live_)
+        return {};
+    const auto& zones = live_->state().zones;
+    const auto done =
+        std::count_if(zones.begin(), zones.end(), [](const auto& z) { return z.second.done(); });
+    QStringList open;
+    for (const auto& [key, zone] : zones)
+        if (zone.state == ZoneState::open)
+            open << words::zone(key.second);
+    const QString all = tr("%1 of %2 zones are done.").arg(done).arg(zones.size());
+    if (open.isEmpty())
+        return all;
+    return open.size() == 1
+               ? tr("%1 %2 is open: close it before anybody leaves it.").arg(all, open.front())
+               : tr("%1 Open: %2. Close them before anybody leaves them.")
+                     .arg(all, open.join(QStringLiteral(", ")));
+}
+
+QString LiveController::liesText() const {
+    if (!live_)
+        return {};
+    QStringList out;
+    for (std::size_t q = 0; q < live_->plan().quilts.size(); ++q) {
+        const int pass = live_->state().currentPass[q];
+        const auto passes = live_->plan().quilts[q].passes.size();
+        const QString name = words::fromCore(live_->session().jobs[q].name);
+        out << tr("%1 lies as in pass %2 of %3.").arg(name).arg(pass).arg(passes);
+    }
+    return out.join(QLatin1Char(' '));
 }
 
 QString LiveController::title() const {
@@ -43,9 +95,20 @@ QString LiveController::pinsText() const {
     const auto pins = countPins(live_->plan(), live_->session().setting, live_->state());
     if (pins.out == 0 && pins.toPlace == 0)
         return {};
-    if (ended() || pins.back > 0)
-        return tr("%1 of %2 pins back").arg(pins.back).arg(pins.out);
-    return tr("%1 pins out").arg(pins.out);
+    return pins.stillOut() == 1 ? tr("1 pin in the quilt")
+                                : tr("%1 pins in the quilt").arg(pins.stillOut());
+}
+
+QStringList LiveController::pinsLines() const {
+    if (!live_)
+        return {};
+    const auto pins = countPins(live_->plan(), live_->session().setting, live_->state());
+    QStringList out{tr("In the box: %1").arg(std::max<std::int64_t>(0, pins.left)),
+                    tr("In the quilt: %1").arg(pins.stillOut()),
+                    tr("Back in the box: %1").arg(pins.back)};
+    if (pins.toPlace > 0)
+        out << tr("Still to be placed: %1").arg(pins.toPlace);
+    return out;
 }
 
 QString LiveController::pinsNotice() const {
@@ -61,19 +124,77 @@ QString LiveController::finishText() const {
     const auto now = clock_();
     const auto f = live_->forecastAt(now);
     // The hour is the clock's as it is now plus what is left: right even where the clock was set.
+    // Nobody knows it to the minute.
     const auto at = [&](Seconds s) {
+        constexpr std::int64_t kRound = 5 * 60 * 1000;
         const auto left = f.left + (s - f.finish);
-        return words::timeOfDay(now + left.count() * 1000);
+        return words::timeOfDay((now + left.count() * 1000 + kRound / 2) / kRound * kRound);
     };
-    return tr("done %1 (%2–%3)").arg(at(f.finish), at(f.early), at(f.late));
+    if (ended())
+        return tr("Finished at %1").arg(words::timeOfDay(live_->state().lastMs));
+    return tr("Finishes about %1 (%2–%3)").arg(at(f.finish), at(f.early), at(f.late));
 }
 
-QString LiveController::nudge() const {
-    if (!live_ || ended())
-        return {};
-    const auto all =
-        nudges(live_->plan(), live_->session().setting, live_->state(), live_->events(), clock_());
-    return all.empty() ? QString{} : words::fromCore(all.front().text);
+QList<QVariantList> LiveController::hintRows() {
+    QList<QVariantList> rows;
+    if (!live_)
+        return rows;
+    QSet<QString> now;
+    for (const auto& n : nudges(live_->plan(), live_->session().setting, live_->state(),
+                                live_->events(), clock_())) {
+        const QString key = QStringLiteral("%1 %2 %3 %4")
+                                .arg(int(n.kind))
+                                .arg(n.job)
+                                .arg(words::fromCore(n.zone), words::fromCore(n.person));
+        now.insert(key);
+        if (!putAway_.contains(key))
+            rows.push_back({key, words::fromCore(n.text)});
+    }
+    putAway_.intersect(now); // what comes again is said again
+    return rows;
+}
+
+QList<QVariantList> LiveController::peopleRows() const {
+    QList<QVariantList> rows;
+    if (!live_)
+        return rows;
+    const auto letters = people::letters(live_->session().setting.helpers);
+    const auto told = [](const Task* t) {
+        if (!t)
+            return QString{};
+        return t->zone.empty()
+                   ? words::shortTask(t->kind)
+                   : QStringLiteral("%1 %2").arg(words::zone(t->zone), words::zoneTask(t->kind));
+    };
+    int mark = 0;
+    for (const auto& p : live_->turns().whoWaitsForWhat()) {
+        QString now, next;
+        using Doing = PersonNow::Doing;
+        switch (p.doing) {
+        case Doing::away:
+            now = tr("not here");
+            break;
+        case Doing::onBreak:
+            now = tr("on a break");
+            next = told(p.task);
+            break;
+        case Doing::works:
+            now = told(p.task);
+            next = told(p.next);
+            break;
+        case Doing::waits:
+            now = words::fromCore(p.waitsFor);
+            next = told(p.task);
+            break;
+        case Doing::done:
+            now = tr("all done");
+            break;
+        }
+        rows.push_back({letters[mark], mark, words::fromCore(p.person), now, next,
+                        p.doing != Doing::away, p.doing == Doing::waits});
+        ++mark;
+    }
+    return rows;
 }
 
 QList<QVariantList> LiveController::noteRows() const {
@@ -113,8 +234,11 @@ QString LiveController::undoText() const {
         return words::fromCore(e->person);
     case EventKind::pinsFound:
     case EventKind::pinsBack:
+    case EventKind::pinsInBox:
     case EventKind::pinsCounted:
         return tr("the count");
+    case EventKind::zoneAgain:
+        return tr("%1 again").arg(words::zone(e->zone));
     case EventKind::note:
         return tr("the note");
     case EventKind::sessionEnded:

@@ -5,6 +5,8 @@
 #include "view/base/words.h"
 #include "view/table/step_words.h"
 
+#include <algorithm>
+
 using namespace bastewright;
 
 StepCard::StepCard(LiveController* live, TableBoard* board, QObject* parent)
@@ -25,16 +27,12 @@ void StepCard::refresh() {
     how_.clear();
     caution_.clear();
     lines_.clear();
+    toRedo_.clear();
     known_ = moves_ = asks_ = false;
     sides_.setRows({});
     const auto* live = live_->live();
-    const auto id = words::toCore(board_->step());
-    const Task* task = nullptr;
-    if (live)
-        for (const auto& t : live->plan().tasks)
-            if (t.id == id && t.job == board_->quilt())
-                task = &t;
-    if (task) {
+    const Task* task = live ? live->task(words::toCore(board_->step())) : nullptr;
+    if (task && task->job == board_->quilt()) {
         const auto quilt = std::size_t(task->job);
         describe(*task, live->plan().quilts[quilt], live->session().jobs[quilt]);
         ask(*task);
@@ -56,7 +54,7 @@ void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job)
     const Pass* pass = findPass(plan, task.pass);
     if (!pass)
         return;
-    lines_ = step_words::lines(task.kind, plan.surface, *pass, unit);
+    lines_ = step_words::lines(task.kind, job.basting.with, plan.surface, *pass, unit);
     if (step_words::compares(task.kind))
         sides_.setRows(step_words::sides(plan.surface, *pass, unit));
 }
@@ -72,8 +70,22 @@ void StepCard::ask(const Task& task) {
                         : *answer ? QStringLiteral("yes")
                                   : QStringLiteral("no")});
     }
+    const bool isNotYet = std::any_of(
+        rows.begin(), rows.end(), [](const auto& row) { return row[3] == QLatin1String("no"); });
+    if (isNotYet && task.kind == TaskKind::checkUnderside)
+        for (const auto& zone : live_->live()->plan().quilts[std::size_t(task.job)].zones)
+            if (zone.pass == task.pass && !zone.points.empty() &&
+                live_->live()->state().zones.at({task.job, zone.id}).state == ZoneState::closed)
+                toRedo_ << words::fromCore(zone.id);
     asks_ = !rows.isEmpty() && !allAnsweredYes(live_->live()->state(), task);
     checks_.setRows(std::move(rows));
+}
+
+void StepCard::redo(const QString& zone) {
+    Event event;
+    event.job = board_->quilt();
+    event.zone = words::toCore(zone);
+    live_->report(EventKind::zoneAgain, std::move(event));
 }
 
 void StepCard::answer(const QString& check, bool yes) {

@@ -25,6 +25,9 @@ class StepCard : public QObject {
     Q_PROPERTY(TableRows* sides READ sides CONSTANT)
     /// What is asked: check, question, cure, answer ("", "yes", "no").
     Q_PROPERTY(TableRows* checks READ checks CONSTANT)
+    /// Zones that a 'not yet' may be about: those of the pass that are closed, where the check is
+    /// answered so.
+    Q_PROPERTY(QStringList toRedo READ toRedo NOTIFY changed)
     /// Something asked is not answered yes yet.
     Q_PROPERTY(bool asks READ asks NOTIFY changed)
 
@@ -41,10 +44,13 @@ public:
     int pass() const { return pass_; }
     TableRows* sides() { return &sides_; }
     TableRows* checks() { return &checks_; }
+    QStringList toRedo() const { return toRedo_; }
     bool asks() const { return asks_; }
 
     /// Reports an answer to one of the checks.
     Q_INVOKABLE void answer(const QString& check, bool yes);
+    /// The zone has to be closed once more.
+    Q_INVOKABLE void redo(const QString& zone);
 
 signals:
     void changed();
@@ -58,7 +64,7 @@ private:
     LiveController* live_;
     TableBoard* board_;
     QString title_, how_, caution_;
-    QStringList lines_;
+    QStringList lines_, toRedo_;
     bool known_ = false, moves_ = false, asks_ = false;
     int pass_ = 1;
     TableRows sides_, checks_;

@@ -47,6 +47,26 @@ QStringList beyondLines(const Pass& pass) {
     return out;
 }
 
+/// Common practice; labels and local rules come before it.
+QStringList cautions(Basting::With with) {
+    QStringList out{
+        Text::tr("Check that the legs of the tables are locked. Nobody climbs on a table."),
+        Text::tr("Children and pets stay out, nobody walks barefoot."),
+        Text::tr("Lift together, on one person's count, and only as much as is easy.")};
+    if (with == Basting::With::pins)
+        out << Text::tr(
+                   "Pins stay in the dish, never in the mouth. What falls is picked up at once.")
+            << Text::tr(
+                   "The magnet for sweeping is kept away from medical implants and electronics.");
+    else
+        out << Text::tr("One pair of hands on the iron, its cord off the walkway, off and upright "
+                        "at breaks.")
+            << Text::tr("Follow the label of web and batting: some melt.");
+    out << Text::tr("Cutters closed when they are put down.")
+        << Text::tr("Labels of products, the house's rules and a doctor's advice come first.");
+    return out;
+}
+
 QStringList rollLines(const Pass& pass, Unit unit) {
     QStringList out;
     for (const auto& roll : pass.rolls) {
@@ -70,13 +90,16 @@ QStringList rollLines(const Pass& pass, Unit unit) {
 
 } // namespace
 
-QStringList lines(TaskKind kind, const SurfacePlan& surface, const Pass& pass, Unit unit) {
+QStringList lines(TaskKind kind, Basting::With with, const SurfacePlan& surface, const Pass& pass,
+                  Unit unit) {
     QStringList out;
     const auto add = [&out](const QString& line) {
         if (!line.isEmpty())
             out << line;
     };
     const bool first = kind == TaskKind::layBacking;
+    if (kind == TaskKind::setUp)
+        out += cautions(with);
     if (kind == TaskKind::shift) {
         if (pass.liftPeople > 1)
             add(Text::tr("%1 people move it, about %2 kg")
@@ -127,8 +150,10 @@ QList<QVariantList> sides(const SurfacePlan& surface, const Pass& pass, Unit uni
 
 QString question(Check check, Unit unit) {
     switch (check) {
+    case Check::cautions:
+        return Text::tr("Has everybody heard this?");
     case Check::palmGlides:
-        return Text::tr("A palm glides over the top, no ripple ahead?");
+        return Text::tr("Does your palm glide over it without pushing up a ripple?");
     case Check::underside:
         return Text::tr("The underside is flat, and caught all over?");
     case Check::spare:
@@ -140,6 +165,8 @@ QString question(Check check, Unit unit) {
 
 QString cure(Check check) {
     switch (check) {
+    case Check::cautions:
+        return Text::tr("Read it out before anybody begins.");
     case Check::palmGlides:
         return Text::tr("Smooth again from the basted part outwards; open what stands in the way "
                         "and close it afterwards.");

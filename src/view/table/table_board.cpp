@@ -1,10 +1,10 @@
 #include "view/table/table_board.h"
 
+#include "session/pass_tiles.h"
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
 
 #include <algorithm>
-#include <set>
 
 using namespace bastewright;
 
@@ -24,17 +24,14 @@ QString stateName(ZoneState state) {
     return {};
 }
 
-int indexOf(const std::set<Length>& lines, Length at) {
-    return int(std::distance(lines.begin(), lines.find(at)));
-}
-
 } // namespace
 
 TableBoard::TableBoard(LiveController* live, QObject* parent)
     : QObject{parent}
     , live_{live}
     , zones_{{"zone", "column", "row", "points", "stage", "letter", "mark", "person", "verb",
-              "ready"}} {
+              "ready"}}
+    , callsAhead_{{"call", "name"}} {
     connect(live_, &LiveController::changed, this, &TableBoard::refresh);
 }
 
@@ -52,11 +49,11 @@ void TableBoard::setQuilt(int quilt) {
     refresh();
 }
 
-int TableBoard::quarter() const {
+const QuiltPlan* TableBoard::plan() const {
     const auto* live = live_->live();
-    const bool along = live && std::size_t(quilt_) < live->plan().quilts.size() &&
-                       live->plan().quilts[std::size_t(quilt_)].surface.quiltLengthAlongLength;
-    return (turn_ + (along ? 3 : 0)) % 4;
+    return live && std::size_t(quilt_) < live->plan().quilts.size()
+               ? &live->plan().quilts[std::size_t(quilt_)]
+               : nullptr;
 }
 
 void TableBoard::setTurn(int turn) {
@@ -91,154 +88,140 @@ QString TableBoard::passText() const {
         .arg(live->plan().quilts[std::size_t(quilt_)].passes.size());
 }
 
-Side TableBoard::sideAt(int place) const {
-    // Clockwise from the top, before any turn.
-    constexpr std::array around{Side::head, Side::right, Side::foot, Side::left};
-    return around[std::size_t((place - quarter() + 4) % 4)];
-}
-
 QStringList TableBoard::edges() const {
     QStringList out;
-    for (int place = 0; place < 4; ++place) {
-        const Side side = sideAt(place);
+    for (const Side side : around_)
         out << (isAcross(side) ? words::side(side) : QString{});
-    }
     return out;
 }
 
 QList<bool> TableBoard::walls() const {
     QList<bool> out(4, false);
-    const auto* live = live_->live();
-    if (!live || std::size_t(quilt_) >= live->plan().quilts.size())
-        return out;
-    const auto& closed = live->plan().quilts[std::size_t(quilt_)].surface.closed;
-    for (int place = 0; place < 4; ++place)
-        out[place] = std::find(closed.begin(), closed.end(), sideAt(place)) != closed.end();
+    if (const auto* quilt = plan())
+        for (int place = 0; place < 4; ++place)
+            out[place] = std::ranges::find(quilt->surface.closed, around_[std::size_t(place)]) !=
+                         quilt->surface.closed.end();
     return out;
 }
 
 void TableBoard::refresh() {
     if (!following_)
         return;
-    if (live_->live() && std::size_t(quilt_) >= live_->live()->plan().quilts.size())
+    if (live_->live() && !plan())
         quilt_ = 0;
-    layTiles();
-    findStep();
-    emit changed();
-}
-
-void TableBoard::layTiles() {
-    QList<QVariantList> out;
     columns_ = rows_ = 1;
-    const auto* live = live_->live();
-    if (live && std::size_t(quilt_) < live->plan().quilts.size()) {
-        const auto& plan = live->plan().quilts[std::size_t(quilt_)];
-        const auto& helpers = live->session().setting.helpers;
-        const auto letters = people::letters(helpers);
-        const bool pins =
-            live->session().jobs[std::size_t(quilt_)].basting.with == Basting::With::pins;
-        std::set<Length> xs, ys;
-        for (const auto& zone : plan.zones)
-            if (zone.pass == pass()) {
-                xs.insert(zone.area.x0);
-                ys.insert(zone.area.y0);
-            }
-        const int across = int(xs.size()), down = int(ys.size());
-        const int turn = quarter();
-        columns_ = std::max(1, turn % 2 == 0 ? across : down);
-        rows_ = std::max(1, turn % 2 == 0 ? down : across);
-        for (const auto& zone : plan.zones) {
-            if (zone.pass != pass())
-                continue;
-            const int c = indexOf(xs, zone.area.x0), r = indexOf(ys, zone.area.y0);
-            const int column = turn == 0   ? c
-                               : turn == 1 ? down - 1 - r
-                               : turn == 2 ? across - 1 - c
-                                           : r;
-            const int row = turn == 0   ? r
-                            : turn == 1 ? c
-                            : turn == 2 ? down - 1 - r
-                                        : across - 1 - c;
-            const auto found = live->state().zones.find({quilt_, zone.id});
-            const auto state = found == live->state().zones.end() ? ZoneLive{} : found->second;
-            const auto tick = live->nextTick(quilt_, zone.id);
-            const auto who = live_->whoseTurn(quilt_, zone.id);
-            const auto at = std::find_if(helpers.begin(), helpers.end(),
-                                         [&](const Helper& h) { return h.name == who; });
-            const int mark = at == helpers.end() ? -1 : int(at - helpers.begin());
-            const QString verb =
-                !tick                            ? QString{}
-                : *tick == EventKind::zoneDotted ? tr("dots below")
-                : *tick == EventKind::zoneOpened ? (pins ? tr("pins in") : tr("dots above"))
-                : *tick == EventKind::zoneClosed ? (pins ? tr("close") : tr("press"))
-                                                 : tr("press back");
-            out.push_back({words::fromCore(zone.id), column, row, int(zone.points.size()),
-                           stateName(state.state), mark < 0 ? QString{} : letters[mark], mark,
-                           words::fromCore(who), verb, tick.has_value()});
-        }
-    }
-    zones_.setRows(std::move(out));
-}
-
-void TableBoard::findStep() {
     step_.clear();
     stepText_.clear();
     stepWho_.clear();
     caution_.clear();
-    stepReady_ = finished_ = false;
-    const auto* live = live_->live();
-    if (!live || std::size_t(quilt_) >= live->plan().quilts.size())
-        return;
-    const auto& state = live->state();
-    if (state.ended) {
+    call_.clear();
+    nextCall_.clear();
+    stepReady_ = stepHeld_ = stepAsksAgain_ = finished_ = false;
+    if (plan()) {
+        const Turns turns = live_->live()->turns();
+        layTiles(turns);
+        findStep(turns);
+        findCall(turns);
+    } else {
+        zones_.setRows({});
+        callsAhead_.setRows({});
+    }
+    emit changed();
+}
+
+void TableBoard::layTiles(const Turns& turns) {
+    const auto& live = *live_->live();
+    const auto& helpers = live.session().setting.helpers;
+    const auto letters = people::letters(helpers);
+    const auto tiles = tilesOf(*plan(), pass(), turn_);
+    columns_ = tiles.columns;
+    rows_ = tiles.rows;
+    around_ = tiles.around;
+    QList<QVariantList> out;
+    for (const auto& tile : tiles.tiles) {
+        const Zone& zone = *tile.zone;
+        const auto found = live.state().zones.find({quilt_, zone.id});
+        const auto state = found == live.state().zones.end() ? ZoneLive{} : found->second;
+        const auto answer = turns.mayTick({.job = quilt_, .zone = zone.id});
+        const auto tick = live.nextTick(quilt_, zone.id);
+        const auto hands = turns.whoseTurn(quilt_, zone.id);
+        const auto at = hands.empty() ? helpers.end()
+                                      : std::ranges::find(helpers, hands.front(), &Helper::name);
+        const int mark = at == helpers.end() ? -1 : int(at - helpers.begin());
+        out.push_back({words::fromCore(zone.id), tile.column, tile.row, int(zone.points.size()),
+                       stateName(state.state), mark < 0 ? QString{} : letters[mark], mark,
+                       hands.empty() ? QString{} : words::fromCore(hands.front()),
+                       tick ? words::tick(*tick, turns.withDots(quilt_)) : QString{},
+                       answer.counts()});
+    }
+    zones_.setRows(std::move(out));
+}
+
+void TableBoard::findStep(const Turns& turns) {
+    const auto& live = *live_->live();
+    if (live.state().ended) {
         finished_ = true;
         stepText_ = tr("The session has ended");
         return;
     }
-    const auto lastPass = live->plan().quilts[std::size_t(quilt_)].passes.size();
-    const bool released = state.released.contains({quilt_, pass()});
-    const Task* next = nullptr;
-    const auto open = openSteps(live->plan(), state, quilt_);
-    for (const auto& task : open) {
-        const bool last = task.kind == TaskKind::handOver || task.kind == TaskKind::turnOver;
-        if (last ? released && pass() == int(lastPass) : task.pass <= pass()) {
-            next = &task;
-            break;
-        }
-    }
-    if (!next && !released) {
+    const auto next = turns.mainStep(quilt_);
+    if (!next)
+        return;
+    stepReady_ = next->ready;
+    stepAsksAgain_ = next->asksAgain;
+    switch (next->kind) {
+    case NextStep::Kind::release:
         step_ = QStringLiteral("release");
-        stepReady_ = live->releaseBlockedBy(quilt_, pass()).empty();
-        stepText_ = pass() == int(lastPass) ? tr("The last pass is good")
-                                            : tr("Pass %1 is good: next pass").arg(pass());
-        caution_ = stepReady_ ? QString{} : tr("Zones are still to be done.");
-        return;
-    }
-    if (!next) {
-        finished_ = true;
+        stepHeld_ = true;
+        stepText_ =
+            std::size_t(next->pass) == plan()->passes.size()
+                ? tr("The last pass is finished")
+                : tr("Pass %1 is finished: start pass %2").arg(next->pass).arg(next->pass + 1);
+        break;
+    case NextStep::Kind::end:
         step_ = QStringLiteral("end");
-        stepReady_ = true;
+        stepHeld_ = finished_ = true;
         stepText_ = tr("End the session");
-        return;
+        break;
+    default:
+        step_ = words::fromCore(next->task);
+        if (const Task* task = live.task(next->task)) {
+            stepText_ = words::task(task->kind);
+            caution_ = words::caution(task->kind);
+        }
+        stepWho_ = people::atAGlance(next->people, live.session().setting.helpers);
     }
-    step_ = words::fromCore(next->id);
-    stepText_ = words::task(next->kind);
-    caution_ = words::caution(next->kind);
-    stepReady_ = mayStart(*next, state);
-    if (!stepReady_) {
-        const auto waits =
-            std::count_if(next->after.begin(), next->after.end(),
-                          [&](const auto& id) { return !state.doneTasks.contains(id); });
-        caution_ =
-            waits == 1 ? tr("Waits for one more tick.") : tr("Waits for %1 more ticks.").arg(waits);
+    if (!stepReady_)
+        caution_ = words::fromCore(next->waits);
+}
+
+void TableBoard::findCall(const Turns& turns) {
+    const auto now = turns.call(quilt_);
+    QList<QVariantList> ahead;
+    if (!live_->ended()) {
+        call_ = now.toRelease  ? tr("Pass %1 is finished").arg(now.pass)
+                : now.finished ? tr("All is done")
+                               : words::call(now.now);
+        if (now.next)
+            nextCall_ = words::call(*now.next);
+        std::vector<Call> listed;
+        for (const auto& event : turns.upTo(quilt_, Call::check)) {
+            const Call call = event.kind == EventKind::stepDone
+                                  ? callOf(live_->live()->task(event.task)->kind)
+                                  : callAt(event.kind, turns.withDots(quilt_));
+            if (std::ranges::find(listed, call) == listed.end())
+                listed.push_back(call);
+        }
+        std::ranges::stable_sort(listed, {}, orderOf);
+        for (const Call call : listed)
+            ahead.push_back({int(call), words::call(call)});
     }
-    stepWho_ = people::atAGlance(next->people, live->session().setting.helpers);
+    callsAhead_.setRows(std::move(ahead));
 }
 
 bool TableBoard::shiftNow() const {
-    const auto* live = live_->live();
     return stepReady_ && step_ == QLatin1String("release") &&
-           std::size_t(pass()) < live->plan().quilts[std::size_t(quilt_)].passes.size();
+           std::size_t(pass()) < plan()->passes.size();
 }
 
 void TableBoard::doStep() {

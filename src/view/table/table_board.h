@@ -2,6 +2,8 @@
 
 #include "view/table/live_controller.h"
 
+#include <array>
+
 /// The pass on the table as tiles and steps: what is tapped during a session.
 class TableBoard : public QObject {
     Q_OBJECT
@@ -20,13 +22,22 @@ class TableBoard : public QObject {
     /// At which of the same four places nobody can stand.
     Q_PROPERTY(QList<bool> walls READ walls NOTIFY changed)
     Q_PROPERTY(TableRows* zones READ zones CONSTANT)
+    /// The call in force and the one after it; empty where there is none.
+    Q_PROPERTY(QString call READ call NOTIFY changed)
+    Q_PROPERTY(QString nextCall READ nextCall NOTIFY changed)
+    /// The calls of the pass that are not behind, each with its number: `call`, `name`.
+    Q_PROPERTY(TableRows* callsAhead READ callsAhead CONSTANT)
     Q_PROPERTY(QString step READ step NOTIFY changed)
     Q_PROPERTY(QString stepText READ stepText NOTIFY changed)
     Q_PROPERTY(QString stepWho READ stepWho NOTIFY changed)
     Q_PROPERTY(QString caution READ caution NOTIFY changed)
     Q_PROPERTY(bool stepReady READ stepReady NOTIFY changed)
-    /// The pass on the table is good and another follows: time to shift.
+    /// One of its questions was answered 'not yet' and may be answered again.
+    Q_PROPERTY(bool stepAsksAgain READ stepAsksAgain NOTIFY changed)
+    /// The pass on the table is finished and another follows: time to move the quilt.
     Q_PROPERTY(bool shiftNow READ shiftNow NOTIFY changed)
+    /// What comes cannot be taken for a mere tick (the release of a pass, the end): it is held.
+    Q_PROPERTY(bool stepHeld READ stepHeld NOTIFY changed)
     Q_PROPERTY(bool finished READ finished NOTIFY changed)
 
 public:
@@ -55,6 +66,11 @@ public:
     QString caution() const { return caution_; }
     bool stepReady() const { return stepReady_; }
     bool shiftNow() const;
+    bool stepAsksAgain() const { return stepAsksAgain_; }
+    bool stepHeld() const { return stepHeld_; }
+    QString call() const { return call_; }
+    QString nextCall() const { return nextCall_; }
+    TableRows* callsAhead() { return &callsAhead_; }
     /// Everything of this quilt is done.
     bool finished() const { return finished_; }
 
@@ -67,16 +83,16 @@ signals:
     void changed();
 
 private:
-    /// Quarter turns of the quilt as drawn: 0 has its head at the top.
-    int quarter() const;
-    /// The quilt's side at a place: 0 top, 1 right, 2 bottom, 3 left.
-    bastewright::Side sideAt(int place) const;
-    void layTiles();
-    void findStep();
+    const bastewright::QuiltPlan* plan() const;
+    void layTiles(const bastewright::Turns& turns);
+    void findStep(const bastewright::Turns& turns);
+    void findCall(const bastewright::Turns& turns);
 
     LiveController* live_;
     int quilt_ = 0, turn_ = 0, columns_ = 1, rows_ = 1;
-    TableRows zones_;
-    QString step_, stepText_, stepWho_, caution_;
-    bool stepReady_ = false, finished_ = false, following_ = true;
+    std::array<bastewright::Side, 4> around_{};
+    TableRows zones_, callsAhead_;
+    QString step_, stepText_, stepWho_, caution_, call_, nextCall_;
+    bool stepReady_ = false, stepHeld_ = false, stepAsksAgain_ = false, finished_ = false,
+         following_ = true;
 };

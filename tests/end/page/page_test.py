@@ -16,7 +16,7 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "window"))
-from window_test import Display, Program, demo_at_the_table, events  # noqa: E402
+from window_test import Display, Program, demo_at_the_table, events, up_to_pinning  # noqa: E402
 
 
 class Phone:
@@ -51,8 +51,7 @@ def main(executable):
     with tempfile.TemporaryDirectory() as home, Display() as display:
         program = Program(executable, display, home)
         demo_at_the_table(program)
-        for _ in range(4):
-            program.tap("step")
+        up_to_pinning(program)
         program.tap("more")
         program.tap("phones")
         assert program.internet() == [], "nothing listens before it is switched on"
@@ -87,6 +86,11 @@ def main(executable):
         _, table = phone.ask("GET", "/table?after=" + table["at"])
         now = next(z for z in table["quilts"][0]["zones"] if z["zone"] == zone["zone"])
         assert now["stage"] == "open", now
+        assert not now["ready"], "closing has to wait for everybody"
+        undo = {"id": str(uuid.uuid4()), "person": zone["hands"][0]}
+        assert phone.ask("POST", "/undo", undo)[0] == 200
+        assert phone.ask("POST", "/tick", tick | {"id": str(uuid.uuid4())})[0] == 200
+        _, table = phone.ask("GET", "/table?after=x&who=" + zone["hands"][0])
 
         program.tap("phoneSheetClose")
         free = next(z["zone"] for z in table["quilts"][0]["zones"] if z["stage"] == "waiting")

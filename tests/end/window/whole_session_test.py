@@ -37,6 +37,16 @@ class Player:
                 return True  # a busy machine: the tap before has only now been answered
             if "yes-palm-glides" in self.program.look():
                 self.answer()
+            elif "yes-cautions" in self.program.look():
+                self.program.tap("yes-cautions")
+                self.program.tap("stepSheetDone")
+            time.sleep(0.2)
+            return True
+        if "holdStep" in names:  # tapped twice, slowly, for held
+            self.program.tap("holdStep")
+            time.sleep(0.7)
+            if "holdStep" in self.program.look():
+                self.program.tap("holdStep")
             return True
         now = zones(self.program)
         if now != self.pass_zones:
@@ -70,7 +80,9 @@ def main(executable):
         told = kinds(home)
         assert told["zone-opened"] == told["zone-closed"] > 0, told
         assert told["check-answered"] >= 4, told
-        program.tap("step")  # the end
+        program.tap("holdStep")  # the end
+        time.sleep(0.7)
+        program.tap("holdStep")
         end = time.monotonic() + 10
         while not kinds(home)["session-ended"]:
             assert time.monotonic() < end, "the session did not end"

@@ -1,6 +1,11 @@
+#include "job/job_json.h"
 #include "page/page_server.h"
+#include "page/what_guests_see.h"
+#include "plan/plan_json.h"
+#include "unit/session/table_cases.h"
 #include "unit/view/qt_application.h"
 #include "unit/view/small_table.h"
+#include "view/base/words.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -111,7 +116,7 @@ struct AtThePage : testing::Test {
             std::move(Library::open(folder.filePath("l.sqlite").toStdString()).value().library));
         live.emplace(&*library, [this] { return wall += 1000; });
         const auto job = library->addJob("Knots", "{}").value();
-        EXPECT_TRUE(live->start(job, made::small()));
+        EXPECT_TRUE(live->start(job, ::made::small()));
         live->stepDone(0, "lay");
         server.emplace(&*live, [this] { return steady; });
         const QString why = server->open(QHostAddress::LocalHost, 0);
@@ -120,6 +125,15 @@ struct AtThePage : testing::Test {
     ~AtThePage() override {
         server.reset();
         spdlog::set_default_logger(usual);
+    }
+    /// A session in one of the situations of the table.
+    void take(const made::Situation& at) {
+        const auto job = library->addJob("Harbour Lights", "{}").value();
+        const auto id =
+            library->startSession(job, {writeSession(at.session), writePlan(at.plan)}).value();
+        for (const auto& event : at.events)
+            ASSERT_TRUE(library->append(id, event));
+        EXPECT_TRUE(live->resume(id)) << live->problem().toStdString();
     }
     Phone phone() { return Phone{server->host()}; }
     std::size_t stored() const { return library->events(live->id())->size(); }
@@ -221,6 +235,96 @@ TEST_F(AtThePage, TwoDevicesAtOneZoneConverge) {
     EXPECT_EQ(live->live()->state().zones.at({0, "A1"}).state, ZoneState::open);
     EXPECT_EQ(stageOf(one.ask("/table").json(), "A1"), "open");
     EXPECT_EQ(one.ask("/table").body, two.ask("/table").body);
+}
+
+TEST_F(AtThePage, EveryTickOfTheTableOfSituationsIsAnsweredAsOnTheTablet) {
+    int asked = 0;
+    for (const auto& c : made::cases()) {
+        const auto tap = made::tapOf(c.tap);
+        // Only those made on a phone; a session that is taken up begins.
+        if (!tap.meant || c.why == TapAnswer::Why::notStarted)
+            continue;
+        ++asked;
+        server.reset();
+        live->close();
+        take(made::situation(c.when));
+        server.emplace(&*live, [this] { return steady += 1000; });
+        ASSERT_TRUE(server->open(QHostAddress::LocalHost, 0).isEmpty());
+        auto guest = phone();
+        ASSERT_TRUE(guest.join(server->guests().code()));
+        const auto before = stored();
+        const auto reply =
+            guest.tell("/tick", tickOf(words::fromCore(tap.zone), words::fromCore(tap.person),
+                                       words::fromCore(name(*tap.meant))));
+        using Why = TapAnswer::Why;
+        const int status = c.why == Why::counts      ? 200
+                           : c.why == Why::unknown   ? 404
+                           : c.why == Why::notTheirs ? 403
+                                                     : 409;
+        EXPECT_EQ(reply.status, status) << c.when << ": " << c.tap;
+        EXPECT_EQ(reply.told().toStdString(), c.said) << c.when << ": " << c.tap;
+        EXPECT_EQ(stored(), before + (c.why == Why::counts)) << c.when << ": " << c.tap;
+    }
+    EXPECT_GE(asked, 20);
+}
+
+TEST_F(AtThePage, WhatIsShownReadyIsWhatTheSessionLets) {
+    for (const auto& name : made::situations()) {
+        if (name == "not begun") // begins where it is taken up
+            continue;
+        live->close();
+        take(made::situation(name));
+        const auto seen = whatGuestsSee(*live);
+        const auto turns = live->live()->turns();
+        const auto quilt = seen["quilts"][0].toObject();
+        for (const auto z : quilt["zones"].toArray()) {
+            const auto zone = z.toObject();
+            EXPECT_EQ(zone["ready"].toBool(),
+                      turns.mayTick({.zone = zone["zone"].toString().toStdString()}).counts())
+                << name << ": " << zone["zone"].toString().toStdString();
+        }
+        EXPECT_FALSE(quilt["call"].toString().isEmpty()) << name;
+        for (const auto p : seen["people"].toArray())
+            EXPECT_FALSE(p.toObject()["now"].toString().isEmpty()) << name;
+    }
+}
+
+TEST_F(AtThePage, OnesOwnLastTickCanBeTakenBackWhileItsCallIsInForce) {
+    auto guest = phone();
+    ASSERT_TRUE(guest.join(server->guests().code()));
+    const auto backOf = [](const QString& person) {
+        return QJsonObject{{"id", QUuid::createUuid().toString(QUuid::WithoutBraces)},
+                           {"person", person}};
+    };
+    EXPECT_EQ(guest.tell("/undo", backOf("Ada")).status, 409) << "there is no tick yet";
+    ASSERT_EQ(guest.tell("/tick", tickOf("A1", "Ada")).status, 200);
+    live->tick(0, "B1"); // Bo's, on the tablet
+    live->takeBack(0, "B1");
+    const auto back = backOf("Ada");
+    EXPECT_EQ(guest.tell("/undo", back).status, 200);
+    EXPECT_EQ(guest.tell("/undo", back).status, 200) << "the same once more is harmless";
+    EXPECT_EQ(live->live()->state().zones.at({0, "A1"}).state, ZoneState::waiting);
+    ASSERT_EQ(guest.tell("/tick", tickOf("A1", "Ada")).status, 200);
+    live->tick(0, "B1");
+    const auto late = guest.tell("/undo", backOf("Ada"));
+    EXPECT_EQ(late.status, 409) << "hands are off: closing comes next";
+    EXPECT_EQ(late.told(), "The next call has come. Tell the person at the tablet.");
+    EXPECT_EQ(guest.tell("/undo", backOf("Mallory")).status, 403);
+    EXPECT_EQ(guest.tell("/undo", {}).status, 400);
+}
+
+TEST_F(AtThePage, TheTabletKnowsWhoFollows) {
+    auto guest = phone();
+    ASSERT_TRUE(guest.join(server->guests().code()));
+    guest.ask("/table");
+    EXPECT_TRUE(server->following().isEmpty()) << "nobody is chosen yet";
+    guest.ask("/table?who=Ada");
+    EXPECT_EQ(server->following(), QStringList{"Ada"});
+    guest.ask("/table?who=Mallory");
+    EXPECT_TRUE(server->following().isEmpty()) << "no helper of that name";
+    guest.ask("/table?who=Bo");
+    steady += Guests::kFollowsMs + 1;
+    EXPECT_TRUE(comes([&] { return server->following().isEmpty(); })) << "gone for long enough";
 }
 
 TEST_F(AtThePage, WhatIsNotOnesOwnWorkIsRefused) {

@@ -61,12 +61,13 @@ private:
     std::vector<Event> events_;
 };
 
-TEST_F(Answers, ThreeThingsAreAskedBeforeAPassIsLetGoAndNothingElsewhere) {
+TEST_F(Answers, ThreeThingsAreAskedBeforeAPassIsLetGoAndCautionsAreReadBeforeAnything) {
     EXPECT_THAT(checksOf(TaskKind::checkUnderside),
                 ElementsAre(Check::palmGlides, Check::underside, Check::spare));
     for (const auto kind : {TaskKind::smooth, TaskKind::shift, TaskKind::layTop, TaskKind::cool})
         EXPECT_THAT(checksOf(kind), IsEmpty());
-    for (const Check c : checksOf(TaskKind::checkUnderside))
+    EXPECT_THAT(checksOf(TaskKind::setUp), ElementsAre(Check::cautions));
+    for (const Check c : {Check::cautions, Check::palmGlides, Check::underside, Check::spare})
         EXPECT_EQ(checkNamed(name(c)), c);
     EXPECT_FALSE(checkNamed("weather"));
 }

@@ -52,13 +52,41 @@ TEST(Pins, CountedBackAndFinishedLeaveTheMissingOnes) {
     EXPECT_EQ(counted(r).missing, 0);
 }
 
-TEST(Pins, ReportedMissingFromTheBoxAreMissingAtOnce) {
+TEST(Pins, ABoxThatHoldsFewerThanWasSaidIsShortAndNothingIsLost) {
     Reporter r;
-    r.start().count(EventKind::pinsFound, -1);
+    r.start().count(EventKind::pinsFound, -70);
+    EXPECT_EQ(counted(r).missing, 0);
+    EXPECT_EQ(counted(r).left, 30);
+    EXPECT_EQ(counted(r).shortBy(), 10);
+    EXPECT_EQ(missingPinsNotice(counted(r)), "");
+}
+
+TEST(Pins, OnlyACountOfTheBoxTellsWhatIsLost) {
+    Reporter r;
+    r.start().allOfPassOne().plain(EventKind::sessionEnded); // 20 of 100 in the quilt
+    EXPECT_EQ(counted(r).missing, 0) << "those in the quilt are where they belong";
+    r.count(EventKind::pinsInBox, 79);
     EXPECT_EQ(counted(r).missing, 1);
+    EXPECT_EQ(counted(r).left, 79);
+    EXPECT_EQ(counted(r).stillOut(), 20);
     EXPECT_THAT(missingPinsNotice(counted(r)), HasSubstr("One pin is missing"));
     r.count(EventKind::pinsFound, 1);
-    EXPECT_EQ(missingPinsNotice(counted(r)), "");
+    EXPECT_EQ(counted(r).missing, 0) << "it turned up";
+    EXPECT_EQ(counted(r).left, 80);
+    EXPECT_EQ(counted(r).box, 100);
+    r.count(EventKind::pinsInBox, 85);
+    EXPECT_EQ(counted(r).missing, 0) << "more than was thought";
+    EXPECT_EQ(counted(r).box, 105);
+    r.count(EventKind::pinsInBox, -1);
+    EXPECT_EQ(counted(r).left, 85) << "no such count";
+}
+
+TEST(Pins, CountedOnceTheQuiltIsQuiltedTheSumComesOut) {
+    Reporter r;
+    r.start().allOfPassOne().plain(EventKind::sessionEnded);
+    r.count(EventKind::pinsBack, 20).count(EventKind::pinsInBox, 97);
+    EXPECT_EQ(counted(r).stillOut(), 0);
+    EXPECT_EQ(counted(r).missing, 3);
 }
 
 } // namespace

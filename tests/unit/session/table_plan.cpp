@@ -81,6 +81,60 @@ Plan pinnedPlan() {
     return plan;
 }
 
+Plan calledPlan() {
+    Plan plan;
+    auto& quilt = plan.quilts.emplace_back();
+    quilt.name = "Harbour Lights";
+    quilt.layers.top = {72_in, 40_in};
+    quilt.surface.length = 76_in;
+    quilt.surface.width = 24_in;
+    quilt.passes = {passOf(1, {"p1.A1", "p1.B1", "p1.B2"}), passOf(2, {"p2.A1", "p2.B1"})};
+    quilt.zones = {tenPoints("p1.A1", 1, 0, 0), tenPoints("p1.B1", 1, 1, 0),
+                   tenPoints("p1.B2", 1, 2, 0), tenPoints("p2.A1", 2, 0, 1),
+                   tenPoints("p2.B1", 2, 1, 1)};
+    const std::vector<std::string> both{"Ada", "Bo"};
+    TaskList t;
+    std::vector<std::string> barrier;
+    int now = 0;
+    using enum TaskKind;
+    const auto step = [&](const std::string& id, TaskKind kind, int pass,
+                          const std::vector<std::string>& people) {
+        t.add(id, kind, pass, "", people, now, now + 60, barrier);
+        now += 60;
+        barrier = {id};
+    };
+    const auto zones = [&](TaskKind kind, int pass) {
+        std::vector<std::string> ids;
+        for (const auto& z : quilt.zones)
+            if (z.pass == pass) {
+                const bool ada = zonePlace(z.id) == "A";
+                const auto id = (kind == placeOpen ? "open-" : "close-") + z.id;
+                const int start = now + (zoneTurn(z.id) - 1) * 60;
+                t.add(id, kind, pass, z.id, {ada ? "Ada" : "Bo"}, start, start + 60, barrier);
+                ids.push_back(id);
+            }
+        now += 120;
+        barrier = ids;
+    };
+    for (int pass = 1; pass <= 2; ++pass) {
+        const auto n = "-" + std::to_string(pass);
+        step(pass == 1 ? "set-up" : "move" + n, pass == 1 ? setUp : shift, pass, both);
+        step("backing" + n, layBacking, pass, both);
+        step("clamp" + n, clamp, pass, both);
+        step("batting" + n, layBatting, pass, both);
+        step("top" + n, layTop, pass, both);
+        step("reclamp" + n, reclamp, pass, both);
+        zones(placeOpen, pass);
+        step("smooth" + n, smooth, pass, {"Bo"});
+        zones(closePins, pass);
+        step("check" + n, checkUnderside, pass, {"Ada"});
+    }
+    step("roll-up", handOver, 2, both);
+    plan.tasks = std::move(t.tasks);
+    plan.finish = Seconds{now};
+    return plan;
+}
+
 Plan dottedPlan(bool thick) {
     Plan plan;
     auto& quilt = plan.quilts.emplace_back();
@@ -185,6 +239,19 @@ Reporter& Reporter::person(EventKind kind, const std::string& who) {
 
 Reporter& Reporter::plain(EventKind kind, const std::string& text) {
     add(kind).text = text;
+    return *this;
+}
+
+Reporter& Reporter::answer(const std::string& task, const std::string& check, bool yes) {
+    auto& e = add(EventKind::checkAnswered);
+    e.task = task;
+    e.text = check;
+    e.count = yes ? 1 : 0;
+    return *this;
+}
+
+Reporter& Reporter::abandon(int pass) {
+    add(EventKind::passAbandoned).pass = pass;
     return *this;
 }
 

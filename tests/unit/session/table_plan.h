@@ -20,6 +20,11 @@ Plan pinnedPlan();
 /// again from the back.
 Plan dottedPlan(bool thick = false);
 
+/// Pass by pass by all its calls: set up, lay, clamp, pin, hands off, close, check and move. Pass 1
+/// has the zones A1 (Ada), B1 and B2 (Bo), pass 2 A1 and B1; ids as planned ones have them
+/// ("p1.A1"), steps are called "clamp-1" and the like.
+Plan calledPlan();
+
 /// 13:00; Ada and Bo from the start, Cai from 14:00; 100 pins.
 Session smallSession();
 Setting smallSetting();
@@ -44,6 +49,8 @@ public:
     Reporter& count(EventKind kind, std::int64_t n);
     Reporter& person(EventKind kind, const std::string& who);
     Reporter& plain(EventKind kind, const std::string& text = {});
+    Reporter& answer(const std::string& task, const std::string& check, bool yes);
+    Reporter& abandon(int pass);
     Reporter& wait(int seconds);
     Reporter& until(Seconds at); ///< since the session's start; never back
     Reporter& allOfPassOne();    ///< laid, opened, smoothed, closed and checked, not yet released

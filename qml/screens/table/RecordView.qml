@@ -1,0 +1,163 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Layouts
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// What was done: who, what, when, for how long, how many. To be read, printed, and taken elsewhere.
+Rectangle {
+    id: view
+
+    required property Workroom room
+    property real session: room.live.open ? room.live.sessionId : 0
+
+    readonly property RecordBook book: room.record
+
+    signal closed
+
+    color: Theme.ground
+    onVisibleChanged: {
+        if (visible)
+            book.show(session)
+    }
+
+    component Line: RowLayout {
+        property string left: ""
+        property string middle: ""
+        property string right: ""
+
+        width: list.width
+        spacing: Theme.gap
+
+        TableWords {
+            Layout.preferredWidth: list.width * 0.3
+            text: parent.left
+            font.bold: true
+        }
+        TableWords {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            text: parent.middle
+        }
+        TableWords {
+            Layout.preferredWidth: list.width * 0.3
+            visible: text !== ""
+            text: parent.right
+            color: Theme.quiet
+        }
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: Theme.gap
+
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Theme.gap
+
+            TablePress {
+                objectName: "closeRecord"
+                plain: true
+                glyph: "back"
+                Accessible.name: qsTr("Back")
+                onClicked: view.closed()
+            }
+            Heading {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+                text: qsTr("What was done")
+                font.pixelSize: Theme.tableText
+                elide: Text.ElideRight
+            }
+            TablePress {
+                objectName: "recordPage"
+                glyph: "sheet"
+                Accessible.name: qsTr("Save as a page to print")
+                onClicked: view.book.savePage()
+            }
+            TablePress {
+                objectName: "recordTable"
+                glyph: "save"
+                Accessible.name: qsTr("Save as a table for other programs")
+                onClicked: view.book.saveTable()
+            }
+        }
+        TableNotice {
+            Layout.fillWidth: true
+            text: view.book.message
+            serious: true
+            early: false
+            onDismissed: view.book.forget()
+        }
+        Flickable {
+            id: list
+
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.preferredHeight: 1 // not the height it began with
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+            contentHeight: all.height
+
+            Column {
+                id: all
+
+                width: list.width
+                spacing: Theme.gap
+
+                Repeater {
+                    model: view.book.summary
+
+                    TableWords {
+                        required property string modelData
+
+                        width: all.width
+                        text: modelData
+                    }
+                }
+                Repeater {
+                    model: view.book.people
+
+                    Line {
+                        required property string name
+                        required property string here
+                        required property int zones
+                        required property string pace
+
+                        left: name
+                        middle: zones === 1 ? qsTr("%1, 1 zone closed").arg(here)
+                                            : qsTr("%1, %2 zones closed").arg(here).arg(zones)
+                        right: pace
+                    }
+                }
+                Repeater {
+                    model: view.book.calls
+
+                    Line {
+                        required property int pass
+                        required property string name
+                        required property string took
+                        required property string planned
+
+                        left: qsTr("Pass %1 · %2").arg(pass).arg(name)
+                        middle: took
+                        right: planned === "" ? "" : qsTr("planned %1").arg(planned)
+                    }
+                }
+                Repeater {
+                    model: view.visible ? view.book.lines : null
+
+                    Line {
+                        required property string time
+                        required property string words
+
+                        left: time
+                        middle: words
+                    }
+                }
+            }
+        }
+    }
+}

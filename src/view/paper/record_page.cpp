@@ -1,0 +1,115 @@
+#include "view/paper/record_page.h"
+
+#include "sheets/columns.h"
+#include "sheets/print/paint_pages.h"
+#include "sheets/printable.h"
+#include "view/base/words.h"
+#include "view/paper/record_words.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+using namespace bastewright;
+using namespace bastewright::sheets;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Record)
+};
+
+constexpr int kResolution = 720; // ten to the point
+
+Flow people(const Record& record, double width) {
+    std::vector<std::vector<Cell>> rows;
+    for (const auto& p : record.people)
+        rows.push_back({Cell{isolated(p.name), true}, Cell{words::span(p.here)},
+                        Cell{QString::number(p.zonesOpened)}, Cell{QString::number(p.zonesClosed)},
+                        Cell{record_words::pace(p)}});
+    return table({{Text::tr("Who"), -1},
+                  {Text::tr("At the table"), 90},
+                  {Text::tr("Opened"), 60, true},
+                  {Text::tr("Closed"), 60, true},
+                  {Text::tr("Speed"), 170}},
+                 rows, width);
+}
+
+Flow calls(const Record& record, double width) {
+    std::vector<std::vector<Cell>> rows;
+    for (const auto& c : record.calls)
+        rows.push_back({Cell{Text::tr("Pass %1").arg(c.pass)}, Cell{words::call(c.call), true},
+                        Cell{words::span(c.took)},
+                        Cell{c.planned > Seconds{} ? words::span(c.planned) : QString{}}});
+    return table({{Text::tr("Pass"), 80},
+                  {Text::tr("Call"), -1},
+                  {Text::tr("Took"), 100},
+                  {Text::tr("Planned"), 100}},
+                 rows, width);
+}
+
+Flow pages(const Record& record, const QString& name, double width) {
+    Flow flow{title(Text::tr("What was done"), printable(name), width)};
+    for (const auto& line : record_words::summary(record))
+        flow.push_back(paragraph(line, width));
+    flow.push_back(heading(Text::tr("Who"), width));
+    flow += people(record, width);
+    if (!record.notes.empty()) {
+        flow.push_back(heading(Text::tr("Notes"), width));
+        for (const auto& note : record.notes)
+            flow.push_back(paragraph(
+                Text::tr("%1  %2").arg(words::timeOfDay(note.atMs), isolated(note.text)), width));
+    }
+    flow.push_back(heading(Text::tr("Calls"), width));
+    flow += calls(record, width);
+    flow.push_back(heading(Text::tr("One thing after another"), width));
+    for (const auto& line : record.lines)
+        if (const QString said = record_words::line(line); !said.isEmpty())
+            flow.push_back(
+                paragraph(Text::tr("%1  %2").arg(words::timeOfDay(line.atMs), printable(said)),
+                          width, type::kSmall, 1));
+    return flow;
+}
+
+QByteArray draw(const Record& record, const QString& name, Paper paper) {
+    const auto frame = PageFrame::of(paper);
+    QByteArray pdf;
+    QBuffer buffer{&pdf};
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer{&buffer};
+    writer.setResolution(kResolution);
+    writer.setPageLayout(pageLayout(paper));
+    writer.setTitle(Text::tr("%1: what was done").arg(name));
+    writer.setCreator(QStringLiteral("Bastewright"));
+    QPainter painter;
+    if (!painter.begin(&writer))
+        return {};
+    painter.scale(kResolution / 72.0, kResolution / 72.0);
+    bool first = true;
+    for (const auto& page :
+         paginate(pages(record, name, frame.contentWidth()), frame.contentHeight())) {
+        if (!std::exchange(first, false))
+            writer.newPage();
+        for (const auto& placed : page)
+            if (placed.block.draw)
+                placed.block.draw(painter, {frame.left(), frame.top() + placed.y,
+                                            frame.contentWidth(), placed.block.height});
+    }
+    painter.end();
+    return pdf;
+}
+
+} // namespace
+
+QString writeRecordPage(const Record& record, const QString& title, const QString& path,
+                        Paper paper) {
+    const QByteArray pdf = draw(record, title, paper);
+    if (pdf.isEmpty())
+        return Text::tr("The pages could not be drawn.");
+    QSaveFile file{path};
+    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.commit())
+        return Text::tr("%1 could not be written: %2").arg(path, file.errorString());
+    return {};
+}
