@@ -87,8 +87,8 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
                               .present = state.present,
                               .lastRest = options.lastRest};
     const Session paced = withLearntPaces(session, options);
-    const CrewPlan crew = planRest(paced, out.quilts, pointsOfZones(plan.quilts), situation,
-                                   {.effort = options.effort}, std::move(stop));
+    const CrewPlan crew =
+        planRest(paced, out.quilts, pointsOfZones(plan.quilts), situation, {}, std::move(stop));
     out.tasks.insert(out.tasks.end(), crew.tasks.begin(), crew.tasks.end());
     out.breaks.insert(out.breaks.end(), crew.breaks.begin(), crew.breaks.end());
     out.findings.insert(out.findings.end(), crew.findings.begin(), crew.findings.end());

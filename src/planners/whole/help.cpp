@@ -1,9 +1,10 @@
 #include "planners/whole/help.h"
 
+#include "planners/whole/quilt.h"
 #include "planners/whole/remedy.h"
+#include "planners/whole/ways.h"
 
 #include <array>
-#include <future>
 #include <optional>
 
 namespace bastewright {
@@ -20,6 +21,12 @@ int passesOf(const Plan& plan) {
     return n;
 }
 
+/// Rows of so many points for each that would be needed at least leave free placing hardly anything
+/// to save: with fewer it found at most one in seventy less (docs/computation/points.md).
+constexpr double kRowsAreGood = 1.1;
+/// Advice on more passes than these together would take too long.
+constexpr int kPassesTried = 300;
+
 /// Points wherever they are needed, for all quilts; none where they are already or no point is
 /// saved.
 std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
@@ -29,7 +36,8 @@ std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
     std::vector<PointsPlan> out = points;
     bool fewer = false;
     for (std::size_t i = 0; i < points.size() && !stop.stop_requested(); ++i) {
-        if (session.jobs[i].basting.layout == Basting::Layout::fewest)
+        if (session.jobs[i].basting.layout == Basting::Layout::fewest ||
+            double(points[i].points.size()) < kRowsAreGood * points[i].bound)
             continue;
         PointsPlan free = planPoints(
             session.jobs[i],
@@ -61,30 +69,52 @@ Sentence fewestOf(const std::vector<Job>& jobs, std::size_t fewest, std::size_t 
     return core::says("Fewest points, in no rows: %1, not %2", fewest, now);
 }
 
+/// How a plan ends, without all that does not change it.
+struct Outcome {
+    Seconds finish{};
+    int passes = 0;
+    bool works = false;
+};
+
+Outcome outcomeOf(const Session& session, Groundwork& ground, const WholeOptions& options,
+                  std::stop_token stop) {
+    std::vector<LayerSizes> layers;
+    for (const Job& job : session.jobs)
+        layers.push_back(layerSizes(job));
+    const ChosenWays chosen =
+        chooseWays(session, shareRoom(session, layers, ground.points, ground.layouts), layers,
+                   ground.points, options, std::move(stop), true);
+    Outcome out{.finish = chosen.crew.finish, .works = !chosen.crew.tasks.empty()};
+    for (const QuiltPlan& q : chosen.quilts)
+        out.passes += static_cast<int>(q.passes.size());
+    return out;
+}
+
 } // namespace
 
-std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
-                                const std::vector<PointsPlan>& points, const WholeOptions& options,
-                                std::stop_token stop) {
+std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan, Groundwork& ground,
+                                const WholeOptions& options, std::stop_token stop) {
     std::vector<Help> out;
-    const auto offer = [&](Help::Kind kind, const Sentence& change, const Plan& other) {
-        const Seconds saved = plan.finish - other.finish;
-        const int passes = passesOf(plan) - passesOf(other);
-        if (!other.tasks.empty() && saved >= Seconds{60})
-            out.push_back({kind, change, saved, passes});
+    int tried = 0;
+    const auto offer = [&](Help::Kind kind, const Sentence& change, const Session& other,
+                           Groundwork& its) {
+        if (stop.stop_requested() || tried + passesOf(plan) > kPassesTried)
+            return;
+        tried += passesOf(plan);
+        const Outcome then = outcomeOf(other, its, options, stop);
+        if (const Seconds saved = plan.finish - then.finish;
+            !stop.stop_requested() && then.works && saved >= Seconds{60})
+            out.push_back({kind, change, saved, passesOf(plan) - then.passes});
     };
-    // Takes longest and shares nothing with the others.
-    auto fewest = std::async(std::launch::async,
-                             [&] { return fewestPoints(session, points, options, stop); });
-    for (const Help::Kind kind : kTried) {
-        if (stop.stop_requested())
-            break;
+    for (const Help::Kind kind : kTried)
         if (const auto remedy = remedyOf(kind, session))
-            offer(kind, remedy->words, planAround(remedy->applied(session), points, options, stop));
-    }
-    if (const auto free = fewest.get(); free && !stop.stop_requested())
-        offer(Help::Kind::fewestPoints, fewestOf(session.jobs, count(*free), count(points)),
-              planAround(session, *free, options, stop));
+            offer(kind, remedy->words, remedy->applied(session), ground);
+    if (const bool many = tried + passesOf(plan) > kPassesTried; !many)
+        if (auto free = fewestPoints(session, ground.points, options, stop)) {
+            const Sentence change = fewestOf(session.jobs, count(*free), count(ground.points));
+            Groundwork other{std::move(*free)};
+            offer(Help::Kind::fewestPoints, change, session, other);
+        }
     std::ranges::stable_sort(out, std::greater<>{}, &Help::saved);
     return out;
 }

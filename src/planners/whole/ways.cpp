@@ -22,13 +22,14 @@ class Chooser {
 public:
     Chooser(const Session& session, std::vector<Shared> shared,
             const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-            const WholeOptions& options, std::stop_token stop)
+            const WholeOptions& options, std::stop_token stop, bool outcome)
         : session_{session}
         , shared_{std::move(shared)}
         , layers_{layers}
         , points_{points}
         , options_{options}
-        , stop_{std::move(stop)} {
+        , stop_{std::move(stop)}
+        , outcome_{outcome} {
         for (const Shared& s : shared_)
             places_.push_back(points_[s.job].points);
     }
@@ -52,6 +53,9 @@ public:
             tryOthers(q);
         for (std::size_t q = 0; q < shared_.size() && stops(best_.crew) > 0; ++q)
             tryLessReach(q);
+        if (outcome_)
+            return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
+        best_.crew = planCrew(session_, best_.quilts, places_, {}, stop_);
         tell();
         return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
     }
@@ -70,6 +74,7 @@ private:
     std::vector<std::vector<PlacedPoint>> places_; ///< of each of `shared_`
     const WholeOptions& options_;
     std::stop_token stop_;
+    bool outcome_;
     Attempt best_;
     std::vector<std::pair<std::size_t, Seconds>> laidOut_; ///< of the only quilt: choice, finish
 
@@ -84,7 +89,7 @@ private:
             a.quilts.push_back(
                 layQuilt(session_, s.job, choice, s.surface, layers_[s.job], points_[s.job]));
         }
-        a.crew = planCrew(session_, a.quilts, places_, {.effort = options_.effort}, stop_);
+        a.crew = planCrew(session_, a.quilts, places_, {.range = false, .bound = false}, stop_);
         if (shared_.size() == 1)
             laidOut_.push_back({a.picks.front(), a.crew.finish});
         return a;
@@ -202,8 +207,9 @@ private:
 
 ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
                       const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-                      const WholeOptions& options, std::stop_token stop) {
-    return Chooser{session, std::move(shared), layers, points, options, std::move(stop)}.run();
+                      const WholeOptions& options, std::stop_token stop, bool outcome) {
+    return Chooser{session, std::move(shared), layers, points, options, std::move(stop), outcome}
+        .run();
 }
 
 } // namespace bastewright

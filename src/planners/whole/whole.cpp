@@ -15,15 +15,16 @@ std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions
     return out;
 }
 
-Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
-                const WholeOptions& options, std::stop_token stop) {
+Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& options,
+                std::stop_token stop) {
+    const std::vector<PointsPlan>& points = ground.points;
     Plan plan;
     plan.unit = session.jobs.front().unit;
     std::vector<LayerSizes> layers;
     for (const Job& job : session.jobs)
         layers.push_back(layerSizes(job));
-    ChosenWays chosen =
-        chooseWays(session, shareRoom(session, layers, points), layers, points, options, stop);
+    ChosenWays chosen = chooseWays(session, shareRoom(session, layers, points, ground.layouts),
+                                   layers, points, options, stop);
     for (std::size_t i = 0; i < chosen.shared.size(); ++i) {
         const Shared& shared = chosen.shared[i];
         Findings found;
@@ -52,10 +53,10 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
 }
 
 Plan planWhole(const Session& session, const WholeOptions& options, std::stop_token stop) {
-    const std::vector<PointsPlan> points = planAllPoints(session, options, stop);
-    Plan plan = planAround(session, points, options, stop);
+    Groundwork ground{planAllPoints(session, options, stop)};
+    Plan plan = planAround(session, ground, options, stop);
     if (options.help && !plan.tasks.empty())
-        plan.help = whatWouldHelp(session, plan, points, options, stop);
+        plan.help = whatWouldHelp(session, plan, ground, options, stop);
     return plan;
 }
 

@@ -436,6 +436,20 @@ Good goodPair() {
     return good;
 }
 
+Good goodTwoTables() {
+    constexpr Length kThick = Length::millimetres(13);
+    Good good = goodPlan(Basting::With::dots, kThick);
+    good.session.severalQuilts = true;
+    good.session.setting.room.tables.front().count = 2;
+    good.session.jobs.push_back(good.session.jobs.front());
+    good.plan.quilts.push_back(good.plan.quilts.front());
+    good.plan.quilts.back().surface.number = 2;
+    tasks(good.plan.tasks, 1, Basting::With::dots, true, good.plan.finish);
+    bringSupplies(good.plan, 2, Basting::With::dots);
+    good.reorder();
+    return good;
+}
+
 std::set<std::string> broken(const Good& good) {
     std::set<std::string> out;
     for (const Finding& f : checkPlan(good.session, good.plan))
