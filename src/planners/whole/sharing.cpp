@@ -99,9 +99,12 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
     for (std::size_t job = 0; job < session.jobs.size(); ++job) {
         const auto next = std::ranges::min_element(busyUntil);
         const auto surface = static_cast<std::size_t>(next - busyUntil.begin());
-        const PassRequest request{
-            session.jobs[job],        setting,       layers[job], points[job].points,
-            session.jobs.size() == 1, &memories[job]};
+        const PassRequest request{.job = session.jobs[job],
+                                  .setting = setting,
+                                  .layers = layers[job],
+                                  .points = points[job].points,
+                                  .alone = session.jobs.size() == 1,
+                                  .memory = &memories[job]};
         const std::vector<Arrangement> ways =
             floor ? std::vector{floorArrangement(layers[job].backing)}
                   : arrangements(shares[surface]);
