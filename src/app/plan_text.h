@@ -6,8 +6,8 @@
 
 namespace bastewright::app {
 
-/// What matters of a plan, on one screen of 80 columns: passes, finish, what to bring, what to check
-/// first. Many passes, and several quilts, are a line each.
+/// What matters of a plan, on one screen of 80 columns: passes, finish, what to bring, what to
+/// check first. Many passes, and several quilts, are a line each.
 std::string planSummary(const Session& session, const Plan& plan);
 
 /// All of a plan as plain text that a person can read in a terminal.

@@ -119,8 +119,8 @@ TEST_F(Sheets, whyNothingCanBePrintedIsSaid) {
     EXPECT_EQ(writer.whyNot(), "There is no plan to print yet.");
     writer.take(small());
     ASSERT_TRUE(comes([&] { return writer.preview()->pages() > 0; }));
-    for (const auto& part : {&SheetPreview::setLead, &SheetPreview::setBring,
-                             &SheetPreview::setHelpers})
+    for (const auto& part :
+         {&SheetPreview::setLead, &SheetPreview::setBring, &SheetPreview::setHelpers})
         (writer.preview()->*part)(false);
     ASSERT_TRUE(comes([&] { return writer.preview()->pages() == 0; }));
     EXPECT_EQ(writer.whyNot(), "Choose at least one kind of sheet.");
