@@ -3,6 +3,8 @@
 #include "sheets/ink.h"
 #include "sheets/text_block.h"
 
+#include <QStringList>
+
 #include <memory>
 #include <vector>
 
@@ -42,6 +44,21 @@ inline TextStyle serif(int size, Qt::Alignment align = Qt::AlignLeft, int maxLin
     style.align = align;
     style.maxLines = maxLines;
     return style;
+}
+
+/// The largest size, from `most` down to `least`, at which no word of these is wider than `width`.
+inline int sizeForWords(const QStringList& texts, double width, int most, int least) {
+    int size = most;
+    const auto fits = [&](const QString& text) {
+        for (const QString& word : text.split(QChar::Space))
+            if (textWidth(word, serif(size)) > width)
+                return false;
+        return true;
+    };
+    for (const QString& text : texts)
+        while (size > least && !fits(text))
+            --size;
+    return size;
 }
 
 } // namespace bastewright::sheets

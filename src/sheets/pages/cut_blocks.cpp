@@ -162,7 +162,7 @@ Flow cutBatting(const SheetContext& c, std::size_t quilt, double width, double p
     const auto names = pieceNames(plan);
     for (std::size_t i = 0; joined && i < plan.pieces.size(); ++i)
         if (const auto& piece = plan.pieces[i]; !piece.onPiece.empty())
-            cuts << Text::tr("%1 %2").arg(
+            cuts << Text::tr("%1: %2").arg(
                 names[i], size({piece.onPiece.width(), piece.onPiece.length()}, c.unit()));
     for (const BattingSplit& s : plan.splits)
         cuts << (s.acrossWidth ? Text::tr("%1 in two, at %2 of its width")

@@ -169,25 +169,26 @@ Block placesBlock(const SheetContext& c, const Helper& who, const std::vector<Pa
         }};
 }
 
-Block callRow(const OwnCall& call, double width, double padding) {
-    constexpr double kSign = 22, kName = 142;
+/// `nameWidth`: of the sign with the call's name.
+Block callRow(const OwnCall& call, double width, double nameWidth, double padding) {
+    constexpr double kSign = 22;
     const bool close = call.call == Call::close;
     TextStyle style = serif(type::kLead);
     style.ink = close ? ink::kPaper : ink::kDark;
-    const auto name = set(callName(call.call), kName - kSign - 12, style);
-    const auto words = set(call.words, width - kName - 8, kText);
+    const auto name = set(callName(call.call), nameWidth - kSign - 12, style);
+    const auto words = set(call.words, width - nameWidth - 8, kText);
     const double height = std::max({kSign, words->height(), name->height()}) + 2 * padding;
     return {.height = height, .draw = [=, sign = signOf(call.call)](QPainter& p, QRectF at) {
                 if (close) {
                     p.setPen(Qt::NoPen);
                     p.setBrush(ink::kDark);
-                    p.drawRect(QRectF{at.left(), at.top() + 0.5, kName, at.height() - 1});
+                    p.drawRect(QRectF{at.left(), at.top() + 0.5, nameWidth, at.height() - 1});
                 }
                 const double middle = at.center().y();
                 drawSign(p, {at.left() + 4, middle - kSign / 2, kSign, kSign}, sign,
                          close ? ink::kPaper : ink::kDark);
                 name->draw(p, {at.left() + kSign + 10, middle - name->height() / 2});
-                words->draw(p, {at.left() + kName + 8, middle - words->height() / 2});
+                words->draw(p, {at.left() + nameWidth + 8, middle - words->height() / 2});
                 rule(p, at.bottomLeft(), width);
             }};
 }
@@ -220,12 +221,14 @@ Block lineBlock(const QString& time, const std::vector<Span>& words, double widt
 
 Block passLine(const SheetContext& c, const Part& part, bool sayHolds,
                const HelperSetting& setting) {
-    constexpr double kCount = 64, kBox = 15;
+    constexpr double kBox = 15;
+    const QString pins = part.points > 0 ? pointCount(part.points, c.with(part.quilt)) : QString{};
+    const double countWidth = std::max(64.0, textWidth(pins, kText) + 1);
     const QuiltPlan& quilt = c.plan.quilts[part.quilt];
     const Side bottom = sideOf(part);
     const double thumb =
         setting.thumb > 0 ? std::clamp(setting.thumb * thumbShape(quilt, bottom), 26.0, 118.0) : 0;
-    const double room = c.width - kClock - kCount - kBox - 16 - (thumb > 0 ? thumb + 8 : 0);
+    const double room = c.width - kClock - countWidth - kBox - 16 - (thumb > 0 ? thumb + 8 : 0);
     std::vector<Span> words{{c.passName(part.quilt, part.pass->number), true}};
     const QString rows = rowWords(quilt, part.zones);
     if (part.pass->pulled)
@@ -238,10 +241,9 @@ Block passLine(const SheetContext& c, const Part& part, bool sayHolds,
         words.push_back({Text::tr("; holds %1").arg(numbers(rounds(part.holds)))});
     const auto when = set(clock(c.start(), part.start), kClock, kBoldText);
     const auto text = set(words, room, kText);
-    TextStyle right{type::kCheck};
+    TextStyle right = kText;
     right.align = Qt::AlignRight;
-    const auto count = std::make_shared<const TextBlock>(
-        part.points > 0 ? pointCount(part.points, c.with(part.quilt)) : QString{}, kCount, right);
+    const auto count = std::make_shared<const TextBlock>(pins, countWidth, right);
     const double height = std::max({text->height(), setting.thumb, kBox}) + 2 * setting.padding;
     const auto show =
         std::make_shared<PassThumb>(PassThumb{&quilt, part.pass, bottom, part.zones, false});
@@ -252,10 +254,10 @@ Block passLine(const SheetContext& c, const Part& part, bool sayHolds,
                 const double box = at.right() - kBox - 1;
                 if (thumb > 0)
                     drawThumb(p,
-                              {box - 8 - kCount - thumb - 4, middle - setting.thumb / 2, thumb,
+                              {box - 8 - countWidth - thumb - 4, middle - setting.thumb / 2, thumb,
                                setting.thumb},
                               *show, unit);
-                count->draw(p, {box - 8 - kCount, middle - count->height() / 2});
+                count->draw(p, {box - 8 - countWidth, middle - count->height() / 2});
                 tickBox(p, {box, middle - kBox / 2, kBox, kBox});
                 rule(p, at.bottomLeft(), at.width());
             }};
@@ -326,8 +328,13 @@ Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part
     flow.push_back(headingLine(lead == who.name ? Text::tr("When you call")
                                                 : Text::tr("When %1 calls").arg(called(lead)),
                                Text::tr("nobody goes on before the next call"), c.width));
-    for (const OwnCall& call : ownCalls(c, who, parts))
-        flow.push_back(callRow(call, c.width, setting.padding));
+    const auto calls = ownCalls(c, who, parts);
+    double nameWidth = 142;
+    for (const OwnCall& call : calls)
+        nameWidth = std::max(nameWidth, textWidth(callName(call.call), serif(type::kLead)) + 36);
+    for (const OwnCall& call : calls)
+        flow.push_back(
+            callRow(call, c.width, std::min(nameWidth, c.width * 0.36), setting.padding));
     const bool rows = std::ranges::any_of(
         parts, [&](const Part& p) { return !p.zones.empty() && c.plan.quilts[p.quilt].rows; });
     flow.push_back(headingLine(Text::tr("Your passes"),

@@ -14,16 +14,24 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kTime = 62; // the column of times and numbers
+/// Width of the column of times and numbers: beside a pass's number stand two words.
+double timeColumn() {
+    constexpr double kLeastWidth = 62, kNumber = 24;
+    double words = 0;
+    for (const QString& text : {Text::tr("pass"), pointCount(200, Basting::With::pins)})
+        words = std::max(words, textWidth(text, quiet(type::kHead)));
+    return std::max(kLeastWidth, kNumber + words);
+}
 
 /// A line of the afternoon without a picture: set up, a break, somebody comes or goes.
 Block timeLine(const QString& time, const std::vector<Span>& words, double width, int size) {
-    const auto when = set(time, kTime, serif(type::kLead));
-    const auto text = set(words, width - kTime - 4, closeText(size));
+    const double timeWidth = timeColumn();
+    const auto when = set(time, timeWidth, serif(type::kLead));
+    const auto text = set(words, width - timeWidth - 4, closeText(size));
     const double height = std::max(when->height(), text->height()) + 6;
     return {.height = height, .draw = [=](QPainter& p, QRectF at) {
                 when->draw(p, at.topLeft() + QPointF{0, 2});
-                text->draw(p, at.topLeft() + QPointF{kTime + 4, 4});
+                text->draw(p, at.topLeft() + QPointF{timeWidth + 4, 4});
                 rule(p, at.bottomLeft(), at.width());
             }};
 }
@@ -71,16 +79,17 @@ Block passRow(const SheetContext& c, std::size_t q, const Pass& pass, double wid
     const QuiltPlan& quilt = c.plan.quilts[q];
     const double shape = thumbShape(quilt, Side::foot);
     const double thumb = std::clamp((setting.thumb - 15) * shape + 24, 44.0, 96.0);
-    const double textAt = kTime + 2 + thumb + 8, room = width - textAt;
+    const double timeWidth = timeColumn();
+    const double textAt = timeWidth + 2 + thumb + 8, room = width - textAt;
     const auto times = passTimes(c.plan, q, pass.number);
     const auto when =
-        set(times ? clock(c.start(), times->start) : QString{}, kTime, serif(type::kLead));
-    const auto about = set(times ? Text::tr("about") : QString{}, kTime, quiet(type::kHead));
-    const auto number = set(QString::number(pass.number), kTime, serif(type::kTitle));
-    const auto unit =
-        set(pass.pulled ? Text::tr("pull across") : Text::tr("pass"), kTime, quiet(type::kHead));
+        set(times ? clock(c.start(), times->start) : QString{}, timeWidth, serif(type::kLead));
+    const auto about = set(times ? Text::tr("about") : QString{}, timeWidth, quiet(type::kHead));
+    const auto number = set(QString::number(pass.number), timeWidth, serif(type::kTitle));
+    const auto unit = set(pass.pulled ? Text::tr("pull across") : Text::tr("pass"), timeWidth,
+                          quiet(type::kHead));
     const auto count =
-        set(pointCount(pointsIn(quilt, pass.number), c.with(q)), kTime, quiet(type::kHead));
+        set(pointCount(pointsIn(quilt, pass.number), c.with(q)), timeWidth, quiet(type::kHead));
     const auto move =
         set(std::vector<Span>{{moveWords(c, q, pass), true}}, room, closeText(setting.text + 1));
     const auto words = set(passWords(c, q, pass), room, closeText(setting.text));
@@ -99,7 +108,7 @@ Block passRow(const SheetContext& c, std::size_t q, const Pass& pass, double wid
                 const double beside = at.left() + number->naturalWidth() + 5;
                 unit->draw(p, {beside, low + number->height() - unit->height() - count->height()});
                 count->draw(p, {beside, low + number->height() - count->height()});
-                drawThumb(p, {at.left() + kTime + 4, y, thumb, at.height() - 8},
+                drawThumb(p, {at.left() + timeWidth + 4, y, thumb, at.height() - 8},
                           {&quilt, &pass, Side::foot, {}, true}, unitOf);
                 move->draw(p, {at.left() + textAt, y});
                 words->draw(p, {at.left() + textAt, y + move->height() + 1});

@@ -91,10 +91,13 @@ Block callStrip(const SheetContext& c, std::size_t q, const LeadSetting& setting
     const auto all = callsOf(with);
     const double each = (c.width - kApart * double(all.size() - 1)) / double(all.size());
     auto columns = std::make_shared<std::vector<Column>>();
+    QStringList said;
+    for (const Call call : all)
+        said << callName(call);
+    const TextStyle name =
+        serif(sizeForWords(said, each, type::kBody, type::kLeast), Qt::AlignLeft, 2);
     double names = 0, words = 0;
     for (const Call call : all) {
-        TextStyle name = serif(12);
-        name.maxLines = 2;
         columns->push_back({signOf(call), set(callName(call), each, name),
                             set(callForLead(call, with), each, closeText(type::kLeast))});
         names = std::max(names, columns->back().name->height());
