@@ -1,6 +1,7 @@
 #include "sheets/parts.h"
 
 #include "plan/find.h"
+#include "sheets/row_words.h"
 
 #include <algorithm>
 #include <map>
@@ -116,6 +117,7 @@ std::vector<Part> partsOf(const Plan& plan, const std::string& person) {
             part.edges = own->edges;
         }
         part.holds = holdsOf(*part.pass, all, person);
+        part.rows = rowWords(plan.quilts[part.quilt], part.zones);
         out.push_back(std::move(part));
     }
     std::ranges::stable_sort(out, {}, &Part::start);
@@ -131,23 +133,6 @@ std::string placeOf(const QuiltPlan& quilt, const std::string& person) {
     const auto most = std::ranges::max_element(
         count, [](const auto& a, const auto& b) { return a.second < b.second; });
     return most == count.end() ? std::string{} : most->first;
-}
-
-std::string placerOf(const Plan& plan, std::size_t quilt, const std::string& zone) {
-    const auto found = std::ranges::find_if(plan.tasks, [&](const Task& t) {
-        return t.job == int(quilt) && t.zone == zone && putsIn(t.kind) && !t.people.empty();
-    });
-    return found == plan.tasks.end() ? std::string{} : found->people.front();
-}
-
-int pointsOf(const Plan& plan, std::size_t quilt, int pass, const std::string& person) {
-    int n = 0;
-    for (const auto& t : plan.tasks)
-        if (t.job == int(quilt) && t.pass == pass && putsIn(t.kind) && !t.people.empty() &&
-            t.people.front() == person)
-            if (const Zone* zone = findZone(plan.quilts[quilt], t.zone))
-                n += int(zone->points.size());
-    return n;
 }
 
 std::optional<PassTimes> passTimes(const Plan& plan, std::size_t quilt, int pass) {

@@ -22,6 +22,7 @@ struct Part {
     std::vector<HoldPoint> holds;     ///< along the person's own edges, in working order
     std::vector<const Task*> tasks;   ///< all of them, team tasks too
     int points = 0;                   ///< of the zones
+    QString rows; ///< of the zones: rows and marks in words; empty where there are none
 
     bool does(TaskKind kind) const;
     /// The task of this kind, or null.
@@ -36,12 +37,6 @@ std::string placeOf(const QuiltPlan& quilt, const std::string& person);
 
 /// Where everybody stands in a pass, one entry a stretch.
 std::vector<Stretch> standing(const Plan& plan, std::size_t quilt, const Pass& pass);
-
-/// Who puts a zone's points in: of several the first.
-std::string placerOf(const Plan& plan, std::size_t quilt, const std::string& zone);
-
-/// Points somebody puts into a pass.
-int pointsOf(const Plan& plan, std::size_t quilt, int pass, const std::string& person);
 
 /// First and last second of a pass without setting up and rolling up; nothing where it has no
 /// tasks.

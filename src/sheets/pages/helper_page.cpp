@@ -6,7 +6,6 @@
 #include "sheets/parts.h"
 #include "sheets/pictures/place_picture.h"
 #include "sheets/printable.h"
-#include "sheets/row_words.h"
 #include "sheets/set_text.h"
 #include "sheets/words.h"
 
@@ -230,11 +229,10 @@ Block passLine(const SheetContext& c, const Part& part, bool sayHolds,
         setting.thumb > 0 ? std::clamp(setting.thumb * thumbShape(quilt, bottom), 26.0, 118.0) : 0;
     const double room = c.width - kClock - countWidth - kBox - 16 - (thumb > 0 ? thumb + 8 : 0);
     std::vector<Span> words{{c.passName(part.quilt, part.pass->number), true}};
-    const QString rows = rowWords(quilt, part.zones);
     if (part.pass->pulled)
         words.push_back({Text::tr(" (pulled across)")});
-    if (!rows.isEmpty())
-        words.push_back({Text::tr(": %1").arg(rows)});
+    if (!part.rows.isEmpty())
+        words.push_back({Text::tr(": %1").arg(part.rows)});
     else if (part.zones.empty())
         words.push_back({Text::tr(": nothing to put in")});
     if (sayHolds && !part.holds.empty())
@@ -353,7 +351,7 @@ Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part
 } // namespace
 
 Flow helperPages(const SheetContext& c, const Helper& helper) {
-    const auto parts = partsOf(c.plan, helper.name);
+    const auto& parts = c.parts.at(helper.name);
     if (parts.empty())
         return {nameBlock(c, helper, parts)};
     const HelperSetting settings[] = {{230, 34, 3}, {210, 28, 2.5}, {195, 22, 2},  {190, 0, 2},

@@ -42,7 +42,7 @@ public:
     Ticks(const SheetContext& c, std::size_t q, const Pass& pass, double width)
         : width_{width} {
         for (const auto& h : c.session.setting.helpers)
-            if (const int n = pointsOf(c.plan, q, pass.number, h.name); n > 0)
+            if (const int n = c.pointsOf(h.name, q, pass); n > 0)
                 all_.push_back({c.mark(h.name, q), QString::number(n)});
         std::ranges::sort(all_, {}, &One::letter);
         perRow_ = std::max(1, int(width / kEach));

@@ -273,7 +273,8 @@ PlacePicture SheetContext::places(std::size_t quilt, const Pass& pass) const {
         who.seated = std::ranges::any_of(session.setting.helpers, [&](const Helper& h) {
             return h.name == s.person && h.seated;
         });
-        for (const Part& part : partsOf(plan, s.person))
+        const auto own = parts.find(s.person);
+        for (const Part& part : own == parts.end() ? std::vector<Part>{} : own->second)
             if (part.quilt == quilt && part.pass == &pass) {
                 who.zones = part.zones;
                 who.holds = part.holds;

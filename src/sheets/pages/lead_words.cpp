@@ -88,7 +88,7 @@ QString bowls(const SheetContext& c, std::size_t q) {
     for (const auto& h : c.session.setting.helpers) {
         int n = 0;
         for (const auto& pass : c.plan.quilts[q].passes)
-            n += pointsOf(c.plan, q, pass.number, h.name);
+            n += c.pointsOf(h.name, q, pass);
         if (n > 0)
             out << c.mark(h.name, q) + QChar{0x00A0} + QString::number(n);
     }

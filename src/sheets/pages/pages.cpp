@@ -53,6 +53,16 @@ QString SheetContext::mark(const std::string& person, std::size_t quilt) const {
     return place.empty() ? crew.letter(person) : QString::fromStdString(place);
 }
 
+int SheetContext::pointsOf(const std::string& person, std::size_t quilt, const Pass& pass) const {
+    const auto own = parts.find(person);
+    if (own == parts.end())
+        return 0;
+    const auto part = std::ranges::find_if(own->second, [&](const Part& p) {
+        return p.quilt == quilt && p.pass->number == pass.number;
+    });
+    return part == own->second.end() ? 0 : part->points;
+}
+
 namespace {
 
 /// The pages of all quilts, one after another.

@@ -4,11 +4,14 @@
 #include "sheets/crew_key.h"
 #include "sheets/flow.h"
 #include "sheets/paper.h"
+#include "sheets/parts.h"
 #include "sheets/pictures/place_picture.h"
 #include "sheets/sheets.h"
 
 #include <QString>
 
+#include <map>
+#include <string>
 #include <vector>
 
 /// One function for each kind of page. A page is a flow of blocks; what it says comes from session
@@ -21,13 +24,17 @@ struct SheetContext {
     CrewKey crew;
     double width; ///< of the page's frame, points
     double height;
+    std::map<std::string, std::vector<Part>> parts; ///< everybody's, made once
 
     SheetContext(const Session& s, const Plan& p, const PageFrame& frame)
         : session{s}
         , plan{p}
         , crew{s.setting.helpers}
         , width{frame.contentWidth()}
-        , height{frame.contentHeight()} {}
+        , height{frame.contentHeight()} {
+        for (const Helper& helper : s.setting.helpers)
+            parts.emplace(helper.name, partsOf(p, helper.name));
+    }
 
     Unit unit() const { return plan.unit; }
     ClockTime start() const { return session.setting.start; }
@@ -45,6 +52,8 @@ struct SheetContext {
     QString passName(std::size_t quilt, int pass) const;
     /// The letter of somebody's place at a quilt; their own mark where they have no place there.
     QString mark(const std::string& person, std::size_t quilt) const;
+    /// How many points somebody puts into a pass.
+    int pointsOf(const std::string& person, std::size_t quilt, const Pass& pass) const;
     /// Everybody at the table in a pass.
     PlacePicture places(std::size_t quilt, const Pass& pass) const;
 };
