@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs what Bastewright needs on Debian 12, builds it and opens the demo job. With no display it
-# plans the demo, prints the plan and writes the checklists instead.
+# plans the demo, prints the plan and writes the sheets instead.
 set -euo pipefail
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 # shellcheck source=src/packages.sh
@@ -20,4 +20,4 @@ mkdir -p "$build/demo"
 export XDG_RUNTIME_DIR=${XDG_RUNTIME_DIR:-$(mktemp -d)}
 "$program" plan "$demo" --json "$build/demo/plan.json"
 "$program" sheets "$demo" --out "$build/demo"
-echo "There is no display, so no window was opened. The plan and the checklists are in $build/demo."
+echo "There is no display, so no window was opened. The plan and the sheets are in $build/demo."

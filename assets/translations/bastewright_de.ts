@@ -1406,18 +1406,6 @@
 <context>
     <name>PrintChoices</name>
     <message>
-        <source>The lead&apos;s pages</source>
-        <translation>Seiten der Leitung</translation>
-    </message>
-    <message>
-        <source>A checklist for everybody</source>
-        <translation>Eine Checkliste für alle</translation>
-    </message>
-    <message>
-        <source>Cards to cut out</source>
-        <translation>Karten zum Ausschneiden</translation>
-    </message>
-    <message>
         <source>In colour</source>
         <translation>Farbig</translation>
     </message>
@@ -1452,6 +1440,46 @@
     <message>
         <source>The plan, the bring list and the helpers as tables, a calendar, and a picture of every pass.</source>
         <translation>Plan, Mitbringliste und Helfende als Tabellen, ein Kalender und ein Bild jedes Durchgangs.</translation>
+    </message>
+    <message>
+        <source>A page for whoever leads</source>
+        <translation>Ein Blatt für die Leitung</translation>
+    </message>
+    <message>
+        <source>What to bring and cut</source>
+        <translation>Was mitzubringen und zuzuschneiden ist</translation>
+    </message>
+    <message>
+        <source>A page for every helper</source>
+        <translation>Ein Blatt für jede helfende Person</translation>
+    </message>
+    <message>
+        <source>More sheets</source>
+        <translation>Weitere Blätter</translation>
+    </message>
+    <message>
+        <source>A page for every pass</source>
+        <translation>Ein Blatt für jeden Durchgang</translation>
+    </message>
+    <message>
+        <source>The ribbons at true size</source>
+        <translation>Die Bänder in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>Cards to lay on the zones</source>
+        <translation>Karten für die Zonen</translation>
+    </message>
+    <message>
+        <source>Labels for places, head and foot</source>
+        <translation>Schilder für Plätze, Kopf und Fuß</translation>
+    </message>
+    <message>
+        <source>Pins counted back, roll for the machine</source>
+        <translation>Nadeln zurückgezählt, Rolle für die Maschine</translation>
+    </message>
+    <message>
+        <source>Why this plan</source>
+        <translation>Warum dieser Plan</translation>
     </message>
 </context>
 <context>
@@ -1777,40 +1805,16 @@
         <translation>Durchgang %1</translation>
     </message>
     <message>
-        <source>%1 from the left, head to foot</source>
-        <translation>%1 von links, vom Kopf zum Fuß</translation>
-    </message>
-    <message>
-        <source>%1 from the head, left to right</source>
-        <translation>%1 vom Kopf, von links nach rechts</translation>
-    </message>
-    <message>
-        <source>Join in this order</source>
-        <translation>In dieser Reihenfolge verbinden</translation>
-    </message>
-    <message>
         <source>Overlap the two, cut once through both, peel the strips away, bring the edges together with no gap, then join.</source>
         <translation>Beide überlappen, einmal durch beide schneiden, die Streifen abziehen, die Kanten ohne Lücke aneinanderlegen, dann verbinden.</translation>
-    </message>
-    <message>
-        <source>Join</source>
-        <translation>Stoß</translation>
     </message>
     <message>
         <source>Where</source>
         <translation>Wo</translation>
     </message>
     <message>
-        <source>Length</source>
-        <translation>Länge</translation>
-    </message>
-    <message>
         <source>Batting</source>
         <translation>Vlies</translation>
-    </message>
-    <message>
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>Bring %1 of joining strip.</source>
@@ -1821,32 +1825,12 @@
         <translation>Übrig: %1.</translation>
     </message>
     <message>
-        <source>Let it rest flat overnight before it is laid.</source>
-        <translation>Vor dem Auflegen über Nacht flach ruhen lassen.</translation>
-    </message>
-    <message>
         <source>Bring</source>
         <translation>Mitbringen</translation>
     </message>
     <message>
-        <source>what the plan needs, what is in the box, what is still to buy</source>
-        <translation>was der Plan braucht, was da ist, was noch zu kaufen ist</translation>
-    </message>
-    <message>
         <source>What</source>
         <translation>Was</translation>
-    </message>
-    <message>
-        <source>Need</source>
-        <translation>Nötig</translation>
-    </message>
-    <message>
-        <source>Have</source>
-        <translation>Da</translation>
-    </message>
-    <message>
-        <source>Buy</source>
-        <translation>Kaufen</translation>
     </message>
     <message>
         <source>%1, pass %2</source>
@@ -1881,92 +1865,8 @@
         <translation>%1 · vier je Durchgang: so anstecken, dass die dicke Ecke auf der Ecke dessen liegt, was darin geheftet wird</translation>
     </message>
     <message>
-        <source>Table legs.</source>
-        <translation>Tischbeine.</translation>
-    </message>
-    <message>
-        <source>Check every lock before anything is laid, and after every move. Nobody climbs or kneels on a table.</source>
-        <translation>Jede Verriegelung prüfen, bevor etwas aufgelegt wird, und nach jedem Rücken. Niemand steigt oder kniet auf einen Tisch.</translation>
-    </message>
-    <message>
-        <source>Lifting.</source>
-        <translation>Heben.</translation>
-    </message>
-    <message>
-        <source>Together, on the lead&apos;s count, knees bent, quilt close to the body. Say so when it is too heavy; wait for another pair of hands.</source>
-        <translation>Gemeinsam auf Kommando, Knie gebeugt, Quilt nah am Körper. Sagen, wenn es zu schwer ist; auf weitere Hände warten.</translation>
-    </message>
-    <message>
-        <source>Pins.</source>
-        <translation>Nadeln.</translation>
-    </message>
-    <message>
-        <source>Never in the mouth. Open pins point away from the next person&apos;s hands. Count them out and back.</source>
-        <translation>Nie in den Mund. Offene Nadeln zeigen weg von fremden Händen. Hinaus und zurück zählen.</translation>
-    </message>
-    <message>
-        <source>Magnets.</source>
-        <translation>Magnete.</translation>
-    </message>
-    <message>
-        <source>Sweep floor and table at the end. Keep magnets away from heart pacemakers, pumps and other medical implants, and from electronics.</source>
-        <translation>Am Ende Boden und Tisch absuchen. Magnete von Herzschrittmachern, Pumpen und anderen Implantaten und von Elektronik fernhalten.</translation>
-    </message>
-    <message>
-        <source>Irons.</source>
-        <translation>Bügeleisen.</translation>
-    </message>
-    <message>
-        <source>One person holds an iron and minds it. Cord off the walkway, up on its heel away from the edge, off at every break. Polyester and thick batting can melt: test a scrap at the label&apos;s setting.</source>
-        <translation>Eine Person hält das Eisen und achtet darauf. Kabel nicht im Laufweg, aufrecht und weg von der Kante abstellen, in jeder Pause aus. Polyester und dickes Vlies können schmelzen: an einem Rest mit der Einstellung des Etiketts testen.</translation>
-    </message>
-    <message>
-        <source>Rotary cutter.</source>
-        <translation>Rollschneider.</translation>
-    </message>
-    <message>
-        <source>Cut away from yourself, on a mat. Closed every time it is put down.</source>
-        <translation>Vom Körper weg schneiden, auf einer Matte. Bei jedem Ablegen schließen.</translation>
-    </message>
-    <message>
-        <source>Floor.</source>
-        <translation>Boden.</translation>
-    </message>
-    <message>
-        <source>No bags, cords or rolls underfoot where people walk with a quilt in their arms. Small children and animals in another room.</source>
-        <translation>Keine Taschen, Kabel oder Rollen im Weg, wo mit dem Quilt im Arm gegangen wird. Kleine Kinder und Tiere in einen anderen Raum.</translation>
-    </message>
-    <message>
-        <source>Breaks.</source>
-        <translation>Pausen.</translation>
-    </message>
-    <message>
-        <source>Straighten up after every pass; drink; change sides.</source>
-        <translation>Nach jedem Durchgang aufrichten; trinken; die Seite wechseln.</translation>
-    </message>
-    <message>
         <source>Take care</source>
         <translation>Achtung</translation>
-    </message>
-    <message>
-        <source>read out before the first pass</source>
-        <translation>vor dem ersten Durchgang vorlesen</translation>
-    </message>
-    <message>
-        <source>This sheet reminds; it does not replace the labels of the products you use, the rules of the place you are in, or the advice of people licensed to give it. Where they say otherwise, follow them.</source>
-        <translation>Dieses Blatt erinnert; es ersetzt weder die Angaben auf den Produkten noch die Regeln des Ortes noch fachkundigen Rat. Wo diese anderes sagen, gelten sie.</translation>
-    </message>
-    <message>
-        <source>Cut</source>
-        <translation>Zuschnitt</translation>
-    </message>
-    <message>
-        <source>Piece</source>
-        <translation>Stück</translation>
-    </message>
-    <message>
-        <source>Begins at</source>
-        <translation>Beginnt bei</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -1979,22 +1879,6 @@
     <message>
         <source>across</source>
         <translation>quer</translation>
-    </message>
-    <message>
-        <source>Cut in this order</source>
-        <translation>In dieser Reihenfolge zuschneiden</translation>
-    </message>
-    <message>
-        <source>%1: cut in this order</source>
-        <translation>%1: in dieser Reihenfolge zuschneiden</translation>
-    </message>
-    <message>
-        <source>Sewn together</source>
-        <translation>Zusammengenäht</translation>
-    </message>
-    <message>
-        <source>Dashed: the quilt. Dotted: the tables of the first pass. The triangles lie on the marks at the middles of the table.</source>
-        <translation>Gestrichelt: der Quilt. Gepunktet: die Tische im ersten Durchgang. Die Dreiecke liegen auf den Mittenmarken des Tisches.</translation>
     </message>
     <message>
         <source>All</source>
@@ -2029,40 +1913,8 @@
         <translation>Zurück</translation>
     </message>
     <message>
-        <source>Here %1</source>
-        <translation>Da: %1</translation>
-    </message>
-    <message>
-        <source>tasks %1 to %2</source>
-        <translation>Aufgaben %1 bis %2</translation>
-    </message>
-    <message>
         <source> · </source>
         <translation> · </translation>
-    </message>
-    <message>
-        <source>With %1.</source>
-        <translation>Mit %1.</translation>
-    </message>
-    <message>
-        <source>Sit: </source>
-        <translation>Sitzen: </translation>
-    </message>
-    <message>
-        <source>Stand: </source>
-        <translation>Stehen: </translation>
-    </message>
-    <message>
-        <source>%1, continued</source>
-        <translation>%1, Fortsetzung</translation>
-    </message>
-    <message>
-        <source>How, and what to check</source>
-        <translation>Wie, und was zu prüfen ist</translation>
-    </message>
-    <message>
-        <source>The plan has no task for you yet. Ask the lead: another pair of hands is always wanted at a shift.</source>
-        <translation>Noch keine Aufgabe im Plan. Die Leitung fragen: Beim Weiterschieben sind weitere Hände immer willkommen.</translation>
     </message>
     <message>
         <source>; </source>
@@ -2071,30 +1923,6 @@
     <message>
         <source>, </source>
         <translation>, </translation>
-    </message>
-    <message>
-        <source>%1 side: </source>
-        <translation>%1: </translation>
-    </message>
-    <message>
-        <source>; lift with %1</source>
-        <translation>; heben mit %1</translation>
-    </message>
-    <message>
-        <source>; with %1</source>
-        <translation>; mit %1</translation>
-    </message>
-    <message>
-        <source>; %1</source>
-        <translation>; %1</translation>
-    </message>
-    <message>
-        <source>  free until %1: rest</source>
-        <translation>  frei bis %1: ausruhen</translation>
-    </message>
-    <message>
-        <source>Where each one goes</source>
-        <translation>Wohin jede kommt</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -2275,10 +2103,6 @@
     <message>
         <source>%1: %2 folded on a support</source>
         <translation>%1: %2 gefaltet auf einer Stütze</translation>
-    </message>
-    <message>
-        <source>%1: roll up %2, %3 thick; %4 clips of %5</source>
-        <translation>%1: %2 aufrollen, %3 dick; %4 Clips von %5</translation>
     </message>
     <message>
         <source>1 person</source>
@@ -2810,14 +2634,6 @@
         <translation>alle vier Seiten</translation>
     </message>
     <message>
-        <source>%1 to place</source>
-        <translation>%1 zu setzen</translation>
-    </message>
-    <message>
-        <source>  break until %1</source>
-        <translation>  Pause bis %1</translation>
-    </message>
-    <message>
         <source>By the blocks: %1, %2.</source>
         <translation>Nach den Blöcken: %1, %2.</translation>
     </message>
@@ -2942,56 +2758,12 @@
         <translation>Etwa</translation>
     </message>
     <message>
-        <source>%1, %2 across and %3 along the roll</source>
-        <translation>%1, %2 quer und %3 längs der Rolle</translation>
-    </message>
-    <message>
         <source>%1 in two, at %2 of its width</source>
         <translation>%1 in zwei Teile, bei %2 der Breite</translation>
     </message>
     <message>
         <source>%1 in two, at %2 of its length</source>
         <translation>%1 in zwei Teile, bei %2 der Länge</translation>
-    </message>
-    <message>
-        <source>Bring %1</source>
-        <translation>Mitbringen: %1</translation>
-    </message>
-    <message>
-        <source>Cut first: %1.</source>
-        <translation>Zuerst schneiden: %1.</translation>
-    </message>
-    <message>
-        <source>Across the fabric</source>
-        <translation>Quer zum Stoff</translation>
-    </message>
-    <message>
-        <source>Along the fabric</source>
-        <translation>Längs des Stoffs</translation>
-    </message>
-    <message>
-        <source>Nothing to buy: the fabric on hand makes it.</source>
-        <translation>Nichts zu kaufen: Der vorhandene Stoff reicht.</translation>
-    </message>
-    <message>
-        <source>Fabric for the backing</source>
-        <translation>Stoff für die Rückseite</translation>
-    </message>
-    <message>
-        <source>%1 · finished %2 · lengths of fabric run %3 the quilt</source>
-        <translation>%1 · fertig %2 · die Stoffbahnen laufen %3 zum Quilt</translation>
-    </message>
-    <message>
-        <source>Least to buy</source>
-        <translation>Am wenigsten zu kaufen</translation>
-    </message>
-    <message>
-        <source>Next best</source>
-        <translation>Nächstbeste Variante</translation>
-    </message>
-    <message>
-        <source>Nearly</source>
-        <translation>Knapp daneben</translation>
     </message>
     <message>
         <source>Ribbon along a row, from the left edge</source>
@@ -3117,6 +2889,810 @@
         <source>Everybody their own stretch, middles first. Firm, never stretched.</source>
         <translation>Alle am eigenen Abschnitt, die Mitten zuerst. Straff, nie gedehnt.</translation>
     </message>
+    <message>
+        <source>Lay</source>
+        <translation>Auflegen</translation>
+    </message>
+    <message>
+        <source>Clamp</source>
+        <translation>Klemmen</translation>
+    </message>
+    <message>
+        <source>Pin</source>
+        <translation>Stecken</translation>
+    </message>
+    <message>
+        <source>Hands off</source>
+        <translation>Hände weg</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Dot below</source>
+        <translation>Punkte unten</translation>
+    </message>
+    <message>
+        <source>Dot above</source>
+        <translation>Punkte oben</translation>
+    </message>
+    <message>
+        <source>Cool</source>
+        <translation>Abkühlen</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Weiterschieben</translation>
+    </message>
+    <message>
+        <source>Backing. From pass 2 on fold the upper two back first.</source>
+        <translation>Rückseite. Ab Durchgang 2 zuerst die oberen zwei zurückschlagen.</translation>
+    </message>
+    <message>
+        <source>Backing, by number; later move the clamps to all three.</source>
+        <translation>Rückseite, nach Nummern; später Klemmen auf alle drei umsetzen.</translation>
+    </message>
+    <message>
+        <source>All, from the middle outward. Pins stay open.</source>
+        <translation>Alle, von der Mitte nach außen. Nadeln bleiben offen.</translation>
+    </message>
+    <message>
+        <source>Does a palm glide? Is the hang right? Else smooth again.</source>
+        <translation>Gleitet die Handfläche? Stimmt der Überhang? Sonst neu streichen.</translation>
+    </message>
+    <message>
+        <source>Each their own. Nobody earlier.</source>
+        <translation>Alle ihre eigenen. Niemand früher.</translation>
+    </message>
+    <message>
+        <source>Top and batting back. Dots on the backing.</source>
+        <translation>Top und Vlies zurück. Punkte auf die Rückseite.</translation>
+    </message>
+    <message>
+        <source>Batting forward. Dots on the batting.</source>
+        <translation>Vlies nach vorn. Punkte auf das Vlies.</translation>
+    </message>
+    <message>
+        <source>Top forward. Lower the iron and lift it, never slide.</source>
+        <translation>Top nach vorn. Eisen aufsetzen und abheben, nie schieben.</translation>
+    </message>
+    <message>
+        <source>Nobody touches it.</source>
+        <translation>Niemand fasst es an.</translation>
+    </message>
+    <message>
+        <source>No pleat below? Do the dots hold?</source>
+        <translation>Keine Falte darunter? Halten die Punkte?</translation>
+    </message>
+    <message>
+        <source>No pleat below? Do pins turned up reach the back?</source>
+        <translation>Keine Falte darunter? Fassen umgedrehte Nadeln die Rückseite?</translation>
+    </message>
+    <message>
+        <source>Clamps off, a palm below, lift, slide. Seated: stay.</source>
+        <translation>Klemmen ab, Hand darunter, anheben, schieben. Wer sitzt, bleibt.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Nothing: all of it is there.</source>
+        <translation>Nichts: alles ist da.</translation>
+    </message>
+    <message>
+        <source>Bring and cut</source>
+        <translation>Mitbringen und zuschneiden</translation>
+    </message>
+    <message>
+        <source>Still to get:</source>
+        <translation>Noch zu besorgen:</translation>
+    </message>
+    <message>
+        <source>get</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation>wer</translation>
+    </message>
+    <message>
+        <source>a chair for %1</source>
+        <translation>ein Stuhl für %1</translation>
+    </message>
+    <message>
+        <source>a bowl for everybody&apos;s pins</source>
+        <translation>eine Schale für die Nadeln an jedem Platz</translation>
+    </message>
+    <message>
+        <source>these sheets</source>
+        <translation>diese Blätter</translation>
+    </message>
+    <message>
+        <source>a magnet for lost pins*</source>
+        <translation>ein Magnet für verlorene Nadeln*</translation>
+    </message>
+    <message>
+        <source>And:</source>
+        <translation>Dazu:</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>Pins with a tenth to spare. Opened in advance they save the first minutes.</source>
+        <translation>Nadeln mit einem Zehntel Reserve. Vorab geöffnet sparen sie die ersten Minuten.</translation>
+    </message>
+    <message>
+        <source>* Keep it away from pacemakers and other implants, and from electronics.</source>
+        <translation>* Von Herzschrittmachern, anderen Implantaten und Elektronik fernhalten.</translation>
+    </message>
+    <message>
+        <source>piece %1, %2</source>
+        <translation>Stück %1, %2</translation>
+    </message>
+    <message>
+        <source>First sew %1 end to end.</source>
+        <translation>Zuerst %1 aneinandernähen.</translation>
+    </message>
+    <message>
+        <source>One piece, no seam.</source>
+        <translation>Ein Stück, keine Naht.</translation>
+    </message>
+    <message>
+        <source>Then the panels as drawn.</source>
+        <translation>Dann die Bahnen wie gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Cut the backing</source>
+        <translation>Rückseite zuschneiden</translation>
+    </message>
+    <message>
+        <source>Fabric</source>
+        <translation>Stoff</translation>
+    </message>
+    <message>
+        <source>, %1 between selvages</source>
+        <translation>, %1 zwischen den Webkanten</translation>
+    </message>
+    <message>
+        <source>Square the cut ends, cut off the selvages; then in the order of the numbers. Cut away from you, close the cutter when you put it down.</source>
+        <translation>Schnittenden begradigen, Webkanten abschneiden; dann der Reihe nach. Vom Körper weg schneiden, den Rollschneider beim Ablegen schließen.</translation>
+    </message>
+    <message>
+        <source>Cut off the selvages; then in the order of the numbers. Cut away from you, close the cutter when you put it down.</source>
+        <translation>Webkanten abschneiden; dann der Reihe nach. Vom Körper weg schneiden, den Rollschneider beim Ablegen schließen.</translation>
+    </message>
+    <message>
+        <source>Sew the backing, %1</source>
+        <translation>Rückseite nähen, %1</translation>
+    </message>
+    <message>
+        <source>Seams %1, pressed open. The triangles are the middles of the sides: mark them with a thread.</source>
+        <translation>Nahtzugabe %1, auseinandergebügelt. Die Dreiecke sind die Mitten der Seiten: mit einem Faden markieren.</translation>
+    </message>
+    <message>
+        <source>Join the batting, %1</source>
+        <translation>Vlies zusammensetzen, %1</translation>
+    </message>
+    <message>
+        <source>Trim the batting to %1</source>
+        <translation>Vlies zuschneiden auf %1</translation>
+    </message>
+    <message>
+        <source>Cut first:</source>
+        <translation>Zuerst schneiden:</translation>
+    </message>
+    <message>
+        <source>%1 from the left, %2 long</source>
+        <translation>%1 von links, %2 lang</translation>
+    </message>
+    <message>
+        <source>%1 from the head, %2 long</source>
+        <translation>%1 vom Kopf, %2 lang</translation>
+    </message>
+    <message>
+        <source>Let it rest flat overnight. Mark the middle of each side.</source>
+        <translation>Über Nacht flach ruhen lassen. Die Mitte jeder Seite markieren.</translation>
+    </message>
+    <message>
+        <source>No pins for you: see that everybody has some.</source>
+        <translation>Keine eigenen Nadeln: dafür sorgen, dass alle welche haben.</translation>
+    </message>
+    <message>
+        <source>Your rows at your marks, beside a seam where one is there; middle first.</source>
+        <translation>Die eigenen Reihen an den eigenen Marken, neben der Naht, wo eine liegt; die Mitte zuerst.</translation>
+    </message>
+    <message>
+        <source>Leave every pin open.</source>
+        <translation>Jede Nadel offen lassen.</translation>
+    </message>
+    <message>
+        <source>Your palm over it: no ripple? Is the hang right? If not, smooth again.</source>
+        <translation>Handfläche darüber: keine Welle? Stimmt der Überhang? Sonst neu streichen.</translation>
+    </message>
+    <message>
+        <source>Wait. %1 feels for ripples and looks at the hang.</source>
+        <translation>Warten. Auf Wellen und Überhang achtet: %1.</translation>
+    </message>
+    <message>
+        <source>Wait until all are closed.</source>
+        <translation>Warten, bis alle geschlossen sind.</translation>
+    </message>
+    <message>
+        <source>Close your pins, middle first.</source>
+        <translation>Die eigenen Nadeln schließen, die Mitte zuerst.</translation>
+    </message>
+    <message>
+        <source>Never before this call.</source>
+        <translation>Nie vor diesem Ruf.</translation>
+    </message>
+    <message>
+        <source>Top and batting lie back: your dots on the backing.</source>
+        <translation>Top und Vlies liegen zurück: die eigenen Punkte auf die Rückseite.</translation>
+    </message>
+    <message>
+        <source>Wait.</source>
+        <translation>Warten.</translation>
+    </message>
+    <message>
+        <source>Batting forward: your dots on the batting.</source>
+        <translation>Vlies nach vorn: die eigenen Punkte auf das Vlies.</translation>
+    </message>
+    <message>
+        <source>Look underneath: no pleat. Turn some up: is the back caught?</source>
+        <translation>Darunter sehen: keine Falte. Einige umdrehen: ist die Rückseite gefasst?</translation>
+    </message>
+    <message>
+        <source>Wait. %1 looks underneath.</source>
+        <translation>Warten. Darunter sieht nach: %1.</translation>
+    </message>
+    <message>
+        <source>From pass 2 on top and batting are folded back first.</source>
+        <translation>Ab Durchgang 2 werden Top und Vlies zuerst zurückgeschlagen.</translation>
+    </message>
+    <message>
+        <source>Smooth from the quilt&apos;s middle outward; never pull.</source>
+        <translation>Von der Mitte des Quilts nach außen streichen; nie ziehen.</translation>
+    </message>
+    <message>
+        <source>Wait until it lies.</source>
+        <translation>Warten, bis es liegt.</translation>
+    </message>
+    <message>
+        <source>Nothing of yours to hold: wait.</source>
+        <translation>Hier ist nichts festzuhalten: warten.</translation>
+    </message>
+    <message>
+        <source>Yours:</source>
+        <translation>Die eigenen:</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source> (pass %1: %2)</source>
+        <translation> (Durchgang %1: %2)</translation>
+    </message>
+    <message>
+        <source>, each when it is called.</source>
+        <translation>, jede, wenn sie gerufen wird.</translation>
+    </message>
+    <message>
+        <source>Yours stand below, each when it is called.</source>
+        <translation>Die eigenen stehen unten, jede, wenn sie gerufen wird.</translation>
+    </message>
+    <message>
+        <source>First the backing; then</source>
+        <translation>Zuerst die Rückseite; dann</translation>
+    </message>
+    <message>
+        <source>move the clamps to all three layers.</source>
+        <translation>die Klemmen auf alle drei Lagen umsetzen.</translation>
+    </message>
+    <message>
+        <source>Tape on the backing only.</source>
+        <translation>Klebeband nur auf die Rückseite.</translation>
+    </message>
+    <message>
+        <source>Lower the iron and lift it, never slide; the label&apos;s setting.</source>
+        <translation>Eisen aufsetzen und abheben, nie schieben; Einstellung nach Etikett.</translation>
+    </message>
+    <message>
+        <source>Hold it in one hand only, yours; up on its heel.</source>
+        <translation>Nur eine Person hält es; abstellen auf der Ferse.</translation>
+    </message>
+    <message>
+        <source>Hands off. %1 holds the iron.</source>
+        <translation>Hände weg. Das Eisen hält: %1.</translation>
+    </message>
+    <message>
+        <source>Take off your clamps.</source>
+        <translation>Die eigenen Klemmen abnehmen.</translation>
+    </message>
+    <message>
+        <source>Stay seated, take your clamps off.</source>
+        <translation>Sitzen bleiben, die eigenen Klemmen abnehmen.</translation>
+    </message>
+    <message>
+        <source>%1 Step back.</source>
+        <translation>%1 Zurücktreten.</translation>
+    </message>
+    <message>
+        <source>Slide it on.</source>
+        <translation>Weiterschieben.</translation>
+    </message>
+    <message>
+        <source>Lift with %1 on the count, then back to your place.</source>
+        <translation>Auf Zählen anheben, zusammen mit %1; dann zurück an den Platz.</translation>
+    </message>
+    <message>
+        <source>Into pass %1 lift with %2 on the count, then back to your place.</source>
+        <translation>Vor Durchgang %1 auf Zählen anheben, zusammen mit %2; dann zurück an den Platz.</translation>
+    </message>
+    <message>
+        <source>The plan has no work for you yet. Ask whoever leads: another pair of hands is always wanted when the quilt is moved.</source>
+        <translation>Der Plan hat hier noch keine Arbeit. Bei der Leitung fragen: beim Weiterschieben sind weitere Hände immer willkommen.</translation>
+    </message>
+    <message>
+        <source>Find the letter</source>
+        <translation>Der Buchstabe</translation>
+    </message>
+    <message>
+        <source>at the table: your place in every pass.</source>
+        <translation>am Tisch ist der Platz in jedem Durchgang.</translation>
+    </message>
+    <message>
+        <source>%1 at table %2 for %3</source>
+        <translation>%1 an Tisch %2 für %3</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+    <message>
+        <source>Your places:</source>
+        <translation>Die Plätze:</translation>
+    </message>
+    <message>
+        <source>First:</source>
+        <translation>Zuerst:</translation>
+    </message>
+    <message>
+        <source>count %1 into your bowl and open them.</source>
+        <translation>%1 in die eigene Schale zählen und öffnen.</translation>
+    </message>
+    <message>
+        <source>lay your dots ready, the paper still on.</source>
+        <translation>die Klebepunkte bereitlegen, noch mit Papier.</translation>
+    </message>
+    <message>
+        <source>see that the table stands firm and every leg is locked.</source>
+        <translation>prüfen, dass der Tisch fest steht und jedes Bein eingerastet ist.</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>From where you stand</source>
+        <translation>Vom eigenen Platz aus</translation>
+    </message>
+    <message>
+        <source> (pulled across)</source>
+        <translation> (herübergezogen)</translation>
+    </message>
+    <message>
+        <source>: nothing to put in</source>
+        <translation>: nichts zu stecken</translation>
+    </message>
+    <message>
+        <source>; holds %1</source>
+        <translation>; Halt %1</translation>
+    </message>
+    <message>
+        <source>Break, %1</source>
+        <translation>Pause, %1</translation>
+    </message>
+    <message>
+        <source>You come: say hello to whoever leads.</source>
+        <translation>Ankunft: bei der Leitung melden.</translation>
+    </message>
+    <message>
+        <source>You leave. Close your open pins first; say which row you have reached.</source>
+        <translation>Aufbruch. Vorher offene Nadeln schließen; sagen, bis zu welcher Reihe.</translation>
+    </message>
+    <message>
+        <source>The times are about right; the call counts.</source>
+        <translation>Die Zeiten gelten ungefähr; der Ruf zählt.</translation>
+    </message>
+    <message>
+        <source>No pins in the mouth.</source>
+        <translation>Keine Nadeln in den Mund.</translation>
+    </message>
+    <message>
+        <source>The iron is hot: up on its heel, off at breaks.</source>
+        <translation>Das Eisen ist heiß: auf die Ferse stellen, in Pausen aus.</translation>
+    </message>
+    <message>
+        <source>Too heavy? Say so and wait for more hands.</source>
+        <translation>Zu schwer? Sagen und auf weitere Hände warten.</translation>
+    </message>
+    <message>
+        <source>Nothing is carried over your head.</source>
+        <translation>Nichts wird über den Kopf getragen.</translation>
+    </message>
+    <message>
+        <source>When you call</source>
+        <translation>Bei den eigenen Rufen</translation>
+    </message>
+    <message>
+        <source>When %1 calls</source>
+        <translation>Wenn %1 ruft</translation>
+    </message>
+    <message>
+        <source>nobody goes on before the next call</source>
+        <translation>vor dem nächsten Ruf macht niemand weiter</translation>
+    </message>
+    <message>
+        <source>Your passes</source>
+        <translation>Die Durchgänge</translation>
+    </message>
+    <message>
+        <source>marks of the ribbon laid along the row: black in odd rows, white in even ones</source>
+        <translation>Marken des Bandes entlang der Reihe: schwarz in ungeraden, weiß in geraden Reihen</translation>
+    </message>
+    <message>
+        <source>HEAD</source>
+        <translation>KOPF</translation>
+    </message>
+    <message>
+        <source>FOOT</source>
+        <translation>FUSS</translation>
+    </message>
+    <message>
+        <source>place at table %1</source>
+        <translation>Platz an Tisch %1</translation>
+    </message>
+    <message>
+        <source>place at the table</source>
+        <translation>Platz am Tisch</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Schilder</translation>
+    </message>
+    <message>
+        <source>Cut out; tape the letters where their people stand, from the lead&apos;s round the table; pin head and foot to the quilt.</source>
+        <translation>Ausschneiden; die Buchstaben dort ankleben, wo die Leute stehen, von der Leitung aus rund um den Tisch; Kopf und Fuß an den Quilt stecken.</translation>
+    </message>
+    <message>
+        <source>about</source>
+        <translation>etwa</translation>
+    </message>
+    <message>
+        <source>pull across</source>
+        <translation>herüberziehen</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>All pins closed, nothing half done.</source>
+        <translation>Alle Nadeln geschlossen, nichts halb fertig.</translation>
+    </message>
+    <message>
+        <source>%1 alone.</source>
+        <translation>Nur %1.</translation>
+    </message>
+    <message>
+        <source>Break, %1.</source>
+        <translation>Pause, %1.</translation>
+    </message>
+    <message>
+        <source>%1 comes</source>
+        <translation>%1 kommt</translation>
+    </message>
+    <message>
+        <source> and takes a share of the neighbours&apos; rows.</source>
+        <translation> und übernimmt einen Teil der Nachbarreihen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves, pins closed.</source>
+        <translation>%1 geht, Nadeln geschlossen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves, pins closed; %2 take over.</source>
+        <translation>%1 geht, Nadeln geschlossen; es übernehmen: %2.</translation>
+    </message>
+    <message>
+        <source>quilt %1</source>
+        <translation>Quilt %1</translation>
+    </message>
+    <message>
+        <source>on the floor</source>
+        <translation>auf dem Boden</translation>
+    </message>
+    <message>
+        <source>Pin at the ribbons&apos; marks.</source>
+        <translation>An den Marken der Bänder stecken.</translation>
+    </message>
+    <message>
+        <source>all finished about</source>
+        <translation>alles fertig gegen</translation>
+    </message>
+    <message>
+        <source>finishes about</source>
+        <translation>fertig gegen</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <translation>zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>Seven calls make a pass. Nobody goes on before the next.</source>
+        <translation>Sieben Rufe sind ein Durchgang. Vor dem nächsten macht niemand weiter.</translation>
+    </message>
+    <message>
+        <source>Eight calls make a pass. Nobody goes on before the next.</source>
+        <translation>Acht Rufe sind ein Durchgang. Vor dem nächsten macht niemand weiter.</translation>
+    </message>
+    <message>
+        <source>%1, sits</source>
+        <translation>%1, sitzt</translation>
+    </message>
+    <message>
+        <source>Round corners: a clamp on the edge.</source>
+        <translation>Runde Ecken: Klemme an der Kante.</translation>
+    </message>
+    <message>
+        <source>Square: 6 in of tape, the backing only.</source>
+        <translation>Eckig: 15 cm Klebeband, nur die Rückseite.</translation>
+    </message>
+    <message>
+        <source>One number, one moment; middles first.</source>
+        <translation>Gleiche Nummer, gleicher Moment; die Mitten zuerst.</translation>
+    </message>
+    <message>
+        <source>Places and holds</source>
+        <translation>Plätze und Halt</translation>
+    </message>
+    <message>
+        <source>Hangs %1 short or more: look for a pleat underneath.</source>
+        <translation>Hängt %1 oder mehr zu kurz: darunter nach einer Falte sehen.</translation>
+    </message>
+    <message>
+        <source>What reaches the floor: fold it up and clip it.</source>
+        <translation>Was den Boden berührt: hochfalten und klammern.</translation>
+    </message>
+    <message>
+        <source>Check first.</source>
+        <translation>Zuerst prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 towards %2</source>
+        <translation>%1 zur Seite %2</translation>
+    </message>
+    <message>
+        <source>Smooth from the middle outward.</source>
+        <translation>Von der Mitte nach außen streichen.</translation>
+    </message>
+    <message>
+        <source>Smooth to %1.</source>
+        <translation>Streichen zu %1.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The backing ends on the table all round.</source>
+        <translation>Die Rückseite endet rundum auf dem Tisch.</translation>
+    </message>
+    <message>
+        <source>Backing hangs %1.</source>
+        <translation>Rückseite hängt über: %1.</translation>
+    </message>
+    <message>
+        <source>Chairs at %1.</source>
+        <translation>Stühle an Seite %1.</translation>
+    </message>
+    <message>
+        <source>The spare table at %1.</source>
+        <translation>Der freie Tisch an Seite %1.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 rows, %3.</source>
+        <translation>%1 in %2 Reihen, %3.</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <translation>%1, %2.</translation>
+    </message>
+    <message>
+        <source>Middle on the table&apos;s middle.</source>
+        <translation>Mitte auf die Mitte des Tisches.</translation>
+    </message>
+    <message>
+        <source>Off the middle: %1.</source>
+        <translation>Neben der Mitte: %1.</translation>
+    </message>
+    <message>
+        <source>Pull it across %1. It stays held; nothing is laid.</source>
+        <translation>Herüberziehen: %1. Es bleibt festgehalten; nichts wird aufgelegt.</translation>
+    </message>
+    <message>
+        <source>It stays where it lies.</source>
+        <translation>Es bleibt liegen.</translation>
+    </message>
+    <message>
+        <source>Move it %1.</source>
+        <translation>Weiterschieben: %1.</translation>
+    </message>
+    <message>
+        <source>Backing wrong side up.</source>
+        <translation>Rückseite links nach oben.</translation>
+    </message>
+    <message>
+        <source>%1 moves it.</source>
+        <translation>Es schiebt: %1.</translation>
+    </message>
+    <message>
+        <source>%1 lift.</source>
+        <translation>Es heben: %1.</translation>
+    </message>
+    <message>
+        <source>Hands to lift: %1.</source>
+        <translation>Zum Heben nötig: %1.</translation>
+    </message>
+    <message>
+        <source>%1: roll up %2, %3 thick</source>
+        <translation>%1: %2 aufrollen, %3 dick</translation>
+    </message>
+    <message>
+        <source>%1, and tie it</source>
+        <translation>%1, und zubinden</translation>
+    </message>
+    <message>
+        <source>%1; %2 clips</source>
+        <translation>%1; %2 Klammern</translation>
+    </message>
+    <message>
+        <source>%1; %2 clips of %3</source>
+        <translation>%1; %2 Klammern für %3</translation>
+    </message>
+    <message>
+        <source>Set up.</source>
+        <translation>Aufbauen.</translation>
+    </message>
+    <message>
+        <source>Legs locked.</source>
+        <translation>Tischbeine eingerastet.</translation>
+    </message>
+    <message>
+        <source>A towel over the join.</source>
+        <translation>Ein Handtuch über die Fuge.</translation>
+    </message>
+    <message>
+        <source>Swept floor, pads for knees.</source>
+        <translation>Boden gefegt, Polster für die Knie.</translation>
+    </message>
+    <message>
+        <source>A letter at every place, a mark at the middle of every side.</source>
+        <translation>Ein Buchstabe an jeden Platz, eine Marke an die Mitte jeder Seite.</translation>
+    </message>
+    <message>
+        <source>The ribbon with the rows along the edge.</source>
+        <translation>Das Band mit den Reihen an die Kante.</translation>
+    </message>
+    <message>
+        <source>Open the pins into bowls:</source>
+        <translation>Sicherheitsnadeln geöffnet in Schalen:</translation>
+    </message>
+    <message>
+        <source>Roll up for quilting.</source>
+        <translation>Zum Quilten aufrollen.</translation>
+    </message>
+    <message>
+        <source>%1 alike</source>
+        <translation>%1 ebenso</translation>
+    </message>
+    <message>
+        <source>Irons off and cold.</source>
+        <translation>Bügeleisen aus und kalt.</translation>
+    </message>
+    <message>
+        <source>Count what is left: %1 − %2 = %3 pins back in the box.</source>
+        <translation>Zählen, was übrig ist: %1 − %2 = %3 Nadeln zurück in der Dose.</translation>
+    </message>
+    <message>
+        <source>%1 stay in the quilt; count the others back into the box.</source>
+        <translation>%1 bleiben im Quilt; die anderen in die Dose zurückzählen.</translation>
+    </message>
+    <message>
+        <source>Check the locks of the table legs; nobody climbs on a table.</source>
+        <translation>Tischbeine prüfen; niemand steigt auf einen Tisch.</translation>
+    </message>
+    <message>
+        <source>Lift together on the count, knees bent.</source>
+        <translation>Zusammen auf Zählen heben, aus den Knien.</translation>
+    </message>
+    <message>
+        <source>Nothing on the floor where people walk; children and animals elsewhere.</source>
+        <translation>Nichts auf den Laufwegen; Kinder und Tiere anderswo.</translation>
+    </message>
+    <message>
+        <source>No pins in the mouth; open ones point away from hands.</source>
+        <translation>Keine Nadeln in den Mund; offene zeigen von Händen weg.</translation>
+    </message>
+    <message>
+        <source>Sweep with a magnet at the end, away from pacemakers and other implants.</source>
+        <translation>Am Ende mit einem Magneten absuchen, fern von Herzschrittmachern und anderen Implantaten.</translation>
+    </message>
+    <message>
+        <source>One person holds an iron and minds it: up on its heel, off at breaks; try it on a scrap.</source>
+        <translation>Eine Person hält und hütet das Eisen: auf die Ferse, in Pausen aus; an einem Rest probieren.</translation>
+    </message>
+    <message>
+        <source>Labels of products, local rules and professional advice come first.</source>
+        <translation>Etiketten der Produkte, örtliche Regeln und fachlicher Rat gehen vor.</translation>
+    </message>
+    <message>
+        <source>Take care.</source>
+        <translation>Vorsicht.</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Protokoll</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Ways that were weighed</source>
+        <translation>Verglichene Varianten</translation>
+    </message>
+    <message>
+        <source>%1 (sits)</source>
+        <translation>%1 (sitzt)</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>rows %1–%2, marks %3 (even rows %4)</source>
+        <translation>Reihen %1–%2, Marken %3 (gerade Reihen %4)</translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation>Reihe %1</translation>
+    </message>
+    <message>
+        <source>rows %1</source>
+        <translation>Reihen %1</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>Marke %1</translation>
+    </message>
+    <message>
+        <source>marks %1</source>
+        <translation>Marken %1</translation>
+    </message>
+    <message>
+        <source>the %1</source>
+        <translation>%1</translation>
+    </message>
 </context>
 <context>
     <name>SheetsWriter</name>
@@ -3151,6 +3727,22 @@
     <message>
         <source>This computer knows no printer. Save the sheets and print them elsewhere.</source>
         <translation>Dieser Rechner kennt keinen Drucker. Die Blätter sichern und anderswo drucken.</translation>
+    </message>
+    <message>
+        <source>Wait until these sheets are done.</source>
+        <translation>Warten, bis diese Blätter fertig sind.</translation>
+    </message>
+    <message>
+        <source>Choose at least one kind of sheet.</source>
+        <translation>Mindestens eine Art von Blättern wählen.</translation>
+    </message>
+    <message>
+        <source>There is no plan to print yet.</source>
+        <translation>Es gibt noch keinen Plan zum Drucken.</translation>
+    </message>
+    <message>
+        <source>No printer is known. Save the sheets as PDF and print them elsewhere.</source>
+        <translation>Kein Drucker bekannt. Die Blätter als PDF sichern und anderswo drucken.</translation>
     </message>
 </context>
 <context>

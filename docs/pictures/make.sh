@@ -45,7 +45,7 @@ table-changes table-changes
 table-count table-count
 END
 
-"$program" sheets "$job" --out "$work/sheets" >/dev/null
+"$program" sheets "$job" --out "$work/sheets" --with passes --paper a4 >/dev/null
 sheets=$work/sheets/harbour-lights-a4.pdf
 page() { # the first page that has these words, as a picture
   local number=1 last
@@ -58,7 +58,7 @@ page() { # the first page that has these words, as a picture
   keep "$work/$2.png" "$2"
 }
 page 'Pass 2 of' sheet-pass
-page 'Here the whole time' sheet-helper
+page "From where you stand" sheet-helper
 
 for size in 48 128 256; do
   rsvg-convert -w $size -h $size "$root/assets/icon/bastewright.svg" |

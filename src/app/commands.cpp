@@ -94,7 +94,7 @@ int plan(const QCommandLineParser& args) {
         return kBadInput;
     const TimeLimit timeLimit{limit};
     const Plan plan = checkedPlan(*session, {.help = true}, timeLimit.token());
-    std::cout << planText(*session, plan);
+    std::cout << (args.isSet("all") ? planText(*session, plan) : planSummary(*session, plan));
     if (args.isSet("json") && !writeFile(args.value("json"), writePlan(plan)))
         return kBadInput;
     return isGood(plan) ? kGood : kNoGoodPlan;
@@ -128,10 +128,20 @@ int told(const tl::expected<std::vector<std::string>, std::string>& written) {
     return kGood;
 }
 
+/// "passes, ribbons, cards": what can be printed beside the set for an afternoon.
+std::string partNames() {
+    std::string out;
+    for (const SheetPart& part : sheetParts())
+        out += (out.empty() ? "" : ", ") + std::string{part.name};
+    return out;
+}
+
 int sheets(const QCommandLineParser& args) {
     if (args.value("out").isEmpty())
         return badInput("--out: it is missing; a folder for the sheets is needed.");
-    const QString paper = args.value("paper").toLower();
+    const QString paper = args.isSet("paper") ? args.value("paper").toLower()
+                          : usualPaper(QLocale::system()) == Paper::letter ? "letter"
+                                                                           : "a4";
     if (paper != "a4" && paper != "letter")
         return badInput("--paper: '" + paper.toStdString() + "' is not accepted; a4 or letter is.");
     const QString spoken = args.value("language").toLower();
@@ -146,7 +156,16 @@ int sheets(const QCommandLineParser& args) {
     SheetOptions options;
     options.paper = paper == "a4" ? Paper::a4 : Paper::letter;
     options.colour = !args.isSet("grey");
-    options.ribbons = args.isSet("ribbons");
+    for (const QString& wanted : args.value("with").split(',', Qt::SkipEmptyParts)) {
+        const std::string name = wanted.trimmed().toStdString();
+        const auto part = std::ranges::find(sheetParts(), name, &SheetPart::name);
+        if (part == sheetParts().end() && name != "all")
+            return badInput("--with: '" + name + "' is not accepted; " + partNames() +
+                            " or all is, several with commas between.");
+        for (const SheetPart& one : sheetParts())
+            if (name == "all" || name == one.name)
+                options.*one.option = true;
+    }
     return told(writeSheets(ready->session, ready->plan, args.value("out").toStdString(), options));
 }
 
@@ -201,8 +220,8 @@ struct Command {
 
 const std::array<Command, 4>& commands() {
     static const std::array<Command, 4> all{{
-        {"plan", {"json", "limit"}, plan},
-        {"sheets", {"out", "paper", "grey", "ribbons", "language"}, sheets},
+        {"plan", {"json", "limit", "all"}, plan},
+        {"sheets", {"out", "paper", "grey", "with", "language"}, sheets},
         {"export", {"out", "day"}, exchange},
         {"check", {}, check},
     }};
@@ -229,12 +248,17 @@ int runCommand(const QStringList& arguments) {
     QCommandLineParser args;
     args.addPositionalArgument("command", "plan, sheets, export or check");
     args.addPositionalArgument("job", "a job or session file");
+    args.addOption({"all", "plan: everything, in as many lines as it takes."});
     args.addOption({"json", "plan: write the plan to this file too.", "file"});
     args.addOption({"limit", "plan: stop searching after so many milliseconds.", "ms"});
     args.addOption({"out", "sheets, export: the folder to write to.", "folder"});
-    args.addOption({"paper", "sheets: a4 or letter.", "paper", "a4"});
+    args.addOption({"paper", "sheets: a4 or letter; without it what is usual here.", "paper"});
     args.addOption({"grey", "sheets: shades of grey instead of colours."});
-    args.addOption({"ribbons", "sheets: the two ribbons of pins in rows too, at true size."});
+    args.addOption(
+        {"with",
+         QString::fromStdString("sheets: more sheets than the set for an afternoon, of " +
+                                partNames() + ", or all."),
+         "sheets"});
     args.addOption({"language", "sheets: en or de.", "code", "en"});
     args.addOption({"day", "export: the day of the session, 2026-12-05.", "day"});
     const auto help = args.addHelpOption();

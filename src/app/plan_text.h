@@ -6,7 +6,11 @@
 
 namespace bastewright::app {
 
-/// A plan as plain text that a person can read in a terminal.
+/// What matters of a plan, on one screen of 80 columns: passes, finish, what to bring, what to
+/// check first. Many passes, and several quilts, are a line each.
+std::string planSummary(const Session& session, const Plan& plan);
+
+/// All of a plan as plain text that a person can read in a terminal.
 std::string planText(const Session& session, const Plan& plan);
 
 /// One finding on a line or two: level, field, sentence, cure.

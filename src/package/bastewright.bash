@@ -6,13 +6,14 @@ _bastewright() {
     --json) mapfile -t COMPREPLY < <(compgen -f -- "$word"); return ;;
     --out) mapfile -t COMPREPLY < <(compgen -d -- "$word"); return ;;
     --paper) mapfile -t COMPREPLY < <(compgen -W 'a4 letter' -- "$word"); return ;;
+    --with) mapfile -t COMPREPLY < <(compgen -W 'passes ribbons cards labels record why all' -- "$word"); return ;;
     --language) mapfile -t COMPREPLY < <(compgen -W 'en de' -- "$word"); return ;;
     --limit | --day) return ;;
   esac
   local options=''
   case $command in
-    plan) options='--json --limit --help' ;;
-    sheets) options='--out --paper --grey --ribbons --language --help' ;;
+    plan) options='--json --limit --all --help' ;;
+    sheets) options='--out --paper --grey --with --language --help' ;;
     export) options='--out --day --help' ;;
     check) options='--help' ;;
   esac

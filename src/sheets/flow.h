@@ -41,6 +41,14 @@ using PlacedPage = std::vector<Placed>;
 /// `height` unless a single block is taller than a page (an error of whoever made it).
 std::vector<PlacedPage> paginate(const Flow& flow, double height);
 
+/// Height of all blocks one below the other.
+inline double heightOf(const Flow& flow) {
+    double h = 0;
+    for (const Block& b : flow)
+        h += b.before + b.height;
+    return h;
+}
+
 /// Appends.
 inline void operator+=(Flow& flow, Flow more) {
     flow.insert(flow.end(), std::make_move_iterator(more.begin()),

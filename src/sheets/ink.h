@@ -17,6 +17,7 @@ inline const QColor kQuiet{0x55, 0x55, 0x55}; ///< secondary text: 7:1 on white
 inline const QColor kRule{0x9a, 0x9a, 0x9a};
 inline const QColor kTable{0xe6, 0xe2, 0xdb}; ///< the table's top
 inline const QColor kFresh{0xff, 0xf1, 0xcc}; ///< what is basted in this pass
+inline const QColor kNow{0xd0, 0xd0, 0xd0};   ///< what is basted in this pass, or is one's own
 inline const QColor kPaper{0xff, 0xff, 0xff};
 inline const QColor kHatch{0x8c, 0x8c, 0x8c};
 inline constexpr double kHair = 0.4, kThin = 0.7, kLine = 1.1, kBold = 2.0;
@@ -37,7 +38,7 @@ void hatch(QPainter& p, QRectF area, double pitch = 4.5);
 /// An arrow with a filled head, `weight` the shaft's.
 void arrow(QPainter& p, QPointF from, QPointF to, double weight = ink::kBold);
 
-inline constexpr int kSmallestLabel = 7; ///< points
+inline constexpr int kSmallestLabel = 9; ///< points
 
 /// A short word centred on a point, at most `maxWidth` wide: set smaller where it must, then
 /// elided. Returns the size it was set in.

@@ -37,12 +37,13 @@ struct PageFrame {
     // The frame of text stands a little inside the margin, so that strokes and overhanging letters
     // stay out of it too.
     static constexpr double kSide = kMargin + 5;
-    static constexpr double kHead = 24; ///< height of the running head with the white below it
+    static constexpr double kFoot = 20; ///< height of the running foot with the white above it
 
     constexpr double left() const { return kSide; }
-    constexpr double top() const { return kSide + kHead; }
+    constexpr double top() const { return kSide; }
+    constexpr double foot() const { return height - kSide - kFoot; }
     constexpr double contentWidth() const { return width - 2 * kSide; }
-    constexpr double contentHeight() const { return height - kSide - top(); }
+    constexpr double contentHeight() const { return foot() - top(); }
 };
 
 } // namespace sheets

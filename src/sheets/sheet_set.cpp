@@ -13,23 +13,24 @@ using namespace sheets;
 
 namespace {
 
-void runningHead(QPainter& p, const PageFrame& frame, const QString& session, const QString& person,
+/// Whose page it is, of what session, and which of how many, so that sheets that were dropped find
+/// back together.
+void runningFoot(QPainter& p, const PageFrame& frame, const QString& session, const QString& person,
                  int page, int pages) {
     const QString count = Text::tr("page %1 of %2").arg(page).arg(pages);
-    const double y = PageFrame::kSide;
+    const double y = frame.foot() + PageFrame::kFoot - 13;
     const double countWidth = textWidth(count, {type::kHead}) + 1;
     // Person and job share what the page's number leaves; each is elided, never cut.
     const double half = (frame.contentWidth() - countWidth - 24) / 2;
     const auto put = [&](const QString& text, double x, double width, bool bold,
                          Qt::Alignment align) {
         TextStyle style{type::kHead, bold, align, 1};
-        style.ink = bold ? ink::kDark : ink::kQuiet;
+        style.ink = ink::kQuiet;
         TextBlock{text, width, style}.draw(p, {x, y});
     };
     put(person, frame.left(), half, true, Qt::AlignLeft);
     put(session, frame.left() + half + 12, half, false, Qt::AlignLeft);
     put(count, frame.left() + frame.contentWidth() - countWidth, countWidth, false, Qt::AlignRight);
-    rule(p, {frame.left(), y + 15}, frame.contentWidth(), ink::kThin);
 }
 
 } // namespace
@@ -63,7 +64,7 @@ void SheetSet::paint(QPainter& painter, int page) const {
     const Page& one = pages_.at(std::size_t(page));
     if (one.number == 0)
         return;
-    runningHead(painter, frame_, context_->sessionName(), one.person, one.number, one.of);
+    runningFoot(painter, frame_, context_->sessionName(), one.person, one.number, one.of);
     for (const auto& placed : one.placed)
         placed.block.draw(painter, {frame_.left(), frame_.top() + placed.y, frame_.contentWidth(),
                                     placed.block.height});

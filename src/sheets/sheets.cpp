@@ -7,6 +7,9 @@
 #include <QDir>
 #include <QSaveFile>
 
+#include <algorithm>
+#include <array>
+
 namespace bastewright {
 namespace {
 
@@ -38,6 +41,23 @@ QString write(const Session& session, const Plan& plan, const SheetOptions& opti
 
 } // namespace
 
+const std::vector<SheetPart>& sheetParts() {
+    static const std::vector<SheetPart> parts{
+        {"passes", &SheetOptions::passes}, {"ribbons", &SheetOptions::ribbons},
+        {"cards", &SheetOptions::cards},   {"labels", &SheetOptions::labels},
+        {"record", &SheetOptions::record}, {"why", &SheetOptions::why}};
+    return parts;
+}
+
+Paper usualPaper(const QLocale& locale) {
+    static const std::array letter{QLocale::UnitedStates, QLocale::Canada,      QLocale::Mexico,
+                                   QLocale::Belize,       QLocale::Chile,       QLocale::Colombia,
+                                   QLocale::CostaRica,    QLocale::Guatemala,   QLocale::Nicaragua,
+                                   QLocale::Panama,       QLocale::Philippines, QLocale::PuertoRico,
+                                   QLocale::ElSalvador,   QLocale::Venezuela};
+    return std::ranges::count(letter, locale.territory()) > 0 ? Paper::letter : Paper::a4;
+}
+
 std::string sheetsFileName(const Session& session, const SheetOptions& options) {
     return fileName(session, {}, options.paper).toStdString();
 }
@@ -56,13 +76,18 @@ tl::expected<std::vector<std::string>, std::string> writeSheets(const Session& s
         SheetOptions options;
     };
     std::vector<File> files;
-    if (options.lead || options.helpers) {
-        files.push_back({fileName(session, {}, options.paper), options});
-        files.back().options.cards = false;
-    }
+    SheetOptions uncut = options;
+    uncut.cards = false;
+    if (uncut.lead || uncut.bring || uncut.helpers ||
+        std::ranges::any_of(sheetParts(), [&](const SheetPart& p) { return uncut.*p.option; }))
+        files.push_back({fileName(session, {}, options.paper), uncut});
     if (options.cards) {
-        files.push_back({fileName(session, QStringLiteral("-cards"), options.paper), options});
-        files.back().options.lead = files.back().options.helpers = false;
+        SheetOptions cards = options;
+        cards.lead = cards.bring = cards.helpers = false;
+        for (const SheetPart& part : sheetParts())
+            cards.*part.option = false;
+        cards.cards = true;
+        files.push_back({fileName(session, QStringLiteral("-cards"), options.paper), cards});
     }
     if (files.empty())
         return failure(Text::tr("No sheet is chosen."));

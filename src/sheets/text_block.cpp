@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <map>
 
 namespace bastewright::sheets {
 namespace {
@@ -17,6 +18,42 @@ std::vector<Span> printableSpans(const std::vector<Span>& spans) {
     std::vector<Span> out;
     for (const auto& s : spans)
         out.push_back({printable(s.text), s.bold});
+    return out;
+}
+
+/// A stretch of one script.
+struct Run {
+    qsizetype from = 0, length = 0;
+    bool hasBold = true;
+};
+
+bool boldOf(QChar::Script script, const QString& letters) {
+    thread_local std::map<QChar::Script, bool> known;
+    const auto found = known.find(script);
+    if (found == known.end())
+        return known[script] = hasBold(letters);
+    return found->second;
+}
+
+std::vector<Run> scriptRuns(const QString& text) {
+    std::vector<Run> out;
+    QChar::Script now = QChar::Script_Common;
+    for (qsizetype i = 0; i < text.size();) {
+        const bool pair = text[i].isHighSurrogate() && i + 1 < text.size();
+        const qsizetype n = pair ? 2 : 1;
+        const QChar::Script script =
+            pair ? QChar::script(QChar::surrogateToUcs4(text[i], text[i + 1])) : text[i].script();
+        const bool neutral = script == QChar::Script_Common || script == QChar::Script_Inherited ||
+                             script == QChar::Script_Unknown;
+        if (out.empty() || (!neutral && script != now)) {
+            if (!neutral)
+                now = script;
+            const bool latin = neutral || script == QChar::Script_Latin;
+            out.push_back({i, 0, latin || boldOf(script, text.mid(i, n))});
+        }
+        out.back().length += n;
+        i += n;
+    }
     return out;
 }
 
@@ -58,17 +95,20 @@ TextBlock::TextBlock(const std::vector<Span>& spans, double width, const TextSty
 void TextBlock::lay(const std::vector<Span>& spans) {
     QString text;
     QList<QTextLayout::FormatRange> formats;
+    const bool bold = style_.bold || style_.serif;
     for (const auto& s : spans) {
-        if (s.bold && !style_.bold) {
-            QTextLayout::FormatRange range;
-            range.start = int(text.size());
-            range.length = int(s.text.size());
-            range.format.setFontWeight(QFont::Bold);
-            formats << range;
-        }
+        for (const Run& run : scriptRuns(s.text))
+            if (const bool wanted = (s.bold || bold) && run.hasBold; wanted != bold) {
+                QTextLayout::FormatRange range;
+                range.start = int(text.size() + run.from);
+                range.length = int(run.length);
+                range.format.setFontWeight(wanted ? QFont::Bold : QFont::Normal);
+                formats << range;
+            }
         text += s.text;
     }
-    layout_ = std::make_unique<QTextLayout>(text, font(style_.size, style_.bold));
+    layout_ = std::make_unique<QTextLayout>(text, style_.serif ? titleFont(style_.size)
+                                                               : font(style_.size, style_.bold));
     layout_->setFormats(formats);
     QTextOption option{style_.align};
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
@@ -102,7 +142,9 @@ void TextBlock::draw(QPainter& painter, QPointF topLeft) const {
 }
 
 double textWidth(const QString& text, const TextStyle& style) {
-    return TextBlock{text, kUnbounded, {style.size, style.bold}}.naturalWidth();
+    TextStyle line{style.size, style.bold};
+    line.serif = style.serif;
+    return TextBlock{text, kUnbounded, line}.naturalWidth();
 }
 
 } // namespace bastewright::sheets

@@ -27,6 +27,7 @@ struct TextStyle {
     int maxLines = 0; ///< 0: as many as it takes; else the last line ends in an ellipsis
     QColor ink = QColor{0x1a, 0x1a, 0x1a};
     bool close = false; ///< lines a fifth of the size apart, whatever the font asks for
+    bool serif = false; ///< the face of titles, always bold
 };
 
 /// Text set in a column of a given width: wrapped at words, inside a word only where it is wider

@@ -19,6 +19,12 @@ QString length(Length l, Unit unit) {
     return joined(language::figure(QString::fromStdString(format(l, unit))));
 }
 
+QString halves(Length l, Unit unit, bool withUnit) {
+    const Length step = unit == Unit::inch ? Length::inch64ths(32) : Length::millimetres(10);
+    const auto n = (2 * l.nm() + step.nm()) / (2 * step.nm());
+    return joined(language::figure(QString::fromStdString(format(step * n, unit, withUnit))));
+}
+
 QString size(Size s, Unit unit) {
     return joined(Text::tr("%1 × %2").arg(
         language::figure(QString::fromStdString(format(s.width, unit, false))),
@@ -58,6 +64,29 @@ QString shiftWords(Vec shift, Unit unit) {
     for (const auto& w : ways)
         words << Text::tr("%1 towards the %2").arg(length(w.by, unit), sideName(w.towards));
     return words.isEmpty() ? Text::tr("no shift") : listed(words);
+}
+
+namespace {
+QStringList lettersAt(const std::vector<Stretch>& standing, Side side) {
+    QStringList letters;
+    for (const auto& s : standing)
+        for (const auto& e : s.edges)
+            if (e.side == side && !s.place.empty())
+                letters << QString::fromStdString(s.place);
+    letters.removeDuplicates();
+    letters.sort();
+    return letters;
+}
+} // namespace
+
+QString tableSide(const std::vector<Stretch>& standing, Side side) {
+    const QStringList letters = lettersAt(standing, side);
+    return letters.isEmpty() ? Text::tr("the %1").arg(sideName(side)) : listed(letters);
+}
+
+QString tableSideBrief(const std::vector<Stretch>& standing, Side side) {
+    const QStringList letters = lettersAt(standing, side);
+    return letters.isEmpty() ? sideName(side) : letters.join(Text::tr(", "));
 }
 
 QString placeEnd(const StandingPlace& place, const Rect& table) {

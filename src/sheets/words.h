@@ -19,6 +19,8 @@ inline constexpr Length kPleat = Length::inch64ths(32);
 
 QString length(Length l, Unit unit); ///< "12 1/2 in"
 QString size(Size s, Unit unit);     ///< "88 × 112 in": across, then head to foot
+/// To the nearest half inch or whole centimetre, as a hang or a move is measured by hand.
+QString halves(Length l, Unit unit, bool withUnit = true);
 QString clock(ClockTime start, Seconds s);
 QString span(Seconds s); ///< "1 h 05 min", "35 min"
 QString sideName(Side s);
@@ -28,6 +30,11 @@ QString pointCount(int n, Basting::With with);
 
 /// "54 in towards the head and 3 in towards the left"; the larger way first. "no shift" for none.
 QString shiftWords(Vec shift, Unit unit);
+
+/// A side of the table by who stands there: "A and B"; of nobody's, the quilt's own: "the head".
+QString tableSide(const std::vector<Stretch>& standing, Side side);
+/// The same in the fewest letters: "A, B".
+QString tableSideBrief(const std::vector<Stretch>& standing, Side side);
 
 /// "left end": where along the table's side the middle of the place is, in thirds.
 QString placeEnd(const StandingPlace& place, const Rect& table);

@@ -56,7 +56,7 @@ class Installed(unittest.TestCase):
         self.assertIn("Harbour Lights", self.call("plan", self.example, "--json", plan))
         self.assertEqual(json.loads(plan.read_text())["format"], "bastewright-plan")
         self.call("check", self.example, plan)
-        written = self.call("sheets", self.example, "--out", self.home / "sheets").split()
+        written = self.call("sheets", self.example, "--out", self.home / "sheets", "--with", "cards").split()
         self.assertEqual(len(written), 2)
         for file in map(pathlib.Path, written):
             self.assertEqual(file.read_bytes()[:5], b"%PDF-")

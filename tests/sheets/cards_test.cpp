@@ -32,7 +32,10 @@ std::vector<double> darkRuns(const QImage& picture, int dots, double least) {
 class Cards : public testing::TestWithParam<Paper> {
 protected:
     void SetUp() override { SKIP_WITHOUT_POPPLER(); }
-    SheetOptions options() const { return {.paper = GetParam(), .lead = false, .helpers = false}; }
+    SheetOptions options() const {
+        return {
+            .paper = GetParam(), .lead = false, .bring = false, .helpers = false, .cards = true};
+    }
 };
 
 TEST_P(Cards, areWellFormed) {

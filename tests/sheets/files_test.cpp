@@ -16,11 +16,11 @@ namespace bastewright {
 namespace {
 
 TEST(SheetFiles, namedForJobAndPaper) {
-    const Written w{fixture::harbourLights()};
+    const Written w{fixture::harbourLights(), {.cards = true}};
     EXPECT_EQ(QDir{w.folder.path()}.entryList(QDir::Files | QDir::Hidden),
               (QStringList{"harbour-lights-a4.pdf", "harbour-lights-cards-a4.pdf"}));
-    const Written noCards{fixture::harbourLights(), {.paper = Paper::letter, .cards = false}};
-    EXPECT_EQ(QDir{noCards.folder.path()}.entryList(QDir::Files | QDir::Hidden),
+    const Written usual{fixture::harbourLights(), {.paper = Paper::letter}};
+    EXPECT_EQ(QDir{usual.folder.path()}.entryList(QDir::Files | QDir::Hidden),
               QStringList{"harbour-lights-letter.pdf"});
 }
 
@@ -88,14 +88,39 @@ TEST(SheetFiles, leadOrHelpersAlone) {
     SKIP_WITHOUT_POPPLER();
     const Session s = fixture::harbourLights();
     const auto all = pdf::pageSizes(Written{s}.path).size();
-    const auto lead = pdf::pageSizes(Written{s, {.helpers = false}}.path).size();
-    const auto helpers = pdf::pageSizes(Written{s, {.lead = false}}.path).size();
-    EXPECT_GT(lead, 0u);
-    EXPECT_GT(helpers, 3u);
-    EXPECT_EQ(lead + helpers, all);
-    const auto bo = pdf::pageSizes(Written{s, {.lead = false, .people = {"Bo"}}}.path).size();
-    EXPECT_GE(bo, 1u);
-    EXPECT_LE(bo, 2u);
+    const auto lead = pdf::pageSizes(Written{s, {.bring = false, .helpers = false}}.path).size();
+    const auto bring = pdf::pageSizes(Written{s, {.lead = false, .helpers = false}}.path).size();
+    const auto helpers = pdf::pageSizes(Written{s, {.lead = false, .bring = false}}.path).size();
+    EXPECT_EQ(lead, 1u);
+    EXPECT_EQ(helpers, 4u);
+    EXPECT_EQ(lead + bring + helpers, all);
+    EXPECT_EQ(
+        pdf::pageSizes(Written{s, {.lead = false, .bring = false, .people = {"Bo"}}}.path).size(),
+        1u);
+}
+
+// Every part on request adds pages of its own, and all of them keep the rules of every page.
+TEST(SheetFiles, partsOnRequestAreAdded) {
+    SKIP_WITHOUT_POPPLER();
+    const Session s = fixture::twoQuilts();
+    const auto usual = pdf::pageSizes(Written{s}.path).size();
+    for (const SheetPart& part : sheetParts()) {
+        SheetOptions options;
+        options.*part.option = true;
+        const Written w{s, options};
+        if (part.name != "cards") { // those have a file of their own
+            EXPECT_GT(pdf::pageSizes(w.path).size(), usual) << part.name;
+        }
+        expectGoodForm(w, Paper::a4);
+    }
+}
+
+TEST(SheetFiles, paperIsThatOfTheCountry) {
+    EXPECT_EQ(usualPaper(QLocale{QStringLiteral("de_DE")}), Paper::a4);
+    EXPECT_EQ(usualPaper(QLocale{QStringLiteral("en_GB")}), Paper::a4);
+    EXPECT_EQ(usualPaper(QLocale{QStringLiteral("en_US")}), Paper::letter);
+    EXPECT_EQ(usualPaper(QLocale{QStringLiteral("fr_CA")}), Paper::letter);
+    EXPECT_EQ(usualPaper(QLocale::c()), Paper::a4);
 }
 
 // The screen writes sheets off its own thread.

@@ -48,8 +48,19 @@ QString documentTitle(const QString& path) {
 }
 
 QString normalised(const QString& text) {
+    // "4¼" is set for "4 1/4"; NFKC would make 41/4 of it.
+    static const std::map<QChar, QString> fractions{{QChar{0x00BC}, "1/4"}, {QChar{0x00BD}, "1/2"},
+                                                    {QChar{0x00BE}, "3/4"}, {QChar{0x215B}, "1/8"},
+                                                    {QChar{0x215C}, "3/8"}, {QChar{0x215D}, "5/8"},
+                                                    {QChar{0x215E}, "7/8"}};
+    QString spelt;
+    for (const QChar c : text)
+        if (const auto known = fractions.find(c); known != fractions.end())
+            spelt += (!spelt.isEmpty() && spelt.back().isDigit() ? " " : "") + known->second;
+        else
+            spelt += c;
     QString out;
-    for (const QChar c : text.normalized(QString::NormalizationForm_KC))
+    for (const QChar c : spelt.normalized(QString::NormalizationForm_KC))
         if (c.category() != QChar::Other_Format)
             out += c;
     return out.simplified();

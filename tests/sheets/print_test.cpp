@@ -101,7 +101,7 @@ TEST_F(Printing, inGreyAndOnBothSides) {
     PrintOrder one = order("hall-grey");
     one.sheets.colour = false;
     one.sheets.bothSides = true;
-    one.sheets.lead = one.sheets.cards = false;
+    one.sheets.lead = one.sheets.bring = false;
     one.copies = 2;
     const auto printed = print(one);
     ASSERT_TRUE(printed) << printed.error();

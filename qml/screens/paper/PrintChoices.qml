@@ -37,21 +37,47 @@ Flickable {
 
         Choice {
             objectName: "withLead"
-            text: qsTr("The lead's pages")
+            text: qsTr("A page for whoever leads")
             on: choices.preview.lead
             onClicked: choices.preview.lead = !choices.preview.lead
         }
         Choice {
+            objectName: "withBring"
+            text: qsTr("What to bring and cut")
+            on: choices.preview.bring
+            onClicked: choices.preview.bring = !choices.preview.bring
+        }
+        Choice {
             objectName: "withHelpers"
-            text: qsTr("A checklist for everybody")
+            text: qsTr("A page for every helper")
             on: choices.preview.helpers
             onClicked: choices.preview.helpers = !choices.preview.helpers
         }
-        Choice {
-            objectName: "withCards"
-            text: qsTr("Cards to cut out")
-            on: choices.preview.cards
-            onClicked: choices.preview.cards = !choices.preview.cards
+        Words {
+            width: parent.width
+            text: qsTr("More sheets")
+            font.bold: true
+        }
+        Repeater {
+            model: [
+                {part: "passes", words: qsTr("A page for every pass")},
+                {part: "ribbons", words: qsTr("The ribbons at true size")},
+                {part: "cards", words: qsTr("Cards to lay on the zones")},
+                {part: "labels", words: qsTr("Labels for places, head and foot")},
+                {part: "record", words: qsTr("Pins counted back, roll for the machine")},
+                {part: "why", words: qsTr("Why this plan")}
+            ]
+
+            Choice {
+                required property string part
+                required property string words
+
+                objectName: "with-" + part
+                width: column.width
+                text: words
+                on: choices.preview.more.includes(part)
+                onClicked: choices.preview.toggle(part)
+            }
         }
         Choice {
             objectName: "inColour"

@@ -82,8 +82,15 @@ Popup {
                 main: true
                 glyph: "sheet"
                 text: qsTr("Print")
-                enabled: sheet.writer.printer !== "" && sheet.preview.pages > 0 && !sheet.writer.busy
+                enabled: sheet.writer.whyNot === ""
                 onClicked: sheet.writer.print()
+            }
+            Words {
+                Layout.fillWidth: true
+                objectName: "whyNoPrint"
+                visible: text !== ""
+                text: sheet.writer.whyNot
+                quiet: true
             }
             Press {
                 Layout.fillWidth: true

@@ -31,7 +31,7 @@ struct PassRequest {
     bool alone = true;                   ///< no other quilt needs the tables that are left over
     /// How far people get; nothing: the farthest of those who work there.
     std::optional<Length> reach{};
-    LayoutMemory* memory = nullptr;      ///< of this quilt; makes it quicker, never different
+    LayoutMemory* memory = nullptr; ///< of this quilt; makes it quicker, never different
 };
 
 /// Every surface, orientation and start that is worth looking at, with its fewest passes and its

@@ -1,13 +1,12 @@
-#include "language/said.h"
-#include "plan/pin_words.h"
+#include "sheets/calls.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
-#include "sheets/pages/helper_pictures.h"
-#include "sheets/pages/helper_rows.h"
-#include "sheets/pages/pages.h"
+#include "sheets/pages/helper_calls.h"
+#include "sheets/pages/lead_words.h"
+#include "sheets/parts.h"
+#include "sheets/pictures/place_picture.h"
 #include "sheets/printable.h"
-#include "sheets/task_words.h"
-#include "sheets/two_columns.h"
+#include "sheets/set_text.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -18,282 +17,355 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kColumnGap = 12;
+const TextStyle kText = closeText(type::kCheck), kBoldText = closeText(type::kCheck, true);
 
-Block textBlock(const std::vector<Span>& words, double width, const TextStyle& style,
-                double before) {
-    auto text = std::make_shared<TextBlock>(words, width, style);
-    return {.height = text->height(), .before = before, .draw = [text](QPainter& p, QRectF at) {
-                text->draw(p, at.topLeft());
-            }};
+/// How closely a helper's sheet is set; its text has one size, whatever has to give way.
+struct HelperSetting {
+    double picture; ///< most of the height of the picture of places; 0: none
+    double thumb;   ///< height of a pass's picture; 0: none
+    double padding; ///< above and below a line
+};
+
+/// Where somebody works, quilt by quilt, in the order they come to them.
+std::vector<const Part*> firstOfQuilts(const std::vector<Part>& parts) {
+    std::vector<const Part*> out;
+    std::set<std::size_t> seen;
+    for (const Part& part : parts)
+        if (seen.insert(part.quilt).second)
+            out.push_back(&part);
+    return out;
 }
 
-Block nameBlock(const SheetContext& c, const Helper& h, const ChecklistStyle& style = {}) {
-    const double badgeSize = style.columns ? 32 : 42, beside = badgeSize + 14;
-    const QString name = isolated(h.name);
-    int type = style.columns ? type::kTitle : type::kName;
-    while (type > type::kLead && TextBlock{name, c.width - beside, {type, true}}.lines() > 2)
-        type -= 2;
-    auto text = std::make_shared<TextBlock>(name, c.width - beside,
-                                            TextStyle{.size = type, .bold = true, .maxLines = 3});
-    const double height = std::max(badgeSize + 2, text->height());
-    return {.height = height,
-            .keepWithNext = true,
-            .newPage = true,
-            .draw = [=, letter = c.crew.letter(h.name)](QPainter& p, QRectF at) {
-                const double middle = badgeSize / 2 + 1;
-                badge(p, at.topLeft() + QPointF{middle, middle}, badgeSize, letter, true);
-                text->draw(p, at.topLeft() +
-                                  QPointF{beside, std::max(0.0, middle - text->height() / 2)});
-            }};
+/// The letters of all places somebody has, in order.
+QStringList placesOf(const SheetContext& c, const Helper& who, const std::vector<Part>& parts) {
+    QStringList out;
+    for (const Part* part : firstOfQuilts(parts))
+        out << c.mark(who.name, part->quilt);
+    out.removeDuplicates();
+    return out;
 }
 
-QString summary(const SheetContext& c, const Helper& h) {
-    int pins = 0, dots = 0;
-    std::optional<Seconds> first, last;
-    for (const auto& t : c.plan.tasks) {
-        if (std::ranges::count(t.people, h.name) == 0)
-            continue;
-        first = std::min(first.value_or(t.start), t.start);
-        last = std::max(last.value_or(t.end), t.end);
-        const auto q = std::size_t(t.job);
-        if (q >= c.plan.quilts.size())
-            continue;
-        const Zone* zone = findZone(c.plan.quilts[q], t.zone);
-        if (zone && t.kind == TaskKind::placeOpen)
-            pins += int(zone->points.size());
-        if (zone && t.kind == TaskKind::dotLower)
-            dots += int(zone->points.size());
-    }
-    QStringList words{Text::tr("Here %1").arg(hoursWords(h))};
-    if (first)
-        words << Text::tr("tasks %1 to %2").arg(clock(c.start(), *first), clock(c.start(), *last));
-    QStringList points;
+std::vector<Span> findPlace(const SheetContext& c, const Helper& who,
+                            const std::vector<Part>& parts) {
+    const QStringList places = placesOf(c, who, parts);
+    if (parts.empty())
+        return {{Text::tr("The plan has no work for you yet. Ask whoever leads: another pair of "
+                          "hands is always wanted when the quilt is moved.")}};
+    if (places.size() == 1 && !c.severalTables())
+        return {{Text::tr("Find the letter") + QChar::Space},
+                {places.front(), true},
+                {QChar::Space + Text::tr("at the table: your place in every pass.")}};
+    QStringList at;
+    for (const Part* part : firstOfQuilts(parts))
+        at << (c.severalTables()
+                   ? Text::tr("%1 at table %2 for %3")
+                         .arg(c.mark(who.name, part->quilt))
+                         .arg(c.plan.quilts[part->quilt].surface.number)
+                         .arg(c.quiltName(part->quilt))
+                   : Text::tr("%1 for %2")
+                         .arg(c.mark(who.name, part->quilt), c.quiltName(part->quilt)));
+    return {{Text::tr("Your places:") + QChar::Space}, {listed(at) + QLatin1Char('.'), true}};
+}
+
+std::vector<Span> firstThing(const SheetContext& c, const std::vector<Part>& parts) {
+    int pins = 0;
+    for (const Part& part : parts)
+        if (c.with(part.quilt) == Basting::With::pins)
+            pins += part.points;
+    if (parts.empty())
+        return {};
     if (pins > 0)
-        points << pointCount(pins, Basting::With::pins);
-    if (dots > 0)
-        points << pointCount(dots, Basting::With::dots);
-    if (!points.isEmpty())
-        words << Text::tr("%1 to place").arg(listed(points));
-    return words.join(Text::tr(" · "));
+        return {{Text::tr("First:") + QChar::Space, true},
+                {Text::tr("count %1 into your bowl and open them.")
+                     .arg(pointCount(pins, Basting::With::pins))}};
+    const bool dots = std::ranges::any_of(parts, [](const Part& p) { return p.points > 0; });
+    return {{Text::tr("First:") + QChar::Space, true},
+            {dots ? Text::tr("lay your dots ready, the paper still on.")
+                  : Text::tr("see that the table stands firm and every leg is locked.")}};
 }
 
-QString whoIsWho(const SheetContext& c, const Helper& h) {
-    std::vector<std::string> others;
-    for (const auto& o : c.session.setting.helpers)
-        if (o.name != h.name)
-            others.push_back(o.name);
-    return others.empty() ? QString{} : Text::tr("With %1.").arg(c.crew.spoken(others));
-}
-
-/// The numbered places in words.
-Block placeList(const PassPart& part, double width) {
-    constexpr double kAbove = 3;
-    std::vector<Span> words{{part.seated ? Text::tr("Sit: ") : Text::tr("Stand: ")}};
-    for (auto& span : part.placesInWords())
-        words.push_back(std::move(span));
-    auto text = std::make_shared<TextBlock>(words, width, TextStyle{type::kCheck});
-    return {.height = kAbove + text->height(), .draw = [text](QPainter& p, QRectF at) {
-                text->draw(p, at.topLeft() + QPointF{0, kAbove});
+Block nameBlock(const SheetContext& c, const Helper& who, const std::vector<Part>& parts) {
+    constexpr double kRing = 62;
+    const double textAt = kRing + 12, hours = 130, room = c.width - textAt;
+    const QString letter = placesOf(c, who, parts).value(0, c.crew.letter(who.name));
+    const QString name = isolated(who.name);
+    int size = type::kName;
+    const auto fits = [&](int points) {
+        TextStyle style{points};
+        style.serif = true;
+        return textWidth(name, style) <= room - hours;
+    };
+    for (const int smaller : {30, 22, 16})
+        if (!fits(size))
+            size = smaller;
+    const auto title = set(name, fits(size) ? room - hours : room, serif(size, Qt::AlignLeft, 3));
+    TextStyle right{type::kCheck, true};
+    right.align = Qt::AlignRight;
+    const auto when = std::make_shared<const TextBlock>(hoursWords(who), hours, right);
+    const bool above = !fits(size);
+    const auto place = set(findPlace(c, who, parts), room, kText);
+    const auto first = set(firstThing(c, parts), room, kText);
+    const double top = above ? when->height() : 0;
+    const double height =
+        std::max(kRing, top + title->height() + place->height() + first->height());
+    return {.height = height + 7, .newPage = true, .draw = [=](QPainter& p, QRectF at) {
+                badge(p, at.topLeft() + QPointF{kRing / 2, kRing / 2}, kRing, letter, true);
+                when->draw(p, {at.right() - hours, at.top() + (above ? 0 : 4)});
+                double y = at.top() + top;
+                title->draw(p, {at.left() + textAt, y});
+                y += title->height();
+                place->draw(p, {at.left() + textAt, y});
+                first->draw(p, {at.left() + textAt, y + place->height()});
+                rule(p, at.bottomLeft(), at.width(), ink::kLine);
             }};
 }
 
-/// In a strip the pictures carry the passes' names: their headings are no more than a line.
-Block passHeading(const SheetContext& c, const Stretch& s, bool continued, double width,
-                  const ChecklistStyle& style) {
-    QString text = c.passName(s.quilt, s.pass);
-    if (continued || (!s.first && !style.strip))
-        text = Text::tr("%1, continued").arg(text);
-    const int size = style.heading();
-    auto words = std::make_shared<TextBlock>(
-        text, width, TextStyle{.size = size, .bold = true, .maxLines = 2, .close = style.columns});
-    const double below = style.strip ? 1 : 3;
-    return {.height = words->height() + below,
-            .before = style.columns ? 4.0
-                      : style.strip ? 5.0
-                                    : 9.0,
-            .keepWithNext = true,
-            .draw = [words](QPainter& p, QRectF at) {
-                words->draw(p, at.topLeft());
-                rule(p, at.bottomLeft() - QPointF{0, 1}, at.width(), ink::kLine);
-            }};
+/// The side of the quilt somebody stands at.
+Side sideOf(const Part& part) {
+    if (part.edges.empty())
+        return Side::foot;
+    return std::ranges::max_element(part.edges, {},
+                                    [](const StandingPlace& e) { return e.along.size(); })
+        ->side;
 }
 
-/// Rows on the left with the picture on the right, in one block that is never parted.
-Block beside(std::vector<Block> left, Block right) {
-    double height = 0;
-    for (const auto& b : left)
-        height += b.height;
-    auto rows = std::make_shared<std::vector<Block>>(std::move(left));
-    auto picture = std::make_shared<Block>(std::move(right));
-    return {.height = std::max(height, picture->height + 3), .draw = [=](QPainter& p, QRectF at) {
-                double y = at.top();
-                for (const auto& b : *rows) {
-                    b.draw(p, {at.left(), y, at.width(), b.height});
-                    y += b.height;
+Block placesBlock(const SheetContext& c, const Helper& who, const std::vector<Part>& parts,
+                  double limit) {
+    struct One {
+        PlacePicture show;
+        SetText caption;
+    };
+    constexpr double kApart = 14;
+    const auto firsts = firstOfQuilts(parts);
+    auto all = std::make_shared<std::vector<One>>();
+    const double each = (c.width - kApart * double(firsts.size() - 1)) / double(firsts.size());
+    double height = 0, captions = 0;
+    for (const Part* part : firsts) {
+        PlacePicture show = c.places(part->quilt, *part->pass);
+        show.mine = who.name;
+        show.bottom = sideOf(*part);
+        show.you = Text::tr("you");
+        height = std::max(height, placesHeight(show, each, limit));
+        all->push_back({std::move(show), set(c.passName(part->quilt, part->pass->number), each,
+                                             quiet(type::kSmall))});
+        captions = std::max(captions, all->back().caption->height());
+    }
+    const auto title = set(Text::tr("From where you stand"), c.width, serif(type::kCheck));
+    const bool several = all->size() > 1;
+    const double top = title->height() + (several ? captions : 0) + 3;
+    return {
+        .height = top + height, .before = 6, .draw = [=](QPainter& p, QRectF at) {
+            title->draw(p, at.topLeft());
+            double x = at.left();
+            for (const One& one : *all) {
+                if (several)
+                    one.caption->draw(p, {x, at.top() + title->height()});
+                else
+                    one.caption->draw(p, {at.right() - one.caption->naturalWidth(), at.top() + 2});
+                drawPlaces(p, {x, at.top() + top, each, height}, one.show);
+                x += each + kApart;
+            }
+        }};
+}
+
+/// `nameWidth`: of the sign with the call's name.
+Block callRow(const OwnCall& call, double width, double nameWidth, double padding) {
+    constexpr double kSign = 22;
+    const bool close = call.call == Call::close;
+    TextStyle style = serif(type::kLead);
+    style.ink = close ? ink::kPaper : ink::kDark;
+    const auto name = set(callName(call.call), nameWidth - kSign - 12, style);
+    const auto words = set(call.words, width - nameWidth - 8, kText);
+    const double height = std::max({kSign, words->height(), name->height()}) + 2 * padding;
+    return {.height = height, .draw = [=, sign = signOf(call.call)](QPainter& p, QRectF at) {
+                if (close) {
+                    p.setPen(Qt::NoPen);
+                    p.setBrush(ink::kDark);
+                    p.drawRect(QRectF{at.left(), at.top() + 0.5, nameWidth, at.height() - 1});
                 }
-                picture->draw(p, {at.left(), at.top() + 3, at.width(), picture->height});
+                const double middle = at.center().y();
+                drawSign(p, {at.left() + 4, middle - kSign / 2, kSign, kSign}, sign,
+                         close ? ink::kPaper : ink::kDark);
+                name->draw(p, {at.left() + kSign + 10, middle - name->height() / 2});
+                words->draw(p, {at.left() + nameWidth + 8, middle - words->height() / 2});
+                rule(p, at.bottomLeft(), width);
             }};
 }
 
-Flow stretchFlow(const SheetContext& c, const std::string& person, const Stretch& s, double width,
-                 std::vector<Rest>& rests, const ChecklistStyle& style) {
-    // Somebody who works at two tables in turn: a single task says in its own row where it is.
-    const bool inRow = style.strip && !style.columns && c.severalQuilts() && s.tasks.size() == 1;
-    Flow flow;
-    if (!inRow)
-        flow.push_back(passHeading(c, s, false, width, style));
-    const auto again = std::make_shared<Block>(passHeading(c, s, true, width, style));
-    const PassPart part = partOf(c, person, s.quilt, s.pass);
-    const bool pictured = s.first && !style.strip && hasPicture(part);
-    if (pictured)
-        width -= placePicture(part, style).width() + kColumnGap;
-    auto rows = checklistRows(c, person, s.tasks, part, width, style, rests,
-                              inRow ? c.passName(s.quilt, s.pass) : QString{});
-    if (pictured && !part.places.empty())
-        rows.insert(rows.begin(), placeList(part, width));
-    std::size_t next = 0;
-    if (pictured) {
-        // As many rows as the picture is high, or a few more: what is left begins a block.
-        Block picture = placePicture(part, style).block();
-        std::vector<Block> left;
-        for (double h = 0; next < rows.size() && h < picture.height; ++next) {
-            left.push_back(rows[next]);
-            h += rows[next].height;
-        }
-        flow.push_back(beside(std::move(left), std::move(picture)));
-    }
-    for (; next < rows.size(); ++next) {
-        flow.push_back(rows[next]);
-        if (!inRow)
-            flow.back().repeat = again;
-    }
-    return flow;
+Block headingLine(const QString& words, const QString& below, double width) {
+    const auto title = set(words, width, serif(type::kCheck));
+    const auto note =
+        set(below, std::max(60.0, width - title->naturalWidth() - 14), quiet(type::kSmall));
+    return {.height = std::max(title->height(), note->height()) + 3,
+            .before = 7,
+            .keepWithNext = true,
+            .draw = [=](QPainter& p, QRectF at) {
+                title->draw(p, at.topLeft());
+                note->draw(p, {at.right() - note->naturalWidth(), at.top() + 2});
+                rule(p, at.bottomLeft(), at.width(), ink::kLine);
+            }};
 }
 
-/// What good work looks like, for every kind of task this person has. In columns three kinds share
-/// a paragraph.
-Flow checks(const SheetContext& c, const std::vector<Stretch>& all, double width,
-            const ChecklistStyle& style) {
-    Flow flow{heading(Text::tr("How, and what to check"), width, style.heading())};
-    flow.back().before = 7;
-    std::set<QString> said;
-    std::vector<Span> words;
-    const auto close = [&] {
-        if (!words.empty())
-            flow.push_back(textBlock(words, width, style.text(), 2));
-        words.clear();
+constexpr double kClock = 50;
+
+Block lineBlock(const QString& time, const std::vector<Span>& words, double width, double padding) {
+    const auto when = set(time, kClock, kBoldText);
+    const auto text = set(words, width - kClock, kText);
+    return {.height = text->height() + 2 * padding, .draw = [=](QPainter& p, QRectF at) {
+                when->draw(p, at.topLeft() + QPointF{0, padding});
+                text->draw(p, at.topLeft() + QPointF{kClock, padding});
+                rule(p, at.bottomLeft(), at.width());
+            }};
+}
+
+Block passLine(const SheetContext& c, const Part& part, bool sayHolds,
+               const HelperSetting& setting) {
+    constexpr double kBox = 15;
+    const QString pins = part.points > 0 ? pointCount(part.points, c.with(part.quilt)) : QString{};
+    const double countWidth = std::max(64.0, textWidth(pins, kText) + 1);
+    const QuiltPlan& quilt = c.plan.quilts[part.quilt];
+    const Side bottom = sideOf(part);
+    const double thumb =
+        setting.thumb > 0 ? std::clamp(setting.thumb * thumbShape(quilt, bottom), 26.0, 118.0) : 0;
+    const double room = c.width - kClock - countWidth - kBox - 16 - (thumb > 0 ? thumb + 8 : 0);
+    std::vector<Span> words{{c.passName(part.quilt, part.pass->number), true}};
+    if (part.pass->pulled)
+        words.push_back({Text::tr(" (pulled across)")});
+    if (!part.rows.isEmpty())
+        words.push_back({Text::tr(": %1").arg(part.rows)});
+    else if (part.zones.empty())
+        words.push_back({Text::tr(": nothing to put in")});
+    if (sayHolds && !part.holds.empty())
+        words.push_back({Text::tr("; holds %1").arg(numbers(rounds(part.holds)))});
+    const auto when = set(clock(c.start(), part.start), kClock, kBoldText);
+    const auto text = set(words, room, kText);
+    TextStyle right = kText;
+    right.align = Qt::AlignRight;
+    const auto count = std::make_shared<const TextBlock>(pins, countWidth, right);
+    const double height = std::max({text->height(), setting.thumb, kBox}) + 2 * setting.padding;
+    const auto show =
+        std::make_shared<PassThumb>(PassThumb{&quilt, part.pass, bottom, part.zones, false});
+    return {.height = height, .draw = [=, unit = c.unit()](QPainter& p, QRectF at) {
+                const double middle = at.center().y();
+                when->draw(p, {at.left(), middle - text->height() / 2});
+                text->draw(p, {at.left() + kClock, middle - text->height() / 2});
+                const double box = at.right() - kBox - 1;
+                if (thumb > 0)
+                    drawThumb(p,
+                              {box - 8 - countWidth - thumb - 4, middle - setting.thumb / 2, thumb,
+                               setting.thumb},
+                              *show, unit);
+                count->draw(p, {box - 8 - countWidth, middle - count->height() / 2});
+                tickBox(p, {box, middle - kBox / 2, kBox, kBox});
+                rule(p, at.bottomLeft(), at.width());
+            }};
+}
+
+/// Passes, breaks, coming and going, in order of time.
+Flow passList(const SheetContext& c, const Helper& who, const std::vector<Part>& parts,
+              const HelperSetting& setting) {
+    const bool sayHolds = !usualHolds(parts);
+    std::vector<std::pair<std::pair<Seconds, int>, Block>> all;
+    Seconds first = c.plan.finish, last{};
+    for (const Part& part : parts) {
+        all.push_back({{part.start, 2}, passLine(c, part, sayHolds, setting)});
+        first = std::min(first, part.start);
+        for (const Task* t : part.tasks)
+            last = std::max(last, t->end);
+    }
+    const auto add = [&](Seconds at, int order, const std::vector<Span>& words) {
+        all.push_back(
+            {{at, order}, lineBlock(clock(c.start(), at), words, c.width, setting.padding)});
     };
-    for (const auto& s : all)
-        for (const Task* t : s.tasks) {
-            const auto with = c.with(s.quilt);
-            const QString how = taskCheck(t->kind, with, c.unit());
-            if (!said.insert(how).second)
-                continue;
-            if (!words.empty())
-                words.push_back({QStringLiteral(" ")});
-            words.push_back({taskName(t->kind, with) + QStringLiteral(". "), true});
-            words.push_back({how});
-            if (!style.columns || said.size() % 3 == 0)
-                close();
-        }
-    close();
-    return flow;
+    const auto isMine = [&](const PlannedBreak& b) {
+        return b.people.empty() || std::ranges::count(b.people, who.name) > 0;
+    };
+    for (const PlannedBreak& b : c.plan.breaks)
+        if (isMine(b) && b.end > Seconds{} && b.start <= std::max(last, c.plan.finish))
+            add(b.start, 1, {{Text::tr("Break, %1").arg(span(b.end - b.start)), true}});
+    const auto after = [&](ClockTime t) {
+        return t.sinceMidnight - c.session.setting.start.sinceMidnight;
+    };
+    if (who.from && after(*who.from) > Seconds{})
+        add(after(*who.from), 0, {{Text::tr("You come: say hello to whoever leads.")}});
+    if (who.until &&
+        after(*who.until) <= std::max(c.plan.range.late, c.plan.finish) + std::chrono::hours{1})
+        add(after(*who.until), 3,
+            {{Text::tr("You leave. Close your open pins first; say which row you have reached.")}});
+    std::ranges::stable_sort(all, {}, [](const auto& one) { return one.first; });
+    Flow out;
+    for (auto& [when, block] : all)
+        out.push_back(std::move(block));
+    return out;
 }
 
-/// How the pins are placed, for whoever places some.
-Flow placing(const SheetContext& c, const std::vector<Stretch>& all, double width,
-             const ChecklistStyle& style) {
-    std::set<std::size_t> quilts;
-    for (const auto& s : all)
-        for (const Task* t : s.tasks)
-            if (t->kind == TaskKind::placeOpen || t->kind == TaskKind::dotLower ||
-                t->kind == TaskKind::dotUpper)
-                quilts.insert(s.quilt);
-    Flow flow;
-    for (const std::size_t q : quilts) {
-        const QuiltPlan& plan = c.plan.quilts[q];
-        if (!plan.rows && !plan.blocks)
-            continue;
-        const QString where = Text::tr("Where each one goes");
+/// What can hurt whoever does this work.
+QString careOf(const SheetContext& c, const Helper& who, const std::vector<Part>& parts) {
+    QStringList words{Text::tr("The times are about right; the call counts.")};
+    const auto does = [&](TaskKind kind) {
+        return std::ranges::any_of(parts, [&](const Part& p) { return p.does(kind); });
+    };
+    if (does(TaskKind::placeOpen))
+        words << Text::tr("No pins in the mouth.");
+    if (does(TaskKind::press))
+        words << Text::tr("The iron is hot: up on its heel, off at breaks.");
+    if (does(TaskKind::shift))
+        words << Text::tr("Too heavy? Say so and wait for more hands.");
+    if (who.seated)
+        words << Text::tr("Nothing is carried over your head.");
+    Q_UNUSED(c);
+    return words.join(QChar::Space);
+}
+
+Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part>& parts,
+                const HelperSetting& setting) {
+    Flow flow{nameBlock(c, who, parts)};
+    if (setting.picture > 0)
+        flow.push_back(placesBlock(c, who, parts, setting.picture));
+    const std::string& lead = c.session.setting.helpers.front().name;
+    flow.push_back(headingLine(lead == who.name ? Text::tr("When you call")
+                                                : Text::tr("When %1 calls").arg(called(lead)),
+                               Text::tr("nobody goes on before the next call"), c.width));
+    const auto calls = ownCalls(c, who, parts);
+    double nameWidth = 142;
+    for (const OwnCall& call : calls)
+        nameWidth = std::max(nameWidth, textWidth(callName(call.call), serif(type::kLead)) + 36);
+    for (const OwnCall& call : calls)
         flow.push_back(
-            heading(c.severalQuilts() ? Text::tr("%1: %2").arg(where, c.quiltName(q)) : where,
-                    width, style.heading()));
-        const Sentence said =
-            plan.rows ? rowsSentence(*plan.rows, c.job(q)) : blocksSentence(*plan.blocks, c.job(q));
-        flow.push_back(textBlock({{language::said(said)}}, width, style.text(), 2));
-    }
-    return flow;
-}
-
-Flow checklist(const SheetContext& c, const Helper& helper, const std::vector<Stretch>& all,
-               const ChecklistStyle& style) {
-    Flow flow{nameBlock(c, helper, style)};
-    const auto line = [&](const QString& words, double before) {
-        flow.push_back(textBlock({{words}}, c.width, style.text(), before));
-    };
-    line(summary(c, helper), 5);
-    if (const QString others = whoIsWho(c, helper); !others.isEmpty())
-        line(others, 0);
-    if (style.strip)
-        flow += pictureStrip(c, helper.name, all, style);
-    const double width = style.columns ? columnWidth(c.width) : c.width;
-    auto rests = restsOf(c.session, c.plan, helper.name);
-    Flow lists;
-    for (const auto& s : all)
-        lists += stretchFlow(c, helper.name, s, width, rests, style);
-    for (const auto& rest : rests) // after the last task
-        lists.push_back(restRow(c, rest, width, style));
-    lists += placing(c, all, width, style);
-    lists += checks(c, all, width, style);
-    if (style.columns) {
-        flow.push_back(inTwoColumns(std::move(lists)));
-        flow.back().before = 8;
-    } else {
-        flow += std::move(lists);
-    }
+            callRow(call, c.width, std::min(nameWidth, c.width * 0.36), setting.padding));
+    const bool rows = std::ranges::any_of(
+        parts, [&](const Part& p) { return !p.zones.empty() && c.plan.quilts[p.quilt].rows; });
+    flow.push_back(headingLine(Text::tr("Your passes"),
+                               rows ? Text::tr("marks of the ribbon laid along the row: black in "
+                                               "odd rows, white in even ones")
+                                    : QString{},
+                               c.width));
+    flow += passList(c, who, parts, setting);
+    const auto care = set(careOf(c, who, parts), c.width, kText);
+    flow.push_back({.height = care->height(), .before = 4, .draw = [care](QPainter& p, QRectF at) {
+                        care->draw(p, at.topLeft());
+                    }});
     return flow;
 }
 
 } // namespace
 
 Flow helperPages(const SheetContext& c, const Helper& helper) {
-    constexpr std::size_t kMost = 2; // pages, front and back of one sheet
-    const auto all = stretches(c.plan, helper.name);
-    if (all.empty()) {
-        Flow flow{nameBlock(c, helper)};
-        flow.push_back(paragraph(summary(c, helper), c.width, type::kCheck, 8));
-        flow.push_back(
-            paragraph(Text::tr("The plan has no task for you yet. Ask the lead: another pair "
-                               "of hands is always wanted at a shift."),
-                      c.width, type::kCheck, 16));
-        return flow;
-    }
-    constexpr ChecklistStyle kClose{
-        .gathered = true, .strip = true, .padding = 1, .picture = {165, 160}};
-    ChecklistStyle columns = kClose;
-    columns.columns = true;
-    columns.padding = 0.25;
-    columns.picture = {140, 130};
-    const ChecklistStyle styles[] = {
-        {},
-        {.padding = 1.5, .picture = {190, 185}},
-        {.gathered = true, .padding = 1.5, .picture = {190, 185}},
-        kClose,
-        columns,
-    };
+    const auto& parts = c.parts.at(helper.name);
+    if (parts.empty())
+        return {nameBlock(c, helper, parts)};
+    const HelperSetting settings[] = {{230, 34, 3}, {210, 28, 2.5}, {195, 22, 2},  {190, 0, 2},
+                                      {175, 0, 1},  {150, 0, 1},    {130, 0, 0.5}, {0, 0, 0.5}};
     Flow best;
     std::size_t least = 0;
-    for (const auto& style : styles) {
-        if (!style.strip && least > kMost + 1)
-            continue; // a little closer will not do
-        Flow flow = checklist(c, helper, all, style);
+    for (const HelperSetting& setting : settings) {
+        Flow flow = helperFlow(c, helper, parts, setting);
         const std::size_t pages = paginate(flow, c.height).size();
         if (least == 0 || pages < least) {
             best = std::move(flow);
             least = pages;
         }
-        if (least <= kMost)
+        if (least == 1)
             break;
     }
     return best;

@@ -1,5 +1,6 @@
 #include "sheets/pages/pages.h"
 
+#include "sheets/parts.h"
 #include "sheets/printable.h"
 #include "sheets/words.h"
 
@@ -47,55 +48,66 @@ QString SheetContext::passName(std::size_t quilt, int pass) const {
         .arg(plan.quilts[quilt].surface.number);
 }
 
-std::optional<PassTimes> passTimes(const Plan& plan, std::size_t quilt, int pass) {
-    std::optional<PassTimes> times;
-    for (const auto& t : plan.tasks) {
-        if (t.job != int(quilt) || t.pass != pass)
-            continue;
-        if (!times)
-            times = PassTimes{t.start, t.end};
-        times->start = std::min(times->start, t.start);
-        times->end = std::max(times->end, t.end);
-    }
-    return times;
+QString SheetContext::mark(const std::string& person, std::size_t quilt) const {
+    const std::string place = placeOf(plan.quilts[quilt], person);
+    return place.empty() ? crew.letter(person) : QString::fromStdString(place);
 }
+
+int SheetContext::pointsOf(const std::string& person, std::size_t quilt, const Pass& pass) const {
+    const auto own = parts.find(person);
+    if (own == parts.end())
+        return 0;
+    const auto part = std::ranges::find_if(own->second, [&](const Part& p) {
+        return p.quilt == quilt && p.pass->number == pass.number;
+    });
+    return part == own->second.end() ? 0 : part->points;
+}
+
+namespace {
+
+/// The pages of all quilts, one after another.
+template <class Page>
+Flow ofAll(const SheetContext& c, Page page) {
+    Flow flow;
+    for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
+        flow += page(c, q);
+    return flow;
+}
+
+} // namespace
 
 std::vector<Section> sectionsFor(const SheetContext& c, const SheetOptions& options) {
     std::vector<Section> out;
-    if (options.lead) {
-        Flow flow;
-        flow += sessionPage(c);
-        flow += bringPage(c);
-        for (std::size_t q = 0; q < c.plan.quilts.size(); ++q) {
-            flow += clothPage(c, q);
-            flow += battingPage(c, q);
-            flow += rowsPage(c, q);
-            flow += passPages(c, q);
-            flow += countsPage(c, q);
-            flow += machinePage(c, q);
-        }
-        flow += cautionsPage(c);
-        out.push_back({Text::tr("Lead"), std::move(flow)});
-    }
+    const auto add = [&](bool wanted, const QString& name, auto&& flow) {
+        if (!wanted)
+            return;
+        if (Flow pages = flow(); !pages.empty())
+            out.push_back({name, std::move(pages)});
+    };
+    add(options.lead, Text::tr("Lead"), [&] { return ofAll(c, leadPage); });
+    add(options.bring, Text::tr("Bring"), [&] { return bringPage(c); });
     if (options.helpers)
         for (const auto& h : c.session.setting.helpers)
             if (options.people.empty() || std::ranges::count(options.people, h.name) > 0)
-                out.push_back({Text::tr("%1 %2").arg(c.crew.letter(h.name), isolated(h.name)),
-                               helperPages(c, h)});
-    if (options.ribbons) {
-        Flow flow;
-        for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
-            flow += ribbonsPages(c, q);
-        if (!flow.empty())
-            out.push_back({Text::tr("Ribbons"), std::move(flow)});
-    }
-    if (options.cards) {
-        Flow flow;
-        for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
-            flow += cardPages(c, q);
-        if (!flow.empty())
-            out.push_back({Text::tr("Cards"), std::move(flow)});
-    }
+                out.push_back({isolated(h.name), helperPages(c, h)});
+    add(options.passes, Text::tr("Passes"), [&] { return ofAll(c, passPages); });
+    add(options.ribbons, Text::tr("Ribbons"), [&] {
+        return ofAll(c, [](const SheetContext& of, std::size_t q) {
+            Flow flow = rowsPage(of, q);
+            flow += ribbonsPages(of, q);
+            return flow;
+        });
+    });
+    add(options.labels, Text::tr("Labels"), [&] { return labelsPage(c); });
+    add(options.record, Text::tr("Record"), [&] {
+        return ofAll(c, [](const SheetContext& of, std::size_t q) {
+            Flow flow = countsPage(of, q);
+            flow += machinePage(of, q);
+            return flow;
+        });
+    });
+    add(options.why, Text::tr("Why"), [&] { return whyPage(c); });
+    add(options.cards, Text::tr("Cards"), [&] { return ofAll(c, cardPages); });
     return out;
 }
 

@@ -4,10 +4,14 @@
 #include "sheets/crew_key.h"
 #include "sheets/flow.h"
 #include "sheets/paper.h"
+#include "sheets/parts.h"
+#include "sheets/pictures/place_picture.h"
 #include "sheets/sheets.h"
 
 #include <QString>
 
+#include <map>
+#include <string>
 #include <vector>
 
 /// One function for each kind of page. A page is a flow of blocks; what it says comes from session
@@ -20,13 +24,17 @@ struct SheetContext {
     CrewKey crew;
     double width; ///< of the page's frame, points
     double height;
+    std::map<std::string, std::vector<Part>> parts; ///< everybody's, made once
 
     SheetContext(const Session& s, const Plan& p, const PageFrame& frame)
         : session{s}
         , plan{p}
         , crew{s.setting.helpers}
         , width{frame.contentWidth()}
-        , height{frame.contentHeight()} {}
+        , height{frame.contentHeight()} {
+        for (const Helper& helper : s.setting.helpers)
+            parts.emplace(helper.name, partsOf(p, helper.name));
+    }
 
     Unit unit() const { return plan.unit; }
     ClockTime start() const { return session.setting.start; }
@@ -42,33 +50,35 @@ struct SheetContext {
     /// "Pass 2", and in a session of several quilts "Harbour Lights, pass 2", with the table where
     /// there are several.
     QString passName(std::size_t quilt, int pass) const;
+    /// The letter of somebody's place at a quilt; their own mark where they have no place there.
+    QString mark(const std::string& person, std::size_t quilt) const;
+    /// How many points somebody puts into a pass.
+    int pointsOf(const std::string& person, std::size_t quilt, const Pass& pass) const;
+    /// Everybody at the table in a pass.
+    PlacePicture places(std::size_t quilt, const Pass& pass) const;
 };
 
-Flow sessionPage(const SheetContext& c);
+// The set for an afternoon.
+Flow leadPage(const SheetContext& c, std::size_t quilt);
+Flow bringPage(const SheetContext& c);
+Flow helperPages(const SheetContext& c, const Helper& helper);
+
+// On request.
+Flow whyPage(const SheetContext& c);
 Flow passPages(const SheetContext& c, std::size_t quilt);
 Flow rowsPage(const SheetContext& c, std::size_t quilt);
 Flow ribbonsPages(const SheetContext& c, std::size_t quilt);
-Flow clothPage(const SheetContext& c, std::size_t quilt);
-Flow battingPage(const SheetContext& c, std::size_t quilt);
-Flow bringPage(const SheetContext& c);
 Flow countsPage(const SheetContext& c, std::size_t quilt);
 Flow machinePage(const SheetContext& c, std::size_t quilt);
-Flow cautionsPage(const SheetContext& c);
+Flow labelsPage(const SheetContext& c);
 Flow cardPages(const SheetContext& c, std::size_t quilt);
-Flow helperPages(const SheetContext& c, const Helper& helper);
 
 /// A run of pages with its own numbering: the lead's, or one helper's.
 struct Section {
-    QString person; ///< in the running head: "Lead", "A Ada"
+    QString person; ///< in the running foot: "Lead", "A Ada"
     Flow flow;
 };
 
 std::vector<Section> sectionsFor(const SheetContext& c, const SheetOptions& options);
-
-/// First and last second of the tasks of a pass; nothing where it has none.
-struct PassTimes {
-    Seconds start{}, end{};
-};
-std::optional<PassTimes> passTimes(const Plan& plan, std::size_t quilt, int pass);
 
 } // namespace bastewright::sheets

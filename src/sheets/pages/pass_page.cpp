@@ -2,6 +2,7 @@
 #include "sheets/ink.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pages/pass_picture.h"
+#include "sheets/parts.h"
 #include "sheets/steps.h"
 #include "sheets/task_words.h"
 #include "sheets/two_columns.h"

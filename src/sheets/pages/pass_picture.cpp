@@ -3,6 +3,7 @@
 #include "sheets/columns.h"
 #include "sheets/hold_order.h"
 #include "sheets/ink.h"
+#include "sheets/pages/lead_words.h"
 #include "sheets/pictures/mapping.h"
 #include "sheets/pictures/quilt_picture.h"
 #include "sheets/pictures/table_picture.h"
@@ -69,16 +70,6 @@ QStringList beyondWords(const Pass& pass) {
     return out;
 }
 
-QString rollWords(const Roll& roll, Unit unit) {
-    if (roll.folded)
-        return Text::tr("%1: %2 folded on a support")
-            .arg(sideName(roll.side), length(roll.rolled, unit));
-    return Text::tr("%1: roll up %2, %3 thick; %4 clips of %5")
-        .arg(sideName(roll.side), length(roll.rolled, unit), length(roll.diameter, unit))
-        .arg(roll.clips)
-        .arg(length(roll.clipHolds, unit));
-}
-
 Facts shiftFacts(const SheetContext& c, std::size_t q, const Pass& pass) {
     const Task* shift = shiftInto(c, q, pass.number);
     const QString hands =
@@ -108,13 +99,6 @@ QSizeF sizeOf(const SheetContext& c, std::size_t q, const Pass& pass, double tal
     constexpr double kAnyScale = 1e6;
     return pictureSize(c.plan.quilts[q], pass, kShow, kAnyScale,
                        {c.width - kPanel - kBesidePicture, tallest});
-}
-
-double heightOf(const Flow& flow) {
-    double height = 0;
-    for (const auto& block : flow)
-        height += block.before + block.height;
-    return height;
 }
 
 /// Blocks below one another.

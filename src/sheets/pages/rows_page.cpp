@@ -24,14 +24,6 @@ QString list(const std::vector<Length>& marks, Unit unit) {
     return out.join(QStringLiteral(" · "));
 }
 
-/// Height of the blocks one below the other.
-double heightOf(const Flow& flow) {
-    double h = 0;
-    for (const Block& b : flow)
-        h += b.before + b.height;
-    return h;
-}
-
 /// Picture and ribbons; the picture takes what the rest leaves of the page, so that all of it
 /// stands on one. `above`: height of what stands above.
 Flow rowsFlow(const SheetContext& c, std::size_t q, double above) {

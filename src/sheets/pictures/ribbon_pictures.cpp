@@ -11,7 +11,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kNumber = 8, kMark = 5;
+constexpr double kNumber = 8, kRibbonMark = 5;
 
 struct Ribbon {
     QRectF box;
@@ -39,7 +39,7 @@ Length lengthOf(const std::vector<Length>& a, const std::vector<Length>& b) {
 void band(QPainter& p, const Ribbon& r, Length length) {
     p.setPen(QPen{ink::kDark, ink::kLine});
     p.setBrush(ink::kPaper);
-    p.drawRect(QRectF{r.at({}), r.y - kMark, r.at(length) - r.at({}), 2 * kMark});
+    p.drawRect(QRectF{r.at({}), r.y - kRibbonMark, r.at(length) - r.at({}), 2 * kRibbonMark});
 }
 
 /// Numbers of marks, and their distances where they do not run into each other.
@@ -51,18 +51,18 @@ void marks(QPainter& p, const Ribbon& r, const std::vector<Length>& of, Unit uni
         const double x = r.at(of[i]);
         const bool set = chosen == i;
         QPolygonF tip;
-        tip << QPointF{x, r.y} << QPointF{x - 3, r.y + way * (kMark + 3)}
-            << QPointF{x + 3, r.y + way * (kMark + 3)};
+        tip << QPointF{x, r.y} << QPointF{x - 3, r.y + way * (kRibbonMark + 3)}
+            << QPointF{x + 3, r.y + way * (kRibbonMark + 3)};
         p.setPen(QPen{ink::kDark, ink::kThin});
         p.setBrush(solid ? ink::kDark : ink::kPaper);
         p.drawPolygon(tip);
         const QString number = QString::number(i + 1);
-        label(p, {x, r.y + way * (kMark + 9)}, number, int(kNumber) + (set ? 4 : 0), 24, set);
+        label(p, {x, r.y + way * (kRibbonMark + 9)}, number, int(kNumber) + (set ? 4 : 0), 24, set);
         const QString text = length(of[i], unit);
         const double wide = 4.6 * double(text.size());
         if (x - wide / 2 < free && !set)
             continue;
-        label(p, {x, r.y + way * (kMark + 20)}, text, int(kNumber), wide + 8, set,
+        label(p, {x, r.y + way * (kRibbonMark + 20)}, text, int(kNumber), wide + 8, set,
               set ? ink::kDark : ink::kQuiet);
         free = x + wide / 2 + 4;
     }
@@ -95,14 +95,14 @@ void drawSideRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit,
         const bool isOdd = i % 2 == 0, set = row == i;
         const double x = r.at(rows.ribbons.side[i]), way = isOdd ? -1 : 1;
         p.setPen(QPen{ink::kDark, set ? ink::kBold * 1.5 : ink::kLine});
-        p.drawLine(QPointF{x, r.y - kMark}, QPointF{x, r.y + kMark});
-        label(p, {x, r.y + way * (kMark + 8)}, QString::number(i + 1), int(kNumber) + (set ? 4 : 0),
-              24, set || isOdd);
+        p.drawLine(QPointF{x, r.y - kRibbonMark}, QPointF{x, r.y + kRibbonMark});
+        label(p, {x, r.y + way * (kRibbonMark + 8)}, QString::number(i + 1),
+              int(kNumber) + (set ? 4 : 0), 24, set || isOdd);
         const QString text = sheets::length(rows.ribbons.side[i], unit);
         const double wide = 4.6 * double(text.size());
         if (x - wide / 2 < free[isOdd ? 0 : 1] && !set)
             continue;
-        label(p, {x, r.y + way * (kMark + 19)}, text, int(kNumber), wide + 8, set,
+        label(p, {x, r.y + way * (kRibbonMark + 19)}, text, int(kNumber), wide + 8, set,
               set ? ink::kDark : ink::kQuiet);
         free[isOdd ? 0 : 1] = x + wide / 2 + 4;
     }

@@ -33,9 +33,7 @@ QImage drawn(const SheetSet& set, int page, int width, bool colour) {
 SheetPreview::SheetPreview(QObject* parent)
     : QObject{parent}
     , composed_{std::make_shared<Composed>()} {
-    options_.paper = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
-                         ? Paper::letter
-                         : Paper::a4;
+    options_.paper = usualPaper(QLocale::system());
     thread_.setLast([composed = composed_] { composed->set.reset(); });
 }
 
@@ -164,8 +162,21 @@ void SheetPreview::setLead(bool on) {
 void SheetPreview::setHelpers(bool on) {
     choose(&SheetOptions::helpers, on);
 }
-void SheetPreview::setCards(bool on) {
-    choose(&SheetOptions::cards, on);
+void SheetPreview::setBring(bool on) {
+    choose(&SheetOptions::bring, on);
+}
+QStringList SheetPreview::more() const {
+    QStringList out;
+    for (const SheetPart& part : sheetParts())
+        if (options_.*part.option)
+            out << QString::fromUtf8(part.name.data(), qsizetype(part.name.size()));
+    return out;
+}
+void SheetPreview::toggle(const QString& part) {
+    const std::string name = part.toStdString();
+    for (const SheetPart& one : sheetParts())
+        if (one.name == name)
+            choose(one.option, !(options_.*one.option));
 }
 void SheetPreview::setColour(bool on) {
     choose(&SheetOptions::colour, on);

@@ -25,7 +25,8 @@ class SheetPreview : public QObject {
     Q_PROPERTY(qreal tallness READ tallness NOTIFY changed) ///< height over width
     Q_PROPERTY(bool lead READ lead WRITE setLead NOTIFY changed)
     Q_PROPERTY(bool helpers READ helpers WRITE setHelpers NOTIFY changed)
-    Q_PROPERTY(bool cards READ cards WRITE setCards NOTIFY changed)
+    Q_PROPERTY(bool bring READ bring WRITE setBring NOTIFY changed)
+    Q_PROPERTY(QStringList more READ more NOTIFY changed) ///< parts on request that are among them
     Q_PROPERTY(bool colour READ colour WRITE setColour NOTIFY changed)
     Q_PROPERTY(bool letter READ letter WRITE setLetter NOTIFY changed)
     Q_PROPERTY(bool bothSides READ bothSides WRITE setBothSides NOTIFY changed)
@@ -51,8 +52,11 @@ public:
     void setLead(bool on);
     bool helpers() const { return options_.helpers; }
     void setHelpers(bool on);
-    bool cards() const { return options_.cards; }
-    void setCards(bool on);
+    bool bring() const { return options_.bring; }
+    void setBring(bool on);
+    QStringList more() const;
+    /// Takes a part on request in or out, by its name (`sheetParts`).
+    Q_INVOKABLE void toggle(const QString& part);
     bool colour() const { return options_.colour; }
     void setColour(bool on);
     bool letter() const { return options_.paper == bastewright::Paper::letter; }

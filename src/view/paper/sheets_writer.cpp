@@ -14,7 +14,11 @@ using namespace bastewright;
 
 SheetsWriter::SheetsWriter(QString folder, QObject* parent)
     : QObject{parent}
-    , folder_{std::move(folder)} {}
+    , folder_{std::move(folder)} {
+    connect(this, &SheetsWriter::changed, this, &SheetsWriter::whyNotChanged);
+    connect(this, &SheetsWriter::printersChanged, this, &SheetsWriter::whyNotChanged);
+    connect(&preview_, &SheetPreview::changed, this, &SheetsWriter::whyNotChanged);
+}
 
 SheetsWriter::~SheetsWriter() {
     for (auto* thread : {&worker_, &looker_})
@@ -131,6 +135,19 @@ QString SheetsWriter::printerText() const {
     const auto at = printers_.indexOf(printer_);
     return at < 0 ? tr("This computer knows no printer. Save the sheets and print them elsewhere.")
                   : about_.value(at);
+}
+
+QString SheetsWriter::whyNot() const {
+    if (busy_)
+        return tr("Wait until these sheets are done.");
+    if (preview_.pages() == 0)
+        return preview_.planned() ? tr("Choose at least one kind of sheet.")
+                                  : tr("There is no plan to print yet.");
+    if (printer_.isEmpty())
+        return looking_
+                   ? tr("Looking for printers …")
+                   : tr("No printer is known. Save the sheets as PDF and print them elsewhere.");
+    return {};
 }
 
 void SheetsWriter::setCopies(int copies) {

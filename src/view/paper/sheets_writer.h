@@ -26,6 +26,7 @@ class SheetsWriter : public QObject {
     Q_PROPERTY(QStringList printers READ printers NOTIFY printersChanged)
     Q_PROPERTY(QString printer READ printer WRITE setPrinter NOTIFY printersChanged)
     Q_PROPERTY(QString printerText READ printerText NOTIFY printersChanged)
+    Q_PROPERTY(QString whyNot READ whyNot NOTIFY whyNotChanged)
     Q_PROPERTY(int copies READ copies WRITE setCopies NOTIFY changed)
 
 public:
@@ -52,12 +53,15 @@ public:
     void setPrinter(const QString& name);
     /// What it is, or that there is none.
     QString printerText() const;
+    /// Why nothing can be printed just now; empty where it can.
+    QString whyNot() const;
     int copies() const { return copies_; }
     void setCopies(int copies);
 
 signals:
     void changed();
     void printersChanged();
+    void whyNotChanged();
 
 private:
     struct Outcome {

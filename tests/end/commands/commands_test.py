@@ -49,14 +49,14 @@ class InFolder(unittest.TestCase):
 class MainJob(InFolder):
     """Plan, check and print each demo, as a person would."""
 
-    def plan(self, demo):
+    def plan(self, demo, *more):
         path = self.folder / f"{demo}.plan.json"
-        done = run("plan", DEMO / f"{demo}.json", "--json", path)
+        done = run("plan", DEMO / f"{demo}.json", "--json", path, *more)
         self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
         return done.stdout, json.loads(path.read_text()), path
 
     def test_a_plan_says_what_was_compared_and_why(self):
-        text, _, _ = self.plan("harbour-lights")
+        text, _, _ = self.plan("harbour-lights", "--all")
         for words in ("Ways compared", "centred", "beside the middle", "length along", "length across",
                       "2 tables end to end", "2 tables side by side", "quickest of"):
             self.assertIn(words, text)
@@ -93,27 +93,65 @@ class MainJob(InFolder):
         self.plan("harbour-lights")
         self.assertEqual(text, first.read_bytes())
 
+    def test_what_matters_is_on_one_screen(self):
+        """80 columns, 24 lines: when it ends, every pass with its pins, what to bring and what to check."""
+        for demo in DEMOS:
+            with self.subTest(demo):
+                text, plan, _ = self.plan(demo)
+                lines = text.splitlines()
+                self.assertLessEqual(len(lines), 24, text)
+                self.assertLessEqual(max(map(len, lines)), 80, text)
+                said = " ".join(text.split())
+                self.assertIn("Finishes about ", said)
+                for supply in plan["supplies"]:
+                    self.assertIn(f"{supply['need']:.4g}", said)
+                    self.assertIn(supply["item"], said)
+                for finding in plan["findings"]:
+                    if finding["level"] != "note":
+                        self.assertIn(finding["text"], said)
+                if "quilts" not in plan:
+                    for one in plan["passes"]:
+                        pins = sum(len(zone["points"]) for zone in plan["zones"] if zone["pass"] == one["number"])
+                        self.assertIn(f"pass {one['number']}:", said)
+                        self.assertIn(f"{pins} pins", said)
+                self.assertIn("--all", lines[-1])
+
     @unittest.skipUnless(shutil.which("pdftotext"), "SKIPPED: pdftotext (poppler-utils) is missing")
-    def test_sheets_name_every_zone_and_helper(self):
+    def test_sheets_name_everybody_and_cards_every_zone(self):
         for demo in DEMOS:
             with self.subTest(demo):
                 _, plan, _ = self.plan(demo)
                 out = self.folder / f"sheets-{demo}"
-                done = run("sheets", DEMO / f"{demo}.json", "--out", out, "--paper", "letter")
+                done = run("sheets", DEMO / f"{demo}.json", "--out", out, "--paper", "letter", "--with", "cards, labels")
                 self.assertEqual(done.returncode, 0, done.stderr)
                 (cards,) = out.glob("*-cards-letter.pdf")
                 (pdf,) = set(out.glob("*.pdf")) - {cards}
                 self.assertEqual(done.stdout.split(), [str(pdf), str(cards)])
-                read = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True)
-                words = set(unicodedata.normalize("NFKC", read.stdout).replace(",", " ").replace(":", " ").split())
+
+                def words(path):
+                    read = subprocess.run(["pdftotext", "-layout", path, "-"], capture_output=True, text=True)
+                    text = unicodedata.normalize("NFKC", read.stdout)
+                    return set(text.translate({ord(c): " " for c in ",:.·"}).split())
+
+                zones, people = words(cards), words(pdf)
                 for quilt in quilts(plan):
                     for zone in quilt["zones"]:
                         if zone["points"]:
-                            self.assertIn(zone_for_people(zone["id"]), words)
-                            self.assertNotIn(zone["id"], words)
+                            self.assertIn(zone_for_people(zone["id"]), zones)
+                            self.assertNotIn(zone["id"], zones | people)
                 for task in plan["tasks"]:
                     for person in task["people"]:
-                        self.assertIn(person, words)
+                        self.assertIn(person, people)
+
+    def test_sheets_without_a_wish_are_the_set_for_an_afternoon(self):
+        out = self.folder / "sheets"
+        done = run("sheets", DEMO / "harbour-lights.json", "--out", out)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertEqual([path.name for path in out.iterdir()], ["harbour-lights-a4.pdf"])
+        done = run("sheets", DEMO / "harbour-lights.json", "--out", out, "--with", "everything")
+        self.assertEqual(done.returncode, 2)
+        self.assertIn("everything", done.stderr)
+        self.assertIn("passes, ribbons, cards", done.stderr)
 
 
 class BadInput(InFolder):
@@ -200,7 +238,7 @@ class BadInput(InFolder):
                                 (["sheets", demo], "--out"),
                                 (["sheets", demo, "--out", self.folder, "--paper", "foolscap"], "foolscap"),
                                 (["sheets", demo, "--out", ""], "--out"),
-                                (["plan", demo, "--paper", "a4"], "--json or --limit is accepted"),
+                                (["plan", demo, "--paper", "a4"], "--json or --limit or --all is accepted"),
                                 (["check", demo, demo, "--grey"], "takes no option"),
                                 (["check", demo], "plan file"),
                                 (["check", demo, self.folder / "none.json"], "none.json")]:
@@ -219,7 +257,7 @@ class WiderThanAnyBatting(InFolder):
         job = {"format": "bastewright-job", "version": 1, "room": self.ROOM,
                "top": {"width": width, "length": length}, "basting": {"spacing": 6}, **more}
         path, plan = self.write(job), self.folder / "plan.json"
-        done = run("plan", path, "--json", plan)
+        done = run("plan", path, "--json", plan, "--all")
         self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
         checked = run("check", path, plan)
         self.assertEqual(checked.returncode, 0, checked.stdout + checked.stderr)
@@ -247,8 +285,9 @@ class NoGoodPlan(InFolder):
         job["room"] = {"tables": [{"length": 24, "width": 12}]}
         done = run("plan", self.write(job))
         self.assertEqual(done.returncode, 1, done.stderr)
-        self.assertIn("/room/tables", done.stdout)
-        self.assertIn("Use tables at least", done.stdout)
+        said = " ".join(done.stdout.split())
+        self.assertIn("/room/tables", said)
+        self.assertIn("Use tables at least", said)
 
     def test_layers_too_small(self):
         job = json.loads((DEMO / "harbour-lights.json").read_text())
@@ -256,7 +295,8 @@ class NoGoodPlan(InFolder):
         done = run("plan", self.write(job))
         self.assertEqual(done.returncode, 1)
         # The readings of this top lean by an eighth.
-        self.assertIn("The batting is 87 in wide and the top takes up 88 1/8 in, as it leans", done.stdout)
+        self.assertIn("The batting is 87 in wide and the top takes up 88 1/8 in, as it leans",
+                      " ".join(done.stdout.split()))
 
 
 if __name__ == "__main__":

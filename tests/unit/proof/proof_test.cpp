@@ -135,5 +135,41 @@ TEST(Proof, CureCures) {
     }
 }
 
+// Every layer lies with its middle under the top's: what it is larger is half on each side.
+TEST(Spare, IsHalfOfWhatTheLayerIsLarger) {
+    const Job job = harbour();
+    const LayerSpare spare = spareOf(job.top, {96_in, 119_in});
+    EXPECT_EQ(spare.sides.overage, 4_in);
+    EXPECT_EQ(spare.ends.overage, Length::inch64ths(7 * 32));
+    EXPECT_EQ(spare.sides.squaring, Length{});
+    EXPECT_EQ(spare.ends.squaring, Length{});
+    EXPECT_EQ(spare.sides.left(), 4_in - kCreep);
+}
+
+// A top that is no rectangle takes up more than its readings: what it leans goes off the spare, the
+// overage stays what lies there.
+TEST(Spare, LosesWhatTheTopLeans) {
+    Job job = harbour();
+    const LayerSpare straight = spareOf(job.top, {92_in, 116_in});
+    // A parallelogram with sides of 88 and 112 in whose corners are 2 in aside: by the law of
+    // cosines d² = 88² + 112² ± 2 · 88 · 2 (to the nearest 64th).
+    const double sum = 88.0 * 88 + 112.0 * 112;
+    job.top.diagonals = {Length::nearestInches(std::sqrt(sum + 352)),
+                         Length::nearestInches(std::sqrt(sum - 352))};
+    const LayerSpare leaning = spareOf(job.top, {92_in, 116_in});
+    EXPECT_EQ(leaning.sides.overage, straight.sides.overage);
+    EXPECT_EQ(leaning.ends.overage, straight.ends.overage);
+    EXPECT_NEAR(leaning.sides.squaring.in(), 1, 0.1);
+    EXPECT_LT(leaning.sides.left(), straight.sides.left());
+    EXPECT_LE(leaning.ends.left(), straight.ends.left());
+}
+
+TEST(Spare, OfALayerThatIsTooSmallIsLessThanNothing) {
+    const LayerSpare spare = spareOf(harbour().top, {87_in, 112_in});
+    EXPECT_LT(spare.sides.overage, Length{});
+    EXPECT_EQ(spare.ends.overage, Length{});
+    EXPECT_EQ(spare.ends.left(), -kCreep);
+}
+
 } // namespace
 } // namespace bastewright

@@ -44,5 +44,18 @@ TEST(TextBlock, boldIsWider) {
     EXPECT_GT(mixed.naturalWidth(), textWidth(kLong, {}));
 }
 
+// A script whose fonts have no bold is set plain: Qt would draw every letter of it twice.
+TEST(TextBlock, aScriptWithoutBoldIsNotMadeBold) {
+    const QString scripts[] = {QStringLiteral("Ada"), QStringLiteral("\u05E9\u05DC\u05D5\u05DD"),
+                               QStringLiteral("\u0645\u0631\u064A\u0645"),
+                               QStringLiteral("\u1B05\u1B13\u1B2E"),
+                               QStringLiteral("\u0E14\u0E32\u0E27")};
+    EXPECT_TRUE(hasBold(scripts[0]));
+    for (const QString& word : scripts) {
+        const bool wider = textWidth(word, {type::kBody, true}) > textWidth(word, {type::kBody});
+        EXPECT_TRUE(hasBold(word) || !wider) << word.toStdString();
+    }
+}
+
 } // namespace
 } // namespace bastewright::sheets

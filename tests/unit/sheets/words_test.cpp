@@ -17,6 +17,24 @@ TEST(Words, lengthsKeepTheirUnitOnTheLine) {
     EXPECT_EQ(plain(size({88_in, 112_in}, Unit::inch)), "88 × 112 in");
 }
 
+TEST(Words, whatHangsIsSaidToTheHalfInch) {
+    EXPECT_EQ(plain(halves(33_in, Unit::inch)), "33 in");
+    EXPECT_EQ(plain(halves(Length::inch64ths(33 * 64 + 15), Unit::inch)), "33 in");
+    EXPECT_EQ(plain(halves(Length::inch64ths(33 * 64 + 16), Unit::inch)), "33 1/2 in");
+    EXPECT_EQ(plain(halves(Length::inch64ths(33 * 64 + 47), Unit::inch, false)), "33 1/2");
+    EXPECT_EQ(plain(halves(Length::millimetres(334), Unit::centimetre)), "33 cm");
+    EXPECT_EQ(plain(halves(Length::millimetres(336), Unit::centimetre)), "34 cm");
+}
+
+TEST(Words, sidesOfTheTableAreCalledByWhoStandsThere) {
+    const std::vector<Stretch> standing{{"B", "Bo", {{Side::right, {60_in, 100_in}}}},
+                                        {"A", "Ada", {{Side::right, {0_in, 60_in}}}},
+                                        {"C", "Cai", {{Side::foot, {0_in, 30_in}}}}};
+    EXPECT_EQ(tableSide(standing, Side::right), QStringLiteral("A and B"));
+    EXPECT_EQ(tableSide(standing, Side::foot), QStringLiteral("C"));
+    EXPECT_EQ(tableSide(standing, Side::head), QStringLiteral("the head"));
+}
+
 TEST(Words, spansRoundToTheMinute) {
     EXPECT_EQ(plain(span(Seconds{20})), "under a minute");
     EXPECT_EQ(plain(span(Seconds{35 * 60})), "35 min");

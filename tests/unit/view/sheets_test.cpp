@@ -40,8 +40,11 @@ TEST_F(Sheets, pagesFollowWhatIsChosen) {
     const int all = preview.pages();
     preview.setLead(false);
     ASSERT_TRUE(comes([&] { return preview.pages() < all; }));
-    EXPECT_EQ(preview.partText(), "A Ada");
-    preview.setCards(false);
+    preview.setBring(false);
+    ASSERT_TRUE(comes([&] { return preview.partText() == "Ada"; }));
+    preview.toggle("cards");
+    ASSERT_TRUE(comes([&] { return preview.more() == QStringList{"cards"}; }));
+    preview.toggle("cards");
     preview.setHelpers(false);
     ASSERT_TRUE(comes([&] { return preview.pages() == 0; }));
     EXPECT_EQ(preview.pageText(), "No sheet is chosen.");
@@ -50,7 +53,6 @@ TEST_F(Sheets, pagesFollowWhatIsChosen) {
 TEST_F(Sheets, aPageIsShownAsWideAsWantedAndGreyOnWish) {
     SheetPreview preview;
     preview.setWidth(300);
-    preview.setLead(false); // a checklist has tinted zones
     preview.show(small());
     ASSERT_TRUE(comes([&] { return preview.picture().width() == 300; }));
     EXPECT_FALSE(preview.picture().allGray());
@@ -71,11 +73,13 @@ TEST_F(Sheets, pagesAreTurnedWithinWhatThereIs) {
     EXPECT_EQ(preview.page(), preview.pages() - 1);
     preview.setPage(0);
     preview.stepPart(1);
-    EXPECT_EQ(preview.partText(), "A Ada");
+    EXPECT_TRUE(preview.partText().startsWith("Bring")) << preview.partText().toStdString();
     preview.stepPart(1);
-    EXPECT_EQ(preview.partText(), "B Bo");
+    EXPECT_EQ(preview.partText(), "Ada");
+    preview.stepPart(1);
+    EXPECT_EQ(preview.partText(), "Bo");
     preview.stepPart(-1);
-    EXPECT_EQ(preview.partText(), "A Ada");
+    EXPECT_EQ(preview.partText(), "Ada");
 }
 
 TEST_F(Sheets, filesAreWrittenAndToldInASentence) {
@@ -88,7 +92,7 @@ TEST_F(Sheets, filesAreWrittenAndToldInASentence) {
     ASSERT_TRUE(comes([&] { return !writer.busy(); }));
     EXPECT_FALSE(writer.failed()) << writer.message().toStdString();
     const QDir knots{folder.filePath("Knots")};
-    EXPECT_EQ(knots.entryList({"*.pdf"}).size(), 2);
+    EXPECT_EQ(knots.entryList({"*.pdf"}).size(), 1);
     EXPECT_EQ(knots.entryList({"*.csv"}).size(), 3);
     EXPECT_EQ(knots.entryList({"*.ics"}).size(), 1);
     EXPECT_FALSE(knots.entryList({"*.svg"}).isEmpty());
@@ -107,6 +111,22 @@ TEST_F(Sheets, whatFailsIsOneSentenceAndTheRestGoesOn) {
     EXPECT_TRUE(writer.message().isEmpty());
     writer.print(); // without a printer nothing happens
     EXPECT_FALSE(writer.busy() && writer.printer().isEmpty());
+}
+
+// A button that cannot be pressed says what is missing.
+TEST_F(Sheets, whyNothingCanBePrintedIsSaid) {
+    SheetsWriter writer{folder.path()};
+    EXPECT_EQ(writer.whyNot(), "There is no plan to print yet.");
+    writer.take(small());
+    ASSERT_TRUE(comes([&] { return writer.preview()->pages() > 0; }));
+    for (const auto& part :
+         {&SheetPreview::setLead, &SheetPreview::setBring, &SheetPreview::setHelpers})
+        (writer.preview()->*part)(false);
+    ASSERT_TRUE(comes([&] { return writer.preview()->pages() == 0; }));
+    EXPECT_EQ(writer.whyNot(), "Choose at least one kind of sheet.");
+    writer.preview()->setLead(true);
+    ASSERT_TRUE(comes([&] { return writer.preview()->pages() > 0; }));
+    EXPECT_EQ(writer.whyNot().isEmpty(), !writer.printer().isEmpty());
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "sheets/columns.h"
 #include "sheets/ink.h"
 #include "sheets/pages/session_ways.h"
+#include "sheets/parts.h"
 #include "sheets/pictures/mapping.h"
 #include "sheets/pictures/quilt_picture.h"
 #include "sheets/printable.h"
@@ -257,7 +258,7 @@ Flow waysPage(const SheetContext& c) {
     Flow ways = waysWeighed(c, kMost);
     if (ways.empty())
         return {};
-    Flow flow{title(Text::tr("Why so"), c.sessionName(), c.width)};
+    Flow flow{title(Text::tr("Ways that were weighed"), c.sessionName(), c.width)};
     flow.front().newPage = true;
     flow += std::move(ways);
     return flow;
@@ -265,7 +266,7 @@ Flow waysPage(const SheetContext& c) {
 
 } // namespace
 
-Flow sessionPage(const SheetContext& c) {
+Flow whyPage(const SheetContext& c) {
     const auto onePage = [&](const Flow& flow) { return paginate(flow, c.height).size() == 1; };
     const Fullness fullest{c.severalQuilts() ? 190.0 : 250.0, 6};
     for (const Fullness& full : {fullest, Fullness{190, 4}, Fullness{150, 3}})

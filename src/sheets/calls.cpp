@@ -1,0 +1,109 @@
+#include "sheets/calls.h"
+
+#include "sheets/words.h"
+
+namespace bastewright::sheets {
+
+std::vector<Call> callsOf(Basting::With with) {
+    if (with == Basting::With::dots)
+        return {Call::lay,   Call::clamp, Call::dotBelow, Call::dotAbove,
+                Call::press, Call::cool,  Call::check,    Call::move};
+    return {Call::lay,   Call::clamp, Call::pin, Call::handsOff,
+            Call::close, Call::check, Call::move};
+}
+
+QString callName(Call call) {
+    switch (call) {
+    case Call::setUp:
+        return Text::tr("Set up");
+    case Call::lay:
+        return Text::tr("Lay");
+    case Call::clamp:
+        return Text::tr("Clamp");
+    case Call::pin:
+        return Text::tr("Pin");
+    case Call::handsOff:
+        return Text::tr("Hands off");
+    case Call::close:
+        return Text::tr("Close");
+    case Call::dotBelow:
+        return Text::tr("Dot below");
+    case Call::dotAbove:
+        return Text::tr("Dot above");
+    case Call::press:
+        return Text::tr("Press");
+    case Call::cool:
+        return Text::tr("Cool");
+    case Call::check:
+        return Text::tr("Check");
+    case Call::move:
+        return Text::tr("Move");
+    case Call::rollUp:
+        return Text::tr("Roll up");
+    }
+    return {};
+}
+
+Sign signOf(Call call) {
+    switch (call) {
+    case Call::clamp:
+        return Sign::clamp;
+    case Call::pin:
+        return Sign::pinOpen;
+    case Call::handsOff:
+        return Sign::palm;
+    case Call::close:
+        return Sign::pinClosed;
+    case Call::dotBelow:
+    case Call::dotAbove:
+        return Sign::dot;
+    case Call::press:
+        return Sign::iron;
+    case Call::cool:
+        return Sign::wait;
+    case Call::check:
+        return Sign::under;
+    case Call::move:
+        return Sign::slide;
+    case Call::setUp:
+    case Call::lay:
+    case Call::rollUp:
+        break;
+    }
+    return Sign::layers;
+}
+
+QString callForLead(Call call, Basting::With with) {
+    switch (call) {
+    case Call::lay:
+        return Text::tr("Backing. From pass 2 on fold the upper two back first.");
+    case Call::clamp:
+        return Text::tr("Backing, by number; later move the clamps to all three.");
+    case Call::pin:
+        return Text::tr("All, from the middle outward. Pins stay open.");
+    case Call::handsOff:
+        return Text::tr("Does a palm glide? Is the hang right? Else smooth again.");
+    case Call::close:
+        return Text::tr("Each their own. Nobody earlier.");
+    case Call::dotBelow:
+        return Text::tr("Top and batting back. Dots on the backing.");
+    case Call::dotAbove:
+        return Text::tr("Batting forward. Dots on the batting.");
+    case Call::press:
+        return Text::tr("Top forward. Lower the iron and lift it, never slide.");
+    case Call::cool:
+        return Text::tr("Nobody touches it.");
+    case Call::check:
+        return with == Basting::With::dots
+                   ? Text::tr("No pleat below? Do the dots hold?")
+                   : Text::tr("No pleat below? Do pins turned up reach the back?");
+    case Call::move:
+        return Text::tr("Clamps off, a palm below, lift, slide. Seated: stay.");
+    case Call::setUp:
+    case Call::rollUp:
+        break;
+    }
+    return {};
+}
+
+} // namespace bastewright::sheets

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "plan/call.h"
+#include "plan/plan.h"
+#include "sheets/pictures/call_signs.h"
+
+#include <QString>
+
+#include <vector>
+
+/// The lead's calls as they stand on paper.
+namespace bastewright::sheets {
+
+/// The calls of a pass, in order: seven with pins, eight with dots.
+std::vector<Call> callsOf(Basting::With with);
+
+QString callName(Call call);
+Sign signOf(Call call);
+
+/// What is to be heard and seen at a call, for whoever leads: a sentence or two in few words.
+QString callForLead(Call call, Basting::With with);
+
+} // namespace bastewright::sheets

@@ -1,0 +1,224 @@
+#include "sheets/pages/helper_calls.h"
+
+#include "sheets/calls.h"
+#include "sheets/pages/lead_words.h"
+#include "sheets/words.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace bastewright::sheets {
+namespace {
+
+class Calls {
+public:
+    Calls(const SheetContext& c, const Helper& who, const std::vector<Part>& parts)
+        : c_{c}
+        , who_{who}
+        , parts_{parts} {}
+
+    std::vector<Span> at(Call call) const {
+        switch (call) {
+        case Call::lay:
+            return lay();
+        case Call::clamp:
+            return clamp();
+        case Call::pin:
+            if (!does(TaskKind::placeOpen))
+                return plain(Text::tr("No pins for you: see that everybody has some."));
+            return {{Text::tr("Your rows at your marks, beside a seam where one is there; middle "
+                              "first.") +
+                     QChar::Space},
+                    {Text::tr("Leave every pin open."), true}};
+        case Call::handsOff:
+            return does(TaskKind::smooth)
+                       ? plain(Text::tr("Your palm over it: no ripple? Is the hang right? If not, "
+                                        "smooth again."))
+                       : plain(others(TaskKind::smooth, Text::tr("Wait. %1 feels for ripples and "
+                                                                 "looks at the hang.")));
+        case Call::close:
+            if (!does(TaskKind::closePins))
+                return plain(Text::tr("Wait until all are closed."));
+            return {{Text::tr("Close your pins, middle first.") + QChar::Space},
+                    {Text::tr("Never before this call."), true}};
+        case Call::dotBelow:
+            return does(TaskKind::dotLower)
+                       ? plain(Text::tr("Top and batting lie back: your dots on the backing."))
+                       : plain(Text::tr("Wait."));
+        case Call::dotAbove:
+            return does(TaskKind::dotUpper)
+                       ? plain(Text::tr("Batting forward: your dots on the batting."))
+                       : plain(Text::tr("Wait."));
+        case Call::press:
+            return press();
+        case Call::cool:
+            return plain(Text::tr("Nobody touches it."));
+        case Call::check:
+            return does(TaskKind::checkUnderside)
+                       ? plain(Text::tr("Look underneath: no pleat. Turn some up: is the back "
+                                        "caught?"))
+                       : plain(others(TaskKind::checkUnderside,
+                                      Text::tr("Wait. %1 looks underneath.")));
+        case Call::move:
+            return move();
+        case Call::setUp:
+        case Call::rollUp:
+            break;
+        }
+        return {};
+    }
+
+private:
+    static std::vector<Span> plain(const QString& words) { return {{words}}; }
+
+    bool does(TaskKind kind) const {
+        return std::ranges::any_of(parts_, [&](const Part& p) { return p.does(kind); });
+    }
+
+    /// The sentence with whoever does it in this person's passes; without anybody, only waiting.
+    QString others(TaskKind kind, const QString& sentence) const {
+        std::vector<std::string> people;
+        for (const Task& t : c_.plan.tasks)
+            for (const Part& part : parts_)
+                if (t.kind == kind && t.job == int(part.quilt) && t.pass == part.pass->number)
+                    for (const std::string& name : t.people)
+                        if (name != who_.name && std::ranges::count(people, name) == 0)
+                            people.push_back(name);
+        if (people.empty() || people.size() > 3)
+            return Text::tr("Wait.");
+        return sentence.arg(names(people));
+    }
+
+    std::vector<Span> lay() const {
+        const bool hands =
+            does(TaskKind::layBacking) || does(TaskKind::layBatting) || does(TaskKind::layTop);
+        const bool again = std::ranges::any_of(
+            parts_, [](const Part& p) { return p.pass->number > 1 && !p.pass->pulled; });
+        QStringList words;
+        if (again)
+            words << Text::tr("From pass 2 on top and batting are folded back first.");
+        words << (hands ? Text::tr("Smooth from the quilt's middle outward; never pull.")
+                        : Text::tr("Wait until it lies."));
+        return plain(words.join(QChar::Space));
+    }
+
+    std::vector<Span> clamp() const {
+        if (std::ranges::all_of(parts_, [](const Part& p) { return p.holds.empty(); }))
+            return plain(Text::tr("Nothing of yours to hold: wait."));
+        const auto usual = usualHolds(parts_);
+        const bool clamps = std::ranges::any_of(parts_, [](const Part& p) {
+            return std::ranges::count(p.holds, Hold::Kind::clamp, &HoldPoint::kind) > 0;
+        });
+        std::vector<Span> out;
+        if (usual) {
+            out = {{Text::tr("Yours:") + QChar::Space},
+                   {usual->rounds.empty() ? Text::tr("none") : numbers(usual->rounds), true}};
+            if (usual->other)
+                out.push_back(
+                    {Text::tr(" (pass %1: %2)")
+                         .arg(usual->other->pass->number)
+                         .arg(usual->other->holds.empty() ? Text::tr("none")
+                                                          : numbers(rounds(usual->other->holds)))});
+            out.push_back({Text::tr(", each when it is called.") + QChar::Space});
+        } else {
+            out = {{Text::tr("Yours stand below, each when it is called.") + QChar::Space}};
+        }
+        if (clamps) {
+            out.push_back({Text::tr("First the backing; then") + QChar::Space});
+            out.push_back({Text::tr("move the clamps to all three layers."), true});
+        } else {
+            out.push_back({Text::tr("Tape on the backing only.")});
+        }
+        return out;
+    }
+
+    std::vector<Span> press() const {
+        if (does(TaskKind::press))
+            return {{Text::tr("Lower the iron and lift it, never slide; the label's setting.") +
+                     QChar::Space},
+                    {Text::tr("Hold it in one hand only, yours; up on its heel."), true}};
+        return plain(others(TaskKind::press, Text::tr("Hands off. %1 holds the iron.")));
+    }
+
+    std::vector<Span> move() const {
+        std::vector<int> passes;
+        std::vector<std::string> with;
+        std::set<int> moved;
+        for (const Part& part : parts_) {
+            if (&part != &parts_.front())
+                moved.insert(part.pass->number);
+            const Task* lift = part.task(TaskKind::shift);
+            if (!lift)
+                continue;
+            passes.push_back(part.pass->number);
+            for (const std::string& name : lift->people)
+                if (name != who_.name && std::ranges::count(with, name) == 0)
+                    with.push_back(name);
+        }
+        const QString off = Text::tr("Take off your clamps.");
+        if (passes.empty())
+            return plain(who_.seated ? Text::tr("Stay seated, take your clamps off.")
+                                     : Text::tr("%1 Step back.").arg(off));
+        const QString lift =
+            with.empty() ? Text::tr("Slide it on.")
+            : passes.size() >= moved.size()
+                ? Text::tr("Lift with %1 on the count, then back to your place.").arg(names(with))
+                : Text::tr("Into pass %1 lift with %2 on the count, then back to your place.")
+                      .arg(numbers(passes), names(with));
+        return plain(Text::tr("%1 %2").arg(off, lift));
+    }
+
+    const SheetContext& c_;
+    const Helper& who_;
+    const std::vector<Part>& parts_;
+};
+
+} // namespace
+
+QString numbers(const std::vector<int>& all) {
+    QStringList out;
+    for (const int n : all)
+        out << QString::number(n);
+    return listed(out);
+}
+
+std::optional<UsualHolds> usualHolds(const std::vector<Part>& parts) {
+    std::map<std::vector<int>, std::vector<const Part*>> sets;
+    for (const Part& part : parts)
+        sets[rounds(part.holds)].push_back(&part);
+    if (sets.empty() || sets.size() > 2)
+        return {};
+    const auto usual =
+        std::ranges::max_element(sets, {}, [](const auto& set) { return set.second.size(); });
+    UsualHolds out{usual->first};
+    for (const auto& [numbers, whose] : sets)
+        if (numbers != usual->first) {
+            if (whose.size() > 1 || usual->second.size() == 1)
+                return {};
+            out.other = whose.front();
+        }
+    return out;
+}
+
+std::vector<OwnCall> ownCalls(const SheetContext& c, const Helper& who,
+                              const std::vector<Part>& parts) {
+    std::set<Basting::With> ways;
+    for (const Part& part : parts)
+        ways.insert(c.with(part.quilt));
+    std::vector<Call> order;
+    for (const Basting::With with : ways)
+        for (const Call call : callsOf(with))
+            if (std::ranges::count(order, call) == 0)
+                order.push_back(call);
+    std::ranges::sort(order);
+    const Calls calls{c, who, parts};
+    const bool moves = std::ranges::any_of(parts, [](const Part& p) { return p.pass->number > 1; });
+    std::vector<OwnCall> out;
+    for (const Call call : order)
+        if (call != Call::move || moves)
+            out.push_back({call, calls.at(call)});
+    return out;
+}
+
+} // namespace bastewright::sheets

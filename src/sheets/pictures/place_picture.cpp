@@ -1,0 +1,327 @@
+#include "sheets/pictures/place_picture.h"
+
+#include "plan/find.h"
+#include "sheets/ink.h"
+#include "sheets/pictures/stitches.h"
+#include "sheets/pictures/table_picture.h"
+#include "sheets/pictures/turned_mapping.h"
+#include "sheets/text_block.h"
+#include "sheets/type.h"
+#include "sheets/words.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace bastewright::sheets {
+namespace {
+
+constexpr double kHold = 13;             // a square with the number of a hold
+constexpr double kBadge = 20;            // somebody's letter
+constexpr double kRowStrip = 12;         // the numbers of one's own rows
+constexpr double kWord = 13;             // HEAD and FOOT
+const Length kRound = Length::inches(3); // shown round the table
+
+bool standsAt(const AtTable& who, Side side) {
+    return std::ranges::any_of(who.stretch.edges,
+                               [&](const StandingPlace& e) { return e.side == side; });
+}
+
+bool anybodyAt(const PlacePicture& show, Side side) {
+    return std::ranges::any_of(show.people, [&](const AtTable& a) { return standsAt(a, side); });
+}
+
+const AtTable* mineOf(const PlacePicture& show) {
+    const auto found = std::ranges::find_if(show.people, [&](const AtTable& a) {
+        return !show.mine.empty() && a.stretch.person == show.mine;
+    });
+    return found == show.people.end() ? nullptr : &*found;
+}
+
+/// True where rows run up to this side, so that their numbers can stand along it.
+bool rowsMeet(const PlacePicture& show, Side side) {
+    const auto& rows = show.quilt->rows;
+    return rows && (rows->along == PinRows::Along::width) != isAcross(side);
+}
+
+bool hasRowStrip(const PlacePicture& show, Side side) {
+    const AtTable* mine = mineOf(show);
+    return mine && standsAt(*mine, side) && rowsMeet(show, side) && !mine->zones.empty();
+}
+
+/// Room outside a side of the table.
+double rimOf(const PlacePicture& show, Side side) {
+    double rim = kHold / 2 + 2;
+    if (hasRowStrip(show, side))
+        rim += kRowStrip;
+    if (anybodyAt(show, side))
+        rim += kBadge + 3;
+    if (isAcross(side))
+        rim += kWord;
+    return rim;
+}
+
+Side sideFacing(Side bottom, QPointF direction) {
+    const TurnedMapping turn{
+        {Length{}, Length{}, Length::inches(1), Length::inches(1)}, QRectF{0, 0, 1, 1}, bottom};
+    for (const Side s : kSides)
+        if (turn.outward(s) == direction)
+            return s;
+    return bottom;
+}
+
+QMarginsF rims(const PlacePicture& show) {
+    const auto rim = [&](QPointF towards) { return rimOf(show, sideFacing(show.bottom, towards)); };
+    return {rim({-1, 0}), rim({0, -1}), rim({1, 0}), rim({0, 1})};
+}
+
+class Places {
+public:
+    Places(QPainter& p, QRectF box, const PlacePicture& show)
+        : p_{p}
+        , show_{show}
+        , quilt_{*show.quilt}
+        , pass_{*show.pass}
+        , top_{Length{}, Length{}, quilt_.layers.top.width, quilt_.layers.top.length}
+        , map_{pass_.table.grown(kRound), box.marginsRemoved(rims(show)), show.bottom} {}
+
+    void draw() {
+        cloth();
+        areas();
+        table();
+        holds();
+        for (const AtTable& who : show_.people)
+            if (!who.stretch.edges.empty())
+                person(who);
+        ends();
+    }
+
+private:
+    bool isMine(const AtTable& who) const {
+        return !show_.mine.empty() && who.stretch.person == show_.mine;
+    }
+
+    void cloth() {
+        const QRectF table = map_(pass_.table);
+        p_.setPen(Qt::NoPen);
+        p_.setBrush(ink::kTable);
+        if (!quilt_.surface.floor)
+            p_.drawRect(table);
+        const Rect round = pass_.table.grown(kRound);
+        const Rect cloth = intersection(top_, round);
+        p_.setPen(QPen{ink::kDark, ink::kHair});
+        p_.setBrush(ink::kPaper);
+        if (!cloth.empty())
+            p_.drawRect(map_(cloth));
+        for (const Pass& before : quilt_.passes)
+            if (before.number < pass_.number)
+                for (const Rect& part : before.fresh.parts)
+                    if (const Rect seen = intersection(part, round); !seen.empty())
+                        stitch(p_, map_(seen), stitchesLevel());
+    }
+
+    bool stitchesLevel() const {
+        const bool across = !quilt_.rows || quilt_.rows->along == PinRows::Along::width;
+        return across == isAcross(show_.bottom);
+    }
+
+    QPainterPath areaOf(const AtTable& who) const {
+        QPainterPath path;
+        for (const Zone* zone : who.zones)
+            path.addRect(map_(zone->area));
+        return path.simplified();
+    }
+
+    void areas() {
+        for (const AtTable& who : show_.people) {
+            const bool mine = isMine(who);
+            p_.setPen(QPen{ink::kDark, mine ? ink::kLine : ink::kHair});
+            p_.setBrush(mine ? QBrush{ink::kNow} : Qt::NoBrush);
+            p_.drawPath(areaOf(who));
+        }
+        for (const AtTable& who : show_.people)
+            for (const Zone* zone : who.zones)
+                for (const PlacedPoint& point : zone->points)
+                    this->point(map_(point.at), isMine(who));
+    }
+
+    void point(QPointF at, bool mine) {
+        if (!show_.pins || !mine) {
+            p_.setPen(Qt::NoPen);
+            p_.setBrush(mine ? ink::kDark : ink::kQuiet);
+            const double r = show_.pins ? 0.9 : mine ? 1.9 : 1.2;
+            if (show_.pins)
+                p_.drawEllipse(at, r, r);
+            else
+                p_.drawRect(QRectF{at - QPointF{r, r}, QSizeF{2 * r, 2 * r}});
+            return;
+        }
+        // An open pin: its back, its arm, its head.
+        p_.setPen(QPen{ink::kDark, 0.8, Qt::SolidLine, Qt::RoundCap});
+        p_.drawLine(at + QPointF{-2.6, 1.4}, at + QPointF{2.8, 1.4});
+        p_.drawLine(at + QPointF{-2.6, 1.4}, at + QPointF{2.2, -1.6});
+        p_.setPen(Qt::NoPen);
+        p_.setBrush(ink::kDark);
+        p_.drawEllipse(at + QPointF{2.2, -1.6}, 1, 1);
+    }
+
+    void table() {
+        if (quilt_.surface.floor)
+            return;
+        p_.setBrush(Qt::NoBrush);
+        p_.setPen(QPen{ink::kRule, ink::kHair});
+        for (const Rect& t : sheets::tablesUnder(quilt_.surface, pass_.table))
+            p_.drawRect(map_(t));
+        p_.setPen(QPen{ink::kDark, ink::kBold, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin});
+        p_.drawRect(map_(pass_.table));
+        for (const Side wall : quilt_.surface.closed) {
+            const QRectF edge = map_(pass_.table);
+            const QPointF out = map_.outward(wall);
+            const QRectF band =
+                map_.isLevel(wall)
+                    ? QRectF{edge.left(), out.y() < 0 ? edge.top() - 8 : edge.bottom() + 3,
+                             edge.width(), 5}
+                    : QRectF{out.x() < 0 ? edge.left() - 8 : edge.right() + 3, edge.top(), 5,
+                             edge.height()};
+            hatch(p_, band, 3);
+        }
+    }
+
+    QPointF onEdge(Side side, Length along, double out) const {
+        const Rect& t = pass_.table;
+        const Point at{isAcross(side)       ? along
+                       : side == Side::left ? t.x0
+                                            : t.x1,
+                       !isAcross(side)      ? along
+                       : side == Side::head ? t.y0
+                                            : t.y1};
+        return map_(at) + map_.outward(side) * out;
+    }
+
+    /// The hold of this number at this place is somebody's whose sheet this is.
+    bool isOwn(const HoldPoint& hold) const {
+        const AtTable* mine = mineOf(show_);
+        return mine && std::ranges::count(mine->holds, hold) > 0;
+    }
+
+    void holds() {
+        for (const HoldPoint& hold : holdOrder(pass_)) {
+            const bool clamp = hold.kind == Hold::Kind::clamp, own = isOwn(hold);
+            const double in =
+                clamp ? 0 : std::min(0.0, map_(pass_.backingOverhang[hold.side])) - kHold * 0.2;
+            const QPointF at = onEdge(hold.side, hold.at, in);
+            const QRectF box{at - QPointF{kHold / 2, kHold / 2}, QSizeF{kHold, kHold}};
+            p_.setPen(QPen{ink::kDark, ink::kLine});
+            p_.setBrush(own ? ink::kDark : ink::kPaper);
+            if (clamp)
+                p_.drawRoundedRect(box, 3.5, 3.5);
+            else
+                p_.drawRect(box.adjusted(-1.5, 1, 1.5, -1));
+            label(p_, at, QString::number(hold.number), type::kLeast, kHold + 2, true,
+                  own ? ink::kPaper : ink::kDark);
+        }
+    }
+
+    /// The edge somebody stands at most of.
+    static const StandingPlace& mainEdge(const AtTable& who) {
+        return *std::ranges::max_element(who.stretch.edges, {},
+                                         [](const StandingPlace& e) { return e.along.size(); });
+    }
+
+    void person(const AtTable& who) {
+        const StandingPlace& edge = mainEdge(who);
+        const bool mine = isMine(who);
+        if (mine && hasRowStrip(show_, edge.side))
+            rowNumbers(who, edge.side);
+        // Marks on one side stand in one line, whether or not there are numbers of rows.
+        const double strip = hasRowStrip(show_, edge.side) ? kRowStrip : 0;
+        const double out = kHold / 2 + 2 + strip + kBadge / 2;
+        const QPointF at = onEdge(edge.side, edge.along.middle(), out);
+        badge(p_, at, mine ? kBadge + 2 : kBadge, who.letter, mine);
+        if (!map_.isLevel(edge.side))
+            return;
+        const QString name = mine && !show_.you.isEmpty() ? show_.you : who.name;
+        const QString words = who.seated ? Text::tr("%1 (sits)").arg(name) : name;
+        const int size = mine ? type::kCheck : type::kSmall;
+        const double room = map_(edge.along.size()) / 2 - kBadge / 2 - 6;
+        if (textWidth(words, {size, mine}) > room)
+            return;
+        const double width = textWidth(words, {size, mine});
+        label(p_, at + QPointF{kBadge / 2 + 4 + width / 2, 0}, words, size, width + 2, mine);
+    }
+
+    /// The numbers of somebody's rows along their edge: odd ones black, even ones white, as on the
+    /// ribbons; where they would touch, every second, third … alone.
+    void rowNumbers(const AtTable& who, Side side) {
+        const PinRows& rows = *quilt_.rows;
+        std::map<int, Length> own;
+        const RowMarks marks{rows};
+        for (const Zone* zone : who.zones)
+            for (const PlacedPoint& point : zone->points)
+                if (const auto at = marks.of(point.at))
+                    own[at->row] = rows.lines[std::size_t(at->row - 1)].at;
+        if (own.empty())
+            return;
+        const double apart = std::max(map_(rows.gap), 1e-3);
+        const int every = std::max(1, int(std::ceil((kRowStrip + 1) / apart)));
+        const double w = std::min(kRowStrip + 2, every * apart - 0.5);
+        for (const auto& [row, at] : own) {
+            if ((row - own.begin()->first) % every != 0)
+                continue;
+            const bool odd = row % 2 == 1 && every == 1;
+            const QPointF middle = onEdge(side, at, kHold / 2 + 2 + kRowStrip / 2);
+            const QSizeF size =
+                map_.isLevel(side) ? QSizeF{w, kRowStrip - 1} : QSizeF{w + 2, kRowStrip - 1};
+            const QRectF box{middle - QPointF{size.width() / 2, size.height() / 2}, size};
+            p_.setPen(QPen{ink::kDark, ink::kHair});
+            p_.setBrush(odd ? ink::kDark : ink::kPaper);
+            p_.drawRect(box);
+            label(p_, middle, QString::number(row), type::kLeast, size.width(), false,
+                  odd ? ink::kPaper : ink::kDark);
+        }
+    }
+
+    void ends() {
+        for (const Side side : {Side::head, Side::foot}) {
+            const Length middle = pass_.table.x().middle();
+            const QPointF at = onEdge(side, middle, rimOf(show_, side) - kWord / 2);
+            const QString word = side == Side::head ? Text::tr("HEAD") : Text::tr("FOOT");
+            p_.save();
+            p_.translate(at);
+            if (!map_.isLevel(side))
+                p_.rotate(-90);
+            label(p_, {}, word, type::kHead, 90, true);
+            p_.restore();
+        }
+    }
+
+    QPainter& p_;
+    const PlacePicture& show_;
+    const QuiltPlan& quilt_;
+    const Pass& pass_;
+    Rect top_;
+    TurnedMapping map_;
+};
+
+} // namespace
+
+double placesHeight(const PlacePicture& picture, double width, double limit) {
+    const QMarginsF rim = rims(picture);
+    const double across = rim.left() + rim.right(), down = rim.top() + rim.bottom();
+    const Rect world = picture.pass->table.grown(kRound);
+    const bool level = isAcross(picture.bottom);
+    const double w = (level ? world.width() : world.length()).in(),
+                 h = (level ? world.length() : world.width()).in();
+    return std::min(limit, (width - across) * h / std::max(w, 1e-6) + down);
+}
+
+void drawPlaces(QPainter& p, QRectF box, const PlacePicture& picture) {
+    p.save();
+    Places{p, box, picture}.draw();
+    p.restore();
+}
+
+} // namespace bastewright::sheets
