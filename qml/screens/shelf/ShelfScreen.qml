@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Dialogs
 import QtQuick.Layouts
 import Bastewright.Parts
+import Bastewright.Pictures
 import Bastewright.Theme
 import Bastewright.View
 
@@ -105,6 +106,11 @@ FocusScope {
                 onSaved: files.save(job, title)
                 onShared: share.ask(job, title)
                 onRemoved: shelf.room.shelf.remove(job)
+                onSessionsWanted: {
+                    shelf.room.record.list(job)
+                    sessions.name = title
+                    sessions.open()
+                }
             }
 
             Column {
@@ -152,6 +158,45 @@ FocusScope {
                 }
             }
         }
+    }
+    Sheet {
+        id: sessions
+
+        property string name: ""
+
+        objectName: "sessionsSheet"
+        title: qsTr("Sessions of %1").arg(name)
+
+        Repeater {
+            model: shelf.room.record.sessions
+
+            Press {
+                required property real session
+                required property string words
+                required property bool running
+                required property int index
+
+                objectName: "session" + index
+                width: parent.width
+                glyph: running ? "start" : "check"
+                text: words
+                onClicked: {
+                    sessions.close()
+                    record.session = session
+                    record.visible = true
+                }
+            }
+        }
+    }
+    RecordView {
+        id: record
+
+        objectName: "shelfRecord"
+        anchors.fill: parent
+        anchors.margins: Theme.space
+        visible: false
+        room: shelf.room
+        onClosed: visible = false
     }
     Sheet {
         id: share

@@ -241,6 +241,7 @@ FocusScope {
         anchors.margins: Theme.gap
         visible: screen.over === "record"
         room: screen.room
+        session: screen.room.live.sessionId
         onClosed: screen.over = ""
     }
     CountSheet {
