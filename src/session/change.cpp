@@ -66,7 +66,7 @@ public:
         out_.plan = replan(out_.session, plan_, state_, options, stop);
         out_.session = withLearntPaces(std::move(out_.session), options);
         out_.finishAfter = out_.plan.finish;
-        out_.changes = whatChanged(plan_, out_.plan, state_);
+        out_.changes = whatChanged(asOfNow(change), out_.plan, state_);
         if (change.kind == Kind::handOver && !change.person.empty()) {
             if (auto why = newTrouble(plan_, out_.plan); !why.empty())
                 return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
@@ -81,6 +81,14 @@ public:
     }
 
 private:
+    /// The plan to compare with: a night in between makes nothing later than it was planned.
+    Plan asOfNow(const Change& c) const {
+        Plan out = plan_;
+        if (c.kind == Kind::goOn)
+            out.finish += Seconds{rested_ / 1000};
+        return out;
+    }
+
     Sentence apply(const Change& c) {
         switch (c.kind) {
         case Kind::personIn:
@@ -131,7 +139,9 @@ private:
         case Kind::goOn:
             if (!state_.paused)
                 return core::says("The session is not paused.");
+            rested_ = std::max<std::int64_t>(0, nowMs_ - state_.pausedMs);
             state_.paused = false;
+            state_.pausedMs = 0;
             out_.facts.push_back(fact(EventKind::resumed));
             return {};
         case Kind::planAgain:
@@ -193,6 +203,7 @@ private:
     std::vector<Event> events_;
     LiveState state_;
     std::int64_t nowMs_;
+    std::int64_t rested_ = 0; ///< of the break that ends
     Proposal out_{.session = {}, .plan = {}};
 };
 

@@ -106,11 +106,7 @@ FocusScope {
                 onSaved: files.save(job, title)
                 onShared: share.ask(job, title)
                 onRemoved: shelf.room.shelf.remove(job)
-                onSessionsWanted: {
-                    shelf.room.record.list(job)
-                    sessions.name = title
-                    sessions.open()
-                }
+                onSessionsWanted: sessions.ask(job, title)
             }
 
             Column {
@@ -159,33 +155,13 @@ FocusScope {
             }
         }
     }
-    Sheet {
+    SessionsSheet {
         id: sessions
 
-        property string name: ""
-
-        objectName: "sessionsSheet"
-        title: qsTr("Sessions of %1").arg(name)
-
-        Repeater {
-            model: shelf.room.record.sessions
-
-            Press {
-                required property real session
-                required property string words
-                required property bool running
-                required property int index
-
-                objectName: "session" + index
-                width: parent.width
-                glyph: running ? "start" : "check"
-                text: words
-                onClicked: {
-                    sessions.close()
-                    record.session = session
-                    record.visible = true
-                }
-            }
+        room: shelf.room
+        onChosen: session => {
+            record.session = session
+            record.visible = true
         }
     }
     RecordView {
@@ -198,45 +174,11 @@ FocusScope {
         room: shelf.room
         onClosed: visible = false
     }
-    Sheet {
+    ShareSheet {
         id: share
 
-        property real job: 0
-        property string name: ""
-
-        function ask(which: real, what: string) {
-            job = which
-            name = what
-            open()
-        }
-
-        objectName: "shareSheet"
-        title: qsTr("Share %1").arg(name)
-
-        Words {
-            width: parent.width
-            text: qsTr("A job is one small file with everything that was given. Whoever opens it plans the same quilt.")
-        }
-        Press {
-            objectName: "shareFolder"
-            width: parent.width
-            glyph: "save"
-            text: qsTr("Save it in a folder, or on a stick")
-            onClicked: {
-                share.close()
-                files.share(share.job, share.name)
-            }
-        }
-        Press {
-            objectName: "shareElsewhere"
-            width: parent.width
-            glyph: "share"
-            text: qsTr("Open it with another program")
-            onClicked: {
-                share.close()
-                shelf.room.shelf.openElsewhere(share.job)
-            }
-        }
+        onFolderWanted: files.share(job, name)
+        onElsewhereWanted: shelf.room.shelf.openElsewhere(job)
     }
     Loader {
         id: files
