@@ -75,7 +75,9 @@ public:
         } else if (change.kind == Kind::pins) {
             out_.said = howFarPinsGo(out_.plan, out_.session.setting, state_);
         } else if (change.kind == Kind::tables) {
-            out_.said = howTablesMatter(out_.plan, change.count);
+            if (auto why = tablesAreGone(out_.plan); !why.empty())
+                return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
+            out_.said = howTablesMatter(change.count);
         }
         return std::move(out_);
     }
