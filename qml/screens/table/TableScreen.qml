@@ -29,6 +29,9 @@ FocusScope {
     signal comfortWanted
     signal phonesWanted
 
+    TapGuard {
+        reach: 8 * Theme.density
+    }
     Shortcut {
         sequences: ["Ctrl+Z"]
         onActivated: screen.room.live.undo()
