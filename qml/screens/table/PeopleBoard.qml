@@ -30,8 +30,6 @@ ListView {
 
     component Said: TableWords {
         width: parent.width
-        wrapMode: Text.NoWrap
-        elide: Text.ElideRight
         lineHeightMode: Text.FixedHeight
         lineHeight: font.pixelSize * 1.12
     }
@@ -48,7 +46,7 @@ ListView {
         required property bool waits
 
         readonly property bool small: board.tight && (waits || !present)
-        readonly property real letters: Theme.tableText * (small ? 0.75 : 1)
+        readonly property real letters: Theme.tableText * (small || board.strip ? 0.75 : 1)
 
         width: board.strip ? Math.floor((board.width + Theme.gap) / Math.max(1, Math.min(board.count, 6)) - Theme.gap)
                            : board.width
@@ -99,8 +97,6 @@ ListView {
                     text: row.now
                     color: row.waits ? Theme.quiet : Theme.ink
                     font.pixelSize: row.letters
-                    maximumLineCount: board.roomy ? 2 : 1
-                    wrapMode: board.roomy ? Text.Wrap : Text.NoWrap
                 }
                 Said {
                     visible: row.next !== "" && board.roomy && !row.waits

@@ -88,7 +88,7 @@ FocusScope {
             id: body
 
             readonly property bool alone: screen.low
-            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, 2.3 * Theme.tableText + 2 * Theme.gap)
+            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, 3 * Theme.tableText + 2 * Theme.gap)
                                           : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
 
             Layout.fillWidth: true
