@@ -109,6 +109,8 @@ private:
             tellSetting();
             return come(c.person);
         }
+        case Kind::hours:
+            return changeHours(c);
         case Kind::irons:
             if (out_.session.setting.room.irons + c.count < 0)
                 return core::says("There is no iron to take away.");
@@ -149,6 +151,21 @@ private:
         case Kind::planAgain:
             return {};
         }
+        return {};
+    }
+
+    Sentence changeHours(const Change& c) {
+        auto& helpers = out_.session.setting.helpers;
+        const auto who = std::ranges::find(helpers, c.person, &Helper::name);
+        if (who == helpers.end())
+            return core::says("Nobody called %1 is among the helpers.", c.person);
+        if (who->until == c.until)
+            return c.until ? core::says("%1 leaves at %2 already.", c.person, *c.until)
+                           : core::says("%1 stays to the end already.", c.person);
+        if (c.until && who->from && c.until->sinceMidnight <= who->from->sinceMidnight)
+            return core::says("%1 comes at %2: leaving is later than that.", c.person, *who->from);
+        who->until = c.until;
+        tellSetting();
         return {};
     }
 

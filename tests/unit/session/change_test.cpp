@@ -189,6 +189,23 @@ INSTANTIATE_TEST_SUITE_P(
                 "Close what is open first: A1"},
         Refusal{"not paused", {Kind::goOn, "", "", 0, "", 0}, asItIs, "not paused"}));
 
+TEST(Change, WhoHasToLeaveAtAnHourHasNoWorkAfterIt) {
+    Running r;
+    const auto until = ClockTime{std::chrono::hours{13} + std::chrono::minutes{20}};
+    const auto p = r.proposed({.kind = Kind::hours, .person = "Bo", .until = until});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_EQ(p.session.setting.helpers[1].until, until);
+    for (const auto& t : p.plan.tasks)
+        if (!r.live.state().doneTasks.contains(t.id) && std::ranges::count(t.people, "Bo") > 0)
+            EXPECT_LE(t.end, Seconds{20 * 60}) << t.id;
+    r.take(p);
+    EXPECT_EQ(r.live.session().setting.helpers[1].until, until);
+    EXPECT_THAT(r.proposed({.kind = Kind::hours, .person = "Bo", .until = until}).refused.english(),
+                HasSubstr("already"));
+    EXPECT_THAT(r.proposed({.kind = Kind::hours, .person = "Nobody"}).refused.english(),
+                HasSubstr("among the helpers"));
+}
+
 TEST(Change, SomebodyTakesAnothersPlace) {
     Running r;
     const auto p = r.proposed({.kind = Kind::swap, .person = "Bo", .other = "Cai"});
