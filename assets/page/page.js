@@ -234,6 +234,7 @@ function drawMine() {
       if (isSent) button.classList.add("sending");
       button.disabled = isSent || !mayTick;
       const what = make("span", "what", mayTick ? `${zone.verb} · ${zone.points}` : stages[zone.stage]);
+      if (zone.rows) what.append(make("br"), make("span", "quiet", zone.rows));
       if (table.quilts.length > 1) what.append(make("br"), make("span", "quiet", quilt.name));
       button.append(make("span", "zone", called(zone)), what, make("span", "box", mayTick ? "" : zone.stage === "closed" ? "✓" : "·"));
       button.setAttribute("aria-label", mayTick ? fill("{{Tick %1: %2}}", called(zone), zone.verb)

@@ -405,69 +405,6 @@
     </message>
 </context>
 <context>
-    <name>Curing</name>
-    <message>
-        <source>Let anybody work it</source>
-        <translation>Alle daran arbeiten lassen</translation>
-    </message>
-    <message>
-        <source>Bring %1 more pins</source>
-        <translation>%1 Nadeln mehr mitbringen</translation>
-    </message>
-    <message>
-        <source>Space them %1 apart</source>
-        <translation>Abstand %1 nehmen</translation>
-    </message>
-    <message>
-        <source>Bring %1 clips that hold %2</source>
-        <translation>%1 Clips für %2 mitbringen</translation>
-    </message>
-    <message>
-        <source>Let the tables stand as is quickest</source>
-        <translation>Tische stellen, wie es am schnellsten geht</translation>
-    </message>
-    <message>
-        <source>Bring an iron</source>
-        <translation>Ein Bügeleisen mitbringen</translation>
-    </message>
-    <message>
-        <source>Pull the tables away from the walls</source>
-        <translation>Tische von den Wänden rücken</translation>
-    </message>
-    <message>
-        <source>Work on the floor</source>
-        <translation>Auf dem Boden arbeiten</translation>
-    </message>
-    <message>
-        <source>Take the quickest start</source>
-        <translation>Schnellsten Anfang nehmen</translation>
-    </message>
-    <message>
-        <source>Let it lie as is quickest</source>
-        <translation>Legen, wie es am schnellsten geht</translation>
-    </message>
-    <message>
-        <source>Baste with pins</source>
-        <translation>Mit Nadeln heften</translation>
-    </message>
-    <message>
-        <source>Use fuse dots, which may lie on seams</source>
-        <translation>Klebepunkte nehmen, sie dürfen auf Nähten liegen</translation>
-    </message>
-    <message>
-        <source>Ask them to stay as long as it takes</source>
-        <translation>Um Bleiben bitten, solange es dauert</translation>
-    </message>
-    <message>
-        <source>Buy new batting</source>
-        <translation>Neues Vlies kaufen</translation>
-    </message>
-    <message>
-        <source>Buy more fabric</source>
-        <translation>Mehr Stoff kaufen</translation>
-    </message>
-</context>
-<context>
     <name>FacingTiles</name>
     <message>
         <source>To the plan</source>
@@ -4931,30 +4868,6 @@
         <translation>%1 bis %2</translation>
     </message>
     <message>
-        <source>One more helper</source>
-        <translation>Eine Person mehr</translation>
-    </message>
-    <message>
-        <source>One more table of %1</source>
-        <translation>Ein Tisch mehr von %1</translation>
-    </message>
-    <message>
-        <source>Tables pulled away from the wall</source>
-        <translation>Tische von der Wand gerückt</translation>
-    </message>
-    <message>
-        <source>One more iron</source>
-        <translation>Ein Bügeleisen mehr</translation>
-    </message>
-    <message>
-        <source>Everybody an hour longer</source>
-        <translation>Alle eine Stunde länger</translation>
-    </message>
-    <message>
-        <source>Everybody there from start to end</source>
-        <translation>Alle von Anfang bis Ende da</translation>
-    </message>
-    <message>
         <source>the only one that works</source>
         <translation>die einzige, die geht</translation>
     </message>
@@ -5661,10 +5574,6 @@
     <message>
         <source>the top %1</source>
         <translation>das Oberteil %1</translation>
-    </message>
-    <message>
-        <source>The quickest of all starts</source>
-        <translation>Der schnellste Anfang</translation>
     </message>
     <message>
         <source>as was asked for</source>
@@ -6401,6 +6310,134 @@
     <message>
         <source>%1 works sitting and does not reach all of zone %2 from there.</source>
         <translation>%1 arbeitet im Sitzen und erreicht Zone %2 von dort nicht ganz.</translation>
+    </message>
+    <message>
+        <source>Pull the tables away from the walls</source>
+        <translation>Tische von den Wänden rücken</translation>
+    </message>
+    <message>
+        <source>Bring one more iron</source>
+        <translation>Ein Bügeleisen mehr mitbringen</translation>
+    </message>
+    <message>
+        <source>Take the quickest start</source>
+        <translation>Schnellsten Anfang nehmen</translation>
+    </message>
+    <message>
+        <source>Space them %1 apart</source>
+        <translation>Abstand %1 nehmen</translation>
+    </message>
+    <message>
+        <source>Let the tables stand as is quickest</source>
+        <translation>Tische stellen, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Work on the floor</source>
+        <translation>Auf dem Boden arbeiten</translation>
+    </message>
+    <message>
+        <source>Let it lie as is quickest</source>
+        <translation>Legen, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Baste with pins</source>
+        <translation>Mit Nadeln heften</translation>
+    </message>
+    <message>
+        <source>Use fuse dots, which may lie on seams</source>
+        <translation>Klebepunkte nehmen, sie dürfen auf Nähten liegen</translation>
+    </message>
+    <message>
+        <source>Buy new batting</source>
+        <translation>Neues Vlies kaufen</translation>
+    </message>
+    <message>
+        <source>Buy more fabric</source>
+        <translation>Mehr Stoff kaufen</translation>
+    </message>
+    <message>
+        <source>Anyone may do it</source>
+        <translation>Alle dürfen daran arbeiten</translation>
+    </message>
+    <message>
+        <source>Bring %1 more pins</source>
+        <translation>%1 Nadeln mehr mitbringen</translation>
+    </message>
+    <message>
+        <source>Bring %1 clips that hold %2</source>
+        <translation>%1 Clips für %2 mitbringen</translation>
+    </message>
+    <message>
+        <source>Ask them to stay as long as it takes</source>
+        <translation>Um Bleiben bitten, solange es dauert</translation>
+    </message>
+    <message>
+        <source>Ask one more helper</source>
+        <translation>Eine weitere Person fragen</translation>
+    </message>
+    <message>
+        <source>Add a table of %1</source>
+        <translation>Einen Tisch von %1 dazustellen</translation>
+    </message>
+    <message>
+        <source>Ask everybody to stay an hour longer</source>
+        <translation>Alle bitten, eine Stunde länger zu bleiben</translation>
+    </message>
+    <message>
+        <source>Ask everybody to be there from start to end</source>
+        <translation>Alle bitten, von Anfang bis Ende da zu sein</translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation>Reihe %1</translation>
+    </message>
+    <message>
+        <source>rows %1–%2</source>
+        <translation>Reihen %1–%2</translation>
+    </message>
+    <message>
+        <source>%1, mark %2</source>
+        <translation>%1, Marke %2</translation>
+    </message>
+    <message>
+        <source>%1, marks %2–%3</source>
+        <translation>%1, Marken %2–%3</translation>
+    </message>
+    <message>
+        <source>%1 as far as mark %2</source>
+        <translation>%1 bis Marke %2</translation>
+    </message>
+    <message>
+        <source>%1 from mark %2 on</source>
+        <translation>%1 ab Marke %2</translation>
+    </message>
+    <message>
+        <source>%1 as far as mark %2 (even rows: mark %3)</source>
+        <translation>%1 bis Marke %2 (gerade Reihen: Marke %3)</translation>
+    </message>
+    <message>
+        <source>%1 from mark %2 on (even rows: from mark %3)</source>
+        <translation>%1 ab Marke %2 (gerade Reihen: ab Marke %3)</translation>
+    </message>
+    <message>
+        <source>%1, marks %2–%3 (even rows: %4–%5)</source>
+        <translation>%1, Marken %2–%3 (gerade Reihen: %4–%5)</translation>
+    </message>
+    <message>
+        <source>1 single pin</source>
+        <translation>1 einzelne Nadel</translation>
+    </message>
+    <message>
+        <source>%1 single pins</source>
+        <translation>%1 einzelne Nadeln</translation>
+    </message>
+    <message>
+        <source>1 single dot</source>
+        <translation>1 einzelner Punkt</translation>
+    </message>
+    <message>
+        <source>%1 single dots</source>
+        <translation>%1 einzelne Punkte</translation>
     </message>
 </context>
 <context>
@@ -7144,6 +7181,18 @@
     <message>
         <source>Looks underneath</source>
         <translation>Sieht darunter nach</translation>
+    </message>
+    <message>
+        <source>With the others</source>
+        <translation>Bei den anderen</translation>
+    </message>
+    <message>
+        <source>Apart, in group %1</source>
+        <translation>Für sich, in Gruppe %1</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Steht</translation>
     </message>
 </context>
 <context>

@@ -300,7 +300,7 @@ std::string planText(const Session& session, const Plan& plan) {
     out << "\nBring\n";
     for (const Supply& s : plan.supplies) {
         // The unit of pins is how long they are, which no number should stand before.
-        const bool pins = s.item == "pins" && !s.unit.empty();
+        const bool pins = s.kind == Supply::Kind::pins && !s.unit.empty();
         const std::string item = s.item.english() + (pins ? ", " + s.unit.english() : "");
         out << "  " << padded(item, 44) << "need " << padded(number(s.need), 8) << "have "
             << padded(number(s.have), 8) << "buy " << number(s.buy)

@@ -4,16 +4,16 @@ namespace bastewright::check {
 
 void Report::add(std::string text) {
     if (++count_ <= kShown)
-        out_.push_back({Finding::Level::stop, rule_, std::move(text), {}});
+        write(std::move(text));
+}
+
+void Report::write(std::string text) {
+    out_.push_back({Finding::Kind::rule, Finding::Level::stop, rule_, std::move(text), {}, rule_});
 }
 
 void Report::close() {
     if (count_ > kShown)
-        out_.push_back(
-            {Finding::Level::stop,
-             rule_,
-             "There are " + std::to_string(count_ - kShown) + " more of this kind, not listed.",
-             {}});
+        write("There are " + std::to_string(count_ - kShown) + " more of this kind, not listed.");
     count_ = 0;
 }
 

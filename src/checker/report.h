@@ -21,6 +21,8 @@ public:
     void close();
 
 private:
+    void write(std::string text);
+
     std::string rule_;
     Findings& out_;
     int count_ = 0;

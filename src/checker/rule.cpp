@@ -48,6 +48,7 @@ std::span<const Rule> rules() {
         Rule{"points.angle", pointsAngle},
         Rule{"points.zone", pointsZone},
         Rule{"points.rows", pointsRows},
+        Rule{"points.blocks", pointsBlocks},
         Rule{"points.slack", pointsSlack, unlessStopped},
         Rule{"points.bound", pointsBound, unlessStopped},
 

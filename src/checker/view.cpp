@@ -5,26 +5,6 @@
 #include <cstdlib>
 
 namespace bastewright::check {
-namespace {
-
-/// The index in "/jobs/3/...", or -1 where the field is not of one quilt of several.
-int quiltOf(std::string_view field) {
-    constexpr std::string_view prefix = "/jobs/";
-    if (!field.starts_with(prefix))
-        return -1;
-    int index = -1;
-    std::from_chars(field.data() + prefix.size(), field.data() + field.size(), index);
-    return index;
-}
-
-std::string_view withoutQuilt(std::string_view field) {
-    if (quiltOf(field) < 0)
-        return field;
-    const auto slash = field.find('/', std::string_view{"/jobs/"}.size());
-    return slash == std::string_view::npos ? std::string_view{} : field.substr(slash);
-}
-
-} // namespace
 
 std::string QuiltView::label() const {
     return quilt.name.empty() ? "quilt " + std::to_string(index + 1) : quilt.name;
@@ -60,18 +40,19 @@ const Zone* QuiltView::zone(std::string_view id) const {
     return nullptr;
 }
 
-bool QuiltView::isAbout(const Finding& finding, std::string_view field) const {
-    const int of = quiltOf(finding.field);
-    return (of < 0 || of == index) && withoutQuilt(finding.field).starts_with(field);
-}
-
-bool QuiltView::tells(std::string_view field, Finding::Level atLeast) const {
-    return std::any_of(plan.findings.begin(), plan.findings.end(),
-                       [&](const Finding& f) { return f.level >= atLeast && isAbout(f, field); });
+const Finding* QuiltView::tells(Finding::Kind kind, std::string_view subject,
+                                Finding::Level atLeast) const {
+    const auto at = std::ranges::find_if(plan.findings, [&](const Finding& f) {
+        return f.kind == kind && f.level >= atLeast && (f.quilt < 0 || f.quilt == index) &&
+               f.subject == subject;
+    });
+    return at == plan.findings.end() ? nullptr : &*at;
 }
 
 bool QuiltView::stopped() const {
-    return tells("", Finding::Level::stop);
+    return std::ranges::any_of(plan.findings, [&](const Finding& f) {
+        return f.level == Finding::Level::stop && (f.quilt < 0 || f.quilt == index);
+    });
 }
 
 PlanView::PlanView(const Session& s, const Plan& p)

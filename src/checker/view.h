@@ -23,12 +23,10 @@ struct QuiltView {
     std::vector<const Task*> tasks(TaskKind kind, int pass) const;
     const Pass* pass(int number) const; ///< nothing where the plan has no such pass
     const Zone* zone(std::string_view id) const;
-    /// True where a finding names a field of this quilt (or of no quilt) that starts so: "/backing"
-    /// has
-    /// "/backing/width" of a job file and "/jobs/1/backing/width" of a session file.
-    bool isAbout(const Finding& finding, std::string_view field) const;
-    /// True where the plan has such a finding of at least this level.
-    bool tells(std::string_view field, Finding::Level atLeast) const;
+    /// The plan's finding of this kind about this quilt, or about all, of at least this level;
+    /// nothing where it has none.
+    const Finding* tells(Finding::Kind kind, std::string_view subject = {},
+                         Finding::Level atLeast = Finding::Level::note) const;
     /// True where the plan itself says that there is no good plan for this quilt.
     bool stopped() const;
 };

@@ -31,7 +31,7 @@ Findings Problems::inOrder(const Json& root) && {
     sortByPlace(findings_, root);
     if (further_ > 0)
         findings_.push_back(
-            {Finding::Level::stop, "",
+            {Finding::Kind::input, Finding::Level::stop, "",
              core::says("There are %1 further problems; cure those above first.", further_), ""});
     return std::move(findings_);
 }
@@ -81,7 +81,7 @@ const Json* FieldReader::findList(std::string_view key, std::size_t most) {
 }
 
 void FieldReader::stopAt(const std::string& at, Sentence sentence) {
-    problems_->add({Finding::Level::stop, at, std::move(sentence), ""});
+    problems_->add({Finding::Kind::input, Finding::Level::stop, at, std::move(sentence), ""});
 }
 
 void FieldReader::refuse(const Json& value, const std::string& at, const Sentence& accepted) {

@@ -205,7 +205,7 @@ public:
     }
     void warn(std::string_view key, const Sentence& clause) {
         const auto at = pointerTo(pointer_, key);
-        problems_->add({Finding::Level::warn, at, about(at, clause), ""});
+        problems_->add({Finding::Kind::input, Finding::Level::warn, at, about(at, clause), ""});
     }
 
 private:

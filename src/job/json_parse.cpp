@@ -99,7 +99,7 @@ public:
         else
             text = core::says("The file is not JSON: at %1 '%2' was not expected.", where,
                               shortened(token, 30));
-        problems_.push_back({Finding::Level::stop, "", text, ""});
+        problems_.push_back({Finding::Kind::input, Finding::Level::stop, "", text, ""});
         return false;
     }
 
@@ -125,8 +125,8 @@ private:
     }
 
     bool refuse(const std::string& where, const Sentence& what) {
-        problems_.push_back(
-            {Finding::Level::stop, where, core::says("%1 %2", placeInWords(where), what), ""});
+        problems_.push_back({Finding::Kind::input, Finding::Level::stop, where,
+                             core::says("%1 %2", placeInWords(where), what), ""});
         return false;
     }
 
@@ -172,7 +172,8 @@ private:
 
 std::optional<Json> parseJson(std::string_view text, const JsonLimits& limits, Findings& problems) {
     const auto stop = [&](Sentence sentence) {
-        problems.push_back({Finding::Level::stop, "", std::move(sentence), ""});
+        problems.push_back(
+            {Finding::Kind::input, Finding::Level::stop, "", std::move(sentence), ""});
     };
     if (text.size() > limits.bytes) {
         stop(core::says("The file has %1 bytes; up to %2 bytes are accepted.", text.size(),

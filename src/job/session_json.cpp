@@ -15,7 +15,7 @@ constexpr std::array<std::string_view, 6> kSettingFields{"room",           "help
                                                          "propose_breaks", "start",   "stash"};
 
 Finding stopFinding(Sentence text) {
-    return {Finding::Level::stop, "", std::move(text), ""};
+    return {Finding::Kind::input, Finding::Level::stop, "", std::move(text), ""};
 }
 
 template <class Fields, class R>

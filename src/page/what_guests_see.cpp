@@ -102,6 +102,8 @@ private:
              tick ? words::tick(*tick, turns_.withDots(index_)) : QString{}},
             {QStringLiteral("next"), tick ? words::fromCore(name(*tick)) : QString{}},
             {QStringLiteral("ready"), turns_.mayTick({.job = index_, .zone = zone.id}).counts()},
+            {QStringLiteral("rows"), words::zoneRows(live_.plan().quilts[std::size_t(index_)], zone,
+                                                     live_.session().jobs[std::size_t(index_)])},
             {QStringLiteral("hands"), names},
             {QStringLiteral("crew"), crew}};
     }

@@ -66,11 +66,32 @@ struct QuiltPlan {
     auto operator<=>(const QuiltPlan&) const = default;
 };
 
+/// One row of what to bring. What it is stands in `kind` and `size`; `item`, `unit` and `note` are
+/// for people.
 struct Supply {
+    enum class Kind {
+        other, ///< of a plan file of an earlier version, where its name says no more
+        pins,
+        fuseSquares,
+        irons,
+        heatSafePads,
+        clips, ///< `size`: the roll they hold
+        clamps,
+        centreMarks,
+        tape, ///< in whole units of the plan
+        closingTools,
+        fabric, ///< in yards or metres
+        battingPack,
+        battingRoll, ///< in yards or metres; `size`: its usable width
+        leftovers,
+        joiningStrip ///< in whole units of the plan
+    };
+    Kind kind = Kind::other;
     Sentence item;
     double need = 0, have = 0, buy = 0;
     Sentence unit;
-    Sentence note{}; ///< one sentence for the shop; may be empty
+    Sentence note{};              ///< one sentence for the shop; may be empty
+    std::optional<Length> size{}; ///< where there are several
     auto operator<=>(const Supply&) const = default;
 };
 

@@ -1,6 +1,6 @@
 #include "plan/plan_json.h"
 
-#include "plan/plan_fields.h"
+#include "plan/finding_fields.h"
 #include "plan/sentences.h"
 
 #include <map>
@@ -13,9 +13,6 @@ using namespace plan_limits;
 constexpr std::string_view kFormat = "bastewright-plan";
 constexpr int kVersion = 1;
 constexpr std::array kFormatWords{Word{kFormat, 0}};
-constexpr std::array kLevelWords{Word{"stop", Finding::Level::stop},
-                                 Word{"warn", Finding::Level::warn},
-                                 Word{"note", Finding::Level::note}};
 
 constexpr std::array kHelpWords{
     Word{"helper", Help::Kind::helper},           Word{"table", Help::Kind::table},
@@ -57,14 +54,8 @@ template <class Fields, class P>
 void sharedFields(Fields& f, P& plan) {
     f.require({"tasks", "finish"});
     f.list("tasks", plan.tasks, kTasks, [](Fields& t, auto& task) { taskFields(t, task); });
-    f.list("supplies", plan.supplies, kList, [](Fields& s, auto& supply) {
-        s.text("item", supply.item, kText);
-        s.number("need", supply.need, kNumber);
-        s.number("have", supply.have, kNumber);
-        s.number("buy", supply.buy, kNumber);
-        s.text("unit", supply.unit, kText);
-        s.text("note", supply.note, kText);
-    });
+    f.list("supplies", plan.supplies, kList,
+           [](Fields& s, auto& supply) { supplyFields(s, supply); });
     f.list("help", plan.help, kList, [](Fields& h, auto& help) {
         h.word("kind", help.kind, kHelpWords);
         h.text("change", help.change, kText);
@@ -84,13 +75,8 @@ void sharedFields(Fields& f, P& plan) {
         r.seconds("middle", plan.range.middle, kSeconds);
         r.seconds("late", plan.range.late, kSeconds);
     });
-    f.list("findings", plan.findings, kList, [](Fields& n, auto& finding) {
-        n.require({"level", "text"});
-        n.word("level", finding.level, kLevelWords);
-        n.text("field", finding.field, kText);
-        n.text("text", finding.text, kText);
-        n.text("cure", finding.cure, kText);
-    });
+    f.list("findings", plan.findings, kList,
+           [](Fields& n, auto& finding) { findingFields(n, finding); });
 }
 
 /// The forms and values of everything composed, each once, in the order of the English texts. They
@@ -161,7 +147,7 @@ PlanRead read(std::string_view text) {
         readFields(reader, plan);
     } else {
         problems.add(
-            {Finding::Level::stop, "",
+            {Finding::Kind::input, Finding::Level::stop, "",
              core::says("The file is %1; a plan as an object in {} is accepted.", quoted(*root)),
              ""});
     }
@@ -197,7 +183,7 @@ PlanRead readPlan(std::string_view text) {
         return read(text);
     } catch (const std::exception& error) { // memory; the readers themselves do not throw
         return {{},
-                {{Finding::Level::stop, "",
+                {{Finding::Kind::input, Finding::Level::stop, "",
                   core::says("The plan could not be read: %1.", error.what()), ""}}};
     }
 }

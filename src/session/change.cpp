@@ -34,7 +34,7 @@ void hand(Session& session, int job, const std::string& zone, const std::string&
 // that was not there before.
 Sentence newTrouble(const Plan& before, const Plan& after) {
     for (const auto& f : after.findings)
-        if ((f.field == "/helpers" || f.field == "/handed") && f.level >= Finding::Level::warn &&
+        if (isAboutPeople(f) && f.level >= Finding::Level::warn &&
             std::ranges::find(before.findings, f) == before.findings.end())
             return f.text;
     return {};
@@ -250,8 +250,7 @@ Proposal proposeHandOver(const Session& session, const Plan& plan, int job, cons
     out.plan.range = crew.range;
     out.plan.finish = out.finishAfter = crew.finish;
     out.plan.finishBound = crew.bound;
-    std::erase_if(out.plan.findings,
-                  [](const Finding& f) { return f.field == "/helpers" || f.field == "/handed"; });
+    std::erase_if(out.plan.findings, isAboutPeople);
     out.plan.findings.insert(out.plan.findings.end(), crew.findings.begin(), crew.findings.end());
     if (!person.empty()) {
         out.refused = newTrouble(plan, out.plan);

@@ -82,12 +82,11 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
 }
 
 Sentence tablesAreGone(const Plan& plan) {
-    const bool trouble = std::ranges::any_of(
-        plan.findings, [](const Finding& f) { return f.field.starts_with("/room/tables"); });
-    return trouble ? core::says("The quilt lies on that table. Put it back, or finish the pass "
-                                "where it lies, end the session, and plan the rest as a quilt of "
-                                "its own.")
-                   : Sentence{};
+    const bool gone = std::ranges::find(plan.findings, Finding::Kind::tablesGone, &Finding::kind) !=
+                      plan.findings.end();
+    return gone ? core::says("The quilt lies on that table. Put it back, or finish the pass where "
+                             "it lies, end the session, and plan the rest as a quilt of its own.")
+                : Sentence{};
 }
 
 Sentences howTablesMatter(int more) {

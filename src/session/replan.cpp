@@ -16,10 +16,14 @@ namespace {
 void sayPins(const PinCount& pins, Findings& findings) {
     if (pins.shortBy() == 0)
         return;
-    findings.push_back({Finding::Level::warn, "/stash/pins",
+    findings.push_back({Finding::Kind::pinsShort,
+                        Finding::Level::warn,
+                        "/stash/pins",
                         core::says("%1 pins are still to be placed, and %2 are left.", pins.toPlace,
                                    std::max<std::int64_t>(0, pins.left)),
-                        core::says("Fetch %1 more.", pins.shortBy())});
+                        core::says("Fetch %1 more.", pins.shortBy()),
+                        {},
+                        {int(pins.shortBy())}});
 }
 
 bool fits(Length length, Length width, const Table& table) {
@@ -43,7 +47,7 @@ void sayTables(const Plan& plan, const Room& room, Findings& findings) {
                 --same->count;
                 continue;
             }
-            findings.push_back({Finding::Level::warn, "/room/tables",
+            findings.push_back({Finding::Kind::tablesGone, Finding::Level::warn, "/room/tables",
                                 core::says("The plan stands on tables that are not in the room "
                                            "any more."),
                                 core::says("Put them back, or finish the pass in hand and plan the "
@@ -54,9 +58,8 @@ void sayTables(const Plan& plan, const Room& room, Findings& findings) {
 }
 
 bool isOfTheRest(const Finding& f) {
-    return f.field.starts_with("/helpers") || f.field.starts_with("/handed") ||
-           f.field.starts_with("/stash/pins") || f.field.starts_with("/room/irons") ||
-           f.field.starts_with("/room/tables");
+    return isAboutPeople(f) || f.kind == Finding::Kind::pinsShort ||
+           f.kind == Finding::Kind::tablesGone;
 }
 
 } // namespace
@@ -84,8 +87,8 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
                               .present = state.present,
                               .lastRest = options.lastRest};
     const Session paced = withLearntPaces(session, options);
-    const CrewPlan crew = planRest(paced, out.quilts, pointsOfZones(plan.quilts), situation,
-                                   {.effort = options.effort}, std::move(stop));
+    const CrewPlan crew =
+        planRest(paced, out.quilts, pointsOfZones(plan.quilts), situation, {}, std::move(stop));
     out.tasks.insert(out.tasks.end(), crew.tasks.begin(), crew.tasks.end());
     out.breaks.insert(out.breaks.end(), crew.breaks.begin(), crew.breaks.end());
     out.findings.insert(out.findings.end(), crew.findings.begin(), crew.findings.end());

@@ -16,7 +16,6 @@ struct ReplanOptions {
     /// Seconds already spent on the tasks in hand, by their ids; others have just begun.
     std::map<std::string, Seconds> inHand{};
     Seconds lastRest{}; ///< when the last break ended
-    int effort = 1;     ///< scales the number of schedules tried
 };
 
 /// Plans again what is left, by the rules of the first plan (`planRest`): for the people at the

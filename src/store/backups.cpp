@@ -135,10 +135,10 @@ std::optional<Finding> backUp(Database& db, const std::string& path, int keep) {
     } catch (const sqlite::Error& e) {
         std::error_code ignored;
         fs::remove(fresh, ignored);
-        return Finding{Finding::Level::note, "",
+        return Finding{Finding::Kind::library, Finding::Level::note, "",
                        sqlite::sentence(core::says("No backup could be made"), e), ""};
     } catch (const fs::filesystem_error& e) {
-        return Finding{Finding::Level::note, "",
+        return Finding{Finding::Kind::library, Finding::Level::note, "",
                        core::says("No backup could be made: %1.", e.code().message()), ""};
     }
 }

@@ -226,7 +226,7 @@ Finding rescue(const std::string& path, const LibraryOptions& options, const Sen
     const auto aside = freeNameBeside(path, "damaged");
     changePlaces(path, fresh, aside);
 
-    return Finding{Finding::Level::warn, "",
+    return Finding{Finding::Kind::library, Finding::Level::warn, "",
                    whatHappened(reason, isThere ? fs::path{aside}.filename().string() : "",
                                 backup ? std::optional{inBackup} : std::nullopt, read),
                    core::says("Compare the jobs and running sessions with what you remember before "

@@ -206,6 +206,28 @@ def documents(source, _build):
             yield f"{picture.relative_to(source)}: no document shows it"
 
 
+# Where sentences and pointers are written to files, printed and made.
+SAID = ("src/measures/", "src/job/", "src/plan/", "src/sheets/exchange/", "src/app/",
+        "src/session/event_json.cpp", "src/checker/rules/supplies.cpp")
+
+
+def identity(source, _build):
+    """No code goes by what people read: a sentence in English, or the pointer of a finding."""
+    compared = re.compile(
+        r"\.english\(\)"
+        r"|\bfield\s*(?:[!=]=|\.(?:starts_with|ends_with|find|substr|compare)\b).*(?:\bfield|\")"
+        r"|&Finding::(?:field|text|cure)\b"
+        r"|[.>](?:text|cure|item|unit|note|change|why|name\(\))\s*[!=]=\s*(?:\"|core::says)"
+        r"|\.(?:text|cure|item)\s*[!=]=\s*\w+\.(?:text|cure|item)\b")
+    for file in sorted((source / "src").rglob("*.[ch]*")):
+        name = str(file.relative_to(source))
+        if name.startswith(SAID):
+            continue
+        for number, line in enumerate(file.read_text().splitlines(), 1):
+            if compared.search(line):
+                yield f"{name}:{number}: goes by what people read: {line.strip()}"
+
+
 def formatted(source, _build):
     """The C++ sources are as clang-format 14 leaves them (.clang-format)."""
     tool = shutil.which("clang-format-14") or shutil.which("clang-format")
@@ -221,7 +243,7 @@ def formatted(source, _build):
 def main():
     rules = {rule.__name__: rule
              for rule in (includes, links, symbols, modules, sizes, catalogue, drawing, documents,
-                         formatted)}
+                         formatted, identity)}
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("rule", choices=rules)
     parser.add_argument("--source", type=pathlib.Path, required=True)

@@ -351,15 +351,16 @@ Plan planByHand(const Session& session) {
     for (const auto& t : plan.tasks)
         plan.finish = std::max(plan.finish, t.end);
     plan.finishBound = plan.finish - Seconds{600};
-    plan.supplies = {{"pins, 1 in", 678, 400, 278, ""},
-                     {"clips for rolls of 3 in", 8, 8, 0, ""},
-                     {"clamps", 16, 12, 4, ""},
-                     {"tape", 96, 0, 96, "in"},
-                     {"sea blue, 40 in usable", 10.5, 0, 10.5, "yd"}};
-    plan.findings = {
-        {Finding::Level::warn, "/stash/pins",
-         "The plan takes 678 pins with the tenth over and the box holds 400.", "Bring 278 more."},
-        {Finding::Level::note, "", "Cai leaves at 15:00, before the last pass is done.", ""}};
+    plan.supplies = {{Supply::Kind::pins, "pins, 1 in", 678, 400, 278, ""},
+                     {Supply::Kind::clips, "clips for rolls of 3 in", 8, 8, 0, ""},
+                     {Supply::Kind::clamps, "clamps", 16, 12, 4, ""},
+                     {Supply::Kind::tape, "tape", 96, 0, 96, "in"},
+                     {Supply::Kind::fabric, "sea blue, 40 in usable", 10.5, 0, 10.5, "yd"}};
+    plan.findings = {{Finding::Kind::pinsShort, Finding::Level::warn, "/stash/pins",
+                      "The plan takes 678 pins with the tenth over and the box holds 400.",
+                      "Bring 278 more."},
+                     {Finding::Kind::other, Finding::Level::note, "",
+                      "Cai leaves at 15:00, before the last pass is done.", ""}};
     return plan;
 }
 

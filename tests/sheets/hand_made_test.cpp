@@ -47,7 +47,7 @@ TEST(Promises, noticeWhatIsWrong) {
     std::swap(w.plan.tasks[5].people, w.plan.tasks[6].people);
     EXPECT_GT(failuresOf([&] { expectEverybodysTasks(w); }), 0) << "another person's sheet";
     w.plan = right;
-    w.plan.supplies.push_back({"thimbles", 1, 0, 1, ""});
+    w.plan.supplies.push_back({Supply::Kind::other, "thimbles", 1, 0, 1, ""});
     EXPECT_GT(failuresOf([&] { expectLeadKnowsAll(w); }), 0) << "something left off the list";
     EXPECT_GT(failuresOf([&] { expectGoodForm(w, Paper::letter); }), 0) << "the other paper";
 }

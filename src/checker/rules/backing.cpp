@@ -159,7 +159,7 @@ void backingBought(const QuiltView& v, Report& report) {
 }
 
 void backingCentre(const QuiltView& v, Report& report) {
-    if (!v.quilt.backing || v.job.backing.centreSeam || v.tells("/backing", Finding::Level::note))
+    if (!v.quilt.backing || v.job.backing.centreSeam)
         return;
     const Rect all = whole(*v.quilt.backing);
     for (const BackingPanel& p : v.quilt.backing->panels)
@@ -189,7 +189,7 @@ void backingWays(const QuiltView& v, Report& report) {
         report.add(v.label() + ": the chosen way buys " + figure(chosen.bought, unit) +
                    " of cloth; the plan buys " + figure(all, unit) + ".");
     const auto& asked = v.job.backing.way;
-    if (asked && !v.tells("/backing/way", Finding::Level::note)) {
+    if (asked && !v.tells(Finding::Kind::backingWayGone)) {
         if (abs(chosen.bought - asked->bought) > kFine || chosen.seams != asked->seams)
             report.add(v.label() + ": the job asks for the way that buys " +
                        figure(asked->bought, unit) + " and has " + std::to_string(asked->seams) +
@@ -219,8 +219,11 @@ void backingWays(const QuiltView& v, Report& report) {
 }
 
 void backingNarrow(const QuiltView& v, Report& report) {
-    if (!v.quilt.backing || v.tells("/backing", Finding::Level::warn))
+    if (!v.quilt.backing)
         return;
+    // Where no layout does without narrow pieces, the plan says so, and strips may then be trimmed.
+    const bool mayBeNarrow = v.tells(Finding::Kind::backingNarrow) != nullptr;
+    const bool mayBeTrimmed = mayBeNarrow || v.tells(Finding::Kind::backingTrimmed) != nullptr;
     const Rect all = whole(*v.quilt.backing);
     const Backing& rules = v.job.backing;
     const Unit unit = v.plan.unit;
@@ -234,13 +237,13 @@ void backingNarrow(const QuiltView& v, Report& report) {
         const Fabric* cloth = fabric(v, p.fabric);
         const bool slim =
             cloth == nullptr || washed(v, cloth->usableWidth) < rules.leastPiece + 2 * rules.seam;
-        if (!slim && (narrow(p.area.x(), all.x()) || narrow(p.area.y(), all.y())))
+        if (!mayBeNarrow && !slim && (narrow(p.area.x(), all.x()) || narrow(p.area.y(), all.y())))
             report.add(says + " is narrower than " + figure(rules.leastPiece, unit) + ".");
         const auto trimmed = [&](Interval side, Interval backing) {
             return side != backing &&
                    (side.hi <= backing.lo + rules.overage || side.lo >= backing.hi - rules.overage);
         };
-        if (trimmed(p.area.x(), all.x()) || trimmed(p.area.y(), all.y()))
+        if (!mayBeTrimmed && (trimmed(p.area.x(), all.x()) || trimmed(p.area.y(), all.y())))
             report.add(says + " lies in the overage that is trimmed away.");
     }
 }

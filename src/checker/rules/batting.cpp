@@ -283,7 +283,7 @@ void battingFits(const QuiltView& v, Report& report) {
 // layers lump (common practice). Some tops allow nothing else; then the plan says so.
 void battingApart(const QuiltView& v, Report& report) {
     const BattingPlan* plan = joined(v);
-    if (plan == nullptr || v.tells("/batting", Finding::Level::note))
+    if (plan == nullptr)
         return;
     const Unit unit = v.plan.unit;
     std::map<Point, int> corners;
@@ -292,11 +292,12 @@ void battingApart(const QuiltView& v, Report& report) {
                                Point{p.area.x0, p.area.y1}, Point{p.area.x1, p.area.y1}})
             ++corners[at];
     for (const auto& [at, number] : corners)
-        if (number == 4)
+        if (number == 4 && v.tells(Finding::Kind::cornersMeet) == nullptr)
             report.add(v.label() + ": four corners of batting meet at " + place(at, unit) + ".");
     for (const Segment& seam : backingSeams(v))
         for (const Segment& s : plan->joins)
-            if (runAlong(s, seam, Length::inches(2)))
+            if (runAlong(s, seam, Length::inches(2)) &&
+                v.tells(Finding::Kind::joinsOnSeams) == nullptr)
                 report.add(v.label() + ": the join " + join(s, unit) +
                            " runs less than 2 in beside a seam of the backing.");
 }

@@ -2,29 +2,13 @@
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
 
-#include <algorithm>
-#include <string_view>
-
 namespace bastewright::check {
 namespace {
 
-/// True where the text counts so many pins or places: "at 3 places", "3 pins lie".
-bool counts(std::string_view text, int number) {
-    const std::string digits = std::to_string(number);
-    const auto isWord = [&](std::size_t at) { return at == 0 || text[at - 1] == ' '; };
-    for (const std::string_view what : {" place", " pin"})
-        for (auto at = text.find(digits + std::string{what}); at != std::string_view::npos;
-             at = text.find(digits + std::string{what}, at + 1))
-            if (isWord(at))
-                return true;
-    return false;
-}
-
 /// True where the plan owns up to so many pins too near a seam.
 bool declared(const QuiltView& v, int number) {
-    return std::any_of(v.plan.findings.begin(), v.plan.findings.end(), [&](const Finding& f) {
-        return v.isAbout(f, "/basting/clear") && counts(f.text.english(), number);
-    });
+    const Finding* const said = v.tells(Finding::Kind::pinsNearSeams);
+    return said != nullptr && said->figures == std::vector{number};
 }
 
 } // namespace

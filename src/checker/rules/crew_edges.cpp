@@ -66,6 +66,36 @@ bool isThere(const PlanView& v, const Task& t, const Helper& h) {
     return works && !h.until && h.breaks.empty() && s.breaks.empty();
 }
 
+/// True where somebody could stand at a side in nobody's way and reach all of a task's zone.
+bool canStandAt(const PlanView& v, const Task& t, const Pass& pass, Side side, const Helper& h) {
+    const Zone* zone = v.quilt(t.job)->zone(t.zone);
+    const auto& closed = v.quilt(t.job)->quilt.surface.closed;
+    if (zone == nullptr || std::ranges::find(closed, side) != closed.end())
+        return false;
+    const Length room = standingWidth(pass.table, side);
+    const Interval whole = extent(pass.table, side), work = extent(zone->area, side);
+    std::vector<Interval> taken;
+    std::vector<Length> from{whole.lo, whole.hi - room, work.lo, work.hi - room,
+                             work.middle() - room / 2};
+    for (const Task& o : v.plan.tasks)
+        if (o.job == t.job && o.pass == t.pass && o.kind == t.kind && o.people != t.people &&
+            o.places.size() == 1 && o.places.front().side == side) {
+            taken.push_back(o.places.front().along);
+            from.push_back(taken.back().hi);
+            from.push_back(taken.back().lo - room);
+        }
+    return std::ranges::any_of(from, [&](Length lo) {
+        const Interval at{lo, lo + room};
+        return whole.contains(at) &&
+               std::ranges::none_of(taken, [&](const Interval& o) { return o.overlaps(at); }) &&
+               (v.quilt(t.job)->quilt.surface.floor ||
+                std::ranges::all_of(zone->points, [&](const PlacedPoint& p) {
+                    return reachNeeded(pass.table, side, at, {p.at.x, p.at.y, p.at.x, p.at.y}) <=
+                           reachOf(h).in();
+                }));
+    });
+}
+
 /// True where nobody else of those who work in this call could stand there in nobody's way, may do
 /// the work and reaches all of it: then a wish for a side gives way.
 bool nobodyElse(const PlanView& v, const Task& t, const Pass& pass) {
@@ -107,8 +137,9 @@ void crewReach(const PlanView& v, Report& report) {
         if (zone == nullptr || h == nullptr)
             continue;
         const StandingPlace at = t.places.front();
-        if (h->side && !nobodyElse(v, t, *pass) &&
-            quiltSide(*h->side, quilt.quilt.surface.quiltLengthAlongLength) != at.side)
+        const Side kept =
+            h->side ? quiltSide(*h->side, quilt.quilt.surface.quiltLengthAlongLength) : at.side;
+        if (kept != at.side && (canStandAt(v, t, *pass, kept, *h) || !nobodyElse(v, t, *pass)))
             report.add(label(t) + ": " + h->name + " stands at the quilt's " +
                        std::string{name(at.side)} + ", which is not the side they keep to.");
         if (quilt.quilt.surface.floor)

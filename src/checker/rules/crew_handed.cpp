@@ -14,11 +14,7 @@ void crewHanded(const PlanView& v, Report& report) {
         if (wish == quilt->job.handed.end() ||
             std::ranges::find(t.people, wish->person) != t.people.end())
             continue;
-        const bool said = std::ranges::any_of(v.plan.findings, [&](const Finding& f) {
-            return f.field == "/handed" && f.level >= Finding::Level::warn &&
-                   f.text.english().find(wish->person) != std::string::npos;
-        });
-        if (!said)
+        if (quilt->tells(Finding::Kind::handedElsewhere, wish->person) == nullptr)
             report.add("Task '" + t.id + "' is given to " +
                        (t.people.empty() ? std::string{"nobody"} : t.people.front()) +
                        "; its zone was handed to " + wish->person + ", and nothing is said of it.");

@@ -24,6 +24,38 @@ int lifters(const PlanView& v) {
     return static_cast<int>(std::ranges::count_if(v.session.setting.helpers, liftsWell));
 }
 
+/// There for all of a task, without a break of their own.
+bool isThereFor(const PlanView& v, const Helper& h, const Task& t) {
+    const ClockTime start = v.session.setting.start;
+    const auto [from, until] = hours(h, start);
+    return from <= t.start && until >= t.end && std::ranges::none_of(h.breaks, [&](const Break& b) {
+               return t.start < b.until.sinceMidnight - start.sinceMidnight &&
+                      t.end > b.from.sinceMidnight - start.sinceMidnight;
+           });
+}
+
+/// Belongs to the table of a task: where quilts lie on several tables, has something to do at that
+/// pass; at one table everybody does.
+bool isOfTheTable(const PlanView& v, const Helper& h, const Task& t) {
+    const auto surface = [&](int job) {
+        const QuiltView* quilt = v.quilt(job);
+        return quilt == nullptr ? 0 : quilt->quilt.surface.number;
+    };
+    const bool several = std::ranges::any_of(
+        v.plan.tasks, [&](const Task& o) { return surface(o.job) != surface(t.job); });
+    return !several || std::ranges::any_of(v.plan.tasks, [&](const Task& o) {
+        return o.job == t.job && o.pass == t.pass &&
+               std::ranges::find(o.people, h.name) != o.people.end();
+    });
+}
+
+/// Those of the table who lift and are there for all of a task.
+int liftersAt(const PlanView& v, const Task& t) {
+    return static_cast<int>(std::ranges::count_if(v.session.setting.helpers, [&](const Helper& h) {
+        return liftsWell(h) && isThereFor(v, h, t) && isOfTheTable(v, h, t);
+    }));
+}
+
 /// Those who lift and have not left before a task ends.
 int liftersUntil(const PlanView& v, const Task& t) {
     return static_cast<int>(std::ranges::count_if(v.session.setting.helpers, [&](const Helper& h) {
@@ -50,7 +82,7 @@ std::pair<int, int> team(const PlanView& v, const Task& t) {
         return {std::max(1, std::min(asked, liftersUntil(v, t))), all};
     }
     case TaskKind::turnOver:
-        return {std::max(1, lifters(v)), all};
+        return {std::max(1, liftersAt(v, t)), all};
     case TaskKind::cool:
         return {0, 0};
     case TaskKind::foldBack:
@@ -85,7 +117,7 @@ void crewTeams(const PlanView& v, Report& report) {
                        (most == least ? "" : " to " + std::to_string(most)) + ".");
     }
     const bool warned = std::ranges::any_of(v.plan.findings, [](const Finding& f) {
-        return f.level >= Finding::Level::warn && f.field.starts_with("/helpers");
+        return f.kind == Finding::Kind::fewLift || f.kind == Finding::Kind::nobodyLifts;
     });
     for (const QuiltView& quilt : v.quilts)
         for (const Pass& p : quilt.quilt.passes) {

@@ -11,7 +11,6 @@ namespace {
 /// One lower layer with what was asked of it.
 struct Layer {
     std::string_view name;
-    std::string_view field;
     Size size;
     Length overage;
     std::optional<Length> measuredWidth, measuredLength;
@@ -23,11 +22,11 @@ struct Layer {
 std::array<Layer, 2> lowerLayers(const QuiltView& v) {
     const Batting& batting = v.job.batting;
     const Backing& backing = v.job.backing;
-    return {Layer{"batting", "/batting", v.quilt.layers.batting, batting.overage, batting.width,
-                  batting.length, 1, &Pass::battingSpare, &Pass::battingOverhang},
-            Layer{"backing", "/backing", v.quilt.layers.backing, backing.overage, backing.width,
-                  backing.length, backing.washed ? 1 : (100 - backing.shrinkPercent) / 100,
-                  &Pass::backingSpare, &Pass::backingOverhang}};
+    return {Layer{"batting", v.quilt.layers.batting, batting.overage, batting.width, batting.length,
+                  1, &Pass::battingSpare, &Pass::battingOverhang},
+            Layer{"backing", v.quilt.layers.backing, backing.overage, backing.width, backing.length,
+                  backing.washed ? 1 : (100 - backing.shrinkPercent) / 100, &Pass::backingSpare,
+                  &Pass::backingOverhang}};
 }
 
 /// How far a top that leans reaches beyond its sides: its far edge lies aside by the lean when the
@@ -86,10 +85,12 @@ void layersShort(const QuiltView& v, Report& report) {
             std::min(layer.size.width - top.width, layer.size.length - top.length) / 2;
         const std::string says = v.label() + ": the " + std::string{layer.name} + " has " +
                                  figure(spare, unit) + " to spare on a side";
-        if (spare < -kHalving && !v.tells(layer.field, Finding::Level::stop))
+        const auto said = [&](Finding::Level level) {
+            return v.tells(Finding::Kind::layerShort, layer.name, level) != nullptr;
+        };
+        if (spare < -kHalving && !said(Finding::Level::stop))
             report.add(says + ", less than none, and the plan does not stop for it.");
-        else if (spare < layer.overage / 2 - kHalving &&
-                 !v.tells(layer.field, Finding::Level::warn))
+        else if (spare < layer.overage / 2 - kHalving && !said(Finding::Level::warn))
             report.add(says + ", less than half of the " + figure(layer.overage, unit) +
                        " that were asked, and the plan does not warn of it.");
     }

@@ -288,25 +288,20 @@ namespace {
 
 /// Where a wish for the way was not followed and no finding tells it: what was wished for.
 std::string notAskedFor(const QuiltView& v, const Alternative& how) {
-    const auto told = [&](std::string_view field) {
-        return std::ranges::any_of(v.plan.findings, [&](const Finding& f) {
-            return f.level != Finding::Level::note && f.field.ends_with(field);
-        });
-    };
     const Basting& asked = v.job.basting;
     const bool starts =
         asked.start == Basting::Start::best || how.start == asked.start || how.passes == 1;
-    if (!starts && !told("/basting/start"))
+    if (!starts && v.tells(Finding::Kind::otherStart) == nullptr)
         return "the start";
     if (v.quilt.surface.floor)
         return {};
     const bool along = v.quilt.surface.quiltLengthAlongLength;
     if (asked.along != Basting::Along::either &&
         (asked.along == Basting::Along::tableLength) != along &&
-        !told("/basting/quilt_length_along"))
+        v.tells(Finding::Kind::otherLie) == nullptr)
         return "the side of the table";
     const auto& together = v.session.setting.room.together;
-    if (together && !told("/room/together") &&
+    if (together && v.tells(Finding::Kind::otherTables) == nullptr &&
         (together->length != v.quilt.surface.length || together->width != v.quilt.surface.width))
         return "the rectangle of tables";
     return {};
@@ -333,9 +328,10 @@ void passesAlternatives(const QuiltView& v, Report& report) {
                 std::to_string(pulls) + ")");
     if (how.quiltLengthAlongLength != v.quilt.surface.quiltLengthAlongLength)
         differs("how the quilt lies on the table");
-    if (how.surface != v.quilt.surface.name)
-        differs("the table ('" + how.surface.english() + "' and '" +
-                v.quilt.surface.name.english() + "')");
+    const SurfacePlan& surface = v.quilt.surface;
+    if (how.surfaceLength != surface.length || how.surfaceWidth != surface.width)
+        differs("the table (" + box({{}, {}, how.surfaceLength, how.surfaceWidth}, v.plan.unit) +
+                " and " + box({{}, {}, surface.length, surface.width}, v.plan.unit) + ")");
     if (how.start == Basting::Start::best)
         differs("what a start is");
     if (const std::string missed = notAskedFor(v, how); !missed.empty())

@@ -51,7 +51,7 @@ void pointsApart(const QuiltView& v, Report& report) {
             all.push_back(p.at);
     std::sort(all.begin(), all.end());
     const Length least = v.job.basting.spacing / 2;
-    const bool said = v.tells("/basting/spacing", Finding::Level::warn);
+    const bool said = v.tells(Finding::Kind::pinsCrowded) != nullptr;
     for (auto a = all.begin(); a != all.end(); ++a)
         for (auto b = std::next(a); b != all.end() && b->x - a->x < least; ++b) {
             const Length apart = distance(*a, *b);
@@ -72,74 +72,6 @@ void pointsZone(const QuiltView& v, Report& report) {
                 report.add(v.label() + ": the point at " + place(p.at, v.plan.unit) +
                            " is in zone " + z.id + ", but lies outside its area " +
                            box(z.area, v.plan.unit) + ".");
-}
-
-// Whoever lays by the ribbons lays every point, and no other: rows stand at the side ribbon's
-// marks, their pins at marks of their own ribbon or beside them, and all of them with the single
-// ones are the points of the zones.
-void pointsRows(const QuiltView& v, Report& report) {
-    if (!v.quilt.rows)
-        return;
-    const PinRows& rows = *v.quilt.rows;
-    const Unit unit = v.plan.unit;
-    const bool across = rows.along == PinRows::Along::width;
-    const Length end = across ? v.top.width() : v.top.length();
-    const Length foot = across ? v.top.length() : v.top.width();
-    const auto ribbon = [&](const std::vector<Length>& marks, Length length,
-                            const std::string& name) {
-        for (std::size_t i = 0; i < marks.size(); ++i)
-            if (marks[i] < Length{} || marks[i] > length || (i > 0 && marks[i] <= marks[i - 1]))
-                report.add(v.label() + ": the mark at " + figure(marks[i], unit) +
-                           " of the ribbon for " + name +
-                           " is not behind the one before it, or not on the top.");
-    };
-    ribbon(rows.ribbons.odd, end, "odd rows");
-    ribbon(rows.ribbons.even, end, "even rows");
-    ribbon(rows.ribbons.side, foot, "the side");
-    if (rows.lines.size() != rows.ribbons.side.size())
-        report.add(v.label() + ": " + std::to_string(rows.lines.size()) + " rows, and " +
-                   std::to_string(rows.ribbons.side.size()) + " marks of the side ribbon.");
-    std::vector<Point> told = rows.singles;
-    for (std::size_t i = 0; i < rows.lines.size(); ++i) {
-        const PinRow& row = rows.lines[i];
-        const std::string what = v.label() + ", row " + std::to_string(i + 1);
-        if (i < rows.ribbons.side.size() && row.at != rows.ribbons.side[i])
-            report.add(what + " lies at " + figure(row.at, unit) + ", its mark at " +
-                       figure(rows.ribbons.side[i], unit) + ".");
-        const auto& marks = i % 2 == 0 ? rows.ribbons.odd : rows.ribbons.even;
-        for (const Length place : row.places) {
-            if (std::ranges::find(marks, place) == marks.end())
-                report.add(what + " has a point at " + figure(place, unit) +
-                           ", where its ribbon has no mark.");
-            Point at = across ? Point{place, row.at} : Point{row.at, place};
-            for (const PinAside& beside : row.aside)
-                if (beside.mark == place)
-                    at = beside.to;
-            told.push_back(at);
-        }
-        for (const PinAside& beside : row.aside)
-            if (std::ranges::find(row.places, beside.mark) == row.places.end())
-                report.add(what + " has a point beside the mark at " + figure(beside.mark, unit) +
-                           ", which it leaves out.");
-    }
-    // A quilt that lies nowhere has no zones to hold its points; that is said elsewhere.
-    if (v.quilt.zones.empty())
-        return;
-    std::vector<Point> laid;
-    for (const Zone& z : v.quilt.zones)
-        for (const PlacedPoint& p : z.points)
-            laid.push_back(p.at);
-    std::ranges::sort(told);
-    std::ranges::sort(laid);
-    std::vector<Point> missing, more;
-    std::ranges::set_difference(laid, told, std::back_inserter(missing));
-    std::ranges::set_difference(told, laid, std::back_inserter(more));
-    if (!missing.empty())
-        report.add(v.label() + ": the rows do not tell of " + std::to_string(missing.size()) +
-                   " points of the zones, one of them at " + place(missing.front(), unit) + ".");
-    if (!more.empty())
-        report.add(v.label() + ": the rows tell of " + std::to_string(more.size()) +
-                   " points that no zone has, one of them at " + place(more.front(), unit) + ".");
 }
 
 // So far every point may be off: by brute force the top is covered with that much less reach.

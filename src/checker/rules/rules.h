@@ -15,9 +15,11 @@ void pointsClearance(const QuiltView&, Report&);
 void pointsAngle(const QuiltView&, Report&);
 void pointsApart(const QuiltView&, Report&);
 void pointsZone(const QuiltView&, Report&);
-void pointsRows(const QuiltView&, Report&);
 void pointsSlack(const QuiltView&, Report&);
 void pointsBound(const QuiltView&, Report&);
+// points_told.cpp
+void pointsRows(const QuiltView&, Report&);
+void pointsBlocks(const QuiltView&, Report&);
 
 // zones.cpp
 void zonesPartition(const QuiltView&, Report&);

@@ -10,18 +10,14 @@
 namespace bastewright::check {
 namespace {
 
-/// All rows of one kind of thing, added up: "pins, 1 in" and "pins, 1 1/2 in" are pins, "clips that
-/// hold 3 in" are clips.
-Supply supply(const PlanView& v, std::string_view kind) {
+/// All rows of one kind of thing, added up: pins of all lengths, clips of all sizes.
+Supply supply(const PlanView& v, Supply::Kind kind) {
     Supply out;
-    for (const Supply& s : v.plan.supplies) {
-        const std::string item = s.item.english();
-        if (item == kind || item.starts_with(std::string{kind} + ",") ||
-            item.starts_with(std::string{kind} + " ")) {
+    for (const Supply& s : v.plan.supplies)
+        if (s.kind == kind) {
             out.need += s.need;
             out.have += s.have;
         }
-    }
     return out;
 }
 
@@ -67,7 +63,7 @@ double mostAtOnce(const PlanView& v, int (*ofPass)(const Pass&)) {
     return most;
 }
 
-/// Tape holds once, so all of it is needed.
+/// Tape is not reusable, so all of it is needed.
 Length tapeOf(const PlanView& v) {
     Length out{};
     for (const QuiltView& quilt : v.quilts)
@@ -77,9 +73,10 @@ Length tapeOf(const PlanView& v) {
     return out;
 }
 
-Length lengthOf(double number, std::string_view unit) {
-    const double inches = unit == "cm" ? number / 2.54 : unit == "mm" ? number / 25.4 : number;
-    return Length::nearestInches(inches);
+Length inUnits(double number, Unit unit) {
+    return Length::nearestInches(unit == Unit::centimetre   ? number / 2.54
+                                 : unit == Unit::millimetre ? number / 25.4
+                                                            : number);
 }
 
 } // namespace
@@ -102,26 +99,23 @@ void suppliesEnough(const PlanView& v, Report& report) {
             for (const Zone& z : quilt.quilt.zones)
                 pins += double(z.points.size());
     const Stash& stash = v.session.setting.stash;
-    const auto check = [&](std::string_view kind, double least, double have) {
+    const auto check = [&](Supply::Kind kind, const char* name, double least, double have) {
         const Supply said = supply(v, kind);
         if (said.need < least)
-            report.add("The plan uses " + figure(least) + " " + std::string{kind} + "; " +
-                       figure(said.need) + " are said to be needed.");
+            report.add("The plan uses " + figure(least) + " " + name + "; " + figure(said.need) +
+                       " are said to be needed.");
         if (said.have > have)
-            report.add("There are " + figure(have) + " " + std::string{kind} +
+            report.add("There are " + figure(have) + " " + name +
                        " in the stash; the plan counts on " + figure(said.have) + ".");
     };
     // A tenth more than the points: some bend, some hide (common practice).
-    check("pins", std::ceil(pins * 1.1 - 1e-9), stash.pins);
-    check("clamps", mostAtOnce(v, clampsOf), stash.clamps);
+    check(Supply::Kind::pins, "pins", std::ceil(pins * 1.1 - 1e-9), stash.pins);
+    check(Supply::Kind::clamps, "clamps", mostAtOnce(v, clampsOf), stash.clamps);
     int clips = 0;
     for (const ClipStock& c : stash.clips)
         clips += c.count;
-    check("clips", mostAtOnce(v, clipsOf), clips);
-    Length tape{};
-    for (const Supply& s : v.plan.supplies)
-        if (s.item == "tape")
-            tape += lengthOf(s.need, s.unit.english());
+    check(Supply::Kind::clips, "clips", mostAtOnce(v, clipsOf), clips);
+    const Length tape = inUnits(supply(v, Supply::Kind::tape).need, v.plan.unit);
     if (tape < tapeOf(v) - kFine)
         report.add("The passes take " + figure(tapeOf(v), v.plan.unit) + " of tape; " +
                    figure(tape, v.plan.unit) + " are said to be needed.");

@@ -30,13 +30,14 @@ Front frontBy(Problem& problem, const std::vector<Bolt>& bolts, Findings& findin
     const Problem asked = problem;
     problem.edgesLoose = true;
     front = frontOf(problem, bolts);
-    const auto say = [&](Sentence text) {
-        findings.push_back({Finding::Level::warn, "/backing", std::move(text), ""});
+    const auto say = [&](Finding::Kind kind, Sentence text) {
+        findings.push_back({kind, Finding::Level::warn, "/backing", std::move(text), ""});
     };
     if (!front.choices.empty()) {
-        say(core::says(
-            "A strip along the edge lies wholly or nearly in the overage that is trimmed "
-            "away; no layout of this fabric avoids it."));
+        say(Finding::Kind::backingTrimmed,
+            core::says(
+                "A strip along the edge lies wholly or nearly in the overage that is trimmed "
+                "away; no layout of this fabric avoids it."));
         return front;
     }
     problem.rules.leastPiece = std::min(problem.rules.leastPiece, kNarrowest);
@@ -44,7 +45,8 @@ Front frontBy(Problem& problem, const std::vector<Bolt>& bolts, Findings& findin
     if (front.choices.empty())
         problem = asked;
     else
-        say(core::says("Pieces narrower than %1 are sewn in; no layout of this fabric avoids it.",
+        say(Finding::Kind::backingNarrow,
+            core::says("Pieces narrower than %1 are sewn in; no layout of this fabric avoids it.",
                        core::length(asked.rules.leastPiece, asked.unit)));
     return front;
 }
@@ -56,7 +58,7 @@ Finding outOfCloth(Problem problem) {
     const auto bolts = boltsOf(problem.rules);
     Findings unsaid;
     const Front front = frontBy(problem, bolts, unsaid);
-    Finding out{Finding::Level::stop, "/backing/fabrics",
+    Finding out{Finding::Kind::fabricShort, Finding::Level::stop, "/backing/fabrics",
                 core::says("There is no way to piece a backing of %1 × %2 from the fabric on hand, "
                            "and none of it can be bought.",
                            core::length(problem.needed.width, problem.unit),
@@ -92,7 +94,7 @@ const Choice& chosenOf(const Problem& problem, const Front& front, Findings& fin
     if (at != front.choices.end())
         return *at;
     findings.push_back(
-        {Finding::Level::note, "/backing/way",
+        {Finding::Kind::backingWayGone, Finding::Level::note, "/backing/way",
          way.seams == 1 ? core::says("The way chosen before, %1 with 1 seam, is not offered for "
                                      "these sizes and this fabric; the best way is taken.",
                                      saleLength(way.bought, problem.unit))
@@ -125,7 +127,8 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
         return out;
     if (problem.rules.fabrics.empty()) {
         problem.rules.fabrics.push_back({.name = "backing fabric"});
-        out.findings.push_back({Finding::Level::note, "/backing/fabrics",
+        out.findings.push_back({Finding::Kind::fabricAssumed, Finding::Level::note,
+                                "/backing/fabrics",
                                 core::says("No backing fabric is listed, so one of %1 usable width "
                                            "is taken.",
                                            core::length(Fabric{}.usableWidth, job.unit)),
@@ -141,7 +144,7 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
     const Choice& chosen = chosenOf(problem, front, out.findings);
     out.plan = planOf(problem, bolts, chosen);
     if (!chosen.keepsAway)
-        out.findings.push_back({Finding::Level::warn, "/backing",
+        out.findings.push_back({Finding::Kind::backingOnJoints, Finding::Level::warn, "/backing",
                                 core::says("A backing seam lies within %1 of a table join or a "
                                            "batting join; no layout as good keeps away.",
                                            core::length(kClear, job.unit)),

@@ -16,7 +16,8 @@ constexpr Length kNarrowestCloth = Length::inches(2);
 Findings checkInput(const Backing& rules, Size needed, Unit unit) {
     Findings out;
     const auto stop = [&](std::string field, Sentence text, Sentence cure = {}) {
-        out.push_back({Finding::Level::stop, std::move(field), std::move(text), std::move(cure)});
+        out.push_back({Finding::Kind::input, Finding::Level::stop, std::move(field),
+                       std::move(text), std::move(cure)});
     };
     const auto text = [&](Length l) { return core::length(l, unit); };
 

@@ -55,7 +55,8 @@ public:
                 return unknownPack();
             if (batting_.pieces.empty() || holds(washed(pack->size), needed_))
                 return bought({{*pack}, {}}, offered);
-            out_.findings.push_back({Finding::Level::note, "/batting/pack",
+            out_.findings.push_back({Finding::Kind::packJoined, Finding::Level::note,
+                                     "/batting/pack",
                                      core::says("The %1 pack is smaller than the %2 needed, so "
                                                 "pieces are joined to it.",
                                                 named(*pack), text(needed_)),
@@ -74,37 +75,36 @@ public:
 private:
     Sentence text(Size s) const { return core::size(s.width, s.length, unit_); }
     Sentence named(const PackSize& p) const { return core::says("%1 (%2)", p.name, text(p.size)); }
-    void stop(std::string field, Sentence what, Sentence cure) {
+    void stop(Finding::Kind kind, std::string field, Sentence what, Sentence cure) {
         out_.findings.push_back(
-            {Finding::Level::stop, std::move(field), std::move(what), std::move(cure)});
+            {kind, Finding::Level::stop, std::move(field), std::move(what), std::move(cure)});
+    }
+    void refuse(std::string field, Sentence what) {
+        stop(Finding::Kind::input, std::move(field), std::move(what), {});
     }
 
     bool checkInput() {
         const auto length = [&](Length l) { return core::length(l, unit_); };
         if (needed_.width <= Length{} || needed_.length <= Length{})
-            stop("/top",
-                 core::says("The batting would be %1; a size above 0 is accepted.", text(needed_)),
-                 "");
+            refuse("/top", core::says("The batting would be %1; a size above 0 is accepted.",
+                                      text(needed_)));
         if (batting_.trim < Length{})
-            stop("/batting/trim",
-                 core::says("The trim is %1; 0 or more is accepted.", length(batting_.trim)), "");
+            refuse("/batting/trim",
+                   core::says("The trim is %1; 0 or more is accepted.", length(batting_.trim)));
         if (batting_.overlap < Length{})
-            stop("/batting/overlap",
-                 core::says("The overlap is %1; 0 or more is accepted.", length(batting_.overlap)),
-                 "");
+            refuse("/batting/overlap", core::says("The overlap is %1; 0 or more is accepted.",
+                                                  length(batting_.overlap)));
         if (out_.findings.empty() && std::min(needed_.width, needed_.length) <= batting_.overlap)
-            stop("/batting/overlap",
-                 core::says("The overlap of %1 is as large as the batting; less than its shorter "
-                            "side is accepted.",
-                            length(batting_.overlap)),
-                 "");
+            refuse("/batting/overlap",
+                   core::says("The overlap of %1 is as large as the batting; less than its shorter "
+                              "side is accepted.",
+                              length(batting_.overlap)));
         for (std::size_t i = 0; i < batting_.pieces.size(); ++i) {
             const BattingPiece& p = batting_.pieces[i];
             if (p.width <= Length{} || p.length <= Length{})
-                stop("/batting/pieces/" + std::to_string(i),
-                     core::says("Piece %1 is %2; a size above 0 each way is accepted.", p.name,
-                                text({p.width, p.length})),
-                     "");
+                refuse("/batting/pieces/" + std::to_string(i),
+                       core::says("Piece %1 is %2; a size above 0 each way is accepted.", p.name,
+                                  text({p.width, p.length})));
         }
         return out_.findings.empty();
     }
@@ -133,7 +133,8 @@ private:
         auto best = taken(mine);
         if (best == mine.end()) {
             out_.findings.push_back(
-                {Finding::Level::warn, batting_.pack ? "/batting/pack" : "/batting/roll",
+                {Finding::Kind::otherBatting, Finding::Level::warn,
+                 batting_.pack ? "/batting/pack" : "/batting/roll",
                  core::says(
                      "What was asked for does not make the %1 needed, not even two joined, so "
                      "the batting is planned otherwise.",
@@ -143,7 +144,7 @@ private:
             best = taken(mine);
         }
         if (best == mine.end()) {
-            stop("/batting/rolls",
+            stop(Finding::Kind::battingShort, "/batting/rolls",
                  core::says("No pack and no roll makes the %1 needed.", text(needed_)),
                  core::says("Enter a wider roll."));
             return std::move(out_);
@@ -171,8 +172,9 @@ private:
                                  describe(n.plan, n.pieceStrip, unit_),
                                  taken};
             const bool known = std::ranges::any_of(shown, [&](const BattingAlternative& o) {
-                return o.text == a.text || (o.pack == a.pack && o.roll == a.roll &&
-                                            o.joins == a.joins && o.pieceStrip == a.pieceStrip);
+                return o.pack == a.pack && o.roll == a.roll && o.joins == a.joins &&
+                       (o.pieceStrip == a.pieceStrip ||
+                        (o.bought == a.bought && o.strip == a.strip));
             });
             if (!known && shown.size() < kMost)
                 shown.push_back(std::move(a));
@@ -200,7 +202,7 @@ private:
 
     void saySeams(int joins) {
         out_.findings.push_back(
-            {Finding::Level::warn, "/batting/pieces",
+            {Finding::Kind::joinsOnSeams, Finding::Level::warn, "/batting/pieces",
              joins == 1 ? core::says("1 join runs along a backing seam; no layout that was tried "
                                      "avoids it.")
                         : core::says("%1 joins run along a backing seam; no layout that was tried "
@@ -213,7 +215,7 @@ private:
         Sentences names;
         for (const PackSize& p : kPackSizes)
             names.emplace_back(p.name);
-        stop("/batting/pack",
+        stop(Finding::Kind::unknownPack, "/batting/pack",
              core::says("No pack is called '%1'; accepted are %2, or a size such as %3.",
                         *batting_.pack, core::commaList(names), text(kPackSizes[5].size)),
              "");
@@ -241,7 +243,7 @@ private:
         if (join.layout) {
             if (!join.fewest)
                 out_.findings.push_back(
-                    {Finding::Level::note, "/batting/pieces",
+                    {Finding::Kind::joinsUntried, Finding::Level::note, "/batting/pieces",
                      core::says("There are too many pieces to try all joins; there may be a way "
                                 "with fewer."),
                      ""});
@@ -257,11 +259,11 @@ private:
                           std::vector<BattingSplit> splits) {
         const JoinLayout& layout = *join.layout;
         out_.plan = planOf(pool, layout, unit_);
-        const auto say = [&](Finding::Level level, Sentence what) {
-            out_.findings.push_back({level, "/batting/pieces", std::move(what), ""});
+        const auto say = [&](Finding::Kind kind, Finding::Level level, Sentence what) {
+            out_.findings.push_back({kind, level, "/batting/pieces", std::move(what), ""});
         };
         for (const BattingSplit& s : splits)
-            say(Finding::Level::note,
+            say(Finding::Kind::pieceCut, Finding::Level::note,
                 s.acrossWidth
                     ? core::says("Whole pieces do not suffice, so piece %1 is cut in two first, at "
                                  "%2 of its width.",
@@ -270,7 +272,8 @@ private:
                                  "%2 of its length.",
                                  s.name, core::length(s.at, unit_)));
         if (layout.corners > 0)
-            say(Finding::Level::warn, cornersMeet(layout.corners, join.cleanest));
+            say(Finding::Kind::cornersMeet, Finding::Level::warn,
+                cornersMeet(layout.corners, join.cleanest));
         if (layout.alongSeams > 0)
             saySeams(layout.alongSeams);
         out_.plan->splits = std::move(splits);
@@ -305,7 +308,7 @@ private:
                 cure = core::says("They suffice if pieces may be turned a quarter. Or: %1",
                                   std::move(cure));
         }
-        stop("/batting/pieces",
+        stop(Finding::Kind::battingShort, "/batting/pieces",
              proven
                  ? core::says("The pieces cannot be joined by straight cuts to the %1 needed.",
                               text(needed_))

@@ -40,11 +40,12 @@ Pool poolOf(const Batting& batting, Size needed, Unit unit, std::size_t most, Fi
         const BattingPiece& p = batting.pieces[i];
         const Rect usable = squared(p).grown(-batting.trim);
         if (usable.width() <= batting.overlap || usable.length() <= batting.overlap) {
-            findings.push_back({Finding::Level::warn, "/batting/pieces/" + std::to_string(i),
+            findings.push_back({Finding::Kind::pieceTooSmall, Finding::Level::warn,
+                                "/batting/pieces/" + std::to_string(i),
                                 core::says("Piece %1 of %2 is used up by trimming and one "
                                            "overlap, so it is left out.",
                                            p.name, sizeText({p.width, p.length}, unit)),
-                                ""});
+                                "", p.name});
             continue;
         }
         pool.blanks.insert(pool.blanks.end(), std::size_t(std::max(p.count, 0)),
@@ -52,7 +53,7 @@ Pool poolOf(const Batting& batting, Size needed, Unit unit, std::size_t most, Fi
     }
     std::ranges::stable_sort(pool.blanks, std::ranges::greater{}, areaOf);
     if (pool.blanks.size() > most) {
-        findings.push_back({Finding::Level::note, "/batting/pieces",
+        findings.push_back({Finding::Kind::piecesUnused, Finding::Level::note, "/batting/pieces",
                             core::says("Only the %1 largest of %2 pieces are looked at.", most,
                                        pool.blanks.size()),
                             ""});

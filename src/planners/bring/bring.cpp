@@ -93,21 +93,23 @@ private:
         return session_.jobs[quilt].basting.with == what;
     }
 
-    void put(Sentence item, double need, double have, Sentence unit = {}) {
+    void put(Supply::Kind kind, Sentence item, double need, double have, Sentence unit = {},
+             std::optional<Length> size = {}) {
         if (need <= 0)
             return;
         // Cloth is counted in thousandths: the difference is again one.
         const double buy = std::round(std::max(0.0, need - have) * 1000) / 1000;
-        out_.push_back({std::move(item), need, have, buy, std::move(unit)});
+        out_.push_back({kind, std::move(item), need, have, buy, std::move(unit), {}, size});
     }
-    void putCount(Sentence item, std::int64_t need, std::int64_t have) {
-        put(std::move(item), double(need), double(have));
+    void putCount(Supply::Kind kind, Sentence item, std::int64_t need, std::int64_t have,
+                  std::optional<Length> size = {}) {
+        put(kind, std::move(item), double(need), double(have), {}, size);
     }
-    void putLength(Sentence item, Length need, Length have) {
+    void putLength(Supply::Kind kind, Sentence item, Length need, Length have) {
         const Length one = unit_ == Unit::inch         ? Length::inches(1)
                            : unit_ == Unit::centimetre ? Length::millimetres(10)
                                                        : Length::millimetres(1);
-        put(std::move(item), double(ceilDiv(need, one)), std::floor(ratio(have, one)),
+        put(kind, std::move(item), double(ceilDiv(need, one)), std::floor(ratio(have, one)),
             std::string{symbol(unit_)});
     }
 
@@ -126,19 +128,22 @@ private:
             lengths.push_back(byLength.size() > 1 ? core::says("%1 of %2", withSpare(count),
                                                                core::length(length, unit_))
                                                   : core::length(length, unit_));
-        put(core::says("pins"), double(withSpare(all)), stash().pins, core::commaList(lengths));
+        put(Supply::Kind::pins, core::says("pins"), double(withSpare(all)), stash().pins,
+            core::commaList(lengths));
     }
 
     /// A square at both faces of the batting for every dot.
     void dots() {
+        constexpr Length kSquare = Length::inch64ths(48);
         std::int64_t places = 0;
         for (std::size_t i = 0; i < quilts_.size(); ++i)
             if (with(i, Basting::With::dots))
                 places += pointsOf(quilts_[i]);
-        putCount(core::says("fuse squares, %1", core::length(Length::inch64ths(48), unit_)),
-                 withSpare(2 * places), 0);
+        putCount(Supply::Kind::fuseSquares,
+                 core::says("fuse squares, %1", core::length(kSquare, unit_)),
+                 withSpare(2 * places), 0, kSquare);
         if (places > 0)
-            putCount(core::says("irons"), 1, session_.setting.room.irons);
+            putCount(Supply::Kind::irons, core::says("irons"), 1, session_.setting.room.irons);
     }
 
     void surfaces() {
@@ -150,20 +155,24 @@ private:
             all.clamps += surface.clamps;
             all.tables += surface.tables;
         }
-        putCount(core::says("heat-safe pads"), static_cast<std::int64_t>(all.tables), 0);
+        putCount(Supply::Kind::heatSafePads, core::says("heat-safe pads"),
+                 static_cast<std::int64_t>(all.tables), 0);
         for (const auto& [holds, count] : clipsAtOnce(quilts_)) {
             std::int64_t have = 0;
             for (const ClipStock& clips : stash().clips)
                 if (clips.holds == holds)
                     have += clips.count;
-            putCount(core::says("clips that hold %1", core::length(holds, unit_)), count, have);
+            putCount(Supply::Kind::clips,
+                     core::says("clips that hold %1", core::length(holds, unit_)), count, have,
+                     holds);
         }
-        putCount(core::says("clamps"), all.clamps, stash().clamps);
+        putCount(Supply::Kind::clamps, core::says("clamps"), all.clamps, stash().clamps);
         // One at the middle of each side of each surface, felt through the layers.
-        putCount(core::says("centre marks"), 4 * std::ssize(surfaces), 0);
+        putCount(Supply::Kind::centreMarks, core::says("centre marks"), 4 * std::ssize(surfaces),
+                 0);
     }
 
-    /// Tape holds once.
+    /// Tape is not reusable.
     void tape() {
         Length need;
         for (const QuiltPlan& quilt : quilts_)
@@ -171,7 +180,7 @@ private:
                 for (const Hold& hold : pass.holds)
                     if (hold.kind == Hold::Kind::tape)
                         need += hold.length;
-        putLength(core::says("tape"), need, stash().tape);
+        putLength(Supply::Kind::tape, core::says("tape"), need, stash().tape);
     }
 
     void tools() {
@@ -181,7 +190,7 @@ private:
         bool pinned = false;
         for (std::size_t i = 0; i < quilts_.size(); ++i)
             pinned = pinned || (with(i, Basting::With::pins) && pointsOf(quilts_[i]) > 0);
-        putCount(core::says("closing tools"), pinned ? closers : 0, 0);
+        putCount(Supply::Kind::closingTools, core::says("closing tools"), pinned ? closers : 0, 0);
     }
 
     /// Cloth on hand and bought cloth count as one length (`ClothCut::onHand`). What is bought is
@@ -221,7 +230,8 @@ private:
             }
         }
         for (auto& [fabric, cloth] : cloths) {
-            put(fabric.empty() ? core::says("backing: fabric") : core::says("backing: %1", fabric),
+            put(Supply::Kind::fabric,
+                fabric.empty() ? core::says("backing: fabric") : core::says("backing: %1", fabric),
                 inCloth(cloth.need), inCloth(cloth.have), clothUnit());
             if (cloth.notes.size() == 1) // of several quilts the sum is enough
                 note(std::move(cloth.notes.front()));
@@ -278,17 +288,19 @@ private:
             strip += plan.strip;
         }
         for (auto& [pack, these] : packs) {
-            putCount(core::says("batting: %1", pack), these.need, these.have);
+            putCount(Supply::Kind::battingPack, core::says("batting: %1", pack), these.need,
+                     these.have);
             note(std::move(these.note));
         }
         for (auto& [width, roll] : rolls) {
-            put(core::says("batting off the roll, %1 wide", core::length(width, unit_)),
-                inCloth(roll.need), inCloth(roll.have), clothUnit());
+            put(Supply::Kind::battingRoll,
+                core::says("batting off the roll, %1 wide", core::length(width, unit_)),
+                inCloth(roll.need), inCloth(roll.have), clothUnit(), width);
             if (roll.notes.size() == 1) // of several quilts the sum is enough
                 note(std::move(roll.notes.front()));
         }
-        putCount(core::says("leftover batting pieces"), pieces, pieces);
-        putLength(core::says("joining strip"), strip, Length{});
+        putCount(Supply::Kind::leftovers, core::says("leftover batting pieces"), pieces, pieces);
+        putLength(Supply::Kind::joiningStrip, core::says("joining strip"), strip, Length{});
     }
 };
 

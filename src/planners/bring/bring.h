@@ -25,10 +25,8 @@ Clips clipsAtOnce(const std::vector<QuiltPlan>& quilts);
 /// need rounded up and have rounded down; cloth is in yards or metres to a thousandth. buy = max(0,
 /// need - have). Items that are neither needed nor counted out are left out.
 ///
-/// Names of items: "pins" (their lengths are in `unit`), "fuse squares, 3/4 in", "clips that hold 3
-/// in", "clamps", "tape", "joining strip", "centre marks", "closing tools", "irons", "heat-safe
-/// pads", "backing: <fabric>", "batting: <pack>", "batting off the roll, 96 in wide", "leftover
-/// batting pieces". What fabric and batting are to be bought has a sentence for the shop in `note`.
+/// What a row is stands in its `kind` and `size`, how it is called in `item`; the lengths of pins
+/// are in `unit`. What fabric and batting are to be bought has a sentence for the shop in `note`.
 std::vector<Supply> planSupplies(const Session& session, const std::vector<QuiltPlan>& quilts);
 
 } // namespace bastewright

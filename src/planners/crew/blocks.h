@@ -1,24 +1,27 @@
 #pragma once
 
-#include "planners/crew/pass_day.h"
+#include "planners/crew/pass_work.h"
 
+#include <functional>
 #include <stop_token>
 
 namespace bastewright::crew {
 
-/// One pass of one quilt, and who is at its table for all of it.
-struct Block {
-    int job = 0;
-    std::size_t pass = 0; ///< index
-    int surface = 1;
-    std::vector<int> team{};
+/// About how long it goes on at a table from the start of a pass, and how long the pass takes.
+struct Expected {
+    int start = 0, left = 0, pass = 0;
 };
 
-/// For several tables: who is at which table for which pass, and in which order the passes begin.
-/// How many go to a table comes from the bound's prices of tables and people, and is varied; who
-/// and when is a resource-constrained project (problem.h), searched. People stay at a table as long
-/// as that costs nothing.
-void handOut(const Given& given, const std::vector<QuiltTable>& tables, std::vector<Block>& blocks,
-             int effort, const std::stop_token& stop);
+/// Works a pass with a team that is free then: when it ends.
+using Works = std::function<int(const Block& block, const Expected& expected)>;
+
+/// For several tables: passes in the order in which they begin, each with who is at its table for
+/// all of it. Whenever a table is through with a pass it is worked out to which tables people
+/// should belong from then on so that the last is through soonest (`teamsFor`); who is there then
+/// and belongs elsewhere goes, who is free and belongs there comes. `works` is asked for every pass
+/// in turn, and its answers count. After a stop people stay where they belong.
+std::vector<Block> handOut(const Given& given, std::vector<QuiltTable>& tables,
+                           std::vector<Block> blocks, const Works& works,
+                           const std::stop_token& stop);
 
 } // namespace bastewright::crew

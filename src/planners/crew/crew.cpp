@@ -64,13 +64,18 @@ public:
         takePlaces();
         auto blocks = blocksOf();
         several_ = tablesInUse(blocks) > 1;
-        if (several_)
-            handOut(*given_, tables_, blocks, options_.effort, stop_);
-        const auto times = work(blocks, {});
-        const bool breaks = session_.setting.proposeBreaks &&
-                            end_ - static_cast<int>(situation_.lastRest.count()) > kProposeBeyond;
-        if (breaks)
-            work(blocks, times);
+        if (several_) {
+            const bool rests = session_.setting.proposeBreaks;
+            begin();
+            blocks = handOut(
+                *given_, tables_, std::move(blocks),
+                [&](const Block& b, const Expected& e) {
+                    return workOne(b, rests ? e : Expected{.start = e.start}).end;
+                },
+                stop_);
+        } else {
+            work(blocks);
+        }
         tell(blocks);
         return std::move(plan_);
     }
@@ -169,64 +174,97 @@ private:
         return surfaces.size();
     }
 
-    /// Plans the blocks in their order. `times` of a plan without breaks: breaks are proposed.
-    std::vector<Length> work(const std::vector<Block>& blocks, const std::vector<Length>& times) {
+    /// Nothing is planned yet.
+    void begin() {
         const auto now = static_cast<int>(situation_.now.count());
-        std::map<int, int> ready, rest;
-        std::map<int, std::vector<std::string>> barrier;
-        std::map<int, std::map<int, bastewright::Length>> places;
-        std::vector<int> free(hands_.size(), now);
-        std::vector<Length> out;
-        std::map<int, int> worked;
+        ready_.clear();
+        barrier_.clear();
+        places_.clear();
+        worked_.clear();
         passes_.clear();
         given_->ironsUsed.clear();
+        free_.assign(hands_.size(), now);
+        rested_.assign(hands_.size(), static_cast<int>(situation_.lastRest.count()));
         end_ = now;
+    }
+
+    /// One table: the passes in their order, and where that goes on for too long once more with
+    /// breaks.
+    void work(const std::vector<Block>& blocks) {
+        const auto now = static_cast<int>(situation_.now.count());
+        std::vector<Length> times;
+        begin();
+        for (const Block& b : blocks)
+            times.push_back(workOne(b, {.start = end_}));
+        if (!session_.setting.proposeBreaks ||
+            end_ - static_cast<int>(situation_.lastRest.count()) <= kProposeBeyond)
+            return;
+        int left = 0;
+        for (const Length& t : times)
+            left += t.end - t.start;
+        begin();
+        int at = now;
         for (std::size_t k = 0; k < blocks.size(); ++k) {
-            const Block& b = blocks[k];
-            const bool firstHere = !ready.contains(b.surface);
-            PassStart start{
-                .job = b.job, .pass = b.pass, .team = b.team, .barrier = barrier[b.surface]};
-            start.ready = firstHere ? now : ready[b.surface];
-            if (firstHere)
-                rest[b.surface] = static_cast<int>(situation_.lastRest.count());
-            start.firstOnTheTable = std::ranges::none_of(
-                quilts_.begin(), quilts_.begin() + b.job,
-                [&](const QuiltPlan& q) { return q.surface.number == b.surface; });
-            for (const int p : b.team)
-                start.ready = std::max(start.ready, free[static_cast<std::size_t>(p)]);
-            start.lastRest = rest[b.surface];
-            start.work = worked;
-            for (const PassCrew& c : crews_[static_cast<std::size_t>(b.job)])
-                start.earlier.push_back(&c);
-            for (std::size_t j = k; j < times.size(); ++j)
-                if (blocks[j].surface == b.surface)
-                    start.left += times[j].end - times[j].start;
-            if (k < times.size())
-                start.passLength = times[k].end - times[k].start;
-            auto& table = tables_[static_cast<std::size_t>(b.job)];
-            if (table.stood().empty() && places.contains(b.surface))
-                table.stood(places[b.surface]);
-            PassPlan plan = planPass(*given_, table, letters_[b.surface], start);
-            ready[b.surface] = plan.end;
-            rest[b.surface] = plan.lastRest;
-            barrier[b.surface] = plan.barrier;
-            worked = plan.work;
-            for (const int p : b.team)
-                free[static_cast<std::size_t>(p)] = plan.end;
-            crews_[static_cast<std::size_t>(b.job)][b.pass] = plan.crew;
-            table.settle(plan.crew.people);
-            places[b.surface] = table.stood();
-            for (const Task& t : plan.tasks)
-                if (t.kind == TaskKind::press)
-                    given_->ironsUsed.emplace_back(static_cast<int>(t.start.count()),
-                                                   static_cast<int>(t.end.count()));
-            if (several_)
-                for (PlannedBreak& r : plan.breaks)
-                    for (const int p : b.team)
-                        r.people.push_back(hands_[static_cast<std::size_t>(p)].helper.name);
-            out.push_back({plan.start, plan.end});
-            end_ = std::max(end_, plan.end);
-            passes_.push_back(std::move(plan));
+            const int pass = times[k].end - times[k].start;
+            at = workOne(blocks[k], {.start = at, .left = left, .pass = pass}).end;
+            left -= pass;
+        }
+    }
+
+    /// Plans a pass with its team; `left` 0: no break is proposed.
+    Length workOne(const Block& b, const Expected& expected) {
+        PassStart start{
+            .job = b.job, .pass = b.pass, .team = b.team, .barrier = barrier_[b.surface]};
+        start.ready = std::max(expected.start, ready_[b.surface]);
+        start.firstOnTheTable =
+            std::ranges::none_of(quilts_.begin(), quilts_.begin() + b.job,
+                                 [&](const QuiltPlan& q) { return q.surface.number == b.surface; });
+        for (const int p : b.team)
+            start.ready = std::max(start.ready, free_[static_cast<std::size_t>(p)]);
+        start.lastRest = restOf(b.team, start.ready);
+        start.work = worked_;
+        for (const PassCrew& c : crews_[static_cast<std::size_t>(b.job)])
+            start.earlier.push_back(&c);
+        start.left = expected.left;
+        start.passLength = expected.pass;
+        auto& table = tables_[static_cast<std::size_t>(b.job)];
+        if (table.stood().empty() && places_.contains(b.surface))
+            table.stood(places_[b.surface]);
+        PassPlan plan = planPass(*given_, table, letters_[b.surface], start);
+        ready_[b.surface] = plan.end;
+        barrier_[b.surface] = plan.barrier;
+        worked_ = plan.work;
+        for (const int p : b.team) {
+            free_[static_cast<std::size_t>(p)] = plan.end;
+            int& rested = rested_[static_cast<std::size_t>(p)];
+            rested = std::max(rested, plan.lastRest);
+        }
+        crews_[static_cast<std::size_t>(b.job)][b.pass] = plan.crew;
+        table.settle(plan.crew.people);
+        places_[b.surface] = table.stood();
+        for (const Task& t : plan.tasks)
+            if (t.kind == TaskKind::press)
+                given_->ironsUsed.emplace_back(static_cast<int>(t.start.count()),
+                                               static_cast<int>(t.end.count()));
+        if (several_)
+            for (PlannedBreak& r : plan.breaks)
+                for (const int p : b.team)
+                    r.people.push_back(hands_[static_cast<std::size_t>(p)].helper.name);
+        const Length out{plan.start, plan.end};
+        end_ = std::max(end_, plan.end);
+        passes_.push_back(std::move(plan));
+        return out;
+    }
+
+    /// When the one of a team who has been at work for longest had a break: who comes, or waited
+    /// for as long as a break, is rested.
+    int restOf(const std::vector<int>& team, int start) {
+        int out = start;
+        for (const int p : team) {
+            const auto i = static_cast<std::size_t>(p);
+            if (several_ && start - std::max(free_[i], hands_[i].from) >= kBreakLasts)
+                rested_[i] = start;
+            out = std::min(out, several_ ? std::max(rested_[i], hands_[i].from) : rested_[i]);
         }
         return out;
     }
@@ -245,7 +283,8 @@ private:
         for (const Task& t : plan_.tasks)
             plan_.finish = std::max(plan_.finish, t.end);
         sayFindings({*given_, helpers_, crews_, passes_}, plan_.tasks, plan_.findings);
-        plan_.bound = std::min(plan_.finish, earliestFinish(*given_, tables_, blocks, passes_));
+        if (options_.bound)
+            plan_.bound = std::min(plan_.finish, earliestFinish(*given_, tables_, blocks, passes_));
         if (options_.range)
             plan_.range =
                 finishRange(plan_.tasks, plan_.breaks, afternoonOf(hands_, situation_.now));
@@ -289,10 +328,15 @@ private:
     std::vector<Hand> hands_;
     std::optional<Given> given_;
     std::vector<QuiltTable> tables_;
-    std::vector<std::vector<PassCrew>> crews_; ///< by quilt and pass
-    std::map<int, Letters> letters_;           ///< by surface
-    std::vector<PassPlan> passes_;             ///< by block
-    bool several_ = false;                     ///< tables in use
+    std::vector<std::vector<PassCrew>> crews_;        ///< by quilt and pass
+    std::map<int, Letters> letters_;                  ///< by surface
+    std::vector<PassPlan> passes_;                    ///< by block
+    std::map<int, int> ready_;                        ///< by surface: when its pass ends
+    std::map<int, std::vector<std::string>> barrier_; ///< by surface
+    std::map<int, std::map<int, bastewright::Length>> places_;
+    std::vector<int> free_, rested_; ///< by hand: end of their last pass, of their last break
+    std::map<int, int> worked_;
+    bool several_ = false; ///< tables in use
     int end_ = 0;
     CrewPlan plan_;
 };

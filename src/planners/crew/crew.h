@@ -9,8 +9,8 @@
 namespace bastewright {
 
 struct CrewOptions {
-    int effort = 1;    ///< scales the number of schedules tried for several tables
     bool range = true; ///< the finish is simulated too; false where only its middle is asked for
+    bool bound = true; ///< a bound of the finish is proven too; else it is 0
 };
 
 struct CrewPlan {

@@ -6,11 +6,14 @@
 
 namespace bastewright::crew {
 
-/// Where an area may be cut across one axis so that no point is cut: the ends of the area, and
-/// between them the middles of the gaps between neighbouring rows (or marks), ascending. Where
-/// points stand in rows these lie midway between rows, or marks at half steps; where they stand
-/// freely there are about as many, each in the widest gap near. `alongX`: lines at an x.
+/// Where an area may be cut across one axis: the ends of the area, and between them lines with
+/// points on both sides, ascending. `alongX`: lines at an x.
+///
+/// Where points stand in rows, lines lie between rows, or between marks at half steps, so that what
+/// is on one side can be said by rows and marks (`zoneRowsWords`). A pin that lies beside its mark
+/// moves the line a little; one that lies beyond the next row or mark is cut off. Where points
+/// stand freely there are about as many lines, each in the widest gap near.
 std::vector<Length> cutLines(Interval area, std::span<const PlacedPoint> points, bool alongX,
-                             Length spacing);
+                             Length spacing, const PinRows* rows);
 
 } // namespace bastewright::crew

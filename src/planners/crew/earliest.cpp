@@ -17,24 +17,6 @@ using namespace trade_times;
 /// Sets of people are looked at one by one up to so many.
 constexpr std::size_t kEverySet = 8;
 
-/// The most work a second for so many equally quick people, in one's pace; not always whole.
-double workInASecond(double people) {
-    static const std::vector<double> kWhole = [] {
-        std::vector<double> out{0};
-        for (int n = 1; n <= 64; ++n)
-            out.push_back(mostWorkInASecond(std::vector<double>(static_cast<std::size_t>(n), 1.0),
-                                            spreadOfWork()));
-        return out;
-    }();
-    const double n = std::clamp(people, 0.0, 64.0);
-    const auto lo = static_cast<std::size_t>(n);
-    const std::size_t hi = std::min<std::size_t>(lo + 1, 64);
-    // Between whole numbers the chord lies below the curve; the thousandth in mostWorkInASecond and
-    // the next whole number's step keep it a bound.
-    const double chord = kWhole[lo] + (n - double(lo)) * (kWhole[hi] - kWhole[lo]);
-    return chord * 1.01;
-}
-
 /// One quilt after another at one table.
 class OneTable {
 public:
@@ -155,14 +137,29 @@ private:
     mutable std::map<std::vector<double>, double> rates_;
 };
 
+/// The longest anybody works at one call.
+int longestCall(const std::vector<PassPlan>& passes) {
+    int out = 0;
+    for (const PassPlan& pass : passes) {
+        std::map<std::pair<TaskKind, std::string_view>, int> sums;
+        for (const Task& t : pass.tasks)
+            for (const std::string& who : t.people)
+                out = std::max(out,
+                               sums[{t.kind, who}] += static_cast<int>((t.end - t.start).count()));
+    }
+    return out;
+}
+
 /// Told breaks are nobody's working time; where breaks are proposed, work beyond an hour and a half
-/// has one, and more of it one at least every 105 minutes.
-int withBreaks(const Given& given, double from, double work) {
+/// has one, and more of it one at least every 90 minutes, or after a call that is longer than an
+/// hour.
+int withBreaks(const Given& given, const std::vector<PassPlan>& passes, double from, double work) {
     double t = from;
     if (given.session.setting.proposeBreaks && given.told.empty()) {
         const double since = from - double(given.situation.lastRest.count());
+        const double most = std::max(kBreakAtLast, kTooSoonForBreak + longestCall(passes));
         if (since + work > kProposeBeyond)
-            work += kBreakLasts * std::max(1.0, std::floor((since + work - 1) / kBreakAtLast));
+            work += kBreakLasts * std::max(1.0, std::floor((since + work - 1) / most));
     }
     for (const PlannedBreak& b : given.told) {
         const auto start = double(b.start.count()), end = double(b.end.count());
@@ -178,82 +175,27 @@ int withBreaks(const Given& given, double from, double work) {
 
 } // namespace
 
-double PassWork::least(double people) const {
-    double best = 0;
-    for (int n = 1; n <= static_cast<int>(std::ceil(people)); ++n) {
-        const double here = std::min<double>(n, people);
-        const double t = fixed + (shared + settles * kSettle * here) / workInASecond(here);
-        best = n == 1 ? t : std::min(best, t);
-    }
-    return best;
-}
-
-PassWork passWork(const Given& given, const QuiltTable& table, int job, std::size_t pass,
-                  double quickest) {
-    const QuiltPlan& quilt = given.quilts[static_cast<std::size_t>(job)];
-    const Pass& p = quilt.passes[pass];
-    const double q = quickest;
-    const std::vector<double> two{q, q};
-    PassWork out;
-    const bool first = pass == 0;
-    const auto n = double(table.points(pass).size());
-    if (first) {
-        std::size_t points = 0;
-        for (std::size_t k = 0; k < quilt.passes.size(); ++k)
-            points += table.points(k).size();
-        out.fixed += kSetUpNext / q;
-        out.shared += kOpenPin * double(points) / q;
-    } else {
-        out.fixed += shiftSeconds(p, two);
-    }
-    out.fixed += kUnderside / q;
-    if (!p.pulled)
-        out.fixed += 3 * laySeconds(p, first, two);
-    if (!p.pulled)
-        out.shared += kHold * (holdsOf(p) + clampsOf(p)) / q;
-    if (n > 0 && table.dots()) {
-        out.fixed += 2 * foldSeconds(p, two) + kCool;
-        out.shared += (2 * kLayDot + kPressDot) * n / q;
-        out.settles = 2;
-    } else if (n > 0) {
-        out.fixed += kHandsOff / q;
-        out.shared += (kPlacePin + kClosePin) * n / q;
-        out.settles = 2;
-    }
-    if (pass + 1 == quilt.passes.size())
-        out.fixed += kHandOver / q;
-    return out;
-}
-
 Seconds earliestFinish(const Given& given, std::vector<QuiltTable>& tables,
                        const std::vector<Block>& blocks, const std::vector<PassPlan>& passes) {
     const auto now = static_cast<int>(given.situation.now.count());
-    std::map<int, double> perTable;
-    OneTable one{given};
-    double most = 0;
-    for (std::size_t k = 0; k < blocks.size(); ++k) {
-        const double seconds = one.pass(blocks[k], passes[k]);
-        double& sum = perTable[blocks[k].surface];
-        sum += seconds;
-        if (perTable.size() == 1)
-            most = sum;
-    }
-    if (perTable.size() <= 1) {
-        double from = now;
+    const bool several = std::ranges::any_of(
+        blocks, [&](const Block& b) { return b.surface != blocks.front().surface; });
+    if (!several) {
+        double from = now, sum = 0;
+        OneTable one{given};
+        for (std::size_t k = 0; k < blocks.size(); ++k)
+            sum += one.pass(blocks[k], passes[k]);
         if (!blocks.empty()) {
             int first = kAlways;
             for (const int p : blocks.front().team)
                 first = std::min(first, given.hands[static_cast<std::size_t>(p)].from);
             from = std::max<double>(from, first < kAlways ? first : 0);
         }
-        return Seconds{withBreaks(given, from, most)};
+        return Seconds{withBreaks(given, passes, from, sum)};
     }
     // At every table the same breaks, which are nobody's time and the table's.
-    double several = earliestOfSeveral(given, tables, blocks);
-    if (given.session.setting.proposeBreaks && given.told.empty())
-        several =
-            std::max(several, several * (1 + double(kBreakLasts) / kBreakAtLast) - kBreakLasts);
-    return Seconds{now + static_cast<int>(several)};
+    return Seconds{
+        withBreaks(given, passes, now, earliestOfSeveral(given, tables, blocks, passes) - now)};
 }
 
 } // namespace bastewright::crew

@@ -9,10 +9,9 @@
 namespace bastewright::crew {
 namespace {
 
-void say(Findings& out, Finding::Level level, std::string field, Sentence text, Sentence cure) {
-    const bool said = std::ranges::any_of(out, [&](const Finding& f) { return f.text == text; });
-    if (!said)
-        out.push_back({level, std::move(field), std::move(text), std::move(cure)});
+void say(Findings& out, Finding finding) {
+    if (std::ranges::find(out, finding) == out.end())
+        out.push_back(std::move(finding));
 }
 
 Sentence zoneNames(const std::vector<const Zone*>& zones) {
@@ -102,27 +101,31 @@ private:
                 unpressed.push_back(&z.zone);
             }
         }
-        const auto stop = [&](Sentence text, Sentence cure) {
-            say(out_, Finding::Level::stop, "/helpers", std::move(text), std::move(cure));
+        const auto stop = [&](Finding::Kind kind, Sentence text, Sentence cure) {
+            say(out_, {kind, Finding::Level::stop, "/helpers", std::move(text), std::move(cure)});
         };
         const bool anybody =
             std::ranges::any_of(f_.helpers, [](const Helper& h) { return h.pins; });
         if (!anybody && !(unreached.empty() && unworked.empty()))
-            stop(core::says(
+            stop(Finding::Kind::nobodyPins,
+                 core::says(
                      "Nobody here works at the zones: everybody leads, walks round and checks."),
                  core::says("Let one helper pin."));
         else if (!unreached.empty())
-            stop(core::says("%1, pass %2: nobody reaches all of zone %3 from an open side.",
+            stop(Finding::Kind::outOfReach,
+                 core::says("%1, pass %2: nobody reaches all of zone %3 from an open side.",
                             nameOf(q), pass.number, zoneNames(unreached)),
                  reach ? core::says("A helper who reaches %1, or a table open on more sides.",
                                     core::length(*reach + Length::inch64ths(7), job(q).unit))
                        : core::says("Move the table away from a wall: no side of it is open."));
         if (anybody && !unworked.empty())
-            stop(core::says("%1, pass %2: nobody is there for zone %3.", nameOf(q), pass.number,
+            stop(Finding::Kind::nobodyThere,
+                 core::says("%1, pass %2: nobody is there for zone %3.", nameOf(q), pass.number,
                             zoneNames(unworked)),
                  core::says("Let somebody who reaches it stay."));
         if (!unclosed.empty())
-            stop(core::says("%1, pass %2: nobody who closes pins reaches zone %3.", nameOf(q),
+            stop(Finding::Kind::nobodyCloses,
+                 core::says("%1, pass %2: nobody who closes pins reaches zone %3.", nameOf(q),
                             pass.number, zoneNames(unclosed)),
                  core::says("Let somebody who reaches it close pins."));
         if (!unpressed.empty())
@@ -131,18 +134,18 @@ private:
 
     void unpressedZones(std::size_t q, const Pass& pass, const std::vector<const Zone*>& zones) {
         if (f_.given.session.setting.room.irons < 1)
-            say(out_, Finding::Level::stop, "/room/irons",
-                core::says("Dots have to be pressed, and there is no iron."),
-                core::says("Bring one iron."));
+            say(out_, {Finding::Kind::noIron, Finding::Level::stop, "/room/irons",
+                       core::says("Dots have to be pressed, and there is no iron."),
+                       core::says("Bring one iron.")});
         else if (std::ranges::none_of(f_.helpers, [](const Helper& h) { return h.irons; }))
-            say(out_, Finding::Level::stop, "/helpers",
-                core::says("Dots have to be pressed, and nobody may iron."),
-                core::says("Let one helper iron."));
+            say(out_, {Finding::Kind::nobodyIrons, Finding::Level::stop, "/helpers",
+                       core::says("Dots have to be pressed, and nobody may iron."),
+                       core::says("Let one helper iron.")});
         else
-            say(out_, Finding::Level::stop, "/helpers",
-                core::says("%1, pass %2: nobody who may iron reaches zone %3.", nameOf(q),
-                           pass.number, zoneNames(zones)),
-                core::says("Let somebody who reaches it iron."));
+            say(out_, {Finding::Kind::nobodyIrons, Finding::Level::stop, "/helpers",
+                       core::says("%1, pass %2: nobody who may iron reaches zone %3.", nameOf(q),
+                                  pass.number, zoneNames(zones)),
+                       core::says("Let somebody who reaches it iron.")});
     }
 
     /// Those who lift at the shift into a pass; where it is behind, all there are.
@@ -160,9 +163,10 @@ private:
     /// Of the shifts with too few who lift the one that asks for most.
     void countLifters(std::size_t q) {
         if (std::ranges::none_of(f_.helpers, lays)) {
-            say(out_, Finding::Level::stop, "/helpers",
-                core::says("The layers have to be laid and the quilt moved, and nobody lifts."),
-                core::says("Let one helper who stands lift."));
+            say(out_,
+                {Finding::Kind::nobodyLifts, Finding::Level::stop, "/helpers",
+                 core::says("The layers have to be laid and the quilt moved, and nobody lifts."),
+                 core::says("Let one helper who stands lift.")});
             return;
         }
         const Pass* most = nullptr;
@@ -173,24 +177,27 @@ private:
         if (most == nullptr)
             return;
         const int lifters = liftersAt(q, *most);
-        say(out_, Finding::Level::warn, "/helpers",
-            lifters == 1 ? core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
-                                      "there is 1.",
-                                      nameOf(q), most->number, std::lround(most->liftKilograms),
-                                      most->liftPeople)
-                         : core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
-                                      "there are %5.",
-                                      nameOf(q), most->number, std::lround(most->liftKilograms),
-                                      most->liftPeople, lifters),
-            core::says("Ask for more hands at the shifts, or slide the quilt in short steps."));
+        say(out_,
+            {Finding::Kind::fewLift, Finding::Level::warn, "/helpers",
+             lifters == 1
+                 ? core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
+                              "there is 1.",
+                              nameOf(q), most->number, std::lround(most->liftKilograms),
+                              most->liftPeople)
+                 : core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
+                              "there are %5.",
+                              nameOf(q), most->number, std::lround(most->liftKilograms),
+                              most->liftPeople, lifters),
+             core::says("Ask for more hands at the shifts, or slide the quilt in short steps.")});
     }
 
     void below() {
         if (std::ranges::none_of(f_.helpers, looksBelow))
-            say(out_, Finding::Level::warn, "/helpers",
-                core::says("Nobody here bends down to look underneath."),
-                core::says("Ask somebody to come for the checks, or feel underneath with a palm "
-                           "from every side."));
+            say(out_,
+                {Finding::Kind::nobodyBends, Finding::Level::warn, "/helpers",
+                 core::says("Nobody here bends down to look underneath."),
+                 core::says("Ask somebody to come for the checks, or feel underneath with a palm "
+                            "from every side.")});
     }
 
     void hours() {
@@ -209,10 +216,11 @@ private:
                                       after(f_.given.session.setting.start, toMinute)));
         }
         if (!who.empty())
-            say(out_, Finding::Level::stop, "/helpers",
-                core::says("The hours are too short: the work needs %1 beyond what was said.",
-                           core::commaList(who)),
-                core::says("Ask to stay: %1.", core::commaList(cure)));
+            say(out_,
+                {Finding::Kind::hoursShort, Finding::Level::stop, "/helpers",
+                 core::says("The hours are too short: the work needs %1 beyond what was said.",
+                            core::commaList(who)),
+                 core::says("Ask to stay: %1.", core::commaList(cure))});
     }
 
     const CrewFacts& f_;
@@ -225,12 +233,12 @@ private:
 void sayWhoIsThere(std::vector<Helper>& helpers, Findings& findings) {
     if (helpers.empty()) {
         helpers.emplace_back().name = "Helper 1";
-        findings.push_back({Finding::Level::note, "/helpers",
+        findings.push_back({Finding::Kind::helperAssumed, Finding::Level::note, "/helpers",
                             core::says("No helpers are named: planned for one, 'Helper 1'."),
                             core::says("Name who comes.")});
     } else if (helpers.size() == 1) {
         findings.push_back(
-            {Finding::Level::note, "/helpers",
+            {Finding::Kind::worksAlone, Finding::Level::note, "/helpers",
              core::says("%1 works alone: laying the layers takes longer than planned for two.",
                         helpers.front().name),
              core::says("A second pair of hands for laying the layers.")});

@@ -87,9 +87,11 @@ void sayHanded(const Session& session, const std::vector<Helper>& helpers,
                                      name, quiltName(job.name), wish.person);
             }
             if (!why.empty())
-                findings.push_back({Finding::Level::warn, "/handed", std::move(why),
+                findings.push_back({Finding::Kind::handedElsewhere, Finding::Level::warn, "/handed",
+                                    std::move(why),
                                     core::says("Hand it to somebody else; until then anybody who "
-                                               "can works it.")});
+                                               "can works it."),
+                                    wish.person});
         }
     }
 }

@@ -111,11 +111,13 @@ void PassSteps::afterwards() {
              [](Paces paces) { return together(kHandOver, paces); });
 }
 
-/// Thick batting: turned once by everybody who lifts, every zone pressed again from the back, pass
-/// by pass in reverse as the quilt slides home. The slides are in the time of turning.
+/// Thick batting: turned once by everybody at the table who lifts, every zone pressed again from
+/// the back, pass by pass in reverse as the quilt slides home. The slides are in the time of
+/// turning.
 void PassSteps::fromTheBack() {
-    lift(TaskKind::turnOver, those(lays).size(),
-         [&](Paces paces) { return turnSeconds(quilt(), paces); });
+    const auto who = those(lays);
+    stepOfAll(TaskKind::turnOver, who, liftersEver(who, 2),
+              [&](Paces paces) { return turnSeconds(quilt(), paces); });
     for (std::size_t k = start_.pass + 1; k-- > 0;)
         if (k == start_.pass)
             zoneCall(TaskKind::press, out_.crew, pass(), true);
@@ -219,6 +221,15 @@ PassSteps::Team PassSteps::choose(const std::vector<int>& who, std::size_t least
     return {{}, now_, std::max(1, wholeSeconds(takes({})))};
 }
 
+PassSteps::Team PassSteps::chooseAll(const std::vector<int>& who, std::size_t least,
+                                     const Takes& takes) const {
+    for (const int t : times(who))
+        for (std::size_t n = who.size(); n >= least && n > 0; --n)
+            if (auto team = chooseAt(who, n, takes, t, false))
+                return *team;
+    return choose(who, least, who.size(), takes);
+}
+
 // ----------------------------------------------------------------------------------- steps
 
 bool PassSteps::done(TaskKind kind, std::string_view zone, bool fromBack) const {
@@ -253,7 +264,7 @@ void PassSteps::restBefore(int seconds) {
     if (start_.left <= 0)
         return;
     const int since = now_ - out_.lastRest;
-    if (seconds < kAlways && (since + seconds <= kBreakAtLast || since < kRestSoon / 2))
+    if (seconds < kAlways && (since + seconds <= kBreakAtLast || since < kTooSoonForBreak))
         return;
     const int start = clearOfBreaks(now_, 1);
     if (start > now_) { // there is one
@@ -286,6 +297,15 @@ void PassSteps::add(TaskKind kind, const Team& team, bool fromBack) {
 
 void PassSteps::teamStep(TaskKind kind, const std::vector<int>& who, std::size_t least,
                          std::size_t most, const Takes& takes) {
+    step(kind, takes, [&] { return choose(who, least, most, takes); });
+}
+
+void PassSteps::stepOfAll(TaskKind kind, const std::vector<int>& who, std::size_t least,
+                          const Takes& takes) {
+    step(kind, takes, [&] { return chooseAll(who, least, takes); });
+}
+
+void PassSteps::step(TaskKind kind, const Takes& takes, const std::function<Team()>& chosen) {
     if (done(kind))
         return;
     const std::string id = taskId(start_.job, pass().number, {}, kind);
@@ -305,20 +325,22 @@ void PassSteps::teamStep(TaskKind kind, const std::vector<int>& who, std::size_t
             return;
         }
     }
-    restBefore(choose(who, least, most, takes).seconds);
-    add(kind, choose(who, least, most, takes));
+    restBefore(chosen().seconds);
+    add(kind, chosen());
 }
 
-void PassSteps::lift(TaskKind kind, std::size_t people, const Takes& takes) {
-    auto who = those(lays);
-    // As many as are asked for, of those who will be there at all.
+std::size_t PassSteps::liftersEver(const std::vector<int>& who, std::size_t people) const {
     std::size_t ever = 0;
     for (const int p : who)
         ever += hand(p).firstTime(now_, 1) < kAlways ? 1 : 0;
     if (ever == 0) // beyond everybody's hours
         ever = who.size();
-    const std::size_t n =
-        std::clamp<std::size_t>(std::min(people, ever), 1, std::max<std::size_t>(1, who.size()));
+    return std::clamp<std::size_t>(std::min(people, ever), 1, std::max<std::size_t>(1, who.size()));
+}
+
+void PassSteps::lift(TaskKind kind, std::size_t people, const Takes& takes) {
+    auto who = those(lays);
+    const std::size_t n = liftersEver(who, people);
     teamStep(kind, who, n, std::max<std::size_t>(n, std::min<std::size_t>(2, who.size())), takes);
 }
 

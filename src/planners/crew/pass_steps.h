@@ -41,6 +41,12 @@ private:
     void zoneCall(TaskKind kind);
     void zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, bool fromBack);
     void lift(TaskKind kind, std::size_t people, const Takes& takes);
+    /// So many of those who lift, or as many as will be there at all.
+    std::size_t liftersEver(const std::vector<int>& who, std::size_t people) const;
+    /// A step of all of `who` who are there for the whole of it, and so many at least.
+    void stepOfAll(TaskKind kind, const std::vector<int>& who, std::size_t least,
+                   const Takes& takes);
+    void step(TaskKind kind, const Takes& takes, const std::function<Team()>& chosen);
 
     void takeCrew();
     bool keepsZones() const;
@@ -76,6 +82,8 @@ private:
 
     Team choose(const std::vector<int>& who, std::size_t least, std::size_t most,
                 const Takes& takes) const;
+    /// As many as can be, as early as can be.
+    Team chooseAll(const std::vector<int>& who, std::size_t least, const Takes& takes) const;
     std::optional<Team> chooseAt(const std::vector<int>& who, std::size_t n, const Takes& takes,
                                  int t, bool overtime) const;
     std::vector<int> times(const std::vector<int>& who) const;

@@ -50,7 +50,7 @@ QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
     for (std::size_t k = 0; k < quilt.passes.size(); ++k) {
         const Pass& p = quilt.passes[k];
         grounds_.push_back(
-            groundOf(p, points_[k], spacing_, !quilt.surface.floor, secondsAPoint(kind)));
+            groundOf(p, points_[k], spacing_, rows(), !quilt.surface.floor, secondsAPoint(kind)));
         sides_.width = p.table.width();
         sides_.length = p.table.length();
         for (const PlacedPoint& q : points_[k]) {
@@ -273,7 +273,7 @@ PassCrew QuiltTable::shareRest(std::size_t pass, const std::vector<int>& people,
         return {};
     Pass rest = quilt_.passes[pass];
     rest.fresh = std::move(area);
-    const Ground ground = groundOf(rest, std::move(points), spacing_, !quilt_.surface.floor,
+    const Ground ground = groundOf(rest, std::move(points), spacing_, rows(), !quilt_.surface.floor,
                                    grounds_[pass].secondsAPoint);
     return crewOf(homes, pass, ground, letters, turns);
 }

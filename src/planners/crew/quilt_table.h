@@ -73,6 +73,7 @@ private:
     PassCrew crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,
                     Letters& letters, const std::map<std::string, int>& turns) const;
     double walking(const std::vector<Home>& homes) const;
+    const PinRows* rows() const { return quilt_.rows ? &*quilt_.rows : nullptr; }
 
     const QuiltPlan& quilt_;
     const std::vector<Hand>& hands_;

@@ -361,8 +361,8 @@ private:
 
 } // namespace
 
-Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacing, bool limited,
-                double secondsAPoint) {
+Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacing,
+                const PinRows* rows, bool limited, double secondsAPoint) {
     Ground g{.fresh = pass.fresh,
              .table = pass.table,
              .points = std::move(points),
@@ -371,8 +371,8 @@ Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacin
              .limited = limited,
              .secondsAPoint = secondsAPoint};
     const Rect all = pass.fresh.bounds();
-    g.xs = cutLines(all.x(), g.points, true, spacing);
-    g.ys = cutLines(all.y(), g.points, false, spacing);
+    g.xs = cutLines(all.x(), g.points, true, spacing, rows);
+    g.ys = cutLines(all.y(), g.points, false, spacing, rows);
     return g;
 }
 

@@ -25,8 +25,9 @@ struct Ground {
     double secondsAPoint = 0;        ///< of one call, at pace 1
 };
 
-Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacing, bool limited,
-                double secondsAPoint);
+/// `rows` where points stand in rows.
+Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacing,
+                const PinRows* rows, bool limited, double secondsAPoint);
 
 /// Who has which part of the area: rectangles between cut lines, for each of the posts; none for
 /// who has nothing to do here.

@@ -110,4 +110,31 @@ double mostWorkInASecond(std::span<const double> paces, double spread) {
     return 1.002 * std::min(fa, fb);
 }
 
+MostWork::MostWork(std::span<const double> paces, double spread) {
+    const Table table{spread};
+    const double most = paces.empty() ? 1 : *std::ranges::max_element(paces);
+    // Any price proves a bound; the best lies where one doubt more is worth about one person.
+    for (double price = 0.02 * most; price < 10 * most; price *= 1.06) {
+        price_.push_back(price);
+        auto& row = worth_.emplace_back();
+        for (const double pace : paces) {
+            double best = 0;
+            for (std::size_t k = 0; k < table.share.size(); ++k)
+                best = std::max(best, pace * table.share[k] - price * table.doubt[k]);
+            row.push_back(best);
+        }
+    }
+}
+
+double MostWork::inASecond(std::span<const int> people) const {
+    double out = 0;
+    for (std::size_t q = 0; q < price_.size(); ++q) {
+        double sum = price_[q] * std::numbers::ln2;
+        for (std::size_t k = 0; k < people.size(); ++k)
+            sum += people[k] * worth_[q][k];
+        out = q == 0 ? sum : std::min(out, sum);
+    }
+    return 1.002 * out;
+}
+
 } // namespace bastewright::crew

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <span>
+#include <vector>
 
 /// How long several people side by side take, when nobody goes on before the last of them is
 /// through (docs/computation/crew.md, "Time is a range").
@@ -18,5 +19,18 @@ double spreadOfWork();
 /// The most work, in seconds at pace 1, that people of these paces can be given so that the middle
 /// of the slowest is one second. Never too little (by less than 1 in 100 too much): for bounds.
 double mostWorkInASecond(std::span<const double> paces, double spread);
+
+/// The same for many teams of a few kinds of people, each of one pace; hardly less tight and far
+/// quicker.
+class MostWork {
+public:
+    MostWork(std::span<const double> paces, double spread);
+    /// Of so many of each kind.
+    double inASecond(std::span<const int> people) const;
+
+private:
+    std::vector<double> price_;
+    std::vector<std::vector<double>> worth_; ///< by price and kind
+};
 
 } // namespace bastewright::crew

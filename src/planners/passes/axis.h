@@ -16,6 +16,7 @@ struct AxisTable {
     Length anchor;           ///< basted strip that stays on the table, to its edge
     /// Where the top ends on the table at one end, so much of it past the other edge is pulled in.
     Length row;
+    bool operator==(const AxisTable&) const = default;
 };
 
 /// What a table at a place covers of one axis: the cuts `lo` to `hi`.

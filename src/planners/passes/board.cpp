@@ -197,23 +197,26 @@ Reached reached(const Board& board, const Lie& lie, const Cells& cells, const Wi
     return Reached::afterPull;
 }
 
-/// The last row of an axis as what is pulled in; false where both axes have one.
-bool pullRow(const Board& board, const Lie& lie, const Places& x, const Places& y,
-             const Window& fresh, Step& step) {
-    if (!x.rowFrom && !y.rowFrom)
-        return true;
-    if (x.rowFrom && y.rowFrom)
-        return false;
-    Pull pull{fresh, step.at};
+/// The last rows of both axes as what is pulled in: that at one end of x; where y has one too, the
+/// corner where they meet, then the rest of the row along x with the table back where it was.
+void pullRows(const Board& board, const Lie& lie, const Places& x, const Places& y,
+              const Window& fresh, Step& step) {
+    Window rest = fresh;
+    Point at = step.at;
     if (x.rowFrom) {
-        pull.window.x0 = *x.rowFrom;
-        pull.at.x = placesFor(board.x, lie.x, *x.rowFrom, board.x.last()).lo;
-    } else {
-        pull.window.y0 = *y.rowFrom;
-        pull.at.y = placesFor(board.y, lie.y, *y.rowFrom, board.y.last()).lo;
+        rest.x1 = *x.rowFrom;
+        at.x = placesFor(board.x, lie.x, *x.rowFrom, board.x.last()).lo;
     }
-    step.pulls.push_back(pull);
-    return true;
+    if (y.rowFrom) {
+        rest.y1 = *y.rowFrom;
+        at.y = placesFor(board.y, lie.y, *y.rowFrom, board.y.last()).lo;
+    }
+    if (x.rowFrom)
+        step.pulls.push_back({{rest.x1, fresh.x1, rest.y0, rest.y1}, {at.x, step.at.y}});
+    if (x.rowFrom && y.rowFrom)
+        step.pulls.push_back({{rest.x1, fresh.x1, rest.y1, fresh.y1}, at});
+    if (y.rowFrom)
+        step.pulls.push_back({{rest.x0, rest.x1, rest.y1, fresh.y1}, {step.at.x, at.y}});
 }
 
 } // namespace
@@ -327,8 +330,9 @@ std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& ce
         for (const Length ty : ys) {
             step.at = {tx, ty};
             const Reached how = reached(board, lie, cells, fresh, step);
-            if (how == Reached::no || !pullRow(board, lie, x, y, fresh, step))
+            if (how == Reached::no)
                 continue;
+            pullRows(board, lie, x, y, fresh, step);
             if (how == Reached::all)
                 return step;
             if (!afterPull)

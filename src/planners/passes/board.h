@@ -21,6 +21,7 @@ struct Lie {
     std::vector<Side> closed; ///< sides of the quilt where nobody can stand
     Length reach;             ///< the farthest that anybody gets
     bool floor = false;       ///< nothing is out of reach
+    bool operator==(const Lie&) const = default;
 };
 
 /// What a table covers in one pass at most: from cut to cut both ways.

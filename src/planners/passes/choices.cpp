@@ -94,7 +94,8 @@ LayoutInput inputOf(const PassRequest& request, const PassChoice& choice, bool s
 }
 
 void lay(const PassRequest& request, PassChoice& choice, bool search) {
-    auto layout = layOut(inputOf(request, choice, search));
+    const LayoutInput in = inputOf(request, choice, search);
+    auto layout = request.memory ? request.memory->layOut(in) : layOut(in);
     if (layout) {
         choice.sequence = std::move(layout->sequence);
         choice.leastPasses = static_cast<int>(layout->least);

@@ -8,8 +8,8 @@
 namespace bastewright {
 namespace {
 
-/// Above so many passes the sets of windows are too many to look through.
-constexpr std::size_t kMostSearched = 10;
+/// Where no grid works, no more passes are looked for.
+constexpr std::size_t kMostUnknown = 16;
 
 /// Plans of tables smaller by so much are tried too, where a way takes so many passes.
 constexpr std::array kSmaller{Length::inches(1), Length::inches(2), Length::inches(4)};
@@ -88,8 +88,7 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
         return out;
     }
     const auto search = [&](const Lie& lie, const FirstPass& from) {
-        const std::size_t most =
-            best ? std::min(best->windows.size(), kMostSearched) : kMostSearched;
+        const std::size_t most = best ? best->windows.size() : kMostUnknown;
         return fewestCover(in.board, lie, from, candidates(in.board, lie, from), most).sequence;
     };
     offer(best, search(in.lie, *first));

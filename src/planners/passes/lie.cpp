@@ -77,7 +77,8 @@ Lie lieOf(const PassRequest& request, const Arrangement& surface, bool quiltLeng
                  std::max(layers.backing.length, layers.top.length)};
     else
         out.closed = closedSides(room.walls, quiltLengthAlongLength);
-    out.reach = farthestReach(request.setting.helpers, request.job.basting.with);
+    out.reach =
+        request.reach.value_or(farthestReach(request.setting.helpers, request.job.basting.with));
     const std::vector<Side> walls = sidesAtWalls(room, out.closed);
     out.x = axisTable(request, table.width, layers.backing.width, layers.top.width,
                       holds(walls, Side::left), holds(walls, Side::right));

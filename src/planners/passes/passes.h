@@ -1,6 +1,6 @@
 #pragma once
 
-#include "planners/passes/layout.h"
+#include "planners/passes/layout_memory.h"
 #include "planners/surface/arrangement.h"
 
 #include <memory>
@@ -29,6 +29,9 @@ struct PassRequest {
     LayerSizes layers;
     std::span<const PlacedPoint> points; ///< all of the quilt's
     bool alone = true;                   ///< no other quilt needs the tables that are left over
+    /// How far people get; nothing: the farthest of those who work there.
+    std::optional<Length> reach{};
+    LayoutMemory* memory = nullptr;      ///< of this quilt; makes it quicker, never different
 };
 
 /// Every surface, orientation and start that is worth looking at, with its fewest passes and its

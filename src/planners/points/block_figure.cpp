@@ -158,7 +158,7 @@ private:
         // Of two alike the one that holds with less reach.
         const double atLeast = plainer ? 0 : slack_ + rules_.spacing / 400;
         const Field quarter{0, 0, cell_.pitch() / 2, cell_.pitch() / 2};
-        if (!holes(all, quarter, rules_.radius - atLeast).empty())
+        if (!covered(all, quarter, rules_.radius - atLeast))
             return;
         best_ = std::move(figure);
         slack_ = rules_.radius - coveringRadius(all, quarter);

@@ -139,7 +139,7 @@ private:
     /// closed.
     void placeEdge(Side side) {
         const Field part = strip(side, rules_.radius + rules_.spacing);
-        if (holes(out_.layout.spots(), part, rules_.radius).empty())
+        if (covered(out_.layout.spots(), part, rules_.radius))
             return;
         const double farthest = rules_.radius;
         for (int perBlock = 1; perBlock * rules_.gap <= cell_.pitch(); ++perBlock) {
@@ -200,8 +200,7 @@ private:
                 return -1;
             near.push_back(s);
         }
-        return holes(near, part, rules_.radius).empty() ? rules_.radius - coveringRadius(near, part)
-                                                        : -1;
+        return covered(near, part, rules_.radius) ? rules_.radius - coveringRadius(near, part) : -1;
     }
 
     const Rules& rules_;

@@ -56,7 +56,7 @@ public:
                 return false;
             near.add(0, p);
         }
-        return holes(points, rules_.top(), rules_.radius).empty();
+        return covered(points, rules_.top(), rules_.radius);
     }
 
 private:

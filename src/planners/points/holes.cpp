@@ -3,6 +3,7 @@
 #include "planners/points/buckets.h"
 
 #include <cmath>
+#include <limits>
 
 namespace bastewright::points {
 namespace {
@@ -18,13 +19,15 @@ public:
             buckets_.add(static_cast<int>(i), points[i]);
     }
 
-    Spots uncovered() {
+    /// The first of them only where that is all that is asked.
+    Spots uncovered(std::size_t most) {
+        most_ = most;
         for (const double x : {field_.x0, field_.x1})
             for (const double y : {field_.y0, field_.y1})
                 if (!buckets_.anyNear({x, y}, radius_ - kCoverSlack,
                                       [](int, Spot) { return true; }))
                     found_.push_back({x, y});
-        for (std::size_t i = 0; i < points_.size(); ++i)
+        for (std::size_t i = 0; i < points_.size() && found_.size() < most_; ++i)
             if (field_.contains(points_[i], radius_))
                 roundOne(i);
         return std::move(found_);
@@ -75,6 +78,7 @@ private:
     std::span<const Spot> points_;
     Field field_;
     double radius_;
+    std::size_t most_ = 0;
     Buckets buckets_;
     std::vector<std::pair<Spot, int>> near_;
     Spots found_;
@@ -83,7 +87,11 @@ private:
 } // namespace
 
 Spots holes(std::span<const Spot> points, const Field& field, double radius) {
-    return Arrangement{points, field, radius}.uncovered();
+    return Arrangement{points, field, radius}.uncovered(std::numeric_limits<std::size_t>::max());
+}
+
+bool covered(std::span<const Spot> points, const Field& field, double radius) {
+    return Arrangement{points, field, radius}.uncovered(1).empty();
 }
 
 double coveringRadius(std::span<const Spot> points, const Field& field) {
@@ -94,12 +102,12 @@ double coveringRadius(std::span<const Spot> points, const Field& field) {
         hi = std::max(hi, std::hypot(p.x - field.x0, p.y - field.y0));
     // A first guess near the answer keeps the neighbourhoods small.
     double guess = std::sqrt(field.area() / static_cast<double>(points.size()));
-    while (guess < hi && !holes(points, field, guess).empty())
+    while (guess < hi && !covered(points, field, guess))
         lo = guess, guess *= 1.5;
     hi = std::min(hi, guess);
     while (hi - lo > 1e-5) {
         const double middle = (lo + hi) / 2;
-        (holes(points, field, middle).empty() ? hi : lo) = middle;
+        (covered(points, field, middle) ? hi : lo) = middle;
     }
     return hi;
 }

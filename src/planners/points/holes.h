@@ -20,6 +20,9 @@ inline constexpr double kCoverSlack = 1e-6;
 /// other disc. Points outside the field count.
 Spots holes(std::span<const Spot> points, const Field& field, double radius);
 
+/// True where there are none.
+bool covered(std::span<const Spot> points, const Field& field, double radius);
+
 /// Greatest distance of any place of the field from its nearest point, to 1e-5
 /// in.
 double coveringRadius(std::span<const Spot> points, const Field& field);

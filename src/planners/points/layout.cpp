@@ -212,7 +212,7 @@ void prune(Layout& layout, const Rules& rules) {
         for (std::size_t k = 0; k < layout.pins.size(); ++k)
             if (k != i && distanceSquared(layout.pins[k].at, at) <= squared(2.5 * rules.radius))
                 near.push_back(layout.pins[k].at);
-        if (holes(near, around, rules.radius).empty())
+        if (covered(near, around, rules.radius))
             layout.pins.erase(layout.pins.begin() + static_cast<std::ptrdiff_t>(i));
     }
 }

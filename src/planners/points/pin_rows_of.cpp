@@ -1,7 +1,6 @@
 #include "planners/points/pin_rows_of.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace bastewright::points {
 namespace {
@@ -52,8 +51,7 @@ PinRows pinRowsOf(const RowLayout& layout, const Rules& rules, Unit unit, const 
         out.lines.push_back(std::move(row));
     }
     out.singles = std::move(left);
-    // To the 1/64 in below: what is said must hold.
-    out.slack = Length::nearestInches(std::floor(std::max(0.0, slackOf(pins, rules)) * 64) / 64);
+    out.slack = Length::inch64ths(slack64ths(pins, rules));
     return out;
 }
 

@@ -17,9 +17,15 @@ using namespace points;
 /// the points of rows.
 constexpr double kMostByBlocks = 1.4, kBlocksWorth = 1.1;
 
+/// Rows and marks are told apart by at most so many steps of the raster in a spacing: more gain
+/// nothing, and a spacing of yards would have thousands.
+constexpr double kFinestShare = 1.0 / 64;
+
 /// Marks on ribbons are measured from the edge of the top.
-Rules fromTheEdge(Rules rules) {
+Rules forRows(Rules rules) {
     rules.anchor = {rules.top().x0, rules.top().y0};
+    rules.fine *= std::max(1.0, std::floor(kFinestShare * rules.spacing / rules.fine));
+    rules.step = std::max(rules.step, rules.fine);
     return rules;
 }
 
@@ -64,7 +70,7 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     if (area.empty() || job.basting.spacing <= Length{})
         return plan;
     plan.bound = leastPoints(areaSquareInches(area), job.basting.spacing);
-    const Rules rules = rulesFor(job), edged = fromTheEdge(rules);
+    const Rules rules = rulesFor(job), edged = forRows(rules);
     const auto wanted = options.layout ? options.layout : job.basting.layout;
     Rowed rows = rowed(job, edged, options, stop);
     Layout layout = std::move(rows.layout);
@@ -82,7 +88,7 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     } else if (rows.rows) {
         if (wanted == Basting::Layout::blocks)
             plan.findings.push_back(
-                {Finding::Level::note, "/basting/layout",
+                {Finding::Kind::noBlockFigure, Finding::Level::note, "/basting/layout",
                  core::says(
                      "No figure that is the same in every block covers this top with few enough; "
                      "planned in rows."),

@@ -41,7 +41,9 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     const Sentence nearest = length(Length::nearestInches(std::floor(least * 8 + 1e-6) / 8));
     if (!crowded.empty())
         plan.findings.push_back(
-            {Finding::Level::warn, "/basting/clear",
+            {Finding::Kind::pinsNearSeams,
+             Finding::Level::warn,
+             "/basting/clear",
              crowded.size() == 1
                  ? core::says("Seams leave no room to keep %1 clear of them at 1 place: %2; the "
                               "nearest pin is %3 from a seam.",
@@ -50,10 +52,14 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
                               "nearest pin is %3 from a seam.",
                               length(job.basting.clear), places(crowded, job.unit), nearest,
                               crowded.size()),
-             core::says("Move these pins as you sew up to them, or use shorter pins.")});
+             core::says("Move these pins as you sew up to them, or use shorter pins."),
+             {},
+             {int(crowded.size())}});
     if (!outside.empty())
         plan.findings.push_back(
-            {Finding::Level::warn, "/basting/edge",
+            {Finding::Kind::pinsNearEdge,
+             Finding::Level::warn,
+             "/basting/edge",
              outside.size() == 1
                  ? core::says("The edge of the top cannot be held with pins %1 inside it; 1 pin "
                               "lies nearer: %2.",
@@ -61,10 +67,12 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
                  : core::says("The edge of the top cannot be held with pins %1 inside it; %3 pins "
                               "lie nearer: %2.",
                               length(job.basting.edge), places(outside, job.unit), outside.size()),
-             core::says("Allow pins nearer to the edge, or a shorter pin.")});
+             core::says("Allow pins nearer to the edge, or a shorter pin."),
+             {},
+             {int(outside.size())}});
     if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
         plan.findings.push_back(
-            {Finding::Level::warn, "/basting/edge",
+            {Finding::Kind::edgeGivesWay, Finding::Level::warn, "/basting/edge",
              core::says(
                  "Points %1 inside the edge cannot hold the corners at a spacing of %2; they "
                  "lie from %3 inside it.",
@@ -80,14 +88,14 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     }
     if (!crowd.empty())
         plan.findings.push_back(
-            {Finding::Level::warn, "/basting/spacing",
+            {Finding::Kind::pinsCrowded, Finding::Level::warn, "/basting/spacing",
              core::says("Seams leave no other way than points nearer to each other than half the "
                         "spacing: %1.",
                         places(crowd, job.unit)),
              core::says("Leave one out by eye, or allow pins nearer to seams.")});
     if (const Spots open = holes(spots, rules.top(), rules.radius + 1.0 / 64); !open.empty())
         plan.findings.push_back(
-            {Finding::Level::warn, "/basting/spacing",
+            {Finding::Kind::placesOpen, Finding::Level::warn, "/basting/spacing",
              core::says("Some places are farther from a point than the spacing allows: %1.",
                         places(open, job.unit)),
              core::says("Add a point there by eye.")});

@@ -61,12 +61,24 @@ std::vector<RowChoice> coveringRows(const RowFrame& frame, const RowOptions& opt
     return out;
 }
 
-Spots spotsOf(const RowFrame& frame, const RowChoice& choice) {
-    Spots out;
-    for (std::size_t i = 0; i < choice.rows.size(); ++i)
-        for (const int mark : choice.marksOf(i))
-            out.push_back(frame.toTop({mark * frame.fine(), choice.rows[i] * frame.fine()}));
-    return out;
+double slackOf(const RowFrame& frame, const RowChoice& choice, double radius) {
+    const auto holds = [&](double less) {
+        const StripCover cover{radius - less, frame.fine(), frame.across()};
+        const double widest = cover.widest(choice.marks) - kLess;
+        const auto edge = [&](std::size_t row) { return cover.edge(choice.marksOf(row)) - kLess; };
+        const std::size_t last = choice.rows.size() - 1;
+        if (choice.rows.front() * frame.fine() > edge(0) ||
+            frame.down() - choice.rows[last] * frame.fine() > edge(last))
+            return false;
+        for (std::size_t i = 1; i <= last; ++i)
+            if ((choice.rows[i] - choice.rows[i - 1]) * frame.fine() > widest)
+                return false;
+        return true;
+    };
+    double lo = 0, hi = radius / 2;
+    while (hi - lo > 1e-3)
+        (holds((lo + hi) / 2) ? lo : hi) = (lo + hi) / 2;
+    return lo;
 }
 
 } // namespace bastewright::points

@@ -33,10 +33,11 @@ std::vector<RowChoice> coveringRows(const RowFrame& frame, const RowOptions& opt
 std::optional<RowChoice> combined(const RowFrame& frame, const RibbonOption& ribbons,
                                   const RowsOption& rows, bool swapped, std::size_t most);
 
+/// How far every point of a choice may be off before a place is out of reach, to 1/1000 in; as for
+/// `coveringRows`, never too much.
+double slackOf(const RowFrame& frame, const RowChoice& choice, double radius);
+
 /// The fewest points of any such pair; nothing where none covers.
 std::optional<std::size_t> fewestInRows(const RowOptions& options);
-
-/// Every point of a choice, in the top's own frame, row by row.
-Spots spotsOf(const RowFrame& frame, const RowChoice& choice);
 
 } // namespace bastewright::points

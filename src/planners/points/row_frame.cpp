@@ -9,19 +9,12 @@ namespace {
 
 /// A seam counts as running right across from this share of the top on.
 constexpr double kRightAcross = 0.4;
-/// Rows and marks are told apart by at most so many steps of the raster in a spacing: more gain
-/// nothing, and a spacing of yards would have thousands.
-constexpr double kFinestShare = 1.0 / 64;
-
-double rasterFor(const Rules& rules) {
-    return rules.fine * std::max(1.0, std::floor(kFinestShare * rules.spacing / rules.fine));
-}
 
 } // namespace
 
 RowFrame::RowFrame(const Rules& rules, PinRows::Along along)
     : along_{along}
-    , fine_{rasterFor(rules)} {
+    , fine_{rules.fine} {
     const Spot size = toTop({rules.top().width(), rules.top().length()});
     across_ = size.x;
     down_ = size.y;

@@ -148,8 +148,7 @@ private:
         for (const RowChoice& c : all) {
             if (c.level > level || c.count() > most)
                 continue;
-            // A quick test first: how far rows and marks are from their widest.
-            if (const double s = slackOf(spotsOf(frameOf(c), c), rules_); s > slack + 1e-4) {
+            if (const double s = slackOf(frameOf(c), c, rules_.radius); s > slack + 1e-4) {
                 slack = s;
                 best = &c;
             }
@@ -272,8 +271,14 @@ std::optional<RowLayout> rowsFor(const Rules& rules, const RowWish& wish, std::s
     return Search{rules, wish, std::move(stop)}.run();
 }
 
-double slackOf(const Spots& points, const Rules& rules) {
-    return rules.radius - coveringRadius(points, rules.top());
+int slack64ths(const Spots& points, const Rules& rules) {
+    const auto holds = [&](int k) { return covered(points, rules.top(), rules.radius - k / 64.0); };
+    int lo = 0, hi = 1;
+    for (; hi <= 64 && holds(hi); hi *= 2)
+        lo = hi;
+    for (hi = std::min(hi, 65); hi - lo > 1;)
+        (holds((lo + hi) / 2) ? lo : hi) = (lo + hi) / 2;
+    return lo;
 }
 
 } // namespace bastewright::points

@@ -30,7 +30,8 @@ struct RowWish {
 /// polished.
 std::optional<RowLayout> rowsFor(const Rules& rules, const RowWish& wish, std::stop_token stop);
 
-/// How far every point may be off before a place is out of reach; negative where one is already.
-double slackOf(const Spots& points, const Rules& rules);
+/// So many sixty-fourths of an inch every point may be off before a place is out of reach, an inch
+/// at most.
+int slack64ths(const Spots& points, const Rules& rules);
 
 } // namespace bastewright::points

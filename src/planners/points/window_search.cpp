@@ -67,7 +67,7 @@ bool WindowSearch::begin(const Spots& at) {
         if (judge(rules_.top()))
             break;
     }
-    return holes(spots(), rules_.top(), rules_.radius).empty();
+    return covered(spots(), rules_.top(), rules_.radius);
 }
 
 void WindowSearch::take(const Spots& at) {

@@ -50,6 +50,8 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
     const Sentence sizes = core::says(
         "%1 and %2", measuredAs(layer.name == "batting", across, shrinks, length(has)), isTop);
     Finding f;
+    f.kind = Finding::Kind::layerShort;
+    f.subject = layer.name;
     f.level = spare < Length{} ? Finding::Level::stop : Finding::Level::warn;
     f.field = "/" + layer.name + (measured ? (across ? "/width" : "/length") : "/overage");
     f.text = spare < Length{}

@@ -81,7 +81,7 @@ std::optional<ReachKind> reachOf(const Helper& helper, Point place, const Rect& 
 Length farthestReach(std::span<const Helper> helpers, Basting::With with) {
     std::optional<Length> most;
     for (const Helper& h : helpers) {
-        const bool works = with == Basting::With::dots ? h.irons : h.closes;
+        const bool works = h.pins && (with == Basting::With::dots ? h.irons : h.closes);
         if (works && (!most || leaningReach(h) > *most))
             most = leaningReach(h);
     }

@@ -1,4 +1,6 @@
+#include "job/job_json.h"
 #include "planners/bring/bring.h"
+#include "planners/rolls/rolls.h"
 #include "planners/whole/dot_zones.h"
 #include "planners/whole/pins.h"
 #include "planners/whole/quilt.h"
@@ -40,8 +42,25 @@ Sentence widerSpacing(const Session& session, std::int64_t taken, std::int64_t h
                             about);
 }
 
+/// How many clips of this size would be on at one time if there were enough of them.
+int clipsInstead(Stash stash, std::vector<QuiltPlan> quilts, Length holds) {
+    stash.clips.push_back({holds, limits::kOnHand});
+    const auto clipAll = [&stash](std::vector<Roll>& rolls) {
+        for (Roll& roll : rolls) {
+            roll = clipped(roll, stash);
+            roll.folded = roll.folded && roll.clipHolds == Length{};
+        }
+    };
+    for (QuiltPlan& quilt : quilts) {
+        for (Pass& pass : quilt.passes)
+            clipAll(pass.rolls);
+        clipAll(quilt.machineRolls);
+    }
+    return static_cast<int>(clipsAtOnce(quilts)[holds]);
+}
+
 /// How much of a quilt lies on the table in its first pass, and how much of it hangs.
-void adviseOnHanging(const QuiltPlan& quilt, const std::string& prefix, Findings& out) {
+void adviseOnHanging(const QuiltPlan& quilt, Findings& out) {
     if (quilt.passes.empty() || quilt.surface.floor)
         return;
     const Rect top{{}, {}, quilt.layers.top.width, quilt.layers.top.length};
@@ -57,7 +76,7 @@ void adviseOnHanging(const QuiltPlan& quilt, const std::string& prefix, Findings
     if (least >= 0.5)
         return;
     const int hangs = static_cast<int>(std::lround((1 - least) * 100));
-    out.push_back({Finding::Level::note, prefix + "/room/tables",
+    out.push_back({Finding::Kind::hangs, Finding::Level::note, "/room/tables",
                    core::says("In pass %1, %2 % of the quilt hangs from the table.", pass, hangs),
                    core::says("Hold it up with chairs or a second table, so that its weight does "
                               "not drag the layers.")});
@@ -65,18 +84,18 @@ void adviseOnHanging(const QuiltPlan& quilt, const std::string& prefix, Findings
 
 } // namespace
 
-Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& prefix) {
+Findings adviceOn(const Job& job, const QuiltPlan& quilt) {
     Findings out;
     const auto& gap = job.quilting.gapLimit;
     if (gap && job.basting.spacing > *gap)
         out.push_back(
-            {Finding::Level::warn, prefix + "/basting/spacing",
+            {Finding::Kind::spacingTooWide, Finding::Level::warn, "/basting/spacing",
              core::says("Spacing %1 is wider than the %2 between quilting lines that the "
                         "batting's label allows.",
                         core::length(job.basting.spacing, job.unit), core::length(*gap, job.unit)),
              core::says("Set the spacing to %1 or less.", core::length(*gap, job.unit))});
     if (job.basting.with == Basting::With::dots && job.batting.meltable)
-        out.push_back({Finding::Level::warn, prefix + "/batting/meltable",
+        out.push_back({Finding::Kind::battingMelts, Finding::Level::warn, "/batting/meltable",
                        core::says("This batting can melt under an iron: fuse dots are pressed on."),
                        core::says("Baste with pins, or test on scraps at the setting both labels "
                                   "allow.")});
@@ -84,7 +103,7 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
     for (const Roll& r : quilt.machineRolls)
         if (throat && r.diameter > *throat) {
             out.push_back(
-                {Finding::Level::warn, prefix + "/machine/throat",
+                {Finding::Kind::throatTooSmall, Finding::Level::warn, "/machine/throat",
                  core::says("Half of the quilt rolled is about %1 thick and does not pass the "
                             "machine's throat of %2.",
                             core::length(r.diameter, job.unit), core::length(*throat, job.unit)),
@@ -93,20 +112,32 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& pre
                      "or use a machine with a larger throat.")});
             break;
         }
-    adviseOnHanging(quilt, prefix, out);
+    adviseOnHanging(quilt, out);
     if (quilt.surface.tables.size() > 1)
-        out.push_back({Finding::Level::note, prefix + "/room/tables",
+        out.push_back({Finding::Kind::tableJoints, Finding::Level::note, "/room/tables",
                        core::says("Cover the joints between the tables, or they print a pleat."),
                        ""});
-    const bool folded = std::ranges::any_of(
-        quilt.passes, [](const Pass& p) { return std::ranges::any_of(p.rolls, &Roll::folded); });
-    if (folded)
-        out.push_back(
-            {Finding::Level::note, prefix + "/stash/clips",
-             core::says("No clip on hand holds some of the rolls: fold that part on a chair or a "
-                        "second table so that it does not drag."),
-             ""});
     return out;
+}
+
+Findings adviceOnClips(const Session& session, const std::vector<QuiltPlan>& quilts) {
+    Length thickest;
+    for (const QuiltPlan& q : quilts)
+        for (const Pass& p : q.passes)
+            for (const Roll& r : p.rolls)
+                if (r.folded)
+                    thickest = std::max(thickest, r.diameter);
+    if (thickest == Length{})
+        return {};
+    Finding out{Finding::Kind::noClip, Finding::Level::note, "/stash/clips",
+                core::says("No clip on hand holds some of the rolls: fold that part on a chair or "
+                           "a second table so that it does not drag."),
+                ""};
+    const Length holds = ceilDiv(thickest, Length::inches(1)) * Length::inches(1);
+    if (holds <= kLargestClip)
+        out.figures = {clipsInstead(session.setting.stash, quilts, holds),
+                       static_cast<int>(ceilDiv(holds, Length::inch64ths(1)))};
+    return {std::move(out)};
 }
 
 Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
@@ -119,12 +150,16 @@ Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
     const Sentence spacing = widerSpacing(session, points, have);
     const Sentence zones = dotsInstead(session, quilts, missing);
     return {
-        {Finding::Level::warn, "/stash/pins",
+        {Finding::Kind::pinsShort,
+         Finding::Level::warn,
+         "/stash/pins",
          core::says("The plan takes %1 pins and there are %2.", points, have),
          zones.empty()
              ? core::says("Bring %1 more (%2 with a tenth to spare). %3", missing, buy, spacing)
              : core::says("Bring %1 more (%2 with a tenth to spare), or use fuse dots in %4. %3",
-                          missing, buy, spacing, zones)}};
+                          missing, buy, spacing, zones),
+         {},
+         {static_cast<int>(missing)}}};
 }
 
 } // namespace bastewright

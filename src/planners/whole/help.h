@@ -1,9 +1,8 @@
 #pragma once
 
+#include "planners/passes/layout_memory.h"
 #include "planners/points/points.h"
 #include "planners/whole/whole.h"
-
-#include <optional>
 
 namespace bastewright {
 
@@ -11,20 +10,22 @@ namespace bastewright {
 std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions& options,
                                       std::stop_token stop);
 
+/// What is known of a session before it is planned, and does not change with the room or the
+/// people.
+struct Groundwork {
+    std::vector<PointsPlan> points;      ///< of each job
+    std::vector<LayoutMemory> layouts{}; ///< of each job, as far as they were looked for
+};
+
 /// A whole plan round points that are known already.
-Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
-                const WholeOptions& options, std::stop_token stop);
+Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& options,
+                std::stop_token stop);
 
-/// Re-plans with one more table, helper or iron, with everybody an hour longer or there from start
-/// to end, with the quickest of all starts, with points wherever they are needed instead of in
-/// rows, and ranks what saves most time; changes that save less than a minute are
-/// left out.
-std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan,
-                                const std::vector<PointsPlan>& points, const WholeOptions& options,
-                                std::stop_token stop);
-
-/// The session changed in the way of an answer to 'what would help most'; nothing where that change
-/// does not apply to it.
-std::optional<Session> withHelp(const Session& session, Help::Kind kind);
+/// Plans again with one more table, helper or iron, with everybody an hour longer or there from
+/// start to end, with the quickest of all starts, with points wherever they are needed instead of
+/// in rows, and ranks what saves most time; changes that save less than a minute are left out. In
+/// sessions of very many passes only the first of these are tried.
+std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan, Groundwork& ground,
+                                const WholeOptions& options, std::stop_token stop);
 
 } // namespace bastewright

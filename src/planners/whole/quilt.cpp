@@ -11,11 +11,8 @@ namespace {
 
 constexpr std::size_t kShownAlternatives = 24;
 
-void append(Findings& to, Findings from, const std::string& prefix) {
-    for (Finding& f : from) {
-        f.field = prefix + f.field;
-        to.push_back(std::move(f));
-    }
+void append(Findings& to, const Findings& from) {
+    to.insert(to.end(), from.begin(), from.end());
 }
 
 /// Why an alternative was or was not taken, against the chosen one.
@@ -70,11 +67,10 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
     return out;
 }
 
-Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
-                  const std::string& prefix) {
+Finding noSurface(const Job& job, const std::vector<PassChoice>& choices) {
     const Sentence quilt = quiltName(job.name);
     return {
-        Finding::Level::stop, prefix + "/room/tables",
+        Finding::Kind::noSurface, Finding::Level::stop, "/room/tables",
         choices.empty()
             ? core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
                          "along: on the room as given there is no table.",
@@ -88,27 +84,26 @@ Finding noSurface(const Job& job, const std::vector<PassChoice>& choices,
 }
 
 /// What was asked for of the way and could not be had.
-Findings notAsAskedFor(const Session& session, const Job& job, const Alternative& way,
-                       const std::string& prefix) {
+Findings notAsAskedFor(const Session& session, const Job& job, const Alternative& way) {
     Findings out;
     const Room& room = session.setting.room;
-    const auto say = [&](const std::string& field, Sentence text, Sentence cure) {
-        out.push_back({Finding::Level::warn, field, std::move(text), cure});
+    const auto say = [&](Finding::Kind kind, const char* field, Sentence text, Sentence cure) {
+        out.push_back({kind, Finding::Level::warn, field, std::move(text), std::move(cure)});
     };
     if (!startsAsAskedFor(job, way))
-        say(prefix + "/basting/start",
+        say(Finding::Kind::otherStart, "/basting/start",
             core::says("No way that works starts as was asked for; another does."),
             core::says("Ask for whichever start is quicker."));
     if (room.tables.empty())
         return out;
     if (!liesAsAskedFor(job, way))
-        say(prefix + "/basting/quilt_length_along",
+        say(Finding::Kind::otherLie, "/basting/quilt_length_along",
             core::says(
                 "No way that works has the quilt lying along the table as was asked for; it is "
                 "planned the other way."),
             core::says("Let it lie whichever way is quicker."));
     if (!standsAsAskedFor(room, way))
-        say("/room/together",
+        say(Finding::Kind::otherTables, "/room/together",
             core::says("No way that works has the tables pushed together to %1, as was asked for; "
                        "planned on %2.",
                        core::size(room.together->length, room.together->width, job.unit),
@@ -131,12 +126,11 @@ Vec intoLayer(Size layer, Size top) {
 
 /// Backing and batting, where they are still to be made: backing seams away from the table's joints
 /// under the first pass, batting joins away from backing seams.
-void planLayers(const Job& job, const LayerSizes& layers, const std::string& prefix, QuiltPlan& out,
-                Findings& findings) {
+void planLayers(const Job& job, const LayerSizes& layers, QuiltPlan& out, Findings& findings) {
     std::vector<Segment> seams;
     if (!(job.backing.width && job.backing.length)) {
         BackingOutcome backing = pieceBacking(job, out, false);
-        append(findings, std::move(backing.findings), prefix);
+        append(findings, backing.findings);
         out.backing = std::move(backing.plan);
     }
     if (out.backing) {
@@ -149,7 +143,7 @@ void planLayers(const Job& job, const LayerSizes& layers, const std::string& pre
     }
     if (!(job.batting.width && job.batting.length)) {
         BattingOutcome batting = planBatting(job, layers.batting, seams);
-        append(findings, std::move(batting.findings), prefix);
+        append(findings, batting.findings);
         out.batting = std::move(batting.plan);
     }
 }
@@ -160,7 +154,7 @@ void adviseOnWalls(const QuiltPlan& quilt, Findings& out) {
         for (const Side side : kSides)
             if (p.beyond[side] == Beyond::onTable) {
                 out.push_back(
-                    {Finding::Level::note, "/room/walls",
+                    {Finding::Kind::rolledAtWall, Finding::Level::note, "/room/walls",
                      core::says("Against the wall nothing can hang or be clamped: in pass %1 what "
                                 "goes on past the table's edge lies rolled on it.",
                                 p.number),
@@ -208,6 +202,8 @@ QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& ch
     QuiltPlan out;
     out.name = session.jobs[job].name;
     out.layers = layers;
+    out.rows = points.rows;
+    out.blocks = points.blocks;
     if (!choice.summary.workable)
         return out;
     const PassRequest request{session.jobs[job], session.setting, layers, points.points,
@@ -219,25 +215,23 @@ QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& ch
 }
 
 QuiltPlan planQuilt(const Session& session, const Shared& shared, QuiltPlan lying,
-                    const PointsPlan& points, const std::string& prefix, Findings& findings) {
+                    const PointsPlan& points, Findings& findings) {
     const Job& job = session.jobs[shared.job];
     QuiltPlan out = std::move(lying);
-    out.rows = points.rows;
-    out.blocks = points.blocks;
     out.bounds.points = points.bound;
     out.alternatives = alternatives(shared.choices);
-    append(findings, proveSizes(job, out.layers), prefix);
-    append(findings, points.findings, prefix);
+    append(findings, proveSizes(job, out.layers));
+    append(findings, points.findings);
 
     out.machineRolls = machineRolls(job, session.setting.stash, out.layers.backing);
     if (out.passes.empty()) {
-        findings.push_back(noSurface(job, shared.choices, prefix));
+        findings.push_back(noSurface(job, shared.choices));
     } else {
-        append(findings, notAsAskedFor(session, job, shared.choices.front().summary, prefix), {});
+        append(findings, notAsAskedFor(session, job, shared.choices.front().summary));
         adviseOnWalls(out, findings);
     }
     const LayerSizes layers = out.layers;
-    planLayers(job, layers, prefix, out, findings);
+    planLayers(job, layers, out, findings);
     return out;
 }
 

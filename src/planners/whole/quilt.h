@@ -16,17 +16,19 @@ QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& ch
 
 /// The whole plan of one quilt from how it lies by the first of its choices (`layQuilt`, with
 /// zones): adds rows, backing, batting, rolls for the machine, alternatives. Findings about it are
-/// added to `findings`, their fields below `prefix` ("" or "/jobs/2").
+/// added to `findings`, their fields from the job's own root.
 QuiltPlan planQuilt(const Session& session, const Shared& shared, QuiltPlan lying,
-                    const PointsPlan& points, const std::string& prefix, Findings& findings);
+                    const PointsPlan& points, Findings& findings);
 
 /// The backing of a quilt that is to be pieced, its seams kept off the joints of the table under
 /// the first pass of `quilt`; with `ways`, every alternative laid out. What planQuilt plans with.
 BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways);
 
-/// Findings about one quilt's plan: gap limit, melting batting, throat, joints, rolls without a
-/// clip.
-Findings adviceOn(const Job& job, const QuiltPlan& quilt, const std::string& prefix);
+/// Findings about one quilt's plan: gap limit, melting batting, throat, joints.
+Findings adviceOn(const Job& job, const QuiltPlan& quilt);
+
+/// Rolls that are folded because no clip on hand holds them.
+Findings adviceOnClips(const Session& session, const std::vector<QuiltPlan>& quilts);
 
 /// Too few pins for all quilts together: what more to bring, which zones could take dots instead
 /// (said in the first quilt that holds enough of them), or what spacing the pins allow.

@@ -88,7 +88,8 @@ struct Attempt {
 };
 
 Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
-                const std::vector<PointsPlan>& points, int surfaces) {
+                const std::vector<PointsPlan>& points, std::vector<LayoutMemory>& memories,
+                int surfaces) {
     const bool floor = session.setting.room.tables.empty();
     const auto shares = dealt(session.setting.room.tables, surfaces);
     Setting setting = session.setting;
@@ -98,8 +99,9 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
     for (std::size_t job = 0; job < session.jobs.size(); ++job) {
         const auto next = std::ranges::min_element(busyUntil);
         const auto surface = static_cast<std::size_t>(next - busyUntil.begin());
-        const PassRequest request{session.jobs[job], setting, layers[job], points[job].points,
-                                  session.jobs.size() == 1};
+        const PassRequest request{
+            session.jobs[job],        setting,       layers[job], points[job].points,
+            session.jobs.size() == 1, &memories[job]};
         const std::vector<Arrangement> ways =
             floor ? std::vector{floorArrangement(layers[job].backing)}
                   : arrangements(shares[surface]);
@@ -125,7 +127,9 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
 } // namespace
 
 std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSizes>& layers,
-                              const std::vector<PointsPlan>& points) {
+                              const std::vector<PointsPlan>& points,
+                              std::vector<LayoutMemory>& memories) {
+    memories.resize(session.jobs.size());
     const auto& tables = session.setting.room.tables;
     const int quilts = static_cast<int>(session.jobs.size());
     const int onHand = std::accumulate(tables.begin(), tables.end(), 0,
@@ -137,9 +141,9 @@ std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSiz
     if (session.setting.room.surfaces > 0)
         least = most =
             std::min({session.setting.room.surfaces, quilts, tables.empty() ? quilts : onHand});
-    Attempt best = attempt(session, layers, points, least);
+    Attempt best = attempt(session, layers, points, memories, least);
     for (int n = least + 1; n <= most; ++n) {
-        Attempt a = attempt(session, layers, points, n);
+        Attempt a = attempt(session, layers, points, memories, n);
         if (a.workable && (!best.workable || a.finish < best.finish))
             best = std::move(a);
     }

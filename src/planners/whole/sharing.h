@@ -17,8 +17,9 @@ struct Shared {
 /// Shares the room among the quilts of a session: tries one surface, two, … made of equal shares of
 /// the tables, gives each quilt in turn to the surface that is free first, and keeps the number of
 /// surfaces that finishes first by the predicted times with the helpers shared out as evenly.
-/// `points` holds the points of each job.
+/// `points` holds the points of each job, `memories` the layouts found for it so far.
 std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSizes>& layers,
-                              const std::vector<PointsPlan>& points);
+                              const std::vector<PointsPlan>& points,
+                              std::vector<LayoutMemory>& memories);
 
 } // namespace bastewright

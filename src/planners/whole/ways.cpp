@@ -1,9 +1,11 @@
 #include "planners/whole/ways.h"
 
+#include "planners/surface/reachable.h"
 #include "planners/whole/quilt.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <tuple>
 
 namespace bastewright {
@@ -20,13 +22,14 @@ class Chooser {
 public:
     Chooser(const Session& session, std::vector<Shared> shared,
             const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-            const WholeOptions& options, std::stop_token stop)
+            const WholeOptions& options, std::stop_token stop, bool outcome)
         : session_{session}
         , shared_{std::move(shared)}
         , layers_{layers}
         , points_{points}
         , options_{options}
-        , stop_{std::move(stop)} {
+        , stop_{std::move(stop)}
+        , outcome_{outcome} {
         for (const Shared& s : shared_)
             places_.push_back(points_[s.job].points);
     }
@@ -48,6 +51,11 @@ public:
         best_ = layOut(Picks(shared_.size(), 0));
         for (std::size_t q = 0; q < shared_.size(); ++q)
             tryOthers(q);
+        for (std::size_t q = 0; q < shared_.size() && stops(best_.crew) > 0; ++q)
+            tryLessReach(q);
+        if (outcome_)
+            return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
+        best_.crew = planCrew(session_, best_.quilts, places_, {}, stop_);
         tell();
         return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
     }
@@ -66,6 +74,7 @@ private:
     std::vector<std::vector<PlacedPoint>> places_; ///< of each of `shared_`
     const WholeOptions& options_;
     std::stop_token stop_;
+    bool outcome_;
     Attempt best_;
     std::vector<std::pair<std::size_t, Seconds>> laidOut_; ///< of the only quilt: choice, finish
 
@@ -80,7 +89,7 @@ private:
             a.quilts.push_back(
                 layQuilt(session_, s.job, choice, s.surface, layers_[s.job], points_[s.job]));
         }
-        a.crew = planCrew(session_, a.quilts, places_, {.effort = options_.effort}, stop_);
+        a.crew = planCrew(session_, a.quilts, places_, {.range = false, .bound = false}, stop_);
         if (shared_.size() == 1)
             laidOut_.push_back({a.picks.front(), a.crew.finish});
         return a;
@@ -110,10 +119,60 @@ private:
             picks[q] = k;
             Attempt a = layOut(std::move(picks));
             ++tried;
-            if (stops(a.crew) < stops(best_.crew) ||
-                (stops(a.crew) == stops(best_.crew) && a.crew.finish < best_.crew.finish))
+            if (isBetter(a))
                 best_ = std::move(a);
         }
+    }
+
+    bool isBetter(const Attempt& a) const {
+        return std::pair{stops(a.crew), a.crew.finish} <
+               std::pair{stops(best_.crew), best_.crew.finish};
+    }
+
+    /// The farthest of all may sit, keep to a side or leave early: ways for those who get less far.
+    void tryLessReach(std::size_t q) {
+        Shared& s = shared_[q];
+        const Job& job = session_.jobs[s.job];
+        std::set<Length> reaches;
+        for (const Helper& h : session_.setting.helpers)
+            if (h.pins)
+                reaches.insert(leaningReach(h));
+        const Length farthest = farthestReach(session_.setting.helpers, job.basting.with);
+        std::vector<Arrangement> surfaces;
+        for (const PassChoice& c : s.choices)
+            if (!c.surface.floor && std::ranges::none_of(surfaces, [&](const Arrangement& a) {
+                    return std::tie(a.length, a.width, a.group) ==
+                           std::tie(c.surface.length, c.surface.width, c.surface.group);
+                }))
+                surfaces.push_back(c.surface);
+        std::size_t tried = 0;
+        for (const Length reach : reaches) {
+            if (reach >= farthest || surfaces.empty() || tried >= kMostTried)
+                return;
+            PassRequest request{job, session_.setting, layers_[s.job], points_[s.job].points,
+                                session_.jobs.size() == 1};
+            request.reach = reach;
+            for (PassChoice& way : passChoices(request, surfaces)) {
+                if (!way.summary.workable || ++tried > kMostTried || stop_.stop_requested())
+                    break;
+                Picks picks = best_.picks;
+                picks[q] = s.choices.size();
+                s.choices.push_back(std::move(way));
+                Attempt a = layOut(std::move(picks));
+                if (isBetter(a))
+                    best_ = std::move(a);
+                else
+                    forgetLast(q);
+                if (stops(best_.crew) == 0)
+                    return;
+            }
+        }
+    }
+
+    void forgetLast(std::size_t q) {
+        shared_[q].choices.pop_back();
+        if (shared_.size() == 1)
+            laidOut_.pop_back();
     }
 
     /// Puts what was taken first, and real times where they are known.
@@ -148,8 +207,9 @@ private:
 
 ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
                       const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-                      const WholeOptions& options, std::stop_token stop) {
-    return Chooser{session, std::move(shared), layers, points, options, std::move(stop)}.run();
+                      const WholeOptions& options, std::stop_token stop, bool outcome) {
+    return Chooser{session, std::move(shared), layers, points, options, std::move(stop), outcome}
+        .run();
 }
 
 } // namespace bastewright

@@ -15,23 +15,26 @@ std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions
     return out;
 }
 
-Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
-                const WholeOptions& options, std::stop_token stop) {
+Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& options,
+                std::stop_token stop) {
+    const std::vector<PointsPlan>& points = ground.points;
     Plan plan;
     plan.unit = session.jobs.front().unit;
     std::vector<LayerSizes> layers;
     for (const Job& job : session.jobs)
         layers.push_back(layerSizes(job));
-    ChosenWays chosen =
-        chooseWays(session, shareRoom(session, layers, points), layers, points, options, stop);
+    ChosenWays chosen = chooseWays(session, shareRoom(session, layers, points, ground.layouts),
+                                   layers, points, options, stop);
     for (std::size_t i = 0; i < chosen.shared.size(); ++i) {
         const Shared& shared = chosen.shared[i];
-        const std::string prefix =
-            session.severalQuilts ? "/jobs/" + std::to_string(shared.job) : std::string{};
-        plan.quilts.push_back(planQuilt(session, shared, std::move(chosen.quilts[i]),
-                                        points[shared.job], prefix, plan.findings));
-        for (Finding& f : adviceOn(session.jobs[shared.job], plan.quilts.back(), prefix))
-            plan.findings.push_back(std::move(f));
+        Findings found;
+        plan.quilts.push_back(
+            planQuilt(session, shared, std::move(chosen.quilts[i]), points[shared.job], found));
+        const Findings advice = adviceOn(session.jobs[shared.job], plan.quilts.back());
+        found.insert(found.end(), advice.begin(), advice.end());
+        for (Finding& f : found)
+            plan.findings.push_back(
+                ofQuilt(std::move(f), static_cast<int>(shared.job), session.severalQuilts));
     }
     plan.tasks = std::move(chosen.crew.tasks);
     plan.breaks = std::move(chosen.crew.breaks);
@@ -41,6 +44,8 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
     for (Finding& f : chosen.crew.findings)
         plan.findings.push_back(std::move(f));
     plan.supplies = planSupplies(session, plan.quilts);
+    for (Finding& f : adviceOnClips(session, plan.quilts))
+        plan.findings.push_back(std::move(f));
     for (Finding& f : adviceOnPins(session, plan.quilts))
         plan.findings.push_back(std::move(f));
     std::ranges::stable_sort(plan.findings, std::greater<>{}, &Finding::level);
@@ -48,10 +53,10 @@ Plan planAround(const Session& session, const std::vector<PointsPlan>& points,
 }
 
 Plan planWhole(const Session& session, const WholeOptions& options, std::stop_token stop) {
-    const std::vector<PointsPlan> points = planAllPoints(session, options, stop);
-    Plan plan = planAround(session, points, options, stop);
+    Groundwork ground{planAllPoints(session, options, stop)};
+    Plan plan = planAround(session, ground, options, stop);
     if (options.help && !plan.tasks.empty())
-        plan.help = whatWouldHelp(session, plan, points, options, stop);
+        plan.help = whatWouldHelp(session, plan, ground, options, stop);
     return plan;
 }
 

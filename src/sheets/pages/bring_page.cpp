@@ -10,9 +10,13 @@
 namespace bastewright::sheets {
 namespace {
 
-/// Cloth and strip in eighths of a yard or inch as they are measured, the rest as it is counted.
-QString amount(double n, const std::string& unit) {
-    if (unit == "yd" || unit == "in")
+/// Fabric, strip and tape in eighths of a yard or inch as they are measured, the rest as it is
+/// counted.
+QString amount(double n, Supply::Kind kind, Unit unit) {
+    using enum Supply::Kind;
+    const bool measured =
+        kind == fabric || kind == battingRoll || kind == tape || kind == joiningStrip;
+    if (measured && unit == Unit::inch)
         return QString::fromStdString(format(Length::nearestInches(n), Unit::inch, false));
     return QLocale{}.toString(n, 'f', std::abs(n - std::round(n)) < 0.005 ? 0 : 2);
 }
@@ -24,10 +28,10 @@ Flow bringPage(const SheetContext& c) {
         return {};
     std::vector<std::vector<Cell>> rows;
     for (const auto& s : c.plan.supplies) {
-        const std::string unit = s.unit.english();
-        rows.push_back({Cell::tick(), Cell{language::said(s.item), true},
-                        Cell{amount(s.need, unit)}, Cell{amount(s.have, unit)},
-                        s.buy > 0 ? Cell{amount(s.buy, unit), true} : Cell{QStringLiteral("–")},
+        const auto said = [&](double n) { return amount(n, s.kind, c.plan.unit); };
+        rows.push_back({Cell::tick(), Cell{language::said(s.item), true}, Cell{said(s.need)},
+                        Cell{said(s.have)},
+                        s.buy > 0 ? Cell{said(s.buy), true} : Cell{QStringLiteral("–")},
                         Cell{language::said(s.unit)}});
     }
     Flow flow{title(Text::tr("Bring"),

@@ -128,9 +128,9 @@ Flow findings(const SheetContext& c, double width, int size) {
     if (c.plan.findings.empty())
         return {};
     std::vector<std::vector<Cell>> rows;
-    std::set<std::string> said; // what holds for several quilts is said once
+    std::set<Sentence> said; // what holds for several quilts is said once
     for (const auto& f : c.plan.findings) {
-        if (!said.insert(f.text.english()).second)
+        if (!said.insert(f.text).second)
             continue;
         std::vector<Span> words{{levelName(f.level) + QStringLiteral(". "), true},
                                 {language::said(f.text)}};

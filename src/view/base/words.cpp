@@ -1,6 +1,7 @@
 #include "view/base/words.h"
 
 #include "language/said.h"
+#include "plan/zone_words.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -59,6 +60,15 @@ QString side(Side s) {
 
 QString zone(const std::string& id) {
     return fromCore(std::string{zoneName(id)});
+}
+
+QString zoneRows(const QuiltPlan& quilt, const Zone& zone, const Job& job) {
+    if (!quilt.rows)
+        return {};
+    QString out = fromCore(zoneRowsWords(zone, *quilt.rows, job));
+    if (!out.isEmpty())
+        out[0] = out[0].toUpper();
+    return out;
 }
 
 QString method(Quilting::Method m) {

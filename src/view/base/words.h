@@ -40,6 +40,10 @@ QString amount(double number);
 QString side(bastewright::Side side);
 /// What people call a zone within its pass: "A2", whatever its id.
 QString zone(const std::string& id);
+/// Which rows and marks a zone has, as a line of its own: "Rows 1–8 as far as mark 11"; empty where
+/// points do not stand in rows.
+QString zoneRows(const bastewright::QuiltPlan& quilt, const bastewright::Zone& zone,
+                 const bastewright::Job& job);
 QString method(bastewright::Quilting::Method method);
 QString start(bastewright::Basting::Start start);
 QString points(const bastewright::Job& job, qsizetype count); ///< "612 pins", "80 dots"

@@ -39,6 +39,39 @@ Field wall(Side side) {
     return field;
 }
 
+/// Groups that tables may stand in: the one without a name, those there are, and a new one.
+std::vector<std::string> groupsOf(const Room& room) {
+    std::vector<std::string> out{{}};
+    const auto has = [&](const std::string& name) {
+        return std::ranges::find(out, name) != out.end();
+    };
+    for (const Table& t : room.tables)
+        if (!has(t.group))
+            out.push_back(t.group);
+    for (char letter = 'B'; letter <= 'Z'; ++letter)
+        if (const std::string name{letter}; !has(name)) {
+            out.push_back(name);
+            break;
+        }
+    return out;
+}
+
+/// Which tables belong together: those of different groups are not pushed together.
+Field groupOf(const Room& room, std::size_t i, const QString& key, const QString& heading) {
+    const std::vector<std::string> groups = groupsOf(room);
+    QStringList choices{tr("With the others")};
+    for (std::size_t k = 1; k < groups.size(); ++k)
+        choices << tr("Apart, in group %1").arg(words::fromCore(groups[k]));
+    return fields::choice(
+        {key + "group", heading, tr("Stands")}, choices,
+        [i, groups](const Session& s) {
+            return int(std::ranges::find(groups, s.setting.room.tables[i].group) - groups.begin());
+        },
+        [i, groups](Session& s, int choice) {
+            s.setting.room.tables[i].group = groups[std::size_t(choice)];
+        });
+}
+
 } // namespace
 
 Fields ofRoom(const Session& session, int quilt) {
@@ -55,8 +88,11 @@ Fields ofRoom(const Session& session, int quilt) {
         out << count({key + "count", group, tr("How many")}, table(&Table::count), 1,
                      limits::kTables)
             << length({key + "length", group, tr("Length")}, unit, table(&Table::length))
-            << length({key + "width", group, tr("Width")}, unit, table(&Table::width))
-            << removal({key + "remove", group,
+            << length({key + "width", group, tr("Width")}, unit, table(&Table::width));
+        // Tables of one kind stand in one group.
+        if (room.tables.size() > 1)
+            out << groupOf(room, i, key, group);
+        out << removal({key + "remove", group,
                         room.tables.size() == 1 ? tr("No table: work on the floor")
                                                 : tr("Remove this kind of table")},
                        [i](Session& s) {

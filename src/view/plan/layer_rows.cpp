@@ -47,12 +47,10 @@ QString leftWords(const LayerSpare& s, Unit unit) {
                      .arg(creep, left);
 }
 
-/// The cure that the proof of sizes names for a layer of the quilt whose fields begin so.
-QString cureFor(const Findings& findings, const std::string& quilt, const std::string& layer) {
+/// The cure that the proof of sizes names for a layer of a quilt.
+QString cureFor(const Findings& findings, int quilt, const std::string& layer) {
     for (const Finding& f : findings)
-        if (f.level != Finding::Level::note && !f.cure.empty() &&
-            f.field.starts_with(quilt + "/" + layer + "/") &&
-            f.text.english().starts_with("The " + layer + " is "))
+        if (f.kind == Finding::Kind::layerShort && f.quilt == quilt && f.subject == layer)
             return words::fromCore(f.cure);
     return {};
 }
@@ -73,7 +71,7 @@ QVariantList ofBackingWay(const BackingAlternative& way, Unit unit, bool mayTake
 }
 
 QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Findings& findings,
-                            const std::string& fieldPrefix) {
+                            int quilt) {
     QList<QVariantList> out;
     for (const auto& [name, core, size, overage] :
          {std::tuple{tr("Backing"), std::string{"backing"}, plan.layers.backing,
@@ -91,7 +89,7 @@ QList<QVariantList> ofSpare(const Job& job, const QuiltPlan& plan, const Finding
              : warn ? QStringLiteral("warn")
                     : QStringLiteral("fine"),
              stop ? tr("%1.").arg(all) : tr("%1. %2").arg(all, leftWords(spare, job.unit)),
-             stop || warn ? cureFor(findings, fieldPrefix, core) : QString{}});
+             stop || warn ? cureFor(findings, quilt, core) : QString{}});
     }
     return out;
 }

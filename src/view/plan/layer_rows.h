@@ -14,10 +14,9 @@ QVariantList ofBackingWay(const bastewright::BackingAlternative& way, bastewrigh
 QVariantList ofBattingWay(const bastewright::BattingAlternative& way);
 
 /// One for each layer, the same in every pass: its overage, what squaring and creep leave of it,
-/// and whether that is fine, a warning or a stop. `fieldPrefix` tells its findings from other
-/// quilts' ("/jobs/2"; empty where there is one).
+/// and whether that is fine, a warning or a stop. `quilt` tells its findings from other quilts'.
 QList<QVariantList> ofSpare(const bastewright::Job& job, const bastewright::QuiltPlan& plan,
-                            const bastewright::Findings& findings, const std::string& fieldPrefix);
+                            const bastewright::Findings& findings, int quilt);
 
 /// What is bought or joined, what the joins cost, what is cut first and what is left over.
 QString battingWords(const bastewright::Job& job, const bastewright::QuiltPlan& plan);

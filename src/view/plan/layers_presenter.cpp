@@ -38,10 +38,8 @@ void LayersPresenter::refresh() {
         for (const BattingAlternative& way : plan->batting->alternatives)
             batting.push_back(rows::ofBattingWay(way));
     if (plan) {
-        const Planned& all = *quilt().planned();
-        const std::string own =
-            all.session.severalQuilts ? "/jobs/" + std::to_string(quilt().index()) : "";
-        spare = rows::ofSpare(*quilt().job(), *plan, all.plan.findings, own);
+        spare = rows::ofSpare(*quilt().job(), *plan, quilt().planned()->plan.findings,
+                              int(quilt().index()));
     }
     choices_.setRows(std::move(choices));
     battingChoices_.setRows(std::move(batting));

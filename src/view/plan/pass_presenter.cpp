@@ -139,6 +139,9 @@ QString PassPresenter::zoneText() const {
     const auto& planned = *plan_->planned();
     const auto start = planned.session.setting.start;
     QStringList out;
+    if (const QString rows = words::zoneRows(*plan_->quilt().plan(), *zone, *plan_->quilt().job());
+        !rows.isEmpty())
+        out << rows;
     for (const auto& task : planned.plan.tasks) {
         if (task.job != plan_->quiltIndex() || task.zone != zone->id)
             continue;

@@ -87,7 +87,7 @@ QList<QVariantList> ofSupplies(const Planned& planned) {
     for (const auto& s : planned.plan.supplies)
         out.push_back({words::fromCore(s.item), words::amount(s.need), words::amount(s.have),
                        words::amount(s.buy), words::fromCore(s.unit), s.buy > 0,
-                       why::ofSupply(s.item.english()), words::fromCore(s.note)});
+                       why::ofSupply(s.kind), words::fromCore(s.note)});
     return out;
 }
 

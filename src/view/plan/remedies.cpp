@@ -1,11 +1,19 @@
 #include "view/plan/remedies.h"
 
-#include "planners/whole/help.h"
 #include "view/base/words.h"
 
 #include <algorithm>
 
 using namespace bastewright;
+
+namespace {
+
+/// What the button of a cure says; empty where there are fewer.
+QString says(const std::vector<Remedy>& cures, std::size_t which) {
+    return which < cures.size() ? words::fromCore(cures[which].words) : QString{};
+}
+
+} // namespace
 
 Remedies::Remedies(JobEditor* editor, PlanPresenter* plan, QObject* parent)
     : QObject{parent}
@@ -27,11 +35,10 @@ void Remedies::refresh() {
         auto findings = planned->plan.findings;
         std::ranges::stable_sort(findings, std::greater{}, &Finding::level);
         for (const Finding& f : findings) {
-            cures_.push_back(curesOf(f, *planned));
+            cures_.push_back(remediesFor(f, planned->session, planned->plan));
             const auto& cures = cures_.back();
             rows.push_back({words::fromCore(name(f.level)), words::fromCore(f.text),
-                            words::fromCore(f.cure), cures.empty() ? QString{} : cures[0].label,
-                            cures.size() < 2 ? QString{} : cures[1].label});
+                            words::fromCore(f.cure), says(cures, 0), says(cures, 1)});
         }
         if (trying() && planned->session == triedSession_)
             after_ = figures();
@@ -53,8 +60,8 @@ void Remedies::cure(int finding, int which) {
     const auto& cures = cures_[std::size_t(finding)];
     // The plan the cures were made for is the one on the screen.
     if (std::size_t(which) < cures.size() && !plan_->busy()) {
-        const Cure cure = cures[std::size_t(which)];
-        begin(cure.label, cure.next);
+        const Remedy cure = cures[std::size_t(which)];
+        begin(words::fromCore(cure.words), cure.applied(plan_->planned()->session));
     }
 }
 
@@ -63,8 +70,8 @@ void Remedies::tryHelp(int help) {
     if (!planned || help < 0 || std::size_t(help) >= planned->plan.help.size() || plan_->busy())
         return;
     const Help& chosen = planned->plan.help[std::size_t(help)];
-    if (auto next = withHelp(editor_->session(), chosen.kind))
-        begin(words::fromCore(chosen.change), *std::move(next));
+    if (const auto remedy = remedyOf(chosen.kind, editor_->session()))
+        begin(words::fromCore(chosen.change), remedy->applied(editor_->session()));
 }
 
 void Remedies::begin(const QString& what, Session next) {

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "planners/whole/remedy.h"
 #include "view/edit/job_editor.h"
-#include "view/plan/cures.h"
 #include "view/plan/plan_presenter.h"
 
 #include <QObject>
@@ -48,7 +48,7 @@ private:
 
     JobEditor* editor_;
     PlanPresenter* plan_;
-    std::vector<std::vector<Cure>> cures_; ///< by finding as listed
+    std::vector<std::vector<bastewright::Remedy>> cures_; ///< by finding as listed
     TableRows rows_;
     QString tried_, before_, after_;
     bastewright::Session triedSession_;

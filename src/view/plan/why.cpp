@@ -318,19 +318,23 @@ Why of(const QString& figure, const PlannedQuilt& quilt) {
     return at < 0 ? Why{} : kMakers.at(std::size_t(at))(from);
 }
 
-QString ofSupply(std::string_view item) {
-    constexpr std::array<std::pair<std::string_view, const char*>, 7> kBeginnings{
-        {{"pins", "points"},
-         {"fuse squares", "points"},
-         {"clips", "clips"},
-         {"backing", "backing"},
-         {"batting", "batting"},
-         {"leftover batting", "batting"},
-         {"joining strip", "batting"}}};
-    for (const auto& [beginning, figure] : kBeginnings)
-        if (item.starts_with(beginning))
-            return QString::fromLatin1(figure);
-    return {};
+QString ofSupply(Supply::Kind kind) {
+    switch (kind) {
+    case Supply::Kind::pins:
+    case Supply::Kind::fuseSquares:
+        return QStringLiteral("points");
+    case Supply::Kind::clips:
+        return QStringLiteral("clips");
+    case Supply::Kind::fabric:
+        return QStringLiteral("backing");
+    case Supply::Kind::battingPack:
+    case Supply::Kind::battingRoll:
+    case Supply::Kind::leftovers:
+    case Supply::Kind::joiningStrip:
+        return QStringLiteral("batting");
+    default:
+        return {};
+    }
 }
 
 } // namespace why

@@ -25,6 +25,6 @@ const QStringList& figures();
 Why of(const QString& figure, const PlannedQuilt& quilt);
 
 /// The figure that a row of what to bring is about; empty for none.
-QString ofSupply(std::string_view item);
+QString ofSupply(bastewright::Supply::Kind kind);
 
 } // namespace why

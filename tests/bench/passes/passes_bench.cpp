@@ -1,3 +1,4 @@
+#include "bench/passes/predictions.h"
 #include "planners/passes/passes.h"
 #include "planners/surface/arrangement.h"
 #include "unit/passes/boards.h"
@@ -120,5 +121,6 @@ int main() {
     everyArrangement();
     counts();
     cliffs();
+    within = predictionsHold() && within;
     return within ? 0 : 1;
 }

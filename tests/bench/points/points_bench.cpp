@@ -1,3 +1,4 @@
+#include "bench/points/small_tops.h"
 #include "property/points/made_tops.h"
 #include "property/points/points_oracle.h"
 
@@ -14,6 +15,7 @@
 ///   bench_points            rows, with and without a border; exit status 1 above the ratios
 ///   allowed bench_points fewest     free placing bench_points blocks     by the blocks
 ///   bench_points first      the first complete plan
+///   bench_points small      beside what CBC finds on small tops
 ///   bench_points largest    120 x 120 in: the first plan in 20 ms, the final one in 300 ms
 namespace bastewright {
 namespace {
@@ -114,6 +116,8 @@ int main(int argc, char** argv) {
     };
     if (asked("largest"))
         return largest();
+    if (asked("small"))
+        return smallTops();
     const auto layout = asked("fewest")   ? Basting::Layout::fewest
                         : asked("blocks") ? Basting::Layout::blocks
                                           : Basting::Layout::rows;

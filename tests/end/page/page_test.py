@@ -74,6 +74,7 @@ def main(executable):
         status, table = phone.ask("GET", "/table")
         assert status == 200 and table["title"] == "Harbour Lights", table
         zone = next(z for z in table["quilts"][0]["zones"] if z["next"])
+        assert all(z["rows"].startswith("Row") for z in table["quilts"][0]["zones"]), table
         before = events(home)
         tick = {"id": str(uuid.uuid4()), "quilt": 0, "zone": zone["zone"], "kind": zone["next"],
                 "person": zone["hands"][0]}

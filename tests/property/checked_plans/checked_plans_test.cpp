@@ -1,6 +1,7 @@
 #include "checker/checker.h"
 #include "job/job_json.h"
 #include "plan/plan_json.h"
+#include "plan/sentences.h"
 #include "planners/whole/whole.h"
 #include "property/checked_plans/random_session.h"
 
@@ -79,6 +80,10 @@ protected:
         const PlanRead reread = readPlan(text);
         ASSERT_TRUE(reread.plan.has_value()) << sentences(reread.problems);
         EXPECT_TRUE(*reread.plan == plan) << "the plan's file does not read back equal";
+        Plan unsaid = *reread.plan;
+        forEachSentence(unsaid, [](Sentence& s) { s = "x"; });
+        EXPECT_EQ(sentences(checkPlan(session, unsaid)), sentences(checkPlan(session, plan)))
+            << "the checker judges by what people read";
 
         const std::string complaints = wrong(session, plan);
         EXPECT_EQ(complaints, "");

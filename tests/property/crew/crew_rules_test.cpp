@@ -42,9 +42,8 @@ TEST_P(AnyAfternoon, KeepsZonesInTheHandsTheyWereGivenTo) {
             continue;
         EXPECT_TRUE(std::ranges::any_of(plan.findings,
                                         [&](const Finding& f) {
-                                            return f.field == "/handed" &&
-                                                   f.text.english().find(wish->person) !=
-                                                       std::string::npos;
+                                            return f.kind == Finding::Kind::handedElsewhere &&
+                                                   f.subject == wish->person;
                                         }))
             << "seed " << GetParam() << ": " << t.id << " is not with " << wish->person
             << ", unsaid";

@@ -87,8 +87,7 @@ TEST(Stop, EndsTheSearchWithAGoodPlan) {
         made::addQuilt(a, {.across = 3, .surface = 1 + q % 2});
     std::stop_source source;
     source.request_stop();
-    const CrewPlan plan =
-        planCrew(a.session, a.quilts, a.points, {.effort = 50}, source.get_token());
+    const CrewPlan plan = planCrew(a.session, a.quilts, a.points, {}, source.get_token());
     EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), testing::IsEmpty());
 }
 

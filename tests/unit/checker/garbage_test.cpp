@@ -150,17 +150,20 @@ TEST(Checker, AsksNothingOfWhatThePlanSaysIsNotThere) {
     good.plan = Plan{};
     good.plan.quilts.emplace_back();
     good.plan.quilts.front().layers = {{48_in, 40_in}, {}, {}};
-    good.plan.findings = {{Finding::Level::stop, "/batting/pack", "None fits.", "Buy one."},
-                          {Finding::Level::stop, "/backing/width", "Short.", "Buy more."}};
+    good.plan.findings = {{Finding::Kind::unknownPack, Finding::Level::stop, "/batting/pack",
+                           "None fits.", "Buy one."},
+                          {Finding::Kind::layerShort, Finding::Level::stop, "/backing/width",
+                           "Short.", "Buy more.", "backing"}};
     EXPECT_EQ(broken(good), std::set<std::string>{});
 }
 
 TEST(Checker, AStopOfOneQuiltDoesNotExcuseAnother) {
     Good good = goodPair();
     good.zone("p1.A3").points.pop_back();
-    good.plan.findings = {{Finding::Level::stop, "/jobs/1/top", "Wrong.", "Cure."}};
+    const Finding wrong{Finding::Kind::input, Finding::Level::stop, "/top", "Wrong.", "Cure."};
+    good.plan.findings = {ofQuilt(wrong, 1, true)};
     EXPECT_TRUE(broken(good).contains("points.coverage"));
-    good.plan.findings = {{Finding::Level::stop, "/jobs/0/top", "Wrong.", "Cure."}};
+    good.plan.findings = {ofQuilt(wrong, 0, true)};
     EXPECT_FALSE(broken(good).contains("points.coverage"));
 }
 

@@ -322,6 +322,8 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     how.start = Basting::Start::centred;
     how.passes = 3;
     how.chosen = true;
+    how.surfaceLength = 72_in;
+    how.surfaceWidth = 30_in;
     how.reach = 15_in; // the middle of the table
     how.lifts = 2;
     how.liftPeople = 2;
@@ -334,10 +336,11 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
 
 void bringSupplies(Plan& plan, double quilts, Basting::With with) {
     const double pins = with == Basting::With::pins ? std::ceil(154 * quilts * 1.1) : 0;
-    plan.supplies = {{"pins", pins, 200, std::max(0.0, pins - 200), ""},
-                     {"clamps", 8, 12, 0, ""},
-                     {"clips that hold 3 in", 4, 16, 0, ""},
-                     {"tape", 240 * quilts, 300, std::max(0.0, 240 * quilts - 300), "in"}};
+    plan.supplies = {
+        {Supply::Kind::pins, "pins", pins, 200, std::max(0.0, pins - 200), ""},
+        {Supply::Kind::clamps, "clamps", 8, 12, 0, ""},
+        {Supply::Kind::clips, "clips that hold 3 in", 4, 16, 0, ""},
+        {Supply::Kind::tape, "tape", 240 * quilts, 300, std::max(0.0, 240 * quilts - 300), "in"}};
 }
 
 } // namespace
@@ -429,6 +432,20 @@ Good goodPair() {
     good.plan.quilts.push_back(good.plan.quilts.front());
     tasks(good.plan.tasks, 1, Basting::With::pins, false, good.plan.finish);
     bringSupplies(good.plan, 2, Basting::With::pins);
+    good.reorder();
+    return good;
+}
+
+Good goodTwoTables() {
+    constexpr Length kThick = Length::millimetres(13);
+    Good good = goodPlan(Basting::With::dots, kThick);
+    good.session.severalQuilts = true;
+    good.session.setting.room.tables.front().count = 2;
+    good.session.jobs.push_back(good.session.jobs.front());
+    good.plan.quilts.push_back(good.plan.quilts.front());
+    good.plan.quilts.back().surface.number = 2;
+    tasks(good.plan.tasks, 1, Basting::With::dots, true, good.plan.finish);
+    bringSupplies(good.plan, 2, Basting::With::dots);
     good.reorder();
     return good;
 }

@@ -41,6 +41,9 @@ Roll goodRoll(Side side, Length rolled, Length batting);
 /// Two such quilts, one after the other on the same table.
 Good goodPair();
 
+/// Two such quilts with dots and thick batting, each on a table of its own, one after the other.
+Good goodTwoTables();
+
 /// The names of the rules that the checker finds broken, once each.
 std::set<std::string> broken(const Good& good);
 

@@ -174,7 +174,8 @@ std::vector<Spoiled> spoiledCloth() {
          {},
          [](Good& g) {
              g.job().backing.leastPiece = 9_in;
-             g.plan.findings = {{Finding::Level::warn, "/backing", "Narrow.", ""}};
+             g.plan.findings = {
+                 {Finding::Kind::backingNarrow, Finding::Level::warn, "/backing", "Narrow.", ""}};
          }},
         {"APanelIsTrimmedAway",
          {"backing.narrow", "layers.sizes", "layers.short"},
@@ -200,7 +201,8 @@ std::vector<Spoiled> spoiledCloth() {
          [](Good& g) {
              offerWays(g);
              g.job().backing.way = BackingWay{150_in, 1};
-             g.plan.findings = {{Finding::Level::note, "/backing/way", "Gone.", ""}};
+             g.plan.findings = {{Finding::Kind::backingWayGone, Finding::Level::note,
+                                 "/backing/way", "Gone.", ""}};
          }},
         {"APackIsTooSmall", {"batting.fits"}, [](Good& g) { fromPack(g, "craft", 36_in, 45_in); }},
         {"APackIsLargeEnoughOnceItIsTurned",
@@ -250,8 +252,8 @@ std::vector<Spoiled> spoiledCloth() {
          {},
          [](Good& g) {
              quarter(g);
-             g.plan.findings.push_back(
-                 {Finding::Level::note, "/batting/pieces", "Four corners meet.", ""});
+             g.plan.findings.push_back({Finding::Kind::cornersMeet, Finding::Level::note,
+                                        "/batting/pieces", "Four corners meet.", ""});
          }},
         {"AJoinRunsAlongASeam",
          {"batting.apart"},

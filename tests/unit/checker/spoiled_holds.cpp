@@ -155,13 +155,12 @@ std::vector<Spoiled> spoiledSupplies() {
         {"TapeIsForgotten", {"supplies.enough"}, [](Good& g) { g.plan.supplies.pop_back(); }},
         {"TapeIsTooShort",
          {"supplies.enough"},
-         [](Good& g) {
-             g.plan.supplies.back() = {"tape", 80, 300, 0, "in"};
-         }},
+         [](Good& g) { g.plan.supplies.back() = {Supply::Kind::tape, "tape", 80, 300, 0, "in"}; }},
         {"TapeIsInCentimetres",
          {},
          [](Good& g) {
-             g.plan.supplies.back() = {"tape", 275, 762, 0, "cm"};
+             g.plan.unit = Unit::centimetre;
+             g.plan.supplies.back() = {Supply::Kind::tape, "tape", 275, 762, 0, "cm"};
          }},
         {"ClampsOfTwoTablesAreNotAddedUp",
          {"supplies.enough"},

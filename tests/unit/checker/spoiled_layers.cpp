@@ -32,7 +32,8 @@ std::vector<Spoiled> spoiledLayers() {
          {"layers.short"},
          [](Good& g) {
              measureBacking(g, 38_in);
-             g.plan.findings = {{Finding::Level::warn, "/backing/length", "Short.", ""}};
+             g.plan.findings = {{Finding::Kind::layerShort, Finding::Level::warn, "/backing/length",
+                                 "Short.", "", "backing"}};
          }},
         {"TheSpareIsNotWhatTheSizesGive",
          {"layers.spare"},

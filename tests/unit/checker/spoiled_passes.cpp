@@ -117,7 +117,8 @@ std::vector<Spoiled> spoiledPasses() {
          [](Good& g) {
              g.session.setting.room.together = {g.quilt().surface.length,
                                                 g.quilt().surface.width - 1_in};
-             g.plan.findings.push_back({Finding::Level::warn, "/room/together", "So.", ""});
+             g.plan.findings.push_back(
+                 {Finding::Kind::otherTables, Finding::Level::warn, "/room/together", "So.", ""});
          }},
         {"ALiftIsNotCounted",
          {"passes.ways"},

@@ -7,8 +7,22 @@ Helper& bo(Good& g) {
     return g.session.setting.helpers.back();
 }
 
+Helper cai() {
+    Helper h;
+    h.name = "Cai";
+    return h;
+}
+
+/// A minute of a break in the midst of a task.
+void restOfBo(Good& g, const Task& t) {
+    const auto from =
+        g.session.setting.start.sinceMidnight + std::chrono::ceil<std::chrono::minutes>(t.start);
+    bo(g).breaks = {{ClockTime{from}, ClockTime{from + std::chrono::minutes{1}}}};
+}
+
 void warnOfLifters(Good& g) {
-    g.plan.findings.push_back({Finding::Level::warn, "/helpers", "Few people lift.", ""});
+    g.plan.findings.push_back(
+        {Finding::Kind::fewLift, Finding::Level::warn, "/helpers", "Few people lift.", ""});
 }
 
 } // namespace
@@ -28,6 +42,42 @@ std::vector<Spoiled> spoiledPeople() {
         {"OnePersonShiftsWhatTakesTwo",
          {"crew.teams"},
          [](Good& g) { g.task("1.2 shift").people.pop_back(); }},
+        {"OneOfTwoTurnsTheQuiltOver",
+         {"crew.teams"},
+         [](Good& g) { g.task("1.3 turn-over").people.pop_back(); },
+         goodThickDots},
+        {"BoRestsWhileAdaTurnsTheQuiltOver",
+         {},
+         [](Good& g) {
+             Task& turn = g.task("1.3 turn-over");
+             turn.people = {"Ada"};
+             restOfBo(g, turn);
+         },
+         goodThickDots},
+        {"CaiHasNothingToDoAtTheTableAndDoesNotTurn",
+         {},
+         [](Good& g) { g.session.setting.helpers.emplace_back(cai()); },
+         goodTwoTables},
+        {"CaiChecksAtTheTableAndDoesNotTurn",
+         {"crew.teams"},
+         [](Good& g) {
+             g.session.setting.helpers.emplace_back(cai());
+             g.task("1.3 check-underside").people = {"Cai"};
+         },
+         goodTwoTables},
+        {"CaiIsThereAndDoesNotTurnAtTheOnlyTable",
+         {"crew.teams"},
+         [](Good& g) { g.session.setting.helpers.emplace_back(cai()); },
+         goodThickDots},
+        {"ThreePeopleCheckUnderneath",
+         {"crew.teams"},
+         [](Good& g) {
+             g.task("1.1 check-underside").people = {"Ada", "Bo"};
+         }},
+        {"SomebodyCools",
+         {"crew.teams"},
+         [](Good& g) { g.task("1.1 cool").people = {"Ada"}; },
+         goodDots},
         {"FewerPeopleLiftThanTheShiftAsksAndNoWarning",
          {"crew.teams"},
          [](Good& g) {
@@ -66,11 +116,21 @@ std::vector<Spoiled> spoiledPeople() {
          [](Good& g) {
              g.job().handed = {{"p1.B2", "Bo"}};
          }},
+        {"OfTwoZonesHandedToOthersOneIsSaid",
+         {"crew.handed"},
+         [](Good& g) {
+             g.plan.findings.push_back({Finding::Kind::handedElsewhere, Finding::Level::warn,
+                                        "/handed", "Neither Cai nor Ada can.", "", "Cai"});
+             g.session.setting.helpers.emplace_back().name = "Cai";
+             g.session.setting.helpers.back().reach = 6_in;
+             g.job().handed = {{"p1.A2", "Cai"}, {"p1.B2", "Ada"}};
+         }},
         {"AZoneHandedToSomebodyWhoMayNotIsAnybodysAndThatIsSaid",
          {},
          [](Good& g) {
-             g.plan.findings.push_back(
-                 {Finding::Level::warn, "/handed", "Neither Cai nor nobody here can.", ""});
+             for (const char* who : {"Cai", "nobody here"})
+                 g.plan.findings.push_back({Finding::Kind::handedElsewhere, Finding::Level::warn,
+                                            "/handed", "They cannot.", "", who});
              g.session.setting.helpers.emplace_back().name = "Cai";
              g.session.setting.helpers.back().reach = 6_in;
              g.job().handed = {{"p1.B2", "Cai"}, {"p1.A2", "nobody here"}};
@@ -96,6 +156,20 @@ std::vector<Spoiled> spoiledPeople() {
          [](Good& g) {
              const Side at = g.task("1.1 place-open p1.B2").places.front().side;
              bo(g).side = at == Side::head ? Side::foot : Side::head;
+         }},
+        {"BothKeepToASideAndStandAtAnother",
+         {"crew.reach"},
+         [](Good& g) {
+             for (Helper& h : g.session.setting.helpers)
+                 h.side = Side::foot;
+         }},
+        {"BoKeepsToASideFromWhereHeDoesNotReachAndAdaLeaves",
+         {},
+         [](Good& g) {
+             Helper& ada = g.session.setting.helpers.front();
+             ada.until = ClockTime{std::chrono::minutes{18 * 60}};
+             bo(g).side = Side::foot;
+             bo(g).reach = 16_in; // of a table 30 in deep, leaning 4 in
          }},
         {"BoComesLater",
          {"crew.hours"},

@@ -51,8 +51,14 @@ void askForMoreClearance(Good& g) {
     g.job().basting.clear = 1.25_in;
 }
 
-void confess(Good& g, const std::string& text) {
-    g.plan.findings.push_back({Finding::Level::warn, "/basting/clear", text, ""});
+void confess(Good& g, int pins) {
+    g.plan.findings.push_back({Finding::Kind::pinsNearSeams,
+                               Finding::Level::warn,
+                               "/basting/clear",
+                               "Seams leave no room.",
+                               "",
+                               {},
+                               {pins}});
 }
 
 } // namespace
@@ -80,19 +86,19 @@ std::vector<Spoiled> spoiledPoints() {
          {"points.clearance"},
          [](Good& g) {
              askForMoreClearance(g);
-             confess(g, "45 pins lie less than 1 1/4 in from a seam.");
+             confess(g, 45);
          }},
-        {"TheNumberOwnedUpToIsPartOfAnother",
+        {"MorePinsNearSeamsAreOwnedUpToThanThereAre",
          {"points.clearance"},
          [](Good& g) {
              askForMoreClearance(g);
-             confess(g, "146 pins lie less than 1 1/4 in from a seam.");
+             confess(g, 47);
          }},
         {"PinsNearSeamsAreOwnedUpTo",
          {},
          [](Good& g) {
              askForMoreClearance(g);
-             confess(g, "46 pins lie less than 1 1/4 in from a seam.");
+             confess(g, 46);
          }},
         {"SeamsThatAreNotSewnNeedNoClearance",
          {},
@@ -108,8 +114,8 @@ std::vector<Spoiled> spoiledPoints() {
          {},
          [](Good& g) {
              pointAt(g, 3.5_in, 1_in).at.x = 3.25_in;
-             g.plan.findings.push_back(
-                 {Finding::Level::warn, "/basting/spacing", "No other way.", ""});
+             g.plan.findings.push_back({Finding::Kind::pinsCrowded, Finding::Level::warn,
+                                        "/basting/spacing", "No other way.", ""});
          }},
         {"OneOfTwoPinsThatAreTooCloseCanBeLeftOut",
          {"points.apart"},
@@ -117,8 +123,8 @@ std::vector<Spoiled> spoiledPoints() {
              g.zone("p1.B2").points.push_back(g.zone("p1.B2").points.back());
              g.zone("p1.B2").points.back().at.x -= 0.25_in;
              g.plan.supplies.front().need += 2;
-             g.plan.findings.push_back(
-                 {Finding::Level::warn, "/basting/spacing", "No other way.", ""});
+             g.plan.findings.push_back({Finding::Kind::pinsCrowded, Finding::Level::warn,
+                                        "/basting/spacing", "No other way.", ""});
          }},
         {"APinPointsHalfATurnRound",
          {"points.angle"},

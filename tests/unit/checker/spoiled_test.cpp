@@ -1,4 +1,5 @@
 #include "checker/rule.h"
+#include "plan/sentences.h"
 #include "unit/checker/spoiled.h"
 
 #include <gmock/gmock.h>
@@ -27,6 +28,16 @@ TEST_P(SpoiledPlan, BreaksTheRulesItShouldAndNoOthers) {
         EXPECT_EQ(f.level, Finding::Level::stop);
         EXPECT_TRUE(f.text.english().ends_with('.')) << f.text;
     }
+}
+
+// What people read is not what a plan is judged by.
+TEST_P(SpoiledPlan, IsJudgedTheSameWithoutItsSentences) {
+    Good good = GetParam().good();
+    GetParam().spoil(good);
+    forEachSentence(good.plan, [](Sentence& s) { s = "x"; });
+    for (Finding& f : good.plan.findings)
+        f.field = "x";
+    EXPECT_EQ(broken(good), GetParam().breaks);
 }
 
 INSTANTIATE_TEST_SUITE_P(Checker, SpoiledPlan, ::testing::ValuesIn(all()),

@@ -117,6 +117,19 @@ TEST(Layout, ARowPastTheEdgeIsPulledIn) {
     EXPECT_EQ(layout->sequence.steps.front().pulls.size(), 1u);
 }
 
+// Past two edges at once: one row, the corner, the other row.
+TEST(Layout, RowsPastTwoEdgesArePulledInOneAfterAnother) {
+    const Board board = rowsAcross(62_in, 75_in);
+    const Lie lie = tableOf(60_in, 72_in);
+    for (const Start start : {Start::centred, Start::besideMiddle}) {
+        const auto layout = layOut({board, lie, start, 2_in});
+        ASSERT_TRUE(layout);
+        ASSERT_EQ(layout->sequence.steps.size(), 1u);
+        EXPECT_EQ(layout->sequence.steps.front().pulls.size(), 3u);
+        EXPECT_EQ(faults(board, lie, layout->sequence), "");
+    }
+}
+
 // With 27 in of reach and 4 of leaning the middle 10 in of a table 72 in deep are out of reach:
 // pinned after the quilt has been pulled across.
 TEST(Layout, ANarrowMiddleIsPulledAcross) {

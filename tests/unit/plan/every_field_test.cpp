@@ -41,9 +41,9 @@ TEST(PlanFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<PlannedBreak>(), 4u);
     EXPECT_EQ(fieldCount<FinishRange>(), 3u);
     EXPECT_EQ(fieldCount<Task>(), 10u);
-    EXPECT_EQ(fieldCount<Supply>(), 6u);
+    EXPECT_EQ(fieldCount<Supply>(), 8u);
     EXPECT_EQ(fieldCount<Help>(), 4u);
-    EXPECT_EQ(fieldCount<Finding>(), 4u);
+    EXPECT_EQ(fieldCount<Finding>(), 8u);
     EXPECT_EQ(fieldCount<Plan>(), 10u);
 }
 

@@ -19,8 +19,10 @@ public:
             p.quilts.push_back(quilt());
         p.tasks = some(6, &Builder::task);
         for (int n = r_.count(0, 4); n > 0; --n)
-            p.supplies.push_back({sentence(), r_.real(0, 1000), double(r_.count(0, 1000)),
-                                  r_.real(-1, 1), sentence()});
+            p.supplies.push_back({Supply::Kind(r_.count(0, int(Supply::Kind::joiningStrip))),
+                                  sentence(), r_.real(0, 1000), double(r_.count(0, 1000)),
+                                  r_.real(-1, 1), sentence(), sentence(),
+                                  r_.chance(50) ? std::optional{length()} : std::nullopt});
         for (int n = r_.count(0, 2); n > 0; --n)
             p.help.push_back({Help::Kind(r_.count(0, int(Help::Kind::fewestPoints))), sentence(),
                               Seconds{r_.whole(-9, 99999)}, r_.count(-1, 9)});
@@ -32,8 +34,11 @@ public:
         p.finishBound = Seconds{r_.whole(0, 99999)};
         using enum Finding::Level;
         for (int n = r_.count(0, 3); n > 0; --n)
-            p.findings.push_back(
-                {r_.oneOf(std::vector{note, warn, stop}), text(), sentence(), sentence()});
+            p.findings.push_back({Finding::Kind(r_.count(0, int(Finding::Kind::handedElsewhere))),
+                                  r_.oneOf(std::vector{note, warn, stop}), text(), sentence(),
+                                  sentence(), r_.name(r_.count(0, 9)),
+                                  std::vector<int>(std::size_t(r_.count(0, 2)), r_.count(-9, 999)),
+                                  r_.count(-1, 19)});
         return p;
     }
 

@@ -30,7 +30,7 @@ TEST(Csv, namesAreNeverFormulas) {
 
 TEST(Csv, linesEndInCrLfAndTheFirstNamesTheColumns) {
     Plan plan;
-    plan.supplies = {{"pins, 1 in", 678, 400, 278, ""}};
+    plan.supplies = {{Supply::Kind::pins, "pins, 1 in", 678, 400, 278, ""}};
     EXPECT_EQ(bringCsv(plan), "item,need,have,buy,unit\r\n\"pins, 1 in\",678,400,278,\r\n");
 }
 

@@ -130,6 +130,20 @@ TEST_F(Editing, WallsAreNamedAsTheTablesAreDrawn) {
     EXPECT_TRUE(editor.session().setting.room.walls.empty());
 }
 
+TEST_F(Editing, TablesThatAreToStayApartAreInAnotherGroup) {
+    fields.setSection(FieldModel::Section::Room);
+    EXPECT_EQ(shown("table0/group"), "no field table0/group") << "one kind stands together";
+    EXPECT_EQ(fields.take("addtable", ""), "");
+    EXPECT_EQ(shown("table1/group"), "With the others");
+    EXPECT_EQ(fields.take("table1/group", "1"), "");
+    EXPECT_EQ(editor.session().setting.room.tables[1].group, "B");
+    EXPECT_EQ(shown("table1/group"), "Apart, in group B");
+    EXPECT_EQ(fields.take("table0/group", "2"), "");
+    EXPECT_EQ(editor.session().setting.room.tables[0].group, "C");
+    EXPECT_EQ(fields.take("table0/group", "0"), "");
+    EXPECT_EQ(editor.session().setting.room.tables[0].group, "");
+}
+
 TEST_F(Editing, CentimetresShowMillimetres) {
     EXPECT_EQ(fields.take("unit", "1"), "");
     EXPECT_EQ(shown("width0"), "223.5 cm");

@@ -294,7 +294,7 @@ TEST_F(Planning, ClipsThatCureAFoldedPartAreAsManyAsThePlanThenTakes) {
     ASSERT_EQ(now.session.setting.stash.clips.size(), 1u);
     const ClipStock& bought = now.session.setting.stash.clips.front();
     const auto supply = std::ranges::find_if(now.plan.supplies, [&](const Supply& s) {
-        return s.item == core::says("clips that hold %1", core::length(bought.holds, Unit::inch));
+        return s.kind == Supply::Kind::clips && s.size == bought.holds;
     });
     ASSERT_NE(supply, now.plan.supplies.end());
     EXPECT_EQ(supply->need, bought.count);

@@ -20,9 +20,9 @@ Session afternoon(Job job) {
     return session;
 }
 
-const Help* offered(const Plan& plan, const std::string& beginning) {
+const Help* offered(const Plan& plan, Help::Kind kind) {
     for (const Help& h : plan.help)
-        if (h.change.english().starts_with(beginning))
+        if (h.kind == kind)
             return &h;
     return nullptr;
 }
@@ -31,7 +31,7 @@ TEST(Help, SaysWhatFewestPinsWouldSave) {
     const Session session = afternoon(madeTop(Seams::triangles6, 60_in, 72_in, 2_in));
     const Plan plan = planWhole(session, {.help = true});
     ASSERT_FALSE(plan.tasks.empty());
-    const Help* fewest = offered(plan, "Fewest pins");
+    const Help* fewest = offered(plan, Help::Kind::fewestPoints);
     ASSERT_NE(fewest, nullptr);
     const auto rows = planPoints(session.jobs.front()).points.size();
     const auto free =
@@ -51,10 +51,10 @@ TEST(Help, IsWhatTheChangedSessionItselfTakes) {
     ASSERT_FALSE(plan.tasks.empty());
     Session longer = session;
     longer.setting.helpers[1].until = ClockTime{std::chrono::minutes{14 * 60 + 40}};
-    const Help* hour = offered(plan, "Everybody an hour longer");
+    const Help* hour = offered(plan, Help::Kind::hourLonger);
     ASSERT_NE(hour, nullptr);
     EXPECT_EQ(hour->saved, plan.finish - planWhole(longer).finish);
-    const Help* helper = offered(plan, "One more helper");
+    const Help* helper = offered(plan, Help::Kind::helper);
     ASSERT_NE(helper, nullptr);
     Session more = session;
     more.setting.helpers.emplace_back().name = "Helper 3";
@@ -66,7 +66,7 @@ TEST(Help, HasNoSuchOfferWhereTheyAreFewestAlready) {
     job.basting.layout = Basting::Layout::fewest;
     const Plan plan = planWhole(afternoon(job), {.help = true});
     ASSERT_FALSE(plan.tasks.empty());
-    EXPECT_EQ(offered(plan, "Fewest"), nullptr);
+    EXPECT_EQ(offered(plan, Help::Kind::fewestPoints), nullptr);
 }
 
 } // namespace

@@ -136,7 +136,7 @@ TEST(WiderThanTheBattingAllows, IsAWarning) {
     session.jobs[0].quilting.gapLimit = 5_in;
     const Plan plan = planWhole(session);
     EXPECT_TRUE(std::ranges::any_of(plan.findings, [](const Finding& f) {
-        return f.level == Finding::Level::warn && f.field == "/basting/spacing";
+        return f.level == Finding::Level::warn && f.kind == Finding::Kind::spacingTooWide;
     })) << allText(plan);
 }
 

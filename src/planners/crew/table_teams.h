@@ -1,0 +1,34 @@
+#pragma once
+
+#include "planners/crew/pass_work.h"
+
+/// Who belongs to which of several tables from some moment on.
+namespace bastewright::crew {
+
+inline constexpr int kNoTable = -1;
+
+/// What is left to be done at a table.
+struct TableLeft {
+    int ready = 0;                ///< when its next pass can begin
+    std::vector<PassWork> work{}; ///< all of it, passes of one kind added up; none: through
+    int lifters = 1;              ///< people who lift that the next pass asks for
+    bool dots = false;
+};
+
+/// Where somebody is now.
+struct Whereabouts {
+    int table = kNoTable; ///< index
+    int free = 0;         ///< when they are through there
+};
+
+/// Puts people to tables so that the last table is through as early as can be, the others soon too;
+/// starts from `belongs`, the table of each hand (kNoTable: to be found), and changes it by one
+/// person or two exchanged as long as that helps. Every table keeps whom its next pass needs, where
+/// there are so many: those who lift, look underneath, close or iron.
+std::vector<int> teamsFor(const std::vector<Hand>& hands, const std::vector<TableLeft>& tables,
+                          const std::vector<Whereabouts>& people, std::vector<int> belongs);
+
+/// What the next pass of a table needs somebody for and has nobody: how many are missing.
+int lacking(const std::vector<Hand>& hands, const TableLeft& table, const std::vector<int>& team);
+
+} // namespace bastewright::crew

@@ -1,0 +1,170 @@
+#include "planners/passes/cover_weighing.h"
+
+#include <algorithm>
+#include <random>
+#include <set>
+
+namespace bastewright {
+namespace {
+
+class Weighing {
+public:
+    explicit Weighing(const CoverNeeds& needs)
+        : needs_{needs}
+        , weight_(needs.count(), 1)
+        , times_(needs.count(), 0)
+        , place_(needs.count(), 0)
+        , score_(needs.windows(), 0)
+        , moved_(needs.windows(), 0)
+        , in_(needs.windows(), 0) {
+        eachNeed(needs.all(), [&](std::size_t need) {
+            open(need);
+            for (const std::size_t i : needs_.by(need))
+                score_[i] += 1;
+        });
+    }
+
+    std::set<std::vector<Window>> run(std::size_t count, int steps, std::size_t enough) {
+        std::set<std::vector<Window>> found;
+        while (!open_.empty())
+            add(mostWanted(needs_.by(open_.front()), none()));
+        for (int step = 1; step <= steps && found.size() < enough; ++step) {
+            while (size_ > count)
+                take(leastMissed(none()));
+            if (open_.empty()) {
+                found.insert(windows());
+                take(anyChosen());
+            }
+            std::size_t gone = none();
+            if (size_ == count) {
+                gone = leastMissed(last_);
+                if (gone == none())
+                    break;
+                take(gone);
+                moved_[gone] = step;
+            }
+            if (open_.empty())
+                continue; // fewer do as well
+            const std::size_t need = open_[engine_() % open_.size()];
+            last_ = mostWanted(needs_.by(need), gone);
+            if (last_ == none())
+                last_ = gone; // only it can
+            add(last_);
+            moved_[last_] = step;
+            for (const std::size_t n : open_) {
+                ++weight_[n];
+                for (const std::size_t i : needs_.by(n))
+                    ++score_[i];
+            }
+        }
+        return found;
+    }
+
+private:
+    std::size_t none() const { return needs_.windows(); }
+
+    void open(std::size_t need) {
+        place_[need] = open_.size();
+        open_.push_back(need);
+    }
+    void close(std::size_t need) {
+        open_[place_[need]] = open_.back();
+        place_[open_.back()] = place_[need];
+        open_.pop_back();
+    }
+    std::size_t onlyOne(std::size_t need) const {
+        return *std::ranges::find_if(needs_.by(need), [&](std::size_t i) { return in_[i] == 1; });
+    }
+
+    /// `score_` of a window that is chosen is what would be left open without it, of another what
+    /// it would close.
+    void add(std::size_t window) {
+        eachNeed(needs_.coverOf(window), [&](std::size_t need) {
+            if (!isNeed(need))
+                return;
+            if (times_[need] == 0) {
+                close(need);
+                for (const std::size_t i : needs_.by(need))
+                    score_[i] -= i == window ? 0 : weight_[need];
+            } else if (times_[need] == 1) {
+                score_[onlyOne(need)] -= weight_[need];
+            }
+            ++times_[need];
+        });
+        in_[window] = 1;
+        ++size_;
+    }
+    void take(std::size_t window) {
+        in_[window] = 0;
+        --size_;
+        eachNeed(needs_.coverOf(window), [&](std::size_t need) {
+            if (!isNeed(need))
+                return;
+            if (--times_[need] == 0) {
+                open(need);
+                for (const std::size_t i : needs_.by(need))
+                    score_[i] += i == window ? 0 : weight_[need];
+            } else if (times_[need] == 1) {
+                score_[onlyOne(need)] += weight_[need];
+            }
+        });
+    }
+    bool isNeed(std::size_t need) const {
+        return (needs_.all()[need / 64] >> (need % 64) & 1) != 0;
+    }
+
+    std::size_t mostWanted(const std::vector<std::size_t>& of, std::size_t but) const {
+        std::size_t best = none();
+        for (const std::size_t i : of)
+            if (in_[i] == 0 && i != but &&
+                (best == none() || score_[i] > score_[best] ||
+                 (score_[i] == score_[best] && moved_[i] < moved_[best])))
+                best = i;
+        return best;
+    }
+    std::size_t leastMissed(std::size_t but) const {
+        std::size_t best = none();
+        for (std::size_t i = 0; i < in_.size(); ++i)
+            if (in_[i] == 1 && i != but &&
+                (best == none() || score_[i] < score_[best] ||
+                 (score_[i] == score_[best] && moved_[i] < moved_[best])))
+                best = i;
+        return best;
+    }
+    std::size_t anyChosen() {
+        std::size_t k = engine_() % size_;
+        for (std::size_t i = 0;; ++i)
+            if (in_[i] == 1 && k-- == 0)
+                return i;
+    }
+    std::vector<Window> windows() const {
+        std::vector<Window> out;
+        for (std::size_t i = 0; i < in_.size(); ++i)
+            if (in_[i] == 1)
+                out.push_back(needs_.window(i));
+        std::ranges::sort(out);
+        return out;
+    }
+
+    const CoverNeeds& needs_;
+    std::vector<int> weight_, times_;
+    std::vector<std::size_t> place_; ///< of an open need in `open_`
+    std::vector<std::size_t> open_;  ///< needs that no chosen window covers
+    std::vector<int> score_, moved_;
+    std::vector<char> in_;
+    std::size_t size_ = 0; ///< windows chosen
+    std::size_t last_ = ~std::size_t{0};
+    std::mt19937 engine_{1}; // NOLINT: the same search every time
+};
+
+} // namespace
+
+std::vector<std::vector<Window>> coversByWeighing(const CoverNeeds& needs, std::size_t count,
+                                                  int steps, std::size_t enough) {
+    if (!needs.sound() || !needs.coverable() || count == 0)
+        return {};
+    const auto found = Weighing{needs}.run(count, steps, enough);
+    return {found.begin(), found.end()};
+}
+
+} // namespace bastewright

@@ -1,0 +1,33 @@
+#include "planners/passes/layout_memory.h"
+
+#include <algorithm>
+
+namespace bastewright {
+namespace {
+
+std::vector<Length> cutsOf(const AxisLines& lines) {
+    std::vector<Length> out;
+    for (const Cut& c : lines.cuts)
+        out.push_back(c.at);
+    return out;
+}
+
+} // namespace
+
+std::optional<Layout> LayoutMemory::layOut(const LayoutInput& in) {
+    auto x = cutsOf(in.board.x), y = cutsOf(in.board.y);
+    if (points_ != in.board.points || x_ != x || y_ != y) {
+        points_ = in.board.points;
+        x_ = std::move(x);
+        y_ = std::move(y);
+        known_.clear();
+    }
+    const auto at = std::ranges::find_if(known_, [&](const Known& k) {
+        return k.start == in.start && k.search == in.search && k.row == in.row && k.lie == in.lie;
+    });
+    if (at != known_.end())
+        return at->layout;
+    return known_.emplace_back(in.lie, in.start, in.row, in.search, bastewright::layOut(in)).layout;
+}
+
+} // namespace bastewright

@@ -1,0 +1,268 @@
+#include "planners/whole/remedy.h"
+
+#include "planners/whole/pins.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace bastewright {
+namespace {
+
+constexpr std::chrono::minutes kLastMinute{24 * 60 - 1};
+
+std::string freeName(const std::vector<Helper>& helpers) {
+    for (std::size_t n = helpers.size() + 1;; ++n) {
+        std::string name = "Helper " + std::to_string(n);
+        if (std::ranges::find(helpers, name, &Helper::name) == helpers.end())
+            return name;
+    }
+}
+
+// Changes that cure findings and help otherwise, too.
+
+Remedy pulledOffTheWalls() {
+    return {core::says("Pull the tables away from the walls"),
+            [](Session& s) { s.setting.room.walls.clear(); }};
+}
+
+Remedy oneMoreIron() {
+    return {core::says("Bring one more iron"), [](Session& s) { ++s.setting.room.irons; }};
+}
+
+/// Of one quilt, or of all.
+Remedy anyStart(std::optional<std::size_t> quilt) {
+    return {core::says("Take the quickest start"), [quilt](Session& s) {
+                for (std::size_t i = 0; i < s.jobs.size(); ++i)
+                    if (!quilt || i == *quilt)
+                        s.jobs[i].basting.start = Basting::Start::best;
+            }};
+}
+
+Remedy spacedApart(Length spacing, Unit unit, std::function<void(Session&)> edit) {
+    return {core::says("Space them %1 apart", core::length(spacing, unit)), std::move(edit)};
+}
+
+/// What cures one finding.
+class Curing {
+public:
+    Curing(const Finding& finding, const Session& session, const Plan& plan)
+        : finding_{finding}
+        , session_{session}
+        , plan_{plan}
+        , quilt_{std::min(static_cast<std::size_t>(std::max(finding.quilt, 0)),
+                          session.jobs.size() - 1)}
+        , job_{session.jobs[quilt_]} {}
+
+    std::vector<Remedy> take() {
+        using enum Finding::Kind;
+        switch (finding_.kind) {
+        case pinsShort:
+            pins();
+            break;
+        case noClip:
+            clips();
+            break;
+        case otherTables:
+            offer({core::says("Let the tables stand as is quickest"),
+                   [](Session& s) { s.setting.room.together.reset(); }});
+            break;
+        case noIron:
+            offer(oneMoreIron());
+            break;
+        case noSurface:
+            offer(pulledOffTheWalls());
+            offer({core::says("Work on the floor"), [](Session& s) {
+                       s.setting.room.tables.clear();
+                       s.setting.room.together.reset();
+                   }});
+            break;
+        case otherStart:
+            offer(anyStart(quilt_));
+            break;
+        case otherLie:
+            ofJob(core::says("Let it lie as is quickest"),
+                  [](Job& j) { j.basting.along = Basting::Along::either; });
+            break;
+        case battingMelts:
+            ofJob(core::says("Baste with pins"),
+                  [](Job& j) { j.basting.with = Basting::With::pins; });
+            break;
+        case spacingTooWide:
+            offer(spacedApart(*job_.quilting.gapLimit, job_.unit, [i = quilt_](Session& s) {
+                s.jobs[i].basting.spacing = *s.jobs[i].quilting.gapLimit;
+            }));
+            break;
+        case pinsNearSeams:
+            if (!job_.batting.meltable)
+                ofJob(core::says("Use fuse dots, which may lie on seams"),
+                      [](Job& j) { j.basting.with = Basting::With::dots; });
+            break;
+        case battingShort:
+        case unknownPack:
+            ofJob(core::says("Buy new batting"), [](Job& j) {
+                j.batting.pack.reset();
+                j.batting.roll.reset();
+                j.batting.rolls = Batting{}.rolls;
+                j.batting.pieces.clear();
+            });
+            break;
+        case fabricShort:
+            ofJob(core::says("Buy more fabric"), [](Job& j) {
+                if (j.backing.fabrics.empty())
+                    j.backing.fabrics.emplace_back();
+                j.backing.fabrics.front().buyable = true;
+            });
+            break;
+        case handedElsewhere:
+            ofJob(core::says("Anyone may do it"), [](Job& j) { j.handed.clear(); });
+            break;
+        case hoursShort:
+            hours();
+            break;
+        default:
+            break;
+        }
+        return std::move(out_);
+    }
+
+private:
+    void offer(Remedy remedy) {
+        if (remedy.applied(session_) != session_)
+            out_.push_back(std::move(remedy));
+    }
+    template <class Edit>
+    void ofJob(Sentence words, Edit edit) {
+        offer({std::move(words), [edit, i = quilt_](Session& s) { edit(s.jobs[i]); }});
+    }
+
+    void pins() {
+        double need = 0;
+        for (const Supply& s : plan_.supplies)
+            if (s.kind == Supply::Kind::pins)
+                need += s.need;
+        const int all = static_cast<int>(std::ceil(need)), have = session_.setting.stash.pins;
+        if (all > have)
+            offer({core::says("Bring %1 more pins", all - have),
+                   [all](Session& s) { s.setting.stash.pins = all; }});
+        const std::int64_t taken = pinsTaken(session_, plan_.quilts);
+        if (have <= 0 || taken <= have)
+            return;
+        const Length wider = spacingFor(job_.basting.spacing, taken, have);
+        const bool allowed = !job_.quilting.gapLimit || wider <= *job_.quilting.gapLimit;
+        if (allowed && wider <= Length::inches(12))
+            offer(spacedApart(wider, job_.unit, [wider](Session& s) {
+                for (Job& each : s.jobs)
+                    if (each.basting.with == Basting::With::pins)
+                        each.basting.spacing = std::max(each.basting.spacing, wider);
+            }));
+    }
+
+    void clips() {
+        if (finding_.figures.size() != 2)
+            return;
+        const int count = finding_.figures[0];
+        const Length holds = Length::inch64ths(finding_.figures[1]);
+        offer({core::says("Bring %1 clips that hold %2", count, core::length(holds, job_.unit)),
+               [count, holds](Session& s) {
+                   auto& all = s.setting.stash.clips;
+                   const auto same = std::ranges::find(all, holds, &ClipStock::holds);
+                   if (same == all.end())
+                       all.push_back({holds, count});
+                   else
+                       same->count += count;
+               }});
+    }
+
+    /// Who is planned beyond their hours stays until their last task.
+    void hours() {
+        std::map<std::string, Seconds> last;
+        for (const Task& t : plan_.tasks)
+            for (const auto& who : t.people)
+                last[who] = std::max(last[who], t.end);
+        offer({core::says("Ask them to stay as long as it takes"), [last](Session& s) {
+                   for (Helper& h : s.setting.helpers) {
+                       const auto work = last.find(h.name);
+                       if (!h.until || work == last.end())
+                           continue;
+                       const auto end = s.setting.start.sinceMidnight +
+                                        std::chrono::ceil<std::chrono::minutes>(work->second);
+                       if (end > h.until->sinceMidnight)
+                           h.until = end < std::chrono::minutes{24 * 60}
+                                         ? std::optional{ClockTime{end}}
+                                         : std::nullopt;
+                   }
+               }});
+    }
+
+    const Finding& finding_;
+    const Session& session_;
+    const Plan& plan_;
+    std::size_t quilt_;
+    const Job& job_;
+    std::vector<Remedy> out_;
+};
+
+} // namespace
+
+std::optional<Remedy> remedyOf(Help::Kind kind, const Session& session) {
+    const Setting& setting = session.setting;
+    const auto anyJob = [&](auto is) { return std::ranges::any_of(session.jobs, is); };
+    const auto anybody = [&](auto is) { return std::ranges::any_of(setting.helpers, is); };
+    switch (kind) {
+    case Help::Kind::helper:
+        return Remedy{core::says("Ask one more helper"), [](Session& s) {
+                          const std::string name = freeName(s.setting.helpers);
+                          s.setting.helpers.emplace_back().name = name;
+                      }};
+    case Help::Kind::table: {
+        if (setting.room.tables.empty())
+            return {};
+        const Table& t = setting.room.tables.front();
+        return Remedy{core::says("Add a table of %1",
+                                 core::size(t.width, t.length, session.jobs.front().unit)),
+                      [](Session& s) { ++s.setting.room.tables.front().count; }};
+    }
+    case Help::Kind::offTheWall:
+        if (setting.room.tables.empty() || setting.room.walls.empty())
+            return {};
+        return pulledOffTheWalls();
+    case Help::Kind::iron:
+        if (!anyJob([](const Job& j) { return j.basting.with == Basting::With::dots; }))
+            return {};
+        return oneMoreIron();
+    case Help::Kind::hourLonger:
+        if (!anybody([](const Helper& h) { return h.until.has_value(); }))
+            return {};
+        return Remedy{core::says("Ask everybody to stay an hour longer"), [](Session& s) {
+                          for (Helper& h : s.setting.helpers)
+                              if (h.until)
+                                  h.until->sinceMidnight =
+                                      std::min(h.until->sinceMidnight + std::chrono::minutes{60},
+                                               kLastMinute);
+                      }};
+    case Help::Kind::anyStart:
+        if (!anyJob([](const Job& j) { return j.basting.start != Basting::Start::best; }))
+            return {};
+        return anyStart({});
+    case Help::Kind::wholeTime:
+        if (!anybody([](const Helper& h) { return h.until || h.from; }))
+            return {};
+        return Remedy{core::says("Ask everybody to be there from start to end"), [](Session& s) {
+                          for (Helper& h : s.setting.helpers)
+                              h.from = h.until = {};
+                      }};
+    case Help::Kind::fewestPoints:
+        return Remedy{{}, [](Session& s) {
+                          for (Job& j : s.jobs)
+                              j.basting.layout = Basting::Layout::fewest;
+                      }};
+    }
+    return {};
+}
+
+std::vector<Remedy> remediesFor(const Finding& finding, const Session& session, const Plan& plan) {
+    return Curing{finding, session, plan}.take();
+}
+
+} // namespace bastewright
