@@ -9,6 +9,8 @@ import Bastewright.Theme
 Rectangle {
     id: pad
 
+    readonly property bool fast: true // tapped fast, also twice in a place
+
     property TextInput field: null
     property string language: "en"
     property real least: Theme.target

@@ -8,6 +8,8 @@ import Bastewright.Theme
 Column {
     id: pad
 
+    readonly property bool fast: true // tapped fast, also twice in a place
+
     // "inch", "metric", "count", "number" or "time"
     property string mode: "inch"
     property string text: ""

@@ -33,8 +33,9 @@ AbstractButton {
     opacity: enabled ? 1 : 0.5
     Accessible.name: text // also where assistive technology comes later than the window
     Accessible.onPressAction: press.clicked()
-    Keys.onReturnPressed: press.clicked()
-    Keys.onEnterPressed: press.clicked()
+    // A key that is held is one press.
+    Keys.onReturnPressed: event => { if (!event.isAutoRepeat) press.clicked() }
+    Keys.onEnterPressed: event => { if (!event.isAutoRepeat) press.clicked() }
 
     // The label's own width before it wraps: metrics alone differ where letters join (ff).
     Text {

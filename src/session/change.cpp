@@ -66,7 +66,7 @@ public:
         out_.plan = replan(out_.session, plan_, state_, options, stop);
         out_.session = withLearntPaces(std::move(out_.session), options);
         out_.finishAfter = out_.plan.finish;
-        out_.changes = whatChanged(plan_, out_.plan, state_);
+        out_.changes = whatChanged(asOfNow(change), out_.plan, state_);
         if (change.kind == Kind::handOver && !change.person.empty()) {
             if (auto why = newTrouble(plan_, out_.plan); !why.empty())
                 return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
@@ -75,12 +75,22 @@ public:
         } else if (change.kind == Kind::pins) {
             out_.said = howFarPinsGo(out_.plan, out_.session.setting, state_);
         } else if (change.kind == Kind::tables) {
-            out_.said = howTablesMatter(out_.plan, change.count);
+            if (auto why = tablesAreGone(out_.plan); !why.empty())
+                return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
+            out_.said = howTablesMatter(change.count);
         }
         return std::move(out_);
     }
 
 private:
+    /// The plan to compare with: a night in between makes nothing later than it was planned.
+    Plan asOfNow(const Change& c) const {
+        Plan out = plan_;
+        if (c.kind == Kind::goOn)
+            out.finish += Seconds{rested_ / 1000};
+        return out;
+    }
+
     Sentence apply(const Change& c) {
         switch (c.kind) {
         case Kind::personIn:
@@ -99,6 +109,8 @@ private:
             tellSetting();
             return come(c.person);
         }
+        case Kind::hours:
+            return changeHours(c);
         case Kind::irons:
             if (out_.session.setting.room.irons + c.count < 0)
                 return core::says("There is no iron to take away.");
@@ -131,12 +143,29 @@ private:
         case Kind::goOn:
             if (!state_.paused)
                 return core::says("The session is not paused.");
+            rested_ = std::max<std::int64_t>(0, nowMs_ - state_.pausedMs);
             state_.paused = false;
+            state_.pausedMs = 0;
             out_.facts.push_back(fact(EventKind::resumed));
             return {};
         case Kind::planAgain:
             return {};
         }
+        return {};
+    }
+
+    Sentence changeHours(const Change& c) {
+        auto& helpers = out_.session.setting.helpers;
+        const auto who = std::ranges::find(helpers, c.person, &Helper::name);
+        if (who == helpers.end())
+            return core::says("Nobody called %1 is among the helpers.", c.person);
+        if (who->until == c.until)
+            return c.until ? core::says("%1 leaves at %2 already.", c.person, *c.until)
+                           : core::says("%1 stays to the end already.", c.person);
+        if (c.until && who->from && c.until->sinceMidnight <= who->from->sinceMidnight)
+            return core::says("%1 comes at %2: leaving is later than that.", c.person, *who->from);
+        who->until = c.until;
+        tellSetting();
         return {};
     }
 
@@ -193,6 +222,7 @@ private:
     std::vector<Event> events_;
     LiveState state_;
     std::int64_t nowMs_;
+    std::int64_t rested_ = 0; ///< of the break that ends
     Proposal out_{.session = {}, .plan = {}};
 };
 

@@ -3,6 +3,7 @@
 #include "session/live_state.h"
 #include "session/replan.h"
 
+#include <optional>
 #include <span>
 #include <stop_token>
 #include <string>
@@ -17,6 +18,7 @@ struct Change {
         personOut, ///< `person` has gone
         swap,      ///< `person` has gone and `other` has come in their place
         guest,     ///< `person`, unknown so far, has come: the trade's usual reach and pace
+        hours,     ///< `person` has to leave at `until`; without a time they stay
         irons,     ///< `count` more, or fewer
         pins,      ///< `count` more turned up, or are missing
         tables,    ///< `count` more of the first kind of table, or fewer
@@ -30,6 +32,7 @@ struct Change {
     int job = 0;
     std::string zone{};
     int count = 0;
+    std::optional<ClockTime> until{};
 };
 
 /// What would become of the plan. Nothing has happened yet.

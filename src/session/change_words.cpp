@@ -81,11 +81,15 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
     return out;
 }
 
-Sentences howTablesMatter(const Plan& plan, int more) {
-    if (std::ranges::find(plan.findings, Finding::Kind::tablesGone, &Finding::kind) !=
-        plan.findings.end())
-        return {core::says("The quilt lies on a table that is gone: finish what is open where it "
-                           "lies, and plan the rest as a job of its own.")};
+Sentence tablesAreGone(const Plan& plan) {
+    const bool gone = std::ranges::find(plan.findings, Finding::Kind::tablesGone, &Finding::kind) !=
+                      plan.findings.end();
+    return gone ? core::says("The quilt lies on that table. Put it back, or finish the pass where "
+                             "it lies, end the session, and plan the rest as a quilt of its own.")
+                : Sentence{};
+}
+
+Sentences howTablesMatter(int more) {
     return {more > 0
                 ? core::says("The passes stay as they are: a quilt that is begun is not moved to "
                              "other tables. A new job can use it.")

@@ -64,26 +64,6 @@ std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int 
     return nextTick(PlanIndex{plan}, state, job, zone);
 }
 
-std::vector<Task> nextTasks(const Plan& plan, const LiveState& state, const std::string& person) {
-    std::vector<Task> out;
-    for (const auto& t : plan.tasks)
-        if (out.size() < 2 && !state.doneTasks.contains(t.id) &&
-            std::ranges::find(t.people, person) != t.people.end())
-            out.push_back(t);
-    return out;
-}
-
-std::vector<Task> openSteps(const Plan& plan, const LiveState& state, int job) {
-    std::vector<Task> out;
-    if (job < 0 || static_cast<std::size_t>(job) >= state.currentPass.size())
-        return out;
-    const int current = state.currentPass[static_cast<std::size_t>(job)];
-    for (const auto& t : plan.tasks)
-        if (t.job == job && t.zone.empty() && t.pass <= current && !state.doneTasks.contains(t.id))
-            out.push_back(t);
-    return out;
-}
-
 bool mayStart(const Task& task, const LiveState& state) {
     return std::ranges::all_of(
         task.after, [&state](const std::string& id) { return state.doneTasks.contains(id); });

@@ -80,14 +80,6 @@ double progress(const LiveState& state);
 std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
                                   const std::string& zone);
 
-/// What a person does now and next: the first two tasks of theirs, in the plan's order, that are
-/// not done. Fewer where there are fewer.
-std::vector<Task> nextTasks(const Plan& plan, const LiveState& state, const std::string& person);
-
-/// The tasks of the whole pass (lay, smooth, check, shift, …) that are not done, in the plan's
-/// order.
-std::vector<Task> openSteps(const Plan& plan, const LiveState& state, int job);
-
 /// True where everything the task waits for is done.
 bool mayStart(const Task& task, const LiveState& state);
 

@@ -3,6 +3,7 @@
 #include "session/pace.h"
 #include "session/pins.h"
 #include "session/private/work_log.h"
+#include "session/turns.h"
 
 #include <algorithm>
 
@@ -34,15 +35,16 @@ void addRest(const LiveState& state, const WorkLog& log, std::vector<Nudge>& out
                                           whole(double(worked) / 1000))});
 }
 
-void addSlowZones(const Plan& plan, const LiveState& state, const WorkLog& log,
-                  std::vector<Nudge>& out) {
+void addSlowZones(const Plan& plan, const std::vector<Helper>& helpers, const LiveState& state,
+                  const WorkLog& log, std::vector<Nudge>& out) {
     if (state.paused)
         return;
-    for (const auto& who : state.present) {
-        const auto next = nextTasks(plan, state, who);
-        if (next.empty() || next.front().zone.empty() || !mayStart(next.front(), state))
+    const Turns turns{plan, helpers, state};
+    for (const auto& now : turns.whoWaitsForWhat()) {
+        if (now.doing != PersonNow::Doing::works || now.task->zone.empty())
             continue;
-        const Task& task = next.front();
+        const Task& task = *now.task;
+        const std::string& who = now.person;
         const double planned = double((task.end - task.start).count()) / learntPace(log, who);
         const double spent = double(log.working - log.since(who, task.job)) / 1000;
         if (spent > kSlowTimes * planned && spent > planned + kSlowSeconds)
@@ -90,7 +92,7 @@ std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveSt
                                           pins.toPlace, std::max<std::int64_t>(0, pins.left),
                                           pins.shortBy())});
     const WorkLog log = workLog(plan, events, nowMs);
-    addSlowZones(plan, state, log, out);
+    addSlowZones(plan, setting.helpers, state, log, out);
     addLateness(plan, setting, state, events, nowMs, out);
     addRest(state, log, out);
     return out;

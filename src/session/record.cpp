@@ -1,5 +1,6 @@
 #include "session/record.h"
 
+#include "job/job_json.h"
 #include "session/effective.h"
 #include "session/private/fold.h"
 #include "session/private/work_log.h"
@@ -67,6 +68,9 @@ public:
             person.name = helper.name;
             if (std::ranges::find(log.ticks, helper.name, &TimedTick::person) != log.ticks.end())
                 person.pace = learntPace(log, helper.name);
+            if (person.pace)
+                person.speed = std::clamp(helper.pace * *person.pace, limits::kSlowestPace,
+                                          limits::kFastestPace);
             if (person.here > Seconds{} || person.points > 0)
                 out_.people.push_back(std::move(person));
         }

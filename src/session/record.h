@@ -42,8 +42,9 @@ struct PersonRecord {
     std::string name;
     Seconds here{}; ///< at the table, breaks left out
     int zonesOpened = 0, zonesClosed = 0;
-    std::int64_t points = 0;      ///< placed or closed, each counted once for either
-    std::optional<double> pace{}; ///< learnt, against the pace they were planned with
+    std::int64_t points = 0;       ///< placed or closed, each counted once for either
+    std::optional<double> pace{};  ///< learnt, against the pace they were planned with
+    std::optional<double> speed{}; ///< the same against the trade's: what a next plan starts from
     auto operator<=>(const PersonRecord&) const = default;
 };
 

@@ -14,6 +14,7 @@ Item {
 
     required property RoomBoard board
     required property JobEditor editor
+    required property LearntPaces learnt
 
     property bool typing: false // beside the picture
     property int chosen: -1
@@ -61,6 +62,14 @@ Item {
             text: view.board.problem !== "" ? view.board.problem
                   : view.chosen < 0 ? qsTr("Drag somebody to a side of the tables, or tap them and choose. They then work its zones from there.")
                                     : qsTr("Where do they work?")
+        }
+        Notice {
+            objectName: "learntSpeeds"
+            width: parent.width
+            text: view.chosen < 0 && !view.tight ? view.learnt.text : ""
+            action: qsTr("Use these speeds")
+            onActed: view.learnt.use()
+            onDismissed: view.learnt.putAway()
         }
         Flow {
             width: parent.width

@@ -104,6 +104,7 @@ FocusScope {
                     visible: panel.pane === "people"
                     board: screen.room.tables
                     editor: screen.room.editor
+                    learnt: screen.room.learnt
                     typing: panel.editing
                 }
                 TopView {

@@ -20,6 +20,7 @@ AbstractButton {
     signal saved
     signal shared
     signal removed
+    signal sessionsWanted
 
     objectName: "card"
     focusPolicy: Qt.StrongFocus
@@ -102,6 +103,14 @@ AbstractButton {
             anchors.margins: Theme.line
             spacing: 0
 
+            Press {
+                objectName: "sessions"
+                visible: card.stage === "session" || card.stage === "done"
+                plain: true
+                glyph: "clock"
+                Accessible.name: qsTr("Sessions of %1").arg(card.title)
+                onClicked: card.sessionsWanted()
+            }
             Press {
                 plain: true
                 glyph: "copy"

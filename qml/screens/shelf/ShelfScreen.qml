@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Dialogs
 import QtQuick.Layouts
 import Bastewright.Parts
+import Bastewright.Pictures
 import Bastewright.Theme
 import Bastewright.View
 
@@ -105,6 +106,7 @@ FocusScope {
                 onSaved: files.save(job, title)
                 onShared: share.ask(job, title)
                 onRemoved: shelf.room.shelf.remove(job)
+                onSessionsWanted: sessions.ask(job, title)
             }
 
             Column {
@@ -153,45 +155,30 @@ FocusScope {
             }
         }
     }
-    Sheet {
+    SessionsSheet {
+        id: sessions
+
+        room: shelf.room
+        onChosen: session => {
+            record.session = session
+            record.visible = true
+        }
+    }
+    RecordView {
+        id: record
+
+        objectName: "shelfRecord"
+        anchors.fill: parent
+        anchors.margins: Theme.space
+        visible: false
+        room: shelf.room
+        onClosed: visible = false
+    }
+    ShareSheet {
         id: share
 
-        property real job: 0
-        property string name: ""
-
-        function ask(which: real, what: string) {
-            job = which
-            name = what
-            open()
-        }
-
-        objectName: "shareSheet"
-        title: qsTr("Share %1").arg(name)
-
-        Words {
-            width: parent.width
-            text: qsTr("A job is one small file with everything that was given. Whoever opens it plans the same quilt.")
-        }
-        Press {
-            objectName: "shareFolder"
-            width: parent.width
-            glyph: "save"
-            text: qsTr("Save it in a folder, or on a stick")
-            onClicked: {
-                share.close()
-                files.share(share.job, share.name)
-            }
-        }
-        Press {
-            objectName: "shareElsewhere"
-            width: parent.width
-            glyph: "share"
-            text: qsTr("Open it with another program")
-            onClicked: {
-                share.close()
-                shelf.room.shelf.openElsewhere(share.job)
-            }
-        }
+        onFolderWanted: files.share(job, name)
+        onElsewhereWanted: shelf.room.shelf.openElsewhere(job)
     }
     Loader {
         id: files

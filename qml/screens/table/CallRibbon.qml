@@ -43,7 +43,6 @@ Item {
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: Math.round(Theme.tableText * 0.8)
             textFormat: Text.PlainText
-            elide: Text.ElideRight
         }
     }
     Text {

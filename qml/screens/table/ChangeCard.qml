@@ -64,7 +64,7 @@ Sheet {
             visible: card.desk.refused === ""
             main: true
             glyph: "check"
-            text: qsTr("Take the new plan")
+            text: qsTr("Use this plan")
             least: card.target
             size: card.letters
             onClicked: card.desk.accept()

@@ -11,7 +11,7 @@ Sheet {
 
     required property Workroom room
 
-    // "", or the question that is open: "comes", "goes", "swap", "for" or "pins"
+    // "", or the question that is open: "comes", "goes", "swap", "for", "hours", "until", "pins" or "night"
     property string page: ""
     property string leaving: ""
 
@@ -21,6 +21,7 @@ Sheet {
     atTable: true
     title: page === "comes" ? qsTr("Who comes?") : page === "goes" ? qsTr("Who leaves?")
         : page === "swap" ? qsTr("Who leaves?") : page === "for" ? qsTr("Who comes for %1?").arg(leaving)
+        : page === "hours" ? qsTr("Whose hours?") : page === "until" ? qsTr("Until when is %1 here?").arg(leaving)
         : page === "pins" ? qsTr("How many pins?") : qsTr("What has changed?")
     onAboutToShow: {
         page = ""
@@ -31,6 +32,12 @@ Sheet {
         if (page === "swap") {
             leaving = person
             page = "for"
+            return
+        }
+        if (page === "hours") {
+            leaving = person
+            page = "until"
+            pad.begin("")
             return
         }
         close()
@@ -48,6 +55,7 @@ Sheet {
 
         GridChoice { objectName: "someComes"; glyph: "plus"; text: qsTr("Somebody comes"); onClicked: sheet.page = "comes" }
         GridChoice { objectName: "someGoes"; glyph: "minus"; text: qsTr("Somebody leaves"); onClicked: sheet.page = "goes" }
+        GridChoice { objectName: "someHours"; glyph: "clock"; text: qsTr("Somebody's hours"); onClicked: sheet.page = "hours" }
         GridChoice { glyph: "swap"; text: qsTr("Swap a helper"); onClicked: sheet.page = "swap" }
         GridChoice { glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
         GridChoice { text: qsTr("Add an iron"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
@@ -78,7 +86,7 @@ Sheet {
         GridChoice { glyph: "clock"; text: qsTr("Plan the rest again"); onClicked: { sheet.close(); sheet.desk.planAgain() } }
     }
     Repeater {
-        model: sheet.page === "" || sheet.page === "pins" || sheet.page === "night" ? null : sheet.room.live.people
+        model: sheet.page === "" || sheet.page === "pins" || sheet.page === "night" || sheet.page === "until" ? null : sheet.room.live.people
 
         TablePress {
             required property string name
@@ -86,21 +94,35 @@ Sheet {
 
             objectName: "person-" + name
             width: sheet.availableWidth
-            visible: (sheet.page === "goes" || sheet.page === "swap") === present
+            visible: (sheet.page === "goes" || sheet.page === "swap" || sheet.page === "hours") === present
             glyph: "person"
             text: name
             onClicked: sheet.chosen(name)
         }
+    }
+    WordsField {
+        id: guestName
+
+        objectName: "guestName"
+        width: parent.width
+        visible: sheet.page === "comes"
+        least: Theme.tableTarget
+        size: Theme.tableText
+        maximumLength: 40
+        placeholderText: qsTr("A guest's name")
+        Accessible.name: placeholderText
     }
     TablePress {
         width: parent.width
         objectName: "guest"
         visible: sheet.page === "comes"
         glyph: "plus"
-        text: qsTr("A guest")
+        text: guestName.text.trim() === "" ? qsTr("A guest") : qsTr("%1 comes as a guest").arg(guestName.text.trim())
         onClicked: {
+            const called = guestName.text
+            guestName.clear()
             sheet.close()
-            sheet.desk.guestComes()
+            sheet.desk.guestComes(called)
         }
     }
     TableWords {
@@ -124,10 +146,30 @@ Sheet {
         id: pad
 
         width: parent.width
-        visible: sheet.page === "pins"
-        mode: "count"
+        visible: sheet.page === "pins" || sheet.page === "until"
+        mode: sheet.page === "until" ? "time" : "count"
         least: Theme.tableTarget
         size: Theme.tableText
+    }
+    TablePress {
+        width: parent.width
+        objectName: "leavesAt"
+        visible: sheet.page === "until"
+        enabled: pad.text !== ""
+        text: pad.text === "" ? qsTr("Leaves then") : qsTr("Leaves at %1").arg(pad.text)
+        onClicked: {
+            sheet.close()
+            sheet.desk.leavesAt(sheet.leaving, pad.text)
+        }
+    }
+    TablePress {
+        width: parent.width
+        visible: sheet.page === "until"
+        text: qsTr("Stays to the end")
+        onClicked: {
+            sheet.close()
+            sheet.desk.leavesAt(sheet.leaving, "")
+        }
     }
     TablePress {
         width: parent.width

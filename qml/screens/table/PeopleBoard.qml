@@ -6,7 +6,7 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// Who does what now and next. A tap says that somebody comes or goes.
+// Who does what now and next, or waits for whom. A tap says that somebody comes or goes.
 ListView {
     id: board
 
@@ -17,11 +17,22 @@ ListView {
     // Side by side in one row instead of one below the other.
     property bool strip: false
 
+    // All cards are seen: what comes next gives way first, then the size of those who wait.
+    readonly property real line: Theme.tableText * 1.12
+    readonly property bool roomy: !strip && count * (3 * line + 2 * Theme.gap) <= height
+    readonly property bool tight: !strip && count * (2 * line + 2 * Theme.gap) > height
+
     model: live.people
     orientation: strip ? ListView.Horizontal : ListView.Vertical
     clip: true
     spacing: Theme.gap
     boundsBehavior: Flickable.StopAtBounds
+
+    component Said: TableWords {
+        width: parent.width
+        lineHeightMode: Text.FixedHeight
+        lineHeight: font.pixelSize * 1.12
+    }
 
     delegate: AbstractButton {
         id: row
@@ -32,11 +43,14 @@ ListView {
         required property string now
         required property string next
         required property bool present
+        required property bool waits
 
-        width: board.strip ? Math.max(Math.floor((board.width + Theme.gap) / Math.max(1, board.count) - Theme.gap),
-                                      disc.width + 4 * Theme.gap + Math.max(nowText.implicitWidth, nextText.implicitWidth))
+        readonly property bool small: board.tight && (waits || !present)
+        readonly property real letters: Theme.tableText * (small || board.strip ? 0.75 : 1)
+
+        width: board.strip ? Math.floor((board.width + Theme.gap) / Math.max(1, Math.min(board.count, 6)) - Theme.gap)
                            : board.width
-        height: board.strip ? board.height : Math.max(Theme.tableTarget, lines.implicitHeight + Theme.gap)
+        height: board.strip ? board.height : Math.max(small ? 0 : Theme.tableTarget, lines.implicitHeight + Theme.gap)
         focusPolicy: Qt.StrongFocus
         Accessible.name: name + ", " + now
         Accessible.onPressAction: row.clicked()
@@ -44,7 +58,8 @@ ListView {
         onClicked: board.personTapped(name, present)
         background: Patch {
             border.color: Theme.frame
-            color: row.present ? Theme.paper : Theme.ground
+            border.width: row.present && !row.waits ? Theme.line * 2.5 : Theme.line
+            color: row.present && !row.waits ? Theme.paper : Theme.ground
 
             FocusFrame {
                 visible: row.visualFocus
@@ -57,7 +72,7 @@ ListView {
                 anchors.left: parent.left
                 anchors.leftMargin: Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
-                width: Theme.tableText * 1.35
+                width: row.letters * 1.35
                 height: width
                 letter: row.letter
                 mark: row.mark
@@ -73,26 +88,20 @@ ListView {
                 anchors.rightMargin: Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
 
-                TableWords {
-                    id: nowText
-
-                    width: parent.width
-                    text: row.now
+                Said {
+                    text: row.name
                     font.bold: true
-                    wrapMode: board.strip ? Text.NoWrap : Text.Wrap
-                    lineHeightMode: Text.FixedHeight
-                    lineHeight: Theme.tableText * 1.12
+                    font.pixelSize: row.letters
                 }
-                TableWords {
-                    id: nextText
-
-                    width: parent.width
-                    visible: row.next !== ""
+                Said {
+                    text: row.now
+                    color: row.waits ? Theme.quiet : Theme.ink
+                    font.pixelSize: row.letters
+                }
+                Said {
+                    visible: row.next !== "" && board.roomy && !row.waits
                     text: qsTr("› %1").arg(row.next)
                     color: Theme.quiet
-                    wrapMode: nowText.wrapMode
-                    lineHeightMode: Text.FixedHeight
-                    lineHeight: Theme.tableText * 1.12
                 }
             }
         }

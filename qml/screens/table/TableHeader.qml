@@ -77,8 +77,6 @@ GridLayout {
                   : brief.implicitWidth <= told.width ? brief.text : header.room.board.passText
             Accessible.role: Accessible.Heading
             Accessible.name: both.text
-            wrapMode: Text.NoWrap
-            elide: Text.ElideRight
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12
         }

@@ -29,6 +29,9 @@ FocusScope {
     signal comfortWanted
     signal phonesWanted
 
+    TapGuard {
+        reach: 8 * Theme.density
+    }
     Shortcut {
         sequences: ["Ctrl+Z"]
         onActivated: screen.room.live.undo()
@@ -85,7 +88,7 @@ FocusScope {
             id: body
 
             readonly property bool alone: screen.low
-            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, 2.3 * Theme.tableText + 2 * Theme.gap)
+            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, 3 * Theme.tableText + 2 * Theme.gap)
                                           : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
 
             Layout.fillWidth: true
@@ -241,6 +244,7 @@ FocusScope {
         anchors.margins: Theme.gap
         visible: screen.over === "record"
         room: screen.room
+        session: screen.room.live.sessionId
         onClosed: screen.over = ""
     }
     CountSheet {

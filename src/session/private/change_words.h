@@ -15,8 +15,11 @@ Sentences howTaken(const Plan& plan, const LiveState& state, int job, const std:
 /// The first zone the pins do not last for, and how many are wanted in all.
 Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state);
 
+/// What to do where the quilt lies on tables that are not there any more; empty where it does not.
+Sentence tablesAreGone(const Plan& plan);
+
 /// That the passes stay as they are whatever the tables.
-Sentences howTablesMatter(const Plan& plan, int more);
+Sentences howTablesMatter(int more);
 
 /// Time from the session's start to the last event.
 Seconds elapsedOf(const LiveState& state);

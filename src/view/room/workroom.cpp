@@ -23,6 +23,7 @@ Workroom::Workroom(Library* library, const Setup& setup, QObject* parent)
     , step_{&live_, &board_}
     , sheets_{setup.sheetsFolder}
     , record_{library, setup.sheetsFolder}
+    , learnt_{library, &editor_}
     , layers_{&plan_, &editor_}
     , lanes_{&plan_, &live_, setup.clock}
     , rehearsal_{&plan_}
@@ -140,6 +141,7 @@ void Workroom::openJob(qint64 job) {
     job_ = job;
     stored_ = writeSession(*read.session);
     editor_.open(std::move(*read.session));
+    learnt_.look();
     show(Screen::Planning);
 }
 

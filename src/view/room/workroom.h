@@ -4,6 +4,7 @@
 #include "view/base/comfort.h"
 #include "view/edit/job_editor.h"
 #include "view/edit/top_desk.h"
+#include "view/paper/learnt_paces.h"
 #include "view/paper/record_book.h"
 #include "view/paper/sheets_writer.h"
 #include "view/plan/layers_presenter.h"
@@ -46,6 +47,7 @@ class Workroom : public QObject {
     Q_PROPERTY(TableBoard* farBoard READ farBoard CONSTANT)
     Q_PROPERTY(StepCard* step READ step CONSTANT)
     Q_PROPERTY(SheetsWriter* sheets READ sheets CONSTANT)
+    Q_PROPERTY(LearntPaces* learnt READ learnt CONSTANT)
     Q_PROPERTY(RecordBook* record READ record CONSTANT)
     Q_PROPERTY(Comfort* comfort READ comfort CONSTANT)
     Q_PROPERTY(LayersPresenter* layers READ layers CONSTANT)
@@ -103,6 +105,7 @@ public:
     TableBoard* farBoard() { return &farBoard_; }
     StepCard* step() { return &step_; }
     SheetsWriter* sheets() { return &sheets_; }
+    LearntPaces* learnt() { return &learnt_; }
     RecordBook* record() { return &record_; }
     Comfort* comfort() { return &comfort_; }
     LayersPresenter* layers() { return &layers_; }
@@ -140,6 +143,7 @@ private:
     StepCard step_;
     SheetsWriter sheets_;
     RecordBook record_;
+    LearntPaces learnt_;
     LayersPresenter layers_;
     LanesBoard lanes_;
     Rehearsal rehearsal_;

@@ -47,11 +47,31 @@ void ChangeDesk::swaps(const QString& person, const QString& other) {
         {.kind = Kind::swap, .person = words::toCore(person), .other = words::toCore(other)});
 }
 
-void ChangeDesk::guestComes() {
+void ChangeDesk::leavesAt(const QString& person, const QString& time) {
+    Change change{.kind = Change::Kind::hours, .person = words::toCore(person)};
+    if (!time.isEmpty()) {
+        auto until = parseClock(words::toCore(time));
+        if (!until || !live_->live())
+            return;
+        // In an afternoon "3:30" is half past three in the afternoon.
+        using namespace std::chrono;
+        if (until->sinceMidnight < live_->live()->session().setting.start.sinceMidnight &&
+            until->sinceMidnight < hours{12})
+            until->sinceMidnight += hours{12};
+        change.until = *until;
+    }
+    ask(time.isEmpty() ? tr("%1 stays to the end").arg(person)
+                       : tr("%1 leaves at %2").arg(person, time),
+        std::move(change));
+}
+
+void ChangeDesk::guestComes(const QString& called) {
     if (!live_->live())
         return;
     const auto& helpers = live_->live()->session().setting.helpers;
-    QString name = tr("Guest");
+    QString name = called.simplified();
+    if (name.isEmpty())
+        name = tr("Guest");
     for (int n = 2; std::find_if(helpers.begin(), helpers.end(),
                                  [&](const Helper& h) {
                                      return words::fromCore(h.name) == name;

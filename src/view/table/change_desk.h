@@ -41,7 +41,10 @@ public:
     Q_INVOKABLE void comes(const QString& person);
     Q_INVOKABLE void goes(const QString& person);
     Q_INVOKABLE void swaps(const QString& person, const QString& other);
-    Q_INVOKABLE void guestComes();
+    /// A guest of this name; "Guest" where it is empty.
+    Q_INVOKABLE void guestComes(const QString& called = {});
+    /// Somebody has to leave at this time ("15:30"); empty: they stay to the end.
+    Q_INVOKABLE void leavesAt(const QString& person, const QString& time);
     Q_INVOKABLE void irons(int more);
     Q_INVOKABLE void pins(int more);
     Q_INVOKABLE void tables(int more);

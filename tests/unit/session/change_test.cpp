@@ -189,6 +189,23 @@ INSTANTIATE_TEST_SUITE_P(
                 "Close what is open first: A1"},
         Refusal{"not paused", {Kind::goOn, "", "", 0, "", 0}, asItIs, "not paused"}));
 
+TEST(Change, WhoHasToLeaveAtAnHourHasNoWorkAfterIt) {
+    Running r;
+    const auto until = ClockTime{std::chrono::hours{13} + std::chrono::minutes{20}};
+    const auto p = r.proposed({.kind = Kind::hours, .person = "Bo", .until = until});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_EQ(p.session.setting.helpers[1].until, until);
+    for (const auto& t : p.plan.tasks)
+        if (!r.live.state().doneTasks.contains(t.id) && std::ranges::count(t.people, "Bo") > 0)
+            EXPECT_LE(t.end, Seconds{20 * 60}) << t.id;
+    r.take(p);
+    EXPECT_EQ(r.live.session().setting.helpers[1].until, until);
+    EXPECT_THAT(r.proposed({.kind = Kind::hours, .person = "Bo", .until = until}).refused.english(),
+                HasSubstr("already"));
+    EXPECT_THAT(r.proposed({.kind = Kind::hours, .person = "Nobody"}).refused.english(),
+                HasSubstr("among the helpers"));
+}
+
 TEST(Change, SomebodyTakesAnothersPlace) {
     Running r;
     const auto p = r.proposed({.kind = Kind::swap, .person = "Bo", .other = "Cai"});
@@ -221,13 +238,14 @@ TEST(Change, PinsThatDoNotLastAreSaidWithZoneAndTime) {
                 Contains(HasSubstr("do for all that is left")));
 }
 
-TEST(Change, ATableThatIsGoneIsSaidAndTheRestIsPlanned) {
+TEST(Change, ATableTheQuiltLiesOnStaysAndOneMoreChangesNoPass) {
     auto plan = planned();
     plan.quilts[0].surface.tables = {Rect{0_in, 0_in, 52_in, 24_in}};
     Running r;
     r.live = LiveSession{made::smallSession(), plan, r.told.events()};
     const auto gone = r.proposed({.kind = Kind::tables, .count = -1});
-    EXPECT_THAT(gone.said, Contains(HasSubstr("lies on a table that is gone")));
+    EXPECT_THAT(gone.refused.english(), HasSubstr("The quilt lies on that table. Put it back"));
+    EXPECT_TRUE(gone.facts.empty());
     const auto more = r.proposed({.kind = Kind::tables, .count = 1});
     EXPECT_THAT(more.said, Contains(HasSubstr("The passes stay as they are")));
     const auto& before = r.live.plan().quilts[0].passes;
@@ -276,6 +294,8 @@ TEST(Change, OvernightTheRestIsPlannedFromNow) {
     for (const auto& t : p.plan.tasks)
         EXPECT_TRUE(r.live.state().doneTasks.contains(t.id) || t.start >= Seconds{18 * 3600})
             << t.id;
+    for (const auto& change : p.changes)
+        EXPECT_THAT(change.english(), Not(HasSubstr(" h "))) << "a night makes nothing later";
     r.take(p);
     EXPECT_FALSE(r.live.state().paused);
 }

@@ -288,22 +288,6 @@ TEST(Fold, AChangedSettingBringsNewPeopleAndTakesOthersAway) {
     EXPECT_EQ(now.setting.stash.pins, 250);
 }
 
-TEST(NextTasks, AreTheFirstTwoOfAPersonThatAreNotDone) {
-    Reporter r;
-    r.start();
-    const auto ids = [&r](const std::string& who) {
-        std::vector<std::string> out;
-        for (const auto& t : nextTasks(made::pinnedPlan(), folded(r), who))
-            out.push_back(t.id);
-        return out;
-    };
-    EXPECT_THAT(ids("Ada"), ElementsAre("lay-backing", "lay-batting"));
-    r.open("A1", "Ada");
-    EXPECT_THAT(ids("Ada"), ElementsAre("smooth-1", "close-A1"));
-    EXPECT_THAT(ids("Bo"), ElementsAre("open-B1", "smooth-1"));
-    EXPECT_THAT(ids("Cai"), IsEmpty());
-}
-
 TEST(NextTick, IsWhatATapOnAZoneWouldReport) {
     const Plan plan = made::pinnedPlan();
     Reporter r;
@@ -316,17 +300,6 @@ TEST(NextTick, IsWhatATapOnAZoneWouldReport) {
     EXPECT_EQ(nextTick(plan, folded(r), 0, "A1"), EventKind::zoneClosed);
     r.close("A1", "Ada");
     EXPECT_FALSE(nextTick(plan, folded(r), 0, "A1"));
-}
-
-TEST(OpenSteps, AreThoseOfThePassOnTheTable) {
-    Reporter r;
-    r.start().open("A1", "Ada");
-    std::vector<std::string> ids;
-    for (const auto& t : openSteps(made::pinnedPlan(), folded(r), 0))
-        ids.push_back(t.id);
-    EXPECT_THAT(ids, ElementsAre("smooth-1", "check-1"));
-    EXPECT_FALSE(mayStart(openSteps(made::pinnedPlan(), folded(r), 0).front(), folded(r)));
-    EXPECT_THAT(openSteps(made::pinnedPlan(), folded(r), 9), IsEmpty());
 }
 
 TEST(Progress, OfAPlanWithoutZonesIsWhole) {

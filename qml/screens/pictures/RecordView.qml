@@ -11,7 +11,7 @@ Rectangle {
     id: view
 
     required property Workroom room
-    property real session: room.live.open ? room.live.sessionId : 0
+    property real session: 0 // of the library
 
     readonly property RecordBook book: room.record
 
@@ -84,11 +84,9 @@ Rectangle {
                 onClicked: view.book.saveTable()
             }
         }
-        TableNotice {
+        Notice {
             Layout.fillWidth: true
             text: view.book.message
-            serious: true
-            early: false
             onDismissed: view.book.forget()
         }
         Flickable {
