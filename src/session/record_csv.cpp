@@ -22,8 +22,8 @@ std::string isoTime(std::int64_t ms) {
 // apostrophe.
 std::string field(const std::string& text) {
     std::string out;
-    if (!text.empty() && std::string{"=+-@\t\r"}.find(text.front()) != std::string::npos)
-        out = "'";
+    if (!text.empty() && std::string_view{"=+-@\t\r"}.find(text.front()) != std::string_view::npos)
+        out += '\'';
     out += text;
     if (out.find_first_of(",\"\r\n") == std::string::npos)
         return out;
