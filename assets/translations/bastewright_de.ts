@@ -28,6 +28,17 @@
     </message>
 </context>
 <context>
+    <name>BreakBoard</name>
+    <message>
+        <source>Irons off. Pins off the chairs and the floor.</source>
+        <translation>Bügeleisen aus. Keine Nadeln auf Stühlen und Boden.</translation>
+    </message>
+    <message>
+        <source>Resume</source>
+        <translation>Weitermachen</translation>
+    </message>
+</context>
+<context>
     <name>BringPane</name>
     <message>
         <source>%1 (%2)</source>
@@ -47,14 +58,17 @@
     </message>
 </context>
 <context>
+    <name>CallRibbon</name>
+    <message>
+        <source>%1; next: %2</source>
+        <translation>%1; danach: %2</translation>
+    </message>
+</context>
+<context>
     <name>ChangeCard</name>
     <message>
         <source>Planning …</source>
         <translation>Wird geplant …</translation>
-    </message>
-    <message>
-        <source>Take the new plan</source>
-        <translation>Neuen Plan nehmen</translation>
     </message>
     <message>
         <source>Back</source>
@@ -67,6 +81,10 @@
     <message>
         <source>%1: %2 instead of %3 at work</source>
         <translation>%1: %2 statt %3 bei der Arbeit</translation>
+    </message>
+    <message>
+        <source>Use this plan</source>
+        <translation>Diesen Plan verwenden</translation>
     </message>
 </context>
 <context>
@@ -179,6 +197,14 @@
         <source>Nobody&apos;s work changes.</source>
         <translation>Niemandes Arbeit ändert sich.</translation>
     </message>
+    <message>
+        <source>%1 stays to the end</source>
+        <translation>%1 bleibt bis zum Ende</translation>
+    </message>
+    <message>
+        <source>%1 leaves at %2</source>
+        <translation>%1 geht um %2</translation>
+    </message>
 </context>
 <context>
     <name>ChangesSheet</name>
@@ -211,36 +237,12 @@
         <translation>Jemand geht</translation>
     </message>
     <message>
-        <source>One for another</source>
-        <translation>Jemand für jemanden</translation>
-    </message>
-    <message>
         <source>Pins</source>
         <translation>Nadeln</translation>
     </message>
     <message>
-        <source>One iron more</source>
-        <translation>Ein Bügeleisen mehr</translation>
-    </message>
-    <message>
-        <source>One iron less</source>
-        <translation>Ein Bügeleisen weniger</translation>
-    </message>
-    <message>
-        <source>One table more</source>
-        <translation>Ein Tisch mehr</translation>
-    </message>
-    <message>
-        <source>One table less</source>
-        <translation>Ein Tisch weniger</translation>
-    </message>
-    <message>
         <source>Leave the rest of this pass</source>
         <translation>Rest des Durchgangs weglassen</translation>
-    </message>
-    <message>
-        <source>Go on</source>
-        <translation>Weiter</translation>
     </message>
     <message>
         <source>Stop for today</source>
@@ -259,11 +261,67 @@
         <translation>Offenes schließen. Bügeleisen aus und ausgesteckt. Nadeln zählen, Boden absuchen, Tür zu: keine Kinder, keine Tiere.</translation>
     </message>
     <message>
-        <source>So many are missing</source>
+        <source>Whose hours?</source>
+        <translation>Wessen Zeiten?</translation>
+    </message>
+    <message>
+        <source>Until when is %1 here?</source>
+        <translation>Bis wann ist %1 da?</translation>
+    </message>
+    <message>
+        <source>Somebody&apos;s hours</source>
+        <translation>Jemandes Zeiten</translation>
+    </message>
+    <message>
+        <source>Swap a helper</source>
+        <translation>Ablösung</translation>
+    </message>
+    <message>
+        <source>Add an iron</source>
+        <translation>Ein Bügeleisen dazu</translation>
+    </message>
+    <message>
+        <source>Take an iron away</source>
+        <translation>Ein Bügeleisen weniger</translation>
+    </message>
+    <message>
+        <source>Add a table</source>
+        <translation>Einen Tisch dazu</translation>
+    </message>
+    <message>
+        <source>Take a table away</source>
+        <translation>Einen Tisch weniger</translation>
+    </message>
+    <message>
+        <source>Resume</source>
+        <translation>Weitermachen</translation>
+    </message>
+    <message>
+        <source>A guest&apos;s name</source>
+        <translation>Name des Gastes</translation>
+    </message>
+    <message>
+        <source>%1 comes as a guest</source>
+        <translation>%1 kommt als Gast</translation>
+    </message>
+    <message>
+        <source>Leaves then</source>
+        <translation>Geht dann</translation>
+    </message>
+    <message>
+        <source>Leaves at %1</source>
+        <translation>Geht um %1</translation>
+    </message>
+    <message>
+        <source>Stays to the end</source>
+        <translation>Bleibt bis zum Ende</translation>
+    </message>
+    <message>
+        <source>Short by this many</source>
         <translation>So viele fehlen</translation>
     </message>
     <message>
-        <source>So many more are here</source>
+        <source>This many more are here</source>
         <translation>So viele mehr sind da</translation>
     </message>
 </context>
@@ -392,16 +450,35 @@
         <translation>Nadeln</translation>
     </message>
     <message>
-        <source>Back in the box</source>
-        <translation>Zurück im Vorrat</translation>
+        <source>Add to returned</source>
+        <translation>Zu den zurückgelegten zählen</translation>
     </message>
     <message>
-        <source>Found some more</source>
-        <translation>Noch welche gefunden</translation>
+        <source>Add found pins</source>
+        <translation>Gefundene dazuzählen</translation>
     </message>
     <message>
-        <source>That is all</source>
-        <translation>Das sind alle</translation>
+        <source>So many are in the box now</source>
+        <translation>So viele sind jetzt in der Dose</translation>
+    </message>
+    <message>
+        <source>%1 are in the box now</source>
+        <translation>%1 sind jetzt in der Dose</translation>
+    </message>
+</context>
+<context>
+    <name>EndSheet</name>
+    <message>
+        <source>End the session?</source>
+        <translation>Das Treffen beenden?</translation>
+    </message>
+    <message>
+        <source>The record is kept. Stop for today instead where the work goes on another day.</source>
+        <translation>Das Protokoll bleibt erhalten. Geht die Arbeit an einem anderen Tag weiter, besser für heute aufhören.</translation>
+    </message>
+    <message>
+        <source>End the session</source>
+        <translation>Treffen beenden</translation>
     </message>
 </context>
 <context>
@@ -417,6 +494,10 @@
     <message>
         <source>More</source>
         <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -499,30 +580,53 @@
     </message>
 </context>
 <context>
+    <name>GoOnSheet</name>
+    <message>
+        <source>Going on</source>
+        <translation>Es geht weiter</translation>
+    </message>
+    <message>
+        <source>Who is here? Tap who is not, or has come.</source>
+        <translation>Wer ist da? Antippen, wer fehlt oder gekommen ist.</translation>
+    </message>
+    <message>
+        <source>%1 is here</source>
+        <translation>%1 ist da</translation>
+    </message>
+    <message>
+        <source>%1 is not here</source>
+        <translation>%1 ist nicht da</translation>
+    </message>
+    <message>
+        <source>Plan the rest from now</source>
+        <translation>Den Rest ab jetzt planen</translation>
+    </message>
+</context>
+<context>
     <name>Guests</name>
     <message>
         <source>No session is running at the table.</source>
         <translation>Am Tisch läuft kein Treffen.</translation>
     </message>
     <message>
-        <source>There is no zone %1.</source>
-        <translation>Es gibt keine Zone %1.</translation>
-    </message>
-    <message>
         <source>Choose who you are.</source>
         <translation>Auswählen, wer hier abhakt.</translation>
     </message>
     <message>
-        <source>%1 is ticked already, or not on the table now.</source>
-        <translation>%1 ist schon abgehakt oder liegt jetzt nicht auf dem Tisch.</translation>
-    </message>
-    <message>
-        <source>%1 is the work of %2. Tick it at the table.</source>
-        <translation>%1 ist Arbeit von %2. Am Tisch abhaken.</translation>
-    </message>
-    <message>
         <source>This page is out of date. Load it again.</source>
         <translation>Diese Seite ist veraltet. Neu laden.</translation>
+    </message>
+    <message>
+        <source>Pass %1 of %2</source>
+        <translation>Durchgang %1 von %2</translation>
+    </message>
+    <message>
+        <source>Pass %1 is finished</source>
+        <translation>Durchgang %1 ist fertig</translation>
+    </message>
+    <message>
+        <source>All is done</source>
+        <translation>Alles ist fertig</translation>
     </message>
 </context>
 <context>
@@ -538,6 +642,36 @@
     <message>
         <source>Try it: %1</source>
         <translation>Probieren: %1</translation>
+    </message>
+</context>
+<context>
+    <name>HintSheet</name>
+    <message>
+        <source>Worth knowing</source>
+        <translation>Gut zu wissen</translation>
+    </message>
+    <message>
+        <source>Nothing more.</source>
+        <translation>Sonst nichts.</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>Put away: %1</source>
+        <translation>Weglegen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>HoldPress</name>
+    <message>
+        <source>Once more, or hold</source>
+        <translation>Noch einmal, oder halten</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Halten</translation>
     </message>
 </context>
 <context>
@@ -557,6 +691,10 @@
     <message>
         <source>Share %1</source>
         <translation>%1 teilen</translation>
+    </message>
+    <message>
+        <source>Sessions of %1</source>
+        <translation>Treffen von %1</translation>
     </message>
 </context>
 <context>
@@ -741,6 +879,25 @@
     </message>
 </context>
 <context>
+    <name>LearntPaces</name>
+    <message>
+        <source>%1 quicker</source>
+        <translation>%1 schneller</translation>
+    </message>
+    <message>
+        <source>%1 slower</source>
+        <translation>%1 langsamer</translation>
+    </message>
+    <message>
+        <source>Learnt at the last session: %1.</source>
+        <translation>Beim letzten Treffen gelernt: %1.</translation>
+    </message>
+    <message>
+        <source>Learnt speeds</source>
+        <translation>Gelerntes Tempo</translation>
+    </message>
+</context>
+<context>
     <name>LettersPad</name>
     <message>
         <source>Capital letter</source>
@@ -774,14 +931,6 @@
         <translation>Diese Nummer ist schon vergeben. Noch einmal abhaken.</translation>
     </message>
     <message>
-        <source>%1 is ticked already, or not on the table now.</source>
-        <translation>%1 ist schon abgehakt oder liegt jetzt nicht auf dem Tisch.</translation>
-    </message>
-    <message>
-        <source>%1 is done, or not on the table now. Hold it to take its last tick back.</source>
-        <translation>%1 ist fertig oder liegt jetzt nicht auf dem Tisch. Halten nimmt den letzten Haken zurück.</translation>
-    </message>
-    <message>
         <source>%1 has no tick to take back.</source>
         <translation>%1 hat keinen Haken zum Zurücknehmen.</translation>
     </message>
@@ -796,18 +945,6 @@
     <message>
         <source>%1/%2 zones</source>
         <translation>%1/%2 Zonen</translation>
-    </message>
-    <message>
-        <source>%1 of %2 pins back</source>
-        <translation>%1 von %2 Nadeln zurück</translation>
-    </message>
-    <message>
-        <source>%1 pins out</source>
-        <translation>%1 Nadeln draußen</translation>
-    </message>
-    <message>
-        <source>done %1 (%2–%3)</source>
-        <translation>fertig %1 (%2–%3)</translation>
     </message>
     <message>
         <source>the step</source>
@@ -833,24 +970,84 @@
         <source>the note</source>
         <translation>die Notiz</translation>
     </message>
+    <message>
+        <source>The next call has come. Tell the person at the tablet.</source>
+        <translation>Die nächste Ansage ist schon da. Am Tablet Bescheid sagen.</translation>
+    </message>
+    <message>
+        <source>There is no tick to take back.</source>
+        <translation>Es gibt keinen Haken zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>Stopped on %1</source>
+        <translation>Aufgehört am %1</translation>
+    </message>
+    <message>
+        <source>On a break since %1</source>
+        <translation>Pause seit %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 zones are done.</source>
+        <translation>%1 von %2 Zonen sind fertig.</translation>
+    </message>
+    <message>
+        <source>%1 %2 is open: close it before anybody leaves it.</source>
+        <translation>%1 %2 ist offen: vor dem Weggehen schließen.</translation>
+    </message>
+    <message>
+        <source>%1 Open: %2. Close them before anybody leaves them.</source>
+        <translation>%1 Offen: %2. Vor dem Weggehen schließen.</translation>
+    </message>
+    <message>
+        <source>%1 lies as in pass %2 of %3.</source>
+        <translation>%1 liegt wie in Durchgang %2 von %3.</translation>
+    </message>
+    <message>
+        <source>1 pin in the quilt</source>
+        <translation>1 Nadel im Quilt</translation>
+    </message>
+    <message>
+        <source>%1 pins in the quilt</source>
+        <translation>%1 Nadeln im Quilt</translation>
+    </message>
+    <message>
+        <source>In the box: %1</source>
+        <translation>In der Dose: %1</translation>
+    </message>
+    <message>
+        <source>In the quilt: %1</source>
+        <translation>Im Quilt: %1</translation>
+    </message>
+    <message>
+        <source>Back in the box: %1</source>
+        <translation>Zurück in der Dose: %1</translation>
+    </message>
+    <message>
+        <source>Still to be placed: %1</source>
+        <translation>Noch zu stecken: %1</translation>
+    </message>
+    <message>
+        <source>Finished at %1</source>
+        <translation>Fertig um %1</translation>
+    </message>
+    <message>
+        <source>Finishes about %1 (%2–%3)</source>
+        <translation>Fertig gegen %1 (%2–%3)</translation>
+    </message>
+    <message>
+        <source>on a break</source>
+        <translation>macht Pause</translation>
+    </message>
+    <message>
+        <source>%1 again</source>
+        <translation>%1 noch einmal</translation>
+    </message>
 </context>
 <context>
     <name>MoreSheet</name>
     <message>
         <source>What has changed?</source>
         <translation>Was hat sich geändert?</translation>
-    </message>
-    <message>
-        <source>Who, when</source>
-        <translation>Wer, wann</translation>
-    </message>
-    <message>
-        <source>Go on</source>
-        <translation>Weiter</translation>
-    </message>
-    <message>
-        <source>A break</source>
-        <translation>Eine Pause</translation>
     </message>
     <message>
         <source>One view for all</source>
@@ -873,20 +1070,40 @@
         <translation>Drucken</translation>
     </message>
     <message>
-        <source>Phones follow</source>
-        <translation>Telefone folgen</translation>
-    </message>
-    <message>
-        <source>Reading comfort</source>
-        <translation>Lesbarkeit</translation>
-    </message>
-    <message>
         <source>End the session</source>
         <translation>Treffen beenden</translation>
     </message>
     <message>
         <source>Notes</source>
         <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>It was done otherwise</source>
+        <translation>Es wurde anders gemacht</translation>
+    </message>
+    <message>
+        <source>Everybody&apos;s turns</source>
+        <translation>Wer wann dran ist</translation>
+    </message>
+    <message>
+        <source>Resume</source>
+        <translation>Weitermachen</translation>
+    </message>
+    <message>
+        <source>Break</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Follow on phones</source>
+        <translation>Am Handy mitverfolgen</translation>
+    </message>
+    <message>
+        <source>Text and display</source>
+        <translation>Schrift und Anzeige</translation>
     </message>
 </context>
 <context>
@@ -928,6 +1145,33 @@
     <message>
         <source>Delete</source>
         <translation>Löschen</translation>
+    </message>
+</context>
+<context>
+    <name>OtherwiseSheet</name>
+    <message>
+        <source>It was done otherwise</source>
+        <translation>Es wurde anders gemacht</translation>
+    </message>
+    <message>
+        <source>It is done all the same</source>
+        <translation>Es ist trotzdem getan</translation>
+    </message>
+    <message>
+        <source>Everything of this pass is done, up to and with:</source>
+        <translation>Alles von diesem Durchgang ist fertig, bis einschließlich:</translation>
+    </message>
+    <message>
+        <source>That was</source>
+        <translation>Das war</translation>
+    </message>
+    <message>
+        <source>just now</source>
+        <translation>eben</translation>
+    </message>
+    <message>
+        <source>%1 min ago</source>
+        <translation>vor %1 min</translation>
     </message>
 </context>
 <context>
@@ -1092,10 +1336,6 @@
         <translation>Das Treffen ist beendet. Danke.</translation>
     </message>
     <message>
-        <source>A break. Nothing runs away.</source>
-        <translation>Pause. Nichts läuft davon.</translation>
-    </message>
-    <message>
         <source>Now: %1</source>
         <translation>Jetzt: %1</translation>
     </message>
@@ -1122,6 +1362,22 @@
     <message>
         <source>closed</source>
         <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>On a break. Ticks wait until it is over.</source>
+        <translation>Pause. Abgehakt wird danach.</translation>
+    </message>
+    <message>
+        <source>Not on the list? Tell the person at the tablet: More, What has changed, Somebody comes.</source>
+        <translation>Nicht auf der Liste? Am Tablet Bescheid sagen: Mehr, Was hat sich geändert, Jemand kommt.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Take back the tick of %1</source>
+        <translation>Den Haken von %1 zurücknehmen</translation>
     </message>
 </context>
 <context>
@@ -1253,13 +1509,13 @@
         <source>A person</source>
         <translation>Eine Person</translation>
     </message>
+    <message>
+        <source>Use these speeds</source>
+        <translation>Dieses Tempo verwenden</translation>
+    </message>
 </context>
 <context>
     <name>PhoneSheet</name>
-    <message>
-        <source>Phones follow</source>
-        <translation>Telefone folgen</translation>
-    </message>
     <message>
         <source>Guests see this table on their phones and tick their own zones. Use a network you trust: nothing is encrypted.</source>
         <translation>Gäste sehen diesen Tisch auf ihren Telefonen und haken ihre Zonen ab. Nur in einem vertrauten Netz: Nichts ist verschlüsselt.</translation>
@@ -1285,16 +1541,24 @@
         <translation>und dort diesen Code</translation>
     </message>
     <message>
-        <source>Phones that follow: %1</source>
-        <translation>Telefone dabei: %1</translation>
-    </message>
-    <message>
         <source>New code</source>
         <translation>Neuer Code</translation>
     </message>
     <message>
-        <source>No more phones</source>
-        <translation>Keine Telefone mehr</translation>
+        <source>Follow on phones</source>
+        <translation>Am Handy mitverfolgen</translation>
+    </message>
+    <message>
+        <source>Nobody follows yet.</source>
+        <translation>Noch verfolgt es niemand.</translation>
+    </message>
+    <message>
+        <source>On phones: %1</source>
+        <translation>Am Handy: %1</translation>
+    </message>
+    <message>
+        <source>Turn off</source>
+        <translation>Ausschalten</translation>
     </message>
 </context>
 <context>
@@ -1499,6 +1763,323 @@
     <message>
         <source>Save as PDF</source>
         <translation>Als PDF sichern</translation>
+    </message>
+</context>
+<context>
+    <name>Record</name>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>At the table</source>
+        <translation>Am Tisch</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Gesteckt</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Geschlossen</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>Pass %1</source>
+        <translation>Durchgang %1</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>Call</source>
+        <translation>Ansage</translation>
+    </message>
+    <message>
+        <source>Took</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Geplant</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>Calls</source>
+        <translation>Ansagen</translation>
+    </message>
+    <message>
+        <source>One thing after another</source>
+        <translation>Eins nach dem anderen</translation>
+    </message>
+    <message>
+        <source>%1: what was done</source>
+        <translation>%1: was getan wurde</translation>
+    </message>
+    <message>
+        <source>The pages could not be drawn.</source>
+        <translation>Die Seiten ließen sich nicht zeichnen.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2</source>
+        <translation>%1 ließ sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>%1 dotted below</source>
+        <translation>%1 unten geheftet</translation>
+    </message>
+    <message>
+        <source>%1 pinned open</source>
+        <translation>%1 offen gesteckt</translation>
+    </message>
+    <message>
+        <source>%1 dotted above</source>
+        <translation>%1 oben geheftet</translation>
+    </message>
+    <message>
+        <source>%1 closed</source>
+        <translation>%1 geschlossen</translation>
+    </message>
+    <message>
+        <source>%1 pressed</source>
+        <translation>%1 gebügelt</translation>
+    </message>
+    <message>
+        <source>%1 pressed from the back</source>
+        <translation>%1 von hinten gebügelt</translation>
+    </message>
+    <message>
+        <source>The palm glides</source>
+        <translation>Die Hand gleitet</translation>
+    </message>
+    <message>
+        <source>The palm does not glide yet</source>
+        <translation>Die Hand gleitet noch nicht</translation>
+    </message>
+    <message>
+        <source>The underside is flat</source>
+        <translation>Die Unterseite ist glatt</translation>
+    </message>
+    <message>
+        <source>The underside is not flat yet</source>
+        <translation>Die Unterseite ist noch nicht glatt</translation>
+    </message>
+    <message>
+        <source>Four sides as planned</source>
+        <translation>Vier Seiten wie geplant</translation>
+    </message>
+    <message>
+        <source>A side is short</source>
+        <translation>Eine Seite ist zu kurz</translation>
+    </message>
+    <message>
+        <source>The cautions were read</source>
+        <translation>Die Vorsichtsregeln wurden vorgelesen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The session began</source>
+        <translation>Das Treffen begann</translation>
+    </message>
+    <message>
+        <source>%1 has to be done again</source>
+        <translation>%1 muss noch einmal gemacht werden</translation>
+    </message>
+    <message>
+        <source>The rest of pass %1 was left out</source>
+        <translation>Der Rest von Durchgang %1 wurde ausgelassen</translation>
+    </message>
+    <message>
+        <source>Pass %1 was finished</source>
+        <translation>Durchgang %1 war fertig</translation>
+    </message>
+    <message>
+        <source>%1 came to the table</source>
+        <translation>%1 kam an den Tisch</translation>
+    </message>
+    <message>
+        <source>%1 left the table</source>
+        <translation>%1 ging vom Tisch</translation>
+    </message>
+    <message>
+        <source>%1 pins were short</source>
+        <translation>%1 Nadeln fehlten</translation>
+    </message>
+    <message>
+        <source>%1 more pins turned up</source>
+        <translation>%1 Nadeln mehr tauchten auf</translation>
+    </message>
+    <message>
+        <source>%1 pins back in the box</source>
+        <translation>%1 Nadeln zurück in der Dose</translation>
+    </message>
+    <message>
+        <source>%1 pins counted in the box</source>
+        <translation>%1 Nadeln in der Dose gezählt</translation>
+    </message>
+    <message>
+        <source>The pins were counted</source>
+        <translation>Die Nadeln wurden gezählt</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Notiz: %1</translation>
+    </message>
+    <message>
+        <source>A break began</source>
+        <translation>Eine Pause begann</translation>
+    </message>
+    <message>
+        <source>The work went on</source>
+        <translation>Die Arbeit ging weiter</translation>
+    </message>
+    <message>
+        <source>Something in the hall changed</source>
+        <translation>Im Saal änderte sich etwas</translation>
+    </message>
+    <message>
+        <source>The rest was planned again</source>
+        <translation>Der Rest wurde neu geplant</translation>
+    </message>
+    <message>
+        <source>The session ended</source>
+        <translation>Das Treffen endete</translation>
+    </message>
+    <message>
+        <source>%1, from %2; still running</source>
+        <translation>%1, ab %2; läuft noch</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 of work and %2 of breaks</source>
+        <translation>%1 Arbeit und %2 Pausen</translation>
+    </message>
+    <message>
+        <source>%1 of work</source>
+        <translation>%1 Arbeit</translation>
+    </message>
+    <message>
+        <source>Planned: %1</source>
+        <translation>Geplant: %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 zones done</source>
+        <translation>%1 von %2 Zonen fertig</translation>
+    </message>
+    <message>
+        <source>Pins: %1 in the quilt, %2 back in the box</source>
+        <translation>Nadeln: %1 im Quilt, %2 zurück in der Dose</translation>
+    </message>
+    <message>
+        <source>1 pin is missing</source>
+        <translation>1 Nadel fehlt</translation>
+    </message>
+    <message>
+        <source>%1 pins are missing</source>
+        <translation>%1 Nadeln fehlen</translation>
+    </message>
+    <message>
+        <source>much quicker than planned</source>
+        <translation>viel schneller als geplant</translation>
+    </message>
+    <message>
+        <source>a little quicker than planned</source>
+        <translation>etwas schneller als geplant</translation>
+    </message>
+    <message>
+        <source>much slower than planned</source>
+        <translation>viel langsamer als geplant</translation>
+    </message>
+    <message>
+        <source>a little slower than planned</source>
+        <translation>etwas langsamer als geplant</translation>
+    </message>
+    <message>
+        <source>as planned</source>
+        <translation>wie geplant</translation>
+    </message>
+</context>
+<context>
+    <name>RecordBook</name>
+    <message>
+        <source>This session cannot be read.</source>
+        <translation>Dieses Treffen lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>%1 · ended</source>
+        <translation>%1 · beendet</translation>
+    </message>
+    <message>
+        <source>%1 · running</source>
+        <translation>%1 · läuft</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2</source>
+        <translation>%1 ließ sich nicht schreiben: %2</translation>
+    </message>
+</context>
+<context>
+    <name>RecordView</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Save as a page to print</source>
+        <translation>Als Seite zum Drucken speichern</translation>
+    </message>
+    <message>
+        <source>Save as a table for other programs</source>
+        <translation>Als Tabelle für andere Programme speichern</translation>
+    </message>
+    <message>
+        <source>%1, 1 zone closed</source>
+        <translation>%1, 1 Zone geschlossen</translation>
+    </message>
+    <message>
+        <source>%1, %2 zones closed</source>
+        <translation>%1, %2 Zonen geschlossen</translation>
+    </message>
+    <message>
+        <source>Pass %1 · %2</source>
+        <translation>Durchgang %1 · %2</translation>
+    </message>
+    <message>
+        <source>planned %1</source>
+        <translation>geplant %1</translation>
     </message>
 </context>
 <context>
@@ -1746,6 +2327,32 @@
     <message>
         <source>Along a row, from the head: above odd rows, below even rows</source>
         <translation>Entlang einer Reihe, vom Kopf: oben ungerade, unten gerade Reihen</translation>
+    </message>
+</context>
+<context>
+    <name>SessionsSheet</name>
+    <message>
+        <source>Sessions of %1</source>
+        <translation>Treffen von %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShareSheet</name>
+    <message>
+        <source>Share %1</source>
+        <translation>%1 teilen</translation>
+    </message>
+    <message>
+        <source>A job is one small file with everything that was given. Whoever opens it plans the same quilt.</source>
+        <translation>Ein Projekt ist eine kleine Datei mit allen Angaben. Wer sie öffnet, plant denselben Quilt.</translation>
+    </message>
+    <message>
+        <source>Save it in a folder, or on a stick</source>
+        <translation>In einem Ordner oder auf einem Stick sichern</translation>
+    </message>
+    <message>
+        <source>Open it with another program</source>
+        <translation>Mit einem anderen Programm öffnen</translation>
     </message>
 </context>
 <context>
@@ -3879,22 +4486,6 @@
         <translation>Alle Dateien (*)</translation>
     </message>
     <message>
-        <source>Share %1</source>
-        <translation>%1 teilen</translation>
-    </message>
-    <message>
-        <source>A job is one small file with everything that was given. Whoever opens it plans the same quilt.</source>
-        <translation>Ein Projekt ist eine kleine Datei mit allen Angaben. Wer sie öffnet, plant denselben Quilt.</translation>
-    </message>
-    <message>
-        <source>Save it in a folder, or on a stick</source>
-        <translation>In einem Ordner oder auf einem Stick sichern</translation>
-    </message>
-    <message>
-        <source>Open it with another program</source>
-        <translation>Mit einem anderen Programm öffnen</translation>
-    </message>
-    <message>
         <source>Where to save %1</source>
         <translation>Wohin %1 sichern</translation>
     </message>
@@ -4021,6 +4612,14 @@
         <source>Done</source>
         <translation>Fertig</translation>
     </message>
+    <message>
+        <source>Where? What is tapped has to be closed once more.</source>
+        <translation>Wo? Was angetippt wird, muss noch einmal geschlossen werden.</translation>
+    </message>
+    <message>
+        <source>%1 has to be done again</source>
+        <translation>%1 muss noch einmal gemacht werden</translation>
+    </message>
 </context>
 <context>
     <name>StepWords</name>
@@ -4059,10 +4658,6 @@
     <message>
         <source>lies</source>
         <translation>liegt auf</translation>
-    </message>
-    <message>
-        <source>A palm glides over the top, no ripple ahead?</source>
-        <translation>Gleitet die Hand über das Oberteil, ohne Welle davor?</translation>
     </message>
     <message>
         <source>The underside is flat, and caught all over?</source>
@@ -4108,6 +4703,54 @@
         <source>Nothing is laid: the quilt, held, is only pulled across</source>
         <translation>Nichts wird aufgelegt: Der festgehaltene Quilt wird nur hinübergezogen</translation>
     </message>
+    <message>
+        <source>Check that the legs of the tables are locked. Nobody climbs on a table.</source>
+        <translation>Prüfen, ob die Tischbeine eingerastet sind. Niemand steigt auf einen Tisch.</translation>
+    </message>
+    <message>
+        <source>Children and pets stay out, nobody walks barefoot.</source>
+        <translation>Kinder und Haustiere bleiben draußen, niemand geht barfuß.</translation>
+    </message>
+    <message>
+        <source>Lift together, on one person&apos;s count, and only as much as is easy.</source>
+        <translation>Gemeinsam heben, auf das Zählen einer Person, und nur so viel, wie leicht geht.</translation>
+    </message>
+    <message>
+        <source>Pins stay in the dish, never in the mouth. What falls is picked up at once.</source>
+        <translation>Sicherheitsnadeln bleiben in der Schale, nie im Mund. Was herunterfällt, wird gleich aufgehoben.</translation>
+    </message>
+    <message>
+        <source>The magnet for sweeping is kept away from medical implants and electronics.</source>
+        <translation>Der Magnet zum Auflesen bleibt fern von medizinischen Implantaten und Elektronik.</translation>
+    </message>
+    <message>
+        <source>One pair of hands on the iron, its cord off the walkway, off and upright at breaks.</source>
+        <translation>Das Bügeleisen hat eine einzige Person in der Hand; das Kabel liegt nicht im Weg, in Pausen ist es aus und steht.</translation>
+    </message>
+    <message>
+        <source>Follow the label of web and batting: some melt.</source>
+        <translation>Das Etikett von Klebevlies und Vlies beachten: manches schmilzt.</translation>
+    </message>
+    <message>
+        <source>Cutters closed when they are put down.</source>
+        <translation>Schneider werden zugeklappt abgelegt.</translation>
+    </message>
+    <message>
+        <source>Labels of products, the house&apos;s rules and a doctor&apos;s advice come first.</source>
+        <translation>Etiketten, Hausregeln und ärztlicher Rat gehen vor.</translation>
+    </message>
+    <message>
+        <source>Has everybody heard this?</source>
+        <translation>Haben das alle gehört?</translation>
+    </message>
+    <message>
+        <source>Does your palm glide over it without pushing up a ripple?</source>
+        <translation>Gleitet die Hand darüber, ohne eine Falte vor sich herzuschieben?</translation>
+    </message>
+    <message>
+        <source>Read it out before anybody begins.</source>
+        <translation>Vorlesen, bevor jemand anfängt.</translation>
+    </message>
 </context>
 <context>
     <name>Stitches</name>
@@ -4123,56 +4766,28 @@
         <translation>Durchgang %1 von %2</translation>
     </message>
     <message>
-        <source>dots below</source>
-        <translation>unten kleben</translation>
-    </message>
-    <message>
-        <source>pins in</source>
-        <translation>stecken</translation>
-    </message>
-    <message>
-        <source>dots above</source>
-        <translation>oben kleben</translation>
-    </message>
-    <message>
-        <source>close</source>
-        <translation>schließen</translation>
-    </message>
-    <message>
-        <source>press</source>
-        <translation>bügeln</translation>
-    </message>
-    <message>
-        <source>press back</source>
-        <translation>hinten bügeln</translation>
-    </message>
-    <message>
         <source>The session has ended</source>
         <translation>Das Treffen ist beendet</translation>
-    </message>
-    <message>
-        <source>The last pass is good</source>
-        <translation>Letzter Durchgang gut</translation>
-    </message>
-    <message>
-        <source>Pass %1 is good: next pass</source>
-        <translation>Durchgang %1 gut: weiter</translation>
-    </message>
-    <message>
-        <source>Zones are still to be done.</source>
-        <translation>Noch sind Zonen offen.</translation>
     </message>
     <message>
         <source>End the session</source>
         <translation>Treffen beenden</translation>
     </message>
     <message>
-        <source>Waits for one more tick.</source>
-        <translation>Wartet auf einen Haken.</translation>
+        <source>The last pass is finished</source>
+        <translation>Der letzte Durchgang ist fertig</translation>
     </message>
     <message>
-        <source>Waits for %1 more ticks.</source>
-        <translation>Wartet auf %1 Haken.</translation>
+        <source>Pass %1 is finished: start pass %2</source>
+        <translation>Durchgang %1 ist fertig: Durchgang %2 beginnen</translation>
+    </message>
+    <message>
+        <source>Pass %1 is finished</source>
+        <translation>Durchgang %1 ist fertig</translation>
+    </message>
+    <message>
+        <source>All is done</source>
+        <translation>Alles ist fertig</translation>
     </message>
 </context>
 <context>
@@ -4197,6 +4812,18 @@
         <source>More</source>
         <translation>Mehr</translation>
     </message>
+    <message>
+        <source>1 hint</source>
+        <translation>1 Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 hints</source>
+        <translation>%1 Hinweise</translation>
+    </message>
+    <message>
+        <source>On phones: %1</source>
+        <translation>Am Handy: %1</translation>
+    </message>
 </context>
 <context>
     <name>TableNotice</name>
@@ -4204,20 +4831,20 @@
         <source>Close the message</source>
         <translation>Meldung schließen</translation>
     </message>
+    <message>
+        <source>Done otherwise</source>
+        <translation>Anders gemacht</translation>
+    </message>
 </context>
 <context>
     <name>TableScreen</name>
     <message>
-        <source>Worth knowing</source>
-        <translation>Gut zu wissen</translation>
+        <source>Steps away</source>
+        <translation>Geht vom Tisch</translation>
     </message>
     <message>
-        <source>Leaves the table</source>
-        <translation>Verlässt den Tisch</translation>
-    </message>
-    <message>
-        <source>Is at the table</source>
-        <translation>Ist am Tisch</translation>
+        <source>Back at the table</source>
+        <translation>Wieder am Tisch</translation>
     </message>
 </context>
 <context>
@@ -5606,10 +6233,6 @@
     <message>
         <source>The %1 pins in the box last until zone %2, at %3: fetch %4 more by then.</source>
         <translation>Die %1 Nadeln im Vorrat reichen bis Zone %2 um %3: bis dahin %4 mehr holen.</translation>
-    </message>
-    <message>
-        <source>The quilt lies on a table that is gone: finish what is open where it lies, and plan the rest as a job of its own.</source>
-        <translation>Der Quilt liegt auf einem Tisch, der weg ist: Offenes dort fertig machen und den Rest als eigenes Projekt planen.</translation>
     </message>
     <message>
         <source>The passes stay as they are: a quilt that is begun is not moved to other tables. A new job can use it.</source>
@@ -7030,6 +7653,154 @@
     <message>
         <source>%1 single dots</source>
         <translation>%1 einzelne Punkte</translation>
+    </message>
+    <message>
+        <source>%1 leaves at %2 already.</source>
+        <translation>%1 geht schon um %2.</translation>
+    </message>
+    <message>
+        <source>%1 stays to the end already.</source>
+        <translation>%1 bleibt schon bis zum Ende.</translation>
+    </message>
+    <message>
+        <source>%1 comes at %2: leaving is later than that.</source>
+        <translation>%1 kommt um %2: das Gehen ist später.</translation>
+    </message>
+    <message>
+        <source>The quilt lies on that table. Put it back, or finish the pass where it lies, end the session, and plan the rest as a quilt of its own.</source>
+        <translation>Der Quilt liegt auf diesem Tisch. Ihn zurückstellen, oder den Durchgang dort zu Ende bringen, das Treffen beenden und den Rest als eigenen Quilt planen.</translation>
+    </message>
+    <message>
+        <source>A number of pins in the box cannot be %1.</source>
+        <translation>Eine Zahl von Nadeln in der Dose kann nicht %1 sein.</translation>
+    </message>
+    <message>
+        <source>the cautions are not read</source>
+        <translation>die Vorsichtsregeln sind nicht vorgelesen</translation>
+    </message>
+    <message>
+        <source>Zone %1 is %2, so there is nothing to redo.</source>
+        <translation>Zone %1 ist %2, da ist nichts noch einmal zu machen.</translation>
+    </message>
+    <message>
+        <source>%1 is pinned open</source>
+        <translation>%1 offen gesteckt</translation>
+    </message>
+    <message>
+        <source>%1 are pinned open</source>
+        <translation>%1 offen gesteckt</translation>
+    </message>
+    <message>
+        <source>%1 is closed</source>
+        <translation>%1 geschlossen</translation>
+    </message>
+    <message>
+        <source>%1 are closed</source>
+        <translation>%1 geschlossen</translation>
+    </message>
+    <message>
+        <source>%1 is dotted below</source>
+        <translation>%1 unten geheftet</translation>
+    </message>
+    <message>
+        <source>%1 are dotted below</source>
+        <translation>%1 unten geheftet</translation>
+    </message>
+    <message>
+        <source>%1 is dotted above</source>
+        <translation>%1 oben geheftet</translation>
+    </message>
+    <message>
+        <source>%1 are dotted above</source>
+        <translation>%1 oben geheftet</translation>
+    </message>
+    <message>
+        <source>%1 is pressed</source>
+        <translation>%1 gebügelt</translation>
+    </message>
+    <message>
+        <source>%1 are pressed</source>
+        <translation>%1 gebügelt</translation>
+    </message>
+    <message>
+        <source>Not yet: first pass %1 is released.</source>
+        <translation>Noch nicht: zuerst wird Durchgang %1 freigegeben.</translation>
+    </message>
+    <message>
+        <source>Not yet: first %1.</source>
+        <translation>Noch nicht: zuerst %1.</translation>
+    </message>
+    <message>
+        <source>Not yet: first %1 (%2).</source>
+        <translation>Noch nicht: zuerst %1 (%2).</translation>
+    </message>
+    <message>
+        <source>%1 zones left: %2</source>
+        <translation>Noch %1 Zonen: %2</translation>
+    </message>
+    <message>
+        <source>1 zone left: %1</source>
+        <translation>Noch 1 Zone: %1</translation>
+    </message>
+    <message>
+        <source>1 zone left: %1 (%2)</source>
+        <translation>Noch 1 Zone: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>waits until pass %1 is released</source>
+        <translation>wartet auf die Freigabe von Durchgang %1</translation>
+    </message>
+    <message>
+        <source>waits for %1</source>
+        <translation>wartet auf %1</translation>
+    </message>
+    <message>
+        <source>waits for %1: %2</source>
+        <translation>wartet auf %1: %2</translation>
+    </message>
+    <message>
+        <source>The session has not begun.</source>
+        <translation>Das Treffen hat noch nicht begonnen.</translation>
+    </message>
+    <message>
+        <source>The session has ended. Take the ending back to go on with it.</source>
+        <translation>Das Treffen ist beendet. Um weiterzumachen, das Beenden rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>It is a break. Resume first.</source>
+        <translation>Es ist Pause. Erst weitermachen.</translation>
+    </message>
+    <message>
+        <source>There is no zone %1.</source>
+        <translation>Es gibt keine Zone %1.</translation>
+    </message>
+    <message>
+        <source>%1 was left out with its pass.</source>
+        <translation>%1 wurde mit ihrem Durchgang ausgelassen.</translation>
+    </message>
+    <message>
+        <source>%1 is done. Hold it to take its last tick back.</source>
+        <translation>%1 ist fertig. Gedrückt halten nimmt den letzten Haken zurück.</translation>
+    </message>
+    <message>
+        <source>%1 is ticked already.</source>
+        <translation>%1 ist schon abgehakt.</translation>
+    </message>
+    <message>
+        <source>%1 is the work of %2. Tick it at the table.</source>
+        <translation>%1 ist Arbeit von %2. Am Tisch abhaken.</translation>
+    </message>
+    <message>
+        <source>The plan has no step %1.</source>
+        <translation>Der Plan hat keinen Schritt %1.</translation>
+    </message>
+    <message>
+        <source>One answer is &apos;not yet&apos;. Put it right and answer again.</source>
+        <translation>Eine Antwort ist „noch nicht“. In Ordnung bringen und noch einmal antworten.</translation>
+    </message>
+    <message>
+        <source>There is still work open.</source>
+        <translation>Es ist noch Arbeit offen.</translation>
     </message>
 </context>
 <context>
@@ -8710,6 +9481,62 @@
     <message>
         <source>hands off</source>
         <translation>Hände weg</translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation>Aufbauen</translation>
+    </message>
+    <message>
+        <source>Lay</source>
+        <translation>Auflegen</translation>
+    </message>
+    <message>
+        <source>Clamp</source>
+        <translation>Klammern</translation>
+    </message>
+    <message>
+        <source>Pin</source>
+        <translation>Stecken</translation>
+    </message>
+    <message>
+        <source>Hands off</source>
+        <translation>Hände weg</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Dot below</source>
+        <translation>Unten heften</translation>
+    </message>
+    <message>
+        <source>Dot above</source>
+        <translation>Oben heften</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Bügeln</translation>
+    </message>
+    <message>
+        <source>Cool</source>
+        <translation>Abkühlen</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Weiterschieben</translation>
+    </message>
+    <message>
+        <source>Roll up</source>
+        <translation>Aufrollen</translation>
+    </message>
+    <message>
+        <source>press back</source>
+        <translation>hinten bügeln</translation>
     </message>
 </context>
 </TS>
