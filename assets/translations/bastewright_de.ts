@@ -1368,8 +1368,8 @@
         <translation>Pause. Abgehakt wird danach.</translation>
     </message>
     <message>
-        <source>Not on the list? Tell the person at the tablet: More, What has changed, Somebody comes.</source>
-        <translation>Nicht auf der Liste? Am Tablet Bescheid sagen: Mehr, Was hat sich geändert, Jemand kommt.</translation>
+        <source>Not on the list? Tell the person at the tablet that you have come.</source>
+        <translation>Nicht auf der Liste? Am Tablet Bescheid sagen.</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -6155,6 +6155,22 @@
         <translation>Keine Nadel mehr und keine weniger ändert nichts.</translation>
     </message>
     <message>
+        <source>%1 later than planned: finishes about %2, not %3.</source>
+        <translation>%1 später als geplant: Ende etwa um %2 statt um %3.</translation>
+    </message>
+    <message>
+        <source>%1 earlier than planned: finishes about %2, not %3.</source>
+        <translation>%1 früher als geplant: Ende etwa um %2 statt um %3.</translation>
+    </message>
+    <message>
+        <source>%1 was to leave at %2 and is not planned for.</source>
+        <translation>%1 wollte um %2 gehen und ist nicht eingeplant.</translation>
+    </message>
+    <message>
+        <source>%1 leaves at %2 as agreed.</source>
+        <translation>%1 geht wie abgemacht um %2.</translation>
+    </message>
+    <message>
         <source>There is no such quilt.</source>
         <translation>Diesen Quilt gibt es nicht.</translation>
     </message>
@@ -7415,16 +7431,16 @@
         <translation>Keine Figur, die in jedem Block gleich ist, kommt bei diesem Top mit wenig genug aus; geplant in Reihen.</translation>
     </message>
     <message>
-        <source>Fewest pins, in no rows: %1, not %2</source>
-        <translation>So wenige Nadeln wie möglich, nicht in Reihen: %1 statt %2</translation>
+        <source>Fewest pins, in no rows: %1 or fewer, not %2</source>
+        <translation>So wenige Nadeln wie möglich, nicht in Reihen: %1 oder weniger statt %2</translation>
     </message>
     <message>
-        <source>Fewest dots, in no rows: %1, not %2</source>
-        <translation>So wenige Punkte wie möglich, nicht in Reihen: %1 statt %2</translation>
+        <source>Fewest dots, in no rows: %1 or fewer, not %2</source>
+        <translation>So wenige Punkte wie möglich, nicht in Reihen: %1 oder weniger statt %2</translation>
     </message>
     <message>
-        <source>Fewest points, in no rows: %1, not %2</source>
-        <translation>So wenige wie möglich, nicht in Reihen: %1 statt %2</translation>
+        <source>Fewest points, in no rows: %1 or fewer, not %2</source>
+        <translation>So wenige wie möglich, nicht in Reihen: %1 oder weniger statt %2</translation>
     </message>
     <message>
         <source>no side of it is open</source>

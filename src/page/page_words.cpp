@@ -27,8 +27,7 @@ namespace {
     QT_TRANSLATE_NOOP("Page", "No session is open on the tablet. This page goes on by itself."),
     QT_TRANSLATE_NOOP("Page", "The session has ended. Thank you."),
     QT_TRANSLATE_NOOP("Page", "On a break. Ticks wait until it is over."),
-    QT_TRANSLATE_NOOP("Page", "Not on the list? Tell the person at the tablet: More, What has "
-                              "changed, Somebody comes."),
+    QT_TRANSLATE_NOOP("Page", "Not on the list? Tell the person at the tablet that you have come."),
     QT_TRANSLATE_NOOP("Page", "Undo"),
     QT_TRANSLATE_NOOP("Page", "Take back the tick of %1"),
     QT_TRANSLATE_NOOP("Page", "Now: %1"),
