@@ -46,11 +46,11 @@ public:
             clock_.pause();
         else if (e.kind == EventKind::resumed)
             clock_.resume();
-        watchCalls();
+        watchCalls(out_.lines.back().job);
     }
 
     Record finish(const Session& session, std::span<const Event> events) {
-        watchCalls(); // the last one up to the last event
+        watchCalls(-1); // the last ones up to the last event
         const auto& state = fold_.state();
         out_.startedMs = state.startedMs;
         if (state.ended)
@@ -145,10 +145,13 @@ private:
                 people_[who].here += seconds(clock_.working() - here_[who]);
     }
 
-    // Which call has been in force since the last event, and which is from now on.
-    void watchCalls() {
+    // Which call has been in force since the last event, and which is from now on; of the quilt the
+    // event is about, -1: of all.
+    void watchCalls(int job) {
         const Turns turns{fold_.index(), helpers_, fold_.state()};
         for (std::size_t q = 0; q < calls_.size(); ++q) {
+            if (job >= 0 && static_cast<std::size_t>(job) != q)
+                continue;
             const auto now = turns.call(static_cast<int>(q));
             const bool isOver = now.finished || !fold_.state().started || fold_.state().ended;
             const std::optional<std::pair<int, Call>> call =
