@@ -77,6 +77,8 @@ public:
             helpers_.emplace_back().name = "Helper 1";
         stopped_ = std::ranges::any_of(
             plan.findings, [](const Finding& f) { return f.level == Finding::Level::stop; });
+        hoursShort_ = std::ranges::any_of(
+            plan.findings, [](const Finding& f) { return f.kind == Finding::Kind::hoursShort; });
     }
 
     std::vector<std::string> run() {
@@ -353,14 +355,14 @@ private:
                 if (t.kind == checkUnderside && anyLooks && (!h->lifts || !h->bends || h->seated))
                     broken(t.id, ": ", who, " looks underneath");
                 const auto [from, until] = hours(*h);
-                if (!stopped_ && (t.start < from || t.end > until))
+                if (!hoursShort_ && (t.start < from || t.end > until))
                     broken(t.id, ": ", who, " is not there");
                 for (const Break& b : h->breaks) {
                     const auto a =
                         Seconds{b.from.sinceMidnight - session_.setting.start.sinceMidnight};
                     const auto z =
                         Seconds{b.until.sinceMidnight - session_.setting.start.sinceMidnight};
-                    if (!stopped_ && t.start < z && a < t.end)
+                    if (!hoursShort_ && t.start < z && a < t.end)
                         broken(t.id, ": ", who, " has a break");
                 }
             }
@@ -426,7 +428,7 @@ private:
     void breaks() {
         for (const PlannedBreak& b : plan_.breaks)
             for (const Task& t : plan_.tasks)
-                if (b.people.empty() && t.start < b.end && b.start < t.end && !stopped_)
+                if (b.people.empty() && t.start < b.end && b.start < t.end && !hoursShort_)
                     broken(t.id, " goes on in the break at ", b.start.count());
     }
 
@@ -451,7 +453,8 @@ private:
     const std::vector<QuiltPlan>& quilts_;
     const CrewPlan& plan_;
     std::vector<Helper> helpers_;
-    bool stopped_ = false;
+    bool stopped_ = false;    ///< the plan says that there is no good one
+    bool hoursShort_ = false; ///< and that people would have to stay longer
     std::vector<std::string> out_;
 };
 
