@@ -29,7 +29,7 @@ TEST(PlanRoundTrip, WhatIsWrittenReadsBackEqualToTheNanometre) {
 TEST(PlanRoundTrip, SentencesKeepTheirFormUntilSomebodyChangesTheText) {
     Plan plan;
     plan.quilts.resize(1);
-    plan.findings.push_back({Finding::Level::note, "",
+    plan.findings.push_back({Finding::Kind::other, Finding::Level::note, "",
                              core::says("Zone %1 wants %2.", "C4", core::length(4_in, Unit::inch)),
                              ""});
     std::string text = writePlan(plan);
