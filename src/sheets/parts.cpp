@@ -1,7 +1,8 @@
 #include "sheets/parts.h"
 
+#include "language/said.h"
 #include "plan/find.h"
-#include "sheets/row_words.h"
+#include "plan/zone_words.h"
 
 #include <algorithm>
 #include <map>
@@ -72,6 +73,16 @@ std::vector<HoldPoint> holdsOf(const Pass& pass, const std::vector<Stretch>& all
     return out;
 }
 
+/// The rows of all of somebody's zones together, as one says those of a zone.
+QString rowsOf(const QuiltPlan& quilt, const std::vector<Job>& jobs, const Part& part) {
+    if (!quilt.rows || part.quilt >= jobs.size())
+        return {};
+    Zone all;
+    for (const Zone* zone : part.zones)
+        all.points.insert(all.points.end(), zone->points.begin(), zone->points.end());
+    return language::said(zoneRowsWords(all, *quilt.rows, jobs[part.quilt]));
+}
+
 } // namespace
 
 bool Part::does(TaskKind kind) const {
@@ -87,7 +98,8 @@ std::vector<Stretch> standing(const Plan& plan, std::size_t quilt, const Pass& p
     return pass.stretches.empty() ? fromTasks(plan, quilt, pass.number) : pass.stretches;
 }
 
-std::vector<Part> partsOf(const Plan& plan, const std::string& person) {
+std::vector<Part> partsOf(const Plan& plan, const std::vector<Job>& jobs,
+                          const std::string& person) {
     std::map<std::pair<std::size_t, int>, Part> parts;
     for (const auto& t : plan.tasks) {
         if (!has(t, person) || t.job < 0 || std::size_t(t.job) >= plan.quilts.size())
@@ -117,7 +129,7 @@ std::vector<Part> partsOf(const Plan& plan, const std::string& person) {
             part.edges = own->edges;
         }
         part.holds = holdsOf(*part.pass, all, person);
-        part.rows = rowWords(plan.quilts[part.quilt], part.zones);
+        part.rows = rowsOf(plan.quilts[part.quilt], jobs, part);
         out.push_back(std::move(part));
     }
     std::ranges::stable_sort(out, {}, &Part::start);

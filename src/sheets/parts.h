@@ -30,7 +30,8 @@ struct Part {
 };
 
 /// The passes somebody has work in, in order of time.
-std::vector<Part> partsOf(const Plan& plan, const std::string& person);
+std::vector<Part> partsOf(const Plan& plan, const std::vector<Job>& jobs,
+                          const std::string& person);
 
 /// The letter of the place somebody has in most passes of a quilt; empty where they have none.
 std::string placeOf(const QuiltPlan& quilt, const std::string& person);

@@ -106,36 +106,30 @@ PassLines plannedPasses(const Written& w, const std::string& person) {
     return lines;
 }
 
-/// "3–5, 8" spelt out.
-std::vector<int> numbersIn(const QString& text) {
-    std::vector<int> out;
-    static const QRegularExpression one{QStringLiteral("(\\d+)(?:–(\\d+))?")};
-    for (auto found = one.globalMatch(text); found.hasNext();) {
-        const auto m = found.next();
-        const int last = m.captured(2).isEmpty() ? m.captured(1).toInt() : m.captured(2).toInt();
-        for (int n = m.captured(1).toInt(); n <= last; ++n)
-            out.push_back(n);
-    }
-    return out;
-}
-
-/// "rows 14–26, marks 8–9; row 27, mark 8" spelt out.
-std::set<Place> placesIn(const QString& text) {
+/// "rows 15–26, marks 3–5 (even rows: 3–4)" spelt out, with the marks these rows have.
+std::set<Place> placesIn(const QString& text, const PinRows& rows) {
     std::set<Place> out;
-    static const QRegularExpression parted{
-        QStringLiteral("rows (\\d+)–(\\d+), marks ([\\d–, ]+) \\(even rows ([\\d–, ]+)\\)")};
-    if (const auto m = parted.match(text); m.hasMatch()) {
-        for (int row = m.captured(1).toInt(); row <= m.captured(2).toInt(); ++row)
-            for (const int mark : numbersIn(m.captured(row % 2 == 1 ? 3 : 4)))
-                out.insert({row, mark});
-        return out;
-    }
-    static const QRegularExpression group{QStringLiteral("rows? ([\\d–, ]+), marks? ([\\d–, ]+)")};
-    for (auto found = group.globalMatch(text); found.hasNext();) {
+    static const QRegularExpression form{QStringLiteral(
+        "rows? (\\d+)(?:–(\\d+))?"
+        "(?:, marks? (\\d+)(?:–(\\d+))?| as far as mark (\\d+)| from mark (\\d+) on)?"
+        "(?: \\(even rows: (?:mark (\\d+)|from mark (\\d+)|(\\d+)–(\\d+))\\))?")};
+    constexpr int kFirst = 1, kLast = 10'000;
+    for (auto found = form.globalMatch(text); found.hasNext();) {
         const auto m = found.next();
-        for (const int row : numbersIn(m.captured(1)))
-            for (const int mark : numbersIn(m.captured(2)))
-                out.insert({row, mark});
+        const auto number = [&](int group, int without) {
+            return m.captured(group).isEmpty() ? without : m.captured(group).toInt();
+        };
+        const int from = number(3, number(6, kFirst)), to = number(4, number(5, number(3, kLast)));
+        const int evenFrom = number(9, number(8, from)), evenTo = number(10, number(7, to));
+        for (int row = number(1, 0); row <= number(2, number(1, 0)); ++row) {
+            const auto& marks = marksOf(rows, std::size_t(row - 1));
+            for (const Length at : rows.lines.at(std::size_t(row - 1)).places) {
+                const int mark = int(std::ranges::find(marks, at) - marks.begin()) + 1;
+                const bool even = row % 2 == 0;
+                if (mark >= (even ? evenFrom : from) && mark <= (even ? evenTo : to))
+                    out.insert({row, mark});
+            }
+        }
     }
     return out;
 }
@@ -175,7 +169,8 @@ PassLines printedPasses(const Written& w, const QString& text) {
             PassLine& line = lines[{q, pass.number}];
             line.begins = found.captured(1);
             line.count = count.match(row).captured(1);
-            line.places = placesIn(row);
+            if (const auto& rows = w.plan.quilts[q].rows)
+                line.places = placesIn(row, *rows);
         }
     return lines;
 }
