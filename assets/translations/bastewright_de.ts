@@ -4273,30 +4273,6 @@
         <translation>%1 (sitzt)</translation>
     </message>
     <message>
-        <source>%1–%2</source>
-        <translation>%1–%2</translation>
-    </message>
-    <message>
-        <source>rows %1–%2, marks %3 (even rows %4)</source>
-        <translation>Reihen %1–%2, Marken %3 (gerade Reihen %4)</translation>
-    </message>
-    <message>
-        <source>row %1</source>
-        <translation>Reihe %1</translation>
-    </message>
-    <message>
-        <source>rows %1</source>
-        <translation>Reihen %1</translation>
-    </message>
-    <message>
-        <source>mark %1</source>
-        <translation>Marke %1</translation>
-    </message>
-    <message>
-        <source>marks %1</source>
-        <translation>Marken %1</translation>
-    </message>
-    <message>
         <source>the %1</source>
         <translation>%1</translation>
     </message>
