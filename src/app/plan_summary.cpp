@@ -43,13 +43,6 @@ std::string at(const Session& session, Seconds t) {
     return format(after(session.setting.start, t));
 }
 
-std::size_t pointsIn(const QuiltPlan& q, int pass) {
-    std::size_t n = 0;
-    for (const Zone& z : q.zones)
-        n += pass == 0 || z.pass == pass ? z.points.size() : 0;
-    return n;
-}
-
 std::string points(const Job& job, std::size_t n) {
     return std::to_string(n) + (job.basting.with == Basting::With::dots ? " dot" : " pin") +
            (n == 1 ? "" : "s");

@@ -83,13 +83,6 @@ std::string beyondText(Beyond b) {
     return "ends on the table";
 }
 
-std::size_t pointsIn(const QuiltPlan& q, int pass) {
-    std::size_t n = 0;
-    for (const Zone& z : q.zones)
-        n += pass == 0 || z.pass == pass ? z.points.size() : 0;
-    return n;
-}
-
 void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
     out << "\n  Passes\n";
     const auto how = std::ranges::find_if(q.alternatives, &Alternative::chosen);
@@ -261,6 +254,13 @@ void placing(std::ostringstream& out, const QuiltPlan& q, const Job& job) {
 }
 
 } // namespace
+
+std::size_t pointsIn(const QuiltPlan& quilt, int pass) {
+    std::size_t n = 0;
+    for (const Zone& z : quilt.zones)
+        n += pass == 0 || z.pass == pass ? z.points.size() : 0;
+    return n;
+}
 
 std::string planText(const Session& session, const Plan& plan) {
     std::ostringstream out;

@@ -16,4 +16,7 @@ std::string planText(const Session& session, const Plan& plan);
 /// One finding on a line or two: level, field, sentence, cure.
 std::string findingText(const Finding& finding);
 
+/// Points of one pass of a quilt; of all for 0.
+std::size_t pointsIn(const QuiltPlan& quilt, int pass);
+
 } // namespace bastewright::app
