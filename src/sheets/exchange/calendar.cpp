@@ -123,6 +123,15 @@ std::string calendar(const Session& session, const Plan& plan, std::chrono::year
             write(out, {date + names + '\n' + h.name, h.name + ": basting " + names, "", from, to},
                   now);
     }
+    for (const PlannedBreak& b : plan.breaks) {
+        std::string who;
+        for (const std::string& name : b.people)
+            who += (who.empty() ? "" : ", ") + name;
+        write(out,
+              {date + names + "\nbreak " + std::to_string(b.start.count()), "Break: " + names, who,
+               start + b.start, start + b.end},
+              now);
+    }
     line(out, "END:VCALENDAR");
     return out;
 }

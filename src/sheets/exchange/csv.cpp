@@ -80,7 +80,17 @@ std::string crewCsv(const Session& session, Unit unit) {
 std::string tasksCsv(const Session& session, const Plan& plan) {
     std::string out;
     line(out, {"person", "start", "end", "quilt", "pass", "task", "zone", "points"});
+    auto rest = plan.breaks.begin();
+    const auto breaksUntil = [&](Seconds time) {
+        for (; rest != plan.breaks.end() && rest->start <= time; ++rest)
+            for (const auto& h : session.setting.helpers)
+                if (rest->people.empty() || std::ranges::count(rest->people, h.name) > 0)
+                    line(out, {csvText(h.name), format(after(session.setting.start, rest->start)),
+                               format(after(session.setting.start, rest->end)), "", "", "break", "",
+                               ""});
+    };
     for (const auto& t : plan.tasks) {
+        breaksUntil(t.start);
         if (t.job < 0 || std::size_t(t.job) >= plan.quilts.size())
             continue;
         const QuiltPlan& quilt = plan.quilts[std::size_t(t.job)];
@@ -90,6 +100,7 @@ std::string tasksCsv(const Session& session, const Plan& plan) {
                        std::to_string(t.pass), std::string{name(t.kind)}, csvText(zoneName(t.zone)),
                        pointsIn(quilt, t)});
     }
+    breaksUntil(Seconds::max());
     return out;
 }
 

@@ -18,7 +18,8 @@ std::string bringCsv(const Plan& plan);
 std::string crewCsv(const Session& session, Unit unit);
 
 /// person,start,end,quilt,pass,task,zone,points: one line for each person's part in each task, in
-/// the plan's order.
+/// the plan's order, and for everybody's part in each break, whose task is "break" and whose other
+/// columns are empty.
 std::string tasksCsv(const Session& session, const Plan& plan);
 
 /// Text from a person or a file, so that no spreadsheet takes it for a formula: where it begins as

@@ -158,12 +158,19 @@ class Exported(unittest.TestCase):
         expected = [(person, (start + datetime.timedelta(seconds=t["start"])).strftime("%H:%M"),
                      t["kind"], zone_for_people(t.get("zone", "")))
                     for t in self.plan["tasks"] for person in t["people"]]
-        self.assertEqual([(r["person"], r["start"], r["task"], r["zone"]) for r in self.rows("tasks")],
+        rows = self.rows("tasks")
+        self.assertEqual([(r["person"], r["start"], r["task"], r["zone"]) for r in rows if r["task"] != "break"],
                          expected)
+        breaks = [(person, (start + datetime.timedelta(seconds=b["start"])).strftime("%H:%M"),
+                   (start + datetime.timedelta(seconds=b["end"])).strftime("%H:%M"))
+                  for b in self.plan.get("breaks", []) for person in b.get("people") or self.names]
+        self.assertEqual([(r["person"], r["start"], r["end"]) for r in rows if r["task"] == "break"], breaks)
+        self.assertEqual([r["start"] for r in rows], sorted(r["start"] for r in rows))
 
     def test_calendar(self):
         found = events(unfolded((self.out / "harbour-lights-session.ics").read_bytes()))
-        self.assertEqual(len(found), 1 + len(self.names))
+        breaks = self.plan.get("breaks", [])
+        self.assertEqual(len(found), 1 + len(self.names) + len(breaks))
         start = datetime.datetime.fromisoformat(f"{DAY}T{self.job['start']}")
         end = start + datetime.timedelta(seconds=self.plan["finish"])
         local = "%Y%m%dT%H%M%S"
@@ -174,6 +181,9 @@ class Exported(unittest.TestCase):
             self.assertTrue(unescaped(event["SUMMARY"]).startswith(name), event["SUMMARY"])
             self.assertLessEqual(start, datetime.datetime.strptime(event["DTSTART"], local))
             self.assertGreaterEqual(end, datetime.datetime.strptime(event["DTEND"], local))
+        for event, b in zip(found[1 + len(self.names):], breaks):
+            self.assertEqual(event["DTSTART"], (start + datetime.timedelta(seconds=b["start"])).strftime(local))
+            self.assertEqual(event["DTEND"], (start + datetime.timedelta(seconds=b["end"])).strftime(local))
         for event in found:
             datetime.datetime.strptime(event["DTSTAMP"], "%Y%m%dT%H%M%SZ")
 

@@ -42,6 +42,20 @@ TEST(Calendar, holdsTheSessionAndEverybodysHours) {
     EXPECT_NE(text.find("DESCRIPTION:Ada\\, Bo\\, Cai\\, Dot\r\n"), std::string::npos);
 }
 
+TEST(Calendar, breaksAreEventsOfTheirOwn) {
+    const Session session = fixture::harbourLights();
+    Plan plan;
+    plan.quilts.resize(1);
+    plan.quilts[0].name = "Harbour Lights";
+    plan.finish = Seconds{3600};
+    plan.breaks = {{Seconds{1500}, Seconds{2100}, true, {}},
+                   {Seconds{2400}, Seconds{2700}, false, {"Bo", "Dot"}}};
+    const std::string text = calendar(session, plan, kDay, kNow);
+    EXPECT_EQ(count(text, "SUMMARY:Break: Harbour Lights\r\n"), 2);
+    EXPECT_EQ(count(text, "DTSTART:20260117T132500\r\nDTEND:20260117T133500\r\n"), 1);
+    EXPECT_EQ(count(text, "DESCRIPTION:Bo\\, Dot\r\n"), 1);
+}
+
 TEST(Calendar, aQuiltWithoutANameLeavesNoHole) {
     Session session = fixture::harbourLights();
     session.jobs[0].name.clear();

@@ -5,6 +5,10 @@
 #include <QStandardPaths>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <string>
+#include <vector>
+
 namespace bastewright {
 namespace {
 
@@ -79,6 +83,25 @@ TEST(Csv, everyHelperIsInTheCrewList) {
     const std::string csv = crewCsv(session, Unit::inch);
     EXPECT_NE(csv.find("Cai,,15:00,27,in,1,yes,yes,yes,no\r\n"), std::string::npos) << csv;
     EXPECT_NE(csv.find("Dot,,,25,in,1,yes,yes,yes,yes\r\n"), std::string::npos) << csv;
+}
+
+// A break stands where it begins among the tasks, one line for each whose it is.
+TEST(Csv, breaksStandAmongTheTasks) {
+    const Session session = fixture::harbourLights();
+    Plan plan = fixture::planByHand(session);
+    const Seconds second = plan.tasks.at(1).start;
+    plan.breaks = {{second, second + Seconds{600}, true, {}},
+                   {plan.finish, plan.finish + Seconds{300}, false, {"Bo"}}};
+    const std::string text = tasksCsv(session, plan);
+    std::vector<std::string> lines;
+    for (std::size_t from = 0; from < text.size(); from = text.find("\r\n", from) + 2)
+        lines.push_back(text.substr(from, text.find("\r\n", from) - from));
+    const auto breaks = std::ranges::count_if(
+        lines, [](const std::string& l) { return l.ends_with(",,,break,,"); });
+    EXPECT_EQ(breaks, 5);
+    EXPECT_TRUE(lines.back().starts_with("Bo,")) << lines.back();
+    const std::size_t before = 1 + plan.tasks[0].people.size(); // the heading, the first task
+    EXPECT_TRUE(lines.at(before).ends_with(",,,break,,")) << lines.at(before);
 }
 
 } // namespace
