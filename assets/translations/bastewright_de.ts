@@ -4276,6 +4276,10 @@
         <source>the %1</source>
         <translation>%1</translation>
     </message>
+    <message>
+        <source>Top, batting, backing: the three layers, from above. Hang: what reaches over the table&apos;s edge. Pleat: a fold underneath; whoever finds one says so, and nobody closes a pin before it is out.</source>
+        <translation>Top, Vlies, Rückseite: die drei Lagen, von oben. Überhang: was über die Tischkante reicht. Falte: Stoff, der darunter doppelt liegt; wer eine findet, sagt es, und vorher schließt niemand eine Nadel.</translation>
+    </message>
 </context>
 <context>
     <name>SheetsWriter</name>

@@ -24,6 +24,7 @@ struct HelperSetting {
     double picture; ///< most of the height of the picture of places; 0: none
     double thumb;   ///< height of a pass's picture; 0: none
     double padding; ///< above and below a line
+    bool words;     ///< what the words of the trade mean
 };
 
 /// Where somebody works, quilt by quilt, in the order they come to them.
@@ -341,10 +342,18 @@ Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part
                                     : QString{},
                                c.width));
     flow += passList(c, who, parts, setting);
-    const auto care = set(careOf(c, who, parts), c.width, kText);
-    flow.push_back({.height = care->height(), .before = 4, .draw = [care](QPainter& p, QRectF at) {
-                        care->draw(p, at.topLeft());
-                    }});
+    const auto add = [&](const QString& words, const TextStyle& style) {
+        const auto text = set(words, c.width, style);
+        flow.push_back({.height = text->height(),
+                        .before = 4,
+                        .draw = [text](QPainter& p, QRectF at) { text->draw(p, at.topLeft()); }});
+    };
+    add(careOf(c, who, parts), kText);
+    if (setting.words)
+        add(Text::tr("Top, batting, backing: the three layers, from above. Hang: what reaches over "
+                     "the table's edge. Pleat: a fold underneath; whoever finds one says so, and "
+                     "nobody closes a pin before it is out."),
+            quiet(type::kSmall));
     return flow;
 }
 
@@ -354,8 +363,9 @@ Flow helperPages(const SheetContext& c, const Helper& helper) {
     const auto& parts = c.parts.at(helper.name);
     if (parts.empty())
         return {nameBlock(c, helper, parts)};
-    const HelperSetting settings[] = {{230, 34, 3}, {210, 28, 2.5}, {195, 22, 2},  {190, 0, 2},
-                                      {175, 0, 1},  {150, 0, 1},    {130, 0, 0.5}, {0, 0, 0.5}};
+    const HelperSetting settings[] = {{230, 34, 3, true}, {210, 28, 2.5, true}, {195, 22, 2, true},
+                                      {195, 0, 2, true},  {190, 0, 2, false},   {175, 0, 1, false},
+                                      {150, 0, 1, false}, {130, 0, 0.5, false}, {0, 0, 0.5, false}};
     Flow best;
     std::size_t least = 0;
     for (const HelperSetting& setting : settings) {
