@@ -1,8 +1,8 @@
 #include "page/ticks.h"
 
+#include "page/words.h"
 #include "view/base/words.h"
 
-#include <QCoreApplication>
 #include <QUuid>
 #include <nlohmann/json.hpp>
 
@@ -10,10 +10,6 @@
 
 namespace bastewright::page {
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(Guests)
-};
 
 TickAnswer badRequest(const char* field) {
     return {400, Words::tr("This page is out of date. Load it again."),

@@ -1,20 +1,16 @@
 #include "page/what_guests_see.h"
 
+#include "page/words.h"
 #include "session/pass_tiles.h"
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
 
-#include <QCoreApplication>
 #include <QJsonArray>
 
 #include <algorithm>
 
 namespace bastewright::page {
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(Guests)
-};
 
 QString stageOf(const ZoneLive& zone) {
     switch (zone.state) {
