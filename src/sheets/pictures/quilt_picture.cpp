@@ -14,8 +14,8 @@
 namespace bastewright::sheets {
 namespace {
 
-void frame(QPainter& p, QRectF r, double weight, Qt::PenStyle style = Qt::SolidLine,
-           const QBrush& fill = Qt::NoBrush) {
+void framed(QPainter& p, QRectF r, double weight, Qt::PenStyle style = Qt::SolidLine,
+            const QBrush& fill = Qt::NoBrush) {
     p.setPen(QPen{ink::kDark, weight, style, Qt::FlatCap, Qt::MiterJoin});
     p.setBrush(fill);
     p.drawRect(r);
@@ -31,7 +31,7 @@ Rect onTable(const QuiltPlan& quilt, const Pass& pass) {
 void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
     p.save();
     const Mapping map{topOf(quilt), box.adjusted(2, 2, -2, -2)};
-    frame(p, map(topOf(quilt)), ink::kLine, Qt::SolidLine, ink::kPaper);
+    framed(p, map(topOf(quilt)), ink::kLine, Qt::SolidLine, ink::kPaper);
     double tagSize = 15;
     for (const auto& zone : quilt.zones) {
         const QRectF r = map(zone.area);
@@ -45,7 +45,7 @@ void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
     }
     for (const auto& pass : quilt.passes)
         for (const Rect& part : pass.fresh.parts)
-            frame(p, map(part), ink::kBold);
+            framed(p, map(part), ink::kBold);
     for (const auto& pass : quilt.passes) {
         const QRectF tag{map(pass.fresh.parts.front()).topLeft(), QSizeF{tagSize, tagSize}};
         p.setPen(Qt::NoPen);
@@ -63,11 +63,11 @@ void drawShift(QPainter& p, QRectF box, const QuiltPlan& quilt, const Pass& befo
     const Rect old = onTable(quilt, before), now = onTable(quilt, after);
     const Rect table = after.table.moved({-after.table.x0, -after.table.y0});
     const Mapping map{around(around(old, now), table), box.adjusted(2, 2, -2, -2)};
-    frame(p, map(table), ink::kBold, Qt::SolidLine, ink::kTable);
-    frame(p, map(old), ink::kLine);
+    framed(p, map(table), ink::kBold, Qt::SolidLine, ink::kTable);
+    framed(p, map(old), ink::kLine);
     for (const Rect& part : before.fresh.moved({-before.table.x0, -before.table.y0}).parts)
         hatch(p, map(part), 5);
-    frame(p, map(now), ink::kLine, Qt::DashLine);
+    framed(p, map(now), ink::kLine, Qt::DashLine);
     const QPointF from = map(old.middle()), to = map(now.middle());
     arrow(p, from, to, 2.6);
     labelOnWhite(p, {(from.x() + to.x()) / 2, std::max(from.y(), to.y()) + 11}, distance,
