@@ -75,7 +75,7 @@ namespace {
 constexpr Length kNoMatter = Length::inch64ths(32);
 
 /// Where grid and measure differ by enough to be told; nothing else.
-std::optional<GridOff> gridOff(const Top& top) {
+std::optional<GridOff> gridOffToTell(const Top& top) {
     const auto off = gridOff(top);
     const auto matters = [](const BorderOff& b) {
         return abs(b.comesOut - b.planned) * 2 > kNoMatter;
@@ -87,7 +87,7 @@ std::optional<GridOff> gridOff(const Top& top) {
 
 QString TopDesk::gridText() const {
     const Job& job = editor_->jobShown();
-    const auto off = gridOff(job.top);
+    const auto off = gridOffToTell(job.top);
     if (!off)
         return {};
     const Rect top = topRect(job.top);
@@ -108,13 +108,13 @@ QString TopDesk::gridText() const {
 }
 
 bool TopDesk::gridFits() const {
-    const auto off = gridOff(editor_->jobShown().top);
+    const auto off = gridOffToTell(editor_->jobShown().top);
     return off && off->sides.comesOut >= Length{} && off->ends.comesOut >= Length{};
 }
 
 QString TopDesk::sidesText() const {
     const Job& job = editor_->jobShown();
-    const auto off = gridOff(job.top);
+    const auto off = gridOffToTell(job.top);
     return off && off->sides.differs() ? tr("%1, not %2")
                                              .arg(words::length(off->sides.comesOut, job.unit),
                                                   words::length(off->sides.planned, job.unit))
@@ -123,7 +123,7 @@ QString TopDesk::sidesText() const {
 
 QString TopDesk::endsText() const {
     const Job& job = editor_->jobShown();
-    const auto off = gridOff(job.top);
+    const auto off = gridOffToTell(job.top);
     return off && off->ends.differs() ? tr("%1, not %2")
                                             .arg(words::length(off->ends.comesOut, job.unit),
                                                  words::length(off->ends.planned, job.unit))
