@@ -79,7 +79,7 @@ TEST(Nudges, PinsThatWillNotLastAreSaidBeforeTheyRunOut) {
 
 TEST(Nudges, MissingPinsComeFirst) {
     Reporter r;
-    r.start().count(EventKind::pinsFound, -2);
+    r.start().count(EventKind::pinsInBox, 28); // two of thirty are lost
     const auto said = at(r, 30);
     ASSERT_FALSE(said.empty());
     EXPECT_EQ(said.front().kind, Nudge::Kind::pinsMissing);
