@@ -182,14 +182,6 @@
         <translation>nichts</translation>
     </message>
     <message>
-        <source>Done at %1 as before</source>
-        <translation>Fertig um %1 wie zuvor</translation>
-    </message>
-    <message>
-        <source>Done at %1 instead of %2</source>
-        <translation>Fertig um %1 statt %2</translation>
-    </message>
-    <message>
         <source>And %1 more changes of hands.</source>
         <translation>Und %1 weitere Wechsel.</translation>
     </message>
@@ -204,6 +196,18 @@
     <message>
         <source>%1 leaves at %2</source>
         <translation>%1 geht um %2</translation>
+    </message>
+    <message>
+        <source>Begin at %1</source>
+        <translation>Beginn um %1</translation>
+    </message>
+    <message>
+        <source>Finishes about %1, as before</source>
+        <translation>Fertig gegen %1, wie vorher</translation>
+    </message>
+    <message>
+        <source>Finishes about %1 instead of %2</source>
+        <translation>Fertig gegen %1 statt %2</translation>
     </message>
 </context>
 <context>
@@ -323,6 +327,10 @@
     <message>
         <source>This many more are here</source>
         <translation>So viele mehr sind da</translation>
+    </message>
+    <message>
+        <source>Begin now</source>
+        <translation>Jetzt beginnen</translation>
     </message>
 </context>
 <context>
@@ -1041,6 +1049,10 @@
     <message>
         <source>%1 again</source>
         <translation>%1 noch einmal</translation>
+    </message>
+    <message>
+        <source>It begins %1 later than planned. More, What has changed, Begin now plans everything from now: who has to leave still leaves.</source>
+        <translation>Es beginnt %1 später als geplant. Mehr, Was hat sich geändert, Jetzt beginnen plant alles ab jetzt: wer gehen muss, geht trotzdem.</translation>
     </message>
 </context>
 <context>

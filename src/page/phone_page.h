@@ -17,8 +17,8 @@ class PhonePage : public QObject {
     Q_PROPERTY(QString code READ code NOTIFY changed) ///< to type there
     Q_PROPERTY(QString scan READ scan NOTIFY changed) ///< both, for the picture
     Q_PROPERTY(int guests READ guests NOTIFY changed)
-    /// Who follows at this moment, by name.
-    Q_PROPERTY(QStringList following READ following NOTIFY changed)
+    /// Who follows at this moment: "Ada, Dot".
+    Q_PROPERTY(QString following READ following NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
 
 public:
@@ -32,7 +32,7 @@ public:
     QString code() const { return server_.guests().code(); }
     QString scan() const;
     int guests() const { return int(server_.guests().count()); }
-    QStringList following() const { return server_.following(); }
+    QString following() const { return server_.following().join(QStringLiteral(", ")); }
     QString problem() const { return problem_; }
 
     /// Looks again which networks there are.

@@ -97,8 +97,8 @@ Sheet {
             TableWords {
                 width: parent.width
                 objectName: "followers"
-                text: sheet.phones.following.length === 0 ? qsTr("Nobody follows yet.")
-                      : qsTr("On phones: %1").arg(sheet.phones.following.join(", "))
+                text: sheet.phones.following === "" ? qsTr("Nobody follows yet.")
+                                                    : qsTr("On phones: %1").arg(sheet.phones.following)
             }
         }
     }

@@ -12,7 +12,7 @@ GridLayout {
     required property Workroom room
 
     property bool brief: false // one row
-    property list<string> following: [] // who follows on a phone
+    property string following: "" // who follows on a phone
 
     signal moreWanted
     signal hintWanted
@@ -95,10 +95,9 @@ GridLayout {
         Layout.row: 0
         Layout.column: 3
         objectName: "phonesSign"
-        visible: header.following.length > 0 && !header.narrow && !header.brief
+        visible: header.following !== "" && !header.narrow && !header.brief
         glyph: "phone"
-        text: header.following.length
-        Accessible.name: qsTr("On phones: %1").arg(header.following.join(", "))
+        Accessible.name: qsTr("On phones: %1").arg(header.following)
         onClicked: header.phonesWanted()
     }
     TablePress {

@@ -11,7 +11,7 @@ FocusScope {
     id: screen
 
     required property Workroom room
-    property list<string> following: [] // who follows on a phone
+    property string following: "" // who follows on a phone
 
     readonly property bool wide: width > height * 1.1
     // A long row of tiles takes the whole width; then people stand in a row below it.

@@ -46,6 +46,11 @@ QString timeOfDay(std::int64_t ms) {
     return QDateTime::fromMSecsSinceEpoch(ms).toString(QStringLiteral("HH:mm"));
 }
 
+ClockTime clockOf(std::int64_t ms) {
+    const QTime time = QDateTime::fromMSecsSinceEpoch(ms).time();
+    return {std::chrono::minutes{time.hour() * 60 + time.minute()}};
+}
+
 QString clock(ClockTime start, Seconds s) {
     return fromCore(format(after(start, s)));
 }

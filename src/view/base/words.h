@@ -34,6 +34,8 @@ QString span(bastewright::Seconds s);
 QString about(bastewright::Seconds s); ///< "about 1 h 05 min": an estimate
 QString clock(bastewright::ClockTime start, bastewright::Seconds s);
 QString timeOfDay(std::int64_t ms); ///< where the device is, of milliseconds since 1970
+/// The time of day there, without the seconds.
+bastewright::ClockTime clockOf(std::int64_t ms);
 /// A count without needless decimals.
 QString amount(double number);
 

@@ -22,13 +22,16 @@ class LiveController : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")
     Q_PROPERTY(bool open READ isOpen NOTIFY changed)
-    Q_PROPERTY(qint64 sessionId READ id NOTIFY changed) ///< 0 where none is open
+    Q_PROPERTY(double sessionId READ number NOTIFY changed) ///< 0 where none is open
     Q_PROPERTY(bool ended READ ended NOTIFY changed)
     Q_PROPERTY(bool paused READ paused NOTIFY changed)
     /// "On a break since 14:05"; empty while there is none.
     Q_PROPERTY(QString pausedText READ pausedText NOTIFY changed)
     /// The break began on another day.
     Q_PROPERTY(bool anotherDay READ anotherDay NOTIFY changed)
+    /// The session began so many minutes later than planned, nothing is done yet, and the plan is
+    /// still the old one; else 0.
+    Q_PROPERTY(int lateMinutes READ lateMinutes NOTIFY changed)
     /// What is done and what is open, and which pass lies on the table.
     Q_PROPERTY(QString openText READ openText NOTIFY changed)
     Q_PROPERTY(QString liesText READ liesText NOTIFY changed)
@@ -70,6 +73,7 @@ public:
     void close();
 
     bastewright::SessionId id() const { return id_; }
+    double number() const { return double(id_); }
     bastewright::JobId job() const { return job_; }
     const bastewright::LiveSession* live() const { return live_ ? &*live_ : nullptr; }
 
@@ -120,6 +124,7 @@ public:
     bool paused() const;
     QString pausedText() const;
     bool anotherDay() const;
+    int lateMinutes() const;
     QString openText() const;
     QString liesText() const;
     QString title() const;

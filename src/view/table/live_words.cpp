@@ -35,6 +35,16 @@ QString LiveController::pausedText() const {
     return tr("On a break since %1").arg(words::timeOfDay(since));
 }
 
+int LiveController::lateMinutes() const {
+    constexpr int kNotable = 10, kAnotherDay = 6 * 60;
+    if (!live_ || !live_->state().started || !live_->state().doneTasks.empty())
+        return 0;
+    const auto late = words::clockOf(live_->state().startedMs).sinceMidnight -
+                      live_->session().setting.start.sinceMidnight;
+    const auto minutes = int(late.count());
+    return minutes >= kNotable && minutes <= kAnotherDay ? minutes : 0;
+}
+
 QString LiveController::openText() const {
     if (!live_)
         return {};
@@ -149,6 +159,14 @@ QList<QVariantList> LiveController::hintRows() {
         now.insert(key);
         if (!putAway_.contains(key))
             rows.push_back({key, words::fromCore(n.text)});
+    }
+    if (const int late = lateMinutes(); late > 0) {
+        const QString key = QStringLiteral("late");
+        now.insert(key);
+        if (!putAway_.contains(key))
+            rows.prepend({key, tr("It begins %1 later than planned. More, What has changed, Begin "
+                                  "now plans everything from now: who has to leave still leaves.")
+                                   .arg(words::span(std::chrono::minutes{late}))});
     }
     putAway_.intersect(now); // what comes again is said again
     return rows;
