@@ -150,8 +150,8 @@ TEST(Checker, AsksNothingOfWhatThePlanSaysIsNotThere) {
     good.plan = Plan{};
     good.plan.quilts.emplace_back();
     good.plan.quilts.front().layers = {{48_in, 40_in}, {}, {}};
-    good.plan.findings = {{Finding::Kind::unknownPack, Finding::Level::stop, "/batting/pack",
-                           "None fits.", "Buy one."},
+    good.plan.findings = {{Finding::Kind::layerShort, Finding::Level::stop, "/batting/width",
+                           "None fits.", "Buy one.", "batting"},
                           {Finding::Kind::layerShort, Finding::Level::stop, "/backing/width",
                            "Short.", "Buy more.", "backing"}};
     EXPECT_EQ(broken(good), std::set<std::string>{});
