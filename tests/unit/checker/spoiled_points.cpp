@@ -152,6 +152,9 @@ std::vector<Spoiled> spoiledPoints() {
              PinRow& row = r.lines[2];
              row.aside = {{row.places[3], {row.places[3] + 0.5_in, row.at}}};
          })},
+        {"PointsGoByBlocksOfAnotherSize",
+         {"points.blocks"},
+         [](Good& g) { g.quilt().blocks.emplace().block = 3_in; }},
         {"ARowLeavesAPinOut", {"points.rows"}, told([](PinRows& r) {
              r.lines[1].places.pop_back();
          })},
