@@ -61,10 +61,10 @@ TEST(CutLines, HaveSomethingOnBothSides) {
 
 TEST(CutLines, LieInTheWidestGapsWherePointsStandFreely) {
     std::vector<PlacedPoint> free;
-    for (const Length y : {1_in, 1.5_in, 5_in, 5.25_in, 9_in})
+    for (const Length y : {3_in, 3.5_in, 5_in, 5.25_in, 7_in})
         free.push_back({{1_in, y}, 0});
     EXPECT_THAT(cutLines({0_in, 10_in}, free, false, 4_in, nullptr),
-                ElementsAre(0_in, 3.25_in, 7.125_in, 10_in));
+                ElementsAre(0_in, 4.25_in, 6.125_in, 10_in));
 }
 
 } // namespace
