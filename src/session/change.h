@@ -58,6 +58,13 @@ Proposal propose(const Session& session, const Plan& plan, std::span<const Event
 Proposal proposeHandOver(const Session& session, const Plan& plan, int job, const std::string& zone,
                          const std::string& person, std::stop_token stop = {});
 
+/// Before a session that begins at another time of the day than its plan says: hours and breaks are
+/// times of the day and stay where they are, so the work is planned again from then on, with those
+/// who are there then; surfaces, passes and points stay. `facts` tell who has come meanwhile; they
+/// and the acceptance are stored after the start. What it says is said before anything begins.
+Proposal proposeStart(const Session& session, const Plan& plan, ClockTime now,
+                      std::stop_token stop = {});
+
 /// The event by which a proposal's plan is taken, together with its session: one event, so that one
 /// taking back undoes it.
 Event acceptance(const Proposal& proposal);

@@ -151,8 +151,7 @@ int longestCall(const std::vector<PassPlan>& passes) {
 }
 
 /// Told breaks are nobody's working time; where breaks are proposed, work beyond an hour and a half
-/// has one, and more of it one at least every 90 minutes, or after a call that is longer than an
-/// hour.
+/// has one, and more of it one at least every 105 minutes, or after a call that is longer than 75.
 int withBreaks(const Given& given, const std::vector<PassPlan>& passes, double from, double work) {
     double t = from;
     if (given.session.setting.proposeBreaks && given.told.empty()) {

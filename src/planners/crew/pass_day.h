@@ -7,9 +7,9 @@
 namespace bastewright::crew {
 
 /// Breaks are proposed where work would go on for longer than an hour and a half: between passes
-/// after 75 minutes or so, else before the call that would end after 90 (common practice: every 75
+/// after 75 minutes or so, else before the call that would end after 105 (common practice: every 75
 /// to 90 minutes), but for a call that begins within half an hour of the last break.
-inline constexpr int kProposeBeyond = 90 * 60, kBreakAtLast = 90 * 60, kBreakLasts = 10 * 60,
+inline constexpr int kProposeBeyond = 90 * 60, kBreakAtLast = 105 * 60, kBreakLasts = 10 * 60,
                      kTooSoonForBreak = 30 * 60;
 
 /// Everything that does not change while a session is planned.

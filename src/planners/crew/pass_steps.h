@@ -77,6 +77,9 @@ private:
                          const Pass& pass) const;
     static bool inSomebodysWay(const ZoneJob& work, const std::vector<ZoneJob>& others);
     int startOf(const std::vector<ZoneJob>& work, int length) const;
+    static int lengthOf(const std::vector<ZoneJob>& work);
+    std::vector<std::vector<ZoneJob>> withRests(std::vector<ZoneJob> work) const;
+    void workAtZones(TaskKind kind, const Pass& pass, std::vector<ZoneJob> work);
     int withIrons(int start, int length, int irons) const;
     int personNamed(std::string_view name) const;
 

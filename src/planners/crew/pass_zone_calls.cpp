@@ -287,13 +287,50 @@ void PassSteps::zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, 
     });
     if (work.empty())
         return;
+    for (std::vector<ZoneJob>& part : withRests(std::move(work)))
+        workAtZones(kind, pass, std::move(part));
+}
+
+int PassSteps::lengthOf(const std::vector<ZoneJob>& work) {
     std::map<int, double> sums;
     for (const ZoneJob& w : work)
         sums[w.person] += w.seconds;
     std::vector<double> times;
     for (const auto& [p, seconds] : sums)
         times.push_back(seconds);
-    const int length = wholeSeconds(middleOfSlowest(times, spreadOfWork()));
+    return wholeSeconds(middleOfSlowest(times, spreadOfWork()));
+}
+
+/// A call that is too long to go on without a break, in parts between breaks: everybody's zones in
+/// their order, each part about as long as the others.
+std::vector<std::vector<PassSteps::ZoneJob>> PassSteps::withRests(std::vector<ZoneJob> work) const {
+    const int length = lengthOf(work);
+    std::vector<std::vector<ZoneJob>> out;
+    if (start_.left <= 0 || length <= kBreakAtLast) {
+        out.push_back(std::move(work));
+        return out;
+    }
+    const int parts = (length + kProposeBeyond - 1) / kProposeBeyond;
+    std::map<int, double> all, sums;
+    for (const ZoneJob& w : work)
+        all[w.person] += w.seconds;
+    out.resize(static_cast<std::size_t>(parts));
+    for (ZoneJob& w : work) {
+        double& done = sums[w.person];
+        const auto part =
+            static_cast<std::size_t>((done + w.seconds / 2.0) / all[w.person] * parts);
+        done += w.seconds;
+        out[std::min(part, out.size() - 1)].push_back(std::move(w));
+    }
+    std::erase_if(out, [](const auto& part) { return part.empty(); });
+    return out;
+}
+
+void PassSteps::workAtZones(TaskKind kind, const Pass& pass, std::vector<ZoneJob> work) {
+    std::map<int, double> sums;
+    for (const ZoneJob& w : work)
+        sums[w.person] += w.seconds;
+    const int length = lengthOf(work);
     restBefore(length);
     int start = startOf(work, length);
     if (kind == TaskKind::press)

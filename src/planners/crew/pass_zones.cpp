@@ -253,22 +253,26 @@ Length wayOf(const Rect& t, const StandingPlace& at) {
     return 2 * t.width() + t.length() + (t.y1 - m);
 }
 
-/// Along the way in one go, beginning where it is nearer to the quilt's middle.
-void inOrder(const Ground& g, const Post& post, Point middle, std::vector<OwnedZone>& zones) {
+/// Along the way in one go, beginning where it is nearer to the quilt's middle. Round the table the
+/// way is cut in its longest stretch without a zone.
+void inOrder(const Ground& g, Point middle, std::vector<OwnedZone>& zones) {
     const Length round = 2 * (g.table.width() + g.table.length());
-    // Counted from where they belong, so that a stretch round the first corner stays in one piece.
-    const bool across = post.at.y == g.table.y0 || post.at.y == g.table.y1;
-    const Side side = across ? (post.at.y == g.table.y0 ? Side::head : Side::foot)
-                             : (post.at.x == g.table.x0 ? Side::left : Side::right);
-    const Length own = across ? post.at.x : post.at.y;
-    const Length home = wayOf(g.table, {side, {own, own}});
+    std::vector<Length> places;
+    for (const OwnedZone& z : zones)
+        if (!z.zone.points.empty())
+            places.push_back(wayOf(g.table, z.place));
+    std::ranges::sort(places);
+    Length first, widest;
+    for (std::size_t k = 0; k < places.size(); ++k) {
+        const Length before = k == 0 ? places.back() - round : places[k - 1];
+        if (k == 0 || places[k] - before > widest) {
+            widest = places[k] - before;
+            first = places[k];
+        }
+    }
     const auto off = [&](const OwnedZone& z) {
-        Length d = wayOf(g.table, z.place) - home;
-        if (d > round / 2)
-            d -= round;
-        if (d < -round / 2)
-            d += round;
-        return d;
+        const Length d = wayOf(g.table, z.place) - first;
+        return d < Length{} ? d + round : d;
     };
     const auto away = [&](const OwnedZone& z) {
         const Point m = z.zone.area.middle();
@@ -320,7 +324,7 @@ PassZones zonesOf(const Ground& ground, const std::vector<Post>& posts, const Sh
     }
     out.zones.clear();
     for (std::size_t k = 0; k < posts.size(); ++k) {
-        inOrder(ground, posts[k], quiltMiddle, byPost[k]);
+        inOrder(ground, quiltMiddle, byPost[k]);
         const auto had = turns.find(letters[k]);
         int turn = had == turns.end() ? 0 : had->second;
         for (OwnedZone& z : byPost[k]) {

@@ -8,8 +8,6 @@ namespace {
 
 /// A table without somebody it needs is worse than any lateness.
 constexpr double kLacking = 1e6;
-/// Ends count by so high a power: the last most, the others too.
-constexpr double kPower = 8;
 /// It has to be worth so many seconds that somebody changes tables.
 constexpr double kWorthMoving = 10;
 constexpr int kSweeps = 12;
@@ -137,21 +135,26 @@ private:
         lacks_[t] = lacks(t, teams_[t]);
     }
 
-    /// What the whole is worth with two tables changed.
-    double worth(std::size_t a, double endA, int lackA, std::size_t b, double endB,
-                 int lackB) const {
+    /// How late the whole is with two tables changed: ends count by their eighth power, the last
+    /// most, the others too.
+    double lateness(std::size_t a, double endA, int lackA, std::size_t b, double endB,
+                    int lackB) const {
         double last = 1, sum = 0, lack = 0;
         for (std::size_t t = 0; t < tables_.size(); ++t) {
             last = std::max(last, t == a ? endA : t == b ? endB : ends_[t]);
             lack += t == a ? lackA : t == b ? lackB : lacks_[t];
         }
-        for (std::size_t t = 0; t < tables_.size(); ++t)
-            sum += std::pow((t == a ? endA : t == b ? endB : ends_[t]) / last, kPower);
-        return last * std::pow(sum / double(tables_.size()), 1 / kPower) + kLacking * lack;
+        for (std::size_t t = 0; t < tables_.size(); ++t) {
+            const double share = (t == a ? endA : t == b ? endB : ends_[t]) / last;
+            const double fourth = share * share * share * share;
+            sum += fourth * fourth;
+        }
+        return last * std::sqrt(std::sqrt(std::sqrt(sum / double(tables_.size())))) +
+               kLacking * lack;
     }
 
     double now() const {
-        return tables_.empty() ? 0 : worth(0, ends_[0], lacks_[0], 0, ends_[0], lacks_[0]);
+        return tables_.empty() ? 0 : lateness(0, ends_[0], lacks_[0], 0, ends_[0], lacks_[0]);
     }
 
     /// Whoever belongs nowhere goes where that serves most.
@@ -166,7 +169,7 @@ private:
                     continue;
                 const Team team = with(teams_[t], p);
                 const double one =
-                    worth(t, endOf(t, team), lacks(t, team), t, endOf(t, team), lacks(t, team));
+                    lateness(t, endOf(t, team), lacks(t, team), t, endOf(t, team), lacks(t, team));
                 if (one < least) {
                     least = one;
                     best = static_cast<int>(t);
@@ -211,7 +214,7 @@ private:
                 if (b == a || tables_[b].work.empty())
                     continue;
                 const Team team = with(teams_[b], p);
-                const double one = worth(a, endA, lackA, b, endOf(b, team), lacks(b, team)) +
+                const double one = lateness(a, endA, lackA, b, endOf(b, team), lacks(b, team)) +
                                    fare(p, static_cast<int>(b));
                 if (one < least) {
                     least = one;
@@ -237,7 +240,7 @@ private:
                 const Team one = with(without(teams_[a], p), q),
                            other = with(without(teams_[b], q), p);
                 const double then =
-                    worth(a, endOf(a, one), lacks(a, one), b, endOf(b, other), lacks(b, other)) +
+                    lateness(a, endOf(a, one), lacks(a, one), b, endOf(b, other), lacks(b, other)) +
                     fare(p, to) + fare(q, from);
                 if (then < now() + fare(p, from) + fare(q, to) - 1e-6) {
                     of(p) = to;

@@ -43,7 +43,7 @@ Spots mended(const Spots& spots, const Rules& rules) {
 
 } // namespace
 
-Layout freeLayout(const Rules& rules, Layout start, int effort, std::stop_token stop) {
+Layout freeLayout(const Rules& rules, Layout start, int effort, bool glance, std::stop_token stop) {
     if (effort <= 0 || stop.stop_requested() ||
         rules.top().area() > kMostCandidates * squared(rules.step))
         return start;
@@ -55,7 +55,7 @@ Layout freeLayout(const Rules& rules, Layout start, int effort, std::stop_token 
     const double size = 4 * rules.spacing;
     Dice dice{1};
 
-    for (const Lattice& lattice : suitableLattices(rules, map, effort, stop)) {
+    for (const Lattice& lattice : suitableLattices(rules, map, effort, glance, stop)) {
         if (stop.stop_requested())
             break;
         search.begin(laidOn(lattice, rules, map));
@@ -71,7 +71,7 @@ Layout freeLayout(const Rules& rules, Layout start, int effort, std::stop_token 
         }
     search.take(start.spots());
     best.push_back({search.cost(), search.spots()});
-    keepCheapest(best, 3);
+    keepCheapest(best, glance ? 1 : 3);
     for (Covering& c : best) {
         search.take(c.at);
         search.pass(size, 300, dice, stop);
@@ -79,7 +79,7 @@ Layout freeLayout(const Rules& rules, Layout start, int effort, std::stop_token 
     }
     keepCheapest(best, 1);
     search.take(best.front().at);
-    for (int pass = 0; pass < 4 * effort && !stop.stop_requested(); ++pass)
+    for (int pass = 0; pass < (glance ? 1 : 4 * effort) && !stop.stop_requested(); ++pass)
         if (search.pass(size, 600, dice, stop) == 0)
             break;
     return looseAt(search.spots());

@@ -7,7 +7,7 @@
 namespace bastewright::points {
 
 /// Fewer points than `start`, wherever they are needed, without regard to
-/// blocks. Complete whenever it is stopped.
-Layout freeLayout(const Rules& rules, Layout start, int effort, std::stop_token stop);
+/// blocks. Complete whenever it is stopped. `glance`: a fifth of the search, for an estimate.
+Layout freeLayout(const Rules& rules, Layout start, int effort, bool glance, std::stop_token stop);
 
 } // namespace bastewright::points

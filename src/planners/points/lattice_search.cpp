@@ -190,16 +190,17 @@ Spots laidOn(const Lattice& lattice, const Rules& rules, const PlaceMap& map) {
 }
 
 std::vector<Lattice> suitableLattices(const Rules& rules, const PlaceMap& map, int effort,
-                                      std::stop_token stop) {
+                                      bool glance, std::stop_token stop) {
     const auto times = static_cast<std::size_t>(effort);
-    Cheapest promising{10 * times, 0};
-    for (const RankedLattice& r : cheapest(rules, map, false, 120 * times, stop))
+    const std::size_t of = glance ? 4 : 1;
+    Cheapest promising{10 * times / of, 0};
+    for (const RankedLattice& r : cheapest(rules, map, false, 120 * times / of, stop))
         if (!stop.stop_requested())
             promising.add({promised(r.lattice, rules, map), r.lattice});
     std::vector<Lattice> out;
     for (const RankedLattice& r : promising.list())
         out.push_back(r.lattice);
-    for (const RankedLattice& r : cheapest(rules, map, true, 14 * times, stop))
+    for (const RankedLattice& r : cheapest(rules, map, true, 14 * times / of, stop))
         out.push_back(r.lattice);
     return out;
 }

@@ -50,7 +50,8 @@ struct Rowed {
 Rowed rowed(const Job& job, const Rules& rules, const PointsOptions& options,
             std::stop_token stop) {
     Rowed out;
-    out.rows = rowsFor(rules, {options.along, measuresFor(job), options.effort}, stop);
+    out.rows = rowsFor(
+        rules, {options.along, measuresFor(job), options.glance ? 0 : options.effort}, stop);
     if (out.rows) {
         const RowFrame frame{rules, out.rows->choice.along};
         for (const FittedRow& row : out.rows->rows)
@@ -84,7 +85,7 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
         layout = std::move(blocks->layout);
         plan.blocks = std::move(blocks->blocks);
     } else if (wanted == Basting::Layout::fewest) {
-        layout = freeLayout(rules, std::move(layout), options.effort, stop);
+        layout = freeLayout(rules, std::move(layout), options.effort, options.glance, stop);
     } else if (rows.rows) {
         if (wanted == Basting::Layout::blocks)
             plan.findings.push_back(
@@ -119,7 +120,7 @@ PointsPlan planPoints(const Job& job, const PointsOptions& options, std::stop_to
         return planned(job, options, stop);
     const PointsMemory::Store::Key key{job.top,           job.basting,    job.unit,
                                        seamsAreSewn(job), options.effort, options.layout,
-                                       options.along};
+                                       options.along,     options.glance};
     if (auto known = options.memory->store().find(key))
         return *known;
     auto plan = planned(job, options, stop);

@@ -13,6 +13,7 @@ struct PointsOptions {
     /// Which way rows are to run; nothing: whichever needs fewer points, along the width of two
     /// alike.
     std::optional<PinRows::Along> along{};
+    bool glance = false;            ///< of `Layout::fewest` a fifth of the search: how few about
     PointsMemory* memory = nullptr; ///< makes later plans quicker, never different
 };
 

@@ -11,7 +11,7 @@ namespace bastewright {
 struct PointsMemory::Store {
     /// Everything a plan of points depends on.
     using Key = std::tuple<Top, Basting, Unit, bool, int, std::optional<Basting::Layout>,
-                           std::optional<PinRows::Along>>;
+                           std::optional<PinRows::Along>, bool>;
 
     std::optional<PointsPlan> find(const Key& key) const {
         const std::scoped_lock lock{mutex_};

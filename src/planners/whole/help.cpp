@@ -27,8 +27,8 @@ constexpr double kRowsAreGood = 1.1;
 /// Advice on more passes than these together would take too long.
 constexpr int kPassesTried = 300;
 
-/// Points wherever they are needed, for all quilts; none where they are already or no point is
-/// saved.
+/// Points wherever they are needed, about, for all quilts; none where they are already or no point
+/// is saved.
 std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
                                                     const std::vector<PointsPlan>& points,
                                                     const WholeOptions& options,
@@ -41,8 +41,7 @@ std::optional<std::vector<PointsPlan>> fewestPoints(const Session& session,
             continue;
         PointsPlan free = planPoints(
             session.jobs[i],
-            {.effort = options.effort, .layout = Basting::Layout::fewest, .memory = options.memory},
-            stop);
+            {.layout = Basting::Layout::fewest, .glance = true, .memory = options.memory}, stop);
         if (free.points.size() < points[i].points.size()) {
             out[i] = std::move(free);
             fewer = true;
@@ -63,10 +62,10 @@ Sentence fewestOf(const std::vector<Job>& jobs, std::size_t fewest, std::size_t 
         return std::ranges::all_of(jobs, [&](const Job& j) { return j.basting.with == with; });
     };
     if (all(Basting::With::pins))
-        return core::says("Fewest pins, in no rows: %1, not %2", fewest, now);
+        return core::says("Fewest pins, in no rows: %1 or fewer, not %2", fewest, now);
     if (all(Basting::With::dots))
-        return core::says("Fewest dots, in no rows: %1, not %2", fewest, now);
-    return core::says("Fewest points, in no rows: %1, not %2", fewest, now);
+        return core::says("Fewest dots, in no rows: %1 or fewer, not %2", fewest, now);
+    return core::says("Fewest points, in no rows: %1 or fewer, not %2", fewest, now);
 }
 
 /// How a plan ends, without all that does not change it.

@@ -60,6 +60,13 @@ made::Shape shape(made::Dice& dice, int across, int down) {
     return s;
 }
 
+made::Afternoon two(made::Dice& dice) {
+    made::Afternoon a = people(dice, 2);
+    made::Shape s = shape(dice, 2, 2);
+    made::addQuilt(a, s);
+    return a;
+}
+
 made::Afternoon small(made::Dice& dice) {
     made::Afternoon a = people(dice, 4);
     made::Shape s = shape(dice, 2, 2);
@@ -122,10 +129,13 @@ bool plans(const Kind& kind) {
         ratio += one / kSeeds;
         worst = std::max(worst, one);
         tasks += double(plan.tasks.size()) / kSeeds;
-        places += double(plan.finish.count()) / scattered(plan, a.session.setting.helpers.size()) /
-                  kSeeds;
+        places += a.quilts.size() > 1
+                      ? 1.0 / kSeeds // nobody is at all tables
+                      : double(plan.finish.count()) /
+                            scattered(plan, a.session.setting.helpers.size()) / kSeeds;
     }
-    const bool good = ratio <= kind.target && seconds <= 6.0;
+    const bool good =
+        ratio <= kind.target && seconds <= 6.0 && (kind.leavesTo > 0 || places <= 1.08);
     std::printf("%-34s %6.0f %6.0f %7.3f %7.3f %7.2f %9.3f  %s\n", kind.name, tasks, 1e3 * seconds,
                 ratio, worst, kind.target, places, good ? "" : "MISSED");
     return good;
@@ -162,19 +172,74 @@ bool psplib(const char* set, int schedules, int every, bool fromBest, double tar
     return deviation <= target;
 }
 
+/// What practice reports (common practice; docs/computation/crew.md): passes as they are told, a
+/// hold every 15 in, no breaks, pressing left out.
+struct Reported {
+    const char* what;
+    int people, across, down, width, length;
+    const char* figure;
+    int from, to; ///< minutes
+    bool pinning; ///< of pins alone
+};
+
+bool practice(const Reported& r) {
+    made::Afternoon a;
+    a.session.setting.helpers = made::helpers(r.people);
+    a.session.setting.proposeBreaks = false;
+    made::addQuilt(
+        a, {.across = r.across, .down = r.down, .freshWidth = r.width, .freshLength = r.length});
+    for (Pass& p : a.quilts[0].passes) {
+        const auto hold = [](Side side, int inches) {
+            return Hold{side, Hold::Kind::clamp, (inches + 14) / 15, {}, {}};
+        };
+        p.holds = {hold(Side::head, r.width), hold(Side::foot, r.width), hold(Side::left, r.length),
+                   hold(Side::right, r.length)};
+    }
+    const CrewPlan plan = made::plan(a);
+    std::map<std::vector<std::string>, Seconds> calls; // the longest of each
+    for (const Task& t : plan.tasks)
+        if (!t.zone.empty()) {
+            Seconds sum{};
+            for (const Task& o : plan.tasks)
+                if (o.after == t.after && o.people == t.people)
+                    sum += o.end - o.start;
+            calls[t.after] = std::max(calls[t.after], sum);
+        }
+    Seconds pins{};
+    for (const auto& [after, longest] : calls)
+        pins += longest;
+    const auto minutes = [](Seconds s) { return static_cast<int>(s.count() / 60); };
+    const int early = r.pinning ? minutes(pins) * 3 / 4 : minutes(plan.range.early);
+    const int late = r.pinning ? minutes(pins) * 4 / 3 : minutes(plan.range.late);
+    const bool good = early <= r.to && late >= r.from;
+    std::printf("%-48s %-22s %4d (%d-%d) min  %s\n", r.what, r.figure,
+                r.pinning ? minutes(pins) : minutes(plan.range.middle), early, late,
+                good ? "" : "MISSED");
+    return good;
+}
+
 } // namespace
 
 int main() {
     std::printf("%-34s %6s %6s %7s %7s %7s %9s\n", "mean of six", "tasks", "ms", "ratio", "worst",
                 "target", "of places");
     bool good = true;
-    for (const Kind& kind : {Kind{"1 quilt, 4 helpers", small, 0, 0, 1.03},
+    for (const Kind& kind : {Kind{"1 quilt, 2 helpers", two, 0, 0, 1.03},
+                             Kind{"1 quilt, 4 helpers", small, 0, 0, 1.03},
                              Kind{"1 quilt, 8 helpers", large, 0, 0, 1.03},
                              Kind{"20 quilts, 6 surfaces, 24 helpers", many, 0, 0, 1.08},
                              Kind{"1 quilt, 4 helpers, hours", small, 60, 120, 1.03},
                              Kind{"1 quilt, 8 helpers, hours", large, 60, 150, 1.03},
                              Kind{"20 quilts, 24 helpers, hours", many, 300, 600, 1.08}})
         good = plans(kind) && good;
+    for (const Reported& r :
+         {Reported{"78 x 94 1/2 alone, without an hour of pressing", 1, 1, 2, 78, 47, "3-3 1/2 h",
+                   180, 210, false},
+          Reported{"71 x 71 alone", 1, 1, 3, 71, 24, "2 1/2 h", 150, 150, false},
+          Reported{"oversize queen (90 x 110), five people", 5, 2, 2, 45, 55, "30 min of pinning",
+                   30, 30, true},
+          Reported{"60 x 76, two people at library tables", 2, 1, 1, 60, 76, "1 h", 60, 60, false}})
+        good = practice(r) && good;
     good = psplib("j30", 1'000, 1, true, 0.4) && good;
     good = psplib("j30", 50'000, 12, true, 0.05) && good;
     good = psplib("j120", 50'000, 40, false, 33) && good;

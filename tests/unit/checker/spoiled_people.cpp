@@ -168,8 +168,7 @@ std::vector<Spoiled> spoiledPeople() {
          [](Good& g) {
              Helper& ada = g.session.setting.helpers.front();
              ada.until = ClockTime{std::chrono::minutes{18 * 60}};
-             bo(g).side = Side::foot;
-             bo(g).reach = 16_in; // of a table 30 in deep, leaning 4 in
+             bo(g).side = Side::left; // of a table 72 in long
          }},
         {"BoComesLater",
          {"crew.hours"},

@@ -300,6 +300,67 @@ TEST(Change, OvernightTheRestIsPlannedFromNow) {
     EXPECT_FALSE(r.live.state().paused);
 }
 
+Session withBoUntil(const char* clock) {
+    Session session = made::smallSession();
+    session.setting.helpers[1].until = *parseClock(clock);
+    return session;
+}
+
+bool says(const Sentences& all, const char* what) {
+    return std::ranges::any_of(
+        all, [&](const Sentence& s) { return s.english().find(what) != std::string::npos; });
+}
+
+bool worksIn(const Task& t, const char* who) {
+    return std::ranges::find(t.people, who) != t.people.end();
+}
+
+// Bo leaves at the hour that was said, however late it begins; that is said before it does.
+TEST(LateStart, HoursAreTimesOfTheDay) {
+    const Session session = withBoUntil("14:30");
+    const Plan plan = planned(session);
+    const ClockTime late = *parseClock("13:40");
+    const Proposal p = proposeStart(session, plan, late);
+    EXPECT_EQ(p.session.setting.start, late);
+    for (const Task& t : p.plan.tasks)
+        EXPECT_TRUE(!worksIn(t, "Bo") || t.end <= Seconds{50 * 60}) << t.id;
+    EXPECT_TRUE(says(p.said, "40 min later than planned"));
+    EXPECT_TRUE(says(p.said, "Bo leaves at 14:30 as agreed."));
+}
+
+TEST(LateStart, WhoHasComeMeanwhileIsAtTheTable) {
+    const Session session = made::smallSession(); // Cai comes at 14:00
+    const Plan plan = planned(session);
+    const Proposal p = proposeStart(session, plan, *parseClock("14:05"));
+    ASSERT_EQ(p.facts.size(), 1U);
+    LiveSession live{session, plan, Reporter{0}.start().events()};
+    EXPECT_FALSE(live.state().present.contains("Cai"));
+    auto came = p.facts.front(), taken = acceptance(p);
+    came.id = "came";
+    taken.id = "taken";
+    EXPECT_EQ(live.add(came), "");
+    EXPECT_EQ(live.add(taken), "");
+    EXPECT_TRUE(live.state().present.contains("Cai"));
+    EXPECT_EQ(live.session().setting.start, *parseClock("14:05"));
+    EXPECT_TRUE(std::ranges::any_of(p.plan.tasks, [](const Task& t) { return worksIn(t, "Cai"); }));
+}
+
+TEST(LateStart, WhoWasToLeaveBeforeIsNotPlannedFor) {
+    const Session session = withBoUntil("13:30");
+    const Proposal p = proposeStart(session, planned(session), *parseClock("13:45"));
+    EXPECT_TRUE(std::ranges::none_of(p.plan.tasks, [](const Task& t) { return worksIn(t, "Bo"); }));
+    EXPECT_TRUE(says(p.said, "Bo was to leave at 13:30 and is not planned for."));
+}
+
+TEST(LateStart, OnTimeNothingIsOther) {
+    const Session session = made::smallSession();
+    const Plan plan = planned(session);
+    const Proposal p = proposeStart(session, plan, session.setting.start);
+    EXPECT_EQ(p.plan.tasks, plan.tasks);
+    EXPECT_THAT(p.facts, IsEmpty());
+    EXPECT_THAT(p.said, IsEmpty());
+}
+
 TEST(HandOver, BeforeTheSessionIsPlannedAroundAndRefusedWhereItCannotBe) {
     const auto session = made::smallSession();
     const auto plan = planned();

@@ -36,9 +36,13 @@ TEST(Help, SaysWhatFewestPinsWouldSave) {
     const auto rows = planPoints(session.jobs.front()).points.size();
     const auto free =
         planPoints(session.jobs.front(), {.layout = Basting::Layout::fewest}).points.size();
-    EXPECT_LT(free, rows);
-    EXPECT_EQ(fewest->change,
-              "Fewest pins, in no rows: " + std::to_string(free) + ", not " + std::to_string(rows));
+    const auto about =
+        planPoints(session.jobs.front(), {.layout = Basting::Layout::fewest, .glance = true})
+            .points.size();
+    EXPECT_LT(about, rows);
+    EXPECT_LE(free, about);
+    EXPECT_EQ(fewest->change, "Fewest pins, in no rows: " + std::to_string(about) +
+                                  " or fewer, not " + std::to_string(rows));
     EXPECT_GE(fewest->saved, Seconds{60});
     EXPECT_TRUE(std::ranges::is_sorted(plan.help, std::greater<>{}, &Help::saved));
 }
