@@ -53,6 +53,16 @@ Sheet {
         width: parent.width
         visible: sheet.page === ""
 
+        GridChoice {
+            objectName: "beginNow"
+            visible: sheet.room.live.lateMinutes > 0
+            glyph: "clock"
+            text: qsTr("Begin now")
+            onClicked: {
+                sheet.close()
+                sheet.desk.beginsNow()
+            }
+        }
         GridChoice { objectName: "someComes"; glyph: "plus"; text: qsTr("Somebody comes"); onClicked: sheet.page = "comes" }
         GridChoice { objectName: "someGoes"; glyph: "minus"; text: qsTr("Somebody leaves"); onClicked: sheet.page = "goes" }
         GridChoice { objectName: "someHours"; glyph: "clock"; text: qsTr("Somebody's hours"); onClicked: sheet.page = "hours" }

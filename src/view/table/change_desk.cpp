@@ -108,6 +108,23 @@ void ChangeDesk::goOn() {
         tr("Look at the holds and palm over the quilt first: cloth moves overnight."));
 }
 
+void ChangeDesk::beginsNow() {
+    const auto* live = live_->live();
+    if (!live)
+        return;
+    before_ = live->plan();
+    sessionBefore_ = live->session();
+    caution_.clear();
+    begin(tr("Begin at %1").arg(words::timeOfDay(live->state().startedMs)),
+          [session = live->session(), plan = live->plan(),
+           now = words::clockOf(live->state().startedMs)](std::stop_token stop) {
+              Answer answer{proposeStart(session, plan, now, stop), {}};
+              if (answer.proposal.refused.empty())
+                  answer.acceptance = acceptance(answer.proposal);
+              return answer;
+          });
+}
+
 void ChangeDesk::planAgain() {
     ask(tr("Plan the rest again"), {.kind = Kind::planAgain});
 }
@@ -259,8 +276,8 @@ QString ChangeDesk::finishText() const {
         return {};
     const auto& p = answer_->proposal;
     const QString was = at(p.finishBefore), is = at(p.finishAfter);
-    return was == is ? tr("Done at %1 as before").arg(is)
-                     : tr("Done at %1 instead of %2").arg(is, was);
+    return was == is ? tr("Finishes about %1, as before").arg(is)
+                     : tr("Finishes about %1 instead of %2").arg(is, was);
 }
 
 QString ChangeDesk::meaning() const {

@@ -50,6 +50,9 @@ public:
     Q_INVOKABLE void tables(int more);
     Q_INVOKABLE void abandonPass(int quilt);
     Q_INVOKABLE void goOn();
+    /// The session begins later than planned: everything from now, with everybody's hours as they
+    /// are.
+    Q_INVOKABLE void beginsNow();
     Q_INVOKABLE void planAgain();
     /// An empty person gives the zone back to whoever is best.
     Q_INVOKABLE void handOver(int quilt, const QString& zone, const QString& person);
