@@ -13,6 +13,7 @@ namespace bastewright::sheets {
 namespace {
 /// The largest size up to `size` at which the text fits.
 int fittingSize(const QString& text, int size, double maxWidth, bool bold) {
+    size = std::max(size, kSmallestLabel);
     while (size > kSmallestLabel && textWidth(text, {size, bold}) > maxWidth)
         --size;
     return size;

@@ -42,7 +42,7 @@ TEST(SheetsInAnotherLanguage, AreGermanWithADecimalComma) {
     const Written w{session, planWhole(session)};
     const QString text = textOf(w);
     language::speak(QStringLiteral("en"));
-    EXPECT_TRUE(text.contains(QStringLiteral("Oberteil")));
+    EXPECT_TRUE(text.contains(QStringLiteral("Rückseite")));
     EXPECT_TRUE(text.contains(QRegularExpression{QStringLiteral("\\d,\\d cm")}));
     EXPECT_FALSE(text.contains(QRegularExpression{QStringLiteral("\\d\\.\\d cm")}));
 }

@@ -201,6 +201,28 @@ private:
         return map_(at) + map_.outward(side) * out;
     }
 
+    bool isFree(QRectF box) const {
+        return std::ranges::none_of(taken_,
+                                    [&](const QRectF& other) { return other.intersects(box); });
+    }
+
+    /// The nearest place along a side for a square that covers no other, and takes it.
+    QPointF clear(QPointF at, double size, Side side) {
+        constexpr double kStep = 3;
+        constexpr int kMost = 60;
+        const QPointF along = map_.isLevel(side) ? QPointF{kStep, 0} : QPointF{0, kStep};
+        const auto box = [&](QPointF middle) {
+            return QRectF{middle - QPointF{size / 2, size / 2}, QSizeF{size, size}};
+        };
+        for (int i = 0; i <= kMost; ++i)
+            for (const int way : {1, -1})
+                if (const QPointF middle = at + along * (i * way); isFree(box(middle))) {
+                    taken_.push_back(box(middle));
+                    return middle;
+                }
+        return at;
+    }
+
     /// The hold of this number at this place is somebody's whose sheet this is.
     bool isOwn(const HoldPoint& hold) const {
         const AtTable* mine = mineOf(show_);
@@ -212,7 +234,7 @@ private:
             const bool clamp = hold.kind == Hold::Kind::clamp, own = isOwn(hold);
             const double in =
                 clamp ? 0 : std::min(0.0, map_(pass_.backingOverhang[hold.side])) - kHold * 0.2;
-            const QPointF at = onEdge(hold.side, hold.at, in);
+            const QPointF at = clear(onEdge(hold.side, hold.at, in), kHold, hold.side);
             const QRectF box{at - QPointF{kHold / 2, kHold / 2}, QSizeF{kHold, kHold}};
             p_.setPen(QPen{ink::kDark, ink::kLine});
             p_.setBrush(own ? ink::kDark : ink::kPaper);
@@ -239,7 +261,8 @@ private:
         // Marks on one side stand in one line, whether or not there are numbers of rows.
         const double strip = hasRowStrip(show_, edge.side) ? kRowStrip : 0;
         const double out = kHold / 2 + 2 + strip + kBadge / 2;
-        const QPointF at = onEdge(edge.side, edge.along.middle(), out);
+        const QPointF at =
+            clear(onEdge(edge.side, edge.along.middle(), out), kBadge + 2, edge.side);
         badge(p_, at, mine ? kBadge + 2 : kBadge, who.letter, mine);
         if (!map_.isLevel(edge.side))
             return;
@@ -250,6 +273,10 @@ private:
         if (textWidth(words, {size, mine}) > room)
             return;
         const double width = textWidth(words, {size, mine});
+        const QRectF beside{at.x() + kBadge / 2 + 3, at.y() - kBadge / 2, width + 4, kBadge};
+        if (!isFree(beside))
+            return;
+        taken_.push_back(beside);
         label(p_, at + QPointF{kBadge / 2 + 4 + width / 2, 0}, words, size, width + 2, mine);
     }
 
@@ -304,6 +331,7 @@ private:
     const Pass& pass_;
     Rect top_;
     TurnedMapping map_;
+    std::vector<QRectF> taken_; ///< squares and names that nothing else may cover
 };
 
 } // namespace
