@@ -349,7 +349,7 @@ void expectLeadKnowsAll(const Written& w) {
 }
 
 void expectReadable(const Written& w) {
-    constexpr double kRounding = 0.4; // pdftohtml's sizes are whole thirds of a point
+    constexpr double kRounding = 0.6; // as everywhere in pdftohtml.s sizes (layout.cpp)
     static const QRegularExpression own{
         QStringLiteral("(Pass \\d+: |Never before this call|every pin open|^\\d+ (pins|dots)$)")};
     const auto texts = pdf::pageTexts(w.path);
