@@ -57,8 +57,9 @@ bool predictionsHold() {
     for (const auto& [what, session] : sessions()) {
         const std::vector<LayerSizes> layers{layerSizes(session.jobs.front())};
         const std::vector<PointsPlan> points = planAllPoints(session, {}, {});
-        ChosenWays chosen =
-            chooseWays(session, shareRoom(session, layers, points), layers, points, {}, {});
+        std::vector<LayoutMemory> memories(1);
+        ChosenWays chosen = chooseWays(session, shareRoom(session, layers, points, memories),
+                                       layers, points, {}, {});
         const std::vector<std::vector<PlacedPoint>> places{points.front().points};
         int near = 0;
         double most = 0, sum = 0;
