@@ -27,6 +27,8 @@ TapGuard::TapGuard(QQuickItem* parent)
     QElapsedTimer timer;
     timer.start();
     clock_ = [timer] { return timer.elapsed(); };
+    if (window()) // the scene of a parent given here was told before this was a guard
+        window()->installEventFilter(this);
 }
 
 void TapGuard::itemChange(ItemChange change, const ItemChangeData& data) {

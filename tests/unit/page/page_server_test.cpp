@@ -107,6 +107,7 @@ struct AtThePage : testing::Test {
     std::optional<Library> library;
     std::optional<LiveController> live;
     std::optional<PageServer> server;
+    int taken = 0;
 
     AtThePage() {
         needApplication();
@@ -127,7 +128,8 @@ struct AtThePage : testing::Test {
         spdlog::set_default_logger(usual);
     }
     /// A session in one of the situations of the table.
-    void take(const made::Situation& at) {
+    void take(const made::Situation& situation) {
+        const auto at = made::renamed(situation, std::to_string(++taken) + "-");
         const auto job = library->addJob("Harbour Lights", "{}").value();
         const auto id =
             library->startSession(job, {writeSession(at.session), writePlan(at.plan)}).value();

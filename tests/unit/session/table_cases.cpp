@@ -158,6 +158,7 @@ constexpr Case kCases[] = {
     {"not yet", "release 1", early, kCheck},
     {"A1 again", "step check-1", early, "Not yet: first A1 is closed (Ada)."},
     {"A1 again", "zone p1.A1", counts, ""},
+    {"A1 again", "phone p1.A1 Ada zone-closed", counts, ""},
     {"A1 again", "zone p1.B1", done, "B1 is done. Hold it to take its last tick back."},
     {"A1 again", "release 1", early, "Not yet: first A1 is closed (Ada)."},
     // Release and Move.
@@ -180,6 +181,7 @@ constexpr Case kCases[] = {
     {"moved", "step backing-2", counts, ""},
     {"moved", "zone p2.A1", early, kBacking},
     {"moved", "zone p2.B1", early, kBacking},
+    {"moved", "phone p2.A1 Ada zone-opened", early, kBacking},
     {"moved", "step move-2", done, "The shift of pass 2 is ticked already."},
     {"held again", "zone p2.A1", counts, ""},
     {"held again", "step smooth-2", early,
@@ -213,8 +215,10 @@ constexpr Case kCases[] = {
     {"break", "end", early, kWork},
     {"break", "otherwise end", counts, ""},
     {"resumed", "zone p1.A1", counts, ""},
+    {"resumed", "phone p1.A1 Ada zone-opened", counts, ""},
     // What was left out.
     {"left out", "zone p1.B2", leftOut, "B2 was left out with its pass."},
+    {"left out", "phone p1.B2 Bo zone-opened", leftOut, "B2 was left out with its pass."},
     {"left out", "zone p1.A1", done, kA1Done},
     {"left out", "step smooth-1", done, "The smoothing of pass 1 is ticked already."},
     {"left out", "step check-1", counts, ""},
@@ -359,6 +363,15 @@ Situation situation(const std::string& name) {
     tell(name, reporter);
     out.events = reporter.events();
     return out;
+}
+
+Situation renamed(Situation situation, const std::string& prefix) {
+    for (auto& event : situation.events) {
+        event.id = prefix + event.id;
+        if (!event.target.empty())
+            event.target = prefix + event.target;
+    }
+    return situation;
 }
 
 std::vector<std::string> situations() {

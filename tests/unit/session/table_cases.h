@@ -30,6 +30,8 @@ struct Situation {
 /// Situations called "dots …" are of `dottedPlan(true)`, all others of `calledPlan`.
 Situation situation(const std::string& name);
 std::vector<std::string> situations();
+/// The same with other ids: those of one library are never given twice.
+Situation renamed(Situation situation, const std::string& prefix);
 
 /// The tap that a case writes in words. Of quilt 1.
 Tap tapOf(const std::string& words);

@@ -91,10 +91,7 @@ TEST_F(Kept, ThatItCannotBeWrittenIsSaid) {
 
 TEST_F(Kept, TheSessionsOfAQuiltAreListedRunningAndEnded) {
     keep(made::situation("ended"));
-    auto second = made::situation("held");
-    for (auto& event : second.events)
-        event.id += "-second"; // ids are unique in a library
-    keep(second);
+    keep(made::renamed(made::situation("held"), "second-"));
     RecordBook book{&*library, folder.filePath("out")};
     book.list(job);
     ASSERT_EQ(book.sessions()->count(), 2);

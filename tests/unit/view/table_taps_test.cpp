@@ -20,6 +20,7 @@ struct Tablet : testing::Test {
     std::optional<LiveController> live;
     std::optional<TableBoard> board;
     JobId job = 0;
+    int taken = 0;
 
     Tablet() {
         needApplication();
@@ -32,7 +33,7 @@ struct Tablet : testing::Test {
     void take(const std::string& name) {
         live->close();
         now += 60'000;
-        const auto at = made::situation(name);
+        const auto at = made::renamed(made::situation(name), std::to_string(++taken) + "-");
         const auto id =
             library->startSession(job, {writeSession(at.session), writePlan(at.plan)}).value();
         for (const auto& event : at.events)

@@ -37,6 +37,7 @@ struct Glass : testing::Test {
         window = std::make_unique<QQuickWindow>();
         window->resize(400, 300);
         window->contentItem()->setSize({400, 300});
+        window->show();
         under = new Under{window->contentItem()};
         guard = new TapGuard{window->contentItem()};
         guard->setClock([this] { return now; });
