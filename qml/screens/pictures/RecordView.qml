@@ -24,27 +24,29 @@ Rectangle {
     }
 
     component Line: RowLayout {
-        property string left: ""
-        property string middle: ""
-        property string right: ""
+        id: line
+
+        property string first: ""
+        property string second: ""
+        property string third: ""
 
         width: list.width
         spacing: Theme.gap
 
         TableWords {
             Layout.preferredWidth: list.width * 0.3
-            text: parent.left
+            text: line.first
             font.bold: true
         }
         TableWords {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
-            text: parent.middle
+            text: line.second
         }
         TableWords {
             Layout.preferredWidth: list.width * 0.3
             visible: text !== ""
-            text: parent.right
+            text: line.third
             color: Theme.quiet
         }
     }
@@ -124,10 +126,10 @@ Rectangle {
                         required property int zones
                         required property string pace
 
-                        left: name
-                        middle: zones === 1 ? qsTr("%1, 1 zone closed").arg(here)
+                        first: name
+                        second: zones === 1 ? qsTr("%1, 1 zone closed").arg(here)
                                             : qsTr("%1, %2 zones closed").arg(here).arg(zones)
-                        right: pace
+                        third: pace
                     }
                 }
                 Repeater {
@@ -139,9 +141,9 @@ Rectangle {
                         required property string took
                         required property string planned
 
-                        left: qsTr("Pass %1 · %2").arg(pass).arg(name)
-                        middle: took
-                        right: planned === "" ? "" : qsTr("planned %1").arg(planned)
+                        first: qsTr("Pass %1 · %2").arg(pass).arg(name)
+                        second: took
+                        third: planned === "" ? "" : qsTr("planned %1").arg(planned)
                     }
                 }
                 Repeater {
@@ -151,8 +153,8 @@ Rectangle {
                         required property string time
                         required property string words
 
-                        left: time
-                        middle: words
+                        first: time
+                        second: words
                     }
                 }
             }
