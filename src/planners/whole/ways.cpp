@@ -13,6 +13,8 @@ namespace {
 
 /// Where the best few do not work, so many in all are tried.
 constexpr std::size_t kMostTried = 12;
+/// So many one after another that do not come nearer to working are enough.
+constexpr std::size_t kMostInVain = 3;
 /// A way predicted to take this much longer than the first is not worth laying out.
 constexpr double kWorthLayingOut = 1.25;
 
@@ -49,10 +51,10 @@ public:
             return {std::move(shared_), std::move(lying), {}};
         }
         best_ = layOut(Picks(shared_.size(), 0));
-        for (std::size_t q = 0; q < shared_.size(); ++q)
-            tryOthers(q);
         for (std::size_t q = 0; q < shared_.size() && stops(best_.crew) > 0; ++q)
             tryLessReach(q);
+        for (std::size_t q = 0; q < shared_.size(); ++q)
+            tryOthers(q);
         if (outcome_)
             return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
         best_.crew = planCrew(session_, best_.quilts, places_, {}, stop_);
@@ -76,7 +78,13 @@ private:
     std::stop_token stop_;
     bool outcome_;
     Attempt best_;
-    std::vector<std::pair<std::size_t, Seconds>> laidOut_; ///< of the only quilt: choice, finish
+    struct LaidOut {
+        std::size_t choice;
+        Seconds finish;
+        std::size_t stops;
+        Sentence why; ///< it does not work
+    };
+    std::vector<LaidOut> laidOut_; ///< of the only quilt
 
     Attempt layOut(Picks picks) {
         Attempt a{std::move(picks), {}, {}};
@@ -90,8 +98,12 @@ private:
                 layQuilt(session_, s.job, choice, s.surface, layers_[s.job], points_[s.job]));
         }
         a.crew = planCrew(session_, a.quilts, places_, {.range = false, .bound = false}, stop_);
-        if (shared_.size() == 1)
-            laidOut_.push_back({a.picks.front(), a.crew.finish});
+        if (shared_.size() == 1) {
+            const auto stop =
+                std::ranges::find(a.crew.findings, Finding::Level::stop, &Finding::level);
+            laidOut_.push_back({a.picks.front(), a.crew.finish, stops(a.crew),
+                                stop != a.crew.findings.end() ? stop->text : Sentence{}});
+        }
         return a;
     }
 
@@ -102,11 +114,11 @@ private:
 
     void tryOthers(std::size_t q) {
         const std::vector<PassChoice>& choices = shared_[q].choices;
-        std::size_t tried = 1;
+        std::size_t tried = 1, vain = 0;
         const Seconds first = choices.front().summary.predicted;
         for (std::size_t k = 1; k < choices.size() && tried < kMostTried; ++k) {
             const PassChoice& c = choices[k];
-            if (!c.summary.workable || stop_.stop_requested())
+            if (!c.summary.workable || stop_.stop_requested() || vain >= kMostInVain)
                 break;
             const bool works = stops(best_.crew) == 0;
             // Several quilts follow one another on tables that stay as they are.
@@ -119,6 +131,7 @@ private:
             picks[q] = k;
             Attempt a = layOut(std::move(picks));
             ++tried;
+            vain = works || stops(a.crew) < stops(best_.crew) ? 0 : vain + 1;
             if (isBetter(a))
                 best_ = std::move(a);
         }
@@ -145,20 +158,23 @@ private:
                            std::tie(c.surface.length, c.surface.width, c.surface.group);
                 }))
                 surfaces.push_back(c.surface);
-        std::size_t tried = 0;
+        std::size_t vain = 0;
         for (const Length reach : reaches) {
-            if (reach >= farthest || surfaces.empty() || tried >= kMostTried)
+            if (reach >= farthest || surfaces.empty() || stop_.stop_requested())
                 return;
             PassRequest request{job, session_.setting, layers_[s.job], points_[s.job].points,
                                 session_.jobs.size() == 1};
             request.reach = reach;
             for (PassChoice& way : passChoices(request, surfaces)) {
-                if (!way.summary.workable || ++tried > kMostTried || stop_.stop_requested())
+                if (!way.summary.workable || stop_.stop_requested())
                     break;
+                if (vain >= kMostInVain)
+                    return;
                 Picks picks = best_.picks;
                 picks[q] = s.choices.size();
                 s.choices.push_back(std::move(way));
                 Attempt a = layOut(std::move(picks));
+                vain = stops(a.crew) < stops(best_.crew) ? 0 : vain + 1;
                 if (isBetter(a))
                     best_ = std::move(a);
                 else
@@ -189,8 +205,14 @@ private:
                         c.summary.predicted = std::max(
                             best_.crew.finish,
                             Seconds{std::llround(scale * double(c.summary.predicted.count()))});
-                for (const auto& [k, finish] : laidOut_)
-                    choices[k].summary.predicted = finish;
+                for (const LaidOut& l : laidOut_) {
+                    Alternative& way = choices[l.choice].summary;
+                    way.predicted = l.finish;
+                    if (l.stops > stops(best_.crew)) {
+                        way.workable = false;
+                        way.why = l.why;
+                    }
+                }
             }
             std::rotate(choices.begin(), choices.begin() + static_cast<std::ptrdiff_t>(taken),
                         choices.begin() + static_cast<std::ptrdiff_t>(taken) + 1);
