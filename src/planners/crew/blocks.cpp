@@ -3,6 +3,7 @@
 #include "planners/crew/table_teams.h"
 
 #include <algorithm>
+#include <array>
 
 namespace bastewright::crew {
 namespace {
@@ -122,29 +123,32 @@ private:
             }
         if (out_.empty() || !stop_.stop_requested())
             belongs_ = teamsFor(hands, left, people_, std::move(belongs_));
-        std::vector<int> team, free, later;
+        std::vector<int> team, free, later, gone;
         for (int p = 0; p < count(); ++p) {
-            if (hand(p).from >= kAlways || std::max(at(p).free, hand(p).from) >= hand(p).until)
+            if (hand(p).from >= kAlways)
                 continue;
-            if (at(p).free > t || hand(p).from > t)
+            if (std::max(at(p).free, hand(p).from) >= hand(p).until)
+                gone.push_back(p);
+            else if (at(p).free > t || hand(p).from > t)
                 later.push_back(p);
             else if (belongs_[static_cast<std::size_t>(p)] == static_cast<int>(k))
                 team.push_back(p);
             else
                 free.push_back(p);
         }
-        complete(left[k], team, free, later);
+        complete(left[k], team, {free, later, gone});
         work(k, std::move(team));
     }
 
-    /// Whom the pass cannot do without: of those who are free, else whoever is through first.
-    void complete(const TableLeft& left, std::vector<int>& team, const std::vector<int>& free,
-                  const std::vector<int>& later) const {
-        for (const auto* who : {&free, &later})
+    /// Whom the pass cannot do without: of those who are free, else whoever is through first, else
+    /// somebody who would have left.
+    void complete(const TableLeft& left, std::vector<int>& team,
+                  const std::array<std::vector<int>, 3>& others) const {
+        for (const auto& who : others)
             for (;;) {
                 int best = -1;
                 std::tuple<int, int, double> bestIs{};
-                for (const int p : *who) {
+                for (const int p : who) {
                     if (std::ranges::find(team, p) != team.end())
                         continue;
                     auto more = team;
