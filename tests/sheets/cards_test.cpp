@@ -109,7 +109,7 @@ std::vector<std::pair<int, QString>> outlineOf(const QString& path) {
 
 TEST(Document, anOutlineLeadsToEverybodysFirstPage) {
     SKIP_WITHOUT_POPPLER();
-    const Written w{fixture::harbourLights()};
+    const Written w{fixture::harbourLights(), {.passes = true}};
     const auto outline = outlineOf(w.path);
     const auto texts = pdf::pageTexts(w.path);
     int owners = 0;
@@ -120,7 +120,8 @@ TEST(Document, anOutlineLeadsToEverybodysFirstPage) {
         EXPECT_TRUE(text.contains(title)) << page << ": " << title.toStdString();
         owners += text.startsWith(title) && text.contains("page 1 of");
     }
-    EXPECT_EQ(owners, 1 + int(w.session.setting.helpers.size()));
+    // The lead's, what to bring, everybody's, and the passes that were asked for.
+    EXPECT_EQ(owners, 3 + int(w.session.setting.helpers.size()));
     // As many lines as there are passes, and more.
     EXPECT_GT(outline.size(), std::size_t(owners) + w.plan.quilts[0].passes.size());
 }
@@ -170,13 +171,14 @@ TEST(Document, noNameIsLost) {
     EXPECT_TRUE(text.contains(QStringLiteral("\u05d0\u05d1\u05d2")));
     expectGoodForm(w, Paper::a4);
 
-    // On the session's page all of them stand whole; on the cards everybody's mark.
-    QString first = pdf::pageTexts(w.path).front();
+    // Beside the reasons for the plan all of them stand whole; on the cards everybody's mark.
+    const Written why{s, {.lead = false, .bring = false, .helpers = false, .why = true}};
+    QString first = pdf::pageTexts(why.path).front();
     first.remove(' ');
     for (const QString& name : {QString{shown + "Nähkreis" + shown + "amHafen"}, QString{60, 'm'},
                                 QStringLiteral("\u05d0\u05d1\u05d2"), shown + "Harbour"})
         EXPECT_TRUE(first.contains(name)) << name.toStdString();
-    const Written cards{s, {.lead = false, .helpers = false}};
+    const Written cards{s, {.lead = false, .bring = false, .helpers = false, .cards = true}};
     QString marks;
     for (const QString& page : pdf::pageTexts(cards.path))
         marks += page;
