@@ -229,9 +229,30 @@ private:
         return mine && std::ranges::count(mine->holds, hold) > 0;
     }
 
+    /// Two holds of one side lie nearer than their squares are wide.
+    bool isCrowded() const {
+        const auto all = holdOrder(pass_);
+        for (const HoldPoint& one : all)
+            for (const HoldPoint& other : all)
+                if (one.side == other.side && one.at < other.at &&
+                    map_(other.at - one.at) < kHold + 1)
+                    return true;
+        return false;
+    }
+
     void holds() {
+        // In a small picture on somebody's own sheet the others' are only seen to be there.
+        const bool ownAlone = mineOf(show_) != nullptr && isCrowded();
         for (const HoldPoint& hold : holdOrder(pass_)) {
             const bool clamp = hold.kind == Hold::Kind::clamp, own = isOwn(hold);
+            if (ownAlone && !own) {
+                constexpr double kSmall = 5;
+                p_.setPen(QPen{ink::kDark, ink::kThin});
+                p_.setBrush(ink::kPaper);
+                p_.drawRect(QRectF{onEdge(hold.side, hold.at, 0) - QPointF{kSmall / 2, kSmall / 2},
+                                   QSizeF{kSmall, kSmall}});
+                continue;
+            }
             const double in =
                 clamp ? 0 : std::min(0.0, map_(pass_.backingOverhang[hold.side])) - kHold * 0.2;
             const QPointF at = clear(onEdge(hold.side, hold.at, in), kHold, hold.side);
