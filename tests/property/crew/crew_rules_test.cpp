@@ -12,8 +12,14 @@ using namespace bastewright;
 
 namespace {
 
+/// BASTEWRIGHT_AFTERNOONS says how many are gone through; docs/checks.md has what 500 have shown.
+std::uint64_t afternoons() {
+    const char* wanted = std::getenv("BASTEWRIGHT_AFTERNOONS");
+    return wanted ? std::strtoull(wanted, nullptr, 10) : 120;
+}
+
 TEST(AnyAfternoons, KeepEveryRule) {
-    for (std::uint64_t seed = 1; seed <= 500; ++seed) {
+    for (std::uint64_t seed = 1; seed <= afternoons(); ++seed) {
         auto a = made::anyAfternoon(seed);
         const CrewPlan plan = made::plan(a, {.range = false});
         EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), testing::IsEmpty())
@@ -22,11 +28,11 @@ TEST(AnyAfternoons, KeepEveryRule) {
     }
 }
 
-// BASTEWRIGHT_WALKS: how far it is from holding everywhere is in docs/computation/crew.md.
+// Does not hold everywhere yet (docs/checks.md): asked for with BASTEWRIGHT_WALKS.
 TEST(AnyAfternoons, WalkLittleAndRest) {
     if (std::getenv("BASTEWRIGHT_WALKS") == nullptr)
         GTEST_SKIP() << "BASTEWRIGHT_WALKS is not set";
-    for (std::uint64_t seed = 1; seed <= 500; ++seed) {
+    for (std::uint64_t seed = 1; seed <= afternoons(); ++seed) {
         auto a = made::anyAfternoon(seed);
         const CrewPlan plan = made::plan(a, {.range = false});
         EXPECT_THAT(made::brokenWalks(a.session, a.quilts, plan), testing::IsEmpty())
