@@ -21,7 +21,8 @@ PinRows rows() {
 
 std::vector<PlacedPoint> points(const PinRows& rows) {
     std::vector<PlacedPoint> out;
-    for (const auto& [at, mark] : RowMarks{rows}.all())
+    const RowMarks marks{rows};
+    for (const auto& [at, mark] : marks.all())
         out.push_back({at, 0});
     return out;
 }

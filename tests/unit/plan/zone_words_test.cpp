@@ -1,3 +1,4 @@
+#include "measures/region.h"
 #include "plan/zone_words.h"
 
 #include <gtest/gtest.h>
@@ -34,7 +35,8 @@ PinRows made(int rows, int marks, PinRows::Along along = PinRows::Along::width) 
 Zone zoneIn(const PinRows& rows, const Region& area) {
     Zone zone;
     zone.area = area.bounds();
-    for (const auto& [at, mark] : RowMarks{rows}.all())
+    const RowMarks marks{rows};
+    for (const auto& [at, mark] : marks.all())
         if (area.contains(at))
             zone.points.push_back({at, 0});
     for (const Point& p : rows.singles)
@@ -115,7 +117,8 @@ TEST(ZoneWords, SinglePinsAreCounted) {
 /// A reader who has the ribbons and the parts, and nothing else.
 std::set<Point> read(const std::vector<RowsPart>& parts, const PinRows& rows) {
     std::set<Point> out;
-    for (const auto& [at, mark] : RowMarks{rows}.all())
+    const RowMarks marks{rows};
+    for (const auto& [at, mark] : marks.all())
         for (const RowsPart& p : parts) {
             const MarkSpan& span = mark.row % 2 == 1 ? p.odd : p.even;
             if (mark.row >= p.first && mark.row <= p.last && mark.mark >= span.from.value_or(1) &&
