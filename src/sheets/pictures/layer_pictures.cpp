@@ -44,12 +44,15 @@ constexpr double kSmallest = 12; ///< a piece shown narrower is known by its num
 
 /// Name above, size below, in the middle of a piece; turned where the piece is tall and narrow. The
 /// name alone where the size has no room, and nothing where a name has none.
-void caption(QPainter& p, QRectF r, const QString& name, const QString& size,
+void caption(QPainter& p, QRectF r, const QString& whole, const QString& size,
              const LayerLook& look) {
     const bool tall = upright(r);
     const double along = tall ? r.height() : r.width(), across = tall ? r.width() : r.height();
     if (across < kSmallest)
         return;
+    // Where number and fabric do not fit, the number: half a fabric's name tells nothing.
+    const bool fitsWhole = textWidth(whole, {kSmallestLabel, true}) <= along - 8;
+    const QString name = fitsWhole ? whole : whole.section(QStringLiteral(" · "), 0, 0);
     p.save();
     p.translate(r.center());
     if (tall)
