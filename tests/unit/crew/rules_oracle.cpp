@@ -428,7 +428,9 @@ private:
     void breaks() {
         for (const PlannedBreak& b : plan_.breaks)
             for (const Task& t : plan_.tasks)
-                if (b.people.empty() && t.start < b.end && b.start < t.end && !hoursShort_)
+                // What cools is nobody's work.
+                if (b.people.empty() && !t.people.empty() && t.start < b.end && b.start < t.end &&
+                    !hoursShort_)
                     broken(t.id, " goes on in the break at ", b.start.count());
     }
 
