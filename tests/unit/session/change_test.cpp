@@ -196,8 +196,9 @@ TEST(Change, WhoHasToLeaveAtAnHourHasNoWorkAfterIt) {
     ASSERT_EQ(p.refused, "");
     EXPECT_EQ(p.session.setting.helpers[1].until, until);
     for (const auto& t : p.plan.tasks)
-        if (!r.live.state().doneTasks.contains(t.id) && std::ranges::count(t.people, "Bo") > 0)
+        if (!r.live.state().doneTasks.contains(t.id) && std::ranges::count(t.people, "Bo") > 0) {
             EXPECT_LE(t.end, Seconds{35 * 60}) << t.id;
+        }
     r.take(p);
     EXPECT_EQ(r.live.session().setting.helpers[1].until, until);
     EXPECT_THAT(r.proposed({.kind = Kind::hours, .person = "Bo", .until = until}).refused.english(),
