@@ -206,6 +206,13 @@ private:
                                     [&](const QRectF& other) { return other.intersects(box); });
     }
 
+    /// In front of this side of the table, not past its corners.
+    bool isBeside(QPointF at, Side side) const {
+        const QRectF table = map_(pass_.table);
+        return map_.isLevel(side) ? at.x() >= table.left() && at.x() <= table.right()
+                                  : at.y() >= table.top() && at.y() <= table.bottom();
+    }
+
     /// The nearest place along a side for a square that covers no other, and takes it.
     QPointF clear(QPointF at, double size, Side side) {
         constexpr double kStep = 3;
@@ -216,7 +223,8 @@ private:
         };
         for (int i = 0; i <= kMost; ++i)
             for (const int way : {1, -1})
-                if (const QPointF middle = at + along * (i * way); isFree(box(middle))) {
+                if (const QPointF middle = at + along * (i * way);
+                    isFree(box(middle)) && (i == 0 || isBeside(middle, side))) {
                     taken_.push_back(box(middle));
                     return middle;
                 }
