@@ -70,11 +70,13 @@ TEST(Turns, WhatCountsFitsTheFoldAndLeavesNoCaution) {
         e.id = "tapped";
         e.atMs = at.at.events.back().atMs + 1000;
         EXPECT_EQ(at.live.add(e).english(), "") << c.when << ": " << c.tap;
-        if (!tap.otherwise)
+        if (!tap.otherwise) {
             EXPECT_EQ(at.live.state().cautions.size(), cautions) << c.when << ": " << c.tap;
+        }
         const auto again = at.live.turns().mayTick(tap);
-        if (tap.what != Tap::What::zone || tap.meant)
+        if (tap.what != Tap::What::zone || tap.meant) {
             EXPECT_FALSE(again.counts()) << "twice at " << c.when << ": " << c.tap;
+        }
     }
 }
 
@@ -99,10 +101,11 @@ TEST(Turns, WhatIsOfferedNextIsWhatMayBeTicked) {
             EXPECT_EQ(turns.mayTick({.zone = zone.id}).counts(), offered.contains({zone.id, ""}))
                 << name << ": " << zone.id;
         for (const auto& task : at.at.plan.tasks)
-            if (task.zone.empty())
+            if (task.zone.empty()) {
                 EXPECT_EQ(turns.mayTick({.what = Tap::What::step, .task = task.id}).counts(),
                           offered.contains({"", task.id}))
                     << name << ": " << task.id;
+            }
     }
 }
 
