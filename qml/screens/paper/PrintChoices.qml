@@ -17,6 +17,22 @@ Flickable {
     clip: true
     boundsBehavior: Flickable.StopAtBounds
 
+    function onRequest(part: string): string {
+        switch (part) {
+        case "passes":
+            return qsTr("A page for every pass");
+        case "ribbons":
+            return qsTr("The ribbons at true size");
+        case "cards":
+            return qsTr("Cards to lay on the zones");
+        case "labels":
+            return qsTr("Labels for places, head and foot");
+        case "record":
+            return qsTr("Pins counted back, roll for the machine");
+        }
+        return qsTr("Why this plan");
+    }
+
     component Choice: Press {
         id: choice
 
@@ -59,24 +75,16 @@ Flickable {
             font.bold: true
         }
         Repeater {
-            model: [
-                {part: "passes", words: qsTr("A page for every pass")},
-                {part: "ribbons", words: qsTr("The ribbons at true size")},
-                {part: "cards", words: qsTr("Cards to lay on the zones")},
-                {part: "labels", words: qsTr("Labels for places, head and foot")},
-                {part: "record", words: qsTr("Pins counted back, roll for the machine")},
-                {part: "why", words: qsTr("Why this plan")}
-            ]
+            model: ["passes", "ribbons", "cards", "labels", "record", "why"]
 
             Choice {
-                required property string part
-                required property string words
+                required property string modelData
 
-                objectName: "with-" + part
+                objectName: "with-" + modelData
                 width: column.width
-                text: words
-                on: choices.preview.more.includes(part)
-                onClicked: choices.preview.toggle(part)
+                text: choices.onRequest(modelData)
+                on: choices.preview.more.includes(modelData)
+                onClicked: choices.preview.toggle(modelData)
             }
         }
         Choice {
