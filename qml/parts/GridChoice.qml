@@ -1,8 +1,7 @@
-import QtQuick.Layouts
-
-// One of a ChoiceGrid, as wide and as high as the one beside it.
+// One of a ChoiceGrid, as wide and as high as the others.
 TablePress {
-    Layout.fillWidth: true
-    Layout.fillHeight: true
-    Layout.preferredWidth: 1
+    readonly property ChoiceGrid grid: parent as ChoiceGrid
+
+    width: grid ? grid.choiceWidth : implicitWidth
+    height: grid ? grid.choiceHeight : implicitHeight
 }

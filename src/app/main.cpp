@@ -13,8 +13,10 @@ constexpr const char* kUsage =
     R"(Bastewright plans, prints and runs the basting of a quilt on small tables.
 
   bastewright [JOB]                                     the window
-  bastewright plan JOB [--json FILE] [--limit MS]       a plan to read, and as a file
-  bastewright sheets JOB --out DIR [--paper a4|letter] [--grey] [--ribbons] [--language en|de]
+  bastewright plan JOB [--all] [--json FILE] [--limit MS]
+                                                        a plan to read, and as a file
+  bastewright sheets JOB --out DIR [--with passes,ribbons,cards,labels,record,why|all]
+                     [--paper a4|letter] [--grey] [--language en|de]
                                                         the printed sheets
   bastewright export JOB --out DIR [--day 2026-12-05]   files for other programs
   bastewright check JOB PLAN                            an independent check of a plan

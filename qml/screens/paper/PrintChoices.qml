@@ -83,7 +83,7 @@ Flickable {
                 objectName: "with-" + modelData
                 width: column.width
                 text: choices.onRequest(modelData)
-                on: choices.preview.more.includes(modelData)
+                on: String(choices.preview.more).split(",").indexOf(modelData) >= 0
                 onClicked: choices.preview.toggle(modelData)
             }
         }

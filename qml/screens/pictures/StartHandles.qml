@@ -30,7 +30,10 @@ Repeater {
     function aside(index: int, at: point): point {
         let near = 0, level = false
         for (let i = 0; i < index; ++i) {
-            const other = spotOf(handles.itemAt(i))
+            const before = handles.itemAt(i)
+            if (!before) // the list is being taken down
+                continue
+            const other = spotOf(before)
             if (Math.abs(other.x - at.x) >= Theme.target || Math.abs(other.y - at.y) >= Theme.target)
                 continue
             ++near

@@ -185,7 +185,14 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
         best = std::move(fewer);
     }
     // Where somebody is in another's way however they stand, one has no zones, or one more.
-    for (std::vector<int> all = key; best.cost >= kConflict && all.size() > 1;) {
+    std::vector<int> all = key;
+    if (!best.homes.empty()) {
+        all.clear();
+        for (const Home& h : best.homes)
+            all.push_back(h.person);
+        std::ranges::sort(all);
+    }
+    while (best.cost >= kConflict && all.size() > 1) {
         std::vector<int> left;
         for (std::size_t k = 0; k < all.size(); ++k) {
             some = all;

@@ -213,21 +213,24 @@ private:
                                   : at.y() >= table.top() && at.y() <= table.bottom();
     }
 
-    /// The nearest place along a side for a square that covers no other, and takes it.
+    /// The nearest place along a side for a square that covers no other, and takes it; where the
+    /// side is full, further in over the table.
     QPointF clear(QPointF at, double size, Side side) {
         constexpr double kStep = 3;
-        constexpr int kMost = 60;
+        constexpr int kMost = 60, kDeepest = 4;
         const QPointF along = map_.isLevel(side) ? QPointF{kStep, 0} : QPointF{0, kStep};
         const auto box = [&](QPointF middle) {
             return QRectF{middle - QPointF{size / 2, size / 2}, QSizeF{size, size}};
         };
-        for (int i = 0; i <= kMost; ++i)
-            for (const int way : {1, -1})
-                if (const QPointF middle = at + along * (i * way);
-                    isFree(box(middle)) && (i == 0 || isBeside(middle, side))) {
-                    taken_.push_back(box(middle));
-                    return middle;
-                }
+        for (int depth = 0; depth <= kDeepest; ++depth)
+            for (int i = 0; i <= kMost; ++i)
+                for (const int way : {1, -1})
+                    if (const QPointF middle =
+                            at + along * (i * way) - map_.outward(side) * (depth * (size + 1));
+                        isFree(box(middle)) && (i == 0 || isBeside(middle, side))) {
+                        taken_.push_back(box(middle));
+                        return middle;
+                    }
         return at;
     }
 
@@ -263,7 +266,9 @@ private:
             }
             const double in =
                 clamp ? 0 : std::min(0.0, map_(pass_.backingOverhang[hold.side])) - kHold * 0.2;
-            const QPointF at = clear(onEdge(hold.side, hold.at, in), kHold, hold.side);
+            // A square of tape is drawn a little wider than a clamp's.
+            const QPointF at =
+                clear(onEdge(hold.side, hold.at, in), kHold + (clamp ? 1 : 3), hold.side);
             const QRectF box{at - QPointF{kHold / 2, kHold / 2}, QSizeF{kHold, kHold}};
             p_.setPen(QPen{ink::kDark, ink::kLine});
             p_.setBrush(own ? ink::kDark : ink::kPaper);

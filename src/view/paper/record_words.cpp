@@ -108,9 +108,9 @@ QStringList summary(const Record& r) {
     const auto day = QDateTime::fromMSecsSinceEpoch(r.startedMs).date();
     const QString from = words::timeOfDay(r.startedMs);
     out << (r.endedMs == 0 ? Text::tr("%1, from %2; still running")
-                                 .arg(QLocale{}.toString(day, QLocale::LongFormat), from)
+                                 .arg(QLocale{}.toString(day, QLocale::ShortFormat), from)
                            : Text::tr("%1, %2 to %3")
-                                 .arg(QLocale{}.toString(day, QLocale::LongFormat), from,
+                                 .arg(QLocale{}.toString(day, QLocale::ShortFormat), from,
                                       words::timeOfDay(r.endedMs)));
     out << (r.rested > Seconds{} ? Text::tr("%1 of work and %2 of breaks")
                                        .arg(words::span(r.worked), words::span(r.rested))
