@@ -9,9 +9,9 @@ Grid {
     readonly property real choiceWidth: (width - (columns - 1) * columnSpacing) / columns
     readonly property real choiceHeight: {
         let most = 0
-        for (const choice of children)
-            if (choice.visible)
-                most = Math.max(most, choice.implicitHeight)
+        for (let i = 0; i < children.length; ++i)
+            if (children[i].visible)
+                most = Math.max(most, children[i].implicitHeight)
         return most
     }
 

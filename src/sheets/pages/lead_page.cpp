@@ -236,10 +236,11 @@ Flow leadFlow(const SheetContext& c, std::size_t q, const LeadSetting& setting) 
     const double shape = table.width().in() / std::max(table.length().in(), 1e-6);
     const Block foot = careBlock(c);
     const double room = c.height - heightOf(flow) - foot.height - foot.before - 14;
-    if (shape < 0.9) {
+    if (shape < 1.4) {
         // As wide as the picture is when it is as high as there is room, words and rims left out.
         constexpr double kRims = 66, kWords = 110;
-        const double column = std::clamp(kRims + shape * (room - kWords), 130.0, 190.0);
+        const double column =
+            std::clamp(kRims + shape * (room - kWords), 130.0, shape < 0.9 ? 190.0 : 205.0);
         const double rowWidth = c.width - column - kLeadGutter;
         auto rows = afternoon(c, q, rowWidth, setting);
         std::size_t n = 0;
@@ -250,7 +251,7 @@ Flow leadFlow(const SheetContext& c, std::size_t q, const LeadSetting& setting) 
                                       placesAndHolds(c, q, column, room)));
         flow.insert(flow.end(), rows.begin() + std::ptrdiff_t(n), rows.end());
     } else {
-        flow.push_back(placesAndHolds(c, q, c.width, std::min(room * 0.45, 215.0)));
+        flow.push_back(placesAndHolds(c, q, c.width, std::min(room * 0.5, 250.0)));
         flow.back().before = 6;
         for (auto& row : afternoon(c, q, c.width, setting))
             flow.push_back(std::move(row));

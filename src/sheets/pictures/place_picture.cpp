@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <optional>
 
 namespace bastewright::sheets {
 namespace {
@@ -92,11 +93,11 @@ public:
         cloth();
         areas();
         table();
-        holds();
+        ends();
         for (const AtTable& who : show_.people)
             if (!who.stretch.edges.empty())
                 person(who);
-        ends();
+        holds();
     }
 
 private:
@@ -214,24 +215,26 @@ private:
     }
 
     /// The nearest place along a side for a square that covers no other, and takes it; where the
-    /// side is full, further in over the table.
-    QPointF clear(QPointF at, double size, Side side) {
+    /// side is full, further in over its half of the table; nothing where that is full, too.
+    std::optional<QPointF> clear(QPointF at, double size, Side side) {
         constexpr double kStep = 3;
-        constexpr int kMost = 60, kDeepest = 4;
-        const QPointF along = map_.isLevel(side) ? QPointF{kStep, 0} : QPointF{0, kStep};
+        constexpr int kMost = 60;
+        const QRectF table = map_(pass_.table);
+        const bool level = map_.isLevel(side);
+        const double half = (level ? table.height() : table.width()) / 2;
+        const QPointF along = level ? QPointF{kStep, 0} : QPointF{0, kStep};
         const auto box = [&](QPointF middle) {
             return QRectF{middle - QPointF{size / 2, size / 2}, QSizeF{size, size}};
         };
-        for (int depth = 0; depth <= kDeepest; ++depth)
+        for (double in = 0; in == 0 || in <= half; in += size + 1)
             for (int i = 0; i <= kMost; ++i)
                 for (const int way : {1, -1})
-                    if (const QPointF middle =
-                            at + along * (i * way) - map_.outward(side) * (depth * (size + 1));
+                    if (const QPointF middle = at + along * (i * way) - map_.outward(side) * in;
                         isFree(box(middle)) && (i == 0 || isBeside(middle, side))) {
                         taken_.push_back(box(middle));
                         return middle;
                     }
-        return at;
+        return {};
     }
 
     /// The hold of this number at this place is somebody's whose sheet this is.
@@ -256,7 +259,13 @@ private:
         const bool ownAlone = mineOf(show_) != nullptr && isCrowded();
         for (const HoldPoint& hold : holdOrder(pass_)) {
             const bool clamp = hold.kind == Hold::Kind::clamp, own = isOwn(hold);
-            if (ownAlone && !own) {
+            const double in =
+                clamp ? 0 : std::min(0.0, map_(pass_.backingOverhang[hold.side])) - kHold * 0.2;
+            // A square of tape is drawn a little wider than a clamp's.
+            std::optional<QPointF> free;
+            if (own || !ownAlone)
+                free = clear(onEdge(hold.side, hold.at, in), kHold + (clamp ? 1 : 3), hold.side);
+            if (!free) {
                 constexpr double kSmall = 5;
                 p_.setPen(QPen{ink::kDark, ink::kThin});
                 p_.setBrush(ink::kPaper);
@@ -264,11 +273,7 @@ private:
                                    QSizeF{kSmall, kSmall}});
                 continue;
             }
-            const double in =
-                clamp ? 0 : std::min(0.0, map_(pass_.backingOverhang[hold.side])) - kHold * 0.2;
-            // A square of tape is drawn a little wider than a clamp's.
-            const QPointF at =
-                clear(onEdge(hold.side, hold.at, in), kHold + (clamp ? 1 : 3), hold.side);
+            const QPointF at = *free;
             const QRectF box{at - QPointF{kHold / 2, kHold / 2}, QSizeF{kHold, kHold}};
             p_.setPen(QPen{ink::kDark, ink::kLine});
             p_.setBrush(own ? ink::kDark : ink::kPaper);
@@ -295,8 +300,10 @@ private:
         // Marks on one side stand in one line, whether or not there are numbers of rows.
         const double strip = hasRowStrip(show_, edge.side) ? kRowStrip : 0;
         const double out = kHold / 2 + 2 + strip + kBadge / 2;
-        const QPointF at =
-            clear(onEdge(edge.side, edge.along.middle(), out), kBadge + 2, edge.side);
+        const auto free = clear(onEdge(edge.side, edge.along.middle(), out), kBadge + 2, edge.side);
+        if (!free) // no room for all: the list of names says who is here
+            return;
+        const QPointF at = *free;
         badge(p_, at, mine ? kBadge + 2 : kBadge, who.letter, mine);
         if (!map_.isLevel(edge.side))
             return;
@@ -350,6 +357,10 @@ private:
             const Length middle = pass_.table.x().middle();
             const QPointF at = onEdge(side, middle, rimOf(show_, side) - kWord / 2);
             const QString word = side == Side::head ? Text::tr("HEAD") : Text::tr("FOOT");
+            QSizeF size{textWidth(word, {type::kHead, true}) + 2, kWord};
+            if (!map_.isLevel(side))
+                size.transpose();
+            taken_.push_back({at - QPointF{size.width() / 2, size.height() / 2}, size});
             p_.save();
             p_.translate(at);
             if (!map_.isLevel(side))
