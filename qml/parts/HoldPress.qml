@@ -121,7 +121,7 @@ AbstractButton {
                 text: hold.armed ? qsTr("Once more, or hold") : qsTr("Hold")
                 color: Theme.accentInk
                 font.family: Theme.family
-                font.pixelSize: hold.size * 0.8
+                font.pixelSize: hold.size
                 horizontalAlignment: Text.AlignHCenter
                 textFormat: Text.PlainText
                 wrapMode: Text.Wrap

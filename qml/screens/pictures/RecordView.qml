@@ -23,28 +23,31 @@ Rectangle {
             book.show(session)
     }
 
-    component Line: RowLayout {
+    // Side by side where there is room, else one below the other.
+    component Line: Flow {
         id: line
 
         property string first: ""
         property string second: ""
         property string third: ""
 
+        readonly property bool wide: width > 26 * Theme.tableText
+        readonly property real share: wide ? (width - 2 * spacing) / 3 : width
+
         width: list.width
         spacing: Theme.gap
 
         TableWords {
-            Layout.preferredWidth: list.width * 0.3
+            width: line.share
             text: line.first
             font.bold: true
         }
         TableWords {
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: line.wide && line.third === "" ? 2 * line.share : line.share
             text: line.second
         }
         TableWords {
-            Layout.preferredWidth: list.width * 0.3
+            width: line.share
             visible: text !== ""
             text: line.third
             color: Theme.quiet

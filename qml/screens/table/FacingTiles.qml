@@ -16,6 +16,9 @@ ColumnLayout {
     signal moreWanted
     signal stepWanted
 
+    // Room beside the button of the step for one that is held, where no button was before.
+    readonly property real beside: width > 18 * Theme.tableTarget ? width * 0.3 : 0
+
     spacing: Theme.gap
 
     component Half: ColumnLayout {
@@ -55,6 +58,8 @@ ColumnLayout {
     }
     RowLayout {
         Layout.fillWidth: true
+        Layout.fillHeight: false
+        Layout.preferredHeight: Theme.tableTarget * 1.15 // not what words took at another width
         spacing: Theme.gap
 
         TablePress {
@@ -66,22 +71,24 @@ ColumnLayout {
         // Where no button was before, and held.
         HoldPress {
             objectName: "holdStep"
-            Layout.preferredWidth: both.width * 0.3
+            Layout.preferredWidth: both.beside > 0 ? both.beside : -1
+            Layout.fillWidth: both.beside === 0
             visible: both.room.board.stepHeld && both.room.board.stepReady
             text: both.room.board.stepText
             onHeld: both.room.board.doStep()
         }
         Item {
-            Layout.preferredWidth: both.width * 0.3
-            visible: !both.room.board.stepHeld
+            Layout.preferredWidth: both.beside
+            visible: !both.room.board.stepHeld && both.beside > 0
         }
         Item {
             Layout.fillWidth: true
-            visible: both.room.board.stepHeld
+            visible: both.room.board.stepHeld && (both.beside > 0 || !both.room.board.stepReady)
         }
         TablePress {
             objectName: "step"
             Layout.fillWidth: true
+            Layout.fillHeight: true
             visible: !both.room.board.stepHeld
             main: both.room.board.stepReady
             enabled: both.room.board.stepReady

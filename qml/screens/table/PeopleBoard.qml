@@ -17,7 +17,7 @@ ListView {
     // Side by side in one row instead of one below the other.
     property bool strip: false
 
-    // All cards are seen: what comes next gives way first, then the size of those who wait.
+    // All cards are seen: what comes next gives way first, then what they wait for who wait.
     readonly property real line: Theme.tableText * 1.12
     readonly property bool roomy: !strip && count * (3 * line + 2 * Theme.gap) <= height
     readonly property bool tight: !strip && count * (2 * line + 2 * Theme.gap) > height
@@ -46,11 +46,11 @@ ListView {
         required property bool waits
 
         readonly property bool small: board.tight && (waits || !present)
-        readonly property real letters: Theme.tableText * (small || board.strip ? 0.75 : 1)
+        readonly property real letters: Theme.tableText * (board.strip ? 0.75 : 1)
 
         width: board.strip ? Math.floor((board.width + Theme.gap) / Math.max(1, Math.min(board.count, 6)) - Theme.gap)
                            : board.width
-        height: board.strip ? board.height : Math.max(small ? 0 : Theme.tableTarget, lines.implicitHeight + Theme.gap)
+        height: board.strip ? board.height : Math.max(Theme.tableTarget, lines.implicitHeight + Theme.gap)
         focusPolicy: Qt.StrongFocus
         Accessible.name: name + ", " + now
         Accessible.onPressAction: row.clicked()
@@ -94,6 +94,7 @@ ListView {
                     font.pixelSize: row.letters
                 }
                 Said {
+                    visible: !row.small
                     text: row.now
                     color: row.waits ? Theme.quiet : Theme.ink
                     font.pixelSize: row.letters

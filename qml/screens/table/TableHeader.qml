@@ -11,14 +11,15 @@ GridLayout {
 
     required property Workroom room
 
-    property bool brief: false // one row
+    property bool brief: false // one row where there is any room for it
     property string following: "" // who follows on a phone
 
     signal moreWanted
     signal hintWanted
     signal phonesWanted
 
-    readonly property bool narrow: !brief && width < 24 * Theme.tableText
+    // The buttons leave too little for the words beside them.
+    readonly property bool narrow: width - 6 * (Theme.tableTarget + Theme.gap) < (brief ? 6 : 12) * Theme.tableText
 
     // What does not fit in a line stays away.
     component Measure: TableWords {
