@@ -163,6 +163,8 @@ protected:
 
     /// Once round by Tab.
     void goRound(const QString& stop) {
+        // A plan that comes while the keyboard goes round brings lists of its own.
+        EXPECT_TRUE(until([this] { return !room.workroom->plan()->busy(); })) << stop.toStdString();
         QSet<QQuickItem*> reached;
         QQuickItem* first = nullptr;
         for (int tabs = 0; tabs < 400; ++tabs) {

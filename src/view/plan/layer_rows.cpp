@@ -39,7 +39,7 @@ QString overageWords(const LayerSpare& s, Unit unit) {
 QString leftWords(const LayerSpare& s, Unit unit) {
     const SpareLeft& low = s.sides.left() < s.ends.left() ? s.sides : s.ends;
     const QString creep = words::length(kCreep, unit), left = words::length(low.left(), unit);
-    return low.squaring > Length{}
+    return low.squaring >= Length::inch64ths(8) // what is said is to the eighth
                ? tr("The top leans and takes %1 of it, and layers creep up to %2 while they are "
                     "basted: %3 are left to trim square.")
                      .arg(words::length(low.squaring, unit), creep, left)
