@@ -41,6 +41,25 @@ using PlacedPage = std::vector<Placed>;
 /// `height` unless a single block is taller than a page (an error of whoever made it).
 std::vector<PlacedPage> paginate(const Flow& flow, double height);
 
+/// What is laid out by the first of the settings, the most generous first, that takes one page of
+/// this height; else by that which takes fewest.
+template <class Settings, class LayOut>
+Flow fewestPages(const Settings& settings, double height, LayOut layOut) {
+    Flow best;
+    std::size_t least = 0;
+    for (const auto& setting : settings) {
+        Flow flow = layOut(setting);
+        const std::size_t pages = paginate(flow, height).size();
+        if (least == 0 || pages < least) {
+            best = std::move(flow);
+            least = pages;
+        }
+        if (least == 1)
+            break;
+    }
+    return best;
+}
+
 /// Height of all blocks one below the other.
 inline double heightOf(const Flow& flow) {
     double h = 0;

@@ -366,19 +366,9 @@ Flow helperPages(const SheetContext& c, const Helper& helper) {
     const HelperSetting settings[] = {{230, 34, 3, true}, {210, 28, 2.5, true}, {195, 22, 2, true},
                                       {195, 0, 2, true},  {190, 0, 2, false},   {175, 0, 1, false},
                                       {150, 0, 1, false}, {130, 0, 0.5, false}, {0, 0, 0.5, false}};
-    Flow best;
-    std::size_t least = 0;
-    for (const HelperSetting& setting : settings) {
-        Flow flow = helperFlow(c, helper, parts, setting);
-        const std::size_t pages = paginate(flow, c.height).size();
-        if (least == 0 || pages < least) {
-            best = std::move(flow);
-            least = pages;
-        }
-        if (least == 1)
-            break;
-    }
-    return best;
+    return fewestPages(settings, c.height, [&](const HelperSetting& setting) {
+        return helperFlow(c, helper, parts, setting);
+    });
 }
 
 } // namespace bastewright::sheets

@@ -297,19 +297,8 @@ Flow leadPage(const SheetContext& c, std::size_t quilt) {
                                     {64, false, type::kHead},
                                     {52, false, type::kHead},
                                     {44, false, type::kHead}};
-    Flow best;
-    std::size_t least = 0;
-    for (const LeadSetting& setting : settings) {
-        Flow flow = leadFlow(c, quilt, setting);
-        const std::size_t pages = paginate(flow, c.height).size();
-        if (least == 0 || pages < least) {
-            best = std::move(flow);
-            least = pages;
-        }
-        if (least == 1)
-            break;
-    }
-    return best;
+    return fewestPages(settings, c.height,
+                       [&](const LeadSetting& setting) { return leadFlow(c, quilt, setting); });
 }
 
 } // namespace bastewright::sheets
