@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <optional>
 
 namespace bastewright::page {
 namespace {
@@ -38,6 +39,18 @@ std::optional<std::string> text(const nlohmann::json& from, const char* field) {
     return value;
 }
 
+/// Why nothing from this person counts; `what` is for the log.
+std::optional<TickAnswer> refusal(const LiveController& live, const std::string& person,
+                                  const char* what) {
+    if (!live.live())
+        return TickAnswer{409, Words::tr("No session is running at the table."), {}};
+    if (!isHelper(*live.live(), person))
+        return TickAnswer{
+            403, Words::tr("Choose who you are."),
+            QStringLiteral("%1 by somebody who is no helper").arg(QLatin1String(what))};
+    return {};
+}
+
 } // namespace
 
 TickAnswer takeTick(LiveController& live, std::string_view body) {
@@ -58,11 +71,8 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
         return badRequest("zone");
     if (!person)
         return badRequest("person");
-    if (!live.live())
-        return {409, Words::tr("No session is running at the table."), {}};
-    if (!isHelper(*live.live(), *person))
-        return {403, Words::tr("Choose who you are."),
-                QStringLiteral("a tick by somebody who is no helper")};
+    if (const auto refused = refusal(live, *person, "a tick"))
+        return *refused;
     const Tap tap{.job = quilt->get<int>(), .zone = *zone, .meant = kind, .person = *person};
     const auto why = live.live()->turns().mayTick(tap).why;
     const QString told = live.tapFromElsewhere(tap, *id);
@@ -84,11 +94,8 @@ TickAnswer takeBack(LiveController& live, std::string_view body) {
         return badRequest("id");
     if (!person)
         return badRequest("person");
-    if (!live.live())
-        return {409, Words::tr("No session is running at the table."), {}};
-    if (!isHelper(*live.live(), *person))
-        return {403, Words::tr("Choose who you are."),
-                QStringLiteral("a taking back by somebody who is no helper")};
+    if (const auto refused = refusal(live, *person, "a taking back"))
+        return *refused;
     const QString told = live.takeBackOwn(*person, *id);
     return told.isEmpty() ? TickAnswer{} : TickAnswer{409, told, {}};
 }
