@@ -14,9 +14,9 @@ constexpr std::array kTried{Help::Kind::helper,   Help::Kind::table,      Help::
                             Help::Kind::iron,     Help::Kind::hourLonger, Help::Kind::anyStart,
                             Help::Kind::wholeTime};
 
-int passesOf(const Plan& plan) {
+int passesOf(const std::vector<QuiltPlan>& quilts) {
     int n = 0;
-    for (const QuiltPlan& q : plan.quilts)
+    for (const QuiltPlan& q : quilts)
         n += static_cast<int>(q.passes.size());
     return n;
 }
@@ -77,16 +77,13 @@ struct Outcome {
 
 Outcome outcomeOf(const Session& session, Groundwork& ground, const WholeOptions& options,
                   std::stop_token stop) {
-    std::vector<LayerSizes> layers;
-    for (const Job& job : session.jobs)
-        layers.push_back(layerSizes(job));
+    const std::vector<LayerSizes> layers = layerSizes(session);
     const ChosenWays chosen =
         chooseWays(session, shareRoom(session, layers, ground.points, ground.layouts), layers,
                    ground.points, options, std::move(stop), true);
-    Outcome out{.finish = chosen.crew.finish, .works = !chosen.crew.tasks.empty()};
-    for (const QuiltPlan& q : chosen.quilts)
-        out.passes += static_cast<int>(q.passes.size());
-    return out;
+    return {.finish = chosen.crew.finish,
+            .passes = passesOf(chosen.quilts),
+            .works = !chosen.crew.tasks.empty()};
 }
 
 } // namespace
@@ -97,18 +94,18 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan, Ground
     int tried = 0;
     const auto offer = [&](Help::Kind kind, const Sentence& change, const Session& other,
                            Groundwork& its) {
-        if (stop.stop_requested() || tried + passesOf(plan) > kPassesTried)
+        if (stop.stop_requested() || tried + passesOf(plan.quilts) > kPassesTried)
             return;
-        tried += passesOf(plan);
+        tried += passesOf(plan.quilts);
         const Outcome then = outcomeOf(other, its, options, stop);
         if (const Seconds saved = plan.finish - then.finish;
             !stop.stop_requested() && then.works && saved >= Seconds{60})
-            out.push_back({kind, change, saved, passesOf(plan) - then.passes});
+            out.push_back({kind, change, saved, passesOf(plan.quilts) - then.passes});
     };
     for (const Help::Kind kind : kTried)
         if (const auto remedy = remedyOf(kind, session))
             offer(kind, remedy->words, remedy->applied(session), ground);
-    if (const bool many = tried + passesOf(plan) > kPassesTried; !many)
+    if (const bool many = tried + passesOf(plan.quilts) > kPassesTried; !many)
         if (auto free = fewestPoints(session, ground.points, options, stop)) {
             const Sentence change = fewestOf(session.jobs, count(*free), count(ground.points));
             Groundwork other{std::move(*free)};

@@ -187,6 +187,13 @@ LayerSizes layerSizes(const Job& job) {
     return out;
 }
 
+std::vector<LayerSizes> layerSizes(const Session& session) {
+    std::vector<LayerSizes> out;
+    for (const Job& job : session.jobs)
+        out.push_back(layerSizes(job));
+    return out;
+}
+
 BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways) {
     BackingOptions options;
     options.ways = ways;

@@ -8,6 +8,8 @@ namespace bastewright {
 
 /// Sizes of the three layers: measured where the job says so, else top plus overage on every side.
 LayerSizes layerSizes(const Job& job);
+/// Of each job.
+std::vector<LayerSizes> layerSizes(const Session& session);
 
 /// How a quilt lies on a surface by a choice: surface and passes. The crew planner cuts its zones.
 /// Of a choice that does not work only the name and the layers' sizes.

@@ -20,9 +20,7 @@ Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& 
     const std::vector<PointsPlan>& points = ground.points;
     Plan plan;
     plan.unit = session.jobs.front().unit;
-    std::vector<LayerSizes> layers;
-    for (const Job& job : session.jobs)
-        layers.push_back(layerSizes(job));
+    const std::vector<LayerSizes> layers = layerSizes(session);
     ChosenWays chosen = chooseWays(session, shareRoom(session, layers, points, ground.layouts),
                                    layers, points, options, stop);
     for (std::size_t i = 0; i < chosen.shared.size(); ++i) {
