@@ -127,11 +127,9 @@ std::string quiltLine(const Session& session, const Plan& plan, std::size_t i) {
     return out;
 }
 
-std::string amount(const Supply& s, double n) {
-    char buffer[32];
-    std::snprintf(buffer, sizeof buffer, "%.4g", n);
-    std::string out = buffer;
-    if (!s.unit.empty() && s.item != "pins")
+std::string amount(const Supply& s, double n, Unit unit) {
+    std::string out = supplyFigure(s, n, unit);
+    if (!s.unit.empty() && s.kind != Supply::Kind::pins)
         out += ' ' + s.unit.english();
     return out + ' ' + s.item.english();
 }
@@ -140,7 +138,7 @@ std::string supplies(const Plan& plan, bool buy) {
     std::string out;
     for (const Supply& s : plan.supplies)
         if (const double n = buy ? s.buy : s.need; n > 0)
-            out += (out.empty() ? "" : "; ") + amount(s, n);
+            out += (out.empty() ? "" : "; ") + amount(s, n, plan.unit);
     return out;
 }
 

@@ -1,6 +1,7 @@
 #include "app/plan_text.h"
 
 #include "plan/pin_words.h"
+#include "plan/supply.h"
 #include "planners/surface/reachable.h"
 #include "planners/whole/dot_zones.h"
 
@@ -255,6 +256,10 @@ void placing(std::ostringstream& out, const QuiltPlan& q, const Job& job) {
 
 } // namespace
 
+std::string supplyFigure(const Supply& supply, double n, Unit unit) {
+    return isSaidInEighths(supply.kind, unit) ? inEighths(n) : number(n);
+}
+
 std::size_t pointsIn(const QuiltPlan& quilt, int pass) {
     std::size_t n = 0;
     for (const Zone& z : quilt.zones)
@@ -302,8 +307,9 @@ std::string planText(const Session& session, const Plan& plan) {
         // The unit of pins is how long they are, which no number should stand before.
         const bool pins = s.kind == Supply::Kind::pins && !s.unit.empty();
         const std::string item = s.item.english() + (pins ? ", " + s.unit.english() : "");
-        out << "  " << padded(item, 44) << "need " << padded(number(s.need), 8) << "have "
-            << padded(number(s.have), 8) << "buy " << number(s.buy)
+        out << "  " << padded(item, 44) << "need " << padded(supplyFigure(s, s.need, plan.unit), 8)
+            << "have " << padded(supplyFigure(s, s.have, plan.unit), 8) << "buy "
+            << supplyFigure(s, s.buy, plan.unit)
             << (pins || s.unit.empty() ? "" : ' ' + s.unit.english()) << '\n';
         if (!s.note.empty())
             out << "    " << s.note << '\n';

@@ -1,4 +1,5 @@
 #include "language/said.h"
+#include "plan/supply.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
 #include "sheets/pages/cut_blocks.h"
@@ -18,14 +19,9 @@ namespace {
 
 constexpr double kBringGutter = 18; // as between the columns of what follows
 
-/// Fabric, strip and tape in eighths of a yard or inch as they are measured, the rest as it is
-/// counted.
 QString amount(double n, Supply::Kind kind, Unit unit) {
-    using enum Supply::Kind;
-    const bool measured =
-        kind == fabric || kind == battingRoll || kind == tape || kind == joiningStrip;
-    if (measured && unit == Unit::inch)
-        return QString::fromStdString(format(Length::nearestInches(n), Unit::inch, false));
+    if (isSaidInEighths(kind, unit))
+        return QString::fromStdString(inEighths(n));
     return QLocale{}.toString(n, 'f', std::abs(n - std::round(n)) < 0.005 ? 0 : 2);
 }
 

@@ -1,6 +1,7 @@
 #include "view/base/words.h"
 
 #include "language/said.h"
+#include "plan/supply.h"
 #include "plan/zone_words.h"
 
 #include <QCoreApplication>
@@ -57,6 +58,12 @@ QString clock(ClockTime start, Seconds s) {
 
 QString amount(double number) {
     return QLocale{}.toString(number, 'f', std::abs(number - std::round(number)) < 0.005 ? 0 : 1);
+}
+
+QString amount(const Supply& supply, double number, Unit unit) {
+    if (isSaidInEighths(supply.kind, unit))
+        return language::figure(fromCore(inEighths(number)));
+    return QLocale{}.toString(number, 'f', std::abs(number - std::round(number)) < 0.005 ? 0 : 2);
 }
 
 QString side(Side s) {

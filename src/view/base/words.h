@@ -38,6 +38,8 @@ QString timeOfDay(std::int64_t ms); ///< where the device is, of milliseconds si
 bastewright::ClockTime clockOf(std::int64_t ms);
 /// A count without needless decimals.
 QString amount(double number);
+/// So many of a supply, without its unit: "12 3/8" yards, "544" pins, "3.25" metres.
+QString amount(const bastewright::Supply& supply, double number, bastewright::Unit unit);
 
 QString side(bastewright::Side side);
 /// What people call a zone within its pass: "A2", whatever its id.

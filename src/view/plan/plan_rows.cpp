@@ -84,10 +84,12 @@ QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
 
 QList<QVariantList> ofSupplies(const Planned& planned) {
     QList<QVariantList> out;
+    const Unit unit = planned.plan.unit;
     for (const auto& s : planned.plan.supplies)
-        out.push_back({words::fromCore(s.item), words::amount(s.need), words::amount(s.have),
-                       words::amount(s.buy), words::fromCore(s.unit), s.buy > 0,
-                       why::ofSupply(s.kind), words::fromCore(s.note)});
+        out.push_back({words::fromCore(s.item), words::amount(s, s.need, unit),
+                       words::amount(s, s.have, unit), words::amount(s, s.buy, unit),
+                       words::fromCore(s.unit), s.buy > 0, why::ofSupply(s.kind),
+                       words::fromCore(s.note)});
     return out;
 }
 

@@ -14,6 +14,7 @@ import sys
 import tempfile
 import unicodedata
 import unittest
+from fractions import Fraction
 
 PROGRAM = sys.argv[1]
 DEMO = pathlib.Path(sys.argv[2])
@@ -32,6 +33,15 @@ def zone_for_people(zone):
 
 def quilts(plan):
     return plan.get("quilts", [plan])
+
+
+def figure_of(supply, unit):
+    """How many of a supply: yards and inches in eighths, as they are cut; the rest as counted."""
+    need = supply["need"]
+    if unit != "in" or supply["kind"] not in ("fabric", "batting-roll", "tape", "joining-strip"):
+        return f"{need:.4g}"
+    whole, part = divmod(Fraction(round(need * 8), 8), 1)
+    return f"{whole} {part}" if whole and part else f"{part if part else whole}"
 
 
 class InFolder(unittest.TestCase):
@@ -104,7 +114,7 @@ class MainJob(InFolder):
                 said = " ".join(text.split())
                 self.assertIn("Finishes about ", said)
                 for supply in plan["supplies"]:
-                    self.assertIn(f"{supply['need']:.4g}", said)
+                    self.assertIn(f"{figure_of(supply, plan['unit'])} ", said)
                     self.assertIn(supply["item"], said)
                 for finding in plan["findings"]:
                     if finding["level"] != "note":

@@ -303,6 +303,28 @@ TEST_F(Planning, ClipsThatCureAFoldedPartAreAsManyAsThePlanThenTakes) {
             EXPECT_FALSE(roll.folded);
 }
 
+TEST_F(Planning, FabricIsToBringInEighthsOfAYardAsItIsCut) {
+    Session wide = harbour();
+    wide.jobs.front().top.width = {120_in};
+    wide.jobs.front().top.length = {130_in};
+    wide.jobs.front().top.grid.reset();
+    wide.jobs.front().backing.fabrics = {Fabric{}};
+    open(wide);
+    int yards = 0;
+    for (const QVariantList& row : plan.supplies()->rows())
+        if (row[4] == "yd") {
+            ++yards;
+            EXPECT_FALSE(row[1].toString().contains('.')) << row[1].toString().toStdString();
+        }
+    EXPECT_GT(yards, 0);
+    const auto& all = plan.planned()->plan.supplies;
+    const auto fabric = std::ranges::find(all, Supply::Kind::fabric, &Supply::kind);
+    ASSERT_NE(fabric, all.end());
+    EXPECT_NE(fabric->need * 2, std::round(fabric->need * 2)) << "a half would show nothing";
+    const auto& row = plan.supplies()->rows()[qsizetype(fabric - all.begin())];
+    EXPECT_TRUE(row[1].toString().contains('/')) << row[1].toString().toStdString();
+}
+
 TEST_F(Planning, WhatWouldHelpIsTriedAndShownBeforeAndAfter) {
     replan(true);
     ASSERT_GT(plan.help()->count(), 0);
