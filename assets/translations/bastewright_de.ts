@@ -7503,10 +7503,6 @@
         <translation>Zone %1 von %2 war für %3 bestimmt: dafür nicht da oder jemandem im Weg.</translation>
     </message>
     <message>
-        <source>%1, pass %2</source>
-        <translation>%1, Durchgang %2</translation>
-    </message>
-    <message>
         <source>the setting up</source>
         <translation>das Aufbauen</translation>
     </message>
@@ -7810,17 +7806,401 @@
         <source>There is still work open.</source>
         <translation>Es ist noch Arbeit offen.</translation>
     </message>
+    <message>
+        <source>is blank; enter a name.</source>
+        <translation>ist leer; bitte einen Namen eingeben.</translation>
+    </message>
+    <message>
+        <source>up to %1 letters</source>
+        <translation>bis zu %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>text without line breaks or tabs</source>
+        <translation>Text ohne Zeilenumbrüche und Tabulatoren</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>eine ganze Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>eine Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>0 to %1</source>
+        <translation>0 bis %1</translation>
+    </message>
+    <message>
+        <source>a time of day from 00:00 to 23:59, such as 13:00</source>
+        <translation>eine Uhrzeit von 00:00 bis 23:59, etwa 13:00</translation>
+    </message>
+    <message>
+        <source>has the same entry twice.</source>
+        <translation>hat denselben Eintrag zweimal.</translation>
+    </message>
+    <message>
+        <source>Blocks across</source>
+        <translation>Blöcke quer</translation>
+    </message>
+    <message>
+        <source>Blocks down</source>
+        <translation>Blöcke längs</translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>Block, head to foot</source>
+        <translation>Block, Kopf bis Fuß</translation>
+    </message>
+    <message>
+        <source>Sashing</source>
+        <translation>Zwischenstreifen</translation>
+    </message>
+    <message>
+        <source>Border</source>
+        <translation>Randstreifen</translation>
+    </message>
+    <message>
+        <source>Border at head and foot (0: the same)</source>
+        <translation>Rand an Kopf und Fuß (0: ebenso)</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Diagonals</source>
+        <translation>Diagonalen</translation>
+    </message>
+    <message>
+        <source>The grid of blocks</source>
+        <translation>Das Raster der Blöcke</translation>
+    </message>
+    <message>
+        <source>Size as the blocks make it</source>
+        <translation>Größe, wie die Blöcke sie ergeben</translation>
+    </message>
+    <message>
+        <source>Seams</source>
+        <translation>Nähte</translation>
+    </message>
+    <message>
+        <source>Pins or dots</source>
+        <translation>Nadeln oder Punkte</translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Length of a pin</source>
+        <translation>Länge einer Nadel</translation>
+    </message>
+    <message>
+        <source>Keep pins this far from seams to be quilted</source>
+        <translation>Nadeln so weit von Nähten, die gequiltet werden</translation>
+    </message>
+    <message>
+        <source>First row this far from the edge</source>
+        <translation>Erste Reihe so weit vom Rand</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>The quilt’s length lies</source>
+        <translation>Die Quiltlänge liegt</translation>
+    </message>
+    <message>
+        <source>Where the pins go</source>
+        <translation>Wohin die Nadeln kommen</translation>
+    </message>
+    <message>
+        <source>Length of your measure</source>
+        <translation>Länge des eigenen Maßes</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Leftover pieces</source>
+        <translation>Reststücke</translation>
+    </message>
+    <message>
+        <source>Overage on each side</source>
+        <translation>Überstand auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Melts under an iron</source>
+        <translation>Schmilzt unter dem Eisen</translation>
+    </message>
+    <message>
+        <source>Bought as</source>
+        <translation>Gekauft als</translation>
+    </message>
+    <message>
+        <source>Roll of another width</source>
+        <translation>Rolle anderer Breite</translation>
+    </message>
+    <message>
+        <source>A strip may be pieced to buy less</source>
+        <translation>Ein Streifen darf gestückelt werden, um weniger zu kaufen</translation>
+    </message>
+    <message>
+        <source>New batting shrinks by, percent</source>
+        <translation>Neues Vlies läuft ein um, Prozent</translation>
+    </message>
+    <message>
+        <source>Width as measured</source>
+        <translation>Gemessene Breite</translation>
+    </message>
+    <message>
+        <source>Length as measured</source>
+        <translation>Gemessene Länge</translation>
+    </message>
+    <message>
+        <source>Pieces may be turned</source>
+        <translation>Stücke dürfen gedreht werden</translation>
+    </message>
+    <message>
+        <source>Trim from every edge</source>
+        <translation>An jeder Kante abschneiden</translation>
+    </message>
+    <message>
+        <source>Overlap lost at each join</source>
+        <translation>Verlust durch Überlappen je Stoß</translation>
+    </message>
+    <message>
+        <source>Usable width</source>
+        <translation>Nutzbare Breite</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Vorhanden</translation>
+    </message>
+    <message>
+        <source>More can be bought</source>
+        <translation>Mehr ist zu kaufen</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>Seam allowance</source>
+        <translation>Nahtzugabe</translation>
+    </message>
+    <message>
+        <source>Shrinks by, percent</source>
+        <translation>Läuft ein, Prozent</translation>
+    </message>
+    <message>
+        <source>Lost of every length to square it</source>
+        <translation>Verlust je Bahn zum Begradigen</translation>
+    </message>
+    <message>
+        <source>Fabric I would buy more to save a seam</source>
+        <translation>Stoff, der für eine gesparte Naht mehr gekauft wird</translation>
+    </message>
+    <message>
+        <source>Narrowest piece to sew in</source>
+        <translation>Schmalstes Teil, das eingenäht wird</translation>
+    </message>
+    <message>
+        <source>Repeat of the print</source>
+        <translation>Rapport des Drucks</translation>
+    </message>
+    <message>
+        <source>Print runs one way</source>
+        <translation>Druck hat eine Richtung</translation>
+    </message>
+    <message>
+        <source>A strip may be pieced</source>
+        <translation>Ein Streifen darf gestückelt werden</translation>
+    </message>
+    <message>
+        <source>Seam down the middle allowed</source>
+        <translation>Mittelnaht erlaubt</translation>
+    </message>
+    <message>
+        <source>Measured after washing</source>
+        <translation>Nach dem Waschen gemessen</translation>
+    </message>
+    <message>
+        <source>Zones given to somebody</source>
+        <translation>Zonen, die jemandem gegeben sind</translation>
+    </message>
+    <message>
+        <source>Shown in</source>
+        <translation>Anzeige in</translation>
+    </message>
+    <message>
+        <source>How it will be quilted</source>
+        <translation>Wie gequiltet wird</translation>
+    </message>
+    <message>
+        <source>Most the batting allows between quilting lines (see its label)</source>
+        <translation>Größter Abstand der Quiltlinien, den das Vlies erlaubt (siehe Etikett)</translation>
+    </message>
+    <message>
+        <source>Throat</source>
+        <translation>Durchlass</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tische</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Steht</translation>
+    </message>
+    <message>
+        <source>Walls</source>
+        <translation>Wände</translation>
+    </message>
+    <message>
+        <source>Leave this much of the table’s edge free</source>
+        <translation>So viel Tischrand frei lassen</translation>
+    </message>
+    <message>
+        <source>Tables stand this far from the wall</source>
+        <translation>Tische stehen so weit von der Wand</translation>
+    </message>
+    <message>
+        <source>Irons</source>
+        <translation>Bügeleisen</translation>
+    </message>
+    <message>
+        <source>Groups of tables in use at once (0: automatic)</source>
+        <translation>Tischgruppen zugleich (0: automatisch)</translation>
+    </message>
+    <message>
+        <source>Tables pushed together</source>
+        <translation>Tische zusammengeschoben</translation>
+    </message>
+    <message>
+        <source>Break from</source>
+        <translation>Pause von</translation>
+    </message>
+    <message>
+        <source>Break until</source>
+        <translation>Pause bis</translation>
+    </message>
+    <message>
+        <source>Reach</source>
+        <translation>Reichweite</translation>
+    </message>
+    <message>
+        <source>Leans farther by</source>
+        <translation>Beugt sich weiter vor um</translation>
+    </message>
+    <message>
+        <source>Speed (1 is usual)</source>
+        <translation>Tempo (1 ist üblich)</translation>
+    </message>
+    <message>
+        <source>Comes at</source>
+        <translation>Kommt um</translation>
+    </message>
+    <message>
+        <source>Leaves at</source>
+        <translation>Geht um</translation>
+    </message>
+    <message>
+        <source>Breaks</source>
+        <translation>Pausen</translation>
+    </message>
+    <message>
+        <source>Can lift</source>
+        <translation>Kann heben</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Nadeln</translation>
+    </message>
+    <message>
+        <source>Works sitting</source>
+        <translation>Arbeitet im Sitzen</translation>
+    </message>
+    <message>
+        <source>Works at</source>
+        <translation>Arbeitet an</translation>
+    </message>
+    <message>
+        <source>Clamps</source>
+        <translation>Klemmen</translation>
+    </message>
+    <message>
+        <source>Roll clips</source>
+        <translation>Rollenclips</translation>
+    </message>
+    <message>
+        <source>Hold a roll of</source>
+        <translation>Halten eine Rolle von</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation>Klebeband</translation>
+    </message>
+    <message>
+        <source>The session starts at</source>
+        <translation>Das Treffen beginnt um</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Wer kommt</translation>
+    </message>
+    <message>
+        <source>Plan breaks</source>
+        <translation>Pausen einplanen</translation>
+    </message>
+    <message>
+        <source>Supplies</source>
+        <translation>Vorräte</translation>
+    </message>
+    <message>
+        <source>Quilts</source>
+        <translation>Quilts</translation>
+    </message>
+    <message>
+        <source>Can iron</source>
+        <translation>Kann bügeln</translation>
+    </message>
+    <message>
+        <source>Can close pins</source>
+        <translation>Kann Nadeln schließen</translation>
+    </message>
+    <message>
+        <source>Can pin</source>
+        <translation>Kann Nadeln setzen</translation>
+    </message>
+    <message>
+        <source>Can look underneath</source>
+        <translation>Kann darunter nachsehen</translation>
+    </message>
+    <message>
+        <source>%1: enter %2, not %3.</source>
+        <translation>%1: bitte %2 eingeben, nicht %3.</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
-    <message>
-        <source>%1: “%2” does not fit; a whole number from %3 to %4 is accepted.</source>
-        <translation>%1: „%2“ passt nicht; möglich ist eine ganze Zahl von %3 bis %4.</translation>
-    </message>
-    <message>
-        <source>%1: “%2” does not fit; a number such as 1.2 is accepted.</source>
-        <translation>%1: „%2“ passt nicht; möglich ist eine Zahl wie 1,2.</translation>
-    </message>
     <message>
         <source>No</source>
         <translation>Nein</translation>
@@ -7842,36 +8222,12 @@
         <translation>Arbeitsweise</translation>
     </message>
     <message>
-        <source>Pins or dots</source>
-        <translation>Nadeln oder Punkte</translation>
-    </message>
-    <message>
         <source>Pins</source>
         <translation>Nadeln</translation>
     </message>
     <message>
         <source>Fuse dots</source>
         <translation>Klebepunkte</translation>
-    </message>
-    <message>
-        <source>Spacing</source>
-        <translation>Abstand</translation>
-    </message>
-    <message>
-        <source>Length of a pin</source>
-        <translation>Länge einer Nadel</translation>
-    </message>
-    <message>
-        <source>Clear of sewn seams</source>
-        <translation>Abstand zu Nähten</translation>
-    </message>
-    <message>
-        <source>In from the edge</source>
-        <translation>Abstand vom Rand</translation>
-    </message>
-    <message>
-        <source>Start</source>
-        <translation>Start</translation>
     </message>
     <message>
         <source>The same in every block</source>
@@ -7882,36 +8238,12 @@
         <translation>So wenige wie möglich</translation>
     </message>
     <message>
-        <source>Table rim kept free</source>
-        <translation>Tischrand frei halten</translation>
-    </message>
-    <message>
-        <source>The session starts at</source>
-        <translation>Das Treffen beginnt um</translation>
-    </message>
-    <message>
         <source>On hand</source>
         <translation>Vorhanden</translation>
     </message>
     <message>
-        <source>Clamps</source>
-        <translation>Klemmen</translation>
-    </message>
-    <message>
-        <source>Tape</source>
-        <translation>Klebeband</translation>
-    </message>
-    <message>
         <source>Roll clips, size %1</source>
         <translation>Rollenclips, Größe %1</translation>
-    </message>
-    <message>
-        <source>How many</source>
-        <translation>Wie viele</translation>
-    </message>
-    <message>
-        <source>Hold a roll of</source>
-        <translation>Halten eine Rolle von</translation>
     </message>
     <message>
         <source>Remove this size of clip</source>
@@ -7934,88 +8266,12 @@
         <translation>Rückseite</translation>
     </message>
     <message>
-        <source>Thickness</source>
-        <translation>Dicke</translation>
-    </message>
-    <message>
-        <source>Melts under an iron</source>
-        <translation>Schmilzt unter dem Eisen</translation>
-    </message>
-    <message>
-        <source>Pieces may be turned</source>
-        <translation>Stücke dürfen gedreht werden</translation>
-    </message>
-    <message>
-        <source>Seam allowance</source>
-        <translation>Nahtzugabe</translation>
-    </message>
-    <message>
-        <source>Shrinks by, percent</source>
-        <translation>Läuft ein, Prozent</translation>
-    </message>
-    <message>
-        <source>Print runs one way</source>
-        <translation>Druck hat eine Richtung</translation>
-    </message>
-    <message>
-        <source>Seam down the middle allowed</source>
-        <translation>Mittelnaht erlaubt</translation>
-    </message>
-    <message>
-        <source>Width as measured</source>
-        <translation>Gemessene Breite</translation>
-    </message>
-    <message>
-        <source>Length as measured</source>
-        <translation>Gemessene Länge</translation>
-    </message>
-    <message>
         <source>Sewing machine</source>
         <translation>Nähmaschine</translation>
     </message>
     <message>
-        <source>Throat</source>
-        <translation>Durchlass</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Name</translation>
-    </message>
-    <message>
-        <source>Reach</source>
-        <translation>Reichweite</translation>
-    </message>
-    <message>
-        <source>Pace (1 is usual)</source>
-        <translation>Tempo (1 ist üblich)</translation>
-    </message>
-    <message>
-        <source>Comes at</source>
-        <translation>Kommt um</translation>
-    </message>
-    <message>
-        <source>Leaves at</source>
-        <translation>Geht um</translation>
-    </message>
-    <message>
-        <source>Lifts</source>
-        <translation>Hebt</translation>
-    </message>
-    <message>
-        <source>Closes pins</source>
-        <translation>Schließt Nadeln</translation>
-    </message>
-    <message>
-        <source>Irons</source>
-        <translation>Bügelt</translation>
-    </message>
-    <message>
-        <source>Seated</source>
-        <translation>Sitzt</translation>
-    </message>
-    <message>
-        <source>%1 is not coming</source>
-        <translation>%1 kommt nicht</translation>
     </message>
     <message>
         <source>Somebody else</source>
@@ -8034,16 +8290,8 @@
         <translation>Name des Quilts</translation>
     </message>
     <message>
-        <source>Width</source>
-        <translation>Breite</translation>
-    </message>
-    <message>
         <source>Width, reading %1</source>
         <translation>Breite, Messung %1</translation>
-    </message>
-    <message>
-        <source>Length</source>
-        <translation>Länge</translation>
     </message>
     <message>
         <source>Length, reading %1</source>
@@ -8074,16 +8322,8 @@
         <translation>Quilten</translation>
     </message>
     <message>
-        <source>How it will be quilted</source>
-        <translation>Wie gequiltet wird</translation>
-    </message>
-    <message>
         <source>Measures</source>
         <translation>Maße</translation>
-    </message>
-    <message>
-        <source>Shown in</source>
-        <translation>Anzeige in</translation>
     </message>
     <message>
         <source>Inches</source>
@@ -8134,24 +8374,8 @@
         <translation>Flächen</translation>
     </message>
     <message>
-        <source>Surfaces at a time (0: as serves)</source>
-        <translation>Flächen zugleich (0: wie es passt)</translation>
-    </message>
-    <message>
-        <source>%1: “%2” does not fit; a length such as 12 1/2, 12.5 in, 317.5 mm, 31.75 cm, 2 yd is accepted.</source>
-        <translation>%1: „%2“ passt nicht; möglich ist eine Länge wie 12 1/2, 12,5 in, 317,5 mm, 31,75 cm, 2 yd.</translation>
-    </message>
-    <message>
-        <source>%1: “%2” does not fit; a time of day from 00:00 to 23:59, such as 13:00, is accepted.</source>
-        <translation>%1: „%2“ passt nicht; möglich ist eine Uhrzeit von 00:00 bis 23:59, etwa 13:00.</translation>
-    </message>
-    <message>
         <source>Leftover piece %1</source>
         <translation>Reststück %1</translation>
-    </message>
-    <message>
-        <source>Called</source>
-        <translation>Heißt</translation>
     </message>
     <message>
         <source>Remove this piece</source>
@@ -8170,14 +8394,6 @@
         <translation>Rückseitenstoff %1</translation>
     </message>
     <message>
-        <source>Usable width</source>
-        <translation>Nutzbare Breite</translation>
-    </message>
-    <message>
-        <source>More can be bought</source>
-        <translation>Mehr ist zu kaufen</translation>
-    </message>
-    <message>
         <source>Remove this fabric</source>
         <translation>Diesen Stoff entfernen</translation>
     </message>
@@ -8188,42 +8404,6 @@
     <message>
         <source>Add a backing fabric</source>
         <translation>Rückseitenstoff hinzufügen</translation>
-    </message>
-    <message>
-        <source>Rests from</source>
-        <translation>Pause von</translation>
-    </message>
-    <message>
-        <source>Rests until</source>
-        <translation>Pause bis</translation>
-    </message>
-    <message>
-        <source>Without this rest</source>
-        <translation>Ohne diese Pause</translation>
-    </message>
-    <message>
-        <source>Add a rest</source>
-        <translation>Pause hinzufügen</translation>
-    </message>
-    <message>
-        <source>Blocks across</source>
-        <translation>Blöcke quer</translation>
-    </message>
-    <message>
-        <source>Blocks down</source>
-        <translation>Blöcke längs</translation>
-    </message>
-    <message>
-        <source>Block</source>
-        <translation>Block</translation>
-    </message>
-    <message>
-        <source>Sashing</source>
-        <translation>Zwischenstreifen</translation>
-    </message>
-    <message>
-        <source>Border</source>
-        <translation>Randstreifen</translation>
     </message>
     <message>
         <source>Wall along the far long side</source>
@@ -8248,14 +8428,6 @@
     <message>
         <source>Helper %1</source>
         <translation>Person %1</translation>
-    </message>
-    <message>
-        <source>The quilt’s length lies</source>
-        <translation>Die Quiltlänge liegt</translation>
-    </message>
-    <message>
-        <source>Whichever way is quicker</source>
-        <translation>Wie es schneller geht</translation>
     </message>
     <message>
         <source>Along the tables</source>
@@ -8292,14 +8464,6 @@
     <message>
         <source>King, %1</source>
         <translation>King, %1</translation>
-    </message>
-    <message>
-        <source>Measured after washing</source>
-        <translation>Nach dem Waschen gemessen</translation>
-    </message>
-    <message>
-        <source>Works at</source>
-        <translation>Arbeitet an</translation>
     </message>
     <message>
         <source>Wherever there is work</source>
@@ -8362,10 +8526,6 @@
         <translation>Von Kopf rechts nach Fuß links</translation>
     </message>
     <message>
-        <source>Without diagonals</source>
-        <translation>Ohne Diagonalen</translation>
-    </message>
-    <message>
         <source>Further seam %1</source>
         <translation>Weitere Naht %1</translation>
     </message>
@@ -8386,10 +8546,6 @@
         <translation>Endet, vom Kopf</translation>
     </message>
     <message>
-        <source>Without this seam</source>
-        <translation>Ohne diese Naht</translation>
-    </message>
-    <message>
         <source>Seams</source>
         <translation>Nähte</translation>
     </message>
@@ -8408,10 +8564,6 @@
     <message>
         <source>Off a roll, %1 wide</source>
         <translation>Von der Rolle, %1 breit</translation>
-    </message>
-    <message>
-        <source>Bought as</source>
-        <translation>Gekauft als</translation>
     </message>
     <message>
         <source>Pack of another size</source>
@@ -8458,50 +8610,6 @@
         <translation>Preis je Meter (0: unbekannt)</translation>
     </message>
     <message>
-        <source>Overage on each side</source>
-        <translation>Überstand auf jeder Seite</translation>
-    </message>
-    <message>
-        <source>Roll of another width</source>
-        <translation>Rolle anderer Breite</translation>
-    </message>
-    <message>
-        <source>A strip may be pieced to buy less</source>
-        <translation>Ein Streifen darf gestückelt werden, um weniger zu kaufen</translation>
-    </message>
-    <message>
-        <source>New batting shrinks by, percent</source>
-        <translation>Neues Vlies läuft ein um, Prozent</translation>
-    </message>
-    <message>
-        <source>Overlap lost at each join</source>
-        <translation>Verlust durch Überlappen je Stoß</translation>
-    </message>
-    <message>
-        <source>Trim from every edge</source>
-        <translation>An jeder Kante abschneiden</translation>
-    </message>
-    <message>
-        <source>Lost of every length to square it</source>
-        <translation>Verlust je Bahn zum Begradigen</translation>
-    </message>
-    <message>
-        <source>Fabric I would buy more to save a seam</source>
-        <translation>Stoff, der für eine gesparte Naht mehr gekauft wird</translation>
-    </message>
-    <message>
-        <source>Narrowest piece to sew in</source>
-        <translation>Schmalstes Teil, das eingenäht wird</translation>
-    </message>
-    <message>
-        <source>A strip may be pieced</source>
-        <translation>Ein Streifen darf gestückelt werden</translation>
-    </message>
-    <message>
-        <source>Border at head and foot (0: the same)</source>
-        <translation>Rand an Kopf und Fuß (0: ebenso)</translation>
-    </message>
-    <message>
         <source>Size of the top</source>
         <translation>Größe des Tops</translation>
     </message>
@@ -8516,10 +8624,6 @@
     <message>
         <source>Set the borders by the measured size</source>
         <translation>Rand nach dem gemessenen Maß setzen</translation>
-    </message>
-    <message>
-        <source>Most the batting allows between quilting lines (see its label)</source>
-        <translation>Größter Abstand der Quiltlinien, den das Vlies erlaubt (siehe Etikett)</translation>
     </message>
     <message>
         <source>Where the pins go</source>
@@ -8538,22 +8642,6 @@
         <translation>In Reihen, mit Bändern</translation>
     </message>
     <message>
-        <source>Leans farther by</source>
-        <translation>Beugt sich weiter vor um</translation>
-    </message>
-    <message>
-        <source>Tables stand this far from the wall</source>
-        <translation>Tische stehen so weit von der Wand</translation>
-    </message>
-    <message>
-        <source>Works at zones</source>
-        <translation>Arbeitet an Zonen</translation>
-    </message>
-    <message>
-        <source>Looks underneath</source>
-        <translation>Sieht darunter nach</translation>
-    </message>
-    <message>
         <source>With the others</source>
         <translation>Bei den anderen</translation>
     </message>
@@ -8562,8 +8650,44 @@
         <translation>Für sich, in Gruppe %1</translation>
     </message>
     <message>
-        <source>Stands</source>
-        <translation>Steht</translation>
+        <source>%1: “%2” is not a length; enter one such as 12 1/2, 12.5 in, 317.5 mm, 31.75 cm or 2 yd.</source>
+        <translation>%1: „%2“ ist keine Länge; bitte eine eingeben wie 12 1/2, 12,5 in, 317,5 mm, 31,75 cm oder 2 yd.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is not a time of day; enter one such as 13:00.</source>
+        <translation>%1: „%2“ ist keine Uhrzeit; bitte eine eingeben, etwa 13:00.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is not a count; enter a whole number, such as 4.</source>
+        <translation>%1: „%2“ ist keine Anzahl; bitte eine ganze Zahl eingeben, etwa 4.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is not a number; enter one such as 1.2.</source>
+        <translation>%1: „%2“ ist keine Zahl; bitte eine eingeben, etwa 1,2.</translation>
+    </message>
+    <message>
+        <source>As is fastest</source>
+        <translation>Wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Remove break</source>
+        <translation>Pause entfernen</translation>
+    </message>
+    <message>
+        <source>Add a break</source>
+        <translation>Pause hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Remove the diagonals</source>
+        <translation>Diagonalen entfernen</translation>
+    </message>
+    <message>
+        <source>Remove this seam</source>
+        <translation>Diese Naht entfernen</translation>
     </message>
 </context>
 <context>
@@ -9231,14 +9355,6 @@
         <translation>Im Nahtschatten</translation>
     </message>
     <message>
-        <source>Across the seams</source>
-        <translation>Über die Nähte</translation>
-    </message>
-    <message>
-        <source>Single tacks</source>
-        <translation>Einzelne Stiche</translation>
-    </message>
-    <message>
         <source>Free motion</source>
         <translation>Freihand</translation>
     </message>
@@ -9545,6 +9661,14 @@
     <message>
         <source>press back</source>
         <translation>hinten bügeln</translation>
+    </message>
+    <message>
+        <source>All over</source>
+        <translation>Allover</translation>
+    </message>
+    <message>
+        <source>Tied or tacked</source>
+        <translation>Geknüpft</translation>
     </message>
 </context>
 </TS>

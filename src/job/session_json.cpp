@@ -1,10 +1,11 @@
-#include "job/job_fields.h"
+#include "job/fields/field_writer.h"
+#include "job/fields/quilt_fields.h"
+#include "job/fields/setting_fields.h"
 
 #include <algorithm>
 #include <cstdint>
 #include <filesystem>
 #include <fstream>
-#include <set>
 
 namespace bastewright {
 namespace {
@@ -16,113 +17,6 @@ constexpr std::array<std::string_view, 6> kSettingFields{"room",           "help
 
 Finding stopFinding(Sentence text) {
     return {Finding::Kind::input, Finding::Level::stop, "", std::move(text), ""};
-}
-
-template <class Fields, class R>
-void roomFields(Fields& f, R& room) {
-    [[maybe_unused]] int tables = 0;
-    f.list("tables", room.tables, limits::kTables, [&](Fields& t, auto& table) {
-        t.length("length", table.length, {12_in, 240_in});
-        t.length("width", table.width, {12_in, 120_in});
-        t.count("count", table.count, {0, limits::kTables});
-        t.text("group", table.group);
-        tables += table.count;
-    });
-    if constexpr (Fields::kReads)
-        if (tables > limits::kTables)
-            f.stop("tables",
-                   core::says("are %1 in all; up to %2 are accepted.", tables, limits::kTables));
-    f.words("walls", room.walls, kSideWords);
-    f.length("inset", room.inset, {Length{}, 12_in});
-    f.length("wall_gap", room.wallGap, {Length{}, 240_in});
-    f.count("irons", room.irons, {0, limits::kIrons});
-    f.count("surfaces", room.surfaces, {0, limits::kTables});
-    f.object("together", room.together, [](Fields& t, auto& together) {
-        constexpr Within<Length> kSide{12_in, 1440_in};
-        t.require({"length", "width"});
-        t.length("length", together.length, kSide);
-        t.length("width", together.width, kSide);
-        if constexpr (Fields::kReads)
-            if (t.sound() && together.length < together.width)
-                t.stop("width",
-                       core::says("is %1 while length is %2; up to the length is accepted.",
-                                  core::length(together.width, t.unit()),
-                                  core::length(together.length, t.unit())));
-    });
-}
-
-Sentence untilTooEarly(ClockTime until, ClockTime from) {
-    return core::says("is %1 while from is %2; a later time of the same day is accepted.", until,
-                      from);
-}
-
-void checkHelper(FieldReader& f, const Helper& helper, ClockTime start,
-                 std::set<std::string>& names) {
-    if (f.has("name") && helper.name.find_first_not_of(' ') == std::string::npos)
-        f.stop("name", core::says("is blank; a name is accepted."));
-    else if (f.has("name") && !names.insert(helper.name).second)
-        f.stop("name",
-               core::says("is \"%1\" again; a different name each is accepted.", helper.name));
-    if (helper.until && helper.from && *helper.until <= *helper.from)
-        f.stop("until", untilTooEarly(*helper.until, *helper.from));
-    else if (helper.until && *helper.until <= start)
-        f.warn("until", core::says("is %1 while the work starts at %2; %3 is never there.",
-                                   *helper.until, start, helper.name));
-}
-
-void checkBreak(FieldReader& f, const Break& rest) {
-    if (f.sound() && f.has("from") && f.has("until") && rest.until <= rest.from)
-        f.stop("until", untilTooEarly(rest.until, rest.from));
-}
-
-template <class Fields>
-void breakFields(Fields& b, auto& rest) {
-    b.require({"from", "until"});
-    b.clock("from", rest.from);
-    b.clock("until", rest.until);
-    if constexpr (Fields::kReads)
-        checkBreak(b, rest);
-}
-
-template <class Fields, class S>
-void settingFields(Fields& f, S& setting) {
-    f.object("room", [&](Fields& r) { roomFields(r, setting.room); });
-    f.clock("start", setting.start);
-    [[maybe_unused]] std::set<std::string> names;
-    f.list("helpers", setting.helpers, limits::kHelpers, [&](Fields& h, auto& helper) {
-        h.require({"name"});
-        h.text("name", helper.name);
-        h.length("reach", helper.reach, {6_in, 60_in});
-        h.length("lean", helper.lean, {Length{}, 24_in});
-        h.number("pace", helper.pace, {limits::kSlowestPace, limits::kFastestPace});
-        h.clock("from", helper.from);
-        h.clock("until", helper.until);
-        h.list("breaks", helper.breaks, limits::kBreaks,
-               [](Fields& b, auto& rest) { breakFields(b, rest); });
-        h.flag("irons", helper.irons);
-        h.flag("lifts", helper.lifts);
-        h.flag("closes", helper.closes);
-        h.flag("pins", helper.pins);
-        h.flag("bends", helper.bends);
-        h.flag("seated", helper.seated);
-        h.word("side", helper.side, kSideWords);
-        if constexpr (Fields::kReads)
-            checkHelper(h, helper, setting.start, names);
-    });
-    f.list("breaks", setting.breaks, limits::kBreaks,
-           [](Fields& b, auto& rest) { breakFields(b, rest); });
-    f.flag("propose_breaks", setting.proposeBreaks);
-    f.object("stash", [&](Fields& s) {
-        constexpr Within<int> kCount{0, limits::kOnHand};
-        s.count("pins", setting.stash.pins, kCount);
-        s.count("clamps", setting.stash.clamps, kCount);
-        s.list("clips", setting.stash.clips, 20, [&](Fields& c, auto& clip) {
-            c.require({"holds"});
-            c.length("holds", clip.holds, {Length::inch64ths(16), 24_in});
-            c.count("count", clip.count, kCount);
-        });
-        s.length("tape", setting.stash.tape, {Length{}, 1000_yd});
-    });
 }
 
 /// Which of the two a file is: what it says, else what it holds.
@@ -145,9 +39,9 @@ void readVersion(FieldReader& reader) {
 void readJobFile(FieldReader& reader, Session& session) {
     Job& job = session.jobs.emplace_back();
     reader.keepUnknownIn(job.unknown);
-    readJob(reader, job);
+    quilt_fields::ofQuilt(reader, job);
     reader.keepUnknownIn(session.unknown);
-    readSetting(reader, session.setting);
+    setting_fields::ofSetting(reader, session.setting);
     reader.keepUnknownIn(job.unknown);
 }
 
@@ -158,7 +52,7 @@ void readQuilt(FieldReader& reader, Job& job) {
     reader.word("format", format, kFormats);
     readVersion(reader);
     reader.keepUnknownIn(job.unknown);
-    readJob(reader, job);
+    quilt_fields::ofQuilt(reader, job);
     for (const auto key : kSettingFields)
         reader.setAside(key, core::says("is set aside: a session has one %1 for all its quilts, "
                                         "beside \"jobs\"; it is kept but has no effect.",
@@ -178,7 +72,7 @@ void readSessionFields(FieldReader& reader, const Json& root, Session& session) 
     // A file without a unit of its own is in that of its first quilt.
     if (!reader.has("unit") && !session.jobs.empty())
         reader.setUnit(session.jobs.front().unit);
-    readSetting(reader, session.setting);
+    setting_fields::ofSetting(reader, session.setting);
 }
 
 SessionRead read(std::string_view text) {
@@ -224,14 +118,6 @@ SessionRead refused(Sentence text) {
 }
 
 } // namespace
-
-void readSetting(FieldReader& reader, Setting& setting) {
-    settingFields(reader, setting);
-}
-
-void writeSetting(FieldWriter& writer, const Setting& setting) {
-    settingFields(writer, setting);
-}
 
 SessionRead readSession(std::string_view text) {
     try {
@@ -279,11 +165,11 @@ std::string writeSession(const Session& session) {
     if (several) {
         writer.unit("unit", session.jobs.empty() ? Unit::inch : session.jobs.front().unit);
         writer.list("jobs", session.jobs, limits::kQuilts,
-                    [](FieldWriter& w, const Job& job) { writeJob(w, job); });
+                    [](FieldWriter& w, const Job& job) { quilt_fields::ofQuilt(w, job); });
     } else {
-        writeJob(writer, session.jobs.front());
+        quilt_fields::ofQuilt(writer, session.jobs.front());
     }
-    writeSetting(writer, session.setting);
+    setting_fields::ofSetting(writer, session.setting);
     for (std::size_t i = 0; i < session.jobs.size(); ++i) {
         const auto base = several ? "/jobs/" + std::to_string(i) : std::string{};
         for (const auto& [pointer, text] : session.jobs[i].unknown)

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "job/field_reader.h"
-#include "job/field_writer.h"
+#include "job/fields/field_reader.h"
+#include "job/fields/field_writer.h"
 #include "plan/plan.h"
 
 /// The parts of a quilt's plan in files. Private to the plan format.

@@ -153,7 +153,7 @@ def catalogue(source, build):
         shutil.copy(kept, now)
         # As the target `translations` calls it.
         subprocess.run([LUPDATE, "-silent", "-no-obsolete", "-locations", "none",
-                        "-tr-function-alias", "tr+=says", source / "src", source / "qml",
+                        "-tr-function-alias", "tr+=says,tr+=label", source / "src", source / "qml",
                         "-ts", now], check=True, stderr=subprocess.DEVNULL)
         current = {(context, text) for context, text, _ in messages(now)}
     known = {(context, text) for context, text, _ in messages(kept)}

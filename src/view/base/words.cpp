@@ -88,9 +88,9 @@ QString method(Quilting::Method m) {
     case Quilting::Method::inTheDitch:
         return tr("In the ditch");
     case Quilting::Method::acrossSeams:
-        return tr("Across the seams");
+        return tr("All over");
     case Quilting::Method::singleTacks:
-        return tr("Single tacks");
+        return tr("Tied or tacked");
     case Quilting::Method::freeMotion:
         return tr("Free motion");
     case Quilting::Method::undecided:

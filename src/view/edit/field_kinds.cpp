@@ -1,5 +1,8 @@
 #include "view/edit/field_kinds.h"
 
+#include "job/field_facts.h"
+#include "language/said.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -30,6 +33,11 @@ QString name(Field::Kind kind) {
 }
 
 namespace fields {
+
+QString labelOf(std::string_view path) {
+    return language::said({Sentence::Kind::words, fieldFact(path).label});
+}
+
 namespace {
 
 Field made(const Label& label, Field::Kind kind) {
@@ -54,8 +62,8 @@ QString takeLength(const Label& label, Unit unit, const QString& text, Length& i
     const auto read = parseLength(words::toCore(text), unit);
     if (!read)
         return sentence(label, text,
-                        tr("%1: “%2” does not fit; a length such as 12 1/2, 12.5 in, 317.5 mm, "
-                           "31.75 cm, 2 yd is accepted."));
+                        tr("%1: “%2” is not a length; enter one such as 12 1/2, 12.5 in, 317.5 "
+                           "mm, 31.75 cm or 2 yd."));
     into = *read;
     return {};
 }
@@ -63,9 +71,7 @@ QString takeLength(const Label& label, Unit unit, const QString& text, Length& i
 QString takeTime(const Label& label, const QString& text, ClockTime& into) {
     const auto read = parseClock(words::toCore(text));
     if (!read)
-        return sentence(label, text,
-                        tr("%1: “%2” does not fit; a time of day from 00:00 to 23:59, such as "
-                           "13:00, is accepted."));
+        return sentence(label, text, tr("%1: “%2” is not a time of day; enter one such as 13:00."));
     into = *read;
     return {};
 }
@@ -134,17 +140,15 @@ Field optionalLength(const Label& label, Unit unit, const At<std::optional<Lengt
     return field;
 }
 
-Field count(const Label& label, const At<int>& at, int least, int most) {
+Field count(const Label& label, const At<int>& at) {
     auto field = made(label, Field::Kind::count);
     field.shown = [at](const Session& s) { return QString::number(*at(readOnly(s))); };
     field.take = [=](Session& s, const QString& typed) {
         bool ok = false;
         const int value = typed.trimmed().toInt(&ok);
-        if (!ok || value < least || value > most)
-            return tr("%1: “%2” does not fit; a whole number from %3 to %4 is accepted.")
-                .arg(label.text, typed)
-                .arg(least)
-                .arg(most);
+        if (!ok)
+            return sentence(label, typed,
+                            tr("%1: “%2” is not a count; enter a whole number, such as 4."));
         *at(s) = value;
         return QString{};
     };
@@ -161,8 +165,7 @@ Field number(const Label& label, const At<double>& at) {
         const double value =
             QString{typed}.replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&ok);
         if (!ok)
-            return tr("%1: “%2” does not fit; a number such as 1.2 is accepted.")
-                .arg(label.text, typed);
+            return sentence(label, typed, tr("%1: “%2” is not a number; enter one such as 1.2."));
         *at(s) = value;
         return QString{};
     };

@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <string_view>
+
 /// Makers of fields by kind. `Get` gives a pointer (or std::optional) inside the session to read
 /// and write, so that each field is one line where sections list theirs.
 namespace fields {
@@ -13,6 +15,9 @@ namespace fields {
 inline QString tr(const char* text) {
     return QCoreApplication::translate("fields", text);
 }
+
+/// What the table of fields calls a field, in the person's language; `path` as in `fieldFacts()`.
+QString labelOf(std::string_view path);
 
 struct Label {
     QString key, group, text;
@@ -27,7 +32,7 @@ Field optionalLength(const Label& label, bastewright::Unit unit,
                      const At<std::optional<bastewright::Length>>& at);
 /// A length of cloth as it is bought: shown in yards or metres, which a bare number is, too.
 Field cloth(const Label& label, bastewright::Unit unit, const At<bastewright::Length>& at);
-Field count(const Label& label, const At<int>& at, int least, int most);
+Field count(const Label& label, const At<int>& at);
 Field number(const Label& label, const At<double>& at);
 Field time(const Label& label, const At<bastewright::ClockTime>& at);
 Field optionalTime(const Label& label, const At<std::optional<bastewright::ClockTime>>& at);

@@ -14,24 +14,25 @@ Fields ofBasting(const Session& session, int quilt) {
     };
     Fields out;
     out << choice(
-        {"with", with, tr("Pins or dots")}, {tr("Pins"), tr("Fuse dots")},
+        {"with", with, labelOf("basting/with")}, {tr("Pins"), tr("Fuse dots")},
         [q](const Session& s) { return int(s.jobs[q].basting.with); },
         [q](Session& s, int i) { s.jobs[q].basting.with = Basting::With(i); });
-    out << length({"spacing", with, tr("Spacing")}, unit, basting(&Basting::spacing));
+    out << length({"spacing", with, labelOf("basting/spacing")}, unit, basting(&Basting::spacing));
     if (pins)
-        out << length({"pin", with, tr("Length of a pin")}, unit, basting(&Basting::pinLength))
-            << length({"clear", with, tr("Clear of sewn seams")}, unit, basting(&Basting::clear));
-    out << length({"edge", with, tr("In from the edge")}, unit, basting(&Basting::edge));
+        out << length({"pin", with, labelOf("basting/pin_length")}, unit,
+                      basting(&Basting::pinLength))
+            << length({"clear", with, labelOf("basting/clear")}, unit, basting(&Basting::clear));
+    out << length({"edge", with, labelOf("basting/edge")}, unit, basting(&Basting::edge));
     out << choice(
-        {"start", way, tr("Start")},
+        {"start", way, labelOf("basting/start")},
         {words::start(Basting::Start::centred), words::start(Basting::Start::besideMiddle),
          words::start(Basting::Start::best), words::start(Basting::Start::oneEnd)},
         [q](const Session& s) { return int(s.jobs[q].basting.start); },
         [q](Session& s, int i) { s.jobs[q].basting.start = Basting::Start(i); });
     if (!session.setting.room.tables.empty())
         out << choice(
-            {"along", way, tr("The quilt’s length lies")},
-            {tr("Whichever way is quicker"), tr("Along the tables"), tr("Across the tables")},
+            {"along", way, labelOf("basting/quilt_length_along")},
+            {tr("As is fastest"), tr("Along the tables"), tr("Across the tables")},
             [q](const Session& s) { return int(s.jobs[q].basting.along); },
             [q](Session& s, int i) { s.jobs[q].basting.along = Basting::Along(i); });
     out << choice(
@@ -46,13 +47,12 @@ Fields ofBasting(const Session& session, int quilt) {
             auto& layout = s.jobs[q].basting.layout;
             layout = i == 0 ? std::nullopt : std::optional{Basting::Layout(i - 1)};
         });
-    out << length({"inset", way, tr("Table rim kept free")}, unit,
+    out << length({"inset", way, labelOf("room/inset")}, unit,
                   [](Session& s) { return &s.setting.room.inset; });
     if (!session.setting.room.walls.empty())
-        out << length({"wall_gap", way, tr("Tables stand this far from the wall")}, unit,
+        out << length({"wall_gap", way, labelOf("room/wall_gap")}, unit,
                       [](Session& s) { return &s.setting.room.wallGap; });
-    out << time({"from", way, tr("The session starts at")},
-                [](Session& s) { return &s.setting.start; });
+    out << time({"from", way, labelOf("start")}, [](Session& s) { return &s.setting.start; });
     return out;
 }
 

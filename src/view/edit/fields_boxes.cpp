@@ -12,9 +12,9 @@ Fields ofBoxes(const Session& session, int quilt) {
         return [=](Session& s) { return &(s.setting.stash.*member); };
     };
     Fields out;
-    out << count({"pins", hand, tr("Pins")}, stash(&Stash::pins), 0, limits::kOnHand)
-        << count({"clamps", hand, tr("Clamps")}, stash(&Stash::clamps), 0, limits::kOnHand)
-        << length({"tape", hand, tr("Tape")}, unit, stash(&Stash::tape));
+    out << count({"pins", hand, labelOf("stash/pins")}, stash(&Stash::pins))
+        << count({"clamps", hand, labelOf("stash/clamps")}, stash(&Stash::clamps))
+        << length({"tape", hand, labelOf("stash/tape")}, unit, stash(&Stash::tape));
     const auto& clips = session.setting.stash.clips;
     for (std::size_t i = 0; i < clips.size(); ++i) {
         const auto clip = [i](auto member) {
@@ -22,9 +22,9 @@ Fields ofBoxes(const Session& session, int quilt) {
         };
         const QString key = QStringLiteral("clip%1/").arg(i);
         const QString group = tr("Roll clips, size %1").arg(i + 1);
-        out << count({key + "count", group, tr("How many")}, clip(&ClipStock::count), 0,
-                     limits::kOnHand)
-            << length({key + "holds", group, tr("Hold a roll of")}, unit, clip(&ClipStock::holds))
+        out << count({key + "count", group, labelOf("stash/clips/count")}, clip(&ClipStock::count))
+            << length({key + "holds", group, labelOf("stash/clips/holds")}, unit,
+                      clip(&ClipStock::holds))
             << removal({key + "remove", group, tr("Remove this size of clip")}, [i](Session& s) {
                    auto& all = s.setting.stash.clips;
                    all.erase(all.begin() + std::ptrdiff_t(i));

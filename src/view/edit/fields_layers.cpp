@@ -44,7 +44,7 @@ Field sourceChoice(const Batting& batting, std::size_t q, Unit unit) {
         choices << words::fromCore(*batting.pack);
     const int last = int(choices.size()) - 1;
     return fields::choice(
-        {"pack", tr("Batting"), tr("Bought as")}, choices,
+        {"pack", tr("Batting"), labelOf("batting/pack")}, choices,
         [q, rolls, packs, own, last](const Session& s) {
             const Batting& b = s.jobs[q].batting;
             if (b.pack)
@@ -138,13 +138,14 @@ void addPieces(Fields& out, const Batting& batting, std::size_t q, Unit unit) {
         };
         const QString key = QStringLiteral("piece%1/").arg(i);
         const QString group = tr("Leftover piece %1").arg(i + 1);
-        out << fields::text({key + "name", group, tr("Called")}, piece(&BattingPiece::name))
-            << fields::length({key + "width", group, tr("Width")}, unit,
+        out << fields::text({key + "name", group, labelOf("batting/pieces/name")},
+                            piece(&BattingPiece::name))
+            << fields::length({key + "width", group, labelOf("batting/pieces/width")}, unit,
                               piece(&BattingPiece::width))
-            << fields::length({key + "length", group, tr("Length")}, unit,
+            << fields::length({key + "length", group, labelOf("batting/pieces/length")}, unit,
                               piece(&BattingPiece::length))
-            << fields::count({key + "count", group, tr("How many")}, piece(&BattingPiece::count), 1,
-                             limits::kPieces);
+            << fields::count({key + "count", group, labelOf("batting/pieces/count")},
+                             piece(&BattingPiece::count));
         addPieceDiagonals(out, batting.pieces[i], i, q, unit);
         out << fields::removal({key + "remove", group, tr("Remove this piece")},
                                [q, i](Session& s) {
@@ -172,14 +173,15 @@ void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
         };
         const QString key = QStringLiteral("fabric%1/").arg(i);
         const QString group = tr("Backing fabric %1").arg(i + 1);
-        out << fields::text({key + "name", group, tr("Called")}, fabric(&Fabric::name))
-            << fields::length({key + "usable", group, tr("Usable width")}, unit,
-                              fabric(&Fabric::usableWidth))
+        out << fields::text({key + "name", group, labelOf("backing/fabrics/name")},
+                            fabric(&Fabric::name))
+            << fields::length({key + "usable", group, labelOf("backing/fabrics/usable_width")},
+                              unit, fabric(&Fabric::usableWidth))
             << fields::cloth(
                    {key + "hand", group,
                     unit == Unit::inch ? tr("On hand, in yards") : tr("On hand, in metres")},
                    unit, fabric(&Fabric::onHand))
-            << fields::toggle({key + "buy", group, tr("More can be bought")},
+            << fields::toggle({key + "buy", group, labelOf("backing/fabrics/buyable")},
                               fabric(&Fabric::buyable))
             << fields::number({key + "price", group,
                                unit == Unit::inch ? tr("Price of a yard (0: not known)")
@@ -213,47 +215,46 @@ Fields ofLayers(const Session& session, int quilt) {
     };
     const QString over = tr("Batting"), under = tr("Backing");
     Fields out;
-    out << length({"batover", over, tr("Overage on each side")}, unit, batting(&Batting::overage))
-        << length({"thick", over, tr("Thickness")}, Unit::millimetre, batting(&Batting::thickness))
-        << toggle({"melt", over, tr("Melts under an iron")}, batting(&Batting::meltable));
+    out << length({"batover", over, labelOf("batting/overage")}, unit, batting(&Batting::overage))
+        << length({"thick", over, labelOf("batting/thickness")}, Unit::millimetre,
+                  batting(&Batting::thickness))
+        << toggle({"melt", over, labelOf("batting/meltable")}, batting(&Batting::meltable));
     out << sourceChoice(job.batting, q, unit) << ownPack(q, unit)
-        << optionalLength({"ownroll", over, tr("Roll of another width")}, unit,
+        << optionalLength({"ownroll", over, labelOf("batting/roll")}, unit,
                           [q](Session& s) { return &s.jobs[q].batting.roll; })
-        << toggle({"strip", over, tr("A strip may be pieced to buy less")},
-                  batting(&Batting::pieceStrip))
-        << number({"batshrink", over, tr("New batting shrinks by, percent")},
+        << toggle({"strip", over, labelOf("batting/piece_strip")}, batting(&Batting::pieceStrip))
+        << number({"batshrink", over, labelOf("batting/shrink_percent")},
                   batting(&Batting::shrinkPercent))
-        << length({"overlap", over, tr("Overlap lost at each join")}, unit,
-                  batting(&Batting::overlap));
+        << length({"overlap", over, labelOf("batting/overlap")}, unit, batting(&Batting::overlap));
     if (!job.batting.pieces.empty())
-        out << toggle({"turn", over, tr("Pieces may be turned")}, batting(&Batting::mayTurn))
-            << length({"trim", over, tr("Trim from every edge")}, unit, batting(&Batting::trim));
-    out << optionalLength({"batwidth", over, tr("Width as measured")}, unit,
+        out << toggle({"turn", over, labelOf("batting/may_turn")}, batting(&Batting::mayTurn))
+            << length({"trim", over, labelOf("batting/trim")}, unit, batting(&Batting::trim));
+    out << optionalLength({"batwidth", over, labelOf("batting/width")}, unit,
                           [q](Session& s) { return &s.jobs[q].batting.width; })
-        << optionalLength({"batlength", over, tr("Length as measured")}, unit,
+        << optionalLength({"batlength", over, labelOf("batting/length")}, unit,
                           [q](Session& s) { return &s.jobs[q].batting.length; });
     addPieces(out, job.batting, q, unit);
-    out << length({"backover", under, tr("Overage on each side")}, unit, backing(&Backing::overage))
-        << length({"seam", under, tr("Seam allowance")}, unit, backing(&Backing::seam))
-        << length({"squaring", under, tr("Lost of every length to square it")}, unit,
+    out << length({"backover", under, labelOf("backing/overage")}, unit, backing(&Backing::overage))
+        << length({"seam", under, labelOf("backing/seam")}, unit, backing(&Backing::seam))
+        << length({"squaring", under, labelOf("backing/squaring")}, unit,
                   backing(&Backing::squaring))
-        << length({"seamworth", under, tr("Fabric I would buy more to save a seam")}, unit,
+        << length({"seamworth", under, labelOf("backing/seam_worth")}, unit,
                   backing(&Backing::seamWorth))
-        << length({"leastpiece", under, tr("Narrowest piece to sew in")}, unit,
+        << length({"leastpiece", under, labelOf("backing/least_piece")}, unit,
                   backing(&Backing::leastPiece))
-        << number({"shrink", under, tr("Shrinks by, percent")}, backing(&Backing::shrinkPercent))
-        << toggle({"oneway", under, tr("Print runs one way")}, backing(&Backing::oneWay))
-        << toggle({"column", under, tr("A strip may be pieced")}, backing(&Backing::column))
-        << toggle({"centre", under, tr("Seam down the middle allowed")},
-                  backing(&Backing::centreSeam))
-        << optionalLength({"backwidth", under, tr("Width as measured")}, unit,
+        << number({"shrink", under, labelOf("backing/shrink_percent")},
+                  backing(&Backing::shrinkPercent))
+        << toggle({"oneway", under, labelOf("backing/one_way")}, backing(&Backing::oneWay))
+        << toggle({"column", under, labelOf("backing/column")}, backing(&Backing::column))
+        << toggle({"centre", under, labelOf("backing/centre_seam")}, backing(&Backing::centreSeam))
+        << optionalLength({"backwidth", under, labelOf("backing/width")}, unit,
                           [q](Session& s) { return &s.jobs[q].backing.width; })
-        << optionalLength({"backlength", under, tr("Length as measured")}, unit,
+        << optionalLength({"backlength", under, labelOf("backing/length")}, unit,
                           [q](Session& s) { return &s.jobs[q].backing.length; });
     if (job.backing.width || job.backing.length)
-        out << toggle({"washed", under, tr("Measured after washing")}, backing(&Backing::washed));
+        out << toggle({"washed", under, labelOf("backing/washed")}, backing(&Backing::washed));
     addFabrics(out, job.backing, q, unit);
-    out << optionalLength({"throat", tr("Sewing machine"), tr("Throat")}, unit,
+    out << optionalLength({"throat", tr("Sewing machine"), labelOf("machine/throat")}, unit,
                           [q](Session& s) { return &s.jobs[q].machine.throat; });
     return out;
 }

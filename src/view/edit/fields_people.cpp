@@ -16,43 +16,44 @@ QString newName(const Session& session) {
     }
 }
 
-constexpr std::chrono::minutes kFirstRest{90}, kRest{15}; // common practice: by 45 to 90 minutes
+constexpr std::chrono::minutes kFirstBreak{90}, kBreak{15}; // common practice: by 45 to 90 minutes
 
 ClockTime later(ClockTime from, std::chrono::minutes by) {
     constexpr std::chrono::minutes kDay{24 * 60};
     return {std::min(from.sinceMidnight + by, kDay - std::chrono::minutes{1})};
 }
 
-/// When somebody rests: nothing is planned for them then.
-void ofRests(Fields& out, const Helper& helper, std::size_t i, const QString& key,
-             const QString& group) {
+/// When somebody has a break: nothing is planned for them then.
+void ofBreaks(Fields& out, const Helper& helper, std::size_t i, const QString& key,
+              const QString& group) {
     for (std::size_t k = 0; k < helper.breaks.size(); ++k) {
         const auto rest = [i, k](auto member) {
             return [=](Session& s) { return &(s.setting.helpers[i].breaks[k].*member); };
         };
-        const QString own = key + QStringLiteral("rest%1/").arg(k);
-        out << fields::time({own + "from", group, tr("Rests from")}, rest(&Break::from))
-            << fields::time({own + "until", group, tr("Rests until")}, rest(&Break::until))
-            << fields::removal({own + "remove", group, tr("Without this rest")},
-                               [i, k](Session& s) {
-                                   auto& all = s.setting.helpers[i].breaks;
-                                   all.erase(all.begin() + std::ptrdiff_t(k));
-                               });
+        const QString own = key + QStringLiteral("break%1/").arg(k);
+        out << fields::time({own + "from", group, labelOf("helpers/breaks/from")},
+                            rest(&Break::from))
+            << fields::time({own + "until", group, labelOf("helpers/breaks/until")},
+                            rest(&Break::until))
+            << fields::removal({own + "remove", group, tr("Remove break")}, [i, k](Session& s) {
+                   auto& all = s.setting.helpers[i].breaks;
+                   all.erase(all.begin() + std::ptrdiff_t(k));
+               });
     }
     if (helper.breaks.size() < limits::kBreaks)
-        out << fields::action({key + "addRest", group, tr("Add a rest")}, [i](Session& s) {
+        out << fields::action({key + "addBreak", group, tr("Add a break")}, [i](Session& s) {
             auto& h = s.setting.helpers[i];
             const auto from =
                 later(h.breaks.empty() ? h.from.value_or(s.setting.start) : h.breaks.back().until,
-                      kFirstRest);
-            h.breaks.push_back({from, later(from, kRest)});
+                      kFirstBreak);
+            h.breaks.push_back({from, later(from, kBreak)});
         });
 }
 
 /// The side of the tables somebody keeps to.
 Field sideOf(std::size_t i, const QString& key, const QString& group) {
     return fields::choice(
-        {key + "side", group, tr("Works at")},
+        {key + "side", group, labelOf("helpers/side")},
         {tr("Wherever there is work"), tr("The far side"), tr("The near side"), tr("The left end"),
          tr("The right end")},
         [i](const Session& s) {
@@ -80,27 +81,28 @@ Fields ofPeople(const Session& session, int quilt) {
         };
         const QString key = QStringLiteral("helper%1/").arg(i);
         const QString group = words::fromCore(helpers[i].name);
-        out << text({key + "name", group, tr("Name")}, helper(&Helper::name))
-            << length({key + "reach", group, tr("Reach")}, unit, helper(&Helper::reach))
-            << length({key + "lean", group, tr("Leans farther by")}, unit, helper(&Helper::lean))
-            << number({key + "pace", group, tr("Pace (1 is usual)")}, helper(&Helper::pace))
-            << optionalTime({key + "from", group, tr("Comes at")}, helper(&Helper::from))
-            << optionalTime({key + "until", group, tr("Leaves at")}, helper(&Helper::until))
-            << toggle({key + "lifts", group, tr("Lifts")}, helper(&Helper::lifts))
-            << toggle({key + "closes", group, tr("Closes pins")}, helper(&Helper::closes))
-            << toggle({key + "pins", group, tr("Works at zones")}, helper(&Helper::pins))
-            << toggle({key + "bends", group, tr("Looks underneath")}, helper(&Helper::bends))
-            << toggle({key + "irons", group, tr("Irons")}, helper(&Helper::irons))
-            << toggle({key + "seated", group, tr("Seated")}, helper(&Helper::seated));
+        out << text({key + "name", group, labelOf("helpers/name")}, helper(&Helper::name))
+            << length({key + "reach", group, labelOf("helpers/reach")}, unit,
+                      helper(&Helper::reach))
+            << length({key + "lean", group, labelOf("helpers/lean")}, unit, helper(&Helper::lean))
+            << number({key + "pace", group, labelOf("helpers/pace")}, helper(&Helper::pace))
+            << optionalTime({key + "from", group, labelOf("helpers/from")}, helper(&Helper::from))
+            << optionalTime({key + "until", group, labelOf("helpers/until")},
+                            helper(&Helper::until))
+            << toggle({key + "lifts", group, labelOf("helpers/lifts")}, helper(&Helper::lifts))
+            << toggle({key + "closes", group, labelOf("helpers/closes")}, helper(&Helper::closes))
+            << toggle({key + "pins", group, labelOf("helpers/pins")}, helper(&Helper::pins))
+            << toggle({key + "bends", group, labelOf("helpers/bends")}, helper(&Helper::bends))
+            << toggle({key + "irons", group, labelOf("helpers/irons")}, helper(&Helper::irons))
+            << toggle({key + "seated", group, labelOf("helpers/seated")}, helper(&Helper::seated));
         if (!session.setting.room.tables.empty())
             out << sideOf(i, key, group);
-        ofRests(out, helpers[i], i, key, group);
+        ofBreaks(out, helpers[i], i, key, group);
         if (helpers.size() > 1)
-            out << removal({key + "remove", group, tr("%1 is not coming").arg(group)},
-                           [i](Session& s) {
-                               auto& all = s.setting.helpers;
-                               all.erase(all.begin() + std::ptrdiff_t(i));
-                           });
+            out << removal({key + "remove", group, tr("Remove %1").arg(group)}, [i](Session& s) {
+                auto& all = s.setting.helpers;
+                all.erase(all.begin() + std::ptrdiff_t(i));
+            });
     }
     if (helpers.size() < limits::kHelpers)
         out << action({"add", tr("Somebody else"), tr("Add a person")}, [](Session& s) {

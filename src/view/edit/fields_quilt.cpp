@@ -11,7 +11,7 @@ namespace {
 /// Where a reading is taken: from head to foot, from left to right.
 QString widthLabel(std::size_t reading, std::size_t of) {
     if (of == 1)
-        return tr("Width");
+        return labelOf("top/width");
     if (of > 3)
         return tr("Width, reading %1").arg(reading + 1);
     return reading == 0        ? tr("Width at the head")
@@ -21,7 +21,7 @@ QString widthLabel(std::size_t reading, std::size_t of) {
 
 QString lengthLabel(std::size_t reading, std::size_t of) {
     if (of == 1)
-        return tr("Length");
+        return labelOf("top/length");
     if (of > 3)
         return tr("Length, reading %1").arg(reading + 1);
     return reading == 0        ? tr("Length at the left")
@@ -78,22 +78,23 @@ void addGrid(Fields& out, std::size_t q, Unit unit) {
     const auto grid = [q](auto member) {
         return [=](Session& s) { return &((*s.jobs[q].top.grid).*member); };
     };
-    out << resizing(fields::count({"columns", group, tr("Blocks across")},
-                                  grid(&BlockGrid::columns), 1, limits::kBlocks),
-                    q)
-        << resizing(fields::count({"rows", group, tr("Blocks down")}, grid(&BlockGrid::rows), 1,
-                                  limits::kBlocks),
-                    q)
-        << resizing(fields::length({"block", group, tr("Block")}, unit, grid(&BlockGrid::block)), q)
-        << resizing(
-               fields::length({"sashing", group, tr("Sashing")}, unit, grid(&BlockGrid::sashing)),
-               q)
-        << resizing(fields::length({"border", group, tr("Border")}, unit, grid(&BlockGrid::border)),
+    out << resizing(fields::count({"columns", group, labelOf("top/grid/columns")},
+                                  grid(&BlockGrid::columns)),
                     q)
         << resizing(
-               fields::length({"borderends", group, tr("Border at head and foot (0: the same)")},
-                              unit, grid(&BlockGrid::borderEnds)),
-               q)
+               fields::count({"rows", group, labelOf("top/grid/rows")}, grid(&BlockGrid::rows)), q)
+        << resizing(fields::length({"block", group, labelOf("top/grid/block")}, unit,
+                                   grid(&BlockGrid::block)),
+                    q)
+        << resizing(fields::length({"sashing", group, labelOf("top/grid/sashing")}, unit,
+                                   grid(&BlockGrid::sashing)),
+                    q)
+        << resizing(fields::length({"border", group, labelOf("top/grid/border")}, unit,
+                                   grid(&BlockGrid::border)),
+                    q)
+        << resizing(fields::length({"borderends", group, labelOf("top/grid/border_ends")}, unit,
+                                   grid(&BlockGrid::borderEnds)),
+                    q)
         << fields::choice(
                {"sizefrom", group, tr("Size of the top")},
                {tr("As measured"), tr("As the blocks make it")},
@@ -126,7 +127,7 @@ void addDiagonals(Fields& out, const Top& top, std::size_t q, Unit unit) {
                           diagonal(0))
         << fields::length({"diagonal1", group, tr("From head right to foot left")}, unit,
                           diagonal(1))
-        << fields::removal({"nodiagonals", group, tr("Without diagonals")},
+        << fields::removal({"nodiagonals", group, tr("Remove the diagonals")},
                            [q](Session& s) { s.jobs[q].top.diagonals.clear(); });
 }
 
@@ -148,7 +149,7 @@ void addSeams(Fields& out, const Top& top, std::size_t q, Unit unit) {
                               end(&Segment::to, &Point::x))
             << fields::length({key + "y1", group, fields::tr("Ends, from the head")}, unit,
                               end(&Segment::to, &Point::y))
-            << fields::removal({key + "remove", group, fields::tr("Without this seam")},
+            << fields::removal({key + "remove", group, fields::tr("Remove this seam")},
                                [q, i](Session& s) {
                                    auto& all = s.jobs[q].top.seams;
                                    all.erase(all.begin() + std::ptrdiff_t(i));
@@ -215,17 +216,16 @@ Fields ofQuilt(const Session& session, int quilt) {
     }
     addSeams(out, job.top, q, unit);
     out << choice(
-        {"method", tr("Quilting"), tr("How it will be quilted")},
+        {"method", tr("Quilting"), labelOf("quilting/method")},
         {words::method(Quilting::Method::inTheDitch), words::method(Quilting::Method::acrossSeams),
          words::method(Quilting::Method::singleTacks), words::method(Quilting::Method::freeMotion),
          words::method(Quilting::Method::undecided)},
         [q](const Session& s) { return int(s.jobs[q].quilting.method); },
         [q](Session& s, int i) { s.jobs[q].quilting.method = Quilting::Method(i); });
-    out << optionalLength({"gap", tr("Quilting"),
-                           tr("Most the batting allows between quilting lines (see its label)")},
-                          unit, [q](Session& s) { return &s.jobs[q].quilting.gapLimit; });
+    out << optionalLength({"gap", tr("Quilting"), labelOf("quilting/gap_limit")}, unit,
+                          [q](Session& s) { return &s.jobs[q].quilting.gapLimit; });
     out << choice(
-        {"unit", tr("Measures"), tr("Shown in")},
+        {"unit", tr("Measures"), labelOf("unit")},
         {tr("Inches"), tr("Centimetres"), tr("Millimetres")},
         [q](const Session& s) { return int(s.jobs[q].unit); },
         [](Session& s, int i) {

@@ -63,7 +63,7 @@ Field groupOf(const Room& room, std::size_t i, const QString& key, const QString
     for (std::size_t k = 1; k < groups.size(); ++k)
         choices << tr("Apart, in group %1").arg(words::fromCore(groups[k]));
     return fields::choice(
-        {key + "group", heading, tr("Stands")}, choices,
+        {key + "group", heading, labelOf("room/tables/group")}, choices,
         [i, groups](const Session& s) {
             return int(std::ranges::find(groups, s.setting.room.tables[i].group) - groups.begin());
         },
@@ -85,10 +85,11 @@ Fields ofRoom(const Session& session, int quilt) {
         const QString key = QStringLiteral("table%1/").arg(i);
         const QString group =
             room.tables.size() == 1 ? tr("Tables") : tr("Tables, kind %1").arg(i + 1);
-        out << count({key + "count", group, tr("How many")}, table(&Table::count), 1,
-                     limits::kTables)
-            << length({key + "length", group, tr("Length")}, unit, table(&Table::length))
-            << length({key + "width", group, tr("Width")}, unit, table(&Table::width));
+        out << count({key + "count", group, labelOf("room/tables/count")}, table(&Table::count))
+            << length({key + "length", group, labelOf("room/tables/length")}, unit,
+                      table(&Table::length))
+            << length({key + "width", group, labelOf("room/tables/width")}, unit,
+                      table(&Table::width));
         // Tables of one kind stand in one group.
         if (room.tables.size() > 1)
             out << groupOf(room, i, key, group);
@@ -106,13 +107,11 @@ Fields ofRoom(const Session& session, int quilt) {
     if (!room.tables.empty())
         for (const Side side : kSides)
             out << wall(side);
-    out << fields::count(
-        {"irons", tr("Irons"), tr("Irons")}, [](Session& s) { return &s.setting.room.irons; }, 0,
-        limits::kIrons);
+    out << fields::count({"irons", labelOf("room/irons"), labelOf("room/irons")},
+                         [](Session& s) { return &s.setting.room.irons; });
     if (session.jobs.size() > 1)
-        out << fields::count(
-            {"surfaces", tr("Surfaces"), tr("Surfaces at a time (0: as serves)")},
-            [](Session& s) { return &s.setting.room.surfaces; }, 0, limits::kTables);
+        out << fields::count({"surfaces", tr("Surfaces"), labelOf("room/surfaces")},
+                             [](Session& s) { return &s.setting.room.surfaces; });
     return out;
 }
 

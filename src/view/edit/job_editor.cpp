@@ -1,6 +1,6 @@
 #include "view/edit/job_editor.h"
 
-#include "job/job_json.h"
+#include "job/session_checks.h"
 #include "view/base/words.h"
 
 using namespace bastewright;
@@ -34,9 +34,7 @@ void JobEditor::open(Session session) {
 }
 
 QString JobEditor::problemOf(const Session& session) {
-    // The file reader holds the rules for every value; asking it keeps screen and file of one mind.
-    const auto read = readSession(writeSession(session));
-    for (const auto& problem : read.problems)
+    for (const auto& problem : problemsOf(session))
         if (problem.level == Finding::Level::stop)
             return words::fromCore(problem.text);
     return {};

@@ -32,11 +32,11 @@ public:
     const bastewright::Job& job() const { return session().jobs[std::size_t(quilt_)]; }
     bastewright::Unit unit() const { return job().unit; }
 
-    /// Why the file reader would not accept a session, in one sentence; empty where it would.
+    /// What is wrong with the values of a session, in one sentence; empty where nothing is.
     static QString problemOf(const bastewright::Session& session);
 
-    /// Makes `next` the session; `what` names the change for Undo. A session that the file reader
-    /// would not accept is refused, and the reason is returned as one sentence; else empty.
+    /// Makes `next` the session; `what` names the change for Undo. A session with a value that is
+    /// not accepted is refused, and the reason is returned as one sentence; else empty.
     QString apply(const QString& what, bastewright::Session next);
 
     /// What the session would be with what is being typed, for pictures; nothing: as it is. Any

@@ -6,9 +6,8 @@
 namespace bastewright {
 namespace {
 
-// A field that is added to a job or its setting needs a place in the file format
-// (src/job/job_json.cpp and session_json.cpp), in its schema (docs/schema) and in
-// random_session.cpp; then its count here.
+// A field that is added to a job or its setting needs a line in the table of fields
+// (src/job/fields) and in random_session.cpp; then its count here.
 TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BlockGrid>(), 9u);
     EXPECT_EQ(fieldCount<Top>(), 6u);

@@ -1,4 +1,5 @@
 #include "job/job_json.h"
+#include "support/told.h"
 #include "unit/job/random_session.h"
 
 #include <gtest/gtest.h>
@@ -7,13 +8,6 @@
 
 namespace bastewright {
 namespace {
-
-std::string told(const Findings& findings) {
-    std::string out;
-    for (const auto& f : findings)
-        out += std::string{name(f.level)} + " " + f.field + ": " + f.text.english() + "\n";
-    return out;
-}
 
 TEST(RoundTrip, WhatIsWrittenReadsBackEqual) {
     for (std::uint64_t seed = 1; seed <= 2000; ++seed) {

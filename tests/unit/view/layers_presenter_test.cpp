@@ -241,7 +241,7 @@ TEST_F(Layers, WhatIsNotAcceptedIsSaidInOneSentenceAndNothingIsLost) {
         const QString said = fields.take(bad.key, bad.value);
         EXPECT_TRUE(said.contains(QString::fromUtf8(bad.says)))
             << bad.key << ": " << said.toStdString();
-        EXPECT_TRUE(said.endsWith("accepted.")) << said.toStdString();
+        EXPECT_TRUE(said.contains(": ") && said.contains("enter")) << said.toStdString();
         EXPECT_FALSE(said.contains(QLatin1Char('\n'))) << said.toStdString();
         EXPECT_EQ(editor.session(), before) << bad.key;
     }

@@ -1,12 +1,11 @@
 #pragma once
 
+#include "job/fields/field_reports.h"
 #include "job/job.h"
 #include "job/job_json.h"
-#include "job/json_text.h"
 #include "measures/clock.h"
 #include "measures/geometry.h"
 
-#include <array>
 #include <concepts>
 #include <initializer_list>
 #include <optional>
@@ -19,21 +18,6 @@
 /// file formats. `FieldReader` and `FieldWriter` have the same members, so that one list of fields
 /// (a template over the two) serves both directions and neither can forget one.
 namespace bastewright {
-
-/// Accepted values, ends included.
-template <class T>
-struct Within {
-    T lo, hi;
-};
-
-/// A word of a file and what it stands for.
-template <class E>
-struct Word {
-    std::string_view text;
-    E value;
-};
-template <class Text, class E>
-Word(Text, E) -> Word<E>; // clang 14 does not find it by itself
 
 inline constexpr std::array kUnitWords{Word{"in", Unit::inch}, Word{"cm", Unit::centimetre},
                                        Word{"mm", Unit::millimetre}};
@@ -52,48 +36,33 @@ inline constexpr std::array kLayoutWords{
     Word{"rows", Basting::Layout::rows}, Word{"blocks", Basting::Layout::blocks},
     Word{"fewest", Basting::Layout::fewest}, Word{"pattern", Basting::Layout::rows}};
 
-/// Collects findings; beyond `kMost` it only counts them.
-class Problems {
+class FieldReader : public FieldReports {
 public:
-    static constexpr std::size_t kMost = 300;
-    void add(Finding finding);
-    std::size_t stops() const { return stops_; }
-    /// Everything collected, in the order of the file.
-    Findings inOrder(const Json& root) &&;
-
-private:
-    Findings findings_;
-    std::size_t further_ = 0, stops_ = 0;
-};
-
-class FieldReader {
-public:
-    static constexpr bool kReads = true;
+    static constexpr bool kReads = true, kChecks = true;
+    using FieldReports::unit;
 
     /// `object` and `problems` must outlive the reader.
     FieldReader(const Json& object, std::string pointer, Problems& problems)
-        : object_{&object}
-        , pointer_{std::move(pointer)}
-        , problems_{&problems}
-        , stopsBefore_{problems.stops()} {}
+        : FieldReports{std::move(pointer), problems}
+        , object_{&object} {}
 
     /// Unknown fields from here on are kept in `fields`, with pointers from this object.
     void keepUnknownIn(UnknownFields& fields) {
         unknown_ = &fields;
         base_ = pointer_.size();
     }
-    Unit unit() const { return unit_; }
-    void setUnit(Unit unit) { unit_ = unit; }
-    /// True where nothing read by this reader, or by others since it was made, was refused.
-    bool sound() const { return problems_->stops() == stopsBefore_; }
-
     bool has(std::string_view key) const { return object_->contains(key); }
     /// Says so where any of these is missing.
     void require(std::initializer_list<std::string_view> keys);
+    /// All of the first, or all of the second; what is missing is said by who makes it up.
+    static void requireEither(std::initializer_list<std::string_view>,
+                              std::initializer_list<std::string_view>) {}
 
     // A missing field leaves `out` as it is; so does one that is not accepted, which is a finding.
     void unit(std::string_view key, Unit& out);
     void text(std::string_view key, std::string& out, std::size_t most = limits::kName);
+    /// Text of more than spaces.
+    void name(std::string_view key, std::string& out);
     void text(std::string_view key, Sentence& out, std::size_t most);
     void text(std::string_view key, std::optional<std::string>& out);
     void texts(std::string_view key, Sentences& out, std::size_t most);
@@ -113,6 +82,8 @@ public:
                 std::size_t most);
     void lengths(std::string_view key, std::vector<Length>& out, Within<Length> accepted,
                  std::size_t most);
+    /// The two diagonals, or none.
+    void diagonals(std::string_view key, std::vector<Length>& out, Within<Length> accepted);
     /// One value or a list of 1 to `most`.
     void readings(std::string_view key, std::vector<Length>& out, Within<Length> accepted,
                   std::size_t most);
@@ -122,13 +93,13 @@ public:
     template <class E, std::size_t N>
     void word(std::string_view key, E& out, const std::array<Word<E>, N>& accepted) {
         if (const Json* const value = find(key))
-            if (const auto i = wordIndex(*value, pointerTo(pointer_, key), texts(accepted)))
+            if (const auto i = wordIndex(*value, pointerTo(pointer_, key), textsOf(accepted)))
                 out = accepted[*i].value;
     }
     template <class E, std::size_t N>
     void word(std::string_view key, std::optional<E>& out, const std::array<Word<E>, N>& accepted) {
         if (const Json* const value = find(key))
-            if (const auto i = wordIndex(*value, pointerTo(pointer_, key), texts(accepted)))
+            if (const auto i = wordIndex(*value, pointerTo(pointer_, key), textsOf(accepted)))
                 out = accepted[*i].value;
     }
     /// A list of words, none of them twice.
@@ -140,7 +111,7 @@ public:
         out.clear();
         for (std::size_t i = 0; i < list->size(); ++i) {
             const auto at = pointerTo(pointerTo(pointer_, key), std::to_string(i));
-            const auto found = wordIndex((*list)[i], at, texts(accepted));
+            const auto found = wordIndex((*list)[i], at, textsOf(accepted));
             if (!found)
                 continue;
             const E value = accepted[*found].value;
@@ -193,29 +164,10 @@ public:
     /// Warns about fields nobody asked for, and keeps them.
     void finish();
 
-    /// What is wrong with a field, as the rest of a sentence that begins with its place.
-    void stop(std::string_view key, const Sentence& clause) {
-        const auto at = pointerTo(pointer_, key);
-        stopAt(at, about(at, clause));
-    }
-    /// About one entry of the list at `key`.
-    void stop(std::string_view key, std::size_t entry, const Sentence& clause) {
-        const auto at = pointerTo(pointerTo(pointer_, key), std::to_string(entry));
-        stopAt(at, about(at, clause));
-    }
-    void warn(std::string_view key, const Sentence& clause) {
-        const auto at = pointerTo(pointer_, key);
-        problems_->add({Finding::Kind::input, Finding::Level::warn, at, about(at, clause), ""});
-    }
-
 private:
     const Json* object_;
-    std::string pointer_;
-    Problems* problems_;
-    std::size_t stopsBefore_;
     UnknownFields* unknown_ = nullptr;
     std::size_t base_ = 0;
-    Unit unit_ = Unit::inch;
     std::vector<std::string_view> asked_;
 
     FieldReader child(const Json& object, std::string pointer) const;
@@ -224,8 +176,7 @@ private:
     const Json* findList(std::string_view key, std::size_t most);
     bool isObject(const Json& value, const std::string& at);
     void keep(std::string_view key, const Json& value);
-    static Sentence about(const std::string& at, const Sentence& clause);
-    void stopAt(const std::string& at, Sentence sentence);
+    Sentence named(const std::string& at) const override { return placeInWords(at); }
     void refuse(const Json& value, const std::string& at, const Sentence& accepted);
 
     std::optional<Length> lengthAt(const Json& value, const std::string& at,
@@ -235,12 +186,6 @@ private:
                                         Within<std::int64_t> accepted);
     std::optional<std::size_t> wordIndex(const Json& value, const std::string& at,
                                          std::span<const std::string_view> accepted);
-    template <class E, std::size_t N>
-    static std::array<std::string_view, N> texts(const std::array<Word<E>, N>& words) {
-        std::array<std::string_view, N> out;
-        std::ranges::transform(words, out.begin(), &Word<E>::text);
-        return out;
-    }
 };
 
 } // namespace bastewright

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "job/field_reader.h"
+#include "job/fields/field_reader.h"
 
 #include <cstdint>
 
@@ -19,7 +19,7 @@ Json lengthJson(Length length, Unit unit, LengthStyle style);
 /// of FieldReader; the ranges it takes are not looked at.
 class FieldWriter {
 public:
-    static constexpr bool kReads = false;
+    static constexpr bool kReads = false, kChecks = false;
 
     FieldWriter(Json& object, LengthStyle style)
         : object_{&object}
@@ -27,12 +27,15 @@ public:
 
     void setUnit(Unit unit) { unit_ = unit; }
     void require(std::initializer_list<std::string_view>) const {}
+    void requireEither(std::initializer_list<std::string_view>,
+                       std::initializer_list<std::string_view>) const {}
 
     void unit(std::string_view key, Unit value) {
         unit_ = value;
         word(key, value, kUnitWords);
     }
     void text(std::string_view key, const std::string& value, std::size_t = 0) { put(key, value); }
+    void name(std::string_view key, const std::string& value) { put(key, value); }
     void text(std::string_view key, const Sentence& value, std::size_t = 0) {
         put(key, value.english());
     }
@@ -77,6 +80,9 @@ public:
         for (const Length v : values)
             list.push_back(json(v));
         put(key, std::move(list));
+    }
+    void diagonals(std::string_view key, const std::vector<Length>& values, Within<Length> within) {
+        lengths(key, values, within, 2);
     }
     void counts(std::string_view key, const std::vector<int>& values, Within<int>, std::size_t) {
         put(key, Json(values));

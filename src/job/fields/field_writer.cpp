@@ -1,4 +1,4 @@
-#include "job/field_writer.h"
+#include "job/fields/field_writer.h"
 
 #include <cmath>
 #include <cstdlib>

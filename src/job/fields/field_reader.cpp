@@ -1,44 +1,9 @@
-#include "job/field_reader.h"
+#include "job/fields/field_reader.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace bastewright {
-namespace {
-
-/// A number without needless digits.
-std::string plain(double v) {
-    return Json(v == std::floor(v) ? Json(static_cast<std::int64_t>(v)) : Json(v)).dump();
-}
-
-/// Control characters would break sheets and lists.
-bool isPrintable(const std::string& text) {
-    return std::ranges::none_of(text, [](char c) { return (c >= 0 && c < ' ') || c == '\x7f'; });
-}
-
-} // namespace
-
-void Problems::add(Finding finding) {
-    if (finding.level == Finding::Level::stop)
-        ++stops_;
-    if (findings_.size() < kMost)
-        findings_.push_back(std::move(finding));
-    else
-        ++further_;
-}
-
-Findings Problems::inOrder(const Json& root) && {
-    sortByPlace(findings_, root);
-    if (further_ > 0)
-        findings_.push_back(
-            {Finding::Kind::input, Finding::Level::stop, "",
-             core::says("There are %1 further problems; cure those above first.", further_), ""});
-    return std::move(findings_);
-}
-
-Sentence FieldReader::about(const std::string& at, const Sentence& clause) {
-    return core::says("%1 %2", placeInWords(at), clause);
-}
 
 FieldReader FieldReader::child(const Json& object, std::string pointer) const {
     FieldReader reader{object, std::move(pointer), *problems_};
@@ -78,10 +43,6 @@ const Json* FieldReader::findList(std::string_view key, std::size_t most) {
         return nullptr;
     }
     return value;
-}
-
-void FieldReader::stopAt(const std::string& at, Sentence sentence) {
-    problems_->add({Finding::Kind::input, Finding::Level::stop, at, std::move(sentence), ""});
 }
 
 void FieldReader::refuse(const Json& value, const std::string& at, const Sentence& accepted) {
@@ -126,6 +87,12 @@ void FieldReader::text(std::string_view key, std::string& out, std::size_t most)
     if (const Json* const value = find(key))
         if (auto read = textAt(*value, pointerTo(pointer_, key), most))
             out = *std::move(read);
+}
+
+void FieldReader::name(std::string_view key, std::string& out) {
+    text(key, out);
+    if (has(key) && isBlank(out))
+        stop(key, core::says("is blank; a name is accepted."));
 }
 
 void FieldReader::text(std::string_view key, Sentence& out, std::size_t most) {
@@ -226,8 +193,8 @@ void FieldReader::number(std::string_view key, double& out, Within<double> accep
         }
     }
     refuse(*value, pointerTo(pointer_, key),
-           core::says("a number from %1 to %2 is accepted", core::figure(plain(accepted.lo)),
-                      core::figure(plain(accepted.hi))));
+           core::says("a number from %1 to %2 is accepted", core::figure(plainNumber(accepted.lo)),
+                      core::figure(plainNumber(accepted.hi))));
 }
 
 std::optional<Length> FieldReader::lengthAt(const Json& value, const std::string& at,
@@ -272,6 +239,13 @@ void FieldReader::lengths(std::string_view key, std::vector<Length>& out, Within
         if (const auto read = lengthAt((*list)[i], at, accepted))
             out.push_back(*read);
     }
+}
+
+void FieldReader::diagonals(std::string_view key, std::vector<Length>& out,
+                            Within<Length> accepted) {
+    lengths(key, out, accepted, 2);
+    if (out.size() == 1)
+        stop(key, core::says("has %1 reading; none or both are accepted.", out.size()));
 }
 
 void FieldReader::counts(std::string_view key, std::vector<int>& out, Within<int> accepted,

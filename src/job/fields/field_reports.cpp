@@ -1,0 +1,40 @@
+#include "job/fields/field_reports.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+
+namespace bastewright {
+
+bool isPrintable(std::string_view text) {
+    return std::ranges::none_of(text, [](char c) { return (c >= 0 && c < ' ') || c == '\x7f'; });
+}
+
+std::string plainNumber(double value) {
+    const bool whole = value == std::floor(value);
+    return (whole ? Json(static_cast<std::int64_t>(value)) : Json(value)).dump();
+}
+
+bool isBlank(std::string_view text) {
+    return text.find_first_not_of(' ') == std::string_view::npos;
+}
+
+void Problems::add(Finding finding) {
+    if (finding.level == Finding::Level::stop)
+        ++stops_;
+    if (findings_.size() < kMost)
+        findings_.push_back(std::move(finding));
+    else
+        ++further_;
+}
+
+Findings Problems::inOrder(const Json& root) && {
+    sortByPlace(findings_, root);
+    if (further_ > 0)
+        findings_.push_back(
+            {Finding::Kind::input, Finding::Level::stop, "",
+             core::says("There are %1 further problems; cure those above first.", further_), ""});
+    return std::move(findings_);
+}
+
+} // namespace bastewright
