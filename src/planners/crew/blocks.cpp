@@ -184,16 +184,14 @@ private:
             paces.push_back(pace(p));
         }
         std::ranges::sort(paces, std::greater{});
-        double left = 0;
-        for (std::size_t b = course.next; b < course.blocks.size(); ++b)
-            left += aboutSeconds(work_[course.blocks[b]], paces);
         const std::size_t index = course.blocks[course.next++];
+        std::vector<int> ahead;
+        for (std::size_t b = course.next; b < course.blocks.size(); ++b)
+            ahead.push_back(static_cast<int>(aboutSeconds(work_[course.blocks[b]], paces)));
         Block block = blocks_[index];
         block.team = std::move(team);
         std::ranges::sort(block.team);
-        course.ready = works_(block, {.start = start,
-                                      .left = static_cast<int>(left),
-                                      .pass = static_cast<int>(aboutSeconds(work_[index], paces))});
+        course.ready = works_(block, start, ahead);
         for (const int p : block.team) {
             at(p).free = course.ready;
             if (course.through())

@@ -7,13 +7,9 @@
 
 namespace bastewright::crew {
 
-/// About how long it goes on at a table from the start of a pass, and how long the pass takes.
-struct Expected {
-    int start = 0, left = 0, pass = 0;
-};
-
-/// Works a pass with a team that is free then: when it ends.
-using Works = std::function<int(const Block& block, const Expected& expected)>;
+/// Works a pass with a team that is free then, from `start` on: when it ends. `ahead` is about how
+/// long each of the passes after it at that table takes.
+using Works = std::function<int(const Block& block, int start, const std::vector<int>& ahead)>;
 
 /// For several tables: passes in the order in which they begin, each with who is at its table for
 /// all of it. Whenever a table is through with a pass it is worked out to which tables people

@@ -39,6 +39,9 @@ std::vector<PlacedPoint> inOneOrder(std::vector<PlacedPoint> points) {
     return points;
 }
 
+/// As a pass that is not planned yet goes by calls, for where breaks in it can be.
+constexpr int kCallsOfPass = 6;
+
 class CrewPlanner {
 public:
     CrewPlanner(const Session& session, std::vector<QuiltPlan>& quilts,
@@ -55,7 +58,7 @@ public:
         given_.emplace(Given{session_, hands_, quilts_, situation_, toldBreaks(session.setting)});
         for (std::size_t q = 0; q < quilts_.size(); ++q) {
             tables_.emplace_back(session_, static_cast<int>(q), quilts_[q],
-                                 pointsByPass(quilts_[q], inOneOrder(points[q])), hands_);
+                                 pointsByPass(quilts_[q], inOneOrder(points[q])), hands_, stop_);
             crews_.emplace_back(quilts_[q].passes.size());
         }
     }
@@ -65,12 +68,11 @@ public:
         auto blocks = blocksOf();
         several_ = tablesInUse(blocks) > 1;
         if (several_) {
-            const bool rests = session_.setting.proposeBreaks;
             begin();
             blocks = handOut(
                 *given_, tables_, std::move(blocks),
-                [&](const Block& b, const Expected& e) {
-                    return workOne(b, rests ? e : Expected{.start = e.start}).end;
+                [&](const Block& b, int start, const std::vector<int>& ahead) {
+                    return workOfSeveral(b, start, ahead);
                 },
                 stop_);
         } else {
@@ -81,10 +83,6 @@ public:
     }
 
 private:
-    struct Length {
-        int start = 0, end = 0;
-    };
-
     void takeHands() {
         const auto now = static_cast<int>(situation_.now.count());
         hands_ = handsOf(helpers_, session_.setting.start);
@@ -191,31 +189,46 @@ private:
     /// One table: the passes in their order, and where that goes on for too long once more with
     /// breaks.
     void work(const std::vector<Block>& blocks) {
-        const auto now = static_cast<int>(situation_.now.count());
-        std::vector<Length> times;
         begin();
         for (const Block& b : blocks)
-            times.push_back(workOne(b, {.start = end_}));
-        if (!session_.setting.proposeBreaks ||
-            end_ - static_cast<int>(situation_.lastRest.count()) <= kProposeBeyond)
+            keep(b, workOne(b, end_, nullptr));
+        const auto lastRest = static_cast<int>(situation_.lastRest.count());
+        if (!session_.setting.proposeBreaks || end_ - lastRest <= kProposeBeyond)
             return;
-        int left = 0;
-        for (const Length& t : times)
-            left += t.end - t.start;
+        std::vector<CallSpan> calls;
+        for (const PassPlan& p : passes_)
+            calls.insert(calls.end(), p.calls.begin(), p.calls.end());
+        const auto rests = restsBefore(lastRest, calls, given_->told);
         begin();
-        int at = now;
-        for (std::size_t k = 0; k < blocks.size(); ++k) {
-            const int pass = times[k].end - times[k].start;
-            at = workOne(blocks[k], {.start = at, .left = left, .pass = pass}).end;
-            left -= pass;
-        }
+        for (const Block& b : blocks)
+            keep(b, workOne(b, end_, &rests));
     }
 
-    /// Plans a pass with its team; `left` 0: no break is proposed.
-    Length workOne(const Block& b, const Expected& expected) {
+    /// One of several tables: a pass with the breaks its team needs, where the passes after it take
+    /// so long.
+    int workOfSeveral(const Block& b, int start, const std::vector<int>& ahead) {
+        PassPlan plan = workOne(b, start, nullptr);
+        if (session_.setting.proposeBreaks) {
+            const int lastRest = restOf(b.team, plan.start);
+            auto calls = plan.calls;
+            for (const int pass : ahead)
+                for (int k = 0; k < kCallsOfPass; ++k) {
+                    const int from = calls.back().end;
+                    calls.push_back({{}, from, from + pass / kCallsOfPass, k == 0});
+                }
+            const auto rests = restsBefore(lastRest, calls, given_->told);
+            if (calls.back().end - lastRest > kProposeBeyond)
+                plan = workOne(b, start, &rests);
+        }
+        keep(b, std::move(plan));
+        return passes_.back().end;
+    }
+
+    /// Plans a pass with its team, from `earliest` on; `rests` null: no break is proposed.
+    PassPlan workOne(const Block& b, int earliest, const std::set<std::string>* rests) {
         PassStart start{
             .job = b.job, .pass = b.pass, .team = b.team, .barrier = barrier_[b.surface]};
-        start.ready = std::max(expected.start, ready_[b.surface]);
+        start.ready = std::max(earliest, ready_[b.surface]);
         start.firstOnTheTable =
             std::ranges::none_of(quilts_.begin(), quilts_.begin() + b.job,
                                  [&](const QuiltPlan& q) { return q.surface.number == b.surface; });
@@ -225,12 +238,16 @@ private:
         start.work = worked_;
         for (const PassCrew& c : crews_[static_cast<std::size_t>(b.job)])
             start.earlier.push_back(&c);
-        start.left = expected.left;
-        start.passLength = expected.pass;
+        start.rests = rests;
         auto& table = tables_[static_cast<std::size_t>(b.job)];
         if (table.stood().empty() && places_.contains(b.surface))
             table.stood(places_[b.surface]);
-        PassPlan plan = planPass(*given_, table, letters_[b.surface], start);
+        return planPass(*given_, table, letters_[b.surface], start);
+    }
+
+    /// The pass is planned that way.
+    void keep(const Block& b, PassPlan plan) {
+        auto& table = tables_[static_cast<std::size_t>(b.job)];
         ready_[b.surface] = plan.end;
         barrier_[b.surface] = plan.barrier;
         worked_ = plan.work;
@@ -250,10 +267,8 @@ private:
             for (PlannedBreak& r : plan.breaks)
                 for (const int p : b.team)
                     r.people.push_back(hands_[static_cast<std::size_t>(p)].helper.name);
-        const Length out{plan.start, plan.end};
         end_ = std::max(end_, plan.end);
         passes_.push_back(std::move(plan));
-        return out;
     }
 
     /// When the one of a team who has been at work for longest had a break: who comes, or waited
@@ -284,7 +299,7 @@ private:
             plan_.finish = std::max(plan_.finish, t.end);
         sayFindings({*given_, helpers_, crews_, passes_}, plan_.tasks, plan_.findings);
         if (options_.bound)
-            plan_.bound = std::min(plan_.finish, earliestFinish(*given_, tables_, blocks, passes_));
+            plan_.bound = earliestFinish(*given_, tables_, blocks, passes_);
         if (options_.range)
             plan_.range =
                 finishRange(plan_.tasks, plan_.breaks, afternoonOf(hands_, situation_.now));

@@ -67,12 +67,13 @@ private:
     /// has done what nobody else reaches.
     double call(TaskKind kind, const PassPlan& plan) const {
         const PassCrew& crew = plan.crew;
-        const std::size_t n = crew.people.size();
         double work = 0;
         std::map<unsigned, double> only; // by the people who reach it
         std::vector<double> paces;
         for (const int h : crew.people)
             paces.push_back(given_.hands[static_cast<std::size_t>(h)].helper.pace);
+        const unsigned others = addOthers(kind, plan, paces);
+        const std::size_t n = paces.size();
         for (const Task& t : plan.tasks)
             if (t.kind == kind)
                 for (const OwnedZone& z : crew.zones)
@@ -80,7 +81,7 @@ private:
                         work += secondsAPoint(kind) * double(z.zone.points.size());
                         if (n <= kEverySet)
                             for (const PlacedPoint& q : z.zone.points)
-                                only[reachOf(crew, q)] += secondsAPoint(kind);
+                                only[reachOf(crew, q) | others] += secondsAPoint(kind);
                     }
         double best = least(work, paces);
         if (n > kEverySet || n == 0)
@@ -104,6 +105,21 @@ private:
                 best = std::max(best, least(inside, some));
         }
         return best;
+    }
+
+    /// Whoever works at zones of this call without a place of their own gets everywhere.
+    unsigned addOthers(TaskKind kind, const PassPlan& plan, std::vector<double>& paces) const {
+        unsigned out = 0;
+        for (std::size_t h = 0; h < given_.hands.size(); ++h)
+            if (std::ranges::find(plan.crew.people, static_cast<int>(h)) ==
+                    plan.crew.people.end() &&
+                std::ranges::any_of(plan.tasks, [&](const Task& t) {
+                    return t.kind == kind && t.people.front() == given_.hands[h].helper.name;
+                })) {
+                out |= paces.size() < kEverySet ? 1U << paces.size() : 0U;
+                paces.push_back(given_.hands[h].helper.pace);
+            }
+        return out;
     }
 
     /// The least over the ways to choose who takes part, of one call.
@@ -137,28 +153,31 @@ private:
     mutable std::map<std::vector<double>, double> rates_;
 };
 
-/// The longest anybody works at one call.
-int longestCall(const std::vector<PassPlan>& passes) {
+/// The longest step that cannot be broken off.
+int longestStep(const std::vector<PassPlan>& passes) {
     int out = 0;
-    for (const PassPlan& pass : passes) {
-        std::map<std::pair<TaskKind, std::string_view>, int> sums;
+    for (const PassPlan& pass : passes)
         for (const Task& t : pass.tasks)
-            for (const std::string& who : t.people)
-                out = std::max(out,
-                               sums[{t.kind, who}] += static_cast<int>((t.end - t.start).count()));
-    }
+            out = std::max(out, static_cast<int>((t.end - t.start).count()));
     return out;
 }
 
+/// Where hours are too short people stay, and the bound knows none.
+bool hoursKept(const std::vector<PassPlan>& passes) {
+    return std::ranges::all_of(passes, [](const PassPlan& p) { return p.overtime == 0; });
+}
+
 /// Told breaks are nobody's working time; where breaks are proposed, work beyond an hour and a half
-/// has one, and more of it one at least every 105 minutes, or after a call that is longer than 75.
+/// has one, and more of it one at least every 105 minutes.
 int withBreaks(const Given& given, const std::vector<PassPlan>& passes, double from, double work) {
     double t = from;
     if (given.session.setting.proposeBreaks && given.told.empty()) {
         const double since = from - double(given.situation.lastRest.count());
-        const double most = std::max(kBreakAtLast, kTooSoonForBreak + longestCall(passes));
+        const double most = std::max(kBreakAtLast, longestStep(passes));
+        // Whoever comes tired has the first break at once.
         if (since + work > kProposeBeyond)
-            work += kBreakLasts * std::max(1.0, std::floor((since + work - 1) / most));
+            work +=
+                kBreakLasts * std::max(1.0, std::floor((std::min(since, most) + work - 1) / most));
     }
     for (const PlannedBreak& b : given.told) {
         const auto start = double(b.start.count()), end = double(b.end.count());
@@ -184,7 +203,7 @@ Seconds earliestFinish(const Given& given, std::vector<QuiltTable>& tables,
         OneTable one{given};
         for (std::size_t k = 0; k < blocks.size(); ++k)
             sum += one.pass(blocks[k], passes[k]);
-        if (!blocks.empty()) {
+        if (!blocks.empty() && hoursKept(passes)) {
             int first = kAlways;
             for (const int p : blocks.front().team)
                 first = std::min(first, given.hands[static_cast<std::size_t>(p)].from);
@@ -193,8 +212,13 @@ Seconds earliestFinish(const Given& given, std::vector<QuiltTable>& tables,
         return Seconds{withBreaks(given, passes, from, sum)};
     }
     // At every table the same breaks, which are nobody's time and the table's.
-    return Seconds{
-        withBreaks(given, passes, now, earliestOfSeveral(given, tables, blocks, passes) - now)};
+    std::vector<Hand> hands = given.hands;
+    if (!hoursKept(passes))
+        for (Hand& h : hands)
+            if (h.from < kAlways)
+                h = {h.helper};
+    return Seconds{withBreaks(given, passes, now,
+                              earliestOfSeveral(given, hands, tables, blocks, passes) - now)};
 }
 
 } // namespace bastewright::crew

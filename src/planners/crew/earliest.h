@@ -10,8 +10,9 @@ Seconds earliestFinish(const Given& given, std::vector<QuiltTable>& tables,
                        const std::vector<Block>& blocks, const std::vector<PassPlan>& passes);
 
 /// For passes at several tables, seconds from the session's start: no sharing of tables and people
-/// among them ends sooner, breaks left out (several_tables.cpp).
-int earliestOfSeveral(const Given& given, const std::vector<QuiltTable>& tables,
-                      const std::vector<Block>& blocks, const std::vector<PassPlan>& passes);
+/// among them ends sooner, breaks left out; `hands` with the hours they keep (several_tables.cpp).
+int earliestOfSeveral(const Given& given, const std::vector<Hand>& hands,
+                      const std::vector<QuiltTable>& tables, const std::vector<Block>& blocks,
+                      const std::vector<PassPlan>& passes);
 
 } // namespace bastewright::crew

@@ -1,16 +1,11 @@
 #pragma once
 
 #include "planners/crew/quilt_table.h"
+#include "planners/crew/rests.h"
 #include "planners/crew/situation.h"
 
 /// One pass from its first call to its last (docs/computation/crew.md, "Seven calls").
 namespace bastewright::crew {
-
-/// Breaks are proposed where work would go on for longer than an hour and a half: between passes
-/// after 75 minutes or so, else before the call that would end after 105 (common practice: every 75
-/// to 90 minutes), but for a call that begins within half an hour of the last break.
-inline constexpr int kProposeBeyond = 90 * 60, kBreakAtLast = 105 * 60, kBreakLasts = 10 * 60,
-                     kTooSoonForBreak = 30 * 60;
 
 /// Everything that does not change while a session is planned.
 struct Given {
@@ -34,21 +29,21 @@ struct PassStart {
     int lastRest = 0;                       ///< when the last break ended
     std::map<int, int> work{};              ///< seconds each has worked so far
     std::vector<const PassCrew*> earlier{}; ///< of the passes before this, by index
-    /// From here to the end of the work at this table, and to the end of this pass, about; for
-    /// proposing breaks. 0: none is proposed.
-    int left = 0, passLength = 0;
+    /// Calls before which there is a break, by id; others where work would go on for too long.
+    /// None: no break is proposed.
+    const std::set<std::string>* rests = nullptr;
 };
 
 struct PassPlan {
     std::vector<Task> tasks; ///< those that are not done
     PassCrew crew;
     std::vector<PlannedBreak> breaks; ///< proposed
+    std::vector<CallSpan> calls;      ///< in their order
     std::vector<std::string> barrier;
     std::map<int, int> work; ///< seconds each has worked by then
     int start = 0, end = 0, lastRest = 0;
     int overtime = 0;                ///< seconds beyond somebody's hours
     int pinsFrom = 0, pinsUntil = 0; ///< from the first zone work to the last
-    std::set<Sentence> nobody;       ///< work that nobody could do, said once each
 };
 
 /// Plans one pass with those of the team who can be there from its first pin to the last; of

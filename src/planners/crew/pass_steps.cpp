@@ -15,9 +15,12 @@ namespace {
 
 /// From this thickness on dots are pressed from the back too.
 constexpr Length kThickBatting = Length::millimetres(10);
-constexpr int kRestAfter = 75 * 60, kRestSoon = 60 * 60;
 /// Of work in hand a tenth is always left, for nobody has ticked it yet.
 constexpr int kLeastShare = 10;
+
+std::string partId(const std::string& id, int part) {
+    return part == 1 ? id : id + "." + std::to_string(part);
+}
 
 } // namespace
 
@@ -28,8 +31,7 @@ PassSteps::PassSteps(const Given& given, QuiltTable& table, Letters& letters,
     , letters_{letters}
     , start_{start}
     , pinners_{std::move(pinners)}
-    , now_{start.ready}
-    , left_{start.left} {
+    , now_{start.ready} {
     out_.start = start.ready;
     out_.lastRest = start.lastRest;
     out_.barrier = start.barrier;
@@ -38,10 +40,6 @@ PassSteps::PassSteps(const Given& given, QuiltTable& table, Letters& letters,
 
 PassPlan PassSteps::run() {
     takeCrew();
-    const int since = now_ - out_.lastRest;
-    if (start_.left > 0 && since + start_.left > kProposeBeyond &&
-        (since >= kRestAfter || (since >= kRestSoon && since + start_.passLength > kProposeBeyond)))
-        restBefore(kAlways);
     before();
     out_.pinsFrom = now_;
     if (!table_.points(start_.pass).empty()) {
@@ -216,8 +214,10 @@ PassSteps::Team PassSteps::choose(const std::vector<int>& who, std::size_t least
     if (best)
         return *best;
     const std::size_t n = std::clamp<std::size_t>(least, 1, std::max<std::size_t>(1, who.size()));
-    if (auto team = chooseAt(who, n, takes, now_, true))
+    if (auto team = chooseAt(who, n, takes, now_, true)) {
+        team->start = clearOfBreaks(now_, team->seconds);
         return *team;
+    }
     return {{}, now_, std::max(1, wholeSeconds(takes({})))};
 }
 
@@ -231,10 +231,6 @@ PassSteps::Team PassSteps::chooseAll(const std::vector<int>& who, std::size_t le
 }
 
 // ----------------------------------------------------------------------------------- steps
-
-bool PassSteps::done(TaskKind kind, std::string_view zone, bool fromBack) const {
-    return given_.situation.done.contains(taskId(start_.job, pass().number, zone, kind, fromBack));
-}
 
 const Task* PassSteps::taskBefore(const std::string& id) const {
     if (given_.situation.before == nullptr)
@@ -255,17 +251,19 @@ void PassSteps::advance(int end) {
     for (const PlannedBreak& b : given_.told)
         if (const auto until = static_cast<int>(b.end.count()); until > now_ && until <= end)
             out_.lastRest = std::max(out_.lastRest, until);
-    left_ = std::max(0, left_ - (end - now_));
     now_ = end;
 }
 
-/// A break before a step of so long, where the work would go on for too long without one.
-void PassSteps::restBefore(int seconds) {
-    if (start_.left <= 0)
-        return;
+/// A break before a call of so long, where there is to be one or the work would go on for too long
+/// without, but for the latter not sooner after a break than that.
+void PassSteps::restBefore(const std::string& call, int seconds, int soonest) {
     const int since = now_ - out_.lastRest;
-    if (seconds < kAlways && (since + seconds <= kBreakAtLast || since < kTooSoonForBreak))
-        return;
+    if (start_.rests != nullptr && since > 0 &&
+        (start_.rests->contains(call) || (since > soonest && since + seconds > kBreakAtLast)))
+        rest();
+}
+
+void PassSteps::rest() {
     const int start = clearOfBreaks(now_, 1);
     if (start > now_) { // there is one
         advance(start);
@@ -276,9 +274,13 @@ void PassSteps::restBefore(int seconds) {
     out_.lastRest = now_;
 }
 
-void PassSteps::add(TaskKind kind, const Team& team, bool fromBack) {
+void PassSteps::called(const std::string& id, int start, int end) {
+    out_.calls.push_back({id, start, end, out_.calls.empty()});
+}
+
+void PassSteps::add(TaskKind kind, const Team& team, const std::string& id) {
     Task t;
-    t.id = taskId(start_.job, pass().number, {}, kind, fromBack);
+    t.id = id;
     t.kind = kind;
     t.job = start_.job;
     t.pass = pass().number;
@@ -291,24 +293,44 @@ void PassSteps::add(TaskKind kind, const Team& team, bool fromBack) {
     t.end = Seconds{team.start + team.seconds};
     t.after = out_.barrier;
     out_.barrier = {t.id};
+    called(t.id, team.start, team.start + team.seconds);
     out_.tasks.push_back(std::move(t));
     advance(team.start + team.seconds);
 }
 
 void PassSteps::teamStep(TaskKind kind, const std::vector<int>& who, std::size_t least,
                          std::size_t most, const Takes& takes) {
-    step(kind, takes, [&] { return choose(who, least, most, takes); });
+    step(kind, takes, [&](const Takes& part) { return choose(who, least, most, part); });
 }
 
 void PassSteps::stepOfAll(TaskKind kind, const std::vector<int>& who, std::size_t least,
                           const Takes& takes) {
-    step(kind, takes, [&] { return chooseAll(who, least, takes); });
+    step(kind, takes, [&](const Takes& part) { return chooseAll(who, least, part); });
 }
 
-void PassSteps::step(TaskKind kind, const Takes& takes, const std::function<Team()>& chosen) {
-    if (done(kind))
-        return;
+/// The parts of a step, with breaks between them, where it is too long to go on without one.
+int PassSteps::partsOf(const std::string& id, int seconds) const {
+    if (taskBefore(id) != nullptr) {
+        int parts = 1;
+        while (taskBefore(partId(id, parts + 1)) != nullptr)
+            ++parts;
+        return parts;
+    }
+    return given_.session.setting.proposeBreaks ? std::max(1, (seconds - 1) / kBreakAtLast + 1) : 1;
+}
+
+void PassSteps::step(TaskKind kind, const Takes& takes, const Chosen& chosen) {
     const std::string id = taskId(start_.job, pass().number, {}, kind);
+    const int parts = partsOf(id, chosen(takes).seconds);
+    const Takes part = [&](Paces paces) { return takes(paces) / parts; };
+    for (int k = 1; k <= parts; ++k)
+        partOfStep(kind, partId(id, k), part, chosen);
+}
+
+void PassSteps::partOfStep(TaskKind kind, const std::string& id, const Takes& takes,
+                           const Chosen& chosen) {
+    if (given_.situation.done.contains(id))
+        return;
     if (const Task* was = taskBefore(id); was && given_.situation.inHand.contains(id)) {
         Team team{{}, now_, 0};
         std::vector<double> paces;
@@ -321,12 +343,12 @@ void PassSteps::step(TaskKind kind, const Takes& takes, const std::function<Team
             std::ranges::sort(paces, std::greater{});
             const int all = wholeSeconds(takes(paces));
             team.seconds = std::max(all - spent(id), (all + kLeastShare - 1) / kLeastShare);
-            add(kind, team);
+            add(kind, team, id);
             return;
         }
     }
-    restBefore(chosen().seconds);
-    add(kind, chosen());
+    restBefore(id, chosen(takes).seconds);
+    add(kind, chosen(takes), id);
 }
 
 std::size_t PassSteps::liftersEver(const std::vector<int>& who, std::size_t people) const {
@@ -371,10 +393,10 @@ void PassSteps::holdStep(TaskKind kind, int holds) {
 }
 
 void PassSteps::cool(bool fromBack) {
-    if (done(TaskKind::cool, {}, fromBack))
-        return;
     const std::string id = taskId(start_.job, pass().number, {}, TaskKind::cool, fromBack);
-    add(TaskKind::cool, {{}, now_, std::max(60, kCool - spent(id))}, fromBack);
+    if (given_.situation.done.contains(id))
+        return;
+    add(TaskKind::cool, {{}, now_, std::max(60, kCool - spent(id))}, id);
 }
 
 } // namespace bastewright::crew

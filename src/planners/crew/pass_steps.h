@@ -46,7 +46,10 @@ private:
     /// A step of all of `who` who are there for the whole of it, and so many at least.
     void stepOfAll(TaskKind kind, const std::vector<int>& who, std::size_t least,
                    const Takes& takes);
-    void step(TaskKind kind, const Takes& takes, const std::function<Team()>& chosen);
+    using Chosen = std::function<Team(const Takes&)>;
+    void step(TaskKind kind, const Takes& takes, const Chosen& chosen);
+    void partOfStep(TaskKind kind, const std::string& id, const Takes& takes, const Chosen& chosen);
+    int partsOf(const std::string& id, int seconds) const;
 
     void takeCrew();
     bool keepsZones() const;
@@ -69,6 +72,8 @@ private:
                      const Pass& pass) const;
     void assign(std::vector<ZoneJob>& work, TaskKind kind, const PassCrew& crew, const Pass& pass);
     void assignPresses(std::vector<ZoneJob>& work, const PassCrew& crew, const Pass& pass);
+    void press(std::vector<ZoneJob>& work, std::vector<int> who, const PassCrew& crew,
+               const Pass& pass) const;
     bool giveToSomebody(ZoneJob& work, TaskKind kind, const PassCrew& crew, const Pass& pass,
                         const std::vector<ZoneJob>& others);
     bool honour(ZoneJob& work, TaskKind kind, const PassCrew& crew, const Pass& pass,
@@ -80,6 +85,7 @@ private:
     static int lengthOf(const std::vector<ZoneJob>& work);
     std::vector<std::vector<ZoneJob>> withRests(std::vector<ZoneJob> work) const;
     void workAtZones(TaskKind kind, const Pass& pass, std::vector<ZoneJob> work);
+    void inOneGo(std::vector<ZoneJob>& work, const PassCrew& crew, const Pass& pass) const;
     int withIrons(int start, int length, int irons) const;
     int personNamed(std::string_view name) const;
 
@@ -91,9 +97,10 @@ private:
                                  int t, bool overtime) const;
     std::vector<int> times(const std::vector<int>& who) const;
     int clearOfBreaks(int t, int seconds) const;
-    void restBefore(int seconds);
-    void add(TaskKind kind, const Team& team, bool fromBack = false);
-    bool done(TaskKind kind, std::string_view zone = {}, bool fromBack = false) const;
+    void restBefore(const std::string& call, int seconds, int soonest = 0);
+    void rest();
+    void called(const std::string& id, int start, int end);
+    void add(TaskKind kind, const Team& team, const std::string& id);
     int spent(const std::string& id) const;
     const Task* taskBefore(const std::string& id) const;
     void advance(int end);
@@ -114,7 +121,6 @@ private:
     std::vector<int> pinners_;
     PassPlan out_;
     int now_ = 0;
-    int left_ = 0; ///< of the work at this table, about
 };
 
 } // namespace bastewright::crew

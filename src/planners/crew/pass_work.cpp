@@ -85,7 +85,11 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
     out.room = static_cast<std::size_t>(std::max(1, roomFor(table.sides())));
     const std::vector<double> two{1, 1};
     using enum TaskKind;
-    if (block.pass == 0 && is(setUp)) {
+    // Of setting up in parts the first has most of it: what is left after it is not counted.
+    const auto begins = [&](const Task& t) {
+        return t.id == taskId(block.job, p.number, {}, setUp);
+    };
+    if (block.pass == 0 && is(setUp) && (!left || std::ranges::any_of(left->tasks, begins))) {
         std::size_t all = 0;
         for (std::size_t k = 0; k < quilt.passes.size(); ++k)
             all += table.points(k).size();

@@ -12,6 +12,9 @@
 namespace bastewright::crew {
 namespace {
 
+/// So soon after a break a long call is begun, and broken off, rather than put off.
+constexpr int kSoonAfterBreak = 30 * 60;
+
 bool inTheWay(const StandingPlace& a, const StandingPlace& b) {
     return a.side == b.side && a.along.overlaps(b.along);
 }
@@ -150,22 +153,51 @@ bool PassSteps::honour(ZoneJob& work, TaskKind kind, const PassCrew& crew, const
     return true;
 }
 
-/// One iron is in one person's hands: the zones of neighbours go to as many as there are irons.
+/// One iron is in one person's hands: zones go to as many as there are irons, the quickest of those
+/// who are there; where they do not reach all of them, to others, or to who comes later.
 void PassSteps::assignPresses(std::vector<ZoneJob>& work, const PassCrew& crew, const Pass& pass) {
-    std::vector<int> who;
-    for (const int p : start_.team)
-        if (hand(p).helper.irons && hand(p).there(now_, now_ + 1))
-            who.push_back(p);
-    if (who.empty())
-        for (const int p : start_.team)
-            if (hand(p).helper.irons)
-                who.push_back(p);
-    std::ranges::stable_sort(who, {}, [&](int p) { return -pace(p); });
     const auto irons = static_cast<std::size_t>(std::max(0, given_.session.setting.room.irons));
-    if (who.size() > irons)
-        who.resize(irons);
+    const auto from = [&](int p, int when) {
+        return when == 0 ? hand(p).there(now_, now_ + 1)
+                         : when > 1 || hand(p).firstTime(now_, 1) < kAlways;
+    };
+    const auto gets = [&](int p) { // how far
+        const Helper& h = hand(p).helper;
+        return h.seated ? Length{} : h.reach + h.lean;
+    };
+    std::optional<std::vector<ZoneJob>> best;
+    std::ptrdiff_t least = 0;
+    for (int when = 0; when < 3; ++when)
+        for (const bool farthest : {false, true}) {
+            std::vector<int> who;
+            for (const int p : start_.team)
+                if (hand(p).helper.irons && from(p, when))
+                    who.push_back(p);
+            std::ranges::stable_sort(who, {}, [&](int p) {
+                return std::pair{farthest ? -gets(p) : Length{}, -pace(p)};
+            });
+            if (who.size() > irons)
+                who.resize(irons);
+            auto one = work;
+            press(one, std::move(who), crew, pass);
+            const auto missing = std::ranges::count(one, -1, &ZoneJob::person);
+            if (!best || missing < least) {
+                best = std::move(one);
+                least = missing;
+            }
+            if (least == 0) {
+                work = std::move(*best);
+                return;
+            }
+        }
+    work = std::move(*best);
+}
+
+/// Deals out zones among people with an iron each, whole stretches, so that nobody works in
+/// another's place.
+void PassSteps::press(std::vector<ZoneJob>& work, std::vector<int> who, const PassCrew& crew,
+                      const Pass& pass) const {
     std::vector<int> load(given_.hands.size(), 0);
-    // Whole stretches, so that nobody works in another's place.
     for (std::size_t post = 0; post < std::max<std::size_t>(1, crew.people.size()); ++post) {
         std::vector<ZoneJob*> own;
         for (ZoneJob& w : work)
@@ -280,15 +312,66 @@ void PassSteps::zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, 
     std::ranges::stable_sort(
         work, {}, [&](const ZoneJob& w) { return given_.situation.inHand.contains(w.id) ? 0 : 1; });
     assign(work, kind, crew, pass);
-    std::erase_if(work, [&](const ZoneJob& w) {
-        if (w.person < 0)
-            out_.nobody.insert(core::says("%1, pass %2", quilt().name, pass.number));
-        return w.person < 0;
-    });
+    inOneGo(work, crew, pass);
+    std::erase_if(work, [](const ZoneJob& w) { return w.person < 0; });
     if (work.empty())
         return;
-    for (std::vector<ZoneJob>& part : withRests(std::move(work)))
-        workAtZones(kind, pass, std::move(part));
+    const std::string id = taskId(start_.job, pass.number, {}, kind, fromBack);
+    restBefore(id, lengthOf(work), kSoonAfterBreak);
+    const int start = now_;
+    auto parts = withRests(std::move(work));
+    for (std::size_t k = 0; k < parts.size(); ++k) {
+        if (parts[k].empty())
+            continue;
+        if (k > 0 && now_ > out_.lastRest)
+            rest();
+        workAtZones(kind, pass, std::move(parts[k]));
+    }
+    called(id, start, now_);
+}
+
+/// Whoever works elsewhere than at their own zones goes along the way round the table in one go
+/// all the same, from the end that is nearer to where they were.
+void PassSteps::inOneGo(std::vector<ZoneJob>& work, const PassCrew& crew, const Pass& pass) const {
+    std::map<int, std::vector<std::size_t>> own;
+    std::set<int> elsewhere;
+    for (std::size_t k = 0; k < work.size(); ++k) {
+        const ZoneJob& w = work[k];
+        if (w.person < 0 || given_.situation.inHand.contains(w.id))
+            continue;
+        own[w.person].push_back(k);
+        if (w.zone->post < 0 || crew.people[static_cast<std::size_t>(w.zone->post)] != w.person ||
+            w.place != w.zone->place)
+            elsewhere.insert(w.person);
+    }
+    const Length round = 2 * (pass.table.width() + pass.table.length());
+    for (const int p : elsewhere) {
+        std::vector<ZoneJob> jobs;
+        std::vector<Length> places;
+        for (const std::size_t k : own[p]) {
+            places.push_back(wayOf(pass.table, work[k].place));
+            jobs.push_back(work[k]);
+        }
+        Length at = places.front();
+        for (const Task& t : out_.tasks)
+            if (t.pass == pass.number && !t.places.empty() &&
+                t.people.front() == hand(p).helper.name)
+                at = wayOf(pass.table, t.places.front());
+        const Length from = firstOnTheWay(places, round);
+        const auto along = [&](Length place) {
+            return place < from ? place + round - from : place - from;
+        };
+        std::ranges::stable_sort(
+            jobs, {}, [&](const ZoneJob& w) { return along(wayOf(pass.table, w.place)); });
+        const auto walk = [&](const ZoneJob& w) {
+            const Length d = abs(wayOf(pass.table, w.place) - at);
+            return std::min(d, round - d);
+        };
+        if (walk(jobs.back()) < walk(jobs.front()))
+            std::ranges::reverse(jobs);
+        for (std::size_t k = 0; k < jobs.size(); ++k)
+            work[own[p][k]] = std::move(jobs[k]);
+    }
 }
 
 int PassSteps::lengthOf(const std::vector<ZoneJob>& work) {
@@ -302,28 +385,34 @@ int PassSteps::lengthOf(const std::vector<ZoneJob>& work) {
 }
 
 /// A call that is too long to go on without a break, in parts between breaks: everybody's zones in
-/// their order, each part about as long as the others.
+/// their order. With what was worked before it everybody works about as long in each part, and
+/// nobody for too long.
 std::vector<std::vector<PassSteps::ZoneJob>> PassSteps::withRests(std::vector<ZoneJob> work) const {
-    const int length = lengthOf(work);
-    std::vector<std::vector<ZoneJob>> out;
-    if (start_.left <= 0 || length <= kBreakAtLast) {
-        out.push_back(std::move(work));
-        return out;
-    }
-    const int parts = (length + kProposeBeyond - 1) / kProposeBeyond;
-    std::map<int, double> all, sums;
+    const int since = now_ - out_.lastRest, length = lengthOf(work);
+    if (start_.rests == nullptr || since + length <= kBreakAtLast)
+        return {std::move(work)};
+    std::map<int, double> all;
     for (const ZoneJob& w : work)
         all[w.person] += w.seconds;
-    out.resize(static_cast<std::size_t>(parts));
-    for (ZoneJob& w : work) {
-        double& done = sums[w.person];
-        const auto part =
-            static_cast<std::size_t>((done + w.seconds / 2.0) / all[w.person] * parts);
-        done += w.seconds;
-        out[std::min(part, out.size() - 1)].push_back(std::move(w));
+    std::vector<std::vector<ZoneJob>> out;
+    for (int parts = (since + length + kBreakAtLast - 1) / kBreakAtLast;; ++parts) {
+        out.assign(static_cast<std::size_t>(parts), {});
+        std::map<int, double> sums;
+        for (const ZoneJob& w : work) {
+            double& done = sums[w.person];
+            const double share = (done + w.seconds / 2.0) / all[w.person];
+            const auto part =
+                static_cast<std::size_t>((since + share * length) / (since + length) * parts);
+            done += w.seconds;
+            out[std::min(part, out.size() - 1)].push_back(w);
+        }
+        bool good = true;
+        for (std::size_t k = 0; k < out.size(); ++k)
+            good =
+                good && (out[k].empty() || lengthOf(out[k]) + (k == 0 ? since : 0) <= kBreakAtLast);
+        if (good || out.size() > work.size())
+            return out;
     }
-    std::erase_if(out, [](const auto& part) { return part.empty(); });
-    return out;
 }
 
 void PassSteps::workAtZones(TaskKind kind, const Pass& pass, std::vector<ZoneJob> work) {
@@ -331,7 +420,6 @@ void PassSteps::workAtZones(TaskKind kind, const Pass& pass, std::vector<ZoneJob
     for (const ZoneJob& w : work)
         sums[w.person] += w.seconds;
     const int length = lengthOf(work);
-    restBefore(length);
     int start = startOf(work, length);
     if (kind == TaskKind::press)
         start = withIrons(start, length, static_cast<int>(sums.size()));

@@ -237,22 +237,6 @@ void apart(const Ground& g, const std::vector<Post>& posts, Side side,
     }
 }
 
-/// On the way round the table, from its head-left corner on.
-Length wayOf(const Rect& t, const StandingPlace& at) {
-    const Length m = at.along.middle();
-    switch (at.side) {
-    case Side::head:
-        return m - t.x0;
-    case Side::right:
-        return t.width() + (m - t.y0);
-    case Side::foot:
-        return t.width() + t.length() + (t.x1 - m);
-    case Side::left:
-        break;
-    }
-    return 2 * t.width() + t.length() + (t.y1 - m);
-}
-
 /// Along the way in one go, beginning where it is nearer to the quilt's middle. Round the table the
 /// way is cut in its longest stretch without a zone.
 void inOrder(const Ground& g, Point middle, std::vector<OwnedZone>& zones) {
@@ -261,15 +245,7 @@ void inOrder(const Ground& g, Point middle, std::vector<OwnedZone>& zones) {
     for (const OwnedZone& z : zones)
         if (!z.zone.points.empty())
             places.push_back(wayOf(g.table, z.place));
-    std::ranges::sort(places);
-    Length first, widest;
-    for (std::size_t k = 0; k < places.size(); ++k) {
-        const Length before = k == 0 ? places.back() - round : places[k - 1];
-        if (k == 0 || places[k] - before > widest) {
-            widest = places[k] - before;
-            first = places[k];
-        }
-    }
+    const Length first = firstOnTheWay(std::move(places), round);
     const auto off = [&](const OwnedZone& z) {
         const Length d = wayOf(g.table, z.place) - first;
         return d < Length{} ? d + round : d;
@@ -288,6 +264,60 @@ void inOrder(const Ground& g, Point middle, std::vector<OwnedZone>& zones) {
 }
 
 } // namespace
+
+Length wayOf(const Rect& t, const StandingPlace& at) {
+    const Length m = at.along.middle();
+    switch (at.side) {
+    case Side::head:
+        return m - t.x0;
+    case Side::right:
+        return t.width() + (m - t.y0);
+    case Side::foot:
+        return t.width() + t.length() + (t.x1 - m);
+    case Side::left:
+        break;
+    }
+    return 2 * t.width() + t.length() + (t.y1 - m);
+}
+
+Length firstOnTheWay(std::vector<Length> places, Length round) {
+    std::ranges::sort(places);
+    Length first, widest;
+    for (std::size_t k = 0; k < places.size(); ++k) {
+        const Length before = k == 0 ? places.back() - round : places[k - 1];
+        if (k == 0 || places[k] - before > widest) {
+            widest = places[k] - before;
+            first = places[k];
+        }
+    }
+    return first;
+}
+
+bool liesBetween(const Rect& table, std::span<const StandingPlace> stretch,
+                 const StandingPlace& other) {
+    if (stretch.size() < 2)
+        return false;
+    const Length round = 2 * (table.width() + table.length());
+    // Every part from its beginning on, and how far the last of them reaches from there.
+    const auto ahead = [&](Length from, Length to) {
+        return to < from ? to + round - from : to - from;
+    };
+    const auto begin = [&](const StandingPlace& p) {
+        const Length at = wayOf(table, p) - p.along.size() / 2;
+        return at < Length{} ? at + round : at;
+    };
+    Length least = round, first;
+    for (const StandingPlace& p : stretch) {
+        Length size;
+        for (const StandingPlace& q : stretch)
+            size = std::max(size, ahead(begin(p), begin(q)) + q.along.size());
+        if (size < least) {
+            least = size;
+            first = begin(p);
+        }
+    }
+    return ahead(first, wayOf(table, other)) < least;
+}
 
 std::vector<StandingPlace> together(std::vector<StandingPlace> places) {
     std::vector<StandingPlace> out;
@@ -350,6 +380,13 @@ PassZones zonesOf(const Ground& ground, const std::vector<Post>& posts, const Sh
                 for (const StandingPlace& b : edges[j])
                     out.conflicts += a.side == b.side && a.along.overlaps(b.along) ? 1 : 0;
     }
+    for (const auto& stretch : edges)
+        for (const auto& others : edges)
+            if (&others != &stretch)
+                out.conflicts +=
+                    static_cast<int>(std::ranges::count_if(others, [&](const StandingPlace& o) {
+                        return liesBetween(ground.table, stretch, o);
+                    }));
     return out;
 }
 

@@ -27,6 +27,18 @@ PassZones zonesOf(const Ground& ground, const std::vector<Post>& posts, const Sh
                   int pass, const std::vector<std::string>& letters,
                   const std::map<std::string, int>& turns, Point quiltMiddle);
 
+/// Where somebody stands, on the way round the table from its head-left corner on.
+Length wayOf(const Rect& table, const StandingPlace& at);
+
+/// True where somebody at `other` stands between the parts of a stretch, on the shortest way along
+/// all of them.
+bool liesBetween(const Rect& table, std::span<const StandingPlace> stretch,
+                 const StandingPlace& other);
+
+/// The first of some places on a way of that length, so that all are passed in one go without the
+/// longest stretch between two of them.
+Length firstOnTheWay(std::vector<Length> places, Length round);
+
 /// What of the table's edge somebody needs for these places, one interval a side.
 std::vector<StandingPlace> together(std::vector<StandingPlace> places);
 

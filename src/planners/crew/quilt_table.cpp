@@ -37,9 +37,11 @@ std::vector<std::vector<PlacedPoint>> pointsByPass(const QuiltPlan& quilt,
 }
 
 QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
-                       std::vector<std::vector<PlacedPoint>> points, const std::vector<Hand>& hands)
+                       std::vector<std::vector<PlacedPoint>> points, const std::vector<Hand>& hands,
+                       std::stop_token stop)
     : quilt_{quilt}
     , hands_{hands}
+    , stop_{std::move(stop)}
     , dots_{session.jobs[static_cast<std::size_t>(job)].basting.with == Basting::With::dots}
     , spacing_{session.jobs[static_cast<std::size_t>(job)].basting.spacing}
     , points_{std::move(points)} {
@@ -137,16 +139,26 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people) con
     for (std::size_t k = 1; k < points_.size(); ++k)
         if (points_[k].size() > points_[largest].size())
             largest = k;
-    for (Arrangement& a : all)
-        a.cost = trial(a.homes, largest, grounds_[largest]).cost + walking(a.homes);
+    for (std::size_t k = 0; k < all.size(); ++k) {
+        if (k > 0 && stop_.stop_requested())
+            all.resize(k);
+        else
+            all[k].cost =
+                trial(all[k].homes, largest, grounds_[largest]).cost + walking(all[k].homes);
+    }
     std::ranges::stable_sort(all, {}, &Arrangement::cost);
     if (all.size() > kLookedAt)
         all.resize(kLookedAt);
-    for (Arrangement& a : all) {
+    for (std::size_t k = 0; k < all.size(); ++k) {
+        if (k > 0 && stop_.stop_requested()) {
+            all.resize(k);
+            break;
+        }
+        Arrangement& a = all[k];
         a.cost = walking(a.homes);
-        for (std::size_t k = 0; k < grounds_.size(); ++k)
-            if (!points_[k].empty())
-                a.cost += trial(a.homes, k, grounds_[k]).cost;
+        for (std::size_t j = 0; j < grounds_.size(); ++j)
+            if (!points_[j].empty())
+                a.cost += trial(a.homes, j, grounds_[j]).cost;
     }
     std::ranges::stable_sort(all, {}, &Arrangement::cost);
     // The best in which nobody is in anybody's way.
@@ -176,7 +188,7 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
             some, {}, [&](int p) { return helpers_[static_cast<std::size_t>(p)]->pace; }));
     best = arranged(some);
     // Somebody slow, or beyond what the table has room for, may be better without zones.
-    while (some.size() > 1) {
+    while (some.size() > 1 && !(stop_.stop_requested() && !best.homes.empty())) {
         some.erase(std::ranges::min_element(
             some, {}, [&](int p) { return helpers_[static_cast<std::size_t>(p)]->pace; }));
         Arrangement fewer = arranged(some);
@@ -192,7 +204,8 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
             all.push_back(h.person);
         std::ranges::sort(all);
     }
-    while (best.cost >= kConflict && all.size() > 1) {
+    while (best.cost >= kConflict && all.size() > 1 &&
+           !(stop_.stop_requested() && !best.homes.empty())) {
         std::vector<int> left;
         for (std::size_t k = 0; k < all.size(); ++k) {
             some = all;

@@ -5,6 +5,7 @@
 #include "planners/crew/pass_zones.h"
 
 #include <map>
+#include <stop_token>
 
 namespace bastewright::crew {
 
@@ -26,9 +27,11 @@ using Letters = std::map<std::string, std::string>;
 /// it has worked out; the same question has the same answer.
 class QuiltTable {
 public:
-    /// `points` by pass, in the order of the quilt's passes.
+    /// `points` by pass, in the order of the quilt's passes. After a stop the first way found is
+    /// taken.
     QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
-               std::vector<std::vector<PlacedPoint>> points, const std::vector<Hand>& hands);
+               std::vector<std::vector<PlacedPoint>> points, const std::vector<Hand>& hands,
+               std::stop_token stop = {});
 
     const std::vector<PlacedPoint>& points(std::size_t pass) const { return points_[pass]; }
     bool dots() const { return dots_; }
@@ -77,6 +80,7 @@ private:
 
     const QuiltPlan& quilt_;
     const std::vector<Hand>& hands_;
+    std::stop_token stop_;
     std::vector<const Helper*> helpers_;
     bool dots_;
     Length spacing_;

@@ -22,8 +22,9 @@ double breaksBefore(const Given& given, int t) {
 
 } // namespace
 
-int earliestOfSeveral(const Given& given, const std::vector<QuiltTable>& tables,
-                      const std::vector<Block>& blocks, const std::vector<PassPlan>& passes) {
+int earliestOfSeveral(const Given& given, const std::vector<Hand>& hands,
+                      const std::vector<QuiltTable>& tables, const std::vector<Block>& blocks,
+                      const std::vector<PassPlan>& passes) {
     std::map<int, std::size_t> surfaces;
     std::vector<PassAt> all;
     for (std::size_t k = 0; k < blocks.size(); ++k) {
@@ -35,10 +36,10 @@ int earliestOfSeveral(const Given& given, const std::vector<QuiltTable>& tables,
     }
     WorthOptions options;
     options.now = double(given.situation.now.count());
-    for (const Hand& h : given.hands)
+    for (const Hand& h : hands)
         options.free.push_back(
             std::max(options.now, h.from < kAlways ? h.from - breaksBefore(given, h.from) : 0));
-    return static_cast<int>(std::floor(Worth{given.hands, surfaces.size(), all, options}.prove()));
+    return static_cast<int>(std::floor(Worth{hands, surfaces.size(), all, options}.prove()));
 }
 
 } // namespace bastewright::crew

@@ -1,10 +1,12 @@
 #include "unit/crew/made_session.h"
 #include "unit/crew/rules_oracle.h"
+#include "unit/crew/walks_oracle.h"
 
 #include <gmock/gmock.h>
 
 #include <algorithm>
 #include <functional>
+#include <map>
 
 using namespace bastewright;
 
@@ -78,6 +80,52 @@ TEST(Oracle, SeesEveryKindOfSpoiltPlan) {
                     testing::Not(testing::IsEmpty()))
             << row.what;
     }
+}
+
+TEST(Oracle, SeesDetoursStretchesTornApartAndBreaksLeftOut) {
+    made::Afternoon a;
+    a.session.setting.helpers = made::helpers(1);
+    made::addQuilt(a, {});
+    const CrewPlan good = made::plan(a);
+    ASSERT_THAT(made::brokenWalks(a.session, a.quilts, good), testing::IsEmpty());
+
+    // In every call from one end to the other and back, again and again.
+    CrewPlan detour = good;
+    std::map<std::vector<std::string>, std::vector<Task*>> calls;
+    for (Task& t : detour.tasks)
+        if (!t.zone.empty())
+            calls[t.after].push_back(&t);
+    for (auto& [after, zones] : calls) {
+        std::vector<std::vector<StandingPlace>> places;
+        for (const Task* t : zones)
+            places.push_back(t->places);
+        for (std::size_t k = 0; k < zones.size(); ++k)
+            zones[k]->places = k % 2 == 0 ? places[k / 2] : places[zones.size() - 1 - k / 2];
+    }
+    EXPECT_THAT(made::brokenWalks(a.session, a.quilts, detour), testing::Not(testing::IsEmpty()));
+
+    CrewPlan restless = good;
+    ASSERT_FALSE(restless.breaks.empty());
+    for (Task& t : restless.tasks)
+        if (t.start >= restless.breaks.front().end) {
+            t.start -= Seconds{600};
+            t.end -= Seconds{600};
+        }
+    EXPECT_THAT(made::brokenWalks(a.session, a.quilts, restless), testing::Not(testing::IsEmpty()));
+
+    made::Afternoon b;
+    b.session.setting.helpers = made::helpers(4);
+    made::addQuilt(b, {});
+    const CrewPlan four = made::plan(b);
+    ASSERT_THAT(made::brokenWalks(b.session, b.quilts, four), testing::IsEmpty());
+    Pass& p = b.quilts[0].passes[0];
+    ASSERT_GE(p.stretches.size(), 3U);
+    p.stretches.front().edges = {{Side::head, {p.table.x0, p.table.x0 + Length::inches(24)}},
+                                 {Side::head, {p.table.x1 - Length::inches(24), p.table.x1}}};
+    p.stretches[1].edges = {
+        {Side::head,
+         {p.table.x().middle() - Length::inches(1), p.table.x().middle() + Length::inches(1)}}};
+    EXPECT_THAT(made::brokenWalks(b.session, b.quilts, four), testing::Not(testing::IsEmpty()));
 }
 
 TEST(Stop, EndsTheSearchWithAGoodPlan) {

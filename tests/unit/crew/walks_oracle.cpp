@@ -79,13 +79,13 @@ double between(double a, double b, double round) {
 std::map<std::string, std::vector<Round>> roundsOf(const std::vector<QuiltPlan>& quilts,
                                                    const CrewPlan& plan) {
     std::map<std::string, std::vector<Round>> out;
-    std::map<std::string, std::tuple<int, int, TaskKind>> last;
+    std::map<std::string, std::tuple<int, int, TaskKind, bool>> last;
     for (const Task& t : plan.tasks) { // by start
         if (t.zone.empty() || t.places.size() != 1 || t.people.size() != 1)
             continue;
         const Pass* pass = passOf(quilts[std::size_t(t.job)], t.pass);
         const std::string& who = t.people.front();
-        const std::tuple now{t.job, t.pass, t.kind};
+        const std::tuple now{t.job, t.pass, t.kind, t.id.ends_with(".back")};
         auto& rounds = out[who];
         if (rounds.empty() || last[who] != now)
             rounds.push_back({t.job, t.pass, roundOf(pass->table), {}});

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "plan/plan.h"
+
+#include <set>
+#include <span>
+#include <string>
+#include <vector>
+
+/// Where breaks are proposed (docs/computation/crew.md, "Hours, breaks").
+namespace bastewright::crew {
+
+/// Breaks are proposed where work would go on for longer than an hour and a half: as few as keep
+/// everybody from working on for more than 105 minutes (common practice: every 75 to 90).
+inline constexpr int kProposeBeyond = 90 * 60, kBreakAtLast = 105 * 60, kBreakLasts = 10 * 60;
+
+/// One call as it is planned without proposed breaks. What several people do at zones can be
+/// broken off between zones.
+struct CallSpan {
+    std::string id;
+    int start = 0, end = 0;
+    bool opensPass = false;
+};
+
+/// The calls before which there is a break, by their ids: as few as will do, of those the most
+/// even, between passes rather than within one. `lastRest` is when the last break ended; `told` are
+/// those that are there already. Where a call alone is too long it is broken off, and what follows
+/// counts from there.
+std::set<std::string> restsBefore(int lastRest, std::span<const CallSpan> calls,
+                                  std::span<const PlannedBreak> told);
+
+} // namespace bastewright::crew
