@@ -1,5 +1,7 @@
 #pragma once
 
+#include "measures/length.h"
+
 /// How long the trade takes over each kind of work, at pace 1 (docs/computation/crew.md, "Times").
 /// Fitted so that the totals practice reports come out; the totals are common practice, the parts
 /// are guesses. Best known are 10-11 s a pin placed and closed, and 34 s a hold.
@@ -12,6 +14,7 @@ inline constexpr double kSetUp = 900, kSetUpNext = 300; ///< the tables; for the
 inline constexpr double kOpenPin = 2;                   ///< a pin opened into a bowl
 inline constexpr double kLayFirst = 420, kLayLater = 180, kLaySqFt = 4; ///< all three layers
 inline constexpr double kHold = 17; ///< a clamp or a piece of tape, in each of the two rounds
+inline constexpr Length kRollEvery = Length::inches(12); ///< rolled: so much is one hold, twice
 inline constexpr double kHandsOff = 90;
 inline constexpr double kUnderside = 120;
 inline constexpr double kShift = 180, kShiftInch = 2;

@@ -42,13 +42,17 @@ double secondsOfPass(const Pass& p, TaskKind kind) {
         all += h.count;
         clamps += h.kind == Hold::Kind::clamp ? h.count : 0;
     }
+    // Where cloth is rolled a foot of the roll takes as long as a clamp, set and moved.
+    double rolled = 0;
+    for (const Roll& r : p.rolls)
+        rolled += 2 * std::ceil(r.along.in() / 12 - 1e-9);
     switch (kind) {
     case TaskKind::layBacking:
     case TaskKind::layBatting:
     case TaskKind::layTop:
-        return ((p.number == 1 ? 420 : 180) + 4 * areaSquareInches(p.field) / 144) / 3;
+        return ((p.number == 1 ? 420 : 180) + 4 * areaSquareInches(p.fresh) / 144) / 3;
     case TaskKind::clamp:
-        return 17.0 * all;
+        return all == 0 ? 0 : 17 * (all + rolled);
     case TaskKind::reclamp:
         return 17.0 * clamps;
     case TaskKind::smooth:
@@ -59,7 +63,7 @@ double secondsOfPass(const Pass& p, TaskKind kind) {
         return 180 + 2 * std::hypot(p.shift.dx.in(), p.shift.dy.in());
     case TaskKind::foldBack:
     case TaskKind::foldForward:
-        return 60 + areaSquareInches(p.field) / 144;
+        return 60 + areaSquareInches(p.fresh) / 144;
     case TaskKind::cool:
         return 120;
     case TaskKind::handOver:

@@ -14,7 +14,7 @@ using namespace trade_times;
 
 namespace {
 
-double squareFeet(const Rect& r) {
+double squareFeet(const Region& r) {
     return areaSquareInches(r) / 144;
 }
 
@@ -54,7 +54,7 @@ double setUpSeconds(std::span<const double> paces, std::size_t points, bool firs
 }
 
 double laySeconds(const Pass& pass, bool first, std::span<const double> paces) {
-    const double all = (first ? kLayFirst : kLayLater) + kLaySqFt * squareFeet(pass.field);
+    const double all = (first ? kLayFirst : kLayLater) + kLaySqFt * squareFeet(pass.fresh);
     return together(all / 3, paces) * (paces.size() < 2 ? kLayAlone : 1);
 }
 
@@ -82,7 +82,7 @@ double shiftSeconds(const Pass& into, std::span<const double> paces) {
 }
 
 double foldSeconds(const Pass& pass, std::span<const double> paces) {
-    return together(kFold + kFoldSqFt * squareFeet(pass.field), paces) *
+    return together(kFold + kFoldSqFt * squareFeet(pass.fresh), paces) *
            (paces.size() < 2 ? kLayAlone : 1);
 }
 
@@ -108,6 +108,10 @@ int holdsOf(const Pass& pass) {
     int out = 0;
     for (const Hold& h : pass.holds)
         out += h.count;
+    if (out == 0)
+        return 0;
+    for (const Roll& r : pass.rolls)
+        out += 2 * static_cast<int>(ceilDiv(r.along, kRollEvery));
     return out;
 }
 

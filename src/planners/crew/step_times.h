@@ -30,7 +30,9 @@ double secondsAPoint(TaskKind kind);
 /// A zone by one person: so many points, of them so many reached by leaning.
 double zoneSeconds(TaskKind kind, int points, int leaning, double pace);
 
-/// Clamps and pieces of tape that hold the backing; only the clamps are moved to all three layers.
+/// Clamps and pieces of tape that hold the backing, and what is rolled beside them (a foot of a
+/// roll takes as long as a clamp does in both rounds); only the clamps are moved to all three
+/// layers.
 int holdsOf(const Pass& pass);
 int clampsOf(const Pass& pass);
 

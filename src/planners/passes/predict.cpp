@@ -6,7 +6,10 @@
 #include "planners/rolls/lifting.h"
 #include "planners/surface/reachable.h"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
+#include <numeric>
 
 namespace bastewright {
 namespace {
@@ -14,7 +17,6 @@ namespace {
 using namespace trade_times;
 
 constexpr Length kArmSpan = Length::inches(60);
-constexpr Length kRollEvery = Length::inches(12);
 
 double squareFeet(double squareInches) {
     return squareInches / 144.0;
@@ -24,28 +26,56 @@ bool isOpen(const PassChoice& choice, Side side) {
     return std::ranges::find(choice.lie.closed, side) == choice.lie.closed.end();
 }
 
-double teamPace(const std::vector<Helper>& helpers, int places) {
-    if (helpers.empty())
-        return 1;
-    std::vector<double> paces;
-    for (const Helper& h : helpers)
-        paces.push_back(h.pace);
-    std::ranges::sort(paces, std::greater<>{});
-    double sum = 0;
-    for (std::size_t i = 0; i < paces.size() && i < static_cast<std::size_t>(places); ++i)
-        sum += paces[i];
-    return sum;
-}
+/// The middle of the slowest of so many who share work evenly (docs/computation/crew.md, "Time is a
+/// range"), from one on; more than eight count as eight.
+constexpr std::array kSlowest{1.0, 1.17, 1.27, 1.34, 1.39, 1.43, 1.47, 1.50};
+/// Beyond an hour and a half there are breaks, about so often.
+constexpr double kRestsBeyond = 90 * 60, kRestEvery = 85 * 60, kRest = 10 * 60;
+
+/// Some of the helpers, quickest first.
+class Team {
+public:
+    Team(const std::vector<Helper>& helpers, bool (*may)(const Helper&)) {
+        for (const Helper& h : helpers)
+            if (may(h))
+                paces_.push_back(h.pace > 0 ? h.pace : 1);
+        // Where nobody is able somebody does it all the same.
+        if (paces_.empty())
+            paces_.push_back(1);
+        std::ranges::sort(paces_, std::greater<>{});
+    }
+
+    /// Work shared by as many of them as there is room for, over when the slowest is through.
+    double shared(double seconds, std::size_t room) const {
+        const std::size_t n = std::min(room, paces_.size());
+        const double all =
+            std::accumulate(paces_.begin(), paces_.begin() + static_cast<std::ptrdiff_t>(n), 0.0);
+        return seconds / all * kSlowest[std::min(n, kSlowest.size()) - 1];
+    }
+    double byAll(double seconds) const {
+        return seconds / std::accumulate(paces_.begin(), paces_.end(), 0.0);
+    }
+    double byQuickest(double seconds) const { return seconds / paces_.front(); }
+    /// By two, at the pace of the slower, or by one.
+    double byTwo(double seconds) const {
+        const double one = byQuickest(seconds) * kLayAlone;
+        return alone() ? one : std::min(one, seconds / paces_[1]);
+    }
+    bool alone() const { return paces_.size() < 2; }
+
+private:
+    std::vector<double> paces_;
+};
 
 /// How many can stand side by side at the open sides.
-int standingRoom(const PassChoice& choice) {
-    int places = 0;
+std::size_t standingRoom(const PassChoice& choice) {
+    std::size_t places = 0;
     for (const Side s : kSides)
         if (isOpen(choice, s)) {
             const Length side = isAcross(s) ? choice.lie.x.size : choice.lie.y.size;
-            places += std::max(1, static_cast<int>(ratio(side, kElbowRoom)));
+            places += std::max<std::size_t>(1, static_cast<std::size_t>(ratio(side, kElbowRoom)));
         }
-    return std::max(places, 1);
+    return std::max<std::size_t>(places, 1);
 }
 
 /// The points of a pass, each counted half as much again where everybody has to lean for it.
@@ -79,26 +109,48 @@ int liftersFor(const PassRequest& request) {
 }
 
 Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
+    const std::vector<Helper>& helpers = request.setting.helpers;
     const bool dots = request.job.basting.with == Basting::With::dots;
-    const double perPoint = dots ? 2 * kLayDot + kPressDot : kPlacePin + kClosePin;
-    const double hands = teamPace(request.setting.helpers, standingRoom(choice));
-    double points = 0;
+    const Team all{helpers, [](const Helper&) { return true; }};
+    const Team lifters{helpers, [](const Helper& h) { return h.lifts && !h.seated; }};
+    const Team pinners{helpers, [](const Helper& h) { return h.pins; }};
+    const std::size_t room = standingRoom(choice);
+    double points = 0, seconds = all.byQuickest(kSetUp + kHandOver);
+    const auto calls = [&](double each, std::size_t people) {
+        seconds +=
+            pinners.shared(points * each, people) + kSettle * double(choice.sequence.steps.size());
+    };
     for (const Step& step : choice.sequence.steps)
         points += pointsToWork(request, choice, step);
-    double seconds = kSetUp + kHandOver + points * (perPoint + kOpenPin) / hands;
+    if (dots) {
+        calls(kLayDot, room);
+        calls(kLayDot, room);
+        calls(kPressDot, static_cast<std::size_t>(std::max(1, request.setting.room.irons)));
+    } else {
+        calls(kPlacePin, room);
+        calls(kClosePin, room);
+    }
+    seconds += all.byAll(kOpenPin * double(choice.board->points.size()));
     for (const Pass& p : detailedPasses(request, choice)) {
         if (p.number > 1)
-            seconds += kShift + kShiftInch * (abs(p.shift.dx) + abs(p.shift.dy)).in();
-        seconds += (p.number == 1 ? kLayFirst : kLayLater) +
-                   kLaySqFt * squareFeet(areaSquareInches(p.field));
-        // Rolling cloth up against a wall takes as long as holding it would.
+            seconds +=
+                lifters.byTwo(kShift + kShiftInch * std::hypot(p.shift.dx.in(), p.shift.dy.in()));
+        const double laid = squareFeet(areaSquareInches(p.fresh));
+        if (!p.pulled)
+            seconds += lifters.byTwo((p.number == 1 ? kLayFirst : kLayLater) + kLaySqFt * laid);
+        // Rolling takes as long as holding would.
         int rounds = 0;
         for (const Hold& h : p.holds)
             rounds += h.kind == Hold::Kind::clamp ? 2 * h.count : h.count;
         for (const Roll& r : p.rolls)
             rounds += 2 * static_cast<int>(ceilDiv(r.along, kRollEvery));
-        seconds += rounds * kHold / hands + kUnderside + kHandsOff;
+        seconds += pinners.shared(rounds * kHold, room) * (pinners.alone() ? kHoldAlone : 1) +
+                   all.byQuickest(kUnderside);
+        seconds +=
+            dots ? 2 * lifters.byTwo(kFold + kFoldSqFt * laid) + kCool : all.byQuickest(kHandsOff);
     }
+    if (seconds > kRestsBeyond)
+        seconds += kRest * std::floor(seconds / kRestEvery);
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};
 }
 

@@ -15,8 +15,10 @@ namespace {
 constexpr std::size_t kMostTried = 12;
 /// So many one after another that do not come nearer to working are enough.
 constexpr std::size_t kMostInVain = 3;
-/// A way predicted to take this much longer than the first is not worth laying out.
-constexpr double kWorthLayingOut = 1.25;
+/// A way predicted to take this much longer than the quickest so far is not laid out in full: the
+/// predictions are off by less. Where only the end is asked for, not for what is listed.
+constexpr double kWorthLayingOut = 1.3, kMayBeQuicker = 1.1;
+constexpr std::size_t kMostLaidOut = 24, kMostForTheEnd = 6;
 
 using Picks = std::vector<std::size_t>; ///< the choice taken for each quilt
 
@@ -112,21 +114,21 @@ private:
             std::ranges::count(crew.findings, Finding::Level::stop, &Finding::level));
     }
 
+    /// All that may be near to the quickest, laid out in full.
     void tryOthers(std::size_t q) {
         const std::vector<PassChoice>& choices = shared_[q].choices;
         std::size_t tried = 1, vain = 0;
-        const Seconds first = choices.front().summary.predicted;
-        for (std::size_t k = 1; k < choices.size() && tried < kMostTried; ++k) {
+        for (std::size_t k = 1; k < choices.size(); ++k) {
             const PassChoice& c = choices[k];
-            if (!c.summary.workable || stop_.stop_requested() || vain >= kMostInVain)
+            if (!c.summary.workable || stop_.stop_requested())
                 break;
             const bool works = stops(best_.crew) == 0;
             // Several quilts follow one another on tables that stay as they are.
-            if (works &&
-                (tried >= static_cast<std::size_t>(options_.ways) || shared_.size() > 1 ||
-                 c.asked != choices.front().asked ||
-                 double(c.summary.predicted.count()) > kWorthLayingOut * double(first.count())))
+            if (works ? shared_.size() > 1 || tried >= (outcome_ ? kMostForTheEnd : kMostLaidOut)
+                      : tried >= kMostTried || vain >= kMostInVain)
                 break;
+            if (works && !mayBeNear(q, c))
+                continue;
             Picks picks = best_.picks;
             picks[q] = k;
             Attempt a = layOut(std::move(picks));
@@ -137,9 +139,23 @@ private:
         }
     }
 
+    bool mayBeNear(std::size_t q, const PassChoice& way) const {
+        const PassChoice& best = shared_[q].choices[best_.picks[q]];
+        if (outcome_ && way.asked != best.asked)
+            return false;
+        return double(way.summary.predicted.count()) <=
+               (outcome_ ? kMayBeQuicker : kWorthLayingOut) *
+                   double(best.summary.predicted.count());
+    }
+
     bool isBetter(const Attempt& a) const {
-        return std::pair{stops(a.crew), a.crew.finish} <
-               std::pair{stops(best_.crew), best_.crew.finish};
+        const auto rank = [&](const Attempt& one) {
+            std::size_t others = 0; // not as was asked for
+            for (std::size_t q = 0; q < shared_.size(); ++q)
+                others += shared_[q].choices[one.picks[q]].asked ? 0 : 1;
+            return std::tuple{stops(one.crew), others, one.crew.finish};
+        };
+        return rank(a) < rank(best_);
     }
 
     /// The farthest of all may sit, keep to a side or leave early: ways for those who get less far.
@@ -200,11 +216,14 @@ private:
                 const double scale =
                     double(best_.crew.finish.count()) /
                     double(std::max<std::int64_t>(1, choices[taken].summary.predicted.count()));
-                for (PassChoice& c : choices)
-                    if (c.summary.workable)
-                        c.summary.predicted = std::max(
-                            best_.crew.finish,
-                            Seconds{std::llround(scale * double(c.summary.predicted.count()))});
+                for (PassChoice& c : choices) {
+                    if (!c.summary.workable)
+                        continue;
+                    c.summary.predicted =
+                        Seconds{std::llround(scale * double(c.summary.predicted.count()))};
+                    if (c.asked == choices[taken].asked)
+                        c.summary.predicted = std::max(best_.crew.finish, c.summary.predicted);
+                }
                 for (const LaidOut& l : laidOut_) {
                     Alternative& way = choices[l.choice].summary;
                     way.predicted = l.finish;

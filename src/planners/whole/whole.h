@@ -10,8 +10,6 @@ namespace bastewright {
 struct WholeOptions {
     /// Search effort, in iterations rather than time, so that the same input gives the same plan.
     int effort = 1;
-    /// So many ways of a quilt are laid out in full, and the earliest finish is taken.
-    int ways = 3;
     /// Re-plan with one more table, helper and so on to rank what would help most.
     bool help = false;
     /// Makes later plans quicker, never different; outlives the planning. May be shared by threads.

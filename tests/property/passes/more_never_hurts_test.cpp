@@ -138,7 +138,8 @@ TEST(MoreNeverHurts, InRandomRooms) {
             SCOPED_TRACE("BASTEWRIGHT_SEED=" + std::to_string(seed) +
                          " BASTEWRIGHT_JOBS=1: " + more.what);
             EXPECT_LE(has.stops, had.stops) << had << "; then " << has;
-            if (had.passes > 0) {
+            // Passes of a plan that stops are nothing to be held against one that works.
+            if (had.passes > 0 && had.stops == 0) {
                 EXPECT_LE(has.passes, had.passes) << had << "; then " << has;
             }
             EXPECT_LE(has.points, had.points);

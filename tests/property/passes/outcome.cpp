@@ -8,8 +8,12 @@
 namespace bastewright::testing {
 
 std::ostream& operator<<(std::ostream& out, const Outcome& o) {
-    return out << o.passes << " passes, " << o.pulls << " pulls, " << o.points << " points, "
-               << o.yards << " yards, " << o.finish.count() << " s, " << o.stops << " stops";
+    out << o.surface << ": " << o.passes << " passes, " << o.pulls << " pulls, " << o.points
+        << " points, " << o.yards << " yards, " << o.finish.count() << " s, " << o.stops
+        << " stops (" << o.holds << " holds";
+    for (const auto& [kind, seconds] : o.byKind)
+        out << ", " << name(kind) << " " << seconds.count();
+    return out << ")";
 }
 
 Outcome outcomeOf(const Plan& plan) {
@@ -22,11 +26,24 @@ Outcome outcomeOf(const Plan& plan) {
         auto& span = spans.try_emplace(t.pass, t.start, t.end).first->second;
         span = {std::min(span.first, t.start), std::max(span.second, t.end)};
     }
+    std::map<std::pair<TaskKind, int>, std::pair<Seconds, Seconds>> calls;
+    for (const Task& t : plan.tasks) {
+        auto& span = calls.try_emplace({t.kind, t.pass}, t.start, t.end).first->second;
+        span = {std::min(span.first, t.start), std::max(span.second, t.end)};
+    }
+    for (const auto& [call, span] : calls)
+        out.byKind[call.first] += span.second - span.first;
     for (const auto& [pass, span] : spans)
         out.longestPass = std::max(out.longestPass, span.second - span.first);
     for (const QuiltPlan& q : plan.quilts) {
-        for (const Pass& p : q.passes)
+        for (const Pass& p : q.passes) {
             ++(p.pulled ? out.pulls : out.passes);
+            for (const Hold& h : p.holds)
+                out.holds += h.count;
+        }
+        out.surface = q.surface.name.text() + " " + std::to_string(q.surface.length.in()) + " by " +
+                      std::to_string(q.surface.width.in()) +
+                      (q.surface.quiltLengthAlongLength ? ", along" : ", across");
         for (const Zone& z : q.zones)
             out.points += static_cast<int>(z.points.size());
         if (q.backing)

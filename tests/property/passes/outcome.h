@@ -4,6 +4,8 @@
 
 #include <cstdint>
 #include <iosfwd>
+#include <map>
+#include <string>
 
 namespace bastewright::testing {
 
@@ -15,6 +17,9 @@ struct Outcome {
     double yards = 0; ///< of backing to buy
     Seconds finish{}, longestPass{};
     bool quiltLengthAlongLength = false;
+    std::map<TaskKind, Seconds> byKind{}; ///< how long the session is at each kind of work
+    std::string surface{};
+    int holds = 0;
 };
 std::ostream& operator<<(std::ostream& out, const Outcome& o);
 

@@ -265,7 +265,7 @@ Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, S
             clock.together(shift, w.pass, Seconds{240});
         const Seconds layer{w.pass == 1 ? 152 : 72};
         clock.together(layBacking, w.pass, layer);
-        clock.together(clamp, w.pass, Seconds{140});
+        clock.together(clamp, w.pass, Seconds{260}); // rolling against a wall in it
         clock.together(layBatting, w.pass, layer);
         clock.together(layTop, w.pass, layer);
         clock.together(reclamp, w.pass, Seconds{160}, 1);

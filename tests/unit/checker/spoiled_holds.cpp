@@ -56,6 +56,13 @@ std::vector<Spoiled> spoiledHolds() {
              g.pass(1).holds.insert(g.pass(1).holds.begin() + 1, foot);
          }},
         {"WhatLiesRolledAgainstAWall", {}, wallAtFoot},
+        {"RollingIsGivenNoTime",
+         {"crew.times"},
+         [](Good& g) {
+             wallAtFoot(g);
+             Task& clamp = g.task("1.1 clamp");
+             clamp.end = clamp.start + Seconds{100};
+         }},
         {"WhatIsBeyondTheTableIsSaidToLieOnChairs",
          {"rolls.beyond"},
          [](Good& g) { g.pass(2).beyond.head = Beyond::chairs; }},
