@@ -161,21 +161,49 @@ protected:
         }
     }
 
-    /// Once round by Tab.
+    /// Comes to every control by Tab. What appears meanwhile (a printer that is found, a row of a
+    /// long list) is come to by going round again.
     void goRound(const QString& stop) {
+        constexpr int kRounds = 3;
         // A plan that comes while the keyboard goes round brings lists of its own.
         EXPECT_TRUE(until([this] { return !room.workroom->plan()->busy(); })) << stop.toStdString();
+        for (int round = 1; round <= kRounds; ++round) {
+            const auto reached = onceRound(stop);
+            if (HasFatalFailure())
+                return;
+            const auto controls = controlsHere();
+            const auto missed = controls - reached;
+            if (missed.isEmpty() || round == kRounds)
+                controls_ += int(controls.size());
+            if (missed.isEmpty())
+                return;
+            if (round == kRounds)
+                for (auto* item : missed)
+                    ADD_FAILURE() << "never come to " << told(*item, stop);
+        }
+    }
+
+    QSet<QQuickItem*> controlsHere() {
+        QSet<QQuickItem*> out;
+        visit(ground(), [&](QQuickItem& item) {
+            if (isControl(item))
+                out.insert(&item);
+        });
+        return out;
+    }
+
+    /// Once round by Tab; what was come to, each seen and told.
+    QSet<QQuickItem*> onceRound(const QString& stop) {
         QSet<QQuickItem*> reached;
         QQuickItem* first = nullptr;
         for (int tabs = 0; tabs < 400; ++tabs) {
             auto* item = tab();
-            ASSERT_TRUE(item) << stop.toStdString();
-            if (item == first)
+            EXPECT_TRUE(item) << stop.toStdString();
+            // Round, or an open end: not all lists stand as they did.
+            if (!item || item == first || reached.contains(item))
                 break;
             if (!first)
                 first = item;
-            if (reached.contains(item))
-                break; // an open end: not all lists stand as they did
             reached.insert(item);
             ++stops_;
             auto* frame = frameOf(*item);
@@ -193,12 +221,7 @@ protected:
                 expectFrameStandsOut(*item, *frame, stop);
             }
         }
-        visit(ground(), [&](QQuickItem& item) {
-            if (isControl(item)) {
-                EXPECT_TRUE(reached.contains(&item)) << "never come to " << told(item, stop);
-                ++controls_;
-            }
-        });
+        return reached;
     }
 
     QSet<QString> looked_; ///< kinds of controls whose frame was looked at
