@@ -208,7 +208,7 @@ private:
     /// so long.
     int workOfSeveral(const Block& b, int start, const std::vector<int>& ahead) {
         PassPlan plan = workOne(b, start, nullptr);
-        if (session_.setting.proposeBreaks) {
+        if (session_.setting.proposeBreaks && !plan.calls.empty()) {
             const int lastRest = restOf(b.team, plan.start);
             auto calls = plan.calls;
             for (const int pass : ahead)
