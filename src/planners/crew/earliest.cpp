@@ -83,7 +83,8 @@ private:
                             for (const PlacedPoint& q : z.zone.points)
                                 only[reachOf(crew, q) | others] += secondsAPoint(kind);
                     }
-        double best = least(work, paces);
+        const double settling = fullZones(crew) ? leastSettling(kind) : 0;
+        double best = least(work, paces, settling);
         if (n > kEverySet || n == 0)
             return best;
         for (unsigned set = 1; set + 1 < (1U << n); ++set) {
@@ -102,7 +103,7 @@ private:
                 }
             // Twice the even share is more than it can come to.
             if (2 * inside / all + 2 * kSettle > best)
-                best = std::max(best, least(inside, some));
+                best = std::max(best, least(inside, some, settling));
         }
         return best;
     }
@@ -122,18 +123,24 @@ private:
         return out;
     }
 
-    /// The least over the ways to choose who takes part, of one call.
-    double least(double work, std::vector<double> paces) const {
+    double rateOf(const std::vector<double>& paces) const {
+        auto known = rates_.find(paces);
+        if (known == rates_.end())
+            known = rates_.emplace(paces, mostWorkInASecond(paces, spreadOfWork())).first;
+        return known->second;
+    }
+
+    /// The least over the ways to choose who takes part, of one call: everybody steps up once at
+    /// least, and for every so many points.
+    double least(double work, std::vector<double> paces, double settling) const {
         std::ranges::sort(paces, std::greater{});
         double best = 0, all = 0;
+        std::vector<double> who, turns;
         for (std::size_t n = 1; n <= paces.size(); ++n) {
             all += paces[n - 1];
-            const std::vector<double> who(paces.begin(),
-                                          paces.begin() + static_cast<std::ptrdiff_t>(n));
-            auto known = rates_.find(who);
-            if (known == rates_.end())
-                known = rates_.emplace(who, mostWorkInASecond(who, spreadOfWork())).first;
-            const double t = (work + kSettle * all) / known->second;
+            who.push_back(paces[n - 1]);
+            turns.push_back(settled(paces[n - 1], settling));
+            const double t = std::max((work + kSettle * all) / rateOf(who), work / rateOf(turns));
             best = n == 1 ? t : std::min(best, t);
         }
         return best;

@@ -43,6 +43,12 @@ double slowestOf(std::size_t people) {
 
 } // namespace
 
+bool fullZones(const PassCrew& crew) {
+    return std::ranges::all_of(crew.zones, [](const OwnedZone& z) {
+        return z.zone.points.size() <= static_cast<std::size_t>(kMostInZone);
+    });
+}
+
 bool opensTheTable(const Given& given, const Block& block) {
     return std::ranges::none_of(
         given.quilts.begin(), given.quilts.begin() + block.job,
@@ -109,6 +115,7 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
     const auto zones = [&](TaskKind kind) {
         if (const double n = pointsOf(kind); n > 0) {
             out.zones += secondsAPoint(kind) * n;
+            out.settling = left && !fullZones(left->crew) ? 0 : leastSettling(kind);
             ++out.calls;
         }
     };
@@ -133,21 +140,28 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
 }
 
 double aboutSeconds(const PassWork& w, std::span<const double> paces) {
-    const auto shared = [&](std::size_t most, double work, int calls) {
+    const auto shared = [&](std::size_t most, double work, int calls, double settling) {
+        if (work <= 0)
+            return 0.0;
         const auto who = paces.first(std::min(most, paces.size()));
-        const double all = std::accumulate(who.begin(), who.end(), 0.0);
-        return work > 0 ? (work / all + calls * kSettle) * slowestOf(who.size()) : 0;
+        double all = 0, turns = 0;
+        for (const double pace : who) {
+            all += pace;
+            turns += settled(pace, settling);
+        }
+        return std::max(work / all + calls * kSettle, work / turns) * slowestOf(who.size());
     };
-    return stepsOf(w, paces) + shared(w.room, w.holds, 0) + shared(w.room, w.zones, w.calls) +
-           shared(w.irons, w.pressed, w.presses);
+    return stepsOf(w, paces) + shared(w.room, w.holds, 0, 0) +
+           shared(w.room, w.zones, w.calls, w.settling) + shared(w.irons, w.pressed, w.presses, 0);
 }
 
-double leastSeconds(const PassWork& w, std::span<const double> paces, double rate) {
+double leastSeconds(const PassWork& w, std::span<const double> paces, const Rate& rate) {
     const auto room = paces.first(std::min(w.room, paces.size()));
     const double all = std::accumulate(room.begin(), room.end(), 0.0);
     const auto irons = paces.first(std::min(w.irons, paces.size()));
     const double ironing = std::accumulate(irons.begin(), irons.end(), 0.0);
-    return stepsOf(w, paces) + w.holds / rate + (w.zones + w.calls * kSettle * all) / rate +
+    return stepsOf(w, paces) + w.holds / rate.plain +
+           std::max((w.zones + w.calls * kSettle * all) / rate.plain, w.zones / rate.settled) +
            (w.pressed > 0 ? w.pressed / ironing + w.presses * kSettle : 0);
 }
 

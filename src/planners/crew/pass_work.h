@@ -25,13 +25,17 @@ struct PassWork {
     double holds = 0;  ///< shared, and over when the slowest is through
     double zones = 0;  ///< the same; so many calls
     int calls = 0;
-    double pressed = 0; ///< the same by no more people than there are irons
+    double settling = 0; ///< at zones, see `settled`
+    double pressed = 0;  ///< the same by no more people than there are irons
     int presses = 0;
     std::size_t irons = 0;
     std::size_t room = 1; ///< people side by side at the table
-    /// Another pass of as much room, as many irons and as many who lift.
+    /// Another pass of as much room, as many irons, as many who lift, and the same at zones.
     void add(const PassWork& other);
 };
+
+/// No zone has more points than a zone may have.
+bool fullZones(const PassCrew& crew);
 
 /// The tables have still to be set up for it: it is of the first quilt on them.
 bool opensTheTable(const Given& given, const Block& block);
@@ -44,9 +48,14 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
 /// does everything, reaches everything, and shares go by pace.
 double aboutSeconds(const PassWork& work, std::span<const double> paces);
 
+/// The most work a team can have in a second (mostWorkInASecond): of those who find room, by their
+/// paces and by their paces with settling.
+struct Rate {
+    double plain = 1, settled = 1;
+};
+
 /// Never more than it takes them where all of them take part in every call, or as many as find
-/// room; `rate` is the most work those can have in a second (mostWorkInASecond). The least over
-/// those who take part, for each team and all smaller ones in it, is a bound.
-double leastSeconds(const PassWork& work, std::span<const double> paces, double rate);
+/// room. The least over those who take part, for each team and all smaller ones in it, is a bound.
+double leastSeconds(const PassWork& work, std::span<const double> paces, const Rate& rate);
 
 } // namespace bastewright::crew

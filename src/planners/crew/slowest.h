@@ -20,6 +20,12 @@ double spreadOfWork();
 /// of the slowest is one second. Never too little (by less than 1 in 100 too much): for bounds.
 double mostWorkInASecond(std::span<const double> paces, double spread);
 
+/// The pace of somebody who steps up to another zone for every so much of their work: `settling`
+/// seconds, at any pace, for each second of it at pace 1.
+constexpr double settled(double pace, double settling) {
+    return pace / (1 + settling * pace);
+}
+
 /// The same for many teams of a few kinds of people, each of one pace; hardly less tight and far
 /// quicker.
 class MostWork {

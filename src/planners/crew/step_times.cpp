@@ -1,6 +1,7 @@
 #include "planners/crew/step_times.h"
 
 #include "plan/trade_times.h"
+#include "planners/crew/share_out.h"
 #include "planners/crew/slowest.h"
 #include "planners/surface/reachable.h"
 
@@ -98,6 +99,10 @@ double secondsAPoint(TaskKind kind) {
            : kind == TaskKind::closePins ? kClosePin
            : kind == TaskKind::press     ? kPressDot
                                          : kLayDot;
+}
+
+double leastSettling(TaskKind kind) {
+    return kSettle / (kMostInZone * secondsAPoint(kind));
 }
 
 double zoneSeconds(TaskKind kind, int points, int leaning, double pace) {

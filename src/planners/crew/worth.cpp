@@ -19,10 +19,6 @@ Worth::Worth(const std::vector<Hand>& hands, std::size_t tables, const std::vect
         room = std::max(room, p.work.room);
     full_ = options_.largest >= room;
     options_.largest = std::min(options_.largest, room);
-    std::vector<double> paces;
-    for (const Kind& k : kinds_)
-        paces.push_back(k.pace);
-    most_.emplace(paces, spreadOfWork());
     std::vector<int> none(kinds_.size(), 0);
     addTeams(none, 0, 0);
     std::vector<bool> inUse(tables, false);
@@ -98,32 +94,44 @@ void Worth::addTeam(const std::vector<int>& of) {
 }
 
 /// Of the quickest who find room.
-double Worth::rateOf(std::vector<int> of, std::size_t room) const {
+double Worth::rateOf(const MostWork& most, std::vector<int> of, std::size_t room) {
     auto left = static_cast<int>(room);
     for (int& n : of) { // quickest first
         n = std::min(n, left);
         left -= n;
     }
-    return most_->inASecond(of);
+    return most.inASecond(of);
+}
+
+std::vector<double>& Worth::ratesFor(std::size_t room, double settling) {
+    auto& rates = rates_[{room, settling}];
+    if (!rates.empty())
+        return rates;
+    std::vector<double> paces;
+    std::vector<int> all;
+    for (const Kind& k : kinds_) {
+        paces.push_back(settled(k.pace, settling));
+        all.push_back(static_cast<int>(k.people.size()));
+    }
+    const MostWork most{paces, spreadOfWork()};
+    for (const Team& t : teams_)
+        rates.push_back(rateOf(most, t.of, room));
+    rates.push_back(rateOf(most, all, room));
+    return rates;
 }
 
 std::vector<float> Worth::secondsOf(const PassWork& work) {
-    auto& rates = rates_[work.room];
-    if (rates.empty())
-        for (const Team& t : teams_)
-            rates.push_back(rateOf(t.of, work.room));
+    const auto& plain = ratesFor(work.room, 0);
+    const auto& turns = ratesFor(work.room, work.settling);
     std::vector<double> all;
-    std::vector<int> of;
-    for (const Kind& k : kinds_) {
+    for (const Kind& k : kinds_)
         all.insert(all.end(), k.people.size(), k.pace);
-        of.push_back(static_cast<int>(k.people.size()));
-    }
     const double together = std::accumulate(all.begin(), all.end(), 0.0);
     std::vector<float> out;
     out.reserve(teams_.size() + 1);
     for (std::size_t k = 0; k < teams_.size(); ++k) {
         const auto& paces = teams_[k].paces;
-        double least = leastSeconds(work, paces, rates[k]);
+        double least = leastSeconds(work, paces, {plain[k], turns[k]});
         // Stands for all larger ones, who find no room: they only open more pins.
         if (full_ && paces.size() == options_.largest)
             least -= work.opened / std::accumulate(paces.begin(), paces.end(), 0.0) -
@@ -136,7 +144,7 @@ std::vector<float> Worth::secondsOf(const PassWork& work) {
     few.calls = 0; // whoever takes part
     out.push_back(full_ || all.size() <= options_.largest
                       ? std::numeric_limits<float>::max() / 4
-                      : static_cast<float>(leastSeconds(few, all, rateOf(of, work.room))));
+                      : static_cast<float>(leastSeconds(few, all, {plain.back(), turns.back()})));
     return out;
 }
 

@@ -60,7 +60,8 @@ private:
     void sortKinds();
     void addTeams(std::vector<int>& of, std::size_t kind, std::size_t people);
     void addTeam(const std::vector<int>& of);
-    double rateOf(std::vector<int> of, std::size_t room) const;
+    static double rateOf(const MostWork& most, std::vector<int> of, std::size_t room);
+    std::vector<double>& ratesFor(std::size_t room, double settling);
     std::vector<float> secondsOf(const PassWork& work);
     std::vector<int> cheapest() const;
     double cost(std::vector<double>& usedTable, std::vector<double>& usedKind) const;
@@ -75,8 +76,8 @@ private:
     std::vector<Kind> kinds_;
     std::vector<Team> teams_;
     std::map<std::vector<int>, std::size_t> index_;
-    std::optional<MostWork> most_;
-    std::map<std::size_t, std::vector<double>> rates_; ///< of every team, by room
+    std::map<std::pair<std::size_t, double>, std::vector<double>>
+        rates_; ///< of every team and, last, of everybody, by room and settling
     std::vector<std::size_t> tableOf_;
     std::vector<std::vector<float>> seconds_; ///< of each pass, by team; last: larger ones
     std::vector<double> table_, kind_;        ///< prices
