@@ -110,9 +110,13 @@ bool keepAnchors(const Board& board, const Lie& lie, const Cells& cells, const C
 /// Where to put the table of several places: new area to its edge where what is basted lies on one
 /// side only, else moved as little as may be.
 Length preferred(Interval places, const Window& fresh, bool across, const Board& board,
-                 std::optional<Length> before) {
+                 const Lie& lie, std::optional<Length> before) {
     const std::size_t lo = across ? fresh.x0 : fresh.y0, hi = across ? fresh.x1 : fresh.y1;
     const AxisLines& lines = across ? board.x : board.y;
+    if (lie.newInTheMiddle) {
+        const Length size = across ? lie.x.size : lie.y.size;
+        return std::clamp((lines.cuts[lo].at + lines.cuts[hi].at - size) / 2, places.lo, places.hi);
+    }
     if (!before)
         return places.middle();
     if (lo > 0 && hi == lines.last())
@@ -321,9 +325,9 @@ std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& ce
         return {};
     const auto xBefore = before ? std::optional{before->x} : std::nullopt;
     const auto yBefore = before ? std::optional{before->y} : std::nullopt;
-    const std::array xs{preferred(x.at, fresh, true, board, xBefore), x.at.lo, x.at.hi,
+    const std::array xs{preferred(x.at, fresh, true, board, lie, xBefore), x.at.lo, x.at.hi,
                         x.at.middle()};
-    const std::array ys{preferred(y.at, fresh, false, board, yBefore), y.at.lo, y.at.hi,
+    const std::array ys{preferred(y.at, fresh, false, board, lie, yBefore), y.at.lo, y.at.hi,
                         y.at.middle()};
     std::optional<Step> afterPull;
     for (const Length tx : xs)

@@ -21,6 +21,8 @@ struct Lie {
     std::vector<Side> closed; ///< sides of the quilt where nobody can stand
     Length reach;             ///< the farthest that anybody gets
     bool floor = false;       ///< nothing is out of reach
+    /// New area lies in the middle of the table, where there is a choice, and not at an edge.
+    bool newInTheMiddle = false;
     bool operator==(const Lie&) const = default;
 };
 

@@ -90,7 +90,8 @@ LayoutInput inputOf(const PassRequest& request, const PassChoice& choice, bool s
             .lie = choice.lie,
             .start = choice.start,
             .row = request.job.basting.spacing / 2,
-            .search = search};
+            .search = search,
+            .stop = request.stop};
 }
 
 void lay(const PassRequest& request, PassChoice& choice, bool search) {
@@ -98,6 +99,7 @@ void lay(const PassRequest& request, PassChoice& choice, bool search) {
     auto layout = request.memory ? request.memory->layOut(in) : layOut(in);
     if (layout) {
         choice.sequence = std::move(layout->sequence);
+        choice.others = std::move(layout->others);
         choice.leastPasses = static_cast<int>(layout->least);
     }
     sumUp(request, choice);
@@ -177,10 +179,37 @@ bool isAskedFor(const Job& job, const Room& room, const Alternative& way) {
 void makeEven(const PassRequest& request, PassChoice& choice) {
     if (choice.even || choice.sequence.steps.empty())
         return;
-    choice.sequence = evened(inputOf(request, choice, true), choice.sequence);
+    Sequence even = evened(inputOf(request, choice, true), choice.sequence);
+    if (even.windows != choice.sequence.windows)
+        choice.others.insert(choice.others.begin(), std::move(choice.sequence));
+    choice.sequence = std::move(even);
     choice.even = true;
     sumUp(request, choice);
     choice.asked = isAskedFor(request.job, request.setting.room, choice.summary);
+}
+
+std::vector<PassChoice> variations(const PassRequest& request, const PassChoice& choice) {
+    const LayoutInput in = inputOf(request, choice, true);
+    std::vector<PassChoice> out;
+    const auto add = [&](std::optional<Sequence> s) {
+        if (!s || s->windows.size() != choice.sequence.windows.size())
+            return;
+        PassChoice other = choice;
+        other.sequence = *std::move(s);
+        sumUp(request, other);
+        if (other.summary.pulls <= choice.summary.pulls)
+            out.push_back(std::move(other));
+    };
+    add(inTheMiddle(in, choice.sequence));
+    for (const Sequence& s : choice.others) {
+        Sequence even = evened(in, s);
+        add(inTheMiddle(in, even));
+        add(inTheMiddle(in, s));
+        if (even.windows != s.windows)
+            add(std::move(even));
+        add(s);
+    }
+    return out;
 }
 
 std::vector<PassChoice> passChoices(const PassRequest& request,
@@ -206,6 +235,8 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
     std::ranges::stable_sort(out, {}, rank);
     std::size_t searched = 0;
     for (PassChoice& way : out) {
+        if (request.stop.stop_requested() && out.front().summary.workable)
+            break;
         if (way.start == Start::oneEnd || (way.summary.workable && way.summary.passes == 1) ||
             (way.summary.workable && searched >= kSearched))
             continue;

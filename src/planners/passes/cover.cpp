@@ -16,13 +16,14 @@ public:
     Search(const CoverNeeds& needs, const CoverSearch& limits)
         : needs_{needs}
         , nodes_{limits.nodes}
-        , enough_{limits.enough} {}
+        , enough_{limits.enough}
+        , stop_{limits.stop} {}
 
     std::set<std::vector<Window>> found;
-    bool cutShort() const { return nodes_ < 0; }
+    bool cutShort() const { return nodes_ < 0 || stop_.stop_requested(); }
 
     void run(const Bits& left, std::size_t count) {
-        if (--nodes_ < 0 || found.size() >= enough_)
+        if (--nodes_ < 0 || found.size() >= enough_ || stop_.stop_requested())
             return;
         if (std::ranges::all_of(left, [](std::uint64_t b) { return b == 0; })) {
             std::vector<Window> windows;
@@ -48,6 +49,7 @@ private:
     const CoverNeeds& needs_;
     int nodes_;
     std::size_t enough_;
+    std::stop_token stop_;
     std::vector<std::size_t> chosen_;
 };
 
@@ -61,12 +63,14 @@ FewestCover fewestCover(const Board& board, const Lie& lie, const FirstPass& fir
     if (!needs.sound() || !needs.coverable())
         return out;
     const auto ordered = [&](const auto& sets) {
-        std::optional<Sequence> best;
+        std::vector<Sequence> all;
         for (const std::vector<Window>& windows : sets)
-            if (auto s = bestOrder(board, lie, first, windows);
-                s && (!best || s->cost < best->cost))
-                best = std::move(s);
-        return best;
+            if (limits.stop.stop_requested())
+                break;
+            else if (auto s = bestOrder(board, lie, first, windows))
+                all.push_back(*std::move(s));
+        std::ranges::stable_sort(all, {}, &Sequence::cost);
+        return all;
     };
     out.least = std::max<std::size_t>(1, needs.least(needs.all(), kMostPasses));
     bool all = most <= kMostExact; // looked through
@@ -74,18 +78,18 @@ FewestCover fewestCover(const Board& board, const Lie& lie, const FirstPass& fir
         Search search{needs, limits};
         search.run(needs.all(), n);
         all = all && !search.cutShort();
-        out.sequence = ordered(search.found);
-        if (out.sequence)
+        out.sequences = ordered(search.found);
+        if (!out.sequences.empty() || limits.stop.stop_requested())
             return out;
         if (out.least == n && search.found.empty() && !search.cutShort())
             out.least = n + 1;
     }
     // More windows than can be looked through: fewer and fewer, as long as some set has an order.
     for (std::size_t n = most; n >= out.least && !all; --n) {
-        auto found = ordered(coversByWeighing(needs, n, limits.steps, limits.enough));
-        if (!found)
+        auto found = ordered(coversByWeighing(needs, n, limits));
+        if (found.empty())
             break;
-        out.sequence = std::move(found);
+        out.sequences = std::move(found);
     }
     return out;
 }

@@ -2,6 +2,8 @@
 
 #include "planners/passes/order.h"
 
+#include <stop_token>
+
 namespace bastewright {
 
 /// A window that may be used, with where the table lies along both axes. Where the table is too
@@ -32,15 +34,16 @@ std::vector<std::vector<Window>> roundTheMiddle(const Board& board, const Lie& l
 /// two passes may meet together with the anchor beside it by one window; one of them may be first.
 /// Up to ten by exact search over the place that the fewest windows cover, which ends after `nodes`
 /// sets for each number, or when `enough` sets were found; more, or where that finds none, by
-/// weighing in so many steps (see coversByWeighing). Then for an order of each set; the cheapest.
+/// weighing in so many steps (see coversByWeighing). Then for an order of each set. A stop ends it.
 struct CoverSearch {
     int nodes = 6'000;
     int steps = 4'000;
     std::size_t enough = 8;
+    std::stop_token stop{};
 };
 struct FewestCover {
-    std::optional<Sequence> sequence;
-    std::size_t least = 1; ///< no set of fewer candidates covers everything
+    std::vector<Sequence> sequences; ///< of the fewest, the cheapest first
+    std::size_t least = 1;           ///< no set of fewer candidates covers everything
 };
 FewestCover fewestCover(const Board& board, const Lie& lie, const FirstPass& first,
                         const std::vector<Candidate>& candidates, std::size_t most,

@@ -24,11 +24,13 @@ public:
         });
     }
 
-    std::set<std::vector<Window>> run(std::size_t count, int steps, std::size_t enough) {
+    std::set<std::vector<Window>> run(std::size_t count, const CoverSearch& limits) {
         std::set<std::vector<Window>> found;
         while (!open_.empty())
             add(mostWanted(needs_.by(open_.front()), none()));
-        for (int step = 1; step <= steps && found.size() < enough; ++step) {
+        for (int step = 1; step <= limits.steps && found.size() < limits.enough; ++step) {
+            if (limits.stop.stop_requested())
+                break;
             while (size_ > count)
                 take(leastMissed(none()));
             if (open_.empty()) {
@@ -160,10 +162,10 @@ private:
 } // namespace
 
 std::vector<std::vector<Window>> coversByWeighing(const CoverNeeds& needs, std::size_t count,
-                                                  int steps, std::size_t enough) {
+                                                  const CoverSearch& limits) {
     if (!needs.sound() || !needs.coverable() || count == 0)
         return {};
-    const auto found = Weighing{needs}.run(count, steps, enough);
+    const auto found = Weighing{needs}.run(count, limits);
     return {found.begin(), found.end()};
 }
 

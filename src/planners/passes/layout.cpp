@@ -61,41 +61,71 @@ std::optional<Window> firstWindow(const LayoutInput& in, const FirstPass& first)
     return Window{x->lo, x->hi, y->lo, y->hi};
 }
 
-void offer(std::optional<Sequence>& best, std::optional<Sequence> other) {
-    if (other && (!best || other->windows.size() < best->windows.size() ||
-                  (other->windows.size() == best->windows.size() && other->cost < best->cost)))
-        best = std::move(other);
-}
+/// The cheapest sequences of the fewest passes that were offered.
+class Offers {
+public:
+    std::size_t passes() const { return all_.empty() ? 0 : all_.front().windows.size(); }
+    bool empty() const { return all_.empty(); }
+
+    void offer(std::optional<Sequence> other) {
+        if (!other || (!empty() && other->windows.size() > passes()))
+            return;
+        if (!empty() && other->windows.size() < passes())
+            all_.clear();
+        const auto after = std::ranges::upper_bound(all_, other->cost, {}, &Sequence::cost);
+        if (std::ranges::any_of(all_, [&](const Sequence& s) {
+                return s.windows == other->windows && s.cost <= other->cost;
+            }))
+            return;
+        all_.insert(after, *std::move(other));
+        if (all_.size() > kKept)
+            all_.pop_back();
+    }
+    void offer(std::vector<Sequence> others) {
+        for (Sequence& s : others)
+            offer(std::optional{std::move(s)});
+    }
+
+    Layout layout(std::size_t least) && {
+        Layout out{std::move(all_.front()), least};
+        out.others.assign(std::move_iterator{all_.begin() + 1}, std::move_iterator{all_.end()});
+        return out;
+    }
+
+private:
+    static constexpr std::size_t kKept = 5;
+    std::vector<Sequence> all_;
+};
 
 std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
     const auto first = firstPass(in);
     if (!first)
         return {};
-    Layout out;
-    out.least = leastPasses(in.board, in.lie);
-    std::optional<Sequence> best;
+    const std::size_t least = leastPasses(in.board, in.lie);
+    Offers best;
     for (const auto& windows : grids(in.board, in.lie, *first))
-        if (!best || windows.size() <= best->windows.size())
-            offer(best, bestOrder(in.board, in.lie, *first, windows));
-    if (const auto round = firstWindow(in, *first); round && best && best->windows.size() > 5)
+        if (best.empty() || windows.size() <= best.passes())
+            best.offer(bestOrder(in.board, in.lie, *first, windows));
+    if (const auto round = firstWindow(in, *first); round && best.passes() > 5)
         for (const auto& windows : pinwheels(in.board, in.lie, *round))
-            offer(best, bestOrder(in.board, in.lie, *first, windows));
+            best.offer(bestOrder(in.board, in.lie, *first, windows));
     for (const auto& windows : roundTheMiddle(in.board, in.lie))
         if (in.start != Basting::Start::centred)
-            offer(best, bestOrder(in.board, in.lie, *first, windows));
-    if (!in.search && best) {
-        out.sequence = *std::move(best);
-        return out;
-    }
+            best.offer(bestOrder(in.board, in.lie, *first, windows));
+    if (!in.search && !best.empty())
+        return std::move(best).layout(least);
     const auto search = [&](const Lie& lie, const FirstPass& from) {
-        const std::size_t most = best ? best->windows.size() : kMostUnknown;
-        return fewestCover(in.board, lie, from, candidates(in.board, lie, from), most).sequence;
+        const std::size_t most = best.empty() ? kMostUnknown : best.passes();
+        CoverSearch limits;
+        limits.stop = in.stop;
+        return fewestCover(in.board, lie, from, candidates(in.board, lie, from), most, limits)
+            .sequences;
     };
-    offer(best, search(in.lie, *first));
+    best.offer(search(in.lie, *first));
     // What a smaller table does this one does too; the search finds it there, now and then.
     for (const Length less : kSmaller)
         for (const bool across : {true, false}) {
-            if (best && best->windows.size() < kWorthCarrying)
+            if ((!best.empty() && best.passes() < kWorthCarrying) || in.stop.stop_requested())
                 break;
             Lie lie = in.lie;
             (across ? lie.x : lie.y).size -= less;
@@ -103,14 +133,12 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
             const auto from = firstPass(smaller);
             if (!from || (across ? lie.x : lie.y).size < kLeastTable)
                 continue;
-            if (const auto found = search(lie, *from))
-                offer(best,
-                      bestOrder(in.board, in.lie, {from->held, first->fixed}, found->windows));
+            for (const Sequence& found : search(lie, *from))
+                best.offer(bestOrder(in.board, in.lie, {from->held, first->fixed}, found.windows));
         }
-    if (!best)
+    if (best.empty())
         return {};
-    out.sequence = *std::move(best);
-    return out;
+    return std::move(best).layout(least);
 }
 
 /// Chains of one axis from one end of it.
@@ -132,7 +160,7 @@ std::vector<Window> rowByRow(const std::vector<AxisWindow>& xs, const std::vecto
 }
 
 std::optional<Layout> fromOneEnd(const LayoutInput& in) {
-    std::optional<Sequence> best;
+    Offers best;
     for (const Uses& use : usesOf(in.lie))
         for (const bool highX : {false, true})
             for (const bool highY : {false, true}) {
@@ -142,13 +170,27 @@ std::optional<Layout> fromOneEnd(const LayoutInput& in) {
                     continue;
                 for (const bool byRows : {true, false}) {
                     const std::vector<Window> windows = rowByRow(xs, ys, byRows);
-                    offer(best, inOrder(in.board, in.lie, {areaOf(in.board, windows.front()), {}},
-                                        windows));
+                    best.offer(inOrder(in.board, in.lie, {areaOf(in.board, windows.front()), {}},
+                                       windows));
                 }
             }
-    if (!best)
+    if (best.empty())
         return {};
-    return Layout{*std::move(best), leastPasses(in.board, in.lie)};
+    return std::move(best).layout(leastPasses(in.board, in.lie));
+}
+
+/// What a first pass has to keep when boundaries are moved.
+FirstPass keptFirst(const LayoutInput& in) {
+    FirstPass out;
+    if (in.start == Basting::Start::centred) {
+        // The table stays where it is; what is basted of its field may shrink round the middle.
+        if (const auto f = firstPass(in))
+            out.fixed = f->fixed;
+    } else if (in.start == Basting::Start::besideMiddle) {
+        if (const auto f = firstPass(in))
+            out = *f;
+    }
+    return out;
 }
 
 } // namespace
@@ -169,21 +211,13 @@ std::optional<Layout> layOut(const LayoutInput& in) {
 }
 
 Sequence evened(const LayoutInput& in, const Sequence& sequence) {
-    FirstPass first;
-    if (in.start == Basting::Start::centred) {
-        // The table stays where it is; what is basted of its field may shrink round the middle.
-        if (const auto f = firstPass(in))
-            first.fixed = f->fixed;
-    } else if (in.start == Basting::Start::besideMiddle) {
-        if (const auto f = firstPass(in))
-            first = *f;
-    }
+    const FirstPass first = keptFirst(in);
     Sequence best = sequence;
     // Windows that share a stretch of an axis are moved together.
     const auto ends = [](Window& w, int which) -> std::size_t& {
         return which == 0 ? w.x0 : which == 1 ? w.x1 : which == 2 ? w.y0 : w.y1;
     };
-    for (int round = 0; round < 6; ++round) {
+    for (int round = 0; round < 6 && !in.stop.stop_requested(); ++round) {
         bool better = false;
         for (int which = 0; which < 4; ++which) {
             std::vector<std::size_t> values;
@@ -219,6 +253,16 @@ Sequence evened(const LayoutInput& in, const Sequence& sequence) {
             break;
     }
     return best;
+}
+
+std::optional<Sequence> inTheMiddle(const LayoutInput& in, const Sequence& sequence) {
+    Lie lie = in.lie;
+    lie.newInTheMiddle = true;
+    auto out = inOrder(in.board, lie, keptFirst(in), sequence.windows);
+    if (!out)
+        return {};
+    const bool same = std::ranges::equal(out->steps, sequence.steps, {}, &Step::at, &Step::at);
+    return same ? std::nullopt : std::move(out);
 }
 
 } // namespace bastewright

@@ -10,8 +10,9 @@ struct LayoutInput {
     const Board& board;
     const Lie& lie;
     Basting::Start start = Basting::Start::besideMiddle; ///< not `best`
-    Length row;         ///< the middle lies so far inside the first field for a start beside it
-    bool search = true; ///< false: grids and bricks only
+    Length row;             ///< the middle lies so far inside the first field for a start beside it
+    bool search = true;     ///< false: grids and bricks only
+    std::stop_token stop{}; ///< ends the search with what was found
 };
 
 /// Passes in working order, the fewest that were found and of those the cheapest, and how few it
@@ -19,6 +20,7 @@ struct LayoutInput {
 struct Layout {
     Sequence sequence;
     std::size_t least = 1;
+    std::vector<Sequence> others{}; ///< as few passes, the next cheapest, a handful at most
 };
 
 /// No arrangement of fields does with fewer passes: points of which no two lie on the table, with a
@@ -34,5 +36,9 @@ std::optional<Layout> layOut(const LayoutInput& in);
 /// The same passes with boundaries moved so that they are as even as may be and the quilt is moved
 /// little; never more of them.
 Sequence evened(const LayoutInput& in, const Sequence& sequence);
+
+/// The same passes with new area in the middle of the table wherever the table may lie so, where
+/// `layOut` puts it to an edge; nothing where that is no other sequence or does not work.
+std::optional<Sequence> inTheMiddle(const LayoutInput& in, const Sequence& sequence);
 
 } // namespace bastewright

@@ -27,7 +27,11 @@ std::optional<Layout> LayoutMemory::layOut(const LayoutInput& in) {
     });
     if (at != known_.end())
         return at->layout;
-    return known_.emplace_back(in.lie, in.start, in.row, in.search, bastewright::layOut(in)).layout;
+    auto layout = bastewright::layOut(in);
+    // What a stop has cut short is nothing to remember.
+    if (in.stop.stop_requested())
+        return layout;
+    return known_.emplace_back(in.lie, in.start, in.row, in.search, std::move(layout)).layout;
 }
 
 } // namespace bastewright

@@ -17,6 +17,7 @@ struct PassChoice {
     std::shared_ptr<const Board> board{};
     Lie lie{};
     Sequence sequence{};
+    std::vector<Sequence> others{}; ///< with as few passes, see Layout
     int leastPasses = 0;
     Alternative summary{}; ///< what it costs, for people
     bool asked = true;     ///< see isAskedFor
@@ -32,6 +33,7 @@ struct PassRequest {
     /// How far people get; nothing: the farthest of those who work there.
     std::optional<Length> reach{};
     LayoutMemory* memory = nullptr; ///< of this quilt; makes it quicker, never different
+    std::stop_token stop{};         ///< ends the search for fewer passes with what was found
 };
 
 /// Every surface, orientation and start that is worth looking at, with its fewest passes and its
@@ -43,6 +45,10 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
 
 /// Evens out the boundaries of a way, and sums it up anew.
 void makeEven(const PassRequest& request, PassChoice& choice);
+
+/// The same way with as many passes otherwise cut or otherwise put on the table: boundaries as they
+/// were found, other sets of fields, new area in the middle of the table. `choice` is evened out.
+std::vector<PassChoice> variations(const PassRequest& request, const PassChoice& choice);
 
 /// False for a way that is shown and not taken while one that was asked for works: another start,
 /// the quilt lying the other way, the tables pushed together to another rectangle.

@@ -89,7 +89,7 @@ struct Attempt {
 
 Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
                 const std::vector<PointsPlan>& points, std::vector<LayoutMemory>& memories,
-                int surfaces) {
+                int surfaces, const std::stop_token& stop) {
     const bool floor = session.setting.room.tables.empty();
     const auto shares = dealt(session.setting.room.tables, surfaces);
     Setting setting = session.setting;
@@ -104,7 +104,8 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
                                   .layers = layers[job],
                                   .points = points[job].points,
                                   .alone = session.jobs.size() == 1,
-                                  .memory = &memories[job]};
+                                  .memory = &memories[job],
+                                  .stop = stop};
         const std::vector<Arrangement> ways =
             floor ? std::vector{floorArrangement(layers[job].backing)}
                   : arrangements(shares[surface]);
@@ -131,7 +132,7 @@ Attempt attempt(const Session& session, const std::vector<LayerSizes>& layers,
 
 std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSizes>& layers,
                               const std::vector<PointsPlan>& points,
-                              std::vector<LayoutMemory>& memories) {
+                              std::vector<LayoutMemory>& memories, std::stop_token stop) {
     memories.resize(session.jobs.size());
     const auto& tables = session.setting.room.tables;
     const int quilts = static_cast<int>(session.jobs.size());
@@ -144,9 +145,9 @@ std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSiz
     if (session.setting.room.surfaces > 0)
         least = most =
             std::min({session.setting.room.surfaces, quilts, tables.empty() ? quilts : onHand});
-    Attempt best = attempt(session, layers, points, memories, least);
-    for (int n = least + 1; n <= most; ++n) {
-        Attempt a = attempt(session, layers, points, memories, n);
+    Attempt best = attempt(session, layers, points, memories, least, stop);
+    for (int n = least + 1; n <= most && !stop.stop_requested(); ++n) {
+        Attempt a = attempt(session, layers, points, memories, n, stop);
         if (a.workable && (!best.workable || a.finish < best.finish))
             best = std::move(a);
     }

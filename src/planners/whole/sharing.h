@@ -20,6 +20,6 @@ struct Shared {
 /// `points` holds the points of each job, `memories` the layouts found for it so far.
 std::vector<Shared> shareRoom(const Session& session, const std::vector<LayerSizes>& layers,
                               const std::vector<PointsPlan>& points,
-                              std::vector<LayoutMemory>& memories);
+                              std::vector<LayoutMemory>& memories, std::stop_token stop = {});
 
 } // namespace bastewright

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -19,6 +20,10 @@ constexpr std::size_t kMostInVain = 3;
 /// predictions are off by less. Where only the end is asked for, not for what is listed.
 constexpr double kWorthLayingOut = 1.3, kMayBeQuicker = 1.1;
 constexpr std::size_t kMostLaidOut = 24, kMostForTheEnd = 6;
+/// Ways as near as this to the quickest are tried with other fields too, in all so many: fewer with
+/// more people, for whom each takes longer.
+constexpr double kWorthVarying = 1.03;
+constexpr std::size_t kMostVaried = 48, kLeastVaried = 4, kVariedByTwo = 120, kVariedForTheEnd = 6;
 
 using Picks = std::vector<std::size_t>; ///< the choice taken for each quilt
 
@@ -52,11 +57,13 @@ public:
                                          layers_[s.job], points_[s.job]));
             return {std::move(shared_), std::move(lying), {}};
         }
-        best_ = layOut(Picks(shared_.size(), 0));
+        best_ = noted(Picks(shared_.size(), 0));
         for (std::size_t q = 0; q < shared_.size() && stops(best_.crew) > 0; ++q)
             tryLessReach(q);
         for (std::size_t q = 0; q < shared_.size(); ++q)
             tryOthers(q);
+        if (shared_.size() == 1)
+            tryVariations();
         if (outcome_)
             return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
         best_.crew = planCrew(session_, best_.quilts, places_, {}, stop_);
@@ -81,31 +88,46 @@ private:
     bool outcome_;
     Attempt best_;
     struct LaidOut {
-        std::size_t choice;
         Seconds finish;
         std::size_t stops;
         Sentence why; ///< it does not work
     };
-    std::vector<LaidOut> laidOut_; ///< of the only quilt
+    std::map<std::size_t, LaidOut> laidOut_; ///< of the only quilt, by choice
+
+    PassRequest requestOf(const Shared& s) const {
+        return {.job = session_.jobs[s.job],
+                .setting = session_.setting,
+                .layers = layers_[s.job],
+                .points = points_[s.job].points,
+                .alone = session_.jobs.size() == 1,
+                .stop = stop_};
+    }
 
     Attempt layOut(Picks picks) {
         Attempt a{std::move(picks), {}, {}};
         for (std::size_t q = 0; q < shared_.size(); ++q) {
             Shared& s = shared_[q];
             PassChoice& choice = s.choices[a.picks[q]];
-            makeEven({session_.jobs[s.job], session_.setting, layers_[s.job], points_[s.job].points,
-                      session_.jobs.size() == 1},
-                     choice);
+            makeEven(requestOf(s), choice);
             a.quilts.push_back(
                 layQuilt(session_, s.job, choice, s.surface, layers_[s.job], points_[s.job]));
         }
         a.crew = planCrew(session_, a.quilts, places_, {.range = false, .bound = false}, stop_);
-        if (shared_.size() == 1) {
-            const auto stop =
-                std::ranges::find(a.crew.findings, Finding::Level::stop, &Finding::level);
-            laidOut_.push_back({a.picks.front(), a.crew.finish, stops(a.crew),
-                                stop != a.crew.findings.end() ? stop->text : Sentence{}});
-        }
+        return a;
+    }
+
+    /// What is known of a way from now on.
+    void note(const Attempt& a) {
+        if (shared_.size() > 1)
+            return;
+        const auto stop = std::ranges::find(a.crew.findings, Finding::Level::stop, &Finding::level);
+        laidOut_[a.picks.front()] = {a.crew.finish, stops(a.crew),
+                                     stop != a.crew.findings.end() ? stop->text : Sentence{}};
+    }
+
+    Attempt noted(Picks picks) {
+        Attempt a = layOut(std::move(picks));
+        note(a);
         return a;
     }
 
@@ -131,12 +153,45 @@ private:
                 continue;
             Picks picks = best_.picks;
             picks[q] = k;
-            Attempt a = layOut(std::move(picks));
+            Attempt a = noted(std::move(picks));
             ++tried;
             vain = works || stops(a.crew) < stops(best_.crew) ? 0 : vain + 1;
             if (isBetter(a))
                 best_ = std::move(a);
         }
+    }
+
+    /// The ways nearest to the quickest with other fields, which people may share better.
+    void tryVariations() {
+        if (stops(best_.crew) > 0)
+            return;
+        std::vector<PassChoice>& choices = shared_.front().choices;
+        const bool asked = choices[best_.picks.front()].asked;
+        std::vector<std::pair<Seconds, std::size_t>> near;
+        for (const auto& [choice, l] : laidOut_)
+            if (l.stops == 0 && choices[choice].asked == asked &&
+                double(l.finish.count()) <= kWorthVarying * double(best_.crew.finish.count()))
+                near.emplace_back(l.finish, choice);
+        std::ranges::sort(near);
+        const std::size_t people = std::max<std::size_t>(1, session_.setting.helpers.size());
+        std::size_t left =
+            outcome_ ? kVariedForTheEnd
+                     : std::clamp(4 * kVariedByTwo / (people * people), kLeastVaried, kMostVaried);
+        for (const auto& [finish, choice] : near)
+            for (PassChoice& other : variations(requestOf(shared_.front()), choices[choice])) {
+                if (left == 0 || stop_.stop_requested())
+                    return;
+                --left;
+                std::swap(choices[choice], other);
+                Attempt a = layOut({choice});
+                if (stops(a.crew) > 0 || a.crew.finish >= laidOut_[choice].finish) {
+                    std::swap(choices[choice], other);
+                    continue;
+                }
+                note(a);
+                if (isBetter(a))
+                    best_ = std::move(a);
+            }
     }
 
     bool mayBeNear(std::size_t q, const PassChoice& way) const {
@@ -178,8 +233,7 @@ private:
         for (const Length reach : reaches) {
             if (reach >= farthest || surfaces.empty() || stop_.stop_requested())
                 return;
-            PassRequest request{job, session_.setting, layers_[s.job], points_[s.job].points,
-                                session_.jobs.size() == 1};
+            PassRequest request = requestOf(s);
             request.reach = reach;
             for (PassChoice& way : passChoices(request, surfaces)) {
                 if (!way.summary.workable || stop_.stop_requested())
@@ -189,7 +243,7 @@ private:
                 Picks picks = best_.picks;
                 picks[q] = s.choices.size();
                 s.choices.push_back(std::move(way));
-                Attempt a = layOut(std::move(picks));
+                Attempt a = noted(std::move(picks));
                 vain = stops(a.crew) < stops(best_.crew) ? 0 : vain + 1;
                 if (isBetter(a))
                     best_ = std::move(a);
@@ -203,8 +257,7 @@ private:
 
     void forgetLast(std::size_t q) {
         shared_[q].choices.pop_back();
-        if (shared_.size() == 1)
-            laidOut_.pop_back();
+        laidOut_.erase(shared_[q].choices.size());
     }
 
     /// Puts what was taken first, and real times where they are known.
@@ -224,8 +277,8 @@ private:
                     if (c.asked == choices[taken].asked)
                         c.summary.predicted = std::max(best_.crew.finish, c.summary.predicted);
                 }
-                for (const LaidOut& l : laidOut_) {
-                    Alternative& way = choices[l.choice].summary;
+                for (const auto& [choice, l] : laidOut_) {
+                    Alternative& way = choices[choice].summary;
                     way.predicted = l.finish;
                     if (l.stops > stops(best_.crew)) {
                         way.workable = false;

@@ -21,8 +21,9 @@ Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& 
     Plan plan;
     plan.unit = session.jobs.front().unit;
     const std::vector<LayerSizes> layers = layerSizes(session);
-    ChosenWays chosen = chooseWays(session, shareRoom(session, layers, points, ground.layouts),
-                                   layers, points, options, stop);
+    ChosenWays chosen =
+        chooseWays(session, shareRoom(session, layers, points, ground.layouts, stop), layers,
+                   points, options, stop);
     for (std::size_t i = 0; i < chosen.shared.size(); ++i) {
         const Shared& shared = chosen.shared[i];
         Findings found;
