@@ -526,14 +526,6 @@
 <context>
     <name>FieldModel</name>
     <message>
-        <source>pins every %1</source>
-        <translation>Nadeln alle %1</translation>
-    </message>
-    <message>
-        <source>dots every %1</source>
-        <translation>Klebepunkte alle %1</translation>
-    </message>
-    <message>
         <source>batting %1 over, backing %2 over</source>
         <translation>Vlies %1, Rückseite %2 Zugabe</translation>
     </message>
@@ -1598,10 +1590,6 @@
     <message>
         <source>Go on</source>
         <translation>Weiter</translation>
-    </message>
-    <message>
-        <source>Start</source>
-        <translation>Start</translation>
     </message>
     <message>
         <source>Go on at the table</source>
@@ -3053,26 +3041,6 @@
         <translation>Quilt weiterschieben</translation>
     </message>
     <message>
-        <source>%1: place %2, open</source>
-        <translation>%1: %2 stecken, offen</translation>
-    </message>
-    <message>
-        <source>%1: close %2</source>
-        <translation>%1: %2 schließen</translation>
-    </message>
-    <message>
-        <source>%1: %2 on the backing</source>
-        <translation>%1: %2 auf die Rückseite</translation>
-    </message>
-    <message>
-        <source>%1: %2 on the batting</source>
-        <translation>%1: %2 auf das Vlies</translation>
-    </message>
-    <message>
-        <source>%1: press %2</source>
-        <translation>%1: %2 bügeln</translation>
-    </message>
-    <message>
         <source>Lay the backing</source>
         <translation>Rückseite auflegen</translation>
     </message>
@@ -3085,18 +3053,6 @@
         <translation>Klemmen umsetzen</translation>
     </message>
     <message>
-        <source>Place dots</source>
-        <translation>Punkte setzen</translation>
-    </message>
-    <message>
-        <source>Place pins open</source>
-        <translation>Nadeln offen stecken</translation>
-    </message>
-    <message>
-        <source>Close pins</source>
-        <translation>Nadeln schließen</translation>
-    </message>
-    <message>
         <source>Check the underside</source>
         <translation>Unterseite prüfen</translation>
     </message>
@@ -3105,16 +3061,8 @@
         <translation>Vlies und Oberteil zurückschlagen</translation>
     </message>
     <message>
-        <source>Dots on the backing</source>
-        <translation>Punkte auf die Rückseite</translation>
-    </message>
-    <message>
         <source>Fold the batting forward</source>
         <translation>Vlies vorschlagen</translation>
-    </message>
-    <message>
-        <source>Dots on the batting</source>
-        <translation>Punkte auf das Vlies</translation>
     </message>
     <message>
         <source>Press</source>
@@ -3133,16 +3081,8 @@
         <translation>Von der Mitte aufgeschlagen, flach geklopft, nicht gezogen.</translation>
     </message>
     <message>
-        <source>From the middle outwards. The zone&apos;s count must come out.</source>
-        <translation>Von der Mitte nach außen. Die Anzahl der Zone muss stimmen.</translation>
-    </message>
-    <message>
         <source>A straight fold, batting and top together, nothing dragged.</source>
         <translation>Ein gerader Bruch, Vlies und Oberteil zusammen, nichts verzogen.</translation>
-    </message>
-    <message>
-        <source>Flat on the layer, none folded, none at the edge.</source>
-        <translation>Flach auf die Lage, keiner geknickt, keiner am Rand.</translation>
     </message>
     <message>
         <source>Rolled down, smoothed from the fold outwards.</source>
@@ -3157,44 +3097,8 @@
         <translation>Gemeinsam auf Kommando heben; wie eine Seite umwenden.</translation>
     </message>
     <message>
-        <source>Pins counted; table and floor swept with a magnet.</source>
-        <translation>Nadeln gezählt; Tisch und Boden mit einem Magneten abgesucht.</translation>
-    </message>
-    <message>
-        <source>Every dot holds; irons off and cold.</source>
-        <translation>Jeder Punkt hält; Eisen aus und kalt.</translation>
-    </message>
-    <message>
-        <source>Place open</source>
-        <translation>Stecken</translation>
-    </message>
-    <message>
-        <source>Dot backing</source>
-        <translation>Unten kleben</translation>
-    </message>
-    <message>
-        <source>Dot batting</source>
-        <translation>Oben kleben</translation>
-    </message>
-    <message>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
-    </message>
-    <message>
-        <source>1 dot</source>
-        <translation>1 Klebepunkt</translation>
-    </message>
-    <message>
-        <source>%1 dots</source>
-        <translation>%1 Klebepunkte</translation>
-    </message>
-    <message>
-        <source>1 pin</source>
-        <translation>1 Nadel</translation>
-    </message>
-    <message>
-        <source>%1 pins</source>
-        <translation>%1 Nadeln</translation>
     </message>
     <message>
         <source>%1 towards the %2</source>
@@ -3349,10 +3253,6 @@
         <translation>Nie zwei zugleich lösen; keine Falte darunter.</translation>
     </message>
     <message>
-        <source>Through all three layers, left open. Lean, do not climb.</source>
-        <translation>Durch alle drei Lagen, offen lassen. Lehnen, nicht steigen.</translation>
-    </message>
-    <message>
         <source>From the basted part outwards, no ripple. Only then are pins closed.</source>
         <translation>Vom Gehefteten nach außen, keine Welle. Erst dann Nadeln schließen.</translation>
     </message>
@@ -3363,10 +3263,6 @@
     <message>
         <source>Sweep below with a palm, lift together on the count, slide, fold back, hold the backing, return batting, then top.</source>
         <translation>Unten mit der Hand streichen, gemeinsam auf Kommando heben, schieben, zurückschlagen, Rückseite halten, Vlies zurück, dann Oberteil.</translation>
-    </message>
-    <message>
-        <source>Lower the iron and lift it again, do not slide. Follow the labels of web and batting.</source>
-        <translation>Eisen aufsetzen und abheben, nicht schieben. Angaben auf Klebevlies und Vlies befolgen.</translation>
     </message>
     <message>
         <source>beside the middle</source>
@@ -3411,14 +3307,6 @@
     <message>
         <source>Rows: </source>
         <translation>Reihen: </translation>
-    </message>
-    <message>
-        <source>Where the pins go</source>
-        <translation>Wohin die Nadeln kommen</translation>
-    </message>
-    <message>
-        <source>Where the dots go</source>
-        <translation>Wohin die Punkte kommen</translation>
     </message>
     <message>
         <source>In the order of the numbers, middles first; two people facing each other set one number at the same moment.</source>
@@ -3583,14 +3471,6 @@
     <message>
         <source>Nobody touches it.</source>
         <translation>Niemand fasst es an.</translation>
-    </message>
-    <message>
-        <source>No pleat below? Do the dots hold?</source>
-        <translation>Keine Falte darunter? Halten die Punkte?</translation>
-    </message>
-    <message>
-        <source>No pleat below? Do pins turned up reach the back?</source>
-        <translation>Keine Falte darunter? Fassen umgedrehte Nadeln die Rückseite?</translation>
     </message>
     <message>
         <source>Clamps off, a palm below, lift, slide. Seated: stay.</source>
@@ -3883,14 +3763,6 @@
     <message>
         <source>First:</source>
         <translation>Zuerst:</translation>
-    </message>
-    <message>
-        <source>count %1 into your bowl and open them.</source>
-        <translation>%1 in die eigene Schale zählen und öffnen.</translation>
-    </message>
-    <message>
-        <source>lay your dots ready, the paper still on.</source>
-        <translation>die Klebepunkte bereitlegen, noch mit Papier.</translation>
     </message>
     <message>
         <source>see that the table stands firm and every leg is locked.</source>
@@ -4225,10 +4097,6 @@
         <translation>%1 ebenso</translation>
     </message>
     <message>
-        <source>Irons off and cold.</source>
-        <translation>Bügeleisen aus und kalt.</translation>
-    </message>
-    <message>
         <source>Count what is left: %1 − %2 = %3 pins back in the box.</source>
         <translation>Zählen, was übrig ist: %1 − %2 = %3 Nadeln zurück in der Dose.</translation>
     </message>
@@ -4249,16 +4117,8 @@
         <translation>Nichts auf den Laufwegen; Kinder und Tiere anderswo.</translation>
     </message>
     <message>
-        <source>No pins in the mouth; open ones point away from hands.</source>
-        <translation>Keine Nadeln in den Mund; offene zeigen von Händen weg.</translation>
-    </message>
-    <message>
         <source>Sweep with a magnet at the end, away from pacemakers and other implants.</source>
         <translation>Am Ende mit einem Magneten absuchen, fern von Herzschrittmachern und anderen Implantaten.</translation>
-    </message>
-    <message>
-        <source>One person holds an iron and minds it: up on its heel, off at breaks; try it on a scrap.</source>
-        <translation>Eine Person hält und hütet das Eisen: auf die Ferse, in Pausen aus; an einem Rest probieren.</translation>
     </message>
     <message>
         <source>Labels of products, local rules and professional advice come first.</source>
@@ -4706,22 +4566,6 @@
     <message>
         <source>Lift together, on one person&apos;s count, and only as much as is easy.</source>
         <translation>Gemeinsam heben, auf das Zählen einer Person, und nur so viel, wie leicht geht.</translation>
-    </message>
-    <message>
-        <source>Pins stay in the dish, never in the mouth. What falls is picked up at once.</source>
-        <translation>Sicherheitsnadeln bleiben in der Schale, nie im Mund. Was herunterfällt, wird gleich aufgehoben.</translation>
-    </message>
-    <message>
-        <source>The magnet for sweeping is kept away from medical implants and electronics.</source>
-        <translation>Der Magnet zum Auflesen bleibt fern von medizinischen Implantaten und Elektronik.</translation>
-    </message>
-    <message>
-        <source>One pair of hands on the iron, its cord off the walkway, off and upright at breaks.</source>
-        <translation>Das Bügeleisen hat eine einzige Person in der Hand; das Kabel liegt nicht im Weg, in Pausen ist es aus und steht.</translation>
-    </message>
-    <message>
-        <source>Follow the label of web and batting: some melt.</source>
-        <translation>Das Etikett von Klebevlies und Vlies beachten: manches schmilzt.</translation>
     </message>
     <message>
         <source>Cutters closed when they are put down.</source>
@@ -8198,6 +8042,226 @@
         <source>%1: enter %2, not %3.</source>
         <translation>%1: bitte %2 eingeben, nicht %3.</translation>
     </message>
+    <message>
+        <source>%1 dots %2</source>
+        <translation>%1 klebt %2</translation>
+    </message>
+    <message>
+        <source>%1 dot %2</source>
+        <translation>%1 kleben %2</translation>
+    </message>
+    <message>
+        <source>Flat on the layer, none folded, none at the edge.</source>
+        <translation>Flach auf die Lage, keiner geknickt, keiner am Rand.</translation>
+    </message>
+    <message>
+        <source>Dots on the backing</source>
+        <translation>Punkte auf die Rückseite</translation>
+    </message>
+    <message>
+        <source>dots below</source>
+        <translation>unten kleben</translation>
+    </message>
+    <message>
+        <source>%1: %2 on the backing</source>
+        <translation>%1: %2 auf die Rückseite</translation>
+    </message>
+    <message>
+        <source>Dots under the top</source>
+        <translation>Punkte unters Oberteil</translation>
+    </message>
+    <message>
+        <source>dots above</source>
+        <translation>oben kleben</translation>
+    </message>
+    <message>
+        <source>Dots on the batting</source>
+        <translation>Punkte auf das Vlies</translation>
+    </message>
+    <message>
+        <source>%1: %2 on the batting</source>
+        <translation>%1: %2 auf das Vlies</translation>
+    </message>
+    <message>
+        <source>Press the dots</source>
+        <translation>Punkte bügeln</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation>bügeln</translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation>Bügeln</translation>
+    </message>
+    <message>
+        <source>Lower the iron and lift it again, do not slide. Follow the labels of web and batting.</source>
+        <translation>Eisen aufsetzen und abheben, nicht schieben. Angaben auf Klebevlies und Vlies befolgen.</translation>
+    </message>
+    <message>
+        <source>One pair of hands on the iron; cord off the walkway.</source>
+        <translation>Nur ein Paar Hände am Eisen; Kabel nicht im Laufweg.</translation>
+    </message>
+    <message>
+        <source>%1: press %2</source>
+        <translation>%1: %2 bügeln</translation>
+    </message>
+    <message>
+        <source>%1 presses %2</source>
+        <translation>%1 bügelt %2</translation>
+    </message>
+    <message>
+        <source>%1 press %2</source>
+        <translation>%1 bügeln %2</translation>
+    </message>
+    <message>
+        <source>Fuse dots</source>
+        <translation>Klebepunkte</translation>
+    </message>
+    <message>
+        <source>Dots</source>
+        <translation>Klebepunkte</translation>
+    </message>
+    <message>
+        <source>Where the dots go</source>
+        <translation>Wohin die Punkte kommen</translation>
+    </message>
+    <message>
+        <source>No pleat below? Do the dots hold?</source>
+        <translation>Keine Falte darunter? Halten die Punkte?</translation>
+    </message>
+    <message>
+        <source>Every dot holds; irons off and cold.</source>
+        <translation>Jeder Punkt hält; Eisen aus und kalt.</translation>
+    </message>
+    <message>
+        <source>Irons off and cold.</source>
+        <translation>Bügeleisen aus und kalt.</translation>
+    </message>
+    <message>
+        <source>One person holds an iron and minds it: up on its heel, off at breaks; try it on a scrap.</source>
+        <translation>Eine Person hält und hütet das Eisen: auf die Ferse, in Pausen aus; an einem Rest probieren.</translation>
+    </message>
+    <message>
+        <source>One pair of hands on the iron, its cord off the walkway, off and upright at breaks.</source>
+        <translation>Das Bügeleisen hat eine einzige Person in der Hand; das Kabel liegt nicht im Weg, in Pausen ist es aus und steht.</translation>
+    </message>
+    <message>
+        <source>Follow the label of web and batting: some melt.</source>
+        <translation>Das Etikett von Klebevlies und Vlies beachten: manches schmilzt.</translation>
+    </message>
+    <message>
+        <source>1 dot</source>
+        <translation>1 Klebepunkt</translation>
+    </message>
+    <message>
+        <source>%1 dots</source>
+        <translation>%1 Klebepunkte</translation>
+    </message>
+    <message>
+        <source>dots every %1</source>
+        <translation>Klebepunkte alle %1</translation>
+    </message>
+    <message>
+        <source>lay your dots ready, the paper still on.</source>
+        <translation>die Klebepunkte bereitlegen, noch mit Papier.</translation>
+    </message>
+    <message>
+        <source>Put pins in, open</source>
+        <translation>Nadeln offen stecken</translation>
+    </message>
+    <message>
+        <source>pins in</source>
+        <translation>stecken</translation>
+    </message>
+    <message>
+        <source>Place pins open</source>
+        <translation>Nadeln offen stecken</translation>
+    </message>
+    <message>
+        <source>Through all three layers, left open. Lean, do not climb.</source>
+        <translation>Durch alle drei Lagen, offen lassen. Lehnen, nicht steigen.</translation>
+    </message>
+    <message>
+        <source>Pins stay in the dish, never in the mouth.</source>
+        <translation>Nadeln bleiben in der Schale, nie im Mund.</translation>
+    </message>
+    <message>
+        <source>%1: place %2, open</source>
+        <translation>%1: %2 stecken, offen</translation>
+    </message>
+    <message>
+        <source>%1 pins %2</source>
+        <translation>%1 steckt %2</translation>
+    </message>
+    <message>
+        <source>%1 pin %2</source>
+        <translation>%1 stecken %2</translation>
+    </message>
+    <message>
+        <source>Close the pins</source>
+        <translation>Nadeln schließen</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>schließen</translation>
+    </message>
+    <message>
+        <source>Close pins</source>
+        <translation>Nadeln schließen</translation>
+    </message>
+    <message>
+        <source>From the middle outwards. The zone&apos;s count must come out.</source>
+        <translation>Von der Mitte nach außen. Die Anzahl der Zone muss stimmen.</translation>
+    </message>
+    <message>
+        <source>%1: close %2</source>
+        <translation>%1: %2 schließen</translation>
+    </message>
+    <message>
+        <source>%1 closes %2</source>
+        <translation>%1 schließt %2</translation>
+    </message>
+    <message>
+        <source>%1 close %2</source>
+        <translation>%1 schließen %2</translation>
+    </message>
+    <message>
+        <source>No pleat below? Do pins turned up reach the back?</source>
+        <translation>Keine Falte darunter? Fassen umgedrehte Nadeln die Rückseite?</translation>
+    </message>
+    <message>
+        <source>Pins counted; table and floor swept with a magnet.</source>
+        <translation>Nadeln gezählt; Tisch und Boden mit einem Magneten abgesucht.</translation>
+    </message>
+    <message>
+        <source>No pins in the mouth; open ones point away from hands.</source>
+        <translation>Keine Nadeln in den Mund; offene zeigen von Händen weg.</translation>
+    </message>
+    <message>
+        <source>Pins stay in the dish, never in the mouth. What falls is picked up at once.</source>
+        <translation>Sicherheitsnadeln bleiben in der Schale, nie im Mund. Was herunterfällt, wird gleich aufgehoben.</translation>
+    </message>
+    <message>
+        <source>The magnet for sweeping is kept away from medical implants and electronics.</source>
+        <translation>Der Magnet zum Auflesen bleibt fern von medizinischen Implantaten und Elektronik.</translation>
+    </message>
+    <message>
+        <source>1 pin</source>
+        <translation>1 Nadel</translation>
+    </message>
+    <message>
+        <source>%1 pins</source>
+        <translation>%1 Nadeln</translation>
+    </message>
+    <message>
+        <source>pins every %1</source>
+        <translation>Nadeln alle %1</translation>
+    </message>
+    <message>
+        <source>count %1 into your bowl and open them.</source>
+        <translation>%1 in die eigene Schale zählen und öffnen.</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -8220,14 +8284,6 @@
     <message>
         <source>Way of working</source>
         <translation>Arbeitsweise</translation>
-    </message>
-    <message>
-        <source>Pins</source>
-        <translation>Nadeln</translation>
-    </message>
-    <message>
-        <source>Fuse dots</source>
-        <translation>Klebepunkte</translation>
     </message>
     <message>
         <source>The same in every block</source>
@@ -8626,14 +8682,6 @@
         <translation>Rand nach dem gemessenen Maß setzen</translation>
     </message>
     <message>
-        <source>Where the pins go</source>
-        <translation>Wohin die Nadeln kommen</translation>
-    </message>
-    <message>
-        <source>Where the dots go</source>
-        <translation>Wohin die Punkte kommen</translation>
-    </message>
-    <message>
         <source>Whichever is easier</source>
         <translation>Was einfacher ist</translation>
     </message>
@@ -8936,14 +8984,6 @@
         <translation>Geometrie, exakt. Ankerstreifen von 6 in: aus dem Gedächtnis, üblich sind 4 bis 12 in.</translation>
     </message>
     <message>
-        <source>Pins</source>
-        <translation>Nadeln</translation>
-    </message>
-    <message>
-        <source>Dots</source>
-        <translation>Klebepunkte</translation>
-    </message>
-    <message>
         <source>No place of the top is farther than r from the middle of one, where r is what a square grid of the spacing gives: spacing divided by the root of two.</source>
         <translation>Keine Stelle des Oberteils liegt weiter als r von der Mitte eines Punkts, wobei r aus einem quadratischen Raster folgt: Abstand geteilt durch Wurzel zwei.</translation>
     </message>
@@ -9239,28 +9279,12 @@
         <translation>%1 legen das Oberteil auf</translation>
     </message>
     <message>
-        <source>%1 pins %2</source>
-        <translation>%1 steckt %2</translation>
-    </message>
-    <message>
-        <source>%1 pin %2</source>
-        <translation>%1 stecken %2</translation>
-    </message>
-    <message>
         <source>%1 smooths</source>
         <translation>%1 streicht glatt</translation>
     </message>
     <message>
         <source>%1 smooth</source>
         <translation>%1 streichen glatt</translation>
-    </message>
-    <message>
-        <source>%1 closes %2</source>
-        <translation>%1 schließt %2</translation>
-    </message>
-    <message>
-        <source>%1 close %2</source>
-        <translation>%1 schließen %2</translation>
     </message>
     <message>
         <source>%1 checks underneath</source>
@@ -9287,28 +9311,12 @@
         <translation>%1 schlagen Vlies und Oberteil zurück</translation>
     </message>
     <message>
-        <source>%1 dots %2</source>
-        <translation>%1 klebt %2</translation>
-    </message>
-    <message>
-        <source>%1 dot %2</source>
-        <translation>%1 kleben %2</translation>
-    </message>
-    <message>
         <source>%1 folds them forward</source>
         <translation>%1 schlägt sie vor</translation>
     </message>
     <message>
         <source>%1 fold them forward</source>
         <translation>%1 schlagen sie vor</translation>
-    </message>
-    <message>
-        <source>%1 presses %2</source>
-        <translation>%1 bügelt %2</translation>
-    </message>
-    <message>
-        <source>%1 press %2</source>
-        <translation>%1 bügeln %2</translation>
     </message>
     <message>
         <source>The quilt cools; nobody touches it</source>
@@ -9371,22 +9379,6 @@
         <translation>Was schneller ist</translation>
     </message>
     <message>
-        <source>1 pin</source>
-        <translation>1 Nadel</translation>
-    </message>
-    <message>
-        <source>%1 pins</source>
-        <translation>%1 Nadeln</translation>
-    </message>
-    <message>
-        <source>1 dot</source>
-        <translation>1 Klebepunkt</translation>
-    </message>
-    <message>
-        <source>%1 dots</source>
-        <translation>%1 Klebepunkte</translation>
-    </message>
-    <message>
         <source>Lay the batting</source>
         <translation>Vlies auflegen</translation>
     </message>
@@ -9395,16 +9387,8 @@
         <translation>Oberteil auflegen</translation>
     </message>
     <message>
-        <source>Put pins in, open</source>
-        <translation>Nadeln offen stecken</translation>
-    </message>
-    <message>
         <source>Palm over it: no ripple</source>
         <translation>Glattstreichen: keine Welle</translation>
-    </message>
-    <message>
-        <source>Close the pins</source>
-        <translation>Nadeln schließen</translation>
     </message>
     <message>
         <source>Check underneath</source>
@@ -9419,20 +9403,8 @@
         <translation>Vlies und Oberteil zurück</translation>
     </message>
     <message>
-        <source>Dots on the backing</source>
-        <translation>Punkte auf die Rückseite</translation>
-    </message>
-    <message>
         <source>Fold forward</source>
         <translation>Vorschlagen</translation>
-    </message>
-    <message>
-        <source>Dots under the top</source>
-        <translation>Punkte unters Oberteil</translation>
-    </message>
-    <message>
-        <source>Press the dots</source>
-        <translation>Punkte bügeln</translation>
     </message>
     <message>
         <source>Let it cool</source>
@@ -9487,40 +9459,12 @@
         <translation>aufrollen</translation>
     </message>
     <message>
-        <source>pins in</source>
-        <translation>stecken</translation>
-    </message>
-    <message>
-        <source>close</source>
-        <translation>schließen</translation>
-    </message>
-    <message>
-        <source>dots below</source>
-        <translation>unten kleben</translation>
-    </message>
-    <message>
-        <source>dots above</source>
-        <translation>oben kleben</translation>
-    </message>
-    <message>
-        <source>press</source>
-        <translation>bügeln</translation>
-    </message>
-    <message>
-        <source>Pins stay in the dish, never in the mouth.</source>
-        <translation>Nadeln bleiben in der Schale, nie im Mund.</translation>
-    </message>
-    <message>
         <source>Lift together, on one person&apos;s count. Nobody climbs on a table.</source>
         <translation>Gemeinsam auf Kommando heben. Niemand steigt auf einen Tisch.</translation>
     </message>
     <message>
         <source>Check that the table legs are locked.</source>
         <translation>Prüfen, dass die Tischbeine eingerastet sind.</translation>
-    </message>
-    <message>
-        <source>One pair of hands on the iron; cord off the walkway.</source>
-        <translation>Nur ein Paar Hände am Eisen; Kabel nicht im Laufweg.</translation>
     </message>
     <message>
         <source>Hot: nobody touches it yet. Iron off and upright.</source>

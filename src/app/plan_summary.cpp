@@ -1,5 +1,6 @@
 #include "app/plan_text.h"
-#include "plan/pin_words.h"
+#include "ways/point_words.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -44,8 +45,7 @@ std::string at(const Session& session, Seconds t) {
 }
 
 std::string points(const Job& job, std::size_t n) {
-    return std::to_string(n) + (job.basting.with == Basting::With::dots ? " dot" : " pin") +
-           (n == 1 ? "" : "s");
+    return wayOf(job).words.count(std::int64_t(n)).english();
 }
 
 /// First and last second of a pass, or of all of a quilt (0), without setting up and rolling up.

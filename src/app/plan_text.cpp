@@ -1,9 +1,9 @@
 #include "app/plan_text.h"
 
-#include "plan/pin_words.h"
 #include "plan/supply.h"
 #include "planners/surface/reachable.h"
 #include "planners/whole/dot_zones.h"
+#include "ways/point_words.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,5 +1,7 @@
 #include "checker/view.h"
 
+#include "checker/ways/seen_way.h"
+
 #include <algorithm>
 #include <charconv>
 #include <cstdlib>
@@ -94,12 +96,9 @@ Rect workBox(const Zone& zone) {
     return out;
 }
 
-bool isPins(const QuiltView& v) {
-    return v.job.basting.with == Basting::With::pins;
-}
-
 bool isPressedTwice(const QuiltView& v) {
-    return !isPins(v) && v.job.batting.thickness > Length::millimetres(10);
+    const auto& from = seenWay(v.job).turnedFrom;
+    return from && v.job.batting.thickness > *from;
 }
 
 std::string figure(double number) {

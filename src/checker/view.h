@@ -45,8 +45,8 @@ struct PlanView {
 /// Bounding box of a zone's points, its area where it has none: what somebody must reach.
 Rect workBox(const Zone& zone);
 
-bool isPins(const QuiltView& v);
-/// Thick batting with dots is turned once and pressed from the back too.
+/// Where the way asks for it, a quilt with thick batting is turned once and finished from the back
+/// too.
 bool isPressedTwice(const QuiltView& v);
 
 // Figures for people, exact enough to show a small violation: "2.953 in".

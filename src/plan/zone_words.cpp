@@ -163,20 +163,11 @@ std::vector<RowsPart> rowsOf(const Zone& zone, const PinRows& rows) {
     return told(runs);
 }
 
-Sentence zoneRowsWords(const Zone& zone, const PinRows& rows, const Job& job) {
+Sentences rowsPartsWords(const Zone& zone, const PinRows& rows) {
     Sentences out;
     for (const RowsPart& p : rowsOf(zone, rows))
         out.push_back(said(p, rows));
-    const auto single = std::ranges::count_if(zone.points, [&](const PlacedPoint& p) {
-        return std::ranges::find(rows.singles, p.at) != rows.singles.end();
-    });
-    if (single > 0 && job.basting.with == Basting::With::pins)
-        out.push_back(single == 1 ? core::says("1 single pin")
-                                  : core::says("%1 single pins", single));
-    else if (single > 0)
-        out.push_back(single == 1 ? core::says("1 single dot")
-                                  : core::says("%1 single dots", single));
-    return core::commaList(out);
+    return out;
 }
 
 } // namespace bastewright

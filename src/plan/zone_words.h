@@ -1,6 +1,5 @@
 #pragma once
 
-#include "job/job.h"
 #include "measures/sentence.h"
 #include "plan/pin_rows.h"
 #include "plan/zone.h"
@@ -29,9 +28,8 @@ struct RowsPart {
 /// that are left out in a row count for neither side.
 std::vector<RowsPart> rowsOf(const Zone& zone, const PinRows& rows);
 
-/// The same in words, to stand behind a name: 'rows 1–8 as far as mark 11, rows 9–13 as far as mark
-/// 10'. Marks count from the left (or from the head), as on the ribbons. Empty for a zone without
-/// points.
-Sentence zoneRowsWords(const Zone& zone, const PinRows& rows, const Job& job);
+/// The same in words: 'rows 1–8 as far as mark 11', 'rows 9–13 as far as mark 10'. Marks count from
+/// the left (or from the head), as on the ribbons. Empty for a zone without points in rows.
+Sentences rowsPartsWords(const Zone& zone, const PinRows& rows);
 
 } // namespace bastewright

@@ -3,25 +3,16 @@
 #include "plan/find.h"
 #include "session/pins.h"
 #include "session/private/plan_index.h"
+#include "ways/way.h"
 
 #include <algorithm>
 
 namespace bastewright {
 namespace {
 
-/// "Ada closes A1 at 13:20".
-Sentence works(const std::string& person, const Task& t, ClockTime when) {
-    const std::string zone{zoneName(t.zone)};
-    switch (t.kind) {
-    case TaskKind::placeOpen:
-        return core::says("%1 places the pins of %2 at %3", person, zone, when);
-    case TaskKind::closePins:
-        return core::says("%1 closes %2 at %3", person, zone, when);
-    case TaskKind::press:
-        return core::says("%1 presses %2 at %3", person, zone, when);
-    default:
-        return core::says("%1 dots %2 at %3", person, zone, when);
-    }
+/// True for the step of a zone at which its pins leave the box.
+bool takesFromBox(TaskKind kind) {
+    return isOfZone(kind) && wayWith(kind).fromBox && wayWith(kind).firstWork() == kind;
 }
 
 Sentence from(Side side, Sentence work) {
@@ -49,7 +40,8 @@ Sentences howTaken(const Plan& plan, const LiveState& state, int job, const std:
         const auto own = std::ranges::find(t.people, person) - t.people.begin();
         if (static_cast<std::size_t>(own) == t.people.size())
             continue;
-        const Sentence work = works(person, t, after(start, t.start));
+        const Sentence work =
+            zoneStepWords(t.kind).at(person, std::string{zoneName(t.zone)}, after(start, t.start));
         out.push_back(static_cast<std::size_t>(own) < t.places.size()
                           ? from(t.places[static_cast<std::size_t>(own)].side, work)
                           : core::says("%1.", work));
@@ -64,7 +56,7 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
     std::int64_t left = pins.left;
     Sentences out;
     for (const auto& t : plan.tasks) {
-        if (t.kind != TaskKind::placeOpen || state.doneTasks.contains(t.id))
+        if (!takesFromBox(t.kind) || state.doneTasks.contains(t.id))
             continue;
         const Zone* zone = findZone(plan.quilts[static_cast<std::size_t>(t.job)], t.zone);
         if (!zone)

@@ -1,6 +1,7 @@
 #include "session/checks.h"
 #include "session/private/fold.h"
 #include "session/private/words.h"
+#include "session/ticks.h"
 
 #include <algorithm>
 #include <array>
@@ -8,25 +9,16 @@
 namespace bastewright {
 namespace {
 
-// What a tick is about: the state it leads from and to.
-struct Tick {
-    ZoneState from, to;
-    Sentence done;
-    bool fromBack = false;
-};
-
-Tick tickOf(EventKind kind, bool dots) {
-    switch (kind) {
+Sentence doneBy(EventKind tick) {
+    switch (tick) {
     case EventKind::zoneDotted:
-        return {ZoneState::waiting, ZoneState::dotted, core::says("dotted")};
+        return core::says("dotted");
     case EventKind::zoneOpened:
-        return {dots ? ZoneState::dotted : ZoneState::waiting, ZoneState::open,
-                core::says("opened")};
+        return core::says("opened");
     case EventKind::zoneClosed:
-        return {ZoneState::open, ZoneState::closed, core::says("closed")};
+        return core::says("closed");
     default:
-        return {ZoneState::closed, ZoneState::pressedBack, core::says("pressed from the back"),
-                true};
+        return core::says("pressed from the back");
     }
 }
 
@@ -134,35 +126,36 @@ Sentence Fold::zoneTick(const Event& e) {
     const Zone* zone = index_->zone(e.job, e.zone);
     if (!zone)
         return core::says("The plan has no zone %1 in quilt %2.", name, e.job + 1);
-    const bool dots = index_->dots(e.job);
-    if (!dots && (e.kind == EventKind::zoneDotted || e.kind == EventKind::zonePressed))
-        return core::says("Zone %1 is pinned, not dotted.", name);
+    const Way& way = index_->way(e.job);
+    if (!workAt(e.kind, way))
+        return way.words.noSuchStep(name);
     if (state_.setAside.contains({e.job, e.zone}))
         return core::says("Zone %1 was left out with its pass; take that back to work it.", name);
-    const Tick tick = tickOf(e.kind, dots);
+    const bool fromBack = e.kind == EventKind::zonePressed;
+    const Sentence done = doneBy(e.kind);
     ZoneLive& live = state_.zones.at({e.job, e.zone});
-    if (live.state != tick.from)
+    if (live.state != stateBefore(e.kind, way))
         return core::says("Zone %1 is %2, so it cannot be %3 now.", name, inWords(live.state),
-                          tick.done);
+                          done);
     const int current = state_.currentPass[static_cast<std::size_t>(e.job)];
     const bool onTable = zone->pass == current && !state_.released.contains({e.job, zone->pass});
-    if (!tick.fromBack && !onTable)
+    if (!fromBack && !onTable)
         return core::says("Zone %1 belongs to pass %2, which is not on the table now.", name,
                           zone->pass);
 
     auto tasks = index_->ticked(e.job, e.zone, e.kind);
-    if (tick.fromBack && tasks.empty())
-        return core::says("Zone %1 is not pressed from the back in this plan.", name);
-    imply(tasks, core::says("Zone %1 was %2", name, tick.done));
+    if (fromBack && tasks.empty())
+        return way.words.noSuchStep(name);
+    imply(tasks, core::says("Zone %1 was %2", name, done));
     for (const Task* t : tasks)
         state_.doneTasks.insert(t->id);
-    live.state = tick.to;
-    if (tick.to == ZoneState::open) {
+    live.state = stateAfter(e.kind);
+    if (live.state == ZoneState::open) {
         live.openedBy = e.person;
         live.openedMs = e.atMs;
-        if (!dots)
+        if (way.fromBox)
             state_.pinsOut += static_cast<std::int64_t>(zone->points.size());
-    } else if (tick.to == ZoneState::closed) {
+    } else if (live.state == ZoneState::closed) {
         live.closedBy = e.person;
         live.closedMs = e.atMs;
     }

@@ -2,6 +2,7 @@
 
 #include "session/effective.h"
 #include "session/private/fold.h"
+#include "session/ticks.h"
 
 #include <algorithm>
 
@@ -49,7 +50,7 @@ std::optional<EventKind> nextTick(const PlanIndex& index, const LiveState& state
         return {};
     switch (live->second.state) {
     case ZoneState::waiting:
-        return index.dots(job) ? EventKind::zoneDotted : EventKind::zoneOpened;
+        return firstTick(index.way(job));
     case ZoneState::dotted:
         return EventKind::zoneOpened;
     case ZoneState::open:

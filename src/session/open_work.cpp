@@ -2,6 +2,7 @@
 
 #include "session/private/fold.h"
 #include "session/private/words.h"
+#include "session/ticks.h"
 #include "session/turns.h"
 
 #include <algorithm>
@@ -35,19 +36,6 @@ int orderOf(Call call) {
         break;
     }
     return 9;
-}
-
-Call callAt(EventKind tick, bool dots) {
-    switch (tick) {
-    case EventKind::zoneDotted:
-        return Call::dotBelow;
-    case EventKind::zoneOpened:
-        return dots ? Call::dotAbove : Call::pin;
-    case EventKind::zoneClosed:
-        return dots ? Call::press : Call::close;
-    default:
-        return Call::press;
-    }
 }
 
 bool OpenWork::isLast(const Task& task) const {
@@ -131,7 +119,7 @@ ComesFirst OpenWork::before(const Task& task) const {
 ComesFirst OpenWork::before(const Zone& zone, int job, EventKind tick) const {
     ComesFirst out;
     std::vector<const Task*> seen;
-    const int order = orderOf(callAt(tick, index_.dots(job)));
+    const int order = orderOf(callAt(tick, index_.way(job)));
     for (const Task* t : open(job))
         if (t->zone.empty() && t->pass == zone.pass && orderOf(callOf(t->kind)) < order)
             addBefore(*t, seen, out);
@@ -167,24 +155,6 @@ const Task* stepOf(const ComesFirst& first) {
     return at == first.tasks.end() ? nullptr : *at;
 }
 
-Sentence zonesDone(TaskKind kind, const Sentence& zones, bool one) {
-    switch (kind) {
-    case TaskKind::placeOpen:
-        return one ? core::says("%1 is pinned open", zones)
-                   : core::says("%1 are pinned open", zones);
-    case TaskKind::closePins:
-        return one ? core::says("%1 is closed", zones) : core::says("%1 are closed", zones);
-    case TaskKind::dotLower:
-        return one ? core::says("%1 is dotted below", zones)
-                   : core::says("%1 are dotted below", zones);
-    case TaskKind::dotUpper:
-        return one ? core::says("%1 is dotted above", zones)
-                   : core::says("%1 are dotted above", zones);
-    default:
-        return one ? core::says("%1 is pressed", zones) : core::says("%1 are pressed", zones);
-    }
-}
-
 } // namespace
 
 Sentence notYet(const ComesFirst& first) {
@@ -195,8 +165,9 @@ Sentence notYet(const ComesFirst& first) {
     const Task* step = stepOf(first);
     const auto zones = zonesOf(first);
     const Sentence what =
-        step ? spoken(step->kind)
-             : zonesDone(first.tasks.front()->kind, core::listed(zones), zones.size() == 1);
+        step
+            ? spoken(step->kind)
+            : zoneStepWords(first.tasks.front()->kind).done(core::listed(zones), zones.size() == 1);
     if (people.empty() || people.size() > 3)
         return core::says("Not yet: first %1.", what);
     return core::says("Not yet: first %1 (%2).", what, core::listed(people));

@@ -18,7 +18,7 @@ PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& st
     out.back = state.pinsBack;
     for (const auto& [key, live] : state.zones) {
         const Zone* zone = index.zone(key.first, key.second);
-        if (!zone || index.dots(key.first) || state.setAside.contains(key))
+        if (!zone || !index.way(key.first).fromBox || state.setAside.contains(key))
             continue;
         const auto pins = static_cast<std::int64_t>(zone->points.size());
         if (live.state == ZoneState::waiting) {

@@ -1,5 +1,7 @@
 #include "session/private/plan_index.h"
 
+#include "session/ticks.h"
+
 #include <algorithm>
 
 namespace bastewright {
@@ -16,9 +18,8 @@ PlanIndex::PlanIndex(const Plan& plan)
     for (const auto& t : plan.tasks) {
         if (t.job < 0 || t.job >= quilts())
             continue;
-        if (t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ||
-            t.kind == TaskKind::press)
-            quilts_[static_cast<std::size_t>(t.job)].dots = true;
+        if (isOfZone(t.kind))
+            quilts_[static_cast<std::size_t>(t.job)].way = &wayWith(t.kind);
         if (!t.zone.empty())
             zoneTasks_[{t.job, t.zone, t.kind, fromBack(t)}].push_back(&t);
     }
@@ -76,18 +77,10 @@ std::span<const Task* const> PlanIndex::zoneTasks(int job, std::string_view zone
 
 std::span<const Task* const> PlanIndex::ticked(int job, std::string_view zone,
                                                EventKind tick) const {
-    switch (tick) {
-    case EventKind::zoneDotted:
-        return zoneTasks(job, zone, TaskKind::dotLower);
-    case EventKind::zoneOpened:
-        return zoneTasks(job, zone, dots(job) ? TaskKind::dotUpper : TaskKind::placeOpen);
-    case EventKind::zoneClosed:
-        return zoneTasks(job, zone, dots(job) ? TaskKind::press : TaskKind::closePins);
-    case EventKind::zonePressed:
-        return zoneTasks(job, zone, TaskKind::press, true);
-    default:
+    const auto work = workAt(tick, way(job));
+    if (!work)
         return {};
-    }
+    return zoneTasks(job, zone, *work, tick == EventKind::zonePressed);
 }
 
 std::vector<const Task*> PlanIndex::before(std::span<const Task* const> tasks) const {

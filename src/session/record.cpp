@@ -4,6 +4,7 @@
 #include "session/effective.h"
 #include "session/private/fold.h"
 #include "session/private/work_log.h"
+#include "session/ticks.h"
 #include "session/turns.h"
 
 #include <algorithm>
@@ -103,7 +104,7 @@ private:
             line.job = e.job;
             line.pass = zone->pass;
             line.call = callAt(e.kind == EventKind::zoneAgain ? EventKind::zoneClosed : e.kind,
-                               index.dots(e.job));
+                               index.way(e.job));
             line.count = static_cast<std::int64_t>(zone->points.size());
             if (isTick(e.kind)) {
                 line.took = seconds(now - std::max(personSince_[e.person], quiltSince_[e.job]));

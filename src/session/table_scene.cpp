@@ -4,6 +4,7 @@
 #include "planners/crew/hands.h"
 #include "session/private/plan_index.h"
 #include "session/private/standing_room.h"
+#include "session/ticks.h"
 
 #include <algorithm>
 #include <map>
@@ -25,15 +26,7 @@ bool isGoing(const Task& task, Seconds at) {
 
 // How far a zone is once such work is done.
 ZoneState after(TaskKind kind, bool fromBack) {
-    switch (kind) {
-    case TaskKind::dotLower:
-        return ZoneState::dotted;
-    case TaskKind::placeOpen:
-    case TaskKind::dotUpper:
-        return ZoneState::open;
-    default:
-        return fromBack ? ZoneState::pressedBack : ZoneState::closed;
-    }
+    return stateAfter(fromBack ? EventKind::zonePressed : tickAt(kind));
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "session/private/fold.h"
 #include "session/private/open_work.h"
 #include "session/private/words.h"
+#include "session/ticks.h"
 
 #include <algorithm>
 
@@ -236,7 +237,7 @@ std::vector<NextStep> Turns::nextSteps(int job) const {
         next.kind = NextStep::Kind::zone;
         next.job = job;
         next.pass = task ? task->pass : work_->pass(job);
-        next.call = callAt(*tick, index.dots(job));
+        next.call = callAt(*tick, index.way(job));
         next.zone = zone;
         next.tick = tick;
         next.people = whoseTurn(job, zone);
@@ -277,7 +278,7 @@ CallNow Turns::call(int job) const {
                 out.next = callOf(t->kind);
     } else if (!nobody.empty()) {
         const auto tick = nextTick(index, state_, job, nobody.front()->id);
-        out.now = callAt(*tick, index.dots(job));
+        out.now = callAt(*tick, index.way(job));
     } else {
         out.toRelease = !work_->lastReleased(job);
         out.finished = !out.toRelease;
@@ -285,15 +286,15 @@ CallNow Turns::call(int job) const {
     }
     for (const Zone* z : nobody)
         if (const auto tick = nextTick(index, state_, job, z->id);
-            tick && callAt(*tick, index.dots(job)) == out.now)
+            tick && callAt(*tick, index.way(job)) == out.now)
             addOnce(out.zones, z->id);
     if (!out.next && !later.empty())
         out.next = later.front();
     return out;
 }
 
-bool Turns::withDots(int job) const {
-    return job >= 0 && job < work_->index().quilts() && work_->index().dots(job);
+const Way& Turns::way(int job) const {
+    return work_->index().way(job);
 }
 
 bool Turns::finished() const {
@@ -344,7 +345,6 @@ std::vector<Event> Turns::upTo(int job, Call call) const {
     std::vector<Event> out;
     if (!state_.started || state_.ended || job < 0 || job >= work_->index().quilts())
         return out;
-    const auto& index = work_->index();
     for (const Task* t : work_->open(job)) {
         if (work_->isLast(*t) || orderOf(callOf(t->kind)) > orderOf(call))
             continue;
@@ -356,12 +356,8 @@ std::vector<Event> Turns::upTo(int job, Call call) const {
             e.pass = t->pass;
             e.task = t->id;
         } else {
-            const bool dots = index.dots(job);
             e.zone = t->zone;
-            e.kind = t->kind == TaskKind::dotLower ? EventKind::zoneDotted
-                     : t->kind == (dots ? TaskKind::dotUpper : TaskKind::placeOpen)
-                         ? EventKind::zoneOpened
-                         : EventKind::zoneClosed;
+            e.kind = tickAt(t->kind);
             const bool told = std::ranges::any_of(
                 out, [&](const Event& o) { return o.kind == e.kind && o.zone == e.zone; });
             if (told) // a zone shared by two is one tick

@@ -2,6 +2,7 @@
 
 #include "plan/call.h"
 #include "session/live_state.h"
+#include "ways/way.h"
 
 #include <memory>
 #include <optional>
@@ -121,8 +122,8 @@ public:
     std::vector<Event> upTo(int job, Call call) const;
     /// Nothing of any quilt is left to do.
     bool finished() const;
-    /// The quilt is basted with fuse dots.
-    bool withDots(int job) const;
+    /// How the quilt, which is one of the plan's, is basted.
+    const Way& way(int job) const;
 
 private:
     std::unique_ptr<const PlanIndex> own_;
@@ -136,9 +137,6 @@ private:
     TapAnswer end(const Tap& tap) const;
     PersonNow personNow(const Helper& helper) const;
 };
-
-/// The call at which such a tick of a zone is made.
-Call callAt(EventKind tick, bool dots);
 
 /// The order of calls within a pass, from 0: set up, move, lay, clamp, pin … roll up.
 int orderOf(Call call);

@@ -1,6 +1,7 @@
 #include "session/private/plan_index.h"
 #include "session/private/words.h"
 #include "session/replan.h"
+#include "ways/way.h"
 
 #include <algorithm>
 
@@ -19,23 +20,6 @@ std::vector<std::string> without(const std::vector<std::string>& all,
     return out;
 }
 
-/// "placing of zones A1 and A2".
-Sentence workOn(TaskKind kind, const std::vector<std::string>& zones) {
-    const bool one = zones.size() == 1;
-    const Sentence ids = core::listed(zones, zones.size());
-    switch (kind) {
-    case TaskKind::placeOpen:
-        return one ? core::says("placing of zone %1", ids) : core::says("placing of zones %1", ids);
-    case TaskKind::closePins:
-        return one ? core::says("closing of zone %1", ids) : core::says("closing of zones %1", ids);
-    case TaskKind::press:
-        return one ? core::says("pressing of zone %1", ids)
-                   : core::says("pressing of zones %1", ids);
-    default:
-        return one ? core::says("dotting of zone %1", ids) : core::says("dotting of zones %1", ids);
-    }
-}
-
 /// Who comes to zones, and who leaves them.
 struct Hands {
     std::vector<std::string> came, left;
@@ -46,7 +30,8 @@ struct Hands {
 Sentence ofZones(const Hands& hands, const std::vector<std::string>& zones) {
     const Sentence came = core::listed(hands.came, hands.came.size());
     const Sentence left = core::listed(hands.left, hands.left.size());
-    const Sentence work = workOn(hands.work, zones);
+    const Sentence work =
+        zoneStepWords(hands.work).work(core::listed(zones, zones.size()), zones.size() == 1);
     if (hands.came.empty())
         return zones.size() == 1 ? core::says("Nobody has %1, which was with %2.", work, left)
                                  : core::says("Nobody has %1, which were with %2.", work, left);

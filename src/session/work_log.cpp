@@ -2,6 +2,7 @@
 
 #include "plan/trade_times.h"
 #include "session/effective.h"
+#include "session/ticks.h"
 
 #include <algorithm>
 #include <set>
@@ -50,23 +51,24 @@ public:
     bool counts(const Event& e) {
         if (!index_.zone(e.job, e.zone))
             return false;
-        int& at = step_[{e.job, e.zone}];
-        const int needs = e.kind == EventKind::zoneDotted   ? 0
-                          : e.kind == EventKind::zoneOpened ? (index_.dots(e.job) ? 1 : 0)
-                          : e.kind == EventKind::zoneClosed ? 2
-                                                            : 3;
+        std::ptrdiff_t& at = step_[{e.job, e.zone}];
+        const Way& way = index_.way(e.job);
+        const auto work = workAt(e.kind, way);
+        if (!work)
+            return false;
+        const auto steps = way.zoneWork();
+        const auto needs = e.kind == EventKind::zonePressed
+                               ? std::ssize(steps)
+                               : std::ranges::find(steps, *work) - steps.begin();
         if (at != needs)
             return false;
-        at = e.kind == EventKind::zoneDotted   ? 1
-             : e.kind == EventKind::zoneOpened ? 2
-             : e.kind == EventKind::zoneClosed ? 3
-                                               : 4;
+        ++at;
         return true;
     }
 
 private:
     const PlanIndex& index_;
-    std::map<std::pair<int, std::string>, int> step_;
+    std::map<std::pair<int, std::string>, std::ptrdiff_t> step_;
 };
 
 // Planned seconds of what was ticked, as if planned for the person who did it.
@@ -108,12 +110,7 @@ void TableClock::advance(std::int64_t atMs) {
 }
 
 double tradeSeconds(TaskKind kind, std::size_t points) {
-    using namespace trade_times;
-    const double each = kind == TaskKind::press                                    ? kPressDot
-                        : kind == TaskKind::dotLower || kind == TaskKind::dotUpper ? kLayDot
-                        : kind == TaskKind::closePins                              ? kClosePin
-                                                                                   : kPlacePin;
-    return each * double(points) + kSettle;
+    return zoneStep(kind).seconds * double(points) + trade_times::kSettle;
 }
 
 std::int64_t WorkLog::since(const std::string& person, int job) const {

@@ -1,16 +1,10 @@
 #include "sheets/calls.h"
 
+#include "language/said.h"
 #include "sheets/words.h"
+#include "ways/way.h"
 
 namespace bastewright::sheets {
-
-std::vector<Call> callsOf(Basting::With with) {
-    if (with == Basting::With::dots)
-        return {Call::lay,   Call::clamp, Call::dotBelow, Call::dotAbove,
-                Call::press, Call::cool,  Call::check,    Call::move};
-    return {Call::lay,   Call::clamp, Call::pin, Call::handsOff,
-            Call::close, Call::check, Call::move};
-}
 
 QString callName(Call call) {
     switch (call) {
@@ -94,9 +88,7 @@ QString callForLead(Call call, Basting::With with) {
     case Call::cool:
         return Text::tr("Nobody touches it.");
     case Call::check:
-        return with == Basting::With::dots
-                   ? Text::tr("No pleat below? Do the dots hold?")
-                   : Text::tr("No pleat below? Do pins turned up reach the back?");
+        return language::said(wayOf(with).words.underneath);
     case Call::move:
         return Text::tr("Clamps off, a palm below, lift, slide. Seated: stay.");
     case Call::setUp:

@@ -11,9 +11,6 @@
 /// The lead's calls as they stand on paper.
 namespace bastewright::sheets {
 
-/// The calls of a pass, in order: seven with pins, eight with dots.
-std::vector<Call> callsOf(Basting::With with);
-
 QString callName(Call call);
 Sign signOf(Call call);
 

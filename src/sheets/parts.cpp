@@ -2,7 +2,7 @@
 
 #include "language/said.h"
 #include "plan/find.h"
-#include "plan/zone_words.h"
+#include "ways/point_words.h"
 
 #include <algorithm>
 #include <map>

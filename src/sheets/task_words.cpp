@@ -1,7 +1,9 @@
 #include "sheets/task_words.h"
 
+#include "language/said.h"
 #include "plan/call.h"
 #include "sheets/words.h"
+#include "ways/way.h"
 
 #include <algorithm>
 
@@ -35,7 +37,7 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
     case TaskKind::handOver:
         return Text::tr("Roll it up for the machine");
     default:
-        return taskName(task.kind, with);
+        return taskName(task.kind);
     }
 }
 
@@ -49,7 +51,7 @@ QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, 
         return Text::tr("Fold back");
     if (task.kind == TaskKind::foldForward)
         return Text::tr("Fold forward");
-    return task.zone.empty() && task.kind != TaskKind::smooth ? taskName(task.kind, with)
+    return task.zone.empty() && task.kind != TaskKind::smooth ? taskName(task.kind)
                                                               : taskLine(task, quilt, with, unit);
 }
 
@@ -59,25 +61,11 @@ QString zoneWord(const std::string& zone) {
 }
 
 QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with) {
-    const QString count = pointCount(points, with);
-    switch (kind) {
-    case TaskKind::placeOpen:
-        return Text::tr("%1: place %2, open").arg(zones, count);
-    case TaskKind::closePins:
-        return Text::tr("%1: close %2").arg(zones, count);
-    case TaskKind::dotLower:
-        return Text::tr("%1: %2 on the backing").arg(zones, count);
-    case TaskKind::dotUpper:
-        return Text::tr("%1: %2 on the batting").arg(zones, count);
-    case TaskKind::press:
-        return Text::tr("%1: press %2").arg(zones, count);
-    default:
-        return Text::tr("%1: %2").arg(zones, taskName(kind, with));
-    }
+    return language::said(
+        zoneStepWords(kind).line(zones.toStdString(), pointCount(points, with).toStdString()));
 }
 
-QString taskName(TaskKind kind, Basting::With with) {
-    const bool dots = with == Basting::With::dots;
+QString taskName(TaskKind kind) {
     switch (kind) {
     case TaskKind::setUp:
         return Text::tr("Set up");
@@ -91,34 +79,25 @@ QString taskName(TaskKind kind, Basting::With with) {
         return Text::tr("Lay the top");
     case TaskKind::reclamp:
         return Text::tr("Move the clamps");
-    case TaskKind::placeOpen:
-        return dots ? Text::tr("Place dots") : Text::tr("Place pins open");
     case TaskKind::smooth:
         return Text::tr("Smooth");
-    case TaskKind::closePins:
-        return Text::tr("Close pins");
     case TaskKind::checkUnderside:
         return Text::tr("Check the underside");
     case TaskKind::shift:
         return Text::tr("Shift the quilt");
     case TaskKind::foldBack:
         return Text::tr("Fold back batting and top");
-    case TaskKind::dotLower:
-        return Text::tr("Dots on the backing");
     case TaskKind::foldForward:
         return Text::tr("Fold the batting forward");
-    case TaskKind::dotUpper:
-        return Text::tr("Dots on the batting");
-    case TaskKind::press:
-        return Text::tr("Press");
     case TaskKind::cool:
         return Text::tr("Let it cool: nobody touches it");
     case TaskKind::turnOver:
         return Text::tr("Turn the quilt over");
     case TaskKind::handOver:
         return Text::tr("Roll up");
+    default:
+        return language::said(zoneStepWords(kind).heading);
     }
-    return {};
 }
 
 QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
@@ -137,12 +116,8 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
                         "side.");
     case TaskKind::reclamp:
         return Text::tr("Never two off at once; no pleat under any.");
-    case TaskKind::placeOpen:
-        return Text::tr("Through all three layers, left open. Lean, do not climb.");
     case TaskKind::smooth:
         return Text::tr("From the basted part outwards, no ripple. Only then are pins closed.");
-    case TaskKind::closePins:
-        return Text::tr("From the middle outwards. The zone's count must come out.");
     case TaskKind::checkUnderside:
         return Text::tr("Overhang %1 short or more: a pleat. Turn up a few places: the back is "
                         "caught, and flat.")
@@ -152,36 +127,16 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
                         "hold the backing, return batting, then top.");
     case TaskKind::foldBack:
         return Text::tr("A straight fold, batting and top together, nothing dragged.");
-    case TaskKind::dotLower:
-    case TaskKind::dotUpper:
-        return Text::tr("Flat on the layer, none folded, none at the edge.");
     case TaskKind::foldForward:
         return Text::tr("Rolled down, smoothed from the fold outwards.");
-    case TaskKind::press:
-        return Text::tr("Lower the iron and lift it again, do not slide. Follow the labels of web "
-                        "and batting.");
     case TaskKind::cool:
         return Text::tr("Iron up on its heel, away from the edge.");
     case TaskKind::turnOver:
         return Text::tr("Lift together on the count; turn it like a page.");
     case TaskKind::handOver:
-        return with == Basting::With::pins
-                   ? Text::tr("Pins counted; table and floor swept with a magnet.")
-                   : Text::tr("Every dot holds; irons off and cold.");
-    }
-    return {};
-}
-
-QString zoneWork(TaskKind kind, Basting::With with) {
-    switch (kind) {
-    case TaskKind::placeOpen:
-        return with == Basting::With::dots ? Text::tr("Place dots") : Text::tr("Place open");
-    case TaskKind::dotLower:
-        return Text::tr("Dot backing");
-    case TaskKind::dotUpper:
-        return Text::tr("Dot batting");
+        return language::said(wayOf(with).words.putAway);
     default:
-        return taskName(kind, with);
+        return language::said(zoneStepWords(kind).how);
     }
 }
 

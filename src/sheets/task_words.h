@@ -16,18 +16,16 @@ QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, 
 /// What people call a zone within its pass: "A2".
 QString zoneWord(const std::string& zone);
 
-/// The work of one zone, or of several together: "C4, C5: place 48 pins, open".
+/// The work of one zone, or of several together, with so many points: "C4, C5: place 48 pins,
+/// open".
 QString zonesLine(TaskKind kind, const QString& zones, int points, Basting::With with);
 
 /// How it is done and what to check before going on: one or two short sentences for every kind of
 /// task; common practice (docs/sheets.md).
 QString taskCheck(TaskKind kind, Basting::With with, Unit unit);
 
-/// The name of a kind of work, as a heading: "Place open".
-QString taskName(TaskKind kind, Basting::With with);
-
-/// "Place open", "Close pins": the kind of work of a zone in two words.
-QString zoneWork(TaskKind kind, Basting::With with);
+/// The name of a kind of work, as a heading: "Place pins open".
+QString taskName(TaskKind kind);
 
 /// How many points a task of a zone is for; 0 for tasks of a whole pass.
 int taskPoints(const Task& task, const QuiltPlan& quilt);

@@ -1,6 +1,7 @@
 #include "sheets/words.h"
 
 #include "language/said.h"
+#include "ways/way.h"
 
 #include <QStringList>
 
@@ -44,9 +45,7 @@ QString sideName(Side s) {
 }
 
 QString pointCount(int n, Basting::With with) {
-    if (with == Basting::With::dots)
-        return joined(n == 1 ? Text::tr("1 dot") : Text::tr("%1 dots").arg(n));
-    return joined(n == 1 ? Text::tr("1 pin") : Text::tr("%1 pins").arg(n));
+    return joined(language::said(wayOf(with).words.count(n)));
 }
 
 QString shiftWords(Vec shift, Unit unit) {

@@ -14,7 +14,7 @@ WIDE, HIGH, STEP = 96, 34, 76  # of a box; from row to row
 ACROSS = {
     "planner_surface": 58, "planner_rolls": 168, "planner_passes": 113, "planner_crew": 113, "planner_points": 278,
     "planner_proof": 388, "planner_bring": 498, "planner_backing": 608, "planner_batting": 718, "checker": 828,
-    "sheets": 940, "language": 940, "measures": 498, "job": 498, "plan": 498, "planner_whole": 498,
+    "sheets": 940, "language": 940, "ways": 278, "measures": 498, "job": 498, "plan": 498, "planner_whole": 498,
     "session": 664, "store": 664, "view": 800, "page": 800, "qml": 800, "app": 800,
 }
 

@@ -17,23 +17,24 @@ ALLOWED = {
     "measures": set(),
     "job": {"measures"},
     "plan": {"job"},
-    "planner_surface": {"plan"},
+    "ways": {"plan"},
+    "planner_surface": {"plan", "ways"},
     "planner_rolls": {"plan"},
-    "planner_passes": {"plan", "planner_surface", "planner_rolls"},
-    "planner_points": {"plan"},
-    "planner_crew": {"plan", "planner_passes", "planner_surface"},
+    "planner_passes": {"ways", "plan", "planner_surface", "planner_rolls"},
+    "planner_points": {"ways", "plan"},
+    "planner_crew": {"ways", "plan", "planner_passes", "planner_surface"},
     "planner_backing": {"plan"},
     "planner_batting": {"plan"},
     "planner_proof": {"plan"},
-    "planner_bring": {"plan"},
-    "planner_whole": {"plan", "planner_surface", "planner_rolls", "planner_passes", "planner_points",
-                      "planner_crew", "planner_backing", "planner_batting", "planner_proof",
+    "planner_bring": {"ways", "plan"},
+    "planner_whole": {"ways", "plan", "planner_surface", "planner_rolls", "planner_passes",
+                      "planner_points", "planner_crew", "planner_backing", "planner_batting", "planner_proof",
                       "planner_bring"},
     "checker": {"plan"},
-    "session": {"plan", "planner_whole", "planner_crew", "planner_passes", "checker"},
+    "session": {"ways", "plan", "planner_whole", "planner_crew", "planner_passes", "checker"},
     "language": {"measures"},
     "store": {"session"},
-    "sheets": {"language", "plan"},
+    "sheets": {"ways", "language", "plan"},
     "view": {"session", "store", "sheets", "language", "planner_surface", "planner_passes",
              "planner_rolls", "planner_batting", "planner_bring", "planner_proof", "planner_whole"},
     "page": {"view"},
@@ -228,6 +229,21 @@ def identity(source, _build):
                 yield f"{name}:{number}: goes by what people read: {line.strip()}"
 
 
+# Where the ways of basting are named and described; all others ask `wayOf`, the checker `seenWay`.
+WAYS = ("src/job/", "src/ways/", "src/checker/ways/")
+
+
+def ways(source, _build):
+    """No code tells ways of basting apart outside their descriptions."""
+    for file in sorted((source / "src").rglob("*.[ch]*")):
+        name = str(file.relative_to(source))
+        if name.startswith(WAYS):
+            continue
+        for number, line in enumerate(file.read_text().splitlines(), 1):
+            if re.search(r"\bWith::\w", line):
+                yield f"{name}:{number}: tells ways of basting apart: {line.strip()}"
+
+
 def formatted(source, _build):
     """The C++ sources are as clang-format 14 leaves them (.clang-format)."""
     tool = shutil.which("clang-format-14") or shutil.which("clang-format")
@@ -243,7 +259,7 @@ def formatted(source, _build):
 def main():
     rules = {rule.__name__: rule
              for rule in (includes, links, symbols, modules, sizes, catalogue, drawing, documents,
-                         formatted, identity)}
+                         formatted, identity, ways)}
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("rule", choices=rules)
     parser.add_argument("--source", type=pathlib.Path, required=True)

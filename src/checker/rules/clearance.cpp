@@ -1,6 +1,7 @@
 #include "checker/geometry/segments.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
+#include "checker/ways/seen_way.h"
 
 namespace bastewright::check {
 namespace {
@@ -14,13 +15,14 @@ bool declared(const QuiltView& v, int number) {
 } // namespace
 
 void pointsEdge(const QuiltView& v, Report& report) {
-    const Length margin = isPins(v) ? v.job.basting.edge : Length{};
+    const SeenWay& way = seenWay(v.job);
+    const Length margin = way.keepsEdge ? v.job.basting.edge : Length{};
     const Rect inside = v.top.grown(-margin).grown(kFine);
     const Unit unit = v.plan.unit;
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points) {
             const Segment lies =
-                isPins(v) ? pinSegment(p, v.job.basting.pinLength) : Segment{p.at, p.at};
+                way.lies ? pinSegment(p, v.job.basting.pinLength) : Segment{p.at, p.at};
             if (!inside.contains(lies.from) || !inside.contains(lies.to))
                 report.add(v.label() + ", zone " + z.id + ": the point at " + place(p.at, unit) +
                            " does not lie " + figure(margin, unit) + " inside the top.");
@@ -28,7 +30,7 @@ void pointsEdge(const QuiltView& v, Report& report) {
 }
 
 void pointsClearance(const QuiltView& v, Report& report) {
-    if (!isPins(v) || !seamsAreSewn(v.job))
+    if (!seenWay(v.job).clearOfSeams || !seamsAreSewn(v.job))
         return;
     const std::vector<Segment> seams = seamsOf(v.job.top);
     const Length clear = v.job.basting.clear;

@@ -1,4 +1,5 @@
 #include "checker/rules/rules.h"
+#include "checker/ways/seen_way.h"
 
 #include <algorithm>
 #include <limits>
@@ -16,7 +17,7 @@ struct Stage {
 constexpr int kAfterAllPasses = std::numeric_limits<int>::max();
 
 /// Step within a pass: nobody goes on before the next call.
-int step(TaskKind kind, bool pins) {
+int step(TaskKind kind, const SeenWay& way) {
     switch (kind) {
     case TaskKind::setUp:
         return 0;
@@ -32,30 +33,17 @@ int step(TaskKind kind, bool pins) {
         return 5;
     case TaskKind::reclamp:
         return 6;
-    case TaskKind::foldBack:
-        return 7;
-    case TaskKind::dotLower:
-        return 8;
-    case TaskKind::foldForward:
-        return 9;
-    case TaskKind::dotUpper:
-    case TaskKind::placeOpen:
-        return 10;
-    case TaskKind::smooth:
-        return pins ? 11 : 9;
-    case TaskKind::closePins:
-    case TaskKind::press:
-        return 12;
-    case TaskKind::cool:
-        return 13;
     case TaskKind::checkUnderside:
         return 14;
     case TaskKind::turnOver:
         return 20;
     case TaskKind::handOver:
         return 23;
+    default:
+        break;
     }
-    return 0;
+    const auto own = std::ranges::find(way.tasks, kind, &SeenTask::kind);
+    return own != way.tasks.end() ? own->stage : seenTask(kind)->stage;
 }
 
 /// Once the quilt has been turned over it is pressed and cools again, whatever pass a zone was of.
@@ -65,7 +53,7 @@ std::map<Stage, std::vector<const Task*>> stages(const QuiltView& v) {
     std::map<Stage, std::vector<const Task*>> out;
     for (const Task* t : tasks) {
         const bool turned = turn != tasks.end() && t->start >= (*turn)->start;
-        Stage stage{t->pass, step(t->kind, isPins(v))};
+        Stage stage{t->pass, step(t->kind, seenWay(v.job))};
         if (t->kind == TaskKind::turnOver || t->kind == TaskKind::handOver)
             stage.pass = kAfterAllPasses;
         if (turned && t->kind == TaskKind::press)

@@ -1,5 +1,6 @@
 #include "checker/rules/rules.h"
 #include "checker/task_traits.h"
+#include "checker/ways/seen_way.h"
 
 #include <algorithm>
 #include <limits>
@@ -63,6 +64,22 @@ bool hasPoints(const QuiltView& v, const Pass& p) {
         v.quilt.zones, [&](const Zone& z) { return z.pass == p.number && !z.points.empty(); });
 }
 
+/// A kind of task of the quilt's own way of basting.
+void expectOwn(const QuiltView& v, const SeenTask& task, Expect& expect) {
+    using Of = SeenTask::Of;
+    const int times = task.again && isPressedTwice(v) ? 2 : 1;
+    if (task.of == Of::zone) {
+        for (const Zone& z : v.quilt.zones) {
+            const int some = z.points.empty() ? 0 : times;
+            expect.ofZone(z, task.kind, some, some);
+        }
+        return;
+    }
+    for (const Pass& p : v.quilt.passes)
+        expect.ofPass(p, task.kind, task.of != Of::maybe && hasPoints(v, p) ? 1 : 0,
+                      task.of == Of::pass ? times : kAny);
+}
+
 } // namespace
 
 void crewList(const PlanView& v, Report& report) {
@@ -107,7 +124,7 @@ void crewAfter(const PlanView& v, Report& report) {
 void crewTasks(const QuiltView& v, Report& report) {
     using enum TaskKind;
     Expect expect{v, report};
-    const bool pins = isPins(v), twice = isPressedTwice(v);
+    const bool twice = isPressedTwice(v);
     for (const Pass& p : v.quilt.passes) {
         const int first = p.number == 1 ? 1 : 0;
         const int lies = p.pulled ? 0 : 1;
@@ -120,26 +137,14 @@ void crewTasks(const QuiltView& v, Report& report) {
         expect.ofPass(p, clamp, holds, holds);
         expect.ofPass(p, reclamp, clamps, clamps);
         expect.ofPass(p, checkUnderside, 1, 1);
-        const int points = hasPoints(v, p) ? 1 : 0;
-        expect.ofPass(p, smooth, pins ? points : 0, kAny);
-        for (const TaskKind kind : {foldBack, foldForward})
-            expect.ofPass(p, kind, pins ? 0 : points, pins ? 0 : 1);
-        expect.ofPass(p, cool, pins ? 0 : points, pins ? 0 : twice ? 2 : 1);
     }
-    for (const Zone& z : v.quilt.zones) {
-        const int some = z.points.empty() ? 0 : 1;
-        for (const TaskKind kind : {placeOpen, closePins})
-            expect.ofZone(z, kind, pins ? some : 0, pins ? some : 0);
-        for (const TaskKind kind : {dotLower, dotUpper})
-            expect.ofZone(z, kind, pins ? 0 : some, pins ? 0 : some);
-        expect.ofZone(z, press,
-                      pins    ? 0
-                      : twice ? 2 * some
-                              : some,
-                      pins    ? 0
-                      : twice ? 2 * some
-                              : some);
-    }
+    const SeenWay& own = seenWay(v.job);
+    for (const SeenTask& task : own.tasks)
+        expectOwn(v, task, expect);
+    for (const SeenWay& other : seenWays())
+        for (const SeenTask& task : other.tasks)
+            if (std::ranges::find(own.tasks, task.kind, &SeenTask::kind) == own.tasks.end())
+                expect.ofQuilt(task.kind, 0, 0);
     if (!v.quilt.passes.empty()) {
         expect.ofQuilt(turnOver, twice ? 1 : 0, twice ? kAny : 0);
         expect.ofQuilt(handOver, 1, 1);

@@ -1,5 +1,6 @@
 #include "checker/rules/rules.h"
 #include "checker/task_traits.h"
+#include "checker/ways/seen_way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,22 +17,6 @@ double pace(const PlanView& v, const Task& t) {
         if (const Helper* h = v.helper(who))
             slowest = std::min(slowest, h->pace);
     return std::isfinite(slowest) ? slowest : 1.0;
-}
-
-/// Seconds a point takes at pace 1 (docs/computation/checker.md; common practice).
-double secondsAPoint(TaskKind kind) {
-    switch (kind) {
-    case TaskKind::placeOpen:
-    case TaskKind::closePins:
-        return 5.5;
-    case TaskKind::dotLower:
-    case TaskKind::dotUpper:
-        return 6;
-    case TaskKind::press:
-        return 8;
-    default:
-        return 0;
-    }
 }
 
 /// Seconds a task of a whole pass takes at pace 1, alone or with others; of holds, which people
@@ -105,10 +90,10 @@ void crewTimes(const PlanView& v, Report& report) {
             const Zone* zone = quilt.zone(id);
             if (pass == nullptr || (isOfZone(kind) && zone == nullptr))
                 continue;
-            const int times = kind == TaskKind::press && isPressedTwice(quilt) ? 2 : 1;
-            const double asked = isOfZone(kind)
-                                     ? times * secondsAPoint(kind) * double(zone->points.size())
-                                     : secondsOfPass(*pass, kind);
+            const SeenTask* seen = isOfZone(kind) ? seenTask(kind) : nullptr;
+            const int times = seen && seen->again && isPressedTwice(quilt) ? 2 : 1;
+            const double asked = seen ? times * seen->secondsAPoint * double(zone->points.size())
+                                      : secondsOfPass(*pass, kind);
             if (work < asked - 1e-6)
                 report.add(quilt.label() + ", pass " + std::to_string(number) +
                            (id.empty() ? "" : ", zone " + id) + ": " + std::string{name(kind)} +

@@ -3,6 +3,7 @@
 #include "checker/rules/cover_radius.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
+#include "checker/ways/seen_way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -33,13 +34,13 @@ bool isNeeded(const QuiltView& v, std::vector<Point> all, Point point) {
 } // namespace
 
 void pointsAngle(const QuiltView& v, Report& report) {
+    const SeenWay& way = seenWay(v.job);
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points)
-            if (p.angle < 0 || p.angle >= 180 || (!isPins(v) && p.angle != 0))
-                report.add(
-                    v.label() + ", zone " + z.id + ": the point at " + place(p.at, v.plan.unit) +
-                    " has the direction " + std::to_string(p.angle) +
-                    (isPins(v) ? "; 0 to 179 degrees are accepted." : "; a dot has direction 0."));
+            if (p.angle < 0 || p.angle >= 180 || (!way.lies && p.angle != 0))
+                report.add(v.label() + ", zone " + z.id + ": the point at " +
+                           place(p.at, v.plan.unit) + " has the direction " +
+                           std::to_string(p.angle) + "; " + way.angles);
 }
 
 // Where seams are dense, points nearer to each other may be the only way; the plan then says so,

@@ -1,5 +1,6 @@
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
+#include "checker/ways/seen_way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -95,7 +96,7 @@ void suppliesSums(const PlanView& v, Report& report) {
 void suppliesEnough(const PlanView& v, Report& report) {
     double pins = 0;
     for (const QuiltView& quilt : v.quilts)
-        if (isPins(quilt))
+        if (seenWay(quilt.job).fromBox)
             for (const Zone& z : quilt.quilt.zones)
                 pins += double(z.points.size());
     const Stash& stash = v.session.setting.stash;
@@ -127,13 +128,14 @@ void suppliesDots(const PlanView& v, Report& report) {
     int quilts = 0;
     for (const QuiltView& quilt : v.quilts) {
         for (const Zone& z : quilt.quilt.zones)
-            pins += isPins(quilt) ? std::ssize(z.points) : 0;
+            pins += seenWay(quilt.job).fromBox ? std::ssize(z.points) : 0;
         if (quilt.quilt.dotZones.empty())
             continue;
         ++quilts;
-        if (!isPins(quilt) || quilt.job.batting.meltable)
+        const bool pinned = seenWay(quilt.job).fromBox;
+        if (!pinned || quilt.job.batting.meltable)
             report.add(quilt.label() + ": zones are said to be able to take dots, but it has " +
-                       (isPins(quilt) ? "a batting that melts." : "no pins."));
+                       (pinned ? "a batting that melts." : "no pins."));
         std::set<std::string> seen;
         for (const std::string& id : quilt.quilt.dotZones) {
             const auto zone = std::ranges::find(quilt.quilt.zones, id, &Zone::id);

@@ -4,6 +4,7 @@
 #include "checker/rules/rules.h"
 #include "checker/task_traits.h"
 #include "checker/tolerances.h"
+#include "checker/ways/seen_way.h"
 
 #include <algorithm>
 #include <limits>
@@ -89,18 +90,17 @@ void zonesPass(const QuiltView& v, Report& report) {
 }
 
 void zonesReach(const PlanView& view, Report& report) {
-    Length anybody{}, closers{}, ironers{};
-    for (const Helper& h : view.session.setting.helpers) {
-        anybody = std::max(anybody, reachOf(h));
-        if (h.closes)
-            closers = std::max(closers, reachOf(h));
-        if (h.irons)
-            ironers = std::max(ironers, reachOf(h));
-    }
+    const auto longestOf = [&](bool (*who)(const Helper&)) {
+        Length out{};
+        for (const Helper& h : view.session.setting.helpers)
+            if (who(h))
+                out = std::max(out, reachOf(h));
+        return out;
+    };
     for (const QuiltView& v : view.quilts) {
         if (v.quilt.surface.floor || v.stopped())
             continue;
-        const Length longest = std::min(anybody, isPins(v) ? closers : ironers);
+        const Length longest = longestOf(seenWay(v.job).finishes);
         for (const Zone& z : v.quilt.zones) {
             const Pass* pass = v.pass(z.pass);
             if (pass == nullptr || z.points.empty())

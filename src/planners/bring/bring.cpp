@@ -1,17 +1,12 @@
 #include "planners/bring/bring.h"
 
+#include "ways/supplies.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace bastewright {
 namespace {
-
-std::int64_t pointsOf(const QuiltPlan& quilt) {
-    std::int64_t count = 0;
-    for (const Zone& zone : quilt.zones)
-        count += std::ssize(zone.points);
-    return count;
-}
 
 /// The clip a roll takes: one on hand, or the least size in half inches that would hold it.
 Length clipFor(const Roll& roll) {
@@ -46,22 +41,17 @@ struct ClipsOn {
     }
 };
 
-/// What else one surface takes.
-struct SurfaceNeeds {
-    std::int64_t clamps = 0; ///< most in any pass
-    std::size_t tables = 0;  ///< on which dots are pressed
-};
-
-void addQuilt(SurfaceNeeds& surface, const QuiltPlan& quilt, bool dots) {
+/// Most in any pass of a quilt.
+std::int64_t clampsOf(const QuiltPlan& quilt) {
+    std::int64_t most = 0;
     for (const Pass& pass : quilt.passes) {
         std::int64_t clamps = 0;
         for (const Hold& hold : pass.holds)
             if (hold.kind == Hold::Kind::clamp)
                 clamps += hold.count;
-        surface.clamps = std::max(surface.clamps, clamps);
+        most = std::max(most, clamps);
     }
-    if (dots)
-        surface.tables = std::max({surface.tables, quilt.surface.tables.size(), std::size_t{1}});
+    return most;
 }
 
 class Supplies {
@@ -72,11 +62,10 @@ public:
         , unit_{session.jobs.empty() ? Unit::inch : session.jobs.front().unit} {}
 
     std::vector<Supply> list() && {
-        pins();
-        dots();
+        ofWays(&Way::materials);
         surfaces();
         tape();
-        tools();
+        ofWays(&Way::tools);
         backing();
         batting();
         return std::move(out_);
@@ -89,17 +78,10 @@ private:
     std::vector<Supply> out_;
 
     const Stash& stash() const { return session_.setting.stash; }
-    bool with(std::size_t quilt, Basting::With what) const {
-        return session_.jobs[quilt].basting.with == what;
-    }
 
     void put(Supply::Kind kind, Sentence item, double need, double have, Sentence unit = {},
              std::optional<Length> size = {}) {
-        if (need <= 0)
-            return;
-        // Cloth is counted in thousandths: the difference is again one.
-        const double buy = std::round(std::max(0.0, need - have) * 1000) / 1000;
-        out_.push_back({kind, std::move(item), need, have, buy, std::move(unit), {}, size});
+        addSupply(out_, kind, std::move(item), need, have, std::move(unit), size);
     }
     void putCount(Supply::Kind kind, Sentence item, std::int64_t need, std::int64_t have,
                   std::optional<Length> size = {}) {
@@ -113,50 +95,27 @@ private:
             std::string{symbol(unit_)});
     }
 
-    /// Pins stay in each quilt until it is quilted, so those of all quilts are needed at once. The
-    /// box on hand is not sorted by length; the unit says how many of which.
-    void pins() {
-        std::map<Length, std::int64_t> byLength;
-        std::int64_t all = 0;
-        for (std::size_t i = 0; i < quilts_.size(); ++i)
-            if (with(i, Basting::With::pins) && pointsOf(quilts_[i]) > 0) {
-                byLength[session_.jobs[i].basting.pinLength] += pointsOf(quilts_[i]);
-                all += pointsOf(quilts_[i]);
-            }
-        Sentences lengths;
-        for (const auto& [length, count] : byLength)
-            lengths.push_back(byLength.size() > 1 ? core::says("%1 of %2", withSpare(count),
-                                                               core::length(length, unit_))
-                                                  : core::length(length, unit_));
-        put(Supply::Kind::pins, core::says("pins"), double(withSpare(all)), stash().pins,
-            core::commaList(lengths));
-    }
-
-    /// A square at both faces of the batting for every dot.
-    void dots() {
-        constexpr Length kSquare = Length::inch64ths(48);
-        std::int64_t places = 0;
-        for (std::size_t i = 0; i < quilts_.size(); ++i)
-            if (with(i, Basting::With::dots))
-                places += pointsOf(quilts_[i]);
-        putCount(Supply::Kind::fuseSquares,
-                 core::says("fuse squares, %1", core::length(kSquare, unit_)),
-                 withSpare(2 * places), 0, kSquare);
-        if (places > 0)
-            putCount(Supply::Kind::irons, core::says("irons"), 1, session_.setting.room.irons);
+    /// What each way takes for the quilts that are basted so.
+    void ofWays(decltype(Way::materials) Way::*takes) {
+        for (const Way& way : allWays()) {
+            std::vector<BastedQuilt> quilts;
+            for (std::size_t i = 0; i < quilts_.size(); ++i)
+                if (&wayOf(session_.jobs[i]) == &way)
+                    quilts.push_back({&session_.jobs[i], &quilts_[i]});
+            if (!quilts.empty())
+                std::ranges::move((way.*takes)(session_, quilts), std::back_inserter(out_));
+        }
     }
 
     void surfaces() {
-        std::map<int, SurfaceNeeds> surfaces;
-        for (std::size_t i = 0; i < quilts_.size(); ++i)
-            addQuilt(surfaces[quilts_[i].surface.number], quilts_[i], with(i, Basting::With::dots));
-        SurfaceNeeds all;
-        for (const auto& [number, surface] : surfaces) {
-            all.clamps += surface.clamps;
-            all.tables += surface.tables;
+        std::map<int, std::int64_t> surfaces; // clamps by surface
+        for (const QuiltPlan& quilt : quilts_) {
+            std::int64_t& most = surfaces[quilt.surface.number];
+            most = std::max(most, clampsOf(quilt));
         }
-        putCount(Supply::Kind::heatSafePads, core::says("heat-safe pads"),
-                 static_cast<std::int64_t>(all.tables), 0);
+        std::int64_t clamps = 0;
+        for (const auto& [number, most] : surfaces)
+            clamps += most;
         for (const auto& [holds, count] : clipsAtOnce(quilts_)) {
             std::int64_t have = 0;
             for (const ClipStock& clips : stash().clips)
@@ -166,7 +125,7 @@ private:
                      core::says("clips that hold %1", core::length(holds, unit_)), count, have,
                      holds);
         }
-        putCount(Supply::Kind::clamps, core::says("clamps"), all.clamps, stash().clamps);
+        putCount(Supply::Kind::clamps, core::says("clamps"), clamps, stash().clamps);
         // One at the middle of each side of each surface, felt through the layers.
         putCount(Supply::Kind::centreMarks, core::says("centre marks"), 4 * std::ssize(surfaces),
                  0);
@@ -181,16 +140,6 @@ private:
                     if (hold.kind == Hold::Kind::tape)
                         need += hold.length;
         putLength(Supply::Kind::tape, core::says("tape"), need, stash().tape);
-    }
-
-    void tools() {
-        std::int64_t closers = 0;
-        for (const Helper& helper : session_.setting.helpers)
-            closers += helper.closes ? 1 : 0;
-        bool pinned = false;
-        for (std::size_t i = 0; i < quilts_.size(); ++i)
-            pinned = pinned || (with(i, Basting::With::pins) && pointsOf(quilts_[i]) > 0);
-        putCount(Supply::Kind::closingTools, core::says("closing tools"), pinned ? closers : 0, 0);
     }
 
     /// Cloth on hand and bought cloth count as one length (`ClothCut::onHand`). What is bought is
@@ -305,10 +254,6 @@ private:
 };
 
 } // namespace
-
-std::int64_t withSpare(std::int64_t count) {
-    return count + (count + 9) / 10;
-}
 
 Clips clipsAtOnce(const std::vector<QuiltPlan>& quilts) {
     std::map<int, ClipsOn> surfaces;

@@ -4,6 +4,8 @@
 #include "planners/whole/dot_zones.h"
 #include "planners/whole/pins.h"
 #include "planners/whole/quilt.h"
+#include "ways/supplies.h"
+#include "ways/way.h"
 
 #include <cmath>
 
@@ -15,7 +17,8 @@ namespace {
 Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts, std::int64_t missing) {
     for (std::size_t i = 0; i < quilts.size(); ++i) {
         const Job& job = session.jobs[i];
-        if (job.basting.with != Basting::With::pins || job.batting.meltable)
+        const Way& way = wayOf(job);
+        if (!way.fromBox || !way.instead || wayOf(*way.instead).against(job))
             continue;
         auto& zones = quilts[i].dotZones;
         zones = zonesForDots(quilts[i].zones, quilts[i].layers.top, missing);
@@ -29,8 +32,8 @@ Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts, std
 
 /// The spacing that the box allows.
 Sentence widerSpacing(const Session& session, std::int64_t taken, std::int64_t have) {
-    const auto job = std::ranges::find(session.jobs, Basting::With::pins,
-                                       [](const Job& j) { return j.basting.with; });
+    const auto job =
+        std::ranges::find_if(session.jobs, [](const Job& j) { return wayOf(j).fromBox; });
     const Length spacing = spacingFor(job->basting.spacing, taken, have);
     const Sentence about = core::length(spacing, job->unit);
     const auto& gap = job->quilting.gapLimit;
@@ -94,11 +97,8 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt) {
                         "batting's label allows.",
                         core::length(job.basting.spacing, job.unit), core::length(*gap, job.unit)),
              core::says("Set the spacing to %1 or less.", core::length(*gap, job.unit))});
-    if (job.basting.with == Basting::With::dots && job.batting.meltable)
-        out.push_back({Finding::Kind::battingMelts, Finding::Level::warn, "/batting/meltable",
-                       core::says("This batting can melt under an iron: fuse dots are pressed on."),
-                       core::says("Baste with pins, or test on scraps at the setting both labels "
-                                  "allow.")});
+    if (auto against = wayOf(job).against(job))
+        out.push_back(std::move(*against));
     const auto& throat = job.machine.throat;
     for (const Roll& r : quilt.machineRolls)
         if (throat && r.diameter > *throat) {

@@ -3,6 +3,7 @@
 #include "planners/whole/quilt.h"
 #include "planners/whole/remedy.h"
 #include "planners/whole/ways.h"
+#include "ways/way.h"
 
 #include <array>
 #include <optional>
@@ -58,13 +59,11 @@ std::size_t count(const std::vector<PointsPlan>& points) {
 }
 
 Sentence fewestOf(const std::vector<Job>& jobs, std::size_t fewest, std::size_t now) {
-    const auto all = [&](Basting::With with) {
-        return std::ranges::all_of(jobs, [&](const Job& j) { return j.basting.with == with; });
+    const auto same = [&](const Way& way) {
+        return std::ranges::all_of(jobs, [&](const Job& j) { return &wayOf(j) == &way; });
     };
-    if (all(Basting::With::pins))
-        return core::says("Fewest pins, in no rows: %1 or fewer, not %2", fewest, now);
-    if (all(Basting::With::dots))
-        return core::says("Fewest dots, in no rows: %1 or fewer, not %2", fewest, now);
+    if (const auto way = std::ranges::find_if(allWays(), same); way != allWays().end())
+        return way->words.fewest(std::int64_t(fewest), std::int64_t(now));
     return core::says("Fewest points, in no rows: %1 or fewer, not %2", fewest, now);
 }
 

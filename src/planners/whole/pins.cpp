@@ -1,5 +1,7 @@
 #include "planners/whole/pins.h"
 
+#include "ways/supplies.h"
+
 #include <cmath>
 
 namespace bastewright {
@@ -7,10 +9,8 @@ namespace bastewright {
 std::int64_t pinsTaken(const Session& session, const std::vector<QuiltPlan>& quilts) {
     std::int64_t out = 0;
     for (std::size_t i = 0; i < quilts.size(); ++i) {
-        if (session.jobs[i].basting.with != Basting::With::pins)
-            continue;
-        for (const Zone& z : quilts[i].zones)
-            out += static_cast<std::int64_t>(z.points.size());
+        if (wayOf(session.jobs[i]).fromBox)
+            out += pointsOf(quilts[i]);
     }
     return out;
 }

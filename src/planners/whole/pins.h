@@ -5,7 +5,7 @@
 
 namespace bastewright {
 
-/// Pins that the quilts of a session take; quilts with dots take none.
+/// Pins that the quilts of a session take out of the box.
 std::int64_t pinsTaken(const Session& session, const std::vector<QuiltPlan>& quilts);
 
 /// The spacing, up to the next eighth of an inch, at which `have` pins do instead of `taken`, which

@@ -1,6 +1,7 @@
 #include "planners/whole/remedy.h"
 
 #include "planners/whole/pins.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -85,8 +86,7 @@ public:
                   [](Job& j) { j.basting.along = Basting::Along::either; });
             break;
         case battingMelts:
-            ofJob(core::says("Baste with pins"),
-                  [](Job& j) { j.basting.with = Basting::With::pins; });
+            baste([](const Way&) { return true; });
             break;
         case spacingTooWide:
             offer(spacedApart(*job_.quilting.gapLimit, job_.unit, [i = quilt_](Session& s) {
@@ -94,9 +94,7 @@ public:
             }));
             break;
         case pinsNearSeams:
-            if (!job_.batting.meltable)
-                ofJob(core::says("Use fuse dots, which may lie on seams"),
-                      [](Job& j) { j.basting.with = Basting::With::dots; });
+            baste([](const Way& way) { return !way.point.clearOfSeams; });
             break;
         case battingShort:
         case unknownPack:
@@ -136,6 +134,13 @@ private:
         offer({std::move(words), [edit, i = quilt_](Session& s) { edit(s.jobs[i]); }});
     }
 
+    /// In any other such way that nothing speaks against.
+    void baste(bool (*so)(const Way&)) {
+        for (const Way& way : allWays())
+            if (&way != &wayOf(job_) && so(way) && !way.against(job_))
+                ofJob(way.words.choose, [with = way.with](Job& j) { j.basting.with = with; });
+    }
+
     void pins() {
         double need = 0;
         for (const Supply& s : plan_.supplies)
@@ -153,7 +158,7 @@ private:
         if (allowed && wider <= Length::inches(12))
             offer(spacedApart(wider, job_.unit, [wider](Session& s) {
                 for (Job& each : s.jobs)
-                    if (each.basting.with == Basting::With::pins)
+                    if (wayOf(each).fromBox)
                         each.basting.spacing = std::max(each.basting.spacing, wider);
             }));
     }
@@ -228,7 +233,7 @@ std::optional<Remedy> remedyOf(Help::Kind kind, const Session& session) {
             return {};
         return pulledOffTheWalls();
     case Help::Kind::iron:
-        if (!anyJob([](const Job& j) { return j.basting.with == Basting::With::dots; }))
+        if (!anyJob([](const Job& j) { return wayOf(j).irons; }))
             return {};
         return oneMoreIron();
     case Help::Kind::hourLonger:

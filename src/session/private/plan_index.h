@@ -3,6 +3,7 @@
 #include "plan/call.h"
 #include "plan/plan.h"
 #include "session/event.h"
+#include "ways/way.h"
 
 #include <map>
 #include <set>
@@ -52,8 +53,8 @@ public:
     const Plan& plan() const { return plan_; }
     const Task* task(std::string_view id) const;
     const Zone* zone(int job, std::string_view id) const;
-    /// True where the quilt is basted with dots.
-    bool dots(int job) const { return quilts_[static_cast<std::size_t>(job)].dots; }
+    /// How the quilt is basted, by its tasks; without any, the first way there is.
+    const Way& way(int job) const { return *quilts_[static_cast<std::size_t>(job)].way; }
     int quilts() const { return static_cast<int>(quilts_.size()); }
     int lastPass(int job) const;
     /// True for what comes after the quilt was turned over to be pressed from the back.
@@ -70,7 +71,7 @@ public:
 
 private:
     struct Quilt {
-        bool dots = false;
+        const Way* way = &allWays().front();
         std::map<std::string, const Zone*, std::less<>> zones;
     };
     struct ZoneWork {

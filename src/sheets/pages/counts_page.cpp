@@ -2,13 +2,14 @@
 #include "sheets/pages/pages.h"
 #include "sheets/task_words.h"
 #include "sheets/words.h"
+#include "ways/way.h"
 
 namespace bastewright::sheets {
 
 Flow countsPage(const SheetContext& c, std::size_t quilt) {
     const QuiltPlan& q = c.plan.quilts[quilt];
-    if (q.zones.empty() || c.with(quilt) != Basting::With::pins)
-        return {}; // dots stay in the quilt: nothing comes back
+    if (q.zones.empty() || !wayOf(c.with(quilt)).fromBox)
+        return {}; // nothing comes back
     std::vector<std::vector<Cell>> rows;
     int total = 0;
     for (const auto& pass : q.passes) {

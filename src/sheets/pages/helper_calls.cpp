@@ -3,6 +3,7 @@
 #include "sheets/calls.h"
 #include "sheets/pages/lead_words.h"
 #include "sheets/words.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <map>
@@ -208,7 +209,7 @@ std::vector<OwnCall> ownCalls(const SheetContext& c, const Helper& who,
         ways.insert(c.with(part.quilt));
     std::vector<Call> order;
     for (const Basting::With with : ways)
-        for (const Call call : callsOf(with))
+        for (const Call call : wayOf(with).calls)
             if (std::ranges::count(order, call) == 0)
                 order.push_back(call);
     std::ranges::sort(order);

@@ -1,3 +1,4 @@
+#include "language/said.h"
 #include "sheets/calls.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
@@ -8,6 +9,7 @@
 #include "sheets/printable.h"
 #include "sheets/set_text.h"
 #include "sheets/words.h"
+#include "ways/way.h"
 
 #include <QPainter>
 
@@ -69,20 +71,19 @@ std::vector<Span> findPlace(const SheetContext& c, const Helper& who,
 }
 
 std::vector<Span> firstThing(const SheetContext& c, const std::vector<Part>& parts) {
-    int pins = 0;
-    for (const Part& part : parts)
-        if (c.with(part.quilt) == Basting::With::pins)
-            pins += part.points;
     if (parts.empty())
         return {};
-    if (pins > 0)
-        return {{Text::tr("First:") + QChar::Space, true},
-                {Text::tr("count %1 into your bowl and open them.")
-                     .arg(pointCount(pins, Basting::With::pins))}};
-    const bool dots = std::ranges::any_of(parts, [](const Part& p) { return p.points > 0; });
+    for (const Way& way : allWays()) {
+        int points = 0;
+        for (const Part& part : parts)
+            if (&wayOf(c.with(part.quilt)) == &way)
+                points += part.points;
+        if (points > 0)
+            return {{Text::tr("First:") + QChar::Space, true},
+                    {language::said(way.words.ready(pointCount(points, way.with).toStdString()))}};
+    }
     return {{Text::tr("First:") + QChar::Space, true},
-            {dots ? Text::tr("lay your dots ready, the paper still on.")
-                  : Text::tr("see that the table stands firm and every leg is locked.")}};
+            {Text::tr("see that the table stands firm and every leg is locked.")}};
 }
 
 Block nameBlock(const SheetContext& c, const Helper& who, const std::vector<Part>& parts) {

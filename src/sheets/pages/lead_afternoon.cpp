@@ -6,6 +6,7 @@
 #include "sheets/set_text.h"
 #include "sheets/task_words.h"
 #include "sheets/words.h"
+#include "ways/way.h"
 
 #include <QPainter>
 
@@ -18,7 +19,10 @@ namespace {
 double timeColumn() {
     constexpr double kLeastWidth = 62, kNumber = 24;
     double words = 0;
-    for (const QString& text : {Text::tr("pass"), pointCount(200, Basting::With::pins)})
+    QStringList texts{Text::tr("pass")};
+    for (const Way& way : allWays())
+        texts << pointCount(200, way.with);
+    for (const QString& text : texts)
         words = std::max(words, textWidth(text, quiet(type::kHead)));
     return std::max(kLeastWidth, kNumber + words);
 }

@@ -1,5 +1,4 @@
 #include "language/said.h"
-#include "plan/pin_words.h"
 #include "sheets/calls.h"
 #include "sheets/columns.h"
 #include "sheets/ink.h"
@@ -9,6 +8,8 @@
 #include "sheets/pictures/place_picture.h"
 #include "sheets/set_text.h"
 #include "sheets/words.h"
+#include "ways/point_words.h"
+#include "ways/way.h"
 
 #include <QPainter>
 
@@ -88,7 +89,7 @@ Block callStrip(const SheetContext& c, std::size_t q, const LeadSetting& setting
     };
     constexpr double kSign = 24, kApart = 7;
     const auto with = c.with(q);
-    const auto all = callsOf(with);
+    const auto& all = wayOf(with).calls;
     const double each = (c.width - kApart * double(all.size() - 1)) / double(all.size());
     auto columns = std::make_shared<std::vector<Column>>();
     QStringList said;
@@ -266,7 +267,7 @@ PlacePicture SheetContext::places(std::size_t quilt, const Pass& pass) const {
     PlacePicture show;
     show.quilt = &plan.quilts[quilt];
     show.pass = &pass;
-    show.pins = with(quilt) == Basting::With::pins;
+    show.pins = wayOf(with(quilt)).point.lies;
     for (auto& s : standing(plan, quilt, pass)) {
         AtTable who;
         who.letter = mark(s.person, quilt);

@@ -1,10 +1,11 @@
 #include "sheets/pages/lead_words.h"
 
 #include "language/said.h"
-#include "plan/pin_words.h"
 #include "sheets/parts.h"
 #include "sheets/printable.h"
 #include "sheets/words.h"
+#include "ways/point_words.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -185,7 +186,7 @@ std::vector<Span> setUpWords(const SheetContext& c, std::size_t quilt) {
     if (q.rows)
         words << Text::tr("The ribbon with the rows along the edge.");
     out.push_back({words.join(QChar::Space)});
-    if (c.with(quilt) == Basting::With::pins)
+    if (wayOf(c.with(quilt)).fromBox)
         if (const QString all = bowls(c, quilt); !all.isEmpty()) {
             out.push_back(
                 {QChar::Space + Text::tr("Open the pins into bowls:") + QChar::Space, true});
@@ -213,8 +214,9 @@ std::vector<Span> rollUpWords(const SheetContext& c, std::size_t quilt) {
     const auto pins = std::ranges::find_if(
         c.plan.supplies, [](const Supply& s) { return s.kind == Supply::Kind::pins; });
     const int in = pinsOf(q);
-    if (c.with(quilt) != Basting::With::pins)
-        out.push_back({QChar::Space + Text::tr("Irons off and cold.")});
+    const Way& way = wayOf(c.with(quilt));
+    if (!way.fromBox)
+        out.push_back({QChar::Space + language::said(way.words.rolledUp)});
     else if (!c.severalQuilts() && pins != c.plan.supplies.end() && int(pins->need) > in)
         out.push_back(
             {QChar::Space + Text::tr("Count what is left: %1 − %2 = %3 pins back in the box.")
@@ -229,19 +231,22 @@ std::vector<Span> rollUpWords(const SheetContext& c, std::size_t quilt) {
 }
 
 std::vector<Span> careWords(const SheetContext& c) {
-    bool pins = false, dots = false;
-    for (std::size_t q = 0; q < c.plan.quilts.size(); ++q)
-        (c.with(q) == Basting::With::dots ? dots : pins) = true;
+    const auto careOf = [&](bool fromBox) {
+        QStringList out;
+        for (const Way& way : allWays())
+            if (way.fromBox == fromBox && std::ranges::any_of(c.session.jobs, [&](const Job& j) {
+                    return &wayOf(j) == &way;
+                }))
+                out << language::said(way.words.care);
+        return out;
+    };
     QStringList words{
         Text::tr("Check the locks of the table legs; nobody climbs on a table."),
         Text::tr("Lift together on the count, knees bent."),
         Text::tr("Nothing on the floor where people walk; children and animals elsewhere.")};
-    if (pins)
-        words << Text::tr("No pins in the mouth; open ones point away from hands.");
+    words += careOf(true);
     words << Text::tr("Sweep with a magnet at the end, away from pacemakers and other implants.");
-    if (dots)
-        words << Text::tr("One person holds an iron and minds it: up on its heel, off at breaks; "
-                          "try it on a scrap.");
+    words += careOf(false);
     words << Text::tr("Labels of products, local rules and professional advice come first.");
     return {{Text::tr("Take care.") + QChar::Space, true}, {words.join(QChar::Space)}};
 }

@@ -1,9 +1,10 @@
 #include "language/said.h"
-#include "plan/pin_words.h"
 #include "sheets/columns.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pictures/ribbon_pictures.h"
 #include "sheets/words.h"
+#include "ways/point_words.h"
+#include "ways/way.h"
 
 #include <QPainter>
 
@@ -68,9 +69,8 @@ Flow rowsPage(const SheetContext& c, std::size_t quilt) {
     if (!plan.rows && !plan.blocks)
         return {};
     const Job& job = c.job(quilt);
-    Flow flow{title(c.with(quilt) == Basting::With::pins ? Text::tr("Where the pins go")
-                                                         : Text::tr("Where the dots go"),
-                    c.quiltName(quilt), c.width)};
+    const Way& way = wayOf(job);
+    Flow flow{title(language::said(way.words.where), c.quiltName(quilt), c.width)};
     flow.front().newPage = true;
     const auto say = [&](const Sentence& s, int size, double before) {
         flow.push_back(paragraph(language::said(s), c.width, size, before));
@@ -85,7 +85,7 @@ Flow rowsPage(const SheetContext& c, std::size_t quilt) {
         return flow;
     }
     const auto blocks = std::make_shared<PinBlocks>(*plan.blocks);
-    const Length pin = c.with(quilt) == Basting::With::pins ? job.basting.pinLength : Length{};
+    const Length pin = way.point.lies ? job.basting.pinLength : Length{};
     flow.push_back({.height = c.height * kPicture,
                     .before = 8,
                     .draw = [blocks, pin, job](QPainter& p, QRectF at) {

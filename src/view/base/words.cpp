@@ -2,7 +2,8 @@
 
 #include "language/said.h"
 #include "plan/supply.h"
-#include "plan/zone_words.h"
+#include "session/ticks.h"
+#include "ways/point_words.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -114,9 +115,7 @@ QString start(Basting::Start s) {
 }
 
 QString points(const Job& job, qsizetype count) {
-    if (job.basting.with == Basting::With::pins)
-        return count == 1 ? tr("1 pin") : tr("%1 pins").arg(count);
-    return count == 1 ? tr("1 dot") : tr("%1 dots").arg(count);
+    return fromCore(wayOf(job).words.count(count));
 }
 
 QString task(TaskKind kind) {
@@ -133,34 +132,25 @@ QString task(TaskKind kind) {
         return tr("Lay the top");
     case TaskKind::reclamp:
         return tr("Move the clamps to all three layers");
-    case TaskKind::placeOpen:
-        return tr("Put pins in, open");
     case TaskKind::smooth:
         return tr("Palm over it: no ripple");
-    case TaskKind::closePins:
-        return tr("Close the pins");
     case TaskKind::checkUnderside:
         return tr("Check underneath");
     case TaskKind::shift:
         return tr("Shift the quilt");
     case TaskKind::foldBack:
         return tr("Fold batting and top back");
-    case TaskKind::dotLower:
-        return tr("Dots on the backing");
     case TaskKind::foldForward:
         return tr("Fold forward");
-    case TaskKind::dotUpper:
-        return tr("Dots under the top");
-    case TaskKind::press:
-        return tr("Press the dots");
     case TaskKind::cool:
         return tr("Let it cool");
     case TaskKind::turnOver:
         return tr("Turn the quilt over");
     case TaskKind::handOver:
         return tr("Roll up and count the pins");
+    default:
+        return fromCore(zoneStepWords(kind).command);
     }
-    return {};
 }
 
 QString shortTask(TaskKind kind) {
@@ -199,20 +189,7 @@ QString shortTask(TaskKind kind) {
 }
 
 QString zoneTask(TaskKind kind) {
-    switch (kind) {
-    case TaskKind::placeOpen:
-        return tr("pins in");
-    case TaskKind::closePins:
-        return tr("close");
-    case TaskKind::dotLower:
-        return tr("dots below");
-    case TaskKind::dotUpper:
-        return tr("dots above");
-    case TaskKind::press:
-        return tr("press");
-    default:
-        return task(kind);
-    }
+    return isOfZone(kind) ? fromCore(zoneStepWords(kind).brief) : task(kind);
 }
 
 QString call(Call call) {
@@ -247,31 +224,19 @@ QString call(Call call) {
     return tr("Roll up");
 }
 
-QString tick(EventKind kind, bool dots) {
-    switch (kind) {
-    case EventKind::zoneDotted:
-        return zoneTask(TaskKind::dotLower);
-    case EventKind::zoneOpened:
-        return zoneTask(dots ? TaskKind::dotUpper : TaskKind::placeOpen);
-    case EventKind::zoneClosed:
-        return zoneTask(dots ? TaskKind::press : TaskKind::closePins);
-    case EventKind::zonePressed:
+QString tick(EventKind kind, const Way& way) {
+    if (kind == EventKind::zonePressed)
         return tr("press back");
-    default:
-        return {};
-    }
+    const auto work = workAt(kind, way);
+    return work ? zoneTask(*work) : QString{};
 }
 
 QString caution(TaskKind kind) {
     switch (kind) {
-    case TaskKind::placeOpen:
-        return tr("Pins stay in the dish, never in the mouth.");
     case TaskKind::shift:
         return tr("Lift together, on one person's count. Nobody climbs on a table.");
     case TaskKind::setUp:
         return tr("Check that the table legs are locked.");
-    case TaskKind::press:
-        return tr("One pair of hands on the iron; cord off the walkway.");
     case TaskKind::cool:
         return tr("Hot: nobody touches it yet. Iron off and upright.");
     case TaskKind::turnOver:
@@ -279,7 +244,7 @@ QString caution(TaskKind kind) {
     case TaskKind::handOver:
         return tr("Sweep with a magnet last; keep it away from medical implants and electronics.");
     default:
-        return {};
+        return isOfZone(kind) ? fromCore(zoneStepWords(kind).caution) : QString{};
     }
 }
 

@@ -3,6 +3,7 @@
 #include "plan/call.h"
 #include "plan/plan.h"
 #include "session/event.h"
+#include "ways/way.h"
 
 #include <QString>
 
@@ -60,7 +61,7 @@ QString zoneTask(bastewright::TaskKind kind);
 /// What the lead calls: "Hands off".
 QString call(bastewright::Call call);
 /// The work that such a tick of a zone is about: "pins in".
-QString tick(bastewright::EventKind kind, bool dots);
+QString tick(bastewright::EventKind kind, const bastewright::Way& way);
 /// The caution that belongs to a step; empty for most.
 QString caution(bastewright::TaskKind kind);
 

@@ -1,6 +1,7 @@
 #include "view/edit/field_model.h"
 
 #include "view/base/words.h"
+#include "ways/way.h"
 
 using namespace bastewright;
 
@@ -18,8 +19,7 @@ QString quiltSummary(const Job& job) {
 
 QString bastingSummary(const Job& job) {
     const QString spacing = words::length(job.basting.spacing, job.unit);
-    return job.basting.with == Basting::With::pins ? FieldModel::tr("pins every %1").arg(spacing)
-                                                   : FieldModel::tr("dots every %1").arg(spacing);
+    return words::fromCore(wayOf(job).words.every(words::toCore(spacing)));
 }
 
 QString layersSummary(const Job& job) {

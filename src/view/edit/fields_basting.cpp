@@ -1,4 +1,5 @@
 #include "view/edit/field_kinds.h"
+#include "ways/way.h"
 
 using namespace bastewright;
 
@@ -7,21 +8,25 @@ namespace fields {
 Fields ofBasting(const Session& session, int quilt) {
     const auto q = std::size_t(quilt);
     const Unit unit = session.jobs[q].unit;
-    const bool pins = session.jobs[q].basting.with == Basting::With::pins;
+    const Way& basted = wayOf(session.jobs[q]);
+    QStringList names;
+    for (const Way& each : allWays())
+        names << words::fromCore(each.words.name);
     const QString with = tr("Basted with"), way = tr("Way of working");
     const auto basting = [q](auto member) {
         return [=](Session& s) { return &(s.jobs[q].basting.*member); };
     };
     Fields out;
     out << choice(
-        {"with", with, labelOf("basting/with")}, {tr("Pins"), tr("Fuse dots")},
+        {"with", with, labelOf("basting/with")}, names,
         [q](const Session& s) { return int(s.jobs[q].basting.with); },
         [q](Session& s, int i) { s.jobs[q].basting.with = Basting::With(i); });
     out << length({"spacing", with, labelOf("basting/spacing")}, unit, basting(&Basting::spacing));
-    if (pins)
+    if (basted.point.lies)
         out << length({"pin", with, labelOf("basting/pin_length")}, unit,
-                      basting(&Basting::pinLength))
-            << length({"clear", with, labelOf("basting/clear")}, unit, basting(&Basting::clear));
+                      basting(&Basting::pinLength));
+    if (basted.point.clearOfSeams)
+        out << length({"clear", with, labelOf("basting/clear")}, unit, basting(&Basting::clear));
     out << length({"edge", with, labelOf("basting/edge")}, unit, basting(&Basting::edge));
     out << choice(
         {"start", way, labelOf("basting/start")},
@@ -36,7 +41,7 @@ Fields ofBasting(const Session& session, int quilt) {
             [q](const Session& s) { return int(s.jobs[q].basting.along); },
             [q](Session& s, int i) { s.jobs[q].basting.along = Basting::Along(i); });
     out << choice(
-        {"layout", way, pins ? tr("Where the pins go") : tr("Where the dots go")},
+        {"layout", way, words::fromCore(basted.words.where)},
         {tr("Whichever is easier"), tr("In rows, by ribbons"), tr("The same in every block"),
          tr("As few as can be")},
         [q](const Session& s) {

@@ -2,6 +2,7 @@
 
 #include "view/base/words.h"
 #include "view/paint/scene_drawing.h"
+#include "ways/way.h"
 
 #include <QPainter>
 
@@ -115,7 +116,7 @@ void QuiltItem::paint(QPainter* painter) {
     drawing::Scene scene{.plan = quilt_.plan(),
                          .seams = &seams_,
                          .unit = quilt_.planned()->plan.unit,
-                         .pins = quilt_.job()->basting.with == Basting::With::pins,
+                         .pins = wayOf(*quilt_.job()).point.lies,
                          .pass = pass_,
                          .passBefore = passBefore_,
                          .moved = moved_,

@@ -34,7 +34,7 @@ QString slide(const Planned& planned, const Task& task) {
     return ways.size() < 2 ? ways.value(0) : tr("%1 and %2").arg(ways[0], ways[1]);
 }
 
-// %1 is who, %2 the zone or the way.
+// Of whole passes: %1 is who, %2 the way.
 QString pattern(TaskKind kind, bool one) {
     switch (kind) {
     case TaskKind::setUp:
@@ -50,25 +50,16 @@ QString pattern(TaskKind kind, bool one) {
     case TaskKind::reclamp:
         return one ? tr("%1 moves the clamps to all three layers")
                    : tr("%1 move the clamps to all three layers");
-    case TaskKind::placeOpen:
-        return one ? tr("%1 pins %2") : tr("%1 pin %2");
     case TaskKind::smooth:
         return one ? tr("%1 smooths") : tr("%1 smooth");
-    case TaskKind::closePins:
-        return one ? tr("%1 closes %2") : tr("%1 close %2");
     case TaskKind::checkUnderside:
         return one ? tr("%1 checks underneath") : tr("%1 check underneath");
     case TaskKind::shift:
         return one ? tr("%1 slides the quilt %2") : tr("%1 slide the quilt %2");
     case TaskKind::foldBack:
         return one ? tr("%1 folds batting and top back") : tr("%1 fold batting and top back");
-    case TaskKind::dotLower:
-    case TaskKind::dotUpper:
-        return one ? tr("%1 dots %2") : tr("%1 dot %2");
     case TaskKind::foldForward:
         return one ? tr("%1 folds them forward") : tr("%1 fold them forward");
-    case TaskKind::press:
-        return one ? tr("%1 presses %2") : tr("%1 press %2");
     case TaskKind::cool:
         return tr("The quilt cools; nobody touches it");
     case TaskKind::turnOver:
@@ -76,20 +67,23 @@ QString pattern(TaskKind kind, bool one) {
     case TaskKind::handOver:
         return one ? tr("%1 rolls it up and counts the pins")
                    : tr("%1 roll it up and count the pins");
+    default:
+        return {};
     }
-    return {};
 }
 
 } // namespace
 
 QString deed(const Planned& planned, const Task& task) {
-    QString line = pattern(task.kind, task.people.size() == 1);
+    const bool one = task.people.size() == 1;
     const QString who = task.people.empty() ? tr("Nobody yet") : listed(task.people);
-    const QString what = task.kind == TaskKind::shift ? slide(planned, task) : zone(task.zone);
+    if (isOfZone(task.kind))
+        return fromCore(zoneStepWords(task.kind).doing(toCore(who), toCore(zone(task.zone)), one));
+    QString line = pattern(task.kind, one);
     if (line.contains(QLatin1String("%1")))
         line = line.arg(who);
     if (line.contains(QLatin1String("%2")))
-        line.replace(QLatin1String("%2"), what);
+        line.replace(QLatin1String("%2"), slide(planned, task));
     return line.trimmed();
 }
 

@@ -17,7 +17,7 @@ using namespace bastewright::sheets;
 
 namespace {
 
-struct Text {
+struct RecordText {
     Q_DECLARE_TR_FUNCTIONS(Record)
 };
 
@@ -29,47 +29,48 @@ Flow people(const Record& record, double width) {
         rows.push_back({Cell{isolated(p.name), true}, Cell{words::span(p.here)},
                         Cell{QString::number(p.zonesOpened)}, Cell{QString::number(p.zonesClosed)},
                         Cell{record_words::pace(p)}});
-    return table({{Text::tr("Who"), -1},
-                  {Text::tr("At the table"), 90},
-                  {Text::tr("Opened"), 60, true},
-                  {Text::tr("Closed"), 60, true},
-                  {Text::tr("Speed"), 170}},
+    return table({{RecordText::tr("Who"), -1},
+                  {RecordText::tr("At the table"), 90},
+                  {RecordText::tr("Opened"), 60, true},
+                  {RecordText::tr("Closed"), 60, true},
+                  {RecordText::tr("Speed"), 170}},
                  rows, width);
 }
 
 Flow calls(const Record& record, double width) {
     std::vector<std::vector<Cell>> rows;
     for (const auto& c : record.calls)
-        rows.push_back({Cell{Text::tr("Pass %1").arg(c.pass)}, Cell{words::call(c.call), true},
-                        Cell{words::span(c.took)},
+        rows.push_back({Cell{RecordText::tr("Pass %1").arg(c.pass)},
+                        Cell{words::call(c.call), true}, Cell{words::span(c.took)},
                         Cell{c.planned > Seconds{} ? words::span(c.planned) : QString{}}});
-    return table({{Text::tr("Pass"), 80},
-                  {Text::tr("Call"), -1},
-                  {Text::tr("Took"), 100},
-                  {Text::tr("Planned"), 100}},
+    return table({{RecordText::tr("Pass"), 80},
+                  {RecordText::tr("Call"), -1},
+                  {RecordText::tr("Took"), 100},
+                  {RecordText::tr("Planned"), 100}},
                  rows, width);
 }
 
 Flow pages(const Record& record, const QString& name, double width) {
-    Flow flow{title(Text::tr("What was done"), printable(name), width)};
+    Flow flow{title(RecordText::tr("What was done"), printable(name), width)};
     for (const auto& line : record_words::summary(record))
         flow.push_back(paragraph(line, width));
-    flow.push_back(heading(Text::tr("Who"), width));
+    flow.push_back(heading(RecordText::tr("Who"), width));
     flow += people(record, width);
     if (!record.notes.empty()) {
-        flow.push_back(heading(Text::tr("Notes"), width));
+        flow.push_back(heading(RecordText::tr("Notes"), width));
         for (const auto& note : record.notes)
             flow.push_back(paragraph(
-                Text::tr("%1  %2").arg(words::timeOfDay(note.atMs), isolated(note.text)), width));
+                RecordText::tr("%1  %2").arg(words::timeOfDay(note.atMs), isolated(note.text)),
+                width));
     }
-    flow.push_back(heading(Text::tr("Calls"), width));
+    flow.push_back(heading(RecordText::tr("Calls"), width));
     flow += calls(record, width);
-    flow.push_back(heading(Text::tr("One thing after another"), width));
+    flow.push_back(heading(RecordText::tr("One thing after another"), width));
     for (const auto& line : record.lines)
         if (const QString said = record_words::line(line); !said.isEmpty())
-            flow.push_back(
-                paragraph(Text::tr("%1  %2").arg(words::timeOfDay(line.atMs), printable(said)),
-                          width, type::kSmall, 1));
+            flow.push_back(paragraph(
+                RecordText::tr("%1  %2").arg(words::timeOfDay(line.atMs), printable(said)), width,
+                type::kSmall, 1));
     return flow;
 }
 
@@ -81,7 +82,7 @@ QByteArray draw(const Record& record, const QString& name, Paper paper) {
     QPdfWriter writer{&buffer};
     writer.setResolution(kResolution);
     writer.setPageLayout(pageLayout(paper));
-    writer.setTitle(Text::tr("%1: what was done").arg(name));
+    writer.setTitle(RecordText::tr("%1: what was done").arg(name));
     writer.setCreator(QStringLiteral("Bastewright"));
     QPainter painter;
     if (!painter.begin(&writer))
@@ -107,9 +108,9 @@ QString writeRecordPage(const Record& record, const QString& title, const QStrin
                         Paper paper) {
     const QByteArray pdf = draw(record, title, paper);
     if (pdf.isEmpty())
-        return Text::tr("The pages could not be drawn.");
+        return RecordText::tr("The pages could not be drawn.");
     QSaveFile file{path};
     if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.commit())
-        return Text::tr("%1 could not be written: %2").arg(path, file.errorString());
+        return RecordText::tr("%1 could not be written: %2").arg(path, file.errorString());
     return {};
 }

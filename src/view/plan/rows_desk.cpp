@@ -1,7 +1,7 @@
 #include "view/plan/rows_desk.h"
 
-#include "plan/pin_words.h"
 #include "view/base/words.h"
+#include "ways/point_words.h"
 
 #include <algorithm>
 

@@ -5,6 +5,7 @@
 #include "planners/rolls/lifting.h"
 #include "planners/rolls/rolls.h"
 #include "view/base/words.h"
+#include "ways/way.h"
 
 #include <QCoreApplication>
 
@@ -77,9 +78,9 @@ Why ofPoints(const From& f) {
         n += qsizetype(z.points.size());
     if (n == 0)
         return {};
-    const bool pins = f.job.basting.with == Basting::With::pins;
+    const Way& way = wayOf(f.job);
     const double r = f.job.basting.spacing.in() / std::numbers::sqrt2;
-    Why w{.title = pins ? tr("Pins") : tr("Dots")};
+    Why w{.title = words::fromCore(way.words.heading)};
     w.value = words::points(f.job, n);
     w.rule =
         tr("No place of the top is farther than r from the middle of one, where r is what a square "
@@ -88,7 +89,7 @@ Why ofPoints(const From& f) {
                 {tr("Spacing"), f.length(f.job.basting.spacing)},
                 {tr("r"), f.length(Length::nearestInches(r))},
                 {tr("In from the edge"), f.length(f.job.basting.edge)}};
-    if (pins)
+    if (way.point.clearOfSeams)
         w.inputs << std::pair{tr("Clear of sewn seams"), seamsAreSewn(f.job)
                                                              ? f.length(f.job.basting.clear)
                                                              : tr("seams are not sewn")};

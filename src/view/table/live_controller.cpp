@@ -3,6 +3,7 @@
 #include "job/job_json.h"
 #include "plan/find.h"
 #include "plan/plan_json.h"
+#include "session/ticks.h"
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
 
@@ -199,7 +200,7 @@ QString LiveController::takeBackOwn(const std::string& person, const std::string
                                : nullptr;
         const auto call = live_->turns().call(e->job);
         if (!zone || call.pass != zone->pass || call.toRelease ||
-            callAt(e->kind, live_->turns().withDots(e->job)) != call.now)
+            callAt(e->kind, live_->turns().way(e->job)) != call.now)
             return tr("The next call has come. Tell the person at the tablet.");
         Event back;
         back.id = id;

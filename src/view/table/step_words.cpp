@@ -2,6 +2,7 @@
 
 #include "sheets/words.h"
 #include "view/base/words.h"
+#include "ways/way.h"
 
 #include <QCoreApplication>
 
@@ -53,15 +54,8 @@ QStringList cautions(Basting::With with) {
         Text::tr("Check that the legs of the tables are locked. Nobody climbs on a table."),
         Text::tr("Children and pets stay out, nobody walks barefoot."),
         Text::tr("Lift together, on one person's count, and only as much as is easy.")};
-    if (with == Basting::With::pins)
-        out << Text::tr(
-                   "Pins stay in the dish, never in the mouth. What falls is picked up at once.")
-            << Text::tr(
-                   "The magnet for sweeping is kept away from medical implants and electronics.");
-    else
-        out << Text::tr("One pair of hands on the iron, its cord off the walkway, off and upright "
-                        "at breaks.")
-            << Text::tr("Follow the label of web and batting: some melt.");
+    for (const Sentence& caution : wayOf(with).words.cautions)
+        out << words::fromCore(caution);
     out << Text::tr("Cutters closed when they are put down.")
         << Text::tr("Labels of products, the house's rules and a doctor's advice come first.");
     return out;

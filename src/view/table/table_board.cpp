@@ -1,6 +1,7 @@
 #include "view/table/table_board.h"
 
 #include "session/pass_tiles.h"
+#include "session/ticks.h"
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
 
@@ -151,8 +152,7 @@ void TableBoard::layTiles(const Turns& turns) {
         out.push_back({words::fromCore(zone.id), tile.column, tile.row, int(zone.points.size()),
                        stateName(state.state), mark < 0 ? QString{} : letters[mark], mark,
                        hands.empty() ? QString{} : words::fromCore(hands.front()),
-                       tick ? words::tick(*tick, turns.withDots(quilt_)) : QString{},
-                       answer.counts()});
+                       tick ? words::tick(*tick, turns.way(quilt_)) : QString{}, answer.counts()});
     }
     zones_.setRows(std::move(out));
 }
@@ -208,7 +208,7 @@ void TableBoard::findCall(const Turns& turns) {
         for (const auto& event : turns.upTo(quilt_, Call::check)) {
             const Call call = event.kind == EventKind::stepDone
                                   ? callOf(live_->live()->task(event.task)->kind)
-                                  : callAt(event.kind, turns.withDots(quilt_));
+                                  : callAt(event.kind, turns.way(quilt_));
             if (std::ranges::find(listed, call) == listed.end())
                 listed.push_back(call);
         }

@@ -1,6 +1,6 @@
-#include "plan/pin_words.h"
 #include "planners/points/block_figure.h"
 #include "property/points/points_oracle.h"
+#include "ways/point_words.h"
 
 #include <gtest/gtest.h>
 

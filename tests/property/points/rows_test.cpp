@@ -1,8 +1,8 @@
-#include "plan/pin_words.h"
 #include "planners/points/holes.h"
 #include "property/points/made_tops.h"
 #include "property/points/points_oracle.h"
 #include "support/random.h"
+#include "ways/point_words.h"
 
 #include <gtest/gtest.h>
 

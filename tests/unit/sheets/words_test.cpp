@@ -103,7 +103,7 @@ TEST(TaskWords, nameZoneCountAndWork) {
 TEST(TaskWords, everyKindHasANameAndACheck) {
     for (int k = 0; k <= int(TaskKind::handOver); ++k)
         for (const auto with : {Basting::With::pins, Basting::With::dots}) {
-            EXPECT_FALSE(taskName(TaskKind(k), with).isEmpty()) << k;
+            EXPECT_FALSE(taskName(TaskKind(k)).isEmpty()) << k;
             EXPECT_FALSE(taskCheck(TaskKind(k), with, Unit::inch).isEmpty()) << k;
         }
 }

@@ -4,8 +4,9 @@
 #include "measures/sentence.h"
 #include "plan/pin_blocks.h"
 #include "plan/pin_rows.h"
+#include "plan/zone.h"
 
-/// How pins (or dots) are placed, as one person says it to another.
+/// How the points of a quilt are placed, as one person says it to another.
 namespace bastewright {
 
 /// Rows and steps: 'Rows 4 1/4 in apart across the quilt, a pin about every 4 3/4 in, every second
@@ -19,6 +20,11 @@ Sentence rowsSentence(const PinRows& rows, const Job& job);
 /// further left, then the one nearer to the head. Marks are taken row by row from the head-left
 /// corner; one whose pin would come nearer than half the spacing to another is left out.
 Sentences rowsDetails(const PinRows& rows, const Job& job);
+
+/// What a zone has of the rows, to stand behind its name: 'rows 1–8 as far as mark 11, rows 9–13 as
+/// far as mark 10, 2 single pins'. Marks count from the left (or from the head), as on the ribbons.
+/// Empty for a zone without points.
+Sentence zoneRowsWords(const Zone& zone, const PinRows& rows, const Job& job);
 
 /// The figure of a block: 'Nine in every block, three by three; one in every sashing strip'.
 Sentence blocksSentence(const PinBlocks& blocks, const Job& job);

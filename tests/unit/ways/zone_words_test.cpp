@@ -1,5 +1,6 @@
 #include "measures/region.h"
 #include "plan/zone_words.h"
+#include "ways/point_words.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,7 @@
-#include "plan/pin_words.h"
+#include "ways/point_words.h"
+
+#include "plan/zone_words.h"
+#include "ways/way.h"
 
 #include <algorithm>
 
@@ -6,10 +9,6 @@ namespace bastewright {
 namespace {
 
 constexpr std::size_t kAllPlaces = 1000;
-
-bool pins(const Job& job) {
-    return job.basting.with == Basting::With::pins;
-}
 
 Sentence placesOf(const std::vector<Point>& of, Unit unit) {
     Sentences out;
@@ -20,12 +19,7 @@ Sentence placesOf(const std::vector<Point>& of, Unit unit) {
 }
 
 Sentence singles(const std::vector<Point>& of, const Job& job) {
-    const Sentence at = placesOf(of, job.unit);
-    if (pins(job))
-        return of.size() == 1 ? core::says("1 single pin more: %1.", at)
-                              : core::says("%1 single pins more: %2.", of.size(), at);
-    return of.size() == 1 ? core::says("1 single dot more: %1.", at)
-                          : core::says("%1 single dots more: %2.", of.size(), at);
+    return wayOf(job).words.singles(std::ssize(of), placesOf(of, job.unit));
 }
 
 /// A plain figure: the person's own measure where the spacing is given by one, else a length.
@@ -47,24 +41,17 @@ Sentence figure(Length l, const Job& job) {
 
 Sentence rowsSentence(const PinRows& rows, const Job& job) {
     const Sentence gap = figure(rows.gap, job), step = figure(rows.step, job);
-    const bool across = rows.along == PinRows::Along::width;
-    if (pins(job))
-        return across
-                   ? core::says("Rows about %1 apart across the quilt, a pin about every %2, every "
-                                "second row half a step over.",
-                                gap, step)
-                   : core::says(
-                         "Rows about %1 apart from head to foot, a pin about every %2, every "
-                         "second row half a step over.",
-                         gap, step);
-    return across ? core::says(
-                        "Rows about %1 apart across the quilt, a dot about every %2, every second "
-                        "row half a step over.",
-                        gap, step)
-                  : core::says(
-                        "Rows about %1 apart from head to foot, a dot about every %2, every second "
-                        "row half a step over.",
-                        gap, step);
+    return wayOf(job).words.rows(rows.along == PinRows::Along::width, gap, step);
+}
+
+Sentence zoneRowsWords(const Zone& zone, const PinRows& rows, const Job& job) {
+    Sentences out = rowsPartsWords(zone, rows);
+    const auto single = std::ranges::count_if(zone.points, [&](const PlacedPoint& p) {
+        return std::ranges::find(rows.singles, p.at) != rows.singles.end();
+    });
+    if (single > 0)
+        out.push_back(wayOf(job).words.single(single));
+    return core::commaList(out);
 }
 
 Sentences rowsDetails(const PinRows& rows, const Job& job) {

@@ -1,0 +1,22 @@
+#include "checker/ways/seen_way.h"
+
+namespace bastewright::check {
+
+SeenWay seenPins() {
+    using enum TaskKind;
+    using Of = SeenTask::Of;
+    return {.with = Basting::With::pins,
+            .lies = true,
+            .keepsEdge = true,
+            .clearOfSeams = true,
+            .fromBox = true,
+            // Common practice: 10 to 11 s a pin, placed and closed.
+            .tasks = {{placeOpen, Of::zone, 10, 5.5},
+                      {smooth, Of::passOften, 11, 0},
+                      {closePins, Of::zone, 12, 5.5}},
+            .finishes = [](const Helper& h) { return h.closes; },
+            .turnedFrom = {},
+            .angles = "0 to 179 degrees are accepted."};
+}
+
+} // namespace bastewright::check

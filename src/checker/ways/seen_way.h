@@ -1,0 +1,50 @@
+#pragma once
+
+#include "job/job.h"
+#include "plan/task.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+/// What the checker must see of each way of basting, from its own side: the planner's descriptions
+/// (`src/ways`) are not asked. One file for each way, and its line in the table of `seen_way.cpp`.
+namespace bastewright::check {
+
+/// A kind of task that a quilt basted so has; kinds that only other ways see it must not have.
+struct SeenTask {
+    enum class Of {
+        zone,      ///< once in every zone with points
+        pass,      ///< once in every pass with points
+        passOften, ///< at least once in every pass with points
+        maybe      ///< any number of times in a pass
+    };
+    TaskKind kind;
+    Of of;
+    int stage;            ///< among the calls of a pass: from 7, after the clamps, to 13
+    double secondsAPoint; ///< at pace 1 (docs/computation/checker.md); 0 for passes
+    bool again = false;   ///< once more from the back where the quilt is turned
+};
+
+struct SeenWay {
+    Basting::With with;
+    bool lies;         ///< a point is as long as the job's pin, and has a direction
+    bool keepsEdge;    ///< all of a point lies inside the edge that is asked
+    bool clearOfSeams; ///< a point keeps clear of sewn seams
+    bool fromBox;      ///< a point is a pin of the box
+    std::vector<SeenTask> tasks;
+    bool (*finishes)(const Helper&); ///< may do the last task of a zone
+    /// Batting thicker than this is turned once and finished from the back too.
+    std::optional<Length> turnedFrom;
+    const char* angles; ///< which directions are accepted, in words
+};
+
+std::span<const SeenWay> seenWays();
+const SeenWay& seenWay(const Job& job);
+/// What is seen of such a task in whichever way has it; nothing for those of all ways.
+const SeenTask* seenTask(TaskKind kind);
+
+SeenWay seenPins();
+SeenWay seenDots();
+
+} // namespace bastewright::check

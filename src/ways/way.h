@@ -1,0 +1,139 @@
+#pragma once
+
+#include "job/job.h"
+#include "measures/sentence.h"
+#include "plan/call.h"
+#include "plan/plan.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+/// What a way of basting is, described once for planners, session, sheets and screen. Each way has
+/// a folder of its own here and a line in the table of `way.cpp`. The checker has its own
+/// descriptions (`src/checker/ways`).
+namespace bastewright {
+
+/// What one basting point is.
+struct WayPoint {
+    bool lies;         ///< it is as long as the job's pin and has a direction; else it is a place
+    bool clearOfSeams; ///< it keeps clear of seams that will be sewn
+};
+
+/// How a step of one zone is said.
+struct StepWords {
+    Sentence command;   ///< "Close the pins"
+    Sentence brief;     ///< "close": beside the zone's name
+    Sentence heading;   ///< "Close pins": on paper
+    Sentence how;       ///< how it is done well, a sentence or two
+    Sentence caution;   ///< what can hurt; may be empty
+    Sentence noun;      ///< "the closing of the pins", inside a sentence
+    Sentence nounFirst; ///< the same where a sentence begins
+    /// "A1, A2: close 24 pins"
+    Sentence (*line)(const Sentence& zones, const Sentence& count);
+    /// "Ada closes A1", "Ada and Bo close A1"
+    Sentence (*doing)(const Sentence& people, const Sentence& zone, bool one);
+    /// "Ada closes A1 at 13:20"
+    Sentence (*at)(const Sentence& person, const Sentence& zone, ClockTime when);
+    /// "A1 is closed", "A1 and A2 are closed"
+    Sentence (*done)(const Sentence& zones, bool one);
+    /// "closing of zone A1", "closing of zones A1 and A2"
+    Sentence (*work)(const Sentence& zones, bool one);
+};
+
+/// A step of a pass between clamping and checking underneath. Steps come in the order of `Way`, and
+/// each call of the lead is over before the next begins.
+struct WayStep {
+    enum class By {
+        zones, ///< each the points of their own zone; `seconds` a point
+        irons, ///< the same, by as many at a time as there are irons
+        palm,  ///< one or two who walk; `seconds` all together
+        fold,  ///< two who lay; `seconds` and `secondsASquareFoot` of what is new
+        nobody ///< all wait; at least 60 s, `seconds` as planned
+    };
+    TaskKind kind;
+    By by;
+    double seconds; ///< at pace 1 (plan/trade_times.h)
+    double secondsASquareFoot = 0;
+    std::optional<StepWords> words{}; ///< those of zones have some
+
+    bool ofZones() const { return by == By::zones || by == By::irons; }
+};
+
+/// A quilt that is basted in one way, with its job.
+struct BastedQuilt {
+    const Job* job;
+    const QuiltPlan* quilt;
+};
+
+/// Zones of a pass that nobody finishes.
+struct Unfinished {
+    const Setting& setting;
+    std::span<const Helper> helpers; ///< who is there
+    Sentence quilt;                  ///< its name
+    int pass;
+    Sentence zones; ///< their names
+};
+
+/// How the way and its points are said.
+struct WayWords {
+    Sentence name;       ///< "Fuse dots": in a list to choose from
+    Sentence heading;    ///< "Dots": over figures about them
+    Sentence where;      ///< "Where the dots go": heading of the rows
+    Sentence choose;     ///< "Baste with pins": on a button
+    Sentence underneath; ///< what the lead asks when somebody looks underneath
+    Sentence putAway;    ///< what has to be so before the quilt is rolled up
+    Sentence rolledUp;   ///< the same in few words, where no pins are counted
+    Sentence care;       ///< what can hurt, in one sentence on paper
+    Sentences cautions;  ///< the same to read out before work begins
+
+    Sentence (*count)(std::int64_t points);     ///< "1 dot", "80 dots"
+    Sentence (*every)(const Sentence& spacing); ///< "dots every 4 in"
+    Sentence (*single)(std::int64_t points);    ///< "3 single dots", outside all rows
+    Sentence (*singles)(std::int64_t, const Sentence& places); ///< the same, and where
+    /// "Rows about 4 in apart across the quilt, a dot about every 5 in, …"
+    Sentence (*rows)(bool across, const Sentence& gap, const Sentence& step);
+    Sentence (*fewest)(std::int64_t fewest, std::int64_t now); ///< free placing, compared
+    Sentence (*ready)(const Sentence& count);                  ///< what a helper does first of all
+    Sentence (*noSuchStep)(const Sentence& zone); ///< a tick that this way does not have
+};
+
+struct Way {
+    Basting::With with;
+    WayPoint point;
+    std::vector<WayStep> steps;
+    std::vector<Call> calls;         ///< of a pass, from laying to moving
+    bool (*finishes)(const Helper&); ///< may do the last step of zones
+    bool fromBox;                    ///< its points come out of the box of pins and go back
+    bool irons;                      ///< more irons make it quicker
+    /// Batting thicker than this is finished once more from the back; none: never.
+    std::optional<Length> turnedFrom;
+    /// What may stand in for points that are missing, zone by zone.
+    std::optional<Basting::With> instead;
+    /// What speaks against it for this quilt; nothing where it may be taken.
+    std::optional<Finding> (*against)(const Job&);
+    /// Zones left to nobody, although somebody began them.
+    Finding (*unfinished)(const Unfinished&);
+    /// What it uses up, and what it is done with, of all quilts basted so; at least one.
+    std::vector<Supply> (*materials)(const Session&, std::span<const BastedQuilt>);
+    std::vector<Supply> (*tools)(const Session&, std::span<const BastedQuilt>);
+    WayWords words;
+
+    /// The kinds of its steps of zones, in order.
+    std::vector<TaskKind> zoneWork() const;
+    TaskKind firstWork() const; ///< of a zone
+    TaskKind lastWork() const;  ///< of a zone: it is finished then
+};
+
+/// All ways, in the order of `Basting::With`.
+std::span<const Way> allWays();
+const Way& wayOf(Basting::With with);
+const Way& wayOf(const Job& job);
+
+/// The step of a zone of this kind; every such kind belongs to one way (`isOfZone`).
+const WayStep& zoneStep(TaskKind kind);
+const StepWords& zoneStepWords(TaskKind kind);
+/// The way that has such a step of a zone.
+const Way& wayWith(TaskKind zoneWork);
+
+} // namespace bastewright
