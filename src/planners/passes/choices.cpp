@@ -14,6 +14,8 @@ using Start = Basting::Start;
 
 /// So many ways get the exact search; the others keep their grids.
 constexpr std::size_t kSearched = 24;
+/// The search for so few passes takes no time.
+constexpr int kFewPasses = 6;
 
 /// From an open side to the deepest point of any pass.
 Length deepestPoint(const PassChoice& choice) {
@@ -209,17 +211,49 @@ std::vector<PassChoice> variations(const PassRequest& request, const PassChoice&
             add(std::move(even));
         add(s);
     }
+    if (choice.summary.passes <= kFewPasses)
+        for (const Sequence& s : ofSmaller(in)) {
+            add(evened(in, s));
+            add(s);
+        }
+    return out;
+}
+
+std::vector<PassChoice> forLessReach(const PassRequest& request, const PassChoice& choice,
+                                     std::span<const Length> reaches) {
+    std::vector<PassChoice> out;
+    for (const Length reach : reaches) {
+        const Rect table{{}, {}, choice.lie.x.size, choice.lie.y.size};
+        // As good as any where nothing is farther.
+        if (choice.surface.floor || outOfReach(table, choice.lie.closed, reach).empty())
+            continue;
+        PassChoice other = choice;
+        other.lie.reach = reach;
+        other.sequence = {};
+        other.others.clear();
+        other.even = false;
+        lay(request, other, choice.summary.passes <= kFewPasses);
+        if (!other.summary.workable || other.summary.passes > choice.summary.passes)
+            continue;
+        makeEven(request, other);
+        out.push_back(std::move(other));
+    }
     return out;
 }
 
 std::vector<PassChoice> passChoices(const PassRequest& request,
                                     std::span<const Arrangement> surfaces) {
     const auto board = std::make_shared<const Board>(boardOf(request));
+    const bool sidesAlike = request.setting.room.walls.empty() &&
+                            std::ranges::none_of(request.setting.helpers, [](const Helper& h) {
+                                return h.side.has_value();
+                            });
     std::vector<PassChoice> out;
     for (const Arrangement& surface : surfaces)
         for (const bool along : {false, true}) {
-            // On the floor the quilt is not turned to suit anything, nor is a square table.
-            if (along && (surface.floor || surface.length == surface.width))
+            // On the floor the quilt is not turned to suit anything, nor is a square table, if all
+            // its sides are alike.
+            if (along && (surface.floor || (surface.length == surface.width && sidesAlike)))
                 continue;
             for (const Start start : {Start::centred, Start::besideMiddle, Start::oneEnd}) {
                 PassChoice way{.surface = surface,

@@ -11,26 +11,57 @@ using Bits = CoverNeeds::Bits;
 /// Above so many windows the sets are too many to look through.
 constexpr std::size_t kMostExact = 10;
 
+/// Looks for an order of every set that is found.
+class Orders {
+public:
+    Orders(const Board& board, const Lie& lie, const FirstPass& first, const CoverSearch& limits)
+        : board_{board}
+        , lie_{lie}
+        , first_{first}
+        , limits_{limits} {}
+
+    /// False where enough sets have an order, or enough have none.
+    bool add(const std::vector<Window>& windows) {
+        if (auto s = bestOrder(board_, lie_, first_, windows))
+            all_.push_back(*std::move(s));
+        return all_.size() < limits_.enough && ++tried_ < limits_.sets;
+    }
+
+    std::vector<Sequence> cheapestFirst() && {
+        std::ranges::stable_sort(all_, {}, &Sequence::cost);
+        return std::move(all_);
+    }
+
+private:
+    const Board& board_;
+    const Lie& lie_;
+    const FirstPass& first_;
+    const CoverSearch& limits_;
+    std::vector<Sequence> all_;
+    std::size_t tried_ = 0;
+};
+
 class Search {
 public:
-    Search(const CoverNeeds& needs, const CoverSearch& limits)
+    Search(const CoverNeeds& needs, const CoverSearch& limits, Orders& orders)
         : needs_{needs}
         , nodes_{limits.nodes}
-        , enough_{limits.enough}
-        , stop_{limits.stop} {}
+        , stop_{limits.stop}
+        , orders_{orders} {}
 
     std::set<std::vector<Window>> found;
     bool cutShort() const { return nodes_ < 0 || stop_.stop_requested(); }
 
     void run(const Bits& left, std::size_t count) {
-        if (--nodes_ < 0 || found.size() >= enough_ || stop_.stop_requested())
+        if (enough_ || --nodes_ < 0 || stop_.stop_requested())
             return;
         if (std::ranges::all_of(left, [](std::uint64_t b) { return b == 0; })) {
             std::vector<Window> windows;
             for (const std::size_t i : chosen_)
                 windows.push_back(needs_.window(i));
             std::ranges::sort(windows);
-            found.insert(std::move(windows));
+            if (const auto [at, isNew] = found.insert(std::move(windows)); isNew)
+                enough_ = !orders_.add(*at);
             return;
         }
         if (count == 0 || needs_.least(left, count) > count)
@@ -48,8 +79,9 @@ public:
 private:
     const CoverNeeds& needs_;
     int nodes_;
-    std::size_t enough_;
+    bool enough_ = false;
     std::stop_token stop_;
+    Orders& orders_;
     std::vector<std::size_t> chosen_;
 };
 
@@ -62,23 +94,14 @@ FewestCover fewestCover(const Board& board, const Lie& lie, const FirstPass& fir
     const CoverNeeds needs{board, lie, first, candidates};
     if (!needs.sound() || !needs.coverable())
         return out;
-    const auto ordered = [&](const auto& sets) {
-        std::vector<Sequence> all;
-        for (const std::vector<Window>& windows : sets)
-            if (limits.stop.stop_requested())
-                break;
-            else if (auto s = bestOrder(board, lie, first, windows))
-                all.push_back(*std::move(s));
-        std::ranges::stable_sort(all, {}, &Sequence::cost);
-        return all;
-    };
     out.least = std::max<std::size_t>(1, needs.least(needs.all(), kMostPasses));
     bool all = most <= kMostExact; // looked through
     for (std::size_t n = out.least; n <= std::min(most, kMostExact); ++n) {
-        Search search{needs, limits};
+        Orders orders{board, lie, first, limits};
+        Search search{needs, limits, orders};
         search.run(needs.all(), n);
         all = all && !search.cutShort();
-        out.sequences = ordered(search.found);
+        out.sequences = std::move(orders).cheapestFirst();
         if (!out.sequences.empty() || limits.stop.stop_requested())
             return out;
         if (out.least == n && search.found.empty() && !search.cutShort())
@@ -86,7 +109,10 @@ FewestCover fewestCover(const Board& board, const Lie& lie, const FirstPass& fir
     }
     // More windows than can be looked through: fewer and fewer, as long as some set has an order.
     for (std::size_t n = most; n >= out.least && !all; --n) {
-        auto found = ordered(coversByWeighing(needs, n, limits));
+        Orders orders{board, lie, first, limits};
+        coversByWeighing(needs, n, limits,
+                         [&](const auto& windows) { return orders.add(windows); });
+        auto found = std::move(orders).cheapestFirst();
         if (found.empty())
             break;
         out.sequences = std::move(found);

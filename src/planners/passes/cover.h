@@ -38,7 +38,8 @@ std::vector<std::vector<Window>> roundTheMiddle(const Board& board, const Lie& l
 struct CoverSearch {
     int nodes = 6'000;
     int steps = 4'000;
-    std::size_t enough = 8;
+    std::size_t enough = 8; ///< sets that have an order
+    std::size_t sets = 8;   ///< that were tried
     std::stop_token stop{};
 };
 struct FewestCover {

@@ -24,17 +24,19 @@ public:
         });
     }
 
-    std::set<std::vector<Window>> run(std::size_t count, const CoverSearch& limits) {
+    void run(std::size_t count, const CoverSearch& limits,
+             const std::function<bool(const std::vector<Window>&)>& offer) {
         std::set<std::vector<Window>> found;
         while (!open_.empty())
             add(mostWanted(needs_.by(open_.front()), none()));
-        for (int step = 1; step <= limits.steps && found.size() < limits.enough; ++step) {
+        for (int step = 1; step <= limits.steps; ++step) {
             if (limits.stop.stop_requested())
                 break;
             while (size_ > count)
                 take(leastMissed(none()));
             if (open_.empty()) {
-                found.insert(windows());
+                if (const auto [at, isNew] = found.insert(windows()); isNew && !offer(*at))
+                    break;
                 take(anyChosen());
             }
             std::size_t gone = none();
@@ -59,7 +61,6 @@ public:
                     ++score_[i];
             }
         }
-        return found;
     }
 
 private:
@@ -161,12 +162,10 @@ private:
 
 } // namespace
 
-std::vector<std::vector<Window>> coversByWeighing(const CoverNeeds& needs, std::size_t count,
-                                                  const CoverSearch& limits) {
-    if (!needs.sound() || !needs.coverable() || count == 0)
-        return {};
-    const auto found = Weighing{needs}.run(count, limits);
-    return {found.begin(), found.end()};
+void coversByWeighing(const CoverNeeds& needs, std::size_t count, const CoverSearch& limits,
+                      const std::function<bool(const std::vector<Window>&)>& take) {
+    if (needs.sound() && needs.coverable() && count > 0)
+        Weighing{needs}.run(count, limits, take);
 }
 
 } // namespace bastewright

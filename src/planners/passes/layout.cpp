@@ -255,6 +255,29 @@ Sequence evened(const LayoutInput& in, const Sequence& sequence) {
     return best;
 }
 
+std::vector<Sequence> ofSmaller(const LayoutInput& in) {
+    std::vector<Sequence> out;
+    for (const Length less : {Length::inches(2), Length::inches(6)})
+        for (const bool across : {true, false}) {
+            Lie lie = in.lie;
+            Length& size = across ? lie.x.size : lie.y.size;
+            size -= less;
+            if (size < kLeastTable || in.stop.stop_requested())
+                continue;
+            LayoutInput smaller{in.board, lie, in.start, in.row};
+            smaller.stop = in.stop;
+            const auto layout = layOut(smaller);
+            if (!layout)
+                continue;
+            for (const Sequence& s : {evened(smaller, layout->sequence), layout->sequence})
+                if (auto here = inOrder(in.board, in.lie, keptFirst(in), s.windows);
+                    here && std::ranges::none_of(
+                                out, [&](const Sequence& o) { return o.windows == here->windows; }))
+                    out.push_back(*std::move(here));
+        }
+    return out;
+}
+
 std::optional<Sequence> inTheMiddle(const LayoutInput& in, const Sequence& sequence) {
     Lie lie = in.lie;
     lie.newInTheMiddle = true;

@@ -37,6 +37,10 @@ std::optional<Layout> layOut(const LayoutInput& in);
 /// little; never more of them.
 Sequence evened(const LayoutInput& in, const Sequence& sequence);
 
+/// Sequences of tables that are smaller by 2 and by 6 in, either way, on this one: more table is no
+/// less.
+std::vector<Sequence> ofSmaller(const LayoutInput& in);
+
 /// The same passes with new area in the middle of the table wherever the table may lie so, where
 /// `layOut` puts it to an edge; nothing where that is no other sequence or does not work.
 std::optional<Sequence> inTheMiddle(const LayoutInput& in, const Sequence& sequence);

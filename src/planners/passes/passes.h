@@ -47,8 +47,14 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
 void makeEven(const PassRequest& request, PassChoice& choice);
 
 /// The same way with as many passes otherwise cut or otherwise put on the table: boundaries as they
-/// were found, other sets of fields, new area in the middle of the table. `choice` is evened out.
+/// were found, other sets of fields, new area in the middle of the table, the fields of a table a
+/// little smaller. `choice` is evened out.
 std::vector<PassChoice> variations(const PassRequest& request, const PassChoice& choice);
+
+/// The same way, with as many passes or fewer, as if nobody got farther than each of these: so more
+/// people share what lies deep.
+std::vector<PassChoice> forLessReach(const PassRequest& request, const PassChoice& choice,
+                                     std::span<const Length> reaches);
 
 /// False for a way that is shown and not taken while one that was asked for works: another start,
 /// the quilt lying the other way, the tables pushed together to another rectangle.

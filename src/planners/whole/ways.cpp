@@ -17,13 +17,14 @@ constexpr std::size_t kMostTried = 12;
 /// So many one after another that do not come nearer to working are enough.
 constexpr std::size_t kMostInVain = 3;
 /// A way predicted to take this much longer than the quickest so far is not laid out in full: the
-/// predictions are off by less. Where only the end is asked for, not for what is listed.
-constexpr double kWorthLayingOut = 1.3, kMayBeQuicker = 1.1;
-constexpr std::size_t kMostLaidOut = 24, kMostForTheEnd = 6;
+/// predictions are off by less.
+constexpr double kWorthLayingOut = 1.3;
+constexpr std::size_t kMostLaidOut = 24;
 /// Ways as near as this to the quickest are tried with other fields too, in all so many: fewer with
-/// more people, for whom each takes longer.
-constexpr double kWorthVarying = 1.03;
-constexpr std::size_t kMostVaried = 48, kLeastVaried = 4, kVariedByTwo = 120, kVariedForTheEnd = 6;
+/// more people, for whom each takes longer. Where the farthest may have to do too much alone, ways
+/// predicted to be near.
+constexpr double kWorthVarying = 1.03, kMayBeQuicker = 1.1;
+constexpr std::size_t kMostVaried = 40, kLeastVaried = 4, kVariedByOne = 400;
 
 using Picks = std::vector<std::size_t>; ///< the choice taken for each quilt
 
@@ -86,6 +87,7 @@ private:
     const WholeOptions& options_;
     std::stop_token stop_;
     bool outcome_;
+    std::size_t left_ = 0; ///< variations that may still be tried
     Attempt best_;
     struct LaidOut {
         Seconds finish;
@@ -146,7 +148,7 @@ private:
                 break;
             const bool works = stops(best_.crew) == 0;
             // Several quilts follow one another on tables that stay as they are.
-            if (works ? shared_.size() > 1 || tried >= (outcome_ ? kMostForTheEnd : kMostLaidOut)
+            if (works ? shared_.size() > 1 || tried >= kMostLaidOut
                       : tried >= kMostTried || vain >= kMostInVain)
                 break;
             if (works && !mayBeNear(q, c))
@@ -165,33 +167,72 @@ private:
     void tryVariations() {
         if (stops(best_.crew) > 0)
             return;
-        std::vector<PassChoice>& choices = shared_.front().choices;
-        const bool asked = choices[best_.picks.front()].asked;
-        std::vector<std::pair<Seconds, std::size_t>> near;
-        for (const auto& [choice, l] : laidOut_)
-            if (l.stops == 0 && choices[choice].asked == asked &&
-                double(l.finish.count()) <= kWorthVarying * double(best_.crew.finish.count()))
-                near.emplace_back(l.finish, choice);
-        std::ranges::sort(near);
         const std::size_t people = std::max<std::size_t>(1, session_.setting.helpers.size());
-        std::size_t left =
-            outcome_ ? kVariedForTheEnd
-                     : std::clamp(4 * kVariedByTwo / (people * people), kLeastVaried, kMostVaried);
-        for (const auto& [finish, choice] : near)
-            for (PassChoice& other : variations(requestOf(shared_.front()), choices[choice])) {
-                if (left == 0 || stop_.stop_requested())
-                    return;
-                --left;
-                std::swap(choices[choice], other);
-                Attempt a = layOut({choice});
-                if (stops(a.crew) > 0 || a.crew.finish >= laidOut_[choice].finish) {
-                    std::swap(choices[choice], other);
-                    continue;
-                }
-                note(a);
-                if (isBetter(a))
-                    best_ = std::move(a);
-            }
+        left_ = std::clamp(kVariedByOne / (people * people), kLeastVaried, kMostVaried);
+        const std::vector<Length> reaches = lesserReaches();
+        const PassRequest request = requestOf(shared_.front());
+        const std::vector<PassChoice>& choices = shared_.front().choices;
+        // Where the farthest has to do too much alone, the finish says nothing yet.
+        const Seconds quickest = choices[best_.picks.front()].summary.predicted;
+        for (const std::size_t choice : nearest([&](std::size_t k, const LaidOut&) {
+                 return double(choices[k].summary.predicted.count()) <=
+                        kMayBeQuicker * double(quickest.count());
+             }))
+            for (PassChoice& other : forLessReach(request, choices[choice], reaches))
+                vary(choice, std::move(other));
+        const Seconds finish = best_.crew.finish;
+        for (const std::size_t choice : nearest([&](std::size_t, const LaidOut& l) {
+                 return double(l.finish.count()) <= kWorthVarying * double(finish.count());
+             }))
+            for (PassChoice& other : variations(request, choices[choice]))
+                vary(choice, std::move(other));
+    }
+
+    /// Ways that work, as was asked for if the best is, quickest first.
+    template <class Near>
+    std::vector<std::size_t> nearest(Near near) const {
+        const std::vector<PassChoice>& choices = shared_.front().choices;
+        const bool asked = choices[best_.picks.front()].asked;
+        std::vector<std::pair<Seconds, std::size_t>> found;
+        for (const auto& [choice, l] : laidOut_)
+            if (l.stops == 0 && choices[choice].asked == asked && near(choice, l))
+                found.emplace_back(l.finish, choice);
+        std::ranges::sort(found);
+        std::vector<std::size_t> out;
+        for (const auto& [finish, choice] : found)
+            out.push_back(choice);
+        return out;
+    }
+
+    /// Takes another version of a way if it ends sooner.
+    void vary(std::size_t choice, PassChoice&& other) {
+        if (left_ == 0 || stop_.stop_requested())
+            return;
+        --left_;
+        PassChoice& here = shared_.front().choices[choice];
+        std::swap(here, other);
+        Attempt a = layOut({choice});
+        if (stops(a.crew) > 0 || a.crew.finish >= laidOut_[choice].finish) {
+            std::swap(here, other);
+            return;
+        }
+        note(a);
+        if (isBetter(a))
+            best_ = std::move(a);
+    }
+
+    /// Less than the farthest: of those who pin, and a little less than each of them, the longest
+    /// first.
+    std::vector<Length> lesserReaches() const {
+        const Job& job = session_.jobs[shared_.front().job];
+        const Length farthest = farthestReach(session_.setting.helpers, job.basting.with);
+        std::set<Length, std::greater<>> out;
+        for (const Helper& h : session_.setting.helpers)
+            for (const int less : {0, 1, 3})
+                if (const Length reach = leaningReach(h) - Length::inches(less);
+                    h.pins && reach < farthest)
+                    out.insert(reach);
+        return {out.begin(), out.end()};
     }
 
     bool mayBeNear(std::size_t q, const PassChoice& way) const {
@@ -199,8 +240,7 @@ private:
         if (outcome_ && way.asked != best.asked)
             return false;
         return double(way.summary.predicted.count()) <=
-               (outcome_ ? kMayBeQuicker : kWorthLayingOut) *
-                   double(best.summary.predicted.count());
+               kWorthLayingOut * double(best.summary.predicted.count());
     }
 
     bool isBetter(const Attempt& a) const {

@@ -86,6 +86,24 @@ void counts() {
     std::printf("\n");
 }
 
+/// The same on a small table where boundaries may lie at every inch instead of between rows of
+/// pins.
+void anywhere() {
+    for (const auto& [width, length] : {std::pair{78.0, 94.5}, {88.0, 112.0}}) {
+        const double from = processorMs();
+        const auto passes = [&](const Board& board, Start start) {
+            return testing::fewest(board, in(48), in(30), start);
+        };
+        const Board rows = testing::rowsAcross(in(width), in(length));
+        const Board inches = testing::squares(in(width), in(length), in(1));
+        std::printf("%5.1f x %5.1f on 30 x 48, between rows: %zu and %zu", width, length,
+                    passes(rows, Start::centred), passes(rows, Start::besideMiddle));
+        std::printf("; anywhere: %zu and %zu", passes(inches, Start::centred),
+                    passes(inches, Start::besideMiddle));
+        std::printf(" (%.0f ms)\n", processorMs() - from);
+    }
+}
+
 /// Table depth and reach inch by inch.
 void cliffs() {
     int steps = 0, more = 0, jumps = 0, deep = 0;
@@ -119,12 +137,14 @@ void cliffs() {
 
 } // namespace
 
-/// All parts, or those named: times, counts, cliffs, predictions.
+/// All parts, or those named: times, counts, anywhere, cliffs, predictions.
 int main(int argc, char** argv) {
     const std::vector<std::string_view> parts(argv + 1, argv + argc);
     const auto wanted = [&](std::string_view part) {
         return parts.empty() || std::ranges::find(parts, part) != parts.end();
     };
+    if (wanted("anywhere"))
+        anywhere();
     if (wanted("times"))
         everyArrangement();
     if (wanted("counts"))

@@ -103,6 +103,19 @@ TEST(Layout, TheMiddleThenTheCorners) {
     EXPECT_GE(corners, 2) << "what a corner pass bastes is an L";
 }
 
+// On a table of 30 × 48, where boundaries may lie at every inch: two columns of four rows, and no
+// more than a trial of the model found. Between rows of pins it takes two passes more.
+TEST(Layout, SmallTablesWhereBoundariesMayLieAnywhere) {
+    const Board one = testing::squares(78_in, 94.5_in, 1_in),
+                other = testing::squares(88_in, 112_in, 1_in);
+    EXPECT_EQ(fewest(one, 48_in, 30_in, Start::besideMiddle), 8u);
+    EXPECT_LE(fewest(one, 48_in, 30_in, Start::centred), 11u);
+    EXPECT_LE(fewest(other, 48_in, 30_in, Start::besideMiddle), 10u);
+    EXPECT_LE(fewest(other, 48_in, 30_in, Start::centred), 11u);
+    EXPECT_EQ(fewest(rowsAcross(78_in, 94.5_in), 48_in, 30_in, Start::besideMiddle), 10u);
+    EXPECT_EQ(fewest(rowsAcross(88_in, 112_in), 48_in, 30_in, Start::besideMiddle), 12u);
+}
+
 TEST(Layout, NoRimIsLostWhereTheTopEndsOnTheTable) {
     EXPECT_EQ(fewest(rowsAcross(26_in, 70_in), 72_in, 30_in, Start::centred), 1u);
     EXPECT_EQ(fewest(rowsAcross(30_in, 72_in), 72_in, 30_in, Start::centred), 1u);
