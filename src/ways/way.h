@@ -123,6 +123,10 @@ struct Way {
     std::vector<TaskKind> zoneWork() const;
     TaskKind firstWork() const; ///< of a zone
     TaskKind lastWork() const;  ///< of a zone: it is finished then
+    /// True where such a batting has zones finished once more from the back.
+    bool turns(const Batting& batting) const {
+        return turnedFrom && batting.thickness > *turnedFrom;
+    }
 };
 
 /// All ways, in the order of `Basting::With`.

@@ -8,25 +8,35 @@
 namespace bastewright::crew {
 namespace {
 
+/// How much longer passes take than is thought, and how many seconds that counts for.
+constexpr double kFirstScale = 1.02, kAsMuch = 3'000;
+
 /// The passes of one table that are left, in their order.
 struct Course {
     int surface = 1;
     std::vector<std::size_t> blocks;
     std::size_t next = 0;
     int ready = 0;
+    double worked = 0, thought = 0; ///< seconds of its passes so far, and as they were thought
+    /// What passes take here for each second that is thought: 3 % more to begin with.
+    double scale() const { return (worked + kFirstScale * kAsMuch) / (thought + kAsMuch); }
     bool through() const { return next == blocks.size(); }
 };
+
+/// Who a pass is thought to be worked by, for how long it may take.
+constexpr std::array kFewPeople{1.0, 1.0};
 
 class HandingOut {
 public:
     HandingOut(const Given& given, std::vector<QuiltTable>& tables, std::vector<Block> blocks,
-               const Works& works, const std::stop_token& stop)
+               const Works& works, const std::stop_token& stop, std::uint64_t seed)
         : given_{given}
         , hands_{given.hands}
         , quilts_{tables}
         , blocks_{std::move(blocks)}
         , works_{works}
         , stop_{stop}
+        , seed_{seed}
         , now_{static_cast<int>(given.situation.now.count())} {
         for (std::size_t k = 0; k < blocks_.size(); ++k) {
             const Block& b = blocks_[k];
@@ -85,15 +95,22 @@ private:
     }
 
     TableLeft leftAt(const Course& c, int now) const {
-        TableLeft out{.ready = std::max(c.ready, now)};
+        TableLeft out{.ready = std::max(c.ready, now), .scale = c.scale()};
         for (std::size_t k = c.next; k < c.blocks.size(); ++k)
             addTo(out.work, work_[c.blocks[k]]);
         if (c.through())
             return out;
         const Block& next = blocks_[c.blocks[c.next]];
+        out.passes = static_cast<int>(c.blocks.size() - c.next);
+        const double pass = aboutSeconds(work_[c.blocks[c.next]], kFewPeople);
+        out.pass = static_cast<int>(pass);
+        double all = 0;
+        for (const PassWork& w : out.work)
+            all += aboutSeconds(w, kFewPeople);
+        out.next = pass / all;
         const auto job = static_cast<std::size_t>(next.job);
         out.lifters = next.pass > 0 ? given_.quilts[job].passes[next.pass].liftPeople : 1;
-        out.dots = quilts_[job].dots();
+        out.way = &quilts_[job].way();
         return out;
     }
 
@@ -122,13 +139,16 @@ private:
                 belongs_[static_cast<std::size_t>(p)] = at(p).table = kNoTable;
             }
         if (out_.empty() || !stop_.stop_requested())
-            belongs_ = teamsFor(hands, left, people_, std::move(belongs_));
-        std::vector<int> team, free, later, gone;
+            belongs_ = teamsFor(hands, left, people_, std::move(belongs_), seed_);
+        std::vector<int> team, coming, free, later, gone;
         for (int p = 0; p < count(); ++p) {
             if (hand(p).from >= kAlways)
                 continue;
             if (std::max(at(p).free, hand(p).from) >= hand(p).until)
                 gone.push_back(p);
+            else if (at(p).free <= t && hand(p).from > t && hand(p).from < t + left[k].pass &&
+                     belongs_[static_cast<std::size_t>(p)] == static_cast<int>(k))
+                coming.push_back(p); // perhaps before the first pin
             else if (at(p).free > t || hand(p).from > t)
                 later.push_back(p);
             else if (belongs_[static_cast<std::size_t>(p)] == static_cast<int>(k))
@@ -136,14 +156,15 @@ private:
             else
                 free.push_back(p);
         }
-        complete(left[k], team, {free, later, gone});
-        work(k, std::move(team));
+        complete(left[k], team, {free, coming, later, gone});
+        std::erase_if(coming, [&](int p) { return std::ranges::find(team, p) != team.end(); });
+        work(k, std::move(team), coming);
     }
 
     /// Whom the pass cannot do without: of those who are free, else whoever is through first, else
     /// somebody who would have left.
     void complete(const TableLeft& left, std::vector<int>& team,
-                  const std::array<std::vector<int>, 3>& others) const {
+                  const std::array<std::vector<int>, 4>& others) const {
         for (const auto& who : others)
             for (;;) {
                 int best = -1;
@@ -171,7 +192,8 @@ private:
                     team.push_back(p);
     }
 
-    void work(std::size_t k, std::vector<int> team) {
+    /// Who is `coming` is not waited for.
+    void work(std::size_t k, std::vector<int> team, const std::vector<int>& coming) {
         Course& course = courses_[k];
         for (int p = 0; p < count(); ++p)
             if (at(p).table == static_cast<int>(k))
@@ -183,15 +205,23 @@ private:
             at(p).table = static_cast<int>(k);
             paces.push_back(pace(p));
         }
+        for (const int p : coming) {
+            at(p).table = static_cast<int>(k);
+            team.push_back(p);
+        }
         std::ranges::sort(paces, std::greater{});
         const std::size_t index = course.blocks[course.next++];
         std::vector<int> ahead;
         for (std::size_t b = course.next; b < course.blocks.size(); ++b)
-            ahead.push_back(static_cast<int>(aboutSeconds(work_[course.blocks[b]], paces)));
+            ahead.push_back(
+                static_cast<int>(course.scale() * aboutSeconds(work_[course.blocks[b]], paces)));
         Block block = blocks_[index];
         block.team = std::move(team);
         std::ranges::sort(block.team);
-        course.ready = works_(block, start, ahead);
+        const Worked worked = works_(block, start, ahead);
+        course.ready = worked.end;
+        course.worked += worked.seconds;
+        course.thought += aboutSeconds(work_[index], paces);
         for (const int p : block.team) {
             at(p).free = course.ready;
             if (course.through())
@@ -206,6 +236,7 @@ private:
     std::vector<Block> blocks_;
     const Works& works_;
     const std::stop_token& stop_;
+    std::uint64_t seed_;
     int now_;
     std::vector<PassWork> work_; ///< by block
     std::vector<Course> courses_;
@@ -218,8 +249,8 @@ private:
 
 std::vector<Block> handOut(const Given& given, std::vector<QuiltTable>& tables,
                            std::vector<Block> blocks, const Works& works,
-                           const std::stop_token& stop) {
-    return HandingOut{given, tables, std::move(blocks), works, stop}.run();
+                           const std::stop_token& stop, std::uint64_t seed) {
+    return HandingOut{given, tables, std::move(blocks), works, stop, seed}.run();
 }
 
 } // namespace bastewright::crew

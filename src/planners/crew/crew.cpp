@@ -42,6 +42,9 @@ std::vector<PlacedPoint> inOneOrder(std::vector<PlacedPoint> points) {
 /// As a pass that is not planned yet goes by calls, for where breaks in it can be.
 constexpr int kCallsOfPass = 6;
 
+/// Ways to share people among several tables.
+constexpr std::uint64_t kWaysTried = 3;
+
 class CrewPlanner {
 public:
     CrewPlanner(const Session& session, std::vector<QuiltPlan>& quilts,
@@ -67,17 +70,10 @@ public:
         takePlaces();
         auto blocks = blocksOf();
         several_ = tablesInUse(blocks) > 1;
-        if (several_) {
-            begin();
-            blocks = handOut(
-                *given_, tables_, std::move(blocks),
-                [&](const Block& b, int start, const std::vector<int>& ahead) {
-                    return workOfSeveral(b, start, ahead);
-                },
-                stop_);
-        } else {
+        if (several_)
+            blocks = shareOutPeople(blocks);
+        else
             work(blocks);
-        }
         tell(blocks);
         return std::move(plan_);
     }
@@ -186,6 +182,54 @@ private:
         end_ = now;
     }
 
+    /// Several tables: the best of a few ways to share people among them.
+    std::vector<Block> shareOutPeople(const std::vector<Block>& blocks) {
+        struct Way {
+            std::vector<Block> blocks;
+            std::vector<PassPlan> passes;
+            std::vector<std::vector<PassCrew>> crews;
+            std::vector<QuiltTable> tables;
+            std::map<int, Letters> letters;
+            int overtime = 0, end = 0;
+        };
+        const auto letters = letters_;
+        const auto crews = crews_;
+        const auto tables = tables_;
+        std::optional<Way> best;
+        for (std::uint64_t seed = 1; seed <= (options_.bound ? kWaysTried : 1); ++seed) {
+            if (best && stop_.stop_requested())
+                break;
+            letters_ = letters;
+            crews_ = crews;
+            std::vector<QuiltTable> fresh = tables;
+            tables_.swap(fresh);
+            begin();
+            Way way;
+            way.blocks = handOut(
+                *given_, tables_, blocks,
+                [&](Block& b, int start, const std::vector<int>& ahead) {
+                    return workOfSeveral(b, start, ahead);
+                },
+                stop_, seed);
+            way.end = end_;
+            for (const PassPlan& p : passes_)
+                way.overtime += p.overtime;
+            if (best && std::pair{way.overtime, way.end} >= std::pair{best->overtime, best->end})
+                continue;
+            way.passes = std::move(passes_);
+            way.crews = crews_;
+            way.letters = letters_;
+            way.tables.swap(tables_);
+            best = std::move(way);
+        }
+        passes_ = std::move(best->passes);
+        crews_ = std::move(best->crews);
+        letters_ = std::move(best->letters);
+        tables_.swap(best->tables);
+        end_ = best->end;
+        return std::move(best->blocks);
+    }
+
     /// One table: the passes in their order, and where that goes on for too long once more with
     /// breaks.
     void work(const std::vector<Block>& blocks) {
@@ -206,8 +250,10 @@ private:
 
     /// One of several tables: a pass with the breaks its team needs, where the passes after it take
     /// so long.
-    int workOfSeveral(const Block& b, int start, const std::vector<int>& ahead) {
+    Worked workOfSeveral(Block& b, int start, const std::vector<int>& ahead) {
         PassPlan plan = workOne(b, start, nullptr);
+        while (plan.unworked > 0 && askSomebodyElse(b, start, plan))
+            ;
         if (session_.setting.proposeBreaks && !plan.calls.empty()) {
             const int lastRest = restOf(b.team, plan.start);
             auto calls = plan.calls;
@@ -220,8 +266,35 @@ private:
             if (calls.back().end - lastRest > kProposeBeyond)
                 plan = workOne(b, start, &rests);
         }
+        Worked out{.end = plan.end};
+        for (const CallSpan& c : plan.calls)
+            out.seconds += c.end - c.start;
         keep(b, std::move(plan));
-        return passes_.back().end;
+        return out;
+    }
+
+    /// Zones that nobody of the team may do, or reaches: with whoever can, and is free first.
+    bool askSomebodyElse(Block& b, int start, PassPlan& plan) {
+        std::vector<int> others;
+        for (std::size_t h = 0; h < hands_.size(); ++h)
+            if (hands_[h].from < kAlways &&
+                std::ranges::find(b.team, static_cast<int>(h)) == b.team.end())
+                others.push_back(static_cast<int>(h));
+        std::ranges::stable_sort(others, {}, [&](int p) {
+            return std::max(free_[static_cast<std::size_t>(p)],
+                            hands_[static_cast<std::size_t>(p)].from);
+        });
+        for (const int p : others) {
+            Block more = b;
+            more.team.insert(std::ranges::lower_bound(more.team, p), p);
+            PassPlan one = workOne(more, start, nullptr);
+            if (one.unworked >= plan.unworked)
+                continue;
+            b = std::move(more);
+            plan = std::move(one);
+            return true;
+        }
+        return false;
     }
 
     /// Plans a pass with its team, from `earliest` on; `rests` null: no break is proposed.
@@ -252,12 +325,11 @@ private:
         barrier_[b.surface] = plan.barrier;
         worked_ = plan.work;
         for (const int p : b.team) {
+            rested_[static_cast<std::size_t>(p)] = std::max(restOf(p, plan.start), plan.lastRest);
             free_[static_cast<std::size_t>(p)] = plan.end;
-            int& rested = rested_[static_cast<std::size_t>(p)];
-            rested = std::max(rested, plan.lastRest);
         }
         crews_[static_cast<std::size_t>(b.job)][b.pass] = plan.crew;
-        table.settle(plan.crew.people);
+        table.settle(plan.crew);
         places_[b.surface] = table.stood();
         for (const Task& t : plan.tasks)
             if (t.kind == TaskKind::press)
@@ -271,16 +343,21 @@ private:
         passes_.push_back(std::move(plan));
     }
 
-    /// When the one of a team who has been at work for longest had a break: who comes, or waited
-    /// for as long as a break, is rested.
-    int restOf(const std::vector<int>& team, int start) {
+    /// When somebody had a break who begins at `start`: who comes, or waited for as long as a
+    /// break, is rested.
+    int restOf(int p, int start) const {
+        const auto i = static_cast<std::size_t>(p);
+        if (!several_)
+            return rested_[i];
+        return start - std::max(free_[i], hands_[i].from) >= kBreakLasts
+                   ? start
+                   : std::max(rested_[i], hands_[i].from);
+    }
+    /// Of the one of a team who has been at work for longest.
+    int restOf(const std::vector<int>& team, int start) const {
         int out = start;
-        for (const int p : team) {
-            const auto i = static_cast<std::size_t>(p);
-            if (several_ && start - std::max(free_[i], hands_[i].from) >= kBreakLasts)
-                rested_[i] = start;
-            out = std::min(out, several_ ? std::max(rested_[i], hands_[i].from) : rested_[i]);
-        }
+        for (const int p : team)
+            out = std::min(out, restOf(p, start));
         return out;
     }
 

@@ -2,6 +2,7 @@
 
 #include "plan/quilt_name.h"
 #include "planners/crew/handed.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -71,34 +72,32 @@ private:
         return quilt(q).name.empty() ? core::says("Quilt") : Sentence{quilt(q).name};
     }
     bool worked(std::size_t q, const Zone& z, TaskKind kind) const {
-        return std::ranges::any_of(tasks_,
-                                   [&](const Task& t) {
-                                       return t.job == static_cast<int>(q) && t.zone == z.id &&
-                                              t.kind == kind;
-                                   }) ||
-               f_.given.situation.done.contains(taskId(static_cast<int>(q), z.pass, z.id, kind)) ||
-               f_.given.situation.setAside.contains({static_cast<int>(q), z.id});
+        const auto worked = [&](bool fromBack) {
+            const std::string id = taskId(static_cast<int>(q), z.pass, z.id, kind, fromBack);
+            return std::ranges::find(tasks_, id, &Task::id) != tasks_.end() ||
+                   f_.given.situation.done.contains(id);
+        };
+        const bool twice = kind == wayOf(job(q)).lastWork() && pressedTwice(job(q));
+        return f_.given.situation.setAside.contains({static_cast<int>(q), z.id}) ||
+               (worked(false) && (!twice || worked(true)));
     }
 
     void zonesOf(std::size_t q, std::size_t p) {
         const Pass& pass = quilt(q).passes[p];
-        const bool dots = job(q).basting.with == Basting::With::dots;
-        std::vector<const Zone*> unreached, unworked, unclosed, unpressed;
+        const Way& way = wayOf(job(q));
+        std::vector<const Zone*> unreached, unworked, unfinished;
         std::optional<Length> reach;
         for (const OwnedZone& z : f_.crews[q][p].zones) {
             if (z.zone.points.empty())
                 continue;
-            const TaskKind first = dots ? TaskKind::dotLower : TaskKind::placeOpen;
             if (!z.reached) {
                 unreached.push_back(&z.zone);
                 if (const auto least = leastReach(pass.table, quilt(q).surface.closed, z.zone))
                     reach = std::max(reach.value_or(Length{}), *least);
-            } else if (!worked(q, z.zone, first)) {
+            } else if (!worked(q, z.zone, way.firstWork())) {
                 unworked.push_back(&z.zone);
-            } else if (!dots && !worked(q, z.zone, TaskKind::closePins)) {
-                unclosed.push_back(&z.zone);
-            } else if (dots && !worked(q, z.zone, TaskKind::press)) {
-                unpressed.push_back(&z.zone);
+            } else if (!worked(q, z.zone, way.lastWork())) {
+                unfinished.push_back(&z.zone);
             }
         }
         const auto stop = [&](Finding::Kind kind, Sentence text, Sentence cure) {
@@ -123,29 +122,12 @@ private:
                  core::says("%1, pass %2: nobody is there for zone %3.", nameOf(q), pass.number,
                             zoneNames(unworked)),
                  core::says("Let somebody who reaches it stay."));
-        if (!unclosed.empty())
-            stop(Finding::Kind::nobodyCloses,
-                 core::says("%1, pass %2: nobody who closes pins reaches zone %3.", nameOf(q),
-                            pass.number, zoneNames(unclosed)),
-                 core::says("Let somebody who reaches it close pins."));
-        if (!unpressed.empty())
-            unpressedZones(q, pass, unpressed);
-    }
-
-    void unpressedZones(std::size_t q, const Pass& pass, const std::vector<const Zone*>& zones) {
-        if (f_.given.session.setting.room.irons < 1)
-            say(out_, {Finding::Kind::noIron, Finding::Level::stop, "/room/irons",
-                       core::says("Dots have to be pressed, and there is no iron."),
-                       core::says("Bring one iron.")});
-        else if (std::ranges::none_of(f_.helpers, [](const Helper& h) { return h.irons; }))
-            say(out_, {Finding::Kind::nobodyIrons, Finding::Level::stop, "/helpers",
-                       core::says("Dots have to be pressed, and nobody may iron."),
-                       core::says("Let one helper iron.")});
-        else
-            say(out_, {Finding::Kind::nobodyIrons, Finding::Level::stop, "/helpers",
-                       core::says("%1, pass %2: nobody who may iron reaches zone %3.", nameOf(q),
-                                  pass.number, zoneNames(zones)),
-                       core::says("Let somebody who reaches it iron.")});
+        if (!unfinished.empty())
+            say(out_, way.unfinished({.setting = f_.given.session.setting,
+                                      .helpers = f_.helpers,
+                                      .quilt = nameOf(q),
+                                      .pass = pass.number,
+                                      .zones = zoneNames(unfinished)}));
     }
 
     /// Those who lift at the shift into a pass; where it is behind, all there are.

@@ -4,17 +4,12 @@
 #include "plan/quilt_name.h"
 #include "planners/crew/reaching.h"
 #include "planners/surface/closed_sides.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <array>
 
 namespace bastewright::crew {
-
-std::vector<TaskKind> zoneWorkOf(const Job& job) {
-    if (job.basting.with == Basting::With::dots)
-        return {TaskKind::dotLower, TaskKind::dotUpper, TaskKind::press};
-    return {TaskKind::placeOpen, TaskKind::closePins};
-}
 
 Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
                 std::span<const TaskKind> work, Unit unit) {
@@ -64,7 +59,7 @@ void sayHanded(const Session& session, const std::vector<Helper>& helpers,
                Findings& findings) {
     for (std::size_t k = 0; k < quilts.size() && k < session.jobs.size(); ++k) {
         const Job& job = session.jobs[k];
-        const auto work = zoneWorkOf(job);
+        const auto work = wayOf(job).zoneWork();
         for (const HandedZone& wish : job.handed) {
             const std::string name{zoneName(wish.zone)};
             const Zone* zone = findZone(quilts[k], wish.zone);

@@ -13,9 +13,6 @@ namespace bastewright::crew {
 Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
                 std::span<const TaskKind> work, Unit unit);
 
-/// What is done on each zone of a quilt.
-std::vector<TaskKind> zoneWorkOf(const Job& job);
-
 /// A warning for every wish that the tasks do not keep, with the reason.
 void sayHanded(const Session& session, const std::vector<Helper>& helpers,
                const std::vector<QuiltPlan>& quilts, std::span<const Task> tasks,

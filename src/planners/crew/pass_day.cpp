@@ -3,6 +3,7 @@
 #include "plan/find.h"
 #include "plan/trade_times.h"
 #include "planners/crew/pass_steps.h"
+#include "ways/way.h"
 
 #include <algorithm>
 
@@ -19,6 +20,10 @@ bool mayHaveZones(const Helper& h) {
 }
 
 } // namespace
+
+bool pressedTwice(const Job& job) {
+    return wayOf(job).turns(job.batting);
+}
 
 std::string taskId(int job, int pass, std::string_view zone, TaskKind kind, bool fromBack) {
     std::string out = "q" + std::to_string(job + 1) + ".";

@@ -42,6 +42,7 @@ struct PassPlan {
     std::vector<std::string> barrier;
     std::map<int, int> work; ///< seconds each has worked by then
     int start = 0, end = 0, lastRest = 0;
+    int unworked = 0;                ///< zones of all calls that nobody of the team could do
     int overtime = 0;                ///< seconds beyond somebody's hours
     int pinsFrom = 0, pinsUntil = 0; ///< from the first zone work to the last
 };
@@ -49,6 +50,9 @@ struct PassPlan {
 /// Plans one pass with those of the team who can be there from its first pin to the last; of
 /// several choices the one that ends first.
 PassPlan planPass(const Given& given, QuiltTable& table, Letters& letters, const PassStart& start);
+
+/// Dots on batting so thick are pressed from the back too.
+bool pressedTwice(const Job& job);
 
 /// The id of a task.
 std::string taskId(int job, int pass, std::string_view zone, TaskKind kind, bool fromBack = false);

@@ -13,8 +13,6 @@ using namespace trade_times;
 
 namespace {
 
-/// From this thickness on dots are pressed from the back too.
-constexpr Length kThickBatting = Length::millimetres(10);
 /// Of work in hand a tenth is always left, for nobody has ticked it yet.
 constexpr int kLeastShare = 10;
 
@@ -42,12 +40,9 @@ PassPlan PassSteps::run() {
     takeCrew();
     before();
     out_.pinsFrom = now_;
-    if (!table_.points(start_.pass).empty()) {
-        if (table_.dots())
-            dotCalls();
-        else
-            pinCalls();
-    }
+    if (!table_.points(start_.pass).empty())
+        for (const WayStep& step : table_.way().steps)
+            stepOfWay(step);
     afterwards();
     out_.end = now_;
     std::ranges::sort(out_.tasks, {}, [](const Task& t) { return std::pair{t.start, t.id}; });
@@ -75,27 +70,27 @@ void PassSteps::before() {
     holdStep(TaskKind::reclamp, clampsOf(p));
 }
 
-void PassSteps::pinCalls() {
-    zoneCall(TaskKind::placeOpen);
-    teamStep(TaskKind::smooth, those(walks), 1, 2,
-             [](Paces paces) { return together(kHandsOff, paces); });
-    zoneCall(TaskKind::closePins);
-}
-
-void PassSteps::dotCalls() {
-    const auto fold = [&](TaskKind kind) {
-        teamStep(kind, those(lays), 1, 2, [&](Paces paces) { return foldSeconds(pass(), paces); });
-    };
-    fold(TaskKind::foldBack);
-    zoneCall(TaskKind::dotLower);
-    fold(TaskKind::foldForward);
-    zoneCall(TaskKind::dotUpper);
-    zoneCall(TaskKind::press);
-    cool(false);
+void PassSteps::stepOfWay(const WayStep& step) {
+    const Takes takes = [&](Paces paces) { return stepSeconds(step, pass(), paces); };
+    switch (step.by) {
+    case WayStep::By::zones:
+    case WayStep::By::irons:
+        zoneCall(step.kind);
+        break;
+    case WayStep::By::palm:
+        teamStep(step.kind, those(walks), 1, 2, takes);
+        break;
+    case WayStep::By::fold:
+        teamStep(step.kind, those(lays), 1, 2, takes);
+        break;
+    case WayStep::By::nobody:
+        cool(false);
+        break;
+    }
 }
 
 bool PassSteps::turned() const {
-    return table_.dots() && job().batting.thickness > kThickBatting;
+    return pressedTwice(job());
 }
 
 void PassSteps::afterwards() {
@@ -118,9 +113,9 @@ void PassSteps::fromTheBack() {
               [&](Paces paces) { return turnSeconds(quilt(), paces); });
     for (std::size_t k = start_.pass + 1; k-- > 0;)
         if (k == start_.pass)
-            zoneCall(TaskKind::press, out_.crew, pass(), true);
+            zoneCall(table_.way().lastWork(), out_.crew, pass(), true);
         else if (k < start_.earlier.size() && start_.earlier[k] != nullptr)
-            zoneCall(TaskKind::press, *start_.earlier[k], quilt().passes[k], true);
+            zoneCall(table_.way().lastWork(), *start_.earlier[k], quilt().passes[k], true);
     cool(true);
 }
 

@@ -24,8 +24,8 @@ private:
     };
 
     void before();
-    void pinCalls();
-    void dotCalls();
+    /// A step of the way of basting.
+    void stepOfWay(const WayStep& step);
     void afterwards();
     void fromTheBack();
 

@@ -119,19 +119,28 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
             ++out.calls;
         }
     };
-    if (!table.points(block.pass).empty() && table.dots()) {
-        for (const TaskKind kind : {foldBack, foldForward})
-            out.pair += is(kind) ? foldSeconds(p, two) : 0;
-        zones(dotLower);
-        zones(dotUpper);
-        out.pressed = secondsAPoint(press) * pointsOf(press);
-        out.presses = out.pressed > 0 ? 1 : 0;
-        out.irons = static_cast<std::size_t>(std::max(1, given.session.setting.room.irons));
-        out.fixed += is(TaskKind::cool) ? kCool : 0;
-    } else if (!table.points(block.pass).empty()) {
-        zones(placeOpen);
-        out.single += is(smooth) ? kHandsOff : 0;
-        zones(closePins);
+    for (const WayStep& step : table.way().steps) {
+        if (table.points(block.pass).empty() || (!step.ofZones() && !is(step.kind)))
+            continue;
+        switch (step.by) {
+        case WayStep::By::zones:
+            zones(step.kind);
+            break;
+        case WayStep::By::irons:
+            out.pressed = step.seconds * pointsOf(step.kind);
+            out.presses = out.pressed > 0 ? 1 : 0;
+            out.irons = static_cast<std::size_t>(std::max(1, given.session.setting.room.irons));
+            break;
+        case WayStep::By::palm:
+            out.single += step.seconds;
+            break;
+        case WayStep::By::fold:
+            out.pair += stepSeconds(step, p, two);
+            break;
+        case WayStep::By::nobody:
+            out.fixed += step.seconds;
+            break;
+        }
     }
     out.single += is(checkUnderside) ? kUnderside : 0;
     if (block.pass + 1 == quilt.passes.size())

@@ -313,7 +313,8 @@ void PassSteps::zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, 
         work, {}, [&](const ZoneJob& w) { return given_.situation.inHand.contains(w.id) ? 0 : 1; });
     assign(work, kind, crew, pass);
     inOneGo(work, crew, pass);
-    std::erase_if(work, [](const ZoneJob& w) { return w.person < 0; });
+    out_.unworked +=
+        static_cast<int>(std::erase_if(work, [](const ZoneJob& w) { return w.person < 0; }));
     if (work.empty())
         return;
     const std::string id = taskId(start_.job, pass.number, {}, kind, fromBack);

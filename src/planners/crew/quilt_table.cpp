@@ -8,8 +8,8 @@
 namespace bastewright::crew {
 namespace {
 
-/// Looked at closely of all the ways to spread people over the sides.
-constexpr std::size_t kLookedAt = 5;
+/// Looked at of all the ways to spread people over the sides, for a glance, and closely.
+constexpr std::size_t kTried = 24, kGlance = 4, kLookedAt = 5;
 /// What it is worth to keep somebody where they are: seconds for a foot of the way.
 constexpr double kSecondsAFoot = 1;
 /// Going beyond one's own part costs a minute, going anywhere two: hands first.
@@ -42,12 +42,12 @@ QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
     : quilt_{quilt}
     , hands_{hands}
     , stop_{std::move(stop)}
-    , dots_{session.jobs[static_cast<std::size_t>(job)].basting.with == Basting::With::dots}
+    , way_{wayOf(session.jobs[static_cast<std::size_t>(job)])}
     , spacing_{session.jobs[static_cast<std::size_t>(job)].basting.spacing}
     , points_{std::move(points)} {
     for (const Hand& h : hands_)
         helpers_.push_back(&h.helper);
-    const TaskKind kind = dots_ ? TaskKind::dotLower : TaskKind::placeOpen;
+    const TaskKind kind = way_.firstWork();
     bool any = false;
     for (std::size_t k = 0; k < quilt.passes.size(); ++k) {
         const Pass& p = quilt.passes[k];
@@ -94,9 +94,17 @@ QuiltTable::Trial QuiltTable::trial(const std::vector<Home>& homes, std::size_t 
     return std::move(*best);
 }
 
-void QuiltTable::settle(const std::vector<int>& people) {
-    for (const Home& h : arrangementOf(people).homes)
+void QuiltTable::settle(const PassCrew& crew) {
+    const auto key = sorted(crew.asked.empty() ? crew.people : crew.asked);
+    settled_.insert(key);
+    const std::size_t before = stood_.size();
+    for (const Home& h : arrangementOf(key).homes)
         stood_.try_emplace(h.person, onTheWayRound(sides_, h.side, h.at));
+    if (stood_.size() == before)
+        return;
+    // What was only tried did not know where they stand.
+    std::erase_if(arrangements_, [&](const auto& a) { return !settled_.contains(a.first); });
+    std::erase_if(crews_, [&](const auto& c) { return !settled_.contains(c.first.second); });
 }
 
 double QuiltTable::walking(const std::vector<Home>& homes) const {
@@ -108,7 +116,8 @@ double QuiltTable::walking(const std::vector<Home>& homes) const {
     return out;
 }
 
-QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people) const {
+QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
+                                             std::size_t most) const {
     Arrangement best;
     const int n = static_cast<int>(people.size());
     if (n == 0 || grounds_.empty())
@@ -134,6 +143,13 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people) con
                                           quilt_.surface.quiltLengthAlongLength);
                     homes && keepSeats(sides_, *homes, helpers_, stood_))
                     all.push_back({std::move(*homes), 0});
+    }
+    // Of very many as many, from all over them.
+    if (all.size() > most) {
+        for (std::size_t k = 0; k < most; ++k)
+            if (const std::size_t from = k * all.size() / most; from > k)
+                all[k] = std::move(all[from]);
+        all.resize(most);
     }
     std::size_t largest = 0;
     for (std::size_t k = 1; k < points_.size(); ++k)
@@ -186,12 +202,12 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
     while (static_cast<int>(some.size()) > roomFor(sides_))
         some.erase(std::ranges::min_element(
             some, {}, [&](int p) { return helpers_[static_cast<std::size_t>(p)]->pace; }));
-    best = arranged(some);
+    best = arranged(some, kTried);
     // Somebody slow, or beyond what the table has room for, may be better without zones.
     while (some.size() > 1 && !(stop_.stop_requested() && !best.homes.empty())) {
         some.erase(std::ranges::min_element(
             some, {}, [&](int p) { return helpers_[static_cast<std::size_t>(p)]->pace; }));
-        Arrangement fewer = arranged(some);
+        Arrangement fewer = arranged(some, kTried);
         if (fewer.homes.empty() || (!best.homes.empty() && fewer.cost >= best.cost))
             break;
         best = std::move(fewer);
@@ -206,18 +222,22 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
     }
     while (best.cost >= kConflict && all.size() > 1 &&
            !(stop_.stop_requested() && !best.homes.empty())) {
+        // At a glance whom to leave out, then how the others stand.
         std::vector<int> left;
+        double least = 0;
         for (std::size_t k = 0; k < all.size(); ++k) {
             some = all;
             some.erase(some.begin() + static_cast<std::ptrdiff_t>(k));
-            if (Arrangement fewer = arranged(some);
-                !fewer.homes.empty() && (best.homes.empty() || fewer.cost < best.cost)) {
-                best = std::move(fewer);
+            if (const Arrangement fewer = arranged(some, kGlance);
+                !fewer.homes.empty() && (left.empty() || fewer.cost < least)) {
+                least = fewer.cost;
                 left = some;
             }
         }
-        if (left.empty())
+        Arrangement fewer = left.empty() ? Arrangement{} : arranged(left, kTried);
+        if (fewer.homes.empty() || (!best.homes.empty() && fewer.cost >= best.cost))
             break;
+        best = std::move(fewer);
         all = std::move(left);
     }
     return arrangements_.emplace(key, std::move(best)).first->second;
@@ -282,6 +302,7 @@ const PassCrew& QuiltTable::share(std::size_t pass, const std::vector<int>& peop
     PassCrew crew;
     if (!homes.empty())
         crew = crewOf(homes, pass, grounds_[pass], letters, {});
+    crew.asked = key.second;
     return crews_.emplace(key, std::move(crew)).first->second;
 }
 

@@ -3,14 +3,17 @@
 #include "planners/crew/hands.h"
 #include "planners/crew/homes.h"
 #include "planners/crew/pass_zones.h"
+#include "ways/way.h"
 
 #include <map>
+#include <set>
 #include <stop_token>
 
 namespace bastewright::crew {
 
 /// Who has which zones in one pass.
 struct PassCrew {
+    std::vector<int> asked{};         ///< hands among whom it was to be shared
     std::vector<int> people;          ///< hands who belong to the table, by post
     std::vector<std::string> letters; ///< of their places, by post
     std::vector<OwnedZone> zones;     ///< `post` counts in `people`
@@ -34,7 +37,7 @@ public:
                std::stop_token stop = {});
 
     const std::vector<PlacedPoint>& points(std::size_t pass) const { return points_[pass]; }
-    bool dots() const { return dots_; }
+    const Way& way() const { return way_; }
 
     /// Shares a pass among those who may have zones; who is better left without them is.
     /// `letters` gets a letter for whoever has none. `standing` says where people stood before, on
@@ -50,8 +53,8 @@ public:
     /// Where people stood before, on the way round the table.
     void stood(const std::map<int, Length>& places) { stood_ = places; }
     const std::map<int, Length>& stood() const { return stood_; }
-    /// Where they stand from now on: who sits stays there, others near.
-    void settle(const std::vector<int>& people);
+    /// They stand where this says from now on: who sits stays there, others near.
+    void settle(const PassCrew& crew);
 
     const TableSides& sides() const { return sides_; }
     /// Where everybody of such a crew belongs; empty where no way was found.
@@ -69,7 +72,7 @@ private:
     };
 
     const Arrangement& arrangementOf(const std::vector<int>& people);
-    Arrangement arranged(const std::vector<int>& people) const;
+    Arrangement arranged(const std::vector<int>& people, std::size_t most) const;
     std::vector<Post> posts(const std::vector<Home>& homes, std::size_t pass,
                             Roaming roaming) const;
     Trial trial(const std::vector<Home>& homes, std::size_t pass, const Ground& ground) const;
@@ -82,12 +85,13 @@ private:
     const std::vector<Hand>& hands_;
     std::stop_token stop_;
     std::vector<const Helper*> helpers_;
-    bool dots_;
+    const Way& way_;
     Length spacing_;
     std::vector<std::vector<PlacedPoint>> points_;
     std::vector<Ground> grounds_;
     TableSides sides_;
     std::map<int, Length> stood_;
+    std::set<std::vector<int>> settled_; ///< people who have been shared among
     std::map<std::vector<int>, Arrangement> arrangements_;
     std::map<std::pair<std::size_t, std::vector<int>>, PassCrew> crews_;
 };

@@ -82,9 +82,10 @@ double shiftSeconds(const Pass& into, std::span<const double> paces) {
            (paces.size() < 2 ? kLayAlone : 1);
 }
 
-double foldSeconds(const Pass& pass, std::span<const double> paces) {
-    return together(kFold + kFoldSqFt * squareFeet(pass.fresh), paces) *
-           (paces.size() < 2 ? kLayAlone : 1);
+double stepSeconds(const WayStep& step, const Pass& pass, std::span<const double> paces) {
+    const double all = step.seconds + step.secondsASquareFoot * squareFeet(pass.fresh);
+    return together(all, paces) *
+           (step.by == WayStep::By::fold && paces.size() < 2 ? kLayAlone : 1);
 }
 
 double turnSeconds(const QuiltPlan& quilt, std::span<const double> paces) {
@@ -95,10 +96,7 @@ double turnSeconds(const QuiltPlan& quilt, std::span<const double> paces) {
 }
 
 double secondsAPoint(TaskKind kind) {
-    return kind == TaskKind::placeOpen   ? kPlacePin
-           : kind == TaskKind::closePins ? kClosePin
-           : kind == TaskKind::press     ? kPressDot
-                                         : kLayDot;
+    return zoneStep(kind).seconds;
 }
 
 double leastSettling(TaskKind kind) {

@@ -2,6 +2,7 @@
 
 #include "plan/plan.h"
 #include "planners/crew/hands.h"
+#include "ways/way.h"
 
 #include <span>
 
@@ -19,7 +20,8 @@ double laySeconds(const Pass& pass, bool first, std::span<const double> paces);
 /// given (quickest first) as many take part as make it shortest: `hands` says how many.
 double holdSeconds(int holds, std::span<const double> paces, std::size_t& hands);
 double shiftSeconds(const Pass& into, std::span<const double> paces);
-double foldSeconds(const Pass& pass, std::span<const double> paces);
+/// A step of a way of basting that is not of zones, at the pace of the slowest of a team.
+double stepSeconds(const WayStep& step, const Pass& pass, std::span<const double> paces);
 /// Turning over, and the slides home that follow it.
 double turnSeconds(const QuiltPlan& quilt, std::span<const double> paces);
 /// At the pace of the slowest of a team.

@@ -1,28 +1,41 @@
 #include "planners/crew/table_teams.h"
 
+#include "planners/crew/random.h"
+
 #include <algorithm>
 #include <cmath>
+#include <unordered_map>
 
 namespace bastewright::crew {
 namespace {
 
 /// A table without somebody it needs is worse than any lateness.
 constexpr double kLacking = 1e6;
-/// It has to be worth so many seconds that somebody changes tables.
-constexpr double kWorthMoving = 10;
-constexpr int kSweeps = 12;
+/// It has to be worth so many seconds that somebody changes tables: whoever goes waits for the next
+/// pass there, and what is uneven now can be made even later.
+constexpr double kWorthMoving = 250;
+/// What the other tables count beside the last.
+constexpr double kOthers = 0.05;
+/// Changes looked at when teams are made first, and whenever a table is through with a pass, for
+/// each person and table; and how much worse than before, as a share of the whole time, is taken by
+/// chance to begin with.
+constexpr int kFirstLook = 700, kLook = 10;
+constexpr double kFirstHeat = 0.05, kHeat = 0.002;
 
 class Belonging {
 public:
     Belonging(const std::vector<Hand>& hands, const std::vector<TableLeft>& tables,
-              const std::vector<Whereabouts>& people, std::vector<int> belongs)
+              const std::vector<Whereabouts>& people, std::vector<int> belongs, std::uint64_t seed)
         : hands_{hands}
         , tables_{tables}
         , people_{people}
-        , belongs_{std::move(belongs)}
-        , teams_(tables.size())
-        , ends_(tables.size(), 0)
-        , lacks_(tables.size(), 0) {
+        , random_{seed}
+        , seconds_(tables.size()) {
+        meant_ = belongs;
+        now_.belongs = std::move(belongs);
+        now_.teams.resize(tables.size());
+        now_.ends.assign(tables.size(), 0);
+        now_.lacks.assign(tables.size(), 0);
         for (std::size_t p = 0; p < hands_.size(); ++p)
             if (hands_[p].from < kAlways)
                 who_.push_back(static_cast<int>(p));
@@ -32,129 +45,155 @@ public:
         });
         rank_.assign(hands_.size(), 0);
         for (std::size_t k = 0; k < who_.size(); ++k)
-            rank_[static_cast<std::size_t>(who_[k])] = static_cast<int>(k);
+            rank_[ix(who_[k])] = static_cast<int>(k);
+        for (std::size_t t = 0; t < tables_.size(); ++t)
+            if (!tables_[t].work.empty())
+                open_.push_back(static_cast<int>(t));
     }
 
     std::vector<int> run() {
+        if (open_.empty() || who_.empty())
+            return std::move(now_.belongs);
+        const bool first = std::ranges::all_of(who_, [&](int p) { return of(p) == kNoTable; });
         for (const int p : who_) {
             int& table = of(p);
-            if (table != kNoTable && tables_[static_cast<std::size_t>(table)].work.empty())
-                table = kNoTable;
+            if (table != kNoTable && tables_[ix(table)].work.empty())
+                table = meant_[ix(p)] = kNoTable;
             if (table != kNoTable)
-                put(teams_[static_cast<std::size_t>(table)], p);
+                put(now_.teams[ix(table)], p);
         }
         for (std::size_t t = 0; t < tables_.size(); ++t)
             measure(t);
         deal();
-        for (int sweep = 0; sweep < kSweeps; ++sweep)
-            if (const bool moved = moveOne(), exchanged = exchangeTwo(); !moved && !exchanged)
-                break;
-        return std::move(belongs_);
+        now_.cost = cost();
+        const auto ways = static_cast<int>(who_.size() * open_.size());
+        improve(ways * (first ? kFirstLook : kLook), first ? kFirstHeat : kHeat);
+        return std::move(now_.belongs);
     }
 
 private:
     using Team = std::vector<int>;
 
-    const Hand& hand(int p) const { return hands_[static_cast<std::size_t>(p)]; }
-    int& of(int p) { return belongs_[static_cast<std::size_t>(p)]; }
+    /// Who belongs where, and what comes of it.
+    struct State {
+        std::vector<int> belongs;
+        std::vector<Team> teams; ///< of each table, quickest first
+        std::vector<double> ends;
+        std::vector<int> lacks;
+        double cost = 0;
+    };
+    struct Move {
+        int person, from;
+    };
+    struct Measured {
+        std::size_t table;
+        double end;
+        int lack;
+    };
+
+    static std::size_t ix(int i) { return static_cast<std::size_t>(i); }
+    const Hand& hand(int p) const { return hands_[ix(p)]; }
+    int& of(int p) { return now_.belongs[ix(p)]; }
 
     void put(Team& team, int p) const {
-        const auto rank = [&](int q) { return rank_[static_cast<std::size_t>(q)]; };
+        const auto rank = [&](int q) { return rank_[ix(q)]; };
         team.insert(std::ranges::lower_bound(team, rank(p), {}, rank), p);
     }
-    Team with(Team team, int p) const {
-        put(team, p);
-        return team;
-    }
-    static Team without(Team team, int p) {
-        std::erase(team, p);
-        return team;
-    }
 
-    /// From when on somebody is at a table: whoever is elsewhere has to be through there.
-    int joins(int p, std::size_t table) const {
-        const Whereabouts& w = people_[static_cast<std::size_t>(p)];
-        const int ready = std::max(tables_[table].ready, hand(p).from);
-        return w.table == static_cast<int>(table) ? ready : std::max(ready, w.free);
-    }
-
+    /// How long a table takes a team for all that is left.
     double seconds(std::size_t table, const Team& team) {
+        const TableLeft& t = tables_[table];
+        std::uint64_t key = 0xcbf29ce484222325ULL;
         paces_.clear();
-        for (const int p : team)
+        for (const int p : team) {
+            key = (key ^ static_cast<std::uint64_t>(p + 1)) * 0x100000001b3ULL;
             paces_.push_back(hand(p).helper.pace);
-        double sum = 0;
-        for (const PassWork& w : tables_[table].work)
-            sum += aboutSeconds(w, paces_);
-        return sum;
+        }
+        const auto [at, isNew] = seconds_[table].try_emplace(key, 0);
+        if (isNew)
+            for (const PassWork& w : t.work)
+                at->second += t.scale * aboutSeconds(w, paces_);
+        return at->second;
     }
 
-    /// When a table is through with such a team, some of whom join later or leave before.
-    double endOf(std::size_t table, const Team& team) {
+    /// From when on somebody is at a table: whoever is elsewhere has to be through there, and comes
+    /// when the table begins a pass.
+    double joins(int p, std::size_t table, double all) const {
         const TableLeft& t = tables_[table];
+        const Whereabouts& w = people_[ix(p)];
+        const int from =
+            w.table == static_cast<int>(table) ? hand(p).from : std::max(w.free, hand(p).from);
+        if (from <= t.ready)
+            return t.ready;
+        const double next = t.ready + t.next * all;
+        const double pass = (1 - t.next) * all / std::max(1, t.passes - 1);
+        return from <= next ? next : next + std::ceil((from - next) / pass) * pass;
+    }
+
+    /// When a table is through with its team, some of whom join later or leave before.
+    double endOf(std::size_t table) {
+        const TableLeft& t = tables_[table];
+        const Team& team = now_.teams[table];
         if (t.work.empty())
             return 0;
         if (team.empty())
             return kLacking;
+        const double all = seconds(table, team);
         turns_.clear();
         for (const int p : team) {
-            if (const int at = joins(p, table); at > t.ready)
-                turns_.push_back(at);
+            turns_.push_back(joins(p, table, all));
             if (hand(p).until < kAlways)
                 turns_.push_back(hand(p).until);
         }
         std::ranges::sort(turns_);
         turns_.push_back(kAlways);
-        double now = t.ready, left = 1;
-        Team here;
-        for (const int turn : turns_) {
-            if (turn <= now)
+        double at = t.ready, left = 1;
+        for (const double turn : turns_) {
+            if (turn <= at)
                 continue;
-            here.clear();
+            here_.clear();
             for (const int p : team)
-                if (joins(p, table) <= now && hand(p).until > now)
-                    here.push_back(p);
-            if (here.empty()) {
-                now = turn;
-                continue;
+                if (joins(p, table, all) <= at && hand(p).until > at)
+                    here_.push_back(p);
+            if (!here_.empty()) {
+                const double rest = seconds(table, here_);
+                if (at + left * rest <= turn)
+                    return at + left * rest;
+                left -= (turn - at) / rest;
             }
-            const double all = seconds(table, here);
-            if (now + left * all <= turn)
-                return now + left * all;
-            left -= (turn - now) / all;
-            now = turn;
+            at = turn;
         }
         return kLacking * (1 + left);
     }
 
-    int lacks(std::size_t table, const Team& team) const {
-        return tables_[table].work.empty() ? 0 : lacking(hands_, tables_[table], team);
-    }
-
     void measure(std::size_t t) {
-        ends_[t] = endOf(t, teams_[t]);
-        lacks_[t] = lacks(t, teams_[t]);
+        now_.ends[t] = endOf(t);
+        now_.lacks[t] = tables_[t].work.empty() ? 0 : lacking(hands_, tables_[t], now_.teams[t]);
     }
 
-    /// How late the whole is with two tables changed: ends count by their eighth power, the last
-    /// most, the others too.
-    double lateness(std::size_t a, double endA, int lackA, std::size_t b, double endB,
-                    int lackB) const {
-        double last = 1, sum = 0, lack = 0;
+    /// How late the whole is: the last table counts, the others a little, and who changes tables.
+    double cost() const {
+        double last = 0, sum = 0, lack = 0;
         for (std::size_t t = 0; t < tables_.size(); ++t) {
-            last = std::max(last, t == a ? endA : t == b ? endB : ends_[t]);
-            lack += t == a ? lackA : t == b ? lackB : lacks_[t];
+            last = std::max(last, now_.ends[t]);
+            sum += now_.ends[t];
+            lack += now_.lacks[t];
         }
-        for (std::size_t t = 0; t < tables_.size(); ++t) {
-            const double share = (t == a ? endA : t == b ? endB : ends_[t]) / last;
-            const double fourth = share * share * share * share;
-            sum += fourth * fourth;
+        double out = last + kOthers * sum / double(tables_.size()) + kLacking * lack;
+        for (const int p : who_) {
+            const int was = meant_[ix(p)];
+            out += was != kNoTable && was != now_.belongs[ix(p)] ? kWorthMoving : 0;
         }
-        return last * std::sqrt(std::sqrt(std::sqrt(sum / double(tables_.size())))) +
-               kLacking * lack;
+        return out;
     }
 
-    double now() const {
-        return tables_.empty() ? 0 : lateness(0, ends_[0], lacks_[0], 0, ends_[0], lacks_[0]);
+    void change(int p, int to) {
+        int& table = of(p);
+        if (table != kNoTable)
+            std::erase(now_.teams[ix(table)], p);
+        table = to;
+        if (to != kNoTable)
+            put(now_.teams[ix(to)], p);
     }
 
     /// Whoever belongs nowhere goes where that serves most.
@@ -163,121 +202,114 @@ private:
             if (of(p) != kNoTable)
                 continue;
             int best = kNoTable;
-            double least = now() + 1e-6; // one too many at a table does no harm
-            for (std::size_t t = 0; t < tables_.size(); ++t) {
-                if (tables_[t].work.empty() || teams_[t].size() >= tables_[t].work.front().room + 4)
-                    continue;
-                const Team team = with(teams_[t], p);
-                const double one =
-                    lateness(t, endOf(t, team), lacks(t, team), t, endOf(t, team), lacks(t, team));
-                if (one < least) {
+            double least = 0;
+            for (const int t : open_) {
+                const Measured was{ix(t), now_.ends[ix(t)], now_.lacks[ix(t)]};
+                change(p, t);
+                measure(ix(t));
+                if (const double one = cost(); best == kNoTable || one < least) {
                     least = one;
-                    best = static_cast<int>(t);
+                    best = t;
                 }
+                change(p, kNoTable);
+                restore(was);
             }
-            if (best != kNoTable)
-                change(p, best);
+            change(p, best);
+            measure(ix(best));
         }
     }
 
-    void change(int p, int to) {
-        const int from = of(p);
-        of(p) = to;
-        if (from != kNoTable) {
-            std::erase(teams_[static_cast<std::size_t>(from)], p);
-            measure(static_cast<std::size_t>(from));
-        }
-        if (to != kNoTable) {
-            put(teams_[static_cast<std::size_t>(to)], p);
-            measure(static_cast<std::size_t>(to));
-        }
-    }
-
-    double fare(int p, int to) const {
-        const int at = people_[static_cast<std::size_t>(p)].table;
-        return at != kNoTable && at != to ? kWorthMoving : 0;
-    }
-
-    bool moveOne() {
-        bool any = false;
-        for (const int p : who_) {
-            const int from = of(p);
-            if (from == kNoTable)
+    /// One person moved, or two exchanged: kept where that is better, and by chance where it is not
+    /// much worse, less and less.
+    void improve(int looks, double heat) {
+        if (open_.size() < 2)
+            return;
+        double last = 0;
+        for (const double end : now_.ends)
+            last = std::max(last, std::min(end, kLacking));
+        State best = now_;
+        for (int k = 0; k < looks; ++k) {
+            const double warmth = heat * last * (1 - double(k) / looks) + 0.5, before = now_.cost;
+            if (!changeSomething())
                 continue;
-            const auto a = static_cast<std::size_t>(from);
-            const Team left = without(teams_[a], p);
-            const double endA = endOf(a, left);
-            const int lackA = lacks(a, left);
-            int best = from;
-            double least = now() + fare(p, from) - 1e-6;
-            for (std::size_t b = 0; b < tables_.size(); ++b) {
-                if (b == a || tables_[b].work.empty())
-                    continue;
-                const Team team = with(teams_[b], p);
-                const double one = lateness(a, endA, lackA, b, endOf(b, team), lacks(b, team)) +
-                                   fare(p, static_cast<int>(b));
-                if (one < least) {
-                    least = one;
-                    best = static_cast<int>(b);
-                }
-            }
-            if (best != from) {
-                change(p, best);
-                any = true;
+            now_.cost = cost();
+            if (now_.cost > before && random_.unit() >= std::exp((before - now_.cost) / warmth)) {
+                undo();
+                now_.cost = before;
+            } else if (now_.cost < best.cost - 1e-6) {
+                best = now_;
             }
         }
-        return any;
+        now_ = std::move(best);
     }
 
-    bool exchangeTwo() {
-        bool any = false;
-        for (std::size_t i = 0; i < who_.size(); ++i)
-            for (std::size_t j = i + 1; j < who_.size(); ++j) {
-                const int p = who_[i], q = who_[j], from = of(p), to = of(q);
-                if (from == to || from == kNoTable || to == kNoTable)
-                    continue;
-                const auto a = static_cast<std::size_t>(from), b = static_cast<std::size_t>(to);
-                const Team one = with(without(teams_[a], p), q),
-                           other = with(without(teams_[b], q), p);
-                const double then =
-                    lateness(a, endOf(a, one), lacks(a, one), b, endOf(b, other), lacks(b, other)) +
-                    fare(p, to) + fare(q, from);
-                if (then < now() + fare(p, from) + fare(q, to) - 1e-6) {
-                    of(p) = to;
-                    of(q) = from;
-                    teams_[a] = one;
-                    teams_[b] = other;
-                    measure(a);
-                    measure(b);
-                    any = true;
-                }
-            }
-        return any;
+    /// False where nothing came of it.
+    bool changeSomething() {
+        const auto any = [&](const std::vector<int>& of) {
+            return of[ix(random_.below(static_cast<int>(of.size())))];
+        };
+        const bool exchange = random_.below(2) == 0;
+        const int p = any(who_), q = any(who_), from = of(p), to = exchange ? of(q) : any(open_);
+        if (from == to)
+            return false;
+        moves_.clear();
+        measured_.clear();
+        for (const int t : {from, to})
+            measured_.push_back({ix(t), now_.ends[ix(t)], now_.lacks[ix(t)]});
+        moves_.push_back({p, from});
+        change(p, to);
+        if (exchange) {
+            moves_.push_back({q, to});
+            change(q, from);
+        }
+        for (const Measured& m : measured_)
+            measure(m.table);
+        return true;
+    }
+
+    void undo() {
+        for (const Move& m : moves_)
+            change(m.person, m.from);
+        for (const Measured& m : measured_)
+            restore(m);
+    }
+
+    void restore(const Measured& m) {
+        now_.ends[m.table] = m.end;
+        now_.lacks[m.table] = m.lack;
     }
 
     const std::vector<Hand>& hands_;
     const std::vector<TableLeft>& tables_;
     const std::vector<Whereabouts>& people_;
-    std::vector<int> belongs_; ///< table of each hand
-    std::vector<int> who_, rank_;
-    std::vector<Team> teams_; ///< of each table, quickest first
-    std::vector<double> ends_;
-    std::vector<int> lacks_;
-    std::vector<double> paces_; ///< working memory
-    std::vector<int> turns_;
+    Random random_;
+    State now_;
+    std::vector<int> meant_; ///< the table of each hand so far
+    std::vector<int> who_, rank_, open_;
+    std::vector<std::unordered_map<std::uint64_t, double>> seconds_; ///< by table and team
+    std::vector<Move> moves_; ///< the last change, and what was before it
+    std::vector<Measured> measured_;
+    std::vector<double> paces_, turns_; ///< working memory
+    Team here_;
 };
 
 } // namespace
 
-int lacking(const std::vector<Hand>& hands, const TableLeft& table, const std::vector<int>& team) {
+namespace {
+
+/// Of those who stay until then.
+int lackingUntil(int until, const std::vector<Hand>& hands, const TableLeft& table,
+                 const std::vector<int>& team) {
     int lift = table.lifters;
     bool below = false, pins = false, finishes = false, finishesAnywhere = false;
     for (const int p : team) {
+        if (hands[static_cast<std::size_t>(p)].until < until)
+            continue;
         const Helper& h = hands[static_cast<std::size_t>(p)].helper;
         lift -= lays(h) ? 1 : 0;
         below = below || looksBelow(h);
         pins = pins || h.pins;
-        const bool one = table.dots ? h.irons : h.pins && h.closes;
+        const bool one = (table.way->irons || h.pins) && table.way->finishes(h);
         finishes = finishes || one;
         // Who sits does it at their own seat only.
         finishesAnywhere = finishesAnywhere || (one && !h.seated);
@@ -286,9 +318,18 @@ int lacking(const std::vector<Hand>& hands, const TableLeft& table, const std::v
            (finishesAnywhere ? 0 : 1);
 }
 
+} // namespace
+
+int lacking(const std::vector<Hand>& hands, const TableLeft& table, const std::vector<int>& team) {
+    // Whoever leaves before the pass is through is better than nobody.
+    return 8 * lackingUntil(0, hands, table, team) +
+           lackingUntil(table.ready + table.pass, hands, table, team);
+}
+
 std::vector<int> teamsFor(const std::vector<Hand>& hands, const std::vector<TableLeft>& tables,
-                          const std::vector<Whereabouts>& people, std::vector<int> belongs) {
-    return Belonging{hands, tables, people, std::move(belongs)}.run();
+                          const std::vector<Whereabouts>& people, std::vector<int> belongs,
+                          std::uint64_t seed) {
+    return Belonging{hands, tables, people, std::move(belongs), seed}.run();
 }
 
 } // namespace bastewright::crew
