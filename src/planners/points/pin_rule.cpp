@@ -26,16 +26,31 @@ constexpr std::array<Direction, 8> kDirections{{{0, {1, 0}},
                                                 {120, {-kHalf, kRoot3}},
                                                 {150, {-kRoot3, kHalf}}}};
 
-double distanceSquared(Spot p, const Line& l) {
-    const Spot d = l.to - l.from;
-    const double length2 = d.x * d.x + d.y * d.y;
-    const Spot v = p - l.from;
-    const double t = length2 > 0 ? std::clamp((v.x * d.x + v.y * d.y) / length2, 0.0, 1.0) : 0.0;
-    return points::distanceSquared(p, {l.from.x + t * d.x, l.from.y + t * d.y});
+/// A squared distance, `squared / per`; compared without dividing, as a search asks for millions.
+struct Away {
+    double squared, per;
+    bool isBelow(double limit) const { return squared < limit * per; }
+};
+
+Away awayFrom(const Line& l, Spot p) {
+    const Spot d = l.to - l.from, v = p - l.from;
+    const double along = dot(v, d), length2 = dot(d, d);
+    if (along <= 0)
+        return {dot(v, v), 1};
+    if (along >= length2)
+        return {distanceSquared(p, l.to), 1};
+    return {squared(cross(d, v)), length2};
 }
 
 double distance(Spot p, const Line& l) {
-    return std::sqrt(distanceSquared(p, l));
+    const Away away = awayFrom(l, p);
+    return std::sqrt(away.squared / away.per);
+}
+
+/// Of a place from a segment by its middle, unit and half length.
+double distanceSquared(Spot p, Spot middle, Spot unit, double half) {
+    const Spot v = p - middle;
+    return distanceSquared(v, std::clamp(dot(v, unit), -half, half) * unit);
 }
 
 double turn(Spot a, Spot b, Spot c) {
@@ -83,8 +98,8 @@ PinRule::PinRule(const Field& top, std::span<const Segment> seams, const Basting
         const int r1 = cellIndex(std::max(l.from.y, l.to.y) + reach_, top.y0, rows_);
         for (int r = r0; r <= r1; ++r)
             for (int c = c0; c <= c1; ++c)
-                if (distance(Spot{top.x0 + (c + 0.5) * cell_, top.y0 + (r + 0.5) * cell_}, l) <=
-                    far)
+                if (awayFrom(l, {top.x0 + (c + 0.5) * cell_, top.y0 + (r + 0.5) * cell_})
+                        .isBelow(squared(far)))
                     cells_[cell(c, r)].push_back(static_cast<int>(i));
     }
 }
@@ -139,10 +154,18 @@ double PinRule::edgeRoom(Spot at, int angle) const {
         {at.x - hx - top_.x0, top_.x1 - at.x - hx, at.y - hy - top_.y0, top_.y1 - at.y - hy});
 }
 
-bool PinRule::fits(Spot at, Spot half, std::span<const int> seams) const {
+bool PinRule::fits(Spot at, Spot unit, std::span<const int> seams) const {
+    if (clear_ <= kSlack)
+        return true;
+    const double least = squared(clear_ - kSlack);
+    const Spot half = halfLength_ * unit;
     const Line pin{at - half, at + half};
     return std::ranges::all_of(seams, [&](int i) {
-        return distance(pin, lines_[static_cast<std::size_t>(i)]) >= clear_ - kSlack;
+        const Line& seam = lines_[static_cast<std::size_t>(i)];
+        return distanceSquared(seam.from, at, unit, halfLength_) >= least &&
+               distanceSquared(seam.to, at, unit, halfLength_) >= least &&
+               !awayFrom(seam, pin.from).isBelow(least) && !awayFrom(seam, pin.to).isBelow(least) &&
+               !cross(pin, seam);
     });
 }
 
@@ -154,10 +177,10 @@ std::optional<int> PinRule::angleAt(Spot at) const {
     const std::vector<int>& all = near(at);
     const double forbidden = squared(std::max(0.0, clear_ - kSlack)), reached = squared(reach_);
     for (const int i : all) {
-        const double away = distanceSquared(at, lines_[static_cast<std::size_t>(i)]);
-        if (away < forbidden)
+        const Away away = awayFrom(lines_[static_cast<std::size_t>(i)], at);
+        if (away.isBelow(forbidden))
             return {};
-        if (away >= reached)
+        if (!away.isBelow(reached))
             continue;
         if (count < kMost)
             close[count] = i;
@@ -166,7 +189,7 @@ std::optional<int> PinRule::angleAt(Spot at) const {
     const std::span<const int> seams =
         count <= kMost ? std::span<const int>{close.data(), count} : std::span<const int>{all};
     for (const Direction& d : kDirections) {
-        if (edgeRoom(at, d.angle) >= edge_ - kSlack && fits(at, halfLength_ * d.unit, seams))
+        if (edgeRoom(at, d.angle) >= edge_ - kSlack && fits(at, d.unit, seams))
             return d.angle;
         if (halfLength_ <= 0)
             break;

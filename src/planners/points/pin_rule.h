@@ -58,8 +58,8 @@ public:
 
 private:
     Spot half(int angle) const;
-    /// True where a pin with its ends so far from its middle is clear of these seams.
-    bool fits(Spot at, Spot half, std::span<const int> seams) const;
+    /// True where a pin that lies in this direction is clear of these seams.
+    bool fits(Spot at, Spot unit, std::span<const int> seams) const;
     std::size_t cell(int column, int row) const;
     const std::vector<int>& near(Spot at) const;
 

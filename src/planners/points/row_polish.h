@@ -10,14 +10,18 @@ namespace bastewright::points {
 /// bare.
 ///
 /// What a shift changes lies within a radius of the pins that moved, so that only that part of the
-/// top is looked at. Shifts that change nothing are taken, too: what is bare moves on until it
-/// closes.
+/// top is looked at. While there is heat, shifts that leave more bare are taken, too, the less
+/// often the more they do: simulated annealing (Kirkpatrick, Gelatt and Vecchi, Science 220, 1983).
 class RowPolish {
 public:
     RowPolish(const Rules& rules, const RowFrame& frame, ClearPlaces& places);
 
-    /// At most so many shifts are tried. Returns the corners left bare.
-    int polish(RowChoice& choice, int shifts, Dice& dice, std::stop_token stop);
+    struct Effort {
+        int shifts = 0;
+        double heat = 0; ///< at the beginning, as a cost of bare corners; none in the last fifth
+    };
+    /// Ends early where nothing is left bare. Returns the corners left bare.
+    int polish(RowChoice& choice, Effort effort, Dice& dice, std::stop_token stop);
     const RowFit& fit() const { return fit_; }
 
 private:
@@ -30,13 +34,14 @@ private:
     bool layRowAt(const RowChoice& choice, std::size_t row, int at, Field& part);
     bool layMarkAt(const RowChoice& choice, std::size_t row, int mark, int to, Field& part);
     void takeBack();
-    bool isBetter(const Field& part);
+    bool isGood(const Field& part);
 
     const Rules& rules_;
     const RowFrame& frame_;
     RowFit fit_;
     int gap_;
-    Spots bare_;
+    double worse_ = 0; ///< so much dearer a shift may be
+    std::vector<BareCorner> bare_;
     std::vector<Changed> changed_;
 };
 

@@ -1,9 +1,11 @@
 #include "planners/points/row_search.h"
 
 #include "planners/points/holes.h"
-#include "planners/points/row_polish.h"
+#include "planners/points/row_front.h"
+#include "planners/points/row_rounds.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 
@@ -13,57 +15,23 @@ namespace {
 // By trials on tops with seams every 3 and 4 in, in sashing and in triangles.
 constexpr double kWider = 0.1;         ///< inches; what polishing can make up for
 constexpr double kPlainerWorth = 1.02; ///< so much more a plainer figure may take
-constexpr int kMostBare = 300;
-/// So many points a bare corner is worth when choices are compared that will be polished: little,
-/// much.
-constexpr std::array kWorths{0.33, 0.15, 0.08};
+
+/// How many choices are laid in each direction, and how many corners those may leave bare that are
+/// of interest, as a share of the points of a square grid. A row that runs along a straight seam
+/// leaves many bare, which one shift closes; at slanted seams polishing takes the time.
+struct Sample {
+    double laid, bare;
+};
+constexpr Sample kStraight{450, 1}, kSlanted{360, 0.5};
+
 /// For a first plan, which is hardly polished.
 constexpr double kFirstWorth = 2;
-constexpr double kSingleWorth =
-    0.7; ///< three corners round a hole; a point fills it, and is worth two in a row
-constexpr std::size_t kKept = 2; ///< for each worth
-
-struct Start {
-    const RowFrame* frame;
-    RowChoice choice;
-    double pins = 0;
-    int bare = 0;
-    double cost(double worth) const { return pins + worth * bare; }
+/// What is polished: so many choices of those that are cheapest at one worth.
+struct Chosen {
+    double worth;
+    std::size_t count;
 };
-
-/// The best few by one worth, no two of the same make.
-class Pool {
-public:
-    explicit Pool(double worth)
-        : worth_{worth} {}
-    /// So many bare corners would still be of interest.
-    int mostBare(double pins) const {
-        return starts_.size() < kKept ? kMostBare
-                                      : int((starts_.back().cost(worth_) - pins) / worth_);
-    }
-    void offer(const Start& s) {
-        const double cost = s.cost(worth_);
-        const auto same = std::ranges::find_if(starts_, [&](const Start& o) {
-            return o.frame == s.frame && o.choice.rows.size() == s.choice.rows.size() &&
-                   o.choice.marks.odd.size() == s.choice.marks.odd.size() &&
-                   o.choice.marks.even.size() == s.choice.marks.even.size();
-        });
-        if (same != starts_.end()) {
-            if (same->cost(worth_) <= cost)
-                return;
-            starts_.erase(same);
-        }
-        starts_.push_back(s);
-        std::ranges::stable_sort(starts_, {}, [&](const Start& o) { return o.cost(worth_); });
-        if (starts_.size() > kKept)
-            starts_.pop_back();
-    }
-    const std::vector<Start>& starts() const { return starts_; }
-
-private:
-    double worth_;
-    std::vector<Start> starts_;
-};
+constexpr std::array kChosen{Chosen{RowRounds::kCornerWorth, 3}, Chosen{0.25, 6}, Chosen{0.12, 6}};
 
 class Search {
 public:
@@ -76,13 +44,9 @@ public:
                 frames_.emplace_back(rules, along);
         if (wish.effort <= 0 && frames_.size() > 1)
             frames_.pop_back();
-        if (first())
-            pools_.emplace_back(kFirstWorth);
-        else
-            for (const double worth : kWorths)
-                pools_.emplace_back(worth);
         // Points of a square grid: about what a laying costs.
         size_ = rules.top().area() / squared(rules.spacing);
+        front_ = RowFront{first() ? RowFit::kTooMany : int(sampled().bare * size_)};
     }
 
     std::optional<RowLayout> run() { return rules_.pin.seamless() ? plain() : amongSeams(); }
@@ -97,7 +61,7 @@ private:
 
     RowLayout laid(const RowChoice& choice) {
         RowFit fit{rules_, frameOf(choice), places()};
-        const int bare = fit.lay(choice, std::numeric_limits<int>::max());
+        const int bare = fit.lay(choice);
         return {choice, fit.rows(), bare};
     }
 
@@ -158,36 +122,35 @@ private:
         return laid(*best);
     }
 
+    Sample sampled() const { return frames_.front().straight() ? kStraight : kSlanted; }
+
     std::optional<RowLayout> amongSeams() {
         sample();
-        std::vector<Start> starts;
-        for (const Pool& pool : pools_)
-            for (const Start& s : pool.starts())
-                if (std::ranges::none_of(starts, [&](const Start& o) {
-                        return o.frame == s.frame && o.choice.rows == s.choice.rows &&
-                               o.choice.marks.odd == s.choice.marks.odd;
-                    }))
-                    starts.push_back(s);
+        if (first())
+            return amongFirst();
+        std::vector<RowStart> starts;
+        for (const auto& [worth, count] : kChosen)
+            for (RowStart& s : front_.cheapest(worth, count))
+                if (std::ranges::none_of(starts,
+                                         [&](const RowStart& o) { return o.pins == s.pins; }))
+                    starts.push_back(std::move(s));
         if (starts.empty())
             return {};
-        const auto shifts = int(std::clamp((first() ? 1e5 : 4e5) / size_, 30.0, 600.0));
-        if (first())
-            starts.resize(1);
-        for (const int round : {0, 1, 2}) {
-            if (first() && round > 0)
-                break;
-            for (Start& s : starts)
-                polish(s, shifts * std::max(1, wish_.effort) * (round + 1));
-            std::ranges::stable_sort(starts, {},
-                                     [](const Start& s) { return s.cost(kSingleWorth); });
-            starts.resize(std::min(starts.size(), std::size_t(4 - round)));
-        }
-        loosen(starts.front(), shifts);
+        const double shifts = std::clamp(4e5 / size_, 30.0, 1500.0) * wish_.effort;
+        return laid(RowRounds{rules_, places(), stop_}.best(std::move(starts), int(shifts)).choice);
+    }
+
+    std::optional<RowLayout> amongFirst() {
+        std::vector<RowStart> starts = front_.cheapest(kFirstWorth, 1);
+        if (starts.empty())
+            return {};
+        RowRounds{rules_, places(), stop_}.polish(starts.front(),
+                                                  {int(std::clamp(1e5 / size_, 30.0, 600.0))});
         return laid(starts.front().choice);
     }
 
     void sample() {
-        const int budget = first() ? 8 : int(std::clamp(3e5 / size_, 20.0, 300.0));
+        const int budget = first() ? 8 : int(sampled().laid * std::clamp(1e3 / size_, 0.1, 1.0));
         Rules wider = rules_;
         wider.radius += kWider;
         for (const RowFrame& frame : frames_) {
@@ -201,6 +164,7 @@ private:
             RowFit fit{rules_, frame, places()};
             Dice dice{1};
             int laid = 0;
+            double cheapest = 1e9;
             // Most pairs do not cover, or need too many.
             for (long pick = 0; pick < 400L * budget && laid < budget && !stop_.stop_requested();
                  ++pick) {
@@ -210,44 +174,21 @@ private:
                 const auto c = combined(frame, ribbons, rows, dice.below(2) == 1, most);
                 if (!c)
                     continue;
-                int bare = -1;
-                for (const Pool& pool : pools_)
-                    bare = std::max(bare, std::min(kMostBare, pool.mostBare(double(c->count()))));
+                // Of a first plan only the cheapest goes on.
+                const int bare =
+                    std::min(front_.mostBare(c->count()),
+                             first() ? int((cheapest - double(c->count())) / kFirstWorth)
+                                     : RowFit::kTooMany);
                 if (bare < 0)
                     continue;
                 ++laid;
                 const int left = fit.lay(*c, bare);
                 if (left > bare)
                     continue;
-                for (Pool& pool : pools_)
-                    pool.offer({&frame, *c, double(fit.pins()), left});
+                const RowStart start{&frame, *c, double(fit.pins()), left};
+                cheapest = std::min(cheapest, start.cost(kFirstWorth));
+                front_.offer(start);
             }
-        }
-    }
-
-    void polish(Start& s, int shifts) {
-        if (s.bare == 0)
-            return;
-        RowPolish polish{rules_, *s.frame, places()};
-        Dice dice{2};
-        s.bare = polish.polish(s.choice, shifts, dice, stop_);
-        s.pins = double(polish.fit().pins());
-    }
-
-    /// More room for hands with the same number of points, by steps of 1/64 in.
-    void loosen(Start& s, int shifts) {
-        if (s.bare > 0 || first())
-            return;
-        for (int i = 1; i <= 16 && !stop_.stop_requested(); ++i) {
-            Rules stricter = rules_;
-            stricter.radius -= i / 64.0;
-            RowPolish polish{stricter, *s.frame, places()};
-            Dice dice{3};
-            RowChoice next = s.choice;
-            if (polish.polish(next, shifts, dice, stop_) > 0 ||
-                double(polish.fit().pins()) != s.pins)
-                return;
-            s.choice = std::move(next);
         }
     }
 
@@ -257,7 +198,7 @@ private:
     std::vector<RowFrame> frames_;
     std::optional<ClearPlaces> places_;
     double size_ = 1;
-    std::vector<Pool> pools_;
+    RowFront front_{0};
 };
 
 } // namespace
