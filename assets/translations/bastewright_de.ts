@@ -63,6 +63,10 @@
         <source>%1; next: %2</source>
         <translation>%1; danach: %2</translation>
     </message>
+    <message>
+        <source>Next</source>
+        <translation>Danach</translation>
+    </message>
 </context>
 <context>
     <name>ChangeCard</name>
@@ -112,14 +116,6 @@
     <message>
         <source>%1 comes to help</source>
         <translation>%1 kommt helfen</translation>
-    </message>
-    <message>
-        <source>One iron more</source>
-        <translation>Ein Bügeleisen mehr</translation>
-    </message>
-    <message>
-        <source>One iron less</source>
-        <translation>Ein Bügeleisen weniger</translation>
     </message>
     <message>
         <source>Irons on circuits of their own where you can; cords off the walkway.</source>
@@ -208,6 +204,14 @@
     <message>
         <source>Finishes about %1 instead of %2</source>
         <translation>Fertig gegen %1 statt %2</translation>
+    </message>
+    <message>
+        <source>Add an iron</source>
+        <translation>Ein Bügeleisen mehr</translation>
+    </message>
+    <message>
+        <source>Take an iron away</source>
+        <translation>Ein Bügeleisen weniger</translation>
     </message>
 </context>
 <context>
@@ -355,10 +359,6 @@
 <context>
     <name>ComfortSheet</name>
     <message>
-        <source>Reading comfort</source>
-        <translation>Lesbarkeit</translation>
-    </message>
-    <message>
         <source>%1: less</source>
         <translation>%1: weniger</translation>
     </message>
@@ -391,16 +391,8 @@
         <translation>Dunkel</translation>
     </message>
     <message>
-        <source>As the device</source>
-        <translation>Wie das Gerät</translation>
-    </message>
-    <message>
         <source>Whole screen (F11)</source>
         <translation>Ganzer Bildschirm (F11)</translation>
-    </message>
-    <message>
-        <source>The edge lights up when a pass may be shifted</source>
-        <translation>Der Rand leuchtet, wenn ein Durchgang weitergeschoben werden darf</translation>
     </message>
     <message>
         <source>Nothing moves or fades</source>
@@ -423,32 +415,44 @@
         <translation>Hoher Kontrast</translation>
     </message>
     <message>
-        <source>Letters to tap, for names</source>
-        <translation>Buchstaben zum Tippen, für Namen</translation>
-    </message>
-    <message>
         <source>As needed</source>
         <translation>Bei Bedarf</translation>
-    </message>
-    <message>
-        <source>Letters to tap as needed</source>
-        <translation>Buchstaben zum Tippen bei Bedarf</translation>
     </message>
     <message>
         <source>Always</source>
         <translation>Immer</translation>
     </message>
     <message>
-        <source>Letters to tap always</source>
-        <translation>Buchstaben zum Tippen immer</translation>
-    </message>
-    <message>
         <source>Never</source>
         <translation>Nie</translation>
     </message>
     <message>
-        <source>Letters to tap never</source>
-        <translation>Buchstaben zum Tippen nie</translation>
+        <source>Text and display</source>
+        <translation>Schrift und Anzeige</translation>
+    </message>
+    <message>
+        <source>Same as device</source>
+        <translation>Wie das Gerät</translation>
+    </message>
+    <message>
+        <source>On-screen keyboard</source>
+        <translation>Bildschirmtastatur</translation>
+    </message>
+    <message>
+        <source>On-screen keyboard: as needed</source>
+        <translation>Bildschirmtastatur: bei Bedarf</translation>
+    </message>
+    <message>
+        <source>On-screen keyboard: always</source>
+        <translation>Bildschirmtastatur: immer</translation>
+    </message>
+    <message>
+        <source>On-screen keyboard: never</source>
+        <translation>Bildschirmtastatur: nie</translation>
+    </message>
+    <message>
+        <source>Light up the edge when the quilt may be moved</source>
+        <translation>Rand leuchtet, wenn der Quilt weitergeschoben werden darf</translation>
     </message>
 </context>
 <context>
@@ -519,8 +523,8 @@
         <translation>Übernehmen</translation>
     </message>
     <message>
-        <source>Leave it as it was</source>
-        <translation>So lassen</translation>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -1185,44 +1189,16 @@
         <translation>Wird geplant …</translation>
     </message>
     <message>
-        <source>To watch</source>
-        <translation>Beachten</translation>
-    </message>
-    <message>
         <source>How the quilt lies and is held</source>
         <translation>Wie der Quilt liegt und gehalten wird</translation>
-    </message>
-    <message>
-        <source>Ways to do it</source>
-        <translation>Mögliche Wege</translation>
-    </message>
-    <message>
-        <source>Compared, and why this one</source>
-        <translation>Verglichen, und warum dieser</translation>
-    </message>
-    <message>
-        <source>To bring</source>
-        <translation>Mitbringen</translation>
     </message>
     <message>
         <source>Who does what</source>
         <translation>Wer macht was</translation>
     </message>
     <message>
-        <source>Lanes</source>
-        <translation>Ablauf</translation>
-    </message>
-    <message>
         <source>Rehearse</source>
         <translation>Probelauf</translation>
-    </message>
-    <message>
-        <source>What you have</source>
-        <translation>Was da ist</translation>
-    </message>
-    <message>
-        <source>The quilt</source>
-        <translation>Der Quilt</translation>
     </message>
     <message>
         <source>Basting</source>
@@ -1233,36 +1209,60 @@
         <translation>Lagen</translation>
     </message>
     <message>
-        <source>The room</source>
-        <translation>Der Raum</translation>
-    </message>
-    <message>
         <source>People</source>
         <translation>Wer kommt</translation>
     </message>
     <message>
-        <source>Boxes on hand</source>
-        <translation>Vorräte</translation>
-    </message>
-    <message>
-        <source>What comes of it</source>
-        <translation>Was dabei herauskommt</translation>
-    </message>
-    <message>
-        <source>Every figure</source>
-        <translation>Alle Zahlen</translation>
-    </message>
-    <message>
-        <source>And its why</source>
-        <translation>Und ihr Warum</translation>
-    </message>
-    <message>
-        <source>Everybody&apos;s work over time</source>
-        <translation>Arbeit aller im Zeitverlauf</translation>
-    </message>
-    <message>
         <source>The session in a minute</source>
         <translation>Das Treffen in einer Minute</translation>
+    </message>
+    <message>
+        <source>Finishes about</source>
+        <translation>Fertig gegen</translation>
+    </message>
+    <message>
+        <source>Your quilt</source>
+        <translation>Der Quilt</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>What we have</source>
+        <translation>Vorhanden</translation>
+    </message>
+    <message>
+        <source>Your plan</source>
+        <translation>Der Plan</translation>
+    </message>
+    <message>
+        <source>What to bring</source>
+        <translation>Mitbringen</translation>
+    </message>
+    <message>
+        <source>Other ways</source>
+        <translation>Andere Varianten</translation>
+    </message>
+    <message>
+        <source>Steps and hours of each</source>
+        <translation>Schritte und Zeiten von jedem</translation>
+    </message>
+    <message>
+        <source>Everybody’s turns</source>
+        <translation>Wer wann dran ist</translation>
+    </message>
+    <message>
+        <source>Who is where, over time</source>
+        <translation>Wer wann wo ist</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Every figure and its reason</source>
+        <translation>Jede Zahl und ihr Grund</translation>
     </message>
 </context>
 <context>
@@ -1470,17 +1470,6 @@
     </message>
 </context>
 <context>
-    <name>PassStrip</name>
-    <message>
-        <source>Pass before</source>
-        <translation>Voriger Durchgang</translation>
-    </message>
-    <message>
-        <source>Next pass</source>
-        <translation>Nächster Durchgang</translation>
-    </message>
-</context>
-<context>
     <name>PeopleBoard</name>
     <message>
         <source>› %1</source>
@@ -1516,6 +1505,17 @@
     <message>
         <source>Use these speeds</source>
         <translation>Dieses Tempo verwenden</translation>
+    </message>
+</context>
+<context>
+    <name>PersonSheet</name>
+    <message>
+        <source>Steps away</source>
+        <translation>Geht vom Tisch</translation>
+    </message>
+    <message>
+        <source>Back at the table</source>
+        <translation>Wieder am Tisch</translation>
     </message>
 </context>
 <context>
@@ -1580,24 +1580,28 @@
         <translation>Wiederholen: %1</translation>
     </message>
     <message>
-        <source>Reading comfort</source>
-        <translation>Lesbarkeit</translation>
-    </message>
-    <message>
         <source>Sheets: look and print</source>
         <translation>Blätter: ansehen und drucken</translation>
     </message>
     <message>
-        <source>Go on</source>
+        <source>Text and display</source>
+        <translation>Schrift und Anzeige</translation>
+    </message>
+    <message>
+        <source>Resume</source>
         <translation>Weiter</translation>
     </message>
     <message>
-        <source>Go on at the table</source>
+        <source>Start basting</source>
+        <translation>Heften beginnen</translation>
+    </message>
+    <message>
+        <source>Resume at the table</source>
         <translation>Am Tisch weitermachen</translation>
     </message>
     <message>
-        <source>Start at the table</source>
-        <translation>Am Tisch beginnen</translation>
+        <source>Start basting at the table</source>
+        <translation>Am Tisch mit dem Heften beginnen</translation>
     </message>
 </context>
 <context>
@@ -1611,36 +1615,8 @@
         <translation>%1 Durchgänge</translation>
     </message>
     <message>
-        <source>done at %1</source>
-        <translation>fertig um %1</translation>
-    </message>
-    <message>
         <source>On the floor</source>
         <translation>Auf dem Boden</translation>
-    </message>
-    <message>
-        <source>Proven least: %1, %2 passes; no schedule ends before %3.</source>
-        <translation>Bewiesene Untergrenze: %1, %2 Durchgänge; kein Ablauf endet vor %3.</translation>
-    </message>
-    <message>
-        <source>One thing must be cured first</source>
-        <translation>Eines muss vorher behoben werden</translation>
-    </message>
-    <message>
-        <source>%1 things must be cured first</source>
-        <translation>%1 Dinge müssen vorher behoben werden</translation>
-    </message>
-    <message>
-        <source>One thing to watch</source>
-        <translation>Eines ist zu beachten</translation>
-    </message>
-    <message>
-        <source>%1 things to watch</source>
-        <translation>%1 Dinge sind zu beachten</translation>
-    </message>
-    <message>
-        <source>Nothing to worry about</source>
-        <translation>Alles in Ordnung</translation>
     </message>
     <message>
         <source>Everything is on hand</source>
@@ -1665,6 +1641,42 @@
     <message>
         <source>Batting %1</source>
         <translation>Vlies %1</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>Nobody could do with fewer than %1 or %2 passes; no plan ends before %3.</source>
+        <translation>Mit weniger als %1 oder %2 Durchgängen ginge es nicht; kein Plan endet vor %3.</translation>
+    </message>
+    <message>
+        <source>Fix 1 thing before you start</source>
+        <translation>Vor dem Start ist 1 Sache zu ändern</translation>
+    </message>
+    <message>
+        <source>Fix %1 things before you start</source>
+        <translation>Vor dem Start sind %1 Sachen zu ändern</translation>
+    </message>
+    <message>
+        <source>Check 1 thing first</source>
+        <translation>Erst 1 Sache prüfen</translation>
+    </message>
+    <message>
+        <source>Check %1 things first</source>
+        <translation>Erst %1 Sachen prüfen</translation>
+    </message>
+    <message>
+        <source>Ready to baste · 1 tip</source>
+        <translation>Bereit zum Heften · 1 Tipp</translation>
+    </message>
+    <message>
+        <source>Ready to baste · %1 tips</source>
+        <translation>Bereit zum Heften · %1 Tipps</translation>
+    </message>
+    <message>
+        <source>Ready to baste</source>
+        <translation>Bereit zum Heften</translation>
     </message>
 </context>
 <context>
@@ -2263,16 +2275,16 @@
         <translation>Den Quilt andersherum legen</translation>
     </message>
     <message>
-        <source>Quickest</source>
-        <translation>Schnellste</translation>
-    </message>
-    <message>
-        <source>Let the tables stand and the quilt lie as is quickest</source>
-        <translation>Tische und Quilt so, wie es am schnellsten geht</translation>
-    </message>
-    <message>
         <source>Drag tables together or apart. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.</source>
         <translation>Tische zusammen- oder auseinanderziehen. Eine Kante antippen, die an einer Wand steht. Gesteppt: der Quilt im ersten Durchgang.</translation>
+    </message>
+    <message>
+        <source>Fastest</source>
+        <translation>Am schnellsten</translation>
+    </message>
+    <message>
+        <source>Let the tables stand and the quilt lie as is fastest</source>
+        <translation>Tische und Quilt so lassen, wie es am schnellsten geht</translation>
     </message>
 </context>
 <context>
@@ -3065,10 +3077,6 @@
         <translation>Vlies vorschlagen</translation>
     </message>
     <message>
-        <source>Press</source>
-        <translation>Bügeln</translation>
-    </message>
-    <message>
         <source>Let it cool: nobody touches it</source>
         <translation>Abkühlen lassen: niemand fasst es an</translation>
     </message>
@@ -3405,24 +3413,8 @@
         <translation>Klemmen</translation>
     </message>
     <message>
-        <source>Pin</source>
-        <translation>Stecken</translation>
-    </message>
-    <message>
         <source>Hands off</source>
         <translation>Hände weg</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Schließen</translation>
-    </message>
-    <message>
-        <source>Dot below</source>
-        <translation>Punkte unten</translation>
-    </message>
-    <message>
-        <source>Dot above</source>
-        <translation>Punkte oben</translation>
     </message>
     <message>
         <source>Cool</source>
@@ -3445,28 +3437,8 @@
         <translation>Rückseite, nach Nummern; später Klemmen auf alle drei umsetzen.</translation>
     </message>
     <message>
-        <source>All, from the middle outward. Pins stay open.</source>
-        <translation>Alle, von der Mitte nach außen. Nadeln bleiben offen.</translation>
-    </message>
-    <message>
         <source>Does a palm glide? Is the hang right? Else smooth again.</source>
         <translation>Gleitet die Handfläche? Stimmt der Überhang? Sonst neu streichen.</translation>
-    </message>
-    <message>
-        <source>Each their own. Nobody earlier.</source>
-        <translation>Alle ihre eigenen. Niemand früher.</translation>
-    </message>
-    <message>
-        <source>Top and batting back. Dots on the backing.</source>
-        <translation>Top und Vlies zurück. Punkte auf die Rückseite.</translation>
-    </message>
-    <message>
-        <source>Batting forward. Dots on the batting.</source>
-        <translation>Vlies nach vorn. Punkte auf das Vlies.</translation>
-    </message>
-    <message>
-        <source>Top forward. Lower the iron and lift it, never slide.</source>
-        <translation>Top nach vorn. Eisen aufsetzen und abheben, nie schieben.</translation>
     </message>
     <message>
         <source>Nobody touches it.</source>
@@ -3601,18 +3573,6 @@
         <translation>Über Nacht flach ruhen lassen. Die Mitte jeder Seite markieren.</translation>
     </message>
     <message>
-        <source>No pins for you: see that everybody has some.</source>
-        <translation>Keine eigenen Nadeln: dafür sorgen, dass alle welche haben.</translation>
-    </message>
-    <message>
-        <source>Your rows at your marks, beside a seam where one is there; middle first.</source>
-        <translation>Die eigenen Reihen an den eigenen Marken, neben der Naht, wo eine liegt; die Mitte zuerst.</translation>
-    </message>
-    <message>
-        <source>Leave every pin open.</source>
-        <translation>Jede Nadel offen lassen.</translation>
-    </message>
-    <message>
         <source>Your palm over it: no ripple? Is the hang right? If not, smooth again.</source>
         <translation>Handfläche darüber: keine Welle? Stimmt der Überhang? Sonst neu streichen.</translation>
     </message>
@@ -3621,28 +3581,8 @@
         <translation>Warten. Auf Wellen und Überhang achtet: %1.</translation>
     </message>
     <message>
-        <source>Wait until all are closed.</source>
-        <translation>Warten, bis alle geschlossen sind.</translation>
-    </message>
-    <message>
-        <source>Close your pins, middle first.</source>
-        <translation>Die eigenen Nadeln schließen, die Mitte zuerst.</translation>
-    </message>
-    <message>
-        <source>Never before this call.</source>
-        <translation>Nie vor diesem Ruf.</translation>
-    </message>
-    <message>
-        <source>Top and batting lie back: your dots on the backing.</source>
-        <translation>Top und Vlies liegen zurück: die eigenen Punkte auf die Rückseite.</translation>
-    </message>
-    <message>
         <source>Wait.</source>
         <translation>Warten.</translation>
-    </message>
-    <message>
-        <source>Batting forward: your dots on the batting.</source>
-        <translation>Vlies nach vorn: die eigenen Punkte auf das Vlies.</translation>
     </message>
     <message>
         <source>Look underneath: no pleat. Turn some up: is the back caught?</source>
@@ -3699,18 +3639,6 @@
     <message>
         <source>Tape on the backing only.</source>
         <translation>Klebeband nur auf die Rückseite.</translation>
-    </message>
-    <message>
-        <source>Lower the iron and lift it, never slide; the label&apos;s setting.</source>
-        <translation>Eisen aufsetzen und abheben, nie schieben; Einstellung nach Etikett.</translation>
-    </message>
-    <message>
-        <source>Hold it in one hand only, yours; up on its heel.</source>
-        <translation>Nur eine Person hält es; abstellen auf der Ferse.</translation>
-    </message>
-    <message>
-        <source>Hands off. %1 holds the iron.</source>
-        <translation>Hände weg. Das Eisen hält: %1.</translation>
     </message>
     <message>
         <source>Take off your clamps.</source>
@@ -3803,14 +3731,6 @@
     <message>
         <source>The times are about right; the call counts.</source>
         <translation>Die Zeiten gelten ungefähr; der Ruf zählt.</translation>
-    </message>
-    <message>
-        <source>No pins in the mouth.</source>
-        <translation>Keine Nadeln in den Mund.</translation>
-    </message>
-    <message>
-        <source>The iron is hot: up on its heel, off at breaks.</source>
-        <translation>Das Eisen ist heiß: auf die Ferse stellen, in Pausen aus.</translation>
     </message>
     <message>
         <source>Too heavy? Say so and wait for more hands.</source>
@@ -4298,10 +4218,6 @@
         <translation>Datei öffnen</translation>
     </message>
     <message>
-        <source>Reading comfort</source>
-        <translation>Lesbarkeit</translation>
-    </message>
-    <message>
         <source>Removed: %1</source>
         <translation>Entfernt: %1</translation>
     </message>
@@ -4341,28 +4257,16 @@
         <source>Where to save %1</source>
         <translation>Wohin %1 sichern</translation>
     </message>
+    <message>
+        <source>Text and display</source>
+        <translation>Schrift und Anzeige</translation>
+    </message>
 </context>
 <context>
     <name>SidePanel</name>
     <message>
-        <source>To watch</source>
-        <translation>Beachten</translation>
-    </message>
-    <message>
-        <source>Ways to do it</source>
-        <translation>Mögliche Wege</translation>
-    </message>
-    <message>
-        <source>To bring</source>
-        <translation>Mitbringen</translation>
-    </message>
-    <message>
         <source>Who does what</source>
         <translation>Wer macht was</translation>
-    </message>
-    <message>
-        <source>The quilt</source>
-        <translation>Der Quilt</translation>
     </message>
     <message>
         <source>Basting</source>
@@ -4373,24 +4277,40 @@
         <translation>Lagen</translation>
     </message>
     <message>
-        <source>The room</source>
-        <translation>Der Raum</translation>
-    </message>
-    <message>
         <source>People</source>
         <translation>Wer kommt</translation>
-    </message>
-    <message>
-        <source>Boxes on hand</source>
-        <translation>Vorräte</translation>
     </message>
     <message>
         <source>Back to the overview</source>
         <translation>Zurück zur Übersicht</translation>
     </message>
     <message>
-        <source>Every figure</source>
-        <translation>Alle Zahlen</translation>
+        <source>Check first</source>
+        <translation>Erst prüfen</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Other ways</source>
+        <translation>Andere Varianten</translation>
+    </message>
+    <message>
+        <source>What to bring</source>
+        <translation>Mitbringen</translation>
+    </message>
+    <message>
+        <source>Your quilt</source>
+        <translation>Der Quilt</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>What we have</source>
+        <translation>Vorhanden</translation>
     </message>
 </context>
 <context>
@@ -4673,17 +4593,6 @@
     </message>
 </context>
 <context>
-    <name>TableScreen</name>
-    <message>
-        <source>Steps away</source>
-        <translation>Geht vom Tisch</translation>
-    </message>
-    <message>
-        <source>Back at the table</source>
-        <translation>Wieder am Tisch</translation>
-    </message>
-</context>
-<context>
     <name>TakersSheet</name>
     <message>
         <source>%1 goes to</source>
@@ -4892,16 +4801,16 @@
         <translation>Nebeneinander</translation>
     </message>
     <message>
-        <source>Whatever is quickest</source>
-        <translation>Was am schnellsten ist</translation>
-    </message>
-    <message>
         <source>Beside the middle</source>
         <translation>Neben der Mitte</translation>
     </message>
     <message>
-        <source>Take this way</source>
-        <translation>Diesen Weg nehmen</translation>
+        <source>Whatever is fastest</source>
+        <translation>Was am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Use this plan</source>
+        <translation>Diesen Plan nehmen</translation>
     </message>
 </context>
 <context>
@@ -4998,8 +4907,8 @@
         <translation>wartet</translation>
     </message>
     <message>
-        <source>Zone %1, %2, %3 points, %4</source>
-        <translation>Zone %1, %2, %3 Punkte, %4</translation>
+        <source>Zone %1, %2, %3 to place, %4</source>
+        <translation>Zone %1, %2, %3 zu setzen, %4</translation>
     </message>
 </context>
 <context>
@@ -5897,10 +5806,6 @@
     <message>
         <source>Fold instead of rolling, roll from the end nearest to where you quilt, or use a machine with a larger throat.</source>
         <translation>Falten statt rollen, vom nächsten Ende her rollen oder eine Maschine mit größerem Durchlass nehmen.</translation>
-    </message>
-    <message>
-        <source>Cover the joints between the tables, or they print a pleat.</source>
-        <translation>Die Fugen zwischen den Tischen abdecken, sonst drücken sie eine Falte ein.</translation>
     </message>
     <message>
         <source>No clip on hand holds some of the rolls: fold that part on a chair or a second table so that it does not drag.</source>
@@ -8262,6 +8167,102 @@
         <source>count %1 into your bowl and open them.</source>
         <translation>%1 in die eigene Schale zählen und öffnen.</translation>
     </message>
+    <message>
+        <source>Wait.</source>
+        <translation>Warten.</translation>
+    </message>
+    <message>
+        <source>Dot below</source>
+        <translation>Punkte unten</translation>
+    </message>
+    <message>
+        <source>Top and batting back. Dots on the backing.</source>
+        <translation>Top und Vlies zurück. Punkte auf die Rückseite.</translation>
+    </message>
+    <message>
+        <source>Top and batting lie back: your dots on the backing.</source>
+        <translation>Top und Vlies liegen zurück: die eigenen Punkte auf die Rückseite.</translation>
+    </message>
+    <message>
+        <source>Dot above</source>
+        <translation>Punkte oben</translation>
+    </message>
+    <message>
+        <source>Batting forward. Dots on the batting.</source>
+        <translation>Vlies nach vorn. Punkte auf das Vlies.</translation>
+    </message>
+    <message>
+        <source>Batting forward: your dots on the batting.</source>
+        <translation>Vlies nach vorn: die eigenen Punkte auf das Vlies.</translation>
+    </message>
+    <message>
+        <source>Top forward. Lower the iron and lift it, never slide.</source>
+        <translation>Top nach vorn. Eisen aufsetzen und abheben, nie schieben.</translation>
+    </message>
+    <message>
+        <source>Lower the iron and lift it, never slide; the label&apos;s setting.</source>
+        <translation>Eisen aufsetzen und abheben, nie schieben; Einstellung nach Etikett.</translation>
+    </message>
+    <message>
+        <source>Hold it in one hand only, yours; up on its heel.</source>
+        <translation>Nur eine Person hält es; abstellen auf der Ferse.</translation>
+    </message>
+    <message>
+        <source>Hands off. %1 holds the iron.</source>
+        <translation>Hände weg. Das Eisen hält: %1.</translation>
+    </message>
+    <message>
+        <source>The iron is hot: up on its heel, off at breaks.</source>
+        <translation>Das Eisen ist heiß: auf die Ferse stellen, in Pausen aus.</translation>
+    </message>
+    <message>
+        <source>Pin</source>
+        <translation>Stecken</translation>
+    </message>
+    <message>
+        <source>All, from the middle outward. Pins stay open.</source>
+        <translation>Alle, von der Mitte nach außen. Nadeln bleiben offen.</translation>
+    </message>
+    <message>
+        <source>Your rows at your marks, beside a seam where one is there; middle first.</source>
+        <translation>Die eigenen Reihen an den eigenen Marken, neben der Naht, wo eine liegt; die Mitte zuerst.</translation>
+    </message>
+    <message>
+        <source>Leave every pin open.</source>
+        <translation>Jede Nadel offen lassen.</translation>
+    </message>
+    <message>
+        <source>No pins for you: see that everybody has some.</source>
+        <translation>Keine eigenen Nadeln: dafür sorgen, dass alle welche haben.</translation>
+    </message>
+    <message>
+        <source>No pins in the mouth.</source>
+        <translation>Keine Nadeln in den Mund.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Each their own. Nobody earlier.</source>
+        <translation>Alle ihre eigenen. Niemand früher.</translation>
+    </message>
+    <message>
+        <source>Close your pins, middle first.</source>
+        <translation>Die eigenen Nadeln schließen, die Mitte zuerst.</translation>
+    </message>
+    <message>
+        <source>Never before this call.</source>
+        <translation>Nie vor diesem Ruf.</translation>
+    </message>
+    <message>
+        <source>Wait until all are closed.</source>
+        <translation>Warten, bis alle geschlossen sind.</translation>
+    </message>
+    <message>
+        <source>Cover the joints between the tables, or they leave a crease.</source>
+        <translation>Die Fugen zwischen den Tischen abdecken, sonst hinterlassen sie eine Falte.</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -9016,10 +9017,6 @@
         <translation>Ende</translation>
     </message>
     <message>
-        <source>%1, done at %2</source>
-        <translation>%1, fertig um %2</translation>
-    </message>
-    <message>
         <source>Every task takes the trade’s time at the person’s pace. Nobody is in two places, one person takes 24 in of an edge, and pins are closed only after the whole pass has been smoothed.</source>
         <translation>Jede Aufgabe dauert die übliche Zeit im Tempo der Person. Niemand ist an zwei Orten, eine Person braucht 24 in Kante, und Nadeln werden erst geschlossen, wenn der ganze Durchgang glattgestrichen ist.</translation>
     </message>
@@ -9246,6 +9243,10 @@
     <message>
         <source>A pass bastes what lies on the tables and is not basted yet; where the top goes on past the table&apos;s edge, a rim stays free. A strip of basted quilt stays on them as an anchor when the quilt is shifted, so each pass after the first gains the tables&apos; size less rim and strip.</source>
         <translation>Ein Durchgang heftet, was auf den Tischen liegt und noch nicht geheftet ist; wo das Top über die Tischkante hinausgeht, bleibt ein Streifen frei. Beim Weiterschieben bleibt ein gehefteter Streifen als Anker liegen; jeder weitere Durchgang gewinnt deshalb das Maß der Tische ohne freien Streifen und Anker.</translation>
+    </message>
+    <message>
+        <source>%1, finishes at %2</source>
+        <translation>%1, fertig um %2</translation>
     </message>
 </context>
 <context>
@@ -9563,28 +9564,8 @@
         <translation>Klammern</translation>
     </message>
     <message>
-        <source>Pin</source>
-        <translation>Stecken</translation>
-    </message>
-    <message>
         <source>Hands off</source>
         <translation>Hände weg</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Schließen</translation>
-    </message>
-    <message>
-        <source>Dot below</source>
-        <translation>Unten heften</translation>
-    </message>
-    <message>
-        <source>Dot above</source>
-        <translation>Oben heften</translation>
-    </message>
-    <message>
-        <source>Press</source>
-        <translation>Bügeln</translation>
     </message>
     <message>
         <source>Cool</source>

@@ -3,7 +3,8 @@ import QtQuick.Controls.Basic
 import Bastewright.Theme
 import Bastewright.View
 
-// One value with its name; tapped to change it. Toggles flip at once.
+// One value with its name, underlined like a line to fill in; tapped to change it. Toggles flip at
+// once; what adds or removes something is a button.
 AbstractButton {
     id: tile
 
@@ -58,12 +59,22 @@ AbstractButton {
             height: width
         }
     }
-    background: Rectangle {
-        radius: Theme.radius
-        color: tile.down ? Theme.soft : tile.acts ? "transparent" : Theme.paper
-        border.width: Theme.line
-        border.color: Theme.frame
-
+    background: Item {
+        Rectangle {
+            anchors.fill: parent
+            radius: Theme.radius
+            color: tile.down ? Theme.soft : tile.acts ? Theme.raised : "transparent"
+            border.width: tile.acts ? Theme.line : 0
+            border.color: Theme.edge
+        }
+        Rectangle {
+            anchors.bottom: parent.bottom
+            anchors.left: parent.left
+            anchors.right: parent.right
+            height: Math.max(1, Theme.line * 1.2)
+            visible: !tile.acts
+            color: Theme.frame
+        }
         FocusFrame {
             visible: tile.visualFocus
         }

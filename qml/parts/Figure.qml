@@ -1,49 +1,48 @@
 import QtQuick
 import QtQuick.Controls.Basic
 import Bastewright.Theme
-import Bastewright.View
 
-// A figure of the plan, large; a tap opens its why.
+// A figure of the plan, large, with a small word beside it; a tap opens its why.
 AbstractButton {
     id: figure
 
-    implicitHeight: Math.max(Theme.target, value.implicitHeight + Theme.gap * 1.4)
+    property string value: ""
+    property string unit: ""
+    property real size: Theme.large
+
+    implicitWidth: Math.ceil(number.implicitWidth + (unit === "" ? 0 : word.implicitWidth + Theme.gap) + Theme.gap)
+    implicitHeight: Math.max(Theme.target, number.implicitHeight)
     focusPolicy: Qt.StrongFocus
-    Accessible.name: qsTr("%1: why").arg(text)
+    Accessible.name: qsTr("%1: why").arg(unit === "" ? value : value + ", " + unit)
     Accessible.onPressAction: figure.clicked()
     Keys.onReturnPressed: figure.clicked()
     Keys.onEnterPressed: figure.clicked()
 
     contentItem: Item {
         Words {
-            id: value
+            id: number
 
             anchors.verticalCenter: parent.verticalCenter
             anchors.left: parent.left
-            anchors.leftMargin: Theme.gap
-            anchors.right: mark.left
-            anchors.rightMargin: Theme.gap * 0.5
-            text: figure.text
-            font.pixelSize: Theme.large
+            text: figure.value
+            font.pixelSize: figure.size
             font.bold: true
+            wrapMode: Text.NoWrap
         }
-        Glyph {
-            id: mark
+        Words {
+            id: word
 
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.right: parent.right
-            anchors.rightMargin: Theme.gap * 0.5
-            name: "why"
-            color: Theme.accent
-            width: Theme.text
-            height: width
+            anchors.left: number.right
+            anchors.leftMargin: Theme.gap
+            anchors.baseline: number.baseline
+            text: figure.unit
+            quiet: true
+            wrapMode: Text.NoWrap
         }
     }
     background: Rectangle {
         radius: Theme.radius
-        color: figure.down ? Theme.soft : Theme.paper
-        border.width: Theme.line
-        border.color: Theme.frame
+        color: figure.down ? Theme.soft : "transparent"
 
         FocusFrame {
             visible: figure.visualFocus

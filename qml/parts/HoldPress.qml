@@ -36,7 +36,7 @@ AbstractButton {
     leftPadding: Theme.gap * 1.6
     rightPadding: leftPadding
     topPadding: Theme.gap * 0.6
-    bottomPadding: topPadding
+    bottomPadding: topPadding + Theme.lipHeight * 1.6 + Theme.gap
     focusPolicy: Qt.StrongFocus
     opacity: enabled ? 1 : 0.6
     Accessible.name: text
@@ -130,9 +130,17 @@ AbstractButton {
     }
     background: Rectangle {
         radius: Theme.radius
-        color: hold.enabled ? Theme.accent : Theme.quiet
-        border.width: hold.armed ? Theme.line * 3 : Theme.line
-        border.color: hold.armed ? Theme.now : Theme.strongEdge
+        color: Theme.accentLip
+
+        Rectangle {
+            width: parent.width
+            y: hold.down ? Theme.lipHeight * 1.6 : 0
+            height: parent.height - Theme.lipHeight * 1.6
+            radius: Theme.radius
+            color: hold.enabled ? Theme.accent : Theme.quiet
+            border.width: hold.armed ? Theme.line * 3 : 0
+            border.color: Theme.now
+        }
 
         // The seam: a stitch for every twentieth, sewn from where reading begins.
         Repeater {
@@ -145,7 +153,7 @@ AbstractButton {
                 readonly property int place: hold.mirrored ? 19 - index : index
 
                 x: Theme.gap + place * step + step * 0.15
-                y: hold.height - height - Theme.gap * 0.6
+                y: hold.height - height - Theme.gap * 0.6 - Theme.lipHeight * 1.6 + (hold.down ? Theme.lipHeight * 1.6 : 0)
                 width: step * 0.7
                 height: Math.max(2, Theme.density * 0.9)
                 radius: height / 2

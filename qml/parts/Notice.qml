@@ -16,7 +16,7 @@ Rectangle {
     visible: text !== ""
     implicitHeight: row.implicitHeight + Theme.gap
     color: serious ? Theme.stop : Theme.soft
-    border.width: Theme.line
+    border.width: Theme.highContrast ? Theme.line : 0
     border.color: Theme.strongEdge
     radius: Theme.radius
 

@@ -3,7 +3,7 @@ import QtQuick.Controls.Basic
 import Bastewright.Theme
 import Bastewright.View
 
-// A tile that opens something: a drawing, a name, and half a line of what is in it.
+// A line that opens something: a drawing, a name, and half a line of what is in it.
 AbstractButton {
     id: opener
 
@@ -29,7 +29,7 @@ AbstractButton {
             anchors.left: parent.left
             anchors.leftMargin: Theme.gap * 1.2
             name: opener.glyph
-            color: Theme.accent
+            color: opener.loud ? Theme.warnInk : Theme.ink
             width: Theme.title
             height: width
         }
@@ -45,6 +45,7 @@ AbstractButton {
                 width: parent.width
                 text: opener.title
                 font.bold: true
+                color: opener.loud ? Theme.warnInk : Theme.ink
             }
             Words {
                 width: parent.width
@@ -65,12 +66,19 @@ AbstractButton {
             height: width
         }
     }
-    background: Rectangle {
-        radius: Theme.radius
-        color: opener.down ? Theme.soft : opener.loud ? Theme.stop : Theme.paper
-        border.width: Theme.line
-        border.color: opener.loud ? Theme.strongEdge : Theme.frame
-
+    background: Item {
+        Rectangle {
+            anchors.fill: parent
+            radius: opener.loud ? Theme.radius : 0
+            color: opener.down ? Theme.soft : opener.loud ? Theme.warn : "transparent"
+        }
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: Math.max(1, Math.round(Theme.line * 0.8))
+            visible: !opener.loud
+            color: Theme.hair
+        }
         FocusFrame {
             visible: opener.visualFocus
         }

@@ -1,10 +1,10 @@
 import QtQuick
 import Bastewright.Theme
 
-// A plain piece of ground to lay things on.
+// A plain sheet of paper to lay things on.
 Rectangle {
     color: Theme.paper
     radius: Theme.radius
-    border.width: Theme.line
+    border.width: Theme.highContrast ? Theme.line : 0
     border.color: Theme.edge
 }

@@ -3,8 +3,8 @@ import QtQuick.Controls.Basic
 import Bastewright.Theme
 import Bastewright.View
 
-// Anything that is pressed: a patch of cloth with its word and drawing. `main` is sewn round with a
-// running stitch: the one thing to do next.
+// Anything that is pressed: raised, with a lip below that goes under while it is down. `main` is
+// filled: the one thing to do next on a screen. What cannot be pressed now lies flat.
 AbstractButton {
     id: press
 
@@ -18,19 +18,20 @@ AbstractButton {
     readonly property string drawn: !mirrored ? glyph : glyph === "back" ? "forward" : glyph === "forward" ? "back" : glyph
     readonly property real glyphSize: glyph === "" ? 0 : size * 1.35
     readonly property real between: glyph === "" || text === "" ? 0 : Theme.gap
-    readonly property color inkColor: main ? Theme.accentInk : Theme.ink
+    readonly property color inkColor: !enabled ? Theme.quiet : main ? Theme.accentInk : Theme.ink
+    readonly property bool flat: plain || !enabled || checked
+    readonly property real lip: flat ? 0 : Theme.lipHeight
 
     implicitWidth: Math.max(least, glyphSize + between + Math.ceil(measure.implicitWidth) + leftPadding + rightPadding)
-    implicitHeight: Math.max(least, label.implicitHeight + topPadding + bottomPadding)
+    implicitHeight: Math.max(least, label.implicitHeight + topPadding + bottomPadding + Theme.lipHeight)
     leftPadding: text === "" ? 0 : Theme.gap * 1.6
     rightPadding: leftPadding
-    topPadding: Theme.gap * 0.6
-    bottomPadding: topPadding
+    topPadding: Theme.gap * 0.6 + (down ? lip : 0)
+    bottomPadding: topPadding + (down ? 0 : lip)
     focusPolicy: Qt.StrongFocus
     font.family: Theme.family
     font.pixelSize: size
     font.bold: main
-    opacity: enabled ? 1 : 0.5
     Accessible.name: text // also where assistive technology comes later than the window
     Accessible.onPressAction: press.clicked()
     // A key that is held is one press.
@@ -78,21 +79,23 @@ AbstractButton {
         }
     }
 
-    background: Rectangle {
-        radius: Theme.radius
-        color: press.main ? Theme.accent
-               : press.down || press.checked ? Theme.soft
-               : press.plain ? "transparent" : Theme.paper
-        border.width: press.checked ? Theme.line * 2.5 : press.plain ? 0 : Theme.line
-        border.color: press.checked ? Theme.accent : Theme.strongEdge
-
-        StitchFrame {
+    background: Item {
+        Rectangle {
             anchors.fill: parent
-            anchors.margins: Math.round(Theme.density * 0.8)
-            visible: press.main
-            color: Theme.accentInk
-            radius: Theme.radius * 0.7
-            thickness: Theme.line * 0.9
+            visible: press.lip > 0
+            radius: Theme.radius
+            color: press.main ? Theme.accentLip : Theme.lip
+        }
+        Rectangle {
+            width: parent.width
+            y: press.down ? press.lip : 0
+            height: parent.height - press.lip
+            radius: Theme.radius
+            color: press.plain && !press.checked ? (press.down ? Theme.soft : "transparent")
+                   : !press.enabled ? Theme.sunk : press.main ? Theme.accent
+                   : press.checked ? Theme.soft : Theme.raised
+            border.width: press.checked ? Theme.line * 2 : press.plain || press.main ? 0 : Theme.line
+            border.color: press.checked ? Theme.accent : press.enabled ? Theme.edge : Theme.hair
         }
         FocusFrame {
             visible: press.visualFocus

@@ -15,17 +15,16 @@ QuiltItem {
 
     family: Theme.family
     textSize: Theme.small
+    ground: Theme.ground
     paper: Theme.paper
-    table: Theme.table
-    tableLine: Theme.tableLine
+    ink: Theme.ink
+    wood: Theme.wood
+    woodDark: Theme.woodDark
     backing: Theme.backing
     batting: Theme.batting
-    cloth: Theme.cloth
-    seam: Theme.seam
-    ink: Theme.ink
-    fresh: Theme.fresh
-    hatch: Theme.hatch
     accent: Theme.accent
+    now: Theme.now
+    nowInk: Theme.nowInk
 
     onPassChanged: slide.restart()
 

@@ -19,6 +19,11 @@ AbstractButton {
     required property string person
     required property string verb
     required property bool ready
+    required property rect area // inches of the top
+    required property var places // of its pins
+
+    property quiltFace face
+    property int quarter: 0
 
     // What people call it within its pass: "A2" of "p1.A2".
     readonly property string name: zone.slice(zone.lastIndexOf(".") + 1)
@@ -28,25 +33,47 @@ AbstractButton {
     signal heldLong
 
     focusPolicy: Qt.StrongFocus
-    Accessible.name: qsTr("Zone %1, %2, %3 points, %4").arg(name).arg(stageText).arg(points).arg(person)
+    Accessible.name: qsTr("Zone %1, %2, %3 to place, %4").arg(name).arg(stageText).arg(points).arg(person)
     Accessible.onPressAction: tile.clicked()
     Keys.onReturnPressed: tile.clicked()
     Keys.onEnterPressed: tile.clicked()
     onPressAndHold: tile.heldLong()
 
-    background: Rectangle {
-        radius: Theme.radius
-        color: tile.stage === "closed" ? Theme.done : tile.stage === "open" ? Theme.open : Theme.paper
-        border.width: tile.down ? Theme.line * 3 : Math.round(Theme.line * 1.5)
-        border.color: tile.down ? Theme.accent : Theme.ink
-
-        StitchFrame {
+    background: Item {
+        ClothPiece {
             anchors.fill: parent
-            anchors.margins: Theme.line * 3
-            visible: tile.stage === "open"
-            color: Theme.ink
-            radius: Theme.radius
-            thickness: Theme.line * 1.5
+            face: tile.face
+            area: tile.area
+            quarter: tile.quarter
+            stage: tile.stage
+            places: tile.places
+            line: Theme.line
+            plain: Theme.highContrast
+            ground: Theme.paper
+            ink: Theme.ink
+        }
+        // Yellow with ink on both sides: whose turn it is now.
+        Rectangle {
+            anchors.fill: parent
+            visible: tile.ready
+            color: "transparent"
+            border.width: Theme.line * 5
+            border.color: Theme.nowInk
+
+            Rectangle {
+                anchors.fill: parent
+                anchors.margins: Theme.line
+                color: "transparent"
+                border.width: Theme.line * 3
+                border.color: Theme.now
+            }
+        }
+        Rectangle {
+            anchors.fill: parent
+            visible: tile.down
+            color: "transparent"
+            border.width: Theme.line * 3
+            border.color: Theme.accent
         }
         FocusFrame {
             visible: tile.visualFocus
@@ -58,7 +85,19 @@ AbstractButton {
         readonly property real letterSize: Theme.tableText
         readonly property bool narrow: width < letterSize * 3.5
 
+        // A twill tag: words are never read from cloth.
+        Rectangle {
+            anchors.centerIn: parent
+            width: Math.min(parent.width - 2 * Theme.line, said.implicitWidth + Theme.gap)
+            height: Math.min(parent.height - 2 * Theme.line, said.implicitHeight + Theme.gap * 0.4)
+            radius: Theme.radius * 0.5
+            color: tile.ready ? Theme.now : Theme.highContrast ? Theme.paper : "#fffdf6"
+            border.width: Theme.line
+            border.color: Theme.nowInk
+        }
         Column {
+            id: said
+
             anchors.centerIn: parent
 
             Row {
@@ -90,6 +129,8 @@ AbstractButton {
                 Line {
                     visible: !inside.narrow || inside.width > inside.letterSize * 2.8
                     text: tile.points
+                    font.pixelSize: Math.round(Theme.tableText * 0.66)
+                    lineHeight: font.pixelSize * 1.12
                 }
             }
         }
@@ -101,7 +142,7 @@ AbstractButton {
         font.pixelSize: Theme.tableText
         lineHeightMode: Text.FixedHeight
         lineHeight: Theme.tableText * 1.12
-        color: Theme.ink
+        color: Theme.highContrast && !tile.ready ? Theme.ink : Theme.nowInk
     }
     component Mark: Item {
         id: both
@@ -125,8 +166,8 @@ AbstractButton {
             anchors.fill: parent
             visible: both.stage === "closed"
             state: both.stage
-            ink: Theme.ink
-            fill: Theme.doneMark
+            ink: Theme.nowInk
+            fill: Theme.highContrast ? Theme.doneMark : "#2b3c72"
         }
     }
 }

@@ -26,14 +26,17 @@ QtObject {
     // Headings stand out by as much whatever the scale: they need not grow as letters do.
     readonly property real large: Math.round(theme.text + 0.3 * Math.max(15, theme.usual))
     readonly property real title: Math.round(theme.text + 0.6 * Math.max(15, theme.usual))
-    // Where it is missing the system puts its own nearest face.
+    // Where one is missing the system puts its own nearest face. The serif is for names of quilts.
     readonly property string family: "Noto Sans"
+    readonly property string nameFamily: "Noto Serif"
+    readonly property real figure: Math.round(theme.text * 2.5)
 
     readonly property real target: Math.ceil(12 * theme.density)
     readonly property real tableTarget: Math.ceil(20 * theme.density)
     readonly property real gap: Math.round(2 * theme.density)
     readonly property real space: Math.round(4 * theme.density)
-    readonly property real radius: Math.round(1.4 * theme.density)
+    readonly property real radius: Math.round(1.8 * theme.density)
+    readonly property real lipHeight: theme.highContrast ? 0 : Math.max(3, Math.round(0.85 * theme.density))
     readonly property real line: theme.highContrast ? Math.max(2, Math.round(0.45 * theme.density))
                                                     : Math.max(1, Math.round(0.3 * theme.density))
 
@@ -41,34 +44,39 @@ QtObject {
         return theme.highContrast ? (theme.dark ? contrastDark : contrast) : theme.dark ? dark : light
     }
 
-    readonly property color ground: theme.pick("#f6f2ea", "#11171c", "#ffffff", "#000000")
-    readonly property color paper: theme.pick("#fffdf9", "#1c252c", "#ffffff", "#000000")
-    readonly property color ink: theme.pick("#14212b", "#f5f1e8", "#000000", "#ffffff")
-    readonly property color quiet: theme.pick("#38454f", "#c6ced4", "#000000", "#ffffff")
-    readonly property color edge: theme.pick("#bdb4a3", "#4a5761", "#000000", "#ffffff")
-    readonly property color frame: theme.pick("#8a8172", "#75838e", "#000000", "#ffffff") // of what is tapped
-    readonly property color strongEdge: theme.pick("#38454f", "#c6ced4", "#000000", "#ffffff")
-    readonly property color accent: theme.pick("#004a78", "#8cc9f0", "#00208f", "#a8d8ff")
-    readonly property color accentInk: theme.pick("#ffffff", "#0b1a26", "#ffffff", "#000000")
-    readonly property color soft: theme.pick("#dbe8f1", "#203444", "#dcdcdc", "#383838")
-    readonly property color done: theme.pick("#c6e8dc", "#19513f", "#ffffff", "#000000")
-    readonly property color doneMark: theme.pick("#005c43", "#007a58", "#000000", "#000000")
-    readonly property color open: theme.pick("#fbeeb0", "#53480f", "#ffffff", "#000000")
-    readonly property color warn: theme.pick("#fbeeb0", "#53480f", "#ffffff", "#000000")
+    // Ground is the flannel of a design wall, paper what is known; ink and quiet are 7 : 1 and more
+    // on both.
+    readonly property color ground: theme.pick("#d9dcd6", "#171a1f", "#ffffff", "#000000")
+    readonly property color paper: theme.pick("#fbf9f3", "#20242b", "#ffffff", "#000000")
+    readonly property color ink: theme.pick("#1b2130", "#f5f0e6", "#000000", "#ffffff")
+    readonly property color quiet: theme.pick("#3c4251", "#c3c7d1", "#000000", "#ffffff")
+    readonly property color hair: theme.pick("#cfc9ba", "#3a404b", "#000000", "#ffffff") // between groups
+    readonly property color edge: theme.pick("#b9b6ab", "#4a505c", "#000000", "#ffffff")
+    readonly property color frame: theme.pick("#7d7a70", "#848b98", "#000000", "#ffffff") // of what is tapped
+    readonly property color strongEdge: theme.pick("#3c4251", "#c3c7d1", "#000000", "#ffffff")
+    // What is pressed: raised, with a darker lip below; the one main thing is filled with indigo.
+    readonly property color accent: theme.pick("#2b3c72", "#b4c3fb", "#00208f", "#a8d8ff")
+    readonly property color accentInk: theme.pick("#ffffff", "#131a33", "#ffffff", "#000000")
+    readonly property color accentLip: theme.pick("#18244b", "#7c8fd6", "#000000", "#ffffff")
+    readonly property color raised: theme.pick("#ffffff", "#333946", "#ffffff", "#000000")
+    readonly property color lip: theme.pick("#b1aea3", "#0e1014", "#000000", "#ffffff")
+    readonly property color sunk: theme.pick("#ecebe4", "#191c22", "#ffffff", "#000000")
+    readonly property color soft: theme.pick("#dfe4f2", "#2c3550", "#dcdcdc", "#383838")
+    readonly property color done: theme.pick("#d6dfe4", "#26343d", "#ffffff", "#000000")
+    readonly property color doneMark: theme.pick("#2b3c72", "#b4c3fb", "#000000", "#ffffff")
+    readonly property color open: theme.pick("#ffffff", "#333946", "#ffffff", "#000000")
     // What is said now, and nothing else; the ink on it is dark, whatever the theme.
-    readonly property color now: theme.pick("#f7d774", "#f0c94a", "#ffe94a", "#ffe94a")
-    readonly property color nowInk: theme.pick("#14212b", "#14212b", "#000000", "#000000")
-    readonly property color stop: theme.pick("#fbdccb", "#5c2410", "#ffffff", "#000000")
+    readonly property color now: theme.pick("#f8c53a", "#f8c53a", "#ffe94a", "#ffe94a")
+    readonly property color nowInk: theme.pick("#1b2130", "#1b2130", "#000000", "#000000")
+    // What to check first.
+    readonly property color warnInk: theme.pick("#7a210a", "#ffb8a0", "#000000", "#ffffff")
+    readonly property color warn: theme.pick("#f7e1d8", "#43261d", "#ffffff", "#000000")
+    readonly property color stop: theme.pick("#f3d3c6", "#54271a", "#ffffff", "#000000")
 
-    readonly property color table: theme.pick("#e2cda9", "#5d4c35", "#ffffff", "#000000")
-    readonly property color tableLine: theme.pick("#6b4d20", "#d9c39b", "#000000", "#ffffff")
-    readonly property color backing: theme.pick("#b9cfdd", "#39505f", "#d8d8d8", "#3c3c3c")
-    readonly property color batting: theme.pick("#f4efe2", "#54514a", "#ffffff", "#000000")
-    readonly property color cloth: theme.pick("#ffffff", "#2a3945", "#ffffff", "#000000")
-    readonly property color patch: theme.pick("#a9cbe2", "#3f6f92", "#d8d8d8", "#3c3c3c")
-    readonly property color seam: theme.pick("#93a3ae", "#7d8c97", "#5c5c5c", "#c4c4c4")
-    readonly property color fresh: theme.pick("#fcefa6", "#655713", "#ffe94a", "#5a4b00")
-    readonly property color hatch: theme.pick("#00725a", "#6cc4a6", "#00594a", "#7fe0c0")
+    readonly property color wood: theme.pick("#cda06b", "#7a5c39", "#ffffff", "#000000")
+    readonly property color woodDark: theme.pick("#6f4c28", "#3f2d19", "#000000", "#ffffff")
+    readonly property color backing: theme.pick("#a9c3c6", "#5b7a80", "#d8d8d8", "#3c3c3c")
+    readonly property color batting: theme.pick("#f6f1e6", "#d9d2c3", "#ffffff", "#c8c8c8")
 
     readonly property int calm: theme.still ? 0 : 320
 }

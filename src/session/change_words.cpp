@@ -12,7 +12,7 @@ namespace {
 
 /// True for the step of a zone at which its pins leave the box.
 bool takesFromBox(TaskKind kind) {
-    return isOfZone(kind) && wayWith(kind).fromBox && wayWith(kind).firstWork() == kind;
+    return isFirstWork(kind) && wayWith(kind).fromBox;
 }
 
 Sentence from(Side side, Sentence work) {

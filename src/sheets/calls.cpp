@@ -14,18 +14,8 @@ QString callName(Call call) {
         return Text::tr("Lay");
     case Call::clamp:
         return Text::tr("Clamp");
-    case Call::pin:
-        return Text::tr("Pin");
     case Call::handsOff:
         return Text::tr("Hands off");
-    case Call::close:
-        return Text::tr("Close");
-    case Call::dotBelow:
-        return Text::tr("Dot below");
-    case Call::dotAbove:
-        return Text::tr("Dot above");
-    case Call::press:
-        return Text::tr("Press");
     case Call::cool:
         return Text::tr("Cool");
     case Call::check:
@@ -34,8 +24,11 @@ QString callName(Call call) {
         return Text::tr("Move");
     case Call::rollUp:
         return Text::tr("Roll up");
+    default:
+        break;
     }
-    return {};
+    const WayStep* step = zoneStepAt(call);
+    return step ? language::said(step->words->call) : QString{};
 }
 
 Sign signOf(Call call) {
@@ -73,29 +66,19 @@ QString callForLead(Call call, Basting::With with) {
         return Text::tr("Backing. From pass 2 on fold the upper two back first.");
     case Call::clamp:
         return Text::tr("Backing, by number; later move the clamps to all three.");
-    case Call::pin:
-        return Text::tr("All, from the middle outward. Pins stay open.");
     case Call::handsOff:
         return Text::tr("Does a palm glide? Is the hang right? Else smooth again.");
-    case Call::close:
-        return Text::tr("Each their own. Nobody earlier.");
-    case Call::dotBelow:
-        return Text::tr("Top and batting back. Dots on the backing.");
-    case Call::dotAbove:
-        return Text::tr("Batting forward. Dots on the batting.");
-    case Call::press:
-        return Text::tr("Top forward. Lower the iron and lift it, never slide.");
     case Call::cool:
         return Text::tr("Nobody touches it.");
     case Call::check:
         return language::said(wayOf(with).words.underneath);
     case Call::move:
         return Text::tr("Clamps off, a palm below, lift, slide. Seated: stay.");
-    case Call::setUp:
-    case Call::rollUp:
+    default:
         break;
     }
-    return {};
+    const WayStep* step = zoneStepAt(call);
+    return step ? language::said(step->words->forLead) : QString{};
 }
 
 } // namespace bastewright::sheets

@@ -3,6 +3,7 @@
 #include "language/said.h"
 #include "plan/find.h"
 #include "ways/point_words.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <map>
@@ -13,10 +14,6 @@ namespace {
 
 bool has(const Task& t, const std::string& person) {
     return std::ranges::count(t.people, person) > 0;
-}
-
-bool putsIn(TaskKind kind) {
-    return kind == TaskKind::placeOpen || kind == TaskKind::dotLower;
 }
 
 /// Adds a place to those on its side, taking together what overlaps or touches.
@@ -113,7 +110,7 @@ std::vector<Part> partsOf(const Plan& plan, const std::vector<Job>& jobs,
         part.pass = pass;
         part.tasks.push_back(&t);
         const Zone* zone = findZone(plan.quilts[quilt], t.zone);
-        if (zone && putsIn(t.kind)) {
+        if (zone && isFirstWork(t.kind)) {
             part.zones.push_back(zone);
             part.points += int(zone->points.size());
         }

@@ -59,7 +59,34 @@ const Way& wayWith(TaskKind zoneWork) {
 }
 
 const WayStep& zoneStep(TaskKind kind) {
-    return *findStep(wayWith(kind), kind);
+    // Asked many times over.
+    static const auto byKind = [] {
+        std::array<const WayStep*, std::size_t(TaskKind::handOver) + 1> out{};
+        for (const Way& way : allWays())
+            for (const WayStep& step : way.steps)
+                if (step.ofZones())
+                    out[std::size_t(step.kind)] = &step;
+        return out;
+    }();
+    const WayStep* step = byKind[std::size_t(kind)];
+    assert(step != nullptr);
+    return *step;
+}
+
+const WayStep* zoneStepAt(Call call) {
+    for (const Way& way : allWays())
+        for (const WayStep& step : way.steps)
+            if (step.ofZones() && callOf(step.kind) == call)
+                return &step;
+    return nullptr;
+}
+
+bool isFirstWork(TaskKind kind) {
+    return isOfZone(kind) && wayWith(kind).firstWork() == kind;
+}
+
+bool isLastWork(TaskKind kind) {
+    return isOfZone(kind) && wayWith(kind).lastWork() == kind;
 }
 
 const StepWords& zoneStepWords(TaskKind kind) {

@@ -22,6 +22,13 @@ struct WayPoint {
 
 /// How a step of one zone is said.
 struct StepWords {
+    Sentence call;    ///< what the lead calls: "Close"
+    Sentence forLead; ///< what is to be heard and seen then, for whoever leads
+    Sentence mine;    ///< the same for whoever has zones
+    Sentence firmly;  ///< what of it must not be missed; may be empty
+    /// For whoever has none; `people` do it, empty where they cannot be named in few words.
+    Sentence (*idle)(const Sentence& people);
+    Sentence care;      ///< what can hurt whoever does it, in few words; may be empty
     Sentence command;   ///< "Close the pins"
     Sentence brief;     ///< "close": beside the zone's name
     Sentence heading;   ///< "Close pins": on paper
@@ -137,6 +144,11 @@ const Way& wayOf(const Job& job);
 /// The step of a zone of this kind; every such kind belongs to one way (`isOfZone`).
 const WayStep& zoneStep(TaskKind kind);
 const StepWords& zoneStepWords(TaskKind kind);
+/// The step of zones that is done at a call, or nothing.
+const WayStep* zoneStepAt(Call call);
+/// True for the first, or the last, step of zones of a way.
+bool isFirstWork(TaskKind kind);
+bool isLastWork(TaskKind kind);
 /// The way that has such a step of a zone.
 const Way& wayWith(TaskKind zoneWork);
 

@@ -14,7 +14,7 @@ Sheet {
     required property Surroundings surroundings
     required property Letters letters
 
-    title: qsTr("Reading comfort")
+    title: qsTr("Text and display")
     objectName: "comfort"
 
     component Step: Row {
@@ -109,7 +109,7 @@ Sheet {
         }
         Press {
             width: looks.part
-            text: qsTr("As the device")
+            text: qsTr("Same as device")
             checked: sheet.surroundings.asDevice
             onClicked: sheet.surroundings.asDevice = true
         }
@@ -134,7 +134,7 @@ Sheet {
     }
     Words {
         width: parent.width
-        text: qsTr("Letters to tap, for names")
+        text: qsTr("On-screen keyboard")
     }
     Row {
         id: keys
@@ -147,7 +147,7 @@ Sheet {
         Press {
             width: keys.part
             text: qsTr("As needed")
-            Accessible.name: qsTr("Letters to tap as needed")
+            Accessible.name: qsTr("On-screen keyboard: as needed")
             checked: sheet.letters.show === Letters.AsNeeded
             onClicked: sheet.letters.show = Letters.AsNeeded
         }
@@ -155,14 +155,14 @@ Sheet {
             objectName: "lettersAlways"
             width: keys.part
             text: qsTr("Always")
-            Accessible.name: qsTr("Letters to tap always")
+            Accessible.name: qsTr("On-screen keyboard: always")
             checked: sheet.letters.show === Letters.Always
             onClicked: sheet.letters.show = Letters.Always
         }
         Press {
             width: keys.part
             text: qsTr("Never")
-            Accessible.name: qsTr("Letters to tap never")
+            Accessible.name: qsTr("On-screen keyboard: never")
             checked: sheet.letters.show === Letters.Never
             onClicked: sheet.letters.show = Letters.Never
         }
@@ -173,7 +173,7 @@ Sheet {
         onFlipped: sheet.surroundings.wholeScreen = !sheet.surroundings.wholeScreen
     }
     Toggle {
-        label: qsTr("The edge lights up when a pass may be shifted")
+        label: qsTr("Light up the edge when the quilt may be moved")
         on: sheet.surroundings.edgeSign
         onFlipped: sheet.surroundings.edgeSign = !sheet.surroundings.edgeSign
     }

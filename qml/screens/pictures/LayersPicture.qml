@@ -9,7 +9,7 @@ LayersItem {
     paper: Theme.paper
     rest: Theme.ground
     hatch: Theme.edge
-    table: Theme.tableLine
+    table: Theme.woodDark
     Accessible.role: Accessible.Graphic
     Accessible.name: what === LayersItem.Batting ? layers.battingText : layers.backingText
 }

@@ -13,7 +13,7 @@ Item {
 
     signal handWanted
 
-    Patch {
+    Item {
         id: ground
 
         anchors.left: parent.left
@@ -21,7 +21,6 @@ Item {
         anchors.top: parent.top
         anchors.bottom: strip.visible ? strip.top : parent.bottom
         anchors.bottomMargin: strip.visible ? Theme.gap : 0
-        color: Theme.ground
 
         QuiltPicture {
             id: picture
@@ -95,5 +94,6 @@ Item {
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         pass: view.room.pass
+        plan: view.room.plan
     }
 }

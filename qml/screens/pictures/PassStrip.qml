@@ -1,106 +1,120 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Layouts
+import QtQuick.Controls.Basic
 import Bastewright.Parts
+import Bastewright.Quilt
 import Bastewright.Theme
 import Bastewright.View
 
-// The passes in working order, to step through.
-RowLayout {
+// The passes in working order as small quilts, to step through: what is sewn by then, and what this
+// pass bastes.
+Flickable {
     id: strip
 
     required property PassPresenter pass
+    required property PlanPresenter plan
 
-    spacing: Theme.gap
-    visible: pass.count > 0
-
-    Press {
-        objectName: "previousPass"
-        glyph: "back"
-        enabled: strip.pass.number > 1
-        Accessible.name: qsTr("Pass before")
-        onClicked: strip.pass.number -= 1
+    // The pass that is shown comes into the middle.
+    function follow() {
+        const now = chips.itemAt(strip.pass.number - 1)
+        if (now)
+            contentX = Math.max(0, Math.min(contentWidth - width, now.x + (now.width - width) / 2))
     }
-    Flickable {
-        id: list
 
-        // The pass that is shown comes into the middle.
-        function follow() {
-            const now = chips.itemAt(strip.pass.number - 1)
-            if (now)
-                contentX = Math.max(0, Math.min(contentWidth - width, now.x + (now.width - width) / 2))
-        }
+    implicitHeight: Math.max(Theme.target * 1.35, Theme.large * 1.4 + Theme.small * 2.8 + Theme.gap)
+    visible: pass.count > 0
+    contentWidth: row.width
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    onWidthChanged: follow()
+    onContentWidthChanged: follow()
 
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1
-        Layout.preferredHeight: Math.max(Theme.target, Theme.text * 1.35 + Theme.small * 1.5 + Theme.gap)
-        contentWidth: row.width
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
-        onWidthChanged: follow()
-        onContentWidthChanged: follow()
+    Connections {
+        target: strip.pass
+        function onChanged() { strip.follow() }
+    }
+    Row {
+        id: row
 
-        Connections {
-            target: strip.pass
-            function onChanged() { list.follow() }
-        }
-        Row {
-            id: row
+        height: strip.height
+        spacing: Theme.gap
 
-            spacing: Theme.gap
+        Repeater {
+            id: chips
 
-            Repeater {
-                id: chips
+            model: strip.pass.passes
 
-                model: strip.pass.passes
+            AbstractButton {
+                id: chip
 
-                Press {
-                    id: chip
+                required property int number
+                required property string title
+                required property string points
+                required property string time
 
-                    required property int number
-                    required property string title
-                    required property string points
-                    required property string time
+                readonly property bool now: number === strip.pass.number
 
-                    height: list.height
-                    width: Math.max(34 * Theme.density, name.implicitWidth + 2 * Theme.gap, figures.implicitWidth + 2 * Theme.gap)
-                    checked: number === strip.pass.number
-                    Accessible.name: title + ", " + points + ", " + time
-                    onClicked: strip.pass.number = number
+                objectName: "pass" + number
+                height: row.height
+                width: Math.ceil(thumb.width + words.implicitWidth + 3.5 * Theme.gap)
+                focusPolicy: Qt.StrongFocus
+                checked: now
+                Accessible.name: title + ", " + points + ", " + time
+                Accessible.onPressAction: chip.clicked()
+                Keys.onReturnPressed: chip.clicked()
+                Keys.onEnterPressed: chip.clicked()
+                onClicked: strip.pass.number = number
 
-                    contentItem: Item {
-                        Column {
-                            anchors.centerIn: parent
+                background: Rectangle {
+                    radius: Theme.radius
+                    color: chip.now ? Theme.paper : chip.down ? Theme.soft : "transparent"
+                    border.width: chip.now && Theme.highContrast ? Theme.line * 2 : 0
+                    border.color: Theme.ink
 
-                            Words {
-                                id: name
+                    FocusFrame {
+                        visible: chip.visualFocus
+                    }
+                }
+                contentItem: Item {
+                    PassThumb {
+                        id: thumb
 
-                                anchors.horizontalCenter: parent.horizontalCenter
-                                text: chip.title
-                                font.bold: true
-                                wrapMode: Text.NoWrap
-                            }
-                            Words {
-                                id: figures
+                        x: Theme.gap
+                        anchors.verticalCenter: parent.verticalCenter
+                        height: parent.height - 2 * Theme.gap
+                        width: height * 0.8
+                        quilt: strip.plan.quilt
+                        pass: chip.number
+                    }
+                    Column {
+                        id: words
 
-                                anchors.horizontalCenter: parent.horizontalCenter
-                                text: chip.time === "" ? chip.points : chip.points + " · " + chip.time
-                                font.pixelSize: Theme.small
-                                quiet: true
-                                wrapMode: Text.NoWrap
-                            }
+                        anchors.left: thumb.right
+                        anchors.leftMargin: Theme.gap
+                        anchors.verticalCenter: parent.verticalCenter
+
+                        Words {
+                            text: chip.number
+                            font.pixelSize: Theme.large
+                            font.bold: true
+                            wrapMode: Text.NoWrap
+                        }
+                        Words {
+                            text: chip.points
+                            font.pixelSize: Theme.small
+                            wrapMode: Text.NoWrap
+                        }
+                        Words {
+                            visible: chip.time !== ""
+                            text: chip.time
+                            font.pixelSize: Theme.small
+                            quiet: true
+                            wrapMode: Text.NoWrap
                         }
                     }
                 }
             }
         }
-    }
-    Press {
-        objectName: "nextPass"
-        glyph: "forward"
-        enabled: strip.pass.number < strip.pass.count
-        Accessible.name: qsTr("Next pass")
-        onClicked: strip.pass.number += 1
     }
 }

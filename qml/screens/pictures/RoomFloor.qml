@@ -163,10 +163,10 @@ Flickable {
                 }
             }
             background: Rectangle {
-                color: Theme.table
+                color: Theme.wood
                 opacity: table.apart && !drag.active ? 0.65 : 1
                 border.width: table.picked ? Theme.line * 4 : Theme.line * 1.5
-                border.color: table.picked ? Theme.accent : Theme.tableLine
+                border.color: table.picked ? Theme.accent : Theme.woodDark
 
                 FocusFrame {
                     radius: 0

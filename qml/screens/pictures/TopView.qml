@@ -111,8 +111,8 @@ Flickable {
         ends: view.crooked ? "" : view.desk.endsText
         textSize: Theme.small
         line: Theme.line
-        cloth: Theme.cloth
-        patch: Theme.patch
+        cloth: Theme.paper
+        patch: Theme.soft
         ink: Theme.ink
         accent: Theme.accent
         Accessible.role: Accessible.Graphic

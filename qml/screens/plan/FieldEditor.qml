@@ -86,7 +86,7 @@ FocusScope {
                 width: parent.width
                 title: editor.title
                 closeName: "closeEditor"
-                closeWords: qsTr("Leave it as it was")
+                closeWords: qsTr("Cancel")
                 onClosed: editor.close()
             }
             Words {

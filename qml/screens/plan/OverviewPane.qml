@@ -1,12 +1,12 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Layouts
 import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The plan in four figures, then a tile for each thing given and each thing that comes of it.
+// The plan as a line of paper: when it finishes, what it takes, the first thing to check with what
+// helps; then a line for each thing given and each thing that comes of it.
 Flickable {
     id: pane
 
@@ -15,30 +15,21 @@ Flickable {
     signal paneWanted(pane: string)
     signal whyWanted(figure: string)
 
-    readonly property int abreast: width > Math.max(74 * Theme.density, 22 * Theme.text) ? 2 : 1
-    // Set once all tiles are there: those in a row are as high as the higher one.
-    property bool complete: false
-    readonly property real tile: (width - (abreast - 1) * Theme.gap) / abreast
-
     // What opens a pane each: pane, glyph, title, text.
-    component Tiles: Grid {
-        property alias model: tiles.model
+    component Lines: Column {
+        id: lines
+
+        property var model: []
 
         width: parent.width
-        columns: pane.abreast
-        spacing: Theme.gap
 
         Repeater {
-            id: tiles
+            model: lines.model
 
             Opener {
                 required property var modelData
-                required property int index
 
-                readonly property Item mate: pane.complete && pane.abreast > 1 ? tiles.itemAt(index % 2 ? index - 1 : index + 1) : null
-
-                width: pane.tile
-                height: Math.max(implicitHeight, mate ? mate.implicitHeight : 0)
+                width: lines.width
                 objectName: "tile-" + modelData.pane
                 glyph: modelData.glyph
                 title: modelData.title
@@ -48,7 +39,6 @@ Flickable {
         }
     }
 
-    Component.onCompleted: complete = true
     contentHeight: column.implicitHeight
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -85,91 +75,105 @@ Flickable {
             }
         }
         // All of it is there before the plan is, so that nothing moves under a finger when it comes.
-        Grid {
-            id: figures
-
-            readonly property real part: (width - (columns - 1) * spacing) / columns
-
+        Column {
             width: parent.width
-            columns: width < 17 * Theme.large ? 1 : 2
-            spacing: Theme.gap
             opacity: pane.room.plan.busy ? 0.55 : 1
             enabled: pane.room.plan.planned
 
-            Figure {
-                objectName: "figure-passes"
-                width: figures.part
-                text: pane.room.plan.planned ? pane.room.plan.passesText : "…"
-                onClicked: pane.whyWanted("passes")
-            }
-            Figure {
-                objectName: "figure-points"
-                width: figures.part
-                text: pane.room.plan.planned ? pane.room.plan.pointsText : "…"
-                onClicked: pane.whyWanted("points")
+            Words {
+                width: parent.width
+                text: qsTr("Finishes about")
+                quiet: true
             }
             Figure {
                 objectName: "figure-finish"
-                width: figures.part
-                text: pane.room.plan.planned ? pane.room.plan.finishText : "…"
+                width: parent.width
+                value: pane.room.plan.planned ? pane.room.plan.finishText : "…"
+                unit: pane.room.plan.rangeText
+                size: Theme.figure
                 onClicked: pane.whyWanted("finish")
             }
-            Figure {
-                objectName: "figure-span"
-                width: figures.part
-                text: pane.room.plan.planned ? pane.room.plan.spanText : "…"
-                onClicked: pane.whyWanted("finish")
+            Flow {
+                width: parent.width
+                spacing: Theme.gap
+
+                Figure {
+                    objectName: "figure-passes"
+                    value: pane.room.plan.planned ? pane.room.plan.passesText : "…"
+                    onClicked: pane.whyWanted("passes")
+                }
+                Figure {
+                    objectName: "figure-points"
+                    value: pane.room.plan.planned ? pane.room.plan.pointsText : "…"
+                    onClicked: pane.whyWanted("points")
+                }
+                Figure {
+                    objectName: "figure-span"
+                    value: pane.room.plan.planned ? pane.room.plan.spanText : "…"
+                    onClicked: pane.whyWanted("finish")
+                }
             }
-        }
-        Words {
-            width: parent.width
-            text: pane.room.plan.planned ? pane.room.plan.surfaceText : qsTr("Planning …")
-            quiet: true
         }
         Opener {
             objectName: "tile-findings"
             width: column.width
             glyph: pane.room.plan.good || !pane.room.plan.planned ? "note" : "warn"
-            title: qsTr("To watch")
-            summary: pane.room.plan.planned ? pane.room.plan.findingsText : qsTr("Planning …")
-            loud: pane.room.plan.planned && !pane.room.plan.good
+            title: pane.room.plan.planned ? pane.room.plan.findingsText : qsTr("Planning …")
+            summary: pane.room.plan.planned ? pane.room.remedies.worst : ""
+            loud: pane.room.plan.planned && pane.room.remedies.serious
             onClicked: pane.paneWanted("findings")
         }
-        Heading {
+        Row {
+            id: fixes
+
+            readonly property real each: pane.room.remedies.worstSecond === "" ? width : Math.floor((width - spacing) / 2)
+
             width: parent.width
-            topPadding: Theme.gap
-            text: qsTr("What you have")
-            font.pixelSize: Theme.text
-            quiet: true
+            spacing: Theme.gap
+            visible: pane.room.plan.planned && pane.room.remedies.worstFirst !== ""
+
+            Press {
+                objectName: "worst-first"
+                width: pane.room.remedies.worstSecond === "" ? Math.min(implicitWidth, fixes.each) : fixes.each
+                text: pane.room.remedies.worstFirst
+                enabled: !pane.room.plan.busy
+                onClicked: pane.room.remedies.cure(0, 0)
+            }
+            Press {
+                objectName: "worst-second"
+                width: fixes.each
+                visible: pane.room.remedies.worstSecond !== ""
+                text: pane.room.remedies.worstSecond
+                enabled: !pane.room.plan.busy
+                onClicked: pane.room.remedies.cure(0, 1)
+            }
         }
-        Tiles {
+        Lines {
             model: [
-                {pane: "quilt", glyph: "quilt", title: qsTr("The quilt"), text: quilt.summary},
+                {pane: "quilt", glyph: "quilt", title: qsTr("Your quilt"), text: quilt.summary},
                 {pane: "basting", glyph: "pin", title: qsTr("Basting"), text: basting.summary},
                 {pane: "layers", glyph: "layers", title: qsTr("Layers"), text: layers.summary},
-                {pane: "room", glyph: "table", title: qsTr("The room"), text: roomFields.summary},
+                {pane: "room", glyph: "table", title: qsTr("Room"), text: roomFields.summary},
                 {pane: "people", glyph: "person", title: qsTr("People"), text: people.summary},
-                {pane: "boxes", glyph: "box", title: qsTr("Boxes on hand"), text: boxes.summary}
+                {pane: "boxes", glyph: "box", title: qsTr("What we have"), text: boxes.summary}
             ]
         }
         Heading {
             width: parent.width
             visible: pane.room.plan.planned
             topPadding: Theme.gap
-            text: qsTr("What comes of it")
-            font.pixelSize: Theme.text
-            quiet: true
+            text: qsTr("Your plan")
         }
-        Tiles {
+        Lines {
             visible: pane.room.plan.planned
             model: [
+                {pane: "bring", glyph: "box", title: qsTr("What to bring"), text: pane.room.plan.suppliesText},
+                {pane: "ways", glyph: "ways", title: qsTr("Other ways"), text: pane.room.plan.surfaceText},
                 {pane: "pass", glyph: "table", title: pane.room.pass.title, text: qsTr("How the quilt lies and is held")},
-                {pane: "ways", glyph: "ways", title: qsTr("Ways to do it"), text: qsTr("Compared, and why this one")},
-                {pane: "lanes", glyph: "lanes", title: qsTr("Lanes"), text: qsTr("Everybody's work over time")},
+                {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: qsTr("Steps and hours of each")},
+                {pane: "lanes", glyph: "lanes", title: qsTr("Everybody’s turns"), text: qsTr("Who is where, over time")},
                 {pane: "rehearsal", glyph: "start", title: qsTr("Rehearse"), text: qsTr("The session in a minute")},
-                {pane: "bring", glyph: "box", title: qsTr("To bring"), text: pane.room.plan.suppliesText},
-                {pane: "who", glyph: "clock", title: qsTr("Who does what"), text: pane.room.plan.finishText},
-                {pane: "figures", glyph: "why", title: qsTr("Every figure"), text: qsTr("And its why")}
+                {pane: "figures", glyph: "why", title: qsTr("Why"), text: qsTr("Every figure and its reason")}
             ]
         }
     }

@@ -37,6 +37,7 @@ Item {
         height: Math.max(header.narrow ? 0 : Theme.target, Theme.small * 2.8)
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title
+        font.family: Theme.nameFamily
         font.pixelSize: Theme.title
         minimumPixelSize: Theme.small
         fontSizeMode: Text.Fit
@@ -48,27 +49,30 @@ Item {
         spacing: Theme.gap
 
         Press {
+            objectName: "redo"
+            plain: true
+            glyph: "redo"
+            visible: header.room.editor.canRedo
+            Accessible.name: qsTr("Redo: %1").arg(header.room.editor.redoText)
+            onClicked: header.room.editor.redo()
+        }
+        Press {
             objectName: "undo"
+            plain: true
             glyph: "undo"
             enabled: header.room.editor.canUndo
             Accessible.name: qsTr("Undo: %1").arg(header.room.editor.undoText)
             onClicked: header.room.editor.undo()
         }
         Press {
-            objectName: "redo"
-            glyph: "redo"
-            enabled: header.room.editor.canRedo
-            Accessible.name: qsTr("Redo: %1").arg(header.room.editor.redoText)
-            onClicked: header.room.editor.redo()
-        }
-        Press {
             plain: true
             glyph: "eye"
-            Accessible.name: qsTr("Reading comfort")
+            Accessible.name: qsTr("Text and display")
             onClicked: header.comfortWanted()
         }
         Press {
             objectName: "sheets"
+            plain: true
             glyph: "sheet"
             enabled: header.room.plan.planned && !header.room.plan.busy
             Accessible.name: qsTr("Sheets: look and print")
@@ -78,9 +82,9 @@ Item {
             objectName: "toTable"
             main: true
             glyph: "start"
-            text: header.room.inSession ? qsTr("Go on") : qsTr("Start")
+            text: header.room.inSession ? qsTr("Resume") : qsTr("Start basting")
             enabled: header.room.inSession || (header.room.plan.good && !header.room.plan.busy)
-            Accessible.name: header.room.inSession ? qsTr("Go on at the table") : qsTr("Start at the table")
+            Accessible.name: header.room.inSession ? qsTr("Resume at the table") : qsTr("Start basting at the table")
             onClicked: header.room.goToTable()
         }
     }

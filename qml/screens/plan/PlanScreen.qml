@@ -61,6 +61,17 @@ FocusScope {
         }
     }
 
+    // Paper for what is known, down the whole side or below.
+    Rectangle {
+        visible: !screen.whole
+        x: screen.wide ? (screen.LayoutMirroring.enabled ? 0 : screen.width - width) : 0
+        y: screen.wide ? 0 : screen.height - height
+        width: screen.wide ? panel.width + 2.5 * Theme.gap : screen.width
+        height: screen.wide ? screen.height : panel.height + 2 * Theme.gap + (trial.visible ? trial.height + Theme.gap : 0)
+        color: Theme.paper
+        border.width: Theme.highContrast ? Theme.line : 0
+        border.color: Theme.ink
+    }
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: Theme.gap
@@ -82,7 +93,7 @@ FocusScope {
             Item {
                 anchors.left: parent.left
                 anchors.top: parent.top
-                width: screen.wide ? parent.width - panel.width - Theme.gap : parent.width
+                width: screen.wide ? parent.width - panel.width - 2.5 * Theme.gap : parent.width
                 height: screen.wide ? parent.height : parent.height - panel.height - Theme.gap
 
                 LayersView {
@@ -140,6 +151,8 @@ FocusScope {
             }
         }
         TrialCard {
+            id: trial
+
             Layout.fillWidth: true
             Layout.preferredHeight: implicitHeight
             remedies: screen.room.remedies

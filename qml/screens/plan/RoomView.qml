@@ -73,8 +73,8 @@ Flickable {
             Press {
                 objectName: "asIsQuickest"
                 glyph: "clock"
-                text: qsTr("Quickest")
-                Accessible.name: qsTr("Let the tables stand and the quilt lie as is quickest")
+                text: qsTr("Fastest")
+                Accessible.name: qsTr("Let the tables stand and the quilt lie as is fastest")
                 enabled: view.board.asked
                 onClicked: view.board.asIsQuickest()
             }

@@ -18,13 +18,13 @@ FocusScope {
     readonly property int section: pane === "quilt" ? FieldModel.Quilt : pane === "basting" ? FieldModel.Basting
         : pane === "layers" ? FieldModel.Layers : pane === "room" ? FieldModel.Room
         : pane === "people" ? FieldModel.People : pane === "boxes" ? FieldModel.Boxes : -1
-    readonly property string heading: pane === "findings" ? qsTr("To watch")
-        : pane === "figures" ? qsTr("Every figure")
-        : pane === "ways" ? qsTr("Ways to do it") : pane === "bring" ? qsTr("To bring")
+    readonly property string heading: pane === "findings" ? qsTr("Check first")
+        : pane === "figures" ? qsTr("Why")
+        : pane === "ways" ? qsTr("Other ways") : pane === "bring" ? qsTr("What to bring")
         : pane === "who" ? qsTr("Who does what") : pane === "pass" ? room.pass.title
-        : pane === "quilt" ? qsTr("The quilt") : pane === "basting" ? qsTr("Basting")
-        : pane === "layers" ? qsTr("Layers") : pane === "room" ? qsTr("The room")
-        : pane === "people" ? qsTr("People") : pane === "boxes" ? qsTr("Boxes on hand") : ""
+        : pane === "quilt" ? qsTr("Your quilt") : pane === "basting" ? qsTr("Basting")
+        : pane === "layers" ? qsTr("Layers") : pane === "room" ? qsTr("Room")
+        : pane === "people" ? qsTr("People") : pane === "boxes" ? qsTr("What we have") : ""
 
     signal whyWanted(figure: string)
 

@@ -43,7 +43,7 @@ Flickable {
             width: parent.width
             visible: pane.ways.asked
             glyph: "clock"
-            text: qsTr("Whatever is quickest")
+            text: qsTr("Whatever is fastest")
             onClicked: pane.ways.takeQuickest()
         }
         Repeater {
@@ -119,7 +119,7 @@ Flickable {
                         width: parent.width
                         visible: row.workable && !row.chosen
                         enabled: !pane.plan.busy
-                        text: qsTr("Take this way")
+                        text: qsTr("Use this plan")
                         onClicked: pane.ways.take(row.index)
                     }
                 }

@@ -48,8 +48,6 @@ AbstractButton {
             width: parent.width * 0.36
             height: parent.height - Theme.gap * 2 - tools.height
             face: card.face
-            cloth: Theme.cloth
-            patch: Theme.patch
             ink: Theme.ink
         }
         Column {
@@ -64,6 +62,7 @@ AbstractButton {
                 width: parent.width
                 height: Math.min(implicitHeight, Theme.large * 3.9)
                 text: card.title
+                font.family: Theme.nameFamily
                 font.bold: true
                 font.pixelSize: Theme.large
                 minimumPixelSize: Theme.small

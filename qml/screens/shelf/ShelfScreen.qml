@@ -67,7 +67,7 @@ FocusScope {
             }
             Press {
                 glyph: "eye"
-                text: qsTr("Reading comfort")
+                text: qsTr("Text and display")
                 onClicked: shelf.comfortWanted()
             }
         }

@@ -3,38 +3,38 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The yellow ribbon: the call in force, and with a notch the one that comes next. Read from two
+// The yellow ribbon: the call in force; beyond its notch the one that comes next. Read from two
 // metres; where there is no room for both, the call alone.
 Item {
     id: ribbon
 
     required property TableBoard board
 
-    readonly property real letters: Theme.tableText * 1.25
-    readonly property bool both: next.text !== "" && now.implicitWidth + next.implicitWidth + notch.width + 3 * Theme.gap <= width
+    readonly property real letters: Theme.tableText * 1.5
+    readonly property bool both: board.nextCall !== "" && width - Math.min(width * 0.64, now.implicitWidth + 4 * Theme.gap + height * 0.3) > next.implicitWidth + 3 * Theme.gap
 
     visible: board.call !== ""
-    implicitHeight: Math.ceil(letters * 1.3)
+    implicitHeight: Math.ceil(letters * 1.5)
     Accessible.role: Accessible.StaticText
     Accessible.name: board.nextCall === "" ? board.call : qsTr("%1; next: %2").arg(board.call).arg(board.nextCall)
 
-    Rectangle {
+    Ribbon {
         id: cloth
 
-        width: Math.min(ribbon.width, now.implicitWidth + 2 * Theme.gap + (ribbon.both ? 0 : Theme.gap))
+        width: ribbon.both ? Math.min(ribbon.width * 0.64, ribbon.width - next.implicitWidth - 3 * Theme.gap) : ribbon.width
         height: ribbon.height
         x: ribbon.LayoutMirroring.enabled ? ribbon.width - width : 0
         color: Theme.now
-        border.width: Theme.line
-        border.color: Theme.ink
+        ink: Theme.nowInk
+        mirrored: ribbon.LayoutMirroring.enabled
 
         Text {
             id: now
 
             objectName: "call"
             anchors.verticalCenter: parent.verticalCenter
-            x: Theme.gap
-            width: parent.width - 2 * Theme.gap
+            x: ribbon.LayoutMirroring.enabled ? parent.height * 0.3 + Theme.gap : 1.6 * Theme.gap
+            width: parent.width - 2.6 * Theme.gap - parent.height * 0.3
             text: ribbon.board.call
             color: Theme.nowInk
             font.family: Theme.family
@@ -45,29 +45,28 @@ Item {
             textFormat: Text.PlainText
         }
     }
-    Text {
-        id: notch
-
-        anchors.verticalCenter: parent.verticalCenter
-        x: ribbon.LayoutMirroring.enabled ? cloth.x - width - Theme.gap / 2 : cloth.width + Theme.gap / 2
-        visible: ribbon.both
-        text: ribbon.LayoutMirroring.enabled ? "‹" : "›"
-        color: Theme.ink
-        font.family: Theme.family
-        font.pixelSize: ribbon.letters
-        font.bold: true
-    }
-    Text {
+    Column {
         id: next
 
-        objectName: "nextCall"
         anchors.verticalCenter: parent.verticalCenter
-        x: ribbon.LayoutMirroring.enabled ? notch.x - width - Theme.gap / 2 : notch.x + notch.width + Theme.gap / 2
+        x: ribbon.LayoutMirroring.enabled ? cloth.x - implicitWidth - Theme.gap : cloth.width + Theme.gap
         visible: ribbon.both
-        text: ribbon.board.nextCall
-        color: Theme.ink
-        font.family: Theme.family
-        font.pixelSize: Theme.tableText
-        textFormat: Text.PlainText
+
+        TableWords {
+            text: qsTr("Next")
+            color: Theme.quiet
+            font.pixelSize: Math.round(Theme.tableText * 0.66)
+            lineHeightMode: Text.FixedHeight
+            lineHeight: font.pixelSize * 1.15
+            wrapMode: Text.NoWrap
+        }
+        TableWords {
+            objectName: "nextCall"
+            text: ribbon.board.nextCall
+            font.bold: true
+            lineHeightMode: Text.FixedHeight
+            lineHeight: font.pixelSize * 1.15
+            wrapMode: Text.NoWrap
+        }
     }
 }

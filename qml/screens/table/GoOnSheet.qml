@@ -30,6 +30,7 @@ Sheet {
         height: Math.min(width * 0.6, (sheet.parent ? sheet.parent.height : 0) * 0.35)
         tappable: false
         points: false
+        figures: false
         quilt: sheet.room.step.quilt
         pass: sheet.room.board.pass
     }

@@ -17,10 +17,14 @@ ListView {
     // Side by side in one row instead of one below the other.
     property bool strip: false
 
-    // All cards are seen: what comes next gives way first, then what they wait for who wait.
+    // All cards are seen as long as each is still large enough for a finger: what comes next gives
+    // way first, then the letters, then what those wait for who wait.
     readonly property real line: Theme.tableText * 1.12
     readonly property bool roomy: !strip && count * (3 * line + 2 * Theme.gap) <= height
-    readonly property bool tight: !strip && count * (2 * line + 2 * Theme.gap) > height
+    readonly property bool tight: !strip && count * (2 * line * 0.62 + Theme.gap) > height
+    readonly property real each: Math.max(Theme.tableTarget, Math.floor((height + spacing) / Math.max(1, count)) - spacing)
+    readonly property real letters: strip ? Theme.tableText * 0.75
+        : Math.round(Math.max(Theme.tableText * 0.62, Math.min(Theme.tableText, (each - Theme.gap) / 2.3)))
 
     model: live.people
     orientation: strip ? ListView.Horizontal : ListView.Vertical
@@ -46,7 +50,7 @@ ListView {
         required property bool waits
 
         readonly property bool small: board.tight && (waits || !present)
-        readonly property real letters: Theme.tableText * (board.strip ? 0.75 : 1)
+        readonly property real letters: board.letters
 
         width: board.strip ? Math.floor((board.width + Theme.gap) / Math.max(1, Math.min(board.count, 6)) - Theme.gap)
                            : board.width
@@ -56,41 +60,58 @@ ListView {
         Accessible.onPressAction: row.clicked()
         Keys.onReturnPressed: row.clicked()
         onClicked: board.personTapped(name, present)
-        background: Patch {
-            border.color: Theme.frame
-            border.width: row.present && !row.waits ? Theme.line * 2.5 : Theme.line
-            color: row.present && !row.waits ? Theme.paper : Theme.ground
+        background: Rectangle {
+            color: row.down ? Theme.soft : "transparent"
 
+            Rectangle {
+                anchors.bottom: parent.bottom
+                width: parent.width
+                height: Math.max(1, Math.round(Theme.line * 0.8))
+                visible: !board.strip
+                color: Theme.hair
+            }
             FocusFrame {
                 visible: row.visualFocus
             }
         }
         contentItem: Item {
+            // Who works now has a yellow ring.
+            Rectangle {
+                anchors.centerIn: disc
+                width: disc.width + Theme.density * 2.4
+                height: width
+                radius: width / 2
+                visible: row.present && !row.waits
+                color: Theme.now
+                border.width: Theme.line
+                border.color: Theme.nowInk
+            }
             PersonMark {
                 id: disc
 
                 anchors.left: parent.left
                 anchors.leftMargin: Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
-                width: row.letters * 1.35
+                width: row.letters * 1.5
                 height: width
                 letter: row.letter
                 mark: row.mark
                 family: Theme.family
-                opacity: row.present ? 1 : 0.6
+                opacity: row.present && !row.waits ? 1 : 0.6
             }
             Column {
                 id: lines
 
                 anchors.left: disc.right
-                anchors.leftMargin: Theme.gap
+                anchors.leftMargin: Theme.gap * 1.4
                 anchors.right: parent.right
                 anchors.rightMargin: Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
 
                 Said {
                     text: row.name
-                    font.bold: true
+                    font.bold: !row.waits
+                    color: row.waits ? Theme.quiet : Theme.ink
                     font.pixelSize: row.letters
                 }
                 Said {

@@ -37,6 +37,7 @@ Sheet {
             height: Math.min(width * 0.75, (sheet.parent ? sheet.parent.height : 0) * 0.45)
             tappable: false
             points: false
+            figures: false
             quilt: sheet.card.quilt
             pass: lie.pass
         }

@@ -4,8 +4,8 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The call in force, where the session stands, and what is reached for most: turn, undo, more.
-// Upright the words go below the buttons.
+// Where the session stands, and what is reached for most: turn, undo, more. Upright the words go
+// below the buttons; a low screen has the call here, too.
 GridLayout {
     id: header
 
@@ -19,24 +19,7 @@ GridLayout {
     signal phonesWanted
 
     // The buttons leave too little for the words beside them.
-    readonly property bool narrow: width - 6 * (Theme.tableTarget + Theme.gap) < (brief ? 6 : 12) * Theme.tableText
-
-    // What does not fit in a line stays away.
-    component Measure: TableWords {
-        visible: false
-        wrapMode: Text.NoWrap
-    }
-    Measure {
-        id: both
-
-        text: header.room.live.finishText === "" ? header.room.board.passText
-              : qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishText)
-    }
-    Measure {
-        id: brief
-
-        text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishText.replace(/ \(.*\)$/, ""))
-    }
+    readonly property bool narrow: width - 6 * (Theme.tableTarget + Theme.gap) < 6 * Theme.tableText
 
     columns: 7
     columnSpacing: Theme.gap
@@ -69,17 +52,29 @@ GridLayout {
 
         CallRibbon {
             width: parent.width
+            visible: header.brief && board.call !== ""
             board: header.room.board
         }
         TableWords {
             objectName: "passText"
             width: parent.width
-            text: both.implicitWidth <= told.width ? both.text
-                  : brief.implicitWidth <= told.width ? brief.text : header.room.board.passText
+            text: header.room.board.passText
+            font.bold: true
             Accessible.role: Accessible.Heading
-            Accessible.name: both.text
+            Accessible.name: header.room.live.finishText === "" ? text : qsTr("%1 · %2").arg(text).arg(header.room.live.finishText)
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12
+        }
+        TableWords {
+            objectName: "finishText"
+            width: parent.width
+            visible: text !== "" && !header.brief
+            text: header.room.live.finishText
+            color: Theme.quiet
+            font.pixelSize: Math.round(Theme.tableText * 0.66)
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Math.round(Theme.tableText * 0.5)
+            wrapMode: Text.NoWrap
         }
     }
     TablePress {

@@ -50,6 +50,11 @@ FocusScope {
         }
     }
 
+    // Paper, on which everything known is said; the table lies on it.
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.paper
+    }
     FacingTiles {
         anchors.fill: parent
         anchors.margins: Theme.gap
@@ -77,6 +82,15 @@ FocusScope {
             onMoreWanted: more.open()
             onHintWanted: hint.open()
             onPhonesWanted: screen.phonesWanted()
+        }
+        CallRibbon {
+            objectName: "ribbon"
+            Layout.fillWidth: true
+            Layout.preferredHeight: implicitHeight
+            Layout.leftMargin: screen.LayoutMirroring.enabled ? 0 : -Theme.gap
+            Layout.rightMargin: screen.LayoutMirroring.enabled ? -Theme.gap : 0
+            visible: !screen.low && board.call !== ""
+            board: screen.room.board
         }
         Stitches {
             Layout.fillWidth: true
@@ -173,34 +187,10 @@ FocusScope {
 
         room: screen.room
     }
-    Sheet {
+    PersonSheet {
         id: person
 
-        property string name: ""
-        property bool present: true
-
-        objectName: "personSheet"
-        atTable: true
-        title: name
-
-        function ask(who: string, here: bool) {
-            name = who
-            present = here
-            open()
-        }
-
-        TablePress {
-            width: parent.width
-            objectName: "presence"
-            text: person.present ? qsTr("Steps away") : qsTr("Back at the table")
-            onClicked: {
-                person.close()
-                if (person.present)
-                    screen.room.desk.goes(person.name)
-                else
-                    screen.room.desk.comes(person.name)
-            }
-        }
+        desk: screen.room.desk
     }
     MoreSheet {
         id: more

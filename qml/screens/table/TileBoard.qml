@@ -35,10 +35,10 @@ Item {
         anchors.fill: parent
         LayoutMirroring.enabled: false
         LayoutMirroring.childrenInherit: true
-        color: Theme.table
+        color: Theme.wood
         radius: Theme.radius
         border.width: Theme.line * 2
-        border.color: Theme.tableLine
+        border.color: Theme.woodDark
 
         Wall { visible: surface.board.walls[0]; width: parent.width; height: Theme.gap * 0.8 }
         Wall { visible: surface.board.walls[2]; width: parent.width; height: Theme.gap * 0.8; anchors.bottom: parent.bottom }
@@ -93,6 +93,8 @@ Item {
                     required property int row
 
                     objectName: "zone-" + zone
+                    face: surface.board.face
+                    quarter: surface.board.quarter
                     x: column * (view.cellWidth + Theme.gap)
                     y: row * (view.cellHeight + Theme.gap)
                     width: view.cellWidth

@@ -5,6 +5,7 @@
 #include "planners/passes/reach.h"
 #include "planners/rolls/lifting.h"
 #include "planners/surface/reachable.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <array>
@@ -110,7 +111,7 @@ int liftersFor(const PassRequest& request) {
 
 Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
     const std::vector<Helper>& helpers = request.setting.helpers;
-    const bool dots = request.job.basting.with == Basting::With::dots;
+    const Way& way = wayOf(request.job);
     const Team all{helpers, [](const Helper&) { return true; }};
     const Team lifters{helpers, [](const Helper& h) { return h.lifts && !h.seated; }};
     const Team pinners{helpers, [](const Helper& h) { return h.pins; }};
@@ -122,14 +123,12 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
     };
     for (const Step& step : choice.sequence.steps)
         points += pointsToWork(request, choice, step);
-    if (dots) {
-        calls(kLayDot, room);
-        calls(kLayDot, room);
-        calls(kPressDot, static_cast<std::size_t>(std::max(1, request.setting.room.irons)));
-    } else {
-        calls(kPlacePin, room);
-        calls(kClosePin, room);
-    }
+    for (const WayStep& step : way.steps)
+        if (step.ofZones())
+            calls(step.seconds,
+                  step.by == WayStep::By::irons
+                      ? static_cast<std::size_t>(std::max(1, request.setting.room.irons))
+                      : room);
     seconds += all.byAll(kOpenPin * double(choice.board->points.size()));
     for (const Pass& p : detailedPasses(request, choice)) {
         if (p.number > 1)
@@ -146,8 +145,15 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
             rounds += 2 * static_cast<int>(ceilDiv(r.along, kRollEvery));
         seconds += pinners.shared(rounds * kHold, room) * (pinners.alone() ? kHoldAlone : 1) +
                    all.byQuickest(kUnderside);
-        seconds +=
-            dots ? 2 * lifters.byTwo(kFold + kFoldSqFt * laid) + kCool : all.byQuickest(kHandsOff);
+        double rest = 0;
+        for (const WayStep& step : way.steps) {
+            const double takes = step.seconds + step.secondsASquareFoot * laid;
+            rest += step.by == WayStep::By::fold     ? lifters.byTwo(takes)
+                    : step.by == WayStep::By::palm   ? all.byQuickest(takes)
+                    : step.by == WayStep::By::nobody ? takes
+                                                     : 0;
+        }
+        seconds += rest;
     }
     if (seconds > kRestsBeyond)
         seconds += kRest * std::floor(seconds / kRestEvery);

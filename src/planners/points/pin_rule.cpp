@@ -1,5 +1,7 @@
 #include "planners/points/pin_rule.h"
 
+#include "ways/way.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -74,8 +76,10 @@ double distance(const Line& a, const Line& b) {
 PinRule::PinRule(const Field& top, std::span<const Segment> seams, const Basting& basting)
     : top_{top}
     , edge_{basting.edge.in()} {
-    if (basting.with == Basting::With::pins) {
+    const WayPoint& point = wayOf(basting.with).point;
+    if (point.lies)
         halfLength_ = basting.pinLength.in() / 2;
+    if (point.clearOfSeams) {
         clear_ = basting.clear.in();
         for (const Segment& s : seams)
             lines_.push_back({{s.from.x.in(), s.from.y.in()}, {s.to.x.in(), s.to.y.in()}});

@@ -1,5 +1,7 @@
 #include "planners/points/rules.h"
 
+#include "ways/way.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -32,7 +34,7 @@ Rules rulesFor(const Job& job) {
     const Rect area = topRect(job.top);
     const Field top{0, 0, area.width().in(), area.length().in()};
     std::vector<Segment> seams;
-    if (job.basting.with == Basting::With::pins && seamsAreSewn(job))
+    if (wayOf(job).point.clearOfSeams && seamsAreSewn(job))
         seams = seamsOf(job.top);
     Rules rules{PinRule{top, seams, job.basting}};
     rules.spacing = job.basting.spacing.in();

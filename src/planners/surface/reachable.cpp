@@ -1,6 +1,7 @@
 #include "planners/surface/reachable.h"
 
 #include "planners/surface/closed_sides.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <array>
@@ -81,7 +82,7 @@ std::optional<ReachKind> reachOf(const Helper& helper, Point place, const Rect& 
 Length farthestReach(std::span<const Helper> helpers, Basting::With with) {
     std::optional<Length> most;
     for (const Helper& h : helpers) {
-        const bool works = h.pins && (with == Basting::With::dots ? h.irons : h.closes);
+        const bool works = h.pins && wayOf(with).finishes(h);
         if (works && (!most || leaningReach(h) > *most))
             most = leaningReach(h);
     }

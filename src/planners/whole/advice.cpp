@@ -115,7 +115,7 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt) {
     adviseOnHanging(quilt, out);
     if (quilt.surface.tables.size() > 1)
         out.push_back({Finding::Kind::tableJoints, Finding::Level::note, "/room/tables",
-                       core::says("Cover the joints between the tables, or they print a pleat."),
+                       core::says("Cover the joints between the tables, or they leave a crease."),
                        ""});
     return out;
 }

@@ -4,6 +4,7 @@
 #include "sheets/pictures/card_pictures.h"
 #include "sheets/task_words.h"
 #include "sheets/words.h"
+#include "ways/way.h"
 
 #include <QPainter>
 
@@ -16,8 +17,7 @@ namespace {
 QStringList placers(const SheetContext& c, std::size_t quilt, const Zone& zone) {
     QStringList letters;
     for (const auto& t : c.plan.tasks)
-        if (t.job == int(quilt) && t.zone == zone.id &&
-            (t.kind == TaskKind::placeOpen || t.kind == TaskKind::dotLower))
+        if (t.job == int(quilt) && t.zone == zone.id && isFirstWork(t.kind))
             letters += c.crew.letters(t.people);
     letters.removeDuplicates();
     return letters;

@@ -1,5 +1,6 @@
 #include "sheets/pages/helper_calls.h"
 
+#include "language/said.h"
 #include "sheets/calls.h"
 #include "sheets/pages/lead_words.h"
 #include "sheets/words.h"
@@ -25,34 +26,12 @@ public:
             return lay();
         case Call::clamp:
             return clamp();
-        case Call::pin:
-            if (!does(TaskKind::placeOpen))
-                return plain(Text::tr("No pins for you: see that everybody has some."));
-            return {{Text::tr("Your rows at your marks, beside a seam where one is there; middle "
-                              "first.") +
-                     QChar::Space},
-                    {Text::tr("Leave every pin open."), true}};
         case Call::handsOff:
             return does(TaskKind::smooth)
                        ? plain(Text::tr("Your palm over it: no ripple? Is the hang right? If not, "
                                         "smooth again."))
                        : plain(others(TaskKind::smooth, Text::tr("Wait. %1 feels for ripples and "
                                                                  "looks at the hang.")));
-        case Call::close:
-            if (!does(TaskKind::closePins))
-                return plain(Text::tr("Wait until all are closed."));
-            return {{Text::tr("Close your pins, middle first.") + QChar::Space},
-                    {Text::tr("Never before this call."), true}};
-        case Call::dotBelow:
-            return does(TaskKind::dotLower)
-                       ? plain(Text::tr("Top and batting lie back: your dots on the backing."))
-                       : plain(Text::tr("Wait."));
-        case Call::dotAbove:
-            return does(TaskKind::dotUpper)
-                       ? plain(Text::tr("Batting forward: your dots on the batting."))
-                       : plain(Text::tr("Wait."));
-        case Call::press:
-            return press();
         case Call::cool:
             return plain(Text::tr("Nobody touches it."));
         case Call::check:
@@ -63,11 +42,11 @@ public:
                                       Text::tr("Wait. %1 looks underneath.")));
         case Call::move:
             return move();
-        case Call::setUp:
-        case Call::rollUp:
+        default:
             break;
         }
-        return {};
+        const WayStep* step = zoneStepAt(call);
+        return step ? zones(*step) : std::vector<Span>{};
     }
 
 private:
@@ -77,8 +56,8 @@ private:
         return std::ranges::any_of(parts_, [&](const Part& p) { return p.does(kind); });
     }
 
-    /// The sentence with whoever does it in this person's passes; without anybody, only waiting.
-    QString others(TaskKind kind, const QString& sentence) const {
+    /// Who does it in this person's passes; empty where that is nobody, or too many to name.
+    QString doneBy(TaskKind kind) const {
         std::vector<std::string> people;
         for (const Task& t : c_.plan.tasks)
             for (const Part& part : parts_)
@@ -86,9 +65,13 @@ private:
                     for (const std::string& name : t.people)
                         if (name != who_.name && std::ranges::count(people, name) == 0)
                             people.push_back(name);
-        if (people.empty() || people.size() > 3)
-            return Text::tr("Wait.");
-        return sentence.arg(names(people));
+        return people.empty() || people.size() > 3 ? QString{} : names(people);
+    }
+
+    /// The sentence with whoever does it; without anybody, only waiting.
+    QString others(TaskKind kind, const QString& sentence) const {
+        const QString people = doneBy(kind);
+        return people.isEmpty() ? Text::tr("Wait.") : sentence.arg(people);
     }
 
     std::vector<Span> lay() const {
@@ -134,12 +117,17 @@ private:
         return out;
     }
 
-    std::vector<Span> press() const {
-        if (does(TaskKind::press))
-            return {{Text::tr("Lower the iron and lift it, never slide; the label's setting.") +
-                     QChar::Space},
-                    {Text::tr("Hold it in one hand only, yours; up on its heel."), true}};
-        return plain(others(TaskKind::press, Text::tr("Hands off. %1 holds the iron.")));
+    /// What is done at zones at one call.
+    std::vector<Span> zones(const WayStep& step) const {
+        const StepWords& words = *step.words;
+        if (!does(step.kind))
+            return plain(language::said(words.idle(doneBy(step.kind).toStdString())));
+        std::vector<Span> out{{language::said(words.mine)}};
+        if (!words.firmly.empty()) {
+            out.front().text += QChar::Space;
+            out.push_back({language::said(words.firmly), true});
+        }
+        return out;
     }
 
     std::vector<Span> move() const {

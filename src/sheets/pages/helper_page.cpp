@@ -307,10 +307,10 @@ QString careOf(const SheetContext& c, const Helper& who, const std::vector<Part>
     const auto does = [&](TaskKind kind) {
         return std::ranges::any_of(parts, [&](const Part& p) { return p.does(kind); });
     };
-    if (does(TaskKind::placeOpen))
-        words << Text::tr("No pins in the mouth.");
-    if (does(TaskKind::press))
-        words << Text::tr("The iron is hot: up on its heel, off at breaks.");
+    for (const Way& way : allWays())
+        for (const WayStep& step : way.steps)
+            if (step.words && !step.words->care.empty() && does(step.kind))
+                words << language::said(step.words->care);
     if (does(TaskKind::shift))
         words << Text::tr("Too heavy? Say so and wait for more hands.");
     if (who.seated)

@@ -12,17 +12,18 @@ namespace people {
 namespace {
 
 struct Mark {
-    QRgb fill;
+    QRgb fill, ink;
     Qt::BrushStyle pattern;
 };
+constexpr QRgb kPale = 0xd8ffffff;
 constexpr std::array<Mark, kMarks> kLook{{
-    {0xff56b4e9, Qt::NoBrush},
-    {0xffe69f00, Qt::BDiagPattern},
-    {0xff009e73, Qt::HorPattern},
-    {0xfff0e442, Qt::DiagCrossPattern},
-    {0xffcc79a7, Qt::VerPattern},
-    {0xff0072b2, Qt::FDiagPattern},
-    {0xffd55e00, Qt::CrossPattern},
+    {0xff56b4e9, kPale, Qt::Dense6Pattern},
+    {0xffcc79a7, kPale, Qt::BDiagPattern},
+    {0xff009e73, kPale, Qt::HorPattern},
+    {0xff4a4f5c, kPale, Qt::CrossPattern},
+    {0xffd8d2f0, 0xff4a3f86, Qt::DiagCrossPattern},
+    {0xff0072b2, kPale, Qt::VerPattern},
+    {0xffa5815a, kPale, Qt::FDiagPattern},
 }};
 
 const Mark& look(int mark) {
@@ -34,6 +35,9 @@ const Mark& look(int mark) {
 QColor fill(int mark) {
     return QColor::fromRgb(look(mark).fill);
 }
+QColor ink(int mark) {
+    return QColor::fromRgba(look(mark).ink);
+}
 Qt::BrushStyle pattern(int mark) {
     return look(mark).pattern;
 }
@@ -43,19 +47,27 @@ void paintMark(QPainter& painter, QRectF square, int mark, const QString& letter
     const qreal side = square.width();
     if (side < 4)
         return;
-    const QColor ink{0x14, 0x21, 0x2b};
-    const qreal line = std::max(1.0, side / 22);
-    const QRectF disc = square.adjusted(line / 2, line / 2, -line / 2, -line / 2);
+    const QColor dark{0x14, 0x1a, 0x28};
+    const qreal rim = std::max(1.0, side / 22);
+    const QRectF disc = square.adjusted(rim / 2, rim / 2, -rim / 2, -rim / 2);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);
     painter.setBrush(fill(mark));
     painter.drawEllipse(disc);
-    painter.setBrush(QBrush{ink, pattern(mark)});
-    painter.setPen(QPen{ink, line});
+    painter.setBrush(QBrush{ink(mark), pattern(mark)});
+    painter.drawEllipse(disc);
+    // Domed like a covered button: light above, shade below.
+    QLinearGradient dome{disc.topLeft(), disc.bottomRight()};
+    dome.setColorAt(0, QColor{255, 255, 255, 90});
+    dome.setColorAt(0.5, QColor{255, 255, 255, 0});
+    dome.setColorAt(1, QColor{0, 0, 0, 70});
+    painter.setBrush(dome);
+    painter.setPen(QPen{dark, rim});
     painter.drawEllipse(disc);
     const qreal ring = side * 0.17;
     const QRectF plain = disc.adjusted(ring, ring, -ring, -ring);
-    painter.setBrush(Qt::white);
+    painter.setBrush(QColor{0xff, 0xfd, 0xf6});
+    painter.setPen(QPen{dark, std::max(1.0, side / 40)});
     painter.drawEllipse(plain);
     QFont font{family};
     font.setBold(true);

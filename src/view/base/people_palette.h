@@ -13,14 +13,17 @@
 
 class QPainter;
 
-/// How people are told apart: a letter first, a pattern second, a colour third (Okabe and Ito's
-/// palette for every kind of colour vision; as fills, with dark outlines).
+/// How people are told apart, as covered buttons: a letter first, a weave second, a colour third.
+/// The colours are what yellow (now) and red-brown (check first) leave of Okabe and Ito's palette
+/// for every kind of colour vision, and four more that differ from those in lightness.
 namespace people {
 
 inline constexpr int kMarks = 7; ///< marks repeat after so many; letters do not
 
 QColor fill(int mark);
 Qt::BrushStyle pattern(int mark);
+/// Of the pattern on the fill.
+QColor ink(int mark);
 
 /// A letter each, the same as on the sheets.
 QStringList letters(const std::vector<bastewright::Helper>& helpers);

@@ -200,18 +200,8 @@ QString call(Call call) {
         return tr("Lay");
     case Call::clamp:
         return tr("Clamp");
-    case Call::pin:
-        return tr("Pin");
     case Call::handsOff:
         return tr("Hands off");
-    case Call::close:
-        return tr("Close");
-    case Call::dotBelow:
-        return tr("Dot below");
-    case Call::dotAbove:
-        return tr("Dot above");
-    case Call::press:
-        return tr("Press");
     case Call::cool:
         return tr("Cool");
     case Call::check:
@@ -219,9 +209,12 @@ QString call(Call call) {
     case Call::move:
         return tr("Move");
     case Call::rollUp:
+        return tr("Roll up");
+    default:
         break;
     }
-    return tr("Roll up");
+    const WayStep* step = zoneStepAt(call);
+    return step ? fromCore(step->words->call) : QString{};
 }
 
 QString tick(EventKind kind, const Way& way) {

@@ -1,6 +1,7 @@
 #include "view/edit/top_item.h"
 
 #include "job/squareness.h"
+#include "view/paint/cloth.h"
 #include "view/paint/quilt_drawing.h"
 
 #include <QFontMetricsF>
@@ -87,7 +88,7 @@ QTransform TopItem::map() const {
     if (showsGrid() && face_.top()->grid)
         area = area.united(gridOutline(*face_.top()));
     const qreal room = crooked_ ? kShown * std::min(area.width(), area.height()) * 1.2 : 0;
-    return drawing::fitted(area.adjusted(-room, -room, room, room), size(), 4 * line_, false);
+    return drawing::fitted(area.adjusted(-room, -room, room, room), size(), 4 * line_);
 }
 
 QPointF TopItem::placeAt(qreal x, qreal y) const {
@@ -103,18 +104,7 @@ void TopItem::paint(QPainter* painter) {
     const bastewright::Top& top = *face_.top();
     const Rect area = topRect(top);
     const auto to = map();
-    painter->setPen(Qt::NoPen);
-    painter->setBrush(cloth_);
-    painter->drawRect(to.mapRect(drawing::inches(area)));
-    for (const Rect& block : blocksOf(top)) {
-        painter->setBrush(patch_);
-        painter->drawRect(to.mapRect(drawing::inches(block)));
-    }
-    QColor thin = ink_;
-    thin.setAlpha(120);
-    painter->setPen(QPen{thin, line_});
-    for (const auto& s : seamsOf(top))
-        painter->drawLine(to.map(inches(s.from)), to.map(inches(s.to)));
+    cloth::paintTop(*painter, top, cloth::usualFabrics(), to);
     painter->setPen(QPen{accent_, line_ * 3, Qt::SolidLine, Qt::RoundCap});
     for (const auto& s : top.seams)
         painter->drawLine(to.map(inches(s.from)), to.map(inches(s.to)));

@@ -2,6 +2,8 @@
 
 #include "plan/find.h"
 #include "view/base/words.h"
+#include "view/paint/cloth.h"
+#include "view/paint/edge_drawing.h"
 #include "view/paint/scene_drawing.h"
 
 #include <QPainter>
@@ -15,8 +17,10 @@ using namespace bastewright;
 namespace drawing {
 namespace {
 
-/// Pixels below which a number inside a mark cannot be read.
-constexpr qreal kReadable = 9;
+const QColor kTag{0xff, 0xfd, 0xf6}, kTagInk{0x1b, 0x21, 0x30};
+/// How much of what is outside this pass gives way to the ground.
+constexpr qreal kWashed = 0.62, kBeside = 0.3;
+constexpr qreal kSewnInches = 2.8; ///< from one line of quilting to the next
 
 QPointF inches(Point p) {
     return {p.x.in(), p.y.in()};
@@ -38,25 +42,25 @@ public:
         , map_{map}
         , plan_{*scene.plan}
         , pass_{findPass(plan_, scene.pass)}
-        , line_{std::max(1.0, look.text / 12)} {
-        table_ = tableOf(scene);
-    }
+        , onTable_{pass_ && !plan_.surface.floor}
+        , line_{std::max(1.0, look.text / 12)}
+        , table_{tableOf(scene)} {}
 
     void paint() {
-        drawTable();
-        drawLayers();
-        if (scene_.moment)
-            paintZones(p_, scene_, look_, map_);
-        else
-            drawWork();
-        if (!scene_.moment || scene_.moment->top >= 1)
-            drawSeams();
-        if (look_.points)
-            drawPoints();
-        drawZones();
-        drawTableEdge();
-        drawRolls();
-        drawHolds();
+        drawCloth();
+        wash(map_.mapRect(allLayers().adjusted(-1, -1, 1, 1)), kWashed);
+        if (onTable_)
+            drawTable();
+        if (pass_)
+            drawPass();
+        if (onTable_) {
+            paintWalls(p_, scene_, look_, map_);
+            paintRolls(p_, scene_, look_, map_);
+            if (look_.points && scene_.moved >= 1)
+                paintHolds(p_, scene_, look_, map_);
+            if (look_.figures && scene_.helpers && !scene_.moment)
+                paintPlaces(p_, scene_, look_, map_);
+        }
         if (look_.figures)
             drawFigures();
     }
@@ -64,32 +68,62 @@ public:
 private:
     QRectF px(const QRectF& r) const { return map_.mapRect(r); }
     QRectF px(const Rect& r) const { return px(drawing::inches(r)); }
-
-    void outline(const QRectF& r, const QColor& colour, qreal width,
-                 Qt::PenStyle style = Qt::SolidLine) {
-        QPen pen{colour, width, style};
-        pen.setJoinStyle(Qt::MiterJoin);
-        p_.setPen(pen);
-        p_.setBrush(Qt::NoBrush);
-        p_.drawRect(r);
+    QPainterPath px(const Region& region) const {
+        QPainterPath out;
+        for (const Rect& part : region.parts)
+            out.addRect(px(part));
+        return out.simplified();
     }
 
-    void label(QPointF at, const QString& text, qreal size, const QColor& back, const QColor& ink) {
-        if (text.isEmpty())
+    QRectF topArea() const {
+        return {0, 0, plan_.layers.top.width.in(), plan_.layers.top.length.in()};
+    }
+    QRectF grownBy(const PerSide<Length>& spare) const {
+        return topArea().adjusted(-spare.left.in(), -spare.head.in(), spare.right.in(),
+                                  spare.foot.in());
+    }
+    QRectF allLayers() const { return pass_ ? grownBy(pass_->backingSpare) : topArea(); }
+
+    void wash(const QRectF& pixels, qreal share) {
+        QColor veil = look_.ground;
+        veil.setAlphaF(float(share));
+        p_.fillRect(pixels, veil);
+    }
+
+    void drawTop(const QRectF& area) {
+        if (!scene_.top || scene_.top->isNull() || area.isEmpty())
             return;
-        QFont font{look_.family};
-        font.setPixelSize(std::max(8, int(size)));
-        font.setBold(true);
-        p_.setFont(font);
-        const QFontMetricsF metrics{font};
-        QRectF box{0, 0, metrics.horizontalAdvance(text) + size * 0.7,
-                   metrics.height() + size * 0.1};
-        box.moveCenter(at);
-        p_.setPen(Qt::NoPen);
-        p_.setBrush(back);
-        p_.drawRoundedRect(box, size * 0.3, size * 0.3);
-        p_.setPen(ink);
-        p_.drawText(box, Qt::AlignCenter, text);
+        const QRectF all = topArea();
+        const qreal sx = scene_.top->width() / all.width(),
+                    sy = scene_.top->height() / all.height();
+        const QRectF of{(area.left() - all.left()) * sx, (area.top() - all.top()) * sy,
+                        area.width() * sx, area.height() * sy};
+        p_.drawImage(px(area), *scene_.top, of);
+    }
+
+    /// All layers as far as they lie, laid from the head on, and what is sewn down.
+    void drawCloth() {
+        const auto* m = scene_.moment;
+        const auto laid = [](QRectF area, qreal share) {
+            area.setHeight(area.height() * share);
+            return area;
+        };
+        if (pass_) {
+            if (const auto r = px(laid(grownBy(pass_->backingSpare), m ? m->backing : 1));
+                !r.isEmpty())
+                cloth::paintBacking(p_, r, look_.backing);
+            if (const auto r = px(laid(grownBy(pass_->battingSpare), m ? m->batting : 1));
+                !r.isEmpty())
+                cloth::paintBatting(p_, r, look_.batting);
+        }
+        drawTop(laid(topArea(), m ? m->top : 1));
+        if (m && pass_ && m->folded > 0)
+            // Batting and top are back: the backing shows.
+            for (const Rect& part : pass_->fresh.parts)
+                cloth::paintBacking(p_, px(laid(drawing::inches(part), m->folded)), look_.backing);
+        for (const Pass& pass : plan_.passes)
+            if (pass.number < scene_.pass)
+                cloth::paintSewn(p_, px(pass.fresh), kSewnInches * map_.m11());
     }
 
     /// The tables of the surface, mapped from its own frame into the quilt's.
@@ -101,235 +135,141 @@ private:
         return r.translated(table_.topLeft());
     }
 
+    /// The rim is bare wood, so that the eye finds the table under the cloth.
     void drawTable() {
-        if (!pass_ || plan_.surface.floor)
-            return;
-        p_.setPen(Qt::NoPen);
-        p_.setBrush(look_.table);
-        p_.drawRect(px(table_));
+        const QRectF r = px(table_);
+        const qreal rim = std::clamp(1.2 * map_.m11(), 3.0, 10.0);
+        for (int shade = 4; shade >= 1; --shade)
+            p_.fillRect(r.adjusted(-shade, -shade + 2, shade, shade + 3), QColor{20, 24, 40, 18});
+        cloth::paintWood(p_, r, look_.wood, look_.woodDark);
+        p_.save();
+        p_.setClipRect(r.adjusted(rim, rim, -rim, -rim), Qt::IntersectClip);
+        drawCloth();
+        wash(px(allLayers()), kBeside);
+        p_.restore();
+        p_.setPen(QPen{look_.woodDark, line_ * 0.8});
+        p_.setBrush(Qt::NoBrush);
         for (const auto& part : plan_.surface.tables)
-            outline(px(tablePart(part)), look_.tableLine, line_);
-        for (const Side side : plan_.surface.closed)
-            drawWall(side);
-    }
-
-    void drawWall(Side side) {
-        QRectF r = px(edge(side));
-        const qreal thick = look_.text * 0.7;
-        r = r.adjusted(-thick / 2, -thick / 2, thick / 2, thick / 2);
-        p_.setPen(QPen{look_.wall, line_});
-        p_.setBrush(QBrush{look_.wall, Qt::BDiagPattern});
+            p_.drawRect(px(tablePart(part)));
+        p_.setPen(QPen{look_.woodDark, line_ * 1.6});
         p_.drawRect(r);
     }
 
-    /// A side of the table as a rectangle without width.
-    QRectF edge(Side side) const {
-        switch (side) {
-        case Side::head:
-            return {table_.left(), table_.top(), table_.width(), 0};
-        case Side::foot:
-            return {table_.left(), table_.bottom(), table_.width(), 0};
-        case Side::left:
-            return {table_.left(), table_.top(), 0, table_.height()};
-        case Side::right:
-            return {table_.right(), table_.top(), 0, table_.height()};
-        }
-        return {};
-    }
-
-    QRectF grownBy(const PerSide<Length>& spare) const {
-        const QRectF top = topArea();
-        return top.adjusted(-spare.left.in(), -spare.head.in(), spare.right.in(), spare.foot.in());
-    }
-    QRectF topArea() const {
-        return {0, 0, plan_.layers.top.width.in(), plan_.layers.top.length.in()};
-    }
-
-    void drawLayers() {
-        const auto* m = scene_.moment;
-        // Laid from the head on.
-        const auto layer = [this](QRectF area, QColor colour, int alpha, qreal share) {
-            if (share <= 0)
-                return;
-            colour.setAlpha(alpha);
-            area.setHeight(area.height() * share);
-            const QRectF r = px(area);
-            p_.setPen(QPen{look_.ink, line_ * 0.7});
-            p_.setBrush(colour);
-            p_.drawRect(r);
-        };
-        if (pass_) {
-            layer(grownBy(pass_->backingSpare), look_.backing, 150, m ? m->backing : 1);
-            layer(grownBy(pass_->battingSpare), look_.batting, 150, m ? m->batting : 1);
-        }
-        layer(topArea(), look_.cloth, 200, m ? m->top : 1);
-        if (m && pass_ && m->folded > 0) {
-            // Batting and top are back: the backing shows.
-            for (const Rect& part : pass_->fresh.parts) {
-                QRectF bare = drawing::inches(part);
-                bare.setHeight(bare.height() * m->folded);
-                layer(bare, look_.backing, 255, 1);
+    void drawPass() {
+        const QPainterPath area = px(pass_->fresh);
+        if (scene_.moment) {
+            paintZones(p_, scene_, look_, map_, [this](const QRectF& part) { drawTop(part); });
+        } else {
+            p_.save();
+            p_.setClipPath(area, Qt::IntersectClip);
+            drawTop(topArea());
+            p_.restore();
+            p_.setBrush(Qt::NoBrush);
+            // Ink on both sides: yellow is seen on a yellow quilt, too.
+            for (const auto& [colour, width] :
+                 {std::pair{look_.nowInk, line_ * 4.4}, std::pair{look_.now, line_ * 2.6}}) {
+                QPen pen{colour, width};
+                pen.setJoinStyle(Qt::MiterJoin);
+                p_.strokePath(area, pen);
             }
         }
-    }
-
-    void drawWork() {
-        for (const auto& pass : plan_.passes) {
-            p_.setPen(Qt::NoPen);
-            if (pass.number < scene_.pass) {
-                p_.setBrush(QBrush{look_.hatch, Qt::BDiagPattern});
-            } else if (pass.number == scene_.pass) {
-                QColor fill = look_.fresh;
-                fill.setAlpha(210);
-                p_.setBrush(fill);
-            } else {
-                continue;
-            }
-            for (const Rect& part : pass.fresh.parts)
-                p_.drawRect(px(part));
-        }
-    }
-
-    void drawSeams() {
-        if (!scene_.seams)
-            return;
-        p_.setPen(QPen{look_.seam, std::max(0.8, line_ * 0.5)});
-        for (const auto& s : *scene_.seams)
-            p_.drawLine(map_.map(inches(s.from)), map_.map(inches(s.to)));
+        if (look_.points)
+            drawPoints();
+        if (look_.figures || look_.points)
+            drawZones();
     }
 
     void drawPoints() {
-        const qreal scale = std::abs(map_.m11()) + std::abs(map_.m12());
-        const qreal half = scene_.pins ? std::max(0.5 * scale, line_ * 1.2) : 0;
-        const qreal dot = std::max(0.4 * scale, line_);
-        const bool turned = std::abs(map_.m11()) < 1e-9;
+        const qreal length = std::clamp(1.3 * map_.m11(), 4.0, 16.0);
+        const qreal dot = std::max(0.5 * map_.m11(), line_ * 1.2);
         for (std::size_t z = 0; z < plan_.zones.size(); ++z) {
-            const auto& zone = plan_.zones[z];
-            const bool now = zone.pass == scene_.pass;
-            const auto shown = scene_.moment ? pointsIn(scene_.moment->zones[z], zone.points.size())
-                                             : zone.points.size();
-            QColor ink = look_.ink;
-            ink.setAlpha(now ? 255 : 90);
-            p_.setPen(QPen{ink, now ? line_ * 1.4 : line_, Qt::SolidLine, Qt::RoundCap});
-            p_.setBrush(ink);
+            const Zone& zone = plan_.zones[z];
+            if (zone.pass != scene_.pass)
+                continue;
+            const auto* state = scene_.moment ? &scene_.moment->zones[z] : nullptr;
+            if (state && state->state >= ZoneState::closed)
+                continue; // sewn down
+            const auto shown = state ? pointsIn(*state, zone.points.size()) : zone.points.size();
             for (std::size_t k = 0; k < shown; ++k) {
                 const auto& point = zone.points[k];
                 const QPointF at = map_.map(inches(point.at));
-                if (!scene_.pins) {
-                    p_.drawEllipse(at, dot, dot);
-                    continue;
+                if (scene_.pins) {
+                    cloth::paintPin(p_, at, length, point.angle * std::numbers::pi / 180,
+                                    state != nullptr, 1);
+                } else {
+                    p_.setPen(QPen{kTagInk, line_});
+                    p_.setBrush(kTag);
+                    p_.drawRect(QRectF{at - QPointF{dot, dot}, QSizeF{2 * dot, 2 * dot}});
                 }
-                qreal a = point.angle * std::numbers::pi / 180;
-                if (turned)
-                    a -= std::numbers::pi / 2;
-                const QPointF d{std::cos(a) * half, std::sin(a) * half};
-                p_.drawLine(at - d, at + d);
             }
         }
     }
 
     void drawZones() {
-        for (const auto& zone : plan_.zones) {
-            const QRectF r = px(zone.area);
-            const bool now = zone.pass == scene_.pass;
-            outline(r, now ? look_.ink : look_.seam, now ? line_ * 1.2 : line_ * 0.7,
-                    now ? Qt::SolidLine : Qt::DashLine);
-            const QString id = words::zone(zone.id);
-            if (words::fromCore(zone.id) == scene_.zone)
-                outline(r.adjusted(line_, line_, -line_, -line_), look_.accent, line_ * 3.5);
-            const qreal size = std::min(look_.text, std::min(r.width(), r.height()) * 0.5);
-            if (now && size >= 8)
-                label(r.center(), id, size, look_.paper, look_.ink);
-        }
-    }
-
-    void drawTableEdge() {
-        if (pass_ && !plan_.surface.floor)
-            outline(px(table_), look_.tableLine, line_ * 2.5);
-    }
-
-    void drawRolls() {
-        if (!pass_)
-            return;
-        for (const auto& roll : pass_->rolls) {
-            const QRectF side = px(edge(roll.side));
-            const qreal scale = std::abs(map_.m11()) + std::abs(map_.m12());
-            const qreal thick = std::max(roll.diameter.in() * scale, look_.text * 0.6);
-            const QPointF out = outward(roll.side) * (thick * 0.5 + line_ * 3);
-            QRectF r = side.translated(out);
-            r = r.width() > r.height() ? r.adjusted(0, -thick / 2, 0, thick / 2)
-                                       : r.adjusted(-thick / 2, 0, thick / 2, 0);
-            p_.setPen(QPen{look_.ink, line_});
-            p_.setBrush(look_.backing);
-            p_.drawRoundedRect(r, thick / 2, thick / 2);
-            p_.setPen(QPen{look_.ink, line_ * 0.6, Qt::DashLine});
-            p_.drawLine(QLineF{r.topLeft(), r.width() > r.height() ? r.topRight() : r.bottomLeft()}
-                            .translated(r.width() > r.height() ? QPointF{0, thick / 2}
-                                                               : QPointF{thick / 2, 0}));
-        }
-    }
-
-    /// Unit vector, in pixels, away from the table.
-    QPointF outward(Side side) const {
-        const QPointF d = side == Side::head   ? QPointF{0, -1}
-                          : side == Side::foot ? QPointF{0, 1}
-                          : side == Side::left ? QPointF{-1, 0}
-                                               : QPointF{1, 0};
-        const QPointF mapped = map_.map(d) - map_.map(QPointF{});
-        return mapped / std::hypot(mapped.x(), mapped.y());
-    }
-
-    void drawHolds() {
-        if (!pass_ || scene_.moved < 1)
-            return;
-        const qreal size = std::max(line_ * 4, look_.text * 0.42);
-        QFont font = p_.font();
-        font.setPixelSize(std::max(1, int(size * 0.8)));
-        p_.setFont(font);
-        for (const auto& hold : pass_->holds)
-            for (std::size_t k = 0; k < hold.positions.size(); ++k) {
-                const Length along = hold.positions[k];
-                const QRectF side = edge(hold.side);
-                const QPointF at = map_.map(isAcross(hold.side) ? QPointF{along.in(), side.top()}
-                                                                : QPointF{side.left(), along.in()});
-                p_.setPen(QPen{look_.paper, line_ * 0.7});
-                p_.setBrush(look_.ink);
-                QRectF box{0, 0, size, size};
-                box.moveCenter(at);
-                if (hold.kind == Hold::Kind::clamp)
-                    p_.drawRect(box);
-                else
-                    p_.drawEllipse(box);
-                // The round in which it is set, where there is room to read it.
-                if (k < hold.numbers.size() && size >= kReadable) {
-                    p_.setPen(look_.paper);
-                    p_.drawText(box.adjusted(-size, -size, size, size), Qt::AlignCenter,
-                                QString::number(hold.numbers[k]));
-                }
-            }
-    }
-
-    void drawFigures() {
-        const QRectF top = px(topArea());
-        const qreal size = look_.text * 0.85;
-        for (const Side side : kSides) {
-            const QPointF out = outward(side);
-            const QPointF middle =
-                top.center() + QPointF{out.x() * top.width() / 2, out.y() * top.height() / 2};
-            label(middle + out * size * 1.1, words::side(side), size, look_.ink, look_.paper);
-        }
-        if (!pass_ || plan_.surface.floor || scene_.moved < 1)
-            return;
-        for (const Side side : kSides) {
-            const Length over = pass_->backingOverhang[side];
-            if (over <= Length{})
+        for (const Zone& zone : plan_.zones) {
+            if (zone.pass != scene_.pass)
                 continue;
-            const QRectF e = px(edge(side));
-            // Off the middle, so that it stays clear of the middle clamp and the name of the side.
-            const QPointF at = e.topLeft() + (e.bottomRight() - e.topLeft()) * 0.27;
-            label(at - outward(side) * size * 1.2, words::length(over, scene_.unit), size,
-                  look_.paper, look_.ink);
+            const QRectF r = px(zone.area);
+            if (!scene_.moment) {
+                p_.setBrush(Qt::NoBrush);
+                p_.setPen(QPen{kTagInk, line_ * 1.8});
+                p_.drawRect(r);
+                p_.setPen(QPen{kTag, line_ * 0.9});
+                p_.drawRect(r);
+            }
+            if (words::fromCore(zone.id) == scene_.zone)
+                for (const auto& [colour, width] :
+                     {std::pair{kTag, line_ * 6.5}, std::pair{look_.accent, line_ * 4}}) {
+                    p_.setBrush(Qt::NoBrush);
+                    p_.setPen(QPen{colour, width});
+                    p_.drawRect(r.adjusted(line_ * 3, line_ * 3, -line_ * 3, -line_ * 3));
+                }
+            const qreal size = std::min(look_.text, std::min(r.width(), r.height()) * 0.5);
+            if (size >= 8)
+                paintTag(p_, r.center(), words::zone(zone.id), size, look_.family);
         }
+    }
+
+    /// The sizes of the top on lines beside it, and which end is the head.
+    void drawFigures() {
+        const QRectF all = px(allLayers() | (onTable_ ? table_ : QRectF{})), top = px(topArea());
+        const qreal size = look_.text, away = size * 2.6;
+        QFont font{look_.family};
+        font.setPixelSize(int(size));
+        p_.setFont(font);
+        const qreal x = all.left() - away, y = all.bottom() + away;
+        dimension({x, top.top()}, {x, top.bottom()},
+                  words::length(plan_.layers.top.length, scene_.unit));
+        dimension({top.left(), y}, {top.right(), y},
+                  words::length(plan_.layers.top.width, scene_.unit));
+        p_.setPen(look_.ink);
+        const QRectF line{0, 0, size * 8, size * 1.4};
+        QRectF head = line, foot = line;
+        head.moveBottomRight({x + size * 2.4, top.top() - size * 0.3});
+        foot.moveTopRight({x + size * 2.4, top.bottom() + size * 0.3});
+        p_.drawText(head, Qt::AlignRight | Qt::AlignVCenter, words::side(Side::head));
+        p_.drawText(foot, Qt::AlignRight | Qt::AlignVCenter, words::side(Side::foot));
+    }
+
+    void dimension(QPointF from, QPointF to, const QString& text) {
+        const QLineF whole{from, to};
+        const QFontMetricsF metrics{p_.font()};
+        const qreal room = metrics.horizontalAdvance(text) + metrics.height() * 0.6;
+        if (whole.length() < room + 8)
+            return;
+        p_.save();
+        p_.setPen(QPen{look_.ink, 1});
+        const QPointF along = (to - from) / whole.length(), across{-along.y(), along.x()};
+        const QPointF middle = whole.center();
+        for (const auto& [end, way] : {std::pair{from, 1.0}, std::pair{to, -1.0}}) {
+            p_.drawLine(end, middle - along * way * room / 2);
+            p_.drawLine(end - across * 5, end + across * 5);
+        }
+        p_.translate(middle);
+        p_.rotate(along.x() == 0 ? -90 : 0);
+        p_.drawText(QRectF{-room / 2, -metrics.height() / 2, room, metrics.height()},
+                    Qt::AlignCenter, text);
+        p_.restore();
     }
 
     QPainter& p_;
@@ -338,6 +278,7 @@ private:
     const QTransform& map_;
     const QuiltPlan& plan_;
     const Pass* pass_;
+    bool onTable_;
     qreal line_;
     QRectF table_;
 };
@@ -367,23 +308,51 @@ QRectF extent(const QuiltPlan& plan) {
     return all;
 }
 
-bool betterTurned(const QRectF& extent, QSizeF size) {
-    const auto scale = [](QSizeF e, QSizeF s) {
-        return std::min(s.width() / e.width(), s.height() / e.height());
-    };
-    return scale(extent.size().transposed(), size) > 1.12 * scale(extent.size(), size);
+QRectF edgeOf(const QRectF& r, Side side) {
+    switch (side) {
+    case Side::head:
+        return {r.left(), r.top(), r.width(), 0};
+    case Side::foot:
+        return {r.left(), r.bottom(), r.width(), 0};
+    case Side::left:
+        return {r.left(), r.top(), 0, r.height()};
+    case Side::right:
+        return {r.right(), r.top(), 0, r.height()};
+    }
+    return {};
 }
 
-QTransform fitted(const QRectF& extent, QSizeF size, qreal margin, bool turned) {
-    const QSizeF room{std::max(1.0, size.width() - 2 * margin),
-                      std::max(1.0, size.height() - 2 * margin)};
-    const QSizeF e = turned ? extent.size().transposed() : extent.size();
-    const qreal scale = std::min(room.width() / e.width(), room.height() / e.height());
+QPointF outward(Side side) {
+    return side == Side::head   ? QPointF{0, -1}
+           : side == Side::foot ? QPointF{0, 1}
+           : side == Side::left ? QPointF{-1, 0}
+                                : QPointF{1, 0};
+}
+
+void paintTag(QPainter& painter, QPointF middle, const QString& text, qreal size,
+              const QString& family) {
+    if (text.isEmpty())
+        return;
+    QFont font{family};
+    font.setPixelSize(std::max(8, int(size)));
+    font.setBold(true);
+    painter.setFont(font);
+    const QFontMetricsF metrics{font};
+    QRectF box{0, 0, metrics.horizontalAdvance(text) + size * 0.7, metrics.height() + size * 0.1};
+    box.moveCenter(middle);
+    painter.setPen(QPen{kTagInk, 1});
+    painter.setBrush(kTag);
+    painter.drawRoundedRect(box, size * 0.2, size * 0.2);
+    painter.setPen(kTagInk);
+    painter.drawText(box, Qt::AlignCenter, text);
+}
+
+QTransform fitted(const QRectF& extent, QSizeF size, qreal margin) {
+    const qreal scale = std::min(std::max(1.0, size.width() - 2 * margin) / extent.width(),
+                                 std::max(1.0, size.height() - 2 * margin) / extent.height());
     QTransform t;
     t.translate(size.width() / 2, size.height() / 2);
     t.scale(scale, scale);
-    if (turned)
-        t.rotate(-90); // the head, up before, comes to lie on the left
     t.translate(-extent.center().x(), -extent.center().y());
     return t;
 }
@@ -392,6 +361,7 @@ void paint(QPainter& painter, const Scene& scene, const Look& look, const QTrans
     if (!scene.plan)
         return;
     painter.setRenderHint(QPainter::Antialiasing);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
     Artist{painter, scene, look, toPixels}.paint();
 }
 

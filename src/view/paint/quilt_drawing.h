@@ -4,7 +4,7 @@
 #include "session/table_scene.h"
 
 #include <QColor>
-#include <QFont>
+#include <QImage>
 #include <QRectF>
 #include <QString>
 #include <QTransform>
@@ -18,16 +18,17 @@ class QPainter;
 namespace drawing {
 
 struct Look {
-    QColor paper, table, tableLine, backing, batting, cloth, seam, ink, fresh, hatch, accent, wall;
+    QColor ground, paper, ink, wood, woodDark, backing, batting, accent, now, nowInk;
     qreal text = 16;     ///< pixels
-    bool figures = true; ///< overhang and names of sides
+    bool figures = true; ///< sizes, names of ends, who stands where
     bool points = true;
     QString family;
 };
 
 struct Scene {
     const bastewright::QuiltPlan* plan = nullptr;
-    const std::vector<bastewright::Segment>* seams = nullptr;
+    const QImage* top = nullptr; ///< the top as cloth, of its whole area
+    const std::vector<bastewright::Helper>* helpers = nullptr;
     bastewright::Unit unit = bastewright::Unit::inch;
     bool pins = true;
     int pass = 1;
@@ -42,14 +43,21 @@ QRectF inches(const bastewright::Rect& r);
 /// What has to fit into the picture whatever the pass: all layers and every place of the table.
 QRectF extent(const bastewright::QuiltPlan& plan);
 
-/// From inches of the quilt's frame to pixels. `turned`: head to the left.
-QTransform fitted(const QRectF& extent, QSizeF size, qreal margin, bool turned);
+/// From inches of the quilt's frame to pixels, head up, in the middle of the size.
+QTransform fitted(const QRectF& extent, QSizeF size, qreal margin);
 
 /// The table as it lies, part of the way from one pass to the next; empty without passes.
 QRectF tableOf(const Scene& scene);
 
-/// True where the picture fills the space better with the quilt's head to the left.
-bool betterTurned(const QRectF& extent, QSizeF size);
+/// A side of a rectangle, as one without width or height.
+QRectF edgeOf(const QRectF& r, bastewright::Side side);
+
+/// Away from the table at a side.
+QPointF outward(bastewright::Side side);
+
+/// Words on a twill tag, wherever they lie.
+void paintTag(QPainter& painter, QPointF middle, const QString& text, qreal size,
+              const QString& family);
 
 void paint(QPainter& painter, const Scene& scene, const Look& look, const QTransform& toPixels);
 

@@ -6,7 +6,6 @@
 #include <QQuickPaintedItem>
 
 #include <memory>
-#include <vector>
 
 /// The top of a quilt, as the shelf shows it before anything is planned.
 class QuiltFace {
@@ -27,16 +26,11 @@ private:
     std::shared_ptr<const bastewright::Top> top_;
 };
 
-/// The blocks of its grid, row by row; none where there is no grid.
-std::vector<bastewright::Rect> blocksOf(const bastewright::Top& top);
-
-/// Draws a QuiltFace to scale in the middle of the item: its blocks as patches in two soft tints.
+/// Draws a QuiltFace to scale in the middle of the item, as cloth.
 class QuiltFaceItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QuiltFace face READ face WRITE setFace NOTIFY changed)
-    Q_PROPERTY(QColor cloth MEMBER cloth_ NOTIFY changed)
-    Q_PROPERTY(QColor patch MEMBER patch_ NOTIFY changed)
     Q_PROPERTY(QColor ink MEMBER ink_ NOTIFY changed)
 
 public:
@@ -50,5 +44,5 @@ signals:
 
 private:
     QuiltFace face_;
-    QColor cloth_, patch_, ink_;
+    QColor ink_;
 };

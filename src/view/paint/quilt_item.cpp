@@ -1,10 +1,12 @@
 #include "view/paint/quilt_item.h"
 
 #include "view/base/words.h"
+#include "view/paint/cloth.h"
 #include "view/paint/scene_drawing.h"
 #include "ways/way.h"
 
 #include <QPainter>
+#include <QQuickWindow>
 
 using namespace bastewright;
 
@@ -18,7 +20,7 @@ void QuiltItem::setQuilt(const PlannedQuilt& quilt) {
         return;
     quilt_ = quilt;
     scenes_.reset();
-    seams_ = quilt_.job() ? seamsOf(quilt_.job()->top) : std::vector<Segment>{};
+    top_ = {};
     update();
     emit quiltChanged();
 }
@@ -72,9 +74,19 @@ void QuiltItem::setPoints(bool on) {
 }
 
 QTransform QuiltItem::toPixels() const {
-    const auto all = drawing::extent(*quilt_.plan());
-    const qreal margin = figures_ ? textSize_ * 1.8 : 2;
-    return drawing::fitted(all, size(), margin, drawing::betterTurned(all, size()));
+    // Room for sizes and people beside the quilt.
+    return drawing::fitted(drawing::extent(*quilt_.plan()), size(), figures_ ? textSize_ * 3.4 : 3);
+}
+
+const QImage& QuiltItem::topAt(double pixelsPerInch) {
+    if (top_.isNull() || topScale_ != pixelsPerInch) {
+        topScale_ = pixelsPerInch;
+        const auto& layer = quilt_.plan()->layers.top;
+        const QRectF area{0, 0, layer.width.in(), layer.length.in()};
+        const QSizeF pixels = area.size() * pixelsPerInch;
+        top_ = cloth::pictureOf(quilt_.job()->top, cloth::usualFabrics(), area, pixels.toSize());
+    }
+    return top_;
 }
 
 QString QuiltItem::zoneAt(qreal x, qreal y) const {
@@ -113,8 +125,11 @@ void QuiltItem::paint(QPainter* painter) {
             scenes_.emplace(quilt_.planned()->plan, setting.helpers, setting.start);
         moment = scenes_->at(quilt_.index(), Seconds{std::int64_t(moment_)});
     }
+    const QTransform map = toPixels();
+    const double ratio = window() ? window()->effectiveDevicePixelRatio() : 1;
     drawing::Scene scene{.plan = quilt_.plan(),
-                         .seams = &seams_,
+                         .top = &topAt(map.m11() * ratio),
+                         .helpers = &quilt_.planned()->session.setting.helpers,
                          .unit = quilt_.planned()->plan.unit,
                          .pins = wayOf(*quilt_.job()).point.lies,
                          .pass = pass_,
@@ -127,23 +142,21 @@ void QuiltItem::paint(QPainter* painter) {
         scene.passBefore = std::max(1, moment->pass - 1);
         scene.moved = moment->moved;
     }
-    const drawing::Look look{.paper = paper_,
-                             .table = table_,
-                             .tableLine = tableLine_,
+    const drawing::Look look{.ground = ground_,
+                             .paper = paper_,
+                             .ink = ink_,
+                             .wood = wood_,
+                             .woodDark = woodDark_,
                              .backing = backing_,
                              .batting = batting_,
-                             .cloth = cloth_,
-                             .seam = seam_,
-                             .ink = ink_,
-                             .fresh = fresh_,
-                             .hatch = hatch_,
                              .accent = accent_,
-                             .wall = ink_,
+                             .now = now_,
+                             .nowInk = nowInk_,
                              .text = textSize_,
                              .figures = figures_,
                              .points = points_,
                              .family = family_};
-    drawing::paint(*painter, scene, look, toPixels());
+    drawing::paint(*painter, scene, look, map);
     if (moment)
-        drawing::paintPeople(*painter, *moment, quilt_, scene, look, toPixels(), size());
+        drawing::paintPeople(*painter, *moment, quilt_, scene, look, map, size());
 }

@@ -4,6 +4,7 @@
 #include "view/base/planned.h"
 #include "view/paint/quilt_drawing.h"
 
+#include <QImage>
 #include <QQuickPaintedItem>
 
 #include <optional>
@@ -25,17 +26,16 @@ class QuiltItem : public QQuickPaintedItem {
     Q_PROPERTY(bool figures READ figures WRITE setFigures NOTIFY lookChanged)
     Q_PROPERTY(bool points READ points WRITE setPoints NOTIFY lookChanged)
     Q_PROPERTY(QString family MEMBER family_ NOTIFY lookChanged)
+    Q_PROPERTY(QColor ground MEMBER ground_ NOTIFY lookChanged)
     Q_PROPERTY(QColor paper MEMBER paper_ NOTIFY lookChanged)
-    Q_PROPERTY(QColor table MEMBER table_ NOTIFY lookChanged)
-    Q_PROPERTY(QColor tableLine MEMBER tableLine_ NOTIFY lookChanged)
+    Q_PROPERTY(QColor ink MEMBER ink_ NOTIFY lookChanged)
+    Q_PROPERTY(QColor wood MEMBER wood_ NOTIFY lookChanged)
+    Q_PROPERTY(QColor woodDark MEMBER woodDark_ NOTIFY lookChanged)
     Q_PROPERTY(QColor backing MEMBER backing_ NOTIFY lookChanged)
     Q_PROPERTY(QColor batting MEMBER batting_ NOTIFY lookChanged)
-    Q_PROPERTY(QColor cloth MEMBER cloth_ NOTIFY lookChanged)
-    Q_PROPERTY(QColor seam MEMBER seam_ NOTIFY lookChanged)
-    Q_PROPERTY(QColor ink MEMBER ink_ NOTIFY lookChanged)
-    Q_PROPERTY(QColor fresh MEMBER fresh_ NOTIFY lookChanged)
-    Q_PROPERTY(QColor hatch MEMBER hatch_ NOTIFY lookChanged)
     Q_PROPERTY(QColor accent MEMBER accent_ NOTIFY lookChanged)
+    Q_PROPERTY(QColor now MEMBER now_ NOTIFY lookChanged)
+    Q_PROPERTY(QColor nowInk MEMBER nowInk_ NOTIFY lookChanged)
 
 public:
     explicit QuiltItem(QQuickItem* parent = nullptr);
@@ -78,14 +78,16 @@ signals:
 
 private:
     QTransform toPixels() const;
+    /// The top as cloth, drawn once for a scale.
+    const QImage& topAt(double pixelsPerInch);
 
     PlannedQuilt quilt_;
-    std::vector<bastewright::Segment> seams_;
+    QImage top_; ///< the top as cloth, for the size it was last painted in
+    double topScale_ = 0;
     int pass_ = 1, passBefore_ = 1;
     QString zone_, family_;
     std::optional<bastewright::TableScenes> scenes_; ///< of quilt_, made when a moment is asked for
     qreal moved_ = 1, moment_ = -1, textSize_ = 16;
     bool figures_ = true, points_ = true;
-    QColor paper_{Qt::white}, table_, tableLine_, backing_, batting_, cloth_, seam_, ink_, fresh_,
-        hatch_, accent_;
+    QColor ground_, paper_, ink_, wood_, woodDark_, backing_, batting_, accent_, now_, nowInk_;
 };

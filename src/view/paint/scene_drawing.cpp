@@ -1,6 +1,8 @@
 #include "view/paint/scene_drawing.h"
 
+#include "session/ticks.h"
 #include "view/base/people_palette.h"
+#include "view/paint/cloth.h"
 
 #include <QPainter>
 
@@ -34,44 +36,57 @@ Stand standOf(const StandingPlace& place, const QRectF& planned, const QRectF& t
     return {};
 }
 
+/// The step of a zone after which its points are in.
+bool putsPointsIn(TaskKind kind) {
+    const EventKind tick = tickAt(kind);
+    return stateAfter(tick) >= ZoneState::open &&
+           stateBefore(tick, wayWith(kind)) < ZoneState::open;
+}
+
 } // namespace
 
 std::size_t pointsIn(const ZoneScene& zone, std::size_t points) {
     if (zone.state >= ZoneState::open)
         return points;
-    const bool places = zone.work && (zone.work->kind == TaskKind::placeOpen ||
-                                      zone.work->kind == TaskKind::dotUpper);
+    const bool places = zone.work && putsPointsIn(zone.work->kind);
     return places ? std::size_t(std::floor(zone.share * qreal(points))) : 0;
 }
 
-void paintZones(QPainter& painter, const Scene& scene, const Look& look, const QTransform& map) {
+void paintZones(QPainter& painter, const Scene& scene, const Look& look, const QTransform& map,
+                const std::function<void(const QRectF&)>& drawTop) {
     const qreal line = std::max(1.0, look.text / 12);
+    const auto sewn = [&](const QRectF& part) {
+        QPainterPath path;
+        path.addRect(map.mapRect(part));
+        cloth::paintSewn(painter, path, 2.8 * map.m11());
+    };
     for (std::size_t z = 0; z < scene.plan->zones.size(); ++z) {
         const auto& zone = scene.moment->zones[z];
+        if (zone.state < ZoneState::dotted && !zone.work)
+            continue;
         const QRectF area = inches(scene.plan->zones[z].area), r = map.mapRect(area);
-        painter.setPen(Qt::NoPen);
-        if (zone.state == ZoneState::dotted || zone.state == ZoneState::open) {
-            QColor fill = look.fresh;
-            fill.setAlpha(zone.state == ZoneState::open ? 210 : 110);
-            painter.setBrush(fill);
-            painter.drawRect(r);
-            painter.setPen(QPen{look.ink, line * 1.3, Qt::DashLine});
-            painter.setBrush(Qt::NoBrush);
+        drawTop(area);
+        if (zone.state >= ZoneState::closed) {
+            sewn(area);
+        } else if (zone.state >= ZoneState::dotted) {
             const qreal in = line * 2.5;
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen{QColor{0x14, 0x1a, 0x28}, line * 3});
             painter.drawRect(r.adjusted(in, in, -in, -in));
-        } else if (zone.state >= ZoneState::closed) {
-            painter.setBrush(QBrush{look.hatch, Qt::BDiagPattern});
-            painter.drawRect(r);
+            painter.setPen(QPen{QColor{0xff, 0xfd, 0xf6}, line * 1.8, Qt::DashLine});
+            painter.drawRect(r.adjusted(in, in, -in, -in));
         }
-        if (zone.work) {
+        if (!zone.work)
+            continue;
+        if (zone.state >= ZoneState::open) {
             QRectF part = area;
             part.setHeight(area.height() * zone.share);
-            painter.setPen(Qt::NoPen);
-            const bool ends = zone.state >= ZoneState::open;
-            painter.setBrush(ends ? QBrush{look.hatch, Qt::BDiagPattern} : QBrush{look.fresh});
-            painter.drawRect(map.mapRect(part));
-            painter.setPen(QPen{look.accent, line * 3});
-            painter.setBrush(Qt::NoBrush);
+            sewn(part);
+        }
+        painter.setBrush(Qt::NoBrush);
+        for (const auto& [colour, width] :
+             {std::pair{look.nowInk, line * 5}, std::pair{look.now, line * 3}}) {
+            painter.setPen(QPen{colour, width});
             painter.drawRect(r.adjusted(line, line, -line, -line));
         }
     }

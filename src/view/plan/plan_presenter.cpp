@@ -76,9 +76,19 @@ QString PlanPresenter::spanText() const {
 }
 
 QString PlanPresenter::finishText() const {
-    return planned_ ? tr("done at %1")
-                          .arg(words::clock(planned_->session.setting.start, planned_->plan.finish))
-                    : QString{};
+    if (!planned_)
+        return {};
+    const auto& range = planned_->plan.range;
+    return words::clock(planned_->session.setting.start,
+                        range.middle > Seconds{} ? range.middle : planned_->plan.finish);
+}
+
+QString PlanPresenter::rangeText() const {
+    if (!planned_ || planned_->plan.range.middle == Seconds{})
+        return {};
+    const auto& range = planned_->plan.range;
+    const auto start = planned_->session.setting.start;
+    return tr("%1–%2").arg(words::clock(start, range.early), words::clock(start, range.late));
 }
 
 QString PlanPresenter::surfaceText() const {
@@ -96,7 +106,7 @@ QString PlanPresenter::boundText() const {
     const auto* plan = quilt().plan();
     if (!plan)
         return {};
-    return tr("Proven least: %1, %2 passes; no schedule ends before %3.")
+    return tr("Nobody could do with fewer than %1 or %2 passes; no plan ends before %3.")
         .arg(words::points(*quilt().job(), plan->bounds.points))
         .arg(plan->bounds.passes)
         .arg(words::clock(planned_->session.setting.start, planned_->plan.finishBound));
@@ -105,17 +115,22 @@ QString PlanPresenter::boundText() const {
 QString PlanPresenter::findingsText() const {
     if (!planned_)
         return {};
-    int stops = 0, warnings = 0;
+    int stops = 0, warnings = 0, notes = 0;
     for (const auto& f : planned_->plan.findings) {
         stops += f.level == Finding::Level::stop;
         warnings += f.level == Finding::Level::warn;
+        notes += f.level == Finding::Level::note;
     }
     if (stops > 0)
-        return stops == 1 ? tr("One thing must be cured first")
-                          : tr("%1 things must be cured first").arg(stops);
+        return stops == 1 ? tr("Fix 1 thing before you start")
+                          : tr("Fix %1 things before you start").arg(stops);
     if (warnings > 0)
-        return warnings == 1 ? tr("One thing to watch") : tr("%1 things to watch").arg(warnings);
-    return tr("Nothing to worry about");
+        return warnings == 1 ? tr("Check 1 thing first")
+                             : tr("Check %1 things first").arg(warnings);
+    if (notes > 0)
+        return notes == 1 ? tr("Ready to baste · 1 tip")
+                          : tr("Ready to baste · %1 tips").arg(notes);
+    return tr("Ready to baste");
 }
 
 QString PlanPresenter::suppliesText() const {

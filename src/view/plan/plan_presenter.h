@@ -19,7 +19,9 @@ class PlanPresenter : public QObject {
     Q_PROPERTY(QString passesText READ passesText NOTIFY changed)
     Q_PROPERTY(QString pointsText READ pointsText NOTIFY changed)
     Q_PROPERTY(QString spanText READ spanText NOTIFY changed)
+    /// The middle of the simulated afternoons, and nine in ten of them: "15:07", "14:40–15:49".
     Q_PROPERTY(QString finishText READ finishText NOTIFY changed)
+    Q_PROPERTY(QString rangeText READ rangeText NOTIFY changed)
     Q_PROPERTY(QString surfaceText READ surfaceText NOTIFY changed)
     Q_PROPERTY(QString boundText READ boundText NOTIFY changed)
     Q_PROPERTY(QString findingsText READ findingsText NOTIFY changed)
@@ -51,6 +53,7 @@ public:
     QString pointsText() const;
     QString spanText() const;
     QString finishText() const;
+    QString rangeText() const;
     QString surfaceText() const;
     QString boundText() const;
     QString findingsText() const;

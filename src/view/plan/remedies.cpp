@@ -3,6 +3,7 @@
 #include "view/base/words.h"
 
 #include <algorithm>
+#include <functional>
 
 using namespace bastewright;
 
@@ -43,7 +44,12 @@ void Remedies::refresh() {
         if (trying() && planned->session == triedSession_)
             after_ = figures();
     }
+    worst_.clear();
+    serious_ = !rows.isEmpty() && rows[0][0] != words::fromCore(name(Finding::Level::note));
+    if (serious_) // tips can wait until they are looked for
+        worst_ = {rows[0][1].toString(), rows[0][3].toString(), rows[0][4].toString()};
     rows_.setRows(std::move(rows));
+    emit findingsChanged();
     emit changed();
 }
 

@@ -15,6 +15,12 @@ class Remedies : public QObject {
     QML_UNCREATABLE("made by the workroom")
     /// level, text, cure, first, second: the last two are what buttons say; empty for none
     Q_PROPERTY(TableRows* findings READ findings CONSTANT)
+    /// The gravest finding, and what its buttons say; empty for none.
+    Q_PROPERTY(QString worst READ worst NOTIFY findingsChanged)
+    Q_PROPERTY(QString worstFirst READ worstFirst NOTIFY findingsChanged)
+    Q_PROPERTY(QString worstSecond READ worstSecond NOTIFY findingsChanged)
+    /// It is more than a tip.
+    Q_PROPERTY(bool serious READ serious NOTIFY findingsChanged)
     /// A change was tried and its plan is awaited or shown.
     Q_PROPERTY(bool trying READ trying NOTIFY changed)
     Q_PROPERTY(QString tried READ tried NOTIFY changed)
@@ -33,6 +39,10 @@ public:
     Q_INVOKABLE void takeBack();
 
     TableRows* findings() { return &rows_; }
+    QString worst() const { return worst_.value(0); }
+    QString worstFirst() const { return worst_.value(1); }
+    QString worstSecond() const { return worst_.value(2); }
+    bool serious() const { return serious_; }
     bool trying() const { return !tried_.isEmpty(); }
     QString tried() const { return tried_; }
     QString before() const { return before_; }
@@ -40,6 +50,7 @@ public:
 
 signals:
     void changed();
+    void findingsChanged();
 
 private:
     void refresh();
@@ -50,6 +61,8 @@ private:
     PlanPresenter* plan_;
     std::vector<std::vector<bastewright::Remedy>> cures_; ///< by finding as listed
     TableRows rows_;
+    QStringList worst_; ///< its text, what its buttons say
+    bool serious_ = false;
     QString tried_, before_, after_;
     bastewright::Session triedSession_;
 };

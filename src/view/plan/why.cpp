@@ -114,8 +114,8 @@ Why ofFinish(const From& f) {
     for (const Task& t : f.plan.tasks)
         work += (t.end - t.start) * std::int64_t(t.people.size());
     Why w{.title = tr("Finish")};
-    w.value =
-        tr("%1, done at %2").arg(words::span(wholeMinutes(f.plan.finish)), f.clock(f.plan.finish));
+    w.value = tr("%1, finishes at %2")
+                  .arg(words::span(wholeMinutes(f.plan.finish)), f.clock(f.plan.finish));
     w.rule =
         tr("Every task takes the trade’s time at the person’s pace. Nobody is in two places, one "
            "person takes 24 in of an edge, and pins are closed only after the whole pass has been "

@@ -82,7 +82,8 @@ void ChangeDesk::guestComes(const QString& called) {
 }
 
 void ChangeDesk::irons(int more) {
-    ask(more > 0 ? tr("One iron more") : tr("One iron less"), {.kind = Kind::irons, .count = more},
+    ask(more > 0 ? tr("Add an iron") : tr("Take an iron away"),
+        {.kind = Kind::irons, .count = more},
         more > 0 ? tr("Irons on circuits of their own where you can; cords off the walkway.")
                  : tr("Let it cool upright, out of the way."));
 }

@@ -2,6 +2,7 @@
 
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
+#include "ways/way.h"
 
 #include <QPainter>
 
@@ -121,9 +122,7 @@ void LanesItem::paintLane(QPainter& p, int lane) const {
 void LanesItem::paintBlock(QPainter& p, const LanesBoard::Block& block) const {
     const QRectF r = rectOf(block);
     const auto kind = block.task->kind;
-    const bool puts =
-        kind == TaskKind::placeOpen || kind == TaskKind::dotLower || kind == TaskKind::dotUpper;
-    const bool ends = kind == TaskKind::closePins || kind == TaskKind::press;
+    const bool ends = isLastWork(kind), puts = isOfZone(kind) && !ends;
     const bool team = block.task->people.size() > 1;
     const bool chosen = words::fromCore(block.task->id) == board_->chosen();
     p.setPen(QPen{chosen ? accent_ : ink_,

@@ -4,6 +4,7 @@
 #include "session/ticks.h"
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
+#include "view/paint/quilt_drawing.h"
 
 #include <algorithm>
 
@@ -25,13 +26,20 @@ QString stateName(ZoneState state) {
     return {};
 }
 
+QVariantList placesOf(const Zone& zone) {
+    QVariantList out;
+    for (const auto& point : zone.points)
+        out << QPointF{point.at.x.in(), point.at.y.in()};
+    return out;
+}
+
 } // namespace
 
 TableBoard::TableBoard(LiveController* live, QObject* parent)
     : QObject{parent}
     , live_{live}
     , zones_{{"zone", "column", "row", "points", "stage", "letter", "mark", "person", "verb",
-              "ready"}}
+              "ready", "area", "places"}}
     , callsAhead_{{"call", "name"}} {
     connect(live_, &LiveController::changed, this, &TableBoard::refresh);
 }
@@ -96,6 +104,20 @@ QStringList TableBoard::edges() const {
     return out;
 }
 
+int TableBoard::quarter() const {
+    switch (around_[0]) {
+    case Side::head:
+        return 0;
+    case Side::left:
+        return 1;
+    case Side::foot:
+        return 2;
+    case Side::right:
+        return 3;
+    }
+    return 0;
+}
+
 QList<bool> TableBoard::walls() const {
     QList<bool> out(4, false);
     if (const auto* quilt = plan())
@@ -138,6 +160,9 @@ void TableBoard::layTiles(const Turns& turns) {
     columns_ = tiles.columns;
     rows_ = tiles.rows;
     around_ = tiles.around;
+    if (const Top& top = live.session().jobs[std::size_t(quilt_)].top;
+        !face_.top() || *face_.top() != top)
+        face_ = QuiltFace{top};
     QList<QVariantList> out;
     for (const auto& tile : tiles.tiles) {
         const Zone& zone = *tile.zone;
@@ -152,7 +177,8 @@ void TableBoard::layTiles(const Turns& turns) {
         out.push_back({words::fromCore(zone.id), tile.column, tile.row, int(zone.points.size()),
                        stateName(state.state), mark < 0 ? QString{} : letters[mark], mark,
                        hands.empty() ? QString{} : words::fromCore(hands.front()),
-                       tick ? words::tick(*tick, turns.way(quilt_)) : QString{}, answer.counts()});
+                       tick ? words::tick(*tick, turns.way(quilt_)) : QString{}, answer.counts(),
+                       drawing::inches(zone.area), placesOf(zone)});
     }
     zones_.setRows(std::move(out));
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "view/paint/quilt_face.h"
 #include "view/table/live_controller.h"
 
 #include <array>
@@ -22,6 +23,9 @@ class TableBoard : public QObject {
     /// At which of the same four places nobody can stand.
     Q_PROPERTY(QList<bool> walls READ walls NOTIFY changed)
     Q_PROPERTY(TableRows* zones READ zones CONSTANT)
+    /// The top, and by how many quarter turns, clockwise, it lies from head up.
+    Q_PROPERTY(QuiltFace face READ face NOTIFY changed)
+    Q_PROPERTY(int quarter READ quarter NOTIFY changed)
     /// The call in force and the one after it; empty where there is none.
     Q_PROPERTY(QString call READ call NOTIFY changed)
     Q_PROPERTY(QString nextCall READ nextCall NOTIFY changed)
@@ -58,6 +62,8 @@ public:
     QStringList edges() const;
     QList<bool> walls() const;
     TableRows* zones() { return &zones_; }
+    QuiltFace face() const { return face_; }
+    int quarter() const;
 
     /// Id of the step to do next; "release" for letting the pass go, "end" for the ending.
     QString step() const { return step_; }
@@ -91,6 +97,7 @@ private:
     LiveController* live_;
     int quilt_ = 0, turn_ = 0, columns_ = 1, rows_ = 1;
     std::array<bastewright::Side, 4> around_{};
+    QuiltFace face_;
     TableRows zones_, callsAhead_;
     QString step_, stepText_, stepWho_, caution_, call_, nextCall_;
     bool stepReady_ = false, stepHeld_ = false, stepAsksAgain_ = false, finished_ = false,

@@ -26,12 +26,21 @@ Sentence dottingAt(const Sentence& person, const Sentence& zone, ClockTime when)
 Sentence dottingOf(const Sentence& zones, bool one) {
     return one ? core::says("dotting of zone %1", zones) : core::says("dotting of zones %1", zones);
 }
+Sentence waiting(const Sentence&) {
+    return core::says("Wait.");
+}
 Sentence howToDot() {
     return core::says("Flat on the layer, none folded, none at the edge.");
 }
 
 StepWords below() {
-    return {.command = core::says("Dots on the backing"),
+    return {.call = core::says("Dot below"),
+            .forLead = core::says("Top and batting back. Dots on the backing."),
+            .mine = core::says("Top and batting lie back: your dots on the backing."),
+            .firmly = {},
+            .idle = waiting,
+            .care = {},
+            .command = core::says("Dots on the backing"),
             .brief = core::says("dots below"),
             .heading = core::says("Dots on the backing"),
             .how = howToDot(),
@@ -53,7 +62,13 @@ StepWords below() {
 }
 
 StepWords above() {
-    return {.command = core::says("Dots under the top"),
+    return {.call = core::says("Dot above"),
+            .forLead = core::says("Batting forward. Dots on the batting."),
+            .mine = core::says("Batting forward: your dots on the batting."),
+            .firmly = {},
+            .idle = waiting,
+            .care = {},
+            .command = core::says("Dots under the top"),
             .brief = core::says("dots above"),
             .heading = core::says("Dots on the batting"),
             .how = howToDot(),
@@ -76,6 +91,16 @@ StepWords above() {
 
 StepWords pressing() {
     return {
+        .call = core::says("Press"),
+        .forLead = core::says("Top forward. Lower the iron and lift it, never slide."),
+        .mine = core::says("Lower the iron and lift it, never slide; the label's setting."),
+        .firmly = core::says("Hold it in one hand only, yours; up on its heel."),
+        .idle =
+            [](const Sentence& people) {
+                return people.empty() ? core::says("Wait.")
+                                      : core::says("Hands off. %1 holds the iron.", people);
+            },
+        .care = core::says("The iron is hot: up on its heel, off at breaks."),
         .command = core::says("Press the dots"),
         .brief = core::says("press"),
         .heading = core::says("Press"),

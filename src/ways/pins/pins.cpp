@@ -12,7 +12,17 @@ namespace {
 using namespace trade_times;
 
 StepWords placing() {
-    return {.command = core::says("Put pins in, open"),
+    return {.call = core::says("Pin"),
+            .forLead = core::says("All, from the middle outward. Pins stay open."),
+            .mine = core::says("Your rows at your marks, beside a seam where one is there; middle "
+                               "first."),
+            .firmly = core::says("Leave every pin open."),
+            .idle =
+                [](const Sentence&) {
+                    return core::says("No pins for you: see that everybody has some.");
+                },
+            .care = core::says("No pins in the mouth."),
+            .command = core::says("Put pins in, open"),
             .brief = core::says("pins in"),
             .heading = core::says("Place pins open"),
             .how = core::says("Through all three layers, left open. Lean, do not climb."),
@@ -46,6 +56,12 @@ StepWords placing() {
 
 StepWords closing() {
     return {
+        .call = core::says("Close"),
+        .forLead = core::says("Each their own. Nobody earlier."),
+        .mine = core::says("Close your pins, middle first."),
+        .firmly = core::says("Never before this call."),
+        .idle = [](const Sentence&) { return core::says("Wait until all are closed."); },
+        .care = {},
         .command = core::says("Close the pins"),
         .brief = core::says("close"),
         .heading = core::says("Close pins"),

@@ -88,7 +88,7 @@ def with_a_mouse(executable, display):
         user.tap("keepMeasured")
         user.tap("closePane", "tile-room", "addTable", "edge0", "closePane")
         user.tap("tile-people", "addPerson", "addPerson", "closePane")
-        user.tap("nextPass", "previousPass")
+        user.tap("pass2", "pass1")
         to_the_sheets(user, home)
         job = job_of(home)
         assert job["top"]["width"] == [88] and job["top"]["length"] == [112], job["top"]

@@ -59,13 +59,16 @@ TEST(Ways, StepsOfZonesAreSaidInFull) {
             if (!step.words)
                 continue;
             const StepWords& w = *step.words;
-            for (const Sentence* s :
-                 {&w.command, &w.brief, &w.heading, &w.how, &w.noun, &w.nounFirst})
+            for (const Sentence* s : {&w.call, &w.forLead, &w.mine, &w.command, &w.brief,
+                                      &w.heading, &w.how, &w.noun, &w.nounFirst})
                 EXPECT_FALSE(s->empty()) << name(step.kind);
             const auto has = [&](const Sentence& s, std::initializer_list<const char*> parts) {
                 for (const char* part : parts)
                     EXPECT_NE(s.english().find(part), std::string::npos) << s.english();
             };
+            EXPECT_FALSE(w.idle("Ada").empty()) << name(step.kind);
+            EXPECT_FALSE(w.idle({}).empty()) << name(step.kind);
+            EXPECT_EQ(zoneStepAt(callOf(step.kind)), &step) << name(step.kind);
             has(w.line("A1, A2", "24 of them"), {"A1, A2", "24 of them"});
             has(w.doing("Ada", "A1", true), {"Ada", "A1"});
             has(w.doing("Ada and Bo", "A1", false), {"Ada and Bo", "A1"});
@@ -75,6 +78,38 @@ TEST(Ways, StepsOfZonesAreSaidInFull) {
             has(w.work("A1", true), {"zone A1"});
             has(w.work("A1 and A2", false), {"zones A1 and A2"});
         }
+}
+
+TEST(Ways, AreSaidInFull) {
+    for (const Way& way : allWays()) {
+        const WayWords& w = way.words;
+        for (const Sentence* s :
+             {&w.name, &w.heading, &w.where, &w.choose, &w.underneath, &w.putAway, &w.care})
+            EXPECT_FALSE(s->empty()) << w.name;
+        EXPECT_FALSE(w.cautions.empty()) << w.name;
+        // Pins are counted back into the box instead.
+        EXPECT_EQ(w.rolledUp.empty(), way.fromBox) << w.name;
+    }
+}
+
+TEST(Ways, OneStepOfAZoneIsTheFirstAndOneTheLast) {
+    for (const Way& way : allWays()) {
+        const auto work = way.zoneWork();
+        EXPECT_EQ(std::ranges::count_if(work, isFirstWork), 1);
+        EXPECT_EQ(std::ranges::count_if(work, isLastWork), 1);
+    }
+    EXPECT_FALSE(isFirstWork(TaskKind::smooth));
+    EXPECT_FALSE(isLastWork(TaskKind::cool));
+}
+
+// Common practice: thick batting holds better where it is pressed from both sides.
+TEST(Ways, OnlyDotsInThickBattingAreFinishedFromTheBackToo) {
+    Batting thin, thick;
+    thin.thickness = Length::millimetres(3);
+    thick.thickness = Length::millimetres(12);
+    EXPECT_TRUE(wayOf(Basting::With::dots).turns(thick));
+    EXPECT_FALSE(wayOf(Basting::With::dots).turns(thin));
+    EXPECT_FALSE(wayOf(Basting::With::pins).turns(thick));
 }
 
 TEST(Ways, PointsAreCounted) {

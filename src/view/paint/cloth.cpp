@@ -1,0 +1,224 @@
+#include "view/paint/cloth.h"
+
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace bastewright;
+
+namespace cloth {
+namespace {
+
+QRectF inInches(const Rect& r) {
+    return {QPointF{r.x0.in(), r.y0.in()}, QPointF{r.x1.in(), r.y1.in()}};
+}
+
+/// The print of a fabric: one tile that repeats.
+enum class Print { plain, dots, sprigs, stripes, checks };
+
+QColor mixed(const QColor& a, const QColor& b, qreal share) {
+    return QColor::fromRgbF(float(a.redF() + (b.redF() - a.redF()) * share),
+                            float(a.greenF() + (b.greenF() - a.greenF()) * share),
+                            float(a.blueF() + (b.blueF() - a.blueF()) * share));
+}
+
+QBrush fabric(const QColor& colour, Print print) {
+    constexpr int kTile = 8;
+    QImage tile{kTile, kTile, QImage::Format_RGB32};
+    tile.fill(colour);
+    QPainter p{&tile};
+    // The weave: every other thread a little darker.
+    const QColor thread = colour.darker(106);
+    for (int y = 0; y < kTile; y += 2)
+        p.fillRect(0, y, kTile, 1, thread);
+    const bool dark = colour.lightnessF() < 0.55F;
+    const QColor ink = mixed(colour, dark ? Qt::white : Qt::black, dark ? 0.34 : 0.16);
+    switch (print) {
+    case Print::plain:
+        break;
+    case Print::dots:
+        p.fillRect(1, 1, 2, 2, ink);
+        p.fillRect(5, 5, 2, 2, ink);
+        break;
+    case Print::sprigs:
+        for (const QPoint& at : {QPoint{1, 2}, QPoint{2, 1}, QPoint{5, 5}, QPoint{6, 6}})
+            p.fillRect(QRect{at, QSize{1, 1}}, ink);
+        break;
+    case Print::stripes:
+        p.fillRect(2, 0, 1, kTile, ink);
+        p.fillRect(6, 0, 1, kTile, ink);
+        break;
+    case Print::checks:
+        p.fillRect(0, 0, 4, 4, mixed(colour, ink, 0.6));
+        p.fillRect(4, 4, 4, 4, mixed(colour, ink, 0.6));
+        break;
+    }
+    return QBrush{tile};
+}
+
+/// Where the seams inside a block divide a side of it, ends included.
+std::vector<double> divided(const std::vector<Length>& seams, Length side) {
+    std::vector<double> out{0};
+    for (const Length l : seams)
+        out.push_back(l.in());
+    out.push_back(side.in());
+    std::ranges::sort(out);
+    return out;
+}
+
+} // namespace
+
+Fabrics usualFabrics() {
+    return {QColor{0x27, 0x36, 0x5c}, QColor{0x5e, 0x86, 0x90}, QColor{0xc9, 0x7f, 0x68},
+            QColor{0xec, 0xe6, 0xd8}};
+}
+
+std::vector<Rect> blocksOf(const Top& top) {
+    std::vector<Rect> out;
+    if (!top.grid)
+        return out;
+    const BlockGrid& grid = *top.grid;
+    const Point first = grid.firstBlock(topRect(top));
+    for (int row = 0; row < grid.rows; ++row)
+        for (int column = 0; column < grid.columns; ++column) {
+            const Length x = first.x + column * (grid.block + grid.sashing);
+            const Length y = first.y + row * (grid.blockHeight() + grid.sashing);
+            out.push_back({x, y, x + grid.block, y + grid.blockHeight()});
+        }
+    return out;
+}
+
+void paintTop(QPainter& painter, const Top& top, const Fabrics& fabrics, const QTransform& map) {
+    const Rect area = topRect(top);
+    painter.setPen(Qt::NoPen);
+    const auto fill = [&](const QRectF& inches, const QBrush& brush) {
+        painter.fillRect(map.mapRect(inches), brush);
+    };
+    const QBrush border = fabric(fabrics.border, Print::dots),
+                 second = fabric(fabrics.second, Print::sprigs),
+                 accent = fabric(fabrics.accent, Print::checks),
+                 light = fabric(fabrics.light, Print::plain);
+    fill(inInches(area), top.grid ? border : second);
+    if (top.grid) {
+        const BlockGrid& grid = *top.grid;
+        const auto blocks = blocksOf(top);
+        fill(inInches({blocks.front().x0, blocks.front().y0, blocks.back().x1, blocks.back().y1}),
+             light);
+        const auto across = divided(grid.innerX, grid.block),
+                   down = divided(grid.innerY, grid.blockHeight());
+        const QBrush* const turns[] = {&border, &accent, &second};
+        const auto columns = std::size_t(grid.columns);
+        for (std::size_t i = 0; i < blocks.size(); ++i) {
+            const std::size_t own = i / columns + i % columns;
+            const QRectF block = inInches(blocks[i]);
+            for (std::size_t y = 0; y + 1 < down.size(); ++y)
+                for (std::size_t x = 0; x + 1 < across.size(); ++x) {
+                    const QRectF patch{block.left() + across[x], block.top() + down[y],
+                                       across[x + 1] - across[x], down[y + 1] - down[y]};
+                    fill(patch, (x + y) % 2 == 0 ? *turns[own % 3] : light);
+                }
+        }
+        // Posts where strips of sashing cross.
+        for (int row = 1; row < grid.rows && grid.sashing > Length{}; ++row)
+            for (int column = 1; column < grid.columns; ++column) {
+                const QRectF next =
+                    inInches(blocks[std::size_t(row) * columns + std::size_t(column)]);
+                const double s = grid.sashing.in();
+                fill({next.left() - s, next.top() - s, s, s}, border);
+            }
+    }
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen{QColor{10, 14, 30, 90}, 1});
+    for (const auto& s : seamsOf(top))
+        painter.drawLine(map.map(QPointF{s.from.x.in(), s.from.y.in()}),
+                         map.map(QPointF{s.to.x.in(), s.to.y.in()}));
+}
+
+QImage pictureOf(const Top& top, const Fabrics& fabrics, QRectF area, QSize pixels) {
+    if (pixels.isEmpty() || area.isEmpty())
+        return {};
+    QImage out{pixels, QImage::Format_ARGB32_Premultiplied};
+    out.fill(Qt::transparent);
+    QPainter painter{&out};
+    QTransform map;
+    map.scale(pixels.width() / area.width(), pixels.height() / area.height());
+    map.translate(-area.left(), -area.top());
+    paintTop(painter, top, fabrics, map);
+    return out;
+}
+
+void paintBacking(QPainter& painter, const QRectF& pixels, const QColor& colour) {
+    painter.fillRect(pixels, fabric(colour, Print::stripes));
+    painter.setPen(QPen{colour.darker(150), 1});
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(pixels);
+}
+
+void paintBatting(QPainter& painter, const QRectF& pixels, const QColor& colour) {
+    painter.setPen(Qt::NoPen);
+    QColor soft = colour;
+    for (const auto& [out, alpha] :
+         {std::pair{1.5, 90}, std::pair{0.5, 160}, std::pair{0.0, 255}}) {
+        soft.setAlpha(alpha);
+        painter.setBrush(soft);
+        painter.drawRoundedRect(pixels.adjusted(-out, -out, out, out), 2 + out, 2 + out);
+    }
+}
+
+void paintSewn(QPainter& painter, const QPainterPath& pixels, qreal gap) {
+    painter.save();
+    painter.setClipPath(pixels, Qt::IntersectClip);
+    const QRectF all = pixels.boundingRect();
+    painter.fillRect(all, QColor{20, 26, 48, 26});
+    const qreal step = std::max(4.0, gap);
+    // Each line of stitches with the shade of the furrow it pulls.
+    for (qreal y = all.top() + step / 2; y < all.bottom(); y += step) {
+        painter.setPen(QPen{QColor{10, 14, 34, 70}, 1});
+        painter.drawLine(QPointF{all.left(), y + 1}, QPointF{all.right(), y + 1});
+        QPen thread{QColor{255, 253, 246, 190}, 1.2};
+        thread.setDashPattern({3, 2});
+        painter.setPen(thread);
+        painter.drawLine(QPointF{all.left(), y}, QPointF{all.right(), y});
+    }
+    painter.restore();
+}
+
+void paintWood(QPainter& painter, const QRectF& pixels, const QColor& wood, const QColor& dark) {
+    painter.fillRect(pixels, wood);
+    painter.save();
+    painter.setClipRect(pixels, Qt::IntersectClip);
+    QColor grain = dark;
+    grain.setAlpha(46);
+    painter.setPen(QPen{grain, 1});
+    const bool along = pixels.width() >= pixels.height();
+    const qreal span = along ? pixels.height() : pixels.width();
+    for (qreal at = 3; at < span; at += 5)
+        painter.drawLine(
+            along ? QLineF{pixels.left(), pixels.top() + at, pixels.right(), pixels.top() + at + 1}
+                  : QLineF{pixels.left() + at, pixels.top(), pixels.left() + at + 1,
+                           pixels.bottom()});
+    painter.restore();
+}
+
+void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open, qreal opacity) {
+    painter.save();
+    painter.translate(at);
+    painter.rotate(angle * 180 / M_PI);
+    painter.setOpacity(painter.opacity() * opacity);
+    const qreal half = length / 2, thick = std::max(1.0, length * 0.12);
+    QPainterPath wire;
+    wire.moveTo(half, -thick);
+    wire.lineTo(-half + thick, -thick);
+    wire.cubicTo(-half - thick, -thick, -half - thick, thick, -half + thick, thick);
+    wire.lineTo(half, open ? thick * 3 : thick);
+    painter.setBrush(Qt::NoBrush);
+    for (const auto& [colour, width] : {std::pair{QColor{16, 20, 34}, thick * 2.6},
+                                        std::pair{QColor{255, 255, 255}, thick * 1.3}}) {
+        painter.setPen(QPen{colour, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
+        painter.drawPath(wire);
+    }
+    painter.restore();
+}
+
+} // namespace cloth

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "job/top.h"
+
+#include <QColor>
+#include <QImage>
+#include <QPainterPath>
+#include <QRectF>
+#include <QTransform>
+
+#include <vector>
+
+class QPainter;
+
+/// Draws a quilt as fabric: its top, the layers under it, what is sewn down, pins. Lengths are
+/// inches of the quilt's frame, mapped to pixels by a transform without rotation.
+namespace cloth {
+
+/// The fabrics of a top, lightest last.
+struct Fabrics {
+    QColor border, second, accent, light;
+};
+
+/// Fabrics for tops whose own are not known.
+Fabrics usualFabrics();
+
+/// The blocks of its grid, row by row; none where there is no grid.
+std::vector<bastewright::Rect> blocksOf(const bastewright::Top& top);
+
+/// The whole top: blocks and their patches in turn from the fabrics, sashing light, border dark,
+/// every seam a fine crease.
+void paintTop(QPainter& painter, const bastewright::Top& top, const Fabrics& fabrics,
+              const QTransform& map);
+
+/// The same, once, as a picture of this many pixels that covers the area.
+QImage pictureOf(const bastewright::Top& top, const Fabrics& fabrics, QRectF area, QSize pixels);
+
+/// A woven layer that is larger than the top; batting has a soft edge.
+void paintBacking(QPainter& painter, const QRectF& pixels, const QColor& colour);
+void paintBatting(QPainter& painter, const QRectF& pixels, const QColor& colour);
+
+/// Lines of stitches over what is basted: this cloth is sewn down. `gap`: pixels between lines.
+void paintSewn(QPainter& painter, const QPainterPath& pixels, qreal gap);
+
+/// Boards of a table under and round the quilt.
+void paintWood(QPainter& painter, const QRectF& pixels, const QColor& wood, const QColor& dark);
+
+/// A safety pin along `angle` (radians), `length` pixels long; open ones stand apart at the tip.
+void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open, qreal opacity);
+
+} // namespace cloth
