@@ -26,6 +26,12 @@ constexpr std::size_t kMostLaidOut = 24;
 constexpr double kWorthVarying = 1.03, kMayBeQuicker = 1.1;
 constexpr std::size_t kMostVaried = 40, kLeastVaried = 4, kVariedByOne = 400;
 
+/// Laying out takes about a tenth of a millisecond for the square of the people and each pass, and
+/// many times that where it does not work. After so many of these no more than the first few ways
+/// are laid out, where none works yet after three times as many; where only the end is asked for
+/// after a third.
+constexpr std::size_t kMostWork = 3'000, kInVainTimes = 8, kAlways = 3;
+
 using Picks = std::vector<std::size_t>; ///< the choice taken for each quilt
 
 class Chooser {
@@ -88,6 +94,7 @@ private:
     std::stop_token stop_;
     bool outcome_;
     std::size_t left_ = 0; ///< variations that may still be tried
+    std::size_t work_ = 0; ///< spent on laying out
     Attempt best_;
     struct LaidOut {
         Seconds finish;
@@ -114,7 +121,11 @@ private:
             a.quilts.push_back(
                 layQuilt(session_, s.job, choice, s.surface, layers_[s.job], points_[s.job]));
         }
+        std::size_t passes = 0;
+        for (const QuiltPlan& q : a.quilts)
+            passes += q.passes.size();
         a.crew = planCrew(session_, a.quilts, places_, {.range = false, .bound = false}, stop_);
+        work_ += people() * people() * passes * (stops(a.crew) > 0 ? 1 + kInVainTimes : 1);
         return a;
     }
 
@@ -131,6 +142,12 @@ private:
         Attempt a = layOut(std::move(picks));
         note(a);
         return a;
+    }
+
+    std::size_t people() const { return std::max<std::size_t>(1, session_.setting.helpers.size()); }
+
+    bool spent(bool works) const {
+        return work_ > (works ? kMostWork / (outcome_ ? 3 : 1) : 3 * kMostWork);
     }
 
     static std::size_t stops(const CrewPlan& crew) {
@@ -151,6 +168,8 @@ private:
             if (works ? shared_.size() > 1 || tried >= kMostLaidOut
                       : tried >= kMostTried || vain >= kMostInVain)
                 break;
+            if (tried >= kAlways && spent(works))
+                break;
             if (works && !mayBeNear(q, c))
                 continue;
             Picks picks = best_.picks;
@@ -167,8 +186,7 @@ private:
     void tryVariations() {
         if (stops(best_.crew) > 0)
             return;
-        const std::size_t people = std::max<std::size_t>(1, session_.setting.helpers.size());
-        left_ = std::clamp(kVariedByOne / (people * people), kLeastVaried, kMostVaried);
+        left_ = std::clamp(kVariedByOne / (people() * people()), kLeastVaried, kMostVaried);
         const std::vector<Length> reaches = lesserReaches();
         const PassRequest request = requestOf(shared_.front());
         const std::vector<PassChoice>& choices = shared_.front().choices;
@@ -206,7 +224,7 @@ private:
 
     /// Takes another version of a way if it ends sooner.
     void vary(std::size_t choice, PassChoice&& other) {
-        if (left_ == 0 || stop_.stop_requested())
+        if (left_ == 0 || spent(true) || stop_.stop_requested())
             return;
         --left_;
         PassChoice& here = shared_.front().choices[choice];
@@ -278,7 +296,7 @@ private:
             for (PassChoice& way : passChoices(request, surfaces)) {
                 if (!way.summary.workable || stop_.stop_requested())
                     break;
-                if (vain >= kMostInVain)
+                if (vain >= kMostInVain || spent(false))
                     return;
                 Picks picks = best_.picks;
                 picks[q] = s.choices.size();

@@ -17,11 +17,11 @@ struct ChosenWays {
 };
 
 /// The ways of a quilt that may be within a quarter of the quickest laid out in full with the crew
-/// planner, and the earliest finish taken; a way that turns out not to work is replaced by the next
-/// that does. Of several quilts only the first that works. `outcome`: only how it ends is asked
-/// for, the finish without range and bound. What was laid out has its real finish as
-/// `Alternative::predicted`; ways that were not are scaled by it, and none is listed as quicker
-/// than the one that was taken.
+/// planner, the nearest with other fields too, and the earliest finish taken; a way that turns out
+/// not to work is replaced by the next that does. Of several quilts only the first that works.
+/// `outcome`: only how it ends is asked for, the finish without range and bound. What was laid out
+/// has its real finish as `Alternative::predicted`; ways that were not are scaled by it, and none
+/// is listed as quicker than the one that was taken.
 ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
                       const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
                       const WholeOptions& options, std::stop_token stop, bool outcome = false);
