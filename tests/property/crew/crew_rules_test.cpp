@@ -13,7 +13,7 @@ using namespace bastewright;
 namespace {
 
 /// BASTEWRIGHT_AFTERNOONS says how many are gone through; docs/checks.md has what 500 have shown.
-std::uint64_t afternoons(std::uint64_t most = 500) {
+std::uint64_t afternoons(std::uint64_t most = 300) {
     const char* wanted = std::getenv("BASTEWRIGHT_AFTERNOONS");
     return wanted ? std::strtoull(wanted, nullptr, 10) : most;
 }
