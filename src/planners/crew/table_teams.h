@@ -1,7 +1,6 @@
 #pragma once
 
 #include "planners/crew/pass_work.h"
-
 #include "ways/way.h"
 
 /// Who belongs to which of several tables from some moment on.
