@@ -1,43 +1,17 @@
 #include "planners/crew/crew.h"
 
 #include "planners/crew/afternoons.h"
+#include "planners/crew/behind.h"
 #include "planners/crew/blocks.h"
 #include "planners/crew/earliest.h"
 #include "planners/crew/findings.h"
 #include "planners/crew/pass_day.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace bastewright {
 namespace {
 using namespace crew;
-
-bool anyOf(const Situation& s, const std::vector<Task>& tasks, int job, int pass, bool done) {
-    return std::ranges::any_of(tasks, [&](const Task& t) {
-        return t.job == job && t.pass == pass && s.done.contains(t.id) == done;
-    });
-}
-
-/// Everything of a pass is done.
-bool isBehind(const Situation& s, int job, const Pass& pass) {
-    if (s.before == nullptr)
-        return false;
-    const auto open = [&](const Task& t) {
-        return t.job == job && t.pass == pass.number && !s.done.contains(t.id) &&
-               !(!t.zone.empty() && s.setAside.contains({job, t.zone}));
-    };
-    return anyOf(s, s.before->tasks, job, pass.number, true) &&
-           std::ranges::none_of(s.before->tasks, open);
-}
-
-/// The same whatever zones the points came from.
-std::vector<PlacedPoint> inOneOrder(std::vector<PlacedPoint> points) {
-    std::ranges::sort(points, {}, [](const PlacedPoint& p) {
-        return std::tuple{p.at.y, p.at.x, p.angle};
-    });
-    return points;
-}
 
 /// As a pass that is not planned yet goes by calls, for where breaks in it can be.
 constexpr int kCallsOfPass = 6;
@@ -61,7 +35,7 @@ public:
         given_.emplace(Given{session_, hands_, quilts_, situation_, toldBreaks(session.setting)});
         for (std::size_t q = 0; q < quilts_.size(); ++q) {
             tables_.emplace_back(session_, static_cast<int>(q), quilts_[q],
-                                 pointsByPass(quilts_[q], inOneOrder(points[q])), hands_, stop_);
+                                 pointsByPass(quilts_[q], points[q]), hands_, stop_);
             crews_.emplace_back(quilts_[q].passes.size());
         }
     }
@@ -126,23 +100,9 @@ private:
                 tables_[q].stood(stood);
             for (std::size_t p = 0; p < was.passes.size() && p < crews_[q].size(); ++p)
                 if (isBehind(situation_, static_cast<int>(q), was.passes[p]))
-                    crews_[q][p] = crewBehind(static_cast<int>(q), was, was.passes[p].number);
+                    crews_[q][p] =
+                        crewBehind(situation_, static_cast<int>(q), was, was.passes[p].number);
         }
-    }
-
-    /// The zones of a pass that is done, for what is still pressed from the back.
-    PassCrew crewBehind(int job, const QuiltPlan& was, int pass) const {
-        PassCrew out;
-        for (const Zone& z : was.zones) {
-            if (z.pass != pass)
-                continue;
-            OwnedZone own{.zone = z, .post = -1, .place = {}};
-            for (const Task& t : situation_.before->tasks)
-                if (t.job == job && t.zone == z.id && !t.places.empty())
-                    own.place = t.places.front();
-            out.zones.push_back(std::move(own));
-        }
-        return out;
     }
 
     std::vector<Block> blocksOf() const {
@@ -168,7 +128,6 @@ private:
         return surfaces.size();
     }
 
-    /// Nothing is planned yet.
     void begin() {
         const auto now = static_cast<int>(situation_.now.count());
         ready_.clear();
@@ -385,30 +344,7 @@ private:
     void tellPass(const Block& block, PassPlan& pass) {
         plan_.tasks.insert(plan_.tasks.end(), pass.tasks.begin(), pass.tasks.end());
         plan_.breaks.insert(plan_.breaks.end(), pass.breaks.begin(), pass.breaks.end());
-        QuiltPlan& quilt = quilts_[static_cast<std::size_t>(block.job)];
-        Pass& p = quilt.passes[block.pass];
-        std::erase_if(quilt.zones, [&](const Zone& z) { return z.pass == p.number; });
-        p.zones.clear();
-        p.stretches.clear();
-        for (const OwnedZone& z : pass.crew.zones) {
-            quilt.zones.push_back(z.zone);
-            p.zones.push_back(z.zone.id);
-        }
-        for (std::size_t k = 0; k < pass.crew.people.size(); ++k) {
-            std::vector<StandingPlace> places;
-            for (const OwnedZone& z : pass.crew.zones)
-                if (z.post == static_cast<int>(k) && !z.zone.points.empty() && z.reached)
-                    places.push_back(z.place);
-            if (!places.empty())
-                p.stretches.push_back(
-                    {pass.crew.letters[k],
-                     hands_[static_cast<std::size_t>(pass.crew.people[k])].helper.name,
-                     together(std::move(places))});
-        }
-        std::ranges::sort(p.stretches, {}, [](const Stretch& s) {
-            return std::pair{s.place.size(), s.place};
-        });
-        std::ranges::stable_sort(quilt.zones, {}, &Zone::pass);
+        tellZones(hands_, block, pass.crew, quilts_[static_cast<std::size_t>(block.job)]);
     }
 
     const Session& session_;

@@ -22,12 +22,20 @@ std::vector<int> sorted(std::vector<int> people) {
     return people;
 }
 
+/// The same whatever zones the points came from.
+std::vector<PlacedPoint> inOneOrder(std::vector<PlacedPoint> points) {
+    std::ranges::sort(points, {}, [](const PlacedPoint& p) {
+        return std::tuple{p.at.y, p.at.x, p.angle};
+    });
+    return points;
+}
+
 } // namespace
 
 std::vector<std::vector<PlacedPoint>> pointsByPass(const QuiltPlan& quilt,
                                                    std::span<const PlacedPoint> points) {
     std::vector<std::vector<PlacedPoint>> out(quilt.passes.size());
-    for (const PlacedPoint& p : points)
+    for (const PlacedPoint& p : inOneOrder({points.begin(), points.end()}))
         for (std::size_t k = 0; k < out.size(); ++k)
             if (quilt.passes[k].fresh.contains(p.at)) {
                 out[k].push_back(p);
