@@ -70,9 +70,8 @@ struct TableScenes::Inside {
     }
 
     std::vector<std::vector<const Task*>> workOn(int job, const std::string& zone) const {
-        using enum TaskKind;
         std::vector<std::vector<const Task*>> out;
-        for (const TaskKind kind : {placeOpen, closePins, dotLower, dotUpper, press})
+        for (const TaskKind kind : index.way(job).zoneWork())
             for (const bool fromBack : {false, true})
                 if (const auto tasks = index.zoneTasks(job, zone, kind, fromBack); !tasks.empty())
                     out.emplace_back(tasks.begin(), tasks.end());
