@@ -64,8 +64,8 @@
         <translation>%1; danach: %2</translation>
     </message>
     <message>
-        <source>Next</source>
-        <translation>Danach</translation>
+        <source>Next: %1</source>
+        <translation>Danach: %1</translation>
     </message>
 </context>
 <context>

@@ -11,7 +11,7 @@ Rectangle {
     anchors.fill: parent
     color: "transparent"
     radius: Theme.radius
-    border.width: Math.max(2, Math.round(Theme.line * 2))
+    border.width: Math.max(3, Math.round(Theme.line * 2))
     border.color: Theme.accentInk
 
     Rectangle {

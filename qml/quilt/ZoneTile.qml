@@ -129,8 +129,6 @@ AbstractButton {
                 Line {
                     visible: !inside.narrow || inside.width > inside.letterSize * 2.8
                     text: tile.points
-                    font.pixelSize: Math.round(Theme.tableText * 0.66)
-                    lineHeight: font.pixelSize * 1.12
                 }
             }
         }

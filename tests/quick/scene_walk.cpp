@@ -122,11 +122,15 @@ private:
             lookAtButton(item, at, around);
         if (item.inherits("QQuickRectangle"))
             lookAtRectangle(item, at, around);
+        if (item.inherits("Ribbon"))
+            painted_.push_back({at, at & around.shown, item.property("color").value<QColor>(),
+                                &item, around.list});
         if (item.inherits("QQuickText"))
             lookAtText(item, around);
         if (isMark(item))
             lookAtMark(item, at, around);
-        if (isPicture(item) && !rules_.onlyColours) {
+        // A small picture on a button is part of what is tapped.
+        if (isPicture(item) && !around.button && !rules_.onlyColours) {
             if (std::min(at.width(), at.height()) < rules_.picture - 1)
                 tell(Kind::smallPicture, item, at);
             if (!within(at, around.reach))

@@ -34,10 +34,14 @@ TestCase {
     function test_contrast_of_text_data() {
         const rows = []
         for (const name of lights) {
-            for (const ground of ["ground", "paper", "soft", "done", "open", "warn", "stop", "table"])
+            for (const ground of ["ground", "paper", "soft", "done", "open", "warn", "stop", "wood", "raised", "sunk"])
                 rows.push({tag: name + " " + ground, light: name, ink: "ink", ground: ground})
             rows.push({tag: name + " quiet on paper", light: name, ink: "quiet", ground: "paper"})
             rows.push({tag: name + " quiet on ground", light: name, ink: "quiet", ground: "ground"})
+            rows.push({tag: name + " quiet on sunk", light: name, ink: "quiet", ground: "sunk"})
+            rows.push({tag: name + " check first on paper", light: name, ink: "warnInk", ground: "paper"})
+            rows.push({tag: name + " check first on its own", light: name, ink: "warnInk", ground: "warn"})
+            rows.push({tag: name + " what is said now", light: name, ink: "nowInk", ground: "now"})
             rows.push({tag: name + " main button", light: name, ink: "accentInk", ground: "accent"})
         }
         return rows
@@ -52,9 +56,7 @@ TestCase {
         const rows = []
         for (const name of lights)
             for (const [mark, grounds] of [["frame", ["ground", "paper", "soft"]], ["strongEdge", ["ground", "paper"]],
-                                           ["accent", ["ground", "paper", "soft"]], ["tableLine", ["ground", "table"]],
-                                           ["hatch", ["cloth"]], ["ink", ["cloth", "fresh", "backing", "batting"]],
-                                           ["seam", /contrast/.test(name) ? ["cloth", "fresh"] : []]])
+                                           ["accent", ["ground", "paper", "soft"]], ["woodDark", /dark/.test(name) ? [] : ["ground", "wood"]]])
                 for (const ground of grounds)
                     rows.push({tag: name + " " + mark + " on " + ground, light: name, mark: mark, ground: ground})
         return rows
@@ -72,7 +74,7 @@ TestCase {
             const line = Theme.line
             Theme.highContrast = true
             const pure = dark ? "#000000" : "#ffffff"
-            for (const ground of ["ground", "paper", "done", "open", "warn", "stop", "table", "cloth"])
+            for (const ground of ["ground", "paper", "done", "open", "warn", "stop", "wood", "raised"])
                 compare(Theme[ground].toString(), pure, ground)
             verify(Theme.line > line)
         }

@@ -45,28 +45,15 @@ Item {
             textFormat: Text.PlainText
         }
     }
-    Column {
+    TableWords {
         id: next
 
+        objectName: "nextCall"
         anchors.verticalCenter: parent.verticalCenter
         x: ribbon.LayoutMirroring.enabled ? cloth.x - implicitWidth - Theme.gap : cloth.width + Theme.gap
         visible: ribbon.both
-
-        TableWords {
-            text: qsTr("Next")
-            color: Theme.quiet
-            font.pixelSize: Math.round(Theme.tableText * 0.66)
-            lineHeightMode: Text.FixedHeight
-            lineHeight: font.pixelSize * 1.15
-            wrapMode: Text.NoWrap
-        }
-        TableWords {
-            objectName: "nextCall"
-            text: ribbon.board.nextCall
-            font.bold: true
-            lineHeightMode: Text.FixedHeight
-            lineHeight: font.pixelSize * 1.15
-            wrapMode: Text.NoWrap
-        }
+        text: qsTr("Next: %1").arg(ribbon.board.nextCall)
+        font.bold: true
+        wrapMode: Text.NoWrap
     }
 }

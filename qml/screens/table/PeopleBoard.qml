@@ -17,14 +17,11 @@ ListView {
     // Side by side in one row instead of one below the other.
     property bool strip: false
 
-    // All cards are seen as long as each is still large enough for a finger: what comes next gives
-    // way first, then the letters, then what those wait for who wait.
+    // All cards are seen: what comes next gives way first, then what they wait for who wait.
     readonly property real line: Theme.tableText * 1.12
     readonly property bool roomy: !strip && count * (3 * line + 2 * Theme.gap) <= height
-    readonly property bool tight: !strip && count * (2 * line * 0.62 + Theme.gap) > height
-    readonly property real each: Math.max(Theme.tableTarget, Math.floor((height + spacing) / Math.max(1, count)) - spacing)
-    readonly property real letters: strip ? Theme.tableText * 0.75
-        : Math.round(Math.max(Theme.tableText * 0.62, Math.min(Theme.tableText, (each - Theme.gap) / 2.3)))
+    readonly property bool tight: !strip && count * (2 * line + 2 * Theme.gap) > height
+    readonly property real letters: Theme.tableText * (strip ? 0.75 : 1)
 
     model: live.people
     orientation: strip ? ListView.Horizontal : ListView.Vertical

@@ -21,6 +21,23 @@ GridLayout {
     // The buttons leave too little for the words beside them.
     readonly property bool narrow: width - 6 * (Theme.tableTarget + Theme.gap) < 6 * Theme.tableText
 
+    // What does not fit in a line stays away.
+    component Measure: TableWords {
+        visible: false
+        wrapMode: Text.NoWrap
+    }
+    Measure {
+        id: whole
+
+        text: header.room.live.finishText === "" ? header.room.board.passText
+              : qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishText)
+    }
+    Measure {
+        id: middle
+
+        text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishText.replace(/ \(.*\)$/, ""))
+    }
+
     columns: 7
     columnSpacing: Theme.gap
     rowSpacing: Theme.gap * 0.5
@@ -58,23 +75,12 @@ GridLayout {
         TableWords {
             objectName: "passText"
             width: parent.width
-            text: header.room.board.passText
-            font.bold: true
+            text: whole.implicitWidth <= told.width ? whole.text
+                  : middle.implicitWidth <= told.width ? middle.text : header.room.board.passText
             Accessible.role: Accessible.Heading
-            Accessible.name: header.room.live.finishText === "" ? text : qsTr("%1 · %2").arg(text).arg(header.room.live.finishText)
+            Accessible.name: whole.text
             lineHeightMode: Text.FixedHeight
             lineHeight: Theme.tableText * 1.12
-        }
-        TableWords {
-            objectName: "finishText"
-            width: parent.width
-            visible: text !== "" && !header.brief
-            text: header.room.live.finishText
-            color: Theme.quiet
-            font.pixelSize: Math.round(Theme.tableText * 0.66)
-            fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: Math.round(Theme.tableText * 0.5)
-            wrapMode: Text.NoWrap
         }
     }
     TablePress {

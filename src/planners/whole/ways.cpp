@@ -19,7 +19,7 @@ constexpr std::size_t kMostInVain = 3;
 /// A way predicted to take this much longer than the quickest so far is not laid out in full: the
 /// predictions are off by less.
 constexpr double kWorthLayingOut = 1.3;
-constexpr std::size_t kMostLaidOut = 24;
+constexpr std::size_t kMostLaidOut = 16;
 /// Ways as near as this to the quickest are tried with other fields too, in all so many: fewer with
 /// more people, for whom each takes longer. Where the farthest may have to do too much alone, ways
 /// predicted to be near.
@@ -69,7 +69,7 @@ public:
             tryLessReach(q);
         for (std::size_t q = 0; q < shared_.size(); ++q)
             tryOthers(q);
-        if (shared_.size() == 1)
+        if (shared_.size() == 1 && !outcome_)
             tryVariations();
         if (outcome_)
             return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
@@ -165,7 +165,7 @@ private:
                 break;
             const bool works = stops(best_.crew) == 0;
             // Several quilts follow one another on tables that stay as they are.
-            if (works ? shared_.size() > 1 || tried >= kMostLaidOut
+            if (works ? shared_.size() > 1 || tried >= (outcome_ ? kMostLaidOut / 4 : kMostLaidOut)
                       : tried >= kMostTried || vain >= kMostInVain)
                 break;
             if (tried >= kAlways && spent(works))
