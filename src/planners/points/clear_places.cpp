@@ -8,7 +8,7 @@ namespace bastewright::points {
 namespace {
 
 // Shares of the spacing: how far a pin may be moved to clear a seam, and how far where none is
-// cleared.
+// cleared but the edge is kept.
 constexpr double kReach = 0.6, kNear = 0.25;
 
 } // namespace
@@ -51,7 +51,7 @@ int ClearPlaces::roomiest(int column, int row) const {
     int best = row * columns_ + column;
     double most = -2;
     for (const auto& [i, j] : rings_) {
-        if (i * i + j * j > near_ * near_)
+        if (i * i + j * j > near_ * near_ && most >= 0)
             break;
         const int c = column + i, r = row + j;
         if (c < 0 || r < 0 || c >= columns_ || r >= rows_)

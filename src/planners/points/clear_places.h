@@ -17,7 +17,8 @@ public:
 
     struct Found {
         Spot at;
-        bool clear = true; ///< false where nothing in reach is: the place of most room nearby
+        bool clear = true; ///< false where nothing in reach is: the place of most room nearby, or
+                           ///< the nearest that keeps the edge
     };
     /// Number of a raster place (it must be on the top).
     Found nearest(int column, int row);

@@ -9,11 +9,11 @@ namespace {
 constexpr int kFarthest = 4; ///< raster steps of one shift
 constexpr double kHot = 0.8; ///< share of the shifts in which there is heat
 
-/// True where a number may be moved without coming nearer than `gap` to its neighbours or beyond an
-/// end.
-bool mayMove(const std::vector<int>& of, std::size_t i, int by, int gap, int last) {
+/// True where a number may be moved without coming nearer than `gap` to its neighbours or beyond
+/// the first or last.
+bool mayMove(const std::vector<int>& of, std::size_t i, int by, int gap, int first, int last) {
     const int to = of[i] + by;
-    return to >= 0 && to <= last && (i == 0 || to - of[i - 1] >= gap) &&
+    return to >= first && to <= last && (i == 0 || to - of[i - 1] >= gap) &&
            (i + 1 == of.size() || of[i + 1] - to >= gap);
 }
 
@@ -62,7 +62,12 @@ RowPolish::RowPolish(const Rules& rules, const RowFrame& frame, ClearPlaces& pla
     : rules_{rules}
     , frame_{frame}
     , fit_{rules, frame, places}
-    , gap_{std::max(1, int(std::ceil(rules.gap / frame.fine() - 1e-9)))} {}
+    , gap_{std::max(1, int(std::ceil(rules.gap / frame.fine() - 1e-9)))}
+    , first_{int(std::ceil(rules.pin.edge() / frame.fine() - 1e-6))} {}
+
+int RowPolish::last(double size) const {
+    return int(std::floor((size - rules_.pin.edge()) / frame_.fine() + 1e-6));
+}
 
 void RowPolish::takeBack() {
     for (auto c = changed_.rbegin(); c != changed_.rend(); ++c)
@@ -121,7 +126,7 @@ bool RowPolish::layMarkAt(const RowChoice& choice, std::size_t row, int mark, in
 }
 
 void RowPolish::shiftRow(RowChoice& choice, std::size_t row, int by) {
-    if (!mayMove(choice.rows, row, by, gap_, int(frame_.down() / frame_.fine())))
+    if (!mayMove(choice.rows, row, by, gap_, first_, last(frame_.down())))
         return;
     changed_.clear();
     Field part{1e9, 1e9, -1e9, -1e9};
@@ -133,7 +138,7 @@ void RowPolish::shiftRow(RowChoice& choice, std::size_t row, int by) {
 
 void RowPolish::shiftMark(RowChoice& choice, bool odd, std::size_t mark, int by) {
     auto& marks = odd ? choice.marks.odd : choice.marks.even;
-    if (!mayMove(marks, mark, by, gap_, int(frame_.across() / frame_.fine())))
+    if (!mayMove(marks, mark, by, gap_, first_, last(frame_.across())))
         return;
     changed_.clear();
     Field part{1e9, 1e9, -1e9, -1e9};

@@ -35,11 +35,13 @@ private:
     bool layMarkAt(const RowChoice& choice, std::size_t row, int mark, int to, Field& part);
     void takeBack();
     bool isGood(const Field& part);
+    int last(double size) const; ///< place of a row or mark as near to the far edge as is allowed
 
     const Rules& rules_;
     const RowFrame& frame_;
     RowFit fit_;
     int gap_;
+    int first_;        ///< place of a row or mark as near to the edge as is allowed
     double worse_ = 0; ///< so much dearer a shift may be
     std::vector<BareCorner> bare_;
     std::vector<Changed> changed_;

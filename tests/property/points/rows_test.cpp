@@ -247,6 +247,52 @@ TEST(Rows, StandAtMarksOfATape) {
     }
 }
 
+// Seams that lean across the top, where the polish shifts marks and rows most: none of them, and no
+// pin, comes nearer to the edge than is asked.
+TEST(Rows, AndTheirPinsKeepTheEdgeAmongLeaningSeams) {
+    const auto keepsTheEdge = [](const Job& job) {
+        const PointsPlan plan = inRows(job);
+        ASSERT_TRUE(plan.rows);
+        const bool wide = plan.rows->along == PinRows::Along::width;
+        const Rect top = topRect(job.top);
+        const Length edge = job.basting.edge, across = wide ? top.width() : top.length(),
+                     down = wide ? top.length() : top.width();
+        const auto inside = [&](const std::vector<Length>& places, Length size) {
+            return std::ranges::all_of(places,
+                                       [&](Length at) { return at >= edge && at <= size - edge; });
+        };
+        EXPECT_TRUE(inside(plan.rows->ribbons.odd, across));
+        EXPECT_TRUE(inside(plan.rows->ribbons.even, across));
+        EXPECT_TRUE(inside(plan.rows->ribbons.side, down));
+        for (const PlacedPoint& p : plan.points)
+            EXPECT_GE(edgeRoomOf(job, p), edge.in() - kRounding)
+                << format(p.at.x, job.unit) << ", " << format(p.at.y, job.unit);
+        EXPECT_TRUE(std::ranges::none_of(
+            plan.findings, [](const Finding& f) { return f.kind == Finding::Kind::pinsNearEdge; }));
+    };
+    Job job;
+    job.top.width = {43.75_in};
+    job.top.length = {63_in};
+    job.quilting.method = Quilting::Method::inTheDitch;
+    job.basting.spacing = 3_in;
+    job.top.seams = {{{38_in, 0_in}, {15_in, 63_in}},
+                     {{26_in, 0_in}, {14_in, 63_in}},
+                     {{41_in, 0_in}, {26_in, 63_in}}};
+    keepsTheEdge(job);
+    for (std::uint64_t seed = 1; seed <= 8; ++seed) {
+        SCOPED_TRACE(seed);
+        Random r{seed};
+        const int width = r.count(24, 48);
+        job.top.width = {Length::inches(width)};
+        job.top.length = {Length::inches(r.count(24, 60))};
+        job.top.seams.clear();
+        for (int i = r.count(2, 8); i > 0; --i)
+            job.top.seams.push_back({{Length::inches(r.count(0, width)), 0_in},
+                                     {Length::inches(r.count(0, width)), job.top.length.front()}});
+        keepsTheEdge(job);
+    }
+}
+
 TEST(Rows, AreSaidInAPersonsOwnMeasure) {
     Job job = harbourLights();
     job.basting.measure = OwnMeasure{"fist", 3.5_in};
