@@ -368,18 +368,19 @@ PassZones zonesOf(const Ground& ground, const std::vector<Post>& posts, const Sh
     for (const OwnedZone& z : out.zones)
         if (!z.zone.points.empty()) {
             edges[static_cast<std::size_t>(z.post)].push_back(z.place);
-            out.conflicts += z.place.along.size() < roomAt(ground.table, z.place.side) ||
-                                     !sideOf(ground.table, z.place.side).contains(z.place.along)
-                                 ? 1
-                                 : 0;
+            out.overlaps += z.place.along.size() < roomAt(ground.table, z.place.side) ||
+                                    !sideOf(ground.table, z.place.side).contains(z.place.along)
+                                ? 1
+                                : 0;
         }
     for (std::size_t i = 0; i < edges.size(); ++i) {
         edges[i] = together(std::move(edges[i]));
         for (std::size_t j = 0; j < i; ++j)
             for (const StandingPlace& a : edges[i])
                 for (const StandingPlace& b : edges[j])
-                    out.conflicts += a.side == b.side && a.along.overlaps(b.along) ? 1 : 0;
+                    out.overlaps += a.side == b.side && a.along.overlaps(b.along) ? 1 : 0;
     }
+    out.conflicts += out.overlaps;
     for (const auto& stretch : edges)
         for (const auto& others : edges)
             if (&others != &stretch)

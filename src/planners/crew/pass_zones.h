@@ -18,6 +18,7 @@ struct OwnedZone {
 struct PassZones {
     std::vector<OwnedZone> zones; ///< by post, in the order of their turns
     int conflicts = 0;            ///< points out of reach, and people in one another's place
+    int overlaps = 0;             ///< of these: places without room, or shared by two
 };
 
 /// Cuts everybody's share into zones: each worked from one side, with at most `kMostInZone` points,

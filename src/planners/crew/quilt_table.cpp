@@ -190,10 +190,13 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
         Letters letters;
         int conflicts = 0;
         for (std::size_t k = 0; k < grounds_.size(); ++k)
-            if (!points_[k].empty())
-                conflicts += crewOf(a.homes, k, grounds_[k], letters, {}).conflicts;
+            if (!points_[k].empty()) {
+                const PassCrew crew = crewOf(a.homes, k, grounds_[k], letters, {});
+                conflicts += crew.conflicts;
+                a.overlaps += crew.overlaps;
+            }
         a.cost += kConflict * conflicts;
-        if (best.homes.empty() || a.cost < best.cost - 1e-9)
+        if (a.isBetterThan(best, 1e-9))
             best = std::move(a);
         if (conflicts == 0)
             break;
@@ -216,11 +219,12 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
         some.erase(std::ranges::min_element(
             some, {}, [&](int p) { return helpers_[static_cast<std::size_t>(p)]->pace; }));
         Arrangement fewer = arranged(some, kTried);
-        if (fewer.homes.empty() || (!best.homes.empty() && fewer.cost >= best.cost))
+        if (fewer.homes.empty() || !fewer.isBetterThan(best))
             break;
         best = std::move(fewer);
     }
-    // Where somebody is in another's way however they stand, one has no zones, or one more.
+    // Where somebody is in another's way however they stand, one has no zones, or one more; where
+    // two share a place as many more as it takes.
     std::vector<int> all = key;
     if (!best.homes.empty()) {
         all.clear();
@@ -229,25 +233,29 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
         std::ranges::sort(all);
     }
     while (best.cost >= kConflict && all.size() > 1 &&
-           !(stop_.stop_requested() && !best.homes.empty())) {
+           (best.overlaps > 0 || !stop_.stop_requested() || best.homes.empty())) {
         // At a glance whom to leave out, then how the others stand.
         std::vector<int> left;
-        double least = 0;
+        Arrangement least;
         for (std::size_t k = 0; k < all.size(); ++k) {
             some = all;
             some.erase(some.begin() + static_cast<std::ptrdiff_t>(k));
-            if (const Arrangement fewer = arranged(some, kGlance);
-                !fewer.homes.empty() && (left.empty() || fewer.cost < least)) {
-                least = fewer.cost;
+            if (Arrangement fewer = arranged(some, kGlance);
+                !fewer.homes.empty() && fewer.isBetterThan(least)) {
+                least = std::move(fewer);
                 left = some;
             }
         }
         Arrangement fewer = left.empty() ? Arrangement{} : arranged(left, kTried);
-        if (fewer.homes.empty() || (!best.homes.empty() && fewer.cost >= best.cost))
+        const bool better = fewer.isBetterThan(best);
+        if (fewer.homes.empty() || (!better && best.overlaps == 0))
             break;
-        best = std::move(fewer);
+        if (better)
+            best = std::move(fewer);
         all = std::move(left);
     }
+    if (best.overlaps > 0)
+        best = {};
     return arrangements_.emplace(key, std::move(best)).first->second;
 }
 
@@ -290,10 +298,12 @@ PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, co
                     {quilt_.layers.top.width / 2, quilt_.layers.top.length / 2});
         one.zones = std::move(zones.zones);
         one.conflicts = zones.conflicts;
+        one.overlaps = zones.overlaps;
         one.posts = where;
         one.table = ground.table;
         one.limited = ground.limited;
-        if (!best || one.conflicts < best->conflicts)
+        if (!best || std::pair{one.overlaps > 0, one.conflicts} <
+                         std::pair{best->overlaps > 0, best->conflicts})
             best = std::move(one);
         if (best->conflicts == 0)
             break;

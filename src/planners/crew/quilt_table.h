@@ -17,8 +17,8 @@ struct PassCrew {
     std::vector<int> people;          ///< hands who belong to the table, by post
     std::vector<std::string> letters; ///< of their places, by post
     std::vector<OwnedZone> zones;     ///< `post` counts in `people`
-    int conflicts = 0;
-    std::vector<Post> posts{}; ///< where each may stand, for the bound
+    int conflicts = 0, overlaps = 0;  ///< see PassZones
+    std::vector<Post> posts{};        ///< where each may stand, for the bound
     Rect table{};
     bool limited = true;
 };
@@ -64,6 +64,11 @@ private:
     struct Arrangement {
         std::vector<Home> homes;
         double cost = 0;
+        int overlaps = 0; ///< places without room, or shared by two: never taken
+        bool isBetterThan(const Arrangement& o, double by = 0) const {
+            return o.homes.empty() ||
+                   ((overlaps > 0) == (o.overlaps > 0) ? cost < o.cost - by : o.overlaps > 0);
+        }
     };
     struct Trial {
         Sharing sharing;

@@ -31,6 +31,38 @@ TEST(AnyAfternoons, KeepEveryRule) {
     }
 }
 
+// A quilt at one end of a table much wider than it: from the far side nobody reaches it, and three
+// places beside it are fewer than people.
+TEST(QuiltAtTheEndOfALongTable, HasNobodyInAnybodysPlace) {
+    for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+        made::Dice dice{seed * 11};
+        made::Afternoon a;
+        a.session.setting.helpers = made::helpers(dice.between(4, 9));
+        for (Helper& h : a.session.setting.helpers) {
+            h.pace = 0.7 + 0.1 * dice.upTo(8);
+            h.reach = Length::inches(dice.between(23, 30));
+        }
+        a.session.setting.helpers.back().side = kSides[std::size_t(dice.upTo(2))];
+        const int width = dice.between(30, 36);
+        made::addQuilt(a, {.across = 1,
+                           .down = 1,
+                           .freshWidth = width,
+                           .freshLength = dice.between(40, 48),
+                           .spacing = 3});
+        QuiltPlan& quilt = a.quilts.front();
+        Pass& pass = quilt.passes.front();
+        pass.table.x0 = pass.table.x1 - 98_in;
+        const Length ends = (72_in - pass.fresh.bounds().length()) / 2;
+        pass.table.y0 = pass.fresh.bounds().y0 - ends;
+        pass.table.y1 = pass.table.y0 + 72_in;
+        quilt.surface.length = pass.table.width();
+        quilt.surface.width = pass.table.length();
+        const CrewPlan plan = made::plan(a, {.range = false});
+        EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), testing::IsEmpty())
+            << "seed " << seed;
+    }
+}
+
 class AnyAfternoon : public testing::TestWithParam<std::uint64_t> {};
 
 // Zones handed to people: with them, or it is said why not.
