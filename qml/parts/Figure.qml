@@ -43,6 +43,7 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.radius
         color: figure.down ? Theme.soft : "transparent"
+        border.width: 0
 
         FocusFrame {
             visible: figure.visualFocus

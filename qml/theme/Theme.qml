@@ -73,8 +73,8 @@ QtObject {
     readonly property color warn: theme.pick("#f7e1d8", "#43261d", "#ffffff", "#000000")
     readonly property color stop: theme.pick("#f3d3c6", "#54271a", "#ffffff", "#000000")
 
-    readonly property color wood: theme.pick("#d6ae7c", "#6f5433", "#ffffff", "#000000")
-    readonly property color woodDark: theme.pick("#6f4c28", "#3f2d19", "#000000", "#ffffff")
+    readonly property color wood: theme.pick("#d6ae7c", "#5f4729", "#ffffff", "#000000")
+    readonly property color woodDark: theme.pick("#6f4c28", "#cbb08a", "#000000", "#ffffff")
     readonly property color backing: theme.pick("#a9c3c6", "#5b7a80", "#d8d8d8", "#3c3c3c")
     readonly property color batting: theme.pick("#f6f1e6", "#d9d2c3", "#ffffff", "#c8c8c8")
 

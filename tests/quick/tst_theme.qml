@@ -56,7 +56,7 @@ TestCase {
         const rows = []
         for (const name of lights)
             for (const [mark, grounds] of [["frame", ["ground", "paper", "soft"]], ["strongEdge", ["ground", "paper"]],
-                                           ["accent", ["ground", "paper", "soft"]], ["woodDark", /dark/.test(name) ? [] : ["ground", "wood"]]])
+                                           ["accent", ["ground", "paper", "soft"]], ["woodDark", ["ground", "wood"]]])
                 for (const ground of grounds)
                     rows.push({tag: name + " " + mark + " on " + ground, light: name, mark: mark, ground: ground})
         return rows

@@ -20,6 +20,8 @@ Item {
         person: "Ada"
         verb: "pins in"
         ready: true
+        area: Qt.rect(0, 0, 20, 15)
+        places: [Qt.point(4, 4), Qt.point(12, 8)]
     }
     SignalSpy {
         id: clicked

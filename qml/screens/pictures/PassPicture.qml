@@ -95,5 +95,6 @@ Item {
         anchors.bottom: parent.bottom
         pass: view.room.pass
         plan: view.room.plan
+        roomy: view.height > 3 * implicitHeight
     }
 }

@@ -23,7 +23,9 @@ Flickable {
     }
 
     implicitHeight: Math.max(Theme.target * 1.35, Theme.large * 1.4 + Theme.small * 2.8 + Theme.gap)
-    visible: pass.count > 0
+    property bool roomy: true // for a picture beside it
+
+    visible: pass.count > 0 && roomy
     contentWidth: row.width
     clip: true
     boundsBehavior: Flickable.StopAtBounds

@@ -82,7 +82,8 @@ Item {
             objectName: "toTable"
             main: true
             glyph: "start"
-            text: header.room.inSession ? qsTr("Resume") : qsTr("Start basting")
+            // A window narrow for its letters shows the drawing alone.
+            text: header.width < 30 * Theme.text ? "" : header.room.inSession ? qsTr("Resume") : qsTr("Start basting")
             enabled: header.room.inSession || (header.room.plan.good && !header.room.plan.busy)
             Accessible.name: header.room.inSession ? qsTr("Resume at the table") : qsTr("Start basting at the table")
             onClicked: header.room.goToTable()

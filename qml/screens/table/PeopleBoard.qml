@@ -59,6 +59,7 @@ ListView {
         onClicked: board.personTapped(name, present)
         background: Rectangle {
             color: row.down ? Theme.soft : "transparent"
+            border.width: 0
 
             Rectangle {
                 anchors.bottom: parent.bottom

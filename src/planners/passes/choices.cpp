@@ -96,8 +96,9 @@ LayoutInput inputOf(const PassRequest& request, const PassChoice& choice, bool s
             .stop = request.stop};
 }
 
-void lay(const PassRequest& request, PassChoice& choice, bool search) {
-    const LayoutInput in = inputOf(request, choice, search);
+void lay(const PassRequest& request, PassChoice& choice, bool search, bool briefly = false) {
+    LayoutInput in = inputOf(request, choice, search);
+    in.briefly = briefly;
     auto layout = request.memory ? request.memory->layOut(in) : layOut(in);
     if (layout) {
         choice.sequence = std::move(layout->sequence);
@@ -212,7 +213,7 @@ std::vector<PassChoice> variations(const PassRequest& request, const PassChoice&
         add(s);
     }
     if (choice.summary.passes <= kFewPasses)
-        for (const Sequence& s : ofSmaller(in)) {
+        for (const Sequence& s : ofSmaller(in, request.memory)) {
             add(evened(in, s));
             add(s);
         }
@@ -232,7 +233,7 @@ std::vector<PassChoice> forLessReach(const PassRequest& request, const PassChoic
         other.sequence = {};
         other.others.clear();
         other.even = false;
-        lay(request, other, choice.summary.passes <= kFewPasses);
+        lay(request, other, choice.summary.passes <= kFewPasses, true);
         if (!other.summary.workable || other.summary.passes > choice.summary.passes)
             continue;
         makeEven(request, other);

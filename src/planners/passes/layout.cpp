@@ -1,6 +1,7 @@
 #include "planners/passes/layout.h"
 
 #include "planners/passes/deep.h"
+#include "planners/passes/layout_memory.h"
 
 #include <algorithm>
 #include <array>
@@ -117,6 +118,10 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
     const auto search = [&](const Lie& lie, const FirstPass& from) {
         const std::size_t most = best.empty() ? kMostUnknown : best.passes();
         CoverSearch limits;
+        if (in.briefly) {
+            limits.nodes /= 8;
+            limits.steps /= 8;
+        }
         limits.stop = in.stop;
         return fewestCover(in.board, lie, from, candidates(in.board, lie, from), most, limits)
             .sequences;
@@ -129,7 +134,8 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
                 break;
             Lie lie = in.lie;
             (across ? lie.x : lie.y).size -= less;
-            const LayoutInput smaller{in.board, lie, in.start, in.row};
+            LayoutInput smaller{in.board, lie, in.start, in.row};
+            smaller.briefly = in.briefly;
             const auto from = firstPass(smaller);
             if (!from || (across ? lie.x : lie.y).size < kLeastTable)
                 continue;
@@ -255,7 +261,7 @@ Sequence evened(const LayoutInput& in, const Sequence& sequence) {
     return best;
 }
 
-std::vector<Sequence> ofSmaller(const LayoutInput& in) {
+std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory) {
     std::vector<Sequence> out;
     for (const Length less : {Length::inches(2), Length::inches(6)})
         for (const bool across : {true, false}) {
@@ -265,8 +271,9 @@ std::vector<Sequence> ofSmaller(const LayoutInput& in) {
             if (size < kLeastTable || in.stop.stop_requested())
                 continue;
             LayoutInput smaller{in.board, lie, in.start, in.row};
+            smaller.briefly = true;
             smaller.stop = in.stop;
-            const auto layout = layOut(smaller);
+            const auto layout = memory ? memory->layOut(smaller) : layOut(smaller);
             if (!layout)
                 continue;
             for (const Sequence& s : {evened(smaller, layout->sequence), layout->sequence})

@@ -6,12 +6,15 @@
 namespace bastewright {
 
 /// What a layout of passes depends on.
+class LayoutMemory;
+
 struct LayoutInput {
     const Board& board;
     const Lie& lie;
     Basting::Start start = Basting::Start::besideMiddle; ///< not `best`
     Length row;             ///< the middle lies so far inside the first field for a start beside it
     bool search = true;     ///< false: grids and bricks only
+    bool briefly = false;   ///< looks for sets of windows for a few steps only
     std::stop_token stop{}; ///< ends the search with what was found
 };
 
@@ -39,7 +42,8 @@ Sequence evened(const LayoutInput& in, const Sequence& sequence);
 
 /// Sequences of tables that are smaller by 2 and by 6 in, either way, on this one: more table is no
 /// less.
-std::vector<Sequence> ofSmaller(const LayoutInput& in);
+/// `memory` may be null.
+std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory);
 
 /// The same passes with new area in the middle of the table wherever the table may lie so, where
 /// `layOut` puts it to an edge; nothing where that is no other sequence or does not work.

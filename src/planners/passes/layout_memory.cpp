@@ -23,7 +23,8 @@ std::optional<Layout> LayoutMemory::layOut(const LayoutInput& in) {
         known_.clear();
     }
     const auto at = std::ranges::find_if(known_, [&](const Known& k) {
-        return k.start == in.start && k.search == in.search && k.row == in.row && k.lie == in.lie;
+        return k.start == in.start && k.search == in.search && k.briefly == in.briefly &&
+               k.row == in.row && k.lie == in.lie;
     });
     if (at != known_.end())
         return at->layout;
@@ -31,7 +32,8 @@ std::optional<Layout> LayoutMemory::layOut(const LayoutInput& in) {
     // What a stop has cut short is nothing to remember.
     if (in.stop.stop_requested())
         return layout;
-    return known_.emplace_back(in.lie, in.start, in.row, in.search, std::move(layout)).layout;
+    return known_.emplace_back(in.lie, in.start, in.row, in.search, in.briefly, std::move(layout))
+        .layout;
 }
 
 } // namespace bastewright

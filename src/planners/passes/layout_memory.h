@@ -20,7 +20,7 @@ private:
         Lie lie;
         Basting::Start start;
         Length row;
-        bool search;
+        bool search, briefly;
         std::optional<Layout> layout;
     };
     std::vector<Point> points_; ///< whose layouts are known

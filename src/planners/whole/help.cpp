@@ -79,7 +79,7 @@ Outcome outcomeOf(const Session& session, Groundwork& ground, const WholeOptions
     const std::vector<LayerSizes> layers = layerSizes(session);
     const ChosenWays chosen =
         chooseWays(session, shareRoom(session, layers, ground.points, ground.layouts, stop), layers,
-                   ground.points, options, std::move(stop), true);
+                   ground.points, ground.layouts, options, std::move(stop), true);
     return {.finish = chosen.crew.finish,
             .passes = passesOf(chosen.quilts),
             .works = !chosen.crew.tasks.empty()};

@@ -29,7 +29,7 @@ constexpr std::size_t kMostVaried = 40, kLeastVaried = 4, kVariedByOne = 400;
 /// Laying out takes about a tenth of a millisecond for the square of the people and each pass, and
 /// many times that where it does not work. After so many of these no more than the first few ways
 /// are laid out, where none works yet after three times as many; where only the end is asked for
-/// after a third.
+/// after a sixth.
 constexpr std::size_t kMostWork = 3'000, kInVainTimes = 8, kAlways = 3;
 
 using Picks = std::vector<std::size_t>; ///< the choice taken for each quilt
@@ -38,11 +38,13 @@ class Chooser {
 public:
     Chooser(const Session& session, std::vector<Shared> shared,
             const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-            const WholeOptions& options, std::stop_token stop, bool outcome)
+            std::vector<LayoutMemory>& memories, const WholeOptions& options, std::stop_token stop,
+            bool outcome)
         : session_{session}
         , shared_{std::move(shared)}
         , layers_{layers}
         , points_{points}
+        , memories_{memories}
         , options_{options}
         , stop_{std::move(stop)}
         , outcome_{outcome} {
@@ -69,7 +71,7 @@ public:
             tryLessReach(q);
         for (std::size_t q = 0; q < shared_.size(); ++q)
             tryOthers(q);
-        if (shared_.size() == 1 && !outcome_)
+        if (shared_.size() == 1)
             tryVariations();
         if (outcome_)
             return {std::move(shared_), std::move(best_.quilts), std::move(best_.crew)};
@@ -89,6 +91,7 @@ private:
     std::vector<Shared> shared_;
     const std::vector<LayerSizes>& layers_;
     const std::vector<PointsPlan>& points_;
+    std::vector<LayoutMemory>& memories_;
     std::vector<std::vector<PlacedPoint>> places_; ///< of each of `shared_`
     const WholeOptions& options_;
     std::stop_token stop_;
@@ -109,6 +112,7 @@ private:
                 .layers = layers_[s.job],
                 .points = points_[s.job].points,
                 .alone = session_.jobs.size() == 1,
+                .memory = &memories_[s.job],
                 .stop = stop_};
     }
 
@@ -147,7 +151,7 @@ private:
     std::size_t people() const { return std::max<std::size_t>(1, session_.setting.helpers.size()); }
 
     bool spent(bool works) const {
-        return work_ > (works ? kMostWork / (outcome_ ? 3 : 1) : 3 * kMostWork);
+        return work_ > (works ? kMostWork / (outcome_ ? 6 : 1) : 3 * kMostWork);
     }
 
     static std::size_t stops(const CrewPlan& crew) {
@@ -165,7 +169,7 @@ private:
                 break;
             const bool works = stops(best_.crew) == 0;
             // Several quilts follow one another on tables that stay as they are.
-            if (works ? shared_.size() > 1 || tried >= (outcome_ ? kMostLaidOut / 4 : kMostLaidOut)
+            if (works ? shared_.size() > 1 || tried >= kMostLaidOut
                       : tried >= kMostTried || vain >= kMostInVain)
                 break;
             if (tried >= kAlways && spent(works))
@@ -359,8 +363,10 @@ private:
 
 ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
                       const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-                      const WholeOptions& options, std::stop_token stop, bool outcome) {
-    return Chooser{session, std::move(shared), layers, points, options, std::move(stop), outcome}
+                      std::vector<LayoutMemory>& memories, const WholeOptions& options,
+                      std::stop_token stop, bool outcome) {
+    return Chooser{session,  std::move(shared), layers,          points,
+                   memories, options,           std::move(stop), outcome}
         .run();
 }
 

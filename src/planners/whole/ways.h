@@ -24,6 +24,7 @@ struct ChosenWays {
 /// is listed as quicker than the one that was taken.
 ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
                       const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-                      const WholeOptions& options, std::stop_token stop, bool outcome = false);
+                      std::vector<LayoutMemory>& memories, const WholeOptions& options,
+                      std::stop_token stop, bool outcome = false);
 
 } // namespace bastewright

@@ -23,7 +23,7 @@ Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& 
     const std::vector<LayerSizes> layers = layerSizes(session);
     ChosenWays chosen =
         chooseWays(session, shareRoom(session, layers, points, ground.layouts, stop), layers,
-                   points, options, stop);
+                   points, ground.layouts, options, stop);
     for (std::size_t i = 0; i < chosen.shared.size(); ++i) {
         const Shared& shared = chosen.shared[i];
         Findings found;

@@ -57,7 +57,7 @@ def read(reader):
     example.press()
 
     figure = reader.wait(lambda s: re.fullmatch(r"\d+ passes: why", s.name) and s.sensitive, "the plan's passes")
-    heading(reader, "What comes of it")
+    heading(reader, "Your plan")
     every_control_is_told(reader, "the plan")
     figure.press()
     heading(reader, "Worked out from")

@@ -15,6 +15,7 @@ import tempfile
 import time
 from pathlib import Path
 
+LOWEST = 780  # of a window 800 pixels high
 WAIT = 60  # seconds for a plan or a slow machine
 
 
@@ -90,8 +91,18 @@ class Program:
                 return place
         raise AssertionError(f"'{name}' never stands still")
 
-    def tap(self, name):
+    def in_sight(self, name):
+        """Its place, once the wheel has brought it up from below the window's edge."""
         x, y = self.at_rest(name)
+        for _ in range(20):
+            if y < LOWEST or self.finger:
+                break
+            subprocess.run(["xdotool", "mousemove", str(x), "600", "click", "5"], env=self.environment, check=True)
+            x, y = self.at_rest(name)
+        return x, y
+
+    def tap(self, name):
+        x, y = self.in_sight(name)
         if self.finger:
             if not self.finger.touches:  # Qt hands touches to the window in focus; no window manager gives it
                 subprocess.run(["xdotool", "search", "--onlyvisible", "--name", "Bastewright", "windowfocus"],
