@@ -519,12 +519,12 @@
         <translation>Keine Angabe</translation>
     </message>
     <message>
-        <source>Take it</source>
-        <translation>Übernehmen</translation>
-    </message>
-    <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
@@ -912,12 +912,12 @@
         <translation>Löschen</translation>
     </message>
     <message>
-        <source>Take it</source>
-        <translation>Übernehmen</translation>
-    </message>
-    <message>
         <source>Space</source>
         <translation>Leerzeichen</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
@@ -4549,24 +4549,12 @@
 <context>
     <name>TableHeader</name>
     <message>
-        <source>To the plan</source>
-        <translation>Zum Plan</translation>
-    </message>
-    <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
     </message>
     <message>
-        <source>Turn the picture of the table</source>
-        <translation>Tischbild drehen</translation>
-    </message>
-    <message>
-        <source>Undo: %1</source>
-        <translation>Zurück: %1</translation>
-    </message>
-    <message>
-        <source>More</source>
-        <translation>Mehr</translation>
+        <source>To the plan</source>
+        <translation>Zum Plan</translation>
     </message>
     <message>
         <source>1 hint</source>
@@ -4579,6 +4567,18 @@
     <message>
         <source>On phones: %1</source>
         <translation>Am Handy: %1</translation>
+    </message>
+    <message>
+        <source>Turn the picture of the table</source>
+        <translation>Tischbild drehen</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Zurück: %1</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
     </message>
 </context>
 <context>

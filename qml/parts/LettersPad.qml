@@ -115,7 +115,7 @@ Rectangle {
         text: figure ? pad.shown(name) : ""
         glyph: name === "shift" ? "up" : name === "erase" ? "erase" : name === "take" ? "check" : name === "space" ? "space" : ""
         Accessible.name: name === "shift" ? qsTr("Capital letter") : name === "erase" ? qsTr("Delete")
-                         : name === "take" ? qsTr("Take it") : name === "space" ? qsTr("Space") : text
+                         : name === "take" ? qsTr("Set") : name === "space" ? qsTr("Space") : text
         onClicked: pad.press(name)
     }
 

@@ -157,7 +157,7 @@ FocusScope {
                     width: beside ? rest : parent.width
                     main: true
                     glyph: "check"
-                    text: qsTr("Take it")
+                    text: qsTr("Set")
                     onClicked: editor.take(editor.padded ? pad.text : line.text)
                 }
             }

@@ -10,7 +10,7 @@ Item {
 
     required property Workroom room
 
-    readonly property bool narrow: width < 34 * Theme.title
+    readonly property bool narrow: width < 27 * Theme.title
 
     signal comfortWanted
 

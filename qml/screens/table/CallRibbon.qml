@@ -10,11 +10,13 @@ Item {
 
     required property TableBoard board
 
-    readonly property real letters: Theme.tableText * 1.5
+    property bool brief: false // as low as may be
+
+    readonly property real letters: Theme.tableText * (brief ? 1.15 : 1.5)
     readonly property bool both: board.nextCall !== "" && width - Math.min(width * 0.64, now.implicitWidth + 4 * Theme.gap + height * 0.3) > next.implicitWidth + 3 * Theme.gap
 
     visible: board.call !== ""
-    implicitHeight: Math.ceil(letters * 1.5)
+    implicitHeight: Math.ceil(letters * (brief ? 1.3 : 1.5))
     Accessible.role: Accessible.StaticText
     Accessible.name: board.nextCall === "" ? board.call : qsTr("%1; next: %2").arg(board.call).arg(board.nextCall)
 

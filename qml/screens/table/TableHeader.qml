@@ -55,7 +55,18 @@ GridLayout {
         Layout.row: 0
         Layout.column: 1
         Layout.fillWidth: true
+        Layout.preferredHeight: beside.implicitHeight
         visible: header.narrow
+
+        // A low screen has no line for it below.
+        TableWords {
+            id: beside
+
+            anchors.fill: parent
+            visible: header.brief && implicitWidth <= parent.width
+            text: header.room.board.passText
+            wrapMode: Text.NoWrap
+        }
     }
     Column {
         id: told
@@ -70,11 +81,13 @@ GridLayout {
         CallRibbon {
             width: parent.width
             visible: header.brief && board.call !== ""
+            brief: true
             board: header.room.board
         }
         TableWords {
             objectName: "passText"
             width: parent.width
+            visible: !header.brief || !header.narrow
             text: whole.implicitWidth <= told.width ? whole.text
                   : middle.implicitWidth <= told.width ? middle.text : header.room.board.passText
             Accessible.role: Accessible.Heading

@@ -32,7 +32,7 @@ const QImage& ClothPiece::picture() {
 
 void ClothPiece::paint(QPainter* painter) {
     const QRectF all{0, 0, width(), height()};
-    if (!face_.top() || area_.isEmpty() || all.isEmpty())
+    if (area_.isEmpty() || all.isEmpty())
         return;
     painter->setRenderHint(QPainter::Antialiasing);
     painter->setRenderHint(QPainter::SmoothPixmapTransform);
@@ -47,8 +47,8 @@ void ClothPiece::paint(QPainter* painter) {
     painter->setClipRect(own, Qt::IntersectClip);
     const qreal scale =
         std::max(upright.width() / area_.width(), upright.height() / area_.height());
-    if (plain_) {
-        painter->fillRect(own, ground_);
+    if (plain_ || !face_.top()) {
+        painter->fillRect(own, plain_ ? ground_ : kPale);
     } else {
         QRectF cover{{0, 0}, area_.size() * scale};
         cover.moveCenter(own.center());

@@ -64,14 +64,14 @@ def read(reader):
     every_control_is_told(reader, "why")
     reader.press("Close")
 
-    reader.wait(lambda s: s.name.startswith("The quilt, ") and s.role in PRESSED, "the quilt").press()
-    heading(reader, "The quilt")
+    reader.wait(lambda s: s.name.startswith("Your quilt, ") and s.role in PRESSED, "the quilt").press()
+    heading(reader, "Your quilt")
     every_control_is_told(reader, "the quilt")
     reader.wait(lambda s: s.name == "Width at the head, 88 in", "its width").press()
     heading(reader, "Width at the head")
     every_control_is_told(reader, "a figure to change")
     reader.press("0")
-    reader.press("Take it")
+    reader.press("Set")
     said = reader.wait(lambda s: s.role in (Atspi.Role.ALERT, Atspi.Role.NOTIFICATION) and "0" in s.name,
                        "why a width of nothing is refused")
     print(f"refused: {said.name}")

@@ -28,7 +28,7 @@ const Help* offered(const Plan& plan, Help::Kind kind) {
 }
 
 TEST(Help, SaysWhatFewestPinsWouldSave) {
-    const Session session = afternoon(madeTop(Seams::triangles6, 60_in, 72_in, 2_in));
+    const Session session = afternoon(madeTop(Seams::triangles6, 90_in, 108_in, Length{}));
     const Plan plan = planWhole(session, {.help = true});
     ASSERT_FALSE(plan.tasks.empty());
     const Help* fewest = offered(plan, Help::Kind::fewestPoints);
