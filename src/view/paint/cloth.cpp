@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <tuple>
 
 using namespace bastewright;
 
@@ -65,6 +67,45 @@ std::vector<double> divided(const std::vector<Length>& seams, Length side) {
     out.push_back(side.in());
     std::ranges::sort(out);
     return out;
+}
+
+constexpr int kPinScale = 2; ///< pixels of its image for each on the screen
+
+QImage drawnPin(qreal length, qreal angle, bool open) {
+    const int side = int(std::ceil(length * 1.3)) + 4;
+    QImage image{QSize{side, side} * kPinScale, QImage::Format_ARGB32_Premultiplied};
+    image.fill(Qt::transparent);
+    QPainter painter{&image};
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.scale(kPinScale, kPinScale);
+    painter.translate(side / 2.0, side / 2.0);
+    painter.rotate(angle * 180 / M_PI);
+    const qreal half = length / 2, thick = std::max(1.0, length * 0.12);
+    QPainterPath wire;
+    wire.moveTo(half, -thick);
+    wire.lineTo(-half + thick, -thick);
+    wire.cubicTo(-half - thick, -thick, -half - thick, thick, -half + thick, thick);
+    wire.lineTo(half, open ? thick * 3 : thick);
+    for (const auto& [colour, width] : {std::pair{QColor{16, 20, 34}, thick * 2.6},
+                                        std::pair{QColor{255, 255, 255}, thick * 1.3}})
+        painter.strokePath(wire, QPen{colour, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
+    return image;
+}
+
+/// A pin is drawn once for each size and of a few angles; there are hundreds in a picture. For the
+/// thread of the screen only.
+const QImage& pinImage(qreal length, qreal angle, bool open) {
+    constexpr int kAngles = 64;
+    constexpr std::size_t kMostKept = 500;
+    static std::map<std::tuple<int, int, bool>, QImage> kept;
+    if (kept.size() > kMostKept)
+        kept.clear();
+    const int turned = int(std::lround(angle / (2 * M_PI) * kAngles));
+    const int sized = std::max(4, int(std::lround(length)));
+    QImage& image = kept[{sized, turned, open}];
+    if (image.isNull())
+        image = drawnPin(sized, turned * 2 * M_PI / kAngles, open);
+    return image;
 }
 
 } // namespace
@@ -167,21 +208,19 @@ void paintBatting(QPainter& painter, const QRectF& pixels, const QColor& colour)
 }
 
 void paintSewn(QPainter& painter, const QPainterPath& pixels, qreal gap) {
-    painter.save();
-    painter.setClipPath(pixels, Qt::IntersectClip);
+    // One stitch with the furrow it pulls, as a tile that repeats: dashed lines take long to draw.
+    constexpr int kStitch = 6;
+    const int step = std::max(4, int(std::lround(gap)));
+    QImage tile{kStitch, step, QImage::Format_ARGB32_Premultiplied};
+    tile.fill(QColor{20, 26, 48, 26});
+    QPainter p{&tile};
+    p.fillRect(0, step / 2 + 1, kStitch, 1, QColor{10, 14, 34, 80});
+    p.fillRect(0, step / 2, kStitch - 2, 1, QColor{255, 253, 246, 200});
+    p.end();
     const QRectF all = pixels.boundingRect();
-    painter.fillRect(all, QColor{20, 26, 48, 26});
-    const qreal step = std::max(4.0, gap);
-    // Each line of stitches with the shade of the furrow it pulls.
-    for (qreal y = all.top() + step / 2; y < all.bottom(); y += step) {
-        painter.setPen(QPen{QColor{10, 14, 34, 70}, 1});
-        painter.drawLine(QPointF{all.left(), y + 1}, QPointF{all.right(), y + 1});
-        QPen thread{QColor{255, 253, 246, 190}, 1.2};
-        thread.setDashPattern({3, 2});
-        painter.setPen(thread);
-        painter.drawLine(QPointF{all.left(), y}, QPointF{all.right(), y});
-    }
-    painter.restore();
+    QBrush brush{tile};
+    brush.setTransform(QTransform::fromTranslate(std::floor(all.left()), std::floor(all.top())));
+    painter.fillPath(pixels, brush);
 }
 
 void paintWood(QPainter& painter, const QRectF& pixels, const QColor& wood, const QColor& dark) {
@@ -202,23 +241,11 @@ void paintWood(QPainter& painter, const QRectF& pixels, const QColor& wood, cons
 }
 
 void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open, qreal opacity) {
-    painter.save();
-    painter.translate(at);
-    painter.rotate(angle * 180 / M_PI);
-    painter.setOpacity(painter.opacity() * opacity);
-    const qreal half = length / 2, thick = std::max(1.0, length * 0.12);
-    QPainterPath wire;
-    wire.moveTo(half, -thick);
-    wire.lineTo(-half + thick, -thick);
-    wire.cubicTo(-half - thick, -thick, -half - thick, thick, -half + thick, thick);
-    wire.lineTo(half, open ? thick * 3 : thick);
-    painter.setBrush(Qt::NoBrush);
-    for (const auto& [colour, width] : {std::pair{QColor{16, 20, 34}, thick * 2.6},
-                                        std::pair{QColor{255, 255, 255}, thick * 1.3}}) {
-        painter.setPen(QPen{colour, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin});
-        painter.drawPath(wire);
-    }
-    painter.restore();
+    const QImage& image = pinImage(length, angle, open);
+    const QSizeF size = QSizeF{image.size()} / kPinScale;
+    painter.setOpacity(opacity);
+    painter.drawImage(QRectF{at - QPointF{size.width() / 2, size.height() / 2}, size}, image);
+    painter.setOpacity(1);
 }
 
 } // namespace cloth

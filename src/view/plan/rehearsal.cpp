@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 using namespace bastewright;
 
@@ -27,12 +28,16 @@ Rehearsal::Rehearsal(PlanPresenter* plan, QObject* parent)
 
 void Rehearsal::refresh() {
     if (plan_->planned() != shown_) {
+        const PlannedPtr before = std::exchange(shown_, plan_->planned());
+        // What would help most comes a little later than the plan: it changes nothing here.
+        const bool same = before && shown_ && before->plan.tasks == shown_->plan.tasks &&
+                          before->plan.quilts == shown_->plan.quilts;
         scenes_.reset();
-        shown_ = plan_->planned();
         if (shown_)
             scenes_.emplace(shown_->plan, shown_->session.setting.helpers,
                             shown_->session.setting.start);
-        timer_.stop();
+        if (!same)
+            timer_.stop();
         moment_ = std::clamp(moment_, 0.0, span());
     }
     emit changed();
