@@ -13,7 +13,8 @@ Item {
     property bool brief: false // as low as may be
 
     readonly property real letters: Theme.tableText * (brief ? 1.15 : 1.5)
-    readonly property bool both: board.nextCall !== "" && width - Math.min(width * 0.64, now.implicitWidth + 4 * Theme.gap + height * 0.3) > next.implicitWidth + 3 * Theme.gap
+    readonly property real least: now.implicitWidth + 2.6 * Theme.gap + height * 0.3
+    readonly property bool both: board.nextCall !== "" && least + next.implicitWidth + 2 * Theme.gap <= width
 
     visible: board.call !== ""
     implicitHeight: Math.ceil(letters * (brief ? 1.3 : 1.5))
@@ -23,7 +24,8 @@ Item {
     Ribbon {
         id: cloth
 
-        width: ribbon.both ? Math.min(ribbon.width * 0.64, ribbon.width - next.implicitWidth - 3 * Theme.gap) : ribbon.width
+        width: !ribbon.both ? ribbon.width : ribbon.brief ? ribbon.least
+               : Math.max(ribbon.least, Math.min(ribbon.width * 0.64, ribbon.width - next.implicitWidth - 3 * Theme.gap))
         height: ribbon.height
         x: ribbon.LayoutMirroring.enabled ? ribbon.width - width : 0
         color: Theme.now

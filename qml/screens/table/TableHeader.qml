@@ -12,6 +12,7 @@ GridLayout {
     required property Workroom room
 
     property bool brief: false // one row where there is any room for it
+    property bool withCall: false // the call is said here
     property string following: "" // who follows on a phone
 
     signal moreWanted
@@ -80,7 +81,7 @@ GridLayout {
 
         CallRibbon {
             width: parent.width
-            visible: header.brief && board.call !== ""
+            visible: header.withCall && board.call !== ""
             brief: true
             board: header.room.board
         }

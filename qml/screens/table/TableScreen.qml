@@ -22,6 +22,9 @@ FocusScope {
     // A low screen has room for the tiles and the next step only.
     readonly property bool low: wide && height < 6.5 * Theme.tableTarget
 
+    // The tiles need the room that a line of its own would take.
+    readonly property bool callInHeader: wide && height < 9 * Theme.tableTarget
+
     property string over: "" // what lies over the screen: "lanes" (everybody's turns), "notes", "record"
     // Each half needs a row of tiles beside the middle bar.
     readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget
@@ -78,6 +81,7 @@ FocusScope {
             Layout.fillWidth: true
             room: screen.room
             brief: screen.low
+            withCall: screen.callInHeader
             following: screen.following
             onMoreWanted: more.open()
             onHintWanted: hint.open()
@@ -89,7 +93,7 @@ FocusScope {
             Layout.preferredHeight: implicitHeight
             Layout.leftMargin: screen.LayoutMirroring.enabled ? 0 : -Theme.gap
             Layout.rightMargin: screen.LayoutMirroring.enabled ? -Theme.gap : 0
-            visible: !screen.low && board.call !== ""
+            visible: !screen.callInHeader && board.call !== ""
             board: screen.room.board
         }
         Stitches {
