@@ -91,7 +91,7 @@ AbstractButton {
             width: Math.min(parent.width - 2 * Theme.line, said.implicitWidth + Theme.gap)
             height: Math.min(parent.height - 2 * Theme.line, said.implicitHeight + Theme.gap * 0.4)
             radius: Theme.radius * 0.5
-            color: tile.ready ? Theme.now : Theme.highContrast ? Theme.paper : "#fffdf6"
+            color: tile.ready ? Theme.now : Theme.tag
             border.width: Theme.line
             border.color: Theme.nowInk
         }
@@ -140,7 +140,7 @@ AbstractButton {
         font.pixelSize: Theme.tableText
         lineHeightMode: Text.FixedHeight
         lineHeight: Theme.tableText * 1.12
-        color: Theme.highContrast && !tile.ready ? Theme.ink : Theme.nowInk
+        color: tile.ready ? Theme.nowInk : Theme.tagInk
     }
     component Mark: Item {
         id: both
@@ -164,8 +164,8 @@ AbstractButton {
             anchors.fill: parent
             visible: both.stage === "closed"
             state: both.stage
-            ink: Theme.nowInk
-            fill: Theme.highContrast ? Theme.doneMark : "#2b3c72"
+            ink: Theme.tagInk
+            fill: Theme.tagMark
         }
     }
 }

@@ -68,6 +68,11 @@ QtObject {
     // What is said now, and nothing else; the ink on it is dark, whatever the theme.
     readonly property color now: theme.pick("#f8c53a", "#f8c53a", "#ffe94a", "#ffe94a")
     readonly property color nowInk: theme.pick("#1b2130", "#1b2130", "#000000", "#000000")
+    // Twill of the tags on cloth, the same in the dark; the ink on it is that of `now`.
+    readonly property color tag: theme.pick("#fffdf6", "#fffdf6", "#ffffff", "#000000")
+    readonly property color tagInk: theme.pick("#1b2130", "#1b2130", "#000000", "#ffffff")
+    // A white tick stands on it, on tags and on paper.
+    readonly property color tagMark: theme.pick("#2b3c72", "#2b3c72", "#000000", "#000000")
     // What to check first.
     readonly property color warnInk: theme.pick("#7a210a", "#ffb8a0", "#000000", "#ffffff")
     readonly property color warn: theme.pick("#f7e1d8", "#43261d", "#ffffff", "#000000")

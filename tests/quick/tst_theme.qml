@@ -41,6 +41,7 @@ TestCase {
             rows.push({tag: name + " quiet on sunk", light: name, ink: "quiet", ground: "sunk"})
             rows.push({tag: name + " check first on paper", light: name, ink: "warnInk", ground: "paper"})
             rows.push({tag: name + " check first on its own", light: name, ink: "warnInk", ground: "warn"})
+            rows.push({tag: name + " a tag on cloth", light: name, ink: "tagInk", ground: "tag"})
             rows.push({tag: name + " what is said now", light: name, ink: "nowInk", ground: "now"})
             rows.push({tag: name + " main button", light: name, ink: "accentInk", ground: "accent"})
         }

@@ -85,7 +85,7 @@ AbstractButton {
                     state: card.stage === "done" ? "closed" : card.stage === "session" ? "open" : "waiting"
                     visible: card.stage !== "new"
                     ink: Theme.ink
-                    fill: Theme.doneMark
+                    fill: Theme.tagMark
                 }
                 Words {
                     width: parent.width - (state.visible ? state.width + parent.spacing : 0)

@@ -22,12 +22,6 @@ Sentence FieldChecker::named(const std::string& at) const {
     return placeInWords(at);
 }
 
-bool FieldChecker::atMost(const FieldName& field, std::size_t entries, std::size_t most) {
-    if (entries > most)
-        stop(field.key, core::says("has %1 entries; up to %2 are accepted.", entries, most));
-    return entries <= most;
-}
-
 void FieldChecker::name(const FieldName& field, const std::string& value) {
     text(field, value);
     if (isBlank(value))
@@ -81,7 +75,7 @@ void FieldChecker::clock(const FieldName& field, std::optional<ClockTime> value)
 void FieldChecker::lengths(const FieldName& field, const std::vector<Length>& values,
                            Within<Length> accepted, std::size_t most) {
     note(field);
-    if (atMost(field, values.size(), most))
+    if (atMost(field.key, values.size(), most))
         for (const Length value : values)
             length(field, value, accepted);
 }
@@ -89,8 +83,7 @@ void FieldChecker::lengths(const FieldName& field, const std::vector<Length>& va
 void FieldChecker::diagonals(const FieldName& field, const std::vector<Length>& values,
                              Within<Length> accepted) {
     lengths(field, values, accepted, 2);
-    if (values.size() == 1)
-        stop(field.key, core::says("has %1 reading; none or both are accepted.", values.size()));
+    expectNoneOrBoth(field.key, values.size());
 }
 
 void FieldChecker::readings(const FieldName& field, const std::vector<Length>& values,

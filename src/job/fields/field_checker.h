@@ -79,7 +79,7 @@ public:
     template <class T, class Fn>
     void list(const FieldName& field, const std::vector<T>& values, std::size_t most, Fn fn) {
         note(field);
-        if (!atMost(field, values.size(), most))
+        if (!atMost(field.key, values.size(), most))
             return;
         for (std::size_t i = 0; i < values.size(); ++i) {
             FieldChecker inner =
@@ -92,7 +92,6 @@ private:
     std::vector<FieldName> noted_; ///< fields of this object that were visited
 
     void note(const FieldName& field) { noted_.push_back(field); }
-    bool atMost(const FieldName& field, std::size_t entries, std::size_t most);
     /// A value that is refused: what to enter instead.
     void enter(const FieldName& field, const Sentence& what, const Sentence& value);
     FieldChecker child(std::string pointer) const {

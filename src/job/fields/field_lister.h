@@ -102,7 +102,7 @@ private:
     void close(std::size_t fact, const FieldName& field, Json schema);
     /// Takes in a field: its description is its help, its accepted values and its default.
     void add(const FieldName& field, Json schema, const std::string& accepted = {},
-             const std::string& byDefault = {}, bool inWords = false);
+             const std::string& byDefault = {}, bool inDescription = false);
     void wordIn(const FieldName& field, std::string_view value,
                 std::span<const std::string_view> accepted);
     void wordsIn(const FieldName& field, std::span<const std::string_view> accepted);

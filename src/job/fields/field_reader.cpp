@@ -38,11 +38,7 @@ const Json* FieldReader::findList(std::string_view key, std::size_t most) {
         refuse(*value, pointerTo(pointer_, key), core::says("a list in [] is accepted"));
         return nullptr;
     }
-    if (value->size() > most) {
-        stop(key, core::says("has %1 entries; up to %2 are accepted.", value->size(), most));
-        return nullptr;
-    }
-    return value;
+    return atMost(key, value->size(), most) ? value : nullptr;
 }
 
 void FieldReader::refuse(const Json& value, const std::string& at, const Sentence& accepted) {
@@ -244,8 +240,7 @@ void FieldReader::lengths(std::string_view key, std::vector<Length>& out, Within
 void FieldReader::diagonals(std::string_view key, std::vector<Length>& out,
                             Within<Length> accepted) {
     lengths(key, out, accepted, 2);
-    if (out.size() == 1)
-        stop(key, core::says("has %1 reading; none or both are accepted.", out.size()));
+    expectNoneOrBoth(key, out.size());
 }
 
 void FieldReader::counts(std::string_view key, std::vector<int>& out, Within<int> accepted,

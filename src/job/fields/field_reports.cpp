@@ -19,6 +19,17 @@ bool isBlank(std::string_view text) {
     return text.find_first_not_of(' ') == std::string_view::npos;
 }
 
+bool FieldReports::atMost(std::string_view key, std::size_t entries, std::size_t most) {
+    if (entries > most)
+        stop(key, core::says("has %1 entries; up to %2 are accepted.", entries, most));
+    return entries <= most;
+}
+
+void FieldReports::expectNoneOrBoth(std::string_view key, std::size_t diagonals) {
+    if (diagonals == 1)
+        stop(key, core::says("has %1 reading; none or both are accepted.", diagonals));
+}
+
 void Problems::add(Finding finding) {
     if (finding.level == Finding::Level::stop)
         ++stops_;

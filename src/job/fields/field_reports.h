@@ -58,6 +58,10 @@ public:
         const auto at = pointerTo(pointerTo(pointer_, key), std::to_string(entry));
         stopAt(at, about(at, clause));
     }
+    /// True where a list is not too long; else says so.
+    bool atMost(std::string_view key, std::size_t entries, std::size_t most);
+    /// Says so where there is one diagonal only.
+    void expectNoneOrBoth(std::string_view key, std::size_t diagonals);
     void warn(std::string_view key, const Sentence& clause) {
         const auto at = pointerTo(pointer_, key);
         problems_->add({Finding::Kind::input, Finding::Level::warn, at, about(at, clause), ""});

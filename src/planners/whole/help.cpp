@@ -74,12 +74,11 @@ struct Outcome {
     bool works = false;
 };
 
-Outcome outcomeOf(const Session& session, Groundwork& ground, const WholeOptions& options,
-                  std::stop_token stop) {
+Outcome outcomeOf(const Session& session, Groundwork& ground, std::stop_token stop) {
     const std::vector<LayerSizes> layers = layerSizes(session);
     const ChosenWays chosen =
         chooseWays(session, shareRoom(session, layers, ground.points, ground.layouts, stop), layers,
-                   ground.points, ground.layouts, options, std::move(stop), true);
+                   ground.points, ground.layouts, std::move(stop), true);
     return {.finish = chosen.crew.finish,
             .passes = passesOf(chosen.quilts),
             .works = !chosen.crew.tasks.empty()};
@@ -96,7 +95,7 @@ std::vector<Help> whatWouldHelp(const Session& session, const Plan& plan, Ground
         if (stop.stop_requested() || tried + passesOf(plan.quilts) > kPassesTried)
             return;
         tried += passesOf(plan.quilts);
-        const Outcome then = outcomeOf(other, its, options, stop);
+        const Outcome then = outcomeOf(other, its, stop);
         if (const Seconds saved = plan.finish - then.finish;
             !stop.stop_requested() && then.works && saved >= Seconds{60})
             out.push_back({kind, change, saved, passesOf(plan.quilts) - then.passes});

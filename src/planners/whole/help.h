@@ -18,8 +18,7 @@ struct Groundwork {
 };
 
 /// A whole plan round points that are known already.
-Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& options,
-                std::stop_token stop);
+Plan planAround(const Session& session, Groundwork& ground, std::stop_token stop);
 
 /// Plans again with one more table, helper or iron, with everybody an hour longer or there from
 /// start to end, with the quickest of all starts, with points wherever they are needed instead of

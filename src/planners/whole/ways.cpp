@@ -38,14 +38,12 @@ class Chooser {
 public:
     Chooser(const Session& session, std::vector<Shared> shared,
             const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-            std::vector<LayoutMemory>& memories, const WholeOptions& options, std::stop_token stop,
-            bool outcome)
+            std::vector<LayoutMemory>& memories, std::stop_token stop, bool outcome)
         : session_{session}
         , shared_{std::move(shared)}
         , layers_{layers}
         , points_{points}
         , memories_{memories}
-        , options_{options}
         , stop_{std::move(stop)}
         , outcome_{outcome} {
         for (const Shared& s : shared_)
@@ -93,7 +91,6 @@ private:
     const std::vector<PointsPlan>& points_;
     std::vector<LayoutMemory>& memories_;
     std::vector<std::vector<PlacedPoint>> places_; ///< of each of `shared_`
-    const WholeOptions& options_;
     std::stop_token stop_;
     bool outcome_;
     std::size_t left_ = 0; ///< variations that may still be tried
@@ -363,10 +360,8 @@ private:
 
 ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
                       const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-                      std::vector<LayoutMemory>& memories, const WholeOptions& options,
-                      std::stop_token stop, bool outcome) {
-    return Chooser{session,  std::move(shared), layers,          points,
-                   memories, options,           std::move(stop), outcome}
+                      std::vector<LayoutMemory>& memories, std::stop_token stop, bool outcome) {
+    return Chooser{session, std::move(shared), layers, points, memories, std::move(stop), outcome}
         .run();
 }
 

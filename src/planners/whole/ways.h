@@ -16,7 +16,7 @@ struct ChosenWays {
     CrewPlan crew; ///< without tasks where some quilt lies nowhere
 };
 
-/// The ways of a quilt that may be within a quarter of the quickest laid out in full with the crew
+/// The ways of a quilt predicted to be near the quickest laid out in full with the crew
 /// planner, the nearest with other fields too, and the earliest finish taken; a way that turns out
 /// not to work is replaced by the next that does. Of several quilts only the first that works.
 /// `outcome`: only how it ends is asked for, the finish without range and bound. What was laid out
@@ -24,7 +24,7 @@ struct ChosenWays {
 /// is listed as quicker than the one that was taken.
 ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
                       const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
-                      std::vector<LayoutMemory>& memories, const WholeOptions& options,
-                      std::stop_token stop, bool outcome = false);
+                      std::vector<LayoutMemory>& memories, std::stop_token stop,
+                      bool outcome = false);
 
 } // namespace bastewright

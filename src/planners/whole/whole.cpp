@@ -15,15 +15,14 @@ std::vector<PointsPlan> planAllPoints(const Session& session, const WholeOptions
     return out;
 }
 
-Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& options,
-                std::stop_token stop) {
+Plan planAround(const Session& session, Groundwork& ground, std::stop_token stop) {
     const std::vector<PointsPlan>& points = ground.points;
     Plan plan;
     plan.unit = session.jobs.front().unit;
     const std::vector<LayerSizes> layers = layerSizes(session);
     ChosenWays chosen =
         chooseWays(session, shareRoom(session, layers, points, ground.layouts, stop), layers,
-                   points, ground.layouts, options, stop);
+                   points, ground.layouts, stop);
     for (std::size_t i = 0; i < chosen.shared.size(); ++i) {
         const Shared& shared = chosen.shared[i];
         Findings found;
@@ -53,7 +52,7 @@ Plan planAround(const Session& session, Groundwork& ground, const WholeOptions& 
 
 Plan planWhole(const Session& session, const WholeOptions& options, std::stop_token stop) {
     Groundwork ground{planAllPoints(session, options, stop)};
-    Plan plan = planAround(session, ground, options, stop);
+    Plan plan = planAround(session, ground, stop);
     if (options.help && !plan.tasks.empty())
         plan.help = whatWouldHelp(session, plan, ground, options, stop);
     return plan;

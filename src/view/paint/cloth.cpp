@@ -207,10 +207,10 @@ void paintBatting(QPainter& painter, const QRectF& pixels, const QColor& colour)
     }
 }
 
-void paintSewn(QPainter& painter, const QPainterPath& pixels, qreal gap) {
+void paintSewn(QPainter& painter, const QPainterPath& pixels, qreal pixelsPerInch) {
     // One stitch with the furrow it pulls, as a tile that repeats: dashed lines take long to draw.
     constexpr int kStitch = 6;
-    const int step = std::max(4, int(std::lround(gap)));
+    const int step = std::max(4, int(std::lround(kSewnInches * pixelsPerInch)));
     QImage tile{kStitch, step, QImage::Format_ARGB32_Premultiplied};
     tile.fill(QColor{20, 26, 48, 26});
     QPainter p{&tile};
@@ -240,12 +240,19 @@ void paintWood(QPainter& painter, const QRectF& pixels, const QColor& wood, cons
     painter.restore();
 }
 
-void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open, qreal opacity) {
+void paintOpen(QPainter& painter, const QRectF& pixels, qreal line, const QColor& thread,
+               const QColor& outline) {
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen{outline, line * 3.4});
+    painter.drawRect(pixels);
+    painter.setPen(QPen{thread, line * 2.2, Qt::DashLine, Qt::FlatCap});
+    painter.drawRect(pixels);
+}
+
+void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open) {
     const QImage& image = pinImage(length, angle, open);
     const QSizeF size = QSizeF{image.size()} / kPinScale;
-    painter.setOpacity(opacity);
     painter.drawImage(QRectF{at - QPointF{size.width() / 2, size.height() / 2}, size}, image);
-    painter.setOpacity(1);
 }
 
 } // namespace cloth

@@ -16,6 +16,11 @@ class QPainter;
 /// inches of the quilt's frame, mapped to pixels by a transform without rotation.
 namespace cloth {
 
+/// From one line of quilting to the next.
+inline constexpr qreal kSewnInches = 2.8;
+/// Twill of tags, thread of stitches; what outlines both on cloth of any colour.
+inline const QColor kThread{0xff, 0xfd, 0xf6}, kOutline{0x14, 0x1a, 0x28};
+
 /// The fabrics of a top, lightest last.
 struct Fabrics {
     QColor border, second, accent, light;
@@ -39,13 +44,17 @@ QImage pictureOf(const bastewright::Top& top, const Fabrics& fabrics, QRectF are
 void paintBacking(QPainter& painter, const QRectF& pixels, const QColor& colour);
 void paintBatting(QPainter& painter, const QRectF& pixels, const QColor& colour);
 
-/// Lines of stitches over what is basted: this cloth is sewn down. `gap`: pixels between lines.
-void paintSewn(QPainter& painter, const QPainterPath& pixels, qreal gap);
+/// Lines of stitches over what is basted: this cloth is sewn down.
+void paintSewn(QPainter& painter, const QPainterPath& pixels, qreal pixelsPerInch);
+
+/// A dashed line inside a rectangle: its pins are open. Nothing else is dashed.
+void paintOpen(QPainter& painter, const QRectF& pixels, qreal line, const QColor& thread = kThread,
+               const QColor& outline = kOutline);
 
 /// Boards of a table under and round the quilt.
 void paintWood(QPainter& painter, const QRectF& pixels, const QColor& wood, const QColor& dark);
 
 /// A safety pin along `angle` (radians), `length` pixels long; open ones stand apart at the tip.
-void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open, qreal opacity);
+void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open);
 
 } // namespace cloth

@@ -10,8 +10,7 @@
 namespace {
 
 constexpr qreal kPixelsPerInch = 8; ///< enough for a tile; it is scaled to it
-constexpr qreal kSewnInches = 2.8;
-const QColor kThread{0xff, 0xfd, 0xf6}, kDark{0x14, 0x1a, 0x28}, kPale{0xf3, 0xef, 0xe6};
+const QColor kPale{0xf3, 0xef, 0xe6};
 
 } // namespace
 
@@ -62,7 +61,7 @@ void ClothPiece::paint(QPainter* painter) {
     if (stage_ == QLatin1String("closed")) {
         QPainterPath path;
         path.addRect(own);
-        cloth::paintSewn(*painter, path, kSewnInches * scale);
+        cloth::paintSewn(*painter, path, scale);
     } else if (stage_ == QLatin1String("open")) {
         const qreal length = std::clamp(1.4 * scale, 10.0, 22.0);
         for (const QVariant& place : std::as_const(places_)) {
@@ -70,23 +69,20 @@ void ClothPiece::paint(QPainter* painter) {
             cloth::paintPin(
                 *painter,
                 {at.x() / area_.width() * own.width(), at.y() / area_.height() * own.height()},
-                length, 0, true, 1);
+                length, 0, true);
         }
     }
     painter->restore();
+    const QColor thread = plain_ ? ink_ : cloth::kThread,
+                 outline = plain_ ? ground_ : cloth::kOutline;
     if (stage_ == QLatin1String("open")) {
-        // A dashed line means open, and nothing else.
-        const QRectF frame = all.adjusted(line_ * 4, line_ * 4, -line_ * 4, -line_ * 4);
-        painter->setBrush(Qt::NoBrush);
-        painter->setPen(QPen{plain_ ? ground_ : kDark, line_ * 3.4});
-        painter->drawRect(frame);
-        painter->setPen(QPen{plain_ ? ink_ : kThread, line_ * 2.2, Qt::DashLine, Qt::FlatCap});
-        painter->drawRect(frame);
+        const qreal in = line_ * 4;
+        cloth::paintOpen(*painter, all.adjusted(in, in, -in, -in), line_, thread, outline);
     } else if (stage_ == QLatin1String("closed")) {
         // Slanted stitches round what is done.
         const qreal step = line_ * 6, slant = line_ * 4;
         for (const auto& [colour, width] :
-             {std::pair{kDark, line_ * 3.2}, std::pair{plain_ ? ink_ : kThread, line_ * 1.8}}) {
+             {std::pair{outline, line_ * 3.2}, std::pair{thread, line_ * 1.8}}) {
             painter->setPen(QPen{colour, width, Qt::SolidLine, Qt::RoundCap});
             for (qreal x = step; x < all.width() - step; x += step)
                 for (const qreal y : {line_, all.height() - line_ - slant})

@@ -17,12 +17,6 @@ namespace {
 constexpr qreal kReadable = 9;
 const QColor kSteel{0xaa, 0xb1, 0xbd}, kDark{0x10, 0x14, 0x1f};
 
-/// A point along a side of the table: across it for left and right, along it for head and foot.
-QPointF onEdge(const QRectF& table, Side side, double along) {
-    const QRectF edge = edgeOf(table, side);
-    return isAcross(side) ? QPointF{along, edge.top()} : QPointF{edge.left(), along};
-}
-
 void paintClamp(QPainter& painter, QPointF at, QPointF out, qreal size) {
     painter.save();
     painter.translate(at);
@@ -49,6 +43,11 @@ void paintClamp(QPainter& painter, QPointF at, QPointF out, qreal size) {
 }
 
 } // namespace
+
+QPointF onEdge(const QRectF& table, Side side, double along) {
+    const QRectF edge = edgeOf(table, side);
+    return isAcross(side) ? QPointF{along, edge.top()} : QPointF{edge.left(), along};
+}
 
 void paintWalls(QPainter& painter, const Scene& scene, const Look& look, const QTransform& map) {
     const qreal thick = look.text * 0.7;

@@ -17,10 +17,8 @@ using namespace bastewright;
 namespace drawing {
 namespace {
 
-const QColor kTag{0xff, 0xfd, 0xf6}, kTagInk{0x1b, 0x21, 0x30};
 /// How much of what is outside this pass gives way to the ground.
 constexpr qreal kWashed = 0.62, kBeside = 0.3;
-constexpr qreal kSewnInches = 2.8; ///< from one line of quilting to the next
 
 QPointF inches(Point p) {
     return {p.x.in(), p.y.in()};
@@ -123,7 +121,7 @@ private:
                 cloth::paintBacking(p_, px(laid(drawing::inches(part), m->folded)), look_.backing);
         for (const Pass& pass : plan_.passes)
             if (pass.number < scene_.pass)
-                cloth::paintSewn(p_, px(pass.fresh), kSewnInches * map_.m11());
+                cloth::paintSewn(p_, px(pass.fresh), map_.m11());
     }
 
     /// The tables of the surface, mapped from its own frame into the quilt's.
@@ -195,10 +193,10 @@ private:
                 const QPointF at = map_.map(inches(point.at));
                 if (scene_.pins) {
                     cloth::paintPin(p_, at, length, point.angle * std::numbers::pi / 180,
-                                    state != nullptr, 1);
+                                    state != nullptr);
                 } else {
-                    p_.setPen(QPen{kTagInk, line_});
-                    p_.setBrush(kTag);
+                    p_.setPen(QPen{cloth::kOutline, line_});
+                    p_.setBrush(cloth::kThread);
                     p_.drawRect(QRectF{at - QPointF{dot, dot}, QSizeF{2 * dot, 2 * dot}});
                 }
             }
@@ -212,14 +210,14 @@ private:
             const QRectF r = px(zone.area);
             if (!scene_.moment) {
                 p_.setBrush(Qt::NoBrush);
-                p_.setPen(QPen{kTagInk, line_ * 1.8});
+                p_.setPen(QPen{cloth::kOutline, line_ * 1.8});
                 p_.drawRect(r);
-                p_.setPen(QPen{kTag, line_ * 0.9});
+                p_.setPen(QPen{cloth::kThread, line_ * 0.9});
                 p_.drawRect(r);
             }
             if (words::fromCore(zone.id) == scene_.zone)
                 for (const auto& [colour, width] :
-                     {std::pair{kTag, line_ * 6.5}, std::pair{look_.accent, line_ * 4}}) {
+                     {std::pair{cloth::kThread, line_ * 6.5}, std::pair{look_.accent, line_ * 4}}) {
                     p_.setBrush(Qt::NoBrush);
                     p_.setPen(QPen{colour, width});
                     p_.drawRect(r.adjusted(line_ * 3, line_ * 3, -line_ * 3, -line_ * 3));
@@ -340,10 +338,10 @@ void paintTag(QPainter& painter, QPointF middle, const QString& text, qreal size
     const QFontMetricsF metrics{font};
     QRectF box{0, 0, metrics.horizontalAdvance(text) + size * 0.7, metrics.height() + size * 0.1};
     box.moveCenter(middle);
-    painter.setPen(QPen{kTagInk, 1});
-    painter.setBrush(kTag);
+    painter.setPen(QPen{cloth::kOutline, 1});
+    painter.setBrush(cloth::kThread);
     painter.drawRoundedRect(box, size * 0.2, size * 0.2);
-    painter.setPen(kTagInk);
+    painter.setPen(cloth::kOutline);
     painter.drawText(box, Qt::AlignCenter, text);
 }
 

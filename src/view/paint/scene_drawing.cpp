@@ -3,6 +3,7 @@
 #include "session/ticks.h"
 #include "view/base/people_palette.h"
 #include "view/paint/cloth.h"
+#include "view/paint/edge_drawing.h"
 
 #include <QPainter>
 
@@ -21,19 +22,9 @@ struct Stand {
 
 Stand standOf(const StandingPlace& place, const QRectF& planned, const QRectF& table) {
     // Along the edge as far from the table's corner as planned, wherever the table is by now.
-    const qreal along = place.along.middle().in();
     const QPointF by = table.topLeft() - planned.topLeft();
-    switch (place.side) {
-    case Side::head:
-        return {{along + by.x(), table.top()}, {0, -1}};
-    case Side::foot:
-        return {{along + by.x(), table.bottom()}, {0, 1}};
-    case Side::left:
-        return {{table.left(), along + by.y()}, {-1, 0}};
-    case Side::right:
-        return {{table.right(), along + by.y()}, {1, 0}};
-    }
-    return {};
+    const double along = place.along.middle().in() + (isAcross(place.side) ? by.x() : by.y());
+    return {onEdge(table, place.side, along), outward(place.side)};
 }
 
 /// The step of a zone after which its points are in.
@@ -58,7 +49,7 @@ void paintZones(QPainter& painter, const Scene& scene, const Look& look, const Q
     const auto sewn = [&](const QRectF& part) {
         QPainterPath path;
         path.addRect(map.mapRect(part));
-        cloth::paintSewn(painter, path, 2.8 * map.m11());
+        cloth::paintSewn(painter, path, map.m11());
     };
     for (std::size_t z = 0; z < scene.plan->zones.size(); ++z) {
         const auto& zone = scene.moment->zones[z];
@@ -70,11 +61,7 @@ void paintZones(QPainter& painter, const Scene& scene, const Look& look, const Q
             sewn(area);
         } else if (zone.state >= ZoneState::dotted) {
             const qreal in = line * 2.5;
-            painter.setBrush(Qt::NoBrush);
-            painter.setPen(QPen{QColor{0x14, 0x1a, 0x28}, line * 3});
-            painter.drawRect(r.adjusted(in, in, -in, -in));
-            painter.setPen(QPen{QColor{0xff, 0xfd, 0xf6}, line * 1.8, Qt::DashLine});
-            painter.drawRect(r.adjusted(in, in, -in, -in));
+            cloth::paintOpen(painter, r.adjusted(in, in, -in, -in), line);
         }
         if (!zone.work)
             continue;

@@ -32,6 +32,10 @@ Remedies::Remedies(JobEditor* editor, PlanPresenter* plan, QObject* parent)
 void Remedies::refresh() {
     QList<QVariantList> rows;
     cures_.clear();
+    serious_ = false;
+    worst_.clear();
+    worstFirst_.clear();
+    worstSecond_.clear();
     if (const auto& planned = plan_->planned()) {
         auto findings = planned->plan.findings;
         std::ranges::stable_sort(findings, std::greater{}, &Finding::level);
@@ -41,13 +45,16 @@ void Remedies::refresh() {
             rows.push_back({words::fromCore(name(f.level)), words::fromCore(f.text),
                             words::fromCore(f.cure), says(cures, 0), says(cures, 1)});
         }
+        // Tips can wait until they are looked for.
+        if (!findings.empty() && findings.front().level > Finding::Level::note) {
+            serious_ = true;
+            worst_ = words::fromCore(findings.front().text);
+            worstFirst_ = says(cures_.front(), 0);
+            worstSecond_ = says(cures_.front(), 1);
+        }
         if (trying() && planned->session == triedSession_)
             after_ = figures();
     }
-    worst_.clear();
-    serious_ = !rows.isEmpty() && rows[0][0] != words::fromCore(name(Finding::Level::note));
-    if (serious_) // tips can wait until they are looked for
-        worst_ = {rows[0][1].toString(), rows[0][3].toString(), rows[0][4].toString()};
     rows_.setRows(std::move(rows));
     emit findingsChanged();
     emit changed();

@@ -39,9 +39,9 @@ public:
     Q_INVOKABLE void takeBack();
 
     TableRows* findings() { return &rows_; }
-    QString worst() const { return worst_.value(0); }
-    QString worstFirst() const { return worst_.value(1); }
-    QString worstSecond() const { return worst_.value(2); }
+    QString worst() const { return worst_; }
+    QString worstFirst() const { return worstFirst_; }
+    QString worstSecond() const { return worstSecond_; }
     bool serious() const { return serious_; }
     bool trying() const { return !tried_.isEmpty(); }
     QString tried() const { return tried_; }
@@ -61,7 +61,7 @@ private:
     PlanPresenter* plan_;
     std::vector<std::vector<bastewright::Remedy>> cures_; ///< by finding as listed
     TableRows rows_;
-    QStringList worst_; ///< its text, what its buttons say
+    QString worst_, worstFirst_, worstSecond_;
     bool serious_ = false;
     QString tried_, before_, after_;
     bastewright::Session triedSession_;

@@ -77,7 +77,7 @@ bool predictionsHold() {
         const std::vector<PointsPlan> points = planAllPoints(session, {}, {});
         std::vector<LayoutMemory> memories(1);
         ChosenWays chosen = chooseWays(session, shareRoom(session, layers, points, memories),
-                                       layers, points, memories, {}, {});
+                                       layers, points, memories, {});
         const std::vector<std::vector<PlacedPoint>> places{points.front().points};
         int near = 0;
         double most = 0, sum = 0, even = 0, full = 0;
