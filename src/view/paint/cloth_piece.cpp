@@ -76,7 +76,7 @@ void ClothPiece::paint(QPainter* painter) {
     const QColor thread = plain_ ? ink_ : cloth::kThread,
                  outline = plain_ ? ground_ : cloth::kOutline;
     if (stage_ == QLatin1String("open")) {
-        const qreal in = line_ * 4;
+        const qreal in = line_ * 8; // inside the yellow frame of whose turn it is
         cloth::paintOpen(*painter, all.adjusted(in, in, -in, -in), line_, thread, outline);
     } else if (stage_ == QLatin1String("closed")) {
         // Slanted stitches round what is done.
