@@ -118,12 +118,12 @@ void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
     }
 }
 
-std::string liftText(const Alternative& a) {
+std::string liftText(const Alternative& a, Unit unit) {
     if (a.passes + a.pulls < 2)
         return "nothing to lift";
     const int lifts = a.passes + a.pulls - 1;
     return std::to_string(lifts) + (lifts == 1 ? " lift of " : " lifts of ") +
-           number(std::round(a.liftKilograms * 10) / 10) + " kg by " + std::to_string(a.liftPeople);
+           formatWeight(a.liftKilograms, unit) + " by " + std::to_string(a.liftPeople);
 }
 
 /// How deep it goes, and how many of the helpers get there.
@@ -146,7 +146,7 @@ void alternatives(std::ostream& out, const Session& session, const QuiltPlan& q,
             << padded(startText(a.start), 15);
         if (a.workable)
             out << padded(std::to_string(a.passes) + (a.passes == 1 ? " pass" : " passes"), 11)
-                << padded("about " + formatSpan(a.predicted), 18) << padded(liftText(a), 24)
+                << padded("about " + formatSpan(a.predicted), 18) << padded(liftText(a, unit), 24)
                 << padded(reachText(a, session.setting.helpers, unit), 30) << a.why << '\n';
         else
             out << a.why << '\n';

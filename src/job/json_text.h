@@ -47,8 +47,7 @@ std::string shortened(const std::string& text, std::size_t most);
 std::string quoted(const Json& value);
 
 /// A sentence with its form: words are a list of the form and what stands in its places, a figure
-/// is
-/// {"figure": "4 in"}, a name is text.
+/// is {"figure": "4 in"}, a time {"time": "13:05"}, a name is text.
 Json sentenceJson(const Sentence& sentence);
 
 /// The longest sentence that is read, in bytes of its English.

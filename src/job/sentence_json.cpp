@@ -5,6 +5,7 @@
 namespace bastewright {
 namespace {
 constexpr const char* kFigure = "figure";
+constexpr const char* kTime = "time";
 constexpr std::size_t kPlaces = 9;
 
 /// Bytes of the sentence in English, counted without putting it together: places inside places
@@ -28,6 +29,8 @@ Json sentenceJson(const Sentence& sentence) {
         return sentence.text();
     case Sentence::Kind::figure:
         return Json{{kFigure, sentence.text()}};
+    case Sentence::Kind::time:
+        return Json{{kTime, sentence.text()}};
     case Sentence::Kind::words:
         break;
     }
@@ -41,9 +44,13 @@ std::optional<Sentence> readSentence(const Json& value) {
     if (value.is_string())
         return Sentence{value.get<std::string>()};
     if (value.is_object()) {
-        if (value.size() != 1 || !value.contains(kFigure) || !value.at(kFigure).is_string())
+        if (value.size() != 1 || !value.begin()->is_string())
             return {};
-        return core::figure(value.at(kFigure).get<std::string>());
+        const auto& text = value.begin()->get_ref<const std::string&>();
+        if (value.contains(kFigure))
+            return core::figure(text);
+        const auto time = value.contains(kTime) ? parseClock(text) : tl::unexpected{std::string{}};
+        return time ? std::optional{core::said(*time)} : std::nullopt;
     }
     if (!value.is_array() || value.empty() || value.size() > kPlaces + 1 || !value[0].is_string())
         return {};

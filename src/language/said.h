@@ -12,7 +12,11 @@ inline constexpr const char* kCore = "core";
 
 QString said(const Sentence& sentence);
 
-/// A printed number with the language's decimal mark: "31.8 cm" is "31,8 cm" in German.
+/// A printed number as people read it: the language's decimal mark ("31,8 cm" in German), signs for
+/// fractions ("12½ in"), and no line's end between a number and its unit.
 QString figure(const QString& printed);
+
+/// A time of day in the device's own way: "13:05" or "1:05 PM".
+QString clock(ClockTime time);
 
 } // namespace bastewright::language

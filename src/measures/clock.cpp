@@ -31,6 +31,36 @@ tl::expected<ClockTime, std::string> parseClock(std::string_view text) {
     return ClockTime{std::chrono::minutes{h * 60 + m}};
 }
 
+tl::expected<ClockTime, std::string> parseTypedClock(std::string_view text, ClockTime begin) {
+    using namespace std::chrono;
+    std::string digits;
+    std::string letters;
+    for (const char c : text) {
+        if (c >= '0' && c <= '9' && letters.empty())
+            digits += c;
+        else if ((c == ':' || c == '.') && letters.empty())
+            digits += ':';
+        else if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'))
+            letters += static_cast<char>(c | 0x20);
+        else if (c != ' ' && c != '.' && c != '\xC2' && c != '\xA0') // a no-break space in UTF-8
+            letters += '?';
+    }
+    if (digits.find(':') == std::string::npos)
+        digits += ":00";
+    const bool am = letters == "am" || letters == "a", pm = letters == "pm" || letters == "p";
+    auto read = parseClock(digits);
+    const bool twelve = read && read->sinceMidnight >= hours{1} && read->sinceMidnight < hours{13};
+    if (!read || (!letters.empty() && !((am || pm) && twelve)))
+        return tl::make_unexpected(std::string{"enter a time of day such as 13:00 or 1:00 pm"});
+    auto& time = read->sinceMidnight;
+    if (am || pm)
+        time = time % hours{12} + (pm ? hours{12} : hours{0});
+    else if (time < hours{12} && time < begin.sinceMidnight &&
+             time + hours{12} >= begin.sinceMidnight)
+        time += hours{12};
+    return read;
+}
+
 std::string format(ClockTime t) {
     auto m = t.sinceMidnight % kDay;
     if (m.count() < 0)

@@ -20,6 +20,11 @@ struct ClockTime {
 /// Reads "13:00" or "9:05" (24 hours). The error says what is accepted.
 tl::expected<ClockTime, std::string> parseClock(std::string_view text);
 
+/// A time of day as people type it: "13:00", "1:30 pm", "1.30 PM", "3". Without am or pm an hour
+/// before noon that comes before `begin` is taken in the afternoon: where the work begins at 13:00,
+/// "1:30" is 13:30. The error says what to enter.
+tl::expected<ClockTime, std::string> parseTypedClock(std::string_view text, ClockTime begin);
+
 /// "13:00"; wraps round midnight.
 std::string format(ClockTime t);
 

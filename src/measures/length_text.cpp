@@ -304,4 +304,18 @@ std::string formatYardsUp(Length l) {
     return buffer;
 }
 
+std::string formatWeight(double kilograms, Unit unit) {
+    constexpr double kKilogramsInPound = 0.45359237; // exact since 1959
+    char buffer[48];
+    const double pounds = kilograms / kKilogramsInPound;
+    if (unit == Unit::inch && std::round(pounds) >= 1)
+        std::snprintf(buffer, sizeof buffer, "%lld lb", std::llround(pounds));
+    else if (unit == Unit::inch)
+        std::snprintf(buffer, sizeof buffer, "%lld oz", std::llround(pounds * 16));
+    else
+        std::snprintf(buffer, sizeof buffer, "%.*f kg",
+                      std::llround(kilograms * 10) % 10 == 0 ? 0 : 1, kilograms);
+    return buffer;
+}
+
 } // namespace bastewright

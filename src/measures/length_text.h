@@ -37,4 +37,8 @@ std::string format(Length l, Unit unit, bool withUnit = true);
 /// Yards to the nearest 1/8 above, as cloth is bought: `5 1/2 yd`.
 std::string formatYardsUp(Length l);
 
+/// A weight for people: whole pounds where lengths are in inches (ounces below one pound), else
+/// kilograms to 0.1.
+std::string formatWeight(double kilograms, Unit unit);
+
 } // namespace bastewright

@@ -54,7 +54,7 @@ Sentence joined(std::span<const Sentence> items) {
 } // namespace
 
 Sentence said(ClockTime time) {
-    return bastewright::format(time);
+    return {Sentence::Kind::time, bastewright::format(time)};
 }
 
 Sentence said(Seconds span) {
@@ -69,6 +69,10 @@ Sentence said(Seconds span) {
 
 Sentence length(Length l, Unit unit) {
     return figure(format(l, unit));
+}
+
+Sentence weight(double kilograms, Unit unit) {
+    return figure(bastewright::formatWeight(kilograms, unit));
 }
 
 Sentence size(Length width, Length length, Unit unit) {

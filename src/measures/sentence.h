@@ -18,13 +18,14 @@ namespace bastewright {
 /// places, and what stands in them.
 ///
 /// The core says everything in English. Whoever shows it translates the form and fills its places
-/// again (`src/language`); names stay as they are, figures get the language's decimal mark. Two
-/// sentences are equal where they read the same in English.
+/// again (`src/language`); names stay as they are, figures and times get the forms of the language
+/// and the device. Two sentences are equal where they read the same in English.
 class Sentence {
 public:
     enum class Kind {
         name,   ///< said as it is in every language: a person, a zone, a file, a person's own words
         figure, ///< a number or a length, with a decimal point
+        time,   ///< a time of day, "13:05"
         words   ///< a form in English; `%1` … `%9` stand for `values`
     };
 
@@ -91,6 +92,8 @@ Sentence says(const char* form, Values&&... values) {
 
 /// "12 1/2 in".
 Sentence length(Length l, Unit unit);
+/// "7 lb" in a job in inches, "3.2 kg" in any other.
+Sentence weight(double kilograms, Unit unit);
 /// "54 × 72 in".
 Sentence size(Length width, Length length, Unit unit);
 /// A number as it is printed, with a decimal point.

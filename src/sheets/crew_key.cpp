@@ -1,5 +1,6 @@
 #include "sheets/crew_key.h"
 
+#include "language/said.h"
 #include "sheets/printable.h"
 #include "sheets/words.h"
 
@@ -73,7 +74,7 @@ QString shortName(const std::string& name) {
 namespace {
 
 QString presenceWords(const Helper& helper) {
-    const auto time = [](ClockTime t) { return QString::fromStdString(format(t)); };
+    const auto time = language::clock;
     if (helper.from && helper.until)
         return Text::tr("%1 to %2").arg(time(*helper.from), time(*helper.until));
     if (helper.from)
@@ -89,8 +90,7 @@ QString hoursWords(const Helper& helper) {
     QString words = presenceWords(helper);
     for (const Break& rest : helper.breaks)
         words = Text::tr("%1, break %2 to %3")
-                    .arg(words, QString::fromStdString(format(rest.from)),
-                         QString::fromStdString(format(rest.until)));
+                    .arg(words, language::clock(rest.from), language::clock(rest.until));
     return words;
 }
 

@@ -26,6 +26,10 @@ QString halves(Length l, Unit unit, bool withUnit) {
     return joined(language::figure(QString::fromStdString(format(step * n, unit, withUnit))));
 }
 
+QString weight(double kilograms, Unit unit) {
+    return joined(language::figure(QString::fromStdString(formatWeight(kilograms, unit))));
+}
+
 QString size(Size s, Unit unit) {
     return joined(Text::tr("%1 × %2").arg(
         language::figure(QString::fromStdString(format(s.width, unit, false))),
@@ -33,7 +37,7 @@ QString size(Size s, Unit unit) {
 }
 
 QString clock(ClockTime start, Seconds s) {
-    return QString::fromStdString(format(after(start, s)));
+    return language::clock(after(start, s));
 }
 
 QString span(Seconds s) {

@@ -159,17 +159,16 @@ private:
         if (most == nullptr)
             return;
         const int lifters = liftersAt(q, *most);
+        const Sentence weight = core::weight(most->liftKilograms, job(q).unit);
         say(out_,
             {Finding::Kind::fewLift, Finding::Level::warn, "/helpers",
              lifters == 1
-                 ? core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
-                              "there is 1.",
-                              nameOf(q), most->number, std::lround(most->liftKilograms),
-                              most->liftPeople)
-                 : core::says("%1, shift into pass %2: %3 kg wants %4 people who lift, and "
-                              "there are %5.",
-                              nameOf(q), most->number, std::lround(most->liftKilograms),
-                              most->liftPeople, lifters),
+                 ? core::says("%1, move into pass %2: it weighs %3. %4 people should lift it, and "
+                              "only one can.",
+                              nameOf(q), most->number, weight, most->liftPeople)
+                 : core::says("%1, move into pass %2: it weighs %3. %4 people should lift it, and "
+                              "only %5 can.",
+                              nameOf(q), most->number, weight, most->liftPeople, lifters),
              core::says("Ask for more hands at the shifts, or slide the quilt in short steps.")});
     }
 

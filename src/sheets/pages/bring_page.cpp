@@ -21,7 +21,7 @@ constexpr double kBringGutter = 18; // as between the columns of what follows
 
 QString amount(double n, Supply::Kind kind, Unit unit) {
     if (isSaidInEighths(kind, unit))
-        return QString::fromStdString(inEighths(n));
+        return language::figure(QString::fromStdString(inEighths(n)));
     return QLocale{}.toString(n, 'f', std::abs(n - std::round(n)) < 0.005 ? 0 : 2);
 }
 

@@ -22,13 +22,13 @@ std::vector<Alternative> foremost(const std::vector<Alternative>& all, std::size
     return out;
 }
 
-/// "4 × 4.1 kg, 2 people"
-QString liftWords(const Alternative& a) {
+/// "4 × 9 lb by 2"
+QString liftWords(const Alternative& a, Unit unit) {
     if (!a.workable || a.passes < 2)
         return {};
-    return Text::tr("%1 × %2 kg by %3")
+    return Text::tr("%1 × %2 by %3")
         .arg(a.passes - 1)
-        .arg(QLocale{}.toString(std::round(a.liftKilograms * 10) / 10, 'g', 4))
+        .arg(weight(a.liftKilograms, unit))
         .arg(a.liftPeople);
 }
 
@@ -44,7 +44,7 @@ Flow alternatives(const SheetContext& c, std::size_t q, std::size_t most) {
                         Cell{language::said(a.surface), true}, Cell{lies, b},
                         Cell{startName(a.start), b}, Cell{QString::number(a.passes), b},
                         Cell{a.workable ? span(a.predicted) : Text::tr("out of reach"), b},
-                        Cell{liftWords(a), b},
+                        Cell{liftWords(a, c.plan.unit), b},
                         Cell{a.reach > Length{} ? length(a.reach, c.unit()) : QString{}, b}});
         if (!a.why.empty())
             rows.back().emplace_back(language::said(a.why));

@@ -45,7 +45,7 @@ QString about(Seconds s) {
 }
 
 QString timeOfDay(std::int64_t ms) {
-    return QDateTime::fromMSecsSinceEpoch(ms).toString(QStringLiteral("HH:mm"));
+    return clock(clockOf(ms));
 }
 
 ClockTime clockOf(std::int64_t ms) {
@@ -54,7 +54,19 @@ ClockTime clockOf(std::int64_t ms) {
 }
 
 QString clock(ClockTime start, Seconds s) {
-    return fromCore(format(after(start, s)));
+    return clock(after(start, s));
+}
+
+QString clock(ClockTime time) {
+    return language::clock(time);
+}
+
+QString weight(double kilograms, Unit unit) {
+    return language::figure(fromCore(formatWeight(kilograms, unit)));
+}
+
+QString yardsUp(Length l) {
+    return language::figure(fromCore(formatYardsUp(l)));
 }
 
 QString amount(double number) {

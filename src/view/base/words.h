@@ -27,19 +27,22 @@ QString fromCore(const Name& name) {
 QString fromCore(const bastewright::Sentence& sentence);
 std::string toCore(const QString& text);
 
-/// "12 1/2 in"
+/// "12½ in"
 QString length(bastewright::Length l, bastewright::Unit unit);
 /// "88 × 112 in"
 QString size(bastewright::Size s, bastewright::Unit unit);
 QString span(bastewright::Seconds s);
 QString about(bastewright::Seconds s); ///< "about 1 h 05 min": an estimate
 QString clock(bastewright::ClockTime start, bastewright::Seconds s);
+QString clock(bastewright::ClockTime time);
+QString weight(double kilograms, bastewright::Unit unit); ///< "7 lb", "3.2 kg"
+QString yardsUp(bastewright::Length l);                   ///< "5½ yd": up to the next eighth
 QString timeOfDay(std::int64_t ms); ///< where the device is, of milliseconds since 1970
 /// The time of day there, without the seconds.
 bastewright::ClockTime clockOf(std::int64_t ms);
 /// A count without needless decimals.
 QString amount(double number);
-/// So many of a supply, without its unit: "12 3/8" yards, "544" pins, "3.25" metres.
+/// So many of a supply, without its unit: "12⅜" yards, "544" pins, "3.25" metres.
 QString amount(const bastewright::Supply& supply, double number, bastewright::Unit unit);
 
 QString side(bastewright::Side side);

@@ -68,10 +68,11 @@ QString takeLength(const Label& label, Unit unit, const QString& text, Length& i
     return {};
 }
 
-QString takeTime(const Label& label, const QString& text, ClockTime& into) {
-    const auto read = parseClock(words::toCore(text));
+QString takeTime(const Label& label, const QString& text, ClockTime begin, ClockTime& into) {
+    const auto read = parseTypedClock(words::toCore(text), begin);
     if (!read)
-        return sentence(label, text, tr("%1: “%2” is not a time of day; enter one such as 13:00."));
+        return sentence(label, text,
+                        tr("%1: “%2” is not a time of day; enter one such as 13:00 or 1:00 pm."));
     into = *read;
     return {};
 }
@@ -105,7 +106,7 @@ Field cloth(const Label& label, Unit unit, const At<Length>& at) {
         const Length step = yards ? Length::inch64ths(288) : Length::millimetres(10);
         if (l == Length{} || l.nm() % step.nm() != 0)
             return words::length(l, unit);
-        return yards ? words::fromCore(formatYardsUp(l))
+        return yards ? words::yardsUp(l)
                      : QStringLiteral("%1 m").arg(QLocale{}.toString(l.mm() / 1000, 'f', 2));
     };
     field.take = [at, unit, label, yards](Session& s, const QString& typed) {
@@ -174,9 +175,12 @@ Field number(const Label& label, const At<double>& at) {
 
 Field time(const Label& label, const At<ClockTime>& at) {
     auto field = made(label, Field::Kind::time);
-    field.shown = [at](const Session& s) { return words::fromCore(format(*at(readOnly(s)))); };
+    field.shown = [at](const Session& s) { return words::clock(*at(readOnly(s))); };
     field.take = [at, label](Session& s, const QString& typed) {
-        return takeTime(label, typed, *at(s));
+        ClockTime& value = *at(s);
+        // What begins the work has nothing before it that a bare "1:30" could mean.
+        const bool isBegin = &value == &s.setting.start;
+        return takeTime(label, typed, isBegin ? ClockTime{} : s.setting.start, value);
     };
     return field;
 }
@@ -186,7 +190,7 @@ Field optionalTime(const Label& label, const At<std::optional<ClockTime>>& at) {
     field.optional = true;
     field.shown = [at](const Session& s) {
         const auto& value = *at(readOnly(s));
-        return value ? words::fromCore(format(*value)) : QString{};
+        return value ? words::clock(*value) : QString{};
     };
     field.take = [at, label](Session& s, const QString& typed) {
         if (typed.trimmed().isEmpty()) {
@@ -194,7 +198,7 @@ Field optionalTime(const Label& label, const At<std::optional<ClockTime>>& at) {
             return QString{};
         }
         ClockTime value;
-        auto problem = takeTime(label, typed, value);
+        auto problem = takeTime(label, typed, s.setting.start, value);
         if (problem.isEmpty())
             *at(s) = value;
         return problem;

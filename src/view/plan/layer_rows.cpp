@@ -17,7 +17,7 @@ namespace {
 QString bought(Length l, Unit unit) {
     if (l == Length{})
         return tr("Nothing to buy");
-    return unit == Unit::inch ? words::fromCore(formatYardsUp(l))
+    return unit == Unit::inch ? words::yardsUp(l)
                               : QStringLiteral("%1 m").arg(l.mm() / 1000, 0, 'f', 2);
 }
 

@@ -24,14 +24,13 @@ Unit unitOf(const Planned& planned) {
 }
 
 /// "4 lifts of 4.1 kg by 2 people"
-QString liftWords(const Alternative& a) {
+QString liftWords(const Alternative& a, Unit unit) {
     const int count = a.passes + a.pulls - 1;
     if (count < 1)
         return tr("Nothing to lift");
     const QString lifts = count == 1 ? tr("1 lift") : tr("%1 lifts").arg(count);
     const QString people = a.liftPeople == 1 ? tr("1 person") : tr("%1 people").arg(a.liftPeople);
-    return tr("%1 of %2 kg by %3")
-        .arg(lifts, words::amount(std::round(a.liftKilograms * 10) / 10), people);
+    return tr("%1 of %2 by %3").arg(lifts, words::weight(a.liftKilograms, unit), people);
 }
 
 /// "26 in deep: everybody reaches it"
@@ -59,7 +58,7 @@ QString shiftWords(const Alternative& a, Unit unit) {
 
 /// Lifts, reach and shifts, a line each.
 QString costWords(const Alternative& a, const Planned& planned) {
-    QStringList lines{liftWords(a), reachWords(a, planned)};
+    QStringList lines{liftWords(a, unitOf(planned)), reachWords(a, planned)};
     if (const QString shifts = shiftWords(a, unitOf(planned)); !shifts.isEmpty())
         lines << shifts;
     return lines.join(QLatin1Char('\n'));

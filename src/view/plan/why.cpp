@@ -145,8 +145,7 @@ Why ofBacking(const From& f) {
         const auto& plan = *f.quilt.backing;
         QStringList buy;
         for (const auto& b : plan.buy)
-            buy << (f.unit == Unit::inch ? words::fromCore(formatYardsUp(b.length))
-                                         : f.length(b.length));
+            buy << (f.unit == Unit::inch ? words::yardsUp(b.length) : f.length(b.length));
         if (!buy.isEmpty())
             w.value = tr("%1 to buy").arg(buy.join(QStringLiteral(" + ")));
         w.inputs << std::pair{tr("Backing"), f.size(f.quilt.layers.backing)}
@@ -275,20 +274,16 @@ Why ofWeight(const From& f) {
     Why w{.title = tr("Weight")};
     const int people = peopleToSlide(kg);
     w.value = people == 1
-                  ? tr("%1 kg, 1 person by weight").arg(words::amount(std::round(kg * 10) / 10))
-                  : tr("%1 kg, %2 people by weight")
-                        .arg(words::amount(std::round(kg * 10) / 10))
-                        .arg(people);
+                  ? tr("%1, 1 person by weight").arg(words::weight(kg, f.unit))
+                  : tr("%1, %2 people by weight").arg(words::weight(kg, f.unit)).arg(people);
     w.rule = tr(
         "Area of the backing times the batting and two layers of cloth, shared out evenly. Each "
         "share stays within the recommended limit for leaning over a table’s edge; a quilt wider "
         "than a pair of arms takes two people whatever it weighs.");
-    w.inputs = {
-        {tr("Backing"), f.size(f.quilt.layers.backing)},
-        {tr("Batting"), tr("%1 g/m²").arg(words::amount(f.job.batting.gsm))},
-        {tr("Cloth, each layer"), tr("%1 g/m²").arg(words::amount(kClothGsm))},
-        {tr("Limit for a person"),
-         tr("%1 kg").arg(words::amount(std::round(recommendedWeightLimit(kSlide) * 10) / 10))}};
+    w.inputs = {{tr("Backing"), f.size(f.quilt.layers.backing)},
+                {tr("Batting"), tr("%1 g/m²").arg(words::amount(f.job.batting.gsm))},
+                {tr("Cloth, each layer"), tr("%1 g/m²").arg(words::amount(kClothGsm))},
+                {tr("Limit for a person"), words::weight(recommendedWeightLimit(kSlide), f.unit)}};
     w.reason =
         tr("Slide, do not lift, and nobody who was told not to lift does, whatever the figure "
            "says.");

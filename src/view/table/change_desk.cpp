@@ -50,14 +50,12 @@ void ChangeDesk::swaps(const QString& person, const QString& other) {
 void ChangeDesk::leavesAt(const QString& person, const QString& time) {
     Change change{.kind = Change::Kind::hours, .person = words::toCore(person)};
     if (!time.isEmpty()) {
-        auto until = parseClock(words::toCore(time));
-        if (!until || !live_->live())
+        if (!live_->live())
             return;
-        // In an afternoon "3:30" is half past three in the afternoon.
-        using namespace std::chrono;
-        if (until->sinceMidnight < live_->live()->session().setting.start.sinceMidnight &&
-            until->sinceMidnight < hours{12})
-            until->sinceMidnight += hours{12};
+        const auto until =
+            parseTypedClock(words::toCore(time), live_->live()->session().setting.start);
+        if (!until)
+            return;
         change.until = *until;
     }
     ask(time.isEmpty() ? tr("%1 stays to the end").arg(person)

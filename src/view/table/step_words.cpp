@@ -96,9 +96,9 @@ QStringList lines(TaskKind kind, Basting::With with, const SurfacePlan& surface,
         out += cautions(with);
     if (kind == TaskKind::shift) {
         if (pass.liftPeople > 1)
-            add(Text::tr("%1 people move it, about %2 kg")
+            add(Text::tr("%1 people move it, about %2")
                     .arg(pass.liftPeople)
-                    .arg(words::amount(pass.liftKilograms)));
+                    .arg(words::weight(pass.liftKilograms, unit)));
         if (pass.pulled)
             add(Text::tr("Nothing is laid: the quilt, held, is only pulled across"));
         out += beyondLines(pass);

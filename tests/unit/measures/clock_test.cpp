@@ -31,6 +31,29 @@ TEST(Clock, ReadsBackWhatItWrites) {
     }
 }
 
+TEST(Clock, ReadsWhatPeopleType) {
+    const ClockTime afternoon{13h}, morning{9h};
+    struct Case {
+        const char* text;
+        ClockTime begin;
+        ClockTime read;
+    };
+    for (const Case& c :
+         {Case{"13:00", morning, {13h}}, Case{"1:30", afternoon, {13h + 30min}},
+          Case{"3", afternoon, {15h}}, Case{"3", morning, {15h}},
+          Case{"9:30", morning, {9h + 30min}}, Case{"8:30", morning, {20h + 30min}},
+          Case{"1:30 pm", morning, {13h + 30min}}, Case{"1:30 a.m.", afternoon, {1h + 30min}},
+          Case{"1.30PM", afternoon, {13h + 30min}}, Case{"12 am", afternoon, {0h}},
+          Case{"12 pm", morning, {12h}}, Case{"0:30", ClockTime{}, {30min}},
+          Case{"2:35\u00a0PM", morning, {14h + 35min}}})
+        EXPECT_EQ(parseTypedClock(c.text, c.begin), c.read) << c.text;
+    for (const char* bad :
+         {"", "pm", "25", "13 pm", "0:30 am", "12:60", "noon", "1:30 xm", "1:3:0"})
+        EXPECT_EQ(parseTypedClock(bad, afternoon).error(),
+                  "enter a time of day such as 13:00 or 1:00 pm")
+            << bad;
+}
+
 TEST(Clock, WrapsRoundMidnight) {
     EXPECT_EQ(format({25h}), "01:00");
     EXPECT_EQ(format({-30min}), "23:30");

@@ -238,6 +238,18 @@ TEST(LengthText, ClothIsSoldByTheEighthOfAYardUpwards) {
     EXPECT_EQ(formatYardsUp(-5_in), "0 yd");
 }
 
+// The international pound is 0.45359237 kg exactly (agreement of 1959; NIST Handbook 44, appendix
+// C).
+TEST(LengthText, WeighsInPoundsWhereItMeasuresInInches) {
+    EXPECT_EQ(formatWeight(0.45359237, Unit::inch), "1 lb");
+    EXPECT_EQ(formatWeight(3.2, Unit::inch), "7 lb");
+    EXPECT_EQ(formatWeight(4.08, Unit::inch), "9 lb");
+    EXPECT_EQ(formatWeight(0.2, Unit::inch), "7 oz");
+    EXPECT_EQ(formatWeight(3.2, Unit::centimetre), "3.2 kg");
+    EXPECT_EQ(formatWeight(3.98, Unit::millimetre), "4 kg");
+    EXPECT_EQ(formatWeight(0, Unit::centimetre), "0 kg");
+}
+
 TEST(LengthText, WhatIsShownReadsBackAsShown) {
     for (std::int64_t eighths = -400; eighths < 4000; eighths += 7) {
         const Length length = Length::inch64ths(8 * eighths);
