@@ -12,7 +12,7 @@ namespace bastewright {
 /// Limits against absurd input; generous against real quilts.
 namespace limits {
 inline constexpr double kSlowestPace = 0.1, kFastestPace = 5;
-inline constexpr std::size_t kFileBytes = 4'000'000;
+inline constexpr std::size_t kFileBytes = 8'000'000;
 inline constexpr Length kSmallestTop = Length::inches(6);
 inline constexpr Length kLargestTop = Length::inches(240);
 inline constexpr int kTables = 12;
@@ -23,6 +23,7 @@ inline constexpr int kBreaks = 8; ///< of one helper, and for everybody
 inline constexpr int kQuilts = 20;
 inline constexpr int kPieces = 40;
 inline constexpr int kFabrics = 12;
+inline constexpr std::size_t kFewestColours = 2, kColours = 4; ///< of a top, where there are any
 inline constexpr int kSeams = 4000;
 inline constexpr int kHanded = 1000;
 inline constexpr int kBlocks = 100;       ///< columns or rows

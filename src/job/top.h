@@ -1,5 +1,7 @@
 #pragma once
 
+#include "job/colour.h"
+#include "job/photo.h"
 #include "measures/geometry.h"
 
 #include <optional>
@@ -42,6 +44,8 @@ struct Top {
     /// The size is what the grid adds up to, by choice; else the grid never changes what was
     /// measured.
     bool sizeFromGrid = false;
+    std::vector<Colour> fabrics{}; ///< none, or two to four; for pictures only
+    Photo photo{};                 ///< for pictures only
     auto operator<=>(const Top&) const = default;
 };
 

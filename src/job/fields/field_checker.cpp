@@ -94,6 +94,13 @@ void FieldChecker::readings(const FieldName& field, const std::vector<Length>& v
                                    "needed."));
 }
 
+void FieldChecker::colours(const FieldName& field, const std::vector<Colour>& values,
+                           Within<std::size_t> accepted) {
+    note(field);
+    if (atMost(field.key, values.size(), accepted.hi))
+        expectNoneOr(field.key, values.size(), accepted.lo);
+}
+
 void FieldChecker::point(const FieldName& field, Point value, Within<Length> accepted) {
     length(field, value.x, accepted);
     length(field, value.y, accepted);

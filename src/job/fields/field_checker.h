@@ -51,6 +51,9 @@ public:
     void readings(const FieldName& field, const std::vector<Length>& values,
                   Within<Length> accepted, std::size_t most);
     void point(const FieldName& field, Point value, Within<Length> accepted);
+    void colours(const FieldName& field, const std::vector<Colour>& values,
+                 Within<std::size_t> accepted);
+    void photo(const FieldName&, const Photo&) {}
     template <class E, std::size_t N>
     void word(const FieldName&, const E&, const std::array<Word<E>, N>&) {}
     template <class E, std::size_t N>

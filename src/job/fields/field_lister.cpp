@@ -182,6 +182,28 @@ void FieldLister::readings(const FieldName& field, const std::vector<Length>&,
         "one reading or several: " + inWords(accepted), {}, true);
 }
 
+void FieldLister::colours(const FieldName& field, const std::vector<Colour>&,
+                          Within<std::size_t> accepted) {
+    add(field,
+        {{"type", "array"},
+         {"items", {{"type", "string"}, {"pattern", "^#[0-9a-fA-F]{6}$"}}},
+         {"anyOf", {{{"maxItems", 0}}, {{"minItems", accepted.lo}, {"maxItems", accepted.hi}}}}},
+        "none, or " + std::to_string(accepted.lo) + " to " + std::to_string(accepted.hi) +
+            " as #rrggbb",
+        {}, true);
+}
+
+void FieldLister::photo(const FieldName& field, const Photo&) {
+    add(field,
+        {{"type", "string"},
+         {"contentEncoding", "base64"},
+         {"contentMediaType", "image/jpeg"},
+         {"maxLength", (limits::kPhotoBytes + 2) / 3 * 4}},
+        "baseline JPEG as base64, up to " + std::to_string(limits::kPhotoBytes) + " bytes, " +
+            std::to_string(limits::kPhotoSide) + " pixels a side",
+        {}, true);
+}
+
 void FieldLister::wordIn(const FieldName& field, std::string_view value,
                          std::span<const std::string_view> accepted) {
     Json schema{{"enum", Json(std::vector<std::string_view>(accepted.begin(), accepted.end()))}};

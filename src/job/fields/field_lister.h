@@ -46,6 +46,9 @@ public:
         add(field, {{"$ref", ref("place")}});
     }
 
+    void colours(const FieldName& field, const std::vector<Colour>&, Within<std::size_t> accepted);
+    void photo(const FieldName& field, const Photo&);
+
     template <class E, std::size_t N>
     void word(const FieldName& field, std::optional<E> value,
               const std::array<Word<E>, N>& accepted) {

@@ -286,6 +286,39 @@ void FieldReader::point(std::string_view key, Point& out, Within<Length> accepte
         out = {*x, *y};
 }
 
+void FieldReader::colours(std::string_view key, std::vector<Colour>& out,
+                          Within<std::size_t> accepted) {
+    const Json* const list = findList(key, accepted.hi);
+    if (list == nullptr)
+        return;
+    out.clear();
+    for (std::size_t i = 0; i < list->size(); ++i) {
+        const Json& value = (*list)[i];
+        if (const auto colour =
+                parseColour(value.is_string() ? value.get_ref<const std::string&>() : ""))
+            out.push_back(*colour);
+        else
+            refuse(value, pointerTo(pointerTo(pointer_, key), std::to_string(i)),
+                   core::says("a color as \"#rrggbb\", such as \"#27365c\", is accepted"));
+    }
+    expectNoneOr(key, list->size(), accepted.lo);
+}
+
+void FieldReader::photo(std::string_view key, Photo& out) {
+    const Json* const value = find(key);
+    if (value == nullptr)
+        return;
+    const auto read =
+        value->is_string() ? Photo::ofBase64(value->get_ref<const std::string&>()) : std::nullopt;
+    if (read)
+        out = *read;
+    else
+        refuse(*value, pointerTo(pointer_, key),
+               core::says("a baseline JPEG of up to %1 bytes and up to %2 pixels a side, as base64 "
+                          "text, is accepted",
+                          limits::kPhotoBytes, limits::kPhotoSide));
+}
+
 void FieldReader::clock(std::string_view key, ClockTime& out) {
     std::optional<ClockTime> read;
     clock(key, read);

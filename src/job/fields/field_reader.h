@@ -87,6 +87,9 @@ public:
     /// One value or a list of 1 to `most`.
     void readings(std::string_view key, std::vector<Length>& out, Within<Length> accepted,
                   std::size_t most);
+    /// None, or so many.
+    void colours(std::string_view key, std::vector<Colour>& out, Within<std::size_t> accepted);
+    void photo(std::string_view key, Photo& out);
     /// [x, y].
     void point(std::string_view key, Point& out, Within<Length> accepted);
 

@@ -30,6 +30,11 @@ void FieldReports::expectNoneOrBoth(std::string_view key, std::size_t diagonals)
         stop(key, core::says("has %1 reading; none or both are accepted.", diagonals));
 }
 
+void FieldReports::expectNoneOr(std::string_view key, std::size_t entries, std::size_t fewest) {
+    if (entries > 0 && entries < fewest)
+        stop(key, core::says("has %1 entry; none, or %2 and more, are accepted.", entries, fewest));
+}
+
 void Problems::add(Finding finding) {
     if (finding.level == Finding::Level::stop)
         ++stops_;

@@ -62,6 +62,8 @@ public:
     bool atMost(std::string_view key, std::size_t entries, std::size_t most);
     /// Says so where there is one diagonal only.
     void expectNoneOrBoth(std::string_view key, std::size_t diagonals);
+    /// Says so where there are some, but fewer than `fewest`.
+    void expectNoneOr(std::string_view key, std::size_t entries, std::size_t fewest);
     void warn(std::string_view key, const Sentence& clause) {
         const auto at = pointerTo(pointer_, key);
         problems_->add({Finding::Kind::input, Finding::Level::warn, at, about(at, clause), ""});

@@ -94,6 +94,16 @@ public:
     void point(std::string_view key, Point value, Within<Length>) {
         put(key, Json::array({json(value.x), json(value.y)}));
     }
+    void colours(std::string_view key, const std::vector<Colour>& values, Within<std::size_t>) {
+        Json list = Json::array();
+        for (const Colour value : values)
+            list.push_back(format(value));
+        put(key, std::move(list));
+    }
+    void photo(std::string_view key, const Photo& value) {
+        if (!value.empty())
+            put(key, value.base64());
+    }
     void derived(std::string_view key, double value) { put(key, numberJson(value)); }
 
     template <class E, std::size_t N>

@@ -70,6 +70,13 @@ void topFields(Fields& f, T& top) {
                s.point("from", seam.from, kPlace);
                s.point("to", seam.to, kPlace);
            });
+    f.colours(FieldName{"fabrics", core::label("Fabrics of the top"),
+                        "What the top is drawn in where there is no photo: border, blocks, and "
+                        "the lightest last."},
+              top.fabrics, {limits::kFewestColours, limits::kColours});
+    f.photo(FieldName{"photo", core::label("Photo of the top"),
+                      "A photo of the top, straightened: its corners are the top's, head up."},
+            top.photo);
     if constexpr (Fields::kReads) {
         if (fillTop(f, top))
             checkTop(f, top);

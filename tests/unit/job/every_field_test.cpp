@@ -10,7 +10,8 @@ namespace {
 // (src/job/fields) and in random_session.cpp; then its count here.
 TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<BlockGrid>(), 9u);
-    EXPECT_EQ(fieldCount<Top>(), 6u);
+    EXPECT_EQ(fieldCount<Top>(), 8u);
+    EXPECT_EQ(fieldCount<Colour>(), 3u);
     EXPECT_EQ(fieldCount<Quilting>(), 2u);
     EXPECT_EQ(fieldCount<Basting>(), 9u);
     EXPECT_EQ(fieldCount<OwnMeasure>(), 2u);
@@ -24,11 +25,11 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Job>(), 10u);
     EXPECT_EQ(fieldCount<Table>(), 4u);
     EXPECT_EQ(fieldCount<PushedTogether>(), 2u);
-    EXPECT_EQ(fieldCount<Room>(), 7u);
+    EXPECT_EQ(fieldCount<Room>(), 8u);
     EXPECT_EQ(fieldCount<Helper>(), 14u);
     EXPECT_EQ(fieldCount<Break>(), 2u);
     EXPECT_EQ(fieldCount<ClipStock>(), 2u);
-    EXPECT_EQ(fieldCount<Stash>(), 4u);
+    EXPECT_EQ(fieldCount<Stash>(), 5u);
     EXPECT_EQ(fieldCount<Setting>(), 6u);
     EXPECT_EQ(fieldCount<Session>(), 4u);
 }

@@ -70,6 +70,11 @@ public:
         length(field, value.x, accepted);
         length(field, value.y, accepted);
     }
+    void colours(const FieldName&, std::vector<Colour>& values, Within<std::size_t> accepted) {
+        if (isMine() && !values.empty())
+            values.resize(above_ ? accepted.hi + 1 : accepted.lo - 1);
+    }
+    void photo(const FieldName&, Photo&) {}
     template <class E, std::size_t N>
     void word(const FieldName&, const E&, const std::array<Word<E>, N>&) {}
     template <class E, std::size_t N>

@@ -75,7 +75,7 @@ TEST_F(SessionFile, AHugeFileIsRefusedUnread) {
     const auto path = folder_ / "huge.json";
     std::ofstream{path} << "{}";
     fs::resize_file(path, 100'000'000); // sparse
-    EXPECT_THAT(onlyProblem(path), HasSubstr("100000000 bytes; up to 4000000"));
+    EXPECT_THAT(onlyProblem(path), HasSubstr("100000000 bytes; up to 8000000"));
 }
 
 TEST_F(SessionFile, AnUnreadableFileIsNamed) {

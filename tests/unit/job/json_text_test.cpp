@@ -98,7 +98,7 @@ TEST(JsonText, RefusesFloodsOfFieldsAndValuesAndBytes) {
         values += "1,";
     EXPECT_THAT(onlyProblem(values), HasSubstr("more than 1000000 values"));
     EXPECT_THAT(onlyProblem(std::string(limits::kFileBytes + 1, ' ')),
-                HasSubstr("4000001 bytes; up to 4000000"));
+                HasSubstr("8000001 bytes; up to 8000000"));
 }
 
 TEST(JsonText, KeepsShortThingsOnALine) {

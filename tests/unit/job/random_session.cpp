@@ -1,6 +1,7 @@
 #include "unit/job/random_session.h"
 
 #include "support/random.h"
+#include "support/small_jpeg.h"
 
 #include <algorithm>
 
@@ -49,6 +50,12 @@ Top top(Random& r) {
         if (s.from != s.to)
             t.seams.push_back(s);
     }
+    for (int n = r.chance(40) ? r.count(2, 4) : 0; n > 0; --n)
+        t.fabrics.push_back({std::uint8_t(r.count(0, 255)), std::uint8_t(r.count(0, 255)),
+                             std::uint8_t(r.count(0, 255))});
+    if (r.chance(30))
+        t.photo = *Photo::ofJpeg(
+            smallJpeg(r.count(1, 1600), r.count(1, 1600), std::string(r.count(0, 200), 'q')));
     return t;
 }
 
