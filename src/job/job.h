@@ -182,6 +182,7 @@ struct Room {
     /// How far the tables stand from the walls: from `kHangingRoom` on cloth hangs down there,
     /// though nobody stands there.
     Length wallGap{};
+    std::string name{}; ///< under which it is kept for other quilts; empty: it is not
     auto operator<=>(const Room&) const = default;
 };
 
@@ -220,6 +221,7 @@ struct Stash {
     int pins = 0, clamps = 0;
     std::vector<ClipStock> clips;
     Length tape{};
+    std::string name{}; ///< of the box, under which it is kept for other quilts; empty: it is not
     auto operator<=>(const Stash&) const = default;
 };
 

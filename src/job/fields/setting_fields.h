@@ -33,6 +33,9 @@ void roomFields(Fields& f, R& room) {
         if (tables > limits::kTables)
             f.stop("tables",
                    core::says("are %1 in all; up to %2 are accepted.", tables, limits::kTables));
+    f.text(FieldName{"name", core::label("Name of the room"),
+                     "Under which the program keeps it for other quilts."},
+           room.name);
     f.words(FieldName{"walls", core::label("Walls"),
                       "Sides nobody can stand at, as the pushed-together tables are drawn: longer "
                       "side left to right, head the far long side."},
@@ -140,6 +143,9 @@ void stashFields(Fields& s, S& stash) {
                c.count(FieldName{"count", core::label("How many")}, clip.count, kOnHand);
            });
     s.length(FieldName{"tape", core::label("Tape")}, stash.tape, {Length{}, 1000_yd});
+    s.text(FieldName{"name", core::label("Name of the box"),
+                     "Under which the program keeps these supplies for other quilts."},
+           stash.name);
 }
 
 template <class Fields, class S>

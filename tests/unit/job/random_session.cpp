@@ -195,6 +195,8 @@ Setting setting(Random& r) {
     for (int n = r.count(0, 4); n > 0; --n)
         s.stash.clips.push_back({r.length(1_in, 24_in), r.count(0, 50)});
     s.stash.tape = r.length(0_in, 1000_yd);
+    s.stash.name = r.chance(30) ? r.name(1) : "";
+    s.room.name = r.chance(30) ? r.name(2) : "";
     return s;
 }
 
