@@ -25,6 +25,7 @@ SELECT (SELECT count(*) || '/' || ifnull(max(sequence), 0) FROM events)
                FROM jobs)
     || ' ' || (SELECT ifnull(group_concat(key || '=' || value, char(10)), '')
                FROM settings WHERE key <> 'last-screen')
+    || ' ' || (SELECT count(*) || '/' || ifnull(max(used_ms), 0) FROM kept)
 )sql";
 
 std::string numbered(const std::string& path, int number) {

@@ -45,6 +45,16 @@ struct SessionStart {
     auto operator<=>(const SessionStart&) const = default;
 };
 
+/// What is kept by name and offered to the next quilt.
+enum class KeptKind { room, person, supplies };
+
+struct Kept {
+    std::string name;
+    std::string text; ///< a job file that holds this alone
+    std::int64_t usedMs = 0;
+    auto operator<=>(const Kept&) const = default;
+};
+
 /// An event with its place in the library's order, which grows from one stored event to the next.
 struct StoredEvent {
     std::int64_t sequence = 0;
@@ -106,6 +116,14 @@ public:
     /// Where the person was: whatever text the screen wants back at the next start.
     Stored<std::optional<std::string>> lastScreen() const;
     Stored<void> setLastScreen(const std::string& text);
+
+    Stored<std::vector<Kept>> kept(KeptKind kind) const; ///< latest used first
+    /// Keeps this under its name, in place of what was kept under it; it is the latest used.
+    Stored<void> keep(KeptKind kind, const std::string& name, const std::string& text);
+    /// Refused where something else is kept under the new name. What is not kept stays so.
+    Stored<void> renameKept(KeptKind kind, const std::string& from, const std::string& to);
+    /// What was kept is overwritten in the file; older backups hold it until they are replaced.
+    Stored<void> forgetKept(KeptKind kind, const std::string& name);
 
     /// Takes what is in the write-ahead log into the file itself, so that a copy of the file alone
     /// holds everything. False where another process is in the way; nothing is lost then, the next

@@ -36,10 +36,11 @@ std::optional<Refusal> switchOn(Database& db, const std::string& path) {
                        path, mode)};
     db.run("PRAGMA synchronous = FULL");
     db.run("PRAGMA foreign_keys = ON");
+    db.run("PRAGMA secure_delete = ON"); // who was forgotten is not left in free pages
     if (db.number("PRAGMA synchronous") != 2 || db.number("PRAGMA foreign_keys") != 1)
         return Refusal{
             core::says("The library %1 cannot be kept safely: this build of SQLite does not "
-                       "offer full synchronisation and foreign keys.",
+                       "offer full synchronization and foreign keys.",
                        path)};
     return {};
 }

@@ -74,7 +74,7 @@ struct Table {
 
 // The damaged file is newer than any backup, so its jobs and sessions win; an event never changes,
 // so the first copy of it will do.
-constexpr std::array<Table, 4> kTables{{
+constexpr std::array<Table, 5> kTables{{
     {"SELECT id, name, text, created_ms, changed_ms, removed_ms FROM jobs ORDER BY id",
      "SELECT id, name, text, created_ms, changed_ms, removed_ms FROM jobs ORDER BY id DESC",
      "INSERT OR REPLACE INTO jobs (id, name, text, created_ms, changed_ms, removed_ms)"
@@ -94,6 +94,10 @@ constexpr std::array<Table, 4> kTables{{
     {"SELECT key, value FROM settings ORDER BY key",
      "SELECT key, value FROM settings ORDER BY key DESC",
      "INSERT OR REPLACE INTO settings (key, value) VALUES (?1, ?2)", carryAll<2>, nullptr},
+    {"SELECT kind, name, text, used_ms FROM kept ORDER BY kind, name",
+     "SELECT kind, name, text, used_ms FROM kept ORDER BY kind DESC, name DESC",
+     "INSERT OR REPLACE INTO kept (kind, name, text, used_ms) VALUES (?1, ?2, ?3, ?4)", carryAll<4>,
+     nullptr},
 }};
 
 // Reads from one end until the damage; returns false where it got stuck there.

@@ -44,6 +44,15 @@ CREATE TABLE settings (
     key   TEXT PRIMARY KEY,
     value TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
+)sql",
+    R"sql(
+CREATE TABLE kept (
+    kind    TEXT NOT NULL,                 -- room, person, supplies
+    name    TEXT NOT NULL,
+    text    TEXT NOT NULL,                 -- a job file that holds this alone
+    used_ms INTEGER NOT NULL,
+    PRIMARY KEY (kind, name)
+) STRICT, WITHOUT ROWID;
 )sql"};
 
 } // namespace
