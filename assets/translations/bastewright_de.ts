@@ -1429,7 +1429,7 @@
         <translation>Den Quilt %1 weiterschieben, Richtung %2.</translation>
     </message>
     <message>
-        <source>Shift the quilt %1 towards the %2.</source>
+        <source>Shift the quilt %1 toward the %2.</source>
         <translation>Den Quilt %1 weiterschieben, Richtung %2.</translation>
     </message>
     <message>
@@ -1682,7 +1682,7 @@
 <context>
     <name>PrintChoices</name>
     <message>
-        <source>In colour</source>
+        <source>In color</source>
         <translation>Farbig</translation>
     </message>
     <message>
@@ -2744,7 +2744,7 @@
         <translation>Halten</translation>
     </message>
     <message>
-        <source>Smooth towards</source>
+        <source>Smooth toward</source>
         <translation>Streichen in Richtung</translation>
     </message>
     <message>
@@ -3033,7 +3033,7 @@
         <translation>Klemmen auf alle drei Lagen umsetzen</translation>
     </message>
     <message>
-        <source>Smooth towards %1</source>
+        <source>Smooth toward %1</source>
         <translation>Glattstreichen in Richtung %1</translation>
     </message>
     <message>
@@ -3109,7 +3109,7 @@
         <translation>%1 × %2</translation>
     </message>
     <message>
-        <source>%1 towards the %2</source>
+        <source>%1 toward the %2</source>
         <translation>%1 Richtung %2</translation>
     </message>
     <message>
@@ -3141,7 +3141,7 @@
         <translation>Seite %1, %2</translation>
     </message>
     <message>
-        <source>centred</source>
+        <source>centered</source>
         <translation>mittig</translation>
     </message>
     <message>
@@ -3813,7 +3813,7 @@
         <translation>%1 kommt</translation>
     </message>
     <message>
-        <source> and takes a share of the neighbours&apos; rows.</source>
+        <source> and takes a share of the neighbors&apos; rows.</source>
         <translation> und übernimmt einen Teil der Nachbarreihen.</translation>
     </message>
     <message>
@@ -3889,7 +3889,7 @@
         <translation>Zuerst prüfen.</translation>
     </message>
     <message>
-        <source>%1 towards %2</source>
+        <source>%1 toward %2</source>
         <translation>%1 zur Seite %2</translation>
     </message>
     <message>
@@ -4420,7 +4420,7 @@
         <translation>Mitte auf die Mitte der ersten Fläche: %1 von links, %2 vom Kopf</translation>
     </message>
     <message>
-        <source>Towards: %1</source>
+        <source>Toward: %1</source>
         <translation>Richtung: %1</translation>
     </message>
     <message>
@@ -5304,7 +5304,7 @@
         <translation>Zwei Stoffe heißen „%1“; jeder braucht einen eigenen Namen.</translation>
     </message>
     <message>
-        <source>Name them apart, for example by colour or by length on hand.</source>
+        <source>Name them apart, for example by color or by length on hand.</source>
         <translation>Verschieden benennen, etwa nach Farbe oder vorhandener Länge.</translation>
     </message>
     <message>
@@ -5324,11 +5324,11 @@
         <translation>Der Preis liegt unter 0; möglich ist 0 oder mehr.</translation>
     </message>
     <message>
-        <source>%1 less overage on every side, with a seam on the centre line, would save %2.</source>
+        <source>%1 less overage on every side, with a seam on the center line, would save %2.</source>
         <translation>%1 weniger Zugabe je Seite und eine Naht in der Mitte würden sparen: %2.</translation>
     </message>
     <message>
-        <source>A seam on the centre line would save %1.</source>
+        <source>A seam on the center line would save %1.</source>
         <translation>Eine Naht in der Mitte würde sparen: %1.</translation>
     </message>
     <message>
@@ -5492,7 +5492,7 @@
         <translation>Klemmen</translation>
     </message>
     <message>
-        <source>centre marks</source>
+        <source>center marks</source>
         <translation>Mittenmarken</translation>
     </message>
     <message>
@@ -5656,11 +5656,11 @@
         <translation>%1 nach links</translation>
     </message>
     <message>
-        <source>%1 towards the foot</source>
+        <source>%1 toward the foot</source>
         <translation>%1 zum Fuß hin</translation>
     </message>
     <message>
-        <source>%1 towards the head</source>
+        <source>%1 toward the head</source>
         <translation>%1 zum Kopf hin</translation>
     </message>
     <message>
@@ -6632,7 +6632,7 @@
         <translation>Die Bibliothek %1 ist an diesem Ort nicht sicher: Das Vorausprotokoll bleibt dort „%2“. Einen Ordner auf der eigenen Platte dieses Geräts wählen.</translation>
     </message>
     <message>
-        <source>The library %1 cannot be kept safely: this build of SQLite does not offer full synchronisation and foreign keys.</source>
+        <source>The library %1 cannot be kept safely: this build of SQLite does not offer full synchronization and foreign keys.</source>
         <translation>Die Bibliothek %1 ist nicht sicher: Dieses SQLite bietet weder volle Synchronisation noch Fremdschlüssel.</translation>
     </message>
     <message>
@@ -7112,7 +7112,7 @@
         <translation>Vier in jedem Block, zwei mal zwei, %1 voneinander</translation>
     </message>
     <message>
-        <source>Four in every block, one towards each side, %1 from the middle</source>
+        <source>Four in every block, one toward each side, %1 from the middle</source>
         <translation>Vier in jedem Block, eine zu jeder Seite hin, %1 von der Mitte</translation>
     </message>
     <message>
@@ -7128,11 +7128,11 @@
         <translation>Neun in jedem Block, drei mal drei, %1 voneinander</translation>
     </message>
     <message>
-        <source>Nine in every block: the middle, four on the cross %1 from it, four towards the corners %2 each way</source>
+        <source>Nine in every block: the middle, four on the cross %1 from it, four toward the corners %2 each way</source>
         <translation>Neun in jedem Block: die Mitte, vier im Kreuz %1 davon, vier zu den Ecken hin je %2 nach beiden Seiten</translation>
     </message>
     <message>
-        <source>Eight in every block: four on the cross %1 from the middle, four towards the corners %2 each way</source>
+        <source>Eight in every block: four on the cross %1 from the middle, four toward the corners %2 each way</source>
         <translation>Acht in jedem Block: vier im Kreuz %1 von der Mitte, vier zu den Ecken hin je %2 nach beiden Seiten</translation>
     </message>
     <message>
@@ -8387,11 +8387,11 @@
         <translation>Zoll</translation>
     </message>
     <message>
-        <source>Centimetres</source>
+        <source>Centimeters</source>
         <translation>Zentimeter</translation>
     </message>
     <message>
-        <source>Millimetres</source>
+        <source>Millimeters</source>
         <translation>Millimeter</translation>
     </message>
     <message>
@@ -8655,7 +8655,7 @@
         <translation>Vorhanden, in Yards</translation>
     </message>
     <message>
-        <source>On hand, in metres</source>
+        <source>On hand, in meters</source>
         <translation>Vorhanden, in Metern</translation>
     </message>
     <message>
@@ -8663,7 +8663,7 @@
         <translation>Preis je Yard (0: unbekannt)</translation>
     </message>
     <message>
-        <source>Price of a metre (0: not known)</source>
+        <source>Price of a meter (0: not known)</source>
         <translation>Preis je Meter (0: unbekannt)</translation>
     </message>
     <message>
@@ -8878,7 +8878,7 @@
         <translation>%1.</translation>
     </message>
     <message>
-        <source>Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centred under the top.</source>
+        <source>Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centered under the top.</source>
         <translation>Oberteil %1 nach den größten Messungen. Vlies %2. Rückseite %3, %4. Alle liegen mittig unter dem Oberteil.</translation>
     </message>
     <message>
@@ -9217,7 +9217,7 @@
         <translation>Überstand, der bleibt</translation>
     </message>
     <message>
-        <source>Half of what a layer is larger than the top, each layer centred under it, less what a top that leans takes once it is laid straight, less %1 for creep: for each side, never for the sum.</source>
+        <source>Half of what a layer is larger than the top, each layer centered under it, less what a top that leans takes once it is laid straight, less %1 for creep: for each side, never for the sum.</source>
         <translation>Die Hälfte dessen, was eine Lage größer ist als das Top, jede mittig darunter, abzüglich dessen, was ein schiefes Top gerade gelegt braucht, und %1 fürs Wandern: für jede Seite, nie in der Summe.</translation>
     </message>
     <message>
@@ -9252,7 +9252,7 @@
 <context>
     <name>words</name>
     <message>
-        <source>%1 towards the %2</source>
+        <source>%1 toward the %2</source>
         <translation>%1 Richtung %2</translation>
     </message>
     <message>
@@ -9372,7 +9372,7 @@
         <translation>Noch offen</translation>
     </message>
     <message>
-        <source>From the centre</source>
+        <source>From the center</source>
         <translation>Von der Mitte</translation>
     </message>
     <message>

@@ -144,10 +144,10 @@ int sheets(const QCommandLineParser& args) {
                                                                            : "a4";
     if (paper != "a4" && paper != "letter")
         return badInput("--paper: '" + paper.toStdString() + "' is not accepted; a4 or letter is.");
-    const QString spoken = args.value("language").toLower();
-    if (!language::all().contains(spoken))
-        return badInput("--language: '" + spoken.toStdString() + "' is not accepted; " +
-                        language::all().join(" or ").toStdString() + " is.");
+    const QString spoken = args.value("language");
+    if (!language::all().contains(spoken, Qt::CaseInsensitive))
+        return badInput("--language: '" + spoken.toStdString() + "' is not accepted; one of " +
+                        language::all().join(", ").toStdString() + " is.");
     int code = kGood;
     const auto ready = planned(args, code);
     if (!ready)
@@ -155,7 +155,7 @@ int sheets(const QCommandLineParser& args) {
     language::speak(spoken);
     SheetOptions options;
     options.paper = paper == "a4" ? Paper::a4 : Paper::letter;
-    options.colour = !args.isSet("grey");
+    options.colour = !args.isSet("gray");
     for (const QString& wanted : args.value("with").split(',', Qt::SkipEmptyParts)) {
         const std::string name = wanted.trimmed().toStdString();
         const auto part = std::ranges::find(sheetParts(), name, &SheetPart::name);
@@ -221,7 +221,7 @@ struct Command {
 const std::array<Command, 4>& commands() {
     static const std::array<Command, 4> all{{
         {"plan", {"json", "limit", "all"}, plan},
-        {"sheets", {"out", "paper", "grey", "with", "language"}, sheets},
+        {"sheets", {"out", "paper", "gray", "with", "language"}, sheets},
         {"export", {"out", "day"}, exchange},
         {"check", {}, check},
     }};
@@ -253,13 +253,13 @@ int runCommand(const QStringList& arguments) {
     args.addOption({"limit", "plan: stop searching after so many milliseconds.", "ms"});
     args.addOption({"out", "sheets, export: the folder to write to.", "folder"});
     args.addOption({"paper", "sheets: a4 or letter; without it what is usual here.", "paper"});
-    args.addOption({"grey", "sheets: shades of grey instead of colours."});
+    args.addOption({"gray", "sheets: shades of gray instead of colors."});
     args.addOption(
         {"with",
          QString::fromStdString("sheets: more sheets than the set for an afternoon, of " +
                                 partNames() + ", or all."),
          "sheets"});
-    args.addOption({"language", "sheets: en or de.", "code", "en"});
+    args.addOption({"language", "sheets: en, en-GB or de.", "code", "en"});
     args.addOption({"day", "export: the day of the session, 2026-12-05.", "day"});
     const auto help = args.addHelpOption();
     if (!args.parse(QStringList{"bastewright"} + arguments))

@@ -16,7 +16,7 @@ constexpr const char* kUsage =
   bastewright plan JOB [--all] [--json FILE] [--limit MS]
                                                         a plan to read, and as a file
   bastewright sheets JOB --out DIR [--with passes,ribbons,cards,labels,record,why|all]
-                     [--paper a4|letter] [--grey] [--language en|de]
+                     [--paper a4|letter] [--gray] [--language en|en-GB|de]
                                                         the printed sheets
   bastewright export JOB --out DIR [--day 2026-12-05]   files for other programs
   bastewright check JOB PLAN                            an independent check of a plan
@@ -24,7 +24,7 @@ constexpr const char* kUsage =
   bastewright --version | --help
 
 JOB is a job or a session of several quilts. Exit status: 0 good; 1 no good plan, with the reason and
-the smallest cure; 2 bad input, naming the field.
+the smallest remedy; 2 bad input, naming the field.
 )";
 
 bool has(int argc, char** argv, const char* option) {

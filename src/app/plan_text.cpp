@@ -41,7 +41,7 @@ std::string counted(std::size_t n, const char* one) {
 }
 
 std::string startText(Basting::Start s) {
-    return s == Basting::Start::centred        ? "centred"
+    return s == Basting::Start::centred        ? "centered"
            : s == Basting::Start::besideMiddle ? "beside the middle"
                                                : "from one end";
 }
@@ -53,7 +53,7 @@ std::string shiftText(Vec shift, bool pulled, Unit unit) {
             format(abs(shift.dx), unit) + (shift.dx > Length{} ? " to the right" : " to the left");
     if (shift.dy != Length{})
         out += std::string{out.empty() ? "" : " and "} + format(abs(shift.dy), unit) +
-               (shift.dy > Length{} ? " towards the foot" : " towards the head");
+               (shift.dy > Length{} ? " toward the foot" : " toward the head");
     return out.empty() ? "the quilt is laid" : (pulled ? "pull across " : "shift ") + out;
 }
 

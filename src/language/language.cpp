@@ -1,10 +1,13 @@
 #include "language/language.h"
 
+#include "language/british.h"
+
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QLocale>
 #include <QTranslator>
 
+#include <algorithm>
 #include <array>
 #include <memory>
 
@@ -15,7 +18,17 @@ struct Known {
     const char* code;
     const char* name; ///< in itself, so that whoever is lost in another language finds it
 };
-constexpr std::array kKnown{Known{"en", "English"}, Known{"de", "Deutsch"}};
+constexpr const char* kBritish = "en-GB";
+constexpr std::array kKnown{Known{"en", "English"}, Known{kBritish, "English (British)"},
+                            Known{"de", "Deutsch"}};
+
+/// The kind of English of a device: British where wadding is what goes between top and backing.
+bool isBritish(const QLocale& locale) {
+    static constexpr std::array kThere{QLocale::UnitedKingdom, QLocale::Ireland, QLocale::Australia,
+                                       QLocale::NewZealand, QLocale::SouthAfrica};
+    return locale.language() == QLocale::English &&
+           std::find(kThere.begin(), kThere.end(), locale.territory()) != kThere.end();
+}
 
 /// The system's own kind of a language, e.g. Austrian German, else the language's usual one.
 QLocale localeOf(const QString& code) {
@@ -42,9 +55,12 @@ QString ownName(const QString& code) {
 
 QString ofSystem() {
     const QStringList known = all();
-    for (const QString& wanted : QLocale::system().uiLanguages())
+    for (const QString& wanted : QLocale::system().uiLanguages()) {
+        if (isBritish(QLocale{wanted}))
+            return QLatin1String(kBritish);
         if (QString code = wanted.section(QLatin1Char('-'), 0, 0); known.contains(code))
             return code;
+    }
     return known.first();
 }
 
@@ -69,7 +85,10 @@ Spoken& now() {
 void speak(const QString& code) {
     const QStringList known = all();
     auto& [spoken, translator] = now();
-    spoken = known.contains(code) ? code : known.first();
+    const auto found = std::find_if(known.begin(), known.end(), [&](const QString& one) {
+        return one.compare(code, Qt::CaseInsensitive) == 0;
+    });
+    spoken = found == known.end() ? known.first() : *found;
     if (translator)
         QCoreApplication::removeTranslator(translator.get());
     translator.reset();
@@ -77,6 +96,11 @@ void speak(const QString& code) {
     QGuiApplication::setLayoutDirection(directionOf(spoken));
     if (spoken == known.first())
         return;
+    if (spoken == QLatin1String(kBritish)) {
+        translator = std::make_unique<British>();
+        QCoreApplication::installTranslator(translator.get());
+        return;
+    }
     translator = std::make_unique<QTranslator>();
     if (translator->load(QStringLiteral(":/translations/bastewright_%1.qm").arg(spoken)))
         QCoreApplication::installTranslator(translator.get());

@@ -7,13 +7,13 @@ _bastewright() {
     --out) mapfile -t COMPREPLY < <(compgen -d -- "$word"); return ;;
     --paper) mapfile -t COMPREPLY < <(compgen -W 'a4 letter' -- "$word"); return ;;
     --with) mapfile -t COMPREPLY < <(compgen -W 'passes ribbons cards labels record why all' -- "$word"); return ;;
-    --language) mapfile -t COMPREPLY < <(compgen -W 'en de' -- "$word"); return ;;
+    --language) mapfile -t COMPREPLY < <(compgen -W 'en en-GB de' -- "$word"); return ;;
     --limit | --day) return ;;
   esac
   local options=''
   case $command in
     plan) options='--json --limit --all --help' ;;
-    sheets) options='--out --paper --grey --with --language --help' ;;
+    sheets) options='--out --paper --gray --with --language --help' ;;
     export) options='--out --day --help' ;;
     check) options='--help' ;;
   esac

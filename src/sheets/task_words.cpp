@@ -27,7 +27,7 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
     case TaskKind::reclamp:
         return Text::tr("Move the clamps to all three layers");
     case TaskKind::smooth:
-        return pass ? Text::tr("Smooth towards %1").arg(sidesList(pass->smoothTowards))
+        return pass ? Text::tr("Smooth toward %1").arg(sidesList(pass->smoothTowards))
                     : Text::tr("Smooth");
     case TaskKind::checkUnderside:
         return Text::tr("Check the underside and the overhang");

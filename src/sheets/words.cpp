@@ -65,7 +65,7 @@ QString shiftWords(Vec shift, Unit unit) {
     std::ranges::stable_sort(ways, std::ranges::greater{}, &Way::by);
     QStringList words;
     for (const auto& w : ways)
-        words << Text::tr("%1 towards the %2").arg(length(w.by, unit), sideName(w.towards));
+        words << Text::tr("%1 toward the %2").arg(length(w.by, unit), sideName(w.towards));
     return words.isEmpty() ? Text::tr("no shift") : listed(words);
 }
 
@@ -111,7 +111,7 @@ QString placeWords(const StandingPlace& place, const Rect& table) {
 QString startName(Basting::Start start) {
     switch (start) {
     case Basting::Start::centred:
-        return Text::tr("centred");
+        return Text::tr("centered");
     case Basting::Start::besideMiddle:
         return Text::tr("beside the middle");
     case Basting::Start::best:

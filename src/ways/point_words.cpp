@@ -109,7 +109,7 @@ Sentence figureOf(const PinBlocks& blocks, Unit unit) {
     if (eights == 0 && diagonals == 1 && crosses == 0 && !centre)
         return core::says("Four in every block, two by two, %1 apart", length(2 * diagonal));
     if (eights == 0 && diagonals == 0 && crosses == 1 && !centre)
-        return core::says("Four in every block, one towards each side, %1 from the middle",
+        return core::says("Four in every block, one toward each side, %1 from the middle",
                           length(cross));
     if (eights == 0 && diagonals == 1 && crosses == 0)
         return core::says("Five in every block, as on a die, the four %1 from the middle each way",
@@ -122,10 +122,10 @@ Sentence figureOf(const PinBlocks& blocks, Unit unit) {
         return centre
                    ? core::says(
                          "Nine in every block: the middle, four on the cross %1 from it, four "
-                         "towards the corners %2 each way",
+                         "toward the corners %2 each way",
                          length(cross), length(diagonal))
                    : core::says("Eight in every block: four on the cross %1 from the middle, four "
-                                "towards the corners %2 each way",
+                                "toward the corners %2 each way",
                                 length(cross), length(diagonal));
     return core::says("%1 in every block, the same from every side (see the drawing)", all.size());
 }

@@ -89,7 +89,7 @@ Flickable {
         }
         Choice {
             objectName: "inColour"
-            text: choices.preview.colour ? qsTr("In colour") : qsTr("Black and white")
+            text: choices.preview.colour ? qsTr("In color") : qsTr("Black and white")
             on: choices.preview.colour
             onClicked: choices.preview.colour = !choices.preview.colour
         }

@@ -56,7 +56,7 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
             stop("/backing/fabrics/" + std::to_string(i) + "/name",
                  core::says("Two cloths are called '%1'; a name of its own for each is accepted.",
                             f.name),
-                 core::says("Name them apart, for example by colour or by length on hand."));
+                 core::says("Name them apart, for example by color or by length on hand."));
         const std::string at = "/backing/fabrics/" + std::to_string(i);
         const Length least = kNarrowestCloth + 2 * rules.seam;
         if (f.usableWidth < least)

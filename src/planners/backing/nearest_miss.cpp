@@ -93,10 +93,10 @@ Sentence nearestMiss(const Problem& problem, const Layout& chosen) {
     if (centre) {
         const Sentence text =
             centre->less > Length{}
-                ? core::says("%1 less overage on every side, with a seam on the centre line, would "
+                ? core::says("%1 less overage on every side, with a seam on the center line, would "
                              "save %2.",
                              length(centre->less), saved(*centre))
-                : core::says("A seam on the centre line would save %1.", saved(*centre));
+                : core::says("A seam on the center line would save %1.", saved(*centre));
         return plain ? core::says("%1 %2 less overage on every side without one would save %3.",
                                   text, length(plain->less), saved(*plain))
                      : text;

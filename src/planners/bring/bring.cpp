@@ -127,7 +127,7 @@ private:
         }
         putCount(Supply::Kind::clamps, core::says("clamps"), clamps, stash().clamps);
         // One at the middle of each side of each surface, felt through the layers.
-        putCount(Supply::Kind::centreMarks, core::says("centre marks"), 4 * std::ssize(surfaces),
+        putCount(Supply::Kind::centreMarks, core::says("center marks"), 4 * std::ssize(surfaces),
                  0);
     }
 

@@ -26,8 +26,8 @@ Sentence beside(Vec off, Unit unit) {
     const Sentence dx = core::length(abs(off.dx), unit), dy = core::length(abs(off.dy), unit);
     const Sentence across =
         off.dx < Length{} ? core::says("%1 to the right", dx) : core::says("%1 to the left", dx);
-    const Sentence along = off.dy < Length{} ? core::says("%1 towards the foot", dy)
-                                             : core::says("%1 towards the head", dy);
+    const Sentence along = off.dy < Length{} ? core::says("%1 toward the foot", dy)
+                                             : core::says("%1 toward the head", dy);
     if (off.dx != Length{} && off.dy != Length{})
         return core::says("%1 and %2", across, along);
     return off.dx == Length{} ? along : across;

@@ -189,7 +189,7 @@ std::vector<Block> afternoon(const SheetContext& c, std::size_t q, double width,
         if (h.from && after(*h.from) > first && after(*h.from) < last)
             add(after(*h.from), 2,
                 {{Text::tr("%1 comes").arg(called(h.name)), true},
-                 {Text::tr(" and takes a share of the neighbours' rows.")}});
+                 {Text::tr(" and takes a share of the neighbors' rows.")}});
         if (h.until && after(*h.until) > first &&
             after(*h.until) <= std::max(last, c.plan.range.late)) {
             const QString takers = takersOf(c, q, h.name);

@@ -25,7 +25,7 @@ QString wayWords(Vec way, const std::vector<Stretch>& standing, Unit unit) {
     QStringList out;
     const auto add = [&](Length by, Side minus, Side plus) {
         if (abs(by) >= Length::inch64ths(16))
-            out << Text::tr("%1 towards %2")
+            out << Text::tr("%1 toward %2")
                        .arg(halves(abs(by), unit),
                             tableSide(standing, by < Length{} ? minus : plus));
     };

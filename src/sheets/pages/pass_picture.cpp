@@ -83,7 +83,7 @@ Facts otherFacts(const SheetContext& c, const Pass& pass) {
     Facts rows;
     if (const QString holds = holdsWords(pass); !holds.isEmpty())
         rows.push_back({Text::tr("Hold"), holds});
-    rows.push_back({Text::tr("Smooth towards"), sidesList(pass.smoothTowards)});
+    rows.push_back({Text::tr("Smooth toward"), sidesList(pass.smoothTowards)});
     QStringList beyond = beyondWords(pass);
     for (const auto& roll : pass.rolls)
         beyond << rollWords(roll, c.unit());
@@ -169,8 +169,10 @@ Block passPicture(const SheetContext& c, std::size_t q, const Pass& pass, double
     return {.height = std::max(size.height(), heightOf(*beside)),
             .before = 4,
             .keepWithNext = true,
-            .draw = [=, &quilt, &pass](QPainter& p, QRectF at) {
-                drawTable(p, {at.topLeft(), size}, quilt, pass, kShow);
+            .draw = [=, &quilt, &pass, photo = c.photo(q)](QPainter& p, QRectF at) {
+                TablePicture show = kShow;
+                show.photo = photo;
+                drawTable(p, {at.topLeft(), size}, quilt, pass, show);
                 drawDown(p, {at.right() - width, at.top()}, *beside, width);
             }};
 }

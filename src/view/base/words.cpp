@@ -115,7 +115,7 @@ QString method(Quilting::Method m) {
 QString start(Basting::Start s) {
     switch (s) {
     case Basting::Start::centred:
-        return tr("From the centre");
+        return tr("From the center");
     case Basting::Start::besideMiddle:
         return tr("Beside the middle");
     case Basting::Start::best:

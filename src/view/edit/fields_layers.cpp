@@ -179,13 +179,13 @@ void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
                               unit, fabric(&Fabric::usableWidth))
             << fields::cloth(
                    {key + "hand", group,
-                    unit == Unit::inch ? tr("On hand, in yards") : tr("On hand, in metres")},
+                    unit == Unit::inch ? tr("On hand, in yards") : tr("On hand, in meters")},
                    unit, fabric(&Fabric::onHand))
             << fields::toggle({key + "buy", group, labelOf("backing/fabrics/buyable")},
                               fabric(&Fabric::buyable))
             << fields::number({key + "price", group,
                                unit == Unit::inch ? tr("Price of a yard (0: not known)")
-                                                  : tr("Price of a metre (0: not known)")},
+                                                  : tr("Price of a meter (0: not known)")},
                               fabric(&Fabric::price))
             << fields::removal({key + "remove", group, tr("Remove this fabric")},
                                [q, i](Session& s) {

@@ -226,7 +226,7 @@ Fields ofQuilt(const Session& session, int quilt) {
                           [q](Session& s) { return &s.jobs[q].quilting.gapLimit; });
     out << choice(
         {"unit", tr("Measures"), labelOf("unit")},
-        {tr("Inches"), tr("Centimetres"), tr("Millimetres")},
+        {tr("Inches"), tr("Centimeters"), tr("Millimeters")},
         [q](const Session& s) { return int(s.jobs[q].unit); },
         [](Session& s, int i) {
             for (auto& each : s.jobs)

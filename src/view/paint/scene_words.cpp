@@ -24,7 +24,7 @@ QString slide(const Planned& planned, const Task& task) {
     if (pass != passes.end()) {
         const auto way = [&](Length by, Side ahead, Side back) {
             if (by != Length{})
-                ways << tr("%1 towards the %2")
+                ways << tr("%1 toward the %2")
                             .arg(length(abs(by), planned.plan.unit),
                                  side(by > Length{} ? ahead : back));
         };

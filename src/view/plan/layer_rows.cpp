@@ -130,7 +130,7 @@ QString sizesWords(const Job& job, const QuiltPlan& plan) {
         return measured ? tr("as measured") : tr("as planned, from washed cloth");
     };
     const QString batting = words::size(plan.layers.batting, job.unit);
-    return tr("Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centred under "
+    return tr("Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centered under "
               "the top.")
         .arg(words::size(plan.layers.top, job.unit),
              job.batting.width && job.batting.length ? tr("%1, as measured").arg(batting) : batting,

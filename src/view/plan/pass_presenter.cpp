@@ -96,7 +96,7 @@ QString PassPresenter::steps() const {
                    .arg(words::length(abs(p->shift.dx), unit),
                         words::side(p->shift.dx > Length{} ? Side::right : Side::left));
     if (p->shift.dy != Length{})
-        out << tr("Shift the quilt %1 towards the %2.")
+        out << tr("Shift the quilt %1 toward the %2.")
                    .arg(words::length(abs(p->shift.dy), unit),
                         words::side(p->shift.dy > Length{} ? Side::foot : Side::head));
     if (p->number > 1 && p->liftPeople > 1)

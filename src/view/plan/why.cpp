@@ -221,7 +221,7 @@ Why ofSpare(const From& f) {
         tr("backing %1, batting %2")
             .arg(f.length(least(f.quilt.layers.backing)), f.length(least(f.quilt.layers.batting)));
     w.rule =
-        tr("Half of what a layer is larger than the top, each layer centred under it, less what a "
+        tr("Half of what a layer is larger than the top, each layer centered under it, less what a "
            "top "
            "that leans takes once it is laid straight, less %1 for creep: for each side, never for "
            "the sum.")

@@ -114,7 +114,7 @@ QStringList lines(TaskKind kind, Basting::With with, const SurfacePlan& surface,
             add(holdLine(pass, Hold::Kind::tape, unit));
     }
     if (kind == TaskKind::smooth && !pass.smoothTowards.empty())
-        add(Text::tr("Towards: %1").arg(sheets::sidesList(pass.smoothTowards)));
+        add(Text::tr("Toward: %1").arg(sheets::sidesList(pass.smoothTowards)));
     if (first) {
         out += beyondLines(pass);
         out += rollLines(pass, unit);

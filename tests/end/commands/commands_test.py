@@ -67,7 +67,7 @@ class MainJob(InFolder):
 
     def test_a_plan_says_what_was_compared_and_why(self):
         text, _, _ = self.plan("harbour-lights", "--all")
-        for words in ("Ways compared", "centred", "beside the middle", "length along", "length across",
+        for words in ("Ways compared", "centered", "beside the middle", "length along", "length across",
                       "2 tables end to end", "2 tables side by side", "quickest of"):
             self.assertIn(words, text)
 
@@ -249,7 +249,7 @@ class BadInput(InFolder):
                                 (["sheets", demo, "--out", self.folder, "--paper", "foolscap"], "foolscap"),
                                 (["sheets", demo, "--out", ""], "--out"),
                                 (["plan", demo, "--paper", "a4"], "--json or --limit or --all is accepted"),
-                                (["check", demo, demo, "--grey"], "takes no option"),
+                                (["check", demo, demo, "--gray"], "takes no option"),
                                 (["check", demo], "plan file"),
                                 (["check", demo, self.folder / "none.json"], "none.json")]:
             with self.subTest(arguments):

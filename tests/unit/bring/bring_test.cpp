@@ -140,7 +140,7 @@ TEST(Bring, MarksForEverySurfaceAndAToolForEveryCloser) {
     s.setting.helpers.resize(3);
     s.setting.helpers[1].closes = false;
     const auto all = planSupplies(s, {quilt(5, 1), quilt(5, 2)});
-    expectSupply(all, "centre marks", 8, 0, 8);
+    expectSupply(all, "center marks", 8, 0, 8);
     expectSupply(all, "closing tools", 2, 0, 2);
 }
 

@@ -1,3 +1,4 @@
+#include "language/british.h"
 #include "language/language.h"
 #include "language/said.h"
 
@@ -63,6 +64,28 @@ TEST_F(Said, AGermanDecimalMark) {
     EXPECT_EQ(figure("31.8 cm").toStdString(), "31,8\u00a0cm");
     language::speak(QStringLiteral("en"));
     EXPECT_EQ(figure("31.8 cm").toStdString(), "31.8\u00a0cm");
+}
+
+TEST_F(Said, BritishWordsWhereTheyDiffer) {
+    using language::inBritish;
+    EXPECT_EQ(inBritish("Lay the batting").toStdString(), "Lay the wadding");
+    EXPECT_EQ(inBritish("Batting: from the center, in color").toStdString(),
+              "Wadding: from the centre, in colour");
+    EXPECT_EQ(inBritish("%1 toward the %2").toStdString(), "%1 towards the %2");
+    EXPECT_TRUE(inBritish("Lay the top").isNull());
+    EXPECT_TRUE(inBritish("combatting parameters").isNull()) << "only whole words";
+    EXPECT_TRUE(inBritish("/batting/width and batting.width are fields").isNull());
+    EXPECT_EQ(inBritish("Move the batting.").toStdString(), "Move the wadding.");
+
+    language::speak(QStringLiteral("en-GB"));
+    EXPECT_EQ(language::spoken(), "en-GB");
+    EXPECT_EQ(language::said(core::says("The batting is %1 wide.", 3)).toStdString(),
+              "The wadding is 3 wide.");
+    EXPECT_EQ(language::said(core::says("The top is %1 wide.", 3)).toStdString(),
+              "The top is 3 wide.");
+    language::speak(QStringLiteral("en"));
+    EXPECT_EQ(language::said(core::says("The batting is %1 wide.", 3)).toStdString(),
+              "The batting is 3 wide.");
 }
 
 TEST_F(Said, TwelveHoursWhereTheDeviceHasThem) {

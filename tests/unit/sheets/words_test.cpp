@@ -48,11 +48,11 @@ TEST(Words, clockRunsPastMidnight) {
 TEST(Words, shiftsNameTheLargerWayFirst) {
     const std::vector<std::pair<Vec, std::string>> rows{
         {{}, "no shift"},
-        {{0_in, -54_in}, "54 in towards the head"},
-        {{0_in, 54_in}, "54 in towards the foot"},
-        {{-3_in, 0_in}, "3 in towards the left"},
-        {{3_in, -54_in}, "54 in towards the head and 3 in towards the right"},
-        {{-54_in, 3_in}, "54 in towards the left and 3 in towards the foot"}};
+        {{0_in, -54_in}, "54 in toward the head"},
+        {{0_in, 54_in}, "54 in toward the foot"},
+        {{-3_in, 0_in}, "3 in toward the left"},
+        {{3_in, -54_in}, "54 in toward the head and 3 in toward the right"},
+        {{-54_in, 3_in}, "54 in toward the left and 3 in toward the foot"}};
     for (const auto& [shift, words] : rows)
         EXPECT_EQ(plain(shiftWords(shift, Unit::inch)), words);
 }
