@@ -1,0 +1,67 @@
+#include "property/plan_changes/plans.h"
+
+#include "job/job_json.h"
+#include "plan/plan_json.h"
+#include "planners/whole/whole.h"
+#include "property/checked_plans/random_session.h"
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <stdexcept>
+
+namespace bastewright::testing {
+namespace {
+
+std::string textOf(const std::string& path) {
+    std::ifstream file{path};
+    std::ostringstream out;
+    out << file.rdbuf();
+    return out.str();
+}
+
+Session demo(const std::string& name) {
+    auto read = readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/" + name + ".json");
+    if (!read.session)
+        throw std::runtime_error{name + " is not accepted"};
+    return *read.session;
+}
+
+/// The plan of a session: from the folder BASTEWRIGHT_PLANS where it is there, and into it where
+/// it is not, for whoever works at the checker.
+Plan planned(const std::string& name, const Session& session) {
+    const WholeOptions options{.effort = 0, .help = session.jobs.size() == 1};
+    const char* folder = std::getenv("BASTEWRIGHT_PLANS");
+    if (folder == nullptr)
+        return planWhole(session, options);
+    const std::string path = std::string{folder} + "/" + name + ".json";
+    if (std::filesystem::exists(path))
+        if (const PlanRead read = readPlan(textOf(path)); read.plan)
+            return *read.plan;
+    Plan plan = planWhole(session, options);
+    std::ofstream{path} << writePlan(plan);
+    return plan;
+}
+
+SessionToPlan toPlan(std::string name, std::function<Session()> session) {
+    return {name, [name, session] {
+                PlannedSession out{name, session(), {}};
+                out.plan = planned(name, out.session);
+                return out;
+            }};
+}
+
+} // namespace
+
+std::vector<SessionToPlan> sessionsToPlan() {
+    std::vector<SessionToPlan> out;
+    for (const char* name : {"harbour-lights", "leftover-batting", "winter-afternoon"})
+        out.push_back(toPlan(name, [name] { return demo(name); }));
+    for (std::uint64_t seed = 1; seed <= 30; ++seed)
+        out.push_back(
+            toPlan("seed-" + std::to_string(seed), [seed] { return randomSession(seed); }));
+    return out;
+}
+
+} // namespace bastewright::testing

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "property/plan_changes/changes.h"
+
+#include <array>
+#include <map>
+#include <set>
+#include <string>
+
+namespace bastewright::testing {
+
+/// What became of the changes to one field.
+struct FieldTally {
+    std::array<int, kChanges> tried{}, unnoticed{}, same{};
+    std::set<std::string> rules; ///< that noticed one of them; "file" where reading did
+    std::string example;         ///< of an unnoticed one: plan, place and change
+};
+
+using Tally = std::map<std::string, FieldTally>; ///< by the field's path
+
+/// One line for each field: how often each change was tried, and how often it went unnoticed.
+std::string table(const Tally& tally, bool all);
+
+} // namespace bastewright::testing
