@@ -19,7 +19,8 @@ using ::testing::Not;
 
 std::vector<std::string> namesOf(const Library& library, KeptKind kind) {
     std::vector<std::string> out;
-    for (const auto& kept : library.kept(kind).value())
+    const auto all = library.kept(kind).value();
+    for (const auto& kept : all)
         out.push_back(kept.name);
     return out;
 }
