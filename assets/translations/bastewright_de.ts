@@ -154,11 +154,11 @@
         <translation>Was wegbleibt, ist nicht geheftet: vor dem Quilten dort heften.</translation>
     </message>
     <message>
-        <source>Go on</source>
-        <translation>Weiter</translation>
+        <source>Resume</source>
+        <translation>Fortsetzen</translation>
     </message>
     <message>
-        <source>Look at the holds and palm over the quilt first: cloth moves overnight.</source>
+        <source>Look at the holds and palm over the quilt first: fabric moves overnight.</source>
         <translation>Erst die Halter ansehen und mit der Hand über den Quilt fahren: Stoff bewegt sich über Nacht.</translation>
     </message>
     <message>
@@ -530,8 +530,8 @@
 <context>
     <name>FieldModel</name>
     <message>
-        <source>batting %1 over, backing %2 over</source>
-        <translation>Vlies %1, Rückseite %2 Zugabe</translation>
+        <source>overage: batting %1, backing %2</source>
+        <translation>Überstand: Vlies %1, Rückseite %2</translation>
     </message>
     <message>
         <source>on the floor</source>
@@ -711,8 +711,8 @@
 <context>
     <name>LaneCard</name>
     <message>
-        <source>Tap a piece of work: dashed is put in, solid is closed or pressed, tied is done together.</source>
-        <translation>Eine Arbeit antippen: gestrichelt wird gesteckt, voll wird geschlossen oder gebügelt, verbunden ist gemeinsam.</translation>
+        <source>Tap a piece of work: dashed is pinned open, solid is closed or pressed, tied is done together.</source>
+        <translation>Eine Arbeit antippen: gestrichelt wird offen gesteckt, voll wird geschlossen oder gebügelt, verbunden ist gemeinsam.</translation>
     </message>
     <message>
         <source>Hand %1 to …</source>
@@ -750,8 +750,8 @@
         <translation>Wartet bis %1: %2.</translation>
     </message>
     <message>
-        <source>Handed over by hand.</source>
-        <translation>Von Hand übergeben.</translation>
+        <source>Given to somebody else by hand.</source>
+        <translation>Von Hand an jemand anderen gegeben.</translation>
     </message>
 </context>
 <context>
@@ -812,7 +812,7 @@
     </message>
     <message>
         <source>The plan cannot be asked for this way.</source>
-        <translation>Dieser Weg lässt sich vom Plan nicht verlangen.</translation>
+        <translation>Diese Variante lässt sich vom Plan nicht verlangen.</translation>
     </message>
     <message>
         <source>way to piece the backing</source>
@@ -1619,8 +1619,8 @@
         <translation>Auf dem Boden</translation>
     </message>
     <message>
-        <source>Everything is on hand</source>
-        <translation>Alles ist da</translation>
+        <source>We have everything</source>
+        <translation>Wir haben alles</translation>
     </message>
     <message>
         <source>To buy: %1</source>
@@ -1852,7 +1852,7 @@
         <translation>%1 ließ sich nicht schreiben: %2</translation>
     </message>
     <message>
-        <source>%1 dotted below</source>
+        <source>%1 has its dots below</source>
         <translation>%1 unten geheftet</translation>
     </message>
     <message>
@@ -1884,12 +1884,12 @@
         <translation>Die Hand gleitet noch nicht</translation>
     </message>
     <message>
-        <source>The underside is flat</source>
-        <translation>Die Unterseite ist glatt</translation>
+        <source>It is flat underneath</source>
+        <translation>Unten ist alles glatt</translation>
     </message>
     <message>
-        <source>The underside is not flat yet</source>
-        <translation>Die Unterseite ist noch nicht glatt</translation>
+        <source>It is not flat underneath yet</source>
+        <translation>Unten ist es noch nicht glatt</translation>
     </message>
     <message>
         <source>Four sides as planned</source>
@@ -2201,12 +2201,12 @@
         <translation>wo %1 arbeitet</translation>
     </message>
     <message>
-        <source>far side</source>
-        <translation>ferne Seite</translation>
+        <source>upper side of the drawing</source>
+        <translation>obere Seite der Zeichnung</translation>
     </message>
     <message>
-        <source>near side</source>
-        <translation>nahe Seite</translation>
+        <source>lower side of the drawing</source>
+        <translation>untere Seite der Zeichnung</translation>
     </message>
     <message>
         <source>left end</source>
@@ -2276,7 +2276,7 @@
     </message>
     <message>
         <source>Drag tables together or apart. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.</source>
-        <translation>Tische zusammen- oder auseinanderziehen. Eine Kante antippen, die an einer Wand steht. Gesteppt: der Quilt im ersten Durchgang.</translation>
+        <translation>Tische zusammen- oder auseinanderziehen. Eine Kante antippen, die an einer Wand steht. Mit Stichen umrandet: der Quilt im ersten Durchgang.</translation>
     </message>
     <message>
         <source>Fastest</source>
@@ -2355,8 +2355,8 @@
         <translation>%1 teilen</translation>
     </message>
     <message>
-        <source>A job is one small file with everything that was given. Whoever opens it plans the same quilt.</source>
-        <translation>Ein Projekt ist eine kleine Datei mit allen Angaben. Wer sie öffnet, plant denselben Quilt.</translation>
+        <source>One small file holds everything you entered. Whoever opens it plans the same quilt.</source>
+        <translation>Eine kleine Datei enthält alle Angaben. Wer sie öffnet, plant denselben Quilt.</translation>
     </message>
     <message>
         <source>Save it in a folder, or on a stick</source>
@@ -2504,8 +2504,8 @@
         <translation>Alle</translation>
     </message>
     <message>
-        <source>Pins out, pins back</source>
-        <translation>Nadeln hinaus, Nadeln zurück</translation>
+        <source>Pins into the quilt, pins back</source>
+        <translation>Nadeln in den Quilt, Nadeln zurück</translation>
     </message>
     <message>
         <source>%1 · count out for each pass, and back as they leave the quilt</source>
@@ -2524,8 +2524,8 @@
         <translation>Geplant</translation>
     </message>
     <message>
-        <source>Counted out</source>
-        <translation>Hinaus</translation>
+        <source>Into the quilt</source>
+        <translation>In den Quilt</translation>
     </message>
     <message>
         <source>Counted back</source>
@@ -2560,8 +2560,8 @@
         <translation>zu dick für den Durchlass</translation>
     </message>
     <message>
-        <source>%1, none on hand is large enough</source>
-        <translation>%1, kein vorhandener ist groß genug</translation>
+        <source>%1, none we have is large enough</source>
+        <translation>%1, keiner, den wir haben, ist groß genug</translation>
     </message>
     <message>
         <source>Roll for the machine</source>
@@ -2629,7 +2629,7 @@
     </message>
     <message>
         <source>thin lines round the top: batting (dashed) and backing</source>
-        <translation>dünne Linien um das Oberteil: Vlies (gestrichelt) und Rückseite</translation>
+        <translation>dünne Linien um das Top: Vlies (gestrichelt) und Rückseite</translation>
     </message>
     <message>
         <source>hatched: basted already</source>
@@ -2645,15 +2645,15 @@
     </message>
     <message>
         <source>Top over the edge</source>
-        <translation>Oberteil über die Kante</translation>
+        <translation>Top über die Kante</translation>
     </message>
     <message>
-        <source>Backing past the top</source>
-        <translation>Rückseite über das Oberteil</translation>
+        <source>Backing overage</source>
+        <translation>Überstand der Rückseite</translation>
     </message>
     <message>
-        <source>Batting past the top</source>
-        <translation>Vlies über das Oberteil</translation>
+        <source>Batting overage</source>
+        <translation>Überstand des Vlieses</translation>
     </message>
     <message>
         <source>Seen</source>
@@ -2769,7 +2769,7 @@
     </message>
     <message>
         <source>Top</source>
-        <translation>Oberteil</translation>
+        <translation>Top</translation>
     </message>
     <message>
         <source>Backing</source>
@@ -2813,11 +2813,11 @@
     </message>
     <message>
         <source>The ways that were weighed: %1</source>
-        <translation>Abgewogene Wege: %1</translation>
+        <translation>Verglichene Varianten: %1</translation>
     </message>
     <message>
         <source>The ways that were weighed</source>
-        <translation>Abgewogene Wege</translation>
+        <translation>Verglichene Varianten</translation>
     </message>
     <message>
         <source>Lies</source>
@@ -2888,8 +2888,8 @@
         <translation>Wann</translation>
     </message>
     <message>
-        <source>Points</source>
-        <translation>Punkte</translation>
+        <source>Pins or dots</source>
+        <translation>Nadeln oder Klebepunkte</translation>
     </message>
     <message>
         <source>1 pass</source>
@@ -3026,7 +3026,7 @@
     </message>
     <message>
         <source>Lay the top, right side up</source>
-        <translation>Oberteil auflegen, rechte Seite oben</translation>
+        <translation>Top auflegen, rechte Seite oben</translation>
     </message>
     <message>
         <source>Move the clamps to all three layers</source>
@@ -3041,8 +3041,8 @@
         <translation>Glattstreichen</translation>
     </message>
     <message>
-        <source>Check the underside and the overhang</source>
-        <translation>Unterseite und Überhang prüfen</translation>
+        <source>Check underneath, and what hangs</source>
+        <translation>Unten nachsehen, auch was überhängt</translation>
     </message>
     <message>
         <source>Shift the quilt %1</source>
@@ -3058,23 +3058,23 @@
     </message>
     <message>
         <source>Lay the top</source>
-        <translation>Oberteil auflegen</translation>
+        <translation>Top auflegen</translation>
     </message>
     <message>
         <source>Move the clamps</source>
         <translation>Klemmen umsetzen</translation>
     </message>
     <message>
-        <source>Check the underside</source>
-        <translation>Unterseite prüfen</translation>
+        <source>Check underneath</source>
+        <translation>Unten nachsehen</translation>
     </message>
     <message>
         <source>Fold back batting and top</source>
-        <translation>Vlies und Oberteil zurückschlagen</translation>
+        <translation>Vlies und Top zurückschlagen</translation>
     </message>
     <message>
         <source>Fold the batting forward</source>
-        <translation>Vlies vorschlagen</translation>
+        <translation>Vlies nach vorn klappen</translation>
     </message>
     <message>
         <source>Let it cool: nobody touches it</source>
@@ -3090,7 +3090,7 @@
     </message>
     <message>
         <source>A straight fold, batting and top together, nothing dragged.</source>
-        <translation>Ein gerader Bruch, Vlies und Oberteil zusammen, nichts verzogen.</translation>
+        <translation>Ein gerader Bruch, Vlies und Top zusammen, nichts verzogen.</translation>
     </message>
     <message>
         <source>Rolled down, smoothed from the fold outwards.</source>
@@ -3186,7 +3186,7 @@
     </message>
     <message>
         <source>the middle of the top, %1 from the left and right edges, %2 from the head and foot edges</source>
-        <translation>die Mitte des Oberteils, %1 vom linken und rechten Rand, %2 vom Kopf- und Fußrand</translation>
+        <translation>die Mitte des Tops, %1 vom linken und rechten Rand, %2 vom Kopf- und Fußrand</translation>
     </message>
     <message>
         <source>Fold each side edge to edge, or measure, and mark the four middles with a thread. The lines between opposite marks cross at the start.</source>
@@ -3222,7 +3222,7 @@
     </message>
     <message>
         <source>top %1, batting %2, backing %3</source>
-        <translation>Oberteil %1, Vlies %2, Rückseite %3</translation>
+        <translation>Top %1, Vlies %2, Rückseite %3</translation>
     </message>
     <message>
         <source>Table %1</source>
@@ -3246,7 +3246,7 @@
     </message>
     <message>
         <source>Fold forward</source>
-        <translation>Vorschlagen</translation>
+        <translation>Nach vorn klappen</translation>
     </message>
     <message>
         <source>Wrong side up, middles on the marks. Firm, never stretched: a palm pushes no ripple.</source>
@@ -3270,7 +3270,7 @@
     </message>
     <message>
         <source>Sweep below with a palm, lift together on the count, slide, fold back, hold the backing, return batting, then top.</source>
-        <translation>Unten mit der Hand streichen, gemeinsam auf Kommando heben, schieben, zurückschlagen, Rückseite halten, Vlies zurück, dann Oberteil.</translation>
+        <translation>Unten mit der Hand streichen, gemeinsam auf Kommando heben, schieben, zurückschlagen, Rückseite halten, Vlies zurück, dann Top.</translation>
     </message>
     <message>
         <source>beside the middle</source>
@@ -3709,8 +3709,8 @@
         <translation> (herübergezogen)</translation>
     </message>
     <message>
-        <source>: nothing to put in</source>
-        <translation>: nichts zu stecken</translation>
+        <source>: no pins here</source>
+        <translation>: hier keine Nadeln</translation>
     </message>
     <message>
         <source>; holds %1</source>
@@ -4163,8 +4163,8 @@
         <translation>%1 lässt sich nicht öffnen.</translation>
     </message>
     <message>
-        <source>The job</source>
-        <translation>Das Projekt</translation>
+        <source>The quilt</source>
+        <translation>Der Quilt</translation>
     </message>
     <message>
         <source>%1 (copy)</source>
@@ -4195,8 +4195,8 @@
         <translation>Neu</translation>
     </message>
     <message>
-        <source>This device has no program for job files; %1 was written.</source>
-        <translation>Dieses Gerät hat kein Programm für Projektdateien; %1 wurde geschrieben.</translation>
+        <source>This device has no program for such files; %1 was written.</source>
+        <translation>Dieses Gerät hat kein Programm für solche Dateien; %1 wurde geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -4227,7 +4227,7 @@
     </message>
     <message>
         <source>No quilts yet. Measure a top and begin a new one, or look at an example first.</source>
-        <translation>Noch keine Quilts. Ein Oberteil messen und neu beginnen oder erst ein Beispiel ansehen.</translation>
+        <translation>Noch keine Quilts. Ein Top messen und neu beginnen oder erst ein Beispiel ansehen.</translation>
     </message>
     <message>
         <source>Look at an example</source>
@@ -4242,12 +4242,12 @@
         <translation>%1 als Datei sichern</translation>
     </message>
     <message>
-        <source>Open a job file</source>
-        <translation>Projektdatei öffnen</translation>
+        <source>Open a quilt from a file</source>
+        <translation>Quilt aus einer Datei öffnen</translation>
     </message>
     <message>
-        <source>Jobs (*.json)</source>
-        <translation>Projekte (*.json)</translation>
+        <source>Quilts (*.json)</source>
+        <translation>Quilts (*.json)</translation>
     </message>
     <message>
         <source>All files (*)</source>
@@ -4324,12 +4324,12 @@
         <translation>über die Kante</translation>
     </message>
     <message>
-        <source>backing beyond</source>
-        <translation>Rückseite darüber</translation>
+        <source>backing overage</source>
+        <translation>Überstand der Rückseite</translation>
     </message>
     <message>
-        <source>batting beyond</source>
-        <translation>Vlies darüber</translation>
+        <source>batting overage</source>
+        <translation>Überstand des Vlieses</translation>
     </message>
 </context>
 <context>
@@ -4408,7 +4408,7 @@
         <translation>%1 der Seite %2 aufrollen: Rolle %3 dick, %4 Clips für %5</translation>
     </message>
     <message>
-        <source>Roll %1 of the %2 side: a roll %3 thick, tied, as no clip on hand holds it</source>
+        <source>Roll %1 of the %2 side: a roll %3 thick, tied, as no clip we have holds it</source>
         <translation>%1 der Seite %2 aufrollen: Rolle %3 dick, gebunden, weil kein Clip passt</translation>
     </message>
     <message>
@@ -4432,8 +4432,8 @@
         <translation>liegt auf</translation>
     </message>
     <message>
-        <source>The underside is flat, and caught all over?</source>
-        <translation>Ist die Unterseite glatt und überall gefasst?</translation>
+        <source>Is it flat underneath, and caught all over?</source>
+        <translation>Ist es unten glatt und überall gefasst?</translation>
     </message>
     <message>
         <source>Four sides as planned, none %1 short?</source>
@@ -4706,7 +4706,7 @@
     </message>
     <message>
         <source>The top, %1</source>
-        <translation>Das Oberteil, %1</translation>
+        <translation>Das Top, %1</translation>
     </message>
     <message>
         <source>What is off is drawn %1 times as large; dashed: square. %2</source>
@@ -4767,11 +4767,11 @@
     </message>
     <message>
         <source>another way</source>
-        <translation>ein anderer Weg</translation>
+        <translation>eine andere Variante</translation>
     </message>
     <message>
         <source>the quickest way</source>
-        <translation>der schnellste Weg</translation>
+        <translation>die schnellste Variante</translation>
     </message>
 </context>
 <context>
@@ -4858,8 +4858,8 @@
         <translation>Die Regel</translation>
     </message>
     <message>
-        <source>Proven</source>
-        <translation>Bewiesen</translation>
+        <source>The best possible</source>
+        <translation>Das Bestmögliche</translation>
     </message>
     <message>
         <source>Why the trade does it so</source>
@@ -4877,8 +4877,8 @@
 <context>
     <name>Workroom</name>
     <message>
-        <source>This job cannot be read.</source>
-        <translation>Dieses Projekt ist nicht lesbar.</translation>
+        <source>This quilt cannot be read.</source>
+        <translation>Dieser Quilt ist nicht lesbar.</translation>
     </message>
     <message>
         <source>There is no good plan to start with yet.</source>
@@ -4956,7 +4956,7 @@
         <translation>An %1 Stellen treffen vier Ecken zusammen; keine geprüfte Aufteilung vermeidet es.</translation>
     </message>
     <message>
-        <source>There are %1 further problems; cure those above first.</source>
+        <source>There are %1 further problems; fix those above first.</source>
         <translation>Es gibt %1 weitere Fehler; zuerst die obigen beheben.</translation>
     </message>
     <message>
@@ -5049,7 +5049,7 @@
     </message>
     <message>
         <source>has readings that differ by %1; up to %2 is usual for a square top without wavy edges.</source>
-        <translation>hat Messungen, die um %1 abweichen; bis %2 ist üblich bei einem rechtwinkligen Oberteil ohne wellige Ränder.</translation>
+        <translation>hat Messungen, die um %1 abweichen; bis %2 ist üblich bei einem rechtwinkligen Top ohne wellige Ränder.</translation>
     </message>
     <message>
         <source>is missing; one reading, several, or a grid of blocks is needed.</source>
@@ -5057,11 +5057,11 @@
     </message>
     <message>
         <source>makes a top with a width of %1; %2 to %3 is accepted.</source>
-        <translation>ergibt ein Oberteil von %1 Breite; möglich ist %2 bis %3.</translation>
+        <translation>ergibt ein Top von %1 Breite; möglich ist %2 bis %3.</translation>
     </message>
     <message>
         <source>makes a top with a length of %1; %2 to %3 is accepted.</source>
-        <translation>ergibt ein Oberteil von %1 Länge; möglich ist %2 bis %3.</translation>
+        <translation>ergibt ein Top von %1 Länge; möglich ist %2 bis %3.</translation>
     </message>
     <message>
         <source>has an inner seam at %1 = %2; less than the block&apos;s %3 is accepted.</source>
@@ -5085,7 +5085,7 @@
     </message>
     <message>
         <source>runs from %1 to %2; places on the top, or up to %3 beyond it, are accepted.</source>
-        <translation>läuft von %1 nach %2; möglich sind Stellen auf dem Oberteil oder bis %3 daneben.</translation>
+        <translation>läuft von %1 nach %2; möglich sind Stellen auf dem Top oder bis %3 daneben.</translation>
     </message>
     <message>
         <source>makes %1 seams inside its blocks; up to %2 are accepted.</source>
@@ -5184,24 +5184,24 @@
         <translation>ist eine leere Liste; möglich sind 1 bis %1 Quilts.</translation>
     </message>
     <message>
-        <source>The file is %1; a job or a session as an object in {} is accepted.</source>
-        <translation>Die Datei ist %1; möglich ist ein Projekt oder Treffen als Objekt in {}.</translation>
+        <source>The file is %1; a basting plan as an object in {} is accepted.</source>
+        <translation>Die Datei ist %1; möglich ist ein Heftplan als Objekt in {}.</translation>
     </message>
     <message>
         <source>The file could not be read: %1.</source>
         <translation>Die Datei war nicht lesbar: %1.</translation>
     </message>
     <message>
-        <source>There is no file %1; the path of a job or session file is accepted.</source>
-        <translation>Es gibt keine Datei %1; nötig ist der Pfad einer Projekt- oder Treffendatei.</translation>
+        <source>There is no file %1; give the path of a basting plan.</source>
+        <translation>Es gibt keine Datei %1; nötig ist der Pfad eines Heftplans.</translation>
     </message>
     <message>
-        <source>%1 is a folder; the path of a job or session file is accepted.</source>
-        <translation>%1 ist ein Ordner; nötig ist der Pfad einer Projekt- oder Treffendatei.</translation>
+        <source>%1 is a folder; give the path of a basting plan.</source>
+        <translation>%1 ist ein Ordner; nötig ist der Pfad eines Heftplans.</translation>
     </message>
     <message>
-        <source>%1 is not an ordinary file; a job or session file is accepted.</source>
-        <translation>%1 ist keine gewöhnliche Datei; nötig ist eine Projekt- oder Treffendatei.</translation>
+        <source>%1 is not an ordinary file; give the path of a basting plan.</source>
+        <translation>%1 ist keine gewöhnliche Datei; nötig ist der Pfad eines Heftplans.</translation>
     </message>
     <message>
         <source>%1 has %2 bytes; up to %3 bytes are accepted.</source>
@@ -5304,20 +5304,20 @@
         <translation>Zwei Stoffe heißen „%1“; jeder braucht einen eigenen Namen.</translation>
     </message>
     <message>
-        <source>Name them apart, for example by color or by length on hand.</source>
-        <translation>Verschieden benennen, etwa nach Farbe oder vorhandener Länge.</translation>
+        <source>Name them apart, for example by color or by length.</source>
+        <translation>Verschieden benennen, etwa nach Farbe oder Länge.</translation>
     </message>
     <message>
         <source>The usable width is %1; at least %2 is accepted with this seam allowance.</source>
         <translation>Die nutzbare Breite ist %1; bei dieser Nahtzugabe sind mindestens %2 nötig.</translation>
     </message>
     <message>
-        <source>The overage of %1 a side is wider than the cloth of %2; less than that is accepted.</source>
-        <translation>Die Zugabe von %1 je Seite ist breiter als der Stoff von %2; möglich ist weniger.</translation>
+        <source>The overage of %1 a side is wider than the fabric of %2; enter less.</source>
+        <translation>Der Überstand von %1 je Seite ist breiter als der Stoff von %2; bitte weniger eingeben.</translation>
     </message>
     <message>
-        <source>The length on hand is %1; 0 or more is accepted.</source>
-        <translation>Die vorhandene Länge ist %1; möglich ist 0 oder mehr.</translation>
+        <source>The length we have is %1; enter 0 or more.</source>
+        <translation>Die Länge, die wir haben, ist %1; bitte 0 oder mehr eingeben.</translation>
     </message>
     <message>
         <source>The price is below 0; 0 or more is accepted.</source>
@@ -5325,7 +5325,7 @@
     </message>
     <message>
         <source>%1 less overage on every side, with a seam on the center line, would save %2.</source>
-        <translation>%1 weniger Zugabe je Seite und eine Naht in der Mitte würden sparen: %2.</translation>
+        <translation>%1 weniger Überstand je Seite und eine Naht in der Mitte würden sparen: %2.</translation>
     </message>
     <message>
         <source>A seam on the center line would save %1.</source>
@@ -5333,11 +5333,11 @@
     </message>
     <message>
         <source>%1 %2 less overage on every side without one would save %3.</source>
-        <translation>%1 %2 weniger Zugabe je Seite ohne Mittelnaht würden sparen: %3.</translation>
+        <translation>%1 %2 weniger Überstand je Seite ohne Mittelnaht würden sparen: %3.</translation>
     </message>
     <message>
         <source>%1 less overage on every side would save %2.</source>
-        <translation>%1 weniger Zugabe je Seite würden sparen: %2.</translation>
+        <translation>%1 weniger Überstand je Seite würden sparen: %2.</translation>
     </message>
     <message>
         <source>Seam allowances of %1 would save %2.</source>
@@ -5465,7 +5465,7 @@
     </message>
     <message>
         <source>offcut of %1, %2</source>
-        <translation>Abschnitt von %1, %2</translation>
+        <translation>Reststück von %1, %2</translation>
     </message>
     <message>
         <source>pins</source>
@@ -5600,8 +5600,8 @@
         <translation>%1 bis %2</translation>
     </message>
     <message>
-        <source>The hours are too short: the work needs %1 beyond what was said.</source>
-        <translation>Die Zeit reicht nicht: Die Arbeit überzieht bei %1.</translation>
+        <source>The hours are too short: the work needs %1 more.</source>
+        <translation>Die Zeit reicht nicht: Die Arbeit braucht %1 mehr.</translation>
     </message>
     <message>
         <source>Ask to stay: %1.</source>
@@ -5689,55 +5689,55 @@
     </message>
     <message>
         <source>The edge of the top cannot be held with pins %1 inside it; 1 pin lies nearer: %2.</source>
-        <translation>Der Rand des Oberteils lässt sich mit Nadeln %1 innerhalb nicht halten; 1 Nadel liegt näher: %2.</translation>
+        <translation>Der Rand des Tops lässt sich mit Nadeln %1 innerhalb nicht halten; 1 Nadel liegt näher: %2.</translation>
     </message>
     <message>
         <source>The edge of the top cannot be held with pins %1 inside it; %3 pins lie nearer: %2.</source>
-        <translation>Der Rand des Oberteils lässt sich mit Nadeln %1 innerhalb nicht halten; %3 Nadeln liegen näher: %2.</translation>
+        <translation>Der Rand des Tops lässt sich mit Nadeln %1 innerhalb nicht halten; %3 Nadeln liegen näher: %2.</translation>
     </message>
     <message>
         <source>Allow pins nearer to the edge, or a shorter pin.</source>
         <translation>Nadeln näher am Rand zulassen oder kürzere nehmen.</translation>
     </message>
     <message>
-        <source>Points %1 inside the edge cannot hold the corners at a spacing of %2; they lie from %3 inside it.</source>
-        <translation>Mit Punkten %1 innerhalb des Randes halten die Ecken bei %2 Abstand nicht; sie liegen ab %3 innerhalb.</translation>
+        <source>Pins or dots %1 inside the edge cannot hold the corners at a spacing of %2; they lie from %3 inside it.</source>
+        <translation>Mit Nadeln oder Klebepunkten %1 innerhalb des Randes halten die Ecken bei %2 Abstand nicht; sie liegen ab %3 innerhalb.</translation>
     </message>
     <message>
-        <source>Allow points nearer to the edge, or a wider spacing.</source>
-        <translation>Punkte näher am Rand oder weiteren Abstand zulassen.</translation>
+        <source>Allow them nearer to the edge, or a wider spacing.</source>
+        <translation>Sie näher am Rand oder weiteren Abstand zulassen.</translation>
     </message>
     <message>
-        <source>Seams leave no other way than points nearer to each other than half the spacing: %1.</source>
-        <translation>Die Nähte lassen nur Punkte zu, die enger liegen als der halbe Abstand: %1.</translation>
+        <source>Seams leave no other way than some nearer to each other than half the spacing: %1.</source>
+        <translation>Die Nähte lassen nur zu, dass einige enger liegen als der halbe Abstand: %1.</translation>
     </message>
     <message>
         <source>Leave one out by eye, or allow pins nearer to seams.</source>
         <translation>Nach Augenmaß einen weglassen oder Nadeln näher an Nähten zulassen.</translation>
     </message>
     <message>
-        <source>Some places are farther from a point than the spacing allows: %1.</source>
-        <translation>Einige Stellen liegen weiter von einem Punkt als der Abstand erlaubt: %1.</translation>
+        <source>Some places are farther from a pin or dot than the spacing allows: %1.</source>
+        <translation>Einige Stellen liegen weiter von Nadel oder Klebepunkt, als der Abstand erlaubt: %1.</translation>
     </message>
     <message>
-        <source>Add a point there by eye.</source>
-        <translation>Dort nach Augenmaß einen Punkt hinzufügen.</translation>
+        <source>Add one there by eye.</source>
+        <translation>Dort nach Augenmaß hinzufügen.</translation>
     </message>
     <message>
         <source>%1: %2 too little.</source>
         <translation>%1: %2 zu wenig.</translation>
     </message>
     <message>
-        <source>%1: only %2 to spare on each side, where %3 was asked for.</source>
-        <translation>%1: nur %2 Zugabe je Seite statt der gewünschten %3.</translation>
+        <source>%1: only %2 of overage on each side, where %3 was asked for.</source>
+        <translation>%1: nur %2 Überstand je Seite statt der gewünschten %3.</translation>
     </message>
     <message>
         <source>Make it %1 wider, %2 in all, or at least %3 more for half of the overage.</source>
-        <translation>%1 breiter machen, insgesamt %2, oder für die halbe Zugabe mindestens %3 mehr.</translation>
+        <translation>%1 breiter machen, insgesamt %2, oder für den halben Überstand mindestens %3 mehr.</translation>
     </message>
     <message>
         <source>Make it %1 longer, %2 in all, or at least %3 more for half of the overage.</source>
-        <translation>%1 länger machen, insgesamt %2, oder für die halbe Zugabe mindestens %3 mehr.</translation>
+        <translation>%1 länger machen, insgesamt %2, oder für den halben Überstand mindestens %3 mehr.</translation>
     </message>
     <message>
         <source>1 table</source>
@@ -5808,7 +5808,7 @@
         <translation>Falten statt rollen, vom nächsten Ende her rollen oder eine Maschine mit größerem Durchlass nehmen.</translation>
     </message>
     <message>
-        <source>No clip on hand holds some of the rolls: fold that part on a chair or a second table so that it does not drag.</source>
+        <source>No clip we have holds some of the rolls: fold that part on a chair or a second table so that it does not drag.</source>
         <translation>Für einige Rollen gibt es keinen passenden Clip: diesen Teil auf einem Stuhl oder zweiten Tisch falten, damit er nicht zieht.</translation>
     </message>
     <message>
@@ -5872,12 +5872,12 @@
         <translation>der Quilt</translation>
     </message>
     <message>
-        <source>No surface of the tables on hand can hold %1 so that it can be shifted along: on the room as given there is no table.</source>
-        <translation>Auf keiner Fläche der vorhandenen Tische lässt sich weiterschieben (%1): In diesem Raum gibt es keinen Tisch.</translation>
+        <source>None of the tables can hold %1 so that it can be shifted along: there is no table in the room.</source>
+        <translation>Auf keinem der Tische lässt sich weiterschieben (%1): In diesem Raum gibt es keinen Tisch.</translation>
     </message>
     <message>
-        <source>No surface of the tables on hand can hold %1 so that it can be shifted along: on %2 %3.</source>
-        <translation>Auf keiner Fläche der vorhandenen Tische lässt sich weiterschieben (%1): %2 – %3.</translation>
+        <source>None of the tables can hold %1 so that it can be shifted along: on %2 %3.</source>
+        <translation>Auf keinem der Tische lässt sich weiterschieben (%1): %2 – %3.</translation>
     </message>
     <message>
         <source>Use tables at least %1 wide with a long side to stand at, or list no tables and work on the floor.</source>
@@ -5992,7 +5992,7 @@
         <translation>Die %1 Nadeln im Vorrat reichen bis Zone %2 um %3: bis dahin %4 mehr holen.</translation>
     </message>
     <message>
-        <source>The passes stay as they are: a quilt that is begun is not moved to other tables. A new job can use it.</source>
+        <source>The passes stay as they are: a quilt that is begun is not moved to other tables. The next quilt can use it.</source>
         <translation>Die Durchgänge bleiben: Ein angefangener Quilt zieht nicht auf andere Tische um. Ein neues Projekt kann den Tisch nutzen.</translation>
     </message>
     <message>
@@ -6012,8 +6012,8 @@
         <translation>Von Durchgang %1 bleibt nichts zum Weglassen.</translation>
     </message>
     <message>
-        <source>This is a fault of the program, not of your job: change a size or the spacing a little and plan again, and report it with the job file.</source>
-        <translation>Das ist ein Fehler des Programms, nicht des Projekts: ein Maß oder den Abstand etwas ändern, neu planen und es mit der Projektdatei melden.</translation>
+        <source>This is a fault of the program, not yours: change a size or the spacing a little and plan again, and report it with the file of the quilt.</source>
+        <translation>Das ist ein Fehler des Programms: ein Maß oder den Abstand etwas ändern, neu planen und es mit der Datei des Quilts melden.</translation>
     </message>
     <message>
         <source>Event %1 is stored already.</source>
@@ -6144,12 +6144,12 @@
         <translation>die Handfläche gleitet nicht</translation>
     </message>
     <message>
-        <source>the underside does not lie flat</source>
-        <translation>die Unterseite liegt nicht glatt</translation>
+        <source>it does not lie flat underneath</source>
+        <translation>unten liegt es nicht glatt</translation>
     </message>
     <message>
-        <source>the spare is not as planned</source>
-        <translation>die Zugabe ist nicht wie geplant</translation>
+        <source>the overage is not as planned</source>
+        <translation>der Überstand ist nicht wie geplant</translation>
     </message>
     <message>
         <source>%1 before %2 of pass %3 was ticked.</source>
@@ -6276,7 +6276,7 @@
         <translation>Der Plan steht auf Tischen, die nicht mehr im Raum sind.</translation>
     </message>
     <message>
-        <source>Put them back, or finish the pass in hand and plan the rest of the quilt as a job of its own.</source>
+        <source>Put them back, or finish the pass in hand and plan the rest as a quilt of its own.</source>
         <translation>Die Tische zurückstellen, oder den laufenden Durchgang fertig machen und den Rest als eigenes Projekt planen.</translation>
     </message>
     <message>
@@ -6289,7 +6289,7 @@
     </message>
     <message>
         <source>the laying of the top</source>
-        <translation>das Auflegen des Oberteils</translation>
+        <translation>das Auflegen des Tops</translation>
     </message>
     <message>
         <source>the moving of the clamps to all three layers</source>
@@ -6308,8 +6308,8 @@
         <translation>das Schließen der Nadeln</translation>
     </message>
     <message>
-        <source>the check of the underside</source>
-        <translation>das Prüfen der Unterseite</translation>
+        <source>the check underneath</source>
+        <translation>das Nachsehen unten</translation>
     </message>
     <message>
         <source>the shift</source>
@@ -6325,7 +6325,7 @@
     </message>
     <message>
         <source>the folding forward</source>
-        <translation>das Vorschlagen</translation>
+        <translation>das Klappen nach vorn</translation>
     </message>
     <message>
         <source>the dotting of the upper face</source>
@@ -6353,7 +6353,7 @@
     </message>
     <message>
         <source>The laying of the top</source>
-        <translation>Das Auflegen des Oberteils</translation>
+        <translation>Das Auflegen des Tops</translation>
     </message>
     <message>
         <source>The moving of the clamps to all three layers</source>
@@ -6372,8 +6372,8 @@
         <translation>Das Schließen der Nadeln</translation>
     </message>
     <message>
-        <source>The check of the underside</source>
-        <translation>Das Prüfen der Unterseite</translation>
+        <source>The check underneath</source>
+        <translation>Das Nachsehen unten</translation>
     </message>
     <message>
         <source>The shift</source>
@@ -6389,7 +6389,7 @@
     </message>
     <message>
         <source>The folding forward</source>
-        <translation>Das Vorschlagen</translation>
+        <translation>Das Klappen nach vorn</translation>
     </message>
     <message>
         <source>The dotting of the upper face</source>
@@ -6541,11 +6541,11 @@
     </message>
     <message>
         <source>the top takes up %1, as it leans</source>
-        <translation>das Oberteil braucht %1, weil es schief ist</translation>
+        <translation>das Top braucht %1, weil es schief ist</translation>
     </message>
     <message>
         <source>the top %1</source>
-        <translation>das Oberteil %1</translation>
+        <translation>das Top %1</translation>
     </message>
     <message>
         <source>as was asked for</source>
@@ -6557,23 +6557,23 @@
     </message>
     <message>
         <source>No way that works starts as was asked for; another does.</source>
-        <translation>Kein möglicher Weg beginnt wie gewünscht; ein anderer geht.</translation>
+        <translation>Keine mögliche Variante beginnt wie gewünscht; eine andere geht.</translation>
     </message>
     <message>
-        <source>Ask for whichever start is quicker.</source>
+        <source>Ask for the faster start.</source>
         <translation>Den schnelleren Anfang wählen.</translation>
     </message>
     <message>
         <source>No way that works has the quilt lying along the table as was asked for; it is planned the other way.</source>
-        <translation>Kein möglicher Weg legt den Quilt wie gewünscht zum Tisch; geplant ist die andere Richtung.</translation>
+        <translation>Keine mögliche Variante legt den Quilt wie gewünscht zum Tisch; geplant ist die andere Richtung.</translation>
     </message>
     <message>
-        <source>Let it lie whichever way is quicker.</source>
+        <source>Let it lie the faster way.</source>
         <translation>Den Quilt so legen, wie es schneller geht.</translation>
     </message>
     <message>
         <source>No way that works has the tables pushed together to %1, as was asked for; planned on %2.</source>
-        <translation>Kein möglicher Weg hat die Tische wie gewünscht zu %1 zusammengeschoben; geplant auf: %2.</translation>
+        <translation>Keine mögliche Variante hat die Tische wie gewünscht zu %1 zusammengeschoben; geplant auf: %2.</translation>
     </message>
     <message>
         <source>Let the tables stand as is quickest.</source>
@@ -6596,28 +6596,28 @@
         <translation>Es gibt keinen Ordner für die Bibliothek: Weder XDG_DATA_HOME noch HOME enthält einen vollständigen Pfad. Eines davon setzen.</translation>
     </message>
     <message>
-        <source>The jobs could not be listed</source>
-        <translation>Die Projekte ließen sich nicht auflisten</translation>
+        <source>The quilts could not be listed</source>
+        <translation>Die Quilts ließen sich nicht auflisten</translation>
     </message>
     <message>
-        <source>There is no job number %1 in the library; list the jobs again.</source>
-        <translation>In der Bibliothek ist kein Projekt Nummer %1; die Projekte neu auflisten.</translation>
+        <source>There is no quilt number %1 in the library; list the quilts again.</source>
+        <translation>In der Bibliothek ist kein Quilt Nummer %1; die Quilts neu auflisten.</translation>
     </message>
     <message>
-        <source>The job could not be saved</source>
-        <translation>Das Projekt ließ sich nicht speichern</translation>
+        <source>The quilt could not be saved</source>
+        <translation>Der Quilt ließ sich nicht speichern</translation>
     </message>
     <message>
-        <source>The job could not be read</source>
-        <translation>Das Projekt ließ sich nicht lesen</translation>
+        <source>The quilt could not be read</source>
+        <translation>Der Quilt ließ sich nicht lesen</translation>
     </message>
     <message>
-        <source>The job could not be removed</source>
-        <translation>Das Projekt ließ sich nicht entfernen</translation>
+        <source>The quilt could not be removed</source>
+        <translation>Der Quilt ließ sich nicht entfernen</translation>
     </message>
     <message>
-        <source>The job could not be brought back</source>
-        <translation>Das Projekt ließ sich nicht zurückholen</translation>
+        <source>The quilt could not be brought back</source>
+        <translation>Der Quilt ließ sich nicht zurückholen</translation>
     </message>
     <message>
         <source>The setting %1 could not be read</source>
@@ -6696,12 +6696,12 @@
         <translation>%1, %2 und %3</translation>
     </message>
     <message>
-        <source>1 job</source>
-        <translation>1 Projekt</translation>
+        <source>1 quilt</source>
+        <translation>1 Quilt</translation>
     </message>
     <message>
-        <source>%1 jobs</source>
-        <translation>%1 Projekte</translation>
+        <source>%1 quilts</source>
+        <translation>%1 Quilts</translation>
     </message>
     <message>
         <source>1 session</source>
@@ -6744,8 +6744,8 @@
         <translation>%1, leer, weil nichts lesbar war und es keine Sicherung gibt.</translation>
     </message>
     <message>
-        <source>Compare the jobs and running sessions with what you remember before going on.</source>
-        <translation>Vor dem Weitermachen die Projekte und laufenden Treffen mit der Erinnerung vergleichen.</translation>
+        <source>Compare the quilts and running sessions with what you remember before going on.</source>
+        <translation>Vor dem Weitermachen die Quilts und laufenden Treffen mit der Erinnerung vergleichen.</translation>
     </message>
     <message>
         <source>There is no session number %1 in the library.</source>
@@ -6764,8 +6764,8 @@
         <translation>Das Treffen ließ sich nicht beginnen</translation>
     </message>
     <message>
-        <source>The session could not be started: there is no job number %1 in the library.</source>
-        <translation>Das Treffen ließ sich nicht beginnen: In der Bibliothek ist kein Projekt Nummer %1.</translation>
+        <source>The session could not be started: there is no quilt number %1 in the library.</source>
+        <translation>Das Treffen ließ sich nicht beginnen: In der Bibliothek ist kein Quilt Nummer %1.</translation>
     </message>
     <message>
         <source>The session could not be read</source>
@@ -6852,8 +6852,8 @@
         <translation>Es werden Teile eingenäht, die schmaler als %1 sind; mit diesem Stoff geht es nicht anders.</translation>
     </message>
     <message>
-        <source>There is no way to piece a backing of %1 × %2 from the fabric on hand, and none of it can be bought.</source>
-        <translation>Aus dem vorhandenen Stoff lässt sich keine Rückseite von %1 × %2 zusammensetzen, und nachkaufen lässt sich keiner.</translation>
+        <source>There is no way to piece a backing of %1 × %2 from the fabric we have, and none of it can be bought.</source>
+        <translation>Aus dem Stoff, den wir haben, lässt sich keine Rückseite von %1 × %2 zusammensetzen, und nachkaufen lässt sich keiner.</translation>
     </message>
     <message>
         <source>A wider fabric is needed.</source>
@@ -6956,8 +6956,8 @@
         <translation>braucht %1 mehr, %2</translation>
     </message>
     <message>
-        <source>%1 from what is on hand</source>
-        <translation>%1 aus dem Vorrat</translation>
+        <source>%1 from what we have</source>
+        <translation>%1 aus dem, was wir haben</translation>
     </message>
     <message>
         <source>%1, %2 wide without selvages</source>
@@ -7180,7 +7180,7 @@
         <translation>So wenige Punkte wie möglich, nicht in Reihen: %1 oder weniger statt %2</translation>
     </message>
     <message>
-        <source>Fewest points, in no rows: %1 or fewer, not %2</source>
+        <source>As few as possible, in no rows: %1 or fewer, not %2</source>
         <translation>So wenige wie möglich, nicht in Reihen: %1 oder weniger statt %2</translation>
     </message>
     <message>
@@ -7740,8 +7740,8 @@
         <translation>Nutzbare Breite</translation>
     </message>
     <message>
-        <source>On hand</source>
-        <translation>Vorhanden</translation>
+        <source>We have</source>
+        <translation>Haben wir</translation>
     </message>
     <message>
         <source>More can be bought</source>
@@ -7973,7 +7973,7 @@
     </message>
     <message>
         <source>Dots under the top</source>
-        <translation>Punkte unters Oberteil</translation>
+        <translation>Punkte unters Top</translation>
     </message>
     <message>
         <source>dots above</source>
@@ -8295,8 +8295,8 @@
         <translation>So wenige wie möglich</translation>
     </message>
     <message>
-        <source>On hand</source>
-        <translation>Vorhanden</translation>
+        <source>We have</source>
+        <translation>Haben wir</translation>
     </message>
     <message>
         <source>Roll clips, size %1</source>
@@ -8368,7 +8368,7 @@
     </message>
     <message>
         <source>This top has no block grid</source>
-        <translation>Dieses Oberteil hat kein Blockraster</translation>
+        <translation>Dieses Top hat kein Blockraster</translation>
     </message>
     <message>
         <source>Describe a block grid</source>
@@ -8463,12 +8463,12 @@
         <translation>Rückseitenstoff hinzufügen</translation>
     </message>
     <message>
-        <source>Wall along the far long side</source>
-        <translation>Wand an der fernen Längsseite</translation>
+        <source>Wall along the upper side of the drawing</source>
+        <translation>Wand an der oberen Seite der Zeichnung</translation>
     </message>
     <message>
-        <source>Wall along the near long side</source>
-        <translation>Wand an der nahen Längsseite</translation>
+        <source>Wall along the lower side of the drawing</source>
+        <translation>Wand an der unteren Seite der Zeichnung</translation>
     </message>
     <message>
         <source>Wall at the left end</source>
@@ -8527,12 +8527,12 @@
         <translation>Wo Arbeit ist</translation>
     </message>
     <message>
-        <source>The far side</source>
-        <translation>Ferne Seite</translation>
+        <source>The upper side of the drawing</source>
+        <translation>Die obere Seite der Zeichnung</translation>
     </message>
     <message>
-        <source>The near side</source>
-        <translation>Nahe Seite</translation>
+        <source>The lower side of the drawing</source>
+        <translation>Die untere Seite der Zeichnung</translation>
     </message>
     <message>
         <source>The left end</source>
@@ -8651,12 +8651,12 @@
         <translation>Die andere Diagonale</translation>
     </message>
     <message>
-        <source>On hand, in yards</source>
-        <translation>Vorhanden, in Yards</translation>
+        <source>We have, in yards</source>
+        <translation>Haben wir, in Yards</translation>
     </message>
     <message>
-        <source>On hand, in meters</source>
-        <translation>Vorhanden, in Metern</translation>
+        <source>We have, in meters</source>
+        <translation>Haben wir, in Metern</translation>
     </message>
     <message>
         <source>Price of a yard (0: not known)</source>
@@ -8683,7 +8683,7 @@
         <translation>Rand nach dem gemessenen Maß setzen</translation>
     </message>
     <message>
-        <source>Whichever is easier</source>
+        <source>The easier one</source>
         <translation>Was einfacher ist</translation>
     </message>
     <message>
@@ -8794,7 +8794,7 @@
         <translation>wie gemessen</translation>
     </message>
     <message>
-        <source>as planned, from washed cloth</source>
+        <source>as planned, from washed fabric</source>
         <translation>wie geplant, aus gewaschenem Stoff</translation>
     </message>
     <message>
@@ -8879,7 +8879,7 @@
     </message>
     <message>
         <source>Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centered under the top.</source>
-        <translation>Oberteil %1 nach den größten Messungen. Vlies %2. Rückseite %3, %4. Alle liegen mittig unter dem Oberteil.</translation>
+        <translation>Top %1 nach den größten Messungen. Vlies %2. Rückseite %3, %4. Alle liegen mittig unter dem Top.</translation>
     </message>
     <message>
         <source>%1, as measured</source>
@@ -8946,7 +8946,7 @@
     </message>
     <message>
         <source>Top</source>
-        <translation>Oberteil</translation>
+        <translation>Top</translation>
     </message>
     <message>
         <source>Tables pushed together</source>
@@ -8966,7 +8966,7 @@
     </message>
     <message>
         <source>Way of all shifts</source>
-        <translation>Weg aller Schübe</translation>
+        <translation>Strecke, die der Quilt geschoben wird</translation>
     </message>
     <message>
         <source>No arrangement on these tables takes fewer than 1 pass.</source>
@@ -8986,7 +8986,7 @@
     </message>
     <message>
         <source>No place of the top is farther than r from the middle of one, where r is what a square grid of the spacing gives: spacing divided by the root of two.</source>
-        <translation>Keine Stelle des Oberteils liegt weiter als r von der Mitte eines Punkts, wobei r aus einem quadratischen Raster folgt: Abstand geteilt durch Wurzel zwei.</translation>
+        <translation>Keine Stelle des Tops liegt weiter als r von der nächsten Mitte, wobei r aus einem quadratischen Raster folgt: Abstand geteilt durch Wurzel zwei.</translation>
     </message>
     <message>
         <source>Spacing</source>
@@ -9049,8 +9049,8 @@
         <translation>Rückseite</translation>
     </message>
     <message>
-        <source>Over on each side</source>
-        <translation>Zugabe je Seite</translation>
+        <source>Overage on each side</source>
+        <translation>Überstand je Seite</translation>
     </message>
     <message>
         <source>%1 to buy</source>
@@ -9109,8 +9109,8 @@
         <translation>Rollenclips</translation>
     </message>
     <message>
-        <source>none on hand holds a roll of %1</source>
-        <translation>kein vorhandener hält eine Rolle von %1</translation>
+        <source>none we have holds a roll of %1</source>
+        <translation>keiner, den wir haben, hält eine Rolle von %1</translation>
     </message>
     <message>
         <source>%1 that hold %2</source>
@@ -9145,7 +9145,7 @@
         <translation>Was hängt, verzieht die Lagen; ein zu kleiner Clip springt ab, ein zu großer lässt die Rolle aufgehen.</translation>
     </message>
     <message>
-        <source>Area rule of wound rolls. Packing and cloth thickness: from memory. One clip every 12 to 18 in: common practice.</source>
+        <source>Area rule of wound rolls. Packing and fabric thickness: from memory. One clip every 12 to 18 in: common practice.</source>
         <translation>Flächenregel gewickelter Rollen. Packung und Stoffdicke: aus dem Gedächtnis. Ein Clip je 12 bis 18 in: üblich.</translation>
     </message>
     <message>
@@ -9161,15 +9161,15 @@
         <translation>%1 kg, %2 Personen nach Gewicht</translation>
     </message>
     <message>
-        <source>Area of the backing times the batting and two layers of cloth, shared out evenly. Each share stays within the recommended limit for leaning over a table’s edge; a quilt wider than a pair of arms takes two people whatever it weighs.</source>
-        <translation>Fläche der Rückseite mal Vlies und zwei Lagen Stoff, gleich verteilt. Jeder Anteil bleibt in der empfohlenen Grenze für das Beugen über eine Tischkante; ein Quilt, breiter als ein Paar Arme, braucht zwei Personen, was er auch wiegt.</translation>
+        <source>Area of the backing times the batting and two layers of fabric, carried in equal parts. Each part stays within the recommended limit for leaning over a table’s edge; a quilt wider than a pair of arms takes two people whatever it weighs.</source>
+        <translation>Fläche der Rückseite mal Vlies und zwei Lagen Stoff, zu gleichen Teilen getragen. Jeder Teil bleibt in der empfohlenen Grenze für das Beugen über eine Tischkante; ein Quilt, breiter als ein Paar Arme, braucht zwei Personen, was er auch wiegt.</translation>
     </message>
     <message>
         <source>%1 g/m²</source>
         <translation>%1 g/m²</translation>
     </message>
     <message>
-        <source>Cloth, each layer</source>
+        <source>Fabric, each layer</source>
         <translation>Stoff, je Lage</translation>
     </message>
     <message>
@@ -9185,7 +9185,7 @@
         <translation>Schieben statt heben; und wer nicht heben soll, hebt nicht, was die Zahl auch sagt.</translation>
     </message>
     <message>
-        <source>Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our assumption. Weight of cloth: from memory.</source>
+        <source>Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our assumption. Weight of fabric: from memory.</source>
         <translation>Überarbeitete NIOSH-Hebegleichung, Publikation 94-110 (1994); die Haltung ist angenommen. Stoffgewicht: aus dem Gedächtnis.</translation>
     </message>
     <message>
@@ -9273,11 +9273,11 @@
     </message>
     <message>
         <source>%1 lays the top</source>
-        <translation>%1 legt das Oberteil auf</translation>
+        <translation>%1 legt das Top auf</translation>
     </message>
     <message>
         <source>%1 lay the top</source>
-        <translation>%1 legen das Oberteil auf</translation>
+        <translation>%1 legen das Top auf</translation>
     </message>
     <message>
         <source>%1 smooths</source>
@@ -9305,11 +9305,11 @@
     </message>
     <message>
         <source>%1 folds batting and top back</source>
-        <translation>%1 schlägt Vlies und Oberteil zurück</translation>
+        <translation>%1 schlägt Vlies und Top zurück</translation>
     </message>
     <message>
         <source>%1 fold batting and top back</source>
-        <translation>%1 schlagen Vlies und Oberteil zurück</translation>
+        <translation>%1 schlagen Vlies und Top zurück</translation>
     </message>
     <message>
         <source>%1 folds them forward</source>
@@ -9376,7 +9376,7 @@
         <translation>Von der Mitte</translation>
     </message>
     <message>
-        <source>Whichever is quicker</source>
+        <source>The faster one</source>
         <translation>Was schneller ist</translation>
     </message>
     <message>
@@ -9385,7 +9385,7 @@
     </message>
     <message>
         <source>Lay the top</source>
-        <translation>Oberteil auflegen</translation>
+        <translation>Top auflegen</translation>
     </message>
     <message>
         <source>Palm over it: no ripple</source>
@@ -9401,11 +9401,11 @@
     </message>
     <message>
         <source>Fold batting and top back</source>
-        <translation>Vlies und Oberteil zurück</translation>
+        <translation>Vlies und Top zurück</translation>
     </message>
     <message>
         <source>Fold forward</source>
-        <translation>Vorschlagen</translation>
+        <translation>Nach vorn klappen</translation>
     </message>
     <message>
         <source>Let it cool</source>
@@ -9429,11 +9429,11 @@
     </message>
     <message>
         <source>top</source>
-        <translation>Oberteil</translation>
+        <translation>Top</translation>
     </message>
     <message>
-        <source>check below</source>
-        <translation>unten prüfen</translation>
+        <source>check underneath</source>
+        <translation>unten nachsehen</translation>
     </message>
     <message>
         <source>shift</source>

@@ -21,37 +21,48 @@ Column {
 
     signal accepted
 
-    readonly property string whole: text.replace(/\s*\d*\/\d*\s*$/, "").trim()
+    readonly property var fractionAtEnd: /\s*(\d*\/\d*|[½¼¾⅛⅜⅝⅞])\s*$/ // of an inch, at the end
+    readonly property string whole: text.replace(fractionAtEnd, "").trim()
+    readonly property string half: /[AP]M/i.exec(text)?.[0].toUpperCase() ?? "" // of the day, where the device says so
 
     spacing: Theme.gap
 
     function begin(value: string) {
-        text = value.replace(/[^0-9:.,\/ ]/g, "").trim()
+        const day = mode === "time" ? /[AP]M/i.exec(value) : null
+        text = value.replace(/[^0-9:.,\/ ½¼¾⅛⅜⅝⅞]/g, "").trim() + (day ? " " + day[0].toUpperCase() : "")
         fresh = true
     }
     // 1, 13, 1:34, 13:45: the last two figures are minutes.
-    function clock(figures: string): string {
-        return figures.length > 2 ? figures.slice(0, -2) + ":" + figures.slice(-2) : figures
+    function clock(figures: string, half: string): string {
+        return (figures.length > 2 ? figures.slice(0, -2) + ":" + figures.slice(-2) : figures)
+               + (half === "" ? "" : " " + half)
+    }
+    function figures(text: string): string {
+        return text.replace(/[^0-9]/g, "")
+    }
+    function otherHalf() {
+        text = clock(figures(text), half === "PM" ? "AM" : "PM")
+        fresh = false
     }
     function key(figure: string) {
         const before = fresh ? "" : text
         fresh = false
         if (mode === "time") {
-            text = clock((before.replace(/:/g, "") + figure).slice(-4))
+            text = clock((figures(before) + figure).slice(-4), half)
         } else if (before.length < 12) {
-            text = before.indexOf("/") >= 0 ? (whole + figure) : before + figure
+            text = fractionAtEnd.test(before) ? (whole + figure) : before + figure
         }
     }
-    function fraction(part: string) {
+    function fraction(part: string) { // "½"
         const base = fresh ? "" : whole
         fresh = false
-        text = base === "" ? part : base + " " + part
+        text = base + part
     }
     function erase() {
         const before = text
         fresh = false
-        text = mode === "time" ? clock(before.replace(/:/g, "").slice(0, -1))
-             : before.indexOf("/") >= 0 ? whole : before.slice(0, -1)
+        text = mode === "time" ? clock(figures(before).slice(0, -1), half)
+             : fractionAtEnd.test(before) ? whole : before.slice(0, -1)
     }
 
     Keys.onPressed: event => {
@@ -115,9 +126,9 @@ Column {
 
         Repeater {
             model: pad.mode === "inch"
-                   ? ["7", "8", "9", "1/8", "1/4", "4", "5", "6", "3/8", "1/2", "1", "2", "3", "5/8", "3/4", ".", "0", "<", "7/8"]
+                   ? ["7", "8", "9", "⅛", "¼", "4", "5", "6", "⅜", "½", "1", "2", "3", "⅝", "¾", ".", "0", "<", "⅞"]
                    : pad.mode === "count" ? ["7", "8", "9", "<", "4", "5", "6", "0", "1", "2", "3"]
-                   : pad.mode === "time" ? ["7", "8", "9", "4", "5", "6", "1", "2", "3", "", "0", "<"]
+                   : pad.mode === "time" ? ["7", "8", "9", "4", "5", "6", "1", "2", "3", Theme.twelveHours ? "am" : "", "0", "<"]
                    : ["7", "8", "9", "4", "5", "6", "1", "2", "3", ".", "0", "<"]
 
             Press {
@@ -133,18 +144,22 @@ Column {
                 rightPadding: leftPadding
                 opacity: modelData === "" ? 0 : 1
                 enabled: modelData !== ""
-                text: modelData === "<" ? "" : modelData
+                readonly property bool isFraction: pad.fractionAtEnd.test(modelData)
+
+                text: modelData === "<" ? "" : modelData === "am" ? "AM/PM" : modelData
                 glyph: modelData === "<" ? "erase" : ""
                 size: pad.size
                 focusPolicy: Qt.NoFocus
-                checked: modelData.length > 1 && pad.text.endsWith(modelData)
-                Accessible.name: modelData === "<" ? qsTr("Delete") : modelData
+                checked: isFraction && pad.text.endsWith(modelData)
+                Accessible.name: modelData === "<" ? qsTr("Delete") : text
                 onClicked: {
                     if (modelData === "<")
                         pad.erase()
                     else if (modelData === ".")
                         pad.point()
-                    else if (modelData.length > 1)
+                    else if (modelData === "am")
+                        pad.otherHalf()
+                    else if (isFraction)
                         pad.fraction(modelData)
                     else
                         pad.key(modelData)

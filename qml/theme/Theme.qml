@@ -13,6 +13,7 @@ QtObject {
     property real textScale: 1
     property bool dark: false
     property bool highContrast: false // black on white, or the other way where dark too
+    property bool twelveHours: false // times have AM and PM
     property bool still: false // nothing moves or fades
 
     // A capital letter is about 0.714 of the type size (the face's own figure).

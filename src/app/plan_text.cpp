@@ -84,7 +84,7 @@ std::string beyondText(Beyond b) {
     return "ends on the table";
 }
 
-void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
+void passes(std::ostream& out, const QuiltPlan& q, const Job& job, Unit unit) {
     out << "\n  Passes\n";
     const auto how = std::ranges::find_if(q.alternatives, &Alternative::chosen);
     if (how != q.alternatives.end() && how->shifted > Length{}) {
@@ -97,7 +97,7 @@ void passes(std::ostream& out, const QuiltPlan& q, Unit unit) {
             out << ", " << p.liftPeople << " people";
         out << "; baste " << format(p.fresh.bounds().width(), unit, false) << " × "
             << format(p.fresh.bounds().length(), unit) << ", " << p.zones.size() << " zones, "
-            << pointsIn(q, p.number) << " points";
+            << wayOf(job).words.count(int(pointsIn(q, p.number))).english();
         for (const Hold& h : p.holds)
             out << (&h == p.holds.data() ? "\n       hold: " : ", ") << holdText(h, unit);
         for (const Side s : kSides)
@@ -270,7 +270,9 @@ std::size_t pointsIn(const QuiltPlan& quilt, int pass) {
 std::string planText(const Session& session, const Plan& plan) {
     std::ostringstream out;
     const Unit unit = plan.unit;
-    for (const QuiltPlan& q : plan.quilts) {
+    for (std::size_t i = 0; i < plan.quilts.size(); ++i) {
+        const QuiltPlan& q = plan.quilts[i];
+        const Job& job = session.jobs.at(i);
         out << (q.name.empty() ? "Quilt" : q.name) << " — " << sizeText(q.layers.top, unit) << '\n';
         out << "  Layers: batting " << sizeText(q.layers.batting, unit) << ", backing "
             << sizeText(q.layers.backing, unit) << '\n';
@@ -280,13 +282,11 @@ std::string planText(const Session& session, const Plan& plan) {
                 << (q.surface.quiltLengthAlongLength ? "length" : "width") << " lies along it\n";
             out << "  Passes: " << q.passes.size() << " (none could do with fewer than "
                 << q.bounds.passes << ")\n";
-            const std::size_t points = pointsIn(q, 0);
-            out << "  Points: " << points << " (least that could cover it " << q.bounds.points
-                << ")\n";
-            if (const auto i = std::size_t(&q - plan.quilts.data()); i < session.jobs.size())
-                placing(out, q, session.jobs[i]);
+            out << "  " << wayOf(job).words.count(int(pointsIn(q, 0))).english()
+                << "; no fewer than " << q.bounds.points << " could cover it\n";
+            placing(out, q, job);
             dotZones(out, q);
-            passes(out, q, unit);
+            passes(out, q, job, unit);
         }
         alternatives(out, session, q, unit);
         layers(out, q, unit);

@@ -87,10 +87,8 @@ SessionRead read(std::string_view text) {
     out.problems.clear();
     Session session;
     if (!root->is_object()) {
-        problems.add(
-            stopFinding(core::says("The file is %1; a job or a session as an object in {} is "
-                                   "accepted.",
-                                   quoted(*root))));
+        problems.add(stopFinding(core::says(
+            "The file is %1; a basting plan as an object in {} is accepted.", quoted(*root))));
     } else {
         FieldReader reader{*root, "", problems};
         session.severalQuilts = isSessionFile(reader, *root);
@@ -132,15 +130,12 @@ SessionRead readSessionFile(const std::string& path) {
     std::error_code error;
     const auto status = fs::status(path, error);
     if (!fs::exists(status))
-        return refused(core::says("There is no file %1; the path of a job or session file is "
-                                  "accepted.",
-                                  path));
+        return refused(core::says("There is no file %1; give the path of a basting plan.", path));
     if (fs::is_directory(status))
-        return refused(
-            core::says("%1 is a folder; the path of a job or session file is accepted.", path));
+        return refused(core::says("%1 is a folder; give the path of a basting plan.", path));
     if (!fs::is_regular_file(status))
         return refused(
-            core::says("%1 is not an ordinary file; a job or session file is accepted.", path));
+            core::says("%1 is not an ordinary file; give the path of a basting plan.", path));
     const auto bytes = fs::file_size(path, error);
     if (!error && bytes > limits::kFileBytes)
         return refused(core::says("%1 has %2 bytes; up to %3 bytes are accepted.", path, bytes,

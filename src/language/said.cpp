@@ -38,7 +38,7 @@ QChar sign(int over, int under) {
 /// "12 1/2" as "12½".
 QString withSigns(const QString& printed) {
     static const QRegularExpression fraction{
-        QStringLiteral("(?:(?<=\\d) )?(?<![\\d/.,])([1-7])/([248])(?![\\d/])")};
+        QStringLiteral("(?:(?<=\\d) )?(?<![\\d/.,])([1357])/([248])(?![\\d/])")};
     QString out;
     qsizetype from = 0;
     for (auto found = fraction.globalMatch(printed); found.hasNext();) {
@@ -56,13 +56,6 @@ QString withSigns(const QString& printed) {
 
 bool isOfNumber(QChar c) {
     return c.isNumber(); // signs of fractions are numbers, too
-}
-
-/// As the device writes times; Qt's 'C' locale writes 24 hours.
-bool isTwelveHours() {
-    return QLocale::system()
-        .timeFormat(QLocale::ShortFormat)
-        .contains(QLatin1Char('a'), Qt::CaseInsensitive);
 }
 
 } // namespace
@@ -92,10 +85,16 @@ QString figure(const QString& printed) {
     return out;
 }
 
+bool hasTwelveHours() {
+    return QLocale::system()
+        .timeFormat(QLocale::ShortFormat)
+        .contains(QLatin1Char('a'), Qt::CaseInsensitive);
+}
+
 QString clock(ClockTime time) {
     const QTime of = QTime{0, 0}.addSecs(int(Seconds{time.sinceMidnight}.count()));
-    return isTwelveHours() ? QLocale{}.toString(of, QStringLiteral("h:mm\u00a0AP"))
-                           : of.toString(QStringLiteral("HH:mm"));
+    return hasTwelveHours() ? QLocale{}.toString(of, QStringLiteral("h:mm\u00a0AP"))
+                            : of.toString(QStringLiteral("HH:mm"));
 }
 
 } // namespace bastewright::language

@@ -16,6 +16,9 @@ QString said(const Sentence& sentence);
 /// fractions ("12½ in"), and no line's end between a number and its unit.
 QString figure(const QString& printed);
 
+/// The device writes times of day with AM and PM.
+bool hasTwelveHours();
+
 /// A time of day in the device's own way: "13:05" or "1:05 PM".
 QString clock(ClockTime time);
 

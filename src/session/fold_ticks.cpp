@@ -45,9 +45,9 @@ Sentence wrong(Check c) {
     case Check::palmGlides:
         return core::says("the palm does not glide");
     case Check::underside:
-        return core::says("the underside does not lie flat");
+        return core::says("it does not lie flat underneath");
     case Check::spare:
-        return core::says("the spare is not as planned");
+        return core::says("the overage is not as planned");
     }
     return {};
 }

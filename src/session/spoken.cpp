@@ -20,7 +20,7 @@ Sentence spoken(TaskKind kind) {
     case TaskKind::smooth:
         return core::says("the smoothing");
     case TaskKind::checkUnderside:
-        return core::says("the check of the underside");
+        return core::says("the check underneath");
     case TaskKind::shift:
         return core::says("the shift");
     case TaskKind::foldBack:
@@ -55,7 +55,7 @@ Sentence spokenFirst(TaskKind kind) {
     case TaskKind::smooth:
         return core::says("The smoothing");
     case TaskKind::checkUnderside:
-        return core::says("The check of the underside");
+        return core::says("The check underneath");
     case TaskKind::shift:
         return core::says("The shift");
     case TaskKind::foldBack:

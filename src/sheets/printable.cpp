@@ -3,12 +3,10 @@
 #include "sheets/type.h"
 
 #include <QGlyphRun>
-#include <QRegularExpression>
 #include <QTextBoundaryFinder>
 #include <QTextLayout>
 
 #include <algorithm>
-#include <map>
 
 namespace bastewright::sheets {
 namespace {
@@ -51,34 +49,10 @@ QString withoutControls(const QString& text) {
     return out;
 }
 
-/// "4 1/4" as it is set: "4¼".
-QString withFractions(const QString& text) {
-    if (!text.contains(QLatin1Char('/')))
-        return text;
-    static const std::map<QString, QChar> signs{
-        {QStringLiteral("1/2"), QChar{0x00BD}}, {QStringLiteral("1/4"), QChar{0x00BC}},
-        {QStringLiteral("3/4"), QChar{0x00BE}}, {QStringLiteral("1/8"), QChar{0x215B}},
-        {QStringLiteral("3/8"), QChar{0x215C}}, {QStringLiteral("5/8"), QChar{0x215D}},
-        {QStringLiteral("7/8"), QChar{0x215E}}};
-    static const QRegularExpression fraction{
-        QStringLiteral("(?<![\\d/])(?:(\\d+)[ \u00A0])?([1357]/[248])(?![\\d/])")};
-    QString out;
-    qsizetype from = 0;
-    for (auto found = fraction.globalMatch(text); found.hasNext();) {
-        const auto one = found.next();
-        const auto sign = signs.find(one.captured(2));
-        if (sign == signs.end())
-            continue;
-        out += text.mid(from, one.capturedStart() - from) + one.captured(1) + sign->second;
-        from = one.capturedEnd();
-    }
-    return out + text.mid(from);
-}
-
 } // namespace
 
 QString printable(const QString& text) {
-    QString clean = withFractions(withoutControls(text));
+    QString clean = withoutControls(text);
     if (!lacksGlyph(clean))
         return clean;
     QString out;

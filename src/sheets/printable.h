@@ -6,8 +6,7 @@
 
 namespace bastewright::sheets {
 
-/// The text as it can be printed: fractions of an inch get their signs ("4 1/4" is "4¼"); line
-/// breaks and control characters become spaces; a character no
+/// The text as it can be printed: line breaks and control characters become spaces; a character no
 /// installed font can draw becomes a hollow square, so that its absence is seen and nothing is lost
 /// in silence.
 QString printable(const QString& text);

@@ -30,7 +30,7 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
         return pass ? Text::tr("Smooth toward %1").arg(sidesList(pass->smoothTowards))
                     : Text::tr("Smooth");
     case TaskKind::checkUnderside:
-        return Text::tr("Check the underside and the overhang");
+        return Text::tr("Check underneath, and what hangs");
     case TaskKind::shift:
         return pass ? Text::tr("Shift the quilt %1").arg(shiftWords(pass->shift, unit))
                     : Text::tr("Shift the quilt");
@@ -82,7 +82,7 @@ QString taskName(TaskKind kind) {
     case TaskKind::smooth:
         return Text::tr("Smooth");
     case TaskKind::checkUnderside:
-        return Text::tr("Check the underside");
+        return Text::tr("Check underneath");
     case TaskKind::shift:
         return Text::tr("Shift the quilt");
     case TaskKind::foldBack:

@@ -10,7 +10,7 @@ namespace {
 constexpr const char* kLastScreen = "last-screen";
 
 Stored<std::vector<JobEntry>> listed(const sqlite::Database& db, const char* where) {
-    return guarded<std::vector<JobEntry>>(core::says("The jobs could not be listed"), [&] {
+    return guarded<std::vector<JobEntry>>(core::says("The quilts could not be listed"), [&] {
         std::vector<JobEntry> out;
         auto rows =
             db.prepare(std::string{"SELECT id, name, created_ms, changed_ms FROM jobs "} + where);
@@ -22,7 +22,7 @@ Stored<std::vector<JobEntry>> listed(const sqlite::Database& db, const char* whe
 
 tl::unexpected<Sentence> noJob(JobId id) {
     return tl::unexpected(
-        core::says("There is no job number %1 in the library; list the jobs again.", id));
+        core::says("There is no quilt number %1 in the library; list the quilts again.", id));
 }
 
 } // namespace
@@ -62,7 +62,7 @@ Stored<std::vector<JobEntry>> Library::removedJobs() const {
 }
 
 Stored<JobId> Library::addJob(const std::string& name, const std::string& text) {
-    return changed<JobId>(*inside_, core::says("The job could not be saved"), [&] {
+    return changed<JobId>(*inside_, core::says("The quilt could not be saved"), [&] {
         sqlite::Transaction transaction{inside_->db};
         const auto now = inside_->now();
         inside_->db
@@ -76,21 +76,22 @@ Stored<JobId> Library::addJob(const std::string& name, const std::string& text) 
 }
 
 Stored<void> Library::saveJob(JobId id, const std::string& name, const std::string& text) {
-    return changed<void>(*inside_, core::says("The job could not be saved"), [&]() -> Stored<void> {
-        sqlite::Transaction transaction{inside_->db};
-        inside_->db.prepare("UPDATE jobs SET name = ?, text = ?, changed_ms = ? WHERE id = ?")
-            .with(std::string_view{name}, std::string_view{text}, inside_->now(), id)
-            .step();
-        if (sqlite3_changes(inside_->db.handle()) == 0)
-            return noJob(id);
-        transaction.commit();
-        return {};
-    });
+    return changed<void>(
+        *inside_, core::says("The quilt could not be saved"), [&]() -> Stored<void> {
+            sqlite::Transaction transaction{inside_->db};
+            inside_->db.prepare("UPDATE jobs SET name = ?, text = ?, changed_ms = ? WHERE id = ?")
+                .with(std::string_view{name}, std::string_view{text}, inside_->now(), id)
+                .step();
+            if (sqlite3_changes(inside_->db.handle()) == 0)
+                return noJob(id);
+            transaction.commit();
+            return {};
+        });
 }
 
 Stored<std::string> Library::loadJob(JobId id) const {
     return guarded<std::string>(
-        core::says("The job could not be read"), [&]() -> Stored<std::string> {
+        core::says("The quilt could not be read"), [&]() -> Stored<std::string> {
             auto row = inside_->db.prepare("SELECT text FROM jobs WHERE id = ?");
             if (!row.with(id).step())
                 return noJob(id);
@@ -100,7 +101,7 @@ Stored<std::string> Library::loadJob(JobId id) const {
 
 Stored<std::optional<JobId>> Library::jobWith(const std::string& text) const {
     return guarded<std::optional<JobId>>(
-        core::says("The job could not be read"), [&]() -> Stored<std::optional<JobId>> {
+        core::says("The quilt could not be read"), [&]() -> Stored<std::optional<JobId>> {
             auto row =
                 inside_->db.prepare("SELECT id FROM jobs WHERE text = ? AND removed_ms IS NULL "
                                     "ORDER BY changed_ms DESC, id DESC LIMIT 1");
@@ -112,7 +113,7 @@ Stored<std::optional<JobId>> Library::jobWith(const std::string& text) const {
 
 Stored<void> Library::removeJob(JobId id) {
     return changed<void>(
-        *inside_, core::says("The job could not be removed"), [&]() -> Stored<void> {
+        *inside_, core::says("The quilt could not be removed"), [&]() -> Stored<void> {
             sqlite::Transaction transaction{inside_->db};
             inside_->db
                 .prepare("UPDATE jobs SET removed_ms = ? WHERE id = ? AND removed_ms IS NULL")
@@ -127,7 +128,7 @@ Stored<void> Library::removeJob(JobId id) {
 
 Stored<void> Library::restoreJob(JobId id) {
     return changed<void>(
-        *inside_, core::says("The job could not be brought back"), [&]() -> Stored<void> {
+        *inside_, core::says("The quilt could not be brought back"), [&]() -> Stored<void> {
             sqlite::Transaction transaction{inside_->db};
             inside_->db.prepare("UPDATE jobs SET removed_ms = NULL WHERE id = ?").with(id).step();
             if (sqlite3_changes(inside_->db.handle()) == 0)

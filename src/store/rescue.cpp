@@ -174,7 +174,8 @@ void changePlaces(const std::string& path, const std::string& fresh, const std::
 
 Sentence counted(const Read& read) {
     return core::says(
-        "%1, %2 and %3", read.jobs == 1 ? core::says("1 job") : core::says("%1 jobs", read.jobs),
+        "%1, %2 and %3",
+        read.jobs == 1 ? core::says("1 quilt") : core::says("%1 quilts", read.jobs),
         read.sessions == 1 ? core::says("1 session") : core::says("%1 sessions", read.sessions),
         read.events == 1 ? core::says("1 event") : core::says("%1 events", read.events));
 }
@@ -230,11 +231,12 @@ Finding rescue(const std::string& path, const LibraryOptions& options, const Sen
     const auto aside = freeNameBeside(path, "damaged");
     changePlaces(path, fresh, aside);
 
-    return Finding{Finding::Kind::library, Finding::Level::warn, "",
-                   whatHappened(reason, isThere ? fs::path{aside}.filename().string() : "",
-                                backup ? std::optional{inBackup} : std::nullopt, read),
-                   core::says("Compare the jobs and running sessions with what you remember before "
-                              "going on.")};
+    return Finding{
+        Finding::Kind::library, Finding::Level::warn, "",
+        whatHappened(reason, isThere ? fs::path{aside}.filename().string() : "",
+                     backup ? std::optional{inBackup} : std::nullopt, read),
+        core::says(
+            "Compare the quilts and running sessions with what you remember before going on.")};
 }
 
 } // namespace bastewright

@@ -74,7 +74,7 @@ Stored<SessionId> Library::startSession(JobId job, const SessionStart& from) {
             auto name = inside_->db.prepare("SELECT name FROM jobs WHERE id = ?");
             if (!name.with(job).step())
                 return tl::unexpected(core::says(
-                    "The session could not be started: there is no job number %1 in the library.",
+                    "The session could not be started: there is no quilt number %1 in the library.",
                     job));
             inside_->db
                 .prepare("INSERT INTO sessions (job, name, session, plan, started_ms)"

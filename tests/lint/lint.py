@@ -11,6 +11,7 @@ import tempfile
 from xml.etree import ElementTree
 
 from drawing import drawing as drawn
+from words import of_program, said_otherwise
 
 # What each part of src may depend on, directly. Parts not named here may depend on anything.
 ALLOWED = {
@@ -45,6 +46,9 @@ CORE = [name for name in ALLOWED
         if name not in ("language", "store", "sheets", "view", "page")]
 # Longest file of each kind; the usual is far less.
 LONGEST = {".cpp": 400, ".h": 250, ".qml": 260}
+
+
+CATALOGUE = "assets/translations/bastewright_de.ts"
 
 
 def folder(part):
@@ -148,7 +152,7 @@ def messages(catalogue):
 
 def catalogue(source, build):
     """Every sentence of the sources has a finished translation with the same places."""
-    kept = source / "assets/translations/bastewright_de.ts"
+    kept = source / CATALOGUE
     with tempfile.TemporaryDirectory() as folder:
         now = pathlib.Path(folder) / kept.name
         shutil.copy(kept, now)
@@ -178,6 +182,18 @@ def catalogue(source, build):
         for text in re.findall(r"{{([^{}]+)}}", (source / "assets/page" / file).read_text()):
             if f'"{text}"' not in listed:
                 yield f"assets/page/{file}: not listed in page_words.cpp: {text}"
+
+
+def words(source, _build):
+    """No sentence has a word for which another is said (words.py), in English or German."""
+    sentences = [("en", context, text) for context, text, _ in messages(source / CATALOGUE)]
+    sentences += [("en", place, text) for place, text in of_program(source)]
+    for context, _, translation in messages(source / CATALOGUE):
+        forms = [form.text for form in translation.iter("numerusform")] or [translation.text]
+        sentences += [("de", context, form or "") for form in forms]
+    for language, place, text in sentences:
+        for word, instead in said_otherwise(language, text):
+            yield f"{place}: '{word}' is not said ({instead}): {text}"
 
 
 def drawing(source, _build):
@@ -259,7 +275,7 @@ def formatted(source, _build):
 def main():
     rules = {rule.__name__: rule
              for rule in (includes, links, symbols, modules, sizes, catalogue, drawing, documents,
-                         formatted, identity, ways)}
+                         formatted, identity, ways, words)}
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("rule", choices=rules)
     parser.add_argument("--source", type=pathlib.Path, required=True)

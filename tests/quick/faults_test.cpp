@@ -47,7 +47,7 @@ TEST_F(FullDisk, IsSaidWhereTheJobIsChangedAndTheNextChangeStoresAll) {
         const FailingDisk disk{folder.path().toStdString(), ENOSPC};
         rename("Ebb");
         EXPECT_EQ(seenHere("disk is full"),
-                  "The job could not be saved: the disk is full. Free some space and try again.");
+                  "The quilt could not be saved: the disk is full. Free some space and try again.");
         EXPECT_EQ(editor.title(), "Ebb") << "what was typed stays";
         EXPECT_EQ(stored(), "Harbour Lights");
         // Nobody gets to another job, by which the change would be lost.
@@ -122,7 +122,7 @@ TEST_F(TroubleAtTheStart, ADamagedLibraryIsToldAcrossTheFirstScreenWithWhatToDo)
     const QString told = seen(*room.window->contentItem(), QStringLiteral("damaged"));
     EXPECT_TRUE(told.contains(QStringLiteral("put aside as library.damaged-1.sqlite")))
         << told.toStdString();
-    EXPECT_TRUE(told.endsWith(QStringLiteral("Compare the jobs and running sessions with what you "
+    EXPECT_TRUE(told.endsWith(QStringLiteral("Compare the quilts and running sessions with what you "
                                              "remember before going on.")))
         << told.toStdString();
 }

@@ -80,7 +80,7 @@ TEST_F(RightToLeft, FiguresAndTablesStandAsTheyDid) {
         pane("quilt");
         tap(QStringLiteral("field-width0"));
         std::array<qreal, 3> out;
-        std::ranges::transform(std::array{"key-7", "key-8", "key-1/8"}, out.begin(),
+        std::ranges::transform(std::array{"key-7", "key-8", "key-⅛"}, out.begin(),
                                [&](const char* name) {
                                    return place(QLatin1String(name), QStringLiteral("pad")).x();
                                });

@@ -53,20 +53,20 @@ Item {
         }
 
         function test_inches_and_eighths_by_finger() {
-            tap("1"); tap("2"); tap("3/8")
-            compare(pad.text, "12 3/8")
-            tap("1/2")
-            compare(pad.text, "12 1/2")
+            tap("1"); tap("2"); tap("⅜")
+            compare(pad.text, "12⅜")
+            tap("½")
+            compare(pad.text, "12½")
             tap("<")
             compare(pad.text, "12")
         }
         function test_a_fraction_alone() {
-            tap("3/4")
-            compare(pad.text, "3/4")
+            tap("¾")
+            compare(pad.text, "¾")
         }
         function test_the_first_figure_replaces_what_stood_there() {
-            pad.begin("88 1/2 in")
-            compare(pad.text, "88 1/2")
+            pad.begin("88½\u00a0in")
+            compare(pad.text, "88½")
             tap("9")
             compare(pad.text, "9")
         }
@@ -76,6 +76,20 @@ Item {
             compare(pad.text, "13:45")
             tap("<")
             compare(pad.text, "1:34")
+        }
+        function test_a_time_with_am_and_pm() {
+            Theme.twelveHours = true
+            useMode("time")
+            pad.begin("2:35\u00a0PM")
+            compare(pad.text, "2:35 PM")
+            tap("am")
+            compare(pad.text, "2:35 AM")
+            tap("am")
+            tap("<"); tap("<")
+            compare(pad.text, "2 PM")
+            tap("1"); tap("5")
+            compare(pad.text, "2:15 PM")
+            Theme.twelveHours = false
         }
         function test_decimals_once() {
             useMode("number")

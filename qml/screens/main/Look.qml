@@ -16,5 +16,6 @@ Item {
     Binding { target: Theme; property: "textScale"; value: look.comfort.textScale }
     Binding { target: Theme; property: "dark"; value: look.dark }
     Binding { target: Theme; property: "highContrast"; value: look.highContrast }
+    Binding { target: Theme; property: "twelveHours"; value: look.comfort.twelveHours }
     Binding { target: Theme; property: "still"; value: look.still }
 }

@@ -33,7 +33,7 @@ Patch {
 
         Words {
             width: parent.width
-            text: card.board.chosen === "" ? qsTr("Tap a piece of work: dashed is put in, solid is closed or pressed, tied is done together.")
+            text: card.board.chosen === "" ? qsTr("Tap a piece of work: dashed is pinned open, solid is closed or pressed, tied is done together.")
                                            : card.board.title
             font.pixelSize: card.letters
             font.bold: card.board.chosen !== ""

@@ -29,7 +29,7 @@ Sheet {
     Repeater {
         model: [
             {title: qsTr("The rule"), text: sheet.why.rule},
-            {title: qsTr("Proven"), text: sheet.why.bound},
+            {title: qsTr("The best possible"), text: sheet.why.bound},
             {title: qsTr("Why the trade does it so"), text: sheet.why.reason}
         ]
 

@@ -23,7 +23,7 @@ Sheet {
 
     Words {
         width: parent.width
-        text: qsTr("A job is one small file with everything that was given. Whoever opens it plans the same quilt.")
+        text: qsTr("One small file holds everything you entered. Whoever opens it plans the same quilt.")
     }
     Press {
         objectName: "shareFolder"

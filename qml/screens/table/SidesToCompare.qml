@@ -45,8 +45,8 @@ Item {
 
             Cell { width: table.first; text: qsTr("side"); color: Theme.quiet }
             Cell { text: qsTr("over the edge"); color: Theme.quiet }
-            Cell { text: qsTr("backing beyond"); color: Theme.quiet }
-            Cell { text: qsTr("batting beyond"); color: Theme.quiet }
+            Cell { text: qsTr("backing overage"); color: Theme.quiet }
+            Cell { text: qsTr("batting overage"); color: Theme.quiet }
         }
         Repeater {
             model: table.card.sides
@@ -90,8 +90,8 @@ Item {
 
                 Cell { width: parent.width; text: block.side; font.bold: true }
                 Named { name: qsTr("over the edge"); figure: block.over }
-                Named { name: qsTr("backing beyond"); figure: block.backing }
-                Named { name: qsTr("batting beyond"); figure: block.batting }
+                Named { name: qsTr("backing overage"); figure: block.backing }
+                Named { name: qsTr("batting overage"); figure: block.batting }
             }
         }
     }

@@ -49,7 +49,7 @@ Findings Problems::inOrder(const Json& root) && {
     if (further_ > 0)
         findings_.push_back(
             {Finding::Kind::input, Finding::Level::stop, "",
-             core::says("There are %1 further problems; cure those above first.", further_), ""});
+             core::says("There are %1 further problems; fix those above first.", further_), ""});
     return std::move(findings_);
 }
 

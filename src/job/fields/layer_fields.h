@@ -110,7 +110,7 @@ void fabricFields(Fields& c, B& fabric) {
     c.length(FieldName{"usable_width", core::label("Usable width"), "Without selvages.",
                        "CP: 40–42 without selvages"},
              fabric.usableWidth, {6_in, 150_in});
-    c.length(FieldName{"on_hand", core::label("On hand"), "Length on hand."}, fabric.onHand,
+    c.length(FieldName{"on_hand", core::label("We have"), "Length on hand."}, fabric.onHand,
              {kNone, 100_yd});
     c.flag(FieldName{"buyable", core::label("More can be bought")}, fabric.buyable);
     c.number(FieldName{"price", core::label("Price"),

@@ -59,7 +59,7 @@ Finding outOfCloth(Problem problem) {
     Findings unsaid;
     const Front front = frontBy(problem, bolts, unsaid);
     Finding out{Finding::Kind::fabricShort, Finding::Level::stop, "/backing/fabrics",
-                core::says("There is no way to piece a backing of %1 × %2 from the fabric on hand, "
+                core::says("There is no way to piece a backing of %1 × %2 from the fabric we have, "
                            "and none of it can be bought.",
                            core::length(problem.needed.width, problem.unit),
                            core::length(problem.needed.length, problem.unit)),

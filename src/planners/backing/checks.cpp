@@ -56,7 +56,7 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
             stop("/backing/fabrics/" + std::to_string(i) + "/name",
                  core::says("Two cloths are called '%1'; a name of its own for each is accepted.",
                             f.name),
-                 core::says("Name them apart, for example by color or by length on hand."));
+                 core::says("Name them apart, for example by color or by length."));
         const std::string at = "/backing/fabrics/" + std::to_string(i);
         const Length least = kNarrowestCloth + 2 * rules.seam;
         if (f.usableWidth < least)
@@ -66,12 +66,11 @@ Findings checkInput(const Backing& rules, Size needed, Unit unit) {
                             text(f.usableWidth), text(least)));
         else if (rules.overage > f.usableWidth)
             stop("/backing/overage",
-                 core::says("The overage of %1 a side is wider than the cloth of %2; "
-                            "less than that is accepted.",
+                 core::says("The overage of %1 a side is wider than the fabric of %2; enter less.",
                             text(rules.overage), text(f.usableWidth)));
         if (f.onHand < Length{})
             stop(at + "/on_hand",
-                 core::says("The length on hand is %1; 0 or more is accepted.", text(f.onHand)));
+                 core::says("The length we have is %1; enter 0 or more.", text(f.onHand)));
         if (f.price < 0)
             stop(at + "/price", core::says("The price is below 0; 0 or more is accepted."));
     }

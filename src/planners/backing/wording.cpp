@@ -117,7 +117,7 @@ Sentences toBring(const Problem& problem, const std::vector<Bolt>& bolts, const 
         const Sentence name = clothName(fabric, problem.unit);
         const Sentence wide = core::length(fabric.usableWidth, problem.unit);
         Sentence what =
-            layout.buy[f] == Length{} ? core::says("%1 from what is on hand", name)
+            layout.buy[f] == Length{} ? core::says("%1 from what we have", name)
             : fabric.onHand > Length{}
                 ? core::says("%1 more of %2", saleLength(layout.buy[f], problem.unit), name)
                 : core::says("%1 of %2", saleLength(layout.buy[f], problem.unit), name);

@@ -199,7 +199,7 @@ private:
         if (!who.empty())
             say(out_,
                 {Finding::Kind::hoursShort, Finding::Level::stop, "/helpers",
-                 core::says("The hours are too short: the work needs %1 beyond what was said.",
+                 core::says("The hours are too short: the work needs %1 more.",
                             core::commaList(who)),
                  core::says("Ask to stay: %1.", core::commaList(cure))});
     }

@@ -73,12 +73,11 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
         plan.findings.push_back(
             {Finding::Kind::edgeGivesWay, Finding::Level::warn, "/basting/edge",
-             core::says(
-                 "Points %1 inside the edge cannot hold the corners at a spacing of %2; they "
-                 "lie from %3 inside it.",
-                 length(job.basting.edge), length(job.basting.spacing),
-                 length(Length::nearestInches(rules.pin.edge()))),
-             core::says("Allow points nearer to the edge, or a wider spacing.")});
+             core::says("Pins or dots %1 inside the edge cannot hold the corners at a spacing of "
+                        "%2; they lie from %3 inside it.",
+                        length(job.basting.edge), length(job.basting.spacing),
+                        length(Length::nearestInches(rules.pin.edge()))),
+             core::says("Allow them nearer to the edge, or a wider spacing.")});
     Spots crowd;
     Buckets near{rules.top(), rules.spacing};
     for (std::size_t i = 0; i < spots.size(); ++i) {
@@ -89,16 +88,16 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     if (!crowd.empty())
         plan.findings.push_back(
             {Finding::Kind::pinsCrowded, Finding::Level::warn, "/basting/spacing",
-             core::says("Seams leave no other way than points nearer to each other than half the "
+             core::says("Seams leave no other way than some nearer to each other than half the "
                         "spacing: %1.",
                         places(crowd, job.unit)),
              core::says("Leave one out by eye, or allow pins nearer to seams.")});
     if (const Spots open = holes(spots, rules.top(), rules.radius + 1.0 / 64); !open.empty())
         plan.findings.push_back(
             {Finding::Kind::placesOpen, Finding::Level::warn, "/basting/spacing",
-             core::says("Some places are farther from a point than the spacing allows: %1.",
+             core::says("Some places are farther from a pin or dot than the spacing allows: %1.",
                         places(open, job.unit)),
-             core::says("Add a point there by eye.")});
+             core::says("Add one there by eye.")});
 }
 
 } // namespace bastewright::points

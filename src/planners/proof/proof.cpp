@@ -56,7 +56,7 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
     f.field = "/" + layer.name + (measured ? (across ? "/width" : "/length") : "/overage");
     f.text = spare < Length{}
                  ? core::says("%1: %2 too little.", sizes, length(needs - has))
-                 : core::says("%1: only %2 to spare on each side, where %3 was asked for.", sizes,
+                 : core::says("%1: only %2 of overage on each side, where %3 was asked for.", sizes,
                               length(spare), length(layer.overage));
     const Sentence more = length(full - now), all = length(full), least = length(half - now);
     f.cure = across

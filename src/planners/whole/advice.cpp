@@ -130,8 +130,7 @@ Findings adviceOnClips(const Session& session, const std::vector<QuiltPlan>& qui
     if (thickest == Length{})
         return {};
     Finding out{Finding::Kind::noClip, Finding::Level::note, "/stash/clips",
-                core::says("No clip on hand holds some of the rolls: fold that part on a chair or "
-                           "a second table so that it does not drag."),
+                core::says("No clip we have holds some of the rolls: fold that part on a chair or a second table so that it does not drag."),
                 ""};
     const Length holds = ceilDiv(thickest, Length::inches(1)) * Length::inches(1);
     if (holds <= kLargestClip)

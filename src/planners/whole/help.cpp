@@ -64,7 +64,7 @@ Sentence fewestOf(const std::vector<Job>& jobs, std::size_t fewest, std::size_t 
     };
     if (const auto way = std::ranges::find_if(allWays(), same); way != allWays().end())
         return way->words.fewest(std::int64_t(fewest), std::int64_t(now));
-    return core::says("Fewest points, in no rows: %1 or fewer, not %2", fewest, now);
+    return core::says("As few as possible, in no rows: %1 or fewer, not %2", fewest, now);
 }
 
 /// How a plan ends, without all that does not change it.

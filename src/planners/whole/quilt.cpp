@@ -72,12 +72,12 @@ Finding noSurface(const Job& job, const std::vector<PassChoice>& choices) {
     return {
         Finding::Kind::noSurface, Finding::Level::stop, "/room/tables",
         choices.empty()
-            ? core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
-                         "along: on the room as given there is no table.",
+            ? core::says("None of the tables can hold %1 so that it can be shifted along: there is "
+                         "no table in the room.",
                          quilt)
-            : core::says("No surface of the tables on hand can hold %1 so that it can be shifted "
-                         "along: on %2 %3.",
-                         quilt, choices.front().summary.surface, choices.front().summary.why),
+            : core::says(
+                  "None of the tables can hold %1 so that it can be shifted along: on %2 %3.",
+                  quilt, choices.front().summary.surface, choices.front().summary.why),
         core::says("Use tables at least %1 wide with a long side to stand at, or list no tables "
                    "and work on the floor.",
                    core::length(kAnchor + Length::inches(16), job.unit))};
@@ -93,7 +93,7 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
     if (!startsAsAskedFor(job, way))
         say(Finding::Kind::otherStart, "/basting/start",
             core::says("No way that works starts as was asked for; another does."),
-            core::says("Ask for whichever start is quicker."));
+            core::says("Ask for the faster start."));
     if (room.tables.empty())
         return out;
     if (!liesAsAskedFor(job, way))
@@ -101,7 +101,7 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
             core::says(
                 "No way that works has the quilt lying along the table as was asked for; it is "
                 "planned the other way."),
-            core::says("Let it lie whichever way is quicker."));
+            core::says("Let it lie the faster way."));
     if (!standsAsAskedFor(room, way))
         say(Finding::Kind::otherTables, "/room/together",
             core::says("No way that works has the tables pushed together to %1, as was asked for; "

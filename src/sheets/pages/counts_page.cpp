@@ -21,7 +21,7 @@ Flow countsPage(const SheetContext& c, std::size_t quilt) {
     }
     rows.push_back({Cell{Text::tr("All"), true}, Cell{}, Cell{QString::number(total), true},
                     Cell::write(), Cell::write()});
-    Flow flow{title(Text::tr("Pins out, pins back"),
+    Flow flow{title(Text::tr("Pins into the quilt, pins back"),
                     Text::tr("%1 · count out for each pass, and back as they leave the quilt")
                         .arg(c.quiltName(quilt)),
                     c.width)};
@@ -29,7 +29,7 @@ Flow countsPage(const SheetContext& c, std::size_t quilt) {
     flow += table({{Text::tr("Pass"), 0},
                    {Text::tr("Zones"), -1},
                    {Text::tr("Planned"), 58, true},
-                   {Text::tr("Counted out"), 90},
+                   {Text::tr("Into the quilt"), 90},
                    {Text::tr("Counted back"), 90}},
                   rows, c.width, {.size = type::kCheck, .rowPadding = 7});
     return flow;

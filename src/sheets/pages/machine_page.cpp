@@ -76,7 +76,7 @@ Flow rollTable(const SheetContext& c, std::size_t quilt) {
              Cell{length(roll.diameter, c.unit())},
              Cell{roll.clipHolds > Length{}
                       ? Text::tr("%1 of %2").arg(roll.clips).arg(length(roll.clipHolds, c.unit()))
-                      : Text::tr("%1, none on hand is large enough").arg(roll.clips)},
+                      : Text::tr("%1, none we have is large enough").arg(roll.clips)},
              Cell{arm ? Text::tr("under the arm, right of the needle; %1").arg(fits)
                       : Text::tr("on the table, left of the needle; after the turn under the "
                                  "arm; %1")

@@ -44,8 +44,8 @@ Flow sides(const SheetContext& c, const QuiltPlan& quilt, const Pass& pass, doub
              {Text::tr("Backing over the edge"), Text::tr("Batting over the edge"),
               Text::tr("Top over the edge")})
             columns.push_back({layer, -1, true});
-    columns.push_back({Text::tr("Backing past the top"), -1, true});
-    columns.push_back({Text::tr("Batting past the top"), -1, true});
+    columns.push_back({Text::tr("Backing overage"), -1, true});
+    columns.push_back({Text::tr("Batting overage"), -1, true});
     columns.push_back({Text::tr("Seen"), width < c.width ? 26.0 : 66.0});
 
     std::vector<std::vector<Cell>> rows;

@@ -86,8 +86,9 @@ Block quiltBlock(const SheetContext& c, std::size_t q, double tallest) {
         textHeight += b.before + b.height;
     return {.height = std::max(pictureHeight, textHeight),
             .before = 10,
-            .draw = [rows, &quilt, pictureWidth, pictureHeight, textX](QPainter& p, QRectF at) {
-                drawQuilt(p, {at.topLeft(), QSizeF{pictureWidth, pictureHeight}}, quilt);
+            .draw = [rows, &quilt, photo = c.photo(q), pictureWidth, pictureHeight,
+                     textX](QPainter& p, QRectF at) {
+                drawQuilt(p, {at.topLeft(), QSizeF{pictureWidth, pictureHeight}}, quilt, photo);
                 double y = at.top();
                 for (const auto& b : *rows) {
                     b.draw(p, {at.left() + textX, y + b.before, at.width() - textX, b.height});
@@ -168,7 +169,7 @@ Flow passes(const SheetContext& c) {
                    {Text::tr("When"), 0},
                    {Text::tr("Shift"), -1},
                    {Text::tr("Zones"), 0, true},
-                   {Text::tr("Points"), 0, true}},
+                   {Text::tr("Pins or dots"), 0, true}},
                   rows, c.width, {.rowPadding = 2, .together = kAllRows});
     return flow;
 }
@@ -230,7 +231,7 @@ Flow inColumns(const SheetContext& c, bool whole) {
         lists += table({{Text::tr("Pass"), 0},
                         {Text::tr("When"), -1},
                         {Text::tr("Zones"), 0, true},
-                        {Text::tr("Points"), 0, true}},
+                        {Text::tr("Pins or dots"), 0, true}},
                        rows, width, kClose);
         for (std::size_t i = first; whole && i + 1 < lists.size(); ++i)
             lists[i].keepWithNext = true;

@@ -1,6 +1,7 @@
 #include "view/base/comfort.h"
 
 #include "language/language.h"
+#include "language/said.h"
 
 #include <algorithm>
 
@@ -82,6 +83,10 @@ void Comfort::setLanguage(const QString& code) {
 
 QStringList Comfort::languages() const {
     return bastewright::language::all();
+}
+
+bool Comfort::twelveHours() const {
+    return bastewright::language::hasTwelveHours();
 }
 
 QString Comfort::languageName(const QString& code) const {

@@ -27,6 +27,8 @@ class Comfort : public QObject {
     /// Code of the language everything is said in: "de". The device's, until one is chosen here.
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
     Q_PROPERTY(QStringList languages READ languages CONSTANT)
+    /// The device writes times with AM and PM.
+    Q_PROPERTY(bool twelveHours READ twelveHours CONSTANT)
 
 public:
     /// Kept in the file; an empty name keeps nothing and leaves the language as it is (tests).
@@ -49,6 +51,7 @@ public:
     QString language() const;
     void setLanguage(const QString& code);
     QStringList languages() const;
+    bool twelveHours() const;
     /// What a language calls itself.
     Q_INVOKABLE QString languageName(const QString& code) const;
 

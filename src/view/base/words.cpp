@@ -119,7 +119,7 @@ QString start(Basting::Start s) {
     case Basting::Start::besideMiddle:
         return tr("Beside the middle");
     case Basting::Start::best:
-        return tr("Whichever is quicker");
+        return tr("The faster one");
     case Basting::Start::oneEnd:
         return tr("From one end");
     }
@@ -182,7 +182,7 @@ QString shortTask(TaskKind kind) {
     case TaskKind::smooth:
         return tr("hands off");
     case TaskKind::checkUnderside:
-        return tr("check below");
+        return tr("check underneath");
     case TaskKind::shift:
         return tr("shift");
     case TaskKind::foldBack:

@@ -42,7 +42,7 @@ Fields ofBasting(const Session& session, int quilt) {
             [q](Session& s, int i) { s.jobs[q].basting.along = Basting::Along(i); });
     out << choice(
         {"layout", way, words::fromCore(basted.words.where)},
-        {tr("Whichever is easier"), tr("In rows, by ribbons"), tr("The same in every block"),
+        {tr("The easier one"), tr("In rows, by ribbons"), tr("The same in every block"),
          tr("As few as can be")},
         [q](const Session& s) {
             const auto& layout = s.jobs[q].basting.layout;

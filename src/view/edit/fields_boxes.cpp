@@ -7,11 +7,12 @@ namespace fields {
 
 Fields ofBoxes(const Session& session, int quilt) {
     const Unit unit = session.jobs[std::size_t(quilt)].unit;
-    const QString hand = tr("On hand");
+    const QString hand = tr("We have");
     const auto stash = [](auto member) {
         return [=](Session& s) { return &(s.setting.stash.*member); };
     };
     Fields out;
+    out << text({"name", labelOf("stash/name"), labelOf("stash/name")}, stash(&Stash::name));
     out << count({"pins", hand, labelOf("stash/pins")}, stash(&Stash::pins))
         << count({"clamps", hand, labelOf("stash/clamps")}, stash(&Stash::clamps))
         << length({"tape", hand, labelOf("stash/tape")}, unit, stash(&Stash::tape));

@@ -179,7 +179,7 @@ void addFabrics(Fields& out, const Backing& backing, std::size_t q, Unit unit) {
                               unit, fabric(&Fabric::usableWidth))
             << fields::cloth(
                    {key + "hand", group,
-                    unit == Unit::inch ? tr("On hand, in yards") : tr("On hand, in meters")},
+                    unit == Unit::inch ? tr("We have, in yards") : tr("We have, in meters")},
                    unit, fabric(&Fabric::onHand))
             << fields::toggle({key + "buy", group, labelOf("backing/fabrics/buyable")},
                               fabric(&Fabric::buyable))

@@ -1,21 +1,11 @@
 #include "job/job_json.h"
 #include "view/edit/field_kinds.h"
+#include "view/edit/summaries.h"
 
 using namespace bastewright;
 
 namespace fields {
 namespace {
-/// A name nobody at the table has yet.
-QString newName(const Session& session) {
-    const auto& helpers = session.setting.helpers;
-    for (int n = int(helpers.size()) + 1;; ++n) {
-        QString name = tr("Helper %1").arg(n);
-        if (std::none_of(helpers.begin(), helpers.end(),
-                         [&](const Helper& h) { return words::fromCore(h.name) == name; }))
-            return name;
-    }
-}
-
 constexpr std::chrono::minutes kFirstBreak{90}, kBreak{15}; // common practice: by 45 to 90 minutes
 
 ClockTime later(ClockTime from, std::chrono::minutes by) {
@@ -54,7 +44,7 @@ void ofBreaks(Fields& out, const Helper& helper, std::size_t i, const QString& k
 Field sideOf(std::size_t i, const QString& key, const QString& group) {
     return fields::choice(
         {key + "side", group, labelOf("helpers/side")},
-        {tr("Wherever there is work"), tr("The far side"), tr("The near side"), tr("The left end"),
+        {tr("Wherever there is work"), tr("The upper side of the drawing"), tr("The lower side of the drawing"), tr("The left end"),
          tr("The right end")},
         [i](const Session& s) {
             const auto& side = s.setting.helpers[i].side;
@@ -107,7 +97,7 @@ Fields ofPeople(const Session& session, int quilt) {
     if (helpers.size() < limits::kHelpers)
         out << action({"add", tr("Somebody else"), tr("Add a person")}, [](Session& s) {
             Helper helper;
-            helper.name = words::toCore(newName(s));
+            helper.name = words::toCore(summaries::newName(s.setting));
             s.setting.helpers.push_back(helper);
         });
     return out;

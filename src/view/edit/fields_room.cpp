@@ -8,9 +8,9 @@ namespace {
 QString wallLabel(Side side) {
     switch (side) {
     case Side::head:
-        return tr("Wall along the far long side");
+        return tr("Wall along the upper side of the drawing");
     case Side::foot:
-        return tr("Wall along the near long side");
+        return tr("Wall along the lower side of the drawing");
     case Side::left:
         return tr("Wall at the left end");
     case Side::right:
@@ -78,6 +78,8 @@ Fields ofRoom(const Session& session, int quilt) {
     const Unit unit = session.jobs[std::size_t(quilt)].unit;
     const Room& room = session.setting.room;
     Fields out;
+    out << text({"name", labelOf("room/name"), labelOf("room/name")},
+                [](Session& s) { return &s.setting.room.name; });
     for (std::size_t i = 0; i < room.tables.size(); ++i) {
         const auto table = [i](auto member) {
             return [=](Session& s) { return &(s.setting.room.tables[i].*member); };

@@ -20,7 +20,7 @@ QString tick(const RecordLine& line) {
     const QString zone = words::zone(line.zone);
     switch (line.kind) {
     case EventKind::zoneDotted:
-        return Text::tr("%1 dotted below").arg(zone);
+        return Text::tr("%1 has its dots below").arg(zone);
     case EventKind::zoneOpened:
         return line.call == Call::pin ? Text::tr("%1 pinned open").arg(zone)
                                       : Text::tr("%1 dotted above").arg(zone);
@@ -38,7 +38,7 @@ QString answer(const RecordLine& line) {
     if (check == Check::palmGlides)
         return yes ? Text::tr("The palm glides") : Text::tr("The palm does not glide yet");
     if (check == Check::underside)
-        return yes ? Text::tr("The underside is flat") : Text::tr("The underside is not flat yet");
+        return yes ? Text::tr("It is flat underneath") : Text::tr("It is not flat underneath yet");
     if (check == Check::spare)
         return yes ? Text::tr("Four sides as planned") : Text::tr("A side is short");
     return yes ? Text::tr("The cautions were read") : QString{};
@@ -67,7 +67,8 @@ QString line(const RecordLine& l) {
     case EventKind::zoneAgain:
         return Text::tr("%1 has to be done again").arg(words::zone(l.zone));
     case EventKind::passAbandoned:
-        return Text::tr("The rest of pass %1 was left out").arg(l.pass);
+        return l.zone.empty() ? Text::tr("The rest of pass %1 was left out").arg(l.pass)
+                              : Text::tr("%1 was left out").arg(words::zone(l.zone));
     case EventKind::passReleased:
         return Text::tr("Pass %1 was finished").arg(l.pass);
     case EventKind::personIn:

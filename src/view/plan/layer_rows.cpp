@@ -12,13 +12,16 @@
 using namespace bastewright;
 
 namespace rows {
+
+QString lengthToBuy(Length l, Unit unit) {
+    return unit == Unit::inch ? words::yardsUp(l)
+                              : QStringLiteral("%1 m").arg(l.mm() / 1000, 0, 'f', 2);
+}
+
 namespace {
 
 QString bought(Length l, Unit unit) {
-    if (l == Length{})
-        return tr("Nothing to buy");
-    return unit == Unit::inch ? words::yardsUp(l)
-                              : QStringLiteral("%1 m").arg(l.mm() / 1000, 0, 'f', 2);
+    return l == Length{} ? tr("Nothing to buy") : lengthToBuy(l, unit);
 }
 
 QString area(double squareInches, Unit unit) {
@@ -127,7 +130,7 @@ QString battingWords(const Job& job, const QuiltPlan& plan) {
 
 QString sizesWords(const Job& job, const QuiltPlan& plan) {
     const auto made = [&](bool measured) {
-        return measured ? tr("as measured") : tr("as planned, from washed cloth");
+        return measured ? tr("as measured") : tr("as planned, from washed fabric");
     };
     const QString batting = words::size(plan.layers.batting, job.unit);
     return tr("Top %1, by its largest readings. Batting %2. Backing %3, %4. Each is centered under "

@@ -4,12 +4,14 @@
 #include "view/plan/layer_rows.h"
 #include "view/plan/plan_rows.h"
 
+#include <algorithm>
+
 using namespace bastewright;
 
 PlanPresenter::PlanPresenter(QObject* parent)
     : QObject{parent}
-    , alternatives_{{"surface", "start", "orientation", "passes", "time", "largestShift", "chosen",
-                     "workable", "why", "costs", "beside"}}
+    , alternatives_{{"surface", "start", "orientation", "passes", "time", "lifts", "chosen",
+                     "workable", "why", "costs", "beside", "first"}}
     , supplies_{{"item", "need", "have", "buy", "unit", "lacking", "figure", "note"}}
     , people_{{"letter", "mark", "name", "hours", "work", "tasks"}}
     , help_{{"change", "gain"}} {}
@@ -23,6 +25,11 @@ void PlanPresenter::show(PlannedPtr planned) {
     people_.setRows(rows::ofPeople(*planned_));
     help_.setRows(rows::ofHelp(*planned_));
     emit changed();
+}
+
+int PlanPresenter::furtherWays() const {
+    return int(std::ranges::count_if(alternatives_.rows(),
+                                     [](const QVariantList& row) { return !row.last().toBool(); }));
 }
 
 void PlanPresenter::clear() {
@@ -140,7 +147,7 @@ QString PlanPresenter::suppliesText() const {
     for (const auto& s : planned_->plan.supplies)
         if (s.buy > 0)
             buy << words::fromCore(s.item);
-    return buy.isEmpty() ? tr("Everything is on hand")
+    return buy.isEmpty() ? tr("We have everything")
                          : tr("To buy: %1").arg(buy.join(QStringLiteral(", ")));
 }
 

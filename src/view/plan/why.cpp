@@ -136,7 +136,7 @@ Why ofLayer(const From& f, const QString& title, Size layer, Length overage) {
     return {.title = title,
             .value = f.size(layer),
             .inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
-                       {tr("Over on each side"), f.length(overage)}}};
+                       {tr("Overage on each side"), f.length(overage)}}};
 }
 
 Why ofBacking(const From& f) {
@@ -250,7 +250,7 @@ Why ofClips(const From& f) {
     if (!roll)
         return {};
     Why w{.title = tr("Roll clips")};
-    w.value = roll->folded ? tr("none on hand holds a roll of %1").arg(f.length(roll->diameter))
+    w.value = roll->folded ? tr("none we have holds a roll of %1").arg(f.length(roll->diameter))
                            : tr("%1 that hold %2").arg(roll->clips).arg(f.length(roll->clipHolds));
     w.rule = tr(
         "A roll of length L and thickness t fills a ring: D² = 4·L·t / (π·packing). The smallest "
@@ -263,9 +263,8 @@ Why ofClips(const From& f) {
     w.reason =
         tr("What hangs drags the layers out of place; a clip that is too small springs off, one "
            "that is too large lets the roll open.");
-    w.source =
-        tr("Area rule of wound rolls. Packing and cloth thickness: from memory. One clip every "
-           "12 to 18 in: common practice.");
+    w.source = tr("Area rule of wound rolls. Packing and fabric thickness: from memory. One clip "
+                  "every 12 to 18 in: common practice.");
     return w;
 }
 
@@ -276,19 +275,18 @@ Why ofWeight(const From& f) {
     w.value = people == 1
                   ? tr("%1, 1 person by weight").arg(words::weight(kg, f.unit))
                   : tr("%1, %2 people by weight").arg(words::weight(kg, f.unit)).arg(people);
-    w.rule = tr(
-        "Area of the backing times the batting and two layers of cloth, shared out evenly. Each "
-        "share stays within the recommended limit for leaning over a table’s edge; a quilt wider "
-        "than a pair of arms takes two people whatever it weighs.");
+    w.rule = tr("Area of the backing times the batting and two layers of fabric, carried in equal "
+                "parts. Each part stays within the recommended limit for leaning over a table’s "
+                "edge; a quilt wider than a pair of arms takes two people whatever it weighs.");
     w.inputs = {{tr("Backing"), f.size(f.quilt.layers.backing)},
                 {tr("Batting"), tr("%1 g/m²").arg(words::amount(f.job.batting.gsm))},
-                {tr("Cloth, each layer"), tr("%1 g/m²").arg(words::amount(kClothGsm))},
+                {tr("Fabric, each layer"), tr("%1 g/m²").arg(words::amount(kClothGsm))},
                 {tr("Limit for a person"), words::weight(recommendedWeightLimit(kSlide), f.unit)}};
     w.reason =
         tr("Slide, do not lift, and nobody who was told not to lift does, whatever the figure "
            "says.");
     w.source = tr("Revised NIOSH lifting equation, Publication 94-110 (1994); the posture is our "
-                  "assumption. Weight of cloth: from memory.");
+                  "assumption. Weight of fabric: from memory.");
     return w;
 }
 

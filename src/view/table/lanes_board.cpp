@@ -139,7 +139,7 @@ QString LanesBoard::what() const {
         out << tr("Waits until %1: %2.")
                    .arg(clockAt(qreal(last->end.count())), words::deed(*shown_, *last));
     if (handed())
-        out << tr("Handed over by hand.");
+        out << tr("Given to somebody else by hand.");
     return out.join(QLatin1Char(' '));
 }
 

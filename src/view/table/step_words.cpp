@@ -74,8 +74,8 @@ QStringList rollLines(const Pass& pass, Unit unit) {
                        .arg(roll.clips)
                        .arg(words::length(roll.clipHolds, unit));
         else
-            out << Text::tr("Roll %1 of the %2 side: a roll %3 thick, tied, as no clip on hand "
-                            "holds it")
+            out << Text::tr(
+                       "Roll %1 of the %2 side: a roll %3 thick, tied, as no clip we have holds it")
                        .arg(words::length(roll.rolled, unit), words::side(roll.side),
                             words::length(roll.diameter, unit));
     }
@@ -149,7 +149,7 @@ QString question(Check check, Unit unit) {
     case Check::palmGlides:
         return Text::tr("Does your palm glide over it without pushing up a ripple?");
     case Check::underside:
-        return Text::tr("The underside is flat, and caught all over?");
+        return Text::tr("Is it flat underneath, and caught all over?");
     case Check::spare:
         return Text::tr("Four sides as planned, none %1 short?")
             .arg(words::length(sheets::kPleat, unit));

@@ -29,7 +29,7 @@ QString figure(const char* printed) {
 }
 
 TEST_F(Said, SignsForHalvesQuartersAndEighths) {
-    const std::array<std::pair<const char*, const char*>, 14> cases{{
+    const std::array<std::pair<const char*, const char*>, 18> cases{{
         {"1/2", "½"},
         {"12 1/2", "12½"},
         {"73 1/8 in", "73⅛\u00a0in"},
@@ -38,8 +38,12 @@ TEST_F(Said, SignsForHalvesQuartersAndEighths) {
         {"54 1/2 × 72 3/4 in", "54½ × 72¾\u00a0in"},
         {"4 in", "4\u00a0in"},
         {"7 lb", "7\u00a0lb"},
-        {"1/3", "1/3"},     // no eighth
-        {"11/8", "11/8"},   // over one
+        {"1/3", "1/3"},   // no eighth
+        {"11/8", "11/8"}, // over one
+        {"5 1/4–5 3/4", "5¼–5¾"},
+        {"2/4 time", "2/4 time"},
+        {"page 1/16", "page 1/16"},
+        {"2026/1/2", "2026/1/2"},
         {"1/2/3", "1/2/3"}, // a date
         {"12/31", "12/31"}, // a day
         {"54 × 72 in", "54 × 72\u00a0in"},

@@ -28,7 +28,7 @@ constexpr const char* kBsPins = "Not yet: first B1 and B2 are pinned open (Bo)."
 constexpr const char* kSmooth = "Not yet: first the smoothing (Bo).";
 constexpr const char* kAllClosed = "Not yet: first A1, B1 and B2 are closed (Ada and Bo).";
 constexpr const char* kBsClosed = "Not yet: first B1 and B2 are closed (Bo).";
-constexpr const char* kCheck = "Not yet: first the check of the underside (Ada).";
+constexpr const char* kCheck = "Not yet: first the check underneath (Ada).";
 constexpr const char* kRelease1 = "Not yet: first pass 1 is released.";
 constexpr const char* kRelease2 = "Not yet: first pass 2 is released.";
 constexpr const char* kMove = "Not yet: first the shift (Ada and Bo).";
@@ -164,7 +164,7 @@ constexpr Case kCases[] = {
     // Release and Move.
     {"checked", "release 1", counts, ""},
     {"checked", "release 2", notOnTable, "Pass 2 is not on the table; pass 1 is."},
-    {"checked", "step check-1", done, "The check of the underside of pass 1 is ticked already."},
+    {"checked", "step check-1", done, "The check underneath of pass 1 is ticked already."},
     {"checked", "step move-2", early, kRelease1},
     {"checked", "step backing-2", early, kRelease1},
     {"checked", "step roll-up", early, kRelease1},

@@ -124,7 +124,7 @@ TEST(Turns, EverybodyDoesSomethingOrWaitsForSomethingThatIsNamed) {
                                            "Bo does close-p1.B1, then close-p1.B2", cai}));
     EXPECT_EQ(told(At{"all closed"}),
               (Told{"Ada does check-1, then move-2",
-                    "Bo waits for Ada: the check of the underside, then move-2", cai}));
+                    "Bo waits for Ada: the check underneath, then move-2", cai}));
     EXPECT_EQ(told(At{"checked"}), (Told{"Ada waits until pass 1 is released, then move-2",
                                          "Bo waits until pass 1 is released, then move-2", cai}));
     EXPECT_EQ(told(At{"break"}),

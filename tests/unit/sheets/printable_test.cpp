@@ -13,15 +13,6 @@ TEST(Printable, plainTextPassesUnchanged) {
     EXPECT_EQ(printable(text), text);
 }
 
-TEST(Printable, fractionsOfAnInchGetTheirSigns) {
-    const std::pair<const char*, const char*> cases[] = {
-        {"12 1/2 in", "12½ in"},    {"1/8 in", "⅛ in"},      {"4 3/8 in and 7/8", "4⅜ in and ⅞"},
-        {"page 1/16", "page 1/16"}, {"11/2", "11/2"},        {"2/4 time", "2/4 time"},
-        {"2026/1/2", "2026/1/2"},   {"5 1/4–5 3/4", "5¼–5¾"}};
-    for (const auto& [text, set] : cases)
-        EXPECT_EQ(printable(QString::fromUtf8(text)), QString::fromUtf8(set));
-}
-
 TEST(Printable, lineBreaksAndControlsBecomeSpaces) {
     EXPECT_EQ(printable(QStringLiteral("a\nb\tc\u2028d\u0007e")), QStringLiteral("a b c d e"));
 }

@@ -13,15 +13,15 @@ std::string plain(QString text) {
 }
 
 TEST(Words, lengthsKeepTheirUnitOnTheLine) {
-    EXPECT_EQ(length(Length::inch64ths(800), Unit::inch), QStringLiteral("12\u00A01/2\u00A0in"));
+    EXPECT_EQ(length(Length::inch64ths(800), Unit::inch), QStringLiteral("12½\u00A0in"));
     EXPECT_EQ(plain(size({88_in, 112_in}, Unit::inch)), "88 × 112 in");
 }
 
 TEST(Words, whatHangsIsSaidToTheHalfInch) {
     EXPECT_EQ(plain(halves(33_in, Unit::inch)), "33 in");
     EXPECT_EQ(plain(halves(Length::inch64ths(33 * 64 + 15), Unit::inch)), "33 in");
-    EXPECT_EQ(plain(halves(Length::inch64ths(33 * 64 + 16), Unit::inch)), "33 1/2 in");
-    EXPECT_EQ(plain(halves(Length::inch64ths(33 * 64 + 47), Unit::inch, false)), "33 1/2");
+    EXPECT_EQ(plain(halves(Length::inch64ths(33 * 64 + 16), Unit::inch)), "33½ in");
+    EXPECT_EQ(plain(halves(Length::inch64ths(33 * 64 + 47), Unit::inch, false)), "33½");
     EXPECT_EQ(plain(halves(Length::millimetres(334), Unit::centimetre)), "33 cm");
     EXPECT_EQ(plain(halves(Length::millimetres(336), Unit::centimetre)), "34 cm");
 }

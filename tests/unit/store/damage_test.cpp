@@ -44,7 +44,7 @@ TEST(Damage, ALibraryWithItsHeadGoneComesBackFromTheBackup) {
     auto [library, findings] = opened(f.file());
     ASSERT_THAT(findings, SizeIs(1));
     EXPECT_THAT(findings[0].text,
-                HasSubstr("from the last backup (1 job, 1 session and 30 events)"));
+                HasSubstr("from the last backup (1 quilt, 1 session and 30 events)"));
     EXPECT_THAT(library.jobs().value(), SizeIs(1));
     EXPECT_THAT(library.events(1).value(), SizeIs(30));
 }
@@ -129,7 +129,7 @@ TEST(Damage, ALibraryThatIsGoneComesBackFromTheBackup) {
     EXPECT_THAT(
         findings[0].text,
         HasSubstr("There was no library where it should be; a new one has taken its place, made "
-                  "from the last backup (1 job, 1 session and 30 events)."));
+                  "from the last backup (1 quilt, 1 session and 30 events)."));
     EXPECT_THAT(library.events(1).value(), SizeIs(30));
     EXPECT_THAT(opened(f.file()).findings, IsEmpty()) << "said once";
 }

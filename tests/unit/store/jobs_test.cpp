@@ -85,7 +85,7 @@ TEST(Jobs, ThatAreNotThereAreRefusedInASentence) {
     for (const auto& error : {library.loadJob(7).error(), library.saveJob(7, "", "").error(),
                               library.removeJob(7).error(), library.restoreJob(7).error(),
                               library.startSession(7, {}).error()})
-        EXPECT_THAT(error, HasSubstr("no job number 7"));
+        EXPECT_THAT(error, HasSubstr("no quilt number 7"));
 }
 
 TEST(Settings, AreKeptAndReplaced) {

@@ -49,13 +49,13 @@ TEST_F(Editing, LengthsAreShownAndTakenInTheJobsUnit) {
     EXPECT_EQ(shown("spacing"), "4 in");
     EXPECT_EQ(fields.take("spacing", "3 5/8"), "");
     EXPECT_EQ(editor.job().basting.spacing, 3.625_in);
-    EXPECT_EQ(shown("spacing"), "3 5/8 in");
+    EXPECT_EQ(shown("spacing"), "3⅝\u00a0in");
 }
 
 TEST_F(Editing, LengthsAboveEightyFourInchesAreNotCutToThirtyTwoBits) {
     EXPECT_EQ(fields.take("length0", "119 7/8"), "");
     EXPECT_EQ(editor.job().top.length.front(), 119.875_in);
-    EXPECT_EQ(shown("length0"), "119 7/8 in");
+    EXPECT_EQ(shown("length0"), "119⅞\u00a0in");
 }
 
 TEST_F(Editing, WhatDoesNotFitChangesNothingAndIsSaidInOneSentence) {

@@ -64,8 +64,8 @@ struct Layers : testing::Test {
 TEST_F(Layers, OfferEveryWayWithItsPrice) {
     ASSERT_GE(layers->choices()->count(), 3);
     EXPECT_GE(rowOf("5 yd"), 0);
-    EXPECT_GE(rowOf("7 3/8 yd"), 0);
-    const int chosen = rowOf("5 1/2 yd");
+    EXPECT_GE(rowOf("7⅜\u00a0yd"), 0);
+    const int chosen = rowOf("5½\u00a0yd");
     ASSERT_GE(chosen, 0);
     EXPECT_EQ(layers->shown(), chosen);
     EXPECT_EQ(cell(chosen, 1), "4 seams");
@@ -76,13 +76,13 @@ TEST_F(Layers, OfferEveryWayWithItsPrice) {
 
 TEST_F(Layers, AWayIsLookedAtWithoutBeingTaken) {
     const auto before = editor.session();
-    layers->setShown(rowOf("7 3/8 yd"));
+    layers->setShown(rowOf("7⅜\u00a0yd"));
     EXPECT_TRUE(layers->previewing());
     ASSERT_TRUE(layers->backing());
     EXPECT_EQ(layers->backing()->panels.size(), 3u);
     EXPECT_EQ(editor.session(), before);
     layers->setShown(99);
-    EXPECT_EQ(layers->shown(), rowOf("7 3/8 yd"));
+    EXPECT_EQ(layers->shown(), rowOf("7⅜\u00a0yd"));
 }
 
 TEST_F(Layers, EveryWayCanBeTakenAndThePlanFollows) {
@@ -104,10 +104,10 @@ TEST_F(Layers, EveryWayCanBeTakenAndThePlanFollows) {
 }
 
 TEST_F(Layers, TheLeastBoughtIsTakenBackWithoutARest) {
-    EXPECT_EQ(layers->take(rowOf("7 3/8 yd")), "");
+    EXPECT_EQ(layers->take(rowOf("7⅜\u00a0yd")), "");
     ASSERT_TRUE(editor.job().backing.way);
     replan();
-    EXPECT_EQ(layers->take(rowOf("5 1/2 yd")), "");
+    EXPECT_EQ(layers->take(rowOf("5½\u00a0yd")), "");
     EXPECT_FALSE(editor.job().backing.way);
 }
 
@@ -122,14 +122,15 @@ TEST_F(Layers, SayWhatSquaringAndCreepLeaveOfTheOverage) {
     ASSERT_EQ(rows.size(), 2);
     for (const auto& row : rows)
         EXPECT_EQ(row[1].toString(), "fine") << row[2].toString().toStdString();
-    EXPECT_EQ(rows[0][2].toString(),
-              "4 in of overage on every side, in every pass. Layers creep up to 1/2 in while they "
-              "are basted: 3 1/2 in are left to trim square.");
+    EXPECT_EQ(rows[0][2].toString(), "4\u00a0in of overage on every side, in every pass. Layers "
+                                     "creep up to ½\u00a0in while they "
+                                     "are basted: 3½\u00a0in are left to trim square.");
     Session session = eighty();
     session.jobs[0].top.diagonals = {114_in, 112_in};
     open(session);
     // (114² − 112²) / (8 × 80) is 0.7 in of it on a side.
-    EXPECT_TRUE(layers->spare()->rows()[0][2].toString().contains("The top leans and takes 3/4 in"))
+    EXPECT_TRUE(
+        layers->spare()->rows()[0][2].toString().contains("The top leans and takes ¾\u00a0in"))
         << layers->spare()->rows()[0][2].toString().toStdString();
 }
 

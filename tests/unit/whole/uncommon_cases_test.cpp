@@ -80,7 +80,7 @@ const std::vector<Case> kCases{
      {{48_in, 7_in, 1}},
      {},
      0,
-     "No surface of the tables on hand"},
+     "None of the tables can hold"},
     {"walls on every side",
      60,
      72,
