@@ -1,13 +1,15 @@
 #include "session/change.h"
 
-#include "job/job_json.h"
 #include "plan/find.h"
-#include "planners/crew/crew.h"
 #include "planners/crew/handed.h"
-#include "session/new_plan_json.h"
+#include "planners/whole/dot_zones.h"
 #include "session/pace.h"
 #include "session/pins.h"
 #include "session/private/change_words.h"
+#include "session/private/other_passes.h"
+#include "session/private/proposing.h"
+#include "session/private/rest_plan.h"
+#include "session/private/short_of_pins.h"
 
 #include <algorithm>
 
@@ -15,43 +17,7 @@ namespace bastewright {
 namespace {
 
 using Kind = Change::Kind;
-
-Event fact(EventKind kind, const std::string& person = {}) {
-    Event e;
-    e.kind = kind;
-    e.person = person;
-    return e;
-}
-
-void hand(Session& session, int job, const std::string& zone, const std::string& person) {
-    auto& handed = session.jobs[static_cast<std::size_t>(job)].handed;
-    std::erase_if(handed, [&zone](const HandedZone& h) { return h.zone == zone; });
-    if (!person.empty())
-        handed.push_back({zone, person});
-}
-
-// A stop, somebody kept beyond their hours, or a zone that cannot stay with whom it was handed to,
-// that was not there before.
-Sentence newTrouble(const Plan& before, const Plan& after) {
-    for (const auto& f : after.findings)
-        if (isAboutPeople(f) && f.level >= Finding::Level::warn &&
-            std::ranges::find(before.findings, f) == before.findings.end())
-            return f.text;
-    return {};
-}
-
-/// Everybody's work from the start on by a proposal's session; surfaces, passes and points stay.
-void planAnew(Proposal& out, std::stop_token stop) {
-    const auto points = pointsOfZones(out.plan.quilts);
-    auto crew = planCrew(out.session, out.plan.quilts, points, {}, std::move(stop));
-    out.plan.tasks = std::move(crew.tasks);
-    out.plan.breaks = std::move(crew.breaks);
-    out.plan.range = crew.range;
-    out.plan.finish = out.finishAfter = crew.finish;
-    out.plan.finishBound = crew.bound;
-    std::erase_if(out.plan.findings, isAboutPeople);
-    out.plan.findings.insert(out.plan.findings.end(), crew.findings.begin(), crew.findings.end());
-}
+using ForPins = Change::ForPins;
 
 class Proposing {
 public:
@@ -75,27 +41,71 @@ public:
             e.atMs = nowMs_;
             events_.push_back(std::move(e));
         }
+        out_.before = whatIsLeftBy(plan_, out_.session.setting, state_);
         const auto options = replanNow(plan_, state_, events_, nowMs_);
-        out_.plan = replan(out_.session, plan_, state_, options, stop);
+        plan(change, options, std::move(stop));
+        if (!out_.refused.empty())
+            return Proposal{.refused = out_.refused, .session = {}, .plan = {}};
         out_.session = withLearntPaces(std::move(out_.session), options);
         out_.finishAfter = out_.plan.finish;
-        out_.changes = whatChanged(asOfNow(change), out_.plan, state_);
+        const LiveState seen = asSeenBy(out_.plan, state_);
+        out_.after = whatIsLeftBy(out_.plan, out_.session.setting, seen);
+        out_.pinsShort = countPins(out_.plan, out_.session.setting, seen).shortBy() > 0;
+        out_.changes = otherPasses_ ? passesChanged(plan_, out_.plan, out_.before, out_.after)
+                                    : whatChanged(asOfNow(change), out_.plan, state_);
         if (change.kind == Kind::handOver && !change.person.empty()) {
             if (auto why = newTrouble(plan_, out_.plan); !why.empty())
                 return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
             out_.said = howTaken(out_.plan, state_, change.job, change.zone, change.person,
                                  out_.session.setting.start);
-        } else if (change.kind == Kind::pins) {
+        } else if (change.kind == Kind::pins && change.forPins == ForPins::nothing) {
             out_.said = howFarPinsGo(out_.plan, out_.session.setting, state_);
-        } else if (change.kind == Kind::tables) {
-            if (auto why = tablesAreGone(out_.plan); !why.empty())
-                return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
-            out_.said = howTablesMatter(change.count);
         }
         return std::move(out_);
     }
 
 private:
+    /// The new plan, by whatever the change asks for.
+    void plan(const Change& c, const ReplanOptions& options, std::stop_token stop) {
+        if (c.kind == Kind::tables)
+            return planTables(c.count, options, std::move(stop));
+        if (c.kind == Kind::pins && c.forPins == ForPins::widerRows)
+            return take(withWiderRows(out_.session, plan_, state_, options, std::move(stop)));
+        out_.plan = replan(out_.session, plan_, state_, options, std::move(stop));
+        if (c.kind == Kind::pins && c.forPins == ForPins::fewerZones) {
+            Today today = asFarAsPinsLast(std::move(out_.plan), out_.session.setting, state_);
+            out_.plan = std::move(today.plan);
+            out_.said = std::move(today.said);
+        }
+    }
+
+    void take(OtherPasses&& other) {
+        out_.refused = std::move(other.refused);
+        if (!out_.refused.empty())
+            return;
+        out_.plan = std::move(other.plan);
+        for (std::size_t q = 0; q < out_.session.jobs.size(); ++q)
+            out_.session.jobs[q] = std::move(other.session.jobs[q]);
+        otherPasses_ = true;
+        if (other.finishing > 0)
+            out_.said.push_back(core::says(
+                "Pass %1 is finished where it lies; keep its tables until then.", other.finishing));
+    }
+
+    /// On the tables that are there, where that is needed or makes fewer passes.
+    void planTables(int more, const ReplanOptions& options, std::stop_token stop) {
+        Plan same = replan(out_.session, plan_, state_, options, stop);
+        OtherPasses other = onOtherTables(out_.session, plan_, state_, options, std::move(stop));
+        const bool gone = tablesAreGone(same);
+        const auto left = [&](const Plan& p) {
+            return whatIsLeftBy(p, out_.session.setting, asSeenBy(p, state_)).passes;
+        };
+        if (gone || (other.refused.empty() && left(other.plan) < left(same)))
+            return take(std::move(other));
+        out_.plan = std::move(same);
+        out_.said.push_back(howTablesMatter(more));
+    }
+
     /// The plan to compare with: a night in between makes nothing later than it was planned.
     Plan asOfNow(const Change& c) const {
         Plan out = plan_;
@@ -131,13 +141,15 @@ private:
             tellSetting();
             return {};
         case Kind::pins: {
-            if (c.count == 0)
+            if (c.count == 0 && countPins(plan_, out_.session.setting, state_).shortBy() == 0)
                 return core::says("No pins more and no pins less change nothing.");
-            Event e = fact(EventKind::pinsFound);
-            e.count = c.count;
-            state_.pinsFound += c.count;
-            out_.facts.push_back(std::move(e));
-            return {};
+            if (c.count != 0) {
+                Event e = factOf(EventKind::pinsFound);
+                e.count = c.count;
+                state_.pinsFound += c.count;
+                out_.facts.push_back(std::move(e));
+            }
+            return c.forPins == ForPins::dots ? dots() : Sentence{};
         }
         case Kind::tables:
             return changeTables(c.count);
@@ -159,7 +171,7 @@ private:
             rested_ = std::max<std::int64_t>(0, nowMs_ - state_.pausedMs);
             state_.paused = false;
             state_.pausedMs = 0;
-            out_.facts.push_back(fact(EventKind::resumed));
+            out_.facts.push_back(factOf(EventKind::resumed));
             return {};
         case Kind::planAgain:
             return {};
@@ -188,20 +200,20 @@ private:
             return core::says("Nobody called %1 is among the helpers.", who);
         if (!state_.present.insert(who).second)
             return core::says("%1 is at the table already.", who);
-        out_.facts.push_back(fact(EventKind::personIn, who));
+        out_.facts.push_back(factOf(EventKind::personIn, who));
         return {};
     }
 
     Sentence go(const std::string& who) {
         if (state_.present.erase(who) == 0)
             return core::says("%1 is not at the table.", who);
-        out_.facts.push_back(fact(EventKind::personOut, who));
+        out_.facts.push_back(factOf(EventKind::personOut, who));
         return {};
     }
 
     void tellSetting() {
-        Event e = fact(EventKind::settingChanged);
-        e.text = writeSession(out_.session);
+        Event e = factOf(EventKind::settingChanged);
+        e.carried = std::make_shared<const Session>(out_.session);
         out_.facts.push_back(std::move(e));
     }
 
@@ -213,6 +225,8 @@ private:
         if (tables.front().count + count < 0)
             return core::says("There is no table to take away.");
         tables.front().count += count;
+        if (tables.front().count == 0)
+            tables.erase(tables.begin());
         tellSetting();
         return {};
     }
@@ -223,7 +237,7 @@ private:
         const int pass = state_.currentPass[static_cast<std::size_t>(job)];
         auto why = setAsideRest(plan_, state_, job, pass);
         if (why.empty()) {
-            Event e = fact(EventKind::passAbandoned);
+            Event e = factOf(EventKind::passAbandoned);
             e.job = job;
             e.pass = pass;
             out_.facts.push_back(std::move(e));
@@ -231,11 +245,33 @@ private:
         return why;
     }
 
+    /// Zones that get dots are left out of the pins, and that is written down.
+    Sentence dots() {
+        const DotsInstead found = dotsInstead(out_.session, plan_, state_);
+        if (!found.refused.empty())
+            return found.refused;
+        for (const auto& [job, zone] : found.zones) {
+            Event e = factOf(EventKind::passAbandoned);
+            e.job = job;
+            e.zone = zone;
+            e.pass = found.pass(plan_, job, zone);
+            if (auto why = setAsideZone(plan_, state_, job, zone); !why.empty())
+                return why;
+            out_.facts.push_back(std::move(e));
+        }
+        Event note = factOf(EventKind::note);
+        note.text = found.said.english();
+        out_.facts.push_back(std::move(note));
+        out_.said.push_back(found.said);
+        return {};
+    }
+
     const Plan& plan_;
     std::vector<Event> events_;
     LiveState state_;
     std::int64_t nowMs_;
-    std::int64_t rested_ = 0; ///< of the break that ends
+    std::int64_t rested_ = 0;  ///< of the break that ends
+    bool otherPasses_ = false; ///< what is left goes by other passes
     Proposal out_{.session = {}, .plan = {}};
 };
 
@@ -247,64 +283,11 @@ Proposal propose(const Session& session, const Plan& plan, std::span<const Event
     return Proposing{session, plan, events, state, nowMs}.run(change, std::move(stop));
 }
 
-Proposal proposeHandOver(const Session& session, const Plan& plan, int job, const std::string& zone,
-                         const std::string& person, std::stop_token stop) {
-    Proposal out{.session = session, .plan = plan, .finishBefore = plan.finish};
-    const LiveState fresh;
-    if (!person.empty())
-        out.refused = cannotTake(session, plan, fresh, job, zone, person);
-    if (!out.refused.empty())
-        return out;
-    hand(out.session, job, zone, person);
-    planAnew(out, std::move(stop));
-    if (!person.empty()) {
-        out.refused = newTrouble(plan, out.plan);
-        out.said = howTaken(out.plan, fresh, job, zone, person, session.setting.start);
-    }
-    out.changes = whatChanged(plan, out.plan, fresh);
-    return out;
-}
-
-Proposal proposeStart(const Session& session, const Plan& plan, ClockTime now,
-                      std::stop_token stop) {
-    Proposal out{.session = session, .plan = plan, .finishBefore = plan.finish};
-    const ClockTime was = session.setting.start;
-    out.session.setting.start = now;
-    planAnew(out, std::move(stop));
-    if (now != was)
-        out.plan.help.clear(); // it was about the other start
-    for (const Helper& h : session.setting.helpers) {
-        const bool before = !h.from || *h.from <= was, then = !h.from || *h.from <= now;
-        if (before != then)
-            out.facts.push_back(fact(then ? EventKind::personIn : EventKind::personOut, h.name));
-    }
-    const Seconds by{now.sinceMidnight - was.sinceMidnight};
-    const auto ends = after(now, out.finishAfter), ended = after(was, plan.finish);
-    if (by > Seconds{})
-        out.said.push_back(
-            core::says("%1 later than planned: finishes about %2, not %3.", by, ends, ended));
-    if (by < Seconds{})
-        out.said.push_back(
-            core::says("%1 earlier than planned: finishes about %2, not %3.", -by, ends, ended));
-    for (const Helper& h : session.setting.helpers)
-        if (by == Seconds{} || !h.until)
-            continue;
-        else if (*h.until <= now)
-            out.said.push_back(
-                core::says("%1 was to leave at %2 and is not planned for.", h.name, *h.until));
-        else if (now.sinceMidnight + std::chrono::ceil<std::chrono::minutes>(out.finishAfter) >
-                 h.until->sinceMidnight)
-            out.said.push_back(core::says("%1 leaves at %2 as agreed.", h.name, *h.until));
-    if (auto trouble = newTrouble(plan, out.plan); !trouble.empty())
-        out.said.push_back(std::move(trouble));
-    out.changes = whatChanged(plan, out.plan, {});
-    return out;
-}
-
 Event acceptance(const Proposal& proposal) {
     Event e;
     e.kind = EventKind::replanned;
-    e.text = writeNewPlan(proposal.session, proposal.plan);
+    e.carried = NewPlan{std::make_shared<const Plan>(proposal.plan),
+                        std::make_shared<const Session>(proposal.session)};
     return e;
 }
 

@@ -20,12 +20,19 @@ struct Change {
         guest,     ///< `person`, unknown so far, has come: the trade's usual reach and pace
         hours,     ///< `person` has to leave at `until`; without a time they stay
         irons,     ///< `count` more, or fewer
-        pins,      ///< `count` more turned up, or are missing
+        pins,      ///< `count` more turned up, or are missing; 0 where they are short already
         tables,    ///< `count` more of the first kind of table, or fewer
         handOver,  ///< what is left of `zone` of quilt `job` goes to `person`; "" gives it back
         abandon,   ///< what is not begun of the pass on the table of quilt `job` is left out
         goOn,      ///< after a pause, overnight perhaps
         planAgain, ///< nothing but time and pace
+    };
+    /// What is done where pins are short.
+    enum class ForPins {
+        nothing,    ///< more will be fetched
+        widerRows,  ///< what is left, so far apart that those in the box do
+        dots,       ///< zones near the edge get fuse dots and no pins
+        fewerZones, ///< as far as they last; the rest on another day
     };
     Kind kind = Kind::planAgain;
     std::string person{}, other{};
@@ -33,6 +40,15 @@ struct Change {
     std::string zone{};
     int count = 0;
     std::optional<ClockTime> until{};
+    ForPins forPins = ForPins::nothing;
+};
+
+/// What is left to do by a plan, to be set beside what would be left by another.
+struct WhatIsLeft {
+    int passes = 0;        ///< not released, pulls not counted
+    int zones = 0;         ///< with points, not done
+    std::int64_t pins = 0; ///< still to be taken out of the box
+    auto operator<=>(const WhatIsLeft&) const = default;
 };
 
 /// What would become of the plan. Nothing has happened yet.
@@ -45,6 +61,8 @@ struct Proposal {
     Seconds finishAfter{};
     Sentences said{};    ///< what it means, one sentence each
     Sentences changes{}; ///< what moves: `whatChanged`
+    WhatIsLeft before{}, after{};
+    bool pinsShort = false; ///< the pins in the box do not last: `Change::ForPins` may help
 };
 
 /// During a session: `session` and `plan` are those in force, `state` the fold of `events`. Pure;

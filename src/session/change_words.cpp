@@ -73,24 +73,48 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
     return out;
 }
 
-Sentence tablesAreGone(const Plan& plan) {
-    const bool gone = std::ranges::find(plan.findings, Finding::Kind::tablesGone, &Finding::kind) !=
-                      plan.findings.end();
-    return gone ? core::says("The quilt lies on that table. Put it back, or finish the pass where "
-                             "it lies, end the session, and plan the rest as a quilt of its own.")
-                : Sentence{};
+bool tablesAreGone(const Plan& plan) {
+    return std::ranges::find(plan.findings, Finding::Kind::tablesGone, &Finding::kind) !=
+           plan.findings.end();
 }
 
-Sentences howTablesMatter(int more) {
-    return {more > 0
-                ? core::says("The passes stay as they are: a quilt that is begun is not moved to "
-                             "other tables. A new job can use it.")
-                : core::says("The plan stands on other tables: the passes stay as they are.")};
+Sentence howTablesMatter(int more) {
+    return more > 0 ? core::says("The passes stay as they are: with it they would not be fewer.")
+                    : core::says("The quilt lies on other tables: the passes stay as they are.");
+}
+
+Sentences passesChanged(const Plan& before, const Plan& after, const WhatIsLeft& was,
+                        const WhatIsLeft& is) {
+    Sentences out;
+    const auto& surface = after.quilts.front().surface;
+    if (surface != before.quilts.front().surface)
+        out.push_back(core::says("What is left is basted on %1.", surface.name));
+    if (is.passes != was.passes)
+        out.push_back(core::says("%1 passes are left instead of %2.", is.passes, was.passes));
+    if (is.pins != was.pins)
+        out.push_back(
+            core::says("%1 pins are still to be placed instead of %2.", is.pins, was.pins));
+    out.push_back(core::says("Zones are cut anew: look at who has which before going on."));
+    for (const auto& f : after.findings)
+        if (std::ranges::find(before.findings, f) == before.findings.end())
+            out.push_back(f.text);
+    return out;
 }
 
 Seconds elapsedOf(const LiveState& state) {
     return Seconds{std::max<std::int64_t>(0, state.lastMs - state.startedMs) / 1000};
 }
+
+namespace {
+
+void setAside(const Plan& plan, LiveState& state, int job, const std::string& zone) {
+    state.setAside.insert({job, zone});
+    for (const auto& t : plan.tasks)
+        if (t.job == job && t.zone == zone)
+            state.doneTasks.insert(t.id);
+}
+
+} // namespace
 
 Sentence setAsideRest(const Plan& plan, LiveState& state, int job, int pass) {
     if (state.released.contains({job, pass}))
@@ -110,12 +134,25 @@ Sentence setAsideRest(const Plan& plan, LiveState& state, int job, int pass) {
         return core::says("Close what is open first: %1.", core::listed(open));
     if (waiting.empty())
         return core::says("Nothing of pass %1 is left to be left out.", pass);
-    for (const auto& zone : waiting) {
-        state.setAside.insert({job, zone});
-        for (const auto& t : plan.tasks)
-            if (t.job == job && t.zone == zone)
-                state.doneTasks.insert(t.id);
-    }
+    for (const auto& zone : waiting)
+        setAside(plan, state, job, zone);
+    return {};
+}
+
+Sentence setAsideZone(const Plan& plan, LiveState& state, int job, const std::string& zone) {
+    const auto live = state.zones.find({job, zone});
+    const std::string name{zoneName(zone)};
+    const Zone* planned = static_cast<std::size_t>(job) < plan.quilts.size()
+                              ? findZone(plan.quilts[static_cast<std::size_t>(job)], zone)
+                              : nullptr;
+    if (!planned || live == state.zones.end())
+        return core::says("The plan has no zone %1.", name);
+    if (live->second.state != ZoneState::waiting || state.setAside.contains({job, zone}))
+        return core::says("Zone %1 is begun or left out already.", name);
+    if (planned->pass < state.currentPass[static_cast<std::size_t>(job)] ||
+        state.released.contains({job, planned->pass}))
+        return core::says("Pass %1 is released already.", planned->pass);
+    setAside(plan, state, job, zone);
     return {};
 }
 

@@ -1,12 +1,18 @@
 #pragma once
 
-#include <compare>
+#include "measures/sentence.h"
+
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <variant>
 
 namespace bastewright {
+
+struct Plan;
+struct Session;
 
 enum class EventKind {
     sessionStarted,
@@ -18,7 +24,7 @@ enum class EventKind {
     zonePressed,   ///< dots in thick batting: pressed once more from the back
     zoneAgain,     ///< a closed zone has to be closed (dots: pressed) once more
     undone,        ///< takes back the event `target`, which may be an `undone` itself
-    passAbandoned, ///< what is not begun of `pass` is left out
+    passAbandoned, ///< what is not begun of `pass` is left out; with a `zone`, that zone alone
     passReleased,  ///< everything of `pass` checked; the next may be shifted in
     personIn,      ///< `person` is at the table
     personOut,
@@ -29,14 +35,30 @@ enum class EventKind {
     note,        ///< `text`
     paused,      ///< a break; pauses do not count against anybody's pace
     resumed,
-    settingChanged, ///< `text` holds the session file (jobs, room, people, boxes) from here on
-    replanned, ///< `text` holds the plan from here on, alone or with the session (new_plan_json.h)
+    settingChanged, ///< carries the session (jobs, room, people, boxes) from here on
+    replanned,      ///< carries the plan from here on, alone or with the session
     sessionEnded
 };
 
 /// The word used in files and in the library: "zone-opened".
 std::string_view name(EventKind kind);
 std::optional<EventKind> eventKind(std::string_view name);
+
+/// A plan that is in force from here on, and the session that goes with it; null where that stays.
+struct NewPlan {
+    std::shared_ptr<const Plan> plan;
+    std::shared_ptr<const Session> session;
+};
+
+/// What a file holds in place of a plan or session and cannot be read: kept as it is.
+struct UnreadPlan {
+    std::string members; ///< of the event, as one JSON object
+    Sentence why;        ///< one sentence
+};
+
+/// Shared by the event, the fold and whoever shows the session: a plan is read once and never
+/// copied.
+using Carried = std::variant<std::monostate, std::shared_ptr<const Session>, NewPlan, UnreadPlan>;
 
 /// Something that happened at the table. Append-only: nothing is ever changed or removed, `undone`
 /// takes an earlier event back.
@@ -49,7 +71,9 @@ struct Event {
     std::string zone, person, task, target, text;
     /// Of pins; of an answer 1 or 0; of a tick, how many seconds before its report it was done.
     std::int64_t count = 0;
-    auto operator<=>(const Event&) const = default;
+    Carried carried{};
+    /// Plans and sessions are compared by what they say.
+    bool operator==(const Event& other) const;
 };
 
 } // namespace bastewright

@@ -1,14 +1,21 @@
 #include "session/event_json.h"
 
 #include "job/json_text.h"
+#include "session/carried_json.h"
 
 #include <limits>
 
 namespace bastewright {
 namespace {
 
-// The text of a new plan holds a plan and a session, both quoted twice over.
-constexpr JsonLimits kWithin{.bytes = 200'000'000, .values = 1000, .depth = 8, .fields = 100};
+// A new plan and its session stand in it, in older libraries as texts quoted twice over; each has
+// its own reader with its own limits.
+constexpr JsonLimits kWithin{
+    .bytes = 200'000'000, .values = 4'000'000, .depth = 40, .fields = 1000};
+
+constexpr bool carries(EventKind kind) {
+    return kind == EventKind::settingChanged || kind == EventKind::replanned;
+}
 
 // Reads members one by one and remembers the first that is wrong.
 class Members {
@@ -76,6 +83,7 @@ std::string writeEvent(const Event& e) {
     put("target", e.target, plain.target);
     put("text", e.text, plain.text);
     put("count", e.count, plain.count);
+    writeCarried(e.carried, out);
     return out.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
@@ -99,17 +107,20 @@ tl::expected<Event, std::string> readEvent(std::string_view text) {
     members.read("person", e.person);
     members.read("task", e.task);
     members.read("target", e.target);
-    members.read("text", e.text);
+    const auto known = eventKind(kind);
+    const bool plain = !known || !carries(*known);
+    if (plain)
+        members.read("text", e.text);
     members.read("count", e.count);
     if (!members.problem().empty())
         return tl::unexpected(members.problem());
     if (e.id.empty())
         return tl::unexpected(std::string{"The event has no id; every event carries its own."});
-    const auto known = eventKind(kind);
     if (!known)
         return tl::unexpected("The event's kind is " + quoted(Json(kind)) +
                               "; it must be a known one such as \"zone-opened\".");
     e.kind = *known;
+    e.carried = readCarried(e.kind, *in);
     return e;
 }
 

@@ -1,9 +1,6 @@
 #include "session/private/fold.h"
 
-#include "job/job_json.h"
-#include "plan/plan_json.h"
 #include "session/effective.h"
-#include "session/new_plan_json.h"
 #include "session/pins.h"
 #include "session/private/change_words.h"
 #include "session/private/words.h"
@@ -16,18 +13,12 @@ namespace {
 // More pins than any box holds; keeps sums of counts far from their range.
 constexpr std::int64_t kMostPins = 1'000'000;
 
-/// What is told of a file of ours that cannot be read.
-Sentence whatIsWrong(const Findings& problems) {
-    return problems.empty() ? core::says("it is empty.") : problems.front().text;
-}
-
 } // namespace
 
-Fold::Fold(std::shared_ptr<const Plan> plan, const Setting& setting, ReadBefore& readBefore)
+Fold::Fold(std::shared_ptr<const Plan> plan, const Setting& setting)
     : plan_{std::move(plan)}
     , index_{std::make_unique<PlanIndex>(*plan_)}
-    , setting_{setting}
-    , readBefore_{readBefore} {
+    , setting_{setting} {
     state_.currentPass.assign(plan_->quilts.size(), 1);
     addZones();
 }
@@ -176,28 +167,23 @@ Sentence Fold::departure(const Event& e) {
 Sentence Fold::abandon(const Event& e) {
     if (e.job < 0 || e.job >= index_->quilts())
         return core::says("There is no quilt %1.", e.job + 1);
+    if (!e.zone.empty())
+        return setAsideZone(*plan_, state_, e.job, e.zone);
     if (e.pass != state_.currentPass[static_cast<std::size_t>(e.job)])
         return core::says("Pass %1 is not on the table.", e.pass);
     return setAsideRest(*plan_, state_, e.job, e.pass);
 }
 
 Sentence Fold::newPlan(const Event& e) {
-    auto& plan = readBefore_.plans[e.id];
-    auto& session = readBefore_.sessions[e.id];
-    if (!plan) {
-        const auto text = newPlanText(e.text);
-        auto read = readPlan(text.plan);
-        if (!read.plan)
-            return core::says("The new plan cannot be read: %1", whatIsWrong(read.problems));
-        if (text.session) {
-            auto its = readSession(*text.session);
-            if (!its.session || its.session->jobs.size() != read.plan->quilts.size())
-                return core::says("The session of the new plan cannot be read.");
-            session = std::make_shared<const Session>(std::move(*its.session));
-        }
-        // Last: a plan that is there is taken to be sound, with its session, at every later fold.
-        plan = std::make_shared<const Plan>(std::move(*read.plan));
-    }
+    if (const auto* unread = std::get_if<UnreadPlan>(&e.carried))
+        return unread->why;
+    const auto* next = std::get_if<NewPlan>(&e.carried);
+    if (!next || !next->plan)
+        return core::says("The event carries no plan.");
+    const auto& plan = next->plan;
+    const auto& session = next->session;
+    if (session && session->jobs.size() != plan->quilts.size())
+        return core::says("The session of the new plan cannot be read.");
     if (plan->quilts.size() != plan_->quilts.size())
         return core::says("The new plan is for %1 quilts, not %2.", plan->quilts.size(),
                           plan_->quilts.size());
@@ -227,13 +213,12 @@ void Fold::take(const std::shared_ptr<const Session>& session) {
 }
 
 Sentence Fold::newSetting(const Event& e) {
-    auto& session = readBefore_.sessions[e.id];
-    if (!session) {
-        auto read = readSession(e.text);
-        if (!read.session)
-            return core::says("The changed setting cannot be read: %1", whatIsWrong(read.problems));
-        session = std::make_shared<const Session>(std::move(*read.session));
-    }
+    if (const auto* unread = std::get_if<UnreadPlan>(&e.carried))
+        return unread->why;
+    const auto* carried = std::get_if<std::shared_ptr<const Session>>(&e.carried);
+    if (!carried || !*carried)
+        return core::says("The event carries no setting.");
+    const auto& session = *carried;
     if (session->jobs.size() != plan_->quilts.size())
         return core::says("The changed setting is for %1 quilts, not %2.", session->jobs.size(),
                           plan_->quilts.size());
@@ -242,8 +227,8 @@ Sentence Fold::newSetting(const Event& e) {
 }
 
 Fold foldAll(std::shared_ptr<const Plan> plan, const Setting& setting,
-             std::span<const Event> events, ReadBefore& readBefore) {
-    Fold fold{std::move(plan), setting, readBefore};
+             std::span<const Event> events) {
+    Fold fold{std::move(plan), setting};
     const auto counts = effective(events);
     for (std::size_t i = 0; i < events.size(); ++i) {
         if (!counts.reasons[i].empty())

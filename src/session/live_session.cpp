@@ -12,13 +12,12 @@ struct LiveSession::Inside {
     std::shared_ptr<const Plan> givenPlan;
     std::vector<Event> events;
     std::unordered_map<std::string, std::size_t> place;
-    ReadBefore readBefore;
     std::optional<Fold> fold;
     int revision = 0;
 
     void foldAgain() {
         ++revision;
-        fold.emplace(foldAll(givenPlan, given.setting, events, readBefore));
+        fold.emplace(foldAll(givenPlan, given.setting, events));
     }
 };
 

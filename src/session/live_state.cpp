@@ -9,18 +9,15 @@
 namespace bastewright {
 
 LiveState fold(const Plan& plan, const Setting& setting, std::span<const Event> events) {
-    ReadBefore readBefore;
-    return foldAll(borrowed(plan), setting, events, readBefore).take();
+    return foldAll(borrowed(plan), setting, events).take();
 }
 
 Plan planInForce(const Plan& plan, std::span<const Event> events) {
-    ReadBefore readBefore;
-    return *foldAll(borrowed(plan), {}, events, readBefore).plan();
+    return *foldAll(borrowed(plan), {}, events).plan();
 }
 
 Session sessionInForce(const Session& session, const Plan& plan, std::span<const Event> events) {
-    ReadBefore readBefore;
-    const auto last = foldAll(borrowed(plan), session.setting, events, readBefore).session();
+    const auto last = foldAll(borrowed(plan), session.setting, events).session();
     return last ? *last : session;
 }
 

@@ -24,7 +24,7 @@ Seconds seconds(std::int64_t ms) {
 class Recording {
 public:
     Recording(const Session& session, const Plan& plan)
-        : fold_{borrowed(plan), session.setting, readBefore_}
+        : fold_{borrowed(plan), session.setting}
         , helpers_{session.setting.helpers} {
         out_.plannedFinish = plan.finish;
         callSince_.resize(plan.quilts.size());
@@ -190,7 +190,6 @@ private:
         return sum;
     }
 
-    ReadBefore readBefore_;
     Fold fold_;
     std::vector<Helper> helpers_;
     TableClock clock_;

@@ -4,6 +4,7 @@
 #include "session/pace.h"
 #include "session/pins.h"
 #include "session/private/in_hand.h"
+#include "session/private/rest_plan.h"
 #include "session/private/work_log.h"
 
 #include <algorithm>
@@ -50,8 +51,8 @@ void sayTables(const Plan& plan, const Room& room, Findings& findings) {
             findings.push_back({Finding::Kind::tablesGone, Finding::Level::warn, "/room/tables",
                                 core::says("The plan stands on tables that are not in the room "
                                            "any more."),
-                                core::says("Put them back, or finish the pass in hand and plan the "
-                                           "rest of the quilt as a job of its own.")});
+                                core::says("Put them back, or plan the rest on the tables that are "
+                                           "there.")});
             return;
         }
     }
@@ -64,21 +65,54 @@ bool isOfTheRest(const Finding& f) {
 
 } // namespace
 
+std::vector<Task> doneBy(Seconds now, const Plan& plan, const std::set<std::string>& done) {
+    std::vector<Task> out;
+    for (const auto& t : plan.tasks)
+        if (done.contains(t.id)) {
+            Task cut = t;
+            cut.end = std::min(cut.end, now);
+            cut.start = std::min(cut.start, cut.end);
+            out.push_back(std::move(cut));
+        }
+    return out;
+}
+
+LiveState asSeenBy(const Plan& plan, LiveState state) {
+    const PlanIndex index{plan};
+    std::erase_if(state.zones,
+                  [&](const auto& z) { return !index.zone(z.first.first, z.first.second); });
+    for (int q = 0; q < index.quilts(); ++q)
+        for (const auto& z : plan.quilts[static_cast<std::size_t>(q)].zones)
+            if (const auto [at, isNew] = state.zones.try_emplace({q, z.id});
+                isNew && z.points.empty())
+                at->second.state = ZoneState::closed;
+    return state;
+}
+
+Plan putTogether(Plan base, std::vector<Task> kept, const CrewPlan& crew, const Session& session,
+                 const LiveState& state, Seconds now) {
+    std::erase_if(base.findings, isOfTheRest);
+    base.help.clear(); // it was about the first plan
+    std::erase_if(base.breaks, [&](const PlannedBreak& b) { return b.end > now; });
+    base.tasks = std::move(kept);
+    base.tasks.insert(base.tasks.end(), crew.tasks.begin(), crew.tasks.end());
+    base.breaks.insert(base.breaks.end(), crew.breaks.begin(), crew.breaks.end());
+    base.findings.insert(base.findings.end(), crew.findings.begin(), crew.findings.end());
+    base.range = crew.range;
+    sayPins(countPins(base, session.setting, asSeenBy(base, state)), base.findings);
+    sayTables(base, session.setting.room, base.findings);
+
+    std::ranges::sort(base.tasks, {}, [](const Task& t) { return std::tie(t.start, t.id); });
+    base.finish = Seconds{};
+    for (const auto& t : base.tasks)
+        base.finish = std::max(base.finish, t.end);
+    base.finishBound = crew.tasks.empty() ? base.finish : std::min(base.finish, crew.bound);
+    return base;
+}
+
 Plan replan(const Session& session, const Plan& plan, const LiveState& state,
             const ReplanOptions& options, std::stop_token stop) {
     Plan out = plan;
-    std::erase_if(out.findings, isOfTheRest);
-    out.tasks.clear();
-    out.help.clear(); // it was about the first plan
-    for (const auto& t : plan.tasks)
-        if (state.doneTasks.contains(t.id)) {
-            Task done = t;
-            done.end = std::min(done.end, options.now);
-            done.start = std::min(done.start, done.end);
-            out.tasks.push_back(std::move(done));
-        }
-    std::erase_if(out.breaks, [&](const PlannedBreak& b) { return b.end > options.now; });
-
     const Situation situation{.now = options.now,
                               .before = &plan,
                               .done = state.doneTasks,
@@ -89,19 +123,8 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
     const Session paced = withLearntPaces(session, options);
     const CrewPlan crew =
         planRest(paced, out.quilts, pointsOfZones(plan.quilts), situation, {}, std::move(stop));
-    out.tasks.insert(out.tasks.end(), crew.tasks.begin(), crew.tasks.end());
-    out.breaks.insert(out.breaks.end(), crew.breaks.begin(), crew.breaks.end());
-    out.findings.insert(out.findings.end(), crew.findings.begin(), crew.findings.end());
-    out.range = crew.range;
-    sayPins(countPins(plan, session.setting, state), out.findings);
-    sayTables(plan, session.setting.room, out.findings);
-
-    std::ranges::sort(out.tasks, {}, [](const Task& t) { return std::tie(t.start, t.id); });
-    out.finish = Seconds{};
-    for (const auto& t : out.tasks)
-        out.finish = std::max(out.finish, t.end);
-    out.finishBound = crew.tasks.empty() ? out.finish : std::min(out.finish, crew.bound);
-    return out;
+    return putTogether(std::move(out), doneBy(options.now, plan, state.doneTasks), crew, session,
+                       state, options.now);
 }
 
 ReplanOptions replanNow(const Plan& plan, const LiveState& state, std::span<const Event> events,

@@ -14,7 +14,7 @@ install_packages cmake ninja-build ccache clang libclang-rt-14-dev nlohmann-json
 seconds=${1:-60}
 shift || true
 targets=("$@")
-[ ${#targets[@]} -gt 0 ] || targets=(job plan event request new_plan length)
+[ ${#targets[@]} -gt 0 ] || targets=(job plan event request length)
 
 build="$root/build-fuzz"
 # A build type of its own: assertions stay on.

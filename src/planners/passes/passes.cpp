@@ -64,12 +64,13 @@ Region intersectionOf(const Region& region, const Rect& with) {
 /// Builds the passes one after another.
 class Details {
 public:
-    Details(const PassRequest& request, const PassChoice& choice)
+    Details(const PassRequest& request, const PassChoice& choice, std::vector<Pass> earlier)
         : request_{request}
         , choice_{choice}
         , envelope_{topEnvelope(request.job.top)}
         , hands_{liftersFor(request)}
-        , kilograms_{quiltKilograms(request.job, request.layers.backing)} {}
+        , kilograms_{quiltKilograms(request.job, request.layers.backing)}
+        , out_{std::move(earlier)} {}
 
     std::vector<Pass> all() && {
         for (const Step& step : choice_.sequence.steps) {
@@ -142,8 +143,9 @@ private:
 
 } // namespace
 
-std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice) {
-    return Details{request, choice}.all();
+std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice,
+                                 std::vector<Pass> earlier) {
+    return Details{request, choice, std::move(earlier)}.all();
 }
 
 } // namespace bastewright

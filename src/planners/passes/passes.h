@@ -70,8 +70,10 @@ bool standsAsAskedFor(const Room& room, const Alternative& way);
 inline constexpr Length kAnchor = Length::inches(6);
 
 /// The passes of a choice in working order: fields, shifts, holds, overhang, spare, rolls, lifting.
-/// A pass of which something is pulled across is followed by one that is `pulled`.
-std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice);
+/// A pass of which something is pulled across is followed by one that is `pulled`. They come after
+/// `earlier`, done on whichever tables.
+std::vector<Pass> detailedPasses(const PassRequest& request, const PassChoice& choice,
+                                 std::vector<Pass> earlier = {});
 
 /// The surface of a choice as the plan shows it.
 SurfacePlan surfacePlan(const PassChoice& choice, int number);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "session/live_state.h"
+#include "session/change.h"
 
 #include <string>
 #include <vector>
@@ -15,16 +15,23 @@ Sentences howTaken(const Plan& plan, const LiveState& state, int job, const std:
 /// The first zone the pins do not last for, and how many are wanted in all.
 Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state);
 
-/// What to do where the quilt lies on tables that are not there any more; empty where it does not.
-Sentence tablesAreGone(const Plan& plan);
+/// The plan stands on tables that are not in the room any more.
+bool tablesAreGone(const Plan& plan);
 
-/// That the passes stay as they are whatever the tables.
-Sentences howTablesMatter(int more);
+/// That the passes stay as they are with more, or fewer, tables.
+Sentence howTablesMatter(int more);
+
+/// What moves where what is left goes by other passes: how many, on what, with how many pins.
+Sentences passesChanged(const Plan& before, const Plan& after, const WhatIsLeft& was,
+                        const WhatIsLeft& is);
 
 /// Time from the session's start to the last event.
 Seconds elapsedOf(const LiveState& state);
 
 /// Leaves out what is not begun of a pass; why it cannot be, or "".
 Sentence setAsideRest(const Plan& plan, LiveState& state, int job, int pass);
+
+/// Leaves out one zone that is not begun, of the pass on the table or a later one.
+Sentence setAsideZone(const Plan& plan, LiveState& state, int job, const std::string& zone);
 
 } // namespace bastewright

@@ -3,22 +3,15 @@
 #include "session/live_state.h"
 #include "session/private/plan_index.h"
 
-#include <map>
 #include <memory>
 #include <string>
 
 namespace bastewright {
 
-/// Plans and sessions carried by events, read once each. Keyed by the event's id.
-struct ReadBefore {
-    std::map<std::string, std::shared_ptr<const Plan>> plans;
-    std::map<std::string, std::shared_ptr<const Session>> sessions;
-};
-
 /// The fold, one event at a time. Knows nothing of taking back: it is given the events in effect.
 class Fold {
 public:
-    Fold(std::shared_ptr<const Plan> plan, const Setting& setting, ReadBefore& readBefore);
+    Fold(std::shared_ptr<const Plan> plan, const Setting& setting);
 
     /// Applies an event that is in effect. Returns why it was ignored, or "".
     Sentence apply(const Event& event);
@@ -55,13 +48,12 @@ private:
     std::unique_ptr<const PlanIndex> index_;
     std::shared_ptr<const Session> session_;
     Setting setting_;
-    ReadBefore& readBefore_;
     LiveState state_;
 };
 
 /// The fold over a whole stream, takings back included.
 Fold foldAll(std::shared_ptr<const Plan> plan, const Setting& setting,
-             std::span<const Event> events, ReadBefore& readBefore);
+             std::span<const Event> events);
 
 /// A plan that belongs to somebody else, as the fold wants it.
 inline std::shared_ptr<const Plan> borrowed(const Plan& plan) {

@@ -239,26 +239,6 @@ TEST(Change, PinsThatDoNotLastAreSaidWithZoneAndTime) {
                 Contains(HasSubstr("do for all that is left")));
 }
 
-TEST(Change, ATableTheQuiltLiesOnStaysAndOneMoreChangesNoPass) {
-    auto plan = planned();
-    plan.quilts[0].surface.tables = {Rect{0_in, 0_in, 52_in, 24_in}};
-    Running r;
-    r.live = LiveSession{made::smallSession(), plan, r.told.events()};
-    const auto gone = r.proposed({.kind = Kind::tables, .count = -1});
-    EXPECT_THAT(gone.refused.english(), HasSubstr("The quilt lies on that table. Put it back"));
-    EXPECT_TRUE(gone.facts.empty());
-    const auto more = r.proposed({.kind = Kind::tables, .count = 1});
-    EXPECT_THAT(more.said, Contains(HasSubstr("The passes stay as they are")));
-    const auto& before = r.live.plan().quilts[0].passes;
-    const auto& after = more.plan.quilts[0].passes;
-    ASSERT_EQ(after.size(), before.size());
-    for (std::size_t k = 0; k < before.size(); ++k) {
-        EXPECT_EQ(after[k].field, before[k].field);
-        EXPECT_EQ(after[k].fresh, before[k].fresh);
-        EXPECT_EQ(after[k].table, before[k].table);
-    }
-}
-
 TEST(Change, ThePassIsGivenUpAndTheNextGoesOn) {
     Running r;
     EXPECT_EQ(r.live.add([&] {

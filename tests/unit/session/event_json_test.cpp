@@ -1,6 +1,10 @@
+#include "job/job_json.h"
+#include "plan/plan_json.h"
 #include "session/event_json.h"
+#include "unit/session/table_plan.h"
 
 #include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
 
 #include <limits>
 
@@ -71,6 +75,57 @@ TEST(EventJson, TextThatIsNotUtf8IsStillWritten) {
     e.id = "x";
     e.text = "\xff";
     EXPECT_TRUE(readEvent(writeEvent(e)).has_value());
+}
+
+Event newPlan() {
+    Event e;
+    e.id = "x";
+    e.kind = EventKind::replanned;
+    e.carried = NewPlan{std::make_shared<const Plan>(made::pinnedPlan()),
+                        std::make_shared<const Session>(made::smallSession())};
+    return e;
+}
+
+TEST(EventJson, APlanAndASessionAreObjectsAndReadBackEqual) {
+    const auto text = writeEvent(newPlan());
+    EXPECT_EQ(text.find('\n'), std::string::npos);
+    const auto json = nlohmann::json::parse(text);
+    EXPECT_EQ(json["plan"]["format"], "bastewright-plan");
+    EXPECT_TRUE(json["session"].is_object());
+    EXPECT_FALSE(json.contains("text"));
+    EXPECT_EQ(readEvent(text).value(), newPlan());
+
+    Event setting;
+    setting.id = "x";
+    setting.kind = EventKind::settingChanged;
+    setting.carried = std::make_shared<const Session>(made::smallSession());
+    EXPECT_TRUE(nlohmann::json::parse(writeEvent(setting))["session"].is_object());
+    EXPECT_EQ(readEvent(writeEvent(setting)).value(), setting);
+}
+
+TEST(EventJson, WhatOlderLibrariesHoldAsTextIsRead) {
+    const auto plan = writePlan(made::pinnedPlan()), session = writeSession(made::smallSession());
+    const auto event = [](const char* kind, const std::string& text) {
+        return readEvent(nlohmann::json{{"id", "x"}, {"kind", kind}, {"text", text}}.dump())
+            .value();
+    };
+    EXPECT_EQ(event("replanned", nlohmann::json{{"plan", plan}, {"session", session}}.dump()),
+              newPlan());
+    const auto alone = event("replanned", plan);
+    EXPECT_EQ(*std::get<NewPlan>(alone.carried).plan, made::pinnedPlan());
+    EXPECT_EQ(std::get<NewPlan>(alone.carried).session, nullptr);
+    EXPECT_EQ(*std::get<std::shared_ptr<const Session>>(event("setting-changed", session).carried),
+              made::smallSession());
+}
+
+TEST(EventJson, WhatCannotBeReadIsKeptAsItIs) {
+    for (const char* members : {R"("plan":{"format":"other"})", R"("text":"{")",
+                                R"("session":{},"plan":{"format":"bastewright-plan"})"}) {
+        const auto text = std::string{R"({"id":"x","kind":"replanned",)"} + members + "}";
+        const auto read = readEvent(text).value();
+        EXPECT_THAT(std::get<UnreadPlan>(read.carried).why.english(), HasSubstr("cannot be read"));
+        EXPECT_EQ(nlohmann::json::parse(writeEvent(read)), nlohmann::json::parse(text));
+    }
 }
 
 } // namespace

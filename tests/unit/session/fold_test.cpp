@@ -1,6 +1,8 @@
 #include "job/job_json.h"
 #include "plan/plan_json.h"
+#include "session/event_json.h"
 #include "session/live_state.h"
+#include "session/pins.h"
 #include "unit/session/table_plan.h"
 
 #include <gmock/gmock.h>
@@ -103,6 +105,10 @@ Event made_(EventKind kind, const std::string& zone, const std::string& task = {
     return e;
 }
 
+Event stored(const char* text) {
+    return readEvent(text).value();
+}
+
 TEST(Fold, WhatDoesNotFitChangesNothingAndSaysWhy) {
     using enum EventKind;
     const Misfit rows[]{
@@ -123,8 +129,15 @@ TEST(Fold, WhatDoesNotFitChangesNothingAndSaysWhy) {
         {"no pins back", made_(pinsBack, ""), "cannot be 0"},
         {"empty note", made_(note, ""), "note is empty"},
         {"resume", made_(resumed, ""), "not paused"},
-        {"bad plan", made_(replanned, ""), "cannot be read"},
-        {"bad setting", made_(settingChanged, ""), "cannot be read"},
+        {"no plan", made_(replanned, ""), "carries no plan"},
+        {"no setting", made_(settingChanged, ""), "carries no setting"},
+        {"bad plan", stored(R"({"id":"misfit","kind":"replanned","plan":{"tasks":1}})"),
+         "The new plan cannot be read"},
+        {"bad old plan", stored(R"({"id":"misfit","kind":"replanned","text":""})"),
+         "The new plan cannot be read"},
+        {"bad setting", stored(R"({"id":"misfit","kind":"setting-changed","session":[]})"),
+         "The changed setting cannot be read"},
+        {"leaving out nothing", made_(passAbandoned, "Z9", "", 1), "no zone Z9"},
     };
     Reporter r;
     r.start();
@@ -167,7 +180,7 @@ TEST(Fold, APassIsHeldUntilItsUndersideIsChecked) {
     const auto s = folded(r);
     EXPECT_THAT(s.currentPass, ElementsAre(1));
     EXPECT_THAT(s.ignored,
-                ElementsAre("The check of the underside of pass 1 has not been ticked."));
+                ElementsAre("The check underneath of pass 1 has not been ticked."));
 }
 
 TEST(Fold, DotsGoThroughLowerUpperPressedAndCooled) {
@@ -189,7 +202,7 @@ TEST(Fold, DotsGoThroughLowerUpperPressedAndCooled) {
     EXPECT_EQ(s.pinsOut, 0) << "dots are not pins";
     EXPECT_EQ(progress(s), 1);
     EXPECT_THAT(releaseBlockedBy(plan, s, 0, 1),
-                ElementsAre(HasSubstr("cooling of pass 1"), HasSubstr("underside")));
+                ElementsAre(HasSubstr("cooling of pass 1"), HasSubstr("underneath")));
     ok.step("cool").step("check").release(1);
     EXPECT_THAT(folded(ok, plan).ignored, IsEmpty());
 }
@@ -261,7 +274,7 @@ TEST(Fold, ANewPlanTakesOverAndKeepsWhatIsDone) {
         if (t.id == "open-B1")
             t.people = {"Ada"};
     Reporter r;
-    r.start().open("A1", "Ada").plain(EventKind::replanned, writePlan(next)).open("B1", "Ada");
+    r.start().open("A1", "Ada").replanned(next).open("B1", "Ada");
     const auto s = folded(r);
     EXPECT_THAT(s.ignored, IsEmpty());
     EXPECT_EQ(zone(s, "A1"), ZoneState::open);
@@ -269,7 +282,7 @@ TEST(Fold, ANewPlanTakesOverAndKeepsWhatIsDone) {
 
     Plan without = next;
     std::erase_if(without.quilts[0].zones, [](const Zone& z) { return z.id == "A1"; });
-    r.plain(EventKind::replanned, writePlan(without));
+    r.replanned(without);
     EXPECT_THAT(folded(r).ignored, ElementsAre(HasSubstr("leaves out zone A1")));
 }
 
@@ -279,13 +292,31 @@ TEST(Fold, AChangedSettingBringsNewPeopleAndTakesOthersAway) {
     changed.setting.helpers.emplace_back().name = "Dot";
     changed.setting.stash.pins = 250;
     Reporter r;
-    r.start().plain(EventKind::settingChanged, writeSession(changed));
+    r.start().settingChanged(changed);
     r.person(EventKind::personIn, "Dot");
     const auto s = folded(r);
     EXPECT_THAT(s.ignored, IsEmpty());
     EXPECT_THAT(s.present, UnorderedElementsAre("Ada", "Dot"));
     const auto now = sessionInForce(made::smallSession(), made::pinnedPlan(), r.events());
     EXPECT_EQ(now.setting.stash.pins, 250);
+}
+
+TEST(Fold, AZoneOfALaterPassCanBeLeftOutAlone) {
+    Reporter r;
+    r.start();
+    auto events = r.events();
+    Event out = made_(EventKind::passAbandoned, "A2");
+    events.push_back(out);
+    const auto s = fold(made::pinnedPlan(), made::smallSetting(), events);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_EQ(s.setAside, (std::set<std::pair<int, std::string>>{{0, "A2"}}));
+    EXPECT_TRUE(s.doneTasks.contains("open-A2"));
+    EXPECT_FALSE(s.doneTasks.contains("open-B2"));
+    EXPECT_EQ(countPins(made::pinnedPlan(), made::smallSetting(), s).toPlace, 30);
+    out.id = "again";
+    events.push_back(out);
+    EXPECT_THAT(fold(made::pinnedPlan(), made::smallSetting(), events).ignored,
+                ElementsAre(HasSubstr("left out already")));
 }
 
 TEST(NextTick, IsWhatATapOnAZoneWouldReport) {

@@ -1,7 +1,6 @@
 #include "job/job_json.h"
 #include "plan/plan_json.h"
 #include "session/live_session.h"
-#include "session/new_plan_json.h"
 #include "unit/session/table_plan.h"
 
 #include <gtest/gtest.h>
@@ -18,8 +17,8 @@ TEST(LiveSession, AddingOneByOneEqualsTheFoldOfAll) {
     next.finish = Seconds{2000};
     Reporter r;
     r.start().allOfPassOne().undo("e10").step("check-1").undo("e8").undo("e13").release(1);
-    r.plain(EventKind::settingChanged, writeSession(changed));
-    r.plain(EventKind::replanned, writePlan(next)).step("shift-2").undo("e17").open("A2", "Ada");
+    r.settingChanged(changed);
+    r.replanned(next).step("shift-2").undo("e17").open("A2", "Ada");
 
     LiveSession live{made::smallSession(), made::pinnedPlan()};
     for (std::size_t i = 0; i < r.events().size(); ++i) {
@@ -47,7 +46,11 @@ TEST(LiveSession, ANewPlanThatWasRefusedStaysRefusedAfterAnUndo) {
     Plan next = made::pinnedPlan();
     next.finish = Seconds{2000};
     Reporter r;
-    r.start().plain(EventKind::replanned, writeNewPlan(spoiled, next)).open("A1", "Ada").undo("e3");
+    r.start()
+        .asStored(EventKind::replanned,
+                  "\"session\":" + writeSession(spoiled) + ",\"plan\":" + writePlan(next))
+        .open("A1", "Ada")
+        .undo("e3");
     LiveSession live{made::smallSession(), made::pinnedPlan()};
     for (const Event& e : r.events())
         live.add(e);

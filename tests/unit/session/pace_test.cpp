@@ -128,7 +128,7 @@ TEST(LearntPace, AClockSetBackOrForwardDoesLittleHarm) {
 
 TEST(LearntPace, BeginsAnewAfterAReplan) {
     Reporter r = wholeSession(130);
-    r.plain(EventKind::replanned, writePlan(plan()));
+    r.replanned(plan());
     EXPECT_DOUBLE_EQ(pace(r, "Ada"), 1) << "the new plan carries the learnt pace";
 }
 

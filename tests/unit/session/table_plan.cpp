@@ -1,5 +1,7 @@
 #include "unit/session/table_plan.h"
 
+#include "session/event_json.h"
+
 #include <algorithm>
 #include <initializer_list>
 
@@ -239,6 +241,24 @@ Reporter& Reporter::person(EventKind kind, const std::string& who) {
 
 Reporter& Reporter::plain(EventKind kind, const std::string& text) {
     add(kind).text = text;
+    return *this;
+}
+
+Reporter& Reporter::replanned(const Plan& plan) {
+    add(EventKind::replanned).carried = NewPlan{std::make_shared<const Plan>(plan), {}};
+    return *this;
+}
+
+Reporter& Reporter::settingChanged(const Session& session) {
+    add(EventKind::settingChanged).carried = std::make_shared<const Session>(session);
+    return *this;
+}
+
+Reporter& Reporter::asStored(EventKind kind, const std::string& members) {
+    Event& e = add(kind);
+    const auto read = readEvent(R"({"id":"x","kind":")" + std::string{name(kind)} + "\"" +
+                                (members.empty() ? "" : "," + members) + "}");
+    e.carried = read.value().carried;
     return *this;
 }
 

@@ -49,6 +49,10 @@ public:
     Reporter& count(EventKind kind, std::int64_t n);
     Reporter& person(EventKind kind, const std::string& who);
     Reporter& plain(EventKind kind, const std::string& text = {});
+    Reporter& replanned(const Plan& plan);
+    Reporter& settingChanged(const Session& session);
+    /// An event that carries something, as a library holds it: its other members as JSON.
+    Reporter& asStored(EventKind kind, const std::string& members);
     Reporter& answer(const std::string& task, const std::string& check, bool yes);
     Reporter& abandon(int pass);
     Reporter& wait(int seconds);

@@ -1,0 +1,80 @@
+#include "planners/crew/crew.h"
+#include "session/change.h"
+#include "session/private/change_words.h"
+#include "session/private/proposing.h"
+
+#include <algorithm>
+
+namespace bastewright {
+namespace {
+
+/// Everybody's work from the start on by a proposal's session; surfaces, passes and points stay.
+void planAnew(Proposal& out, std::stop_token stop) {
+    const auto points = pointsOfZones(out.plan.quilts);
+    auto crew = planCrew(out.session, out.plan.quilts, points, {}, std::move(stop));
+    out.plan.tasks = std::move(crew.tasks);
+    out.plan.breaks = std::move(crew.breaks);
+    out.plan.range = crew.range;
+    out.plan.finish = out.finishAfter = crew.finish;
+    out.plan.finishBound = crew.bound;
+    std::erase_if(out.plan.findings, isAboutPeople);
+    out.plan.findings.insert(out.plan.findings.end(), crew.findings.begin(), crew.findings.end());
+}
+
+} // namespace
+
+Proposal proposeHandOver(const Session& session, const Plan& plan, int job, const std::string& zone,
+                         const std::string& person, std::stop_token stop) {
+    Proposal out{.session = session, .plan = plan, .finishBefore = plan.finish};
+    const LiveState fresh;
+    if (!person.empty())
+        out.refused = cannotTake(session, plan, fresh, job, zone, person);
+    if (!out.refused.empty())
+        return out;
+    hand(out.session, job, zone, person);
+    planAnew(out, std::move(stop));
+    if (!person.empty()) {
+        out.refused = newTrouble(plan, out.plan);
+        out.said = howTaken(out.plan, fresh, job, zone, person, session.setting.start);
+    }
+    out.changes = whatChanged(plan, out.plan, fresh);
+    return out;
+}
+
+Proposal proposeStart(const Session& session, const Plan& plan, ClockTime now,
+                      std::stop_token stop) {
+    Proposal out{.session = session, .plan = plan, .finishBefore = plan.finish};
+    const ClockTime was = session.setting.start;
+    out.session.setting.start = now;
+    planAnew(out, std::move(stop));
+    if (now != was)
+        out.plan.help.clear(); // it was about the other start
+    for (const Helper& h : session.setting.helpers) {
+        const bool before = !h.from || *h.from <= was, then = !h.from || *h.from <= now;
+        if (before != then)
+            out.facts.push_back(factOf(then ? EventKind::personIn : EventKind::personOut, h.name));
+    }
+    const Seconds by{now.sinceMidnight - was.sinceMidnight};
+    const auto ends = after(now, out.finishAfter), ended = after(was, plan.finish);
+    if (by > Seconds{})
+        out.said.push_back(
+            core::says("%1 later than planned: finishes about %2, not %3.", by, ends, ended));
+    if (by < Seconds{})
+        out.said.push_back(
+            core::says("%1 earlier than planned: finishes about %2, not %3.", -by, ends, ended));
+    for (const Helper& h : session.setting.helpers)
+        if (by == Seconds{} || !h.until)
+            continue;
+        else if (*h.until <= now)
+            out.said.push_back(
+                core::says("%1 was to leave at %2 and is not planned for.", h.name, *h.until));
+        else if (now.sinceMidnight + std::chrono::ceil<std::chrono::minutes>(out.finishAfter) >
+                 h.until->sinceMidnight)
+            out.said.push_back(core::says("%1 leaves at %2 as agreed.", h.name, *h.until));
+    if (auto trouble = newTrouble(plan, out.plan); !trouble.empty())
+        out.said.push_back(std::move(trouble));
+    out.changes = whatChanged(plan, out.plan, {});
+    return out;
+}
+
+} // namespace bastewright

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "planners/crew/crew.h"
+#include "session/private/plan_index.h"
+#include "session/replan.h"
+
+#include <set>
+
+namespace bastewright {
+
+/// The tasks that are done, their times cut to end by now.
+std::vector<Task> doneBy(Seconds now, const Plan& plan, const std::set<std::string>& done);
+
+/// The state as the fold has it once this plan is taken: its zones, those that are new waiting.
+LiveState asSeenBy(const Plan& plan, LiveState state);
+
+/// A plan of what is kept and what the crew planner made of the rest: tasks, breaks, what is found
+/// about people, pins and tables, the finish. `base` has the quilts, and what was found about them.
+Plan putTogether(Plan base, std::vector<Task> kept, const CrewPlan& crew, const Session& session,
+                 const LiveState& state, Seconds now);
+
+} // namespace bastewright

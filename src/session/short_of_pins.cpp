@@ -1,0 +1,146 @@
+#include "session/private/short_of_pins.h"
+
+#include "plan/find.h"
+#include "planners/whole/dot_zones.h"
+#include "session/pins.h"
+#include "session/private/plan_index.h"
+#include "ways/way.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace bastewright {
+namespace {
+
+using ZoneKey = std::pair<int, std::string>;
+
+bool waits(const LiveState& state, const ZoneKey& key) {
+    const auto at = state.zones.find(key);
+    return at != state.zones.end() && at->second.state == ZoneState::waiting &&
+           !state.setAside.contains(key);
+}
+
+/// Something of the pass is done: it lies on the table.
+bool lies(const Plan& plan, const LiveState& state, int job, int pass) {
+    return std::ranges::any_of(plan.tasks, [&](const Task& t) {
+        return t.job == job && t.pass == pass && t.kind != TaskKind::setUp &&
+               state.doneTasks.contains(t.id);
+    });
+}
+
+} // namespace
+
+int DotsInstead::pass(const Plan& plan, int job, const std::string& zone) const {
+    const Zone* z = findZone(plan.quilts[static_cast<std::size_t>(job)], zone);
+    return z ? z->pass : 0;
+}
+
+DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveState& state) {
+    DotsInstead out;
+    const PinCount pins = countPins(plan, session.setting, state);
+    if (pins.shortBy() == 0) {
+        out.refused = core::says("The pins do for all that is left.");
+        return out;
+    }
+    if (session.setting.room.irons == 0) {
+        out.refused = core::says("Fuse dots want an iron, and there is none.");
+        return out;
+    }
+    for (std::size_t q = 0; q < plan.quilts.size() && q < session.jobs.size(); ++q) {
+        const Job& job = session.jobs[q];
+        const Way& way = wayOf(job);
+        if (!way.fromBox || !way.instead || wayOf(*way.instead).against(job))
+            continue;
+        std::vector<Zone> waiting;
+        for (const Zone& z : plan.quilts[q].zones)
+            if (waits(state, {static_cast<int>(q), z.id}))
+                waiting.push_back(z);
+        const auto ids = zonesForDots(waiting, plan.quilts[q].layers.top, pins.shortBy());
+        if (ids.empty())
+            continue;
+        std::int64_t dots = 0;
+        for (const auto& id : ids) {
+            out.zones.emplace_back(static_cast<int>(q), id);
+            dots += std::ssize(findZone(plan.quilts[q], id)->points);
+        }
+        out.said =
+            core::says("Fuse dots in place of pins: %1, %2 dots. Press them before the quilt "
+                       "is moved on.",
+                       zoneList(ids), dots);
+        return out;
+    }
+    out.refused =
+        core::says("Fuse dots cannot stand in here: the batting does not take an iron, or "
+                   "the zones that wait hold too few pins.");
+    return out;
+}
+
+Today asFarAsPinsLast(Plan plan, const Setting& setting, const LiveState& state) {
+    const PinCount pins = countPins(plan, setting, state);
+    std::int64_t left = std::max<std::int64_t>(0, pins.left);
+    std::map<int, int> last;   // of a quilt that is not finished today: its last pass
+    std::set<ZoneKey> another; // for another day
+    std::set<std::pair<int, int>> pinned;
+    for (const Task& t : plan.tasks) {
+        const ZoneKey key{t.job, t.zone};
+        if (t.zone.empty() || !isFirstWork(t.kind) || !wayWith(t.kind).fromBox ||
+            !waits(state, key))
+            continue;
+        const Zone* zone = findZone(plan.quilts[static_cast<std::size_t>(t.job)], t.zone);
+        const auto takes = zone ? std::ssize(zone->points) : 0;
+        if (const auto at = last.find(t.job); at != last.end() && t.pass > at->second) {
+            another.insert(key);
+        } else if (takes <= left) {
+            left -= takes;
+            pinned.emplace(t.job, t.pass);
+        } else {
+            another.insert(key);
+            last.emplace(t.job, t.pass);
+        }
+    }
+    // A pass of which nothing could be pinned is not laid.
+    for (auto& [job, pass] : last)
+        if (!pinned.contains({job, pass}) && !lies(plan, state, job, pass))
+            --pass;
+    std::set<std::string> gone;
+    std::erase_if(plan.tasks, [&](const Task& t) {
+        const auto at = last.find(t.job);
+        const bool later =
+            at != last.end() && (t.pass > at->second || callOf(t.kind) == Call::rollUp);
+        const bool drop =
+            !state.doneTasks.contains(t.id) && (later || another.contains({t.job, t.zone}));
+        if (drop)
+            gone.insert(t.id);
+        return drop;
+    });
+    plan.finish = Seconds{};
+    for (Task& t : plan.tasks) {
+        std::erase_if(t.after, [&](const std::string& id) { return gone.contains(id); });
+        plan.finish = std::max(plan.finish, t.end);
+    }
+    const Seconds by = plan.range.middle - plan.finish;
+    plan.range = {plan.range.early - by, plan.range.middle - by, plan.range.late - by};
+    plan.finishBound = std::min(plan.finishBound, plan.finish);
+    std::erase_if(plan.breaks,
+                  [&](const PlannedBreak& b) { return b.proposed && b.start >= plan.finish; });
+    std::erase_if(plan.findings,
+                  [](const Finding& f) { return f.kind == Finding::Kind::pinsShort; });
+    Today out{std::move(plan), {}};
+    if (last.empty())
+        return out;
+    Sentence text =
+        another.size() == 1
+            ? core::says("The pins last for today's part: 1 zone is left for another day, with %1 "
+                         "pins more.",
+                         pins.shortBy())
+            : core::says("The pins last for today's part: %1 zones are left for another day, with "
+                         "%2 pins more.",
+                         another.size(), pins.shortBy());
+    out.plan.findings.push_back({Finding::Kind::pinsShort, Finding::Level::note, "/stash/pins",
+                                 text, core::says("Fetch %1 more.", pins.shortBy())});
+    out.said.push_back(std::move(text));
+    return out;
+}
+
+} // namespace bastewright

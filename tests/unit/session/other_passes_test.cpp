@@ -1,0 +1,310 @@
+#include "checker/checker.h"
+#include "planners/whole/whole.h"
+#include "session/change.h"
+#include "session/live_session.h"
+#include "session/pins.h"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+/// Fewer tables or fewer pins in the middle of an afternoon: what is basted stays, what is left is
+/// planned anew, and the session can be played to its end by it.
+namespace bastewright {
+namespace {
+
+using Kind = Change::Kind;
+using ForPins = Change::ForPins;
+using ::testing::HasSubstr;
+
+Session hall(int tables = 2) {
+    Session session;
+    Job& job = session.jobs.emplace_back();
+    job.name = "Harbour Lights";
+    job.top.width = {64_in};
+    job.top.length = {80_in};
+    session.setting.room.tables = {Table{.length = 48_in, .width = 30_in, .count = tables}};
+    for (const char* name : {"Ada", "Bo", "Cai"})
+        session.setting.helpers.emplace_back().name = name;
+    session.setting.room.irons = 1;
+    session.setting.stash.pins = 1000;
+    return session;
+}
+
+const Plan& planOf(int tables) {
+    static std::map<int, Plan> plans;
+    const auto [at, isNew] = plans.try_emplace(tables);
+    if (isNew)
+        at->second = planWhole(hall(tables));
+    return at->second;
+}
+
+struct Afternoon {
+    explicit Afternoon(int tables = 2)
+        : live{hall(tables), planOf(tables)} {
+        Event start;
+        start.kind = EventKind::sessionStarted;
+        add(start);
+    }
+
+    Sentence add(Event e) {
+        e.id = "e" + std::to_string(++count);
+        now += 30'000;
+        e.atMs = now;
+        return live.add(std::move(e));
+    }
+
+    /// Does what may be done next until `stop`, or nothing is left.
+    template <class Stop>
+    void play(Stop stop) {
+        for (int taps = 0; taps < 2000 && !live.state().ended && !stop(live.state()); ++taps) {
+            const auto turns = live.turns();
+            const auto steps = turns.nextSteps(0);
+            const auto next = std::ranges::find_if(steps, &NextStep::ready);
+            ASSERT_NE(next, steps.end()) << "nothing may be done in pass " << turns.call(0).pass;
+            Tap tap{.zone = next->zone, .task = next->task, .pass = next->pass};
+            tap.what = next->kind == NextStep::Kind::zone      ? Tap::What::zone
+                       : next->kind == NextStep::Kind::step    ? Tap::What::step
+                       : next->kind == NextStep::Kind::release ? Tap::What::release
+                                                               : Tap::What::end;
+            const auto answer = turns.mayTick(tap);
+            ASSERT_TRUE(answer.counts()) << answer.said.english();
+            ASSERT_EQ(add(answer.event), "");
+        }
+    }
+    void playPass(int pass) {
+        play([pass](const LiveState& s) { return s.released.contains({0, pass}); });
+    }
+    void playToTheEnd() {
+        play([](const LiveState&) { return false; });
+        EXPECT_TRUE(live.state().ended);
+        for (const auto& [key, zone] : live.state().zones)
+            EXPECT_TRUE(zone.done() || live.state().setAside.contains(key)) << key.second;
+    }
+
+    Proposal proposed(const Change& change) {
+        return propose(live.session(), live.plan(), live.events(), live.state(), change, now);
+    }
+    void take(const Proposal& p) {
+        ASSERT_EQ(p.refused, "");
+        for (const Event& f : p.facts)
+            ASSERT_EQ(add(f), "");
+        ASSERT_EQ(add(acceptance(p)), "");
+        ASSERT_EQ(live.plan(), p.plan);
+    }
+
+    LiveSession live;
+    std::int64_t now = 1'800'000'000'000;
+    int count = 0;
+};
+
+std::vector<PlacedPoint> pointsOf(const QuiltPlan& quilt) {
+    std::vector<PlacedPoint> out;
+    for (const Zone& z : quilt.zones)
+        out.insert(out.end(), z.points.begin(), z.points.end());
+    std::ranges::sort(out);
+    return out;
+}
+
+/// From the rules, without the planner: kept passes are as they were, new ones lie on tables that
+/// are there, hold their points, and tile with the others the top. The checker finds nothing about
+/// the new passes.
+void expectSound(const Plan& before, const Plan& after, const Session& session, int kept) {
+    const QuiltPlan &was = before.quilts.front(), &is = after.quilts.front();
+    ASSERT_GT(static_cast<int>(is.passes.size()), kept);
+    double area = 0;
+    for (const Pass& p : is.passes) {
+        area += areaSquareInches(p.fresh);
+        const auto at = static_cast<std::size_t>(p.number - 1);
+        if (p.number <= kept) {
+            EXPECT_EQ(p.table, was.passes[at].table) << p.number;
+            EXPECT_EQ(p.fresh, was.passes[at].fresh) << p.number;
+            EXPECT_EQ(p.zones, was.passes[at].zones) << p.number;
+            continue;
+        }
+        const auto [least, most] = std::minmax(p.table.width(), p.table.length());
+        EXPECT_EQ(most, is.surface.length) << p.number;
+        EXPECT_EQ(least, is.surface.width) << p.number;
+        for (const Zone& z : is.zones)
+            for (const PlacedPoint& point : z.points) {
+                EXPECT_TRUE(z.pass != p.number || p.field.contains(point.at)) << z.id;
+            }
+    }
+    EXPECT_NEAR(area, 64 * 80, 0.1);
+    for (std::size_t a = 0; a < is.passes.size(); ++a)
+        for (std::size_t b = a + 1; b < is.passes.size(); ++b)
+            for (const Rect& part : is.passes[a].fresh.parts)
+                EXPECT_FALSE(is.passes[b].fresh.overlaps(part)) << a << ", " << b;
+    for (const Finding& f : checkPlan(session, after))
+        for (const Pass& p : is.passes)
+            if (p.number > kept) {
+                EXPECT_THAT(f.text.english(),
+                            ::testing::Not(HasSubstr("pass " + std::to_string(p.number) + ":")));
+            }
+}
+
+TEST(OtherPasses, ATableLessBetweenPassesPlansTheRestOnWhatIsThere) {
+    Afternoon a;
+    a.playPass(1);
+    const Plan before = a.live.plan();
+    ASSERT_GT(before.quilts.front().passes.size(), 1u);
+    const auto p = a.proposed({.kind = Kind::tables, .count = -1});
+    ASSERT_EQ(p.refused, "");
+    expectSound(before, p.plan, p.session, 1);
+    EXPECT_EQ(pointsOf(p.plan.quilts.front()), pointsOf(before.quilts.front()));
+    EXPECT_EQ(p.plan.quilts.front().surface.tables.size(), 1u);
+    EXPECT_GE(p.after.passes, p.before.passes);
+    EXPECT_EQ(p.after.pins, p.before.pins) << "the pins stay where they were planned";
+    EXPECT_GE(p.finishAfter, p.finishBefore);
+    a.take(p);
+    EXPECT_TRUE(a.live.state().zones.at({0, before.quilts.front().passes[0].zones[0]}).done());
+    a.playToTheEnd();
+    EXPECT_TRUE(a.live.state().cautions.empty());
+}
+
+TEST(OtherPasses, APassThatIsBegunIsFinishedWhereItLies) {
+    Afternoon a;
+    a.play([](const LiveState& s) {
+        return std::ranges::any_of(s.zones,
+                                   [](const auto& z) { return z.second.state == ZoneState::open; });
+    });
+    const Plan before = a.live.plan();
+    const auto p = a.proposed({.kind = Kind::tables, .count = -1});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_THAT(p.said.front().english(), HasSubstr("Pass 1 is finished where it lies"));
+    expectSound(before, p.plan, p.session, 1);
+    a.take(p);
+    a.playToTheEnd();
+}
+
+TEST(OtherPasses, BeforeAnythingLiesTheWholeQuiltIsPlannedAnew) {
+    Afternoon a;
+    const auto p = a.proposed({.kind = Kind::tables, .count = -1});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_EQ(p.plan.quilts.front().passes, planOf(1).quilts.front().passes);
+    a.take(p);
+    a.playToTheEnd();
+}
+
+TEST(OtherPasses, ATableMoreIsUsedWhereItSavesPassesAndLeftWhereItDoesNot) {
+    Afternoon a{1};
+    a.playPass(1);
+    const Plan before = a.live.plan();
+    const auto more = a.proposed({.kind = Kind::tables, .count = 1});
+    ASSERT_EQ(more.refused, "");
+    EXPECT_LT(more.after.passes, more.before.passes);
+    expectSound(before, more.plan, more.session, 1);
+    a.take(more);
+    a.playToTheEnd();
+
+    Afternoon enough;
+    enough.playPass(1);
+    const auto none = enough.proposed({.kind = Kind::tables, .count = 4});
+    ASSERT_EQ(none.refused, "");
+    EXPECT_LE(none.after.passes, none.before.passes);
+}
+
+TEST(OtherPasses, WithoutAnyTableTheRestIsBastedOnTheFloor) {
+    Afternoon a;
+    a.playPass(1);
+    const auto p = a.proposed({.kind = Kind::tables, .count = -2});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_TRUE(p.plan.quilts.front().surface.floor);
+    EXPECT_EQ(p.after.passes, 1);
+    a.take(p);
+    a.playToTheEnd();
+}
+
+/// So many pins that the zones still waiting lack `missing`.
+Change shortBy(Afternoon& a, std::int64_t missing, ForPins help) {
+    const auto pins = countPins(a.live.plan(), a.live.session().setting, a.live.state());
+    return {.kind = Kind::pins,
+            .count = static_cast<int>(pins.toPlace - missing - pins.left),
+            .forPins = help};
+}
+
+TEST(ShortOfPins, WiderRowsDoWithThePinsThatAreThereAndLeaveNoHole) {
+    Afternoon a;
+    a.playPass(1);
+    const Plan before = a.live.plan();
+    EXPECT_TRUE(a.proposed(shortBy(a, 30, ForPins::nothing)).pinsShort);
+    const auto p = a.proposed(shortBy(a, 30, ForPins::widerRows));
+    ASSERT_EQ(p.refused, "");
+    EXPECT_FALSE(p.pinsShort);
+    EXPECT_LE(p.after.pins, p.before.pins - 30);
+    const Length spacing = p.session.jobs.front().basting.spacing;
+    EXPECT_GT(spacing, a.live.session().jobs.front().basting.spacing);
+    expectSound(before, p.plan, p.session, 1);
+    const auto points = pointsOf(p.plan.quilts.front());
+    const double r = spacing.in() / std::sqrt(2.0) + 0.125;
+    double farthest = 0;
+    for (double x = 0; x <= 64; x += 0.25)
+        for (double y = 0; y <= 80; y += 0.25) {
+            double least = 1e9;
+            for (const PlacedPoint& q : points)
+                least = std::min(least, std::hypot(q.at.x.in() - x, q.at.y.in() - y));
+            farthest = std::max(farthest, least);
+        }
+    EXPECT_LE(farthest, r);
+    a.take(p);
+    a.playToTheEnd();
+}
+
+TEST(ShortOfPins, RowsOfAPassThatIsBegunStay) {
+    Afternoon a;
+    a.play([](const LiveState& s) {
+        return std::ranges::any_of(s.zones,
+                                   [](const auto& z) { return z.second.state == ZoneState::open; });
+    });
+    EXPECT_THAT(a.proposed(shortBy(a, 30, ForPins::widerRows)).refused.english(),
+                HasSubstr("Finish pass 1 first"));
+}
+
+TEST(ShortOfPins, DotsStandInForAsManyAsAreMissing) {
+    Afternoon a;
+    a.playPass(1);
+    const auto p = a.proposed(shortBy(a, 20, ForPins::dots));
+    if (p.refused.empty()) {
+        EXPECT_FALSE(p.pinsShort);
+        EXPECT_THAT(p.said.front().english(), HasSubstr("Fuse dots in place of pins"));
+        a.take(p);
+        EXPECT_FALSE(a.live.state().setAside.empty());
+        EXPECT_EQ(a.live.state().notes.size(), 1u);
+        a.playToTheEnd();
+    } else {
+        EXPECT_THAT(p.refused.english(), HasSubstr("Fuse dots"));
+    }
+}
+
+TEST(ShortOfPins, FewerZonesTodayEndWhereThePinsEnd) {
+    Afternoon a;
+    const auto all = a.live.plan().finish;
+    const auto p = a.proposed(shortBy(a, 60, ForPins::fewerZones));
+    ASSERT_EQ(p.refused, "");
+    EXPECT_LT(p.plan.finish, all);
+    std::int64_t taken = 0;
+    for (const Task& t : p.plan.tasks)
+        if (t.kind == TaskKind::placeOpen)
+            for (const Zone& z : p.plan.quilts.front().zones)
+                if (z.id == t.zone)
+                    taken += std::ssize(z.points);
+    EXPECT_LE(taken, p.before.pins - 60);
+    EXPECT_GT(taken, 0);
+    EXPECT_THAT(p.said.front().english(), HasSubstr("60 pins more"));
+    for (const Task& t : p.plan.tasks)
+        for (const auto& id : t.after)
+            EXPECT_TRUE(
+                std::ranges::any_of(p.plan.tasks, [&](const Task& o) { return o.id == id; }))
+                << t.id << " waits for " << id;
+    a.take(p);
+    // With pins the rest is taken up again.
+    const auto more = a.proposed({.kind = Kind::pins, .count = 60});
+    ASSERT_EQ(more.refused, "");
+    a.take(more);
+    a.playToTheEnd();
+}
+
+} // namespace
+} // namespace bastewright
