@@ -5,8 +5,8 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// Why a figure is what it is: the rule, what it was worked out from, what is proven, the trade's
-// reason, and where the rule comes from.
+// Why a figure is what it is, in two storeys: one sentence for anybody and the trade's reason; below,
+// small, how it is worked out, from what, the best possible, and where the rule comes from.
 Sheet {
     id: sheet
 
@@ -26,38 +26,39 @@ Sheet {
         font.pixelSize: Theme.title
         font.bold: true
     }
-    Repeater {
-        model: [
-            {title: qsTr("The rule"), text: sheet.why.rule},
-            {title: qsTr("The best possible"), text: sheet.why.bound},
-            {title: qsTr("Why the trade does it so"), text: sheet.why.reason}
-        ]
-
-        Column {
-            id: part
-
-            required property var modelData
-
-            width: parent ? parent.width : 0
-            visible: modelData.text !== ""
-
-            Heading {
-                width: parent.width
-                text: part.modelData.title
-                font.pixelSize: Theme.text
-                quiet: true
-            }
-            Words {
-                width: parent.width
-                text: part.modelData.text
-            }
-        }
+    Words {
+        width: parent.width
+        objectName: "whyPlain"
+        text: sheet.why.plain
+    }
+    Words {
+        width: parent.width
+        text: sheet.why.reason
+        quiet: true
+    }
+    Rectangle {
+        width: parent.width
+        height: Theme.line
+        color: Theme.edge
+        border.width: 0
     }
     Heading {
         width: parent.width
-        text: qsTr("Worked out from")
-        font.pixelSize: Theme.text
+        text: qsTr("How it is worked out")
+        font.pixelSize: Theme.small
         quiet: true
+    }
+    Repeater {
+        model: [sheet.why.rule, sheet.why.bound]
+
+        Words {
+            required property string modelData
+
+            width: parent ? parent.width : 0
+            visible: modelData !== ""
+            text: modelData
+            font.pixelSize: Theme.small
+        }
     }
     Repeater {
         model: sheet.why.inputs
@@ -77,11 +78,13 @@ Sheet {
             Words {
                 width: input.column
                 text: input.label
+                font.pixelSize: Theme.small
+                quiet: true
             }
             Words {
                 width: input.column
                 text: input.value
-                font.bold: true
+                font.pixelSize: Theme.small
             }
         }
     }

@@ -45,6 +45,8 @@ Why ofPasses(const From& f) {
     const auto n = f.quilt.passes.size();
     Why w{.title = tr("Passes")};
     w.value = n == 1 ? tr("1 pass") : tr("%1 passes").arg(n);
+    w.plain = tr("Only what lies on the tables can be basted, so the quilt is moved until every "
+                 "part of it has been there.");
     w.rule = tr(
         "A pass bastes what lies on the tables and is not basted yet; where the top goes on past "
         "the table's edge, a rim stays free. A strip of basted quilt stays on them as an "
@@ -82,12 +84,14 @@ Why ofPoints(const From& f) {
     const double r = f.job.basting.spacing.in() / std::numbers::sqrt2;
     Why w{.title = words::fromCore(way.words.heading)};
     w.value = words::points(f.job, n);
-    w.rule =
-        tr("No place of the top is farther than r from the middle of one, where r is what a square "
-           "grid of the spacing gives: spacing divided by the root of two.");
+    w.plain = tr("No spot of the quilt is farther than %1 from one of them, so nothing can slip in "
+                 "between.")
+                  .arg(f.length(Length::nearestInches(r)));
+    w.rule = tr("No place of the top is farther from the middle of one than on a square grid of "
+                "the spacing: the spacing divided by the root of two.");
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
                 {tr("Spacing"), f.length(f.job.basting.spacing)},
-                {tr("r"), f.length(Length::nearestInches(r))},
+                {tr("Farthest from one"), f.length(Length::nearestInches(r))},
                 {tr("In from the edge"), f.length(f.job.basting.edge)}};
     if (way.point.clearOfSeams)
         w.inputs << std::pair{tr("Clear of sewn seams"), seamsAreSewn(f.job)
@@ -116,6 +120,8 @@ Why ofFinish(const From& f) {
     Why w{.title = tr("Finish")};
     w.value = tr("%1, finishes at %2")
                   .arg(words::span(wholeMinutes(f.plan.finish)), f.clock(f.plan.finish));
+    w.plain =
+        tr("Everybody’s work is put one after the other, and whoever is last says when we finish.");
     w.rule =
         tr("Every task takes the trade’s time at the person’s pace. Nobody is in two places, one "
            "person takes 24 in of an edge, and pins are closed only after the whole pass has been "
@@ -163,6 +169,8 @@ Why ofBacking(const From& f) {
                 near << words::fromCore(more);
         w.bound = near.join(QLatin1Char(' '));
     }
+    w.plain = tr("The backing must be larger than the top on all four sides; this is the least "
+                 "fabric that people would sew it from.");
     w.rule =
         tr("Every way to piece it is laid out. Taken is what buys least when every seam counts as "
            "%1 "
@@ -187,6 +195,8 @@ Why ofBatting(const From& f) {
         w.inputs << std::pair{tr("Pieces"), QString::number(f.quilt.batting->pieces.size())}
                  << std::pair{tr("Overlap lost at each join"), f.length(f.job.batting.overlap)}
                  << std::pair{tr("Joining strip"), f.length(f.quilt.batting->strip)};
+    w.plain = tr("The batting must lie under all of the top and a little more, in as few "
+                 "pieces as can be.");
     if (f.quilt.batting && !f.quilt.batting->buy.empty()) {
         QStringList near;
         for (const auto& way : f.quilt.batting->alternatives)
@@ -220,6 +230,7 @@ Why ofSpare(const From& f) {
     w.value =
         tr("backing %1, batting %2")
             .arg(f.length(least(f.quilt.layers.backing)), f.length(least(f.quilt.layers.batting)));
+    w.plain = tr("So far can a layer slip before an edge of the top has nothing under it.");
     w.rule =
         tr("Half of what a layer is larger than the top, each layer centered under it, less what a "
            "top "
@@ -252,6 +263,7 @@ Why ofClips(const From& f) {
     Why w{.title = tr("Roll clips")};
     w.value = roll->folded ? tr("none we have holds a roll of %1").arg(f.length(roll->diameter))
                            : tr("%1 that hold %2").arg(roll->clips).arg(f.length(roll->clipHolds));
+    w.plain = tr("A clip must be wide enough to go round the roll and tight enough to hold it.");
     w.rule = tr(
         "A roll of length L and thickness t fills a ring: D² = 4·L·t / (π·packing). The smallest "
         "clip that holds D, one every 15 in of the roll and at least two.");
@@ -275,6 +287,7 @@ Why ofWeight(const From& f) {
     w.value = people == 1
                   ? tr("%1, 1 person by weight").arg(words::weight(kg, f.unit))
                   : tr("%1, %2 people by weight").arg(words::weight(kg, f.unit)).arg(people);
+    w.plain = tr("As many carry the quilt as it takes for nobody to hurt their back.");
     w.rule = tr("Area of the backing times the batting and two layers of fabric, carried in equal "
                 "parts. Each part stays within the recommended limit for leaning over a table’s "
                 "edge; a quilt wider than a pair of arms takes two people whatever it weighs.");

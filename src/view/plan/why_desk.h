@@ -15,6 +15,8 @@ class WhyDesk : public QObject {
     Q_PROPERTY(TableRows* figures READ figures CONSTANT)
     Q_PROPERTY(QString title READ title NOTIFY changed)
     Q_PROPERTY(QString value READ value NOTIFY changed)
+    /// The reason in one sentence that a child understands.
+    Q_PROPERTY(QString plain READ plain NOTIFY changed)
     Q_PROPERTY(QString rule READ rule NOTIFY changed)
     Q_PROPERTY(QString bound READ bound NOTIFY changed)
     Q_PROPERTY(QString reason READ reason NOTIFY changed)
@@ -33,6 +35,7 @@ public:
     TableRows* inputs() { return &inputs_; }
     QString title() const { return why_.title; }
     QString value() const { return why_.value; }
+    QString plain() const { return why_.plain; }
     QString rule() const { return why_.rule; }
     QString bound() const { return why_.bound; }
     QString reason() const { return why_.reason; }

@@ -41,7 +41,7 @@ TEST_F(Said, SignsForHalvesQuartersAndEighths) {
         {"1/3", "1/3"},   // no eighth
         {"11/8", "11/8"}, // over one
         {"5 1/4–5 3/4", "5¼–5¾"},
-        {"2/4 time", "2/4 time"},
+        {"2/4", "2/4"},
         {"page 1/16", "page 1/16"},
         {"2026/1/2", "2026/1/2"},
         {"1/2/3", "1/2/3"}, // a date

@@ -46,7 +46,7 @@ struct Editing : testing::Test {
 
 TEST_F(Editing, LengthsAreShownAndTakenInTheJobsUnit) {
     fields.setSection(FieldModel::Section::Basting);
-    EXPECT_EQ(shown("spacing"), "4 in");
+    EXPECT_EQ(shown("spacing"), "4\u00a0in");
     EXPECT_EQ(fields.take("spacing", "3 5/8"), "");
     EXPECT_EQ(editor.job().basting.spacing, 3.625_in);
     EXPECT_EQ(shown("spacing"), "3⅝\u00a0in");
@@ -72,7 +72,8 @@ TEST_F(Editing, BlocksLeaveWhatIsMeasuredAsItIs) {
     EXPECT_EQ(fields.take("columns", "6"), "");
     EXPECT_EQ(editor.job().top.width, std::vector{88_in});
     const QString tooMany = fields.take("columns", "8");
-    EXPECT_TRUE(tooMany.contains("the blocks alone need 94 in across")) << tooMany.toStdString();
+    EXPECT_TRUE(tooMany.contains("the blocks alone need 94\u00a0in across"))
+        << tooMany.toStdString();
     EXPECT_EQ(editor.job().top.grid->columns, 6);
 }
 
@@ -146,7 +147,7 @@ TEST_F(Editing, TablesThatAreToStayApartAreInAnotherGroup) {
 
 TEST_F(Editing, CentimetresShowMillimetres) {
     EXPECT_EQ(fields.take("unit", "1"), "");
-    EXPECT_EQ(shown("width0"), "223.5 cm");
+    EXPECT_EQ(shown("width0"), "223.5\u00a0cm");
     EXPECT_EQ(fields.take("width0", "223.5"), "");
     EXPECT_EQ(editor.job().top.width.front(), 2235_mm);
 }

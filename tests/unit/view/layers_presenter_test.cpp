@@ -63,7 +63,7 @@ struct Layers : testing::Test {
 
 TEST_F(Layers, OfferEveryWayWithItsPrice) {
     ASSERT_GE(layers->choices()->count(), 3);
-    EXPECT_GE(rowOf("5 yd"), 0);
+    EXPECT_GE(rowOf("5\u00a0yd"), 0);
     EXPECT_GE(rowOf("7⅜\u00a0yd"), 0);
     const int chosen = rowOf("5½\u00a0yd");
     ASSERT_GE(chosen, 0);
@@ -173,7 +173,8 @@ TEST_F(Layers, ABackingMeasuredTooSmallStopsWithItsCure) {
     EXPECT_FALSE(layers->hasBacking());
     const auto& first = layers->spare()->rows().front();
     EXPECT_EQ(first[1].toString(), "stop");
-    EXPECT_TRUE(first[3].toString().contains("5 in more")) << first[3].toString().toStdString();
+    EXPECT_TRUE(first[3].toString().contains("5\u00a0in more"))
+        << first[3].toString().toStdString();
 }
 
 TEST_F(Layers, ATopThatLeansHasLessToSpare) {
@@ -220,7 +221,7 @@ TEST_F(Layers, PacksAreNamedInTheJobsUnit) {
     session.jobs[0].batting.pieces.clear();
     open(session);
     ASSERT_EQ(packs().size(), 12); // fewest joins, seven packs, four rolls
-    EXPECT_EQ(packs()[6], "Queen, 90 × 108 in");
+    EXPECT_EQ(packs()[6], "Queen, 90 × 108\u00a0in");
     session.jobs[0].unit = Unit::centimetre;
     open(session);
     EXPECT_TRUE(packs()[6].endsWith("cm")) << packs()[6].toStdString();
@@ -231,11 +232,15 @@ TEST_F(Layers, WhatIsNotAcceptedIsSaidInOneSentenceAndNothingIsLost) {
     struct {
         const char *key, *value, *says;
     } const kBad[] = {
-        {"fabric0/usable", "0", "6 in"}, {"fabric0/usable", "none", "none"},
-        {"fabric0/hand", "-2", "-72"},   {"piece0/width", "0", "0"},
-        {"backover", "30", "24 in"},     {"seam", "-1", "-1"},
-        {"shrink", "40", "20"},          {"backwidth", "2", "6 in"},
-        {"trim", "9", "6 in"},
+        {"fabric0/usable", "0", "6\u00a0in"},
+        {"fabric0/usable", "none", "none"},
+        {"fabric0/hand", "-2", "-72"},
+        {"piece0/width", "0", "0"},
+        {"backover", "30", "24\u00a0in"},
+        {"seam", "-1", "-1"},
+        {"shrink", "40", "20"},
+        {"backwidth", "2", "6\u00a0in"},
+        {"trim", "9", "6\u00a0in"},
     };
     for (const auto& bad : kBad) {
         const auto before = editor.session();

@@ -9,6 +9,7 @@
 #include "view/plan/way_desk.h"
 #include "view/plan/why_desk.h"
 
+#include <QRegularExpression>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -230,6 +231,9 @@ TEST_F(Planning, EveryFigureOpensToItsRuleInputsReasonAndSource) {
     for (const auto& row : why.figures()->rows()) {
         ASSERT_TRUE(why.open(row[0].toString()));
         EXPECT_FALSE(why.value().isEmpty()) << row[0].toString().toStdString();
+        EXPECT_FALSE(why.plain().isEmpty());
+        EXPECT_LE(why.plain().size(), 125) << "one short sentence: " << why.plain().toStdString();
+        EXPECT_EQ(why.plain().count(QLatin1Char('.')), 1) << why.plain().toStdString();
         EXPECT_FALSE(why.rule().isEmpty());
         EXPECT_FALSE(why.reason().isEmpty());
         EXPECT_FALSE(why.source().isEmpty());
@@ -322,7 +326,8 @@ TEST_F(Planning, FabricIsToBringInEighthsOfAYardAsItIsCut) {
     ASSERT_NE(fabric, all.end());
     EXPECT_NE(fabric->need * 2, std::round(fabric->need * 2)) << "a half would show nothing";
     const auto& row = plan.supplies()->rows()[qsizetype(fabric - all.begin())];
-    EXPECT_TRUE(row[1].toString().contains('/')) << row[1].toString().toStdString();
+    EXPECT_TRUE(row[1].toString().contains(QRegularExpression{QStringLiteral("[⅛¼⅜½⅝¾⅞]$")}))
+        << row[1].toString().toStdString();
 }
 
 TEST_F(Planning, WhatWouldHelpIsTriedAndShownBeforeAndAfter) {
