@@ -1,5 +1,6 @@
 #include "planners/crew/quilt_table.h"
 
+#include "planners/crew/slowest.h"
 #include "planners/crew/step_times.h"
 
 #include <algorithm>
@@ -204,6 +205,20 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
     return best;
 }
 
+/// No way to spread these people over the sides costs less.
+double QuiltTable::leastCost(const std::vector<int>& people) const {
+    std::vector<double> paces;
+    for (const int p : people) {
+        const double pace = helpers_[static_cast<std::size_t>(p)]->pace;
+        paces.push_back(pace > 0 ? pace : 1);
+    }
+    const double rate = mostWorkInASecond(paces, spreadOfWork());
+    double out = 0;
+    for (std::size_t k = 0; k < grounds_.size(); ++k)
+        out += 2 * double(points_[k].size()) * grounds_[k].secondsAPoint / rate;
+    return out;
+}
+
 const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>& people) {
     const auto key = sorted(people);
     if (const auto known = arrangements_.find(key); known != arrangements_.end())
@@ -218,6 +233,8 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
     while (some.size() > 1 && !(stop_.stop_requested() && !best.homes.empty())) {
         some.erase(std::ranges::min_element(
             some, {}, [&](int p) { return helpers_[static_cast<std::size_t>(p)]->pace; }));
+        if (!best.homes.empty() && best.overlaps == 0 && leastCost(some) >= best.cost)
+            break;
         Arrangement fewer = arranged(some, kTried);
         if (fewer.homes.empty() || !fewer.isBetterThan(best))
             break;

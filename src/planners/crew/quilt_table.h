@@ -83,6 +83,7 @@ private:
     Trial trial(const std::vector<Home>& homes, std::size_t pass, const Ground& ground) const;
     PassCrew crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,
                     Letters& letters, const std::map<std::string, int>& turns) const;
+    double leastCost(const std::vector<int>& people) const;
     double walking(const std::vector<Home>& homes) const;
     const PinRows* rows() const { return quilt_.rows ? &*quilt_.rows : nullptr; }
 

@@ -16,12 +16,6 @@ std::vector<std::size_t> sorted(const std::set<std::size_t>& cuts) {
     return {cuts.begin(), cuts.end()};
 }
 
-std::size_t cellOf(const AxisLines& lines, const std::vector<std::size_t>& cuts, Length at) {
-    const std::size_t cut = cutBefore(lines, at);
-    const auto after = std::ranges::upper_bound(cuts, cut);
-    return static_cast<std::size_t>(after - cuts.begin()) - 1;
-}
-
 bool isOneRun(std::uint64_t row) {
     if (row == 0)
         return true;
@@ -110,13 +104,9 @@ bool keepAnchors(const Board& board, const Lie& lie, const Cells& cells, const C
 /// Where to put the table of several places: new area to its edge where what is basted lies on one
 /// side only, else moved as little as may be.
 Length preferred(Interval places, const Window& fresh, bool across, const Board& board,
-                 const Lie& lie, std::optional<Length> before) {
+                 std::optional<Length> before) {
     const std::size_t lo = across ? fresh.x0 : fresh.y0, hi = across ? fresh.x1 : fresh.y1;
     const AxisLines& lines = across ? board.x : board.y;
-    if (lie.newInTheMiddle) {
-        const Length size = across ? lie.x.size : lie.y.size;
-        return std::clamp((lines.cuts[lo].at + lines.cuts[hi].at - size) / 2, places.lo, places.hi);
-    }
     if (!before)
         return places.middle();
     if (lo > 0 && hi == lines.last())
@@ -225,16 +215,36 @@ void pullRows(const Board& board, const Lie& lie, const Places& x, const Places&
 
 } // namespace
 
+std::size_t Step::pullOf(const Board& board, Point point) const {
+    return static_cast<std::size_t>(
+        std::ranges::find_if(
+            pulls, [&](const Pull& p) { return areaOf(board, p.window).contains(point); }) -
+        pulls.begin());
+}
+
 Point Step::tableFor(const Board& board, Point point) const {
-    for (const Pull& p : pulls)
-        if (areaOf(board, p.window).contains(point))
-            return p.at;
-    return at;
+    const std::size_t pull = pullOf(board, point);
+    return pull < pulls.size() ? pulls[pull].at : at;
 }
 
 Rect areaOf(const Board& board, const Window& w) {
     return {board.x.cuts[w.x0].at, board.y.cuts[w.y0].at, board.x.cuts[w.x1].at,
             board.y.cuts[w.y1].at};
+}
+
+Board boardWith(AxisLines x, AxisLines y, std::vector<Point> points) {
+    Board out{std::move(x), std::move(y), std::move(points), {}};
+    const std::size_t w = out.x.cuts.size(), h = out.y.cuts.size();
+    out.before.assign(w * h, 0);
+    for (const Point& p : out.points)
+        ++out.before[(cutBefore(out.y, p.y) + 1) * w + cutBefore(out.x, p.x) + 1];
+    for (std::size_t r = 0; r < h; ++r)
+        for (std::size_t c = 1; c < w; ++c)
+            out.before[r * w + c] += out.before[r * w + c - 1];
+    for (std::size_t r = 1; r < h; ++r)
+        for (std::size_t c = 0; c < w; ++c)
+            out.before[r * w + c] += out.before[(r - 1) * w + c];
+    return out;
 }
 
 std::optional<Cells> cellsOf(const Board& board, const std::vector<Window>& windows) {
@@ -246,9 +256,15 @@ std::optional<Cells> cellsOf(const Board& board, const std::vector<Window>& wind
     if (x.size() > kMostColumns)
         return {};
     Cells out{sorted(x), sorted(y), {}};
-    out.points.assign(out.columns() * out.rows(), 0);
-    for (const Point& p : board.points)
-        ++out.points[cellOf(board.y, out.y, p.y) * out.columns() + cellOf(board.x, out.x, p.x)];
+    const auto before = [&](std::size_t cx, std::size_t cy) {
+        return board.before[cy * board.x.cuts.size() + cx];
+    };
+    out.points.reserve(out.columns() * out.rows());
+    for (std::size_t r = 0; r < out.rows(); ++r)
+        for (std::size_t c = 0; c < out.columns(); ++c)
+            out.points.push_back(before(out.x[c + 1], out.y[r + 1]) -
+                                 before(out.x[c], out.y[r + 1]) - before(out.x[c + 1], out.y[r]) +
+                                 before(out.x[c], out.y[r]));
     return out;
 }
 
@@ -299,7 +315,8 @@ Region regionOf(const Board& board, const Cells& cells, const CellSet& set) {
 
 std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& cells,
                              const CellSet& basted, const Window& window,
-                             std::optional<Point> fixed, std::optional<Point> before) {
+                             std::optional<Point> fixed, std::optional<Point> before,
+                             const StepCost& cost) {
     Step step;
     step.fresh = cellsIn(cells, window);
     CellSet after = basted;
@@ -325,24 +342,43 @@ std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& ce
         return {};
     const auto xBefore = before ? std::optional{before->x} : std::nullopt;
     const auto yBefore = before ? std::optional{before->y} : std::nullopt;
-    const std::array xs{preferred(x.at, fresh, true, board, lie, xBefore), x.at.lo, x.at.hi,
-                        x.at.middle()};
-    const std::array ys{preferred(y.at, fresh, false, board, lie, yBefore), y.at.lo, y.at.hi,
-                        y.at.middle()};
-    std::optional<Step> afterPull;
-    for (const Length tx : xs)
-        for (const Length ty : ys) {
-            step.at = {tx, ty};
+    const auto middle = [](const AxisLines& lines, Length size, const Interval& at, std::size_t lo,
+                           std::size_t hi) {
+        return std::clamp((lines.cuts[lo].at + lines.cuts[hi].at - size) / 2, at.lo, at.hi);
+    };
+    const std::array xs{preferred(x.at, fresh, true, board, xBefore), x.at.lo, x.at.hi,
+                        x.at.middle(), middle(board.x, lie.x.size, x.at, fresh.x0, fresh.x1)};
+    const std::array ys{preferred(y.at, fresh, false, board, yBefore), y.at.lo, y.at.hi,
+                        y.at.middle(), middle(board.y, lie.y.size, y.at, fresh.y0, fresh.y1)};
+    std::optional<Step> afterPull, cheapest;
+    double least = 0;
+    const auto isNew = [](const auto& all, std::size_t k) {
+        return std::find(all.begin(), all.begin() + std::ptrdiff_t(k), all[k]) ==
+               all.begin() + std::ptrdiff_t(k);
+    };
+    const std::size_t places = cost ? xs.size() : xs.size() - 1;
+    for (std::size_t i = 0; i < places; ++i)
+        for (std::size_t j = 0; j < places; ++j) {
+            if (!isNew(xs, i) || !isNew(ys, j))
+                continue;
+            step.at = {xs[i], ys[j]};
             const Reached how = reached(board, lie, cells, fresh, step);
             if (how == Reached::no)
                 continue;
             pullRows(board, lie, x, y, fresh, step);
+            if (cost) {
+                if (const double here = cost(cells, step, before); !cheapest || here < least) {
+                    cheapest = step;
+                    least = here;
+                }
+                continue;
+            }
             if (how == Reached::all)
                 return step;
             if (!afterPull)
                 afterPull = step;
         }
-    return afterPull;
+    return cost ? cheapest : afterPull;
 }
 
 } // namespace bastewright

@@ -4,6 +4,7 @@
 #include "planners/passes/axis.h"
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -13,7 +14,11 @@ namespace bastewright {
 struct Board {
     AxisLines x, y;
     std::vector<Point> points;
+    std::vector<int> before; ///< points before each cut of x and of y, row by row (see boardWith)
 };
+
+/// `before` counted.
+Board boardWith(AxisLines x, AxisLines y, std::vector<Point> points);
 
 /// A table under the quilt, whichever way the quilt lies.
 struct Lie {
@@ -21,8 +26,6 @@ struct Lie {
     std::vector<Side> closed; ///< sides of the quilt where nobody can stand
     Length reach;             ///< the farthest that anybody gets
     bool floor = false;       ///< nothing is out of reach
-    /// New area lies in the middle of the table, where there is a choice, and not at an edge.
-    bool newInTheMiddle = false;
     bool operator==(const Lie&) const = default;
 };
 
@@ -69,14 +72,21 @@ struct Step {
     Point endsAt() const { return pulls.empty() ? at : pulls.back().at; }
     /// Where the table lies while a point is worked.
     Point tableFor(const Board& board, Point point) const;
+    /// The pull in which a point is worked; their number for what is worked before.
+    std::size_t pullOf(const Board& board, Point point) const;
 };
 
 /// The pass that bastes what of a window is bare, if it can be worked: its points inside the field
 /// and within reach (a middle of at most kPulledAcross apart), the anchor on the table along every
 /// boundary with what is basted, and no row or column of the basted part broken afterwards. `fixed`
-/// is where the table has to lie; `before` where it lay, nothing for the first pass.
+/// is where the table has to lie; `before` where it lay, nothing for the first pass. Of several
+/// places for the table the first that will do, new area at its edge, or with a `cost` the cheapest
+/// of a few.
+using StepCost =
+    std::function<double(const Cells& cells, const Step& step, const std::optional<Point>& before)>;
 std::optional<Step> stepInto(const Board& board, const Lie& lie, const Cells& cells,
                              const CellSet& basted, const Window& window,
-                             std::optional<Point> fixed, std::optional<Point> before);
+                             std::optional<Point> fixed, std::optional<Point> before,
+                             const StepCost& cost = {});
 
 } // namespace bastewright

@@ -74,7 +74,7 @@ void sumUp(const PassRequest& request, PassChoice& choice) {
         a.largestShift = std::max(a.largestShift, way);
         a.shifted += way;
     }
-    a.predicted = predictedTime(request, choice);
+    a.predicted = predictedTime(request, choice, passes);
     if (passes.size() > 1) {
         a.liftPeople = liftersFor(request);
         a.liftKilograms = quiltKilograms(request.job, request.layers.backing);
@@ -96,6 +96,28 @@ LayoutInput inputOf(const PassRequest& request, const PassChoice& choice, bool s
             .stop = request.stop};
 }
 
+/// Of sequences with as few passes that which those who are there work soonest.
+void takeQuickest(const PassRequest& request, PassChoice& choice) {
+    if (choice.others.empty())
+        return;
+    const StepCost cost = costWith(request, choice);
+    const auto seconds = [&](const Sequence& s) {
+        double sum = 0;
+        std::optional<Point> before;
+        for (const Step& step : s.steps) {
+            sum += cost(s.cells, step, before);
+            before = step.endsAt();
+        }
+        return sum;
+    };
+    double least = seconds(choice.sequence);
+    for (Sequence& s : choice.others)
+        if (const double here = seconds(s); here < least) {
+            least = here;
+            std::swap(choice.sequence, s);
+        }
+}
+
 void lay(const PassRequest& request, PassChoice& choice, bool search, bool briefly = false) {
     LayoutInput in = inputOf(request, choice, search);
     in.briefly = briefly;
@@ -104,8 +126,17 @@ void lay(const PassRequest& request, PassChoice& choice, bool search, bool brief
         choice.sequence = std::move(layout->sequence);
         choice.others = std::move(layout->others);
         choice.leastPasses = static_cast<int>(layout->least);
+        takeQuickest(request, choice);
     }
     sumUp(request, choice);
+}
+
+/// Where the table lies in each pass.
+std::vector<Point> tablesOf(const Sequence& sequence) {
+    std::vector<Point> out;
+    for (const Step& step : sequence.steps)
+        out.push_back(step.at);
+    return out;
 }
 
 bool sameLie(const PassChoice& a, const PassChoice& b) {
@@ -182,40 +213,60 @@ bool isAskedFor(const Job& job, const Room& room, const Alternative& way) {
 void makeEven(const PassRequest& request, PassChoice& choice) {
     if (choice.even || choice.sequence.steps.empty())
         return;
-    Sequence even = evened(inputOf(request, choice, true), choice.sequence);
+    const LayoutInput in = inputOf(request, choice, true);
+    Sequence even = evened(in, choice.sequence);
     if (even.windows != choice.sequence.windows)
         choice.others.insert(choice.others.begin(), std::move(choice.sequence));
     choice.sequence = std::move(even);
     choice.even = true;
     sumUp(request, choice);
+    if (auto placed = placedFor(in, choice.sequence, costWith(request, choice))) {
+        PassChoice other = choice;
+        other.sequence = *std::move(placed);
+        sumUp(request, other);
+        if (other.summary.predicted < choice.summary.predicted) {
+            other.others.insert(other.others.begin(), std::move(choice.sequence));
+            choice = std::move(other);
+        }
+    }
     choice.asked = isAskedFor(request.job, request.setting.room, choice.summary);
 }
 
 std::vector<PassChoice> variations(const PassRequest& request, const PassChoice& choice) {
     const LayoutInput in = inputOf(request, choice, true);
+    const StepCost cost = costWith(request, choice);
     std::vector<PassChoice> out;
-    const auto add = [&](std::optional<Sequence> s) {
-        if (!s || s->windows.size() != choice.sequence.windows.size())
+    std::vector<std::vector<Point>> known{tablesOf(choice.sequence)};
+    std::vector<std::vector<Window>> windows{choice.sequence.windows};
+    const auto add = [&](Sequence s) {
+        if (s.windows.size() > choice.sequence.windows.size())
             return;
+        auto at = tablesOf(s);
+        for (std::size_t k = 0; k < known.size(); ++k)
+            if (known[k] == at && windows[k] == s.windows)
+                return;
+        known.push_back(std::move(at));
+        windows.push_back(s.windows);
         PassChoice other = choice;
-        other.sequence = *std::move(s);
+        other.sequence = std::move(s);
         sumUp(request, other);
         if (other.summary.pulls <= choice.summary.pulls)
             out.push_back(std::move(other));
     };
-    add(inTheMiddle(in, choice.sequence));
-    for (const Sequence& s : choice.others) {
-        Sequence even = evened(in, s);
-        add(inTheMiddle(in, even));
-        add(inTheMiddle(in, s));
-        if (even.windows != s.windows)
-            add(std::move(even));
+    const auto addBoth = [&](const Sequence& s) {
+        if (auto placed = placedFor(in, s, cost))
+            add(*std::move(placed));
         add(s);
+    };
+    addBoth(choice.sequence);
+    for (const Sequence& s : choice.others) {
+        addBoth(evened(in, s));
+        addBoth(s);
     }
     if (choice.summary.passes <= kFewPasses)
         for (const Sequence& s : ofSmaller(in, request.memory)) {
-            add(evened(in, s));
-            add(s);
+            addBoth(evened(in, s));
+            addBoth(s);
         }
     return out;
 }

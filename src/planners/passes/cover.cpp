@@ -11,20 +11,26 @@ using Bits = CoverNeeds::Bits;
 /// Above so many windows the sets are too many to look through.
 constexpr std::size_t kMostExact = 10;
 
+/// So many sets of so many windows are ordered: with few it takes no time, and people share some
+/// far better than others.
+std::size_t setsOf(std::size_t windows) {
+    return windows <= 3 ? 64 : windows <= 5 ? 32 : 8;
+}
+
 /// Looks for an order of every set that is found.
 class Orders {
 public:
-    Orders(const Board& board, const Lie& lie, const FirstPass& first, const CoverSearch& limits)
+    Orders(const Board& board, const Lie& lie, const FirstPass& first, std::size_t sets)
         : board_{board}
         , lie_{lie}
         , first_{first}
-        , limits_{limits} {}
+        , sets_{sets} {}
 
-    /// False where enough sets have an order, or enough have none.
+    /// False where enough sets were tried.
     bool add(const std::vector<Window>& windows) {
         if (auto s = bestOrder(board_, lie_, first_, windows))
             all_.push_back(*std::move(s));
-        return all_.size() < limits_.enough && ++tried_ < limits_.sets;
+        return ++tried_ < sets_;
     }
 
     std::vector<Sequence> cheapestFirst() && {
@@ -36,9 +42,8 @@ private:
     const Board& board_;
     const Lie& lie_;
     const FirstPass& first_;
-    const CoverSearch& limits_;
     std::vector<Sequence> all_;
-    std::size_t tried_ = 0;
+    std::size_t sets_, tried_ = 0;
 };
 
 class Search {
@@ -97,7 +102,7 @@ FewestCover fewestCover(const Board& board, const Lie& lie, const FirstPass& fir
     out.least = std::max<std::size_t>(1, needs.least(needs.all(), kMostPasses));
     bool all = most <= kMostExact; // looked through
     for (std::size_t n = out.least; n <= std::min(most, kMostExact); ++n) {
-        Orders orders{board, lie, first, limits};
+        Orders orders{board, lie, first, setsOf(n)};
         Search search{needs, limits, orders};
         search.run(needs.all(), n);
         all = all && !search.cutShort();
@@ -109,7 +114,7 @@ FewestCover fewestCover(const Board& board, const Lie& lie, const FirstPass& fir
     }
     // More windows than can be looked through: fewer and fewer, as long as some set has an order.
     for (std::size_t n = most; n >= out.least && !all; --n) {
-        Orders orders{board, lie, first, limits};
+        Orders orders{board, lie, first, setsOf(n)};
         coversByWeighing(needs, n, limits,
                          [&](const auto& windows) { return orders.add(windows); });
         auto found = std::move(orders).cheapestFirst();

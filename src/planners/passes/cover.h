@@ -33,13 +33,12 @@ std::vector<std::vector<Window>> roundTheMiddle(const Board& board, const Lie& l
 /// The sequence of the fewest candidates, up to `most`, that cover the top, and every place where
 /// two passes may meet together with the anchor beside it by one window; one of them may be first.
 /// Up to ten by exact search over the place that the fewest windows cover, which ends after `nodes`
-/// sets for each number, or when `enough` sets were found; more, or where that finds none, by
-/// weighing in so many steps (see coversByWeighing). Then for an order of each set. A stop ends it.
+/// sets for each number, or when enough sets were found, the more the fewer windows they have;
+/// more, or where that finds none, by weighing in so many steps (see coversByWeighing). Then for an
+/// order of each set. A stop ends it.
 struct CoverSearch {
     int nodes = 6'000;
     int steps = 4'000;
-    std::size_t enough = 8; ///< sets that have an order
-    std::size_t sets = 8;   ///< that were tried
     std::stop_token stop{};
 };
 struct FewestCover {

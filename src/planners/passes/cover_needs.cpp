@@ -42,6 +42,11 @@ Window cutsRound(const Board& board, const Rect& part) {
 void fill(const Board& board, const Lie& lie, const Cells& cells, const Candidate& c, Bits& bits) {
     const std::size_t w = cells.columns(), h = cells.rows();
     const CellSet in = cellsIn(cells, c.window);
+    std::vector<char> linksX(w, 0), linksY(h, 0);
+    for (std::size_t k = 1; k < w; ++k)
+        linksX[k] = linksAt(board.x, lie.x, c.at.x, c.window.x0, c.window.x1, cells.x[k]) ? 1 : 0;
+    for (std::size_t r = 1; r < h; ++r)
+        linksY[r] = linksAt(board.y, lie.y, c.at.y, c.window.y0, c.window.y1, cells.y[r]) ? 1 : 0;
     const auto has = [&](std::size_t r, std::size_t k) {
         if ((in[r] >> k & 1) == 0)
             return false;
@@ -55,11 +60,9 @@ void fill(const Board& board, const Lie& lie, const Cells& cells, const Candidat
             if (here)
                 set(bits, r * w + k);
             // A strip beside what is basted has its anchor on the rest of the table.
-            if (k > 0 && (here || has(r, k - 1)) &&
-                linksAt(board.x, lie.x, c.at.x, c.window.x0, c.window.x1, cells.x[k]))
+            if (linksX[k] != 0 && (here || has(r, k - 1)))
                 set(bits, w * h + r * w + k);
-            if (r > 0 && (here || has(r - 1, k)) &&
-                linksAt(board.y, lie.y, c.at.y, c.window.y0, c.window.y1, cells.y[r]))
+            if (linksY[r] != 0 && (here || has(r - 1, k)))
                 set(bits, 2 * w * h + r * w + k);
         }
 }
@@ -115,7 +118,21 @@ CoverNeeds::CoverNeeds(const Board& board, const Lie& lie, const FirstPass& firs
     for (std::size_t e = 0; e < size; ++e)
         for (const std::size_t i : by_[e])
             set(blocked_[e], i);
+    dropImplied();
     sound_ = true;
+}
+
+/// Whatever covers one need covers every other that all its windows cover.
+void CoverNeeds::dropImplied() {
+    std::vector<std::size_t> needs, kept;
+    eachNeed(all_, [&](std::size_t need) { needs.push_back(need); });
+    std::ranges::stable_sort(needs, {}, [&](std::size_t need) { return by_[need].size(); });
+    for (const std::size_t need : needs)
+        if (std::ranges::any_of(kept,
+                                [&](std::size_t k) { return isPart(blocked_[k], blocked_[need]); }))
+            all_[need / 64] &= ~(std::uint64_t{1} << (need % 64));
+        else
+            kept.push_back(need);
 }
 
 std::size_t CoverNeeds::least(const Bits& left, std::size_t most) const {

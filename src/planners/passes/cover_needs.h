@@ -22,6 +22,7 @@ public:
     /// True where all windows together cover every need.
     bool coverable() const { return coverable_; }
     std::size_t count() const { return by_.size(); }
+    /// Those of which none follows from another.
     const Bits& all() const { return all_; }
 
     std::size_t windows() const { return windows_.size(); }
@@ -44,6 +45,7 @@ private:
     bool sound_ = false, coverable_ = true;
 
     void add(const Window& window, Bits&& bits);
+    void dropImplied();
 };
 
 /// Calls visit(need) for every need of a set.

@@ -14,13 +14,17 @@ public:
         , weight_(needs.count(), 1)
         , times_(needs.count(), 0)
         , place_(needs.count(), 0)
+        , who_(needs.count(), 0)
+        , needsOf_(needs.windows())
         , score_(needs.windows(), 0)
         , moved_(needs.windows(), 0)
         , in_(needs.windows(), 0) {
         eachNeed(needs.all(), [&](std::size_t need) {
             open(need);
-            for (const std::size_t i : needs_.by(need))
+            for (const std::size_t i : needs_.by(need)) {
                 score_[i] += 1;
+                needsOf_[i].push_back(need);
+            }
         });
     }
 
@@ -75,45 +79,36 @@ private:
         place_[open_.back()] = place_[need];
         open_.pop_back();
     }
-    std::size_t onlyOne(std::size_t need) const {
-        return *std::ranges::find_if(needs_.by(need), [&](std::size_t i) { return in_[i] == 1; });
-    }
-
     /// `score_` of a window that is chosen is what would be left open without it, of another what
     /// it would close.
     void add(std::size_t window) {
-        eachNeed(needs_.coverOf(window), [&](std::size_t need) {
-            if (!isNeed(need))
-                return;
+        for (const std::size_t need : needsOf_[window]) {
             if (times_[need] == 0) {
                 close(need);
                 for (const std::size_t i : needs_.by(need))
                     score_[i] -= i == window ? 0 : weight_[need];
             } else if (times_[need] == 1) {
-                score_[onlyOne(need)] -= weight_[need];
+                score_[who_[need]] -= weight_[need];
             }
             ++times_[need];
-        });
+            who_[need] += window;
+        }
         in_[window] = 1;
         ++size_;
     }
     void take(std::size_t window) {
         in_[window] = 0;
         --size_;
-        eachNeed(needs_.coverOf(window), [&](std::size_t need) {
-            if (!isNeed(need))
-                return;
+        for (const std::size_t need : needsOf_[window]) {
+            who_[need] -= window;
             if (--times_[need] == 0) {
                 open(need);
                 for (const std::size_t i : needs_.by(need))
                     score_[i] += i == window ? 0 : weight_[need];
             } else if (times_[need] == 1) {
-                score_[onlyOne(need)] += weight_[need];
+                score_[who_[need]] += weight_[need];
             }
-        });
-    }
-    bool isNeed(std::size_t need) const {
-        return (needs_.all()[need / 64] >> (need % 64) & 1) != 0;
+        }
     }
 
     std::size_t mostWanted(const std::vector<std::size_t>& of, std::size_t but) const {
@@ -151,8 +146,10 @@ private:
 
     const CoverNeeds& needs_;
     std::vector<int> weight_, times_;
-    std::vector<std::size_t> place_; ///< of an open need in `open_`
-    std::vector<std::size_t> open_;  ///< needs that no chosen window covers
+    std::vector<std::size_t> place_;                ///< of an open need in `open_`
+    std::vector<std::size_t> who_;                  ///< chosen windows that cover a need, summed up
+    std::vector<std::vector<std::size_t>> needsOf_; ///< by window
+    std::vector<std::size_t> open_;                 ///< needs that no chosen window covers
     std::vector<int> score_, moved_;
     std::vector<char> in_;
     std::size_t size_ = 0; ///< windows chosen

@@ -16,6 +16,8 @@ constexpr std::size_t kMostUnknown = 16;
 constexpr std::array kSmaller{Length::inches(1), Length::inches(2), Length::inches(4)};
 constexpr std::size_t kWorthCarrying = 6;
 constexpr Length kLeastTable = Length::inches(16);
+/// Inches less of reach that are tried where the middle of a table is out of reach.
+constexpr int kShorter = 6;
 
 /// So much of the top round its middle, along one axis, as the first pass has to hold: a row on
 /// both sides, less where the field has no room for that.
@@ -94,7 +96,7 @@ public:
     }
 
 private:
-    static constexpr std::size_t kKept = 5;
+    static constexpr std::size_t kKept = 8;
     std::vector<Sequence> all_;
 };
 
@@ -127,21 +129,31 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
             .sequences;
     };
     best.offer(search(in.lie, *first));
-    // What a smaller table does this one does too; the search finds it there, now and then.
-    for (const Length less : kSmaller)
-        for (const bool across : {true, false}) {
-            if ((!best.empty() && best.passes() < kWorthCarrying) || in.stop.stop_requested())
-                break;
-            Lie lie = in.lie;
-            (across ? lie.x : lie.y).size -= less;
-            LayoutInput smaller{in.board, lie, in.start, in.row};
-            smaller.briefly = in.briefly;
-            const auto from = firstPass(smaller);
-            if (!from || (across ? lie.x : lie.y).size < kLeastTable)
-                continue;
+    // What a smaller table does this one does too, and shorter arms; the search finds it there, now
+    // and then.
+    const auto carry = [&](const Lie& lie) {
+        if ((!best.empty() && best.passes() < kWorthCarrying) || in.stop.stop_requested())
+            return;
+        LayoutInput smaller{in.board, lie, in.start, in.row};
+        smaller.briefly = in.briefly;
+        if (const auto from = firstPass(smaller))
             for (const Sequence& found : search(lie, *from))
                 best.offer(bestOrder(in.board, in.lie, {from->held, first->fixed}, found.windows));
+    };
+    for (const Length less : kSmaller)
+        for (const bool across : {true, false}) {
+            Lie lie = in.lie;
+            Length& size = across ? lie.x.size : lie.y.size;
+            size -= less;
+            if (size >= kLeastTable)
+                carry(lie);
         }
+    Lie shorter = in.lie;
+    for (int k = 0; k < kShorter && !tooDeep(in.lie).empty(); ++k) {
+        shorter.reach -= Length::inches(1);
+        if (shorter.reach > Length{})
+            carry(shorter);
+    }
     if (best.empty())
         return {};
     return std::move(best).layout(least);
@@ -285,10 +297,9 @@ std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory) {
     return out;
 }
 
-std::optional<Sequence> inTheMiddle(const LayoutInput& in, const Sequence& sequence) {
-    Lie lie = in.lie;
-    lie.newInTheMiddle = true;
-    auto out = inOrder(in.board, lie, keptFirst(in), sequence.windows);
+std::optional<Sequence> placedFor(const LayoutInput& in, const Sequence& sequence,
+                                  const StepCost& cost) {
+    auto out = inOrder(in.board, in.lie, keptFirst(in), sequence.windows, cost);
     if (!out)
         return {};
     const bool same = std::ranges::equal(out->steps, sequence.steps, {}, &Step::at, &Step::at);

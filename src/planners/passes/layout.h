@@ -45,8 +45,9 @@ Sequence evened(const LayoutInput& in, const Sequence& sequence);
 /// `memory` may be null.
 std::vector<Sequence> ofSmaller(const LayoutInput& in, LayoutMemory* memory);
 
-/// The same passes with new area in the middle of the table wherever the table may lie so, where
-/// `layOut` puts it to an edge; nothing where that is no other sequence or does not work.
-std::optional<Sequence> inTheMiddle(const LayoutInput& in, const Sequence& sequence);
+/// The same passes with the table where each costs least; nothing where that is no other sequence
+/// or does not work.
+std::optional<Sequence> placedFor(const LayoutInput& in, const Sequence& sequence,
+                                  const StepCost& cost);
 
 } // namespace bastewright

@@ -1,5 +1,7 @@
 #include "planners/passes/layout_memory.h"
 
+#include "planners/surface/reachable.h"
+
 #include <algorithm>
 
 namespace bastewright {
@@ -12,6 +14,13 @@ std::vector<Length> cutsOf(const AxisLines& lines) {
     return out;
 }
 
+/// Where nothing on the table is out of reach it does not matter how far people get.
+Lie asKnown(Lie lie) {
+    if (!lie.floor && outOfReach({{}, {}, lie.x.size, lie.y.size}, lie.closed, lie.reach).empty())
+        lie.reach = lie.x.size + lie.y.size;
+    return lie;
+}
+
 } // namespace
 
 std::optional<Layout> LayoutMemory::layOut(const LayoutInput& in) {
@@ -22,9 +31,10 @@ std::optional<Layout> LayoutMemory::layOut(const LayoutInput& in) {
         y_ = std::move(y);
         known_.clear();
     }
+    const Lie lie = asKnown(in.lie);
     const auto at = std::ranges::find_if(known_, [&](const Known& k) {
         return k.start == in.start && k.search == in.search && k.briefly == in.briefly &&
-               k.row == in.row && k.lie == in.lie;
+               k.row == in.row && k.lie == lie;
     });
     if (at != known_.end())
         return at->layout;
@@ -32,7 +42,7 @@ std::optional<Layout> LayoutMemory::layOut(const LayoutInput& in) {
     // What a stop has cut short is nothing to remember.
     if (in.stop.stop_requested())
         return layout;
-    return known_.emplace_back(in.lie, in.start, in.row, in.search, in.briefly, std::move(layout))
+    return known_.emplace_back(lie, in.start, in.row, in.search, in.briefly, std::move(layout))
         .layout;
 }
 

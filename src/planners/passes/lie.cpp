@@ -49,16 +49,16 @@ SeamLines seamLines(const Top& top) {
 Board boardOf(const PassRequest& request) {
     const SeamLines seams = seamLines(request.job.top);
     const Size& top = request.layers.top;
-    Board out;
+    std::vector<Point> points;
     std::vector<Length> x, y;
     for (const PlacedPoint& p : request.points) {
-        out.points.push_back(p.at);
+        points.push_back(p.at);
         x.push_back(p.at.x);
         y.push_back(p.at.y);
     }
-    out.x = axisLines(std::move(x), top.width, request.job.basting.spacing, seams.x);
-    out.y = axisLines(std::move(y), top.length, request.job.basting.spacing, seams.y);
-    return out;
+    const Length spacing = request.job.basting.spacing;
+    return boardWith(axisLines(std::move(x), top.width, spacing, seams.x),
+                     axisLines(std::move(y), top.length, spacing, seams.y), std::move(points));
 }
 
 std::vector<Side> sidesAtWalls(const Room& room, const std::vector<Side>& closed) {

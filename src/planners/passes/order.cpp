@@ -16,13 +16,8 @@ double inches(Point from, Point to) {
     return abs(to.x - from.x).in() + abs(to.y - from.y).in();
 }
 
-double costOfStep(const Board& board, const Step& step, const Point* before) {
-    double cost = before != nullptr ? kSecondsAnInch * inches(*before, step.at) : 0;
-    Point at = step.at;
-    for (const Pull& pull : step.pulls) {
-        cost += kPull + kSecondsAnInch * inches(at, pull.at);
-        at = pull.at;
-    }
+double costOfStep(const Board& board, const Step& step, const std::optional<Point>& before) {
+    double cost = costOfMoving(step, before);
     const auto all = static_cast<int>(board.points.size());
     if (step.points < kLeastPoints || step.points * kLeastShare < all)
         cost += kNotWorthIt;
@@ -114,7 +109,7 @@ private:
                 continue;
             --looks_;
             if (auto step = stepInto(board_, lie_, cells_, basted, windows_[i], {}, at)) {
-                const double here = costOfStep(board_, *step, &at);
+                const double here = costOfStep(board_, *step, at);
                 all.push_back({here, i, std::move(*step)});
             }
         }
@@ -144,11 +139,21 @@ bool mayBeFirst(const Board& board, const FirstPass& first, const Window& window
     return areaOf(board, window).contains(first.held);
 }
 
+double costOfMoving(const Step& step, const std::optional<Point>& before) {
+    double cost = before ? kSecondsAnInch * inches(*before, step.at) : 0;
+    Point at = step.at;
+    for (const Pull& pull : step.pulls) {
+        cost += kPull + kSecondsAnInch * inches(at, pull.at);
+        at = pull.at;
+    }
+    return cost;
+}
+
 double costOf(const Board& board, const std::vector<Step>& steps) {
     double cost = 0, squares = 0;
     Point at;
     for (const Step& s : steps) {
-        cost += costOfStep(board, s, &s == steps.data() ? nullptr : &at);
+        cost += costOfStep(board, s, &s == steps.data() ? std::nullopt : std::optional{at});
         squares += double(s.points) * s.points;
         at = s.endsAt();
     }
@@ -176,7 +181,7 @@ std::optional<Sequence> bestOrder(const Board& board, const Lie& lie, const Firs
 }
 
 std::optional<Sequence> inOrder(const Board& board, const Lie& lie, const FirstPass& first,
-                                const std::vector<Window>& windows) {
+                                const std::vector<Window>& windows, const StepCost& cost) {
     auto cells = cellsOf(board, windows);
     if (!cells || windows.empty() || !mayBeFirst(board, first, windows.front()))
         return {};
@@ -184,7 +189,8 @@ std::optional<Sequence> inOrder(const Board& board, const Lie& lie, const FirstP
     CellSet basted(cells->rows(), 0);
     std::optional<Point> at;
     for (const Window& w : windows) {
-        auto step = stepInto(board, lie, *cells, basted, w, at ? std::nullopt : first.fixed, at);
+        auto step =
+            stepInto(board, lie, *cells, basted, w, at ? std::nullopt : first.fixed, at, cost);
         if (!step)
             return {};
         basted = joined(std::move(basted), step->fresh);

@@ -33,8 +33,12 @@ inline constexpr std::size_t kMostPasses = 64;
 std::optional<Sequence> bestOrder(const Board& board, const Lie& lie, const FirstPass& first,
                                   const std::vector<Window>& windows, int looks = 4'000);
 
-/// The windows in the order given; nothing where that does not work.
+/// The windows in the order given; nothing where that does not work. The table lies where the
+/// `cost` of each pass is least, or as stepInto has it.
 std::optional<Sequence> inOrder(const Board& board, const Lie& lie, const FirstPass& first,
-                                const std::vector<Window>& windows);
+                                const std::vector<Window>& windows, const StepCost& cost = {});
+
+/// Seconds that shifting the quilt takes for a pass, and what has to be pulled across in it.
+double costOfMoving(const Step& step, const std::optional<Point>& before);
 
 } // namespace bastewright

@@ -46,9 +46,9 @@ std::vector<PassChoice> passChoices(const PassRequest& request,
 /// Evens out the boundaries of a way, and sums it up anew.
 void makeEven(const PassRequest& request, PassChoice& choice);
 
-/// The same way with as many passes otherwise cut or otherwise put on the table: boundaries as they
-/// were found, other sets of fields, new area in the middle of the table, the fields of a table a
-/// little smaller. `choice` is evened out.
+/// The same way with as many passes or fewer otherwise cut or otherwise put on the table:
+/// boundaries as they were found, other sets of fields, the table where those who work there reach
+/// most, the fields of a table a little smaller. `choice` is evened out.
 std::vector<PassChoice> variations(const PassRequest& request, const PassChoice& choice);
 
 /// The same way, with as many passes or fewer, as if nobody got farther than each of these: so more

@@ -3,8 +3,8 @@
 #include "plan/trade_times.h"
 #include "planners/passes/holds.h"
 #include "planners/passes/reach.h"
+#include "planners/passes/reached_share.h"
 #include "planners/rolls/lifting.h"
-#include "planners/surface/reachable.h"
 #include "ways/way.h"
 
 #include <algorithm>
@@ -79,27 +79,6 @@ std::size_t standingRoom(const PassChoice& choice) {
     return std::max<std::size_t>(places, 1);
 }
 
-/// The points of a pass, each counted half as much again where everybody has to lean for it.
-double pointsToWork(const PassRequest& request, const PassChoice& choice, const Step& step) {
-    if (choice.surface.floor)
-        return step.points;
-    Length comfortable;
-    for (const Helper& h : request.setting.helpers)
-        comfortable = std::max(comfortable, h.reach);
-    if (request.setting.helpers.empty())
-        comfortable = Helper{}.reach;
-    const Rect table{step.at.x, step.at.y, step.at.x + choice.lie.x.size,
-                     step.at.y + choice.lie.y.size};
-    const Rect deep = outOfReach(table, choice.lie.closed, comfortable);
-    if (deep.empty())
-        return step.points;
-    const Region fresh = regionOf(*choice.board, choice.sequence.cells, step.fresh);
-    int leaning = 0;
-    for (const Point& p : choice.board->points)
-        leaning += deep.contains(p) && fresh.contains(p) ? 1 : 0;
-    return step.points + (kLeaningFactor - 1) * leaning;
-}
-
 } // namespace
 
 int liftersFor(const PassRequest& request) {
@@ -109,7 +88,21 @@ int liftersFor(const PassRequest& request) {
     return std::max(byWeight, byWidth);
 }
 
-Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
+StepCost costWith(const PassRequest& request, const PassChoice& choice) {
+    double each = 0;
+    for (const WayStep& step : wayOf(request.job).steps)
+        each += step.ofZones() ? step.seconds : 0;
+    return
+        [each, board = choice.board, lie = choice.lie,
+         share = ReachedShare{request.setting.helpers, choice.lie, choice.quiltLengthAlongLength}](
+            const Cells& cells, const Step& step, const std::optional<Point>& before) {
+            return each * share.points(*board, lie, cells, step) / share.paces() +
+                   costOfMoving(step, before);
+        };
+}
+
+Seconds predictedTime(const PassRequest& request, const PassChoice& choice,
+                      std::span<const Pass> passes) {
     const std::vector<Helper>& helpers = request.setting.helpers;
     const Way& way = wayOf(request.job);
     const Team all{helpers, [](const Helper&) { return true; }};
@@ -121,8 +114,9 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
         seconds +=
             pinners.shared(points * each, people) + kSettle * double(choice.sequence.steps.size());
     };
+    const ReachedShare share{helpers, choice.lie, choice.quiltLengthAlongLength};
     for (const Step& step : choice.sequence.steps)
-        points += pointsToWork(request, choice, step);
+        points += share.points(*choice.board, choice.lie, choice.sequence.cells, step);
     for (const WayStep& step : way.steps)
         if (step.ofZones())
             calls(step.seconds,
@@ -130,7 +124,7 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
                       ? static_cast<std::size_t>(std::max(1, request.setting.room.irons))
                       : room);
     seconds += all.byAll(kOpenPin * double(choice.board->points.size()));
-    for (const Pass& p : detailedPasses(request, choice)) {
+    for (const Pass& p : passes) {
         if (p.number > 1)
             seconds +=
                 lifters.byTwo(kShift + kShiftInch * std::hypot(p.shift.dx.in(), p.shift.dy.in()));
@@ -158,6 +152,10 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
     if (seconds > kRestsBeyond)
         seconds += kRest * std::floor(seconds / kRestEvery);
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};
+}
+
+Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
+    return predictedTime(request, choice, detailedPasses(request, choice));
 }
 
 } // namespace bastewright

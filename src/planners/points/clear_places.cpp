@@ -11,6 +11,8 @@ namespace {
 // cleared but the edge is kept.
 constexpr double kReach = 0.6, kNear = 0.25;
 
+constexpr double kNotAsked = -3; ///< less than any room
+
 } // namespace
 
 ClearPlaces::ClearPlaces(const Rules& rules)
@@ -47,7 +49,16 @@ int ClearPlaces::search(int column, int row) {
     return -2 - roomiest(column, row);
 }
 
-int ClearPlaces::roomiest(int column, int row) const {
+double ClearPlaces::roomAt(int column, int row) {
+    if (room_.empty())
+        room_.assign(clear_.size(), kNotAsked);
+    double& known = room_[std::size_t(row) * std::size_t(columns_) + std::size_t(column)];
+    if (known == kNotAsked)
+        known = rules_.pin.mostRoom({column * fine_, row * fine_}).room;
+    return known;
+}
+
+int ClearPlaces::roomiest(int column, int row) {
     int best = row * columns_ + column;
     double most = -2;
     for (const auto& [i, j] : rings_) {
@@ -56,9 +67,8 @@ int ClearPlaces::roomiest(int column, int row) const {
         const int c = column + i, r = row + j;
         if (c < 0 || r < 0 || c >= columns_ || r >= rows_)
             continue;
-        if (const auto room = rules_.pin.mostRoom({c * fine_, r * fine_});
-            room.room > most + 1e-6) {
-            most = room.room;
+        if (const double room = roomAt(c, r); room > most + 1e-6) {
+            most = room;
             best = r * columns_ + c;
         }
     }

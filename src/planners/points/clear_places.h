@@ -26,7 +26,8 @@ public:
 private:
     bool clear(int column, int row);
     int search(int column, int row);
-    int roomiest(int column, int row) const;
+    int roomiest(int column, int row);
+    double roomAt(int column, int row);
     Spot placeOf(int index) const { return {index % columns_ * fine_, index / columns_ * fine_}; }
 
     const Rules& rules_;
@@ -34,6 +35,7 @@ private:
     int columns_, rows_, reach_, near_;
     std::vector<std::int8_t> clear_;    ///< -1 not known yet
     std::vector<std::int32_t> nearest_; ///< -1 not known yet; of what is not clear minus 2 less
+    std::vector<double> room_;          ///< found so far, where any was asked for
     std::vector<std::pair<int, int>> rings_; ///< offsets by distance, left and head first
 };
 

@@ -1,3 +1,4 @@
+#include "planners/crew/least_finish.h"
 #include "unit/crew/made_session.h"
 #include "unit/crew/rules_oracle.h"
 #include "unit/crew/walks_oracle.h"
@@ -7,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdlib>
+#include <iostream>
 
 using namespace bastewright;
 
@@ -29,6 +31,33 @@ TEST(AnyAfternoons, KeepEveryRule) {
         EXPECT_THAT(made::brokenWalks(a.session, a.quilts, plan), testing::IsEmpty())
             << "seed " << seed;
     }
+}
+
+// What is said to be the least that a way takes, before anybody has a place.
+TEST(LeastFinish, IsNeverAfterTheFinishOfAPlan) {
+    int compared = 0, always = 0;
+    double sum = 0;
+    for (std::uint64_t seed = 1; seed <= afternoons(); ++seed) {
+        auto a = made::anyAfternoon(seed);
+        if (a.quilts.size() > 1)
+            continue;
+        const Seconds least = leastFinish(a.session, 0, a.quilts.front(), a.points.front());
+        const CrewPlan plan = made::plan(a, {.range = false});
+        // Where something cannot be done it is left out.
+        if (std::ranges::count(plan.findings, Finding::Level::stop, &Finding::level) > 0)
+            continue;
+        EXPECT_LE(least, plan.finish) << "seed " << seed;
+        ++compared;
+        // It knows no hours.
+        if (std::ranges::any_of(a.session.setting.helpers,
+                                [](const Helper& h) { return h.from || h.until; }))
+            continue;
+        ++always;
+        sum += double(plan.finish.count()) / double(least.count());
+    }
+    EXPECT_GT(compared, 100);
+    EXPECT_LT(sum / always, 1.25);
+    std::cout << "finish / least " << sum / always << " of " << always << "\n";
 }
 
 // A quilt at one end of a table much wider than it: from the far side nobody reaches it, and three

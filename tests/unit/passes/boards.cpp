@@ -10,17 +10,14 @@ namespace {
 
 constexpr Length kStep = Length::inch64ths(32);
 
-Board boardWith(std::vector<Point> points, Length width, Length length, Length spacing) {
-    Board out;
+Board boardOfPoints(std::vector<Point> points, Length width, Length length, Length spacing) {
     std::vector<Length> x, y;
     for (const Point& p : points) {
         x.push_back(p.x);
         y.push_back(p.y);
     }
-    out.points = std::move(points);
-    out.x = axisLines(std::move(x), width, spacing, {});
-    out.y = axisLines(std::move(y), length, spacing, {});
-    return out;
+    return boardWith(axisLines(std::move(x), width, spacing, {}),
+                     axisLines(std::move(y), length, spacing, {}), std::move(points));
 }
 
 /// Half inches of the top: the pass that basted each, 0 for none.
@@ -88,7 +85,7 @@ Board rowsAcross(Length width, Length length) {
             const double x = 1 + step * k + (r % 2 == 1 ? step / 2 : 0);
             points.push_back({snapped(std::min(x, width.in() - 1)), snapped(1 + gap * r)});
         }
-    return boardWith(std::move(points), width, length, Length::inches(4));
+    return boardOfPoints(std::move(points), width, length, Length::inches(4));
 }
 
 Board squares(Length width, Length length, Length side) {
@@ -96,7 +93,7 @@ Board squares(Length width, Length length, Length side) {
     for (Length y = side / 2; y < length; y += side)
         for (Length x = side / 2; x < width; x += side)
             points.push_back({x, y});
-    return boardWith(std::move(points), width, length, side);
+    return boardOfPoints(std::move(points), width, length, side);
 }
 
 Lie tableOf(Length x, Length y, Length reach) {

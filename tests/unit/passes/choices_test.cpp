@@ -48,6 +48,28 @@ TEST(PassChoices, NothingIsWorkedBeyondWhatAnybodyReaches) {
     EXPECT_GT(deep, 2) << "the middle 10 in of a surface 72 in deep are pulled across";
 }
 
+// Work lies along the open edge of a table whose other side is against a wall, however deep it is.
+TEST(PassChoices, ADeeperTableAtAWallTakesNoLonger) {
+    Seconds before{};
+    for (const Length deep : {64_in, 66_in, 68_in, 72_in}) {
+        Demo demo{64_in, 68_in, 1};
+        demo.setting.room.tables = {{96_in, deep, 1, {}}};
+        demo.setting.room.walls = {Side::foot};
+        demo.setting.helpers.front().reach = 29_in;
+        demo.setting.helpers.back().reach = 24_in;
+        Seconds quickest{};
+        for (const PassChoice& c : demo.choices())
+            if (c.summary.workable && c.surface.width == deep &&
+                (quickest == Seconds{} || c.summary.predicted < quickest))
+                quickest = c.summary.predicted;
+        ASSERT_GT(quickest, Seconds{}) << deep.in();
+        if (before > Seconds{}) {
+            EXPECT_LE(double(quickest.count()), 1.01 * double(before.count())) << deep.in();
+        }
+        before = quickest;
+    }
+}
+
 // More table never gives more passes: all that fewer tables make is still there to choose from.
 TEST(PassChoices, AnotherTableNeverTakesMorePasses) {
     const std::vector<Size> tops{{40_in, 50_in}, {70_in, 90_in}, {88_in, 112_in}, {100_in, 100_in}};

@@ -1,0 +1,112 @@
+#include "planners/passes/reached_share.h"
+
+#include "planners/passes/reach.h"
+#include "planners/surface/closed_sides.h"
+#include "planners/surface/reachable.h"
+
+#include <algorithm>
+#include <array>
+
+namespace bastewright {
+namespace {
+
+/// Where nobody gets to a place it counts as so many, and is told elsewhere.
+constexpr double kNobody = 4;
+
+} // namespace
+
+ReachedShare::ReachedShare(const std::vector<Helper>& helpers, const Lie& lie,
+                           bool quiltLengthAlongLength)
+    : floor_{lie.floor} {
+    for (const Side s : kSides)
+        if (std::ranges::find(lie.closed, s) == lie.closed.end())
+            open_.push_back(s);
+    const auto add = [&](const Helper& h) {
+        Person p{h.pace > 0 ? h.pace : 1, h.reach, leaningReach(h), open_};
+        if (h.side) {
+            const std::array kept{*h.side};
+            const Side side = closedSides(kept, quiltLengthAlongLength).front();
+            std::erase_if(p.sides, [&](Side s) { return s != side; });
+        }
+        paces_ += p.pace;
+        farthest_ = std::max(farthest_, p.leaning);
+        people_.push_back(std::move(p));
+    };
+    for (const Helper& h : helpers)
+        if (h.pins)
+            add(h);
+    if (people_.empty())
+        for (const Helper& h : helpers)
+            add(h);
+    if (people_.empty())
+        add(Helper{});
+    std::ranges::stable_sort(people_, std::greater<>{}, &Person::pace);
+}
+
+double ReachedShare::shareAt(Point place, const Rect& table) const {
+    double share = 0;
+    for (const Person& p : people_) {
+        std::optional<Length> nearest;
+        for (const Side s : p.sides)
+            if (const Length d = depthFrom(place, table, s); !nearest || d < *nearest)
+                nearest = d;
+        if (nearest && *nearest <= p.reach)
+            share += p.pace;
+        else if (nearest && *nearest <= p.leaning)
+            share += p.pace / kLeaningFactor;
+    }
+    return share;
+}
+
+double ReachedShare::roomAt(const Rect& table, Side side) const {
+    const Length along = isAcross(side) ? table.width() : table.length();
+    const auto places =
+        std::max<std::size_t>(1, static_cast<std::size_t>(ratio(along, kElbowRoom)));
+    double out = 0;
+    for (std::size_t k = 0; k < std::min(places, people_.size()); ++k)
+        out += people_[k].pace;
+    return out;
+}
+
+double ReachedShare::points(const Rect& table, std::span<const Point> worked) const {
+    if (floor_)
+        return double(worked.size());
+    double all = 0;
+    PerSide<double> only{};
+    for (const Point& p : worked) {
+        const double share = shareAt(p, table);
+        const double seconds = share > 0 ? 1 / share : kNobody / paces_;
+        all += seconds;
+        std::optional<Side> one;
+        int sides = 0;
+        for (const Side s : open_)
+            if (depthFrom(p, table, s) <= farthest_) {
+                one = s;
+                ++sides;
+            }
+        if (sides == 1)
+            only[*one] += seconds * share / roomAt(table, *one);
+    }
+    for (const Side s : kSides)
+        all = std::max(all, only[s]);
+    return all * paces_;
+}
+
+double ReachedShare::points(const Board& board, const Lie& lie, const Cells& cells,
+                            const Step& step) const {
+    if (floor_)
+        return step.points;
+    const Region fresh = regionOf(board, cells, step.fresh);
+    std::vector<std::vector<Point>> worked(step.pulls.size() + 1);
+    for (const Point& p : board.points)
+        if (fresh.contains(p))
+            worked[step.pullOf(board, p)].push_back(p);
+    double out = 0;
+    for (std::size_t k = 0; k < worked.size(); ++k) {
+        const Point at = k < step.pulls.size() ? step.pulls[k].at : step.at;
+        out += points({at.x, at.y, at.x + lie.x.size, at.y + lie.y.size}, worked[k]);
+    }
+    return out;
+}
+
+} // namespace bastewright
