@@ -70,8 +70,9 @@ TEST_F(Pictures, TheTopFollowsWhatIsTypedAndSeamsAreDrawnOnIt) {
     pane("quilt");
     tap(QStringLiteral("field-columns"));
     tap(QStringLiteral("key-6"));
-    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("88 × 112 in")) << "what was measured stays";
-    EXPECT_TRUE(work().top()->gridText().contains(QStringLiteral("76 × 112 in")));
+    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("88 × 112\u00a0in"))
+        << "what was measured stays";
+    EXPECT_TRUE(work().top()->gridText().contains(QStringLiteral("76 × 112\u00a0in")));
     key(Qt::Key_Escape);
     EXPECT_EQ(work().top()->gridText(), QString{});
     EXPECT_FALSE(work().editor()->canUndo());
@@ -79,10 +80,10 @@ TEST_F(Pictures, TheTopFollowsWhatIsTypedAndSeamsAreDrawnOnIt) {
     tap(QStringLiteral("field-columns"));
     tap(QStringLiteral("key-6"));
     tap(QStringLiteral("take"));
-    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("88 × 112 in"));
-    EXPECT_TRUE(work().top()->gridText().contains(QStringLiteral("76 × 112 in")));
+    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("88 × 112\u00a0in"));
+    EXPECT_TRUE(work().top()->gridText().contains(QStringLiteral("76 × 112\u00a0in")));
     tap(QStringLiteral("takeGrid"));
-    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("76 × 112 in"));
+    EXPECT_EQ(work().top()->sizeText(), QStringLiteral("76 × 112\u00a0in"));
     tap(QStringLiteral("undo"));
     tap(QStringLiteral("undo"));
     EXPECT_EQ(session(), before);
@@ -111,6 +112,7 @@ TEST_F(Pictures, AnotherWayIsTakenAndARowShowsHowItIsPlaced) {
         ++other;
     ASSERT_LT(other, all.size());
     const auto wanted = all[other];
+    tap(QStringLiteral("wayCard%1").arg(other));
     auto* way = find(QStringLiteral("takeWay%1").arg(other));
     ASSERT_TRUE(way);
     QMetaObject::invokeMethod(way, "clicked");

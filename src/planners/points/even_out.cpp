@@ -81,7 +81,7 @@ Layout evenedOut(const Rules& rules, Layout start, int effort, std::stop_token s
     Spots best = start.spots();
     const double slack = rules.fine * 0.75;
     Dice dice{1};
-    const auto settled = [&](Spots points) -> std::optional<Spots> {
+    const auto evened = [&](Spots points) -> std::optional<Spots> {
         for (int i = 0; i < 250 && !stop.stop_requested(); ++i)
             if (evener.step(points, slack)) {
                 if (evener.rounded(points))
@@ -103,7 +103,7 @@ Layout evenedOut(const Rules& rules, Layout start, int effort, std::stop_token s
                 p = {at(evener.room().x0, evener.room().x1),
                      at(evener.room().y0, evener.room().y1)};
             }
-            if (auto better = settled(std::move(points))) {
+            if (auto better = evened(std::move(points))) {
                 best = std::move(*better);
                 fewer = best.size() > 1;
             }

@@ -2,7 +2,7 @@
 
 #include "planners/points/cell.h"
 #include "planners/points/lattice_trial.h"
-#include "planners/points/settle.h"
+#include "planners/points/relax.h"
 
 #include <array>
 
@@ -141,7 +141,7 @@ Spots atNearestPlaces(const Spots& wanted, const Rules& rules, const PlaceMap& m
     return out;
 }
 
-/// Share of a point lost for each point in a patch of the top, once they are settled: what is out
+/// Share of a point lost for each point in a patch of the top, once they are relaxed: what is out
 /// of reach then will take further points.
 double lossIn(const Field& patch, const Spots& wanted, const Rules& rules, const PlaceMap& map) {
     const Field wide = patch.grown(2 * rules.radius);
@@ -150,7 +150,7 @@ double lossIn(const Field& patch, const Spots& wanted, const Rules& rules, const
         if (wide.contains(s))
             near.push_back(s);
     near = atNearestPlaces(near, rules, map);
-    settle(near, rules, map, 6, patch);
+    relax(near, rules, map, 6, patch);
     Buckets buckets{wide, rules.radius};
     for (std::size_t i = 0; i < near.size(); ++i)
         buckets.add(static_cast<int>(i), near[i]);
@@ -185,7 +185,7 @@ double promised(const Lattice& lattice, const Rules& rules, const PlaceMap& map)
 
 Spots laidOn(const Lattice& lattice, const Rules& rules, const PlaceMap& map) {
     Spots out = atNearestPlaces(pointsFor(lattice, rules.top()), rules, map);
-    settle(out, rules, map, 8, rules.top());
+    relax(out, rules, map, 8, rules.top());
     return out;
 }
 

@@ -31,9 +31,8 @@ QString length(Length l, Unit unit) {
 }
 
 QString size(Size s, Unit unit) {
-    return QStringLiteral("%1 × %2 %3")
-        .arg(language::figure(fromCore(format(s.width, unit, false))),
-             language::figure(fromCore(format(s.length, unit, false))), fromCore(symbol(unit)));
+    return language::figure(
+        fromCore(format(s.width, unit, false) + " × " + format(s.length, unit)));
 }
 
 QString span(Seconds s) {

@@ -81,7 +81,7 @@ TEST_F(Editing, TheSizeFollowsTheBlocksWhereTheyMakeIt) {
     EXPECT_EQ(fields.take("sizefrom", "1"), "");
     EXPECT_EQ(fields.take("columns", "8"), "");
     EXPECT_EQ(editor.job().top.width, std::vector{100_in});
-    EXPECT_EQ(fields.summary(), "100 × 112 in, 8 × 9 blocks");
+    EXPECT_EQ(fields.summary(), "100 × 112\u00a0in, 8 × 9 blocks");
 }
 
 TEST_F(Editing, EveryChangeUndoesAndRedoes) {

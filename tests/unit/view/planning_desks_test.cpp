@@ -369,11 +369,11 @@ TEST_F(Planning, WhatIsTypedIsShownBeforeItIsTaken) {
     FieldModel fields;
     fields.setEditor(&editor);
     fields.preview("columns", "8");
-    EXPECT_EQ(top.sizeText(), "100 × 112 in");
+    EXPECT_EQ(top.sizeText(), "100 × 112\u00a0in");
     EXPECT_EQ(editor.job().top.grid->columns, 7);
     fields.preview("columns", "80"); // far too large: nothing new
     fields.endPreview();
-    EXPECT_EQ(top.sizeText(), "88 × 112 in");
+    EXPECT_EQ(top.sizeText(), "88 × 112\u00a0in");
     EXPECT_FALSE(editor.canUndo());
 }
 

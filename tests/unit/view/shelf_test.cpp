@@ -30,7 +30,7 @@ struct Shelf : testing::Test {
 TEST_F(Shelf, ANewQuiltIsANewCard) {
     EXPECT_GT(shelf->addNew(), 0);
     ASSERT_EQ(shelf->count(), 1);
-    EXPECT_EQ(at(0, ShelfModel::SizeRole), "60 × 72 in");
+    EXPECT_EQ(at(0, ShelfModel::SizeRole), "60 × 72\u00a0in");
     EXPECT_EQ(at(0, ShelfModel::StateRole), "new");
 }
 

@@ -3,7 +3,7 @@
 #include "planners/points/holes.h"
 #include "planners/points/lattice.h"
 #include "planners/points/points.h"
-#include "planners/points/settle.h"
+#include "planners/points/relax.h"
 #include "property/points/made_tops.h"
 #include "support/random.h"
 
@@ -53,7 +53,7 @@ TEST_P(PlaceMaps, KnowTheNearestAllowedPlace) {
 }
 
 // Every sweep leaves each point where a point may lie, and the farthest place no farther.
-TEST_P(PlaceMaps, PointsSettleSoThatNothingIsFarther) {
+TEST_P(PlaceMaps, PointsRelaxSoThatNothingIsFarther) {
     const Rules rules = small(GetParam());
     const PlaceMap map{rules};
     Random r{11};
@@ -73,7 +73,7 @@ TEST_P(PlaceMaps, PointsSettleSoThatNothingIsFarther) {
     double before = coveringRadius(points, rules.top());
     const double first = before;
     for (int sweep = 0; sweep < 8; ++sweep) {
-        settle(points, rules, map, 1, rules.top());
+        relax(points, rules, map, 1, rules.top());
         const double now = coveringRadius(points, rules.top());
         EXPECT_LE(now, before + 1e-4);
         before = now;

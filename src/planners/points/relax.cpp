@@ -1,11 +1,11 @@
-#include "planners/points/settle.h"
+#include "planners/points/relax.h"
 
 #include "planners/points/cell.h"
 
 namespace bastewright::points {
 
-void settle(Spots& points, const Rules& rules, const PlaceMap& map, int sweeps,
-            const Field& within) {
+void relax(Spots& points, const Rules& rules, const PlaceMap& map, int sweeps,
+           const Field& within) {
     Buckets near{rules.top(), rules.radius};
     for (std::size_t i = 0; i < points.size(); ++i)
         near.add(static_cast<int>(i), points[i]);
