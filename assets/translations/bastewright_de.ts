@@ -5732,12 +5732,12 @@
         <translation>%1: nur %2 Überstand je Seite statt der gewünschten %3.</translation>
     </message>
     <message>
-        <source>Make it %1 wider, %2 in all, or at least %3 more for half of the overage.</source>
-        <translation>%1 breiter machen, insgesamt %2, oder für den halben Überstand mindestens %3 mehr.</translation>
+        <source>Make it %1 wider (%2), or at least %3 more for half of the overage.</source>
+        <translation>%1 breiter machen (%2) oder für den halben Überstand mindestens %3 mehr.</translation>
     </message>
     <message>
-        <source>Make it %1 longer, %2 in all, or at least %3 more for half of the overage.</source>
-        <translation>%1 länger machen, insgesamt %2, oder für den halben Überstand mindestens %3 mehr.</translation>
+        <source>Make it %1 longer (%2), or at least %3 more for half of the overage.</source>
+        <translation>%1 länger machen (%2) oder für den halben Überstand mindestens %3 mehr.</translation>
     </message>
     <message>
         <source>1 table</source>

@@ -1,4 +1,5 @@
 #include "app/plan_text.h"
+#include "language/said.h"
 #include "ways/point_words.h"
 #include "ways/way.h"
 
@@ -24,7 +25,8 @@ std::size_t columnsOf(std::string_view text) {
 /// first stand as far in as `indent`.
 void wrapped(std::ostream& out, const std::string& text, std::size_t indent) {
     std::string line;
-    std::istringstream words{text};
+    // Numbers stay with their units.
+    std::istringstream words{language::figure(QString::fromStdString(text)).toStdString()};
     // Spaces at the beginning are an indent of the first line.
     line.assign(std::min(text.find_first_not_of(' '), text.size()), ' ');
     bool first = true;

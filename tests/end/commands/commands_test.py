@@ -8,6 +8,7 @@ import copy
 import json
 import os
 import pathlib
+import re
 import shutil
 import subprocess
 import sys
@@ -42,6 +43,13 @@ def figure_of(supply, unit):
         return f"{need:.4g}"
     whole, part = divmod(Fraction(round(need * 8), 8), 1)
     return f"{whole} {part}" if whole and part else f"{part if part else whole}"
+
+
+def spelled(text):
+    """Signs of fractions as the plan's file has them: "4½" as "4 1/2"."""
+    for sign, parts in zip("⅛¼⅜½⅝¾⅞", ("1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8")):
+        text = re.sub(rf"(?<=\d){sign}", f" {parts}", text).replace(sign, parts)
+    return text
 
 
 class InFolder(unittest.TestCase):
@@ -111,7 +119,8 @@ class MainJob(InFolder):
                 lines = text.splitlines()
                 self.assertLessEqual(len(lines), 24, text)
                 self.assertLessEqual(max(map(len, lines)), 80, text)
-                said = " ".join(text.split())
+                said = spelled(" ".join(text.split()))
+                self.assertNotRegex(text, r"\d/\d")
                 self.assertIn("Finishes about ", said)
                 for supply in plan["supplies"]:
                     self.assertIn(f"{figure_of(supply, plan['unit'])} ", said)
@@ -305,7 +314,7 @@ class NoGoodPlan(InFolder):
         done = run("plan", self.write(job))
         self.assertEqual(done.returncode, 1)
         # The readings of this top lean by an eighth.
-        self.assertIn("The batting is 87 in wide and the top takes up 88 1/8 in, as it leans",
+        self.assertIn("The batting is 87 in wide and the top takes up 88⅛ in, as it leans",
                       " ".join(done.stdout.split()))
 
 
