@@ -60,7 +60,7 @@ TEST(Proof, SmallerThanTheTopStops) {
     EXPECT_EQ(out[0].level, Finding::Level::stop);
     EXPECT_THAT(out[0].text, HasSubstr("1 in too little"));
     EXPECT_THAT(out[0].cure, HasSubstr("3 in more"));
-    EXPECT_THAT(out[0].cure, HasSubstr("116 in in all"));
+    EXPECT_THAT(out[0].cure, HasSubstr("(116 in)"));
 }
 
 TEST(Proof, NamesTheFieldThatWasMeasured) {
