@@ -380,8 +380,9 @@ void PassSteps::holdStep(TaskKind kind, int holds) {
         who = those(walks);
     std::size_t hands = 0;
     // `choose` has the quickest first, and holdSeconds says how many of them serve best.
+    HoldSeconds seconds{holds};
     const Takes takes = [&](Paces paces) {
-        const double all = holdSeconds(holds, paces, hands);
+        const double all = seconds(paces, hands);
         return hands < paces.size() ? 1e9 : all;
     };
     teamStep(kind, who, 1, who.size(), takes);

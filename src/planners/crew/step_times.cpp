@@ -59,21 +59,28 @@ double laySeconds(const Pass& pass, bool first, std::span<const double> paces) {
     return together(all / 3, paces) * (paces.size() < 2 ? kLayAlone : 1);
 }
 
-double holdSeconds(int holds, std::span<const double> paces, std::size_t& hands) {
+double HoldSeconds::operator()(std::span<const double> paces, std::size_t& hands) {
     double best = 0;
     hands = 0;
     for (std::size_t n = 1; n <= paces.size(); ++n) {
         const auto who = paces.first(n);
-        std::vector<double> times = dealt(holds, who);
-        for (std::size_t k = 0; k < n; ++k)
-            times[k] *= kHold * (n < 2 ? kHoldAlone : 1) / sound(who[k]);
-        const double all = middleOfSlowest(times, spreadOfWork());
-        if (n == 1 || all < best) {
-            best = all;
+        const auto [at, isNew] = known_.try_emplace({who.begin(), who.end()}, 0);
+        if (isNew) {
+            std::vector<double> times = dealt(holds_, who);
+            for (std::size_t k = 0; k < n; ++k)
+                times[k] *= kHold * (n < 2 ? kHoldAlone : 1) / sound(who[k]);
+            at->second = middleOfSlowest(times, spreadOfWork());
+        }
+        if (n == 1 || at->second < best) {
+            best = at->second;
             hands = n;
         }
     }
     return best;
+}
+
+double holdSeconds(int holds, std::span<const double> paces, std::size_t& hands) {
+    return HoldSeconds{holds}(paces, hands);
 }
 
 double shiftSeconds(const Pass& into, std::span<const double> paces) {

@@ -4,7 +4,9 @@
 #include "planners/crew/hands.h"
 #include "ways/way.h"
 
+#include <map>
 #include <span>
+#include <vector>
 
 /// How long the steps of a pass take (docs/computation/crew.md, "Times"); src/plan/trade_times.h
 /// has the figures. All in whole seconds, rounded up.
@@ -19,6 +21,17 @@ double laySeconds(const Pass& pass, bool first, std::span<const double> paces);
 /// One round of holds, shared by paces; lasts as long as the middle of the slowest. Of the people
 /// given (quickest first) as many take part as make it shortest: `hands` says how many.
 double holdSeconds(int holds, std::span<const double> paces, std::size_t& hands);
+/// The same, asked again and again for people of whom the first are the same: remembers.
+class HoldSeconds {
+public:
+    explicit HoldSeconds(int holds)
+        : holds_{holds} {}
+    double operator()(std::span<const double> paces, std::size_t& hands);
+
+private:
+    int holds_;
+    std::map<std::vector<double>, double> known_; ///< by those who take part
+};
 double shiftSeconds(const Pass& into, std::span<const double> paces);
 /// A step of a way of basting that is not of zones, at the pace of the slowest of a team.
 double stepSeconds(const WayStep& step, const Pass& pass, std::span<const double> paces);

@@ -117,10 +117,10 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
             best.offer(bestOrder(in.board, in.lie, *first, windows));
     if (!in.search && !best.empty())
         return std::move(best).layout(least);
-    const auto search = [&](const Lie& lie, const FirstPass& from) {
+    const auto search = [&](const Lie& lie, const FirstPass& from, bool briefly) {
         const std::size_t most = best.empty() ? kMostUnknown : best.passes();
         CoverSearch limits;
-        if (in.briefly) {
+        if (briefly) {
             limits.nodes /= 8;
             limits.steps /= 8;
         }
@@ -128,16 +128,15 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
         return fewestCover(in.board, lie, from, candidates(in.board, lie, from), most, limits)
             .sequences;
     };
-    best.offer(search(in.lie, *first));
+    best.offer(search(in.lie, *first, in.briefly));
     // What a smaller table does this one does too, and shorter arms; the search finds it there, now
     // and then.
-    const auto carry = [&](const Lie& lie) {
+    const auto carry = [&](const Lie& lie, bool briefly) {
         if ((!best.empty() && best.passes() < kWorthCarrying) || in.stop.stop_requested())
             return;
-        LayoutInput smaller{in.board, lie, in.start, in.row};
-        smaller.briefly = in.briefly;
+        const LayoutInput smaller{in.board, lie, in.start, in.row};
         if (const auto from = firstPass(smaller))
-            for (const Sequence& found : search(lie, *from))
+            for (const Sequence& found : search(lie, *from, briefly))
                 best.offer(bestOrder(in.board, in.lie, {from->held, first->fixed}, found.windows));
     };
     for (const Length less : kSmaller)
@@ -146,13 +145,13 @@ std::optional<Layout> fromTheMiddle(const LayoutInput& in) {
             Length& size = across ? lie.x.size : lie.y.size;
             size -= less;
             if (size >= kLeastTable)
-                carry(lie);
+                carry(lie, in.briefly);
         }
     Lie shorter = in.lie;
-    for (int k = 0; k < kShorter && !tooDeep(in.lie).empty(); ++k) {
+    for (int k = 0; k < kShorter && !in.briefly && !tooDeep(in.lie).empty(); ++k) {
         shorter.reach -= Length::inches(1);
         if (shorter.reach > Length{})
-            carry(shorter);
+            carry(shorter, true);
     }
     if (best.empty())
         return {};

@@ -22,38 +22,54 @@ ReachedShare::ReachedShare(const std::vector<Helper>& helpers, const Lie& lie,
         if (std::ranges::find(lie.closed, s) == lie.closed.end())
             open_.push_back(s);
     const auto add = [&](const Helper& h) {
-        Person p{h.pace > 0 ? h.pace : 1, h.reach, leaningReach(h), open_};
+        const double pace = h.pace > 0 ? h.pace : 1;
         if (h.side) {
             const std::array kept{*h.side};
-            const Side side = closedSides(kept, quiltLengthAlongLength).front();
-            std::erase_if(p.sides, [&](Side s) { return s != side; });
+            keeping_.push_back({pace, h.reach, leaningReach(h),
+                                closedSides(kept, quiltLengthAlongLength).front()});
+        } else {
+            easily_.push_back({h.reach, pace});
+            leaning_.push_back({leaningReach(h), pace});
         }
-        paces_ += p.pace;
-        farthest_ = std::max(farthest_, p.leaning);
-        people_.push_back(std::move(p));
+        quickest_.push_back(pace);
+        paces_ += pace;
+        farthest_ = std::max(farthest_, leaningReach(h));
     };
     for (const Helper& h : helpers)
         if (h.pins)
             add(h);
-    if (people_.empty())
+    if (quickest_.empty())
         for (const Helper& h : helpers)
             add(h);
-    if (people_.empty())
+    if (quickest_.empty())
         add(Helper{});
-    std::ranges::stable_sort(people_, std::greater<>{}, &Person::pace);
+    std::ranges::sort(quickest_, std::greater<>{});
+    for (auto* reaches : {&easily_, &leaning_}) {
+        std::ranges::stable_sort(*reaches, std::greater<>{}, &Reach::at);
+        for (std::size_t k = 1; k < reaches->size(); ++k)
+            (*reaches)[k].paces += (*reaches)[k - 1].paces;
+    }
 }
 
 double ReachedShare::shareAt(Point place, const Rect& table) const {
-    double share = 0;
-    for (const Person& p : people_) {
-        std::optional<Length> nearest;
-        for (const Side s : p.sides)
-            if (const Length d = depthFrom(place, table, s); !nearest || d < *nearest)
-                nearest = d;
-        if (nearest && *nearest <= p.reach)
-            share += p.pace;
-        else if (nearest && *nearest <= p.leaning)
-            share += p.pace / kLeaningFactor;
+    std::optional<Length> nearest;
+    for (const Side s : open_)
+        if (const Length d = depthFrom(place, table, s); !nearest || d < *nearest)
+            nearest = d;
+    if (!nearest)
+        return 0;
+    const auto pacesTo = [&](const std::vector<Reach>& reaches) {
+        const auto beyond =
+            std::ranges::upper_bound(reaches, *nearest, std::greater<>{}, &Reach::at);
+        return beyond == reaches.begin() ? 0 : std::prev(beyond)->paces;
+    };
+    // Who leans for it does two thirds of what the others do.
+    double share = pacesTo(leaning_) / kLeaningFactor + pacesTo(easily_) * (1 - 1 / kLeaningFactor);
+    for (const Person& p : keeping_) {
+        if (std::ranges::find(open_, p.side) == open_.end())
+            continue;
+        const Length d = depthFrom(place, table, p.side);
+        share += d <= p.reach ? p.pace : d <= p.leaning ? p.pace / kLeaningFactor : 0;
     }
     return share;
 }
@@ -63,8 +79,8 @@ double ReachedShare::roomAt(const Rect& table, Side side) const {
     const auto places =
         std::max<std::size_t>(1, static_cast<std::size_t>(ratio(along, kElbowRoom)));
     double out = 0;
-    for (std::size_t k = 0; k < std::min(places, people_.size()); ++k)
-        out += people_[k].pace;
+    for (std::size_t k = 0; k < std::min(places, quickest_.size()); ++k)
+        out += quickest_[k];
     return out;
 }
 

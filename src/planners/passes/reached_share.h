@@ -23,12 +23,19 @@ public:
     double paces() const { return paces_; } ///< of all of them
 
 private:
+    /// Paces of those who get so far, or farther: the farthest first, summed up.
+    struct Reach {
+        Length at;
+        double paces;
+    };
     struct Person {
         double pace;
         Length reach, leaning;
-        std::vector<Side> sides; ///< where they may stand
+        Side side; ///< where they keep to
     };
-    std::vector<Person> people_; ///< quickest first
+    std::vector<Reach> easily_, leaning_; ///< who may stand anywhere
+    std::vector<Person> keeping_;
+    std::vector<double> quickest_; ///< paces
     double paces_ = 0;
     bool floor_;
     std::vector<Side> open_;

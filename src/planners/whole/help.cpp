@@ -76,9 +76,11 @@ struct Outcome {
 
 Outcome outcomeOf(const Session& session, Groundwork& ground, std::stop_token stop) {
     const std::vector<LayerSizes> layers = layerSizes(session);
-    const ChosenWays chosen =
-        chooseWays(session, shareRoom(session, layers, ground.points, ground.layouts, stop), layers,
-                   ground.points, ground.layouts, std::move(stop), true);
+    std::vector<Shared> shared = shareRoom(session, layers, ground.points, ground.layouts, stop);
+    if (stop.stop_requested()) // nobody asks for it any more
+        return {};
+    const ChosenWays chosen = chooseWays(session, std::move(shared), layers, ground.points,
+                                         ground.layouts, std::move(stop), true);
     return {.finish = chosen.crew.finish,
             .passes = passesOf(chosen.quilts),
             .works = !chosen.crew.tasks.empty()};

@@ -1,20 +1,16 @@
 #include "planners/crew/crew.h"
-#include "planners/crew/search.h"
 #include "planners/crew/slowest.h"
 #include "unit/crew/made_session.h"
-#include "unit/crew/psplib.h"
 
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
-#include <fstream>
 #include <functional>
 #include <map>
 
-/// How near the crew plans come to their own proven bound, and how fast, on one core; and how the
-/// abstract search does on PSPLIB. Prints a table; exit status 1 where a target is missed.
-/// With BASTEWRIGHT_BENCH_ALL set, every PSPLIB instance is run (half an hour).
+/// How near the crew plans come to their own proven bound, and how fast, on one core. Prints a
+/// table; exit status 1 where a target is missed.
 using namespace bastewright;
 
 namespace {
@@ -141,37 +137,6 @@ bool plans(const Kind& kind) {
     return good;
 }
 
-bool psplib(const char* set, int schedules, int every, bool fromBest, double target) {
-    const std::string folder = BASTEWRIGHT_CHECK_DATA "/psplib/";
-    const auto files = made::readTarGz(folder + set + ".tar.gz", ".sm");
-    if (files.empty()) {
-        std::printf("%s IS NOT HERE: put PSPLIB into %s\n", set, folder.c_str());
-        return true;
-    }
-    if (std::getenv("BASTEWRIGHT_BENCH_ALL") != nullptr)
-        every = 1;
-    const auto best = made::bestKnown(folder + "best.csv");
-    double deviation = 0;
-    int n = 0, k = 0;
-    const double start = cpuSeconds();
-    for (const auto& [name, text] : files) {
-        if (k++ % every != 0)
-            continue;
-        const auto in = made::readSm(name, text);
-        const int path = made::criticalPath(in.problem);
-        const auto s = crew::search(in.problem, crew::construct(in.problem),
-                                    {.schedules = schedules, .bound = path})
-                           .schedule;
-        deviation += 100.0 * s.finish / (fromBest ? best.at(name) : path) - 100;
-        ++n;
-    }
-    deviation /= n;
-    std::printf("%-5s %6d schedules, %3d instances: %7.3f %% from the %s (target %.2f), %.0f s%s\n",
-                set, schedules, n, deviation, fromBest ? "best known" : "critical path", target,
-                cpuSeconds() - start, deviation <= target ? "" : "  MISSED");
-    return deviation <= target;
-}
-
 /// What practice reports (common practice; docs/computation/crew.md): passes as they are told, a
 /// hold every 15 in, no breaks, pressing left out.
 struct Reported {
@@ -240,8 +205,5 @@ int main() {
                    30, 30, true},
           Reported{"60 x 76, two people at library tables", 2, 1, 1, 60, 76, "1 h", 60, 60, false}})
         good = practice(r) && good;
-    good = psplib("j30", 1'000, 1, true, 0.4) && good;
-    good = psplib("j30", 50'000, 12, true, 0.05) && good;
-    good = psplib("j120", 50'000, 40, false, 33) && good;
     return good ? EXIT_SUCCESS : EXIT_FAILURE;
 }
