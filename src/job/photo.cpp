@@ -1,98 +1,12 @@
 #include "job/photo.h"
 
+#include "job/jpeg_parts.h"
+
 #include <algorithm>
 #include <cstdint>
 
 namespace bastewright {
 namespace {
-
-struct Frame {
-    int width, height;
-};
-
-/// The segments of a JPEG, from SOI to EOI (ITU-T T.81, annex B). One frame of baseline DCT and as
-/// many scans as it has components are accepted: decoders work on the whole picture once a scan.
-class Segments {
-public:
-    explicit Segments(std::string_view bytes)
-        : bytes_{bytes} {}
-
-    std::optional<Frame> frame() {
-        if (byte() != 0xFF || byte() != kStartOfImage)
-            return {};
-        for (;;) {
-            const int marker = nextMarker();
-            if (marker == kEndOfImage)
-                return scans_ > 0 ? frame_ : std::nullopt;
-            if (marker < 0 || !takeSegment(marker))
-                return {};
-        }
-    }
-
-private:
-    static constexpr int kStartOfImage = 0xD8, kEndOfImage = 0xD9, kStartOfScan = 0xDA,
-                         kBaseline = 0xC0, kLastOfFrames = 0xCF, kTablesOfCodes = 0xC4,
-                         kArithmetic = 0xCC, kRestart0 = 0xD0, kRestart7 = 0xD7;
-
-    std::string_view bytes_;
-    std::size_t at_ = 0;
-    std::optional<Frame> frame_;
-    int components_ = 0, scans_ = 0;
-
-    /// The next byte; -1 at the end.
-    int byte() { return at_ < bytes_.size() ? std::uint8_t(bytes_[at_++]) : -1; }
-    int word() {
-        const int high = byte(), low = byte();
-        return low < 0 ? -1 : high * 256 + low;
-    }
-    int nextMarker() {
-        if (byte() != 0xFF)
-            return -1;
-        int marker = 0xFF;
-        while (marker == 0xFF) // fill bytes
-            marker = byte();
-        return marker;
-    }
-
-    bool takeSegment(int marker) {
-        if (marker < kBaseline || (marker >= kRestart0 && marker < kEndOfImage))
-            return false; // markers without a length, and reserved ones
-        const std::size_t from = at_;
-        const int length = word();
-        if (length < 2 || from + std::size_t(length) > bytes_.size())
-            return false;
-        if (marker == kBaseline && !takeFrame(length))
-            return false;
-        if (marker > kBaseline && marker <= kLastOfFrames && marker != kTablesOfCodes &&
-            marker != kArithmetic)
-            return false; // progressive, lossless, arithmetic
-        at_ = from + std::size_t(length);
-        if (marker != kStartOfScan)
-            return true;
-        skipCoded();
-        return frame_ && ++scans_ <= components_;
-    }
-
-    bool takeFrame(int length) {
-        if (frame_ || length < 8)
-            return false;
-        const int precision = byte(), height = word(), width = word();
-        components_ = byte();
-        frame_ = Frame{width, height};
-        return precision == 8 && width > 0 && width <= limits::kPhotoSide && height > 0 &&
-               height <= limits::kPhotoSide && components_ >= 1 && components_ <= 4;
-    }
-
-    /// Entropy-coded data ends at a marker that is no restart; FF 00 is a coded FF.
-    void skipCoded() {
-        for (; at_ + 1 < bytes_.size(); ++at_) {
-            const int next = std::uint8_t(bytes_[at_ + 1]);
-            if (std::uint8_t(bytes_[at_]) == 0xFF && next != 0 &&
-                (next < kRestart0 || next > kRestart7))
-                return;
-        }
-    }
-};
 
 constexpr std::string_view kAlphabet =
     "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
@@ -125,11 +39,12 @@ std::optional<std::string> fromBase64(std::string_view text, std::size_t most) {
 std::optional<Photo> Photo::ofJpeg(std::string_view bytes) {
     if (bytes.size() > limits::kPhotoBytes)
         return {};
-    const auto frame = Segments{bytes}.frame();
-    if (!frame)
+    const auto parts = jpegParts(bytes);
+    if (!parts || !parts->baseline || parts->scans > parts->components ||
+        std::max(parts->width, parts->height) > limits::kPhotoSide)
         return {};
     Photo out;
-    out.held_ = std::make_shared<const Held>(Held{std::string{bytes}, frame->width, frame->height});
+    out.held_ = std::make_shared<const Held>(Held{std::string{bytes}, parts->width, parts->height});
     return out;
 }
 

@@ -18,6 +18,8 @@ inline const QColor kRule{0x9a, 0x9a, 0x9a};
 inline const QColor kTable{0xe6, 0xe2, 0xdb}; ///< the table's top
 inline const QColor kFresh{0xff, 0xf1, 0xcc}; ///< what is basted in this pass
 inline const QColor kNow{0xd0, 0xd0, 0xd0};   ///< what is basted in this pass, or is one's own
+inline const QColor kNowOnPhoto{0, 0, 0, 40}; ///< the same where the photo shows through
+inline const QColor kFreshOnPhoto{0xff, 0xe0, 0x80, 0x60};
 inline const QColor kPaper{0xff, 0xff, 0xff};
 inline const QColor kHatch{0x8c, 0x8c, 0x8c};
 inline constexpr double kHair = 0.4, kThin = 0.7, kLine = 1.1, kBold = 2.0;

@@ -41,7 +41,7 @@ ALLOWED = {
     "page": {"view"},
 }
 # The rooms of src/view, lowest first: each may include those before it.
-ROOMS = ("base", "paint", "edit", "plan", "table", "paper", "shelf", "room")
+ROOMS = ("base", "paint", "edit", "photo", "plan", "table", "paper", "shelf", "room")
 CORE = [name for name in ALLOWED
         if name not in ("language", "store", "sheets", "view", "page")]
 # Longest file of each kind; the usual is far less.

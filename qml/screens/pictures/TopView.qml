@@ -9,6 +9,7 @@ Flickable {
     id: view
 
     required property TopDesk desk
+    required property PhotoDesk photos
 
     property bool crooked: false
 
@@ -39,6 +40,22 @@ Flickable {
                 wrapMode: Text.NoWrap
             }
             Press {
+                objectName: "photoAndFabrics"
+                glyph: "quilt"
+                text: qsTr("Photo and fabrics")
+                onClicked: cloth.open()
+            }
+            Press {
+                objectName: "isItSquare"
+                glyph: "lean"
+                text: qsTr("Is it square?")
+                checked: view.crooked
+                onClicked: {
+                    view.desk.drawing = false
+                    view.crooked = !view.crooked
+                }
+            }
+            Press {
                 objectName: "drawSeam"
                 glyph: "seam"
                 text: qsTr("Draw a seam")
@@ -52,20 +69,15 @@ Flickable {
             Press {
                 objectName: "lastSeam"
                 glyph: "erase"
-                enabled: view.desk.seams > 0
+                visible: view.desk.seams > 0
                 Accessible.name: qsTr("Without the last seam")
                 onClicked: view.desk.removeLastSeam()
             }
-            Press {
-                objectName: "isItSquare"
-                glyph: "lean"
-                text: qsTr("Is it square?")
-                checked: view.crooked
-                onClicked: {
-                    view.desk.drawing = false
-                    view.crooked = !view.crooked
-                }
-            }
+        }
+        Heading {
+            width: parent.width
+            visible: view.crooked && text !== ""
+            text: view.desk.squareVerdict
         }
         Words {
             width: parent.width
@@ -96,6 +108,12 @@ Flickable {
                 onClicked: view.desk.takeGrid()
             }
         }
+    }
+    ClothSheet {
+        id: cloth
+
+        photos: view.photos
+        face: view.desk.face
     }
     TopItem {
         id: picture

@@ -13,7 +13,7 @@ FocusScope {
 
     readonly property bool wide: width > height
     // Something takes the whole screen for itself.
-    readonly property bool whole: panel.pane === "lanes" || panel.pane === "rehearsal"
+    readonly property bool whole: panel.pane === "lanes" || panel.pane === "rehearsal" || photos.picking
     // What is given has a picture of its own to touch.
     readonly property bool given: panel.pane === "layers" || panel.pane === "room" || panel.pane === "people" || panel.pane === "quilt"
     readonly property bool sideBySide: panel.pane === "ways" && panel.sideBySide
@@ -49,7 +49,7 @@ FocusScope {
         onActivated: screen.room.pass.stepZone(-1)
     }
     Shortcut {
-        enabled: !panel.editing
+        enabled: !panel.editing && !panel.inside && !photos.picking
         sequence: "Escape"
         onActivated: {
             if (panel.pane !== "")
@@ -61,6 +61,19 @@ FocusScope {
         }
     }
 
+    PhotoDesk {
+        id: photos
+
+        editor: screen.room.editor
+    }
+    DropArea {
+        objectName: "photoDrop"
+        anchors.fill: parent
+        onDropped: drop => {
+            if (drop.hasUrls)
+                photos.open(drop.urls[0])
+        }
+    }
     // Paper for what is known, down the whole side or below.
     Rectangle {
         visible: !screen.whole
@@ -122,6 +135,7 @@ FocusScope {
                     objectName: "topView"
                     anchors.fill: parent
                     visible: panel.pane === "quilt"
+                    photos: photos
                     desk: screen.room.top
                 }
                 WaysTable {
@@ -157,11 +171,28 @@ FocusScope {
             Layout.preferredHeight: implicitHeight
             remedies: screen.room.remedies
         }
+    // Of a picture that was dropped.
+    Notice {
+        objectName: "photoProblem"
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.margins: Theme.gap
+        text: photos.problem
+        serious: true
+        onDismissed: photos.forgetProblem()
+    }
     }
     WhySheet {
         id: why
 
         why: screen.room.why
+    PhotoView {
+        objectName: "photoView"
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        photos: photos
+    }
     }
     LanesView {
         anchors.fill: parent

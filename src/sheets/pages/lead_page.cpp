@@ -6,6 +6,7 @@
 #include "sheets/pages/lead_words.h"
 #include "sheets/parts.h"
 #include "sheets/pictures/place_picture.h"
+#include "sheets/pictures/top_photo.h"
 #include "sheets/set_text.h"
 #include "sheets/words.h"
 #include "ways/point_words.h"
@@ -263,11 +264,16 @@ Flow leadFlow(const SheetContext& c, std::size_t q, const LeadSetting& setting) 
 
 } // namespace
 
+QImage SheetContext::photo(std::size_t quilt) const {
+    return photoOnPaper(job(quilt).top.photo);
+}
+
 PlacePicture SheetContext::places(std::size_t quilt, const Pass& pass) const {
     PlacePicture show;
     show.quilt = &plan.quilts[quilt];
     show.pass = &pass;
     show.pins = wayOf(with(quilt)).point.lies;
+    show.photo = photo(quilt);
     for (auto& s : standing(plan, quilt, pass)) {
         AtTable who;
         who.letter = mark(s.person, quilt);

@@ -54,6 +54,8 @@ struct SheetContext {
     QString mark(const std::string& person, std::size_t quilt) const;
     /// How many points somebody puts into a pass.
     int pointsOf(const std::string& person, std::size_t quilt, const Pass& pass) const;
+    /// The photo of a top as it lies on paper; null where there is none.
+    QImage photo(std::size_t quilt) const;
     /// Everybody at the table in a pass.
     PlacePicture places(std::size_t quilt, const Pass& pass) const;
 };

@@ -4,6 +4,7 @@
 
 #include <QPointF>
 #include <QRectF>
+#include <QTransform>
 
 #include <algorithm>
 
@@ -26,6 +27,8 @@ public:
     QRectF operator()(const Rect& r) const {
         return {(*this)(Point{r.x0, r.y0}), (*this)(Point{r.x1, r.y1})};
     }
+
+    QTransform fromInches() const { return {scale_, 0, 0, scale_, origin_.x(), origin_.y()}; }
 
 private:
     double scale_;

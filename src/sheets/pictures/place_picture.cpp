@@ -4,6 +4,7 @@
 #include "sheets/ink.h"
 #include "sheets/pictures/stitches.h"
 #include "sheets/pictures/table_picture.h"
+#include "sheets/pictures/top_photo.h"
 #include "sheets/pictures/turned_mapping.h"
 #include "sheets/text_block.h"
 #include "sheets/type.h"
@@ -117,11 +118,18 @@ private:
         p_.setBrush(ink::kPaper);
         if (!cloth.empty())
             p_.drawRect(map_(cloth));
+        photo(cloth);
         for (const Pass& before : quilt_.passes)
             if (before.number < pass_.number)
                 for (const Rect& part : before.fresh.parts)
                     if (const Rect seen = intersection(part, round); !seen.empty())
                         stitch(p_, map_(seen), stitchesLevel());
+    }
+
+    void photo(const Rect& cloth) {
+        QPainterPath clip;
+        clip.addRect(map_(cloth));
+        drawTopPhoto(p_, show_.photo, top_, map_.fromInches(), clip);
     }
 
     bool stitchesLevel() const {
@@ -140,7 +148,8 @@ private:
         for (const AtTable& who : show_.people) {
             const bool mine = isMine(who);
             p_.setPen(QPen{ink::kDark, mine ? ink::kLine : ink::kHair});
-            p_.setBrush(mine ? QBrush{ink::kNow} : Qt::NoBrush);
+            const QColor own = show_.photo.isNull() ? ink::kNow : ink::kNowOnPhoto;
+            p_.setBrush(mine ? QBrush{own} : Qt::NoBrush);
             p_.drawPath(areaOf(who));
         }
         for (const AtTable& who : show_.people)

@@ -2,6 +2,7 @@
 
 #include "sheets/ink.h"
 #include "sheets/pictures/mapping.h"
+#include "sheets/pictures/top_photo.h"
 #include "sheets/task_words.h"
 #include "sheets/text_block.h"
 #include "sheets/type.h"
@@ -28,10 +29,13 @@ Rect onTable(const QuiltPlan& quilt, const Pass& pass) {
 
 } // namespace
 
-void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt) {
+void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt, const QImage& photo) {
     p.save();
     const Mapping map{topOf(quilt), box.adjusted(2, 2, -2, -2)};
     framed(p, map(topOf(quilt)), ink::kLine, Qt::SolidLine, ink::kPaper);
+    QPainterPath top;
+    top.addRect(map(topOf(quilt)));
+    drawTopPhoto(p, photo, topOf(quilt), map.fromInches(), top);
     double tagSize = 15;
     for (const auto& zone : quilt.zones) {
         const QRectF r = map(zone.area);

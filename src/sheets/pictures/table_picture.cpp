@@ -4,6 +4,7 @@
 #include "sheets/ink.h"
 #include "sheets/pictures/mapping.h"
 #include "sheets/pictures/table_marks.h"
+#include "sheets/pictures/top_photo.h"
 #include "sheets/task_words.h"
 #include "sheets/text_block.h"
 #include "sheets/words.h"
@@ -118,6 +119,9 @@ private:
             p_.setBrush(ink::kPaper);
             p_.drawRect(map_(onTable));
         }
+        QPainterPath cloth;
+        cloth.addRect(map_(shown(top_)));
+        drawTopPhoto(p_, show_.photo, top_, map_.fromInches(), cloth);
         if (show_.layers) {
             outline(p_, map_(layerRect(top_, quilt_.layers.backing)), ink::kThin, Qt::SolidLine,
                     ink::kQuiet);
@@ -157,7 +161,7 @@ private:
 
     void fresh() {
         p_.setPen(Qt::NoPen);
-        p_.setBrush(ink::kFresh);
+        p_.setBrush(show_.photo.isNull() ? ink::kFresh : ink::kFreshOnPhoto);
         for (const Rect& part : pass_.fresh.parts)
             p_.drawRect(map_(part));
         for (const auto& id : pass_.zones)

@@ -2,6 +2,7 @@
 
 #include "plan/plan.h"
 
+#include <QImage>
 #include <QRectF>
 #include <QSizeF>
 #include <QString>
@@ -22,6 +23,7 @@ struct PlaceMark {
 
 /// What a picture of the table shows besides table, quilt, basted and fresh areas.
 struct TablePicture {
+    QImage photo{};      ///< of the top, as it lies quietly on paper; null: none
     bool layers = false; ///< batting and backing as outlines
     bool holds = false;  ///< clamps and tape, numbered
     bool rolls = false;

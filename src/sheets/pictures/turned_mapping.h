@@ -4,6 +4,7 @@
 
 #include <QPointF>
 #include <QRectF>
+#include <QTransform>
 
 #include <algorithm>
 
@@ -28,6 +29,11 @@ public:
     QPointF operator()(Point p) const { return origin_ + turned(p) * scale_; }
     QRectF operator()(const Rect& r) const {
         return QRectF{(*this)(Point{r.x0, r.y0}), (*this)(Point{r.x1, r.y1})}.normalized();
+    }
+
+    QTransform fromInches() const {
+        const QPointF x = turned(QPointF{1, 0}) * scale_, y = turned(QPointF{0, 1}) * scale_;
+        return {x.x(), x.y(), y.x(), y.y(), origin_.x(), origin_.y()};
     }
 
     /// Where on the page a side of the quilt faces: (0, 1) is down.

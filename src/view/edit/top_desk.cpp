@@ -159,9 +159,25 @@ QString TopDesk::sizeText() const {
     return words::size({top.width(), top.length()}, job.unit);
 }
 
+namespace {
+
+/// One reading each way says nothing of the corners.
+bool tellsOfCorners(const Top& top) {
+    return top.width.size() > 1 || top.length.size() > 1 || !top.diagonals.empty();
+}
+
+} // namespace
+
+QString TopDesk::squareVerdict() const {
+    const Top& top = editor_->jobShown().top;
+    if (!tellsOfCorners(top))
+        return {};
+    return squareness(top).square ? tr("Square enough") : tr("Not square enough");
+}
+
 QString TopDesk::squareText() const {
     const Job& job = editor_->jobShown();
-    if (job.top.width.size() < 2 && job.top.length.size() < 2 && job.top.diagonals.empty())
+    if (!tellsOfCorners(job.top))
         return {};
     const Squareness s = squareness(job.top);
     QStringList parts;
@@ -173,8 +189,7 @@ QString TopDesk::squareText() const {
         parts << tr("The widths differ by %1.").arg(words::length(s.widthSpread, job.unit));
     if (s.lengthSpread > Length{})
         parts << tr("The lengths differ by %1.").arg(words::length(s.lengthSpread, job.unit));
-    parts << (s.square ? tr("Square enough: up to %1 eases flat.")
-                             .arg(words::length(kSquareEnough, job.unit))
+    parts << (s.square ? tr("Up to %1 eases flat.").arg(words::length(kSquareEnough, job.unit))
                        : tr("More than %1 off: ease or trim it before it is layered.")
                              .arg(words::length(kSquareEnough, job.unit)));
     return parts.join(QLatin1Char(' '));

@@ -16,6 +16,8 @@ class TopDesk : public QObject {
     QML_UNCREATABLE("made by the workroom")
     Q_PROPERTY(QuiltFace face READ face NOTIFY changed)
     Q_PROPERTY(QString sizeText READ sizeText NOTIFY changed)
+    /// Whether the corners are square enough, in a few words; empty as below.
+    Q_PROPERTY(QString squareVerdict READ squareVerdict NOTIFY changed)
     /// What the readings say about the corners; empty where there is but one reading each way.
     Q_PROPERTY(QString squareText READ squareText NOTIFY changed)
     Q_PROPERTY(QString reasonText READ reasonText CONSTANT)
@@ -49,6 +51,7 @@ public:
 
     QuiltFace face() const { return QuiltFace{editor_->jobShown().top}; }
     QString sizeText() const;
+    QString squareVerdict() const;
     QString squareText() const;
     QString gridText() const;
     bool gridFits() const;

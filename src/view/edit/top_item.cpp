@@ -16,6 +16,7 @@ using namespace bastewright;
 namespace {
 
 constexpr double kShown = 0.09; // of the top's shorter side: plain to see, still a quilt
+constexpr int kMostTimes = 24;  // what is square enough does not look as if it were not
 
 QPointF inches(Point p) {
     return {p.x.in(), p.y.in()};
@@ -80,7 +81,8 @@ int TopItem::exaggeration() const {
     const Rect top = topRect(*face_.top());
     if (off < 0.01)
         return 0;
-    return std::max(1, int(kShown * std::min(top.width().in(), top.length().in()) / off));
+    return std::clamp(int(kShown * std::min(top.width().in(), top.length().in()) / off), 1,
+                      kMostTimes);
 }
 
 QTransform TopItem::map() const {
@@ -104,7 +106,9 @@ void TopItem::paint(QPainter* painter) {
     const bastewright::Top& top = *face_.top();
     const Rect area = topRect(top);
     const auto to = map();
-    cloth::paintTop(*painter, top, cloth::usualFabrics(), to);
+    cloth::paintTop(*painter, top, to);
+    if (!top.photo.empty())
+        cloth::paintSeams(*painter, top, to); // what is measured, over what it looks like
     painter->setPen(QPen{accent_, line_ * 3, Qt::SolidLine, Qt::RoundCap});
     for (const auto& s : top.seams)
         painter->drawLine(to.map(inches(s.from)), to.map(inches(s.to)));

@@ -1,5 +1,7 @@
 #include "view/paint/cloth.h"
 
+#include "sheets/pictures/top_photo.h"
+
 #include <QPainter>
 
 #include <algorithm>
@@ -110,9 +112,22 @@ const QImage& pinImage(qreal length, qreal angle, bool open) {
 
 } // namespace
 
-Fabrics usualFabrics() {
-    return {QColor{0x27, 0x36, 0x5c}, QColor{0x5e, 0x86, 0x90}, QColor{0xc9, 0x7f, 0x68},
-            QColor{0xec, 0xe6, 0xd8}};
+Fabrics fabricsOf(const Top& top) {
+    const auto own = [&](std::size_t i) {
+        const Colour& c = top.fabrics[i];
+        return QColor{c.red, c.green, c.blue};
+    };
+    switch (top.fabrics.size()) {
+    case 2:
+        return {own(0), own(0), own(0), own(1)};
+    case 3:
+        return {own(0), own(1), own(1), own(2)};
+    case 4:
+        return {own(0), own(1), own(2), own(3)};
+    default:
+        return {QColor{0x27, 0x36, 0x5c}, QColor{0x5e, 0x86, 0x90}, QColor{0xc9, 0x7f, 0x68},
+                QColor{0xec, 0xe6, 0xd8}};
+    }
 }
 
 std::vector<Rect> blocksOf(const Top& top) {
@@ -130,8 +145,11 @@ std::vector<Rect> blocksOf(const Top& top) {
     return out;
 }
 
-void paintTop(QPainter& painter, const Top& top, const Fabrics& fabrics, const QTransform& map) {
+namespace {
+
+void paintFabrics(QPainter& painter, const Top& top, const QTransform& map) {
     const Rect area = topRect(top);
+    const Fabrics fabrics = fabricsOf(top);
     painter.setPen(Qt::NoPen);
     const auto fill = [&](const QRectF& inches, const QBrush& brush) {
         painter.fillRect(map.mapRect(inches), brush);
@@ -169,6 +187,24 @@ void paintTop(QPainter& painter, const Top& top, const Fabrics& fabrics, const Q
                 fill({next.left() - s, next.top() - s, s, s}, border);
             }
     }
+    paintSeams(painter, top, map);
+}
+
+/// A part of the photo, in so many pixels: scaled once and well, not by the painter each time.
+QImage photoOf(const QImage& photo, const Top& top, const QRectF& area, QSize pixels) {
+    const Rect whole = topRect(top);
+    const qreal across = photo.width() / whole.width().in(),
+                down = photo.height() / whole.length().in();
+    const QRect part =
+        QRectF{area.left() * across, area.top() * down, area.width() * across, area.height() * down}
+            .toAlignedRect()
+            .intersected(photo.rect());
+    return photo.copy(part).scaled(pixels, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+}
+
+} // namespace
+
+void paintSeams(QPainter& painter, const Top& top, const QTransform& map) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen{QColor{10, 14, 30, 90}, 1});
     for (const auto& s : seamsOf(top))
@@ -176,21 +212,37 @@ void paintTop(QPainter& painter, const Top& top, const Fabrics& fabrics, const Q
                          map.map(QPointF{s.to.x.in(), s.to.y.in()}));
 }
 
-QImage pictureOf(const Top& top, const Fabrics& fabrics, QRectF area, QSize pixels) {
+void paintTop(QPainter& painter, const Top& top, const QTransform& map) {
+    const QImage photo = sheets::photoInColour(top.photo);
+    if (photo.isNull())
+        return paintFabrics(painter, top, map);
+    const QRectF inches = inInches(topRect(top)), pixels = map.mapRect(inches);
+    const qreal ratio = painter.device() ? painter.device()->devicePixelRatioF() : 1;
+    painter.drawImage(pixels, photoOf(photo, top, inches, (pixels.size() * ratio).toSize()));
+}
+
+QImage pictureOf(const Top& top, QRectF area, QSize pixels) {
     if (pixels.isEmpty() || area.isEmpty())
         return {};
+    if (const QImage photo = sheets::photoInColour(top.photo); !photo.isNull())
+        return photoOf(photo, top, area, pixels)
+            .convertToFormat(QImage::Format_ARGB32_Premultiplied);
     QImage out{pixels, QImage::Format_ARGB32_Premultiplied};
     out.fill(Qt::transparent);
     QPainter painter{&out};
     QTransform map;
     map.scale(pixels.width() / area.width(), pixels.height() / area.height());
     map.translate(-area.left(), -area.top());
-    paintTop(painter, top, fabrics, map);
+    paintFabrics(painter, top, map);
     return out;
 }
 
+QBrush backingFabric(const QColor& colour) {
+    return fabric(colour, Print::stripes);
+}
+
 void paintBacking(QPainter& painter, const QRectF& pixels, const QColor& colour) {
-    painter.fillRect(pixels, fabric(colour, Print::stripes));
+    painter.fillRect(pixels, backingFabric(colour));
     painter.setPen(QPen{colour.darker(150), 1});
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(pixels);

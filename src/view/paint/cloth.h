@@ -2,6 +2,7 @@
 
 #include "job/top.h"
 
+#include <QBrush>
 #include <QColor>
 #include <QImage>
 #include <QPainterPath>
@@ -26,19 +27,24 @@ struct Fabrics {
     QColor border, second, accent, light;
 };
 
-/// Fabrics for tops whose own are not known.
-Fabrics usualFabrics();
+/// A top's own, each in the places it is drawn in; usual ones where none are told.
+Fabrics fabricsOf(const bastewright::Top& top);
 
 /// The blocks of its grid, row by row; none where there is no grid.
 std::vector<bastewright::Rect> blocksOf(const bastewright::Top& top);
 
-/// The whole top: blocks and their patches in turn from the fabrics, sashing light, border dark,
-/// every seam a fine crease.
-void paintTop(QPainter& painter, const bastewright::Top& top, const Fabrics& fabrics,
-              const QTransform& map);
+/// The whole top: its photo; where there is none, blocks and their patches in turn from its
+/// fabrics, sashing light, border dark, every seam a fine crease.
+void paintTop(QPainter& painter, const bastewright::Top& top, const QTransform& map);
 
 /// The same, once, as a picture of this many pixels that covers the area.
-QImage pictureOf(const bastewright::Top& top, const Fabrics& fabrics, QRectF area, QSize pixels);
+QImage pictureOf(const bastewright::Top& top, QRectF area, QSize pixels);
+
+/// The seams alone, as fine creases.
+void paintSeams(QPainter& painter, const bastewright::Top& top, const QTransform& map);
+
+/// The backing's fabric, to fill with.
+QBrush backingFabric(const QColor& colour);
 
 /// A woven layer that is larger than the top; batting has a soft edge.
 void paintBacking(QPainter& painter, const QRectF& pixels, const QColor& colour);

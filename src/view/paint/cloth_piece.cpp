@@ -23,8 +23,7 @@ const QImage& ClothPiece::picture() {
     if (picture_.isNull() || drawn_ != face_ || drawnArea_ != area_) {
         drawn_ = face_;
         drawnArea_ = area_;
-        picture_ = cloth::pictureOf(*face_.top(), cloth::usualFabrics(), area_,
-                                    (area_.size() * kPixelsPerInch).toSize());
+        picture_ = cloth::pictureOf(*face_.top(), area_, (area_.size() * kPixelsPerInch).toSize());
     }
     return picture_;
 }

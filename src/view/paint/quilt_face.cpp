@@ -28,7 +28,7 @@ void QuiltFaceItem::paint(QPainter* painter) {
     const QRectF inches = drawing::inches(area);
     const auto map = drawing::fitted(inches, size(), 2);
     painter->setRenderHint(QPainter::Antialiasing);
-    cloth::paintTop(*painter, *face_.top(), cloth::usualFabrics(), map);
+    cloth::paintTop(*painter, *face_.top(), map);
     painter->setPen(QPen{ink_, 1.5});
     painter->setBrush(Qt::NoBrush);
     painter->drawRect(map.mapRect(inches));

@@ -18,9 +18,10 @@ QuiltItem::QuiltItem(QQuickItem* parent)
 void QuiltItem::setQuilt(const PlannedQuilt& quilt) {
     if (quilt == quilt_)
         return;
+    if (!quilt.job() || !quilt_.job() || quilt.job()->top != quilt_.job()->top)
+        top_ = {};
     quilt_ = quilt;
     scenes_.reset();
-    top_ = {};
     update();
     emit quiltChanged();
 }
@@ -84,7 +85,7 @@ const QImage& QuiltItem::topAt(double pixelsPerInch) {
         const auto& layer = quilt_.plan()->layers.top;
         const QRectF area{0, 0, layer.width.in(), layer.length.in()};
         const QSizeF pixels = area.size() * pixelsPerInch;
-        top_ = cloth::pictureOf(quilt_.job()->top, cloth::usualFabrics(), area, pixels.toSize());
+        top_ = cloth::pictureOf(quilt_.job()->top, area, pixels.toSize());
     }
     return top_;
 }

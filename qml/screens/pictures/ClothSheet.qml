@@ -1,0 +1,86 @@
+// Components for a Loader cannot be bound to their context in Qt 6.4, so ids in them look unqualified.
+// qmllint disable unqualified
+import QtQuick
+import QtQuick.Dialogs
+import Bastewright.Parts
+import Bastewright.Theme
+import Bastewright.View
+
+// What the quilt looks like on every picture: its photo, or a few fabrics.
+Sheet {
+    id: sheet
+
+    required property PhotoDesk photos
+    required property quiltFace face
+
+    objectName: "clothSheet"
+    title: qsTr("Photo and fabrics")
+
+    Connections {
+        target: sheet.photos
+        function onChanged() {
+            if (sheet.photos.picking)
+                sheet.close()
+        }
+    }
+    Notice {
+        width: parent.width
+        text: sheet.photos.problem
+        serious: true
+        onDismissed: sheet.photos.forgetProblem()
+    }
+    QuiltFaceItem {
+        width: parent.width
+        height: Math.min(60 * Theme.density, width * 0.6)
+        face: sheet.face
+        ink: Theme.ink
+        Accessible.role: Accessible.Graphic
+        Accessible.name: sheet.photos.hasPhoto ? qsTr("The photo of your quilt") : qsTr("Your quilt in its fabrics")
+    }
+    Flow {
+        width: parent.width
+        spacing: Theme.gap
+
+        Press {
+            objectName: "choosePhoto"
+            main: !sheet.photos.hasPhoto
+            glyph: "open"
+            enabled: !sheet.photos.busy
+            text: sheet.photos.busy ? qsTr("Reading the photo …")
+                  : sheet.photos.hasPhoto ? qsTr("Choose another photo") : qsTr("Choose a photo")
+            onClicked: {
+                files.active = false
+                files.active = true
+            }
+        }
+        Press {
+            objectName: "removePhoto"
+            visible: sheet.photos.hasPhoto
+            glyph: "remove"
+            text: qsTr("Remove the photo")
+            onClicked: sheet.photos.removePhoto()
+        }
+    }
+    Words {
+        width: parent.width
+        visible: !sheet.photos.hasPhoto
+        text: qsTr("Or drag a picture from another program onto the plan.")
+        quiet: true
+    }
+    FabricsEditor {
+        width: parent.width
+        visible: !sheet.photos.hasPhoto
+        photos: sheet.photos
+    }
+    Loader {
+        id: files
+
+        active: false
+        sourceComponent: FileDialog {
+            title: qsTr("Choose a photo of the top")
+            nameFilters: sheet.photos.nameFilters
+            Component.onCompleted: open()
+            onAccepted: sheet.photos.open(selectedFile)
+        }
+    }
+}
