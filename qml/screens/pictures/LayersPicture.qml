@@ -10,6 +10,7 @@ LayersItem {
     rest: Theme.ground
     hatch: Theme.edge
     table: Theme.woodDark
+    fabric: Theme.highContrast ? "transparent" : Theme.backing
     Accessible.role: Accessible.Graphic
     Accessible.name: what === LayersItem.Batting ? layers.battingText : layers.backingText
 }

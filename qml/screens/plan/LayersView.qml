@@ -54,13 +54,20 @@ Flickable {
                 }
             }
         }
+        Heading {
+            objectName: "buyBacking"
+            width: parent.width
+            visible: text !== "" && (view.tab === "cloth" || view.tab === "backing")
+            text: view.layers.buyText
+            font.pixelSize: Theme.title
+        }
         Words {
             width: parent.width
             text: view.tab === "batting" ? view.layers.battingText
                   : view.tab === "spare" ? view.layers.spareText
                   : view.tab === "choices" ? view.layers.savingText : view.layers.backingText
             visible: text !== "" && view.tab !== "choices"
-            font.pixelSize: view.tab === "spare" ? Theme.text : Theme.large
+            font.pixelSize: view.tab === "batting" ? Theme.large : Theme.text
         }
         Words {
             width: parent.width

@@ -18,6 +18,8 @@ namespace {
 
 constexpr double kMark = 7;     ///< a centre mark's height
 constexpr double kFigures = 20; ///< below a cloth, for its figures
+constexpr double kSelvage = 5, kTape = 15;
+const QColor kTapeGround{0xf4, 0xec, 0xd2}, kTapeInk{0x1b, 0x21, 0x30};
 
 void frame(QPainter& p, QRectF r, double weight, const QColor& ink, const QBrush& fill) {
     p.setPen(QPen{ink, weight, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin});
@@ -97,6 +99,48 @@ void numberIn(QPainter& p, QRectF piece, int n, const LayerLook& look) {
     const QPointF at = piece.topLeft() + QPointF{std::min(radius + 2, half),
                                                  std::min(radius + 2, piece.height() / 2) + lower};
     number(p, at, n, look, radius);
+}
+
+/// The woven edges along a cloth, with the pin holes of the mill.
+void selvages(QPainter& p, QRectF cloth, const LayerLook& look) {
+    for (const double y : {cloth.top() - kSelvage, cloth.bottom()}) {
+        const QRectF band{cloth.left(), y, cloth.width(), kSelvage};
+        p.setPen(QPen{look.ink, ink::kThin});
+        p.setBrush(look.fabric);
+        p.drawRect(band);
+        p.setPen(Qt::NoPen);
+        p.setBrush(look.ink);
+        for (double x = band.left() + 6; x < band.right() - 2; x += 12)
+            p.drawEllipse(QPointF{x, band.center().y()}, 0.9, 0.9);
+    }
+}
+
+/// A tape measure from the end that is cut first: a short line every 3 in (5 cm), a long one with
+/// its number every yard (metre), as far as the numbers keep apart.
+void tape(QPainter& p, QRectF band, Length whole, double pointsToTheInch, Unit unit) {
+    const bool inches = unit == Unit::inch;
+    const Length step = inches ? Length::inches(3) : Length::millimetres(50);
+    const int toTheMark = inches ? 12 : 20;
+    p.setPen(QPen{kTapeInk, ink::kThin});
+    p.setBrush(kTapeGround);
+    p.drawRect(band);
+    const double apart = step.in() * pointsToTheInch;
+    for (int i = 1; step * i < whole; ++i) {
+        const double x = band.left() + i * apart;
+        const bool mark = i % toTheMark == 0, middle = i % (toTheMark / 2) == 0;
+        if (apart < 2.5 && !middle)
+            continue;
+        p.setPen(QPen{kTapeInk, mark ? ink::kLine : ink::kHair});
+        p.drawLine(QPointF{x, band.top()},
+                   QPointF{x, band.top() + band.height() * (mark     ? 1
+                                                            : middle ? 0.5
+                                                                     : 0.3)});
+        if (mark)
+            label(p, {x - 13, band.center().y() + 1},
+                  inches ? Text::tr("%1 yd").arg(i / toTheMark)
+                         : Text::tr("%1 m").arg(i / toTheMark),
+                  kSmallestLabel, 26, true, kTapeInk);
+    }
 }
 
 Size sizeOf(const Rect& r) {
@@ -191,6 +235,10 @@ std::vector<ClothLength> clothsOf(const Job& job, const BackingPlan& plan) {
     return out;
 }
 
+double aroundCloth(const LayerLook& look) {
+    return 4 + kFigures + (look.asFabric() ? 2 * kSelvage + kTape : 0);
+}
+
 Rect extentOf(const ClothLength& cloth) {
     return {Length{}, Length{}, cloth.whole, cloth.width};
 }
@@ -199,8 +247,15 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
                Unit unit, const LayerLook& look) {
     p.save();
     const Rect lying = extentOf(cloth);
-    const Mapping map{lying, box.adjusted(14, 2, -14, -2 - kFigures)};
-    frame(p, map(lying), ink::kLine, look.ink, look.rest);
+    const double edge = look.asFabric() ? kSelvage : 0, measure = look.asFabric() ? kTape : 0;
+    const Mapping map{lying, box.adjusted(14, 2 + edge, -14, -2 - edge - measure - kFigures)};
+    if (look.asFabric()) {
+        selvages(p, map(lying), look);
+        tape(p, {map(lying).left(), map(lying).bottom() + edge, map(lying).width(), measure},
+             cloth.whole, map.scale(), unit);
+    }
+    const double below = map(lying).bottom() + edge + measure;
+    frame(p, map(lying), ink::kLine, look.ink, look.asFabric() ? look.fabric : look.rest);
     shade(p, map(lying), look);
     int n = 0;
     std::set<Length> begins{cloth.whole};
@@ -208,7 +263,7 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
         if (cut.fabric != cloth.fabric)
             continue;
         const QRectF r = map(turned(cut.onCloth));
-        frame(p, r, ink::kBold, look.ink, look.paper);
+        frame(p, r, ink::kBold, look.ink, look.piece());
         // The words keep off the number: below it in a narrow piece, beside it in a low one.
         const double taken = 2 * ringIn(r) + 3;
         caption(p,
@@ -222,7 +277,7 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
     if (cloth.onHand > Length{} && cloth.onHand < cloth.whole) {
         const double x = map(Point{cloth.onHand, {}}).x();
         p.setPen(QPen{look.ink, ink::kBold, Qt::DashLine, Qt::FlatCap});
-        p.drawLine(QPointF{x, map(lying).top() - 2}, QPointF{x, map(lying).bottom() + 6});
+        p.drawLine(QPointF{x, map(lying).top() - 2}, QPointF{x, below + 6});
         begins.insert(cloth.onHand);
     }
     // Figures along the cloth, as far as they do not touch.
@@ -233,11 +288,11 @@ void drawCloth(QPainter& p, QRectF box, const BackingPlan& plan, const ClothLeng
         if (x < free)
             continue;
         p.setPen(QPen{look.ink, ink::kLine});
-        p.drawLine(QPointF{x, map(lying).bottom()}, QPointF{x, map(lying).bottom() + 4});
+        p.drawLine(QPointF{x, below}, QPointF{x, below + 4});
         constexpr double kWidest = 72;
         const double half = std::min(textWidth(text, {type::kBody}), kWidest) / 2;
-        label(p, {std::clamp(x, box.left() + half, box.right() - half), map(lying).bottom() + 12},
-              text, type::kBody, kWidest, false, look.ink);
+        label(p, {std::clamp(x, box.left() + half, box.right() - half), below + 12}, text,
+              type::kBody, kWidest, false, look.ink);
         free = x + 62;
     }
     p.restore();
@@ -250,7 +305,7 @@ void drawBacking(QPainter& p, QRectF box, const BackingPlan& plan, const QuiltPl
     const Mapping map{wholeOf(whole), box.adjusted(kMark + 2, kMark + 2, -kMark - 2, -kMark - 2)};
     const QRectF all = map(wholeOf(whole));
     for (const BackingPanel& panel : plan.panels)
-        frame(p, map(panel.area), ink::kBold, look.ink, look.paper);
+        frame(p, map(panel.area), ink::kBold, look.ink, look.piece());
     const Rect top = topOn(whole, quilt.layers.top);
     p.save();
     p.setClipRect(all);

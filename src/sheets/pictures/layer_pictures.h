@@ -3,6 +3,7 @@
 #include "plan/plan.h"
 #include "sheets/ink.h"
 
+#include <QBrush>
 #include <QRectF>
 
 #include <string>
@@ -16,7 +17,15 @@ namespace bastewright::sheets {
 struct LayerLook {
     QColor ink = ink::kDark, paper = ink::kPaper, rest = ink::kTable, hatch = ink::kHatch,
            table = ink::kQuiet;
+    /// What pieces are filled with, on screens; cloth then has selvages and a tape measure below.
+    /// Without one they are of paper.
+    QBrush fabric{};
+    QBrush piece() const { return fabric.style() == Qt::NoBrush ? QBrush{paper} : fabric; }
+    bool asFabric() const { return fabric.style() != Qt::NoBrush; }
 };
+
+/// Height that a cloth takes beyond its own, for selvages, tape and figures.
+double aroundCloth(const LayerLook& look);
 
 /// One length of cloth: what is on hand of a fabric, and on from its end what is bought.
 struct ClothLength {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "sheets/pictures/layer_pictures.h"
 #include "view/plan/layers_presenter.h"
 
 #include <QColor>
@@ -20,6 +21,8 @@ class LayersItem : public QQuickPaintedItem {
     Q_PROPERTY(QColor rest MEMBER rest_ NOTIFY looked)
     Q_PROPERTY(QColor hatch MEMBER hatch_ NOTIFY looked)
     Q_PROPERTY(QColor table MEMBER table_ NOTIFY looked)
+    /// What pieces of backing are made of; transparent for paper.
+    Q_PROPERTY(QColor fabric MEMBER fabric_ NOTIFY looked)
     /// Height for its width at which a cloth fills it.
     Q_PROPERTY(qreal wanted READ wanted NOTIFY wantedChanged)
 
@@ -42,11 +45,12 @@ protected:
     void geometryChange(const QRectF& now, const QRectF& before) override;
 
 private:
+    bastewright::sheets::LayerLook look() const;
     qreal scaled() const; ///< pixels for a point of the sheets
 
     QPointer<LayersPresenter> layers_;
     What what_ = What::Backing;
     int cloth_ = 0;
     qreal textSize_ = 16;
-    QColor ink_, paper_, rest_, hatch_, table_;
+    QColor ink_, paper_, rest_, hatch_, table_, fabric_{Qt::transparent};
 };

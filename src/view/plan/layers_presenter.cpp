@@ -162,6 +162,23 @@ QString LayersPresenter::takeBatting(int row) {
     return editor_->apply(tr("way to get the batting"), std::move(next));
 }
 
+QString LayersPresenter::buyText() const {
+    const BackingPlan* plan = backing();
+    if (!plan)
+        return {};
+    QStringList parts;
+    const Unit unit = quilt().job()->unit;
+    for (const BackingPurchase& purchase : plan->buy)
+        if (purchase.length > Length{})
+            parts << (plan->buy.size() == 1 || purchase.fabric.empty()
+                          ? rows::lengthToBuy(purchase.length, unit)
+                          : tr("%1 of %2")
+                                .arg(rows::lengthToBuy(purchase.length, unit),
+                                     words::fromCore(purchase.fabric)));
+    return parts.isEmpty() ? tr("Nothing to buy for the backing")
+                           : tr("Buy %1").arg(parts.join(QStringLiteral(" + ")));
+}
+
 QString LayersPresenter::backingText() const {
     const QuiltPlan* plan = quilt().plan();
     if (!plan || !plan->backing || shown_ < 0)

@@ -24,6 +24,8 @@ class LayersPresenter : public QObject {
     Q_PROPERTY(bool previewing READ previewing NOTIFY changed)
     Q_PROPERTY(int cloths READ cloths NOTIFY changed)
     Q_PROPERTY(bool hasBacking READ hasBacking NOTIFY changed)
+    /// What to buy for the backing: "Buy 5⅜ yd".
+    Q_PROPERTY(QString buyText READ buyText NOTIFY changed)
     Q_PROPERTY(QString backingText READ backingText NOTIFY changed)
     Q_PROPERTY(QString savingText READ savingText NOTIFY changed)
     Q_PROPERTY(QString battingText READ battingText NOTIFY changed)
@@ -53,6 +55,7 @@ public:
     bool previewing() const;
     int cloths() const;
     bool hasBacking() const { return backing() != nullptr; }
+    QString buyText() const;
     QString backingText() const;
     QString savingText() const;
     QString battingText() const;
