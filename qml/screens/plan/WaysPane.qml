@@ -1,12 +1,15 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import QtQuick.Controls.Basic
 import Bastewright.Parts
+import Bastewright.Quilt
 import Bastewright.Theme
 import Bastewright.View
 
-// Every way the passes can be done, with what it costs and why it was or was not taken; a tap takes
-// another. Side by side they lie where the picture is.
+// The ways the passes can be done as small pictures with three figures, five at once and the rest on
+// request; a tap opens what one costs and why it was or was not taken. Side by side they lie where the
+// picture is.
 Flickable {
     id: pane
 
@@ -14,6 +17,9 @@ Flickable {
     required property WayDesk ways
     required property Remedies remedies
     property bool sideBySide: false
+    property bool all: false // more than the first few
+    property int shown: -1 // the way whose reasons are open
+    readonly property int hidden: all ? 0 : plan.furtherWays
 
     objectName: "ways"
     contentHeight: column.implicitHeight
@@ -31,14 +37,6 @@ Flickable {
             text: pane.ways.problem === "" ? qsTr("On the picture the round mark is the start: drag it to another ring, or tap one.") : pane.ways.problem
         }
         Press {
-            objectName: "sideBySide"
-            width: parent.width
-            glyph: "ways"
-            text: qsTr("Side by side")
-            checked: pane.sideBySide
-            onClicked: pane.sideBySide = !pane.sideBySide
-        }
-        Press {
             objectName: "quickestWay"
             width: parent.width
             visible: pane.ways.asked
@@ -49,7 +47,7 @@ Flickable {
         Repeater {
             model: pane.plan.alternatives
 
-            Patch {
+            AbstractButton {
                 id: row
 
                 required property int index
@@ -58,72 +56,126 @@ Flickable {
                 required property string orientation
                 required property int passes
                 required property string time
-                required property string largestShift
+                required property string lifts
                 required property bool chosen
                 required property bool workable
                 required property string why
                 required property string costs
                 required property bool beside
+                required property bool first
 
+                readonly property bool open: pane.shown === index
+                readonly property string count: passes === 1 ? qsTr("1 pass") : qsTr("%1 passes").arg(passes)
+
+                objectName: "wayCard" + index
                 width: pane.width
-                height: lines.implicitHeight + 2 * Theme.gap
-                border.width: chosen ? Theme.line * 2.5 : Theme.line
-                border.color: chosen ? Theme.accent : Theme.edge
+                implicitHeight: lines.height + Theme.gap
+                visible: first || pane.all
+                focusPolicy: Qt.StrongFocus
+                Accessible.name: qsTr("%1, %2, %3: %4, %5").arg(time).arg(count).arg(lifts).arg(surface).arg(orientation)
+                Accessible.onPressAction: row.clicked()
+                Keys.onReturnPressed: row.clicked()
+                Keys.onEnterPressed: row.clicked()
+                onClicked: pane.shown = open ? -1 : index
 
-                Column {
-                    id: lines
+                contentItem: Item {
+                    WayPicture {
+                        id: picture
 
-                    x: Theme.gap
-                    y: Theme.gap
-                    width: parent.width - 2 * Theme.gap
-                    spacing: Theme.gap * 0.4
+                        x: Theme.gap
+                        y: Theme.gap / 2
+                        width: Math.min(Theme.target * 1.25, parent.width * 0.3)
+                        height: width
+                        quilt: pane.plan.quilt
+                        way: row.index
+                    }
+                    Column {
+                        id: lines
 
-                    Row {
-                        spacing: Theme.gap
-                        visible: row.chosen
+                        x: picture.width + 2 * Theme.gap
+                        y: Theme.gap / 2
+                        width: parent.width - x - Theme.gap
+                        height: Math.max(implicitHeight, picture.height)
+                        spacing: Theme.gap * 0.4
 
-                        Glyph {
-                            name: "check"
-                            color: Theme.accent
-                            width: Theme.text * 1.2
-                            height: width
-                        }
                         Words {
-                            text: qsTr("This is the plan")
+                            width: parent.width
+                            text: row.time
+                            font.pixelSize: Theme.large
                             font.bold: true
                         }
+                        Words {
+                            width: parent.width
+                            visible: row.workable
+                            text: qsTr("%1 · %2").arg(row.count).arg(row.lifts)
+                            font.bold: true
+                        }
+                        Words {
+                            width: parent.width
+                            visible: row.chosen || row.open
+                            text: row.chosen ? qsTr("This is the plan") : row.beside ? qsTr("Beside the middle") : row.start
+                            quiet: !row.chosen
+                        }
+                        Words {
+                            width: parent.width
+                            visible: row.open
+                            text: qsTr("%1, %2.").arg(row.surface).arg(row.orientation)
+                        }
+                        Words {
+                            width: parent.width
+                            visible: row.open && row.costs !== ""
+                            text: row.costs
+                        }
+                        Words {
+                            width: parent.width
+                            visible: row.open && row.why !== ""
+                            text: row.why
+                            quiet: true
+                        }
+                        Press {
+                            objectName: "takeWay" + row.index
+                            width: parent.width
+                            visible: row.open && row.workable && !row.chosen
+                            enabled: !pane.plan.busy
+                            main: true
+                            text: qsTr("Use this plan")
+                            onClicked: pane.ways.take(row.index)
+                        }
                     }
-                    Words {
+                }
+                background: Rectangle {
+                    radius: Theme.radius
+                    color: row.down || row.open ? Theme.soft : "transparent"
+                    border.width: row.chosen ? Theme.line * 2.5 : 0
+                    border.color: Theme.accent
+
+                    Rectangle {
+                        anchors.bottom: parent.bottom
                         width: parent.width
-                        text: row.passes === 1 ? qsTr("1 pass, %1").arg(row.time) : qsTr("%1 passes, %2").arg(row.passes).arg(row.time)
-                        font.pixelSize: Theme.large
-                        font.bold: true
+                        height: Math.max(1, Math.round(Theme.line * 0.8))
+                        visible: !row.chosen
+                        color: Theme.hair
                     }
-                    Words {
-                        width: parent.width
-                        text: qsTr("%1, %2. %3.").arg(row.surface).arg(row.orientation).arg(row.beside ? qsTr("Beside the middle") : row.start)
-                    }
-                    Words {
-                        width: parent.width
-                        visible: row.costs !== ""
-                        text: row.costs
-                    }
-                    Words {
-                        width: parent.width
-                        visible: row.why !== ""
-                        text: row.why
-                        quiet: true
-                    }
-                    Press {
-                        objectName: "takeWay" + row.index
-                        width: parent.width
-                        visible: row.workable && !row.chosen
-                        enabled: !pane.plan.busy
-                        text: qsTr("Use this plan")
-                        onClicked: pane.ways.take(row.index)
+                    FocusFrame {
+                        visible: row.visualFocus
                     }
                 }
             }
+        }
+        Press {
+            objectName: "allWays"
+            width: parent.width
+            visible: pane.hidden > 0
+            text: pane.hidden === 1 ? qsTr("Show 1 more way") : qsTr("Show %1 more ways").arg(pane.hidden)
+            onClicked: pane.all = true
+        }
+        Press {
+            objectName: "sideBySide"
+            width: parent.width
+            glyph: "ways"
+            text: qsTr("Side by side")
+            checked: pane.sideBySide
+            onClicked: pane.sideBySide = !pane.sideBySide
         }
         HelpList {
             width: pane.width

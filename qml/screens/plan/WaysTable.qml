@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Controls.Basic
 import Bastewright.Parts
+import Bastewright.Quilt
 import Bastewright.Theme
 import Bastewright.View
 
@@ -68,6 +69,12 @@ ListView {
                 width: parent.width - 2 * Theme.gap
                 spacing: Theme.gap
 
+                WayPicture {
+                    width: parent.width
+                    height: Math.min(width, Theme.target * 2.6)
+                    quilt: table.plan.quilt
+                    way: way.index
+                }
                 Words {
                     width: parent.width
                     text: way.chosen ? qsTr("The plan") : way.workable ? qsTr("Tap to take") : qsTr("Does not work")

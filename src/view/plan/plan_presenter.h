@@ -29,6 +29,8 @@ class PlanPresenter : public QObject {
     Q_PROPERTY(QString backingText READ backingText NOTIFY changed)
     Q_PROPERTY(QString battingText READ battingText NOTIFY changed)
     Q_PROPERTY(TableRows* alternatives READ alternatives CONSTANT)
+    /// How many of them are not among the first few.
+    Q_PROPERTY(int furtherWays READ furtherWays NOTIFY changed)
     Q_PROPERTY(TableRows* supplies READ supplies CONSTANT)
     Q_PROPERTY(TableRows* people READ people CONSTANT)
     Q_PROPERTY(TableRows* help READ help CONSTANT)
@@ -61,6 +63,7 @@ public:
     QString backingText() const;
     QString battingText() const;
 
+    int furtherWays() const;
     TableRows* alternatives() { return &alternatives_; }
     TableRows* supplies() { return &supplies_; }
     TableRows* people() { return &people_; }

@@ -23,14 +23,25 @@ Unit unitOf(const Planned& planned) {
     return planned.session.jobs.front().unit;
 }
 
+/// So many are looked at before more are asked for.
+constexpr int kWaysAtOnce = 5;
+
+int liftsOf(const Alternative& a) {
+    return a.passes + a.pulls - 1;
+}
+
+/// "4 lifts"
+QString liftCount(const Alternative& a) {
+    const int count = liftsOf(a);
+    return count < 1 ? tr("no lift") : count == 1 ? tr("1 lift") : tr("%1 lifts").arg(count);
+}
+
 /// "4 lifts of 4.1 kg by 2 people"
 QString liftWords(const Alternative& a, Unit unit) {
-    const int count = a.passes + a.pulls - 1;
-    if (count < 1)
+    if (liftsOf(a) < 1)
         return tr("Nothing to lift");
-    const QString lifts = count == 1 ? tr("1 lift") : tr("%1 lifts").arg(count);
     const QString people = a.liftPeople == 1 ? tr("1 person") : tr("%1 people").arg(a.liftPeople);
-    return tr("%1 of %2 by %3").arg(lifts, words::weight(a.liftKilograms, unit), people);
+    return tr("%1 of %2 by %3").arg(liftCount(a), words::weight(a.liftKilograms, unit), people);
 }
 
 /// "26 in deep: everybody reaches it"
@@ -70,14 +81,18 @@ QList<QVariantList> ofAlternatives(const Planned& planned, std::size_t quilt) {
     QList<QVariantList> out;
     if (quilt >= planned.plan.quilts.size())
         return out;
-    for (const auto& a : planned.plan.quilts[quilt].alternatives)
+    int shown = 0;
+    for (const auto& a : planned.plan.quilts[quilt].alternatives) {
+        const bool first = a.chosen || (a.workable && shown < kWaysAtOnce);
+        shown += first;
         out.push_back(
             {words::fromCore(a.surface), words::start(a.start),
              a.quiltLengthAlongLength ? tr("quilt along the table") : tr("quilt across the table"),
              a.passes, a.workable ? words::about(a.predicted) : tr("cannot be reached"),
-             words::length(a.largestShift, unitOf(planned)), a.chosen, a.workable,
-             words::fromCore(a.why), a.workable ? costWords(a, planned) : QString{},
-             a.start == Basting::Start::besideMiddle});
+             liftCount(a), a.chosen, a.workable, words::fromCore(a.why),
+             a.workable ? costWords(a, planned) : QString{},
+             a.start == Basting::Start::besideMiddle, first});
+    }
     return out;
 }
 
