@@ -256,9 +256,56 @@ function drawMine() {
     $("mine").append(make("p", "quiet", "{{None at the moment. The next step at the table is below.}}"));
 }
 
+// What the tops look like: asked for once each, drawn under the zones when it has come.
+const cloths = new Map(); // name → a picture, or null while it is on its way
+async function fetchCloth(name, quilt) {
+  cloths.set(name, null);
+  try {
+    const answer = await fetch("/cloth?quilt=" + quilt, { headers: { Authorization: "Bearer " + key },
+      credentials: "omit", cache: "no-store", redirect: "error" });
+    if (answer.status !== 200) throw new Error(String(answer.status));
+    cloths.set(name, await createImageBitmap(await answer.blob()));
+    draw();
+  } catch {
+    setTimeout(() => cloths.delete(name), 10000); // and asked for again
+  }
+}
+
+// The zone's part of the top; what waits is pale, what is closed has rows of stitches.
+function clothOf(picture, zone) {
+  const [x, y, w, h] = zone.area;
+  const canvas = make("canvas", zone.stage);
+  canvas.width = 240;
+  canvas.height = Math.max(1, Math.round(240 * (h * picture.height) / (w * picture.width)));
+  canvas.setAttribute("aria-hidden", "true");
+  const pen = canvas.getContext("2d");
+  pen.drawImage(picture, x * picture.width, y * picture.height, w * picture.width, h * picture.height,
+    0, 0, canvas.width, canvas.height);
+  if (zone.stage === "waiting" || zone.stage === "dotted") {
+    pen.fillStyle = "rgba(243, 239, 230, 0.6)";
+    pen.fillRect(0, 0, canvas.width, canvas.height);
+  }
+  if (zone.stage === "closed")
+    for (let row = 8; row < canvas.height; row += 16)
+      for (const [colour, width] of [["#141a28", 4], ["#fffdf6", 2]]) {
+        pen.strokeStyle = colour;
+        pen.lineWidth = width;
+        pen.setLineDash([]);
+        pen.beginPath();
+        for (let at = 4; at < canvas.width; at += 16) {
+          pen.moveTo(at, row);
+          pen.lineTo(at + 10, row);
+        }
+        pen.stroke();
+      }
+  return canvas;
+}
+
 function drawQuilts() {
-  $("quilts").replaceChildren(...table.quilts.map(quilt => {
+  $("quilts").replaceChildren(...table.quilts.map((quilt, index) => {
     const part = make("div");
+    if (!cloths.has(quilt.cloth)) fetchCloth(quilt.cloth, index);
+    const picture = cloths.get(quilt.cloth);
     part.append(make("h2", "", `${quilt.name} · ${quilt.pass}`));
     if (!table.ended) {
       const call = make("p", "call");
@@ -285,7 +332,10 @@ function drawQuilts() {
       const tile = make("div", "tile " + zone.stage + (isOwn(zone) && zone.hands.length ? " own" : ""));
       tile.style.gridColumn = Number(zone.column) + 1;
       tile.style.gridRow = Number(zone.row) + 1;
-      tile.append(make("span", "strong", called(zone)), make("span", "", zone.stage === "closed" ? "✓" : zone.letter));
+      const tag = make("span", "tag");
+      tag.append(make("span", "strong", called(zone)), " ", make("span", "", zone.stage === "closed" ? "✓" : zone.letter));
+      if (picture) tile.append(clothOf(picture, zone));
+      tile.append(tag);
       tile.title = `${called(zone)}: ${stages[zone.stage] || zone.stage}`;
       cloth.append(tile);
     }

@@ -200,11 +200,12 @@ void PageServer::take(Connection& phone, const HttpRequest& request) {
                             script || request.path == "/" ? inLanguage(content.readAll(), script)
                                                           : content.readAll());
     }
-    const bool isTable = request.path == "/table";
-    if (!isTable && request.path != "/join" && request.path != "/tick" && request.path != "/undo")
+    const bool isTable = request.path == "/table", isCloth = request.path == "/cloth";
+    const bool isShown = isTable || isCloth;
+    if (!isShown && request.path != "/join" && request.path != "/tick" && request.path != "/undo")
         return refuse(phone, 404, {}, QStringLiteral("no such page"));
-    if (get != isTable)
-        return phone.answer(405, {}, {}, isTable ? "Allow: GET\r\n" : "Allow: POST\r\n");
+    if (get != isShown)
+        return phone.answer(405, {}, {}, isShown ? "Allow: GET\r\n" : "Allow: POST\r\n");
     if (!get && request.field("content-type") != "application/json")
         return refuse(phone, 415, {}, QStringLiteral("a body that is not JSON"));
     if (request.path == "/join")
@@ -214,6 +215,8 @@ void PageServer::take(Connection& phone, const HttpRequest& request) {
                       QStringLiteral("no key, or one that is not good any more"));
     if (isTable)
         return showTable(phone, request);
+    if (isCloth)
+        return showCloth(phone, request);
     request.path == "/tick" ? tick(phone, request) : undo(phone, request);
 }
 
@@ -252,6 +255,18 @@ void PageServer::showTable(Connection& phone, const HttpRequest& request) {
             std::exchange(waiting.phone, nullptr)->answer(204);
     std::erase_if(waiting_, [](const Waiting& w) { return !w.phone; });
     waiting_.push_back({&phone, key, clock_() + kWaitMs});
+}
+
+void PageServer::showCloth(Connection& phone, const HttpRequest& request) {
+    bool isNumber = false;
+    const int quilt = QUrlQuery{QString::fromStdString(request.query)}
+                          .queryItemValue(QStringLiteral("quilt"))
+                          .toInt(&isNumber);
+    const auto* live = live_->live();
+    if (!isNumber || !live || quilt < 0 || std::size_t(quilt) >= live->session().jobs.size())
+        return refuse(phone, 404, {}, QStringLiteral("no such quilt"));
+    phone.answer(200, "image/jpeg",
+                 cloth_.jpeg(quilt, live->session().jobs[std::size_t(quilt)].top));
 }
 
 void PageServer::tick(Connection& phone, const HttpRequest& request) {

@@ -3,6 +3,7 @@
 #include "page/allowance.h"
 #include "page/connection.h"
 #include "page/guests.h"
+#include "page/quilt_cloth.h"
 #include "view/table/live_controller.h"
 
 #include <QHostAddress>
@@ -55,6 +56,7 @@ private:
     void take(Connection& phone, const HttpRequest& request);
     void join(Connection& phone, const HttpRequest& request);
     void showTable(Connection& phone, const HttpRequest& request);
+    void showCloth(Connection& phone, const HttpRequest& request);
     void tick(Connection& phone, const HttpRequest& request);
     void undo(Connection& phone, const HttpRequest& request);
     void refuse(Connection& phone, int status, const QString& told, const QString& logged);
@@ -73,6 +75,7 @@ private:
     QByteArray state_; ///< as JSON
     QByteArray at_;    ///< names the state: another after each change and each opening
     quint64 changes_ = 0;
+    QuiltCloth cloth_;
     std::vector<Waiting> waiting_;
     QStringList following_;
     QTimer soon_, late_;

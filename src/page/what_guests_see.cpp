@@ -39,6 +39,12 @@ QJsonArray people(const LiveController& live) {
     return out;
 }
 
+/// As parts of the whole top: left, upper, width, height.
+QJsonArray partOf(const Rect& area, const Size& top) {
+    return {area.x0.in() / top.width.in(), area.y0.in() / top.length.in(),
+            area.width().in() / top.width.in(), area.length().in() / top.length.in()};
+}
+
 class Quilt {
 public:
     Quilt(const LiveSession& live, const Turns& turns, int index)
@@ -48,7 +54,8 @@ public:
         , pass_{live.state().currentPass[std::size_t(index)]}
         , letters_{::people::letters(live.session().setting.helpers)} {}
 
-    QJsonObject asJson() const {
+    /// `cloth` names what the top looks like, so that a phone asks for it once.
+    QJsonObject asJson(const QString& cloth) const {
         const auto& plan = live_.plan().quilts[std::size_t(index_)];
         const auto tiles = tilesOf(plan, pass_, 0);
         QJsonArray zones, edges;
@@ -61,6 +68,7 @@ public:
              words::fromCore(live_.session().jobs[std::size_t(index_)].name)},
             {QStringLiteral("pass"), Words::tr("Pass %1 of %2").arg(pass_).arg(plan.passes.size())},
             {QStringLiteral("number"), pass_},
+            {QStringLiteral("cloth"), cloth},
             {QStringLiteral("columns"), tiles.columns},
             {QStringLiteral("rows"), tiles.rows},
             {QStringLiteral("edges"), edges},
@@ -90,6 +98,8 @@ private:
             {QStringLiteral("zone"), words::fromCore(zone.id)},
             {QStringLiteral("column"), tile.column},
             {QStringLiteral("row"), tile.row},
+            {QStringLiteral("area"),
+             partOf(zone.area, live_.plan().quilts[std::size_t(index_)].layers.top)},
             {QStringLiteral("points"), int(zone.points.size())},
             {QStringLiteral("stage"), stageOf(live_.state().zones.at({index_, zone.id}))},
             {QStringLiteral("letter"),
@@ -136,7 +146,8 @@ QJsonObject whatGuestsSee(const LiveController& controller) {
     const Turns turns = live->turns();
     QJsonArray quilts;
     for (int i = 0; i < int(live->plan().quilts.size()); ++i)
-        quilts << Quilt{*live, turns, i}.asJson();
+        quilts << Quilt{*live, turns, i}.asJson(
+            QStringLiteral("%1-%2").arg(controller.id()).arg(i));
     return {{QStringLiteral("open"), true},
             {QStringLiteral("ended"), controller.ended()},
             {QStringLiteral("paused"), controller.paused()},

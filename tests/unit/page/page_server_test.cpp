@@ -7,6 +7,7 @@
 #include "unit/view/small_table.h"
 #include "view/base/words.h"
 
+#include <QImage>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QTemporaryDir>
@@ -184,6 +185,39 @@ TEST_F(AtThePage, NothingIsSeenOrTickedWithoutTheCode) {
     EXPECT_EQ(stageOf(table, "A1"), "waiting");
     EXPECT_EQ(stored(), before);
     EXPECT_NE(log.str().find("a wrong code"), std::string::npos) << log.str();
+}
+
+TEST_F(AtThePage, TheTopIsShownToWhoHasTheCode) {
+    auto guest = phone();
+    EXPECT_EQ(guest.ask("/cloth?quilt=0").status, 401);
+    ASSERT_TRUE(guest.join(server->guests().code()));
+    const auto cloth = guest.ask("/cloth?quilt=0");
+    ASSERT_EQ(cloth.status, 200);
+    EXPECT_TRUE(cloth.head.contains("image/jpeg"));
+    EXPECT_TRUE(cloth.head.contains("nosniff"));
+    EXPECT_LT(cloth.body.size(), 200'000);
+    const auto image = QImage::fromData(cloth.body, "jpeg");
+    EXPECT_EQ(std::max(image.width(), image.height()), QuiltCloth::kSide);
+    const Rect top = topRect(live->live()->session().jobs.front().top);
+    EXPECT_NEAR(double(image.width()) / image.height(), top.width().in() / top.length().in(), 0.01);
+    for (const char* none : {"/cloth", "/cloth?quilt=1", "/cloth?quilt=-1", "/cloth?quilt=x"})
+        EXPECT_EQ(guest.ask(none).status, 404) << none;
+    guest.post("/cloth?quilt=0", "{}");
+    EXPECT_EQ(guest.hear().status, 405);
+    // The zones of the pass are parts of it and cover no place twice.
+    double covered = 0;
+    const auto quilt = guest.ask("/table").json()["quilts"][0].toObject();
+    EXPECT_FALSE(quilt["cloth"].toString().isEmpty());
+    for (const auto zone : quilt["zones"].toArray()) {
+        const auto area = zone.toObject()["area"].toArray();
+        ASSERT_EQ(area.size(), 4);
+        EXPECT_GE(area[0].toDouble(), 0);
+        EXPECT_LE(area[0].toDouble() + area[2].toDouble(), 1.0001);
+        EXPECT_LE(area[1].toDouble() + area[3].toDouble(), 1.0001);
+        covered += area[2].toDouble() * area[3].toDouble();
+    }
+    EXPECT_GT(covered, 0);
+    EXPECT_LE(covered, 1.0001);
 }
 
 TEST_F(AtThePage, ATickShowsOnTheTabletAndOneThereOnThePhone) {
