@@ -115,8 +115,8 @@ void backingPieces(const QuiltView& v, Report& report) {
         Length across = uncut(v, p.area.x(), all.x()), along = uncut(v, p.area.y(), all.y());
         if (plan.along == cut.turned)
             std::swap(across, along);
-        if (cut.fabric != p.fabric || cut.onCloth.width() < across - kFine ||
-            cut.onCloth.length() < along - kFine)
+        if (cut.fabric != p.fabric || abs(cut.onCloth.width() - across) > kFine ||
+            abs(cut.onCloth.length() - along) > kFine)
             report.add(label(v, cut) + " from '" + cut.fabric + "' does not make its panel of '" +
                        p.fabric + "', which takes " + figure(across, v.plan.unit) + " across and " +
                        figure(along, v.plan.unit) + " along the cloth.");
@@ -169,53 +169,6 @@ void backingCentre(const QuiltView& v, Report& report) {
             if (abs(end - middle) <= kHalving)
                 report.add(v.label() + ": a seam of panel '" + p.name + "' runs " + way +
                            " on the centre line of the quilt.");
-}
-
-void backingWays(const QuiltView& v, Report& report) {
-    if (!v.quilt.backing || v.quilt.backing->alternatives.empty())
-        return;
-    const BackingPlan& plan = *v.quilt.backing;
-    const Unit unit = v.plan.unit;
-    if (std::ranges::count(plan.alternatives, true, &BackingAlternative::chosen) != 1) {
-        report.add(v.label() + ": not just one way to piece the backing is the chosen one.");
-        return;
-    }
-    const BackingAlternative& chosen =
-        *std::ranges::find(plan.alternatives, true, &BackingAlternative::chosen);
-    Length all{};
-    for (const BackingPurchase& p : plan.buy)
-        all += p.length;
-    if (abs(all - chosen.bought) > kFine)
-        report.add(v.label() + ": the chosen way buys " + figure(chosen.bought, unit) +
-                   " of cloth; the plan buys " + figure(all, unit) + ".");
-    const auto& asked = v.job.backing.way;
-    if (asked && !v.tells(Finding::Kind::backingWayGone)) {
-        if (abs(chosen.bought - asked->bought) > kFine || chosen.seams != asked->seams)
-            report.add(v.label() + ": the job asks for the way that buys " +
-                       figure(asked->bought, unit) + " and has " + std::to_string(asked->seams) +
-                       " seams; the plan takes another and does not say so.");
-        return;
-    }
-    // Money where every fabric that may be bought has a price, and a seam then in the cheapest.
-    const auto& fabrics = v.job.backing.fabrics;
-    std::vector<double> prices;
-    for (const Fabric& f : fabrics)
-        if (f.buyable)
-            prices.push_back(f.price);
-    const double cheapest = prices.empty() ? 0 : std::ranges::min(prices);
-    const double step = v.job.unit == Unit::inch ? 36.0 : 1000 / 25.4;
-    const bool money = cheapest > 0;
-    const auto score = [&](const BackingAlternative& a) {
-        return (money ? a.cost : a.bought.in()) +
-               a.seams * v.job.backing.seamWorth.in() * (money ? cheapest / step : 1);
-    };
-    for (const BackingAlternative& a : plan.alternatives)
-        if (a.wanted.empty() && score(a) < score(chosen) - 1e-6)
-            report.add(v.label() + ": a way that buys " + figure(a.bought, unit) + " with " +
-                       std::to_string(a.seams) +
-                       " seams is offered beside the one chosen, which "
-                       "buys " +
-                       figure(chosen.bought, unit) + " with " + std::to_string(chosen.seams) + ".");
 }
 
 void backingNarrow(const QuiltView& v, Report& report) {

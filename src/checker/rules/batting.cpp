@@ -1,4 +1,5 @@
 #include "checker/geometry/partition.h"
+#include "checker/rules/packs.h"
 #include "checker/rules/partition_text.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
@@ -79,29 +80,7 @@ bool runAlong(const Segment& a, const Segment& b, Length apart) {
     return between < apart - kHalving && along(a).overlaps(along(b));
 }
 
-struct Pack {
-    std::string_view name;
-    Length width, length;
-};
-
-/// Sizes that batting is sold in (common practice).
-constexpr std::array kPacks{Pack{"craft", 36_in, 45_in}, Pack{"crib", 45_in, 60_in},
-                            Pack{"throw", 60_in, 60_in}, Pack{"twin", 72_in, 90_in},
-                            Pack{"full", 81_in, 96_in},  Pack{"queen", 90_in, 108_in},
-                            Pack{"king", 120_in, 120_in}};
 constexpr std::array kRolls{90_in, 96_in, 108_in, 120_in};
-
-/// The two sides of a pack that is known by its size: "90 x 108".
-std::optional<Size> sizeIn(std::string_view text, Unit unit) {
-    for (const std::string_view by : {"×", "x", "X", "by"})
-        if (const auto at = text.find(by); at != std::string_view::npos) {
-            const auto width = parseLength(text.substr(0, at), unit);
-            const auto length = parseLength(text.substr(at + by.size()), unit);
-            if (width && length)
-                return Size{*width, *length};
-        }
-    return {};
-}
 
 /// What washing leaves of new batting.
 Length washed(const QuiltView& v, Length bought) {
@@ -151,12 +130,7 @@ void battingBought(const QuiltView& v, Report& report) {
     for (const BattingPurchase& b : v.quilt.batting->buy) {
         const std::string size = figure(b.width, unit) + " by " + figure(b.length, unit);
         if (!b.pack.empty()) {
-            const auto known = std::ranges::find(kPacks, b.pack, &Pack::name);
-            const auto typed = sizeIn(b.pack, v.job.unit);
-            const bool right = known != kPacks.end()
-                                   ? b.width == known->width && b.length == known->length
-                                   : typed && *typed == Size{b.width, b.length};
-            if (!right)
+            if (packSize(b.pack, v.job.unit) != Size{b.width, b.length})
                 report.add(v.label() + ": no pack called '" + b.pack + "' is " + size + ".");
             continue;
         }
@@ -216,7 +190,7 @@ void battingJoins(const QuiltView& v, Report& report) {
     if (parts.size() != 1)
         report.add(v.label() + ": after all joins the batting is still in " +
                    std::to_string(parts.size()) + " parts.");
-    if (plan->strip < strip - kHalving)
+    if (abs(plan->strip - strip) > kHalving)
         report.add(v.label() + ": " + figure(plan->strip, v.plan.unit) +
                    " of joining strip is planned for joins of " + figure(strip, v.plan.unit) + ".");
 }
@@ -254,7 +228,8 @@ void battingFits(const QuiltView& v, Report& report) {
         Length length = uncut(p.area.y(), all.y(), batting.overlap);
         if (p.turned)
             std::swap(width, length);
-        if (p.onPiece.width() < width - kHalving || p.onPiece.length() < length - kHalving)
+        if (abs(p.onPiece.width() - width) > kHalving ||
+            abs(p.onPiece.length() - length) > kHalving)
             report.add(what + " is cut " + figure(p.onPiece.width(), unit) + " by " +
                        figure(p.onPiece.length(), unit) + "; with its overlaps it takes " +
                        figure(width, unit) + " by " + figure(length, unit) + ".");

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <limits>
 #include <map>
+#include <utility>
 
 namespace bastewright::check {
 namespace {
@@ -93,6 +94,52 @@ void crewOrder(const QuiltView& v, Report& report) {
         for (const Task* t : tasks)
             if (last == nullptr || t->end > last->end)
                 last = t;
+    }
+}
+
+namespace {
+
+/// The last task of the quilt that lies on the same surface before this one.
+std::vector<std::string> lastOnTheTable(const QuiltView& v) {
+    std::vector<std::string> out;
+    for (int i = 0; i < v.index; ++i) {
+        if (v.plan.quilts[std::size_t(i)].surface.number != v.quilt.surface.number)
+            continue;
+        Seconds last{};
+        for (const Task& t : v.plan.tasks)
+            if (t.job == i && t.end >= last) {
+                last = t.end;
+                out = {t.id};
+            }
+    }
+    return out;
+}
+
+} // namespace
+
+// What a task waits for is everything of the call before, and nothing else.
+void crewWaits(const QuiltView& v, Report& report) {
+    std::vector<std::string> before = lastOnTheTable(v);
+    TaskKind kind{};
+    int pass = 0;
+    std::vector<std::string> now;
+    std::vector<const Task*> all;
+    for (const auto& [stage, tasks] : stages(v))
+        all.insert(all.end(), tasks.begin(), tasks.end());
+    for (const Task* t : all) {
+        if (!now.empty() && (t->kind != kind || t->pass != pass)) {
+            std::ranges::sort(now);
+            before = std::exchange(now, {});
+        }
+        kind = t->kind;
+        pass = t->pass;
+        now.push_back(t->id);
+        std::vector<std::string> said = t->after;
+        std::ranges::sort(said);
+        if (said != before)
+            report.add(v.label() + ": '" + t->id + "' is said to wait for " +
+                       std::to_string(said.size()) + " tasks; the call before has " +
+                       std::to_string(before.size()) + ", and not just those.");
     }
 }
 

@@ -41,6 +41,78 @@ void crewStretches(const QuiltView& v, Report& report) {
     }
 }
 
+namespace {
+
+/// What somebody needs of the sides in a pass for zones of one letter, from the places of tasks.
+std::map<Side, Interval> worked(const QuiltView& v, int pass, std::string_view letter,
+                                const std::vector<std::string>& who) {
+    std::map<Side, Interval> out;
+    for (const Task* t : v.tasks())
+        if (t->pass == pass && isOfZone(t->kind) && zonePlace(t->zone) == letter &&
+            t->people == who)
+            for (const StandingPlace& at : t->places) {
+                const auto [side, isNew] = out.emplace(at.side, at.along);
+                side->second = {std::min(side->second.lo, at.along.lo),
+                                std::max(side->second.hi, at.along.hi)};
+            }
+    return out;
+}
+
+bool isLetters(const std::string& place) {
+    return std::ranges::all_of(place, [](char c) { return c >= 'A' && c <= 'Z'; });
+}
+
+} // namespace
+
+// A stretch is where all work at the zones of its letter is done from, by the person whose it is
+// at one of them at least; letters follow one another.
+void crewLetters(const QuiltView& v, Report& report) {
+    for (const Pass& p : v.quilt.passes) {
+        std::set<std::string> letters;
+        const Stretch* last = nullptr;
+        for (const Stretch& s : p.stretches) {
+            letters.insert(s.place);
+            bool known = false;
+            for (const Helper& h : v.session.setting.helpers)
+                known = known || h.name == s.person;
+            if (!known)
+                report.add(label(v, p) + ": place " + s.place + " is of '" + s.person +
+                           "', who is not among the helpers.");
+            if (!isLetters(s.place) ||
+                (last != nullptr &&
+                 std::pair{s.place.size(), s.place} <= std::pair{last->place.size(), last->place}))
+                report.add(label(v, p) + ": place '" + s.place + "' is out of turn.");
+            last = &s;
+            const auto asked = worked(v, p.number, s.place, {s.person});
+            std::map<Side, Interval> said;
+            for (const StandingPlace& e : s.edges)
+                if (!said.emplace(e.side, e.along).second)
+                    report.add(label(v, p) + ": place " + s.place + " has two parts of the " +
+                               std::string{name(e.side)} + " side.");
+            if (!asked.empty() && said != asked)
+                report.add(label(v, p) + ": place " + s.place +
+                           " is not where its zones are worked from.");
+            if (s.edges.empty() || (asked.empty() && !v.stopped()))
+                report.add(label(v, p) + ": place " + s.place + " is said to be " + s.person +
+                           "'s, who works at none of its zones.");
+        }
+        std::map<std::pair<std::string, std::string>, const Task*> first;
+        for (const Task* t : v.tasks()) {
+            if (t->pass != p.number || !isOfZone(t->kind) || t->people.size() != 1)
+                continue;
+            const auto [at, isNew] = first.emplace(std::pair{t->zone, t->people.front()}, t);
+            if (!isNew && at->second->places != t->places)
+                report.add(label(v, p) + ": " + t->people.front() + " works zone " + t->zone +
+                           " from one place in '" + at->second->id + "' and from another in '" +
+                           t->id + "'.");
+        }
+        for (const Task* t : v.tasks())
+            if (t->pass == p.number && isOfZone(t->kind) &&
+                !letters.contains(std::string{zonePlace(t->zone)}))
+                report.add(label(v, p) + ": zone " + t->zone + " is of a place nobody has.");
+    }
+}
+
 // The same hands put a zone's pins in and close them, as long as those close and are there.
 void crewHands(const PlanView& v, Report& report) {
     std::map<std::pair<int, std::string>, const Task*> placed;

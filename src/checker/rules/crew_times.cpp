@@ -1,3 +1,4 @@
+#include "checker/geometry/standing_reach.h"
 #include "checker/rules/rules.h"
 #include "checker/task_traits.h"
 #include "checker/ways/seen_way.h"
@@ -6,6 +7,8 @@
 #include <cmath>
 #include <limits>
 #include <map>
+#include <optional>
+#include <set>
 
 namespace bastewright::check {
 namespace {
@@ -100,6 +103,103 @@ void crewTimes(const PlanView& v, Report& report) {
                            " is given " + figure(work) + " s of work at pace 1; it takes " +
                            figure(asked) + " s.");
         }
+    }
+}
+
+namespace {
+
+/// Seconds that a zone's points take at pace 1 from a place: half as long again where the arm alone
+/// does not reach (common practice).
+double secondsAt(const QuiltView& v, const Pass& pass, const Zone& zone, const StandingPlace& at,
+                 const Helper& h, double each) {
+    double out = 0;
+    for (const PlacedPoint& p : zone.points) {
+        const double away = v.quilt.surface.floor ? 0
+                                                  : reachNeeded(pass.table, at.side, at.along,
+                                                                {p.at.x, p.at.y, p.at.x, p.at.y});
+        out += away > h.reach.in() + 1e-6 ? 1.5 * each : each;
+    }
+    return out;
+}
+
+/// What a task takes just so; nothing where it is shared, or where that is not known.
+std::optional<double> lengthOf(const PlanView& v, const QuiltView& q, const Task& t) {
+    const Pass* pass = q.pass(t.pass);
+    if (pass == nullptr || t.kind == TaskKind::cool)
+        return t.kind == TaskKind::cool ? std::optional{120.0} : std::nullopt;
+    const double slowest = pace(v, t);
+    if (isOfZone(t.kind)) {
+        const Zone* zone = q.zone(t.zone);
+        const SeenTask* seen = seenTask(t.kind);
+        if (zone == nullptr || seen == nullptr || t.people.size() != 1 || t.places.size() != 1)
+            return {};
+        const Helper* h = v.helper(t.people.front());
+        return h == nullptr
+                   ? std::optional<double>{}
+                   : 15 + secondsAt(q, *pass, *zone, t.places.front(), *h, seen->secondsAPoint) /
+                              slowest;
+    }
+    switch (t.kind) {
+    case TaskKind::layBacking:
+    case TaskKind::layBatting:
+    case TaskKind::layTop:
+    case TaskKind::shift:
+    case TaskKind::foldBack:
+    case TaskKind::foldForward:
+        return secondsOfPass(*pass, t.kind) * (t.people.size() == 1 ? 1.8 : 1) / slowest;
+    case TaskKind::smooth:
+    case TaskKind::checkUnderside:
+    case TaskKind::handOver:
+        return secondsOfPass(*pass, t.kind) / slowest;
+    default:
+        return {};
+    }
+}
+
+} // namespace
+
+// No task lasts longer, or less, than its work at that person's pace.
+void crewLengths(const PlanView& v, Report& report) {
+    for (const Task& t : v.plan.tasks) {
+        const QuiltView* q = v.quilt(t.job);
+        const auto asked = q == nullptr ? std::nullopt : lengthOf(v, *q, t);
+        const auto lasts = double(Seconds{t.end - t.start}.count());
+        if (asked && std::abs(lasts - *asked) > 1.01)
+            report.add("Task '" + t.id + "' lasts " + figure(lasts) + " s; its work takes " +
+                       figure(*asked) + " s.");
+    }
+}
+
+// Setting up: the tables by the quickest, and two seconds a point by all, for a pin to be opened or
+// the paper of a dot to be taken off.
+void crewSetUp(const PlanView& v, Report& report) {
+    std::set<int> seen; // surfaces that stand already
+    for (const QuiltView& q : v.quilts) {
+        double lasts = 0, asked = seen.insert(q.quilt.surface.number).second ? 900 : 300;
+        int parts = 0;
+        const Task* last = nullptr;
+        for (const Task* t : q.tasks())
+            if (t->kind == TaskKind::setUp) {
+                lasts += double(Seconds{t->end - t->start}.count());
+                ++parts;
+                last = t;
+            }
+        if (last == nullptr)
+            continue;
+        double quickest = 0, all = 0, points = 0;
+        for (const std::string& who : last->people)
+            if (const Helper* h = v.helper(who)) {
+                quickest = std::max(quickest, h->pace);
+                all += h->pace;
+            }
+        for (const Zone& z : q.quilt.zones)
+            points += double(z.points.size());
+        if (all <= 0)
+            continue;
+        asked = asked / quickest + 2 * points / all;
+        if (std::abs(lasts - asked) > 1 + parts)
+            report.add(q.label() + ": setting up lasts " + figure(lasts) + " s; it takes " +
+                       figure(asked) + " s.");
     }
 }
 

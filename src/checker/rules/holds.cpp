@@ -86,7 +86,7 @@ void holdsCount(const QuiltView& v, Report& report) {
             const Length one =
                 v.job.unit == Unit::inch ? Length::inches(1) : Length::millimetres(10);
             const Length apart = h.count > 1 ? along.size() / h.count : Length{};
-            if (abs(h.apart - apart) > one / 2 + kHalving)
+            if (abs(h.apart - apart) > one / 2 + kHalving || h.apart.nm() % one.nm() != 0)
                 report.add(label(v, p, h.side) + ": the holds are said to be about " +
                            figure(h.apart, v.plan.unit) + " apart; they are " +
                            figure(apart, v.plan.unit) + ".");
@@ -100,27 +100,41 @@ void holdsCount(const QuiltView& v, Report& report) {
 void holdsOrder(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes) {
         bool shortSeen = false;
+        const Hold* last = nullptr;
         for (const Hold& h : p.holds) {
             if (isLong(p, h.side) && shortSeen)
                 report.add(label(v, p, h.side) + ": a long side comes after a short one.");
             shortSeen = shortSeen || !isLong(p, h.side);
+            if (last != nullptr && isAcross(last->side) == isAcross(h.side) && last->side > h.side)
+                report.add(label(v, p, h.side) + " comes after the " +
+                           std::string{name(last->side)} + ".");
+            last = &h;
             if (std::ssize(h.positions) != h.count)
                 report.add(label(v, p, h.side) + ": " + std::to_string(h.positions.size()) +
                            " places for " + std::to_string(h.count) + " holds.");
             const Interval along = held(v, p, h.side);
-            Length last{};
-            for (const Length at : h.positions) {
+            for (const Length at : h.positions)
                 if (!along.contains(at))
                     report.add(label(v, p, h.side) + ": a hold at " + figure(at, v.plan.unit) +
                                " is not on the side where backing lies.");
-                const Length out = abs(at - along.middle());
-                if (out < last - kHalving)
-                    report.add(label(v, p, h.side) +
-                               ": the holds do not go from the middle outward.");
-                last = std::max(last, out);
-            }
+            // From the middle outward; of two equally far the one nearer to the head or the left.
+            std::vector<Length> outward = h.positions;
+            std::ranges::sort(outward, {}, [&](Length at) {
+                return std::pair{abs(at - along.middle()), at};
+            });
+            if (outward != h.positions)
+                report.add(label(v, p, h.side) + ": the holds do not go from the middle outward.");
             std::vector<Length> sorted = h.positions;
             std::ranges::sort(sorted);
+            // Each in the middle of its share of the side.
+            const auto all = static_cast<std::int64_t>(sorted.size());
+            for (std::int64_t i = 0; i < all; ++i)
+                if (const Length middle = along.lo + along.size() * (2 * i + 1) / (2 * all);
+                    abs(sorted[std::size_t(i)] - middle) > kFine)
+                    report.add(label(v, p, h.side) + ": a hold is at " +
+                               figure(sorted[std::size_t(i)], v.plan.unit) +
+                               "; evenly shared the side has one at " +
+                               figure(middle, v.plan.unit) + ".");
             for (std::size_t i = 1; i < sorted.size(); ++i)
                 if (sorted[i] - sorted[i - 1] > Length::inches(18) + kHalving)
                     report.add(label(v, p, h.side) + ": holds are " +

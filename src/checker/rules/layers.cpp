@@ -51,7 +51,7 @@ std::string label(const QuiltView& v, const Pass& p) {
 
 } // namespace
 
-void layersSizes(const QuiltView& v, Report& report) {
+void layersTop(const QuiltView& v, Report& report) {
     const Unit unit = v.plan.unit;
     const Size top{v.top.width(), v.top.length()};
     if (v.quilt.layers.top != top)
@@ -59,6 +59,11 @@ void layersSizes(const QuiltView& v, Report& report) {
                    " by " + figure(v.quilt.layers.top.length, unit) +
                    "; its largest readings are " + figure(top.width, unit) + " by " +
                    figure(top.length, unit) + ".");
+}
+
+void layersSizes(const QuiltView& v, Report& report) {
+    const Unit unit = v.plan.unit;
+    const Size top{v.top.width(), v.top.length()};
     for (const Layer& layer : lowerLayers(v)) {
         const auto way = [&](std::string_view what, Length size, Length under,
                              const std::optional<Length>& measured) {

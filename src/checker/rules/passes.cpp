@@ -1,9 +1,11 @@
 #include "checker/geometry/partition.h"
 #include "checker/rules/partition_text.h"
+#include "checker/rules/roll_diameter.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
 
 #include <algorithm>
+#include <functional>
 #include <optional>
 
 namespace bastewright::check {
@@ -87,21 +89,6 @@ std::vector<Side> walls(const QuiltView& v) {
                                                                  : v.quilt.surface.closed;
 }
 
-/// How far a field keeps from the table's edge at a side.
-Length kept(const Pass& p, Side side) {
-    switch (side) {
-    case Side::head:
-        return p.field.y0 - p.table.y0;
-    case Side::foot:
-        return p.table.y1 - p.field.y1;
-    case Side::left:
-        return p.field.x0 - p.table.x0;
-    case Side::right:
-        break;
-    }
-    return p.table.x1 - p.field.x1;
-}
-
 std::vector<Point> pointsOf(const QuiltView& v, const Pass& pass) {
     std::vector<Point> out;
     for (const Zone& z : v.quilt.zones)
@@ -140,6 +127,8 @@ void passesNumbers(const QuiltView& v, Report& report) {
 }
 
 void passesFresh(const QuiltView& v, Report& report) {
+    if (v.quilt.passes.empty() && v.stopped())
+        return;
     std::vector<Rect> areas;
     for (const Pass& p : v.quilt.passes)
         areas.insert(areas.end(), p.fresh.parts.begin(), p.fresh.parts.end());
@@ -154,29 +143,29 @@ void passesField(const QuiltView& v, Report& report) {
         const Interval x = fieldAlong(p.table.x(), v.top.x(), rim);
         const Interval y = fieldAlong(p.table.y(), v.top.y(), rim);
         const Rect all = v.quilt.surface.floor ? v.top : Rect{x.lo, y.lo, x.hi, y.hi};
-        Rect field = p.field;
+        // At a wall it keeps clear of all of the quilt, rolled.
+        Rect right = all;
         for (const Side wall : walls(v)) {
-            const auto roll = std::ranges::find(p.rolls, wall, &Roll::side);
-            const Length room = roll == p.rolls.end() ? Length{} : roll->diameter;
-            if (kept(p, wall) < room)
-                report.add(label(v, p) + ": the roll against the wall at the " +
-                           std::string{name(wall)} + " takes " + figure(room, v.plan.unit) +
-                           ", and the field begins " + figure(kept(p, wall), v.plan.unit) +
-                           " from the table's edge.");
-            // It may begin farther in than the rim there.
+            if (std::ranges::find(p.rolls, wall, &Roll::side) == p.rolls.end())
+                continue;
+            const Size backing = v.quilt.layers.backing;
+            const Length room = diameterOf(v, isAcross(wall) ? backing.length : backing.width);
             if (wall == Side::head)
-                field.y0 = std::min(field.y0, all.y0);
+                right.y0 = std::max(right.y0, p.table.y0 + room);
             if (wall == Side::foot)
-                field.y1 = std::max(field.y1, all.y1);
+                right.y1 = std::min(right.y1, p.table.y1 - room);
             if (wall == Side::left)
-                field.x0 = std::min(field.x0, all.x0);
+                right.x0 = std::max(right.x0, p.table.x0 + room);
             if (wall == Side::right)
-                field.x1 = std::max(field.x1, all.x1);
+                right.x1 = std::min(right.x1, p.table.x1 - room);
         }
-        if (field != all)
+        const auto off = [&](Length a, Length b) { return abs(a - b) > kFine; };
+        if (off(p.field.x0, right.x0) || off(p.field.y0, right.y0) || off(p.field.x1, right.x1) ||
+            off(p.field.y1, right.y1))
             report.add(label(v, p) + ": the field is " + box(p.field, v.plan.unit) +
-                       "; the table inside its rim and the top share " + box(all, v.plan.unit) +
-                       ".");
+                       "; the table inside its rim, clear of what lies rolled at a wall, and the "
+                       "top share " +
+                       box(right, v.plan.unit) + ".");
         for (const Point& at : pointsOf(v, p))
             if (!p.field.grown(kFine).contains(at))
                 report.add(label(v, p) + ": the point at " + place(at, v.plan.unit) +
@@ -310,6 +299,8 @@ std::string notAskedFor(const QuiltView& v, const Alternative& how) {
 } // namespace
 
 void passesAlternatives(const QuiltView& v, Report& report) {
+    if (v.quilt.passes.empty() && v.stopped())
+        return;
     const auto number = std::ranges::count_if(v.quilt.alternatives, &Alternative::chosen);
     if (number != 1) {
         report.add(v.label() + ": " + std::to_string(number) +
@@ -346,6 +337,10 @@ void passesAlternatives(const QuiltView& v, Report& report) {
 
 void passesSmoothing(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
+        if (std::ranges::adjacent_find(p.smoothTowards, std::greater_equal<>{}) !=
+            p.smoothTowards.end())
+            report.add(label(v, p) + ": the sides it is smoothed towards are out of order.");
+    for (const Pass& p : v.quilt.passes)
         for (const Side side : kSides) {
             const auto basted = before(v, p);
             const bool atBasted = std::ranges::any_of(
@@ -358,17 +353,6 @@ void passesSmoothing(const QuiltView& v, Report& report) {
                 report.add(label(v, p) + ": not smoothed towards the " + std::string{name(side)} +
                            ", where nothing is basted.");
         }
-}
-
-void passesLift(const QuiltView& v, Report& report) {
-    // Load constant of the revised NIOSH lifting equation (Publication 94-110): the most one person
-    // lifts under the best conditions.
-    constexpr double kLoadConstant = 23;
-    for (const Pass& p : v.quilt.passes)
-        if (p.liftPeople < 1 || !(p.liftKilograms >= 0) ||
-            p.liftKilograms > kLoadConstant * p.liftPeople)
-            report.add(label(v, p) + ": " + std::to_string(p.liftPeople) + " people lift " +
-                       figure(p.liftKilograms) + " kg; 23 kg each is the most.");
 }
 
 } // namespace bastewright::check

@@ -37,7 +37,7 @@ void pointsAngle(const QuiltView& v, Report& report) {
     const SeenWay& way = seenWay(v.job);
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points)
-            if (p.angle < 0 || p.angle >= 180 || (!way.lies && p.angle != 0))
+            if (p.angle < 0 || p.angle >= 180 || p.angle % 15 != 0 || (!way.lies && p.angle != 0))
                 report.add(v.label() + ", zone " + z.id + ": the point at " +
                            place(p.at, v.plan.unit) + " has the direction " +
                            std::to_string(p.angle) + "; " + way.angles);
@@ -65,32 +65,51 @@ void pointsApart(const QuiltView& v, Report& report) {
         }
 }
 
-// What lies in an area is basted with it.
+// What lies in an area is basted with it; its points are listed from the head to the foot.
 void pointsZone(const QuiltView& v, Report& report) {
-    for (const Zone& z : v.quilt.zones)
+    for (const Zone& z : v.quilt.zones) {
+        if (!std::ranges::is_sorted(z.points, {}, [](const PlacedPoint& p) {
+                return std::pair{p.at.y, p.at.x};
+            }))
+            report.add(v.label() + ": the points of zone " + z.id + " are out of order.");
         for (const PlacedPoint& p : z.points)
             if (!z.area.contains(p.at))
                 report.add(v.label() + ": the point at " + place(p.at, v.plan.unit) +
                            " is in zone " + z.id + ", but lies outside its area " +
                            box(z.area, v.plan.unit) + ".");
+    }
 }
 
 // So far every point may be off: by brute force the top is covered with that much less reach.
 void pointsSlack(const QuiltView& v, Report& report) {
-    if (!v.quilt.rows || v.quilt.zones.empty() || v.quilt.rows->slack <= Length{})
+    if (!v.quilt.rows || v.quilt.zones.empty())
         return;
+    const Length slack = v.quilt.rows->slack, step = Length::inch64ths(1);
+    if (slack < Length{} || slack >= coverRadius(v.job.basting) || slack.nm() % step.nm() != 0) {
+        report.add(v.label() + ": points may be off by " + figure(slack, v.plan.unit) +
+                   ", it says; that is no number of 64ths of an inch a point may be off by.");
+        return;
+    }
     std::vector<Point> all;
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points)
             all.push_back(p.at);
-    const Length reach = coverRadius(v.job.basting) + kFine - v.quilt.rows->slack;
-    for (const Uncovered& open : uncovered(v.top, all, reach, 1))
+    const Length reach = coverRadius(v.job.basting) - slack;
+    // A step more leaves a place open; nobody is told of more than an inch.
+    if (slack < Length::inches(1) && uncovered(v.top, all, reach - step - kFine, 1).empty())
+        report.add(v.label() + ": points may be off by more than " + figure(slack, v.plan.unit) +
+                   ".");
+    if (slack == Length{})
+        return;
+    for (const Uncovered& open : uncovered(v.top, all, reach + kFine, 1))
         report.add(v.label() + ": points may be off by " +
                    figure(v.quilt.rows->slack, v.plan.unit) + ", it says; then the place at " +
                    place(open.at, v.plan.unit) + " is out of reach.");
 }
 
 void pointsBound(const QuiltView& v, Report& report) {
+    if (v.stopped() && v.quilt.bounds.points == 0)
+        return;
     const double radius = v.job.basting.spacing.in() / std::numbers::sqrt2;
     const double least = kershner(areaSquareInches(v.top), radius);
     const double grown = kershner(areaSquareInches(v.top), radius + kPlacing.in());

@@ -2,6 +2,8 @@
 #include "checker/tolerances.h"
 
 #include <algorithm>
+#include <functional>
+#include <map>
 #include <string>
 
 namespace bastewright::check {
@@ -88,6 +90,63 @@ bool isThere(const std::vector<Point>& points, Point at) {
 }
 
 } // namespace
+
+namespace {
+
+/// The distances between neighbours, each with how often it is there.
+std::map<Length, int> distances(const std::vector<std::vector<Length>>& lines) {
+    std::map<Length, int> out;
+    for (const auto& line : lines)
+        for (std::size_t i = 1; i < line.size(); ++i)
+            ++out[line[i] - line[i - 1]];
+    return out;
+}
+
+} // namespace
+
+// Points stand in rows or go by the blocks, unless as few as can be were asked for.
+void pointsTold(const QuiltView& v, Report& report) {
+    if (v.quilt.zones.empty())
+        return;
+    const bool told = v.quilt.rows || v.quilt.blocks;
+    if (!told && v.job.basting.layout != Basting::Layout::fewest)
+        report.add(v.label() + ": nothing tells where its points go.");
+    if (v.quilt.rows && v.quilt.blocks)
+        report.add(v.label() + ": its points are told by rows and by the blocks.");
+}
+
+// The distances of rows, and of the points of a row, are such as are often there; points of a row
+// are told in their order.
+void pointsGaps(const QuiltView& v, Report& report) {
+    if (!v.quilt.rows || v.quilt.rows->lines.size() < 2)
+        return;
+    const PinRows& rows = *v.quilt.rows;
+    std::vector<Length> at;
+    std::vector<std::vector<Length>> places;
+    for (const PinRow& row : rows.lines) {
+        at.push_back(row.at);
+        places.push_back(row.places);
+        if (std::ranges::adjacent_find(row.places, std::greater_equal<>{}) != row.places.end() ||
+            std::ranges::adjacent_find(row.aside, std::greater_equal<>{}) != row.aside.end())
+            report.add(v.label() + ": the points of the row at " + figure(row.at, v.plan.unit) +
+                       " are not told in their order, each once.");
+    }
+    if (!std::ranges::is_sorted(rows.singles))
+        report.add(v.label() + ": the single points are out of order.");
+    const auto gaps = distances({at}), steps = distances(places);
+    int most = 0, all = 0;
+    for (const auto& [gap, times] : gaps)
+        most = std::max(most, times);
+    for (const auto& [step, times] : steps)
+        all += times;
+    if (const auto found = gaps.find(rows.gap); found == gaps.end() || found->second * 4 < most)
+        report.add(v.label() + ": rows are said to lie " + figure(rows.gap, v.plan.unit) +
+                   " apart; few do.");
+    if (const auto found = steps.find(rows.step);
+        all > 0 && (found == steps.end() || found->second * 20 < all))
+        report.add(v.label() + ": points of a row are said to lie " +
+                   figure(rows.step, v.plan.unit) + " apart; hardly any do.");
+}
 
 // Whoever lays by the ribbons lays every point, and no other: rows stand at the side ribbon's
 // marks, their pins at marks of their own ribbon or beside them, and all of them with the single

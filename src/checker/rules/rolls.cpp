@@ -1,12 +1,12 @@
 #include "checker/geometry/standing_reach.h"
 #include "checker/layer_rect.h"
+#include "checker/rules/roll_diameter.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
 
 #include <algorithm>
-#include <cmath>
+#include <array>
 #include <map>
-#include <numbers>
 
 namespace bastewright::check {
 namespace {
@@ -15,16 +15,6 @@ constexpr Length kHangsFree = Length::inches(28), kWorthRolling = Length::inches
 
 std::string label(const QuiltView& v, const Pass& p, Side side) {
     return v.label() + ", pass " + std::to_string(p.number) + ", " + std::string{name(side)};
-}
-
-/// Area rule of a wound roll without a core: its cross-section is the strip's, packed at 0.8 by
-/// hand (from memory). Each turn is batting between two layers of quilting cotton of 0.3 mm (from
-/// memory).
-Length diameterOf(const QuiltView& v, Length wound) {
-    constexpr double packing = 0.8;
-    const double thick = v.job.batting.thickness.mm() + 2 * 0.3;
-    return Length::nearestMillimetres(
-        std::sqrt(4 * std::max(wound.mm(), 0.0) * thick / (std::numbers::pi * packing)));
 }
 
 /// True where a group of the room's tables makes the surface and has a table left over.
@@ -107,11 +97,11 @@ void rollsNeeded(const QuiltView& v, Report& report) {
             for (const Roll& roll : p.rolls) {
                 if (roll.side != side)
                     continue;
-                if (roll.rolled <= Length{} || roll.rolled > hangs + kFine)
+                if (roll.rolled <= Length{} || abs(roll.rolled - hangs) > kFine)
                     report.add(label(v, p, side) + ": " + figure(roll.rolled, v.plan.unit) +
                                " are rolled; " + figure(std::max(hangs, Length{}), v.plan.unit) +
                                " are beyond the table.");
-                if (roll.along <= Length{} || roll.along > extent(backing, side).size() + kFine)
+                if (abs(roll.along - extent(backing, side).size()) > kFine)
                     report.add(label(v, p, side) + ": the roll is " +
                                figure(roll.along, v.plan.unit) + " long; the backing has " +
                                figure(extent(backing, side).size(), v.plan.unit) + ".");
@@ -128,26 +118,81 @@ void rollsDiameter(const QuiltView& v, Report& report) {
                       report);
 }
 
+namespace {
+
+/// Clips exist up to this size (common practice).
+constexpr Length kLargestClip = Length::inches(4);
+
+/// One every 15 in and at least two (common practice: one every 12 to 18 in).
+std::int64_t clipsOn(Length along) {
+    return std::max(std::int64_t{2}, ceilDiv(along, Length::inches(15)));
+}
+
+bool anyHolds(const QuiltView& v, Length diameter) {
+    return std::ranges::any_of(v.session.setting.stash.clips, [&](const ClipStock& c) {
+        return c.holds >= diameter && c.count > 0;
+    });
+}
+
+/// What is wrong with how a roll is held. Without a clip on hand that is large enough, one to bring
+/// serves where `toBring` says so, else the part is folded on a support.
+void checkClips(const QuiltView& v, const Roll& roll, bool toBring, const std::string& what,
+                Report& report) {
+    const Unit unit = v.plan.unit;
+    const bool held = roll.clipHolds > Length{};
+    if (held && roll.clipHolds < roll.diameter)
+        report.add(what + ": a clip for " + figure(roll.clipHolds, unit) +
+                   " does not hold a roll of " + figure(roll.diameter, unit) + ".");
+    if (roll.clipHolds != Length{} && !onHand(v, roll.clipHolds))
+        report.add(what + ": no clip for " + figure(roll.clipHolds, unit) + " is on hand.");
+    const bool brought = toBring && !held && roll.diameter <= kLargestClip;
+    if (!held && !brought && !roll.folded)
+        report.add(what + ": the roll is held by no clip and is not folded.");
+    if (anyHolds(v, roll.diameter) && (!held || roll.folded))
+        report.add(what + ": a clip on hand holds the roll, and is not used.");
+    if (roll.folded && (held || brought))
+        report.add(what + ": a folded part is held by clips.");
+    const std::int64_t asked = roll.folded ? 0 : clipsOn(roll.along);
+    if (roll.clips != asked)
+        report.add(what + ": " + std::to_string(roll.clips) + " clips on " +
+                   figure(roll.along, unit) +
+                   "; one every 15 in, two at least, none where it is "
+                   "folded, are " +
+                   std::to_string(asked) + ".");
+}
+
+} // namespace
+
 void rollsClips(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
-        for (const Roll& roll : p.rolls) {
-            const std::string what = label(v, p, roll.side);
-            const bool held = roll.clipHolds > Length{};
-            if (held && roll.clipHolds < roll.diameter)
-                report.add(what + ": a clip for " + figure(roll.clipHolds, v.plan.unit) +
-                           " does not hold a roll of " + figure(roll.diameter, v.plan.unit) + ".");
-            if (held && !onHand(v, roll.clipHolds))
-                report.add(what + ": no clip for " + figure(roll.clipHolds, v.plan.unit) +
-                           " is on hand.");
-            if (!held && !roll.folded)
-                report.add(what + ": the roll is held by no clip and is not folded.");
-            const std::int64_t least =
-                std::max(std::int64_t{2}, ceilDiv(roll.along, Length::inches(18)));
-            if (held && !roll.folded && roll.clips < least)
-                report.add(what + ": " + std::to_string(roll.clips) + " clips on " +
-                           figure(roll.along, v.plan.unit) + "; one every 18 in, " +
-                           std::to_string(least) + ", is the least.");
-        }
+        for (const Roll& roll : p.rolls)
+            checkClips(v, roll, false, label(v, p, roll.side), report);
+    for (const Roll& roll : v.quilt.machineRolls)
+        checkClips(v, roll, true, v.label() + ", for the machine, " + std::string{name(roll.side)},
+                   report);
+}
+
+// For the machine the quilt is rolled from both of its longer sides to the middle.
+void rollsMachine(const QuiltView& v, Report& report) {
+    if (v.stopped() && v.quilt.machineRolls.empty())
+        return;
+    const Size backing = v.quilt.layers.backing;
+    const bool tall = backing.length >= backing.width;
+    const Length along = std::max(backing.width, backing.length);
+    const Length half = std::min(backing.width, backing.length) / 2;
+    const std::array sides{tall ? Side::left : Side::head, tall ? Side::right : Side::foot};
+    const auto& rolls = v.quilt.machineRolls;
+    const bool two = rolls.size() == 2 && rolls[0].side == sides[0] && rolls[1].side == sides[1];
+    if (!two)
+        report.add(v.label() + ": for the machine it is rolled from the " +
+                   std::string{name(sides[0])} + " and from the " + std::string{name(sides[1])} +
+                   "; the plan has " + std::to_string(rolls.size()) + " rolls, or others.");
+    for (const Roll& roll : rolls)
+        if (abs(roll.rolled - half) > kFine || abs(roll.along - along) > kFine)
+            report.add(v.label() + ", for the machine, " + std::string{name(roll.side)} + ": " +
+                       figure(roll.rolled, v.plan.unit) + " of quilt in a roll of " +
+                       figure(roll.along, v.plan.unit) + "; half the backing is " +
+                       figure(half, v.plan.unit) + ", along " + figure(along, v.plan.unit) + ".");
 }
 
 } // namespace bastewright::check

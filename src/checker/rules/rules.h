@@ -19,6 +19,8 @@ void pointsSlack(const QuiltView&, Report&);
 void pointsBound(const QuiltView&, Report&);
 // points_told.cpp
 void pointsRows(const QuiltView&, Report&);
+void pointsTold(const QuiltView&, Report&);
+void pointsGaps(const QuiltView&, Report&);
 void pointsBlocks(const QuiltView&, Report&);
 
 // zones.cpp
@@ -39,10 +41,13 @@ void passesWorth(const QuiltView&, Report&);
 void passesStart(const QuiltView&, Report&);
 void passesAlternatives(const QuiltView&, Report&);
 void passesSmoothing(const QuiltView&, Report&);
-void passesLift(const QuiltView&, Report&);
 
 // ways.cpp
 void passesWays(const QuiltView&, Report&);
+// ways_listed.cpp
+void passesListed(const QuiltView&, Report&);
+// lifting.cpp
+void passesLift(const QuiltView&, Report&);
 // surface.cpp
 void surfaceTables(const QuiltView&, Report&);
 void surfaceGroup(const QuiltView&, Report&);
@@ -51,6 +56,7 @@ void surfaceClosed(const QuiltView&, Report&);
 void surfacePasses(const QuiltView&, Report&);
 
 // layers.cpp
+void layersTop(const QuiltView&, Report&);
 void layersSizes(const QuiltView&, Report&);
 void layersShort(const QuiltView&, Report&);
 void layersSpare(const QuiltView&, Report&);
@@ -65,6 +71,7 @@ void rollsBeyond(const QuiltView&, Report&);
 void rollsNeeded(const QuiltView&, Report&);
 void rollsDiameter(const QuiltView&, Report&);
 void rollsClips(const QuiltView&, Report&);
+void rollsMachine(const QuiltView&, Report&);
 
 // backing.cpp
 void backingPanels(const QuiltView&, Report&);
@@ -74,13 +81,18 @@ void backingBought(const QuiltView&, Report&);
 void backingNarrow(const QuiltView&, Report&);
 void backingSquared(const QuiltView&, Report&);
 void backingCentre(const QuiltView&, Report&);
+// backing_ways.cpp
 void backingWays(const QuiltView&, Report&);
+void backingListed(const QuiltView&, Report&);
+void backingOrder(const QuiltView&, Report&);
 // batting.cpp
 void battingBought(const QuiltView&, Report&);
 void battingPieces(const QuiltView&, Report&);
 void battingFits(const QuiltView&, Report&);
 void battingJoins(const QuiltView&, Report&);
 void battingApart(const QuiltView&, Report&);
+// batting_ways.cpp
+void battingListed(const QuiltView&, Report&);
 
 // crew_people.cpp
 void crewPeople(const PlanView&, Report&);
@@ -103,21 +115,35 @@ void crewTasks(const QuiltView&, Report&);
 void crewAfter(const PlanView&, Report&);
 // crew_stretches.cpp
 void crewStretches(const QuiltView&, Report&);
+void crewLetters(const QuiltView&, Report&);
 void crewHands(const PlanView&, Report&);
 void crewSeated(const PlanView&, Report&);
 void crewRests(const PlanView&, Report&);
 // crew_order.cpp
 void crewOrder(const QuiltView&, Report&);
+void crewWaits(const QuiltView&, Report&);
 void crewSmoothed(const QuiltView&, Report&);
 void crewCooled(const QuiltView&, Report&);
 // crew_times.cpp
 void crewTimes(const PlanView&, Report&);
+void crewLengths(const PlanView&, Report&);
+void crewSetUp(const PlanView&, Report&);
 void crewFinish(const PlanView&, Report&);
+// forecast.cpp
+void crewRange(const PlanView&, Report&);
+void crewPauses(const PlanView&, Report&);
 
 // supplies.cpp
 void suppliesSums(const PlanView&, Report&);
 void suppliesEnough(const PlanView&, Report&);
 void suppliesDots(const PlanView&, Report&);
+// needs.cpp
+void suppliesNeeded(const PlanView&, Report&);
+
+// said.cpp
+void planFindings(const PlanView&, Report&);
+void planNames(const QuiltView&, Report&);
+void planHelp(const PlanView&, Report&);
 
 // rule.cpp
 void planQuilts(const PlanView&, Report&);

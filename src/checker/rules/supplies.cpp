@@ -122,6 +122,27 @@ void suppliesEnough(const PlanView& v, Report& report) {
                    figure(tape, v.plan.unit) + " are said to be needed.");
 }
 
+namespace {
+
+/// Where pins are missing, the zones of a quilt with pins whose batting does not melt are named if
+/// they can take the place of all that are.
+void dotsUnsaid(const PlanView& v, Report& report) {
+    std::int64_t pins = 0, most = 0;
+    for (const QuiltView& q : v.quilts) {
+        std::int64_t here = 0;
+        for (const Zone& z : q.quilt.zones)
+            here += seenWay(q.job).fromBox ? std::ssize(z.points) : 0;
+        pins += here;
+        most = std::max(most, q.job.batting.meltable ? 0 : here);
+    }
+    const int have = v.session.setting.stash.pins;
+    if (have > 0 && pins > have && most >= pins - have)
+        report.add(std::to_string(pins - have) +
+                   " pins are missing, and no zones are named that could take dots instead.");
+}
+
+} // namespace
+
 // Dots in place of pins that are missing: as many as are missing, in no more zones than it takes.
 void suppliesDots(const PlanView& v, Report& report) {
     std::int64_t pins = 0, saved = 0, least = std::numeric_limits<std::int64_t>::max();
@@ -137,6 +158,7 @@ void suppliesDots(const PlanView& v, Report& report) {
             report.add(quilt.label() + ": zones are said to be able to take dots, but it has " +
                        (pinned ? "a batting that melts." : "no pins."));
         std::set<std::string> seen;
+        std::ptrdiff_t last = -1; // in the order of the plan's zones
         for (const std::string& id : quilt.quilt.dotZones) {
             const auto zone = std::ranges::find(quilt.quilt.zones, id, &Zone::id);
             if (zone == quilt.quilt.zones.end() || !seen.insert(id).second) {
@@ -145,12 +167,17 @@ void suppliesDots(const PlanView& v, Report& report) {
                     (zone == quilt.quilt.zones.end() ? "but there is none." : "more than once."));
                 continue;
             }
+            if (zone - quilt.quilt.zones.begin() < last)
+                report.add(quilt.label() + ": zone " + id + " is listed for dots out of turn.");
+            last = zone - quilt.quilt.zones.begin();
             saved += std::ssize(zone->points);
             least = std::min<std::int64_t>(least, std::ssize(zone->points));
         }
     }
-    if (quilts == 0)
+    if (quilts == 0) {
+        dotsUnsaid(v, report);
         return;
+    }
     const std::int64_t missing = pins - v.session.setting.stash.pins;
     if (quilts > 1 || missing <= 0 || saved < missing || saved - least >= missing)
         report.add("Zones of " + std::to_string(quilts) + (quilts == 1 ? " quilt" : " quilts") +

@@ -5,6 +5,7 @@
 #include "checker/tolerances.h"
 
 #include <algorithm>
+#include <functional>
 #include <map>
 #include <set>
 
@@ -21,6 +22,8 @@ TableSize sizeOf(Length a, Length b) {
 
 void surfaceTables(const QuiltView& v, Report& report) {
     const SurfacePlan& s = v.quilt.surface;
+    if (v.stopped() && v.quilt.passes.empty())
+        return;
     if (s.floor) {
         if (!s.tables.empty())
             report.add(v.label() + ": the floor is made of " + std::to_string(s.tables.size()) +
@@ -33,6 +36,8 @@ void surfaceTables(const QuiltView& v, Report& report) {
                    ", than it is long, " + figure(s.length, unit) + ".");
     if (const auto fault = partitionFault({{}, {}, s.length, s.width}, s.tables))
         report.add(v.label() + ": the tables do not make the surface: " + text(*fault, unit));
+    if (!std::ranges::is_sorted(s.tables, {}, [](const Rect& t) { return std::pair{t.x0, t.y0}; }))
+        report.add(v.label() + ": the tables are not listed from left to right.");
     for (const Rect& table : s.tables)
         if (std::ranges::none_of(v.session.setting.room.tables, [&](const Table& t) {
                 return sizeOf(t.length, t.width) == sizeOf(table.width(), table.length());
@@ -103,6 +108,8 @@ void surfaceClosed(const QuiltView& v, Report& report) {
         for (const Side wall : v.session.setting.room.walls)
             expected.insert(quiltSide(wall, s.quiltLengthAlongLength));
     const std::set<Side> said(s.closed.begin(), s.closed.end());
+    if (std::ranges::adjacent_find(s.closed, std::greater_equal<>{}) != s.closed.end())
+        report.add(v.label() + ": its closed sides are out of order.");
     for (const Side side : kSides)
         if (expected.contains(side) != said.contains(side))
             report.add(v.label() + ": the walls of the room " +

@@ -46,6 +46,8 @@ bool wellNamed(const Zone& z) {
 } // namespace
 
 void zonesPartition(const QuiltView& v, Report& report) {
+    if (v.quilt.zones.empty() && v.stopped())
+        return;
     std::vector<Rect> areas;
     for (const Zone& z : v.quilt.zones)
         areas.push_back(z.area);
@@ -83,6 +85,15 @@ void zonesPass(const QuiltView& v, Report& report) {
         else if (!contains(pass->fresh, z.area))
             report.add(v.label() + ": zone " + z.id + " at " + box(z.area, v.plan.unit) +
                        " is not inside the new area of its pass " + std::to_string(z.pass) + ".");
+        if (pass != nullptr && !pass->zones.empty()) {
+            std::vector<std::string> own;
+            for (const Zone& o : v.quilt.zones)
+                if (o.pass == z.pass)
+                    own.push_back(o.id);
+            if (&z == &*std::ranges::find(v.quilt.zones, z.pass, &Zone::pass) && own != pass->zones)
+                report.add(v.label() + ": pass " + std::to_string(z.pass) +
+                           " lists its zones in another order than the plan.");
+        }
         if (listed[z.id] != std::vector{z.pass})
             report.add(v.label() + ": zone " + z.id + " is not listed just once, in pass " +
                        std::to_string(z.pass) + ".");

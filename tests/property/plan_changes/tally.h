@@ -11,7 +11,7 @@ namespace bastewright::testing {
 
 /// What became of the changes to one field.
 struct FieldTally {
-    std::array<int, kChanges> tried{}, unnoticed{}, same{};
+    std::array<int, kChanges> tried{}, unnoticed{};
     std::set<std::string> rules; ///< that noticed one of them; "file" where reading did
     std::string example;         ///< of an unnoticed one: plan, place and change
 };

@@ -149,11 +149,14 @@ TEST(Checker, AsksNothingOfWhatThePlanSaysIsNotThere) {
     Good good = goodPlan();
     good.plan = Plan{};
     good.plan.quilts.emplace_back();
+    good.plan.quilts.front().name = good.job().name;
     good.plan.quilts.front().layers = {{48_in, 40_in}, {}, {}};
     good.plan.findings = {{Finding::Kind::layerShort, Finding::Level::stop, "/batting/width",
                            "None fits.", "Buy one.", "batting"},
                           {Finding::Kind::layerShort, Finding::Level::stop, "/backing/width",
                            "Short.", "Buy more.", "backing"}};
+    for (Finding& f : good.plan.findings)
+        f.quilt = 0;
     EXPECT_EQ(broken(good), std::set<std::string>{});
 }
 

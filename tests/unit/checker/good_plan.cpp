@@ -1,16 +1,20 @@
 #include "unit/checker/good_plan.h"
 
+#include "unit/checker/good_tasks.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <stdexcept>
+#include <utility>
 
 namespace bastewright::testing {
 namespace {
 
-using enum TaskKind;
-
-constexpr std::string_view kAda = "Ada", kBo = "Bo";
+/// Grams a square metre of batting, so that small as the quilt is two people move it.
+constexpr double kHeavy = 8000;
+/// 56 × 48 in of it, between two layers of cotton of 140 g.
+constexpr double kKilograms = 56 * 48 * 0.0254 * 0.0254 * (kHeavy + 280) / 1000;
 
 Session session(Basting::With with, Length batting) {
     Session s;
@@ -27,7 +31,9 @@ Session session(Basting::With with, Length batting) {
                              .innerY = {}};
     job.quilting.method = Quilting::Method::inTheDitch;
     job.basting.with = with;
+    job.basting.layout = Basting::Layout::fewest; // told by no rows and no blocks
     job.batting.thickness = batting;
+    job.batting.gsm = kHeavy;
     job.batting.pieces = {{"wide", 30_in, 46_in}, {"narrow", 26_in, 46_in}};
     job.backing.fabrics.emplace_back().name = "blue";
     job.backing.squaring = {};
@@ -93,7 +99,9 @@ Pass pass(int number, Rect fresh, Length tableHead, std::vector<std::string> zon
     p.table = {-12_in, tableHead, 60_in, tableHead + 30_in};
     p.zones = std::move(zones);
     p.liftPeople = number > 1 ? 2 : 1;
-    p.liftKilograms = 2;
+    p.liftKilograms = number > 1 ? kKilograms : 0;
+    p.stretches = {{"A", std::string{kAda}, {{Side::head, {0_in, 24_in}}}},
+                   {"B", std::string{kBo}, {{Side::head, {24_in, 48_in}}}}};
     return p;
 }
 
@@ -174,6 +182,8 @@ BackingPlan backing() {
     b.cuts = {{"blue", {0_in, 0_in, 40_in, 48_in}, "A"},
               {"blue", {0_in, 48_in, 9_in, 96_in}, "B"},
               {"blue", {9_in, 48_in, 18_in, 96_in}, "C"}};
+    b.alternatives = {{true, 99_in, 0, 99 * 40 - 56 * 48, 2, "Two seams.", "", true}};
+    b.toBring = {"Blue."};
     return b;
 }
 
@@ -185,117 +195,6 @@ BattingPlan batting() {
     b.joins = {{{28_in, 0_in}, {28_in, 44_in}}};
     b.strip = 44_in;
     return b;
-}
-
-/// Writes tasks one after another, some side by side.
-class Clock {
-public:
-    Clock(std::vector<Task>& out, int job, Seconds start)
-        : out_{out}
-        , job_{job}
-        , now_{start} {}
-
-    void together(TaskKind kind, int pass, Seconds takes, int people = 2) {
-        Task t = task(kind, pass, {}, takes);
-        if (people > 0)
-            t.people.emplace_back(kAda);
-        if (people > 1)
-            t.people.emplace_back(kBo);
-        add({t});
-    }
-    /// A row of zones: Ada does the left one, Bo the right one.
-    void row(TaskKind kind, int pass, int number, Side side, Seconds takes) {
-        Task left = task(kind, pass, zoneId(pass, "A", number), takes),
-             right = task(kind, pass, zoneId(pass, "B", number), takes);
-        left.people = {std::string{kAda}};
-        right.people = {std::string{kBo}};
-        left.places = {{side, {0_in, 24_in}}};
-        right.places = {{side, {24_in, 48_in}}};
-        add({left, right});
-    }
-    Seconds now() const { return now_; }
-
-private:
-    Task task(TaskKind kind, int pass, const std::string& zone, Seconds takes) {
-        Task t;
-        t.id = std::to_string(job_ + 1) + "." + std::to_string(pass) + " " +
-               std::string{name(kind)} + (zone.empty() ? "" : " " + zone);
-        if (std::ranges::find(out_, t.id, &Task::id) != out_.end())
-            t.id += " again";
-        t.kind = kind;
-        t.job = job_;
-        t.pass = pass;
-        t.zone = zone;
-        t.start = now_;
-        t.end = now_ + takes;
-        return t;
-    }
-    void add(std::vector<Task> tasks) {
-        std::vector<std::string> ids;
-        for (Task& t : tasks) {
-            t.after = last_;
-            ids.push_back(t.id);
-            now_ = std::max(now_, t.end);
-            out_.push_back(std::move(t));
-        }
-        last_ = ids;
-    }
-
-    std::vector<Task>& out_;
-    int job_;
-    Seconds now_;
-    std::vector<std::string> last_;
-};
-
-struct Work {
-    int pass;
-    std::vector<int> rows;
-    Side side; ///< where both stand
-};
-
-/// At most 21 points in a zone: placing or closing takes 131 s, dots 141 s, pressing 183 s.
-Seconds tasks(std::vector<Task>& out, int job, Basting::With with, bool thick, Seconds start) {
-    Clock clock{out, job, start};
-    const std::vector<Work> passes{
-        {1, {2, 3}, Side::head}, {2, {4}, Side::head}, {3, {1}, Side::head}};
-    for (const Work& w : passes) {
-        if (w.pass == 1)
-            clock.together(setUp, 1, Seconds{600});
-        else
-            clock.together(shift, w.pass, Seconds{240});
-        const Seconds layer{w.pass == 1 ? 152 : 72};
-        clock.together(layBacking, w.pass, layer);
-        clock.together(clamp, w.pass, Seconds{260}); // rolling against a wall in it
-        clock.together(layBatting, w.pass, layer);
-        clock.together(layTop, w.pass, layer);
-        clock.together(reclamp, w.pass, Seconds{160}, 1);
-        const auto rows = [&](TaskKind kind, int seconds) {
-            for (const int r : w.rows)
-                clock.row(kind, w.pass, r, w.side, Seconds{seconds});
-        };
-        if (with == Basting::With::pins) {
-            rows(placeOpen, 131);
-            clock.together(smooth, w.pass, Seconds{90});
-            rows(closePins, 131);
-        } else {
-            clock.together(foldBack, w.pass, Seconds{70});
-            rows(dotLower, 141);
-            clock.together(foldForward, w.pass, Seconds{70});
-            rows(dotUpper, 141);
-            rows(press, 183);
-            clock.together(cool, w.pass, Seconds{120}, 0);
-        }
-        clock.together(checkUnderside, w.pass, Seconds{120}, 1);
-    }
-    if (thick) {
-        clock.together(turnOver, 3, Seconds{180});
-        for (const Work& w : passes)
-            for (const int r : w.rows)
-                clock.row(press, w.pass, r, w.side, Seconds{183});
-        clock.together(cool, 3, Seconds{120}, 0);
-    }
-    clock.together(handOver, 3, Seconds{300}, 1);
-    return clock.now();
 }
 
 QuiltPlan quilt(Basting::With with, Length thickness) {
@@ -313,7 +212,8 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     q.passes[0].smoothTowards = {kSides.begin(), kSides.end()};
     q.passes[1].smoothTowards = {Side::foot, Side::left, Side::right};
     q.passes[2].smoothTowards = {Side::head, Side::left, Side::right};
-    q.machineRolls = {goodRoll(Side::left, 20_in, thickness)};
+    q.machineRolls = {goodRoll(Side::head, 24_in, thickness),
+                      goodRoll(Side::foot, 24_in, thickness)};
     q.zones = zones(with);
     q.backing = backing();
     q.batting = batting();
@@ -327,20 +227,19 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     how.reach = 15_in; // the middle of the table
     how.lifts = 2;
     how.liftPeople = 2;
-    how.liftKilograms = 2;
+    how.liftKilograms = kKilograms;
     how.shifted = 24_in; // 8 in to the foot, 16 in to the head
     how.largestShift = 16_in;
     q.bounds = {.points = 93, .passes = 1}; // 1920 in² / (8 in² · 2.598)
     return q;
 }
 
-void bringSupplies(Plan& plan, double quilts, Basting::With with) {
-    const double pins = with == Basting::With::pins ? std::ceil(154 * quilts * 1.1) : 0;
-    plan.supplies = {
-        {Supply::Kind::pins, "pins", pins, 200, std::max(0.0, pins - 200), ""},
-        {Supply::Kind::clamps, "clamps", 8, 12, 0, ""},
-        {Supply::Kind::clips, "clips that hold 3 in", 4, 16, 0, ""},
-        {Supply::Kind::tape, "tape", 240 * quilts, 300, std::max(0.0, 240 * quilts - 300), "in"}};
+/// A finish with its range, and the chosen way's time with it.
+void setFinish(Plan& plan) {
+    plan.range = {plan.finish * 4 / 5, plan.finish, plan.finish * 5 / 4};
+    for (QuiltPlan& q : plan.quilts)
+        for (Alternative& a : q.alternatives)
+            a.predicted = plan.finish;
 }
 
 } // namespace
@@ -389,6 +288,9 @@ void wallAtFoot(Good& good) {
             continue;
         p.beyond.foot = Beyond::onTable;
         p.rolls = {goodRoll(Side::foot, p.backingOverhang.foot, good.job().batting.thickness)};
+        // Clear of all of the quilt, rolled.
+        const Length room = goodRoll(Side::foot, 48_in, good.job().batting.thickness).diameter;
+        p.field.y1 = std::min(40_in, p.table.y1 - room);
         std::erase_if(p.holds, [](const Hold& h) { return h.side == Side::foot; });
     }
     good.quilt().alternatives.front().reach = 26_in;
@@ -413,14 +315,16 @@ void Good::reorder() {
     plan.finish = {};
     for (const Task& t : plan.tasks)
         plan.finish = std::max(plan.finish, t.end);
+    setFinish(plan);
 }
 
 Good goodPlan(Basting::With with, Length thickness) {
     Good good{session(with, thickness), {}};
     good.plan.quilts = {quilt(with, thickness)};
     good.lay();
-    good.plan.finishBound = tasks(good.plan.tasks, 0, with, thickness > 10_mm, Seconds{});
-    bringSupplies(good.plan, 1, with);
+    good.plan.finishBound =
+        goodTasks(good.plan.tasks, good.quilt().zones, 0, with, thickness > 10_mm, Seconds{});
+    goodSupplies(good.plan, 1, with);
     good.reorder();
     return good;
 }
@@ -428,10 +332,12 @@ Good goodPlan(Basting::With with, Length thickness) {
 Good goodPair() {
     Good good = goodPlan();
     good.session.severalQuilts = true;
+    good.session.setting.stash.pins *= 2;
     good.session.jobs.push_back(good.session.jobs.front());
     good.plan.quilts.push_back(good.plan.quilts.front());
-    tasks(good.plan.tasks, 1, Basting::With::pins, false, good.plan.finish);
-    bringSupplies(good.plan, 2, Basting::With::pins);
+    goodTasks(good.plan.tasks, good.quilt().zones, 1, Basting::With::pins, false, good.plan.finish,
+              {good.plan.tasks.back().id});
+    goodSupplies(good.plan, 2, Basting::With::pins);
     good.reorder();
     return good;
 }
@@ -444,8 +350,8 @@ Good goodTwoTables() {
     good.session.jobs.push_back(good.session.jobs.front());
     good.plan.quilts.push_back(good.plan.quilts.front());
     good.plan.quilts.back().surface.number = 2;
-    tasks(good.plan.tasks, 1, Basting::With::dots, true, good.plan.finish);
-    bringSupplies(good.plan, 2, Basting::With::dots);
+    goodTasks(good.plan.tasks, good.quilt().zones, 1, Basting::With::dots, true, good.plan.finish);
+    goodSupplies(good.plan, 2, Basting::With::dots, 2);
     good.reorder();
     return good;
 }

@@ -35,5 +35,6 @@ std::vector<Spoiled> spoiledCloth();
 std::vector<Spoiled> spoiledPeople();
 std::vector<Spoiled> spoiledTasks();
 std::vector<Spoiled> spoiledSupplies();
+std::vector<Spoiled> spoiledFigures();
 
 } // namespace bastewright::testing

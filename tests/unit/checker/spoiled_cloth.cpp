@@ -65,7 +65,7 @@ void haveSome(Good& g) {
             c.onHand = true;
         else
             c.onCloth = c.onCloth.moved({0_in, 2_in});
-    backing(g).buy.front().length = 49.5_in;
+    backing(g).buy.front().length = backing(g).alternatives.front().bought = 49.5_in;
 }
 
 } // namespace
@@ -73,10 +73,10 @@ void haveSome(Good& g) {
 std::vector<Spoiled> spoiledCloth() {
     return {
         {"ThePanelsLeaveAHole",
-         {"backing.panels"},
+         {"backing.panels", "backing.pieces"},
          [](Good& g) { backing(g).panels.front().area.y1 = 47_in; }},
         {"ThePanelsMakeLessThanTheBacking",
-         {"backing.panels"},
+         {"backing.panels", "backing.pieces"},
          [](Good& g) {
              for (BackingPanel& p : backing(g).panels)
                  p.area.y1 = 47_in;
@@ -113,10 +113,10 @@ std::vector<Spoiled> spoiledCloth() {
              backing(g).cuts.push_back({"blue", {18_in, 48_in, 20_in, 50_in}, "D"});
          }},
         {"TooLittleClothIsBought",
-         {"backing.bought"},
+         {"backing.bought", "backing.ways"},
          [](Good& g) { backing(g).buy.front().length = 94.5_in; }},
         {"ClothIsNotSoldByTheSixteenth",
-         {"backing.bought"},
+         {"backing.bought", "backing.ways"},
          [](Good& g) { backing(g).buy.front().length = 97_in; }},
         {"ClothThatCannotBeBoughtIs",
          {"backing.bought"},
@@ -245,7 +245,7 @@ std::vector<Spoiled> spoiledCloth() {
              g.job().batting.pieces.front().diagonals = {54_in, 56_in};
          }},
         {"ThePiecesLeaveAHole",
-         {"batting.pieces", "batting.joins"},
+         {"batting.fits", "batting.joins", "batting.pieces"},
          [](Good& g) { batting(g).pieces.front().area.x1 = 27_in; }},
         {"FourCornersMeet", {"batting.apart"}, quarter},
         {"FourCornersMeetAndThePlanSaysSo",

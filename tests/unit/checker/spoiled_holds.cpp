@@ -4,10 +4,18 @@
 
 namespace bastewright::testing {
 
+namespace {
+
+auto supply(Good& g, Supply::Kind kind) {
+    return std::ranges::find(g.plan.supplies, kind, &Supply::kind);
+}
+
+} // namespace
+
 std::vector<Spoiled> spoiledHolds() {
     return {
         {"HangingBackingIsTaped",
-         {"holds.sides"},
+         {"holds.sides", "supplies.enough"},
          [](Good& g) {
              Hold& head = g.pass(1).holds.front();
              head.kind = Hold::Kind::tape;
@@ -15,7 +23,7 @@ std::vector<Spoiled> spoiledHolds() {
          }},
         {"ASideIsNotHeld", {"holds.sides"}, [](Good& g) { g.pass(1).holds.pop_back(); }},
         {"ThreeClampsOnFiftySixInches",
-         {"holds.count"},
+         {"holds.count", "holds.order"},
          [](Good& g) {
              Hold& head = g.pass(1).holds.front();
              head.count = 3;
@@ -67,7 +75,7 @@ std::vector<Spoiled> spoiledHolds() {
          {"rolls.beyond"},
          [](Good& g) { g.pass(2).beyond.head = Beyond::chairs; }},
         {"NothingIsRolledAgainstTheWall",
-         {"rolls.needed"},
+         {"passes.field", "rolls.needed"},
          [](Good& g) {
              wallAtFoot(g);
              g.pass(3).rolls.clear();
@@ -127,8 +135,17 @@ std::vector<Spoiled> spoiledHolds() {
          {},
          [](Good& g) {
              wallAtFoot(g);
-             g.pass(3).rolls.front().clipHolds = 0_in;
-             g.pass(3).rolls.front().folded = true;
+             g.session.setting.stash.clips.clear();
+             for (Pass& p : g.quilt().passes)
+                 for (Roll& r : p.rolls) {
+                     r.clipHolds = 0_in;
+                     r.clips = 0;
+                     r.folded = true;
+                 }
+             for (Roll& r : g.quilt().machineRolls)
+                 r.clipHolds = 0_in; // to be brought
+             supply(g, Supply::Kind::clips)->have = 0;
+             supply(g, Supply::Kind::clips)->buy = supply(g, Supply::Kind::clips)->need;
          }},
     };
 }
@@ -152,22 +169,26 @@ std::vector<Spoiled> spoiledSupplies() {
          [](Good& g) { g.quilt().dotZones = {"Z99"}; }},
         {"ClampsAreForgotten",
          {"supplies.enough"},
-         [](Good& g) { g.plan.supplies.erase(g.plan.supplies.begin() + 1); }},
+         [](Good& g) { g.plan.supplies.erase(supply(g, Supply::Kind::clamps)); }},
         {"ClipsAreForgotten",
          {"supplies.enough"},
          [](Good& g) {
              wallAtFoot(g);
-             g.plan.supplies.erase(g.plan.supplies.begin() + 2);
+             g.plan.supplies.erase(supply(g, Supply::Kind::clips));
          }},
-        {"TapeIsForgotten", {"supplies.enough"}, [](Good& g) { g.plan.supplies.pop_back(); }},
+        {"TapeIsForgotten",
+         {"supplies.enough"},
+         [](Good& g) { g.plan.supplies.erase(supply(g, Supply::Kind::tape)); }},
         {"TapeIsTooShort",
          {"supplies.enough"},
-         [](Good& g) { g.plan.supplies.back() = {Supply::Kind::tape, "tape", 80, 300, 0, "in"}; }},
+         [](Good& g) {
+             *supply(g, Supply::Kind::tape) = {Supply::Kind::tape, "tape", 80, 300, 0, "in"};
+         }},
         {"TapeIsInCentimetres",
          {},
          [](Good& g) {
              g.plan.unit = Unit::centimetre;
-             g.plan.supplies.back() = {Supply::Kind::tape, "tape", 275, 762, 0, "cm"};
+             *supply(g, Supply::Kind::tape) = {Supply::Kind::tape, "tape", 275, 762, 0, "cm"};
          }},
         {"ClampsOfTwoTablesAreNotAddedUp",
          {"supplies.enough"},
@@ -175,6 +196,7 @@ std::vector<Spoiled> spoiledSupplies() {
              g.session.setting.room.tables.front().count = 2;
              g.plan.quilts.back().surface.number = 2;
              const Seconds start = g.task("2.1 set-up").start;
+             g.task("2.1 set-up").after.clear();
              for (const char* name : {"Cai", "Dot"})
                  g.session.setting.helpers.emplace_back().name = name;
              for (Task& t : g.plan.tasks)

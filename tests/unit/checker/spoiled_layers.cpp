@@ -17,7 +17,7 @@ std::vector<Spoiled> spoiledLayers() {
     return {
         {"AQuiltIsMissing", {"plan.quilts"}, [](Good& g) { g.session.jobs.push_back(g.job()); }},
         {"TheTopIsNotItsLargestReading",
-         {"layers.sizes"},
+         {"layers.top"},
          [](Good& g) { g.quilt().layers.top.width = 47_in; }},
         {"TheBattingHasLessThanItsOverage",
          {"layers.sizes"},
@@ -26,10 +26,10 @@ std::vector<Spoiled> spoiledLayers() {
          {"layers.sizes", "backing.panels"},
          [](Good& g) { g.job().backing.width = 57_in; }},
         {"ABackingWithLittleToSpareIsNotWarnedOf",
-         {"layers.short"},
+         {"layers.short", "passes.lift", "supplies.enough"},
          [](Good& g) { measureBacking(g, 43_in); }},
         {"ABackingShorterThanTheTopIsOnlyWarnedOf",
-         {"layers.short"},
+         {"layers.short", "passes.lift", "supplies.enough"},
          [](Good& g) {
              measureBacking(g, 38_in);
              g.plan.findings = {{Finding::Kind::layerShort, Finding::Level::warn, "/backing/length",

@@ -47,7 +47,7 @@ std::vector<Spoiled> spoiledPasses() {
          {"passes.fresh", "zones.pass"},
          [](Good& g) { g.pass(2).fresh.parts.front().y1 = 39_in; }},
         {"TheNewAreasOverlap",
-         {"passes.fresh", "passes.touch", "passes.smoothing"},
+         {"holds.order", "passes.fresh", "passes.smoothing", "passes.touch"},
          [](Good& g) { g.pass(2).fresh.parts.front().y0 = 28_in; }},
         {"ANewAreaDoesNotTouchABastedOne",
          {"passes.fresh", "passes.touch", "passes.outward", "passes.smoothing", "zones.pass",
@@ -58,10 +58,10 @@ std::vector<Spoiled> spoiledPasses() {
          [](Good& g) { g.pass(2).field.y0 = 12_in; }},
         {"TheFieldIsOnlyAStrip", {"passes.field"}, [](Good& g) { g.pass(2).field.y0 = 20_in; }},
         {"TheFieldBeginsWithinARollAgainstAWall",
-         {"passes.field", "rolls.diameter"},
+         {"passes.field"},
          [](Good& g) {
              wallAtFoot(g);
-             g.pass(3).rolls.front().diameter = 3_in;
+             g.pass(3).field.y1 += 1_in;
          }},
         {"APointLiesBeyondTheField",
          {"passes.field", "passes.ways"},
@@ -71,7 +71,7 @@ std::vector<Spoiled> spoiledPasses() {
          {"passes.shift", "passes.ways"},
          [](Good& g) { g.pass(1).shift.dx = 1_in; }},
         {"TheAnchorIsNotOnTheTable",
-         {"passes.anchor", "passes.ways"},
+         {"crew.times", "passes.anchor", "passes.ways", "supplies.enough"},
          [](Good& g) { g.lay(2, 26_in); }},
         {"APassHasNoPoints",
          {"passes.worth", "points.coverage", "crew.tasks"},
@@ -79,7 +79,9 @@ std::vector<Spoiled> spoiledPasses() {
              g.zone("p2.A4").points.clear();
              g.zone("p2.B4").points.clear();
          }},
-        {"TheStartIsNotCentred", {"passes.start", "passes.ways"}, [](Good& g) { g.lay(1, 4_in); }},
+        {"TheStartIsNotCentred",
+         {"crew.times", "passes.start", "passes.ways"},
+         [](Good& g) { g.lay(1, 4_in); }},
         {"TheStartIsNotAtAnEnd",
          {"passes.start", "rolls.beyond"},
          [](Good& g) { g.quilt().alternatives.front().start = Basting::Start::oneEnd; }},

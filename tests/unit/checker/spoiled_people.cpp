@@ -27,6 +27,22 @@ void warnOfLifters(Good& g) {
 
 } // namespace
 
+namespace {
+
+/// So heavy that three would have to lift it.
+void thickAsACarpet(Good& g) {
+    g.job().batting.gsm = 16'280; // with cotton twice of the 8 280 g it has otherwise
+    Alternative& how = g.quilt().alternatives.front();
+    how.liftKilograms *= 2;
+    how.liftPeople = 3;
+    for (const int number : {2, 3}) {
+        g.pass(number).liftKilograms *= 2;
+        g.pass(number).liftPeople = 3;
+    }
+}
+
+} // namespace
+
 std::vector<Spoiled> spoiledPeople() {
     return {
         {"AStrangerSmooths",
@@ -80,15 +96,11 @@ std::vector<Spoiled> spoiledPeople() {
          goodDots},
         {"FewerPeopleLiftThanTheShiftAsksAndNoWarning",
          {"crew.teams"},
-         [](Good& g) {
-             g.pass(2).liftPeople = 3;
-             g.quilt().alternatives.front().liftPeople = 3;
-         }},
+         [](Good& g) { thickAsACarpet(g); }},
         {"FewerPeopleLiftThanTheShiftAsksWithAWarning",
          {},
          [](Good& g) {
-             g.pass(2).liftPeople = 3;
-             g.quilt().alternatives.front().liftPeople = 3;
+             thickAsACarpet(g);
              warnOfLifters(g);
          }},
         {"BoDoesNotClosePins", {"crew.skills"}, [](Good& g) { bo(g).closes = false; }},
@@ -235,7 +247,7 @@ std::vector<Spoiled> spoiledPeople() {
              g.task("1.1 place-open p1.B2").places.front().along = {23_in, 47_in};
          }},
         {"TheNextQuiltComesTooEarly",
-         {"crew.surfaces", "crew.twice", "supplies.enough"},
+         {"crew.after", "crew.surfaces", "crew.twice", "supplies.enough"},
          [](Good& g) {
              for (Task& t : g.plan.tasks)
                  if (t.job == 1) {

@@ -34,6 +34,9 @@ PinRows inRows(Good& g) {
     out.ribbons.even.assign(marks[1].begin(), marks[1].end());
     for (const PinRow& row : out.lines)
         out.ribbons.side.push_back(row.at);
+    out.gap = out.step = 4_in;
+    // No place is farther than 2 in across and along from a pin: √8 in, where 4/√2 + 1/8 are asked.
+    out.slack = 0.125_in;
     return out;
 }
 
@@ -118,7 +121,7 @@ std::vector<Spoiled> spoiledPoints() {
                                         "/basting/spacing", "No other way.", ""});
          }},
         {"OneOfTwoPinsThatAreTooCloseCanBeLeftOut",
-         {"points.apart"},
+         {"crew.times", "points.apart", "points.zone"},
          [](Good& g) {
              g.zone("p1.B2").points.push_back(g.zone("p1.B2").points.back());
              g.zone("p1.B2").points.back().at.x -= 0.25_in;

@@ -1,0 +1,89 @@
+#include "checker/rules/rules.h"
+
+#include <algorithm>
+#include <set>
+
+namespace bastewright::check {
+
+// The finish lies in its range, near the middle, and the range is as wide as afternoons are: all of
+// one afternoon is a sixth quicker or slower in nine of ten (from memory), and no more than half.
+void crewRange(const PlanView& v, Report& report) {
+    if (v.plan.tasks.empty())
+        return;
+    const FinishRange& r = v.plan.range;
+    const auto share = [&](Seconds a, Seconds b) {
+        return double(a.count()) / double(std::max<std::int64_t>(1, b.count()));
+    };
+    if (r.early <= Seconds{} || share(r.middle, r.early) < 1.02 || share(r.middle, r.early) > 1.6 ||
+        share(r.late, r.middle) < 1.02 || share(r.late, r.middle) > 1.6)
+        report.add("The finish is said to lie between " + clock(r.early) + " and " + clock(r.late) +
+                   ", the middle at " + clock(r.middle) + ".");
+    if (std::abs(share(r.middle, v.plan.finish) - 1) > 0.15)
+        report.add("The plan finishes at " + clock(v.plan.finish) +
+                   "; the middle of its range is " + clock(r.middle) + ".");
+    if (v.plan.finishBound <= Seconds{} && !v.stopped())
+        report.add("The plan has no bound of its finish.");
+}
+
+namespace {
+
+/// True where somebody has told of such a break.
+bool isTold(const PlanView& v, const PlannedBreak& b) {
+    const Setting& s = v.session.setting;
+    const auto begins = s.start.sinceMidnight;
+    const auto same = [&](const Break& told) {
+        return Seconds{told.from.sinceMidnight - begins} == b.start &&
+               Seconds{told.until.sinceMidnight - begins} == b.end;
+    };
+    if (b.people.empty())
+        return std::ranges::any_of(s.breaks, same);
+    return std::ranges::all_of(b.people, [&](const std::string& who) {
+        const Helper* h = v.helper(who);
+        return h != nullptr && std::ranges::any_of(h->breaks, same);
+    });
+}
+
+} // namespace
+
+// Breaks are told or proposed, ten minutes each; nobody is idle with everybody of a quilt for so
+// long in any other moment.
+void crewPauses(const PlanView& v, Report& report) {
+    constexpr Seconds kProposed{10 * 60};
+    const PlannedBreak* last = nullptr;
+    for (const PlannedBreak& b : v.plan.breaks) {
+        const std::string what = "The break at " + clock(b.start);
+        if (b.start < Seconds{} || b.end <= b.start || (b.proposed && b.start >= v.plan.finish))
+            report.add(what + " ends at " + clock(b.end) + "; the plan finishes at " +
+                       clock(v.plan.finish) + ".");
+        if (b.proposed && b.end - b.start != kProposed)
+            report.add(what + " is proposed and lasts " + clock(b.end - b.start) +
+                       "; ten minutes are.");
+        if (!b.proposed && !isTold(v, b))
+            report.add(what + " is nobody's who has told of one.");
+        std::set<std::string> seen;
+        for (const std::string& who : b.people)
+            if (v.helper(who) == nullptr || !seen.insert(who).second)
+                report.add(what + " is of '" + who + "', who is not there or named twice.");
+        if (last != nullptr && (b.start < last->start || b == *last))
+            report.add(what + " is listed after a later one, or twice.");
+        last = &b;
+    }
+    // Where nobody does anything, somebody is waited for or it is a break.
+    Seconds until = v.plan.tasks.empty() ? Seconds{} : v.plan.tasks.front().end;
+    const auto begins = v.session.setting.start.sinceMidnight;
+    for (const Task& t : v.plan.tasks) {
+        const bool covered = std::ranges::any_of(v.plan.breaks, [&](const PlannedBreak& b) {
+            return b.start < t.start && b.end > until;
+        });
+        const bool comes = std::ranges::any_of(v.session.setting.helpers, [&](const Helper& h) {
+            return (h.from && abs(Seconds{h.from->sinceMidnight - begins} - t.start) < kProposed) ||
+                   !h.breaks.empty();
+        });
+        if (t.start - until >= kProposed && !covered && !comes)
+            report.add("Nobody works from " + clock(until) + " to " + clock(t.start) +
+                       ", and no break is planned there.");
+        until = std::max(until, t.end);
+    }
+}
+
+} // namespace bastewright::check

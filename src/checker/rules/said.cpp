@@ -1,0 +1,358 @@
+#include "checker/rules/rules.h"
+#include "checker/task_traits.h"
+#include "checker/ways/seen_way.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+namespace bastewright::check {
+namespace {
+
+using Kind = Finding::Kind;
+using Level = Finding::Level;
+
+/// How a kind of finding is said: how grave it is, of a quilt or of all, and of whom or what.
+struct Form {
+    Kind kind;
+    Level least, most;
+    bool ofQuilt;
+    enum class Of { nothing, person, layer, piece } of = Of::nothing;
+    std::size_t fewest = 0, figures = 0; ///< how many figures
+    bool once = true;                    ///< of one quilt, or of all; else once for each pass
+};
+
+constexpr std::array kForms{
+    Form{Kind::input, Level::note, Level::stop, true, Form::Of::nothing, 0, 0, false},
+    Form{Kind::layerShort, Level::warn, Level::stop, true, Form::Of::layer},
+    Form{Kind::pinsNearSeams, Level::warn, Level::warn, true, Form::Of::nothing, 1, 1},
+    Form{Kind::pinsNearEdge, Level::warn, Level::warn, true, Form::Of::nothing, 1, 1},
+    Form{Kind::edgeGivesWay, Level::warn, Level::warn, true},
+    Form{Kind::pinsCrowded, Level::warn, Level::warn, true},
+    Form{Kind::placesOpen, Level::warn, Level::warn, true},
+    Form{Kind::noBlockFigure, Level::note, Level::note, true},
+    Form{Kind::noSurface, Level::stop, Level::stop, true},
+    Form{Kind::otherStart, Level::warn, Level::warn, true},
+    Form{Kind::otherLie, Level::warn, Level::warn, true},
+    Form{Kind::otherTables, Level::warn, Level::warn, true},
+    Form{Kind::rolledAtWall, Level::note, Level::note, true},
+    Form{Kind::hangs, Level::note, Level::note, true},
+    Form{Kind::tableJoints, Level::note, Level::note, true},
+    Form{Kind::noClip, Level::note, Level::note, false, Form::Of::nothing, 0, 2},
+    Form{Kind::fabricAssumed, Level::note, Level::note, true},
+    Form{Kind::fabricShort, Level::stop, Level::stop, true},
+    Form{Kind::backingTrimmed, Level::warn, Level::warn, true},
+    Form{Kind::backingNarrow, Level::warn, Level::warn, true},
+    Form{Kind::backingOnJoints, Level::warn, Level::warn, true},
+    Form{Kind::backingWayGone, Level::note, Level::note, true},
+    Form{Kind::packJoined, Level::note, Level::note, true},
+    Form{Kind::otherBatting, Level::warn, Level::warn, true},
+    Form{Kind::battingShort, Level::stop, Level::stop, true},
+    Form{Kind::unknownPack, Level::stop, Level::stop, true},
+    Form{Kind::joinsOnSeams, Level::warn, Level::warn, true},
+    Form{Kind::joinsUntried, Level::note, Level::note, true},
+    Form{Kind::pieceCut, Level::note, Level::note, true},
+    Form{Kind::cornersMeet, Level::warn, Level::warn, true},
+    Form{Kind::pieceTooSmall, Level::warn, Level::warn, true, Form::Of::piece, 0, 0, false},
+    Form{Kind::piecesUnused, Level::note, Level::note, true},
+    Form{Kind::spacingTooWide, Level::warn, Level::warn, true},
+    Form{Kind::battingMelts, Level::warn, Level::warn, true},
+    Form{Kind::throatTooSmall, Level::warn, Level::warn, true},
+    Form{Kind::pinsShort, Level::warn, Level::warn, false, Form::Of::nothing, 1, 1},
+    Form{Kind::tablesGone, Level::warn, Level::warn, false},
+    Form{Kind::helperAssumed, Level::note, Level::note, false},
+    Form{Kind::worksAlone, Level::note, Level::note, false},
+    Form{Kind::nobodyPins, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::outOfReach, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::nobodyThere, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::nobodyCloses, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::noIron, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::nobodyIrons, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::nobodyLifts, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::fewLift, Level::warn, Level::warn, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::nobodyBends, Level::warn, Level::warn, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::hoursShort, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::handedElsewhere, Level::warn, Level::warn, false, Form::Of::person, 0, 0, false}};
+
+std::string say(const PlanView& v, const Finding& f) {
+    const auto at = &f - v.plan.findings.data();
+    return "/findings/" + std::to_string(at) + " (" + std::string{name(f.level)} + ")";
+}
+
+bool isNamed(const PlanView& v, const Finding& f, Form::Of of) {
+    switch (of) {
+    case Form::Of::nothing:
+        return f.subject.empty();
+    case Form::Of::person:
+        return v.helper(f.subject) != nullptr;
+    case Form::Of::layer:
+        return f.subject == "batting" || f.subject == "backing";
+    case Form::Of::piece:
+        break;
+    }
+    const QuiltView* quilt = v.quilt(f.quilt);
+    return quilt != nullptr &&
+           std::ranges::find(quilt->job.batting.pieces, f.subject, &BattingPiece::name) !=
+               quilt->job.batting.pieces.end();
+}
+
+/// True where what a finding of a quilt says can be, or cannot be seen from here.
+bool isTrueOf(const QuiltView& v, Kind kind) {
+    const Job& job = v.job;
+    const Room& room = v.session.setting.room;
+    const auto beyond = [&](auto... how) {
+        return std::ranges::any_of(v.quilt.passes, [&](const Pass& p) {
+            return std::ranges::any_of(kSides,
+                                       [&](Side s) { return ((p.beyond[s] == how) || ...); });
+        });
+    };
+    const auto joined = [&] { return v.quilt.batting && !v.quilt.batting->joins.empty(); };
+    switch (kind) {
+    case Kind::noBlockFigure:
+        return job.basting.layout == Basting::Layout::blocks && !v.quilt.blocks;
+    case Kind::otherStart:
+        return job.basting.start != Basting::Start::best;
+    case Kind::otherLie:
+        return job.basting.along != Basting::Along::either;
+    case Kind::otherTables:
+        return room.together && (room.together->length != v.quilt.surface.length ||
+                                 room.together->width != v.quilt.surface.width);
+    case Kind::rolledAtWall:
+        return beyond(Beyond::onTable);
+    case Kind::hangs:
+        return beyond(Beyond::hangs, Beyond::chairs, Beyond::spareTable, Beyond::rolled,
+                      Beyond::onTable);
+    case Kind::tableJoints:
+        return v.quilt.surface.tables.size() > 1;
+    case Kind::fabricAssumed:
+        return job.backing.fabrics.empty();
+    case Kind::fabricShort:
+        return !job.backing.fabrics.empty();
+    case Kind::backingWayGone:
+        return job.backing.way.has_value();
+    case Kind::packJoined:
+    case Kind::joinsOnSeams:
+    case Kind::cornersMeet:
+        return joined();
+    case Kind::otherBatting:
+        return job.batting.pack || job.batting.roll;
+    case Kind::unknownPack:
+        return job.batting.pack.has_value();
+    case Kind::joinsUntried:
+    case Kind::pieceCut:
+    case Kind::piecesUnused:
+        return !job.batting.pieces.empty();
+    case Kind::spacingTooWide:
+        return job.quilting.gapLimit && job.basting.spacing > *job.quilting.gapLimit;
+    case Kind::battingMelts:
+        return job.batting.meltable && !seenWay(job).fromBox;
+    case Kind::throatTooSmall:
+        return job.machine.throat && std::ranges::any_of(v.quilt.machineRolls, [&](const Roll& r) {
+                   return r.diameter > *job.machine.throat;
+               });
+    default:
+        return true;
+    }
+}
+
+/// Kinds that a quilt must be told of just where they are true.
+constexpr std::array kAlwaysSaid{Kind::rolledAtWall, Kind::tableJoints, Kind::spacingTooWide,
+                                 Kind::throatTooSmall, Kind::battingMelts};
+
+std::int64_t pinsOf(const PlanView& v) {
+    std::int64_t out = 0;
+    for (const QuiltView& q : v.quilts)
+        for (const Zone& z : q.quilt.zones)
+            out += seenWay(q.job).fromBox ? std::ssize(z.points) : 0;
+    return out;
+}
+
+/// The same for findings about all.
+bool isTrueOfAll(const PlanView& v, Kind kind) {
+    const Setting& s = v.session.setting;
+    const auto nobody = [&](auto can) { return std::ranges::none_of(s.helpers, can); };
+    switch (kind) {
+    case Kind::pinsShort:
+        return s.stash.pins > 0 && pinsOf(v) > s.stash.pins;
+    case Kind::helperAssumed:
+    case Kind::worksAlone:
+        return s.helpers.size() == 1;
+    case Kind::nobodyPins:
+        return nobody([](const Helper& h) { return h.pins; });
+    case Kind::nobodyBends:
+        return nobody(looksBelow);
+    case Kind::nobodyLifts:
+    case Kind::fewLift:
+        return !v.quilts.empty();
+    case Kind::noIron:
+    case Kind::nobodyIrons:
+        return std::ranges::any_of(v.quilts,
+                                   [](const QuiltView& q) { return !seenWay(q.job).fromBox; });
+    case Kind::nobodyCloses:
+        return std::ranges::any_of(v.quilts,
+                                   [](const QuiltView& q) { return seenWay(q.job).fromBox; });
+    case Kind::handedElsewhere:
+        return std::ranges::any_of(v.quilts,
+                                   [](const QuiltView& q) { return !q.job.handed.empty(); });
+    case Kind::noClip:
+        return std::ranges::any_of(v.quilts, [](const QuiltView& q) {
+            return std::ranges::any_of(q.quilt.passes, [](const Pass& p) {
+                return std::ranges::any_of(p.rolls, &Roll::folded);
+            });
+        });
+    default:
+        return true;
+    }
+}
+
+/// How many of the zones that were handed to somebody are not worked by them.
+std::ptrdiff_t handedElsewhere(const PlanView& v, const std::string& who) {
+    std::ptrdiff_t out = 0;
+    for (const QuiltView& q : v.quilts)
+        for (const HandedZone& wish : q.job.handed) {
+            if (wish.person != who)
+                continue;
+            bool any = false, all = true;
+            for (const Task* t : q.tasks())
+                if (isOfZone(t->kind) && t->zone == wish.zone) {
+                    any = true;
+                    all = all && std::ranges::find(t->people, who) != t->people.end();
+                }
+            out += any && all ? 0 : 1;
+        }
+    return out;
+}
+
+/// A clip that would hold what is folded: its size in 64ths of an inch, whole inches.
+void clipInstead(const PlanView& v, const Finding& f, Report& report) {
+    Length thickest{};
+    for (const QuiltView& q : v.quilts)
+        for (const Pass& p : q.quilt.passes)
+            for (const Roll& r : p.rolls)
+                if (r.folded)
+                    thickest = std::max(thickest, r.diameter);
+    const std::int64_t inch = ceilDiv(thickest, Length::inches(1));
+    const bool some = inch <= 4; // larger clips are not made
+    if (f.figures.size() != (some ? 2U : 0U) ||
+        (some && (f.figures[0] < 2 || f.figures[0] > 100 || f.figures[1] != inch * 64)))
+        report.add(say(v, f) + ": what is folded is " + figure(thickest, v.plan.unit) +
+                   " thick; the figures tell of other clips.");
+}
+
+} // namespace
+
+// Every finding is said as its kind is, of what is there, once, the graver ones first.
+void planFindings(const PlanView& v, Report& report) {
+    const Finding* last = nullptr;
+    for (const Finding& f : v.plan.findings) {
+        const auto form = std::ranges::find(kForms, f.kind, &Form::kind);
+        if (form == kForms.end()) {
+            report.add(say(v, f) + " is of a kind that no plan has.");
+            continue;
+        }
+        if (f.level < form->least || f.level > form->most)
+            report.add(say(v, f) + ": a finding of this kind is not of that level.");
+        const bool there = form->ofQuilt ? v.quilt(f.quilt) != nullptr : f.quilt == -1;
+        if (!there)
+            report.add(say(v, f) + " is of quilt " + std::to_string(f.quilt) +
+                       (form->ofQuilt ? ", which is not there." : "; it is about all of them."));
+        if (!isNamed(v, f, form->of))
+            report.add(say(v, f) + " names '" + f.subject + "', which is not what it is about.");
+        if (f.figures.size() < form->fewest || f.figures.size() > form->figures)
+            report.add(say(v, f) + " has " + std::to_string(f.figures.size()) + " figures.");
+        if (there &&
+            !(form->ofQuilt ? isTrueOf(*v.quilt(f.quilt), f.kind) : isTrueOfAll(v, f.kind)))
+            report.add(say(v, f) + " says what is not so.");
+        if (f.kind == Kind::noClip)
+            clipInstead(v, f, report);
+        if (f.kind == Kind::pinsShort && f.figures.size() == 1 &&
+            f.figures.front() != pinsOf(v) - v.session.setting.stash.pins)
+            report.add(say(v, f) + ": " + std::to_string(f.figures.front()) +
+                       " pins are said to be missing; the plan takes " + std::to_string(pinsOf(v)) +
+                       ", and there are " + std::to_string(v.session.setting.stash.pins) + ".");
+        const bool again = std::ranges::any_of(v.plan.findings, [&](const Finding& o) {
+            return &o != &f && o.kind == f.kind && o.quilt == f.quilt && o.subject == f.subject;
+        });
+        if (again && form->once)
+            report.add(say(v, f) + " is said twice.");
+        if (last != nullptr && f.level > last->level && f.kind != Kind::worksAlone)
+            report.add(say(v, f) + " is listed after what is less grave.");
+        last = &f;
+    }
+    const auto said = [&](Kind kind, int quilt) {
+        return std::ranges::any_of(
+            v.plan.findings, [&](const Finding& f) { return f.kind == kind && f.quilt == quilt; });
+    };
+    for (const QuiltView& q : v.quilts)
+        for (const Kind kind : kAlwaysSaid)
+            if (!q.quilt.passes.empty() && isTrueOf(q, kind) && !said(kind, q.index))
+                report.add(q.label() + ": the plan does not say what must be said of it (kind " +
+                           std::to_string(static_cast<int>(kind)) + ").");
+    for (const Helper& h : v.session.setting.helpers)
+        if (const auto asked = handedElsewhere(v, h.name),
+            told = std::ranges::count_if(v.plan.findings,
+                                         [&](const Finding& f) {
+                                             return f.kind == Kind::handedElsewhere &&
+                                                    f.subject == h.name;
+                                         });
+            asked != told && !v.stopped())
+            report.add(std::to_string(asked) + " zones that were handed to " + h.name +
+                       " are not theirs; " + std::to_string(told) + " are said not to be.");
+    if (isTrueOfAll(v, Kind::pinsShort) && !said(Kind::pinsShort, -1))
+        report.add("More pins are laid than there are, and the plan does not say so.");
+}
+
+void planNames(const QuiltView& v, Report& report) {
+    if (v.quilt.name != v.job.name)
+        report.add(v.label() + " is called '" + v.job.name + "' in the job.");
+}
+
+// What would help is ranked, each change once, saves a minute at least, and is one that the session
+// leaves room for.
+void planHelp(const PlanView& v, Report& report) {
+    const Setting& s = v.session.setting;
+    const auto can = [&](Help::Kind kind) {
+        switch (kind) {
+        case Help::Kind::offTheWall:
+            return !s.room.walls.empty();
+        case Help::Kind::iron:
+            return std::ranges::any_of(v.quilts,
+                                       [](const QuiltView& q) { return !seenWay(q.job).fromBox; });
+        case Help::Kind::anyStart:
+            return std::ranges::any_of(v.session.jobs, [](const Job& j) {
+                return j.basting.start != Basting::Start::best;
+            });
+        case Help::Kind::fewestPoints:
+            return std::ranges::any_of(v.session.jobs, [](const Job& j) {
+                return j.basting.layout != Basting::Layout::fewest;
+            });
+        case Help::Kind::hourLonger:
+            return std::ranges::any_of(s.helpers, [](const Helper& h) { return bool(h.until); });
+        case Help::Kind::wholeTime:
+            return std::ranges::any_of(s.helpers,
+                                       [](const Helper& h) { return h.until || h.from; });
+        default:
+            return true;
+        }
+    };
+    std::int64_t passes = 0;
+    for (const QuiltView& q : v.quilts)
+        passes += std::ssize(q.quilt.passes);
+    std::set<Help::Kind> seen;
+    const Help* last = nullptr;
+    for (const Help& h : v.plan.help) {
+        const std::string what = "/help/" + std::to_string(&h - v.plan.help.data());
+        if (!seen.insert(h.kind).second || !can(h.kind))
+            report.add(what + " is said twice, or cannot be in this session.");
+        if (h.saved < Seconds{60} || h.saved >= v.plan.finish)
+            report.add(what + " saves " + clock(h.saved) + " of " + clock(v.plan.finish) + ".");
+        if (h.passesSaved >= passes || h.passesSaved < -passes)
+            report.add(what + " saves " + std::to_string(h.passesSaved) + " passes of " +
+                       std::to_string(passes) + ".");
+        if (last != nullptr && h.saved > last->saved)
+            report.add(what + " saves more than the one before it.");
+        last = &h;
+    }
+}
+
+} // namespace bastewright::check

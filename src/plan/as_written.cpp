@@ -1,0 +1,160 @@
+#include "plan/as_written.h"
+
+#include "job/json_text.h"
+#include "plan/plan_json.h"
+#include "plan/sentences.h"
+
+#include <algorithm>
+#include <map>
+
+namespace bastewright {
+namespace {
+
+constexpr int kDifferencesShown = 10;
+
+/// Compares two values of a file, the first as it was read, the second as it would be written.
+class Differences {
+public:
+    void compare(const Json& read, const Json& written, const std::string& at) {
+        if (read.is_object() && written.is_object()) {
+            for (const auto& [key, value] : written.items())
+                if (!read.contains(key))
+                    add(pointerTo(at, key),
+                        core::says("is missing in the file; the plan has %1.", quoted(value)));
+                else
+                    compare(read.at(key), value, pointerTo(at, key));
+            return; // what the plan does not know was said when it was read
+        }
+        if (read.is_array() && written.is_array() && read.size() == written.size()) {
+            for (std::size_t i = 0; i < read.size(); ++i)
+                compare(read[i], written[i], pointerTo(at, std::to_string(i)));
+            return;
+        }
+        if (read == written)
+            return;
+        if (read.is_array() && written.is_array())
+            add(at, core::says("has %1 elements in the file; the plan has %2.", read.size(),
+                               written.size()));
+        else
+            add(at,
+                core::says("is %1 in the file; the plan has %2.", quoted(read), quoted(written)));
+    }
+
+    void add(const std::string& at, const Sentence& what) {
+        if (++count_ <= kDifferencesShown)
+            out_.push_back({Finding::Kind::input,
+                            Finding::Level::warn,
+                            at,
+                            core::says("%1 %2", placeInWords(at), what),
+                            {}});
+    }
+
+    Findings all() && {
+        if (count_ > kDifferencesShown)
+            out_.push_back({Finding::Kind::input,
+                            Finding::Level::warn,
+                            "",
+                            core::says("%1 more places of the file differ from the plan.",
+                                       count_ - kDifferencesShown),
+                            {}});
+        return std::move(out_);
+    }
+
+private:
+    Findings out_;
+    int count_ = 0;
+};
+
+/// A text whose sentence is not in the file was changed by hand. Units are no words.
+void unsaid(const Plan& plan, Differences& out) {
+    Plan words = plan;
+    for (Supply& s : words.supplies)
+        if (s.unit.kind() == Sentence::Kind::name)
+            s.unit = {};
+    forEachSentence(words, [&](const Sentence& s) {
+        if (s.kind() == Sentence::Kind::name && !s.empty())
+            out.add("/sentences",
+                    core::says("have none that reads '%1'.", shortened(s.text(), 80)));
+    });
+}
+
+bool isAmong(const Sentence& s, const Sentences& all) {
+    return std::ranges::find(all, s) != all.end();
+}
+
+/// What supplies are counted in, and which sentence for the shop goes with them.
+void ofSupplies(const Plan& plan, Differences& out) {
+    using enum Supply::Kind;
+    Sentences cloth, filling, seen;
+    for (const QuiltPlan& q : plan.quilts) {
+        if (q.backing)
+            cloth.insert(cloth.end(), q.backing->toBring.begin(), q.backing->toBring.end());
+        if (q.batting)
+            filling.insert(filling.end(), q.batting->toBring.begin(), q.batting->toBring.end());
+    }
+    for (std::size_t i = 0; i < plan.supplies.size(); ++i) {
+        const Supply& s = plan.supplies[i];
+        const std::string at = "/supplies/" + std::to_string(i);
+        const std::string unit = s.unit.english();
+        const bool sold = s.kind == fabric || s.kind == battingRoll;
+        const bool measured = s.kind == tape || s.kind == joiningStrip;
+        if (sold       ? unit != "yd" && unit != "m"
+            : measured ? unit != symbol(Unit::inch) && unit != symbol(Unit::centimetre) &&
+                             unit != symbol(Unit::millimetre)
+                       : s.kind != pins && s.kind != other && !unit.empty())
+            out.add(at + "/unit", core::says("is '%1', which this is not counted in.", unit));
+        if (s.note.empty())
+            continue;
+        const bool batting = s.kind == battingPack || s.kind == battingRoll;
+        if (!isAmong(s.note, batting ? filling : cloth) || isAmong(s.note, seen) ||
+            (!batting && s.kind != fabric))
+            out.add(at + "/note", core::says("is not the sentence for what is bought."));
+        seen.push_back(s.note);
+    }
+}
+
+/// Tables of one size are called the same wherever they are named.
+void ofTables(const Plan& plan, Differences& out) {
+    for (const QuiltPlan& q : plan.quilts) {
+        std::map<std::pair<Length, Length>, Sentence> names;
+        if (!q.passes.empty())
+            names[{q.surface.length, q.surface.width}] = q.surface.name;
+        for (const Alternative& a : q.alternatives)
+            if (const auto [at, isNew] =
+                    names.emplace(std::pair{a.surfaceLength, a.surfaceWidth}, a.surface);
+                at->second != a.surface)
+                out.add("/alternatives", core::says("call tables of one size '%1' and '%2'.",
+                                                    at->second, a.surface));
+    }
+}
+
+/// Findings of two kinds never read the same.
+void twoKinds(const Plan& plan, Differences& out) {
+    std::map<std::string, Finding::Kind> kinds;
+    for (std::size_t i = 0; i < plan.findings.size(); ++i) {
+        const Finding& f = plan.findings[i];
+        const auto [at, isNew] = kinds.emplace(f.text.english(), f.kind);
+        if (!isNew && at->second != f.kind)
+            out.add("/findings/" + std::to_string(i) + "/text",
+                    core::says("is that of a finding of another kind."));
+    }
+}
+
+} // namespace
+
+Findings unlikeWritten(std::string_view file, const Plan& plan) {
+    Findings parsing;
+    const auto read = parseJson(file, {.bytes = kMostPlanBytes, .values = 10'000'000}, parsing);
+    const auto written =
+        parseJson(writePlan(plan), {.bytes = kMostPlanBytes, .values = 10'000'000}, parsing);
+    Differences out;
+    if (read && written)
+        out.compare(*read, *written, "");
+    unsaid(plan, out);
+    twoKinds(plan, out);
+    ofSupplies(plan, out);
+    ofTables(plan, out);
+    return std::move(out).all();
+}
+
+} // namespace bastewright

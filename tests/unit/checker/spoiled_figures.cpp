@@ -1,0 +1,147 @@
+#include "unit/checker/spoiled.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace bastewright::testing {
+namespace {
+
+/// Every point in one row of two ribbons, as far as the sides' rows go.
+void tellByRows(Good& g) {
+    PinRows rows;
+    std::map<Length, std::vector<Length>> lines;
+    for (const Zone& z : g.quilt().zones)
+        for (const PlacedPoint& p : z.points)
+            lines[p.at.y].push_back(p.at.x);
+    std::set<Length> odd, even;
+    for (auto& [at, places] : lines) {
+        std::ranges::sort(places);
+        (rows.lines.size() % 2 == 0 ? odd : even).insert(places.begin(), places.end());
+        rows.ribbons.side.push_back(at);
+        rows.lines.push_back({at, places, {}});
+    }
+    rows.ribbons.odd = {odd.begin(), odd.end()};
+    rows.ribbons.even = {even.begin(), even.end()};
+    rows.gap = 4_in;
+    rows.step = 4_in;
+    rows.slack = 0.125_in;
+    g.quilt().rows = rows;
+}
+
+} // namespace
+
+std::vector<Spoiled> spoiledFigures() {
+    return {
+        {"TheQuiltHasAnotherName", {"plan.names"}, [](Good& g) { g.quilt().name = "Tide"; }},
+        {"TheTopIsSaidToBeSmaller",
+         {"layers.top"},
+         [](Good& g) { g.quilt().layers.top.width = 47_in; }},
+        {"JointsAreSaidOfOneTable",
+         {"plan.findings"},
+         [](Good& g) {
+             g.plan.findings = {{Finding::Kind::tableJoints, Finding::Level::note, "/room/tables",
+                                 "Cover the joints.", ""}};
+             g.plan.findings.front().quilt = 0;
+         }},
+        {"AFindingIsGraverThanItsKind",
+         {"plan.findings"},
+         [](Good& g) {
+             g.plan.findings = {{Finding::Kind::piecesUnused, Finding::Level::warn,
+                                 "/batting/pieces", "One is left.", ""}};
+             g.plan.findings.front().quilt = 0;
+         }},
+        {"OffTheWallHelpsWhereThereIsNone",
+         {"plan.help"},
+         [](Good& g) {
+             g.plan.help = {{Help::Kind::offTheWall, "Move it.", Seconds{120}, 0}};
+         }},
+        {"HelpIsNotRanked",
+         {"plan.help"},
+         [](Good& g) {
+             g.plan.help = {{Help::Kind::table, "A table.", Seconds{120}, 0},
+                            {Help::Kind::helper, "A helper.", Seconds{180}, 0}};
+         }},
+        {"HelpIsRanked",
+         {},
+         [](Good& g) {
+             g.plan.help = {{Help::Kind::helper, "A helper.", Seconds{180}, 0},
+                            {Help::Kind::table, "A table.", Seconds{120}, 0}};
+         }},
+        {"AWayOfAnotherRoom",
+         {"passes.listed"},
+         [](Good& g) {
+             Alternative other = g.quilt().alternatives.front();
+             other.chosen = false;
+             other.surfaceLength = 90_in;
+             g.quilt().alternatives.push_back(other);
+         }},
+        {"AWayWithShiftsLongerThanAllOfThem",
+         {"passes.listed"},
+         [](Good& g) {
+             Alternative other = g.quilt().alternatives.front();
+             other.chosen = false;
+             other.largestShift = 25_in;
+             g.quilt().alternatives.push_back(other);
+         }},
+        {"NothingTellsWhereThePointsGo",
+         {"points.told"},
+         [](Good& g) { g.job().basting.layout.reset(); }},
+        {"RowsAreTold", {}, tellByRows},
+        {"RowsAreSaidToLieFartherApart",
+         {"points.gaps"},
+         [](Good& g) {
+             tellByRows(g);
+             g.quilt().rows->gap = 5_in;
+         }},
+        {"ForTheMachineItIsRolledFromItsShorterSides",
+         {"rolls.machine"},
+         [](Good& g) { g.quilt().machineRolls.front().side = Side::left; }},
+        {"TheBackingWastesNothing",
+         {"backing.listed"},
+         [](Good& g) { g.quilt().backing->alternatives.front().waste = 0; }},
+        {"TheChosenBackingLiesTheOtherWay",
+         {"backing.listed"},
+         [](Good& g) { g.quilt().backing->alternatives.front().along = false; }},
+        {"CutsAreOutOfTurn",
+         {"backing.order"},
+         [](Good& g) { std::swap(g.quilt().backing->cuts[1], g.quilt().backing->cuts[2]); }},
+        {"TheBattingIsSaidToBeAPack",
+         {"batting.listed"},
+         [](Good& g) { g.quilt().batting->pack = "crib"; }},
+        {"SomebodyHasAPlaceTheyDoNotWorkFrom",
+         {"crew.letters"},
+         [](Good& g) { g.pass(1).stretches.front().edges.front().along.lo = 1_in; }},
+        {"ATaskDoesNotWaitForAllOfTheCallBefore",
+         {"crew.waits"},
+         [](Good& g) { g.task("1.1 smooth").after.pop_back(); }},
+        {"ATaskLastsLongerThanItsWork",
+         {"crew.lengths"},
+         [](Good& g) {
+             g.task("1.3 hand-over").end += Seconds{30};
+             g.reorder();
+         }},
+        {"SettingUpTakesTooLong",
+         {"crew.setup"},
+         [](Good& g) {
+             for (Task& t : g.plan.tasks) {
+                 t.start += Seconds{t.kind == TaskKind::setUp ? 0 : 60};
+                 t.end += Seconds{60};
+             }
+             g.reorder();
+         }},
+        {"TheFinishLiesOutsideItsRange",
+         {"crew.range"},
+         [](Good& g) { g.plan.range.early = g.plan.finish * 3; }},
+        {"ABreakThatNobodyHasToldOf",
+         {"crew.pauses"},
+         [](Good& g) {
+             g.plan.breaks = {{g.plan.finish, g.plan.finish + Seconds{600}, false, {}}};
+         }},
+        {"ThingsAreBroughtThatNobodyUses",
+         {"supplies.needed"},
+         [](Good& g) { ++g.plan.supplies.back().need, ++g.plan.supplies.back().buy; }},
+    };
+}
+
+} // namespace bastewright::testing
