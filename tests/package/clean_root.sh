@@ -4,14 +4,23 @@
 #   inside COMMAND      runs it there as root
 #   as_person COMMAND   runs it there as a person called quilter
 #
-# BASTEWRIGHT_MIRROR is where packages come from; BASTEWRIGHT_BASE a tar of a bare system made before.
+# Packages come from where this machine's own apt takes those of Debian 12, or from
+# BASTEWRIGHT_MIRROR; BASTEWRIGHT_BASE is a tar of a bare system made before.
+
+# The first source of this machine's apt that has Debian 12.
+own_mirror() {
+  apt-get indextargets --format '$(REPO_URI)' \
+    'Created-By: Packages' 'Codename: bookworm' 'Component: main' | head -n 1
+}
 
 make_clean_root() {
   [ "$(id -u)" -eq 0 ] || { echo "Only root can make a clean root." >&2; exit 2; }
   if [ -z "${in_namespace:-}" ]; then # so that what is mounted is gone with this process
     in_namespace=1 exec unshare --mount "$BASH" "$0" "${arguments[@]}"
   fi
-  local mirror=${BASTEWRIGHT_MIRROR:-http://deb.debian.org/debian}
+  local mirror=${BASTEWRIGHT_MIRROR:-$(own_mirror)}
+  [ -n "$mirror" ] ||
+    { echo "No source of apt has Debian 12; BASTEWRIGHT_MIRROR can name one." >&2; exit 2; }
   root=$(mktemp -d)
   chmod 755 "$root"
   trap leave_clean_root EXIT
