@@ -4,6 +4,7 @@
 #include "checker/checker.h"
 #include "job/job_json.h"
 #include "language/language.h"
+#include "plan/as_written.h"
 #include "plan/plan_json.h"
 #include "session/checked_plan.h"
 #include "sheets/exchange/export.h"
@@ -200,15 +201,19 @@ int check(const QCommandLineParser& args) {
     if (!QFileInfo{path}.isFile() || !file.open(QIODevice::ReadOnly))
         return badInput("The plan file " + path.toStdString() + " could not be read.");
     // One byte more than the reader accepts, so that it says so.
-    const PlanRead read = readPlan(file.read(kMostPlanBytes + 1).toStdString());
+    const std::string text = file.read(kMostPlanBytes + 1).toStdString();
+    const PlanRead read = readPlan(text);
     printFindings(read.problems);
     if (!read.plan)
         return kBadInput;
     const Findings findings = checkPlan(*session, *read.plan);
     printFindings(findings);
+    const Findings unlike = unlikeWritten(text, *read.plan);
+    printFindings(unlike);
     if (anyStop(findings))
         return kNoGoodPlan;
-    std::cout << "The plan keeps every rule that is checked.\n";
+    std::cout << "The plan keeps every rule that is checked"
+              << (unlike.empty() ? ".\n" : "; its file says something else at the places above.\n");
     return kGood;
 }
 

@@ -200,19 +200,16 @@ void suppliesNeeded(const PlanView& v, Report& report) {
     };
     const Supply* last = nullptr;
     for (const Supply& s : v.plan.supplies) {
-        const auto order = [](const Supply& o) {
-            return std::tuple{o.kind, o.size, o.item.english()};
-        };
-        if (last != nullptr && order(s) < order(*last))
-            report.add("'" + s.item.english() + "' is listed after '" + last->item.english() +
-                       "', out of turn.");
+        const std::string at = "/supplies/" + std::to_string(&s - v.plan.supplies.data());
+        if (last != nullptr && std::pair{s.kind, s.size} < std::pair{last->kind, last->size})
+            report.add(at + " is listed out of turn.");
         last = &s;
-        const auto at = std::ranges::find_if(asked, [&](const Needed& n) { return same(n, s); });
-        if (at == asked.end())
-            report.add("The plan does not use so much of '" + s.item.english() + "' (" +
+        const auto found = std::ranges::find_if(asked, [&](const Needed& n) { return same(n, s); });
+        if (found == asked.end())
+            report.add(at + ": the plan does not use so much of it (" +
                        row(s.kind, s.need, s.have, s.size) + ").");
         else
-            asked.erase(at);
+            asked.erase(found);
     }
     for (const Needed& n : asked)
         report.add("What the plan uses is not to be brought: " +
