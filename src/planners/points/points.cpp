@@ -78,7 +78,7 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     std::optional<BlockLayout> blocks;
     if (wanted == Basting::Layout::blocks)
         blocks = blockLayout(job, rules, std::size_t(plan.bound * kMostByBlocks) + 1);
-    else if (!wanted && options.effort > 0)
+    else if (!wanted && options.effort > 0 && !stop.stop_requested())
         blocks =
             blockLayout(job, rules, std::size_t(double(layout.pins.size()) * kBlocksWorth) + 1);
     if (blocks) {
