@@ -27,7 +27,7 @@ Rectangle {
     property real minute: 10
 
     function show() {
-        minute = Math.max(fit, letters * 1.7) // a zone of a minute or so has room for its name
+        minute = Math.max(fit, letters * 0.4) // the calls of a pass have room for their names
         flick.contentX = Math.max(0, Math.min(flick.contentWidth - flick.width,
                                               board.now / 60 * minute - (flick.width - view.headWidth) * 0.15))
         picture.forceActiveFocus()

@@ -2,6 +2,7 @@
 
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
+#include "view/table/lane_stretches.h"
 #include "ways/way.h"
 
 #include <QPainter>
@@ -13,6 +14,8 @@
 using namespace bastewright;
 
 namespace {
+/// Below so many widths of type to a minute calls have no room for their names.
+constexpr qreal kFar = 0.8;
 constexpr qreal kBesideMark = 10; // pixels left of, between and right of a mark and its name
 } // namespace
 
@@ -86,13 +89,13 @@ void LanesItem::paint(QPainter* painter) {
     p.setClipRect(QRectF{headWidth_, headHeight_, width() - headWidth_, height() - headHeight_});
     for (int lane = 0; lane < board_->lanes(); ++lane)
         paintLane(p, lane);
-    for (const auto& block : board_->blocks()) {
-        const QRectF r = rectOf(block);
-        if (r.right() >= headWidth_ && r.left() <= width() && r.bottom() >= headHeight_ &&
-            r.top() <= height())
-            paintBlock(p, block);
-    }
-    paintLinks(p);
+    // From afar a pass is one thing; closer, each of its calls.
+    const bool far = minute_ < textSize_ * kFar;
+    for (const auto& stretch :
+         stretchesOf(board_->blocks(), far ? LaneGrain::passes : LaneGrain::calls))
+        paintStretch(p, stretch);
+    if (!far)
+        paintLinks(p);
     p.restore();
     paintTimes(p);
     paintNow(p);
@@ -117,6 +120,88 @@ void LanesItem::paintLane(QPainter& p, int lane) const {
             QRectF{QPointF{xAt(until), row.top()}, QPointF{xAt(board_->span()), row.bottom()}});
     p.setPen(QPen{edge_, 1});
     p.drawLine(row.bottomLeft(), row.bottomRight());
+}
+
+bool LanesItem::showsPieces(const LaneStretch& stretch) const {
+    if (stretch.pieces.size() == 1)
+        return true;
+    const QFontMetricsF metrics{font(std::min(textSize_, lane_ * 0.36), true)};
+    return std::ranges::all_of(stretch.pieces, [&](const LanesBoard::Block* piece) {
+        const QString zone = words::zone(piece->task->zone);
+        const QString name = zone.isEmpty() ? words::shortTask(piece->task->kind) : zone;
+        return metrics.horizontalAdvance(name) + 6 <= rectOf(*piece).width();
+    });
+}
+
+/// One bar for all of a stretch with what it is; what is done in it lies along its lower edge.
+void LanesItem::paintStretch(QPainter& p, const LaneStretch& stretch) const {
+    QRectF r = rectOf(*stretch.pieces.front());
+    r.setRight(std::max(r.right(), xAt(qreal(stretch.end().count())) - 1));
+    if (r.right() < headWidth_ || r.left() > width() || r.bottom() < headHeight_ ||
+        r.top() > height())
+        return;
+    if (!stretch.wholePass && showsPieces(stretch)) {
+        for (const auto* piece : stretch.pieces)
+            paintBlock(p, *piece);
+        return;
+    }
+    const bool done = std::ranges::all_of(stretch.pieces, &LanesBoard::Block::done);
+    const bool chosen = std::ranges::any_of(stretch.pieces, [this](const LanesBoard::Block* b) {
+        return words::fromCore(b->task->id) == board_->chosen();
+    });
+    p.setPen(QPen{chosen ? accent_ : ink_, chosen ? 4.0 : 1.2});
+    p.setBrush(done ? ground_ : paper_);
+    p.drawRoundedRect(r, 3, 3);
+    const qreal strip = r.height() * 0.24;
+    for (const auto* piece : stretch.pieces)
+        paintStrip(p, *piece, strip);
+    // Words stay in sight while a long bar is scrolled through.
+    QRectF inside = r & QRectF{headWidth_, r.top(), width() - headWidth_, r.height()};
+    inside.adjust(4, 1, -4, -1 - strip);
+    const int pass = stretch.pieces.front()->task->pass;
+    const QString whole = stretch.wholePass ? tr("Pass %1").arg(pass) : words::call(stretch.call);
+    paintTitle(p, inside, {whole, stretch.wholePass ? QString::number(pass) : QString{}},
+               stretch.zones(), done ? quiet_ : ink_);
+    if (done)
+        paintDone(p, r);
+}
+
+void LanesItem::paintStrip(QPainter& p, const LanesBoard::Block& block, qreal high) const {
+    const QRectF own = rectOf(block);
+    const QRectF r{own.left(), own.bottom() - high, own.width(), high};
+    const auto kind = block.task->kind;
+    const bool ends = isLastWork(kind), puts = isOfZone(kind) && !ends;
+    p.setPen(QPen{ink_, ends ? 2.0 : 1.0, puts ? Qt::DashLine : Qt::SolidLine});
+    p.setBrush(block.done ? ground_ : puts ? open_ : ends ? close_ : team_);
+    p.drawRect(r);
+}
+
+/// The first of the titles that has room, with the words below where both have.
+void LanesItem::paintTitle(QPainter& p, const QRectF& inside, const QStringList& titles,
+                           const QString& below, const QColor& ink) const {
+    const qreal size = std::min(textSize_, inside.height() * 0.42);
+    const QFontMetricsF bold{font(size, true)}, plain{font(size, false)};
+    const auto title = std::ranges::find_if(titles, [&](const QString& text) {
+        return !text.isEmpty() && bold.horizontalAdvance(text) <= inside.width();
+    });
+    if (title == titles.end())
+        return;
+    const bool both = !below.isEmpty() && plain.horizontalAdvance(below) <= inside.width();
+    const qreal high = bold.height();
+    const QRectF top =
+        both ? QRectF{inside.left(), inside.center().y() - high, inside.width(), high} : inside;
+    p.setPen(ink);
+    p.setFont(font(size, true));
+    p.drawText(top, Qt::AlignCenter, *title);
+    p.setFont(font(size, false));
+    if (both)
+        p.drawText(top.translated(0, high * 0.94), Qt::AlignCenter, below);
+}
+
+void LanesItem::paintDone(QPainter& p, const QRectF& r) const {
+    p.setPen(QPen{ink_, 2});
+    const QPointF c{r.right() - 9, r.top() + 9};
+    p.drawPolyline(QPolygonF{{c + QPointF{-5, 0}, c + QPointF{-1, 4}, c + QPointF{5, -5}}});
 }
 
 void LanesItem::paintBlock(QPainter& p, const LanesBoard::Block& block) const {
@@ -164,11 +249,8 @@ void LanesItem::paintBlock(QPainter& p, const LanesBoard::Block& block) const {
             !zone.isEmpty() && width(both, size, true) <= inside.height() ? both : first);
         p.restore();
     }
-    if (block.done) {
-        p.setPen(QPen{ink_, 2});
-        const QPointF c{r.right() - 9, r.top() + 9};
-        p.drawPolyline(QPolygonF{{c + QPointF{-5, 0}, c + QPointF{-1, 4}, c + QPointF{5, -5}}});
-    }
+    if (block.done)
+        paintDone(p, r);
 }
 
 // People of one team are tied together where it begins.

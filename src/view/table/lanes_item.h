@@ -5,6 +5,8 @@
 #include <QColor>
 #include <QQuickPaintedItem>
 
+struct LaneStretch;
+
 /// Paints the part of the lanes that is looked at: one picture however long the session. The names
 /// on the left and the times on top stay where they are.
 class LanesItem : public QQuickPaintedItem {
@@ -51,7 +53,14 @@ private:
     qreal yAt(int lane) const { return headHeight_ - scrollY_ + lane * lane_; }
     QRectF rectOf(const LanesBoard::Block& block) const;
     void paintLane(QPainter& p, int lane) const;
+    void paintStretch(QPainter& p, const LaneStretch& stretch) const;
     void paintBlock(QPainter& p, const LanesBoard::Block& block) const;
+    void paintStrip(QPainter& p, const LanesBoard::Block& block, qreal high) const;
+    void paintTitle(QPainter& p, const QRectF& inside, const QStringList& titles,
+                    const QString& below, const QColor& ink) const;
+    /// Every piece is wide enough for its name.
+    bool showsPieces(const LaneStretch& stretch) const;
+    void paintDone(QPainter& p, const QRectF& r) const;
     void paintLinks(QPainter& p) const;
     void paintTimes(QPainter& p) const;
     void paintNow(QPainter& p) const;

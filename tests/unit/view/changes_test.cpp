@@ -96,6 +96,7 @@ TEST_F(Workshop, ABlockIsFoundWhereItIsDrawn) {
     LanesItem item;
     item.setSize({900, 500});
     item.setProperty("minute", 10.0); // setting up and laying take a good half hour
+    item.setProperty("textSize", 11.0);
     const QColor open{0xfb, 0xee, 0xb0};
     item.setProperty("open", open);
     item.setBoard(&*lanes);
@@ -122,6 +123,18 @@ TEST_F(Workshop, ABlockIsFoundWhereItIsDrawn) {
         for (int x = int(r.left()) + 2; x < int(r.right()) - 2; ++x)
             filled += image.pixelColor(x, int(r.top()) + 6) == open;
         EXPECT_GT(filled, 0) << block.task->id;
+    }
+    // From afar a pass is one stretch, and the work in it lies along its lower edge.
+    item.setProperty("minute", 6.0);
+    image.fill(Qt::white);
+    item.paint(&painter);
+    for (const auto& block : lanes->blocks()) {
+        const auto r = item.placeOf(words::fromCore(block.task->id));
+        if (block.task->kind != TaskKind::placeOpen || r.left() < 100 || r.right() > 900)
+            continue;
+        const int x = int(r.center().x());
+        EXPECT_EQ(image.pixelColor(x, int(r.bottom()) - 6), open) << block.task->id;
+        EXPECT_NE(image.pixelColor(x, int(r.top()) + 6), open) << block.task->id;
     }
 }
 
@@ -243,6 +256,69 @@ TEST_F(Workshop, ARehearsalGoesFromStartToEnd) {
         QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
     EXPECT_GT(rehearsal.moment(), 0);
     rehearsal.setPlaying(false);
+}
+
+TEST_F(Workshop, WhereThePinsDoNotLastWhatHelpsIsShownSideBySide) {
+    startSession();
+    const auto before = library->events(live->id())->size();
+    desk->pins(0); // the demo's box holds fewer than it takes
+    answered();
+    EXPECT_TRUE(desk->pinsShort());
+    EXPECT_EQ(desk->sides()->count(), 0) << "nothing is other yet";
+
+    desk->fewerZones();
+    answered();
+    EXPECT_EQ(desk->refused(), QString{});
+    EXPECT_LT(live->live()->plan().finish, Seconds{4 * 3600});
+    desk->widerRows();
+    answered();
+    ASSERT_EQ(desk->refused(), QString{});
+    EXPECT_FALSE(desk->pinsShort());
+    ASSERT_GT(desk->sides()->count(), 0);
+    const auto pins = desk->sides()->rows().back();
+    EXPECT_EQ(pins[0], QStringLiteral("Pins to place"));
+    EXPECT_GT(pins[1].toInt(), 400);
+    EXPECT_LE(pins[2].toInt(), 400);
+    EXPECT_EQ(library->events(live->id())->size(), before) << "nothing has happened yet";
+    desk->accept();
+    EXPECT_EQ(library->events(live->id())->size(), before + 1) << "the plan, and no pins";
+    EXPECT_TRUE(live->live()->state().ignored.empty());
+    const auto& spacing = live->live()->session().jobs[0].basting.spacing;
+    EXPECT_GT(spacing, harbourLights().session.jobs[0].basting.spacing);
+}
+
+TEST_F(Workshop, HelpThatCannotBeHadLeadsBackToHowManyThereAre) {
+    startSession();
+    live->doneUpTo(0, int(Call::lay), 0); // a pass is begun: its rows stay
+    const auto before = library->events(live->id())->size();
+    desk->pins(-20);
+    answered();
+    desk->widerRows();
+    answered();
+    EXPECT_TRUE(desk->refused().contains(QStringLiteral("Finish pass 1 first")));
+    desk->keep();
+    answered();
+    EXPECT_TRUE(desk->isOpen());
+    EXPECT_EQ(desk->refused(), QString{});
+    EXPECT_EQ(library->events(live->id())->size(), before);
+    desk->keep();
+    EXPECT_FALSE(desk->isOpen());
+    EXPECT_EQ(library->events(live->id())->size(), before + 1) << "20 pins less, the old plan";
+}
+
+TEST_F(Workshop, ATableLessIsShownBeforeAndAfterAndTaken) {
+    startSession();
+    desk->tables(-1);
+    answered();
+    ASSERT_EQ(desk->refused(), QString{});
+    const auto rows = desk->sides()->rows();
+    ASSERT_GT(rows.size(), 1);
+    EXPECT_EQ(rows[1][0], QStringLiteral("Passes left"));
+    EXPECT_GT(rows[1][2].toInt(), rows[1][1].toInt());
+    desk->accept();
+    EXPECT_EQ(live->live()->plan().quilts[0].surface.tables.size(), 1u);
+    EXPECT_EQ(live->live()->session().setting.room.tables[0].count, 1);
+    EXPECT_TRUE(live->live()->state().ignored.empty());
 }
 
 } // namespace
