@@ -1,5 +1,9 @@
 #include "quick/whole_window.h"
+#include "sheets/pictures/top_photo.h"
+#include "view/photo/photo_desk.h"
 
+#include <QPainter>
+#include <QTemporaryDir>
 #include <gtest/gtest.h>
 
 namespace bastewright::app {
@@ -102,6 +106,62 @@ TEST_F(Pictures, TheTopFollowsWhatIsTypedAndSeamsAreDrawnOnIt) {
     tap(QStringLiteral("isItSquare"));
     tap(QStringLiteral("lastSeam"));
     EXPECT_TRUE(session().jobs.front().top.seams.empty());
+}
+
+TEST_F(Pictures, APhotoIsStraightenedByItsMarksAndFabricsArePicked) {
+    pane("quilt");
+    const Session before = session();
+    tap(QStringLiteral("photoAndFabrics"));
+    tap(QStringLiteral("fabric1"));
+    tap(QStringLiteral("swatch12"));
+    ASSERT_EQ(session().jobs.front().top.fabrics.size(), 4u);
+    EXPECT_EQ(session().jobs.front().top.fabrics[1], (Colour{0xb5, 0x32, 0x3c}));
+    key(Qt::Key_Escape);
+    replanned();
+    auto* photos = room.window->findChild<PhotoDesk*>();
+    ASSERT_TRUE(photos);
+    const QTemporaryDir photosFolder;
+    const QString path = photosFolder.filePath(QStringLiteral("top.png"));
+    QImage taken{640, 480, QImage::Format_RGB32};
+    taken.fill(Qt::darkGray);
+    QPainter{&taken}.fillRect(160, 60, 300, 380, Qt::red);
+    ASSERT_TRUE(taken.save(path));
+    photos->open(QUrl::fromLocalFile(path));
+    ASSERT_TRUE(until([&] { return photos->picking(); }));
+    live(100);
+    const auto* view = find(QStringLiteral("photoCorners"));
+    ASSERT_TRUE(view);
+    const auto place = view->property("place").toRectF();
+    const QPointF corners[] = {{160, 60}, {460, 60}, {460, 440}, {160, 440}};
+    for (int i = 0; i < 4; ++i) {
+        const QPointF now = photos->corners()[i];
+        drag(QStringLiteral("corner%1").arg(i),
+             {(corners[i].x() / 640 - now.x()) * place.width(),
+              (corners[i].y() / 480 - now.y()) * place.height()});
+        EXPECT_NEAR(photos->corners()[i].x() * 640, corners[i].x(), 4) << i;
+        EXPECT_NEAR(photos->corners()[i].y() * 480, corners[i].y(), 4) << i;
+    }
+    auto* last = find(QStringLiteral("corner3"));
+    ASSERT_TRUE(last);
+    last->forceActiveFocus();
+    const QPointF at = photos->corners()[3];
+    key(Qt::Key_Right);
+    key(Qt::Key_Up);
+    EXPECT_GT(photos->corners()[3].x(), at.x());
+    EXPECT_LT(photos->corners()[3].y(), at.y());
+    tap(QStringLiteral("takePhoto"));
+    EXPECT_FALSE(find(QStringLiteral("photoCorners")));
+    const Photo& kept = session().jobs.front().top.photo;
+    ASSERT_FALSE(kept.empty());
+    const QColor middle = sheets::photoInColour(kept).pixelColor(kept.width() / 2, 3);
+    EXPECT_GT(middle.red(), 200) << "only the quilt";
+    replanned();
+    tap(QStringLiteral("undo"));
+    tap(QStringLiteral("undo"));
+    EXPECT_EQ(session(), before);
+    photos->open(QUrl::fromLocalFile(photosFolder.path()));
+    ASSERT_TRUE(until([&] { return !photos->busy(); }));
+    EXPECT_TRUE(find(QStringLiteral("photoProblem")));
 }
 
 TEST_F(Pictures, AnotherWayIsTakenAndARowShowsHowItIsPlaced) {

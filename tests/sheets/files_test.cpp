@@ -1,8 +1,10 @@
 #include "promises.h"
 #include "sheets/exchange/pass_pictures.h"
 
+#include <QBuffer>
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QFontDatabase>
 #include <QImage>
 #include <QPainter>
@@ -98,6 +100,41 @@ TEST(SheetFiles, leadOrHelpersAlone) {
         pdf::pageSizes(Written{s, {.lead = false, .bring = false, .people = {"Bo"}}}.path).size();
     EXPECT_GE(bo, 1u);
     EXPECT_LE(bo, 2u);
+}
+
+/// A photo that codes badly, so that a file shows how often it holds it.
+Photo grainyPhoto() {
+    QImage image{600, 760, QImage::Format_RGB32};
+    unsigned grain = 7;
+    for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x) {
+            grain = grain * 1664525U + 1013904223U;
+            image.setPixel(x, y, qRgb(int(grain >> 26) + 90, (x / 60 * 30) % 256, y / 3 % 256));
+        }
+    QByteArray bytes;
+    QBuffer buffer{&bytes};
+    buffer.open(QIODevice::WriteOnly);
+    image.save(&buffer, "JPEG", 70);
+    return Photo::ofJpeg({bytes.constData(), std::size_t(bytes.size())}).value();
+}
+
+TEST(SheetFiles, thePhotoLiesUnderThePicturesAndIsHeldOnce) {
+    SKIP_WITHOUT_POPPLER();
+    const Session bare = fixture::harbourLights();
+    Session shown = bare;
+    shown.jobs.front().top.photo = grainyPhoto();
+    const auto bytes = [](const Session& s, const SheetOptions& options) {
+        return QFileInfo{Written{s, options}.path}.size();
+    };
+    const SheetOptions lead{.bring = false, .helpers = false}, all{};
+    const auto once = bytes(shown, lead) - bytes(bare, lead);
+    EXPECT_GT(once, 20'000);
+    EXPECT_LT(bytes(shown, all) - bytes(bare, all), once * 3 / 2) << "for every helper anew";
+    const Written w{shown};
+    EXPECT_EQ(pdf::pageSizes(w.path).size(), pdf::pageSizes(Written{bare}.path).size());
+    expectGoodForm(w, Paper::a4);
+    expectReadable(w);
+    expectEverybodysPasses(w);
 }
 
 // Every part on request adds pages of its own, and all of them keep the rules of every page.

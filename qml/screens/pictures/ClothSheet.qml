@@ -31,7 +31,7 @@ Sheet {
     }
     QuiltFaceItem {
         width: parent.width
-        height: Math.min(60 * Theme.density, width * 0.6)
+        height: Math.min(60 * Theme.density, width * 0.6, (sheet.parent ? sheet.parent.height : 0) * (sheet.photos.hasPhoto ? 0.5 : 0.26))
         face: sheet.face
         ink: Theme.ink
         Accessible.role: Accessible.Graphic

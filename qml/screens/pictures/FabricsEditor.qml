@@ -13,7 +13,7 @@ Column {
     required property PhotoDesk photos
 
     property int chosen: 0
-    readonly property color now: editor.photos.fabrics[Math.min(chosen, editor.photos.fabrics.length - 1)]
+    readonly property color now: Qt.color("" + editor.photos.fabrics[Math.min(chosen, editor.photos.fabrics.length - 1)])
 
     // A patch of fabric to tap.
     component Swatch: AbstractButton {

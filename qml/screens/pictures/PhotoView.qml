@@ -17,6 +17,9 @@ FocusScope {
     readonly property list<string> names: [qsTr("Corner at the head, left"), qsTr("Corner at the head, right"),
         qsTr("Corner at the foot, right"), qsTr("Corner at the foot, left")]
 
+    readonly property bool wide: width > height * 1.2 // what is pressed stands beside the photo
+    readonly property real aside: wide ? below.width + Theme.gap : 0
+
     visible: photos.picking
     onVisibleChanged: {
         held = -1
@@ -32,7 +35,7 @@ FocusScope {
     Column {
         id: above
 
-        width: parent.width
+        width: parent.width - view.aside
         spacing: Theme.gap
 
         Heading {
@@ -52,10 +55,9 @@ FocusScope {
 
         objectName: "photoCorners"
         y: above.height + Theme.gap
-        width: parent.width
-        height: parent.height - above.height - below.height - 2 * Theme.gap
-        picture: view.photos.picture
-        corners: view.photos.corners
+        width: parent.width - view.aside
+        height: parent.height - y - (view.wide ? 0 : below.height + Theme.gap)
+        photos: view.photos
         held: view.held
         lens: Math.min(38 * Theme.density, width / 3, height / 3)
         margin: Theme.target / 2
@@ -142,10 +144,13 @@ FocusScope {
         id: below
 
         anchors.bottom: parent.bottom
-        width: parent.width
+        anchors.right: parent.right
+        width: view.wide ? Math.max(take.implicitWidth, turn.implicitWidth) : parent.width
         spacing: Theme.gap
 
         Press {
+            id: take
+
             objectName: "takePhoto"
             main: true
             glyph: "check"
@@ -154,6 +159,8 @@ FocusScope {
             onClicked: view.photos.take()
         }
         Press {
+            id: turn
+
             objectName: "turnPhoto"
             glyph: "turn"
             text: qsTr("Turn the photo")

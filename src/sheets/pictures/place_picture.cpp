@@ -2,6 +2,7 @@
 
 #include "plan/find.h"
 #include "sheets/ink.h"
+#include "sheets/pictures/point_mark.h"
 #include "sheets/pictures/stitches.h"
 #include "sheets/pictures/table_picture.h"
 #include "sheets/pictures/top_photo.h"
@@ -155,27 +156,7 @@ private:
         for (const AtTable& who : show_.people)
             for (const Zone* zone : who.zones)
                 for (const PlacedPoint& point : zone->points)
-                    this->point(map_(point.at), isMine(who));
-    }
-
-    void point(QPointF at, bool mine) {
-        if (!show_.pins || !mine) {
-            p_.setPen(Qt::NoPen);
-            p_.setBrush(mine ? ink::kDark : ink::kQuiet);
-            const double r = show_.pins ? 0.9 : mine ? 1.9 : 1.2;
-            if (show_.pins)
-                p_.drawEllipse(at, r, r);
-            else
-                p_.drawRect(QRectF{at - QPointF{r, r}, QSizeF{2 * r, 2 * r}});
-            return;
-        }
-        // An open pin: its back, its arm, its head.
-        p_.setPen(QPen{ink::kDark, 0.8, Qt::SolidLine, Qt::RoundCap});
-        p_.drawLine(at + QPointF{-2.6, 1.4}, at + QPointF{2.8, 1.4});
-        p_.drawLine(at + QPointF{-2.6, 1.4}, at + QPointF{2.2, -1.6});
-        p_.setPen(Qt::NoPen);
-        p_.setBrush(ink::kDark);
-        p_.drawEllipse(at + QPointF{2.2, -1.6}, 1, 1);
+                    drawPoint(p_, map_(point.at), show_.pins, isMine(who));
     }
 
     void table() {

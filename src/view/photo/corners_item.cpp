@@ -8,6 +8,8 @@
 CornersItem::CornersItem(QQuickItem* parent)
     : QQuickPaintedItem{parent} {
     connect(this, &CornersItem::changed, this, [this] {
+        if (!photos_ || !photos_->picking())
+            scaled_ = {};
         update();
         emit placeChanged();
     });
@@ -15,29 +17,43 @@ CornersItem::CornersItem(QQuickItem* parent)
     connect(this, &QQuickItem::heightChanged, this, &CornersItem::placeChanged);
 }
 
+void CornersItem::setPhotos(PhotoDesk* photos) {
+    if (photos == photos_)
+        return;
+    if (photos_)
+        photos_->disconnect(this);
+    photos_ = photos;
+    if (photos_) {
+        connect(photos_, &PhotoDesk::pictureChanged, this, &CornersItem::changed);
+        connect(photos_, &PhotoDesk::cornersChanged, this, &CornersItem::changed);
+    }
+    emit changed();
+}
+
 QRectF CornersItem::place() const {
     const QRectF room = boundingRect().adjusted(margin_, margin_, -margin_, -margin_);
-    if (picture_.isNull() || room.isEmpty())
+    if (!photos_ || !photos_->picking() || room.isEmpty())
         return {};
-    QRectF out{{0, 0}, QSizeF{picture_.size()}.scaled(room.size(), Qt::KeepAspectRatio)};
+    QRectF out{{0, 0}, QSizeF{photos_->picture().size()}.scaled(room.size(), Qt::KeepAspectRatio)};
     out.moveCenter(room.center());
     return out;
 }
 
 void CornersItem::paint(QPainter* painter) {
     const QRectF at = place();
-    if (at.isEmpty() || corners_.size() != 4)
+    if (at.isEmpty())
         return;
+    const QImage picture = photos_->picture();
     painter->setRenderHint(QPainter::Antialiasing);
-    if (scaled_.isNull() || scaledKey_ != picture_.cacheKey() ||
+    if (scaled_.isNull() || scaledKey_ != picture.cacheKey() ||
         scaled_.size() != at.size().toSize()) {
-        scaledKey_ = picture_.cacheKey();
+        scaledKey_ = picture.cacheKey();
         scaled_ =
-            picture_.scaled(at.size().toSize(), Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+            picture.scaled(at.size().toSize(), Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
     }
     painter->drawImage(at.topLeft(), scaled_);
     QPolygonF quad;
-    for (const QPointF& corner : std::as_const(corners_))
+    for (const QPointF& corner : photos_->corners())
         quad << at.topLeft() + QPointF{corner.x() * at.width(), corner.y() * at.height()};
     QPainterPath outside, inside;
     outside.addRect(at);
@@ -51,14 +67,15 @@ void CornersItem::paint(QPainter* painter) {
         painter->setBrush(Qt::NoBrush);
         painter->drawPolygon(quad);
     }
-    if (held_ >= 0 && held_ < corners_.size() && lens_ > 0)
+    if (held_ >= 0 && held_ < quad.size() && lens_ > 0)
         paintLens(*painter);
 }
 
 void CornersItem::paintLens(QPainter& painter) const {
     constexpr qreal kEnlarged = 3; // of the picture's own pixels
-    const QPointF corner = corners_[held_];
-    const QPointF at{corner.x() * picture_.width(), corner.y() * picture_.height()};
+    const QImage picture = photos_->picture();
+    const QPointF corner = photos_->corners()[held_];
+    const QPointF at{corner.x() * picture.width(), corner.y() * picture.height()};
     QRectF shown{0, 0, lens_ / kEnlarged, lens_ / kEnlarged};
     shown.moveCenter(at);
     // In the far upper corner of the item.
@@ -70,7 +87,7 @@ void CornersItem::paintLens(QPainter& painter) const {
     painter.setClipPath(round);
     painter.fillPath(round, Qt::black);
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
-    painter.drawImage(lens, picture_, shown);
+    painter.drawImage(lens, picture, shown);
     painter.restore();
     for (const auto& [colour, width] :
          {std::pair{ink_, line_ * 4.4}, std::pair{mark_, line_ * 2.4}}) {

@@ -1,11 +1,10 @@
 #pragma once
 
+#include "view/photo/photo_desk.h"
+
 #include <QColor>
-#include <QImage>
-#include <QList>
-#include <QPointF>
+#include <QPointer>
 #include <QQuickPaintedItem>
-#include <QRectF>
 
 /// A photo as large as there is room for, with the quadrilateral of four corners: what is outside
 /// is dimmed, its sides are drawn, and lines of a straight grid lie inside as they would on the
@@ -13,9 +12,7 @@
 class CornersItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QImage picture MEMBER picture_ NOTIFY changed)
-    /// From (0, 0) to (1, 1) of the picture: head left, head right, foot right, foot left.
-    Q_PROPERTY(QList<QPointF> corners MEMBER corners_ NOTIFY changed)
+    Q_PROPERTY(PhotoDesk* photos READ photos WRITE setPhotos NOTIFY changed REQUIRED)
     /// What stays free round the picture, so that a corner at its edge can be taken hold of.
     Q_PROPERTY(qreal margin MEMBER margin_ NOTIFY changed)
     /// The corner that is being moved, shown enlarged where no finger is; -1 for none.
@@ -30,6 +27,8 @@ class CornersItem : public QQuickPaintedItem {
 
 public:
     explicit CornersItem(QQuickItem* parent = nullptr);
+    PhotoDesk* photos() const { return photos_; }
+    void setPhotos(PhotoDesk* photos);
     QRectF place() const;
     void paint(QPainter* painter) override;
 
@@ -41,8 +40,7 @@ private:
     void paintGrid(QPainter& painter, const QPolygonF& quad) const;
     void paintLens(QPainter& painter) const;
 
-    QImage picture_;
-    QList<QPointF> corners_;
+    QPointer<PhotoDesk> photos_;
     int held_ = -1;
     qreal margin_ = 0, line_ = 1, lens_ = 0;
     QColor ink_{Qt::black}, mark_{Qt::yellow};

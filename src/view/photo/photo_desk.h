@@ -22,7 +22,6 @@ class PhotoDesk : public QObject {
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
     /// A photo lies there and its corners are being told.
     Q_PROPERTY(bool picking READ picking NOTIFY changed)
-    Q_PROPERTY(QImage picture READ picture NOTIFY pictureChanged)
     /// Head left, head right, foot right, foot left; from (0, 0) to (1, 1).
     Q_PROPERTY(QList<QPointF> corners READ corners NOTIFY cornersChanged)
     /// The corners enclose a quilt.
