@@ -1047,8 +1047,8 @@
         <translation>%1 noch einmal</translation>
     </message>
     <message>
-        <source>It begins %1 later than planned. More, What has changed, Begin now plans everything from now: who has to leave still leaves.</source>
-        <translation>Es beginnt %1 später als geplant. Mehr, Was hat sich geändert, Jetzt beginnen plant alles ab jetzt: wer gehen muss, geht trotzdem.</translation>
+        <source>It is %1 later than planned. Tap More, then What has changed, then Begin now: the rest is planned from now on, and whoever has to leave still leaves on time.</source>
+        <translation>Es ist %1 später als geplant. Mehr antippen, dann Was hat sich geändert, dann Jetzt beginnen: Der Rest wird von jetzt an geplant, und wer gehen muss, geht trotzdem rechtzeitig.</translation>
     </message>
 </context>
 <context>
@@ -4448,8 +4448,8 @@
         <translation>Die Stellen um Falte oder Lücke öffnen, die Rückseite von unten glattziehen und neu heften.</translation>
     </message>
     <message>
-        <source>A pleat, or a layer has crept: feel below from the short side inwards, open there, and draw that layer out.</source>
-        <translation>Eine Falte, oder eine Lage ist gewandert: von der kurzen Seite her unten tasten, dort öffnen und die Lage herausziehen.</translation>
+        <source>There is a pleat, or a layer has crept: feel underneath from the side that hangs short toward the middle, open the pins there, pull that layer flat, and close them again.</source>
+        <translation>Da ist eine Falte, oder eine Lage ist gewandert: von der Seite, die zu kurz hängt, zur Mitte hin unten tasten, dort die Nadeln öffnen, die Lage glattziehen und wieder schließen.</translation>
     </message>
     <message>
         <source>Clamps: %1</source>
@@ -5592,16 +5592,16 @@
         <translation>Jemand anderem geben; bis dahin arbeitet daran, wer kann.</translation>
     </message>
     <message>
-        <source>%1 by %2</source>
-        <translation>%1 um %2</translation>
+        <source>%1 (%2 longer)</source>
+        <translation>%1 (%2 länger)</translation>
     </message>
     <message>
         <source>%1 until %2</source>
         <translation>%1 bis %2</translation>
     </message>
     <message>
-        <source>The hours are too short: the work needs %1 more.</source>
-        <translation>Die Zeit reicht nicht: Die Arbeit braucht %1 mehr.</translation>
+        <source>The work takes longer than some can stay: %1.</source>
+        <translation>Die Arbeit dauert länger, als manche bleiben können: %1.</translation>
     </message>
     <message>
         <source>Ask to stay: %1.</source>
@@ -5644,8 +5644,8 @@
         <translation>%1, Weiterschieben zu Durchgang %2: %3 kg brauchen %4 Hebende, und da sind %5.</translation>
     </message>
     <message>
-        <source>Ask for more hands at the shifts, or slide the quilt in short steps.</source>
-        <translation>Beim Weiterschieben um mehr Hände bitten oder den Quilt in kurzen Schritten schieben.</translation>
+        <source>Ask for more hands when the quilt is moved, or slide it in short steps.</source>
+        <translation>Für das Schieben um mehr Hände bitten oder in kurzen Schritten schieben.</translation>
     </message>
     <message>
         <source>%1 to the right</source>
@@ -5708,8 +5708,8 @@
         <translation>Sie näher am Rand oder weiteren Abstand zulassen.</translation>
     </message>
     <message>
-        <source>Seams leave no other way than some nearer to each other than half the spacing: %1.</source>
-        <translation>Die Nähte lassen nur zu, dass einige enger liegen als der halbe Abstand: %1.</translation>
+        <source>Between the seams there are pins or dots closer together than half the spacing: %1.</source>
+        <translation>Zwischen den Nähten liegen Nadeln oder Klebepunkte enger als der halbe Abstand: %1.</translation>
     </message>
     <message>
         <source>Leave one out by eye, or allow pins nearer to seams.</source>
@@ -5732,12 +5732,12 @@
         <translation>%1: nur %2 Überstand je Seite statt der gewünschten %3.</translation>
     </message>
     <message>
-        <source>Make it %1 wider (%2), or at least %3 more for half of the overage.</source>
-        <translation>%1 breiter machen (%2) oder für den halben Überstand mindestens %3 mehr.</translation>
+        <source>Make it %1 wider (%2); %3 wider is the least, with half of the overage.</source>
+        <translation>%1 breiter machen (%2); mindestens %3 breiter, mit halbem Überstand.</translation>
     </message>
     <message>
-        <source>Make it %1 longer (%2), or at least %3 more for half of the overage.</source>
-        <translation>%1 länger machen (%2) oder für den halben Überstand mindestens %3 mehr.</translation>
+        <source>Make it %1 longer (%2); %3 longer is the least, with half of the overage.</source>
+        <translation>%1 länger machen (%2); mindestens %3 länger, mit halbem Überstand.</translation>
     </message>
     <message>
         <source>1 table</source>
@@ -5792,8 +5792,8 @@
         <translation>Den Abstand auf %1 oder weniger setzen.</translation>
     </message>
     <message>
-        <source>This batting can melt under an iron: fuse dots are pressed on.</source>
-        <translation>Dieses Vlies kann unter dem Bügeleisen schmelzen: Klebepunkte werden aufgebügelt.</translation>
+        <source>This batting can melt under an iron, and fuse dots are pressed on with one.</source>
+        <translation>Dieses Vlies kann unter dem Bügeleisen schmelzen, und Klebepunkte werden aufgebügelt.</translation>
     </message>
     <message>
         <source>Baste with pins, or test on scraps at the setting both labels allow.</source>
@@ -5808,20 +5808,20 @@
         <translation>Falten statt rollen, vom nächsten Ende her rollen oder eine Maschine mit größerem Durchlass nehmen.</translation>
     </message>
     <message>
-        <source>No clip we have holds some of the rolls: fold that part on a chair or a second table so that it does not drag.</source>
-        <translation>Für einige Rollen gibt es keinen passenden Clip: diesen Teil auf einem Stuhl oder zweiten Tisch falten, damit er nicht zieht.</translation>
+        <source>Some parts of the quilt make a roll too thick for any clip we have: fold those on a chair or a second table so that they do not drag.</source>
+        <translation>Manche Teile des Quilts ergeben eine Rolle, die für jeden Clip, den wir haben, zu dick ist: sie auf einem Stuhl oder zweiten Tisch falten, damit sie nicht ziehen.</translation>
     </message>
     <message>
         <source>The plan takes %1 pins and there are %2.</source>
         <translation>Der Plan braucht %1 Nadeln, vorhanden sind %2.</translation>
     </message>
     <message>
-        <source>Bring %1 more (%2 with a tenth to spare). %3</source>
-        <translation>%1 mehr mitbringen (%2 mit einem Zehntel Reserve). %3</translation>
+        <source>Bring %1 more, better %2: then a tenth of all is spare. %3</source>
+        <translation>%1 mehr mitbringen, besser %2: dann ist ein Zehntel von allen Reserve. %3</translation>
     </message>
     <message>
-        <source>Bring %1 more (%2 with a tenth to spare), or use fuse dots in %4. %3</source>
-        <translation>%1 mehr mitbringen (%2 mit einem Zehntel Reserve) oder Klebepunkte in %4 nehmen. %3</translation>
+        <source>Bring %1 more, better %2: then a tenth of all is spare. Or use fuse dots in the zones %4. %3</source>
+        <translation>%1 mehr mitbringen, besser %2: dann ist ein Zehntel von allen Reserve. Oder Klebepunkte nehmen in den Zonen %4. %3</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -6540,8 +6540,8 @@
         <translation>Die Rückseite ist %1 lang</translation>
     </message>
     <message>
-        <source>the top takes up %1, as it leans</source>
-        <translation>das Top braucht %1, weil es schief ist</translation>
+        <source>the top, which is not square, takes up %1</source>
+        <translation>das Top, das nicht rechtwinklig ist, braucht %1</translation>
     </message>
     <message>
         <source>the top %1</source>
@@ -6556,24 +6556,24 @@
         <translation>ist %1, während length %2 ist; möglich ist höchstens die Länge.</translation>
     </message>
     <message>
-        <source>No way that works starts as was asked for; another does.</source>
-        <translation>Keine mögliche Variante beginnt wie gewünscht; eine andere geht.</translation>
+        <source>The start you chose in Basting does not work on these tables; the plan uses another.</source>
+        <translation>Der Anfang, der unter Heften gewählt ist, geht auf diesen Tischen nicht; der Plan nimmt einen anderen.</translation>
     </message>
     <message>
         <source>Ask for the faster start.</source>
         <translation>Den schnelleren Anfang wählen.</translation>
     </message>
     <message>
-        <source>No way that works has the quilt lying along the table as was asked for; it is planned the other way.</source>
-        <translation>Keine mögliche Variante legt den Quilt wie gewünscht zum Tisch; geplant ist die andere Richtung.</translation>
+        <source>The quilt cannot lie along the tables as you chose; the plan turns it.</source>
+        <translation>Der Quilt kann nicht so zum Tisch liegen wie gewählt; der Plan dreht ihn.</translation>
     </message>
     <message>
         <source>Let it lie the faster way.</source>
         <translation>Den Quilt so legen, wie es schneller geht.</translation>
     </message>
     <message>
-        <source>No way that works has the tables pushed together to %1, as was asked for; planned on %2.</source>
-        <translation>Keine mögliche Variante hat die Tische wie gewünscht zu %1 zusammengeschoben; geplant auf: %2.</translation>
+        <source>The tables cannot be used pushed together to %1, as you chose; the plan uses %2.</source>
+        <translation>Zu %1 zusammengeschoben, wie gewählt, gehen die Tische nicht; der Plan nimmt %2.</translation>
     </message>
     <message>
         <source>Let the tables stand as is quickest.</source>
@@ -7212,8 +7212,8 @@
         <translation>die mittleren %1: vorbeugen oder die Tische auseinanderziehen</translation>
     </message>
     <message>
-        <source>Against the wall nothing can hang or be clamped: in pass %1 what goes on past the table&apos;s edge lies rolled on it.</source>
-        <translation>An der Wand kann nichts hängen oder geklammert werden: In Durchgang %1 liegt gerollt auf dem Tisch, was über dessen Kante hinausgeht.</translation>
+        <source>On the side at the wall nothing can hang or be clamped: in pass %1 the rest of the quilt on that side stays rolled up on top of the table.</source>
+        <translation>An der Wandseite kann nichts hängen oder geklammert werden: In Durchgang %1 bleibt der Rest des Quilts dort aufgerollt auf dem Tisch liegen.</translation>
     </message>
     <message>
         <source>Pull the tables a foot away from the wall: then the quilt can hang down there.</source>
@@ -7240,8 +7240,8 @@
         <translation>Die Lagen müssen aufgelegt und der Quilt bewegt werden, und niemand hebt.</translation>
     </message>
     <message>
-        <source>Nobody here bends down to look underneath.</source>
-        <translation>Niemand hier bückt sich, um darunter nachzusehen.</translation>
+        <source>In every pass somebody has to bend down and look underneath the table, and nobody here can.</source>
+        <translation>In jedem Durchgang muss sich jemand bücken und unter dem Tisch nachsehen, und hier kann es niemand.</translation>
     </message>
     <message>
         <source>Ask somebody to come for the checks, or feel underneath with a palm from every side.</source>
@@ -8260,8 +8260,8 @@
         <translation>Warten, bis alle geschlossen sind.</translation>
     </message>
     <message>
-        <source>Cover the joints between the tables, or they leave a crease.</source>
-        <translation>Die Fugen zwischen den Tischen abdecken, sonst hinterlassen sie eine Falte.</translation>
+        <source>Lay a towel over the joints between the tables, or they leave a crease.</source>
+        <translation>Ein Handtuch über die Fugen zwischen den Tischen legen, sonst bleibt eine Falte.</translation>
     </message>
 </context>
 <context>
@@ -9189,8 +9189,8 @@
         <translation>Überarbeitete NIOSH-Hebegleichung, Publikation 94-110 (1994); die Haltung ist angenommen. Stoffgewicht: aus dem Gedächtnis.</translation>
     </message>
     <message>
-        <source>Every way to piece it is laid out. Taken is what buys least when every seam counts as %1 of fabric; no piece is narrower than %2 or lies in the overage that is trimmed away, and every length loses %3 to squaring. Fabric is bought by the eighth of a yard, or 5 cm, upwards.</source>
-        <translation>Alle Varianten werden ausgelegt. Genommen wird, was am wenigsten kauft, wenn jede Naht wie %1 Stoff zählt; kein Teil ist schmaler als %2 oder liegt im Überstand, der abgeschnitten wird, und jede Bahn verliert %3 beim Begradigen. Gekauft wird auf ein Achtel Yard oder 5 cm aufgerundet.</translation>
+        <source>Every way to piece the backing was tried; this one needs the least fabric to be bought. A seam is work, so each is counted as if it took %1 more. No piece is narrower than %2, none lies wholly in what is trimmed away at the end, and %3 of every length is cut off to square it. Fabric is bought by the eighth of a yard, or 5 cm, upwards.</source>
+        <translation>Jede Art, die Rückseite zusammenzusetzen, wurde probiert; für diese muss am wenigsten Stoff gekauft werden. Eine Naht ist Arbeit und zählt darum, als brauchte sie %1 mehr. Kein Stück ist schmaler als %2, keines liegt ganz in dem, was am Ende abgeschnitten wird, und von jeder Länge gehen %3 zum Begradigen ab. Stoff wird in Achtelyards oder 5 cm gekauft, aufgerundet.</translation>
     </message>
     <message>
         <source>Overage of 2 to 4 in, 4 to 6 for a frame, squaring of 4 in a length: common practice. The worth of a seam and the narrowest piece: from memory.</source>
@@ -9213,8 +9213,8 @@
         <translation>Überstand von 5 bis 10 cm, Größen der Packungen und Breiten der Rollen: übliche Praxis.</translation>
     </message>
     <message>
-        <source>Overage left</source>
-        <translation>Überstand, der bleibt</translation>
+        <source>Overage that remains on each side</source>
+        <translation>Überstand, der auf jeder Seite bleibt</translation>
     </message>
     <message>
         <source>Half of what a layer is larger than the top, each layer centered under it, less what a top that leans takes once it is laid straight, less %1 for creep: for each side, never for the sum.</source>

@@ -162,21 +162,22 @@ private:
         const Sentence weight = core::weight(most->liftKilograms, job(q).unit);
         say(out_,
             {Finding::Kind::fewLift, Finding::Level::warn, "/helpers",
-             lifters == 1
-                 ? core::says("%1, move into pass %2: it weighs %3. %4 people should lift it, and "
-                              "only one can.",
-                              nameOf(q), most->number, weight, most->liftPeople)
-                 : core::says("%1, move into pass %2: it weighs %3. %4 people should lift it, and "
-                              "only %5 can.",
-                              nameOf(q), most->number, weight, most->liftPeople, lifters),
-             core::says("Ask for more hands at the shifts, or slide the quilt in short steps.")});
+             lifters == 1 ? core::says("%1, move into pass %2: all of it weighs %3. %4 people "
+                                       "should slide it together, and only one here can lift.",
+                                       nameOf(q), most->number, weight, most->liftPeople)
+                          : core::says("%1, move into pass %2: all of it weighs %3. %4 people "
+                                       "should slide it together, and only %5 here can lift.",
+                                       nameOf(q), most->number, weight, most->liftPeople, lifters),
+             core::says(
+                 "Ask for more hands when the quilt is moved, or slide it in short steps.")});
     }
 
     void below() {
         if (std::ranges::none_of(f_.helpers, looksBelow))
             say(out_,
                 {Finding::Kind::nobodyBends, Finding::Level::warn, "/helpers",
-                 core::says("Nobody here bends down to look underneath."),
+                 core::says("In every pass somebody has to bend down and look underneath the "
+                            "table, and nobody here can."),
                  core::says("Ask somebody to come for the checks, or feel underneath with a palm "
                             "from every side.")});
     }
@@ -192,15 +193,14 @@ private:
             if (over <= 0 || last == 0)
                 continue;
             const Seconds toMinute{(last + 59) / 60 * 60};
-            who.push_back(core::says("%1 by %2", h.helper.name, Seconds{over}));
+            who.push_back(core::says("%1 (%2 longer)", h.helper.name, Seconds{over}));
             cure.push_back(core::says("%1 until %2", h.helper.name,
                                       after(f_.given.session.setting.start, toMinute)));
         }
         if (!who.empty())
             say(out_,
                 {Finding::Kind::hoursShort, Finding::Level::stop, "/helpers",
-                 core::says("The hours are too short: the work needs %1 more.",
-                            core::commaList(who)),
+                 core::says("The work takes longer than some can stay: %1.", core::commaList(who)),
                  core::says("Ask to stay: %1.", core::commaList(cure))});
     }
 

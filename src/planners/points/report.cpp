@@ -88,7 +88,7 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     if (!crowd.empty())
         plan.findings.push_back(
             {Finding::Kind::pinsCrowded, Finding::Level::warn, "/basting/spacing",
-             core::says("Seams leave no other way than some nearer to each other than half the "
+             core::says("Between the seams there are pins or dots closer together than half the "
                         "spacing: %1.",
                         places(crowd, job.unit)),
              core::says("Leave one out by eye, or allow pins nearer to seams.")});

@@ -44,9 +44,9 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
     const Length now = before(has), full = before(needs + 2 * layer.overage),
                  half = before(needs + layer.overage);
     const auto length = [&](Length l) { return core::length(l, unit); };
-    const Sentence isTop = needs > top.largest
-                               ? core::says("the top takes up %1, as it leans", length(needs))
-                               : core::says("the top %1", length(needs));
+    const Sentence isTop =
+        needs > top.largest ? core::says("the top, which is not square, takes up %1", length(needs))
+                            : core::says("the top %1", length(needs));
     const Sentence sizes = core::says(
         "%1 and %2", measuredAs(layer.name == "batting", across, shrinks, length(has)), isTop);
     Finding f;
@@ -59,12 +59,13 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
                  : core::says("%1: only %2 of overage on each side, where %3 was asked for.", sizes,
                               length(spare), length(layer.overage));
     const Sentence more = length(full - now), all = length(full), least = length(half - now);
-    f.cure = across ? core::says("Make it %1 wider (%2), or at least %3 more for half of the "
-                                 "overage.",
-                                 more, all, least)
-                    : core::says("Make it %1 longer (%2), or at least %3 more for half of the "
-                                 "overage.",
-                                 more, all, least);
+    f.cure =
+        across
+            ? core::says("Make it %1 wider (%2); %3 wider is the least, with half of the overage.",
+                         more, all, least)
+            : core::says(
+                  "Make it %1 longer (%2); %3 longer is the least, with half of the overage.", more,
+                  all, least);
     out.push_back(std::move(f));
 }
 

@@ -114,9 +114,10 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt) {
         }
     adviseOnHanging(quilt, out);
     if (quilt.surface.tables.size() > 1)
-        out.push_back({Finding::Kind::tableJoints, Finding::Level::note, "/room/tables",
-                       core::says("Cover the joints between the tables, or they leave a crease."),
-                       ""});
+        out.push_back(
+            {Finding::Kind::tableJoints, Finding::Level::note, "/room/tables",
+             core::says("Lay a towel over the joints between the tables, or they leave a crease."),
+             ""});
     return out;
 }
 
@@ -130,7 +131,8 @@ Findings adviceOnClips(const Session& session, const std::vector<QuiltPlan>& qui
     if (thickest == Length{})
         return {};
     Finding out{Finding::Kind::noClip, Finding::Level::note, "/stash/clips",
-                core::says("No clip we have holds some of the rolls: fold that part on a chair or a second table so that it does not drag."),
+                core::says("Some parts of the quilt make a roll too thick for any clip we have: "
+                           "fold those on a chair or a second table so that they do not drag."),
                 ""};
     const Length holds = ceilDiv(thickest, Length::inches(1)) * Length::inches(1);
     if (holds <= kLargestClip)
@@ -148,17 +150,18 @@ Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
     const std::int64_t buy = withSpare(points) - have;
     const Sentence spacing = widerSpacing(session, points, have);
     const Sentence zones = dotsInstead(session, quilts, missing);
-    return {
-        {Finding::Kind::pinsShort,
-         Finding::Level::warn,
-         "/stash/pins",
-         core::says("The plan takes %1 pins and there are %2.", points, have),
-         zones.empty()
-             ? core::says("Bring %1 more (%2 with a tenth to spare). %3", missing, buy, spacing)
-             : core::says("Bring %1 more (%2 with a tenth to spare), or use fuse dots in %4. %3",
-                          missing, buy, spacing, zones),
-         {},
-         {static_cast<int>(missing)}}};
+    return {{Finding::Kind::pinsShort,
+             Finding::Level::warn,
+             "/stash/pins",
+             core::says("The plan takes %1 pins and there are %2.", points, have),
+             zones.empty()
+                 ? core::says("Bring %1 more, better %2: then a tenth of all is spare. %3", missing,
+                              buy, spacing)
+                 : core::says("Bring %1 more, better %2: then a tenth of all is spare. Or use fuse "
+                              "dots in the zones %4. %3",
+                              missing, buy, spacing, zones),
+             {},
+             {static_cast<int>(missing)}}};
 }
 
 } // namespace bastewright

@@ -92,22 +92,20 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
     };
     if (!startsAsAskedFor(job, way))
         say(Finding::Kind::otherStart, "/basting/start",
-            core::says("No way that works starts as was asked for; another does."),
+            core::says("The start you chose in Basting does not work on these tables; the plan "
+                       "uses another."),
             core::says("Ask for the faster start."));
     if (room.tables.empty())
         return out;
     if (!liesAsAskedFor(job, way))
         say(Finding::Kind::otherLie, "/basting/quilt_length_along",
-            core::says(
-                "No way that works has the quilt lying along the table as was asked for; it is "
-                "planned the other way."),
+            core::says("The quilt cannot lie along the tables as you chose; the plan turns it."),
             core::says("Let it lie the faster way."));
     if (!standsAsAskedFor(room, way))
         say(Finding::Kind::otherTables, "/room/together",
-            core::says("No way that works has the tables pushed together to %1, as was asked for; "
-                       "planned on %2.",
-                       core::size(room.together->length, room.together->width, job.unit),
-                       way.surface),
+            core::says(
+                "The tables cannot be used pushed together to %1, as you chose; the plan uses %2.",
+                core::size(room.together->length, room.together->width, job.unit), way.surface),
             core::says("Let the tables stand as is quickest."));
     return out;
 }
@@ -155,9 +153,10 @@ void adviseOnWalls(const QuiltPlan& quilt, Findings& out) {
             if (p.beyond[side] == Beyond::onTable) {
                 out.push_back(
                     {Finding::Kind::rolledAtWall, Finding::Level::note, "/room/walls",
-                     core::says("Against the wall nothing can hang or be clamped: in pass %1 what "
-                                "goes on past the table's edge lies rolled on it.",
-                                p.number),
+                     core::says(
+                         "On the side at the wall nothing can hang or be clamped: in pass %1 the "
+                         "rest of the quilt on that side stays rolled up on top of the table.",
+                         p.number),
                      core::says("Pull the tables a foot away from the wall: then the quilt can "
                                 "hang down there.")});
                 return;

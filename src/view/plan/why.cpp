@@ -46,7 +46,7 @@ Why ofPasses(const From& f) {
     Why w{.title = tr("Passes")};
     w.value = n == 1 ? tr("1 pass") : tr("%1 passes").arg(n);
     w.plain = tr("Only what lies on the tables can be basted, so the quilt is moved until every "
-                 "part of it has been there.");
+                 "part of it has been on them.");
     w.rule = tr(
         "A pass bastes what lies on the tables and is not basted yet; where the top goes on past "
         "the table's edge, a rim stays free. A strip of basted quilt stays on them as an "
@@ -84,8 +84,8 @@ Why ofPoints(const From& f) {
     const double r = f.job.basting.spacing.in() / std::numbers::sqrt2;
     Why w{.title = words::fromCore(way.words.heading)};
     w.value = words::points(f.job, n);
-    w.plain = tr("No spot of the quilt is farther than %1 from one of them, so nothing can slip in "
-                 "between.")
+    w.plain = tr("No spot of the quilt is farther than %1 from a pin or dot, so the layers are "
+                 "held together everywhere.")
                   .arg(f.length(Length::nearestInches(r)));
     w.rule = tr("No place of the top is farther from the middle of one than on a square grid of "
                 "the spacing: the spacing divided by the root of two.");
@@ -120,8 +120,7 @@ Why ofFinish(const From& f) {
     Why w{.title = tr("Finish")};
     w.value = tr("%1, finishes at %2")
                   .arg(words::span(wholeMinutes(f.plan.finish)), f.clock(f.plan.finish));
-    w.plain =
-        tr("Everybody’s work is put one after the other, and whoever is last says when we finish.");
+    w.plain = tr("All work at the same time, and whoever has the most left to do sets the finish.");
     w.rule =
         tr("Every task takes the trade’s time at the person’s pace. Nobody is in two places, one "
            "person takes 24 in of an edge, and pins are closed only after the whole pass has been "
@@ -172,12 +171,10 @@ Why ofBacking(const From& f) {
     w.plain = tr("The backing must be larger than the top on all four sides; this is the least "
                  "fabric that people would sew it from.");
     w.rule =
-        tr("Every way to piece it is laid out. Taken is what buys least when every seam counts as "
-           "%1 "
-           "of fabric; no piece is narrower than %2 or lies in the overage that is trimmed away, "
-           "and "
-           "every length loses %3 to squaring. Fabric is bought by the eighth of a yard, or 5 cm, "
-           "upwards.")
+        tr("Every way to piece the backing was tried; this one needs the least fabric to be "
+           "bought. A seam is work, so each is counted as if it took %1 more. No piece is narrower "
+           "than %2, none lies wholly in what is trimmed away at the end, and %3 of every length "
+           "is cut off to square it. Fabric is bought by the eighth of a yard, or 5 cm, upwards.")
             .arg(f.length(f.job.backing.seamWorth), f.length(f.job.backing.leastPiece),
                  f.length(f.job.backing.squaring));
     w.reason = tr("Quilting draws the layers in, and clamps need something to hold. A seam on the "
@@ -226,11 +223,11 @@ Why ofSpare(const From& f) {
         const LayerSpare s = spareOf(f.job.top, layer);
         return std::min(s.sides.left(), s.ends.left());
     };
-    Why w{.title = tr("Overage left")};
+    Why w{.title = tr("Overage that remains on each side")};
     w.value =
         tr("backing %1, batting %2")
             .arg(f.length(least(f.quilt.layers.backing)), f.length(least(f.quilt.layers.batting)));
-    w.plain = tr("So far can a layer slip before an edge of the top has nothing under it.");
+    w.plain = tr("A layer can slip this far, and every edge of the top still has it underneath.");
     w.rule =
         tr("Half of what a layer is larger than the top, each layer centered under it, less what a "
            "top "

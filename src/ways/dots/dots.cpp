@@ -187,7 +187,7 @@ std::optional<Finding> melts(const Job& job) {
         return {};
     return Finding{
         Finding::Kind::battingMelts, Finding::Level::warn, "/batting/meltable",
-        core::says("This batting can melt under an iron: fuse dots are pressed on."),
+        core::says("This batting can melt under an iron, and fuse dots are pressed on with one."),
         core::says("Baste with pins, or test on scraps at the setting both labels allow.")};
 }
 

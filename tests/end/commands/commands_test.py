@@ -314,7 +314,7 @@ class NoGoodPlan(InFolder):
         done = run("plan", self.write(job))
         self.assertEqual(done.returncode, 1)
         # The readings of this top lean by an eighth.
-        self.assertIn("The batting is 87 in wide and the top takes up 88⅛ in, as it leans",
+        self.assertIn("The batting is 87 in wide and the top, which is not square, takes up 88⅛ in",
                       " ".join(done.stdout.split()))
 
 

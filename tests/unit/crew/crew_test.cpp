@@ -125,7 +125,7 @@ TEST(Crew, HoursTooShortSayByHowMuchAndWhoWouldHaveToStay) {
         h.until = after(a.session.setting.start, Seconds{30 * 60});
     const CrewPlan plan = made::plan(a);
     ASSERT_FALSE(stops(plan).empty());
-    EXPECT_THAT(stops(plan).front().text, HasSubstr("hours"));
+    EXPECT_THAT(stops(plan).front().text, HasSubstr("longer than some can stay"));
     EXPECT_THAT(stops(plan).front().cure, HasSubstr("until"));
     EXPECT_GE(plan.finish, open.finish);
     EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), IsEmpty());

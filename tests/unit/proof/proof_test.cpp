@@ -36,7 +36,7 @@ TEST(Proof, OverageIsPerSideAndNeverInTotal) {
     const Findings out = proveSizes(harbour(), sizes({92_in, 116_in}, {91_in, 120_in}));
     ASSERT_EQ(out.size(), 1u);
     EXPECT_EQ(out[0].level, Finding::Level::warn);
-    EXPECT_THAT(out[0].text, HasSubstr("1 1/2 in to spare on each side"));
+    EXPECT_THAT(out[0].text, HasSubstr("1 1/2 in of overage on each side"));
     EXPECT_THAT(out[0].text, HasSubstr("4 in was asked for"));
 }
 
@@ -45,7 +45,7 @@ TEST(Proof, JustUnderHalfWarnsAndNamesTheSmallestCure) {
         proveSizes(harbour(), sizes({92_in, 116_in}, {92_in - Length::inch64ths(8), 120_in}));
     ASSERT_EQ(out.size(), 1u);
     EXPECT_EQ(out[0].level, Finding::Level::warn);
-    EXPECT_THAT(out[0].cure, HasSubstr("1/8 in more for half of the overage"));
+    EXPECT_THAT(out[0].cure, HasSubstr("1/8 in wider is the least, with half of the overage"));
 }
 
 TEST(Proof, JustAsLargeAsTheTopIsAWarning) {
@@ -59,7 +59,7 @@ TEST(Proof, SmallerThanTheTopStops) {
     ASSERT_EQ(out.size(), 1u);
     EXPECT_EQ(out[0].level, Finding::Level::stop);
     EXPECT_THAT(out[0].text, HasSubstr("1 in too little"));
-    EXPECT_THAT(out[0].cure, HasSubstr("3 in more"));
+    EXPECT_THAT(out[0].cure, HasSubstr("3 in longer is the least"));
     EXPECT_THAT(out[0].cure, HasSubstr("(116 in)"));
 }
 
@@ -80,14 +80,15 @@ TEST(Proof, ATopThatLeansTakesUpMore) {
     EXPECT_THAT(proveSizes(harbour(), sizes({91_in, 116_in}, {96_in, 120_in})), IsEmpty());
     const Findings out = proveSizes(job, sizes({91_in, 116_in}, {96_in, 120_in}));
     ASSERT_EQ(out.size(), 2u);
-    EXPECT_THAT(out[0].text, HasSubstr("the top takes up 91 in, as it leans: only 0 in to spare"));
+    EXPECT_THAT(out[0].text,
+                HasSubstr("the top, which is not square, takes up 91 in: only 0 in of overage"));
     EXPECT_THAT(out[1].text, HasSubstr("116 in long"));
     // Larger than the top, and yet too small.
     const Findings stop = proveSizes(job, sizes({90_in, 120_in}, {96_in, 120_in}));
     ASSERT_EQ(stop.size(), 1u);
     EXPECT_EQ(stop[0].level, Finding::Level::stop);
     EXPECT_THAT(stop[0].text, HasSubstr("1 in too little"));
-    EXPECT_THAT(stop[0].cure, HasSubstr("3 in more"));
+    EXPECT_THAT(stop[0].cure, HasSubstr("3 in longer is the least"));
 }
 
 TEST(Proof, WhatIsNotWashedYetIsCuredAsItIsMeasured) {
@@ -103,7 +104,7 @@ TEST(Proof, WhatIsNotWashedYetIsCuredAsItIsMeasured) {
     EXPECT_EQ(out[0].level, Finding::Level::warn);
     EXPECT_THAT(out[0].text, HasSubstr("wide once it is washed"));
     // 92 in are left of 96.85: 2.85 more than the 94 measured, to the next eighth.
-    EXPECT_THAT(out[0].cure, HasSubstr("2 7/8 in more for half of the overage"));
+    EXPECT_THAT(out[0].cure, HasSubstr("2 7/8 in wider is the least, with half of the overage"));
 }
 
 TEST(Proof, EveryLayerAndDirectionIsJudgedByItself) {
@@ -121,10 +122,12 @@ TEST(Proof, CureCures) {
         Job job = harbour();
         LayerSizes layers = sizes({any(90_in), any(114_in)}, {any(92_in), any(116_in)});
         for (const Finding& f : proveSizes(job, layers)) {
-            // 'or at least … more for half of the overage'
-            const auto at = f.cure.english().find("at least ") + 9;
+            // '…; 3 in wider is the least, with half of the overage'
+            const std::string cure = f.cure.english();
+            const auto at = cure.find("; ") + 2;
             const auto more = parseLength(
-                f.cure.english().substr(at, f.cure.english().find(" more") - at), Unit::inch);
+                cure.substr(at, std::min(cure.find(" wider is"), cure.find(" longer is")) - at),
+                Unit::inch);
             ASSERT_TRUE(more) << f.cure;
             Size& layer =
                 f.text.english().starts_with("The backing") ? layers.backing : layers.batting;

@@ -119,7 +119,7 @@ TEST(TooFewPins, SaysWhichZonesCouldTakeDotsHowManyToBuyAndWhatSpacingTheyAllow)
             asDots += z.points.size();
     EXPECT_GE(asDots, 10U);
     EXPECT_NE(text.find("Bring 10 more"), std::string::npos) << text;
-    EXPECT_NE(text.find("fuse dots in B1, C1"), std::string::npos) << text;
+    EXPECT_NE(text.find("fuse dots in the zones B1, C1"), std::string::npos) << text;
     EXPECT_NE(text.find("widen the spacing to about 6"), std::string::npos) << text;
 
     session.jobs[0].batting.meltable = true;
