@@ -88,7 +88,7 @@ TEST(Proof, ATopThatLeansTakesUpMore) {
     ASSERT_EQ(stop.size(), 1u);
     EXPECT_EQ(stop[0].level, Finding::Level::stop);
     EXPECT_THAT(stop[0].text, HasSubstr("1 in too little"));
-    EXPECT_THAT(stop[0].cure, HasSubstr("3 in longer is the least"));
+    EXPECT_THAT(stop[0].cure, HasSubstr("3 in wider is the least"));
 }
 
 TEST(Proof, WhatIsNotWashedYetIsCuredAsItIsMeasured) {
