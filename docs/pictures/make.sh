@@ -23,7 +23,8 @@ keep() { pngquant --strip --speed 1 --quality 60-98 96 - <"$1" >"$here/$2.png"; 
 while read -r stop name; do
   keep "$work/screens/$stop.png" "$name"
 done <<'END'
-shelf shelf
+shelf-examples-open shelf
+guide-people guide
 plan plan
 pad-length number-pad
 top-crooked crooked

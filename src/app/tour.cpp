@@ -1,6 +1,8 @@
 #include "app/tour.h"
 
 #include "app/event_turn.h"
+#include "app/taken_photo.h"
+#include "view/photo/photo_desk.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
@@ -34,9 +36,9 @@ bool tickNext(LiveController& live, int quilt) {
     return false;
 }
 
-/// By name, through what belongs to an object and what lies in an item; delegates are only the
-/// latter.
-QObject* find(QObject* root, const QString& name) {
+} // namespace
+
+QObject* Tour::find(QObject* root, const QString& name) {
     if (root->objectName() == name)
         return root;
     if (const auto* item = qobject_cast<QQuickItem*>(root))
@@ -49,8 +51,6 @@ QObject* find(QObject* root, const QString& name) {
                 return found;
     return nullptr;
 }
-
-} // namespace
 
 Tour::Tour(OpenRoom& room, int stillMs)
     : room_{room}
@@ -76,6 +76,7 @@ bool Tour::planned() {
 QString Tour::walk(const AtStop& atStop) {
     auto& room = *room_.workroom;
     stop(QStringLiteral("shelf-empty"), atStop);
+    guide(atStop);
     const auto example = room.shelf()->addExample(0);
     const auto job =
         job_.isEmpty()
@@ -83,6 +84,12 @@ QString Tour::walk(const AtStop& atStop) {
             : room.shelf()->openFile(QUrl::fromLocalFile(QFileInfo{job_}.absoluteFilePath()));
     if (job == 0)
         return room.shelf()->problem();
+    for (const int other : {1, 2})
+        room.shelf()->addExample(other);
+    stop(QStringLiteral("shelf-examples-open"), atStop);
+    for (const int other : {1, 2})
+        room.shelf()->remove(room.shelf()->addExample(other)); // the same card
+    room.shelf()->forgetRemoved();
     room.shelf()->copy(example);
     room.shelf()->remove(room.shelf()->addNew());
     stop(QStringLiteral("shelf"), atStop);
@@ -151,8 +158,14 @@ void Tour::pads(QObject& panel, const QString& pane, const AtStop& atStop) {
                {"people", "field-helper0/pace", "pad-number"},
                {"room", "field-irons", "pad-count"}};
     for (const auto& pad : all) {
-        auto* tile =
-            pane == QLatin1String(pad.pane) ? find(&panel, QLatin1String(pad.field)) : nullptr;
+        if (pane != QLatin1String(pad.pane))
+            continue;
+        auto* people = find(&panel, QStringLiteral("peoplePane"));
+        if (people && people->property("opened").toInt() < 0) {
+            people->setProperty("opened", 0);
+            stop(QStringLiteral("pane-person"), atStop);
+        }
+        auto* tile = find(&panel, QLatin1String(pad.field));
         if (!tile)
             continue;
         QMetaObject::invokeMethod(tile, "clicked");
@@ -172,6 +185,12 @@ void Tour::pictures(QObject& panel, const QString& pane, const AtStop& atStop) {
         view->setProperty("crooked", true);
         stop(QStringLiteral("top-crooked"), atStop);
         view->setProperty("crooked", false);
+        overlay("clothSheet", QStringLiteral("quilt-cloth"), atStop);
+        if (auto* photos = room_.window->findChild<PhotoDesk*>()) {
+            photos->show(takenPhoto(room.editor()->job().top));
+            stop(QStringLiteral("quilt-photo"), atStop);
+            photos->cancel();
+        }
     } else if (pane == QLatin1String("ways")) {
         panel.setProperty("sideBySide", true);
         stop(QStringLiteral("ways-side-by-side"), atStop);
@@ -183,6 +202,10 @@ void Tour::pictures(QObject& panel, const QString& pane, const AtStop& atStop) {
     } else if (pane == QLatin1String("figures")) {
         room.why()->open(QStringLiteral("passes"));
         overlay("whySheet", QStringLiteral("why"), atStop);
+    } else if (pane == QLatin1String("room")) {
+        press("table0");
+        stop(QStringLiteral("room-handles"), atStop);
+        press("table0");
     } else if (pane == QLatin1String("people")) {
         room.tables()->keepTo(0, RoomBoard::Foot);
         stop(QStringLiteral("people-at-a-side"), atStop);
@@ -252,14 +275,12 @@ void Tour::overlay(const char* name, const QString& stopName, const AtStop& atSt
 
 void Tour::changes(const AtStop& atStop) {
     auto& room = *room_.workroom;
+    const auto present = room.live()->live()->state().present;
     overlay("changesSheet", QStringLiteral("table-changes"), atStop);
     for (const char* page : {"comes", "goes", "pins", "night"})
         overlay("changesSheet", QStringLiteral("table-changes-") + QLatin1String(page), atStop,
                 {{QStringLiteral("page"), QLatin1String(page)}});
-    const auto present = room.live()->live()->state().present;
-    if (!present.empty())
-        overlay("personSheet", QStringLiteral("table-person"), atStop,
-                {{QStringLiteral("name"), QString::fromStdString(*present.begin())}});
+    overlay("whoSheet", QStringLiteral("table-who"), atStop);
     overlay("otherwiseSheet", QStringLiteral("table-otherwise"), atStop);
     overlay("endSheet", QStringLiteral("table-end"), atStop);
     if (auto* record = find(room_.window->contentItem(), QStringLiteral("tableRecord"))) {
@@ -291,11 +312,22 @@ void Tour::changes(const AtStop& atStop) {
     if (present.size() < 2)
         return;
     const auto who = QString::fromStdString(*present.rbegin());
+    const auto planned = [&room] {
+        QElapsedTimer timer;
+        timer.start();
+        while (room.desk()->busy() && timer.elapsed() < kPlanMs)
+            live(20);
+    };
+    room.desk()->tables(-1);
+    planned();
+    stop(QStringLiteral("table-less"), atStop);
+    room.desk()->cancel();
+    room.desk()->pins(-60);
+    planned();
+    stop(QStringLiteral("table-pins-short"), atStop);
+    room.desk()->cancel();
     room.desk()->goes(who);
-    QElapsedTimer timer;
-    timer.start();
-    while (room.desk()->busy() && timer.elapsed() < kPlanMs)
-        live(20);
+    planned();
     stop(QStringLiteral("table-leaves"), atStop);
     room.desk()->accept();
     live(stillMs_);
@@ -309,7 +341,7 @@ void Tour::session(const AtStop& atStop) {
     stop(QStringLiteral("table-start"), atStop);
     overlay("stepSheet", QStringLiteral("table-step"), atStop);
     auto& board = *room.board();
-    bool middle = false, asked = false, moved = false;
+    bool middle = false, asked = false, moved = false, held = false;
     for (int step = 0; step < kMostSteps && !room.live()->ended(); ++step) {
         if (room.step()->asks() && room.step()->checks()->count() == 1) {
             overlay("stepSheet", QStringLiteral("table-cautions"), atStop);
@@ -320,6 +352,12 @@ void Tour::session(const AtStop& atStop) {
             room.step()->answer(QStringLiteral("spare"), false);
             overlay("stepSheet", QStringLiteral("table-check"), atStop);
             room.step()->answer(QStringLiteral("spare"), true);
+        }
+        if (!held && room.step()->rounds() > 1) {
+            held = true;
+            if (auto* holds = find(room_.window->contentItem(), QStringLiteral("holds")))
+                holds->setProperty("round", 2);
+            stop(QStringLiteral("table-holds"), atStop);
         }
         if (!moved && room.step()->moves()) {
             moved = true;

@@ -23,11 +23,16 @@ public:
     QString walk(const AtStop& atStop);
 
 private:
+    /// By name, through what belongs to an object and what lies in an item; delegates are only the
+    /// latter.
+    static QObject* find(QObject* root, const QString& name);
+    void press(const char* name);
     void stop(const QString& name, const AtStop& atStop);
     bool planned();
     void layers(const AtStop& atStop);
     void pads(QObject& panel, const QString& pane, const AtStop& atStop);
     void pictures(QObject& panel, const QString& pane, const AtStop& atStop);
+    void guide(const AtStop& atStop);
     void panes(QObject& panel, const AtStop& atStop);
     void session(const AtStop& atStop);
     void changes(const AtStop& atStop);

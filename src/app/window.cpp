@@ -8,6 +8,7 @@
 #include "app/refusal.h"
 #include "app/tour.h"
 #include "app/warnings.h"
+#include "app/within_screen.h"
 #include "language/language.h"
 #include "session/checked_plan.h"
 #include "store/data_folder.h"
@@ -28,6 +29,8 @@
 
 namespace bastewright::app {
 namespace {
+
+constexpr QSize kUsualSize{1280, 800};
 
 /// Screens without a display report nonsense; 96 dots per inch is what desktops assume.
 qreal reportedDensity() {
@@ -90,11 +93,16 @@ OpenRoom openRoom(const RoomOptions& options, QString& problem) {
     QObject::connect(room.workroom->comfort(), &Comfort::languageChanged, room.engine.get(),
                      &QQmlEngine::retranslate);
     room.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
-    room.engine->setInitialProperties(
-        {{QStringLiteral("room"), QVariant::fromValue(room.workroom.get())},
-         {QStringLiteral("surroundings"), QVariant::fromValue(room.surroundings.get())},
-         {QStringLiteral("letters"), QVariant::fromValue(room.letters.get())},
-         {QStringLiteral("phones"), QVariant::fromValue(room.phones.get())}});
+    QVariantMap given{
+        {QStringLiteral("room"), QVariant::fromValue(room.workroom.get())},
+        {QStringLiteral("surroundings"), QVariant::fromValue(room.surroundings.get())},
+        {QStringLiteral("letters"), QVariant::fromValue(room.letters.get())},
+        {QStringLiteral("phones"), QVariant::fromValue(room.phones.get())}};
+    if (!options.size.isEmpty()) {
+        given.insert(QStringLiteral("width"), options.size.width());
+        given.insert(QStringLiteral("height"), options.size.height());
+    }
+    room.engine->setInitialProperties(given);
     room.engine->load(QUrl{QStringLiteral("qrc:/qt/qml/Bastewright/Main/Main.qml")});
     if (!room.engine->rootObjects().isEmpty())
         room.window = qobject_cast<QQuickWindow*>(room.engine->rootObjects().front());
@@ -136,6 +144,7 @@ int runWindow(const QString& jobFile) {
     options.comfortFile =
         inHome(QStandardPaths::GenericConfigLocation, QStringLiteral("bastewright/comfort.ini"));
     options.sheetsFolder = inHome(QStandardPaths::DocumentsLocation, QStringLiteral("Bastewright"));
+    options.size = openingSize(kUsualSize);
     // Before the workroom has one: how a refusal is said and drawn.
     Comfort comfort{options.comfortFile, reportedDensity()};
     QString problem;
@@ -146,6 +155,7 @@ int runWindow(const QString& jobFile) {
             return 2;
         room = openRoom(options, problem);
     }
+    keepWithinScreen(*room.window);
     const AskedToEnd askedToEnd;
     KeepAwake awake;
     keepAwakeInSession(room, awake);

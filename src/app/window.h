@@ -36,6 +36,7 @@ struct RoomOptions {
     QString comfortFile; ///< empty: reading comfort is not kept
     QString sheetsFolder;
     qreal density = 0; ///< pixels in a millimetre; 0: as the screen reports
+    QSize size{};      ///< to open the window at; empty: its own
 };
 
 /// Opens the library and the window. Where the library cannot be used `problem` says why.

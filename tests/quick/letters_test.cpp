@@ -30,6 +30,9 @@ struct ByFinger : WholeWindow {
         pane("");
         pane(section);
         live(60);
+        if (field.startsWith(QLatin1String("helper"))) // behind somebody's card
+            find(QStringLiteral("peoplePane"))->setProperty("opened", field.mid(6, 1).toInt());
+        live(60);
         auto* tile = find(QStringLiteral("field-") + field);
         ASSERT_TRUE(tile) << field.toStdString();
         for (auto* list = tile->parentItem(); list; list = list->parentItem())

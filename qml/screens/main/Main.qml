@@ -2,6 +2,7 @@
 // qmllint disable unqualified
 import QtQuick
 import QtQuick.Controls.Basic
+import Bastewright.Guide
 import Bastewright.Page
 import Bastewright.Paper
 import Bastewright.Parts
@@ -53,7 +54,7 @@ ApplicationWindow {
         // Nothing lies under a message or the letters.
         anchors.bottom: notice.visible ? notice.top : keys.visible ? keys.top : parent.bottom
         focus: true
-        sourceComponent: window.room.screen === Workroom.Shelf ? shelf
+        sourceComponent: window.room.screen === Workroom.Shelf ? shelf : window.room.screen === Workroom.Guide ? guide
                          : window.room.screen === Workroom.Planning ? planning : table
     }
     Component {
@@ -62,6 +63,13 @@ ApplicationWindow {
         ShelfScreen {
             room: window.room
             onComfortWanted: comfort.open()
+        }
+    }
+    Component {
+        id: guide
+
+        GuideScreen {
+            room: window.room
         }
     }
     Component {

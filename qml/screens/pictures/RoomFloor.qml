@@ -29,9 +29,22 @@ Flickable {
     readonly property real topmost: (contentHeight - area.height * inch) / 2 - area.y * inch
     /// What its words need where there is no table.
     readonly property real least: board.onFloor ? aboutFloor.height + 2 * Theme.space : 0
+    readonly property real between: Theme.gap * 0.5
+    /// The table in hand is too small for its handles: whoever shows the floor offers them beside it.
+    readonly property bool handlesBeside: {
+        const row = chosen >= 0 ? tableAt(chosen) : null
+        return row !== null && !handlesFit(row.width, row.height)
+    }
     property int held: 0 // tables under a finger: they move, not the floor
     readonly property rect surface: Qt.rect(leftmost + board.surface.x * inch, topmost + board.surface.y * inch,
                                             board.surface.width * inch, board.surface.height * inch)
+
+    function handlesFit(wide: real, deep: real): bool {
+        return wide >= 3 * Theme.target + 2 * between && deep >= Theme.target
+    }
+    function tableAt(index: int): Item {
+        return placed.itemAt(index)
+    }
 
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -107,6 +120,8 @@ Flickable {
         thickness: Theme.line * 1.5
     }
     Repeater {
+        id: placed
+
         model: floor.board.tables
 
         AbstractButton {
@@ -180,7 +195,37 @@ Flickable {
                     horizontalAlignment: Text.AlignHCenter
                     text: table.size
                     font.pixelSize: Theme.small
-                    visible: implicitHeight < table.height
+                    visible: implicitHeight < table.height && !handles.visible
+                }
+            }
+
+            // On the table in hand: another like it, turned, pulled apart or pushed together.
+            Row {
+                id: handles
+
+                anchors.centerIn: parent
+                visible: table.picked && floor.handlesFit(table.width, table.height) && !drag.active
+                spacing: floor.between
+
+                TableHandle {
+                    objectName: "handleAdd" + table.index
+                    glyph: "plus"
+                    Accessible.name: qsTr("Another table like this")
+                    onClicked: floor.board.addLike(table.index)
+                }
+                TableHandle {
+                    objectName: "handleTurn" + table.index
+                    glyph: "turn"
+                    enabled: floor.board.turns
+                    Accessible.name: qsTr("Push the same tables together another way")
+                    onClicked: floor.board.turnTables()
+                }
+                TableHandle {
+                    objectName: "handleApart" + table.index
+                    glyph: table.apart ? "together" : "apart"
+                    enabled: floor.board.tables.count > 1
+                    Accessible.name: table.apart ? qsTr("Push this table to the others") : qsTr("Pull this table away from the others")
+                    onClicked: table.apart ? floor.board.pushTo(table.index) : floor.board.pullApart(table.index)
                 }
             }
         }

@@ -13,6 +13,8 @@ FocusScope {
     required property JobEditor editor
     required property int section
 
+    property string only: "" // fields whose keys begin so
+
     readonly property int abreast: width > Math.max(66 * Theme.density, 20 * Theme.text) ? 2 : 1
     readonly property bool metric: pane.editor.metric
     readonly property bool editing: editSheet.visible
@@ -21,6 +23,14 @@ FocusScope {
 
     function groupAt(index: int): string {
         return fields.groupAt(index)
+    }
+    // Changes the field of this key, as a tap on it does.
+    function open(key: string) {
+        for (let i = 0; i < tiles.count; ++i) {
+            const entry = tiles.itemAt(i)
+            if (entry && entry.key === key)
+                change(entry.key, entry.label, entry.kind, entry.value, entry.choices, entry.optional)
+        }
     }
     function returnFocus() {
         if (from)
@@ -42,6 +52,7 @@ FocusScope {
 
         editor: pane.editor
         section: pane.section
+        only: pane.only
         onModelAboutToBeReset: pane.keep = list.contentY
         onModelReset: afterwards.start()
     }

@@ -2,7 +2,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Controls.Basic
-import QtQuick.Layouts
 import Bastewright.Parts
 import Bastewright.Pictures
 import Bastewright.Theme
@@ -13,7 +12,6 @@ Item {
     id: view
 
     required property RoomBoard board
-    required property JobEditor editor
     required property LearntPaces learnt
 
     property bool typing: false // beside the picture
@@ -44,12 +42,6 @@ Item {
         return least === head ? RoomBoard.Head : least === foot ? RoomBoard.Foot : least === left ? RoomBoard.Left : RoomBoard.Right
     }
 
-    FieldModel {
-        id: fields
-
-        editor: view.editor
-        section: FieldModel.People
-    }
     Column {
         id: above
 
@@ -73,15 +65,9 @@ Item {
         }
         Flow {
             width: parent.width
+            visible: view.chosen >= 0
             spacing: Theme.gap
 
-            Press {
-                objectName: "addPerson"
-                visible: view.chosen < 0 && !view.tight
-                glyph: "plus"
-                text: qsTr("A person")
-                onClicked: fields.take("add", "")
-            }
             Repeater {
                 model: view.chosen < 0 ? [] : [RoomBoard.Head, RoomBoard.Foot, RoomBoard.Left, RoomBoard.Right, -1]
 

@@ -127,7 +127,6 @@ FocusScope {
                     anchors.fill: parent
                     visible: panel.pane === "people"
                     board: screen.room.tables
-                    editor: screen.room.editor
                     learnt: screen.room.learnt
                     typing: panel.editing
                 }
@@ -135,8 +134,8 @@ FocusScope {
                     objectName: "topView"
                     anchors.fill: parent
                     visible: panel.pane === "quilt"
-                    photos: photos
                     desk: screen.room.top
+                    photos: photos
                 }
                 WaysTable {
                     anchors.fill: parent
@@ -158,8 +157,8 @@ FocusScope {
                 objectName: "panel"
                 anchors.right: parent.right
                 anchors.bottom: parent.bottom
-                width: screen.wide ? Math.round(Math.max(screen.width * 0.3, Math.min(screen.width * 0.42, 78 * Theme.density), Math.min(screen.width * 0.5, 22 * Theme.text))) : parent.width
-                height: screen.wide ? parent.height : Math.round(screen.height * (screen.room.remedies.trying ? 0.25 : panel.editing ? (screen.given ? 0.46 : 0.52) : screen.given ? 0.36 : 0.42))
+                width: screen.wide ? Math.round(Math.max(screen.width * (panel.pane === "people" ? 0.46 : 0.3), Math.min(screen.width * 0.42, 78 * Theme.density), Math.min(screen.width * 0.5, 22 * Theme.text))) : parent.width
+                height: screen.wide ? parent.height : Math.round(screen.height * (screen.room.remedies.trying ? 0.25 : panel.editing ? (screen.given ? 0.46 : 0.52) : panel.pane === "people" ? 0.56 : screen.given ? 0.36 : 0.42))
                 room: screen.room
                 onWhyWanted: figure => why.show(figure)
             }
@@ -171,6 +170,7 @@ FocusScope {
             Layout.preferredHeight: implicitHeight
             remedies: screen.room.remedies
         }
+    }
     // Of a picture that was dropped.
     Notice {
         objectName: "photoProblem"
@@ -182,17 +182,16 @@ FocusScope {
         serious: true
         onDismissed: photos.forgetProblem()
     }
-    }
     WhySheet {
         id: why
 
         why: screen.room.why
+    }
     PhotoView {
         objectName: "photoView"
         anchors.fill: parent
         anchors.margins: Theme.gap
         photos: photos
-    }
     }
     LanesView {
         anchors.fill: parent

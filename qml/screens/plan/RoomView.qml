@@ -39,15 +39,14 @@ Flickable {
             Press {
                 objectName: "addTable"
                 glyph: "plus"
-                text: qsTr("A table")
+                text: qsTr("Add a table")
                 onClicked: view.board.addTable()
             }
             Press {
                 objectName: "removeTable"
+                visible: floor.chosen >= 0
                 glyph: "minus"
-                text: qsTr("This one")
-                enabled: floor.chosen >= 0
-                Accessible.name: qsTr("Take this table away")
+                text: qsTr("Remove this table")
                 onClicked: {
                     const which = floor.chosen
                     floor.chosen = -1
@@ -56,26 +55,26 @@ Flickable {
             }
             Press {
                 objectName: "turnTables"
+                visible: floor.chosen < 0 || floor.handlesBeside
                 glyph: "turn"
-                text: qsTr("Tables")
+                text: qsTr("Turn the tables")
                 enabled: view.board.turns
-                Accessible.name: qsTr("Push the same tables together another way")
                 onClicked: view.board.turnTables()
             }
             Press {
                 objectName: "turnQuilt"
                 glyph: "turn"
-                text: qsTr("Quilt")
+                visible: floor.chosen < 0
+                text: qsTr("Turn the quilt")
                 enabled: !view.board.onFloor
-                Accessible.name: qsTr("Lay the quilt the other way")
                 onClicked: view.board.turnQuilt()
             }
             Press {
                 objectName: "asIsQuickest"
+                visible: floor.chosen < 0 && view.board.asked
                 glyph: "clock"
-                text: qsTr("Fastest")
+                text: qsTr("As is fastest")
                 Accessible.name: qsTr("Let the tables stand and the quilt lie as is fastest")
-                enabled: view.board.asked
                 onClicked: view.board.asIsQuickest()
             }
         }
@@ -94,7 +93,7 @@ Flickable {
 
         y: view.contentHeight - height
         width: view.width
-        text: qsTr("Drag tables together or apart. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.")
+        text: qsTr("Tap a table for its handles, or drag it. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.")
         font.pixelSize: Theme.small
         quiet: true
     }

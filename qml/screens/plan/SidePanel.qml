@@ -14,6 +14,7 @@ FocusScope {
     // "" for the overview, else the pane that is open
     property string pane: ""
     property bool editing: false // a value is being changed
+    property bool inside: false // somebody's details are open, Escape closes them first
     property bool sideBySide: false // the ways lie where the picture is
     readonly property int section: pane === "quilt" ? FieldModel.Quilt : pane === "basting" ? FieldModel.Basting
         : pane === "layers" ? FieldModel.Layers : pane === "room" ? FieldModel.Room
@@ -30,6 +31,7 @@ FocusScope {
 
     onPaneChanged: {
         editing = false
+        inside = false
         sideBySide = false
     }
 
@@ -63,7 +65,7 @@ FocusScope {
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         anchors.topMargin: head.visible ? Theme.gap : 0
-        sourceComponent: panel.pane === "" ? overview : panel.section >= 0 ? fields
+        sourceComponent: panel.pane === "" ? overview : panel.pane === "people" ? people : panel.section >= 0 ? fields
                          : panel.pane === "findings" ? findings : panel.pane === "ways" ? ways
                          : panel.pane === "figures" ? figures
                          : panel.pane === "bring" ? bring : panel.pane === "who" ? who : pass
@@ -84,6 +86,16 @@ FocusScope {
             editor: panel.room.editor
             section: Math.max(0, panel.section)
             onEditingChanged: panel.editing = editing
+        }
+    }
+    Component {
+        id: people
+
+        PeoplePane {
+            objectName: "peoplePane"
+            room: panel.room
+            onEditingChanged: panel.editing = editing
+            onOpenedChanged: panel.inside = opened >= 0
         }
     }
     Component {

@@ -23,7 +23,7 @@ FocusScope {
 
     Shortcut {
         sequence: "Ctrl+N"
-        onActivated: shelf.open(shelf.room.shelf.addNew())
+        onActivated: shelf.room.beginQuilt()
     }
     Shortcut {
         sequence: "Ctrl+O"
@@ -51,8 +51,8 @@ FocusScope {
                 objectName: "newQuilt"
                 main: true
                 glyph: "plus"
-                text: qsTr("New quilt")
-                onClicked: shelf.open(shelf.room.shelf.addNew())
+                text: qsTr("Plan a new quilt")
+                onClicked: shelf.room.beginQuilt()
             }
             Press {
                 objectName: "showExamples"
@@ -64,6 +64,13 @@ FocusScope {
                 glyph: "open"
                 text: qsTr("Open a file")
                 onClicked: files.pick()
+            }
+            Press {
+                objectName: "showKept"
+                visible: keptSheet.count > 0
+                glyph: "box"
+                text: qsTr("What is kept")
+                onClicked: keptSheet.show(-1)
             }
             Press {
                 glyph: "eye"
@@ -118,7 +125,7 @@ FocusScope {
                 Words {
                     width: parent.width
                     horizontalAlignment: Text.AlignHCenter
-                    text: qsTr("No quilts yet. Measure a top and begin a new one, or look at an example first.")
+                    text: qsTr("No quilts yet. Plan a new one in six questions, or look at an example first.")
                     font.pixelSize: Theme.large
                 }
                 Press {
@@ -154,6 +161,11 @@ FocusScope {
                 }
             }
         }
+    }
+    KeptSheet {
+        id: keptSheet
+
+        kept: shelf.room.kept
     }
     SessionsSheet {
         id: sessions
@@ -229,8 +241,8 @@ FocusScope {
 
         FileDialog {
             fileMode: files.saving ? FileDialog.SaveFile : FileDialog.OpenFile
-            title: files.saving ? qsTr("Save %1 as a file").arg(files.title) : qsTr("Open a job file")
-            nameFilters: [qsTr("Jobs (*.json)"), qsTr("All files (*)")]
+            title: files.saving ? qsTr("Save %1 as a file").arg(files.title) : qsTr("Open a quilt from a file")
+            nameFilters: [qsTr("Quilts (*.json)"), qsTr("All files (*)")]
             defaultSuffix: "bastewright.json"
             Component.onCompleted: open()
             onAccepted: {

@@ -15,6 +15,21 @@ void PersonMark::paint(QPainter* painter) {
                       letter_, family_);
 }
 
+FabricBand::FabricBand(QQuickItem* parent)
+    : QQuickPaintedItem{parent} {
+    connect(this, &FabricBand::changed, this, [this] { update(); });
+}
+
+void FabricBand::paint(QPainter* painter) {
+    const QRectF band = QRectF{0, 0, width(), height()}.adjusted(1, 1, -1, -1);
+    painter->setPen(Qt::NoPen);
+    painter->setBrush(people::fill(mark_));
+    painter->drawRect(band);
+    painter->setPen(QPen{ink_, 2});
+    painter->setBrush(QBrush{people::ink(mark_), people::pattern(mark_)});
+    painter->drawRect(band);
+}
+
 StitchFrame::StitchFrame(QQuickItem* parent)
     : QQuickPaintedItem{parent} {
     connect(this, &StitchFrame::changed, this, [this] { update(); });

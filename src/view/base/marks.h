@@ -23,6 +23,25 @@ private:
     QString letter_, family_;
 };
 
+/// A strip of somebody's fabric: their hours, or their stretch of an edge.
+class FabricBand : public QQuickPaintedItem {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(int mark MEMBER mark_ NOTIFY changed)
+    Q_PROPERTY(QColor ink MEMBER ink_ NOTIFY changed)
+
+public:
+    explicit FabricBand(QQuickItem* parent = nullptr);
+    void paint(QPainter* painter) override;
+
+signals:
+    void changed();
+
+private:
+    int mark_ = 0;
+    QColor ink_;
+};
+
 /// A running stitch along the inside of a rectangle: our frame round what may be tapped first.
 class StitchFrame : public QQuickPaintedItem {
     Q_OBJECT

@@ -1,6 +1,7 @@
 #include "view/edit/field_model.h"
 
 #include "view/base/words.h"
+#include "view/edit/summaries.h"
 #include "ways/way.h"
 
 using namespace bastewright;
@@ -23,23 +24,9 @@ QString bastingSummary(const Job& job) {
 }
 
 QString layersSummary(const Job& job) {
-    return FieldModel::tr("batting %1 over, backing %2 over")
+    return FieldModel::tr("overage: batting %1, backing %2")
         .arg(words::length(job.batting.overage, job.unit),
              words::length(job.backing.overage, job.unit));
-}
-
-QString roomSummary(const Room& room, Unit unit) {
-    if (room.tables.empty())
-        return FieldModel::tr("on the floor");
-    QStringList parts;
-    for (const auto& table : room.tables)
-        parts << QStringLiteral("%1 × %2")
-                     .arg(table.count)
-                     .arg(words::size({table.width, table.length}, unit));
-    const auto walls = room.walls.size();
-    if (walls > 0)
-        parts << (walls == 1 ? FieldModel::tr("one wall") : FieldModel::tr("%1 walls").arg(walls));
-    return parts.join(QStringLiteral(", "));
 }
 
 QString peopleSummary(const Setting& setting) {
@@ -52,16 +39,6 @@ QString peopleSummary(const Setting& setting) {
     return names.isEmpty() ? FieldModel::tr("nobody yet") : names.join(QStringLiteral(", "));
 }
 
-QString boxesSummary(const Stash& stash) {
-    int clips = 0;
-    for (const auto& kind : stash.clips)
-        clips += kind.count;
-    return FieldModel::tr("%1 pins, %2 clamps, %3 clips")
-        .arg(stash.pins)
-        .arg(stash.clamps)
-        .arg(clips);
-}
-
 QString summaryOf(FieldModel::Section section, const JobEditor& editor) {
     const auto& setting = editor.session().setting;
     switch (section) {
@@ -72,11 +49,11 @@ QString summaryOf(FieldModel::Section section, const JobEditor& editor) {
     case FieldModel::Section::Layers:
         return layersSummary(editor.job());
     case FieldModel::Section::Room:
-        return roomSummary(setting.room, editor.unit());
+        return summaries::room(setting.room, editor.unit());
     case FieldModel::Section::People:
         return peopleSummary(setting);
     case FieldModel::Section::Boxes:
-        return boxesSummary(setting.stash);
+        return summaries::supplies(setting.stash);
     }
     return {};
 }
@@ -110,7 +87,21 @@ void FieldModel::setSection(Section section) {
     emit sectionChanged();
 }
 
+void FieldModel::setOnly(const QString& only) {
+    if (only == only_)
+        return;
+    only_ = only;
+    rebuild();
+    emit onlyChanged();
+}
+
 Fields FieldModel::made() const {
+    Fields all = ofSection();
+    erase_if(all, [this](const Field& field) { return !field.key.startsWith(only_); });
+    return all;
+}
+
+Fields FieldModel::ofSection() const {
     if (!editor_)
         return {};
     const auto& session = editor_->session();

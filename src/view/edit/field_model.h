@@ -12,6 +12,8 @@ class FieldModel : public QAbstractListModel {
     QML_ELEMENT
     Q_PROPERTY(JobEditor* editor READ editor WRITE setEditor NOTIFY editorChanged REQUIRED)
     Q_PROPERTY(Section section READ section WRITE setSection NOTIFY sectionChanged REQUIRED)
+    /// Only the fields whose keys begin so; all where it is empty.
+    Q_PROPERTY(QString only READ only WRITE setOnly NOTIFY onlyChanged)
     /// The section in half a line, for the tile that opens it.
     Q_PROPERTY(QString summary READ summary NOTIFY summaryChanged)
 
@@ -35,6 +37,9 @@ public:
     Section section() const { return section_; }
     void setSection(Section section);
 
+    QString only() const { return only_; }
+    void setOnly(const QString& only);
+
     QString summary() const { return summary_; }
 
     /// Changes the field with this key; for choices and toggles the text is the index. Returns one
@@ -56,15 +61,17 @@ public:
 signals:
     void editorChanged();
     void sectionChanged();
+    void onlyChanged();
     void summaryChanged();
 
 private:
     void rebuild();
     Fields made() const;
+    Fields ofSection() const;
 
     JobEditor* editor_ = nullptr;
     Section section_ = Section::Quilt;
     Fields fields_;
     QStringList shown_;
-    QString summary_;
+    QString summary_, only_;
 };

@@ -12,7 +12,6 @@ Fields ofBoxes(const Session& session, int quilt) {
         return [=](Session& s) { return &(s.setting.stash.*member); };
     };
     Fields out;
-    out << text({"name", labelOf("stash/name"), labelOf("stash/name")}, stash(&Stash::name));
     out << count({"pins", hand, labelOf("stash/pins")}, stash(&Stash::pins))
         << count({"clamps", hand, labelOf("stash/clamps")}, stash(&Stash::clamps))
         << length({"tape", hand, labelOf("stash/tape")}, unit, stash(&Stash::tape));
@@ -34,6 +33,7 @@ Fields ofBoxes(const Session& session, int quilt) {
     out << action({"addclip", tr("More clips"), tr("Add a size of roll clip")}, [](Session& s) {
         s.setting.stash.clips.push_back({.holds = Length::inches(3), .count = 4});
     });
+    out << text({"name", tr("Kept for other quilts"), labelOf("stash/name")}, stash(&Stash::name));
     return out;
 }
 

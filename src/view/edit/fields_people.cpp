@@ -44,8 +44,8 @@ void ofBreaks(Fields& out, const Helper& helper, std::size_t i, const QString& k
 Field sideOf(std::size_t i, const QString& key, const QString& group) {
     return fields::choice(
         {key + "side", group, labelOf("helpers/side")},
-        {tr("Wherever there is work"), tr("The upper side of the drawing"), tr("The lower side of the drawing"), tr("The left end"),
-         tr("The right end")},
+        {tr("Wherever there is work"), tr("The upper side of the drawing"),
+         tr("The lower side of the drawing"), tr("The left end"), tr("The right end")},
         [i](const Session& s) {
             const auto& side = s.setting.helpers[i].side;
             return side ? int(*side) + 1 : 0;

@@ -78,7 +78,7 @@ Fields ofRoom(const Session& session, int quilt) {
     const Unit unit = session.jobs[std::size_t(quilt)].unit;
     const Room& room = session.setting.room;
     Fields out;
-    out << text({"name", labelOf("room/name"), labelOf("room/name")},
+    out << text({"name", tr("Kept for other quilts"), labelOf("room/name")},
                 [](Session& s) { return &s.setting.room.name; });
     for (std::size_t i = 0; i < room.tables.size(); ++i) {
         const auto table = [i](auto member) {

@@ -96,10 +96,17 @@ const Arrangement* RoomBoard::standing() const {
     if (const auto& asked = room().together; asked && !current)
         if (const auto* found = of(asked->length, asked->width))
             return found;
-    if (plan && !plan->surface.floor)
+    // What was planned for other tables says nothing of these.
+    const bool these =
+        plan_->isPlanned() && plan_->planned()->session.setting.room.tables == room().tables;
+    if (plan && these && !plan->surface.floor)
         if (const auto* found = of(plan->surface.length, plan->surface.width))
             return found;
-    return all_.empty() ? nullptr : &all_.front();
+    // Until there is a plan: as many as can be, as square as they go.
+    const auto best = std::ranges::max_element(all_, {}, [](const Arrangement& a) {
+        return std::pair{a.length.in() * a.width.in(), a.width};
+    });
+    return best == all_.end() ? nullptr : &*best;
 }
 
 void RoomBoard::refresh() {
@@ -306,6 +313,22 @@ void RoomBoard::addTable() {
     apply(tr("one more table"), std::move(next));
 }
 
+void RoomBoard::addLike(int table) {
+    if (table < 0 || std::size_t(table) >= standing_.size())
+        return;
+    Session next = editor_->session();
+    ++next.setting.room.tables[standing_[std::size_t(table)].kind].count;
+    apply(tr("one more table"), std::move(next));
+}
+
+void RoomBoard::pullApart(int table) {
+    drop(table, extent_.right() + kMost, extent_.bottom() + kMost);
+}
+
+void RoomBoard::pushTo(int table) {
+    drop(table, surface_.right(), surface_.top());
+}
+
 void RoomBoard::removeTable(int table) {
     if (table < 0 || std::size_t(table) >= standing_.size())
         return;
@@ -341,9 +364,9 @@ void RoomBoard::keepTo(int person, int side) {
 QString RoomBoard::sideName(int side) const {
     switch (bastewright::Side(side)) {
     case bastewright::Side::head:
-        return tr("far side");
+        return tr("upper side of the drawing");
     case bastewright::Side::foot:
-        return tr("near side");
+        return tr("lower side of the drawing");
     case bastewright::Side::left:
         return tr("left end");
     case bastewright::Side::right:

@@ -53,6 +53,11 @@ public:
     Q_INVOKABLE void toggleWall(int side);
     Q_INVOKABLE void addTable();
     Q_INVOKABLE void removeTable(int table);
+    /// One more of the same kind.
+    Q_INVOKABLE void addLike(int table);
+    /// Away from those pushed together, and back to them, as by hand.
+    Q_INVOKABLE void pullApart(int table);
+    Q_INVOKABLE void pushTo(int table);
     /// The next rectangle of the same tables.
     Q_INVOKABLE void turnTables();
     Q_INVOKABLE void turnQuilt();

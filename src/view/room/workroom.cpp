@@ -16,6 +16,9 @@ Workroom::Workroom(Library* library, const Setup& setup, QObject* parent)
     , library_{library}
     , comfort_{setup.comfortFile, setup.density}
     , shelf_{library}
+    , kept_{library, &editor_}
+    , guide_{&editor_}
+    , crew_{&editor_, &plan_, &kept_}
     , pass_{&plan_}
     , live_{library, setup.clock}
     , board_{&live_}
@@ -35,6 +38,9 @@ Workroom::Workroom(Library* library, const Setup& setup, QObject* parent)
     , why_{&plan_}
     , remedies_{&editor_, &plan_}
     , replanner_{setup.plan} {
+    shelf_.setUsual([this] { return kept_.usual(); });
+    connect(&kept_, &KeptDesk::quiltsChanged, &shelf_, &ShelfModel::refresh);
+    connect(&kept_, &KeptDesk::problemChanged, this, [this] { say(kept_.problem()); });
     settle_.setSingleShot(true);
     settle_.setInterval(kSettleMs);
     connect(&settle_, &QTimer::timeout, this, &Workroom::replan);
@@ -69,7 +75,9 @@ void Workroom::show(Screen screen) {
     desk_.setAtTable(screen == Screen::AtTable);
     rehearsal_.setPlaying(false);
     std::string last = "shelf";
-    if (screen == Screen::Planning)
+    if (screen == Screen::Guide)
+        last = "guide " + std::to_string(job_);
+    else if (screen == Screen::Planning)
         last = "plan " + std::to_string(job_);
     else if (screen == Screen::AtTable)
         last = "table " + std::to_string(live_.id());
@@ -111,6 +119,8 @@ void Workroom::returnToLast() {
                         : QString::fromStdString((*last)->substr(space + 1)).toLongLong();
     if (kind == "plan" && id > 0)
         openJob(id);
+    if (kind == "guide" && id > 0 && take(id))
+        show(Screen::Guide);
     if (kind == "table" && id > 0 && live_.resume(id)) {
         openJob(live_.job());
         show(Screen::AtTable);
@@ -118,22 +128,33 @@ void Workroom::returnToLast() {
 }
 
 void Workroom::openJob(qint64 job) {
+    if (take(job))
+        show(Screen::Planning);
+}
+
+/// Takes a job of the library into hand; false, and said, where that does not go.
+bool Workroom::take(JobId job) {
     // Opening one puts the other away, and with it a change that the library has not taken.
     if (unstored_) {
         store();
         if (unstored_) {
             const QString why = notice_;
             show(Screen::Planning);
-            return say(why);
+            say(why);
+            return false;
         }
     }
     const auto text = library_->loadJob(job);
-    if (!text)
-        return say(words::fromCore(text.error()));
+    if (!text) {
+        say(words::fromCore(text.error()));
+        return false;
+    }
     auto read = readSession(*text);
-    if (!read.session)
-        return say(read.problems.empty() ? tr("This job cannot be read.")
-                                         : words::fromCore(read.problems.front().text));
+    if (!read.session) {
+        say(read.problems.empty() ? tr("This quilt cannot be read.")
+                                  : words::fromCore(read.problems.front().text));
+        return false;
+    }
     if (job != job_) {
         plan_.clear();
         pass_.setNumber(1);
@@ -142,7 +163,32 @@ void Workroom::openJob(qint64 job) {
     stored_ = writeSession(*read.session);
     editor_.open(std::move(*read.session));
     learnt_.look();
+    return true;
+}
+
+void Workroom::beginQuilt() {
+    kept_.refresh();
+    begun_ = shelf_.addNew();
+    if (begun_ == 0 || !take(begun_))
+        return;
+    guide_.begin();
+    show(Screen::Guide);
+}
+
+void Workroom::finishGuide() {
+    begun_ = 0;
+    if (guide_.reached() >= GuideDesk::People)
+        kept_.keepEverybody();
     show(Screen::Planning);
+}
+
+void Workroom::leaveGuide() {
+    if (begun_ != 0 && begun_ == job_ && !editor_.canUndo() && !editor_.canRedo()) {
+        if (const auto gone = library_->removeJob(job_); !gone)
+            say(words::fromCore(gone.error()));
+    }
+    begun_ = 0;
+    backToShelf();
 }
 
 void Workroom::backToShelf() {

@@ -2,13 +2,16 @@
 
 #include "store/library.h"
 #include "view/base/comfort.h"
+#include "view/edit/guide_desk.h"
 #include "view/edit/job_editor.h"
+#include "view/edit/kept_desk.h"
 #include "view/edit/top_desk.h"
 #include "view/paper/learnt_paces.h"
 #include "view/paper/record_book.h"
 #include "view/paper/sheets_writer.h"
 #include "view/plan/layers_presenter.h"
 #include "view/plan/pass_presenter.h"
+#include "view/plan/people_desk.h"
 #include "view/plan/plan_presenter.h"
 #include "view/plan/rehearsal.h"
 #include "view/plan/remedies.h"
@@ -39,6 +42,9 @@ class Workroom : public QObject {
     Q_PROPERTY(bool inSession READ inSession NOTIFY screenChanged)
     Q_PROPERTY(ShelfModel* shelf READ shelf CONSTANT)
     Q_PROPERTY(JobEditor* editor READ editor CONSTANT)
+    Q_PROPERTY(KeptDesk* kept READ kept CONSTANT)
+    Q_PROPERTY(GuideDesk* guide READ guide CONSTANT)
+    Q_PROPERTY(PeopleDesk* crew READ crew CONSTANT)
     Q_PROPERTY(PlanPresenter* plan READ plan CONSTANT)
     Q_PROPERTY(PassPresenter* pass READ pass CONSTANT)
     Q_PROPERTY(LiveController* live READ live CONSTANT)
@@ -62,7 +68,7 @@ class Workroom : public QObject {
     Q_PROPERTY(Remedies* remedies READ remedies CONSTANT)
 
 public:
-    enum class Screen { Shelf, Planning, AtTable };
+    enum class Screen { Shelf, Guide, Planning, AtTable };
     Q_ENUM(Screen)
 
     struct Setup {
@@ -80,6 +86,12 @@ public:
     /// Goes back to where the person was when the application last closed.
     void returnToLast();
 
+    /// Begins a quilt and opens the guide for it.
+    Q_INVOKABLE void beginQuilt();
+    /// From the guide to the plan; people are kept where that was asked for.
+    Q_INVOKABLE void finishGuide();
+    /// From the guide to the shelf; a quilt that was begun and never touched is gone again.
+    Q_INVOKABLE void leaveGuide();
     Q_INVOKABLE void openJob(qint64 job);
     Q_INVOKABLE void backToShelf();
     Q_INVOKABLE void backToPlan();
@@ -98,6 +110,9 @@ public:
     bool inSession() const;
     ShelfModel* shelf() { return &shelf_; }
     JobEditor* editor() { return &editor_; }
+    KeptDesk* kept() { return &kept_; }
+    GuideDesk* guide() { return &guide_; }
+    PeopleDesk* crew() { return &crew_; }
     PlanPresenter* plan() { return &plan_; }
     PassPresenter* pass() { return &pass_; }
     LiveController* live() { return &live_; }
@@ -130,13 +145,17 @@ private:
     void replan();
     void planned(const PlannedPtr& planned);
     void sayAllAgain();
+    bool take(bastewright::JobId job);
     bastewright::SessionId runningSession(bastewright::JobId job) const;
 
     bastewright::Library* library_;
     Comfort comfort_;
     ShelfModel shelf_;
     JobEditor editor_;
+    KeptDesk kept_;
+    GuideDesk guide_;
     PlanPresenter plan_;
+    PeopleDesk crew_;
     PassPresenter pass_;
     LiveController live_;
     TableBoard board_, farBoard_;
@@ -157,8 +176,9 @@ private:
     Replanner replanner_;
     QTimer settle_;
     bastewright::JobId job_ = 0;
-    std::string stored_;    ///< the job as the library has it
-    bool unstored_ = false; ///< the library has refused the last change
+    bastewright::JobId begun_ = 0; ///< in the guide, and nothing answered yet
+    std::string stored_;           ///< the job as the library has it
+    bool unstored_ = false;        ///< the library has refused the last change
     Screen screen_ = Screen::Shelf;
     QString notice_;
 };

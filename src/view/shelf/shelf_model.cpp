@@ -132,8 +132,12 @@ qint64 ShelfModel::addNew() {
     job.top.width = {Length::inches(60)};
     job.top.length = {Length::inches(72)};
     session.jobs.push_back(job);
-    session.setting.room.tables = {Table{}};
-    session.setting.helpers.emplace_back().name = words::toCore(tr("Me"));
+    if (usual_) {
+        session.setting = usual_();
+    } else {
+        session.setting.room.tables = {Table{}};
+        session.setting.helpers.emplace_back().name = words::toCore(tr("Me"));
+    }
     return add(writeSession(session), tr("A new quilt"));
 }
 
@@ -153,7 +157,10 @@ qint64 ShelfModel::addExample(int index) {
         QDir{kExamples}.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
     if (index < 0 || index >= files.size())
         return 0;
-    return add(contents(kExamples + QLatin1Char('/') + files[index]), tr("The example"));
+    const std::string text = contents(kExamples + QLatin1Char('/') + files[index]);
+    const auto read = readSession(text);
+    return read.session ? heldOrAdded(*read.session, tr("The example"))
+                        : add(text, tr("The example"));
 }
 
 qint64 ShelfModel::openFile(const QUrl& file) {
@@ -164,7 +171,11 @@ qint64 ShelfModel::openFile(const QUrl& file) {
                                   : words::fromCore(read.problems.front().text));
         return 0;
     }
-    const std::string text = writeSession(*read.session);
+    return heldOrAdded(*read.session, path);
+}
+
+qint64 ShelfModel::heldOrAdded(const Session& session, const QString& whence) {
+    const std::string text = writeSession(session);
     // The same file again is the job it became, unless that has been changed since.
     const auto held = library_->jobWith(text);
     if (!held) {
@@ -172,7 +183,7 @@ qint64 ShelfModel::openFile(const QUrl& file) {
         return 0;
     }
     if (!*held)
-        return add(text, path);
+        return add(text, whence);
     say({});
     refresh();
     return **held;
@@ -186,7 +197,7 @@ qint64 ShelfModel::copy(qint64 job) {
     }
     auto read = readSession(*text);
     if (!read.session)
-        return add(*text, tr("The job"));
+        return add(*text, tr("The quilt"));
     auto& name = read.session->jobs.front().name;
     name = words::toCore(tr("%1 (copy)").arg(words::fromCore(name)).left(int(limits::kName) / 2));
     return add(writeSession(*read.session), tr("The copy"));
@@ -263,7 +274,7 @@ bool ShelfModel::openElsewhere(qint64 job) {
         return false;
     if (QDesktopServices::openUrl(QUrl::fromLocalFile(file)))
         return true;
-    say(tr("This device has no program for job files; %1 was written.").arg(file));
+    say(tr("This device has no program for such files; %1 was written.").arg(file));
     return false;
 }
 

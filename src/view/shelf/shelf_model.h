@@ -7,6 +7,8 @@
 #include <QUrl>
 #include <QtQmlIntegration>
 
+#include <functional>
+
 /// The jobs kept in the library, as cards.
 class ShelfModel : public QAbstractListModel {
     Q_OBJECT
@@ -22,11 +24,15 @@ public:
 
     explicit ShelfModel(bastewright::Library* library, QObject* parent = nullptr);
 
+    /// What a new quilt begins with; a table and one person where nothing is told.
+    void setUsual(std::function<bastewright::Setting()> usual) { usual_ = std::move(usual); }
+
     /// Reads the library again: after a change elsewhere.
     void refresh();
 
     /// Each returns the id of the job it made, or 0 with `problem` set.
     Q_INVOKABLE qint64 addNew();
+    /// The one that is there already, as long as nobody has changed it.
     Q_INVOKABLE qint64 addExample(int index);
     Q_INVOKABLE qint64 copy(qint64 job);
     /// The same; or the id of the job that holds just what the file does.
@@ -65,10 +71,12 @@ private:
         bool operator==(const Card&) const = default;
     };
     qint64 add(const std::string& text, const QString& whence);
+    qint64 heldOrAdded(const bastewright::Session& session, const QString& whence);
     void say(const QString& problem);
     Card cardOf(const bastewright::JobEntry& entry, const QString& state) const;
 
     bastewright::Library* library_;
+    std::function<bastewright::Setting()> usual_;
     QList<Card> cards_;
     QString problem_, removedName_;
     bastewright::JobId removed_ = 0;

@@ -45,9 +45,16 @@ def read(reader):
     heading(reader, "Your quilts")
     every_control_is_told(reader, "shelf")
 
-    reader.press("New quilt")
-    reader.named("Back to your quilts")
-    every_control_is_told(reader, "a new quilt")
+    reader.press("Plan a new quilt")
+    for question in ("How large is the quilt top?", "How will it be quilted?", "How close together do pins go?",
+                     "Which tables are there?", "Who comes to help?"):
+        heading(reader, question)
+        every_control_is_told(reader, question)
+        reader.press("Next")
+    heading(reader, "What is in the box?")
+    every_control_is_told(reader, "supplies")
+    reader.press("Back")
+    heading(reader, "Who comes to help?")
     reader.press("Back to your quilts")
 
     reader.press("Examples")

@@ -1,4 +1,4 @@
-"""A new user's path through the real window, by taps alone: new job, sizes, blocks, tables, people, the
+"""A new user's path through the real window by the long forms, by taps alone: new job, sizes, blocks, tables, people, the
 plan, the sheets. At most forty taps; the program knows nothing of the test. Once with a mouse, and
 once with a finger and no keyboard: then the quilt and two people get names on letters to tap. Letters
 are not counted, all else is: opening a name, taking it, and what is mended after bad input.
@@ -78,7 +78,7 @@ def with_a_mouse(executable, display):
         program = Program(executable, display, home)
         program.pause = 0.25
         user = User(program)
-        user.tap("newQuilt", "tile-quilt")
+        user.tap("newQuilt", "guideSkip", "tile-quilt")
         user.type("width0", "88")
         user.type("length0", "112")
         user.tap("field-grid")
@@ -105,7 +105,7 @@ def with_a_finger(executable, display):
         program = Program(executable, display, home, finger=Finger(1280, 800))
         program.pause = 0.2
         user = User(program)
-        user.tap("newQuilt", "tile-quilt")
+        user.tap("newQuilt", "guideSkip", "tile-quilt")
         user.write("name", "Moon 2")
         user.refused("width0", "0")
         assert job_of(home)["top"]["width"] != [0], "a width of nothing was taken"
@@ -113,8 +113,9 @@ def with_a_finger(executable, display):
         user.tap("key-erase", "key-8", "key-8", "take")
         user.type("length0", "96")
         user.tap("closePane", "tile-room", "addTable", "closePane")
-        user.tap("tile-people", "addPerson")
+        user.tap("tile-people", "addPerson", "card-Me")
         user.write("helper0/name", "Ada")
+        user.tap("allPeople", "card-Helper 2")
         user.write("helper1/name", "Bo")
         user.tap("closePane")
         to_the_sheets(user, home)

@@ -22,10 +22,13 @@ WAIT = 60  # seconds for a plan or a slow machine
 class Display:
     """An X server without a screen, on the first number that is free."""
 
+    def __init__(self, size="1280x800"):
+        self.size = size
+
     def __enter__(self):
         read, write = os.pipe()
         self.process = subprocess.Popen(
-            ["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x800x24", "-nolisten", "tcp"],
+            ["Xvfb", "-displayfd", str(write), "-screen", "0", self.size + "x24", "-nolisten", "tcp"],
             pass_fds=[write], stderr=subprocess.DEVNULL)
         os.close(write)
         with os.fdopen(read) as pipe:
@@ -38,13 +41,14 @@ class Display:
 
 
 class Program:
-    def __init__(self, executable, display, home, places="places", finger=None):
+    def __init__(self, executable, display, home, places="places", finger=None, more=None):
         self.places = Path(home) / places
         self.places.unlink(missing_ok=True)
         self.environment = {
             "PATH": os.environ["PATH"], "HOME": home, "DISPLAY": display.name,
             "XDG_RUNTIME_DIR": home, "XDG_DATA_HOME": home + "/data", "XDG_CONFIG_HOME": home + "/config",
             "QT_QPA_PLATFORM": "xcb", "LC_ALL": "C.UTF-8", "BASTEWRIGHT_TELL_PLACES": str(self.places)}
+        self.environment |= more or {}
         self.finger = finger  # else the mouse
         if finger:
             self.environment |= finger.environment

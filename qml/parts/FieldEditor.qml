@@ -17,6 +17,7 @@ FocusScope {
     property bool optional: false
     property bool metric: false
     property string problem: ""
+    property bool accepted: false // closed because the value was taken
 
     readonly property bool padded: kind === "length" || kind === "count" || kind === "number" || kind === "time"
     // The unit the value is shown in; for an empty one, the job's.
@@ -35,6 +36,7 @@ FocusScope {
         choices = options
         optional = mayBeEmpty
         problem = ""
+        accepted = false
         visible = true
         if (padded)
             pad.begin(now)
@@ -55,8 +57,10 @@ FocusScope {
     function take(text: string) {
         problem = ""
         taken(text)
-        if (problem === "")
+        if (problem === "") {
+            accepted = true
             close()
+        }
     }
     function close() {
         visible = false
