@@ -259,9 +259,7 @@ private:
                 return why;
             out_.facts.push_back(std::move(e));
         }
-        Event note = factOf(EventKind::note);
-        note.text = found.said.english();
-        out_.facts.push_back(std::move(note));
+        out_.note = found.said;
         out_.said.push_back(found.said);
         return {};
     }

@@ -55,6 +55,7 @@ struct WhatIsLeft {
 struct Proposal {
     Sentence refused{};         ///< why it cannot be, one sentence; then nothing else is set
     std::vector<Event> facts{}; ///< to be stored whichever plan is kept; without ids and times
+    Sentence note{};            ///< to be written down with them, in the language that is spoken
     Session session;            ///< in force with the new plan, learnt paces written in
     Plan plan;                  ///< the new one
     Seconds finishBefore{};     ///< as it was expected before

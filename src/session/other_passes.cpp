@@ -2,7 +2,7 @@
 
 #include "planners/crew/crew.h"
 #include "planners/passes/rest.h"
-#include "planners/points/points.h"
+#include "planners/whole/help.h"
 #include "planners/whole/pins.h"
 #include "planners/whole/whole.h"
 #include "session/pins.h"
@@ -224,7 +224,7 @@ OtherPasses withWiderRows(const Session& session, const Plan& plan, const LiveSt
         spacing = std::max(spacing + Length::inches(1) / 8, spacingFor(spacing, wanted, pins.left));
         if (spacing > Length::inches(12) || (limit && spacing > *limit))
             break;
-        const PointsPlan rows = planPoints(wider.jobs.front(), {}, stop);
+        const auto rows = planAllPoints(wider, {}, stop).front();
         std::vector<Pass> done{was.passes.begin(), was.passes.begin() + kept};
         auto points = pointsOfPasses(was, kept);
         const auto rest =

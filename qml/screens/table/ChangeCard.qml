@@ -43,7 +43,7 @@ Sheet {
     }
     Line {
         objectName: "finishChange"
-        visible: text !== ""
+        visible: text !== "" && card.desk.sides.count === 0
         text: card.desk.finishText
         font.bold: true
     }
@@ -51,10 +51,55 @@ Sheet {
         visible: text !== ""
         text: card.desk.meaning
     }
+    // Before and after, side by side.
+    Column {
+        width: parent.width
+        visible: card.desk.sides.count > 0
+
+        Side { what: ""; before: qsTr("As it is"); after: qsTr("New plan"); head: true }
+        Repeater {
+            model: card.desk.sides
+
+            Side {}
+        }
+    }
+    GridLayout {
+        objectName: "pinsChoices"
+        width: parent.width
+        visible: !card.desk.busy && card.desk.pinsShort
+        columns: width > card.letters * 20 ? 3 : 1
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.gap
+
+        Press {
+            objectName: "widerRows"
+            Layout.fillWidth: true
+            text: qsTr("Wider rows")
+            least: card.target
+            size: card.letters
+            onClicked: card.desk.widerRows()
+        }
+        Press {
+            objectName: "dotsInstead"
+            Layout.fillWidth: true
+            text: qsTr("Some fuse dots")
+            least: card.target
+            size: card.letters
+            onClicked: card.desk.dotsInstead()
+        }
+        Press {
+            objectName: "fewerZones"
+            Layout.fillWidth: true
+            text: qsTr("Fewer zones today")
+            least: card.target
+            size: card.letters
+            onClicked: card.desk.fewerZones()
+        }
+    }
     GridLayout {
         width: parent.width
         visible: !card.desk.busy
-        columns: width > card.letters * 26 ? 2 : 1
+        columns: width > card.letters * 20 ? 2 : 1
         columnSpacing: Theme.gap
         rowSpacing: Theme.gap
 
@@ -125,5 +170,25 @@ Sheet {
     component Line: Words {
         width: parent ? parent.width : 0
         font.pixelSize: card.letters
+    }
+    component Side: Row {
+        id: side
+
+        required property string what
+        required property string before
+        required property string after
+        property bool head: false
+
+        width: parent ? parent.width : 0
+        spacing: Theme.gap
+
+        Line { width: (side.width - 2 * Theme.gap) * 0.46; text: side.what; color: Theme.quiet }
+        Line { width: (side.width - 2 * Theme.gap) * 0.27; text: side.before; color: Theme.quiet }
+        Line {
+            width: (side.width - 2 * Theme.gap) * 0.27
+            text: side.after
+            color: side.head ? Theme.quiet : Theme.ink
+            font.bold: !side.head && side.before !== side.after
+        }
     }
 }

@@ -67,11 +67,11 @@ Sheet {
         GridChoice { objectName: "someGoes"; glyph: "minus"; text: qsTr("Somebody leaves"); onClicked: sheet.page = "goes" }
         GridChoice { objectName: "someHours"; glyph: "clock"; text: qsTr("Somebody's hours"); onClicked: sheet.page = "hours" }
         GridChoice { glyph: "swap"; text: qsTr("Swap a helper"); onClicked: sheet.page = "swap" }
-        GridChoice { glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
+        GridChoice { objectName: "pinsChanged"; glyph: "pin"; text: qsTr("Pins"); onClicked: sheet.page = "pins" }
         GridChoice { text: qsTr("Add an iron"); onClicked: { sheet.close(); sheet.desk.irons(1) } }
         GridChoice { text: qsTr("Take an iron away"); onClicked: { sheet.close(); sheet.desk.irons(-1) } }
-        GridChoice { glyph: "table"; text: qsTr("Add a table"); onClicked: { sheet.close(); sheet.desk.tables(1) } }
-        GridChoice { glyph: "table"; text: qsTr("Take a table away"); onClicked: { sheet.close(); sheet.desk.tables(-1) } }
+        GridChoice { objectName: "tableMore"; glyph: "table"; text: qsTr("Add a table"); onClicked: { sheet.close(); sheet.desk.tables(1) } }
+        GridChoice { objectName: "tableLess"; glyph: "table"; text: qsTr("Take a table away"); onClicked: { sheet.close(); sheet.desk.tables(-1) } }
         GridChoice {
             glyph: "cross"
             text: qsTr("Leave the rest of this pass")
@@ -183,6 +183,7 @@ Sheet {
     }
     TablePress {
         width: parent.width
+        objectName: "pinsLess"
         visible: sheet.page === "pins"
         enabled: parseInt(pad.text) > 0
         text: qsTr("Short by this many")
@@ -193,6 +194,7 @@ Sheet {
     }
     TablePress {
         width: parent.width
+        objectName: "pinsMore"
         visible: sheet.page === "pins"
         enabled: parseInt(pad.text) > 0
         text: qsTr("This many more are here")

@@ -10,6 +10,7 @@ Sheet {
     id: sheet
 
     required property LiveController live
+    required property ChangeDesk desk
 
     objectName: "hintSheet"
     atTable: true
@@ -28,6 +29,7 @@ Sheet {
 
             required property string key
             required property string words
+            required property bool pins
             required property int index
 
             width: sheet.availableWidth
@@ -36,6 +38,16 @@ Sheet {
             TableWords {
                 width: parent.width
                 text: hint.words
+            }
+            TablePress {
+                objectName: "pinsHelp"
+                visible: hint.pins
+                glyph: "pin"
+                text: qsTr("See what helps")
+                onClicked: {
+                    sheet.close()
+                    sheet.desk.pins(0)
+                }
             }
             TablePress {
                 objectName: "putAway-" + hint.index

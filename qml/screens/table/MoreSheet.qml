@@ -98,6 +98,15 @@ Sheet {
             }
         }
         GridChoice {
+            objectName: "turnPicture"
+            glyph: "turn"
+            text: qsTr("Turn the picture")
+            onClicked: {
+                sheet.room.comfort.turn += 1
+                sheet.close()
+            }
+        }
+        GridChoice {
             glyph: "redo"
             text: qsTr("Redo")
             enabled: sheet.room.live.canRedo

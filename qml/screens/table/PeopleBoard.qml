@@ -6,28 +6,42 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// Who does what now and next, or waits for whom. A tap says that somebody comes or goes.
-ListView {
+// Who does what now and next, or waits for whom: everybody is seen. Where there is no room for all
+// that is to be said, the cards of those who wait shrink to a line first, then all. A tap shows
+// everybody with their rows and marks, and who may step away.
+AbstractButton {
     id: board
 
     required property LiveController live
 
-    signal personTapped(name: string, present: bool)
-
     // Side by side in one row instead of one below the other.
     property bool strip: false
 
-    // All cards are seen: what comes next gives way first, then what they wait for who wait.
-    readonly property real line: Theme.tableText * 1.12
-    readonly property bool roomy: !strip && count * (3 * line + 2 * Theme.gap) <= height
-    readonly property bool tight: !strip && count * (2 * line + 2 * Theme.gap) > height
-    readonly property real letters: Theme.tableText * (strip ? 0.75 : 1)
+    readonly property int count: live.people.count
+    readonly property int busy: live.busy
+    readonly property real line: Theme.tableText * 1.37 // with the leading of the face
+    readonly property real between: Math.round(Theme.gap * 0.2)
+    readonly property real free: height - Math.max(0, count - 1) * between
+    readonly property real leastBrief: Math.round(Theme.tableText * 1.12)
+    readonly property real brief: Math.max(leastBrief, Math.min(Theme.tableText * 1.4, count > 0 ? free / count : 0))
+    readonly property real spare: lines > 1 || count === 0 ? 0 : free / count
+    // Lines of those who work, and of those who wait or are away.
+    readonly property int lines: strip ? 3 : count * heightOf(3) <= free ? 3
+                                 : busy * heightOf(2) + (count - busy) * brief <= free ? 2 : 1
+    readonly property int linesOfOthers: lines === 3 ? 3 : lines === 2 && count * heightOf(2) <= free ? 2 : 1
 
-    model: live.people
-    orientation: strip ? ListView.Horizontal : ListView.Vertical
-    clip: true
-    spacing: Theme.gap
-    boundsBehavior: Flickable.StopAtBounds
+    // For everybody's line, and for two lines each.
+    readonly property real leastHeight: count * (Theme.tableText * 1.4 + between) - between
+    readonly property real amplyHeight: count * (2 * line + Theme.gap + between) - between
+
+    function heightOf(lines: int): real {
+        return lines > 1 ? lines * line + Theme.gap : Math.max(brief, Math.min(1.5 * line, spare))
+    }
+
+    focusPolicy: Qt.StrongFocus
+    Accessible.name: qsTr("Who does what")
+    Accessible.onPressAction: board.clicked()
+    Keys.onReturnPressed: board.clicked()
 
     component Said: TableWords {
         width: parent.width
@@ -35,31 +49,44 @@ ListView {
         lineHeight: font.pixelSize * 1.12
     }
 
-    delegate: AbstractButton {
-        id: row
+    background: Rectangle {
+        color: board.down ? Theme.soft : "transparent"
+        border.width: 0
 
-        required property string letter
-        required property int mark
-        required property string name
-        required property string now
-        required property string next
-        required property bool present
-        required property bool waits
+        FocusFrame {
+            visible: board.visualFocus
+        }
+    }
+    contentItem: ListView {
+        id: list
 
-        readonly property bool small: board.tight && (waits || !present)
-        readonly property real letters: board.letters
+        model: board.live.people
+        orientation: board.strip ? ListView.Horizontal : ListView.Vertical
+        clip: true
+        spacing: board.strip ? Theme.gap : board.between
+        boundsBehavior: Flickable.StopAtBounds
+        interactive: board.strip ? contentWidth > width + 1 : contentHeight > height + 1
 
-        width: board.strip ? Math.floor((board.width + Theme.gap) / Math.max(1, Math.min(board.count, 6)) - Theme.gap)
-                           : board.width
-        height: board.strip ? board.height : Math.max(Theme.tableTarget, lines.implicitHeight + Theme.gap)
-        focusPolicy: Qt.StrongFocus
-        Accessible.name: name + ", " + now
-        Accessible.onPressAction: row.clicked()
-        Keys.onReturnPressed: row.clicked()
-        onClicked: board.personTapped(name, present)
-        background: Rectangle {
-            color: row.down ? Theme.soft : "transparent"
-            border.width: 0
+        delegate: Item {
+            id: row
+
+            required property string letter
+            required property int mark
+            required property string name
+            required property string now
+            required property string next
+            required property bool present
+            required property bool waits
+
+            readonly property bool works: present && !waits
+            readonly property int lines: works ? board.lines : board.linesOfOthers
+            readonly property string both: qsTr("%1: %2").arg(name).arg(now)
+
+            width: board.strip ? Math.floor((list.width + Theme.gap) / Math.max(1, Math.min(board.count, 6)) - Theme.gap)
+                               : list.width
+            height: board.strip ? list.height : board.heightOf(lines)
+            Accessible.role: Accessible.StaticText
+            Accessible.name: both
 
             Rectangle {
                 anchors.bottom: parent.bottom
@@ -67,19 +94,15 @@ ListView {
                 height: Math.max(1, Math.round(Theme.line * 0.8))
                 visible: !board.strip
                 color: Theme.hair
+                border.width: 0
             }
-            FocusFrame {
-                visible: row.visualFocus
-            }
-        }
-        contentItem: Item {
             // Who works now has a yellow ring.
             Rectangle {
                 anchors.centerIn: disc
-                width: disc.width + Theme.density * 2.4
+                width: disc.width + Theme.density * 2
                 height: width
                 radius: width / 2
-                visible: row.present && !row.waits
+                visible: row.works
                 color: Theme.now
                 border.width: Theme.line
                 border.color: Theme.nowInk
@@ -90,38 +113,68 @@ ListView {
                 anchors.left: parent.left
                 anchors.leftMargin: Theme.gap
                 anchors.verticalCenter: parent.verticalCenter
-                width: row.letters * 1.5
+                width: Theme.tableText * (row.lines === 1 ? 1.05 : 1.4)
                 height: width
                 letter: row.letter
                 mark: row.mark
                 family: Theme.family
-                opacity: row.present && !row.waits ? 1 : 0.6
+                opacity: row.works ? 1 : 0.6
             }
             Column {
-                id: lines
-
                 anchors.left: disc.right
-                anchors.leftMargin: Theme.gap * 1.4
+                anchors.leftMargin: Theme.gap * 1.2
                 anchors.right: parent.right
-                anchors.rightMargin: Theme.gap
+                anchors.rightMargin: Theme.gap * 0.5
                 anchors.verticalCenter: parent.verticalCenter
 
-                Said {
-                    text: row.name
-                    font.bold: !row.waits
-                    color: row.waits ? Theme.quiet : Theme.ink
-                    font.pixelSize: row.letters
+                // What does not fit in a line stays away.
+                TableWords {
+                    id: measure
+
+                    visible: false
+                    width: implicitWidth
+                    text: row.both
+                    font.bold: row.works
+                    wrapMode: Text.NoWrap
                 }
                 Said {
-                    visible: !row.small
+                    visible: row.lines > 1 || measure.implicitWidth > width
+                    text: row.lines === 1 && row.works ? row.now : row.name
+                    font.bold: row.works
+                    color: row.works ? Theme.ink : Theme.quiet
+                    wrapMode: Text.NoWrap
+                    elide: Text.ElideRight
+                }
+                Said {
+                    visible: row.lines === 1 && measure.implicitWidth <= width
+                    text: row.both
+                    font.bold: row.works
+                    color: row.works ? Theme.ink : Theme.quiet
+                    wrapMode: Text.NoWrap
+                }
+                TableWords {
+                    id: nowMeasure
+
+                    visible: false
+                    width: implicitWidth
                     text: row.now
-                    color: row.waits ? Theme.quiet : Theme.ink
-                    font.pixelSize: row.letters
+                    wrapMode: Text.NoWrap
                 }
                 Said {
-                    visible: row.next !== "" && board.roomy && !row.waits
+                    readonly property int most: board.strip || row.lines === 3 && !row.works ? 2 : 1
+
+                    visible: row.lines > 1 && (row.works || nowMeasure.implicitWidth <= width * (most === 2 ? 1.7 : 1))
+                    text: row.now
+                    color: row.works ? Theme.ink : Theme.quiet
+                    maximumLineCount: most
+                    elide: Text.ElideRight
+                }
+                Said {
+                    visible: row.next !== "" && row.lines === 3 && row.works && !board.strip
                     text: qsTr("› %1").arg(row.next)
                     color: Theme.quiet
+                    maximumLineCount: 1
+                    elide: Text.ElideRight
                 }
             }
         }

@@ -105,7 +105,7 @@ Sheet {
     GridLayout {
         width: parent.width
         visible: sheet.phones.on
-        columns: both.columns
+        columns: width > 17 * Theme.tableText ? 2 : 1
         columnSpacing: Theme.gap
         rowSpacing: Theme.gap
 

@@ -12,7 +12,9 @@ Item {
     required property StepCard card
 
     property bool brief: false // the step alone
+    property bool named: true // with who does it
 
+    readonly property bool over: board.finished && !board.stepReady // the session has ended
     readonly property bool wide: width > 24 * Theme.tableText
     readonly property real between: Theme.gap * 0.5
     readonly property real aside: wide ? Math.round(width * 0.4) : width // for words and what is held
@@ -35,7 +37,7 @@ Item {
         y: bar.wide ? (bar.height - height) / 2 : hold.visible ? hold.height + bar.between : 0
         width: bar.aside
         visible: shown
-        text: bar.board.caution
+        text: bar.over ? bar.board.stepText : bar.board.caution
         color: Theme.quiet
         lineHeightMode: Text.FixedHeight
         lineHeight: Theme.tableText * 1.12
@@ -69,11 +71,11 @@ Item {
             anchors.left: parent.left
             width: parent.width - (how.visible ? how.width + Theme.gap : 0)
                    - (bar.wide && count.visible ? count.width + Theme.gap : 0)
-            visible: !hold.visible
+            visible: !hold.visible && !bar.over
             main: bar.board.stepReady
             enabled: bar.board.stepReady || bar.board.stepAsksAgain
             glyph: "check"
-            text: bar.board.stepWho === "" ? bar.board.stepText
+            text: bar.board.stepWho === "" || !bar.named ? bar.board.stepText
                                            : qsTr("%1 · %2").arg(bar.board.stepText).arg(bar.board.stepWho)
             onClicked: {
                 if (bar.card.asks)

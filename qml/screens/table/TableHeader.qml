@@ -20,7 +20,8 @@ GridLayout {
     signal phonesWanted
 
     // The buttons leave too little for the words beside them.
-    readonly property bool narrow: width - 6 * (Theme.tableTarget + Theme.gap) < 6 * Theme.tableText
+    readonly property int buttons: brief ? (room.live.hints.count > 0 ? 4 : 3) : 6
+    readonly property bool narrow: width - buttons * (Theme.tableTarget + Theme.gap) < 6 * Theme.tableText
 
     // What does not fit in a line stays away.
     component Measure: TableWords {
@@ -119,6 +120,7 @@ GridLayout {
     TablePress {
         Layout.row: 0
         Layout.column: 4
+        visible: !header.brief // then it is among the rarer things
         glyph: "turn"
         Accessible.name: qsTr("Turn the picture of the table")
         onClicked: header.room.comfort.turn += 1

@@ -16,17 +16,14 @@ FocusScope {
     readonly property bool wide: width > height * 1.1
     // A long row of tiles takes the whole width; then people stand in a row below it.
     readonly property bool beside: wide && tiles.needed <= width - column - 3 * Theme.gap
-    // Wide enough for the longest word of the work there is.
-    readonly property real column: Math.round(Math.max(width * 0.36, 10.5 * Theme.tableText))
-
-    // A low screen has room for the tiles and the next step only.
+    // Wide enough for the longest word of the work there is; on a low screen for what zones leave.
+    readonly property real column: Math.round(low ? Math.min(width * 0.36, Math.max(6.6 * Theme.tableText, width - tiles.needed - 3 * Theme.gap))
+                                                  : Math.max(width * 0.36, 10.5 * Theme.tableText))
+    // A low screen has room for the tiles and the next step only; others need a line of the call.
     readonly property bool low: wide && height < 6.5 * Theme.tableTarget
-
-    // The tiles need the room that a line of its own would take.
     readonly property bool callInHeader: wide && height < 9 * Theme.tableTarget
 
     property string over: "" // what lies over the screen: "lanes" (everybody's turns), "notes", "record"
-    // Each half needs a row of tiles beside the middle bar.
     readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget
 
     signal comfortWanted
@@ -105,9 +102,10 @@ FocusScope {
         Item {
             id: body
 
-            readonly property bool alone: screen.low
+            readonly property bool alone: screen.low && !screen.beside
+            // Zones first: people have what they leave, but a line for each at least.
             readonly property real strip: people.strip ? Math.max(Theme.tableTarget, 3 * Theme.tableText + 2 * Theme.gap)
-                                          : Math.min(Theme.tableTarget * 3.4, screen.height * 0.28)
+                                          : Math.max(people.leastHeight, Math.min(people.amplyHeight, height - Theme.gap - tiles.neededHeight))
 
             Layout.fillWidth: true
             Layout.fillHeight: true
@@ -122,9 +120,19 @@ FocusScope {
                 anchors.top: parent.top
                 width: body.alone || !screen.beside ? parent.width : parent.width - people.width - Theme.gap
                 height: body.alone || screen.beside ? parent.height : parent.height - people.height - Theme.gap
+                visible: !holds.visible
                 board: screen.room.board
                 onTicked: zone => screen.room.live.tick(screen.room.board.quilt, zone)
                 onTakenBack: zone => screen.room.live.takeBack(screen.room.board.quilt, zone)
+            }
+            // While the layers are held nothing else is looked at.
+            HoldsPicture {
+                id: holds
+
+                objectName: "holds"
+                anchors.fill: tiles
+                visible: screen.room.step.rounds > 0 && screen.room.board.stepReady && height > 8 * Theme.tableText
+                card: screen.room.step
             }
             PeopleBoard {
                 id: people
@@ -137,7 +145,7 @@ FocusScope {
                 height: screen.beside ? parent.height : body.strip
                 strip: screen.wide && !screen.beside
                 live: screen.room.live
-                onPersonTapped: (name, present) => person.ask(name, present)
+                onClicked: who.open()
             }
         }
         TableNotice {
@@ -153,6 +161,7 @@ FocusScope {
             board: screen.room.board
             card: screen.room.step
             brief: screen.low
+            named: body.alone || !screen.low
             onCountWanted: count.open()
             onStepWanted: step.open()
         }
@@ -168,6 +177,7 @@ FocusScope {
         id: hint
 
         live: screen.room.live
+        desk: screen.room.desk
     }
     OtherwiseSheet {
         id: otherwise
@@ -191,9 +201,10 @@ FocusScope {
 
         room: screen.room
     }
-    PersonSheet {
-        id: person
+    WhoSheet {
+        id: who
 
+        live: screen.room.live
         desk: screen.room.desk
     }
     MoreSheet {

@@ -19,6 +19,8 @@ Item {
     readonly property real edgeBand: Math.round(Theme.tableText * 1.4)
     // The least width at which no tile is too small for a finger and its letters.
     readonly property real needed: board.columns * (cellLeast + Theme.gap) - Theme.gap + leftRim + rightRim
+    // The height at which all rows are seen.
+    readonly property real neededHeight: board.rows * (Theme.tableTarget + Theme.gap) - Theme.gap + topRim + bottomRim
     readonly property real cellLeast: Math.max(Theme.tableTarget, Theme.tableText * 2.3)
 
     readonly property real topRim: board.edges[0] === "" ? Theme.gap : edgeBand

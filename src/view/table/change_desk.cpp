@@ -15,7 +15,8 @@ ChangeDesk::ChangeDesk(JobEditor* editor, PlanPresenter* plan, LiveController* l
     , plan_{plan}
     , live_{live}
     , clock_{std::move(clock)}
-    , people_{{"letter", "mark", "name", "before", "after", "differs"}} {}
+    , people_{{"letter", "mark", "name", "before", "after", "differs"}}
+    , sides_{{"what", "before", "after"}} {}
 
 ChangeDesk::~ChangeDesk() {
     worker_.request_stop();
@@ -29,8 +30,10 @@ void ChangeDesk::setAtTable(bool atTable) {
 }
 
 void ChangeDesk::sayAgain() {
-    if (answer_)
+    if (answer_) {
         showPeople();
+        showSides();
+    }
     emit changed();
 }
 
@@ -87,8 +90,34 @@ void ChangeDesk::irons(int more) {
 }
 
 void ChangeDesk::pins(int more) {
-    ask(more > 0 ? tr("%1 pins more").arg(more) : tr("%1 pins less").arg(-more),
+    pins_ = more;
+    ask(more == 0  ? tr("The pins do not last")
+        : more > 0 ? tr("%1 pins more").arg(more)
+                   : tr("%1 pins less").arg(-more),
         {.kind = Kind::pins, .count = more});
+    ofPins_ = true;
+}
+
+void ChangeDesk::helpPins(const QString& title, Change::ForPins how) {
+    ask(title, {.kind = Kind::pins, .count = pins_, .forPins = how});
+    ofPins_ = helps_ = true;
+}
+
+void ChangeDesk::widerRows() {
+    helpPins(tr("Wider rows for what is left"), Change::ForPins::widerRows);
+}
+
+void ChangeDesk::dotsInstead() {
+    helpPins(tr("Fuse dots in some zones"), Change::ForPins::dots);
+}
+
+void ChangeDesk::fewerZones() {
+    helpPins(tr("Fewer zones today"), Change::ForPins::fewerZones);
+}
+
+bool ChangeDesk::pinsShort() const {
+    return ofPins_ && answer_ &&
+           (answer_->proposal.pinsShort || !answer_->proposal.refused.empty());
 }
 
 void ChangeDesk::tables(int more) {
@@ -103,8 +132,8 @@ void ChangeDesk::abandonPass(int quilt) {
 }
 
 void ChangeDesk::goOn() {
-    ask(tr("Go on"), {.kind = Kind::goOn},
-        tr("Look at the holds and palm over the quilt first: cloth moves overnight."));
+    ask(tr("Resume"), {.kind = Kind::goOn},
+        tr("Look at the holds and palm over the quilt first: fabric moves overnight."));
 }
 
 void ChangeDesk::beginsNow() {
@@ -168,8 +197,10 @@ void ChangeDesk::ask(const QString& title, Change change, const QString& caution
 void ChangeDesk::begin(const QString& title, Question question) {
     title_ = title;
     open_ = true;
+    ofPins_ = helps_ = false;
     answer_.reset();
     people_.setRows({});
+    sides_.setRows({});
     if (working_) {
         next_ = std::move(question);
         worker_.request_stop();
@@ -196,7 +227,25 @@ void ChangeDesk::finished(std::shared_ptr<Answer> answer) {
         return;
     answer_ = std::move(answer);
     showPeople();
+    showSides();
     emit changed();
+}
+
+// Before and after side by side, where anything differs.
+void ChangeDesk::showSides() {
+    QList<QVariantList> rows;
+    const auto& p = answer_->proposal;
+    const auto add = [&rows](const QString& what, auto before, auto after) {
+        rows.push_back({what, QString::number(before), QString::number(after)});
+    };
+    if (p.refused.empty() && p.before != p.after) {
+        rows.push_back({tr("Finishes about"), at(p.finishBefore), at(p.finishAfter)});
+        add(tr("Passes left"), p.before.passes, p.after.passes);
+        add(tr("Zones left"), p.before.zones, p.after.zones);
+        if (p.before.pins > 0 || p.after.pins > 0)
+            add(tr("Pins to place"), p.before.pins, p.after.pins);
+    }
+    sides_.setRows(std::move(rows));
 }
 
 // Everybody's work from here on, before and after.
@@ -227,7 +276,7 @@ bool ChangeDesk::reportFacts() {
     for (const auto& fact : answer_->proposal.facts)
         if (!live_->report(fact.kind, fact))
             return false;
-    return true;
+    return answer_->proposal.note.empty() || live_->note(words::fromCore(answer_->proposal.note));
 }
 
 void ChangeDesk::accept() {
@@ -247,6 +296,9 @@ void ChangeDesk::accept() {
 void ChangeDesk::keep() {
     if (!answer_)
         return;
+    // What would have helped does not; how many there are stays to be told.
+    if (ofPins_ && helps_ && !refused().isEmpty())
+        return pins(pins_);
     if (atTable_)
         reportFacts();
     cancel();

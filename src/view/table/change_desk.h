@@ -27,6 +27,11 @@ class ChangeDesk : public QObject {
     /// True where something has happened whichever plan is kept.
     Q_PROPERTY(bool happened READ happened NOTIFY changed)
     Q_PROPERTY(TableRows* people READ people CONSTANT)
+    /// What is left by the old plan and by the new one: `what`, `before`, `after`.
+    Q_PROPERTY(TableRows* sides READ sides CONSTANT)
+    /// The pins do not last: what helps may be asked for (`widerRows`, `dotsInstead`,
+    /// `fewerZones`).
+    Q_PROPERTY(bool pinsShort READ pinsShort NOTIFY changed)
 
 public:
     ChangeDesk(JobEditor* editor, PlanPresenter* plan, LiveController* live,
@@ -47,6 +52,10 @@ public:
     Q_INVOKABLE void leavesAt(const QString& person, const QString& time);
     Q_INVOKABLE void irons(int more);
     Q_INVOKABLE void pins(int more);
+    /// The same change of pins, and what is done about it.
+    Q_INVOKABLE void widerRows();
+    Q_INVOKABLE void dotsInstead();
+    Q_INVOKABLE void fewerZones();
     Q_INVOKABLE void tables(int more);
     Q_INVOKABLE void abandonPass(int quilt);
     Q_INVOKABLE void goOn();
@@ -74,6 +83,8 @@ public:
     QString caution() const { return caution_; }
     bool happened() const { return answer_ && !answer_->proposal.facts.empty(); }
     TableRows* people() { return &people_; }
+    TableRows* sides() { return &sides_; }
+    bool pinsShort() const;
 
 signals:
     void changed();
@@ -92,13 +103,17 @@ private:
     void finished(std::shared_ptr<Answer> answer);
     bool reportFacts();
     void showPeople();
+    void showSides();
+    void helpPins(const QString& title, bastewright::Change::ForPins how);
     QString at(bastewright::Seconds s) const;
 
     JobEditor* editor_;
     PlanPresenter* plan_;
     LiveController* live_;
     std::function<std::int64_t()> clock_;
-    TableRows people_;
+    TableRows people_, sides_;
+    int pins_ = 0;                        ///< how many more, of the last change of pins
+    bool ofPins_ = false, helps_ = false; ///< the question is about pins; what helps is asked
     QString title_, caution_;
     bool open_ = false, atTable_ = false, working_ = false;
     std::shared_ptr<Answer> answer_;

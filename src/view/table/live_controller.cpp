@@ -17,9 +17,9 @@ LiveController::LiveController(Library* library, Clock clock, QObject* parent)
     : QObject{parent}
     , library_{library}
     , clock_{std::move(clock)}
-    , people_{{"letter", "mark", "name", "now", "next", "present", "waits"}}
+    , people_{{"letter", "mark", "name", "now", "next", "present", "waits", "rows"}}
     , notes_{{"noteId", "time", "words"}}
-    , hints_{{"key", "words"}} {
+    , hints_{{"key", "words", "pins"}} {
     minute_.setInterval(20'000); // the forecast moves with the clock
     connect(&minute_, &QTimer::timeout, this, &LiveController::refresh);
     look_.setInterval(kLookMs);

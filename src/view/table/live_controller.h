@@ -43,7 +43,8 @@ class LiveController : public QObject {
     Q_PROPERTY(QStringList pinsLines READ pinsLines NOTIFY changed)
     Q_PROPERTY(QString pinsNotice READ pinsNotice NOTIFY changed)
     Q_PROPERTY(QString finishText READ finishText NOTIFY changed)
-    /// What is worth knowing, the most useful first: `key` to put it away by, `words`.
+    /// What is worth knowing, the most useful first: `key` to put it away by, `words`, and
+    /// whether it is about `pins` that do not last.
     Q_PROPERTY(TableRows* hints READ hints CONSTANT)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed)
@@ -53,6 +54,8 @@ class LiveController : public QObject {
     /// that it was done otherwise.
     Q_PROPERTY(bool early READ early NOTIFY problemChanged)
     Q_PROPERTY(TableRows* people READ people CONSTANT)
+    /// How many of them are there and wait for nobody.
+    Q_PROPERTY(int busy READ busy NOTIFY changed)
     /// Written down at the table, the latest first: `noteId`, `time` of day, `words`.
     Q_PROPERTY(TableRows* notes READ notes CONSTANT)
 
@@ -140,6 +143,7 @@ public:
     QString problem() const { return problem_; }
     bool early() const { return early_.has_value(); }
     TableRows* people() { return &people_; }
+    int busy() const { return busy_; }
     const TableRows* people() const { return &people_; }
     TableRows* notes() { return &notes_; }
     TableRows* hints() { return &hints_; }
@@ -164,7 +168,7 @@ private:
     QList<QVariantList> hintRows();
     void say(const QString& problem);
     bool isSameTap(const std::string& thing);
-    QList<QVariantList> peopleRows() const;
+    QList<QVariantList> peopleRows();
 
     bastewright::Library* library_;
     Clock clock_;
@@ -179,6 +183,7 @@ private:
     std::int64_t lastTapMs_ = 0;
     TableRows people_, notes_, hints_;
     QSet<QString> putAway_;
+    int busy_ = 0;
     QTimer minute_, look_, idle_;
     std::int64_t seen_ = 0;     ///< the last event taken in, by its number in the library
     std::int64_t revision_ = 0; ///< of the library, when others were last looked for

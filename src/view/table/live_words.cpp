@@ -1,4 +1,5 @@
 // Where a session stands, in words: the texts of LiveController.
+#include "plan/find.h"
 #include "session/nudge.h"
 #include "session/pins.h"
 #include "view/base/people_palette.h"
@@ -158,22 +159,26 @@ QList<QVariantList> LiveController::hintRows() {
                                 .arg(words::fromCore(n.zone), words::fromCore(n.person));
         now.insert(key);
         if (!putAway_.contains(key))
-            rows.push_back({key, words::fromCore(n.text)});
+            rows.push_back({key, words::fromCore(n.text), n.kind == Nudge::Kind::pinsShort});
     }
     if (const int late = lateMinutes(); late > 0) {
         const QString key = QStringLiteral("late");
         now.insert(key);
         if (!putAway_.contains(key))
-            rows.prepend({key, tr("It begins %1 later than planned. More, What has changed, Begin "
-                                  "now plans everything from now: who has to leave still leaves.")
-                                   .arg(words::span(std::chrono::minutes{late}))});
+            rows.prepend({key,
+                          tr("It is %1 later than planned. Tap More, then What has changed, then "
+                             "Begin now: the rest is planned from now on, and whoever has to leave "
+                             "still leaves on time.")
+                              .arg(words::span(std::chrono::minutes{late})),
+                          false});
     }
     putAway_.intersect(now); // what comes again is said again
     return rows;
 }
 
-QList<QVariantList> LiveController::peopleRows() const {
+QList<QVariantList> LiveController::peopleRows() {
     QList<QVariantList> rows;
+    busy_ = 0;
     if (!live_)
         return rows;
     const auto letters = people::letters(live_->session().setting.helpers);
@@ -183,6 +188,16 @@ QList<QVariantList> LiveController::peopleRows() const {
         return t->zone.empty()
                    ? words::shortTask(t->kind)
                    : QStringLiteral("%1 %2").arg(words::zone(t->zone), words::zoneTask(t->kind));
+    };
+    // Which rows and marks of the ribbons a zone has.
+    const auto rowsOf = [this](const Task* t) {
+        if (!t || t->zone.empty())
+            return QString{};
+        const auto quilt = std::size_t(t->job);
+        const Zone* zone = findZone(live_->plan().quilts[quilt], t->zone);
+        return zone ? words::zoneRows(live_->plan().quilts[quilt], *zone,
+                                      live_->session().jobs[quilt])
+                    : QString{};
     };
     int mark = 0;
     for (const auto& p : live_->turns().whoWaitsForWhat()) {
@@ -208,8 +223,9 @@ QList<QVariantList> LiveController::peopleRows() const {
             now = tr("all done");
             break;
         }
+        busy_ += p.doing != Doing::away && p.doing != Doing::waits;
         rows.push_back({letters[mark], mark, words::fromCore(p.person), now, next,
-                        p.doing != Doing::away, p.doing == Doing::waits});
+                        p.doing != Doing::away, p.doing == Doing::waits, rowsOf(p.task)});
         ++mark;
     }
     return rows;

@@ -14,6 +14,7 @@ StepCard::StepCard(LiveController* live, TableBoard* board, QObject* parent)
     , live_{live}
     , board_{board}
     , sides_{{"side", "over", "backing", "batting"}}
+    , holds_{{"x0", "y0", "round", "tape"}}
     , checks_{{"check", "question", "cure", "answer"}} {
     connect(board_, &TableBoard::changed, this, &StepCard::refresh);
 }
@@ -30,6 +31,7 @@ void StepCard::refresh() {
     toRedo_.clear();
     known_ = moves_ = asks_ = false;
     sides_.setRows({});
+    rounds_ = 0;
     const auto* live = live_->live();
     const Task* task = live ? live->task(words::toCore(board_->step())) : nullptr;
     if (task && task->job == board_->quilt()) {
@@ -39,6 +41,8 @@ void StepCard::refresh() {
     } else {
         checks_.setRows({});
     }
+    if (rounds_ == 0)
+        holds_.setRows({});
     emit changed();
 }
 
@@ -54,9 +58,51 @@ void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job)
     const Pass* pass = findPass(plan, task.pass);
     if (!pass)
         return;
+    placeHolds(task, *pass);
     lines_ = step_words::lines(task.kind, job.basting.with, plan.surface, *pass, unit);
     if (step_words::compares(task.kind))
         sides_.setRows(step_words::sides(plan.surface, *pass, unit));
+}
+
+void StepCard::placeHolds(const Task& task, const Pass& pass) {
+    if (task.kind != TaskKind::clamp && task.kind != TaskKind::reclamp)
+        return;
+    const Rect& table = pass.table;
+    const int quarter = board_->quarter();
+    // As the tiles lie: turned clockwise by so many quarters.
+    const auto turned = [quarter](qreal x, qreal y) {
+        switch (quarter) {
+        case 1:
+            return QPointF{1 - y, x};
+        case 2:
+            return QPointF{1 - x, 1 - y};
+        case 3:
+            return QPointF{y, 1 - x};
+        default:
+            return QPointF{x, y};
+        }
+    };
+    QList<QVariantList> rows;
+    for (const Hold& hold : pass.holds) {
+        const bool tape = hold.kind == Hold::Kind::tape;
+        if (tape && task.kind == TaskKind::reclamp)
+            continue;
+        for (std::size_t k = 0; k < hold.positions.size(); ++k) {
+            const qreal along = isAcross(hold.side)
+                                    ? (hold.positions[k] - table.x0).in() / table.width().in()
+                                    : (hold.positions[k] - table.y0).in() / table.length().in();
+            const QPointF at = hold.side == Side::head   ? turned(along, 0)
+                               : hold.side == Side::foot ? turned(along, 1)
+                               : hold.side == Side::left ? turned(0, along)
+                                                         : turned(1, along);
+            const int round = k < hold.numbers.size() ? hold.numbers[k] : int(k) + 1;
+            rounds_ = std::max(rounds_, round);
+            rows.push_back({at.x(), at.y(), round, tape});
+        }
+    }
+    std::stable_sort(rows.begin(), rows.end(),
+                     [](const auto& a, const auto& b) { return a[2].toInt() < b[2].toInt(); });
+    holds_.setRows(std::move(rows));
 }
 
 void StepCard::ask(const Task& task) {

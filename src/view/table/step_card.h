@@ -23,6 +23,11 @@ class StepCard : public QObject {
     /// What to compare: side, backing over the edge of the table, backing and batting beyond the
     /// top.
     Q_PROPERTY(TableRows* sides READ sides CONSTANT)
+    /// The holds of the step as they lie on the table, in working order: `x0`, `y0` (0 … 1 across
+    /// and down the table as it is drawn), `round` (from 1; those of one round are set together),
+    /// `tape`.
+    Q_PROPERTY(TableRows* holds READ holds CONSTANT)
+    Q_PROPERTY(int rounds READ rounds NOTIFY changed)
     /// What is asked: check, question, cure, answer ("", "yes", "no").
     Q_PROPERTY(TableRows* checks READ checks CONSTANT)
     /// Zones that a 'not yet' may be about: those of the pass that are closed, where the check is
@@ -43,6 +48,8 @@ public:
     PlannedQuilt quilt() const;
     int pass() const { return pass_; }
     TableRows* sides() { return &sides_; }
+    TableRows* holds() { return &holds_; }
+    int rounds() const { return rounds_; }
     TableRows* checks() { return &checks_; }
     QStringList toRedo() const { return toRedo_; }
     bool asks() const { return asks_; }
@@ -60,12 +67,13 @@ private:
     void describe(const bastewright::Task& task, const bastewright::QuiltPlan& plan,
                   const bastewright::Job& job);
     void ask(const bastewright::Task& task);
+    void placeHolds(const bastewright::Task& task, const bastewright::Pass& pass);
 
     LiveController* live_;
     TableBoard* board_;
     QString title_, how_, caution_;
     QStringList lines_, toRedo_;
     bool known_ = false, moves_ = false, asks_ = false;
-    int pass_ = 1;
-    TableRows sides_, checks_;
+    int pass_ = 1, rounds_ = 0;
+    TableRows sides_, holds_, checks_;
 };

@@ -26,13 +26,6 @@ QString stateName(ZoneState state) {
     return {};
 }
 
-QVariantList placesOf(const Zone& zone) {
-    QVariantList out;
-    for (const auto& point : zone.points)
-        out << QPointF{point.at.x.in(), point.at.y.in()};
-    return out;
-}
-
 } // namespace
 
 TableBoard::TableBoard(LiveController* live, QObject* parent)
@@ -152,6 +145,17 @@ void TableBoard::refresh() {
     emit changed();
 }
 
+const QVariantList& TableBoard::placesOf(const Zone& zone) {
+    const QString key = QStringLiteral("%1 %2").arg(quilt_).arg(words::fromCore(zone.id));
+    const auto known = places_.constFind(key);
+    if (known != places_.cend())
+        return *known;
+    QVariantList out;
+    for (const auto& point : zone.points)
+        out << QPointF{point.at.x.in(), point.at.y.in()};
+    return *places_.insert(key, out);
+}
+
 void TableBoard::layTiles(const Turns& turns) {
     const auto& live = *live_->live();
     const auto& helpers = live.session().setting.helpers;
@@ -163,6 +167,10 @@ void TableBoard::layTiles(const Turns& turns) {
     if (const Top& top = live.session().jobs[std::size_t(quilt_)].top;
         !face_.top() || *face_.top() != top)
         face_ = QuiltFace{top};
+    if (placed_ != live_->planned()) {
+        placed_ = live_->planned();
+        places_.clear();
+    }
     QList<QVariantList> out;
     for (const auto& tile : tiles.tiles) {
         const Zone& zone = *tile.zone;

@@ -3,6 +3,8 @@
 #include "view/paint/quilt_face.h"
 #include "view/table/live_controller.h"
 
+#include <QHash>
+
 #include <array>
 
 /// The pass on the table as tiles and steps: what is tapped during a session.
@@ -90,6 +92,8 @@ signals:
 
 private:
     const bastewright::QuiltPlan* plan() const;
+    /// Where a zone's pins go: made once for each plan, so that tiles that stay are not drawn anew.
+    const QVariantList& placesOf(const bastewright::Zone& zone);
     void layTiles(const bastewright::Turns& turns);
     void findStep(const bastewright::Turns& turns);
     void findCall(const bastewright::Turns& turns);
@@ -98,6 +102,8 @@ private:
     int quilt_ = 0, turn_ = 0, columns_ = 1, rows_ = 1;
     std::array<bastewright::Side, 4> around_{};
     QuiltFace face_;
+    PlannedPtr placed_; ///< the plan `places_` are of
+    QHash<QString, QVariantList> places_;
     TableRows zones_, callsAhead_;
     QString step_, stepText_, stepWho_, caution_, call_, nextCall_;
     bool stepReady_ = false, stepHeld_ = false, stepAsksAgain_ = false, finished_ = false,

@@ -179,8 +179,7 @@ TEST(Fold, APassIsHeldUntilItsUndersideIsChecked) {
     r.close("A1", "Ada").close("B1", "Bo").release(1);
     const auto s = folded(r);
     EXPECT_THAT(s.currentPass, ElementsAre(1));
-    EXPECT_THAT(s.ignored,
-                ElementsAre("The check underneath of pass 1 has not been ticked."));
+    EXPECT_THAT(s.ignored, ElementsAre("The check underneath of pass 1 has not been ticked."));
 }
 
 TEST(Fold, DotsGoThroughLowerUpperPressedAndCooled) {
