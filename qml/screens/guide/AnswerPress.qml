@@ -44,7 +44,6 @@ AbstractButton {
                 visible: answer.about !== ""
                 text: answer.about
                 font.pixelSize: Theme.small
-                quiet: true
             }
         }
         Glyph {

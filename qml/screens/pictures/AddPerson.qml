@@ -21,7 +21,7 @@ Row {
 
         objectName: "newName"
         width: parent.width - plus.width - Theme.gap
-        placeholderText: qsTr("Names, commas between")
+        placeholderText: width > 17 * Theme.large ? qsTr("Names, commas between") : qsTr("Names")
         maximumLength: 200
         Accessible.name: qsTr("Name of whoever comes too; several with commas between")
         onAccepted: adding.add()
