@@ -103,8 +103,12 @@ void ofSupplies(const Plan& plan, Differences& out) {
                              unit != symbol(Unit::millimetre)
                        : s.kind != pins && s.kind != other && !unit.empty())
             out.add(at + "/unit", core::says("is '%1', which this is not counted in.", unit));
-        if (s.note.empty())
+        if (s.note.empty()) {
+            if (plan.quilts.size() == 1 && s.buy > 0 && (sold || s.kind == battingPack) &&
+                !(s.kind == fabric ? cloth : filling).empty())
+                out.add(at + "/note", core::says("is empty, though this is bought."));
             continue;
+        }
         const bool batting = s.kind == battingPack || s.kind == battingRoll;
         if (!isAmong(s.note, batting ? filling : cloth) || isAmong(s.note, seen) ||
             (!batting && s.kind != fabric))
@@ -128,12 +132,14 @@ void ofTables(const Plan& plan, Differences& out) {
     }
 }
 
-/// Findings of two kinds never read the same.
+/// Findings of two kinds never read the same, and none is there twice.
 void twoKinds(const Plan& plan, Differences& out) {
     std::map<std::string, Finding::Kind> kinds;
     for (std::size_t i = 0; i < plan.findings.size(); ++i) {
         const Finding& f = plan.findings[i];
         const auto [at, isNew] = kinds.emplace(f.text.english(), f.kind);
+        if (std::count(plan.findings.begin(), plan.findings.end(), f) > 1)
+            out.add("/findings/" + std::to_string(i), core::says("is there twice."));
         if (!isNew && at->second != f.kind)
             out.add("/findings/" + std::to_string(i) + "/text",
                     core::says("is that of a finding of another kind."));

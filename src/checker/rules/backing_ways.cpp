@@ -119,7 +119,8 @@ void backingListed(const QuiltView& v, Report& report) {
     const auto& made = v.quilt.backing;
     const bool measured = v.job.backing.width && v.job.backing.length;
     if (!made) {
-        if (!measured && !v.stopped())
+        const bool said = v.tells(Finding::Kind::fabricShort) || v.tells(Finding::Kind::input);
+        if (!measured && !said && !v.quilt.passes.empty())
             report.add(v.label() + ": no backing is planned.");
         return;
     }

@@ -68,6 +68,28 @@ std::string namesOf(const BattingPlan& plan) {
     return {};
 }
 
+/// What is wrong with a leftover that is cut in two: the cut runs between its parts.
+std::string faultOf(const QuiltView& v, const BattingPlan& plan, const BattingSplit& split) {
+    const auto& all = v.job.batting.pieces;
+    const auto piece = std::ranges::find(all, split.name, &BattingPiece::name);
+    if (piece == all.end())
+        return "and is none";
+    if (split.at <= Length{} || split.at >= (split.acrossWidth ? piece->width : piece->length))
+        return "beside it";
+    if (std::ranges::count(plan.splits, split) > piece->count)
+        return "more often than there are of it";
+    int before = 0, behind = 0;
+    for (const BattingPiecePlaced& p : plan.pieces) {
+        if (p.bought >= 0 || p.name != split.name)
+            continue;
+        const Interval lies = split.acrossWidth ? p.onPiece.x() : p.onPiece.y();
+        if (lies.lo < split.at - kHalving && lies.hi > split.at + kHalving)
+            return "through a part of it";
+        ++(lies.hi <= split.at + kHalving ? before : behind);
+    }
+    return before > 0 || behind > 0 ? std::string{} : "and no part of it is joined";
+}
+
 } // namespace
 
 // There is a batting, its packs and pieces are called as the list to bring calls them, and the
@@ -76,7 +98,9 @@ void battingListed(const QuiltView& v, Report& report) {
     const auto& made = v.quilt.batting;
     const bool measured = v.job.batting.width && v.job.batting.length;
     if (!made || made->pieces.empty()) {
-        if (!measured && !v.stopped())
+        const bool said = v.tells(Finding::Kind::battingShort) || v.tells(Finding::Kind::input) ||
+                          v.tells(Finding::Kind::unknownPack);
+        if (!measured && !said && !v.quilt.passes.empty())
             report.add(v.label() + ": no batting is planned.");
         return;
     }
@@ -102,6 +126,10 @@ void battingListed(const QuiltView& v, Report& report) {
         if (!cut.contains(i))
             report.add(v.label() + ": nothing is cut from no. " + std::to_string(i + 1) +
                        " of the batting that is bought.");
+    for (const BattingSplit& split : made->splits)
+        if (const std::string fault = faultOf(v, *made, split); !fault.empty())
+            report.add(v.label() + ": the leftover '" + split.name + "' is cut in two " + fault +
+                       ".");
     const auto& all = made->alternatives;
     if (all.empty()) {
         if (!made->buy.empty() &&

@@ -64,8 +64,7 @@ bool isLetters(const std::string& place) {
 
 } // namespace
 
-// A stretch is where all work at the zones of its letter is done from, by the person whose it is
-// at one of them at least; letters follow one another.
+// A stretch is where its person works at the zones of its letter from; letters follow one another.
 void crewLetters(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes) {
         std::set<std::string> letters;
@@ -92,9 +91,13 @@ void crewLetters(const QuiltView& v, Report& report) {
             if (!asked.empty() && said != asked)
                 report.add(label(v, p) + ": place " + s.place +
                            " is not where its zones are worked from.");
-            if (s.edges.empty() || (asked.empty() && !v.stopped()))
-                report.add(label(v, p) + ": place " + s.place + " is said to be " + s.person +
-                           "'s, who works at none of its zones.");
+            // Where they leave or rest somebody else may do all of it.
+            const auto tasks = v.tasks();
+            const bool serves = std::ranges::any_of(tasks, [&](const Task* t) {
+                return t->pass == p.number && isOfZone(t->kind) && zonePlace(t->zone) == s.place;
+            });
+            if (s.edges.empty() || (!serves && !v.stopped()))
+                report.add(label(v, p) + ": nobody works from place " + s.place + ".");
         }
         std::map<std::pair<std::string, std::string>, const Task*> first;
         for (const Task* t : v.tasks()) {

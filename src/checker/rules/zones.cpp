@@ -57,6 +57,8 @@ void zonesPartition(const QuiltView& v, Report& report) {
 
 void zonesNames(const QuiltView& v, Report& report) {
     std::set<std::string> seen;
+    if (!std::ranges::is_sorted(v.quilt.zones, {}, &Zone::pass))
+        report.add(v.label() + ": the zones are not listed pass by pass.");
     for (const Zone& z : v.quilt.zones) {
         if (!wellNamed(z))
             report.add(v.label() + ": the zone at " + box(z.area, v.plan.unit) + " of pass " +

@@ -28,6 +28,22 @@ Session demo(const std::string& name) {
     return *read.session;
 }
 
+/// Harbour Lights with a figure of pins in every block, and a seam across one.
+Session byTheBlocks() {
+    Session s = demo("harbour-lights");
+    s.jobs.front().basting.layout = Basting::Layout::blocks;
+    s.jobs.front().top.seams.push_back({{3_in, 3_in}, {13_in, 13_in}});
+    return s;
+}
+
+/// Leftovers of which one has to be cut in two first.
+Session cutLeftover() {
+    Session s = demo("leftover-batting");
+    s.jobs.front().batting.pieces = {{"1", Length::millimetres(1220), Length::millimetres(2000)},
+                                     {"2", Length::millimetres(1060), Length::millimetres(1080)}};
+    return s;
+}
+
 /// The plan of a session: from the folder BASTEWRIGHT_PLANS where it is there, and into it where
 /// it is not, for whoever works at the checker.
 Plan planned(const std::string& name, const Session& session) {
@@ -58,9 +74,13 @@ std::vector<SessionToPlan> sessionsToPlan() {
     std::vector<SessionToPlan> out;
     for (const char* name : {"harbour-lights", "leftover-batting", "winter-afternoon"})
         out.push_back(toPlan(name, [name] { return demo(name); }));
+    out.push_back(toPlan("by-the-blocks", byTheBlocks));
+    out.push_back(toPlan("cut-leftover", cutLeftover));
     for (std::uint64_t seed = 1; seed <= 30; ++seed)
         out.push_back(
             toPlan("seed-" + std::to_string(seed), [seed] { return randomSession(seed); }));
+    for (SessionToPlan& s : out)
+        s.quick = s.name == "winter-afternoon" || s.name == "cut-leftover" || s.name == "seed-15";
     return out;
 }
 

@@ -19,6 +19,7 @@ struct PlannedSession {
 struct SessionToPlan {
     std::string name;
     std::function<PlannedSession()> make;
+    bool quick = false; ///< planned in a moment
 };
 
 /// The three demos, what random sessions show of rooms, people, boxes and hours, and re-plans: at

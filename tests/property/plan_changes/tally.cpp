@@ -1,5 +1,8 @@
 #include "property/plan_changes/tally.h"
 
+#include "property/plan_changes/loose.h"
+
+#include <array>
 #include <sstream>
 
 namespace bastewright::testing {
@@ -29,6 +32,47 @@ std::string table(const Tally& tally, bool all) {
     }
     out << fields << " fields, " << tries << " changes, " << missed << " unnoticed in " << open
         << " fields\n";
+    return out.str();
+}
+
+std::string fieldsPage(const std::vector<SchemaField>& fields, const Tally& tally, int sessions) {
+    constexpr std::array kHow{"estimate", "in no order", "free"};
+    std::array<int, kHow.size()> how{};
+    for (const Loose& l : looseFields())
+        ++how[static_cast<std::size_t>(l.how)];
+    int tries = 0, missed = 0;
+    for (const auto& [path, field] : tally)
+        for (std::size_t c = 0; c < kChanges; ++c) {
+            tries += field.tried[c];
+            missed += field.unnoticed[c];
+        }
+    std::ostringstream out;
+    out << "# Fields of a plan, and what holds them\n\n"
+           "Written by `tests/property/plan_changes` from the schema: in the plans of "
+        << sessions
+        << " sessions every field was changed in turn (a number by a little and a lot, a "
+        << "word or text for another, letters added, neighbours of a list exchanged, an element "
+           "left "
+           "out or there twice, the field left out). Of "
+        << tries << " changes " << missed << " went unnoticed, all of those listed here. Of "
+        << fields.size() << " fields " << how[0] << " are estimates held to a relation, " << how[1]
+        << " lists without an order of their own, " << how[2]
+        << " free; all others are held exactly. *file*: reading or comparing the file noticed "
+           "it.\n\n"
+           "| field | noticed by | may go unnoticed |\n|---|---|---|\n";
+    for (const SchemaField& field : fields) {
+        out << "| " << field.path << " | ";
+        const auto at = tally.find(field.path);
+        std::string rules;
+        if (at != tally.end())
+            for (const std::string& rule : at->second.rules)
+                rules += (rules.empty() ? "" : ", ") + rule;
+        out << rules << " | ";
+        for (const Loose& l : looseFields())
+            if (l.path == field.path)
+                out << kHow[static_cast<std::size_t>(l.how)] << " (" << l.changes << "): " << l.why;
+        out << " |\n";
+    }
     return out.str();
 }
 

@@ -21,4 +21,8 @@ using Tally = std::map<std::string, FieldTally>; ///< by the field's path
 /// One line for each field: how often each change was tried, and how often it went unnoticed.
 std::string table(const Tally& tally, bool all);
 
+/// The page of the documents that says of every field of the schema which rules noticed a change,
+/// and which changes may go unnoticed.
+std::string fieldsPage(const std::vector<SchemaField>& fields, const Tally& tally, int sessions);
+
 } // namespace bastewright::testing

@@ -88,6 +88,7 @@ std::vector<Zone> zones(Basting::With with) {
                     z.points.push_back(p);
             out.push_back(z);
         }
+    std::ranges::stable_sort(out, {}, &Zone::pass);
     return out;
 }
 
