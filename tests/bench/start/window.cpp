@@ -1,15 +1,19 @@
 // The program's own window in a process of its own, measured from inside; run by bench_start.
 //
-//   first-frame   shows the shelf; the moment its first frame was drawn, of the clock that all
-//                 processes share
-//   maps          the same, then what the process has mapped
+//   prepare FILE      a library with three quilts that have photos
+//   first-frame FILE  shows its shelf; the moment its first frame was drawn, of the clock that all
+//                     processes share
+//   maps          the same of an empty one, then what the process has mapped
 //   planning      memory with the demo planned; then the longest turns of the screen's thread while
 //                 120 x 120 in for nine people is planned from the start and after changes
 #include "app/window.h"
 
 #include "app/event_turn.h"
+#include "job/job_json.h"
+#include "support/quilt_photo.h"
 
 #include <QElapsedTimer>
+#include <QFile>
 #include <QGuiApplication>
 #include <QTemporaryDir>
 
@@ -34,10 +38,12 @@ double sharedMilliseconds() {
 
 /// A window on a library of its own.
 struct Opened {
-    explicit Opened(int& argc, char** argv)
+    /// Of its own where `library` is empty.
+    Opened(int& argc, char** argv, const QString& library)
         : application{argc, argv} {
         RoomOptions options;
-        options.library = folder.filePath(QStringLiteral("library.sqlite"));
+        options.library =
+            library.isEmpty() ? folder.filePath(QStringLiteral("library.sqlite")) : library;
         options.sheetsFolder = folder.path();
         options.density = 5.9;
         QString problem;
@@ -111,11 +117,33 @@ double firstFrame(OpenRoom& room) {
     return drawn;
 }
 
+/// A library of three quilts, each with a photo of its own.
+void prepare(const std::string& path) {
+    QFile demo{QStringLiteral(":/demo/harbour-lights.json")};
+    if (!demo.open(QIODevice::ReadOnly))
+        qFatal("no demo");
+    Session session = *readSession(demo.readAll().toStdString()).session;
+    Library library = std::move(Library::open(path).value().library);
+    for (int i = 0; i < 3; ++i) {
+        session.jobs.front().name += ' ' + std::to_string(i);
+        session.jobs.front().top.photo = quiltPhoto();
+        if (!library.addJob(session.jobs.front().name, writeSession(session)))
+            qFatal("the library takes nothing");
+    }
+}
+
 void planning(OpenRoom& room) {
     Workroom& work = *room.workroom;
     room.window->resize(1280, 800);
     work.openJob(work.shelf()->addExample(0));
-    longestTurn(room, [&] { return planned(room); });
+    Session withPhoto = work.editor()->session();
+    withPhoto.jobs.front().top.photo = quiltPhoto();
+    work.editor()->apply(QStringLiteral("a photo"), std::move(withPhoto));
+    bool started = false;
+    longestTurn(room, [&] {
+        started = started || work.plan()->busy();
+        return started && planned(room);
+    });
     QElapsedTimer rest;
     rest.start();
     while (rest.elapsed() < 1500)
@@ -147,8 +175,13 @@ void planning(OpenRoom& room) {
 
 int main(int argc, char** argv) {
     prepareWindow();
-    Opened opened{argc, argv};
-    const std::string wanted = argc > 1 ? argv[1] : "";
+    const std::string wanted = argc > 1 ? argv[1] : "", file = argc > 2 ? argv[2] : "";
+    if (wanted == "prepare") {
+        const QGuiApplication application{argc, argv};
+        prepare(file);
+        return 0;
+    }
+    Opened opened{argc, argv, QString::fromStdString(file)};
     if (wanted == "planning") {
         planning(opened.room);
         return 0;
