@@ -80,6 +80,7 @@ struct Finding {
         fewLift,
         nobodyBends,
         hoursShort,
+        noPlace, ///< `subject` pins and has no zone: no room or no time for a place of theirs
         handedElsewhere ///< a zone is not worked by `subject`, whom it was handed to
     };
     Kind kind = Kind::input;

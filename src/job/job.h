@@ -195,8 +195,7 @@ struct Break {
 struct Helper {
     std::string name;
     Length reach = Length::inches(27);
-    /// So much farther by leaning over the table, where work takes half as long again; who sits
-    /// does not lean.
+    /// So much farther by leaning, where work takes half as long again; who sits does not lean.
     Length lean = Length::inches(4);
     double pace = 1.0; ///< 2 is twice as fast as the trade's figures
     std::optional<ClockTime> from, until;

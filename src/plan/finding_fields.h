@@ -66,6 +66,7 @@ inline constexpr auto kFindingWords = [] {
         Word{"few-lift", fewLift},
         Word{"nobody-bends", nobodyBends},
         Word{"hours-short", hoursShort},
+        Word{"no-place", noPlace},
         Word{"handed-elsewhere", handedElsewhere},
     };
 }();

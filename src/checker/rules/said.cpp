@@ -72,6 +72,7 @@ constexpr std::array kForms{
     Form{Kind::fewLift, Level::warn, Level::warn, false, Form::Of::nothing, 0, 0, false},
     Form{Kind::nobodyBends, Level::warn, Level::warn, false, Form::Of::nothing, 0, 0, false},
     Form{Kind::hoursShort, Level::stop, Level::stop, false, Form::Of::nothing, 0, 0, false},
+    Form{Kind::noPlace, Level::note, Level::note, false, Form::Of::person, 0, 0, false},
     Form{Kind::handedElsewhere, Level::warn, Level::warn, false, Form::Of::person, 0, 0, false}};
 
 std::string say(const PlanView& v, const Finding& f) {
@@ -223,6 +224,12 @@ std::ptrdiff_t handedElsewhere(const PlanView& v, const std::string& who) {
     return out;
 }
 
+bool hasZones(const PlanView& v, const std::string& who) {
+    return std::ranges::any_of(v.plan.tasks, [&](const Task& t) {
+        return isOfZone(t.kind) && std::ranges::find(t.people, who) != t.people.end();
+    });
+}
+
 /// A clip that would hold what is folded: its size in 64ths of an inch, whole inches.
 void clipInstead(const PlanView& v, const Finding& f, Report& report) {
     Length thickest{};
@@ -265,6 +272,8 @@ void planFindings(const PlanView& v, Report& report) {
             report.add(say(v, f) + " says what is not so.");
         if (f.kind == Kind::noClip)
             clipInstead(v, f, report);
+        if (f.kind == Kind::noPlace && hasZones(v, f.subject))
+            report.add(say(v, f) + " says what is not so.");
         if (f.kind == Kind::pinsShort && f.figures.size() == 1 &&
             f.figures.front() != pinsOf(v) - v.session.setting.stash.pins)
             report.add(say(v, f) + ": " + std::to_string(f.figures.front()) +
@@ -298,6 +307,12 @@ void planFindings(const PlanView& v, Report& report) {
             asked != told && !v.stopped())
             report.add(std::to_string(asked) + " zones that were handed to " + h.name +
                        " are not theirs; " + std::to_string(told) + " are said not to be.");
+    for (const Helper& h : v.session.setting.helpers)
+        if (h.pins && !v.stopped() && !hasZones(v, h.name) &&
+            std::ranges::none_of(v.plan.findings, [&](const Finding& f) {
+                return f.kind == Kind::noPlace && f.subject == h.name;
+            }))
+            report.add(h.name + " has no zones, and the plan does not say so.");
     if (isTrueOfAll(v, Kind::pinsShort) && !said(Kind::pinsShort, -1))
         report.add("More pins are laid than there are, and the plan does not say so.");
 }

@@ -62,6 +62,7 @@ public:
         }
         below();
         hours();
+        places();
         sayHanded(f_.given.session, f_.helpers, f_.given.quilts, tasks_, out_);
     }
 
@@ -180,6 +181,31 @@ private:
                             "table, and nobody here can."),
                  core::says("Ask somebody to come for the checks, or feel underneath with a palm "
                             "from every side.")});
+    }
+
+    /// Everybody who pins, is there and has not one zone; a rest of the work may have none for
+    /// them.
+    void places() {
+        if (!f_.given.situation.done.empty() || std::ranges::any_of(out_, [](const Finding& f) {
+                return f.level == Finding::Level::stop;
+            }))
+            return;
+        for (const Helper& h : f_.helpers) {
+            const bool works = std::ranges::any_of(tasks_, [&](const Task& t) {
+                return !t.zone.empty() && std::ranges::find(t.people, h.name) != t.people.end();
+            });
+            if (!h.pins || works)
+                continue;
+            Finding f{
+                Finding::Kind::noPlace, Finding::Level::note, "/helpers",
+                core::says(
+                    "%1 has no zones in this plan: there is no room for one more place, or no "
+                    "time for it. %1 lays, lifts and hands pins on.",
+                    h.name),
+                core::says("One more table, or a side away from the wall, makes room.")};
+            f.subject = h.name;
+            say(out_, std::move(f));
+        }
     }
 
     void hours() {
