@@ -199,8 +199,8 @@ std::optional<PassChoice> choiceForRest(const PassRequest& request,
     }
     cutAtEdges(across, x);
     cutAtEdges(down, y);
-    const auto board = std::make_shared<const Board>(
-        Board{std::move(across), std::move(down), given.points});
+    const auto board =
+        std::make_shared<const Board>(boardWith(std::move(across), std::move(down), given.points));
 
     std::vector<const Arrangement*> largest;
     for (const Arrangement& a : surfaces)
