@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
+    <name>AddPerson</name>
+    <message>
+        <source>Names, commas between</source>
+        <translation>Namen, mit Komma dazwischen</translation>
+    </message>
+    <message>
+        <source>Names</source>
+        <translation>Namen</translation>
+    </message>
+    <message>
+        <source>Name of whoever comes too; several with commas between</source>
+        <translation>Name, wer noch kommt; mehrere mit Komma dazwischen</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Dazu</translation>
+    </message>
+    <message>
+        <source>Add a person</source>
+        <translation>Jemanden hinzufügen</translation>
+    </message>
+</context>
+<context>
     <name>BackingWays</name>
     <message>
         <source>%1 · %2 · the plan</source>
@@ -89,6 +112,26 @@
     <message>
         <source>Use this plan</source>
         <translation>Diesen Plan verwenden</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>New plan</source>
+        <translation>Neuer Plan</translation>
+    </message>
+    <message>
+        <source>Wider rows</source>
+        <translation>Weitere Reihen</translation>
+    </message>
+    <message>
+        <source>Some fuse dots</source>
+        <translation>Einige Klebepunkte</translation>
+    </message>
+    <message>
+        <source>Fewer zones today</source>
+        <translation>Heute weniger Zonen</translation>
     </message>
 </context>
 <context>
@@ -212,6 +255,38 @@
     <message>
         <source>Take an iron away</source>
         <translation>Ein Bügeleisen weniger</translation>
+    </message>
+    <message>
+        <source>The pins do not last</source>
+        <translation>Die Nadeln reichen nicht</translation>
+    </message>
+    <message>
+        <source>Wider rows for what is left</source>
+        <translation>Weitere Reihen für den Rest</translation>
+    </message>
+    <message>
+        <source>Fuse dots in some zones</source>
+        <translation>Klebepunkte in einigen Zonenn</translation>
+    </message>
+    <message>
+        <source>Fewer zones today</source>
+        <translation>Heute weniger Zonen</translation>
+    </message>
+    <message>
+        <source>Finishes about</source>
+        <translation>Fertig etwa um</translation>
+    </message>
+    <message>
+        <source>Passes left</source>
+        <translation>Durchgänge übrig</translation>
+    </message>
+    <message>
+        <source>Zones left</source>
+        <translation>Zonen übrig</translation>
+    </message>
+    <message>
+        <source>Pins to place</source>
+        <translation>Nadeln zu setzen</translation>
     </message>
 </context>
 <context>
@@ -357,6 +432,45 @@
     </message>
 </context>
 <context>
+    <name>ClothSheet</name>
+    <message>
+        <source>Photo and fabrics</source>
+        <translation>Foto und Stoffe</translation>
+    </message>
+    <message>
+        <source>The photo of your quilt</source>
+        <translation>Das Foto des Quilts</translation>
+    </message>
+    <message>
+        <source>Your quilt in its fabrics</source>
+        <translation>Der Quilt in seinen Stoffen</translation>
+    </message>
+    <message>
+        <source>Reading the photo …</source>
+        <translation>Das Foto wird gelesen …</translation>
+    </message>
+    <message>
+        <source>Choose another photo</source>
+        <translation>Anderes Foto wählen</translation>
+    </message>
+    <message>
+        <source>Choose a photo</source>
+        <translation>Foto wählen</translation>
+    </message>
+    <message>
+        <source>Remove the photo</source>
+        <translation>Foto entfernen</translation>
+    </message>
+    <message>
+        <source>Or drag a picture from another program onto the plan.</source>
+        <translation>Oder ein Bild aus einem anderen Programm auf den Plan ziehen.</translation>
+    </message>
+    <message>
+        <source>Choose a photo of the top</source>
+        <translation>Foto des Tops wählen</translation>
+    </message>
+</context>
+<context>
     <name>ComfortSheet</name>
     <message>
         <source>%1: less</source>
@@ -494,6 +608,41 @@
     </message>
 </context>
 <context>
+    <name>FabricsEditor</name>
+    <message>
+        <source>The border and the darkest fabric come first, the lightest last.</source>
+        <translation>Zuerst der Rand und der dunkelste Stoff, zuletzt der hellste.</translation>
+    </message>
+    <message>
+        <source>Fabric %1</source>
+        <translation>Stoff %1</translation>
+    </message>
+    <message>
+        <source>Add a fabric</source>
+        <translation>Stoff hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove this fabric</source>
+        <translation>Diesen Stoff entfernen</translation>
+    </message>
+    <message>
+        <source>Use the usual fabrics</source>
+        <translation>Die üblichen Stoffe verwenden</translation>
+    </message>
+    <message>
+        <source>Any color: its hue</source>
+        <translation>Beliebige Farbe: ihr Farbton</translation>
+    </message>
+    <message>
+        <source>How strong</source>
+        <translation>Wie kräftig</translation>
+    </message>
+    <message>
+        <source>How light</source>
+        <translation>Wie hell</translation>
+    </message>
+</context>
+<context>
     <name>FacingTiles</name>
     <message>
         <source>To the plan</source>
@@ -560,6 +709,18 @@
     <message>
         <source>%1, %2 × %3 blocks</source>
         <translation>%1, %2 × %3 Blöcke</translation>
+    </message>
+    <message>
+        <source>reaches %1</source>
+        <translation>reicht %1 weit</translation>
+    </message>
+    <message>
+        <source>sits</source>
+        <translation>sitzt</translation>
+    </message>
+    <message>
+        <source>does not lift</source>
+        <translation>hebt nicht</translation>
     </message>
 </context>
 <context>
@@ -634,6 +795,177 @@
     </message>
 </context>
 <context>
+    <name>GuideDesk</name>
+    <message>
+        <source>For a child</source>
+        <translation>Für ein Kind</translation>
+    </message>
+    <message>
+        <source>For the sofa</source>
+        <translation>Fürs Sofa</translation>
+    </message>
+    <message>
+        <source>Single bed</source>
+        <translation>Einzelbett</translation>
+    </message>
+    <message>
+        <source>Double bed</source>
+        <translation>Doppelbett</translation>
+    </message>
+    <message>
+        <source>Wide bed</source>
+        <translation>Breites Bett</translation>
+    </message>
+    <message>
+        <source>Roll clips that hold %1</source>
+        <translation>Rollenklammern, die %1 halten</translation>
+    </message>
+    <message>
+        <source>How large is the quilt top?</source>
+        <translation>Wie groß ist das Top?</translation>
+    </message>
+    <message>
+        <source>How will it be quilted?</source>
+        <translation>Wie wird gequiltet?</translation>
+    </message>
+    <message>
+        <source>How close together do pins go?</source>
+        <translation>Wie dicht kommen die Sicherheitsnadeln?</translation>
+    </message>
+    <message>
+        <source>Which tables are there?</source>
+        <translation>Welche Tische gibt es?</translation>
+    </message>
+    <message>
+        <source>Who comes to help?</source>
+        <translation>Wer hilft mit?</translation>
+    </message>
+    <message>
+        <source>What is in the box?</source>
+        <translation>Was ist in der Kiste?</translation>
+    </message>
+    <message>
+        <source>Measure it through the middle, or take the nearest size and measure later.</source>
+        <translation>In der Mitte messen, oder die nächste Größe nehmen und später messen.</translation>
+    </message>
+    <message>
+        <source>Pins keep out of the way of the needle.</source>
+        <translation>Die Nadeln bleiben der Maschine aus dem Weg.</translation>
+    </message>
+    <message>
+        <source>Lay your fist on the quilt: wherever it lies, it touches a pin.</source>
+        <translation>Die Faust auf den Quilt legen: Wo sie auch liegt, berührt sie eine Nadel.</translation>
+    </message>
+    <message>
+        <source>They are pushed together, and the quilt is moved across them.</source>
+        <translation>Sie werden zusammengeschoben, und der Quilt wandert darüber.</translation>
+    </message>
+    <message>
+        <source>Tap what somebody can do and what not.</source>
+        <translation>Antippen, was jemand kann und was nicht.</translation>
+    </message>
+    <message>
+        <source>What is missing stands on the shopping list.</source>
+        <translation>Was fehlt, steht auf der Einkaufsliste.</translation>
+    </message>
+    <message>
+        <source>Along the seams, hidden in them</source>
+        <translation>Den Nähten entlang, in ihnen versteckt</translation>
+    </message>
+    <message>
+        <source>One design over the whole top</source>
+        <translation>Ein Muster über das ganze Top</translation>
+    </message>
+    <message>
+        <source>Drawn freely with the needle</source>
+        <translation>Frei mit der Nadel gezeichnet</translation>
+    </message>
+    <message>
+        <source>Knots or bar tacks, no lines</source>
+        <translation>Knoten oder Riegel, keine Linien</translation>
+    </message>
+    <message>
+        <source>Pins then keep clear of the seams</source>
+        <translation>Die Nadeln halten dann Abstand von den Nähten</translation>
+    </message>
+    <message>
+        <source>my fist</source>
+        <translation>meine Faust</translation>
+    </message>
+    <message>
+        <source>four fingers</source>
+        <translation>vier Finger</translation>
+    </message>
+    <message>
+        <source>A fist apart</source>
+        <translation>Eine Faust auseinander</translation>
+    </message>
+    <message>
+        <source>Four fingers apart</source>
+        <translation>Vier Finger auseinander</translation>
+    </message>
+    <message>
+        <source>By the ruler</source>
+        <translation>Nach dem Maßband</translation>
+    </message>
+    <message>
+        <source>1 table</source>
+        <translation>1 Tisch</translation>
+    </message>
+    <message>
+        <source>%1 tables</source>
+        <translation>%1 Tische</translation>
+    </message>
+    <message>
+        <source>The floor</source>
+        <translation>Der Boden</translation>
+    </message>
+</context>
+<context>
+    <name>GuideHead</name>
+    <message>
+        <source>Back to your quilts</source>
+        <translation>Zurück zu den Quilts</translation>
+    </message>
+    <message>
+        <source>Skip the questions</source>
+        <translation>Fragen überspringen</translation>
+    </message>
+</context>
+<context>
+    <name>GuidePage</name>
+    <message>
+        <source>Keep these people for the next quilt</source>
+        <translation>Diese Leute für den nächsten Quilt behalten</translation>
+    </message>
+</context>
+<context>
+    <name>GuideQuestion</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>GuideScreen</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Show the plan</source>
+        <translation>Plan zeigen</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+</context>
+<context>
     <name>HelpList</name>
     <message>
         <source>What would help most</source>
@@ -666,6 +998,10 @@
         <source>Put away: %1</source>
         <translation>Weglegen: %1</translation>
     </message>
+    <message>
+        <source>See what helps</source>
+        <translation>Zeigen, was hilft</translation>
+    </message>
 </context>
 <context>
     <name>HoldPress</name>
@@ -676,6 +1012,36 @@
     <message>
         <source>Hold</source>
         <translation>Halten</translation>
+    </message>
+</context>
+<context>
+    <name>HoldsPicture</name>
+    <message>
+        <source>All are set.</source>
+        <translation>Alle sitzen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 · tap for the next</source>
+        <translation>%1 von %2 · weiter mit Antippen</translation>
+    </message>
+</context>
+<context>
+    <name>HoursBar</name>
+    <message>
+        <source>%1 comes at %2</source>
+        <translation>%1 kommt um %2</translation>
+    </message>
+    <message>
+        <source>%1 stays to the end</source>
+        <translation>%1 bleibt bis zum Ende</translation>
+    </message>
+    <message>
+        <source>%1 leaves at %2</source>
+        <translation>%1 geht um %2</translation>
+    </message>
+    <message>
+        <source>Drag it, or move it with Left and Right; press to type the time</source>
+        <translation>Ziehen, oder mit Links und Rechts bewegen; drücken, um die Zeit einzugeben</translation>
     </message>
 </context>
 <context>
@@ -706,6 +1072,103 @@
     <message>
         <source>Quilt without a name</source>
         <translation>Quilt ohne Namen</translation>
+    </message>
+</context>
+<context>
+    <name>KeptChoices</name>
+    <message>
+        <source>Who came before</source>
+        <translation>Wer schon dabei war</translation>
+    </message>
+    <message>
+        <source>Kept from before</source>
+        <translation>Vom letzten Mal</translation>
+    </message>
+    <message>
+        <source>Rename or forget what is kept</source>
+        <translation>Umbenennen oder vergessen, was behalten wird</translation>
+    </message>
+</context>
+<context>
+    <name>KeptDesk</name>
+    <message>
+        <source>Me</source>
+        <translation>Ich</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Forget %1</source>
+        <translation>%1 vergessen</translation>
+    </message>
+</context>
+<context>
+    <name>KeptSheet</name>
+    <message>
+        <source>New name of %1</source>
+        <translation>Neuer Name von %1</translation>
+    </message>
+    <message>
+        <source>Forget %1? What was written down at the table stays in its record.</source>
+        <translation>%1 vergessen? Was am Tisch aufgeschrieben wurde, bleibt im Protokoll.</translation>
+    </message>
+    <message>
+        <source>Forget %1? Quilts that use it keep what they have.</source>
+        <translation>%1 vergessen? Quilts, die ihn verwenden, behalten, was sie haben.</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>Rename %1</source>
+        <translation>%1 umbenennen</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Vergessen</translation>
+    </message>
+    <message>
+        <source>Forget %1</source>
+        <translation>%1 vergessen</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Forget and take out of every quilt</source>
+        <translation>Vergessen und aus jedem Quilt nehmen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Kept for the next quilt</source>
+        <translation>Behalten für den nächsten Quilt</translation>
+    </message>
+    <message>
+        <source>Nothing yet. A room or a box of supplies is kept once it has a name; people where you say so.</source>
+        <translation>Noch nichts. Ein Raum oder eine Kiste wird behalten, sobald ein Name da ist; Leute nur auf Wunsch.</translation>
+    </message>
+    <message>
+        <source>Kept on this device alone.</source>
+        <translation>Nur auf diesem Gerät behalten.</translation>
+    </message>
+    <message>
+        <source>Rooms</source>
+        <translation>Räume</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>Supplies</source>
+        <translation>Vorräte</translation>
     </message>
 </context>
 <context>
@@ -763,6 +1226,10 @@
     <message>
         <source>start %1</source>
         <translation>Beginn %1</translation>
+    </message>
+    <message>
+        <source>Pass %1</source>
+        <translation>Durchgang %1</translation>
     </message>
 </context>
 <context>
@@ -849,6 +1316,18 @@
     <message>
         <source>The batting is there already, or cannot be made: see what to check first.</source>
         <translation>Das Vlies ist schon da oder lässt sich nicht machen: siehe „Zuerst prüfen“.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Nothing to buy for the backing</source>
+        <translation>Für die Rückseite ist nichts zu kaufen</translation>
+    </message>
+    <message>
+        <source>Buy %1</source>
+        <translation>%1 kaufen</translation>
     </message>
 </context>
 <context>
@@ -1112,6 +1591,10 @@
     <message>
         <source>Text and display</source>
         <translation>Schrift und Anzeige</translation>
+    </message>
+    <message>
+        <source>Turn the picture</source>
+        <translation>Bild drehen</translation>
     </message>
 </context>
 <context>
@@ -1475,6 +1958,52 @@
         <source>› %1</source>
         <translation>› %1</translation>
     </message>
+    <message>
+        <source>Who does what</source>
+        <translation>Wer macht was</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>PeopleDesk</name>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>all the time</source>
+        <translation>die ganze Zeit</translation>
+    </message>
+    <message>
+        <source>Finishes about %1</source>
+        <translation>Fertig gegen %1</translation>
+    </message>
+    <message>
+        <source>Hours of %1</source>
+        <translation>Zeiten von %1</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>PeoplePane</name>
+    <message>
+        <source>All people</source>
+        <translation>Alle Leute</translation>
+    </message>
+    <message>
+        <source>Keep %1 for other quilts</source>
+        <translation>%1 für andere Quilts behalten</translation>
+    </message>
 </context>
 <context>
     <name>PeopleView</name>
@@ -1499,23 +2028,35 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>A person</source>
-        <translation>Eine Person</translation>
-    </message>
-    <message>
         <source>Use these speeds</source>
         <translation>Dieses Tempo verwenden</translation>
     </message>
 </context>
 <context>
-    <name>PersonSheet</name>
+    <name>PersonCard</name>
     <message>
-        <source>Steps away</source>
-        <translation>Geht vom Tisch</translation>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
     <message>
-        <source>Back at the table</source>
-        <translation>Wieder am Tisch</translation>
+        <source>lifts</source>
+        <translation>hebt</translation>
+    </message>
+    <message>
+        <source>irons</source>
+        <translation>bügelt</translation>
+    </message>
+    <message>
+        <source>sits</source>
+        <translation>sitzt</translation>
+    </message>
+    <message>
+        <source>pins</source>
+        <translation>steckt</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
     </message>
 </context>
 <context>
@@ -1563,6 +2104,188 @@
     <message>
         <source>Turn off</source>
         <translation>Ausschalten</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoDesk</name>
+    <message>
+        <source>Navy</source>
+        <translation>Marineblau</translation>
+    </message>
+    <message>
+        <source>Denim blue</source>
+        <translation>Jeansblau</translation>
+    </message>
+    <message>
+        <source>Sky blue</source>
+        <translation>Himmelblau</translation>
+    </message>
+    <message>
+        <source>Teal</source>
+        <translation>Petrol</translation>
+    </message>
+    <message>
+        <source>Sea gray</source>
+        <translation>Meergrau</translation>
+    </message>
+    <message>
+        <source>Forest green</source>
+        <translation>Tannengrün</translation>
+    </message>
+    <message>
+        <source>Sage</source>
+        <translation>Salbei</translation>
+    </message>
+    <message>
+        <source>Leaf green</source>
+        <translation>Blattgrün</translation>
+    </message>
+    <message>
+        <source>Gold</source>
+        <translation>Gold</translation>
+    </message>
+    <message>
+        <source>Butter yellow</source>
+        <translation>Buttergelb</translation>
+    </message>
+    <message>
+        <source>Pumpkin</source>
+        <translation>Kürbis</translation>
+    </message>
+    <message>
+        <source>Terra cotta</source>
+        <translation>Terrakotta</translation>
+    </message>
+    <message>
+        <source>Barn red</source>
+        <translation>Ziegelrot</translation>
+    </message>
+    <message>
+        <source>Burgundy</source>
+        <translation>Burgunder</translation>
+    </message>
+    <message>
+        <source>Rose</source>
+        <translation>Rosé</translation>
+    </message>
+    <message>
+        <source>Blush</source>
+        <translation>Zartrosa</translation>
+    </message>
+    <message>
+        <source>Plum</source>
+        <translation>Pflaume</translation>
+    </message>
+    <message>
+        <source>Lavender</source>
+        <translation>Lavendel</translation>
+    </message>
+    <message>
+        <source>Brown</source>
+        <translation>Braun</translation>
+    </message>
+    <message>
+        <source>Tan</source>
+        <translation>Hellbraun</translation>
+    </message>
+    <message>
+        <source>Cream</source>
+        <translation>Creme</translation>
+    </message>
+    <message>
+        <source>White</source>
+        <translation>Weiß</translation>
+    </message>
+    <message>
+        <source>Gray</source>
+        <translation>Grau</translation>
+    </message>
+    <message>
+        <source>Black</source>
+        <translation>Schwarz</translation>
+    </message>
+    <message>
+        <source>Photos (%1)</source>
+        <translation>Fotos (%1)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 is not on this device: save the photo here first.</source>
+        <translation>%1 liegt nicht auf diesem Gerät: das Foto zuerst hier speichern.</translation>
+    </message>
+    <message>
+        <source>The photo could not be kept: choose another.</source>
+        <translation>Das Foto ließ sich nicht aufbewahren: bitte ein anderes wählen.</translation>
+    </message>
+    <message>
+        <source>the photo</source>
+        <translation>das Foto</translation>
+    </message>
+    <message>
+        <source>without the photo</source>
+        <translation>ohne das Foto</translation>
+    </message>
+    <message>
+        <source>the fabrics</source>
+        <translation>die Stoffe</translation>
+    </message>
+    <message>
+        <source>the usual fabrics</source>
+        <translation>die üblichen Stoffe</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoView</name>
+    <message>
+        <source>Corner at the head, left</source>
+        <translation>Ecke am Kopfende links</translation>
+    </message>
+    <message>
+        <source>Corner at the head, right</source>
+        <translation>Ecke am Kopfende rechts</translation>
+    </message>
+    <message>
+        <source>Corner at the foot, right</source>
+        <translation>Ecke am Fußende rechts</translation>
+    </message>
+    <message>
+        <source>Corner at the foot, left</source>
+        <translation>Ecke am Fußende links</translation>
+    </message>
+    <message>
+        <source>Put the four marks on the corners of your quilt</source>
+        <translation>Die vier Marken auf die Ecken des Quilts setzen</translation>
+    </message>
+    <message>
+        <source>The head of the quilt is at the top. Turn the photo until it is.</source>
+        <translation>Das Kopfende des Quilts gehört nach oben. Das Foto drehen, bis es dort ist.</translation>
+    </message>
+    <message>
+        <source>The corners have crossed. Move each mark back to its own corner.</source>
+        <translation>Die Ecken liegen über Kreuz. Jede Marke zurück an ihre eigene Ecke schieben.</translation>
+    </message>
+    <message>
+        <source>The photo and the corners of the quilt</source>
+        <translation>Das Foto und die Ecken des Quilts</translation>
+    </message>
+    <message>
+        <source>Arrows move it, with Shift in larger steps.</source>
+        <translation>Pfeiltasten schieben sie, mit Umschalt in größeren Schritten.</translation>
+    </message>
+    <message>
+        <source>Use this photo</source>
+        <translation>Dieses Foto verwenden</translation>
+    </message>
+    <message>
+        <source>Turn the photo</source>
+        <translation>Foto drehen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -2035,6 +2758,10 @@
         <source>as planned</source>
         <translation>wie geplant</translation>
     </message>
+    <message>
+        <source>%1 was left out</source>
+        <translation>%1 wurde ausgelassen</translation>
+    </message>
 </context>
 <context>
     <name>RecordBook</name>
@@ -2243,48 +2970,52 @@
         <source>Table %1, %2, pushed together</source>
         <translation>Tisch %1, %2, angeschoben</translation>
     </message>
-</context>
-<context>
-    <name>RoomView</name>
     <message>
-        <source>A table</source>
-        <translation>Ein Tisch</translation>
-    </message>
-    <message>
-        <source>This one</source>
-        <translation>Diesen</translation>
-    </message>
-    <message>
-        <source>Take this table away</source>
-        <translation>Diesen Tisch wegnehmen</translation>
-    </message>
-    <message>
-        <source>Tables</source>
-        <translation>Tische</translation>
+        <source>Another table like this</source>
+        <translation>Noch ein solcher Tisch</translation>
     </message>
     <message>
         <source>Push the same tables together another way</source>
         <translation>Dieselben Tische anders zusammenschieben</translation>
     </message>
     <message>
-        <source>Quilt</source>
-        <translation>Quilt</translation>
+        <source>Push this table to the others</source>
+        <translation>Diesen Tisch zu den anderen schieben</translation>
     </message>
     <message>
-        <source>Lay the quilt the other way</source>
-        <translation>Den Quilt andersherum legen</translation>
+        <source>Pull this table away from the others</source>
+        <translation>Diesen Tisch von den anderen wegziehen</translation>
     </message>
-    <message>
-        <source>Drag tables together or apart. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.</source>
-        <translation>Tische zusammen- oder auseinanderziehen. Eine Kante antippen, die an einer Wand steht. Mit Stichen umrandet: der Quilt im ersten Durchgang.</translation>
-    </message>
-    <message>
-        <source>Fastest</source>
-        <translation>Am schnellsten</translation>
-    </message>
+</context>
+<context>
+    <name>RoomView</name>
     <message>
         <source>Let the tables stand and the quilt lie as is fastest</source>
         <translation>Tische und Quilt so lassen, wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Add a table</source>
+        <translation>Einen Tisch hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove this table</source>
+        <translation>Diesen Tisch entfernen</translation>
+    </message>
+    <message>
+        <source>Turn the tables</source>
+        <translation>Tische drehen</translation>
+    </message>
+    <message>
+        <source>Turn the quilt</source>
+        <translation>Quilt drehen</translation>
+    </message>
+    <message>
+        <source>As is fastest</source>
+        <translation>Wie es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Tap a table for its handles, or drag it. Tap an edge that stands against a wall. Stitched: the quilt in the first pass.</source>
+        <translation>Einen Tisch antippen für seine Griffe, oder ihn ziehen. Eine Kante antippen, die an der Wand steht. Gestrichelt: der Quilt im ersten Durchgang.</translation>
     </message>
 </context>
 <context>
@@ -2794,10 +3525,6 @@
     <message>
         <source>Why so</source>
         <translation>Warum so</translation>
-    </message>
-    <message>
-        <source>%1 × %2 kg by %3</source>
-        <translation>%1 × %2 kg zu %3</translation>
     </message>
     <message>
         <source>: %1</source>
@@ -4072,6 +4799,18 @@
         <source>Top, batting, backing: the three layers, from above. Hang: what reaches over the table&apos;s edge. Pleat: a fold underneath; whoever finds one says so, and nobody closes a pin before it is out.</source>
         <translation>Top, Vlies, Rückseite: die drei Lagen, von oben. Überhang: was über die Tischkante reicht. Falte: Stoff, der darunter doppelt liegt; wer eine findet, sagt es, und vorher schließt niemand eine Nadel.</translation>
     </message>
+    <message>
+        <source>%1 × %2 by %3</source>
+        <translation>%1 × %2, %3 Personen</translation>
+    </message>
+    <message>
+        <source>%1 yd</source>
+        <translation>%1 yd</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
 </context>
 <context>
     <name>SheetsWriter</name>
@@ -4206,10 +4945,6 @@
         <translation>Quilts</translation>
     </message>
     <message>
-        <source>New quilt</source>
-        <translation>Neuer Quilt</translation>
-    </message>
-    <message>
         <source>Examples</source>
         <translation>Beispiele</translation>
     </message>
@@ -4224,10 +4959,6 @@
     <message>
         <source>Bring it back</source>
         <translation>Zurückholen</translation>
-    </message>
-    <message>
-        <source>No quilts yet. Measure a top and begin a new one, or look at an example first.</source>
-        <translation>Noch keine Quilts. Ein Top messen und neu beginnen oder erst ein Beispiel ansehen.</translation>
     </message>
     <message>
         <source>Look at an example</source>
@@ -4260,6 +4991,18 @@
     <message>
         <source>Text and display</source>
         <translation>Schrift und Anzeige</translation>
+    </message>
+    <message>
+        <source>Plan a new quilt</source>
+        <translation>Einen neuen Quilt planen</translation>
+    </message>
+    <message>
+        <source>What is kept</source>
+        <translation>Was behalten wird</translation>
+    </message>
+    <message>
+        <source>No quilts yet. Plan a new one in six questions, or look at an example first.</source>
+        <translation>Noch keine Quilts. Mit sechs Fragen einen neuen planen, oder erst ein Beispiel ansehen.</translation>
     </message>
 </context>
 <context>
@@ -4330,6 +5073,13 @@
     <message>
         <source>batting overage</source>
         <translation>Überstand des Vlieses</translation>
+    </message>
+</context>
+<context>
+    <name>SignPress</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -4410,10 +5160,6 @@
     <message>
         <source>Roll %1 of the %2 side: a roll %3 thick, tied, as no clip we have holds it</source>
         <translation>%1 der Seite %2 aufrollen: Rolle %3 dick, gebunden, weil kein Clip passt</translation>
-    </message>
-    <message>
-        <source>%1 people move it, about %2 kg</source>
-        <translation>%1 Personen bewegen ihn, etwa %2 kg</translation>
     </message>
     <message>
         <source>Middle on the middle of the first area: %1 from the left, %2 from the head</source>
@@ -4506,6 +5252,10 @@
     <message>
         <source>Read it out before anybody begins.</source>
         <translation>Vorlesen, bevor jemand anfängt.</translation>
+    </message>
+    <message>
+        <source>%1 people move it, about %2</source>
+        <translation>%1 Personen schieben, etwa %2</translation>
     </message>
 </context>
 <context>
@@ -4646,10 +5396,6 @@
         <translation>Die Längen weichen um %1 ab.</translation>
     </message>
     <message>
-        <source>Square enough: up to %1 eases flat.</source>
-        <translation>Rechtwinklig genug: Bis %1 legt sich glatt.</translation>
-    </message>
-    <message>
         <source>More than %1 off: ease or trim it before it is layered.</source>
         <translation>Mehr als %1 daneben: vor dem Schichten einhalten oder beschneiden.</translation>
     </message>
@@ -4680,6 +5426,18 @@
     <message>
         <source>size by the blocks</source>
         <translation>Größe nach den Blöcken</translation>
+    </message>
+    <message>
+        <source>Square enough</source>
+        <translation>Rechtwinklig genug</translation>
+    </message>
+    <message>
+        <source>Not square enough</source>
+        <translation>Nicht rechtwinklig genug</translation>
+    </message>
+    <message>
+        <source>Up to %1 eases flat.</source>
+        <translation>Bis %1 lässt sich einhalten.</translation>
     </message>
 </context>
 <context>
@@ -4719,6 +5477,10 @@
     <message>
         <source>Use the size the blocks make</source>
         <translation>Größe nehmen, die die Blöcke ergeben</translation>
+    </message>
+    <message>
+        <source>Photo and fabrics</source>
+        <translation>Foto und Stoffe</translation>
     </message>
 </context>
 <context>
@@ -4781,18 +5543,6 @@
         <translation>Das ist der Plan</translation>
     </message>
     <message>
-        <source>1 pass, %1</source>
-        <translation>1 Durchgang, %1</translation>
-    </message>
-    <message>
-        <source>%1 passes, %2</source>
-        <translation>%1 Durchgänge, %2</translation>
-    </message>
-    <message>
-        <source>%1, %2. %3.</source>
-        <translation>%1, %2. %3.</translation>
-    </message>
-    <message>
         <source>On the picture the round mark is the start: drag it to another ring, or tap one.</source>
         <translation>Im Bild ist die runde Marke der Anfang: auf einen anderen Ring ziehen oder einen antippen.</translation>
     </message>
@@ -4811,6 +5561,34 @@
     <message>
         <source>Use this plan</source>
         <translation>Diesen Plan nehmen</translation>
+    </message>
+    <message>
+        <source>1 pass</source>
+        <translation>1 Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 passes</source>
+        <translation>%1 Durchgänge</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3: %4, %5</source>
+        <translation>%1, %2, %3: %4, %5</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <translation>%1, %2.</translation>
+    </message>
+    <message>
+        <source>Show 1 more way</source>
+        <translation>1 weitere Variante zeigen</translation>
+    </message>
+    <message>
+        <source>Show %1 more ways</source>
+        <translation>%1 weitere Varianten zeigen</translation>
     </message>
 </context>
 <context>
@@ -4852,26 +5630,45 @@
     </message>
 </context>
 <context>
+    <name>WhoSheet</name>
+    <message>
+        <source>Who does what</source>
+        <translation>Wer macht was</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>then: %1</source>
+        <translation>dann: %1</translation>
+    </message>
+    <message>
+        <source>Steps away</source>
+        <translation>Geht kurz weg</translation>
+    </message>
+    <message>
+        <source>Is back</source>
+        <translation>Ist zurück</translation>
+    </message>
+    <message>
+        <source>%1 steps away</source>
+        <translation>%1 tritt weg</translation>
+    </message>
+    <message>
+        <source>%1 is back at the table</source>
+        <translation>%1 ist zurück am Tisch</translation>
+    </message>
+</context>
+<context>
     <name>WhySheet</name>
-    <message>
-        <source>The rule</source>
-        <translation>Die Regel</translation>
-    </message>
-    <message>
-        <source>The best possible</source>
-        <translation>Das Bestmögliche</translation>
-    </message>
-    <message>
-        <source>Why the trade does it so</source>
-        <translation>Warum es so gemacht wird</translation>
-    </message>
-    <message>
-        <source>Worked out from</source>
-        <translation>Berechnet aus</translation>
-    </message>
     <message>
         <source>Source: %1</source>
         <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>How it is worked out</source>
+        <translation>So ist es gerechnet</translation>
     </message>
 </context>
 <context>
@@ -5636,14 +6433,6 @@
         <translation>Jemanden heben lassen, der steht.</translation>
     </message>
     <message>
-        <source>%1, shift into pass %2: %3 kg wants %4 people who lift, and there is 1.</source>
-        <translation>%1, Weiterschieben zu Durchgang %2: %3 kg brauchen %4 Hebende, und da ist 1.</translation>
-    </message>
-    <message>
-        <source>%1, shift into pass %2: %3 kg wants %4 people who lift, and there are %5.</source>
-        <translation>%1, Weiterschieben zu Durchgang %2: %3 kg brauchen %4 Hebende, und da sind %5.</translation>
-    </message>
-    <message>
         <source>Ask for more hands when the quilt is moved, or slide it in short steps.</source>
         <translation>Für das Schieben um mehr Hände bitten oder in kurzen Schritten schieben.</translation>
     </message>
@@ -5992,14 +6781,6 @@
         <translation>Die %1 Nadeln im Vorrat reichen bis Zone %2 um %3: bis dahin %4 mehr holen.</translation>
     </message>
     <message>
-        <source>The passes stay as they are: a quilt that is begun is not moved to other tables. The next quilt can use it.</source>
-        <translation>Die Durchgänge bleiben: Ein angefangener Quilt zieht nicht auf andere Tische um. Ein neues Projekt kann den Tisch nutzen.</translation>
-    </message>
-    <message>
-        <source>The plan stands on other tables: the passes stay as they are.</source>
-        <translation>Der Plan steht auf anderen Tischen: Die Durchgänge bleiben.</translation>
-    </message>
-    <message>
         <source>Pass %1 is released already.</source>
         <translation>Durchgang %1 ist schon freigegeben.</translation>
     </message>
@@ -6274,10 +7055,6 @@
     <message>
         <source>The plan stands on tables that are not in the room any more.</source>
         <translation>Der Plan steht auf Tischen, die nicht mehr im Raum sind.</translation>
-    </message>
-    <message>
-        <source>Put them back, or finish the pass in hand and plan the rest as a quilt of its own.</source>
-        <translation>Die Tische zurückstellen, oder den laufenden Durchgang fertig machen und den Rest als eigenes Projekt planen.</translation>
     </message>
     <message>
         <source>the laying of the backing</source>
@@ -7420,10 +8197,6 @@
         <translation>%1 kommt um %2: das Gehen ist später.</translation>
     </message>
     <message>
-        <source>The quilt lies on that table. Put it back, or finish the pass where it lies, end the session, and plan the rest as a quilt of its own.</source>
-        <translation>Der Quilt liegt auf diesem Tisch. Ihn zurückstellen, oder den Durchgang dort zu Ende bringen, das Treffen beenden und den Rest als eigenen Quilt planen.</translation>
-    </message>
-    <message>
         <source>A number of pins in the box cannot be %1.</source>
         <translation>Eine Zahl von Nadeln in der Dose kann nicht %1 sein.</translation>
     </message>
@@ -8263,6 +9036,206 @@
         <source>Lay a towel over the joints between the tables, or they leave a crease.</source>
         <translation>Ein Handtuch über die Fugen zwischen den Tischen legen, sonst bleibt eine Falte.</translation>
     </message>
+    <message>
+        <source>a color as &quot;#rrggbb&quot;, such as &quot;#27365c&quot;, is accepted</source>
+        <translation>angenommen wird eine Farbe als &quot;#rrggbb&quot;, etwa &quot;#27365c&quot;</translation>
+    </message>
+    <message>
+        <source>a baseline JPEG of up to %1 bytes and up to %2 pixels a side, as base64 text, is accepted</source>
+        <translation>angenommen wird ein Baseline-JPEG bis %1 Byte und bis %2 Pixel je Seite, als Base64-Text</translation>
+    </message>
+    <message>
+        <source>has %1 entry; none, or %2 and more, are accepted.</source>
+        <translation>hat %1 Eintrag; angenommen werden keiner oder mindestens %2.</translation>
+    </message>
+    <message>
+        <source>Fabrics of the top</source>
+        <translation>Stoffe des Tops</translation>
+    </message>
+    <message>
+        <source>Photo of the top</source>
+        <translation>Foto des Tops</translation>
+    </message>
+    <message>
+        <source>Name of the room</source>
+        <translation>Name des Raums</translation>
+    </message>
+    <message>
+        <source>Name of the box</source>
+        <translation>Name der Kiste</translation>
+    </message>
+    <message>
+        <source>is missing in the file; the plan has %1.</source>
+        <translation>fehlt in der Datei; im Plan steht %1.</translation>
+    </message>
+    <message>
+        <source>has %1 elements in the file; the plan has %2.</source>
+        <translation>hat in der Datei %1 Einträge, im Plan %2.</translation>
+    </message>
+    <message>
+        <source>is %1 in the file; the plan has %2.</source>
+        <translation>ist in der Datei %1; im Plan steht %2.</translation>
+    </message>
+    <message>
+        <source>%1 more places of the file differ from the plan.</source>
+        <translation>%1 weitere Stellen der Datei weichen vom Plan ab.</translation>
+    </message>
+    <message>
+        <source>have none that reads &apos;%1&apos;.</source>
+        <translation>enthalten keinen, der „%1“ lautet.</translation>
+    </message>
+    <message>
+        <source>is &apos;%1&apos;, which this is not counted in.</source>
+        <translation>ist „%1“; darin wird es nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>is empty, though this is bought.</source>
+        <translation>ist leer, obwohl es gekauft wird.</translation>
+    </message>
+    <message>
+        <source>is not the sentence for what is bought.</source>
+        <translation>ist nicht der Satz zu dem, was gekauft wird.</translation>
+    </message>
+    <message>
+        <source>call tables of one size &apos;%1&apos; and &apos;%2&apos;.</source>
+        <translation>nennen gleich große Tische „%1“ und „%2“.</translation>
+    </message>
+    <message>
+        <source>is there twice.</source>
+        <translation>steht doppelt da.</translation>
+    </message>
+    <message>
+        <source>is that of a finding of another kind.</source>
+        <translation>ist der eines Hinweises anderer Art.</translation>
+    </message>
+    <message>
+        <source>%1, move into pass %2: all of it weighs %3. %4 people should slide it together, and only one here can lift.</source>
+        <translation>%1, Schieben zu Durchgang %2: Alles zusammen wiegt %3. %4 Personen sollten es gemeinsam schieben, und nur eine hier kann heben.</translation>
+    </message>
+    <message>
+        <source>%1, move into pass %2: all of it weighs %3. %4 people should slide it together, and only %5 here can lift.</source>
+        <translation>%1, Schieben zu Durchgang %2: Alles zusammen wiegt %3. %4 Personen sollten es gemeinsam schieben, und nur %5 hier können heben.</translation>
+    </message>
+    <message>
+        <source>%1 has no zones in this plan: there is no room for one more place, or no time for it. %1 lays, lifts and hands pins on.</source>
+        <translation>%1 hat in diesem Plan keine Zonen: Für noch einen Platz fehlt der Raum oder die Zeit. %1 legt, hebt und reicht Nadeln.</translation>
+    </message>
+    <message>
+        <source>One more table, or a side away from the wall, makes room.</source>
+        <translation>Ein Tisch mehr oder eine Seite ohne Wand schafft Platz.</translation>
+    </message>
+    <message>
+        <source>Pass %1 is finished where it lies; keep its tables until then.</source>
+        <translation>Durchgang %1 wird beendet, wo er liegt; seine Tische bleiben so lange stehen.</translation>
+    </message>
+    <message>
+        <source>The passes stay as they are: with it they would not be fewer.</source>
+        <translation>Die Durchgänge bleiben, wie sie sind: Damit würden es nicht weniger.</translation>
+    </message>
+    <message>
+        <source>The quilt lies on other tables: the passes stay as they are.</source>
+        <translation>Der Quilt liegt auf anderen Tischen: Die Durchgänge bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>What is left is basted on %1.</source>
+        <translation>Der Rest wird geheftet auf: %1.</translation>
+    </message>
+    <message>
+        <source>%1 passes are left instead of %2.</source>
+        <translation>Durchgänge übrig: %1 statt %2.</translation>
+    </message>
+    <message>
+        <source>%1 pins are still to be placed instead of %2.</source>
+        <translation>Noch zu setzen: %1 Nadeln statt %2.</translation>
+    </message>
+    <message>
+        <source>Zones are cut anew: look at who has which before going on.</source>
+        <translation>Die Zonen sind neu geschnitten: vor dem Weitermachen nachsehen, wer welches hat.</translation>
+    </message>
+    <message>
+        <source>Zone %1 is begun or left out already.</source>
+        <translation>Zone %1 ist schon begonnen oder ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The event carries no plan.</source>
+        <translation>Das Ereignis enthält keinen Plan.</translation>
+    </message>
+    <message>
+        <source>The event carries no setting.</source>
+        <translation>Das Ereignis enthält keinen Rahmen.</translation>
+    </message>
+    <message>
+        <source>What is left cannot be basted on these tables: none of them, alone or pushed together, holds a pass with what is basted beside it. Add a table, or keep those the quilt lies on.</source>
+        <translation>Der Rest lässt sich auf diesen Tischen nicht heften: Keiner, allein oder zusammengeschoben, fasst einen Durchgang mit dem Gehefteten daneben. Einen Tisch dazustellen oder die behalten, auf denen der Quilt liegt.</translation>
+    </message>
+    <message>
+        <source>With several quilts at once the passes stay as they are: each is finished on its own tables.</source>
+        <translation>Bei mehreren Quilts zugleich bleiben die Durchgänge, wie sie sind: Jeder wird auf seinen Tischen fertig.</translation>
+    </message>
+    <message>
+        <source>No pass is left to be planned otherwise.</source>
+        <translation>Es ist kein Durchgang mehr übrig, der anders geplant werden könnte.</translation>
+    </message>
+    <message>
+        <source>Finish pass %1 first: its rows are marked on the ribbons. Then the rows of what is left can be wider.</source>
+        <translation>Erst Durchgang %1 beenden: Seine Reihen stehen auf den Bändern. Danach können die übrigen Reihen weiter werden.</translation>
+    </message>
+    <message>
+        <source>The pins do for all that is left.</source>
+        <translation>Die Nadeln reichen für alles, was übrig ist.</translation>
+    </message>
+    <message>
+        <source>Rows as wide as these pins allow are wider than the batting takes (%1). Fetch %2 more pins.</source>
+        <translation>So weit, wie die Nadeln reichen, dürfen die Reihen bei diesem Vlies nicht werden (%1). %2 weitere Nadeln holen.</translation>
+    </message>
+    <message>
+        <source>Rows as wide as these pins allow would not hold the layers. Fetch %1 more pins.</source>
+        <translation>Mit so weiten Reihen, wie die Nadeln reichen, hielten die Lagen nicht. %1 weitere Nadeln holen.</translation>
+    </message>
+    <message>
+        <source>Put them back, or plan the rest on the tables that are there.</source>
+        <translation>Zurückstellen oder den Rest auf den vorhandenen Tischen planen.</translation>
+    </message>
+    <message>
+        <source>Fuse dots want an iron, and there is none.</source>
+        <translation>Für Klebepunkte braucht es ein Bügeleisen, und es ist keins da.</translation>
+    </message>
+    <message>
+        <source>Fuse dots in place of pins: %1, %2 dots. Press them before the quilt is moved on.</source>
+        <translation>Klebepunkte statt Nadeln: %1, %2 Punkte. Aufbügeln, bevor der Quilt weitergeschoben wird.</translation>
+    </message>
+    <message>
+        <source>Fuse dots cannot stand in here: the batting does not take an iron, or the zones that wait hold too few pins.</source>
+        <translation>Klebepunkte helfen hier nicht: Das Vlies verträgt kein Bügeleisen, oder die wartenden Zonen haben zu wenige Nadeln.</translation>
+    </message>
+    <message>
+        <source>The pins last for today&apos;s part: 1 zone is left for another day, with %1 pins more.</source>
+        <translation>Die Nadeln reichen für heute: 1 Zone bleibt für einen anderen Tag, mit %1 Nadeln mehr.</translation>
+    </message>
+    <message>
+        <source>The pins last for today&apos;s part: %1 zones are left for another day, with %2 pins more.</source>
+        <translation>Die Nadeln reichen für heute: %1 Zonen bleiben für einen anderen Tag, mit %2 Nadeln mehr.</translation>
+    </message>
+    <message>
+        <source>What is kept could not be listed</source>
+        <translation>Was behalten wird, konnte nicht aufgelistet werden</translation>
+    </message>
+    <message>
+        <source>%1 could not be kept</source>
+        <translation>%1 konnte nicht behalten werden</translation>
+    </message>
+    <message>
+        <source>%1 could not be renamed</source>
+        <translation>%1 konnte nicht umbenannt werden</translation>
+    </message>
+    <message>
+        <source>%1 is kept already; enter another name.</source>
+        <translation>%1 gibt es schon; einen anderen Namen eingeben.</translation>
+    </message>
+    <message>
+        <source>%1 could not be forgotten</source>
+        <translation>%1 konnte nicht vergessen werden</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
@@ -8703,10 +9676,6 @@
         <translation>%1: „%2“ ist keine Länge; bitte eine eingeben wie 12 1/2, 12,5 in, 317,5 mm, 31,75 cm oder 2 yd.</translation>
     </message>
     <message>
-        <source>%1: “%2” is not a time of day; enter one such as 13:00.</source>
-        <translation>%1: „%2“ ist keine Uhrzeit; bitte eine eingeben, etwa 13:00.</translation>
-    </message>
-    <message>
         <source>%1: “%2” is not a count; enter a whole number, such as 4.</source>
         <translation>%1: „%2“ ist keine Anzahl; bitte eine ganze Zahl eingeben, etwa 4.</translation>
     </message>
@@ -8737,6 +9706,49 @@
     <message>
         <source>Remove this seam</source>
         <translation>Diese Naht entfernen</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is not a time of day; enter one such as 13:00 or 1:00 pm.</source>
+        <translation>%1: „%2“ ist keine Uhrzeit; bitte etwa 13:00 eingeben.</translation>
+    </message>
+    <message>
+        <source>Kept for other quilts</source>
+        <translation>Behalten für andere Quilts</translation>
+    </message>
+</context>
+<context>
+    <name>photo</name>
+    <message>
+        <source>There is no file %1: choose a photo.</source>
+        <translation>Die Datei %1 gibt es nicht: bitte ein Foto wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a file: choose a photo.</source>
+        <translation>%1 ist keine Datei: bitte ein Foto wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is too large: choose a photo of up to %2 MB.</source>
+        <translation>%1 ist zu groß: bitte ein Foto bis %2 MB wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: check that you may open it.</source>
+        <translation>%1 lässt sich nicht lesen: Zugriffsrechte prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a photo: choose a JPEG or PNG picture.</source>
+        <translation>%1 ist kein Foto: bitte ein Bild als JPEG oder PNG wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: choose another photo.</source>
+        <translation>%1 ist beschädigt: bitte ein anderes Foto wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is too small to show a quilt: choose a larger photo.</source>
+        <translation>%1 ist zu klein, um einen Quilt zu zeigen: bitte ein größeres Foto wählen.</translation>
+    </message>
+    <message>
+        <source>%1 has too many pixels (%2 × %3): choose a smaller photo.</source>
+        <translation>%1 hat zu viele Pixel (%2 × %3): bitte ein kleineres Foto wählen.</translation>
     </message>
 </context>
 <context>
@@ -8816,10 +9828,6 @@
     <message>
         <source>%1 people</source>
         <translation>%1 Personen</translation>
-    </message>
-    <message>
-        <source>%1 of %2 kg by %3</source>
-        <translation>%1 von %2 kg zu %3</translation>
     </message>
     <message>
         <source>Nothing is out of reach</source>
@@ -8929,6 +9937,14 @@
         <source>%1, joined from %2 leftovers.</source>
         <translation>%1, aus %2 Resten zusammengesetzt.</translation>
     </message>
+    <message>
+        <source>no lift</source>
+        <translation>kein Anheben</translation>
+    </message>
+    <message>
+        <source>%1 of %2 by %3</source>
+        <translation>%1, je %2, durch %3</translation>
+    </message>
 </context>
 <context>
     <name>why</name>
@@ -8985,16 +10001,8 @@
         <translation>Geometrie, exakt. Ankerstreifen von 6 in: aus dem Gedächtnis, üblich sind 4 bis 12 in.</translation>
     </message>
     <message>
-        <source>No place of the top is farther than r from the middle of one, where r is what a square grid of the spacing gives: spacing divided by the root of two.</source>
-        <translation>Keine Stelle des Tops liegt weiter als r von der nächsten Mitte, wobei r aus einem quadratischen Raster folgt: Abstand geteilt durch Wurzel zwei.</translation>
-    </message>
-    <message>
         <source>Spacing</source>
         <translation>Abstand</translation>
-    </message>
-    <message>
-        <source>r</source>
-        <translation>r</translation>
     </message>
     <message>
         <source>In from the edge</source>
@@ -9153,14 +10161,6 @@
         <translation>Gewicht</translation>
     </message>
     <message>
-        <source>%1 kg, 1 person by weight</source>
-        <translation>%1 kg, 1 Person nach Gewicht</translation>
-    </message>
-    <message>
-        <source>%1 kg, %2 people by weight</source>
-        <translation>%1 kg, %2 Personen nach Gewicht</translation>
-    </message>
-    <message>
         <source>Area of the backing times the batting and two layers of fabric, carried in equal parts. Each part stays within the recommended limit for leaning over a table’s edge; a quilt wider than a pair of arms takes two people whatever it weighs.</source>
         <translation>Fläche der Rückseite mal Vlies und zwei Lagen Stoff, zu gleichen Teilen getragen. Jeder Teil bleibt in der empfohlenen Grenze für das Beugen über eine Tischkante; ein Quilt, breiter als ein Paar Arme, braucht zwei Personen, was er auch wiegt.</translation>
     </message>
@@ -9175,10 +10175,6 @@
     <message>
         <source>Limit for a person</source>
         <translation>Grenze je Person</translation>
-    </message>
-    <message>
-        <source>%1 kg</source>
-        <translation>%1 kg</translation>
     </message>
     <message>
         <source>Slide, do not lift, and nobody who was told not to lift does, whatever the figure says.</source>
@@ -9247,6 +10243,54 @@
     <message>
         <source>%1, finishes at %2</source>
         <translation>%1, fertig um %2</translation>
+    </message>
+    <message>
+        <source>Only what lies on the tables can be basted, so the quilt is moved until every part of it has been on them.</source>
+        <translation>Heften lässt sich nur, was auf den Tischen liegt; darum wird der Quilt weitergeschoben, bis jeder Teil dort war.</translation>
+    </message>
+    <message>
+        <source>No spot of the quilt is farther than %1 from a pin or dot, so the layers are held together everywhere.</source>
+        <translation>Keine Stelle des Quilts ist weiter als %1 von einer Nadel oder einem Klebepunkt entfernt; so hält überall alles zusammen.</translation>
+    </message>
+    <message>
+        <source>No place of the top is farther from the middle of one than on a square grid of the spacing: the spacing divided by the root of two.</source>
+        <translation>Keine Stelle des Tops liegt weiter von der nächsten Mitte als bei einem quadratischen Raster mit diesem Abstand: Abstand geteilt durch Wurzel zwei.</translation>
+    </message>
+    <message>
+        <source>Farthest from one</source>
+        <translation>Größte Entfernung</translation>
+    </message>
+    <message>
+        <source>All work at the same time, and whoever has the most left to do sets the finish.</source>
+        <translation>Alle arbeiten gleichzeitig; wer am meisten zu tun hat, bestimmt das Ende.</translation>
+    </message>
+    <message>
+        <source>The backing must be larger than the top on all four sides; this is the least fabric that people would sew it from.</source>
+        <translation>Die Rückseite muss auf allen vier Seiten größer sein als das Top; weniger Stoff ginge nur mit Nähten, die niemand nähen würde.</translation>
+    </message>
+    <message>
+        <source>The batting must lie under all of the top and a little more, in as few pieces as can be.</source>
+        <translation>Das Vlies muss unter dem ganzen Top liegen und etwas darüber hinaus, in so wenigen Stücken wie möglich.</translation>
+    </message>
+    <message>
+        <source>A layer can slip this far, and every edge of the top still has it underneath.</source>
+        <translation>So weit darf eine Lage rutschen, und unter jeder Kante des Tops liegt sie noch.</translation>
+    </message>
+    <message>
+        <source>A clip must be wide enough to go round the roll and tight enough to hold it.</source>
+        <translation>Ein Clip muss weit genug sein für die Rolle und eng genug, um sie zu halten.</translation>
+    </message>
+    <message>
+        <source>%1, 1 person by weight</source>
+        <translation>%1, nach Gewicht 1 Person</translation>
+    </message>
+    <message>
+        <source>%1, %2 people by weight</source>
+        <translation>%1, nach Gewicht %2 Personen</translation>
+    </message>
+    <message>
+        <source>As many carry the quilt as it takes for nobody to hurt their back.</source>
+        <translation>Den Quilt tragen so viele, dass sich niemand den Rücken verletzt.</translation>
     </message>
 </context>
 <context>

@@ -122,8 +122,9 @@ TEST_F(TroubleAtTheStart, ADamagedLibraryIsToldAcrossTheFirstScreenWithWhatToDo)
     const QString told = seen(*room.window->contentItem(), QStringLiteral("damaged"));
     EXPECT_TRUE(told.contains(QStringLiteral("put aside as library.damaged-1.sqlite")))
         << told.toStdString();
-    EXPECT_TRUE(told.endsWith(QStringLiteral("Compare the quilts and running sessions with what you "
-                                             "remember before going on.")))
+    EXPECT_TRUE(
+        told.endsWith(QStringLiteral("Compare the quilts and running sessions with what you "
+                                     "remember before going on.")))
         << told.toStdString();
 }
 

@@ -9,8 +9,8 @@
 /// Why a figure of the plan is what it is, as text for people.
 struct Why {
     QString title{}, value{};
-    QString plain{};                         ///< the reason in one sentence that a child understands
-    QString rule{};                          ///< how it is worked out
+    QString plain{}; ///< the reason in one sentence that a child understands
+    QString rule{};  ///< how it is worked out
     QList<QPair<QString, QString>> inputs{}; ///< what from: name and value
     QString bound{};                         ///< what is proven of it; may be empty
     QString reason{};                        ///< why the trade does it so
