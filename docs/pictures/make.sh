@@ -27,15 +27,12 @@ shelf-examples-open shelf
 guide-people guide
 plan plan
 pad-length number-pad
-top-crooked crooked
 basting-rows rows
 layers-cloth layers
-layers-choices cloth-ways
 pane-room room
 people-at-a-side people
 pane-ways ways
 trial trial
-pane-bring bring
 pane-lanes lanes
 pane-rehearsal rehearsal
 print print
@@ -43,7 +40,6 @@ table-middle table-middle
 table-step table-step
 table-check table-check
 table-changes table-changes
-table-count table-count
 END
 
 "$program" sheets "$job" --out "$work/sheets" --with passes --paper a4 >/dev/null
