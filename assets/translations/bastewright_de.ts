@@ -3451,10 +3451,6 @@
         <translation>%1 Klebestreifen</translation>
     </message>
     <message>
-        <source>%1: %2 folded on a support</source>
-        <translation>%1: %2 gefaltet auf einer Stütze</translation>
-    </message>
-    <message>
         <source>1 person</source>
         <translation>1 Person</translation>
     </message>
@@ -4156,24 +4152,8 @@
         <translation>Weiterschieben</translation>
     </message>
     <message>
-        <source>Backing. From pass 2 on fold the upper two back first.</source>
-        <translation>Rückseite. Ab Durchgang 2 zuerst die oberen zwei zurückschlagen.</translation>
-    </message>
-    <message>
-        <source>Backing, by number; later move the clamps to all three.</source>
-        <translation>Rückseite, nach Nummern; später Klemmen auf alle drei umsetzen.</translation>
-    </message>
-    <message>
-        <source>Does a palm glide? Is the hang right? Else smooth again.</source>
-        <translation>Gleitet die Handfläche? Stimmt der Überhang? Sonst neu streichen.</translation>
-    </message>
-    <message>
         <source>Nobody touches it.</source>
         <translation>Niemand fasst es an.</translation>
-    </message>
-    <message>
-        <source>Clamps off, a palm below, lift, slide. Seated: stay.</source>
-        <translation>Klemmen ab, Hand darunter, anheben, schieben. Wer sitzt, bleibt.</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -4320,10 +4300,6 @@
         <translation>Warten. Darunter sieht nach: %1.</translation>
     </message>
     <message>
-        <source>From pass 2 on top and batting are folded back first.</source>
-        <translation>Ab Durchgang 2 werden Top und Vlies zuerst zurückgeschlagen.</translation>
-    </message>
-    <message>
         <source>Smooth from the quilt&apos;s middle outward; never pull.</source>
         <translation>Von der Mitte des Quilts nach außen streichen; nie ziehen.</translation>
     </message>
@@ -4354,10 +4330,6 @@
     <message>
         <source>Yours stand below, each when it is called.</source>
         <translation>Die eigenen stehen unten, jede, wenn sie gerufen wird.</translation>
-    </message>
-    <message>
-        <source>First the backing; then</source>
-        <translation>Zuerst die Rückseite; dann</translation>
     </message>
     <message>
         <source>move the clamps to all three layers.</source>
@@ -4464,10 +4436,6 @@
         <translation>Zu schwer? Sagen und auf weitere Hände warten.</translation>
     </message>
     <message>
-        <source>Nothing is carried over your head.</source>
-        <translation>Nichts wird über den Kopf getragen.</translation>
-    </message>
-    <message>
         <source>When you call</source>
         <translation>Bei den eigenen Rufen</translation>
     </message>
@@ -4482,10 +4450,6 @@
     <message>
         <source>Your passes</source>
         <translation>Die Durchgänge</translation>
-    </message>
-    <message>
-        <source>marks of the ribbon laid along the row: black in odd rows, white in even ones</source>
-        <translation>Marken des Bandes entlang der Reihe: schwarz in ungeraden, weiß in geraden Reihen</translation>
     </message>
     <message>
         <source>HEAD</source>
@@ -4604,10 +4568,6 @@
         <translation>Plätze und Halt</translation>
     </message>
     <message>
-        <source>Hangs %1 short or more: look for a pleat underneath.</source>
-        <translation>Hängt %1 oder mehr zu kurz: darunter nach einer Falte sehen.</translation>
-    </message>
-    <message>
         <source>What reaches the floor: fold it up and clip it.</source>
         <translation>Was den Boden berührt: hochfalten und klammern.</translation>
     </message>
@@ -4638,14 +4598,6 @@
     <message>
         <source>Backing hangs %1.</source>
         <translation>Rückseite hängt über: %1.</translation>
-    </message>
-    <message>
-        <source>Chairs at %1.</source>
-        <translation>Stühle an Seite %1.</translation>
-    </message>
-    <message>
-        <source>The spare table at %1.</source>
-        <translation>Der freie Tisch an Seite %1.</translation>
     </message>
     <message>
         <source>%1 in %2 rows, %3.</source>
@@ -4692,10 +4644,6 @@
         <translation>Zum Heben nötig: %1.</translation>
     </message>
     <message>
-        <source>%1: roll up %2, %3 thick</source>
-        <translation>%1: %2 aufrollen, %3 dick</translation>
-    </message>
-    <message>
         <source>%1, and tie it</source>
         <translation>%1, und zubinden</translation>
     </message>
@@ -4738,18 +4686,6 @@
     <message>
         <source>Roll up for quilting.</source>
         <translation>Zum Quilten aufrollen.</translation>
-    </message>
-    <message>
-        <source>%1 alike</source>
-        <translation>%1 ebenso</translation>
-    </message>
-    <message>
-        <source>Count what is left: %1 − %2 = %3 pins back in the box.</source>
-        <translation>Zählen, was übrig ist: %1 − %2 = %3 Nadeln zurück in der Dose.</translation>
-    </message>
-    <message>
-        <source>%1 stay in the quilt; count the others back into the box.</source>
-        <translation>%1 bleiben im Quilt; die anderen in die Dose zurückzählen.</translation>
     </message>
     <message>
         <source>Check the locks of the table legs; nobody climbs on a table.</source>
@@ -4810,6 +4746,70 @@
     <message>
         <source>%1 m</source>
         <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>Backing; once it is clamped batting and top.</source>
+        <translation>Rückseite; wenn sie geklammert ist, Vlies und Top.</translation>
+    </message>
+    <message>
+        <source>The backing; then all three layers.</source>
+        <translation>Die Rückseite; dann alle drei Lagen.</translation>
+    </message>
+    <message>
+        <source>A palm glides? The hang is right?</source>
+        <translation>Gleitet die Hand? Stimmt der Überhang?</translation>
+    </message>
+    <message>
+        <source>Clamps off. Lift, slide.</source>
+        <translation>Klemmen ab. Anheben, schieben.</translation>
+    </message>
+    <message>
+        <source>From pass 2 on, top and batting are folded back first.</source>
+        <translation>Ab Durchgang 2 werden zuerst Top und Vlies zurückgeschlagen.</translation>
+    </message>
+    <message>
+        <source>First the backing; when batting and top lie on it,</source>
+        <translation>Erst die Rückseite; wenn Vlies und Top darauf liegen:</translation>
+    </message>
+    <message>
+        <source>You sit: nothing is carried over your head.</source>
+        <translation>Im Sitzen: Nichts wird über den Kopf getragen.</translation>
+    </message>
+    <message>
+        <source>marks count from the quilt&apos;s left edge; black: odd rows, white: even</source>
+        <translation>Marken zählen vom linken Rand des Quilts; schwarz: ungerade Reihen, weiß: gerade</translation>
+    </message>
+    <message>
+        <source>marks count from the quilt&apos;s head; black: odd rows, white: even</source>
+        <translation>Marken zählen vom Kopf des Quilts; schwarz: ungerade Reihen, weiß: gerade</translation>
+    </message>
+    <message>
+        <source>Where it hangs %1 less than said: look for a pleat underneath.</source>
+        <translation>Hängt es %1 kürzer als gesagt: unten nach einer Falte suchen.</translation>
+    </message>
+    <message>
+        <source>Chairs hold up what hangs at %1.</source>
+        <translation>Stühle stützen, was bei %1 hängt.</translation>
+    </message>
+    <message>
+        <source>The spare table holds up what hangs at %1.</source>
+        <translation>Der freie Tisch stützt, was bei %1 hängt.</translation>
+    </message>
+    <message>
+        <source>%1 side: %2 folded on a support</source>
+        <translation>Seite %1: %2 auf einer Stütze gefaltet</translation>
+    </message>
+    <message>
+        <source>%1 side: roll up %2, %3 thick</source>
+        <translation>Seite %1: %2 aufrollen, %3 dick</translation>
+    </message>
+    <message>
+        <source>the %1 side likewise</source>
+        <translation>Seite %1 ebenso</translation>
+    </message>
+    <message>
+        <source>%1 stay in the quilt; all others you brought are counted back into the box.</source>
+        <translation>%1 bleiben im Quilt; alle anderen mitgebrachten werden in die Dose zurückgezählt.</translation>
     </message>
 </context>
 <context>
@@ -6555,14 +6555,6 @@
     <message>
         <source>The box allows a spacing of about %1, and the batting only %2.</source>
         <translation>Der Vorrat erlaubt etwa %1 Abstand, das Vlies nur %2.</translation>
-    </message>
-    <message>
-        <source>Or widen the spacing to about %1, which the batting allows.</source>
-        <translation>Oder den Abstand auf etwa %1 erhöhen, was das Vlies erlaubt.</translation>
-    </message>
-    <message>
-        <source>Or widen the spacing to about %1 if the batting&apos;s label allows it.</source>
-        <translation>Oder den Abstand auf etwa %1 erhöhen, falls das Vlies-Etikett es erlaubt.</translation>
     </message>
     <message>
         <source>In pass %1, %2 % of the quilt hangs from the table.</source>
@@ -8993,14 +8985,6 @@
         <translation>Stecken</translation>
     </message>
     <message>
-        <source>All, from the middle outward. Pins stay open.</source>
-        <translation>Alle, von der Mitte nach außen. Nadeln bleiben offen.</translation>
-    </message>
-    <message>
-        <source>Your rows at your marks, beside a seam where one is there; middle first.</source>
-        <translation>Die eigenen Reihen an den eigenen Marken, neben der Naht, wo eine liegt; die Mitte zuerst.</translation>
-    </message>
-    <message>
         <source>Leave every pin open.</source>
         <translation>Jede Nadel offen lassen.</translation>
     </message>
@@ -9015,14 +8999,6 @@
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
-    </message>
-    <message>
-        <source>Each their own. Nobody earlier.</source>
-        <translation>Alle ihre eigenen. Niemand früher.</translation>
-    </message>
-    <message>
-        <source>Close your pins, middle first.</source>
-        <translation>Die eigenen Nadeln schließen, die Mitte zuerst.</translation>
     </message>
     <message>
         <source>Never before this call.</source>
@@ -9235,6 +9211,30 @@
     <message>
         <source>%1 could not be forgotten</source>
         <translation>%1 konnte nicht vergessen werden</translation>
+    </message>
+    <message>
+        <source>Or widen the spacing from %1 to about %2, which the batting allows.</source>
+        <translation>Oder den Abstand von %1 auf etwa %2 erweitern, was das Vlies zulässt.</translation>
+    </message>
+    <message>
+        <source>Or widen the spacing from %1 to about %2 if the batting&apos;s label allows it.</source>
+        <translation>Oder den Abstand von %1 auf etwa %2 erweitern, wenn das Etikett des Vlieses es zulässt.</translation>
+    </message>
+    <message>
+        <source>All pins stay open.</source>
+        <translation>Alle Nadeln bleiben offen.</translation>
+    </message>
+    <message>
+        <source>Your rows at your marks, from the quilt&apos;s middle outward. Where a mark is on a seam, pin beside the seam.</source>
+        <translation>Die eigenen Reihen an den eigenen Marken, von der Mitte des Quilts nach außen. Liegt eine Marke auf einer Naht, neben der Naht stecken.</translation>
+    </message>
+    <message>
+        <source>Now, never earlier.</source>
+        <translation>Jetzt, nie früher.</translation>
+    </message>
+    <message>
+        <source>Close your pins, from the quilt&apos;s middle outward.</source>
+        <translation>Die eigenen Nadeln schließen, von der Mitte des Quilts nach außen.</translation>
     </message>
 </context>
 <context>

@@ -63,17 +63,17 @@ Sign signOf(Call call) {
 QString callForLead(Call call, Basting::With with) {
     switch (call) {
     case Call::lay:
-        return Text::tr("Backing. From pass 2 on fold the upper two back first.");
+        return Text::tr("Backing; once it is clamped batting and top.");
     case Call::clamp:
-        return Text::tr("Backing, by number; later move the clamps to all three.");
+        return Text::tr("The backing; then all three layers.");
     case Call::handsOff:
-        return Text::tr("Does a palm glide? Is the hang right? Else smooth again.");
+        return Text::tr("A palm glides? The hang is right?");
     case Call::cool:
         return Text::tr("Nobody touches it.");
     case Call::check:
         return language::said(wayOf(with).words.underneath);
     case Call::move:
-        return Text::tr("Clamps off, a palm below, lift, slide. Seated: stay.");
+        return Text::tr("Clamps off. Lift, slide.");
     default:
         break;
     }

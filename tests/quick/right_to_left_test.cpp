@@ -82,7 +82,7 @@ TEST_F(RightToLeft, FiguresAndTablesStandAsTheyDid) {
         std::array<qreal, 3> out;
         std::ranges::transform(std::array{"key-7", "key-8", "key-⅛"}, out.begin(),
                                [&](const char* name) {
-                                   return place(QLatin1String(name), QStringLiteral("pad")).x();
+                                   return place(QString::fromUtf8(name), QStringLiteral("pad")).x();
                                });
         tap(QStringLiteral("closeEditor"));
         return out;

@@ -88,6 +88,9 @@ protected:
         work.backToShelf();
         live(60);
         stop("shelf");
+        // The example once more as it was, without the session that was begun.
+        work.shelf()->remove(work.shelf()->addExample(0));
+        work.shelf()->forgetRemoved();
         work.openJob(work.shelf()->addExample(0));
         EXPECT_TRUE(until([this] { return planned(); }));
         return out;

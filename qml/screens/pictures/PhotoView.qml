@@ -117,12 +117,13 @@ FocusScope {
                                                                           handle.from.y + activeTranslation.y / picture.place.height))
                     }
                 }
-                // A ring: what lies under its middle stays in sight.
+                // A ring of a light and a dark: what lies under its middle stays in sight, and the ring
+                // on every photo.
                 background: Rectangle {
                     radius: width / 2
                     color: "transparent"
                     border.width: Theme.line * 5
-                    border.color: Theme.nowInk
+                    border.color: Theme.ink
 
                     Rectangle {
                         anchors.fill: parent
@@ -130,7 +131,7 @@ FocusScope {
                         radius: width / 2
                         color: "transparent"
                         border.width: Theme.line * 3
-                        border.color: Theme.now
+                        border.color: Theme.dark ? Theme.nowInk : Theme.now
                     }
                     FocusFrame {
                         radius: width / 2

@@ -60,8 +60,11 @@ double wasteOf(const QuiltView& v) {
         area += end * widthOf(name);
     for (const BackingPurchase& b : plan.buy)
         area += b.length.in() * widthOf(b.fabric);
+    const auto& listed = v.job.backing.fabrics;
     for (const BackingPanel& p : plan.panels)
-        area -= areaSquareInches(p.area);
+        // A column of fabric that is not listed is cut from nobody's count.
+        if (listed.empty() || std::ranges::find(listed, p.fabric, &Fabric::name) != listed.end())
+            area -= areaSquareInches(p.area);
     return area;
 }
 

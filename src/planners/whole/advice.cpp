@@ -40,9 +40,12 @@ Sentence widerSpacing(const Session& session, std::int64_t taken, std::int64_t h
     if (gap && spacing > *gap)
         return core::says("The box allows a spacing of about %1, and the batting only %2.", about,
                           core::length(*gap, job->unit));
-    return gap ? core::says("Or widen the spacing to about %1, which the batting allows.", about)
-               : core::says("Or widen the spacing to about %1 if the batting's label allows it.",
-                            about);
+    const Sentence now = core::length(job->basting.spacing, job->unit);
+    return gap ? core::says("Or widen the spacing from %1 to about %2, which the batting allows.",
+                            now, about)
+               : core::says("Or widen the spacing from %1 to about %2 if the batting's label "
+                            "allows it.",
+                            now, about);
 }
 
 /// How many clips of this size would be on at one time if there were enough of them.

@@ -81,7 +81,7 @@ private:
             parts_, [](const Part& p) { return p.pass->number > 1 && !p.pass->pulled; });
         QStringList words;
         if (again)
-            words << Text::tr("From pass 2 on top and batting are folded back first.");
+            words << Text::tr("From pass 2 on, top and batting are folded back first.");
         words << (hands ? Text::tr("Smooth from the quilt's middle outward; never pull.")
                         : Text::tr("Wait until it lies."));
         return plain(words.join(QChar::Space));
@@ -109,7 +109,8 @@ private:
             out = {{Text::tr("Yours stand below, each when it is called.") + QChar::Space}};
         }
         if (clamps) {
-            out.push_back({Text::tr("First the backing; then") + QChar::Space});
+            out.push_back(
+                {Text::tr("First the backing; when batting and top lie on it,") + QChar::Space});
             out.push_back({Text::tr("move the clamps to all three layers."), true});
         } else {
             out.push_back({Text::tr("Tape on the backing only.")});

@@ -314,7 +314,7 @@ QString careOf(const SheetContext& c, const Helper& who, const std::vector<Part>
     if (does(TaskKind::shift))
         words << Text::tr("Too heavy? Say so and wait for more hands.");
     if (who.seated)
-        words << Text::tr("Nothing is carried over your head.");
+        words << Text::tr("You sit: nothing is carried over your head.");
     Q_UNUSED(c);
     return words.join(QChar::Space);
 }
@@ -337,11 +337,15 @@ Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part
             callRow(call, c.width, std::min(nameWidth, c.width * 0.36), setting.padding));
     const bool rows = std::ranges::any_of(
         parts, [&](const Part& p) { return !p.zones.empty() && c.plan.quilts[p.quilt].rows; });
-    flow.push_back(headingLine(Text::tr("Your passes"),
-                               rows ? Text::tr("marks of the ribbon laid along the row: black in "
-                                               "odd rows, white in even ones")
-                                    : QString{},
-                               c.width));
+    const bool across = std::ranges::any_of(parts, [&](const Part& p) {
+        const auto& own = c.plan.quilts[p.quilt].rows;
+        return own && own->along == PinRows::Along::width;
+    });
+    // Mark 1 of the ribbon is at the edge that the row begins at.
+    const QString marks =
+        across ? Text::tr("marks count from the quilt's left edge; black: odd rows, white: even")
+               : Text::tr("marks count from the quilt's head; black: odd rows, white: even");
+    flow.push_back(headingLine(Text::tr("Your passes"), rows ? marks : QString{}, c.width));
     flow += passList(c, who, parts, setting);
     const auto add = [&](const QString& words, const TextStyle& style) {
         const auto text = set(words, c.width, style);

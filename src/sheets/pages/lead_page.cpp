@@ -182,7 +182,7 @@ Block placesAndHolds(const SheetContext& c, std::size_t q, double width, double 
 
 Block careBlock(const SheetContext& c) {
     std::vector<Span> words{
-        {Text::tr("Hangs %1 short or more: look for a pleat underneath.")
+        {Text::tr("Where it hangs %1 less than said: look for a pleat underneath.")
                  .arg(length(kPleat, c.unit())) +
              QChar::Space,
          true},

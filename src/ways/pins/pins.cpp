@@ -13,9 +13,10 @@ using namespace trade_times;
 
 StepWords placing() {
     return {.call = core::says("Pin"),
-            .forLead = core::says("All, from the middle outward. Pins stay open."),
-            .mine = core::says("Your rows at your marks, beside a seam where one is there; middle "
-                               "first."),
+            .forLead = core::says("All pins stay open."),
+            .mine = core::says(
+                "Your rows at your marks, from the quilt's middle outward. Where a mark is on "
+                "a seam, pin beside the seam."),
             .firmly = core::says("Leave every pin open."),
             .idle =
                 [](const Sentence&) {
@@ -57,8 +58,8 @@ StepWords placing() {
 StepWords closing() {
     return {
         .call = core::says("Close"),
-        .forLead = core::says("Each their own. Nobody earlier."),
-        .mine = core::says("Close your pins, middle first."),
+        .forLead = core::says("Now, never earlier."),
+        .mine = core::says("Close your pins, from the quilt's middle outward."),
         .firmly = core::says("Never before this call."),
         .idle = [](const Sentence&) { return core::says("Wait until all are closed."); },
         .care = {},
@@ -170,12 +171,14 @@ std::vector<Supply> box(const Session& session, std::span<const BastedQuilt> qui
     return out;
 }
 
-/// One for everybody who closes.
+/// One for everybody who closes; where nobody is named it is planned for one.
 std::vector<Supply> closingTools(const Session& session, std::span<const BastedQuilt> quilts) {
     std::vector<Supply> out;
+    const auto& helpers = session.setting.helpers;
+    const auto close = std::ranges::count_if(helpers, &Helper::closes);
     if (pointsOf(quilts) > 0)
         addSupply(out, Supply::Kind::closingTools, core::says("closing tools"),
-                  double(std::ranges::count_if(session.setting.helpers, &Helper::closes)), 0);
+                  helpers.empty() ? 1 : double(close), 0);
     return out;
 }
 

@@ -67,7 +67,7 @@ def read(reader):
     heading(reader, "Your plan")
     every_control_is_told(reader, "the plan")
     figure.press()
-    heading(reader, "Worked out from")
+    heading(reader, "How it is worked out")
     every_control_is_told(reader, "why")
     reader.press("Close")
 

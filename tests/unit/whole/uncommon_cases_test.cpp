@@ -120,7 +120,7 @@ TEST(TooFewPins, SaysWhichZonesCouldTakeDotsHowManyToBuyAndWhatSpacingTheyAllow)
     EXPECT_GE(asDots, 10U);
     EXPECT_NE(text.find("Bring 10 more"), std::string::npos) << text;
     EXPECT_NE(text.find("fuse dots in the zones B1, C1"), std::string::npos) << text;
-    EXPECT_NE(text.find("widen the spacing to about 6"), std::string::npos) << text;
+    EXPECT_NE(text.find("widen the spacing from 5 in to about 6"), std::string::npos) << text;
 
     session.jobs[0].batting.meltable = true;
     session.jobs[0].quilting.gapLimit = 6_in;
