@@ -133,10 +133,8 @@ std::vector<Needed> needed(const PlanView& v) {
     std::int64_t pinned = 0, dotted = 0;
     std::map<int, std::int64_t> clamped, pads;
     Length tape{};
-    bool anyPinned = false, anyDotted = false;
     for (const QuiltView& q : v.quilts) {
         const bool pins = seenWay(q.job).fromBox;
-        (pins ? anyPinned : anyDotted) = true;
         for (const Zone& z : q.quilt.zones)
             (pins ? pinned : dotted) += std::ssize(z.points);
         std::int64_t& most = clamped[q.quilt.surface.number];
@@ -160,7 +158,7 @@ std::vector<Needed> needed(const PlanView& v) {
         tables += count;
     std::vector<Needed> out{{Kind::pins, withSpare(pinned), double(setting.stash.pins)},
                             {Kind::fuseSquares, withSpare(2 * dotted), 0, kSquare}};
-    out.push_back({Kind::irons, anyDotted ? 1.0 : 0.0, double(setting.room.irons)});
+    out.push_back({Kind::irons, dotted > 0 ? 1.0 : 0.0, double(setting.room.irons)});
     out.push_back({Kind::heatSafePads, double(tables), 0});
     for (const auto& [size, count] : clips(v)) {
         std::int64_t have = 0;
@@ -174,7 +172,7 @@ std::vector<Needed> needed(const PlanView& v) {
     out.push_back({Supply::Kind::tape, double(ceilDiv(tape, one)),
                    std::floor(double(setting.stash.tape.nm()) / double(one.nm()))});
     const auto close = std::ranges::count(setting.helpers, true, &Helper::closes);
-    out.push_back({Kind::closingTools, anyPinned ? double(close) : 0.0, 0});
+    out.push_back({Kind::closingTools, pinned > 0 ? double(close) : 0.0, 0});
     fabrics(v, out);
     battings(v, out);
     std::erase_if(out, [](const Needed& n) { return n.need <= 0; });
