@@ -3,6 +3,7 @@
 #include "planners/crew/pass_steps.h"
 
 #include <algorithm>
+#include <set>
 
 /// Who has which zones of a pass: shared anew, or kept where work has begun.
 namespace bastewright::crew {
@@ -123,6 +124,30 @@ void PassSteps::takeCrew() {
                 z.zone.points.push_back(p);
         out_.crew.zones.push_back(std::move(z));
     }
+}
+
+/// Places whose people do none of their zones, though others do; what was handed over or is begun
+/// does not count.
+int PassSteps::deserted() const {
+    std::set<int> others, own;
+    const PassCrew& crew = out_.crew;
+    for (const OwnedZone& z : crew.zones) {
+        if (z.post < 0)
+            continue;
+        const bool handed =
+            std::ranges::find(job().handed, z.zone.id, &HandedZone::zone) != job().handed.end();
+        const auto& owner = hand(crew.people[static_cast<std::size_t>(z.post)]).helper.name;
+        for (const Task& t : out_.tasks)
+            if (t.pass == pass().number && t.zone == z.zone.id && !t.people.empty())
+                (handed || t.people.front() == owner ? own : others).insert(z.post);
+        if (given_.situation.before != nullptr)
+            for (const Task& t : given_.situation.before->tasks)
+                if (t.job == start_.job && t.zone == z.zone.id &&
+                    given_.situation.done.contains(t.id))
+                    own.insert(z.post);
+    }
+    return static_cast<int>(
+        std::ranges::count_if(others, [&](int post) { return !own.contains(post); }));
 }
 
 } // namespace bastewright::crew

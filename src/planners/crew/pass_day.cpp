@@ -6,13 +6,24 @@
 #include "ways/way.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace bastewright::crew {
 namespace {
 
-/// Sooner, and nobody kept beyond their hours for it.
+/// Zones with points that are not all done.
+int undone(const PassPlan& p) {
+    return p.unworked + static_cast<int>(std::ranges::count_if(p.crew.zones, [](const auto& z) {
+               return !z.reached && !z.zone.points.empty();
+           }));
+}
+
+/// Sooner, and nobody kept beyond their hours for it; no place is kept for who has left.
 bool better(const PassPlan& a, const PassPlan& b) {
-    return std::pair{a.overtime, a.end} < std::pair{b.overtime, b.end};
+    const auto rank = [](const PassPlan& p) {
+        return std::tuple{p.overtime, undone(p), p.deserted, p.end};
+    };
+    return rank(a) < rank(b);
 }
 
 bool mayHaveZones(const Helper& h) {

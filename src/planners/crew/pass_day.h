@@ -44,6 +44,7 @@ struct PassPlan {
     int start = 0, end = 0, lastRest = 0;
     int unworked = 0;                ///< zones of all calls that nobody of the team could do
     int overtime = 0;                ///< seconds beyond somebody's hours
+    int deserted = 0;                ///< places where others do all the work
     int pinsFrom = 0, pinsUntil = 0; ///< from the first zone work to the last
 };
 

@@ -45,6 +45,7 @@ PassPlan PassSteps::run() {
             stepOfWay(step);
     afterwards();
     out_.end = now_;
+    out_.deserted = deserted();
     std::ranges::sort(out_.tasks, {}, [](const Task& t) { return std::pair{t.start, t.id}; });
     return std::move(out_);
 }

@@ -27,6 +27,7 @@ private:
     /// A step of the way of basting.
     void stepOfWay(const WayStep& step);
     void afterwards();
+    int deserted() const;
     void fromTheBack();
 
     /// A step of a few people together; takes as many of `who`, between two numbers, as end it

@@ -1,4 +1,5 @@
 #include "plan/call.h"
+#include "plan/find.h"
 #include "unit/crew/made_session.h"
 #include "unit/crew/rules_oracle.h"
 
@@ -52,6 +53,32 @@ TEST(Crew, WithoutNamesOneHelperIsAssumed) {
     EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), IsEmpty());
     EXPECT_EQ(plan.findings.front().level, Finding::Level::note);
     EXPECT_EQ(plan.tasks.front().people.front(), "Helper 1");
+}
+
+// Who leaves early in a pass has no place in it that others work from.
+TEST(Crew, NobodyWhoHasLeftKeepsAPlace) {
+    int leaving = 0;
+    for (int minutes = 20; minutes <= 150; minutes += 2) {
+        auto a = oneQuilt(4);
+        auto& people = a.session.setting.helpers;
+        for (const std::size_t who : {1u, 2u})
+            people[who].until = ClockTime{a.session.setting.start.sinceMidnight +
+                                          std::chrono::minutes{minutes + 20 * int(who)}};
+        const CrewPlan plan = made::plan(a);
+        EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), IsEmpty());
+        for (const Pass& p : a.quilts.front().passes)
+            for (const Stretch& s : p.stretches)
+                EXPECT_TRUE(std::ranges::any_of(plan.tasks,
+                                                [&](const Task& t) {
+                                                    return t.pass == p.number &&
+                                                           t.people == std::vector{s.person} &&
+                                                           std::string{zonePlace(t.zone)} ==
+                                                               s.place;
+                                                }))
+                    << minutes << ": " << s.person << ", pass " << p.number;
+        leaving += a.quilts.front().passes.back().stretches.size() < 4 ? 1 : 0;
+    }
+    EXPECT_GT(leaving, 5);
 }
 
 TEST(Crew, WhoKeepsToASideWorksZonesFromThereOnly) {
