@@ -155,7 +155,7 @@ private:
         const auto crews = crews_;
         const auto tables = tables_;
         std::optional<Way> best;
-        for (std::uint64_t seed = 1; seed <= (options_.bound ? kWaysTried : 1); ++seed) {
+        for (std::uint64_t seed = 1; seed <= (options_.sharings ? kWaysTried : 1); ++seed) {
             if (best && stop_.stop_requested())
                 break;
             letters_ = letters;

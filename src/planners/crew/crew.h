@@ -10,9 +10,9 @@ namespace bastewright {
 
 struct CrewOptions {
     bool range = true; ///< the finish is simulated too; false where only its middle is asked for
-    /// A bound of the finish is proven too (else it is 0), and of a few ways to share people among
-    /// tables the best is taken.
-    bool bound = true;
+    bool bound = true; ///< a bound of the finish is proven too, else it is 0
+    /// Of a few ways to share people among several tables the best is taken, else the first.
+    bool sharings = true;
 };
 
 struct CrewPlan {

@@ -13,7 +13,7 @@ namespace {
 /// more people, for whom each takes longer. Where the farthest may have to do too much alone, ways
 /// predicted to be near.
 constexpr double kWorthVarying = 1.03, kMayBeQuicker = 1.1;
-constexpr std::size_t kMostVaried = 40, kLeastVaried = 4, kVariedByOne = 400;
+constexpr std::size_t kMostVaried = 40, kLeastVaried = 4, kVariedByOne = 200;
 
 class OtherFields {
 public:

@@ -11,9 +11,8 @@ namespace {
 
 /// Laying out takes about a tenth of a millisecond for the square of the people and each pass, and
 /// many times that where it does not work. After so many of these no more than the first few ways
-/// are laid out, where none works yet after three times as many; where only the end is asked for
-/// after a sixth.
-constexpr std::size_t kMostWork = 3'000, kInVainTimes = 8;
+/// are laid out, where none works yet after three times as many.
+constexpr std::size_t kMostWork = 2'000, kInVainTimes = 8;
 
 } // namespace
 
@@ -56,7 +55,7 @@ std::size_t WayTrials::stops(const CrewPlan& crew) {
         std::ranges::count(crew.findings, Finding::Level::stop, &Finding::level));
 }
 
-WayTrials::Trial WayTrials::layOut(Picks picks) {
+WayTrials::Trial WayTrials::layOut(Picks picks, bool sharings) {
     Trial out{std::move(picks), {}, {}};
     std::size_t passes = 0;
     for (std::size_t q = 0; q < shared_.size(); ++q) {
@@ -66,8 +65,8 @@ WayTrials::Trial WayTrials::layOut(Picks picks) {
                                       question_.layers[s.job], question_.points[s.job]));
         passes += out.quilts.back().passes.size();
     }
-    out.crew = planCrew(question_.session, out.quilts, places_, {.range = false, .bound = false},
-                        question_.stop);
+    out.crew = planCrew(question_.session, out.quilts, places_,
+                        {.range = false, .bound = false, .sharings = sharings}, question_.stop);
     work_ += people() * people() * passes * (stops(out.crew) > 0 ? 1 + kInVainTimes : 1);
     return out;
 }
@@ -97,14 +96,15 @@ bool WayTrials::isBetter(const Trial& trial) const {
 }
 
 void WayTrials::begin() {
-    best_ = layOut(Picks(shared_.size(), 0));
+    best_ = layOut(Picks(shared_.size(), 0), true);
+    closely_ = best_.picks;
     note(best_);
 }
 
 std::size_t WayTrials::tryChoice(std::size_t quilt, std::size_t choice) {
     Picks picks = best_.picks;
     picks[quilt] = choice;
-    Trial trial = layOut(std::move(picks));
+    Trial trial = layOut(std::move(picks), false);
     note(trial);
     const std::size_t out = stops(trial.crew);
     if (isBetter(trial))
@@ -127,7 +127,7 @@ std::size_t WayTrials::tryNew(std::size_t quilt, PassChoice&& choice) {
 void WayTrials::tryVersion(std::size_t choice, PassChoice&& other) {
     PassChoice& here = shared_.front().choices[choice];
     std::swap(here, other);
-    Trial trial = layOut({choice});
+    Trial trial = layOut({choice}, false);
     if (stops(trial.crew) > 0 || trial.crew.finish >= laidOut_[choice].finish) {
         std::swap(here, other);
         return;
@@ -146,11 +146,17 @@ Seconds WayTrials::leastFinishOf(const PassChoice& choice) const {
 }
 
 bool WayTrials::spent(bool works) const {
-    return work_ > (works ? kMostWork / (question_.outcome ? 6 : 1) : 3 * kMostWork);
+    return work_ > (works ? kMostWork : 3 * kMostWork);
 }
 
 void WayTrials::finish() {
-    best_.crew = planCrew(question_.session, best_.quilts, places_, {}, question_.stop);
+    const bool handed = std::ranges::any_of(question_.asked.jobs,
+                                            [](const Job& job) { return !job.handed.empty(); });
+    if (question_.outcome && !handed && (shared_.size() == 1 || best_.picks == closely_))
+        return;
+    best_.crew =
+        planCrew(question_.asked, best_.quilts, places_,
+                 {.range = !question_.outcome, .bound = !question_.outcome}, question_.stop);
 }
 
 } // namespace bastewright

@@ -11,12 +11,14 @@ namespace bastewright {
 
 /// What ways are chosen for.
 struct WayQuestion {
+    /// Without zones handed to somebody: they are called by the way that is best without.
     const Session& session;
+    const Session& asked; ///< with them
     const std::vector<LayerSizes>& layers;
     const std::vector<PointsPlan>& points;
     std::vector<LayoutMemory>& memories;
     std::stop_token stop;
-    bool outcome; ///< only how it ends is asked for
+    bool outcome; ///< only how it ends is asked for: by the same choice, nothing is told
 };
 
 /// Ways laid out in full with the crew planner, one after another, the best of them kept: the
@@ -72,13 +74,15 @@ public:
     /// So much has been laid out that only what is needed is any more; `works`: some way does.
     bool spent(bool works) const;
 
-    /// Works out range and bound of the best.
+    /// Works out range and bound of the best, where they are asked for, and on several tables
+    /// shares its people out more closely.
     void finish();
     std::vector<Shared>& shared() { return shared_; }
     Trial takeBest() && { return std::move(best_); }
 
 private:
-    Trial layOut(Picks picks);
+    /// `sharings`: as in CrewOptions.
+    Trial layOut(Picks picks, bool sharings);
     void note(const Trial& trial);
     bool isBetter(const Trial& trial) const;
     static std::size_t stops(const CrewPlan& crew);
@@ -88,6 +92,7 @@ private:
     std::vector<std::vector<PlacedPoint>> places_; ///< of each of `shared_`
     std::size_t work_ = 0;                         ///< spent on laying out
     Trial best_;
+    Picks closely_;                          ///< laid out with all sharings
     std::map<std::size_t, LaidOut> laidOut_; ///< of the only quilt, by choice
 };
 

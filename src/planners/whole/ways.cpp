@@ -18,16 +18,27 @@ constexpr std::size_t kMostLaidOut = 16;
 /// However long laying out takes, so many are.
 constexpr std::size_t kAlways = 3;
 
-bool mayBeNear(const WayTrials& trials, std::size_t quilt, const PassChoice& way) {
-    const PassChoice& best = trials.choices(quilt)[trials.best().picks[quilt]];
-    if (trials.question().outcome && way.asked != best.asked)
-        return false;
-    return double(way.summary.predicted.count()) <=
-           kWorthLayingOut * double(best.summary.predicted.count());
+const PassChoice& bestOf(const WayTrials& trials, std::size_t quilt) {
+    return trials.choices(quilt)[trials.best().picks[quilt]];
 }
 
-/// All that may be near to the quickest, laid out in full.
-void tryOthers(WayTrials& trials, std::size_t quilt) {
+bool mayBeNear(const WayTrials& trials, std::size_t quilt, const PassChoice& way) {
+    return double(way.summary.predicted.count()) <=
+           kWorthLayingOut * double(bestOf(trials, quilt).summary.predicted.count());
+}
+
+/// Of the only quilt, where the best works.
+bool cannotWin(WayTrials& trials, std::size_t choice) {
+    const bool asked = bestOf(trials, 0).asked;
+    if (trials.choices(0)[choice].asked != asked)
+        return asked;
+    return trials.leastFinishOf(trials.evenedOut(0, choice)) >= trials.bestFinish();
+}
+
+/// All that may be near to the quickest, laid out in full, but for those that cannot win: gives
+/// these.
+std::vector<std::size_t> tryOthers(WayTrials& trials, std::size_t quilt) {
+    std::vector<std::size_t> out;
     std::size_t tried = 1, vain = 0;
     for (std::size_t k = 1; k < trials.choices(quilt).size(); ++k) {
         const PassChoice& c = trials.choices(quilt)[k];
@@ -43,13 +54,24 @@ void tryOthers(WayTrials& trials, std::size_t quilt) {
             break;
         if (works && !mayBeNear(trials, quilt, c))
             continue;
-        // Nobody reads what takes longer where only the end is asked for.
-        if (works && trials.question().outcome &&
-            trials.leastFinishOf(trials.evenedOut(quilt, k)) >= trials.bestFinish())
+        if (works && cannotWin(trials, k)) {
+            out.push_back(k);
             continue;
+        }
         const std::size_t stops = trials.tryChoice(quilt, k);
         ++tried;
         vain = works || stops < before ? 0 : vain + 1;
+    }
+    return out;
+}
+
+/// Ways that cannot win, laid out for their real times.
+void layOutToo(WayTrials& trials, const std::vector<std::size_t>& choices) {
+    for (const std::size_t k : choices) {
+        if (trials.laidOut().size() >= kMostLaidOut || trials.spent(true) ||
+            trials.question().stop.stop_requested())
+            return;
+        trials.tryChoice(0, k);
     }
 }
 
@@ -68,9 +90,11 @@ void tellTimes(WayTrials& trials) {
         if (c.asked == choices[taken].asked)
             c.summary.predicted = std::max(finish, c.summary.predicted);
     }
+    // What zones in other hands cost is added to all.
+    const Seconds handed = finish - trials.laidOut().at(taken).finish;
     for (const auto& [choice, l] : trials.laidOut()) {
         Alternative& way = choices[choice].summary;
-        way.predicted = l.finish;
+        way.predicted = l.finish + handed;
         if (l.stops > trials.bestStops()) {
             way.workable = false;
             way.why = l.why;
@@ -99,7 +123,11 @@ void tell(WayTrials& trials) {
 ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
                       const std::vector<LayerSizes>& layers, const std::vector<PointsPlan>& points,
                       std::vector<LayoutMemory>& memories, std::stop_token stop, bool outcome) {
-    const WayQuestion question{session, layers, points, memories, std::move(stop), outcome};
+    Session unhanded = session;
+    for (Job& job : unhanded.jobs)
+        job.handed.clear();
+    const WayQuestion question{unhanded, session,         layers, points,
+                               memories, std::move(stop), outcome};
     WayTrials trials{question, std::move(shared)};
     if (!std::ranges::all_of(trials.shared(), [](const Shared& s) {
             return !s.choices.empty() && s.choices.front().summary.workable;
@@ -110,14 +138,16 @@ ChosenWays chooseWays(const Session& session, std::vector<Shared> shared,
     trials.begin();
     for (std::size_t q = 0; q < trials.quilts() && trials.bestStops() > 0; ++q)
         tryLessReach(trials, q);
+    std::vector<std::size_t> beaten;
     for (std::size_t q = 0; q < trials.quilts(); ++q)
-        tryOthers(trials, q);
+        beaten = tryOthers(trials, q);
     if (trials.quilts() == 1 && trials.bestStops() == 0)
         tryOtherFields(trials);
-    if (!outcome) {
-        trials.finish();
+    if (!outcome)
+        layOutToo(trials, beaten);
+    trials.finish();
+    if (!outcome)
         tell(trials);
-    }
     std::vector<Shared> told = std::move(trials.shared());
     WayTrials::Trial best = std::move(trials).takeBest();
     return {std::move(told), std::move(best.quilts), std::move(best.crew)};

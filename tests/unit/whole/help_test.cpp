@@ -1,4 +1,6 @@
+#include "job/job_json.h"
 #include "planners/points/points.h"
+#include "planners/whole/remedy.h"
 #include "planners/whole/whole.h"
 #include "property/points/made_tops.h"
 
@@ -63,6 +65,24 @@ TEST(Help, IsWhatTheChangedSessionItselfTakes) {
     Session more = session;
     more.setting.helpers.emplace_back().name = "Helper 3";
     EXPECT_EQ(helper->saved, plan.finish - planWhole(more).finish);
+}
+
+// One quilt and, on several tables, three.
+TEST(Help, SavesWhatThePlanOfTheDemosWithTheChangeSaves) {
+    int offers = 0;
+    for (const char* demo : {"harbour-lights", "leftover-batting", "winter-afternoon"}) {
+        const std::string file = std::string{BASTEWRIGHT_SOURCE "/assets/demo/"} + demo + ".json";
+        const Session session = *readSessionFile(file).session;
+        const Plan plan = planWhole(session, {.help = true});
+        for (const Help& h : plan.help)
+            if (const auto remedy = remedyOf(h.kind, session);
+                remedy && h.kind != Help::Kind::fewestPoints) {
+                EXPECT_EQ(h.saved, plan.finish - planWhole(remedy->applied(session)).finish)
+                    << demo << ": " << h.change.english();
+                ++offers;
+            }
+    }
+    EXPECT_GT(offers, 4);
 }
 
 TEST(Help, HasNoSuchOfferWhereTheyAreFewestAlready) {
