@@ -57,6 +57,8 @@ protected:
         const auto pane = [&](const char* name) {
             panel->setProperty("pane", QLatin1String(name));
         };
+        // What would help is listed below the ways, once it is found.
+        EXPECT_TRUE(until([&] { return work.plan()->help()->count() > 0; }));
         room.surroundings->setStill(true);
         room.window->resize(first);
         live(60);

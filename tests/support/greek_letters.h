@@ -80,10 +80,10 @@ inline QStringList latinWords(QString text, const QStringList& own) {
         QStringLiteral("\\b[A-Z0-9]{4}-[A-Z0-9]{4}\\b")}; // of phones
     text.remove(kCode);
     static const QRegularExpression kWord{QStringLiteral("[A-Za-z]+[0-9]*")};
-    static const QStringList kUnits{"in", "cm", "mm", "yd", "kg", "m"};
+    static const QStringList kUnits{"in", "cm", "mm", "yd", "kg", "lb", "m"};
     // Names of languages in themselves, the program's own, and sizes batting is sold in.
-    static const QStringList kNames{"English", "Deutsch", "Bastewright", "twin",  "queen",
-                                    "full",    "king",    "crib",        "throw", "craft"};
+    static const QStringList kNames{"English", "British", "Deutsch", "Bastewright", "twin", "queen",
+                                    "full",    "king",    "crib",    "throw",       "craft"};
     QStringList out;
     for (auto found = kWord.globalMatch(text); found.hasNext();) {
         const QString word = found.next().captured();

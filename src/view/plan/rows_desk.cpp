@@ -10,7 +10,7 @@ using namespace bastewright;
 RowsDesk::RowsDesk(PlanPresenter* plan, QObject* parent)
     : QObject{parent}
     , plan_{plan} {
-    connect(plan_, &PlanPresenter::changed, this, &RowsDesk::close);
+    connect(plan_, &PlanPresenter::changed, this, &RowsDesk::refresh);
 }
 
 const PinRows* RowsDesk::rows() const {
@@ -25,6 +25,16 @@ bool RowsDesk::any() const {
 
 Unit RowsDesk::unit() const {
     return job() ? job()->unit : Unit::inch;
+}
+
+void RowsDesk::refresh() {
+    const QuiltPlan* plan = plan_->quilt().plan();
+    auto now = plan ? std::pair{plan->rows, plan->blocks} : decltype(known_){};
+    // Advice that arrives changes nothing of the rows, and takes the card from nobody.
+    if (now == known_)
+        return emit changed();
+    known_ = std::move(now);
+    show({});
 }
 
 void RowsDesk::look(qreal x, qreal y) {

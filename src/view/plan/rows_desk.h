@@ -8,6 +8,7 @@
 #include <QtQmlIntegration>
 
 #include <optional>
+#include <utility>
 
 /// How the pins are placed, in a sentence with its ribbons, and the row that was tapped on the
 /// quilt.
@@ -59,8 +60,12 @@ signals:
 
 private:
     const bastewright::Job* job() const { return plan_->quilt().job(); }
+    void refresh();
     void show(std::optional<std::size_t> at);
 
     PlanPresenter* plan_;
     std::optional<std::size_t> at_;
+    /// What the plan tells of, to see whether a new one tells of something else.
+    std::pair<decltype(bastewright::QuiltPlan::rows), decltype(bastewright::QuiltPlan::blocks)>
+        known_;
 };

@@ -31,7 +31,7 @@ TEST(JsonText, SaysWhereTextStopsBeingJson) {
 }
 
 TEST(JsonText, SaysWhatIsNotAnObject) {
-    EXPECT_THAT(onlyProblem("[]"), HasSubstr("is an empty list; a job or a session"));
+    EXPECT_THAT(onlyProblem("[]"), HasSubstr("is an empty list; a basting plan"));
     EXPECT_THAT(onlyProblem("null"), HasSubstr("is null"));
     EXPECT_THAT(onlyProblem("3"), HasSubstr("is 3"));
 }

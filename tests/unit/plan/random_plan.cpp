@@ -53,15 +53,18 @@ private:
         return out;
     }
     std::string text() { return r_.chance(20) ? std::string{} : r_.name(r_.count(0, 99)); }
-    /// A name, a figure, or words with some of both in them.
+    /// A name, a figure, a time, or words with some of these in them.
     Sentence sentence() {
-        switch (r_.count(0, 3)) {
+        switch (r_.count(0, 4)) {
         case 0:
             return text();
         case 1:
             return core::figure(r_.name(r_.count(1, 20)));
         case 2:
             return core::says("%1 in all");
+        case 3:
+            return core::says("%1 until %2", r_.name(r_.count(1, 20)),
+                              ClockTime{std::chrono::minutes{r_.count(0, 24 * 60 - 1)}});
         default:
             return core::says("%2 of %1", r_.name(r_.count(0, 20)),
                               core::says("50 % of %1", core::figure(r_.name(r_.count(1, 20)))));

@@ -1,4 +1,5 @@
 #include "checker/checker.h"
+#include "job/job_json.h"
 #include "planners/whole/whole.h"
 
 #include <gtest/gtest.h>
@@ -120,7 +121,7 @@ TEST(TooFewPins, SaysWhichZonesCouldTakeDotsHowManyToBuyAndWhatSpacingTheyAllow)
     EXPECT_GE(asDots, 10U);
     EXPECT_NE(text.find("Bring 10 more"), std::string::npos) << text;
     EXPECT_NE(text.find("fuse dots in the zones B1, C1"), std::string::npos) << text;
-    EXPECT_NE(text.find("widen the spacing from 5 in to about 6"), std::string::npos) << text;
+    EXPECT_NE(text.find("widen the spacing from 6 in to about 6"), std::string::npos) << text;
 
     session.jobs[0].batting.meltable = true;
     session.jobs[0].quilting.gapLimit = 6_in;
@@ -138,6 +139,33 @@ TEST(WiderThanTheBattingAllows, IsAWarning) {
     EXPECT_TRUE(std::ranges::any_of(plan.findings, [](const Finding& f) {
         return f.level == Finding::Level::warn && f.kind == Finding::Kind::spacingTooWide;
     })) << allText(plan);
+}
+
+// Zones are called by the way that is planned: in other hands they must not lead to another.
+TEST(AHandedZone, KeepsTheWayAndGoesToWhoGetsThere) {
+    const Session session =
+        *readSessionFile(BASTEWRIGHT_SOURCE "/assets/demo/harbour-lights.json").session;
+    const Plan before = planWhole(session);
+    int given = 0;
+    for (const char* who : {"Ada", "Bo", "Cai", "Dot"}) {
+        Session handed = session;
+        handed.jobs.front().handed = {{"p1.C1", who}};
+        const Plan plan = planWhole(handed);
+        const QuiltPlan& quilt = plan.quilts.front();
+        EXPECT_EQ(quilt.surface, before.quilts.front().surface) << who;
+        EXPECT_EQ(quilt.passes.size(), before.quilts.front().passes.size()) << who;
+        for (std::size_t p = 0; p < quilt.passes.size(); ++p)
+            EXPECT_EQ(quilt.passes[p].shift, before.quilts.front().passes[p].shift) << who;
+        const bool elsewhere = std::ranges::any_of(plan.findings, [](const Finding& f) {
+            return f.kind == Finding::Kind::handedElsewhere;
+        });
+        for (const Task& t : plan.tasks)
+            if (t.zone == "p1.C1" && !elsewhere) {
+                EXPECT_EQ(t.people, std::vector<std::string>{who});
+            }
+        given += elsewhere ? 0 : 1;
+    }
+    EXPECT_GE(given, 3) << "only who sits elsewhere does not get there";
 }
 
 } // namespace
