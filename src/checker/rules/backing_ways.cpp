@@ -60,10 +60,15 @@ double wasteOf(const QuiltView& v) {
         area += end * widthOf(name);
     for (const BackingPurchase& b : plan.buy)
         area += b.length.in() * widthOf(b.fabric);
-    const auto& listed = v.job.backing.fabrics;
+    // "2" of the halves "2a" and "2b".
+    const auto number = [](const std::string& piece) {
+        return piece.substr(0, piece.find_first_not_of("0123456789"));
+    };
     for (const BackingPanel& p : plan.panels)
-        // A column of fabric that is not listed is cut from nobody's count.
-        if (listed.empty() || std::ranges::find(listed, p.fabric, &Fabric::name) != listed.end())
+        // A column of fabric that is not listed is cut from nobody's count, and so not cut here.
+        if (std::ranges::any_of(plan.cuts, [&](const ClothCut& cut) {
+                return number(cut.piece) == number(p.name);
+            }))
             area -= areaSquareInches(p.area);
     return area;
 }

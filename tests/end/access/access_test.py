@@ -74,7 +74,7 @@ def read(reader):
     reader.wait(lambda s: s.name.startswith("Your quilt, ") and s.role in PRESSED, "the quilt").press()
     heading(reader, "Your quilt")
     every_control_is_told(reader, "the quilt")
-    reader.wait(lambda s: s.name == "Width at the head, 88 in", "its width").press()
+    reader.wait(lambda s: s.name == "Width at the head, 88\u00a0in", "its width").press()
     heading(reader, "Width at the head")
     every_control_is_told(reader, "a figure to change")
     reader.press("0")
@@ -83,7 +83,7 @@ def read(reader):
                        "why a width of nothing is refused")
     print(f"refused: {said.name}")
     reader.press("Cancel")
-    reader.named("Width at the head, 88 in")
+    reader.named("Width at the head, 88\u00a0in")
 
 
 def inside(executable):
