@@ -13,6 +13,8 @@ struct Spoiled {
     std::set<std::string> breaks;
     std::function<void(Good&)> spoil;
     std::function<Good()> good = [] { return goodPlan(); };
+    /// Rules that must stay silent even where they hold a figure to all that it follows from.
+    std::set<std::string> keeps{};
 
     friend std::ostream& operator<<(std::ostream& out, const Spoiled& s) { return out << s.how; }
 };

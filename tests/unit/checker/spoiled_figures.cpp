@@ -67,7 +67,9 @@ std::vector<Spoiled> spoiledFigures() {
          [](Good& g) {
              g.plan.help = {{Help::Kind::helper, "A helper.", Seconds{180}, 0},
                             {Help::Kind::table, "A table.", Seconds{120}, 0}};
-         }},
+         },
+         [] { return goodPlan(); },
+         {"plan.help"}},
         {"AWayOfAnotherRoom",
          {"passes.listed"},
          [](Good& g) {
@@ -87,7 +89,7 @@ std::vector<Spoiled> spoiledFigures() {
         {"NothingTellsWhereThePointsGo",
          {"points.told"},
          [](Good& g) { g.job().basting.layout.reset(); }},
-        {"RowsAreTold", {}, tellByRows},
+        {"RowsAreTold", {}, tellByRows, [] { return goodPlan(); }, {"points.gaps", "points.told"}},
         {"RowsAreSaidToLieFartherApart",
          {"points.gaps"},
          [](Good& g) {

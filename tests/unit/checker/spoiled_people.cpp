@@ -25,10 +25,6 @@ void warnOfLifters(Good& g) {
         {Finding::Kind::fewLift, Finding::Level::warn, "/helpers", "Few people lift.", ""});
 }
 
-} // namespace
-
-namespace {
-
 /// So heavy that three would have to lift it.
 void thickAsACarpet(Good& g) {
     g.job().batting.gsm = 16'280; // with cotton twice of the 8 280 g it has otherwise

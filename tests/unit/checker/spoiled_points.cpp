@@ -146,7 +146,11 @@ std::vector<Spoiled> spoiledPoints() {
          [](Good& g) {
              exchange(g, {22.5_in, 12_in}, {25.5_in, 12_in});
          }},
-        {"PinsMayBeToldByTheirRows", {}, told([](PinRows&) {})},
+        {"PinsMayBeToldByTheirRows",
+         {},
+         told([](PinRows&) {}),
+         [] { return goodPlan(); },
+         {"points.gaps", "points.told"}},
         {"APinMayLieBesideItsMark", {}, told([](PinRows& r) {
              PinRow& row = r.lines[2];
              row.aside = {{row.places[3], {row.places[3], row.at}}};
