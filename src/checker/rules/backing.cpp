@@ -1,4 +1,5 @@
 #include "checker/geometry/partition.h"
+#include "checker/rules/packs.h"
 #include "checker/rules/partition_text.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
@@ -135,8 +136,7 @@ void backingBought(const QuiltView& v, Report& report) {
         const Fabric* cloth = fabric(v, p.fabric);
         if (cloth == nullptr || !cloth->buyable)
             report.add(v.label() + ": '" + p.fabric + "' cannot be bought.");
-        const Length step =
-            v.job.unit == Unit::inch ? Length::inch64ths(36 * 8) : Length::millimetres(50);
+        const Length step = soldBy(v);
         if (p.length <= Length{} || p.length.nm() % step.nm() != 0)
             report.add(v.label() + ": " + figure(p.length, unit) + " of '" + p.fabric +
                        "' are to be bought; cloth is sold by " + figure(step, unit) + ".");

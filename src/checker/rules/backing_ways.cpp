@@ -1,3 +1,4 @@
+#include "checker/rules/packs.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
 
@@ -20,10 +21,6 @@ std::ptrdiff_t turnOf(const QuiltView& v, std::string_view fabric) {
 /// The number of a panel's name: 2 of "2a"; 0 where it has none.
 int numberOf(const std::string& name) {
     return std::atoi(name.c_str());
-}
-
-Length soldBy(const QuiltView& v) {
-    return v.job.unit == Unit::inch ? Length::inch64ths(36 * 8) : Length::millimetres(50);
 }
 
 /// The lengths that price and seam_worth are given for: yards or metres.
@@ -93,17 +90,11 @@ void backingWays(const QuiltView& v, Report& report) {
         return;
     }
     // Money where every fabric that may be bought has a price, and a seam then in the cheapest.
-    const auto& fabrics = v.job.backing.fabrics;
-    std::vector<double> prices;
-    for (const Fabric& f : fabrics)
-        if (f.buyable)
-            prices.push_back(f.price);
-    const double cheapest = prices.empty() ? 0 : std::ranges::min(prices);
-    const double step = v.job.unit == Unit::inch ? 36.0 : 1000 / 25.4;
-    const bool money = cheapest > 0;
+    const std::vector<double> money = prices(v);
+    const double perInch = money.empty() ? 1 : std::ranges::min(money) / inches(v);
     const auto score = [&](const BackingAlternative& a) {
-        return (money ? a.cost : a.bought.in()) +
-               a.seams * v.job.backing.seamWorth.in() * (money ? cheapest / step : 1);
+        return (money.empty() ? a.bought.in() : a.cost) +
+               a.seams * v.job.backing.seamWorth.in() * perInch;
     };
     for (const BackingAlternative& a : plan.alternatives)
         if (a.wanted.empty() && score(a) < score(chosen) - 1e-6)

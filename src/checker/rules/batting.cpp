@@ -5,7 +5,6 @@
 #include "checker/tolerances.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
 #include <optional>
@@ -80,8 +79,6 @@ bool runAlong(const Segment& a, const Segment& b, Length apart) {
     return between < apart - kHalving && along(a).overlaps(along(b));
 }
 
-constexpr std::array kRolls{90_in, 96_in, 108_in, 120_in};
-
 /// What washing leaves of new batting.
 Length washed(const QuiltView& v, Length bought) {
     return Length::nearestInches(bought.in() * (1 - v.job.batting.shrinkPercent / 100));
@@ -134,13 +131,9 @@ void battingBought(const QuiltView& v, Report& report) {
                 report.add(v.label() + ": no pack called '" + b.pack + "' is " + size + ".");
             continue;
         }
-        const auto& rolls = v.job.batting.rolls;
-        const bool sold = std::ranges::find(rolls, b.width) != rolls.end() ||
-                          (rolls.empty() && std::ranges::find(kRolls, b.width) != kRolls.end());
-        if (!sold && v.job.batting.roll != b.width)
+        if (!isRollSold(v, b.width))
             report.add(v.label() + ": no roll is " + figure(b.width, unit) + " wide.");
-        const Length step =
-            v.job.unit == Unit::inch ? Length::inch64ths(36 * 8) : Length::millimetres(50);
+        const Length step = soldBy(v);
         if (b.length <= Length{} || b.length.nm() % step.nm() != 0)
             report.add(v.label() + ": " + figure(b.length, unit) +
                        " of batting are to be bought; it is sold by " + figure(step, unit) + ".");

@@ -15,17 +15,10 @@ Length joinsOf(const BattingPlan& plan) {
     return out;
 }
 
-bool isRollSold(const QuiltView& v, Length width) {
-    const auto& rolls = v.job.batting.rolls;
-    const std::vector<Length>& sold = rolls.empty() ? Batting{}.rolls : rolls;
-    return v.job.batting.roll == width || std::ranges::find(sold, width) != sold.end();
-}
-
 /// What is wrong with a way to buy that is listed; nothing where its figures go together.
 std::string faultOf(const QuiltView& v, const BattingAlternative& a) {
     const Size layer = v.quilt.layers.batting;
-    const Length step =
-        v.job.unit == Unit::inch ? Length::inch64ths(36 * 8) : Length::millimetres(50);
+    const Length step = soldBy(v);
     const bool roll = a.roll != Length{};
     if (roll == !a.pack.empty() || (roll && !isRollSold(v, a.roll)) ||
         (!roll && !packSize(a.pack, v.job.unit)))
@@ -45,7 +38,7 @@ std::string faultOf(const QuiltView& v, const BattingAlternative& a) {
 
 /// The first piece of new batting that is not called 1, 2, 3 in its turn, those of one length of it
 /// 2a, 2b, or as its pack where that is joined with leftovers; nothing where all are.
-std::string namesOf(const BattingPlan& plan) {
+std::string pieceOutOfTurn(const BattingPlan& plan) {
     std::vector<std::string> names;
     for (const BattingPiecePlaced& p : plan.pieces)
         if (p.bought >= 0 && (std::size_t(p.bought) >= plan.buy.size() ||
@@ -73,7 +66,7 @@ std::string faultOf(const QuiltView& v, const BattingPlan& plan, const BattingSp
     const auto& all = v.job.batting.pieces;
     const auto piece = std::ranges::find(all, split.name, &BattingPiece::name);
     if (piece == all.end())
-        return "and is none";
+        return "but the job lists none";
     if (split.at <= Length{} || split.at >= (split.acrossWidth ? piece->width : piece->length))
         return "beside it";
     if (std::ranges::count(plan.splits, split) > piece->count)
@@ -108,7 +101,7 @@ void battingListed(const QuiltView& v, Report& report) {
     if (made->pack != first)
         report.add(v.label() + ": the batting is said to be of a pack '" + made->pack +
                    "'; what is bought first is '" + first + "'.");
-    if (const std::string fault = namesOf(*made); !fault.empty())
+    if (const std::string fault = pieceOutOfTurn(*made); !fault.empty())
         report.add(v.label() + ": batting piece '" + fault + "' is called out of turn.");
     std::set<std::pair<std::string, Length>> things;
     for (const BattingPurchase& b : made->buy)

@@ -22,8 +22,12 @@ double pace(const PlanView& v, const Task& t) {
     return std::isfinite(slowest) ? slowest : 1.0;
 }
 
+/// What goes with a zone besides its points takes so many seconds, at everybody's own pace (common
+/// practice).
+constexpr double kSettling = 15;
+
 /// Seconds a task of a whole pass takes at pace 1, alone or with others; of holds, which people
-/// share, all together; nothing is known of turning.
+/// share, all together; nothing is known of turning. All of them common practice.
 double secondsOfPass(const Pass& p, TaskKind kind) {
     int clamps = 0, all = 0;
     for (const Hold& h : p.holds) {
@@ -79,8 +83,7 @@ void crewTimes(const PlanView& v, Report& report) {
         // What several tasks of one kind give to the same zone or pass, in seconds at pace 1.
         std::map<std::tuple<TaskKind, int, std::string>, double> given;
         for (const Task* t : quilt.tasks()) {
-            // What goes with a zone besides its points is done at everybody's own pace.
-            const double settling = isOfZone(t->kind) ? 15 : 0;
+            const double settling = isOfZone(t->kind) ? kSettling : 0;
             const double work =
                 (double(Seconds{t->end - t->start}.count()) - settling + 1) *
                 (t->kind == TaskKind::clamp || t->kind == TaskKind::reclamp ? paces(v, *t)
@@ -122,11 +125,14 @@ double secondsAt(const QuiltView& v, const Pass& pass, const Zone& zone, const S
     return out;
 }
 
+/// One person alone takes so many times as long to lay, fold or shift (common practice).
+constexpr double kAlone = 1.8;
+
 /// What a task takes just so; nothing where it is shared, or where that is not known.
 std::optional<double> lengthOf(const PlanView& v, const QuiltView& q, const Task& t) {
     const Pass* pass = q.pass(t.pass);
-    if (pass == nullptr || t.kind == TaskKind::cool)
-        return t.kind == TaskKind::cool ? std::optional{120.0} : std::nullopt;
+    if (pass == nullptr)
+        return {};
     const double slowest = pace(v, t);
     if (isOfZone(t.kind)) {
         const Zone* zone = q.zone(t.zone);
@@ -134,10 +140,10 @@ std::optional<double> lengthOf(const PlanView& v, const QuiltView& q, const Task
         if (zone == nullptr || seen == nullptr || t.people.size() != 1 || t.places.size() != 1)
             return {};
         const Helper* h = v.helper(t.people.front());
-        return h == nullptr
-                   ? std::optional<double>{}
-                   : 15 + secondsAt(q, *pass, *zone, t.places.front(), *h, seen->secondsAPoint) /
-                              slowest;
+        return h == nullptr ? std::optional<double>{}
+                            : kSettling + secondsAt(q, *pass, *zone, t.places.front(), *h,
+                                                    seen->secondsAPoint) /
+                                              slowest;
     }
     switch (t.kind) {
     case TaskKind::layBacking:
@@ -146,11 +152,13 @@ std::optional<double> lengthOf(const PlanView& v, const QuiltView& q, const Task
     case TaskKind::shift:
     case TaskKind::foldBack:
     case TaskKind::foldForward:
-        return secondsOfPass(*pass, t.kind) * (t.people.size() == 1 ? 1.8 : 1) / slowest;
+        return secondsOfPass(*pass, t.kind) * (t.people.size() == 1 ? kAlone : 1) / slowest;
     case TaskKind::smooth:
     case TaskKind::checkUnderside:
     case TaskKind::handOver:
         return secondsOfPass(*pass, t.kind) / slowest;
+    case TaskKind::cool:
+        return secondsOfPass(*pass, t.kind);
     default:
         return {};
     }
@@ -170,8 +178,9 @@ void crewLengths(const PlanView& v, Report& report) {
     }
 }
 
-// Setting up: the tables by the quickest, and two seconds a point by all, for a pin to be opened or
-// the paper of a dot to be taken off.
+// Setting up: the tables by the quickest, a quarter of an hour, or five minutes where they stand
+// already; and two seconds a point by all, for a pin to be opened or the paper of a dot to be taken
+// off. All of it common practice.
 void crewSetUp(const PlanView& v, Report& report) {
     std::set<int> seen; // surfaces that stand already
     for (const QuiltView& q : v.quilts) {

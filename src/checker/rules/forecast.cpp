@@ -5,8 +5,9 @@
 
 namespace bastewright::check {
 
-// The finish lies in its range, near the middle, and the range is as wide as afternoons are: all of
-// one afternoon is a sixth quicker or slower in nine of ten (from memory), and no more than half.
+// Early, middle and late lie 2 to 60 % apart, and the finish within 15 % of the middle: an
+// estimate, around the sixth by which nine of ten afternoons are quicker or slower (from memory).
+// There is a bound of the finish.
 void crewRange(const PlanView& v, Report& report) {
     if (v.plan.tasks.empty())
         return;
@@ -45,8 +46,9 @@ bool isTold(const PlanView& v, const PlannedBreak& b) {
 
 } // namespace
 
-// Breaks are told or proposed, ten minutes each; nobody is idle with everybody of a quilt for so
-// long in any other moment.
+// Breaks are somebody's who has told of them, or proposed; those last ten minutes (common
+// practice). Where nobody works for so long there is a break, or somebody comes or has breaks of
+// their own.
 void crewPauses(const PlanView& v, Report& report) {
     constexpr Seconds kProposed{10 * 60};
     const PlannedBreak* last = nullptr;

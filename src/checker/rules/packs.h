@@ -1,8 +1,9 @@
 #pragma once
 
+#include "checker/view.h"
 #include "measures/length_text.h"
-#include "plan/layers.h"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <string_view>
@@ -31,6 +32,19 @@ inline std::optional<Size> packSize(std::string_view name, Unit unit) {
                 return Size{*width, *length};
         }
     return {};
+}
+
+/// Fabric and batting off the roll are sold by an eighth of a yard, or by 5 cm (common practice).
+inline Length soldBy(const QuiltView& v) {
+    return v.job.unit == Unit::inch ? Length::inch64ths(36 * 8) : Length::millimetres(50);
+}
+
+/// A roll of batting is of a width the job lists, of the usual ones where it lists none, or of the
+/// width it asks for.
+inline bool isRollSold(const QuiltView& v, Length width) {
+    const auto& rolls = v.job.batting.rolls;
+    const std::vector<Length>& sold = rolls.empty() ? Batting{}.rolls : rolls;
+    return v.job.batting.roll == width || std::ranges::find(sold, width) != sold.end();
 }
 
 } // namespace bastewright::check

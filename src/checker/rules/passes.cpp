@@ -159,7 +159,7 @@ void passesField(const QuiltView& v, Report& report) {
             if (wall == Side::right)
                 right.x1 = std::min(right.x1, p.table.x1 - room);
         }
-        const auto off = [&](Length a, Length b) { return abs(a - b) > kFine; };
+        const auto off = [](Length a, Length b) { return !near(a, b, kFine); };
         if (off(p.field.x0, right.x0) || off(p.field.y0, right.y0) || off(p.field.x1, right.x1) ||
             off(p.field.y1, right.y1))
             report.add(label(v, p) + ": the field is " + box(p.field, v.plan.unit) +

@@ -89,10 +89,6 @@ bool isThere(const std::vector<Point>& points, Point at) {
     });
 }
 
-} // namespace
-
-namespace {
-
 /// The distances between neighbours, each with how often it is there.
 std::map<Length, int> distances(const std::vector<std::vector<Length>>& lines) {
     std::map<Length, int> out;

@@ -7,6 +7,9 @@
 
 namespace bastewright::check {
 
+/// Clips exist up to this size (common practice).
+inline constexpr Length kLargestClip = Length::inches(4);
+
 /// Area rule of a wound roll without a core: its cross-section is the strip's, packed at 0.8 by
 /// hand (from memory). Each turn is batting between two layers of quilting cotton of 0.3 mm (from
 /// memory).

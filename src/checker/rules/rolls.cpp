@@ -120,9 +120,6 @@ void rollsDiameter(const QuiltView& v, Report& report) {
 
 namespace {
 
-/// Clips exist up to this size (common practice).
-constexpr Length kLargestClip = Length::inches(4);
-
 /// One every 15 in and at least two (common practice: one every 12 to 18 in).
 std::int64_t clipsOn(Length along) {
     return std::max(std::int64_t{2}, ceilDiv(along, Length::inches(15)));

@@ -1,3 +1,4 @@
+#include "checker/rules/roll_diameter.h"
 #include "checker/rules/rules.h"
 #include "checker/task_traits.h"
 #include "checker/ways/seen_way.h"
@@ -160,14 +161,6 @@ bool isTrueOf(const QuiltView& v, Kind kind) {
 constexpr std::array kAlwaysSaid{Kind::rolledAtWall, Kind::tableJoints, Kind::spacingTooWide,
                                  Kind::throatTooSmall, Kind::battingMelts};
 
-std::int64_t pinsOf(const PlanView& v) {
-    std::int64_t out = 0;
-    for (const QuiltView& q : v.quilts)
-        for (const Zone& z : q.quilt.zones)
-            out += seenWay(q.job).fromBox ? std::ssize(z.points) : 0;
-    return out;
-}
-
 /// The same for findings about all.
 bool isTrueOfAll(const PlanView& v, Kind kind) {
     const Setting& s = v.session.setting;
@@ -239,7 +232,7 @@ void clipInstead(const PlanView& v, const Finding& f, Report& report) {
                 if (r.folded)
                     thickest = std::max(thickest, r.diameter);
     const std::int64_t inch = ceilDiv(thickest, Length::inches(1));
-    const bool some = inch <= 4; // larger clips are not made
+    const bool some = thickest <= kLargestClip;
     if (f.figures.size() != (some ? 2U : 0U) ||
         (some && (f.figures[0] < 2 || f.figures[0] > 100 || f.figures[1] != inch * 64)))
         report.add(say(v, f) + ": what is folded is " + figure(thickest, v.plan.unit) +

@@ -94,11 +94,7 @@ void suppliesSums(const PlanView& v, Report& report) {
 }
 
 void suppliesEnough(const PlanView& v, Report& report) {
-    double pins = 0;
-    for (const QuiltView& quilt : v.quilts)
-        if (seenWay(quilt.job).fromBox)
-            for (const Zone& z : quilt.quilt.zones)
-                pins += double(z.points.size());
+    const auto pins = double(pinsOf(v));
     const Stash& stash = v.session.setting.stash;
     const auto check = [&](Supply::Kind kind, const char* name, double least, double have) {
         const Supply said = supply(v, kind);
@@ -127,14 +123,10 @@ namespace {
 /// Where pins are missing, the zones of a quilt with pins whose batting does not melt are named if
 /// they can take the place of all that are.
 void dotsUnsaid(const PlanView& v, Report& report) {
-    std::int64_t pins = 0, most = 0;
-    for (const QuiltView& q : v.quilts) {
-        std::int64_t here = 0;
-        for (const Zone& z : q.quilt.zones)
-            here += seenWay(q.job).fromBox ? std::ssize(z.points) : 0;
-        pins += here;
-        most = std::max(most, q.job.batting.meltable ? 0 : here);
-    }
+    const std::int64_t pins = pinsOf(v);
+    std::int64_t most = 0;
+    for (const QuiltView& q : v.quilts)
+        most = std::max(most, q.job.batting.meltable ? 0 : pinsOf(q));
     const int have = v.session.setting.stash.pins;
     if (have > 0 && pins > have && most >= pins - have)
         report.add(std::to_string(pins - have) +
@@ -145,11 +137,9 @@ void dotsUnsaid(const PlanView& v, Report& report) {
 
 // Dots in place of pins that are missing: as many as are missing, in no more zones than it takes.
 void suppliesDots(const PlanView& v, Report& report) {
-    std::int64_t pins = 0, saved = 0, least = std::numeric_limits<std::int64_t>::max();
+    std::int64_t saved = 0, least = std::numeric_limits<std::int64_t>::max();
     int quilts = 0;
     for (const QuiltView& quilt : v.quilts) {
-        for (const Zone& z : quilt.quilt.zones)
-            pins += seenWay(quilt.job).fromBox ? std::ssize(z.points) : 0;
         if (quilt.quilt.dotZones.empty())
             continue;
         ++quilts;
@@ -178,7 +168,7 @@ void suppliesDots(const PlanView& v, Report& report) {
         dotsUnsaid(v, report);
         return;
     }
-    const std::int64_t missing = pins - v.session.setting.stash.pins;
+    const std::int64_t missing = pinsOf(v) - v.session.setting.stash.pins;
     if (quilts > 1 || missing <= 0 || saved < missing || saved - least >= missing)
         report.add("Zones of " + std::to_string(quilts) + (quilts == 1 ? " quilt" : " quilts") +
                    " are said to save " + std::to_string(saved) + " pins by dots; " +

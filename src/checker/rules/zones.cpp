@@ -72,13 +72,21 @@ void zonesNames(const QuiltView& v, Report& report) {
 
 void zonesPass(const QuiltView& v, Report& report) {
     std::map<std::string, std::vector<int>> listed;
-    for (const Pass& p : v.quilt.passes)
+    for (const Pass& p : v.quilt.passes) {
         for (const std::string& id : p.zones) {
             listed[id].push_back(p.number);
             if (v.zone(id) == nullptr)
                 report.add(v.label() + ": pass " + std::to_string(p.number) + " lists zone '" + id +
                            "', which is not there.");
         }
+        std::vector<std::string> own;
+        for (const Zone& z : v.quilt.zones)
+            if (z.pass == p.number)
+                own.push_back(z.id);
+        if (own != p.zones)
+            report.add(v.label() + ": pass " + std::to_string(p.number) +
+                       " does not list its zones in the plan's order.");
+    }
     for (const Zone& z : v.quilt.zones) {
         const Pass* pass = v.pass(z.pass);
         if (pass == nullptr)
@@ -87,15 +95,6 @@ void zonesPass(const QuiltView& v, Report& report) {
         else if (!contains(pass->fresh, z.area))
             report.add(v.label() + ": zone " + z.id + " at " + box(z.area, v.plan.unit) +
                        " is not inside the new area of its pass " + std::to_string(z.pass) + ".");
-        if (pass != nullptr && !pass->zones.empty()) {
-            std::vector<std::string> own;
-            for (const Zone& o : v.quilt.zones)
-                if (o.pass == z.pass)
-                    own.push_back(o.id);
-            if (&z == &*std::ranges::find(v.quilt.zones, z.pass, &Zone::pass) && own != pass->zones)
-                report.add(v.label() + ": pass " + std::to_string(z.pass) +
-                           " lists its zones in another order than the plan.");
-        }
         if (listed[z.id] != std::vector{z.pass})
             report.add(v.label() + ": zone " + z.id + " is not listed just once, in pass " +
                        std::to_string(z.pass) + ".");

@@ -1,5 +1,7 @@
 #include "checker/ways/seen_way.h"
 
+#include "checker/view.h"
+
 #include <algorithm>
 #include <array>
 
@@ -12,6 +14,21 @@ std::span<const SeenWay> seenWays() {
 
 const SeenWay& seenWay(const Job& job) {
     return *std::ranges::find(seenWays(), job.basting.with, &SeenWay::with);
+}
+
+std::int64_t pinsOf(const QuiltView& quilt) {
+    std::int64_t out = 0;
+    if (seenWay(quilt.job).fromBox)
+        for (const Zone& z : quilt.quilt.zones)
+            out += std::ssize(z.points);
+    return out;
+}
+
+std::int64_t pinsOf(const PlanView& plan) {
+    std::int64_t out = 0;
+    for (const QuiltView& quilt : plan.quilts)
+        out += pinsOf(quilt);
+    return out;
 }
 
 const SeenTask* seenTask(TaskKind kind) {

@@ -3,6 +3,7 @@
 #include "job/job.h"
 #include "plan/task.h"
 
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <vector>
@@ -10,6 +11,9 @@
 /// What the checker must see of each way of basting, from its own side: the planner's descriptions
 /// (`src/ways`) are not asked. One file for each way, and its line in the table of `seen_way.cpp`.
 namespace bastewright::check {
+
+struct QuiltView;
+struct PlanView;
 
 /// A kind of task that a quilt basted so has; kinds that only other ways see it must not have.
 struct SeenTask {
@@ -41,6 +45,9 @@ struct SeenWay {
 
 std::span<const SeenWay> seenWays();
 const SeenWay& seenWay(const Job& job);
+/// Points of the zones that are pins of the box.
+std::int64_t pinsOf(const QuiltView& quilt);
+std::int64_t pinsOf(const PlanView& plan);
 /// What is seen of such a task in whichever way has it; nothing for those of all ways.
 const SeenTask* seenTask(TaskKind kind);
 
