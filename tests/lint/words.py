@@ -25,7 +25,7 @@ ENGLISH = (
     (r"\bas serves\b|\b[Ww]hichever\b", "faster, automatic", ()),
     (r"\b([Ff]ar|[Nn]ear) (long )?side\b", "what everybody sees, or the drawing", ()),
     (r"\b[Cc]ures?\b|\b[Ff]lanks?\b|\bproven least\b", "fix; half on each side; nobody could do with fewer", ()),
-    (r"\b[Pp]ins out\b|\b[Bb]locks? hands?\b", "in the quilt", ()),
+    (r"\b[Pp]ins out\b", "in the quilt", ()),
     (r"\bTo watch\b|\bTake this way\b|\bLeave it as it was\b", "Check first, Use this plan, Cancel", ()),
     (r"\b[Cc]entre|\b[Cc]olour|\b[Gg]rey\b|\b[Mm]etres?\b|\b[Nn]eighbour", "American spelling", ()),
     (r"(?<![\w/])\d+ \d/\d|(?<!%)\b[1357]/[248]\b", "fraction signs: 12½", (r"enter one such as 12 1/2",)),
@@ -37,7 +37,6 @@ GERMAN = (
     (r"\bgesteppt", "gestrichelt; gequiltet", ()),
     (r"\bWege?\b", "Variante", ("[Ii]m Weg", "kurzen Weg", "aus dem Weg")),
     (r"\bAbschnitte?\b", "Reststück, Strecke", ("Alle am eigenen Abschnitt",)),
-    (r"\bBlatt Papier\b", "Blatt", ()),
     (r"\bUnterseite\b", "unten, unter dem Quilt", ()),
     (r"\b[Pp]rojekte?\b", "Quilt", ()),
 )
