@@ -30,7 +30,7 @@ Flickable {
     /// What its words need where there is no table.
     readonly property real least: board.onFloor ? aboutFloor.height + 2 * Theme.space : 0
     readonly property real between: Theme.gap * 0.5
-    /// The table in hand is too small for its handles: whoever shows the floor offers them beside it.
+    /// The table in hand is too small for its handles: whoever shows the floor offers the turn of the tables.
     readonly property bool handlesBeside: {
         const row = chosen >= 0 ? tableAt(chosen) : null
         return row !== null && !handlesFit(row.width, row.height)

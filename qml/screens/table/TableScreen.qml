@@ -24,7 +24,7 @@ FocusScope {
     readonly property bool callInHeader: wide && height < 9 * Theme.tableTarget
 
     property string over: "" // what lies over the screen: "lanes" (everybody's turns), "notes", "record"
-    readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget
+    readonly property bool faceToFace: room.comfort.faceToFace && height > 4 * Theme.tableTarget // each half needs a row of tiles beside the middle bar
 
     signal comfortWanted
     signal phonesWanted
