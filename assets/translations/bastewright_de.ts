@@ -4149,7 +4149,7 @@
     </message>
     <message>
         <source>Move</source>
-        <translation>Weiterschieben</translation>
+        <translation>Schieben</translation>
     </message>
     <message>
         <source>Nobody touches it.</source>
@@ -4325,11 +4325,11 @@
     </message>
     <message>
         <source>, each when it is called.</source>
-        <translation>, jede, wenn sie gerufen wird.</translation>
+        <translation>, jede auf Ruf.</translation>
     </message>
     <message>
         <source>Yours stand below, each when it is called.</source>
-        <translation>Die eigenen stehen unten, jede, wenn sie gerufen wird.</translation>
+        <translation>Die eigenen stehen unten, jede auf Ruf.</translation>
     </message>
     <message>
         <source>move the clamps to all three layers.</source>
@@ -4341,7 +4341,7 @@
     </message>
     <message>
         <source>Take off your clamps.</source>
-        <translation>Die eigenen Klemmen abnehmen.</translation>
+        <translation>Eigene Klemmen ab.</translation>
     </message>
     <message>
         <source>Stay seated, take your clamps off.</source>
@@ -4357,7 +4357,7 @@
     </message>
     <message>
         <source>Lift with %1 on the count, then back to your place.</source>
-        <translation>Auf Zählen anheben, zusammen mit %1; dann zurück an den Platz.</translation>
+        <translation>Mit %1 auf Zählen anheben, dann zurück an den Platz.</translation>
     </message>
     <message>
         <source>Into pass %1 lift with %2 on the count, then back to your place.</source>
@@ -4749,7 +4749,7 @@
     </message>
     <message>
         <source>Backing; once it is clamped batting and top.</source>
-        <translation>Rückseite; wenn sie geklammert ist, Vlies und Top.</translation>
+        <translation>Rückseite; geklammert, dann Vlies und Top.</translation>
     </message>
     <message>
         <source>The backing; then all three layers.</source>
@@ -4765,51 +4765,55 @@
     </message>
     <message>
         <source>From pass 2 on, top and batting are folded back first.</source>
-        <translation>Ab Durchgang 2 werden zuerst Top und Vlies zurückgeschlagen.</translation>
-    </message>
-    <message>
-        <source>First the backing; when batting and top lie on it,</source>
-        <translation>Erst die Rückseite; wenn Vlies und Top darauf liegen:</translation>
+        <translation>Ab Durchgang 2 erst Top und Vlies zurückschlagen.</translation>
     </message>
     <message>
         <source>You sit: nothing is carried over your head.</source>
         <translation>Im Sitzen: Nichts wird über den Kopf getragen.</translation>
     </message>
     <message>
-        <source>marks count from the quilt&apos;s left edge; black: odd rows, white: even</source>
-        <translation>Marken zählen vom linken Rand des Quilts; schwarz: ungerade Reihen, weiß: gerade</translation>
+        <source>First the backing; once all lie,</source>
+        <translation>Erst die Rückseite; liegen alle,</translation>
     </message>
     <message>
-        <source>marks count from the quilt&apos;s head; black: odd rows, white: even</source>
-        <translation>Marken zählen vom Kopf des Quilts; schwarz: ungerade Reihen, weiß: gerade</translation>
+        <source>marks count from the left edge; black: odd rows, white: even</source>
+        <translation>Marken ab linkem Rand; schwarz: ungerade, weiß: gerade</translation>
     </message>
     <message>
-        <source>Where it hangs %1 less than said: look for a pleat underneath.</source>
-        <translation>Hängt es %1 kürzer als gesagt: unten nach einer Falte suchen.</translation>
+        <source>marks count from the head; black: odd rows, white: even</source>
+        <translation>Marken ab dem Kopf; schwarz: ungerade, weiß: gerade</translation>
     </message>
     <message>
-        <source>Chairs hold up what hangs at %1.</source>
-        <translation>Stühle stützen, was bei %1 hängt.</translation>
+        <source>%1 alike</source>
+        <translation>%1 ebenso</translation>
     </message>
     <message>
-        <source>The spare table holds up what hangs at %1.</source>
-        <translation>Der freie Tisch stützt, was bei %1 hängt.</translation>
+        <source>Chairs stand under what hangs.</source>
+        <translation>Stühle stehen unter dem, was hängt.</translation>
     </message>
     <message>
-        <source>%1 side: %2 folded on a support</source>
-        <translation>Seite %1: %2 auf einer Stütze gefaltet</translation>
+        <source>Chairs at %1.</source>
+        <translation>Stühle bei %1.</translation>
     </message>
     <message>
-        <source>%1 side: roll up %2, %3 thick</source>
-        <translation>Seite %1: %2 aufrollen, %3 dick</translation>
+        <source>The spare table at %1.</source>
+        <translation>Der freie Tisch bei %1.</translation>
     </message>
     <message>
-        <source>the %1 side likewise</source>
-        <translation>Seite %1 ebenso</translation>
+        <source>Hangs %1 less than said: look for a pleat underneath.</source>
+        <translation>Hängt %1 kürzer als gesagt: unten nach einer Falte suchen.</translation>
     </message>
     <message>
-        <source>%1 stay in the quilt; all others you brought are counted back into the box.</source>
-        <translation>%1 bleiben im Quilt; alle anderen mitgebrachten werden in die Dose zurückgezählt.</translation>
+        <source>%1: %2 folded on a support</source>
+        <translation>%1: %2 gefaltet auf einer Stütze</translation>
+    </message>
+    <message>
+        <source>%1: roll up %2, %3 thick</source>
+        <translation>%1: %2 aufrollen, %3 dick</translation>
+    </message>
+    <message>
+        <source>%1 stay in; the others go back into the box.</source>
+        <translation>%1 bleiben im Quilt; die anderen in die Dose.</translation>
     </message>
 </context>
 <context>
@@ -9225,16 +9229,16 @@
         <translation>Alle Nadeln bleiben offen.</translation>
     </message>
     <message>
-        <source>Your rows at your marks, from the quilt&apos;s middle outward. Where a mark is on a seam, pin beside the seam.</source>
-        <translation>Die eigenen Reihen an den eigenen Marken, von der Mitte des Quilts nach außen. Liegt eine Marke auf einer Naht, neben der Naht stecken.</translation>
-    </message>
-    <message>
         <source>Now, never earlier.</source>
         <translation>Jetzt, nie früher.</translation>
     </message>
     <message>
-        <source>Close your pins, from the quilt&apos;s middle outward.</source>
-        <translation>Die eigenen Nadeln schließen, von der Mitte des Quilts nach außen.</translation>
+        <source>Your rows at your marks, from the middle outward; on a seam, beside it.</source>
+        <translation>Eigene Reihen an eigenen Marken, von der Mitte aus; auf Nähten daneben.</translation>
+    </message>
+    <message>
+        <source>Close from the middle outward.</source>
+        <translation>Von der Mitte aus schließen.</translation>
     </message>
 </context>
 <context>

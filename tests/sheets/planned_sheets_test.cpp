@@ -46,6 +46,15 @@ TEST(PlannedSheets, harbourLights) {
         expectLeadKnowsAll(w);
         expectGoodForm(w, paper);
         expectHelpersWithin(w, 1);
+        EXPECT_EQ(pagesOf(w), 6U) << "as docs/sheets.md says: one for the lead, one to bring";
+        const auto pages = pdf::pageTexts(w.path);
+        EXPECT_EQ(std::ranges::count_if(pages,
+                                        [](const QString& page) {
+                                            return page.contains(
+                                                QStringLiteral("From where you stand"));
+                                        }),
+                  std::ssize(session.setting.helpers))
+            << "nobody's page is without the picture of their place";
     }
 }
 

@@ -109,8 +109,7 @@ private:
             out = {{Text::tr("Yours stand below, each when it is called.") + QChar::Space}};
         }
         if (clamps) {
-            out.push_back(
-                {Text::tr("First the backing; when batting and top lie on it,") + QChar::Space});
+            out.push_back({Text::tr("First the backing; once all lie,") + QChar::Space});
             out.push_back({Text::tr("move the clamps to all three layers."), true});
         } else {
             out.push_back({Text::tr("Tape on the backing only.")});

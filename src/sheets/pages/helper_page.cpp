@@ -343,8 +343,8 @@ Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part
     });
     // Mark 1 of the ribbon is at the edge that the row begins at.
     const QString marks =
-        across ? Text::tr("marks count from the quilt's left edge; black: odd rows, white: even")
-               : Text::tr("marks count from the quilt's head; black: odd rows, white: even");
+        across ? Text::tr("marks count from the left edge; black: odd rows, white: even")
+               : Text::tr("marks count from the head; black: odd rows, white: even");
     flow.push_back(headingLine(Text::tr("Your passes"), rows ? marks : QString{}, c.width));
     flow += passList(c, who, parts, setting);
     const auto add = [&](const QString& words, const TextStyle& style) {
@@ -370,7 +370,8 @@ Flow helperPages(const SheetContext& c, const Helper& helper) {
         return {nameBlock(c, helper, parts)};
     const HelperSetting settings[] = {{230, 34, 3, true}, {210, 28, 2.5, true}, {195, 22, 2, true},
                                       {195, 0, 2, true},  {190, 0, 2, false},   {175, 0, 1, false},
-                                      {150, 0, 1, false}, {130, 0, 0.5, false}, {0, 0, 0.5, false}};
+                                      {150, 0, 1, false}, {130, 0, 0.5, false}, {115, 0, 0, false},
+                                      {100, 0, 0, false}, {0, 0, 0.5, false}};
     return fewestPages(settings, c.height, [&](const HelperSetting& setting) {
         return helperFlow(c, helper, parts, setting);
     });

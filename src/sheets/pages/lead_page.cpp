@@ -146,7 +146,9 @@ std::vector<Span> letterKey(const SheetContext& c, std::size_t q, const Pass& pa
     return out;
 }
 
-QString holdKey(const Pass& pass) {
+/// What the signs of the picture mean, and what the words of the passes say shortly.
+QString keyOf(const QuiltPlan& quilt) {
+    const Pass& pass = quilt.passes.front();
     bool clamps = false, tape = false;
     for (const Hold& hold : pass.holds)
         (hold.kind == Hold::Kind::clamp ? clamps : tape) = true;
@@ -157,6 +159,11 @@ QString holdKey(const Pass& pass) {
         out << Text::tr("Square: 6 in of tape, the backing only.");
     if (!out.isEmpty())
         out << Text::tr("One number, one moment; middles first.");
+    if (std::ranges::any_of(quilt.passes, [](const Pass& p) {
+            return std::ranges::any_of(kSides,
+                                       [&](Side s) { return p.beyond[s] == Beyond::chairs; });
+        }))
+        out << Text::tr("Chairs stand under what hangs.");
     return out.join(QChar::Space);
 }
 
@@ -166,7 +173,7 @@ Block placesAndHolds(const SheetContext& c, std::size_t q, double width, double 
     const Pass& pass = quilt.passes.front();
     const auto title = set(Text::tr("Places and holds"), width, serif(type::kCheck));
     const auto who = set(letterKey(c, q, pass), width, closeText(type::kHead));
-    const auto holds = set(holdKey(pass), width, quiet(type::kHead));
+    const auto holds = set(keyOf(quilt), width, quiet(type::kHead));
     const double words = title->height() + who->height() + holds->height() + 10;
     const auto show = std::make_shared<PlacePicture>(c.places(q, pass));
     const double picture = std::max(60.0, placesHeight(*show, width, limit - words));
@@ -182,7 +189,7 @@ Block placesAndHolds(const SheetContext& c, std::size_t q, double width, double 
 
 Block careBlock(const SheetContext& c) {
     std::vector<Span> words{
-        {Text::tr("Where it hangs %1 less than said: look for a pleat underneath.")
+        {Text::tr("Hangs %1 less than said: look for a pleat underneath.")
                  .arg(length(kPleat, c.unit())) +
              QChar::Space,
          true},

@@ -67,9 +67,9 @@ QStringList restWords(const Pass& pass, const std::vector<Stretch>& standing, Un
     for (const Side side : kSides) {
         const QString where = tableSideBrief(standing, side);
         if (pass.beyond[side] == Beyond::chairs)
-            out << Text::tr("Chairs hold up what hangs at %1.").arg(where);
+            out << Text::tr("Chairs at %1.").arg(where);
         if (pass.beyond[side] == Beyond::spareTable)
-            out << Text::tr("The spare table holds up what hangs at %1.").arg(where);
+            out << Text::tr("The spare table at %1.").arg(where);
     }
     for (const Roll& roll : pass.rolls)
         out << Text::tr("%1.").arg(rollWords(roll, unit));
@@ -160,10 +160,10 @@ std::vector<Span> passWords(const SheetContext& c, std::size_t quilt, const Pass
 
 QString rollWords(const Roll& roll, Unit unit) {
     if (roll.folded)
-        return Text::tr("%1 side: %2 folded on a support")
+        return Text::tr("%1: %2 folded on a support")
             .arg(sideName(roll.side), length(roll.rolled, unit));
     const QString up =
-        Text::tr("%1 side: roll up %2, %3 thick")
+        Text::tr("%1: roll up %2, %3 thick")
             .arg(sideName(roll.side), length(roll.rolled, unit), length(roll.diameter, unit));
     if (roll.clips == 0)
         return Text::tr("%1, and tie it").arg(up);
@@ -208,7 +208,7 @@ std::vector<Span> rollUpWords(const SheetContext& c, std::size_t quilt) {
         if (!alike || &roll == &all.front())
             rolls << rollWords(roll, c.unit());
     if (alike)
-        rolls << Text::tr("the %1 side likewise").arg(sideName(all[1].side));
+        rolls << Text::tr("%1 alike").arg(sideName(all[1].side));
     if (!rolls.isEmpty())
         out.push_back({Text::tr("%1.").arg(rolls.join(Text::tr("; ")))});
     const int in = pinsOf(q);
@@ -217,9 +217,8 @@ std::vector<Span> rollUpWords(const SheetContext& c, std::size_t quilt) {
         out.push_back({QChar::Space + language::said(way.words.rolledUp)});
     else
         out.push_back(
-            {QChar::Space +
-             Text::tr("%1 stay in the quilt; all others you brought are counted back into the box.")
-                 .arg(pointCount(in, c.with(quilt)))});
+            {QChar::Space + Text::tr("%1 stay in; the others go back into the box.")
+                                .arg(pointCount(in, c.with(quilt)))});
     return out;
 }
 

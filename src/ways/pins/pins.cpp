@@ -15,8 +15,7 @@ StepWords placing() {
     return {.call = core::says("Pin"),
             .forLead = core::says("All pins stay open."),
             .mine = core::says(
-                "Your rows at your marks, from the quilt's middle outward. Where a mark is on "
-                "a seam, pin beside the seam."),
+                "Your rows at your marks, from the middle outward; on a seam, beside it."),
             .firmly = core::says("Leave every pin open."),
             .idle =
                 [](const Sentence&) {
@@ -59,7 +58,7 @@ StepWords closing() {
     return {
         .call = core::says("Close"),
         .forLead = core::says("Now, never earlier."),
-        .mine = core::says("Close your pins, from the quilt's middle outward."),
+        .mine = core::says("Close from the middle outward."),
         .firmly = core::says("Never before this call."),
         .idle = [](const Sentence&) { return core::says("Wait until all are closed."); },
         .care = {},
