@@ -2,7 +2,6 @@
 
 #include "plan/find.h"
 #include "planners/crew/handed.h"
-#include "planners/whole/dot_zones.h"
 #include "session/pace.h"
 #include "session/pins.h"
 #include "session/private/change_words.h"
@@ -94,15 +93,14 @@ private:
 
     /// On the tables that are there, where that is needed or makes fewer passes.
     void planTables(int more, const ReplanOptions& options, std::stop_token stop) {
-        Plan same = replan(out_.session, plan_, state_, options, stop);
-        OtherPasses other = onOtherTables(out_.session, plan_, state_, options, std::move(stop));
-        const bool gone = tablesAreGone(same);
+        OtherPasses other = onOtherTables(out_.session, plan_, state_, options, stop);
         const auto left = [&](const Plan& p) {
             return whatIsLeftBy(p, out_.session.setting, asSeenBy(p, state_)).passes;
         };
-        if (gone || (other.refused.empty() && left(other.plan) < left(same)))
+        if (standsOnMissing(plan_, out_.session.setting.room) ||
+            (other.refused.empty() && left(other.plan) < out_.before.passes))
             return take(std::move(other));
-        out_.plan = std::move(same);
+        out_.plan = replan(out_.session, plan_, state_, options, std::move(stop));
         out_.said.push_back(howTablesMatter(more));
     }
 
@@ -254,7 +252,7 @@ private:
             Event e = factOf(EventKind::passAbandoned);
             e.job = job;
             e.zone = zone;
-            e.pass = found.pass(plan_, job, zone);
+            e.pass = findZone(plan_.quilts[static_cast<std::size_t>(job)], zone)->pass;
             if (auto why = setAsideZone(plan_, state_, job, zone); !why.empty())
                 return why;
             out_.facts.push_back(std::move(e));

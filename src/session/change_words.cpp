@@ -73,11 +73,6 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
     return out;
 }
 
-bool tablesAreGone(const Plan& plan) {
-    return std::ranges::find(plan.findings, Finding::Kind::tablesGone, &Finding::kind) !=
-           plan.findings.end();
-}
-
 Sentence howTablesMatter(int more) {
     return more > 0 ? core::says("The passes stay as they are: with it they would not be fewer.")
                     : core::says("The quilt lies on other tables: the passes stay as they are.");

@@ -40,6 +40,11 @@ enum class EventKind {
     sessionEnded
 };
 
+/// True for events that carry a plan or a session, in force from there on.
+constexpr bool carries(EventKind kind) {
+    return kind == EventKind::settingChanged || kind == EventKind::replanned;
+}
+
 /// The word used in files and in the library: "zone-opened".
 std::string_view name(EventKind kind);
 std::optional<EventKind> eventKind(std::string_view name);

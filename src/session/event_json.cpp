@@ -13,10 +13,6 @@ namespace {
 constexpr JsonLimits kWithin{
     .bytes = 200'000'000, .values = 4'000'000, .depth = 40, .fields = 1000};
 
-constexpr bool carries(EventKind kind) {
-    return kind == EventKind::settingChanged || kind == EventKind::replanned;
-}
-
 // Reads members one by one and remembers the first that is wrong.
 class Members {
 public:

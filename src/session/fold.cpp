@@ -20,17 +20,7 @@ Fold::Fold(std::shared_ptr<const Plan> plan, const Setting& setting)
     , index_{std::make_unique<PlanIndex>(*plan_)}
     , setting_{setting} {
     state_.currentPass.assign(plan_->quilts.size(), 1);
-    addZones();
-}
-
-// A zone without points has nothing to be done: it counts as closed from the beginning.
-void Fold::addZones() {
-    for (int q = 0; q < index_->quilts(); ++q)
-        for (const auto& z : plan_->quilts[static_cast<std::size_t>(q)].zones) {
-            const auto [at, isNew] = state_.zones.try_emplace({q, z.id});
-            if (isNew && z.points.empty())
-                at->second.state = ZoneState::closed;
-        }
+    takeZones(*index_, state_);
 }
 
 Sentence Fold::apply(const Event& event) {
@@ -194,11 +184,9 @@ Sentence Fold::newPlan(const Event& e) {
             !index->zone(key.first, key.second))
             return core::says("The new plan leaves out zone %1, which is begun.",
                               std::string{zoneName(key.second)});
-    std::erase_if(state_.zones,
-                  [&index](const auto& z) { return !index->zone(z.first.first, z.first.second); });
     plan_ = plan;
     index_ = std::move(index);
-    addZones();
+    takeZones(*index_, state_);
     if (session)
         take(session);
     return {};
@@ -224,6 +212,16 @@ Sentence Fold::newSetting(const Event& e) {
                           plan_->quilts.size());
     take(session);
     return {};
+}
+
+void takeZones(const PlanIndex& index, LiveState& state) {
+    std::erase_if(state.zones,
+                  [&](const auto& z) { return !index.zone(z.first.first, z.first.second); });
+    for (int q = 0; q < index.quilts(); ++q)
+        for (const auto& z : index.plan().quilts[static_cast<std::size_t>(q)].zones)
+            if (const auto [at, isNew] = state.zones.try_emplace({q, z.id});
+                isNew && z.points.empty())
+                at->second.state = ZoneState::closed;
 }
 
 Fold foldAll(std::shared_ptr<const Plan> plan, const Setting& setting,

@@ -41,8 +41,7 @@ Sentence LiveSession::add(Event event) {
         return core::says("Event %1 is stored already.", event.id);
     in.events.push_back(std::move(event));
     if (in.events.back().kind != EventKind::undone) {
-        const EventKind kind = in.events.back().kind;
-        in.revision += kind == EventKind::replanned || kind == EventKind::settingChanged ? 1 : 0;
+        in.revision += carries(in.events.back().kind) ? 1 : 0;
         return in.fold->apply(in.events.back());
     }
     in.foldAgain();

@@ -4,7 +4,6 @@
 #include "planners/passes/rest.h"
 #include "planners/whole/help.h"
 #include "planners/whole/pins.h"
-#include "planners/whole/whole.h"
 #include "session/pins.h"
 #include "session/private/rest_plan.h"
 #include "session/private/rows_beyond.h"
@@ -16,17 +15,28 @@ namespace bastewright {
 namespace {
 
 bool isBegun(const Plan& plan, const LiveState& state, int job, int pass) {
-    const bool stepped = std::ranges::any_of(plan.tasks, [&](const Task& t) {
-        return t.job == job && t.pass == pass && t.kind != TaskKind::setUp &&
-               state.doneTasks.contains(t.id);
-    });
-    return stepped || std::ranges::any_of(state.zones, [&](const auto& z) {
+    return isStepped(plan, state, job, pass) ||
+           std::ranges::any_of(state.zones, [&](const auto& z) {
                if (z.first.first != job || z.second.state == ZoneState::waiting)
                    return false;
                const auto& zones = plan.quilts[static_cast<std::size_t>(job)].zones;
                const auto at = std::ranges::find(zones, z.first.second, &Zone::id);
                return at != zones.end() && at->pass == pass && !at->points.empty();
            });
+}
+
+/// How many passes, from the first, stay as they are.
+int passesKept(const Plan& plan, const LiveState& state, int job) {
+    const auto& passes = plan.quilts[static_cast<std::size_t>(job)].passes;
+    const int current = state.currentPass[static_cast<std::size_t>(job)];
+    if (state.released.contains({job, current}))
+        return static_cast<int>(passes.size());
+    if (!isBegun(plan, state, job, current))
+        return current - 1;
+    auto kept = static_cast<std::size_t>(current);
+    while (kept < passes.size() && passes[kept].pulled) // of the same stay on the table
+        ++kept;
+    return static_cast<int>(kept);
 }
 
 /// Helpers who are at the table or still to come.
@@ -104,9 +114,19 @@ public:
         return quilt;
     }
 
+    /// Where no pass is kept: all of the quilt with these points, which are those of the session.
+    OtherPasses anew(std::vector<PointsPlan> found) const {
+        Groundwork ground{std::move(found)};
+        Plan plan = planAround(session_, ground, stop_);
+        if (plan.quilts.size() != 1 || plan.quilts.front().passes.empty())
+            return no(noTableServes());
+        auto points = pointsOfZones(plan.quilts.front());
+        return withPeople(std::move(plan.quilts.front()), std::move(points));
+    }
+
     /// Everybody's work with it; a pass that is begun first, as it lies.
     OtherPasses withPeople(QuiltPlan quilt, std::vector<PlacedPoint> points) const {
-        OtherPasses out{.session = session_, .plan = plan_, .kept = kept_};
+        OtherPasses out{.session = session_, .plan = plan_};
         std::erase_if(out.session.jobs.front().handed, [&](const HandedZone& h) {
             return std::ranges::none_of(quilt.zones, [&](const Zone& z) { return z.id == h.zone; });
         });
@@ -169,32 +189,14 @@ Sentence whyTheyStay(const Plan& plan, const LiveState& state) {
 
 } // namespace
 
-int passesKept(const Plan& plan, const LiveState& state, int job) {
-    const auto& passes = plan.quilts[static_cast<std::size_t>(job)].passes;
-    const int current = state.currentPass[static_cast<std::size_t>(job)];
-    if (state.released.contains({job, current}))
-        return static_cast<int>(passes.size());
-    if (!isBegun(plan, state, job, current))
-        return current - 1;
-    auto kept = static_cast<std::size_t>(current);
-    while (kept < passes.size() && passes[kept].pulled) // of the same stay on the table
-        ++kept;
-    return static_cast<int>(kept);
-}
-
 OtherPasses onOtherTables(const Session& session, const Plan& plan, const LiveState& state,
                           const ReplanOptions& options, std::stop_token stop) {
     if (auto why = whyTheyStay(plan, state); !why.empty())
         return no(std::move(why));
     const Planning planning{session, plan, state, options, stop};
+    if (planning.kept() == 0)
+        return planning.anew(planAllPoints(session, {}, std::move(stop)));
     auto points = pointsOfZones(plan.quilts.front());
-    if (planning.kept() == 0) {
-        Plan anew = planWhole(session, {}, std::move(stop));
-        if (anew.quilts.size() != 1 || anew.quilts.front().passes.empty())
-            return no(noTableServes());
-        points = pointsOfZones(anew.quilts.front());
-        return planning.withPeople(std::move(anew.quilts.front()), std::move(points));
-    }
     auto quilt = planning.lay(points, surfacesOf(session.setting.room, plan.quilts.front().layers));
     return quilt ? planning.withPeople(*std::move(quilt), std::move(points)) : no(noTableServes());
 }
@@ -224,32 +226,24 @@ OtherPasses withWiderRows(const Session& session, const Plan& plan, const LiveSt
         spacing = std::max(spacing + Length::inches(1) / 8, spacingFor(spacing, wanted, pins.left));
         if (spacing > Length::inches(12) || (limit && spacing > *limit))
             break;
-        const auto rows = planAllPoints(wider, {}, stop).front();
+        std::vector<PointsPlan> found = planAllPoints(wider, {}, stop);
+        const PointsPlan& rows = found.front();
         std::vector<Pass> done{was.passes.begin(), was.passes.begin() + kept};
-        auto points = pointsOfPasses(was, kept);
         const auto rest =
             rowsBeyond(job, wider.jobs.front(), pointsOfZones(was), rows.points, done);
         wanted = std::ssize(rest);
         if (wanted > pins.left)
             continue;
-        points.insert(points.end(), rest.begin(), rest.end());
         const Planning planning{wider, plan, state, options, stop};
-        auto quilt = planning.kept() == 0
-                         ? std::optional<QuiltPlan>{}
-                         : planning.lay(points, surfacesOf(session.setting.room, was.layers));
-        if (planning.kept() == 0) {
-            Plan anew = planWhole(wider, {}, stop);
-            if (!anew.quilts.front().passes.empty()) {
-                points = pointsOfZones(anew.quilts.front());
-                quilt = std::move(anew.quilts.front());
-            }
-        }
+        if (planning.kept() == 0)
+            return planning.anew(std::move(found));
+        auto points = pointsOfPasses(was, kept);
+        points.insert(points.end(), rest.begin(), rest.end());
+        auto quilt = planning.lay(points, surfacesOf(session.setting.room, was.layers));
         if (!quilt)
             return no(noTableServes());
-        if (kept > 0) {
-            quilt->rows = rows.rows;
-            quilt->blocks = rows.blocks;
-        }
+        quilt->rows = rows.rows;
+        quilt->blocks = rows.blocks;
         return planning.withPeople(*std::move(quilt), std::move(points));
     }
     return no(limit ? core::says("Rows as wide as these pins allow are wider than the batting "

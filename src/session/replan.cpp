@@ -3,6 +3,7 @@
 #include "planners/crew/crew.h"
 #include "session/pace.h"
 #include "session/pins.h"
+#include "session/private/fold.h"
 #include "session/private/in_hand.h"
 #include "session/private/rest_plan.h"
 #include "session/private/work_log.h"
@@ -33,29 +34,12 @@ bool fits(Length length, Length width, const Table& table) {
     return ts == s && tl == l;
 }
 
-// The tables the plan was made for, against those in the room now.
 void sayTables(const Plan& plan, const Room& room, Findings& findings) {
-    auto left = room.tables;
-    std::set<int> seen; // quilts that follow one another stand on the same tables
-    for (const auto& q : plan.quilts) {
-        if (!seen.insert(q.surface.number).second)
-            continue;
-        for (const auto& t : q.surface.tables) {
-            const auto same = std::ranges::find_if(left, [&t](const Table& have) {
-                return have.count > 0 && fits(t.width(), t.length(), have);
-            });
-            if (same != left.end()) {
-                --same->count;
-                continue;
-            }
-            findings.push_back({Finding::Kind::tablesGone, Finding::Level::warn, "/room/tables",
-                                core::says("The plan stands on tables that are not in the room "
-                                           "any more."),
-                                core::says("Put them back, or plan the rest on the tables that are "
-                                           "there.")});
-            return;
-        }
-    }
+    if (standsOnMissing(plan, room))
+        findings.push_back(
+            {Finding::Kind::tablesGone, Finding::Level::warn, "/room/tables",
+             core::says("The plan stands on tables that are not in the room any more."),
+             core::says("Put them back, or plan the rest on the tables that are there.")});
 }
 
 bool isOfTheRest(const Finding& f) {
@@ -78,15 +62,33 @@ std::vector<Task> doneBy(Seconds now, const Plan& plan, const std::set<std::stri
 }
 
 LiveState asSeenBy(const Plan& plan, LiveState state) {
-    const PlanIndex index{plan};
-    std::erase_if(state.zones,
-                  [&](const auto& z) { return !index.zone(z.first.first, z.first.second); });
-    for (int q = 0; q < index.quilts(); ++q)
-        for (const auto& z : plan.quilts[static_cast<std::size_t>(q)].zones)
-            if (const auto [at, isNew] = state.zones.try_emplace({q, z.id});
-                isNew && z.points.empty())
-                at->second.state = ZoneState::closed;
+    takeZones(PlanIndex{plan}, state);
     return state;
+}
+
+bool isStepped(const Plan& plan, const LiveState& state, int job, int pass) {
+    return std::ranges::any_of(plan.tasks, [&](const Task& t) {
+        return t.job == job && t.pass == pass && t.kind != TaskKind::setUp &&
+               state.doneTasks.contains(t.id);
+    });
+}
+
+bool standsOnMissing(const Plan& plan, const Room& room) {
+    auto left = room.tables;
+    std::set<int> seen; // quilts that follow one another stand on the same tables
+    for (const auto& q : plan.quilts) {
+        if (!seen.insert(q.surface.number).second)
+            continue;
+        for (const auto& t : q.surface.tables) {
+            const auto same = std::ranges::find_if(left, [&t](const Table& have) {
+                return have.count > 0 && fits(t.width(), t.length(), have);
+            });
+            if (same == left.end())
+                return true;
+            --same->count;
+        }
+    }
+    return false;
 }
 
 Plan putTogether(Plan base, std::vector<Task> kept, const CrewPlan& crew, const Session& session,

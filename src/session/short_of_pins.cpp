@@ -1,9 +1,10 @@
 #include "session/private/short_of_pins.h"
 
+#include "plan/call.h"
 #include "plan/find.h"
 #include "planners/whole/dot_zones.h"
 #include "session/pins.h"
-#include "session/private/plan_index.h"
+#include "session/private/rest_plan.h"
 #include "ways/way.h"
 
 #include <algorithm>
@@ -21,20 +22,7 @@ bool waits(const LiveState& state, const ZoneKey& key) {
            !state.setAside.contains(key);
 }
 
-/// Something of the pass is done: it lies on the table.
-bool lies(const Plan& plan, const LiveState& state, int job, int pass) {
-    return std::ranges::any_of(plan.tasks, [&](const Task& t) {
-        return t.job == job && t.pass == pass && t.kind != TaskKind::setUp &&
-               state.doneTasks.contains(t.id);
-    });
-}
-
 } // namespace
-
-int DotsInstead::pass(const Plan& plan, int job, const std::string& zone) const {
-    const Zone* z = findZone(plan.quilts[static_cast<std::size_t>(job)], zone);
-    return z ? z->pass : 0;
-}
 
 DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveState& state) {
     DotsInstead out;
@@ -101,7 +89,7 @@ Today asFarAsPinsLast(Plan plan, const Setting& setting, const LiveState& state)
     }
     // A pass of which nothing could be pinned is not laid.
     for (auto& [job, pass] : last)
-        if (!pinned.contains({job, pass}) && !lies(plan, state, job, pass))
+        if (!pinned.contains({job, pass}) && !isStepped(plan, state, job, pass))
             --pass;
     std::set<std::string> gone;
     std::erase_if(plan.tasks, [&](const Task& t) {

@@ -15,9 +15,6 @@ Sentences howTaken(const Plan& plan, const LiveState& state, int job, const std:
 /// The first zone the pins do not last for, and how many are wanted in all.
 Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state);
 
-/// The plan stands on tables that are not in the room any more.
-bool tablesAreGone(const Plan& plan);
-
 /// That the passes stay as they are with more, or fewer, tables.
 Sentence howTablesMatter(int more);
 

@@ -27,7 +27,6 @@ public:
     const std::shared_ptr<const Session>& session() const { return session_; }
 
 private:
-    void addZones();
     Sentence decide(const Event& event);
     Sentence start(const Event& event);
     Sentence step(const Event& event);
@@ -50,6 +49,10 @@ private:
     Setting setting_;
     LiveState state_;
 };
+
+/// The state's zones become those of the plan: what it leaves out is gone, what is new waits, and a
+/// new zone without points has nothing to be done and counts as closed.
+void takeZones(const PlanIndex& index, LiveState& state);
 
 /// The fold over a whole stream, takings back included.
 Fold foldAll(std::shared_ptr<const Plan> plan, const Setting& setting,

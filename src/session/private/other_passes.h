@@ -9,15 +9,11 @@
 /// is finished where it lies.
 namespace bastewright {
 
-/// How many passes, from the first, stay as they are.
-int passesKept(const Plan& plan, const LiveState& state, int job);
-
 struct OtherPasses {
     Sentence refused{}; ///< why it cannot be; then nothing else is set
     Session session;    ///< without hand-overs of zones that are no more
     Plan plan;
-    int kept = 0;      ///< passes that stay as they are
-    int finishing = 0; ///< of these, the one that is finished first where it lies; 0: none
+    int finishing = 0; ///< the pass that is finished first where it lies; 0: none
 };
 
 /// On the tables that are in the room now.

@@ -14,6 +14,12 @@ std::vector<Task> doneBy(Seconds now, const Plan& plan, const std::set<std::stri
 /// The state as the fold has it once this plan is taken: its zones, those that are new waiting.
 LiveState asSeenBy(const Plan& plan, LiveState state);
 
+/// Something of the pass is done: it lies on the table.
+bool isStepped(const Plan& plan, const LiveState& state, int job, int pass);
+
+/// The plan stands on tables that are not in the room any more.
+bool standsOnMissing(const Plan& plan, const Room& room);
+
 /// A plan of what is kept and what the crew planner made of the rest: tasks, breaks, what is found
 /// about people, pins and tables, the finish. `base` has the quilts, and what was found about them.
 Plan putTogether(Plan base, std::vector<Task> kept, const CrewPlan& crew, const Session& session,

@@ -14,8 +14,6 @@ struct DotsInstead {
     Sentence refused{}; ///< why there are none
     std::vector<std::pair<int, std::string>> zones;
     Sentence said{}; ///< which zones, and how many dots: to be written down
-
-    int pass(const Plan& plan, int job, const std::string& zone) const;
 };
 /// Of zones that wait, the nearest to the edge of the top first (`zonesForDots`).
 DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveState& state);

@@ -43,7 +43,9 @@ const Plan& planOf(int tables) {
 
 struct Afternoon {
     explicit Afternoon(int tables = 2)
-        : live{hall(tables), planOf(tables)} {
+        : Afternoon{hall(tables), planOf(tables)} {}
+    Afternoon(Session session, const Plan& plan)
+        : live{std::move(session), plan} {
         Event start;
         start.kind = EventKind::sessionStarted;
         add(start);
@@ -266,16 +268,24 @@ TEST(ShortOfPins, DotsStandInForAsManyAsAreMissing) {
     Afternoon a;
     a.playPass(1);
     const auto p = a.proposed(shortBy(a, 20, ForPins::dots));
-    if (p.refused.empty()) {
-        EXPECT_FALSE(p.pinsShort);
-        EXPECT_THAT(p.said.front().english(), HasSubstr("Fuse dots in place of pins"));
-        EXPECT_EQ(p.note, p.said.front());
-        a.take(p);
-        EXPECT_FALSE(a.live.state().setAside.empty());
-        a.playToTheEnd();
-    } else {
-        EXPECT_THAT(p.refused.english(), HasSubstr("Fuse dots"));
-    }
+    ASSERT_EQ(p.refused, "");
+    EXPECT_FALSE(p.pinsShort);
+    EXPECT_THAT(p.said.front().english(), HasSubstr("Fuse dots in place of pins"));
+    EXPECT_EQ(p.note, p.said.front());
+    a.take(p);
+    EXPECT_FALSE(a.live.state().setAside.empty());
+    a.playToTheEnd();
+}
+
+TEST(ShortOfPins, DotsNeedAnIronAndABattingThatTakesIt) {
+    Session cold = hall(), melts = hall();
+    cold.setting.room.irons = 0;
+    melts.jobs.front().batting.meltable = true;
+    Afternoon withoutIron{cold, planOf(2)}, withMelting{melts, planOf(2)};
+    EXPECT_THAT(withoutIron.proposed(shortBy(withoutIron, 20, ForPins::dots)).refused.english(),
+                HasSubstr("Fuse dots want an iron"));
+    EXPECT_THAT(withMelting.proposed(shortBy(withMelting, 20, ForPins::dots)).refused.english(),
+                HasSubstr("the batting does not take an iron"));
 }
 
 TEST(ShortOfPins, FewerZonesTodayEndWhereThePinsEnd) {
