@@ -13,12 +13,12 @@ namespace {
 struct Cost {
     std::size_t points = 0, passes = 0;
     Length cloth{};
-    std::size_t seams = 0;
+    std::size_t panels = 0;
     Seconds finish{};
     auto operator<=>(const Cost&) const = default;
     friend std::ostream& operator<<(std::ostream& out, const Cost& c) {
         return out << c.points << " points, " << c.passes << " passes, " << c.cloth.in()
-                   << " in of cloth, " << c.seams << " seams, " << c.finish.count() << " s";
+                   << " in of cloth, " << c.panels << " panels, " << c.finish.count() << " s";
     }
 };
 
@@ -33,7 +33,7 @@ Cost costOf(const Plan& plan) {
             continue;
         for (const BackingPurchase& b : q.backing->buy)
             out.cloth += b.length;
-        out.seams += q.backing->panels.size();
+        out.panels += q.backing->panels.size();
     }
     return out;
 }
@@ -80,7 +80,7 @@ TEST_P(Laws, TheOrderOfPeopleInTheFileChangesNeitherPinsNorCloth) {
     const Cost one = planned(session), reversed = planned(other);
     EXPECT_EQ(one.points, reversed.points);
     EXPECT_EQ(one.cloth, reversed.cloth);
-    EXPECT_EQ(one.seams, reversed.seams);
+    EXPECT_EQ(one.panels, reversed.panels);
 }
 
 TEST_P(Laws, TheOrderOfFabricsInTheFileChangesNoCost) {

@@ -25,7 +25,7 @@ Json little(const Json& plan, Kind kind, const Json& value) {
     return std::abs(value.get<double>()) * 0.02 + 0.02;
 }
 
-bool changeNumber(const Json& plan, Kind kind, Json& value, Change change) {
+void changeNumber(const Json& plan, Kind kind, Json& value, Change change) {
     const Json by = change == Change::much ? value : little(plan, kind, value);
     const int more = change == Change::much ? 7 : 0;
     const int way = change == Change::less ? -1 : 1;
@@ -33,7 +33,6 @@ bool changeNumber(const Json& plan, Kind kind, Json& value, Change change) {
         value = value.get<std::int64_t>() + way * by.get<std::int64_t>() + more;
     else
         value = value.get<double>() + way * by.get<double>() + more;
-    return true;
 }
 
 /// Another value of the same field in this plan, or another word of the schema.
@@ -70,12 +69,9 @@ bool changeList(Json& value, Change change, Random& random) {
     return true;
 }
 
-bool changeSentence(Json& value, Change change) {
+void changeSentence(Json& value) {
     Json& text = value.is_array() ? value.at(0) : value.at("figure");
-    if (change != Change::added)
-        return false;
     text = text.get<std::string>() + "x";
-    return true;
 }
 
 } // namespace
@@ -101,7 +97,9 @@ std::optional<Json> changed(const Json& plan, const SchemaField& field,
         case Change::more:
         case Change::less:
         case Change::much:
-            return isNumber(field.kind) && changeNumber(plan, field.kind, value, change);
+            if (isNumber(field.kind))
+                changeNumber(plan, field.kind, value, change);
+            return isNumber(field.kind);
         case Change::other:
             if (field.kind == Kind::flag) {
                 value = !value.get<bool>();
@@ -111,10 +109,10 @@ std::optional<Json> changed(const Json& plan, const SchemaField& field,
                    changeWord(plan, field, value, random);
         case Change::added:
             if (field.kind == Kind::sentence)
-                return changeSentence(value, change);
+                changeSentence(value);
             if (field.kind == Kind::text)
                 value = value.get<std::string>() + "x";
-            return field.kind == Kind::text;
+            return field.kind == Kind::sentence || field.kind == Kind::text;
         default:
             return field.kind == Kind::list && changeList(value, change, random);
         }

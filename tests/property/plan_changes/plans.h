@@ -22,9 +22,8 @@ struct SessionToPlan {
     bool quick = false; ///< planned in a moment
 };
 
-/// The three demos, what random sessions show of rooms, people, boxes and hours, and re-plans: at
-/// least thirty, each of them with pins or dots, on tables, the floor or at walls, from packs,
-/// rolls and leftovers, of one or several quilts.
+/// The three demos, one told by the blocks, one with a leftover cut in two, and thirty random
+/// sessions.
 std::vector<SessionToPlan> sessionsToPlan();
 
 } // namespace bastewright::testing
