@@ -21,16 +21,20 @@ Column {
 
     signal accepted
 
-    readonly property var fractionAtEnd: /\s*(\d*\/\d*|[½¼¾⅛⅜⅝⅞])\s*$/ // of an inch, at the end
-    readonly property string whole: text.replace(fractionAtEnd, "").trim()
-    readonly property string half: /[AP]M/i.exec(text)?.[0].toUpperCase() ?? "" // of the day, where the device says so
+    readonly property var fractionAtEnd: /\s*[½¼¾⅛⅜⅝⅞]\s*$/ // of an inch, at the end
+    readonly property string whole: text.replace(fractionAtEnd, "").replace(/\s*\d*\/\d*\s*$/, "").trim() // without its fraction
+    readonly property string half: halfOf(text)
 
     spacing: Theme.gap
 
     function begin(value: string) {
-        const day = mode === "time" ? /[AP]M/i.exec(value) : null
-        text = value.replace(/[^0-9:.,\/ ½¼¾⅛⅜⅝⅞]/g, "").trim() + (day ? " " + day[0].toUpperCase() : "")
+        const day = mode === "time" ? halfOf(value) : ""
+        text = value.replace(/[^0-9:.,\/ ½¼¾⅛⅜⅝⅞]/g, "").trim() + (day === "" ? "" : " " + day)
         fresh = true
+    }
+    // Of the day, where the device says so.
+    function halfOf(text: string): string {
+        return /[AP]M/i.exec(text)?.[0].toUpperCase() ?? ""
     }
     // 1, 13, 1:34, 13:45: the last two figures are minutes.
     function clock(figures: string, half: string): string {

@@ -103,6 +103,25 @@ Item {
             keyClick(Qt.Key_Return)
             compare(accepted.count, 1)
         }
+        function typeEightyEightAndAHalf() {
+            for (const key of [Qt.Key_8, Qt.Key_8, Qt.Key_Space, Qt.Key_1, Qt.Key_Slash, Qt.Key_2])
+                keyClick(key)
+        }
+        function test_a_fraction_by_keyboard() {
+            typeEightyEightAndAHalf()
+            compare(pad.text, "88 1/2")
+            keyClick(Qt.Key_Backspace)
+            compare(pad.text, "88 1/")
+            keyClick(Qt.Key_4)
+            compare(pad.text, "88 1/4")
+        }
+        function test_a_tapped_fraction_replaces_a_typed_one() {
+            typeEightyEightAndAHalf()
+            tap("¾")
+            compare(pad.text, "88¾")
+            keyClick(Qt.Key_Backspace)
+            compare(pad.text, "88")
+        }
         function test_keys_are_wide_enough_for_a_finger() {
             const key = keyOf(pad, "7")
             verify(key.width >= 12 * Theme.density - 1)
