@@ -90,10 +90,16 @@ protected:
         return room.window->activeFocusItem();
     }
     void key(Qt::Key code, const QString& text) {
-        for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
-            QKeyEvent event{type, code, Qt::NoModifier, text};
-            QCoreApplication::sendEvent(room.window, &event);
-        }
+        for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease})
+            send(type, code, text, false);
+        for (int i = 0; i < 3; ++i)
+            takeTurn();
+    }
+    /// Held until it has repeated itself once.
+    void hold(Qt::Key code, const QString& text) {
+        send(QEvent::KeyPress, code, text, false);
+        send(QEvent::KeyPress, code, text, true);
+        send(QEvent::KeyRelease, code, text, false);
         for (int i = 0; i < 3; ++i)
             takeTurn();
     }
@@ -224,6 +230,11 @@ protected:
         return reached;
     }
 
+    void send(QEvent::Type type, Qt::Key code, const QString& text, bool again) {
+        QKeyEvent event{type, code, Qt::NoModifier, text, again};
+        QCoreApplication::sendEvent(room.window, &event);
+    }
+
     QSet<QString> looked_; ///< kinds of controls whose frame was looked at
     int stops_ = 0, controls_ = 0;
 };
@@ -299,6 +310,47 @@ TEST_F(Keyboard, EscapeLeadsBackFromEverywhere) {
     }
     escape();
     EXPECT_EQ(room.workroom->screen(), Workroom::Screen::Planning);
+}
+
+TEST_F(Keyboard, WritesAFractionThatIsTaken) {
+    pane("quilt");
+    auto* tile = find(QStringLiteral("field-width0"));
+    ASSERT_TRUE(tile);
+    tile->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_Return, QStringLiteral("\r"));
+    auto* pad = find(QStringLiteral("pad"));
+    ASSERT_TRUE(pad);
+    for (const QChar c : QStringLiteral("88 1/2"))
+        key(Qt::Key(c.unicode()), c);
+    EXPECT_EQ(pad->property("text").toString(), QStringLiteral("88 1/2"));
+    key(Qt::Key_Return, QStringLiteral("\r"));
+    EXPECT_FALSE(find(QStringLiteral("pad"))) << "it was not taken";
+    EXPECT_EQ(room.workroom->editor()->job().top.width.front(), Length::nearestInches(88.5));
+}
+
+TEST_F(Keyboard, TakesAHeldKeyForOnePress) {
+    const auto heldAt = [this](const char* name) {
+        auto* item = find(QLatin1String(name));
+        ASSERT_TRUE(item) << name;
+        item->forceActiveFocus(Qt::TabFocusReason);
+        hold(Qt::Key_Return, QStringLiteral("\r"));
+    };
+    const auto setting = [this]() -> const Setting& {
+        return room.workroom->editor()->session().setting;
+    };
+    pane("people");
+    const bool lifts = setting().helpers[1].lifts;
+    heldAt("lifts-Bo");
+    EXPECT_NE(setting().helpers[1].lifts, lifts);
+    ASSERT_TRUE(until([this] { return planned(); }));
+    pane("ways");
+    heldAt("wayCard0");
+    EXPECT_TRUE(find(QStringLiteral("wayCard0"))->property("open").toBool());
+    pane("room");
+    const auto tables = setting().room.tables.front().count;
+    tap(QStringLiteral("table0"));
+    heldAt("handleAdd0");
+    EXPECT_EQ(setting().room.tables.front().count, tables + 1);
 }
 
 TEST_F(Keyboard, IsNeverLostWhereSomethingOpens) {

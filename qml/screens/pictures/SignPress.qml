@@ -20,8 +20,8 @@ AbstractButton {
     focusPolicy: Qt.StrongFocus
     Accessible.name: qsTr("%1 %2").arg(person).arg(word)
     Accessible.onPressAction: sign.clicked()
-    Keys.onReturnPressed: sign.clicked()
-    Keys.onEnterPressed: sign.clicked()
+    Keys.onReturnPressed: event => { if (!event.isAutoRepeat) sign.clicked() }
+    Keys.onEnterPressed: event => { if (!event.isAutoRepeat) sign.clicked() }
 
     contentItem: Item {
         Column {

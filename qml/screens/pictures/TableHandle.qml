@@ -15,8 +15,8 @@ AbstractButton {
     focusPolicy: Qt.StrongFocus
     opacity: enabled ? 1 : 0.5
     Accessible.onPressAction: handle.clicked()
-    Keys.onReturnPressed: handle.clicked()
-    Keys.onEnterPressed: handle.clicked()
+    Keys.onReturnPressed: event => { if (!event.isAutoRepeat) handle.clicked() }
+    Keys.onEnterPressed: event => { if (!event.isAutoRepeat) handle.clicked() }
 
     contentItem: Item {
         Glyph {

@@ -21,7 +21,8 @@ AbstractButton {
     text: all ? qsTr("All are set.") : qsTr("%1 of %2 · tap for the next").arg(round).arg(card.rounds)
     Accessible.name: text
     Accessible.onPressAction: picture.clicked()
-    Keys.onReturnPressed: picture.clicked()
+    Keys.onReturnPressed: event => { if (!event.isAutoRepeat) picture.clicked() }
+    Keys.onEnterPressed: event => { if (!event.isAutoRepeat) picture.clicked() }
     onClicked: round = all ? 1 : round + 1
 
     // The next step begins with its first.
