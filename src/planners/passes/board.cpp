@@ -131,10 +131,6 @@ std::optional<std::pair<std::size_t, std::size_t>> cutsRound(const AxisLines& li
                      static_cast<std::size_t>(b - lines.cuts.begin())};
 }
 
-bool isOpen(const Lie& lie, Side side) {
-    return std::ranges::find(lie.closed, side) == lie.closed.end();
-}
-
 /// The shortest way along one axis that brings lines `lo`..`hi` within reach of an open end.
 std::optional<Length> pulledTo(Length at, Length size, Length reach, Length lo, Length hi,
                                bool loOpen, bool hiOpen) {
@@ -279,6 +275,12 @@ CellSet cellsIn(const Cells& cells, const Window& w) {
     for (std::size_t r = index(cells.y, w.y0); r < index(cells.y, w.y1); ++r)
         out[r] = row;
     return out;
+}
+
+CellSet joined(CellSet set, const CellSet& more) {
+    for (std::size_t r = 0; r < set.size(); ++r)
+        set[r] |= more[r];
+    return set;
 }
 
 int pointsIn(const Cells& cells, const CellSet& set) {

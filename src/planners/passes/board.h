@@ -29,6 +29,9 @@ struct Lie {
     bool operator==(const Lie&) const = default;
 };
 
+bool isOpen(const Lie& lie, Side side);
+std::vector<Side> openSides(const Lie& lie);
+
 /// What a table covers in one pass at most: from cut to cut both ways.
 struct Window {
     std::size_t x0 = 0, x1 = 0, y0 = 0, y1 = 0;
@@ -51,6 +54,7 @@ using CellSet = std::vector<std::uint64_t>;
 /// Nothing where the windows have more cuts than 64 columns take.
 std::optional<Cells> cellsOf(const Board& board, const std::vector<Window>& windows);
 CellSet cellsIn(const Cells& cells, const Window& window);
+CellSet joined(CellSet set, const CellSet& more);
 int pointsIn(const Cells& cells, const CellSet& set);
 Region regionOf(const Board& board, const Cells& cells, const CellSet& set);
 

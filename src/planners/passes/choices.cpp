@@ -5,7 +5,9 @@
 #include "planners/surface/reachable.h"
 
 #include <algorithm>
+#include <set>
 #include <tuple>
+#include <utility>
 
 namespace bastewright {
 namespace {
@@ -19,7 +21,8 @@ constexpr int kFewPasses = 6;
 
 /// From an open side to the deepest point of any pass.
 Length deepestPoint(const PassChoice& choice) {
-    double deepest = 0;
+    const std::vector<Side> open = openSides(choice.lie);
+    Length deepest;
     for (const Step& step : choice.sequence.steps) {
         const Region fresh = regionOf(*choice.board, choice.sequence.cells, step.fresh);
         for (const Point& p : choice.board->points) {
@@ -27,17 +30,10 @@ Length deepestPoint(const PassChoice& choice) {
                 continue;
             const Point at = step.tableFor(*choice.board, p);
             const Rect table{at.x, at.y, at.x + choice.lie.x.size, at.y + choice.lie.y.size};
-            std::optional<Length> nearest;
-            for (const Side s : kSides)
-                if (std::ranges::find(choice.lie.closed, s) == choice.lie.closed.end()) {
-                    const Length away = depthFrom(p, table, s);
-                    nearest = nearest ? std::min(*nearest, away) : away;
-                }
-            if (nearest)
-                deepest = std::max(deepest, nearest->in());
+            deepest = std::max(deepest, nearestDepth(p, table, open).value_or(Length{}));
         }
     }
-    return Length::nearestInches(deepest);
+    return deepest;
 }
 
 /// From the quilt's middle to that of the table in the first pass, where some of the quilt lies
@@ -236,17 +232,13 @@ std::vector<PassChoice> variations(const PassRequest& request, const PassChoice&
     const LayoutInput in = inputOf(request, choice, true);
     const StepCost cost = costWith(request, choice);
     std::vector<PassChoice> out;
-    std::vector<std::vector<Point>> known{tablesOf(choice.sequence)};
-    std::vector<std::vector<Window>> windows{choice.sequence.windows};
+    std::set<std::pair<std::vector<Point>, std::vector<Window>>> known;
+    known.emplace(tablesOf(choice.sequence), choice.sequence.windows);
     const auto add = [&](Sequence s) {
         if (s.windows.size() > choice.sequence.windows.size())
             return;
-        auto at = tablesOf(s);
-        for (std::size_t k = 0; k < known.size(); ++k)
-            if (known[k] == at && windows[k] == s.windows)
-                return;
-        known.push_back(std::move(at));
-        windows.push_back(s.windows);
+        if (!known.emplace(tablesOf(s), s.windows).second)
+            return;
         PassChoice other = choice;
         other.sequence = std::move(s);
         sumUp(request, other);

@@ -30,14 +30,10 @@ Rect tooDeep(const Lie& lie) {
 std::vector<Uses> usesOf(const Lie& lie) {
     if (tooDeep(lie).empty())
         return {{allOf(lie.x), allOf(lie.y)}};
-    const auto open = [&](Side a, Side b) {
-        return std::ranges::find(lie.closed, a) == lie.closed.end() ||
-               std::ranges::find(lie.closed, b) == lie.closed.end();
-    };
     std::vector<Uses> out;
-    if (open(Side::head, Side::foot))
+    if (isOpen(lie, Side::head) || isOpen(lie, Side::foot))
         out.push_back({allOf(lie.x), stripsOf(lie.y, lie.reach)});
-    if (open(Side::left, Side::right))
+    if (isOpen(lie, Side::left) || isOpen(lie, Side::right))
         out.push_back({stripsOf(lie.x, lie.reach), allOf(lie.y)});
     return out;
 }

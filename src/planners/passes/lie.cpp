@@ -33,6 +33,18 @@ AxisTable axisTable(const PassRequest& request, Length size, Length backing, Len
 
 } // namespace
 
+bool isOpen(const Lie& lie, Side side) {
+    return !holds(lie.closed, side);
+}
+
+std::vector<Side> openSides(const Lie& lie) {
+    std::vector<Side> out;
+    for (const Side s : kSides)
+        if (isOpen(lie, s))
+            out.push_back(s);
+    return out;
+}
+
 SeamLines seamLines(const Top& top) {
     std::set<Length> x, y;
     const Rect area = topRect(top);

@@ -26,12 +26,6 @@ double costOfStep(const Board& board, const Step& step, const std::optional<Poin
     return cost;
 }
 
-CellSet joined(CellSet set, const CellSet& more) {
-    for (std::size_t r = 0; r < set.size(); ++r)
-        set[r] |= more[r];
-    return set;
-}
-
 class Search {
 public:
     Search(const Board& board, const Lie& lie, const FirstPass& first, const Cells& cells,

@@ -23,10 +23,6 @@ double squareFeet(double squareInches) {
     return squareInches / 144.0;
 }
 
-bool isOpen(const PassChoice& choice, Side side) {
-    return std::ranges::find(choice.lie.closed, side) == choice.lie.closed.end();
-}
-
 /// The middle of the slowest of so many who share work evenly (docs/computation/crew.md, "Time is a
 /// range"), from one on; more than eight count as eight.
 constexpr std::array kSlowest{1.0, 1.17, 1.27, 1.34, 1.39, 1.43, 1.47, 1.50};
@@ -71,11 +67,8 @@ private:
 /// How many can stand side by side at the open sides.
 std::size_t standingRoom(const PassChoice& choice) {
     std::size_t places = 0;
-    for (const Side s : kSides)
-        if (isOpen(choice, s)) {
-            const Length side = isAcross(s) ? choice.lie.x.size : choice.lie.y.size;
-            places += std::max<std::size_t>(1, static_cast<std::size_t>(ratio(side, kElbowRoom)));
-        }
+    for (const Side s : openSides(choice.lie))
+        places += placesAlong(isAcross(s) ? choice.lie.x.size : choice.lie.y.size);
     return std::max<std::size_t>(places, 1);
 }
 
@@ -152,10 +145,6 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice,
     if (seconds > kRestsBeyond)
         seconds += kRest * std::floor(seconds / kRestEvery);
     return Seconds{static_cast<std::int64_t>(std::ceil(seconds))};
-}
-
-Seconds predictedTime(const PassRequest& request, const PassChoice& choice) {
-    return predictedTime(request, choice, detailedPasses(request, choice));
 }
 
 } // namespace bastewright

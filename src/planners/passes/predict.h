@@ -10,7 +10,6 @@ namespace bastewright {
 /// `passes` are those of the choice.
 Seconds predictedTime(const PassRequest& request, const PassChoice& choice,
                       std::span<const Pass> passes);
-Seconds predictedTime(const PassRequest& request, const PassChoice& choice);
 
 /// What a pass takes wherever the table lies in it: its points, and moving the quilt.
 StepCost costWith(const PassRequest& request, const PassChoice& choice);

@@ -79,6 +79,10 @@ Length elbowRoom(const Rect& table, Side side) {
     return std::min(kElbowRoom, extent(table, side).size());
 }
 
+std::size_t placesAlong(Length side) {
+    return std::max<std::size_t>(1, static_cast<std::size_t>(ratio(side, kElbowRoom)));
+}
+
 std::vector<SideRange> sidesFor(const Rect& box, const Rect& table, const std::vector<Side>& closed,
                                 Length reach, bool limited) {
     std::vector<SideRange> found;

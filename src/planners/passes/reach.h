@@ -20,6 +20,9 @@ Interval extent(const Rect& table, Side side);
 /// How much of a side one person takes: kElbowRoom, or the whole side where it is shorter.
 Length elbowRoom(const Rect& table, Side side);
 
+/// How many find elbow room along a side of this length: one at least.
+std::size_t placesAlong(Length side);
+
 /// Places along one side from which a box can be worked: the near end of the person's interval may
 /// be anywhere in `start`.
 struct SideRange {

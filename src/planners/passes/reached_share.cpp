@@ -10,17 +10,16 @@
 namespace bastewright {
 namespace {
 
-/// Where nobody gets to a place it counts as so many, and is told elsewhere.
+/// A point that nobody gets to counts as so many that everybody gets to (from memory); the crew's
+/// plan tells of it.
 constexpr double kNobody = 4;
 
 } // namespace
 
 ReachedShare::ReachedShare(const std::vector<Helper>& helpers, const Lie& lie,
                            bool quiltLengthAlongLength)
-    : floor_{lie.floor} {
-    for (const Side s : kSides)
-        if (std::ranges::find(lie.closed, s) == lie.closed.end())
-            open_.push_back(s);
+    : floor_{lie.floor}
+    , open_{openSides(lie)} {
     const auto add = [&](const Helper& h) {
         const double pace = h.pace > 0 ? h.pace : 1;
         if (h.side) {
@@ -52,10 +51,7 @@ ReachedShare::ReachedShare(const std::vector<Helper>& helpers, const Lie& lie,
 }
 
 double ReachedShare::shareAt(Point place, const Rect& table) const {
-    std::optional<Length> nearest;
-    for (const Side s : open_)
-        if (const Length d = depthFrom(place, table, s); !nearest || d < *nearest)
-            nearest = d;
+    const auto nearest = nearestDepth(place, table, open_);
     if (!nearest)
         return 0;
     const auto pacesTo = [&](const std::vector<Reach>& reaches) {
@@ -75,9 +71,7 @@ double ReachedShare::shareAt(Point place, const Rect& table) const {
 }
 
 double ReachedShare::roomAt(const Rect& table, Side side) const {
-    const Length along = isAcross(side) ? table.width() : table.length();
-    const auto places =
-        std::max<std::size_t>(1, static_cast<std::size_t>(ratio(along, kElbowRoom)));
+    const std::size_t places = placesAlong(extent(table, side).size());
     double out = 0;
     for (std::size_t k = 0; k < std::min(places, quickest_.size()); ++k)
         out += quickest_[k];

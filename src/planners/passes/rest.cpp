@@ -80,15 +80,13 @@ public:
         , from_{done.back().table.x0, done.back().table.y0} {
         std::vector<Interval> x, y;
         std::vector<Window> basted;
-        Rect all = done.front().fresh.bounds();
         for (const Rect& r : areasOf(done)) {
             x.push_back(r.x());
             y.push_back(r.y());
             basted.push_back({cutOf(board.x, r.x0), cutOf(board.x, r.x1), cutOf(board.y, r.y0),
                               cutOf(board.y, r.y1)});
-            all = {std::min(all.x0, r.x0), std::min(all.y0, r.y0), std::max(all.x1, r.x1),
-                   std::max(all.y1, r.y1)};
         }
+        const Rect all = Region{areasOf(done)}.bounds();
         x.push_back(all.x());
         y.push_back(all.y());
         std::set<Window> windows;
@@ -107,24 +105,24 @@ public:
             return;
         basted_.assign(cells_->rows(), 0);
         for (const Window& w : basted)
-            join(basted_, cellsIn(*cells_, w));
+            basted_ = joined(std::move(basted_), cellsIn(*cells_, w));
         whole_ = cellsIn(*cells_, {0, board.x.last(), 0, board.y.last()});
     }
 
-    /// The cheapest of the fewest passes, at most so many; nothing where there are none.
+    /// Steps and cells of the cheapest of the fewest passes, at most so many; nothing where there
+    /// are none.
     std::optional<Sequence> fewest(std::size_t most) const {
         if (!cells_)
             return {};
-        std::vector<State> carried{{basted_, from_, {}, {}, 0}};
+        std::vector<State> carried{{basted_, from_, {}, 0}};
         for (std::size_t n = 0; n < most && !carried.empty(); ++n) {
             std::map<CellSet, State> next;
             for (const State& s : carried)
                 goOn(s, next);
             if (const auto all = next.find(whole_); all != next.end()) {
-                Sequence out{.windows = all->second.windows,
-                             .steps = all->second.steps,
-                             .cells = *cells_,
-                             .cost = costOf(board_, all->second.steps)};
+                Sequence out;
+                out.steps = std::move(all->second.steps);
+                out.cells = *cells_;
                 return out;
             }
             carried.clear();
@@ -143,21 +141,14 @@ private:
     struct State {
         CellSet basted;
         Point at;
-        std::vector<Window> windows;
         std::vector<Step> steps;
         double cost;
     };
 
-    static void join(CellSet& set, const CellSet& more) {
-        for (std::size_t r = 0; r < set.size(); ++r)
-            set[r] |= more[r];
-    }
-
     void goOn(const State& s, std::map<CellSet, State>& next) const {
         std::set<CellSet> tried;
         for (const Window& w : windows_) {
-            CellSet after = s.basted;
-            join(after, cellsIn(*cells_, w));
+            CellSet after = joined(s.basted, cellsIn(*cells_, w));
             if (after == s.basted || !tried.insert(after).second)
                 continue;
             const auto step = stepInto(board_, lie_, *cells_, s.basted, w, {}, s.at);
@@ -166,7 +157,6 @@ private:
             State on = s;
             on.basted = std::move(after);
             on.at = step->endsAt();
-            on.windows.push_back(w);
             on.steps.push_back(*step);
             on.cost = costOf(board_, on.steps);
             const auto [known, isNew] = next.try_emplace(on.basted, on);
@@ -238,9 +228,8 @@ std::optional<PassChoice> choiceForRest(const PassRequest& request,
             a.quiltLengthAlongLength = along;
             a.surfaceLength = surface->length;
             a.surfaceWidth = surface->width;
-            a.predicted = predictedTime(request, choice);
+            a.predicted = predictedTime(request, choice, detailedPasses(request, choice));
             a.chosen = true;
-            choice.leastPasses = 1;
             if (!best || rank(choice) < rank(*best))
                 best = std::move(choice);
         }

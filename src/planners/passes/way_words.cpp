@@ -10,11 +10,7 @@ namespace {
 
 /// How far the middle of the table lies beyond what the longest arms reach without leaning.
 Length leantFor(const PassRequest& request, const PassChoice& choice) {
-    Length comfortable;
-    for (const Helper& h : request.setting.helpers)
-        comfortable = std::max(comfortable, h.reach);
-    if (request.setting.helpers.empty())
-        comfortable = Helper{}.reach;
+    const Length comfortable = easyReach(request.setting.helpers);
     const Rect middle =
         outOfReach({{}, {}, choice.lie.x.size, choice.lie.y.size}, choice.lie.closed, comfortable);
     return choice.summary.reach > comfortable ? std::min(middle.width(), middle.length())

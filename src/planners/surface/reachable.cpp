@@ -45,6 +45,14 @@ Length depthFrom(Point place, const Rect& table, Side side) {
     return table.x1 - place.x;
 }
 
+std::optional<Length> nearestDepth(Point place, const Rect& table, std::span<const Side> sides) {
+    std::optional<Length> out;
+    for (const Side side : sides)
+        if (const Length depth = depthFrom(place, table, side); !out || depth < *out)
+            out = depth;
+    return out;
+}
+
 std::optional<ReachKind> reachFrom(const Helper& helper, Point place, const Rect& table, Side side,
                                    Interval stretch) {
     const Length at = isAcross(side) ? place.x : place.y;
@@ -77,6 +85,15 @@ std::optional<ReachKind> reachOf(const Helper& helper, Point place, const Rect& 
     if (isClosed(surface.closed, side))
         return {};
     return reachFrom(helper, place, table, side, isAcross(side) ? table.x() : table.y());
+}
+
+Length easyReach(std::span<const Helper> helpers) {
+    if (helpers.empty())
+        return Helper{}.reach;
+    Length most;
+    for (const Helper& h : helpers)
+        most = std::max(most, h.reach);
+    return most;
 }
 
 Length farthestReach(std::span<const Helper> helpers, Basting::With with) {

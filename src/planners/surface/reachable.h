@@ -20,6 +20,9 @@ Length leaningReach(const Helper& helper);
 /// From a place to an edge of the table; negative beyond it.
 Length depthFrom(Point place, const Rect& table, Side side);
 
+/// From a place to the nearest of these edges; nothing where there are none.
+std::optional<Length> nearestDepth(Point place, const Rect& table, std::span<const Side> sides);
+
 /// Whether a helper gets to a place from some side that is not closed; nothing where they do not.
 std::optional<ReachKind> reachOf(const Helper& helper, Point place, const Rect& table,
                                  const std::vector<Side>& closed);
@@ -32,6 +35,10 @@ std::optional<ReachKind> reachOf(const Helper& helper, Point place, const Rect& 
 /// The same from a stretch of one side.
 std::optional<ReachKind> reachFrom(const Helper& helper, Point place, const Rect& table, Side side,
                                    Interval stretch);
+
+/// The farthest that anybody of those present gets without leaning; the trade's 27 in where there
+/// is nobody.
+Length easyReach(std::span<const Helper> helpers);
 
 /// The farthest that anybody of those present gets who may place and close a point; the trade's 27
 /// and 4 in where there is nobody.
