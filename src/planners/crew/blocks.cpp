@@ -117,7 +117,7 @@ private:
     /// Passes of one kind are one work: what they take adds up.
     static void addTo(std::vector<PassWork>& all, const PassWork& w) {
         const auto same = std::ranges::find_if(all, [&](const PassWork& o) {
-            return o.room == w.room && o.irons == w.irons && o.settling == w.settling &&
+            return o.room == w.room && o.irons == w.irons && o.steppingUp == w.steppingUp &&
                    (o.lifters == w.lifters || w.shift == 0 || o.shift == 0);
         });
         if (same == all.end())

@@ -288,7 +288,7 @@ private:
             free_[static_cast<std::size_t>(p)] = plan.end;
         }
         crews_[static_cast<std::size_t>(b.job)][b.pass] = plan.crew;
-        table.settle(plan.crew);
+        table.keepPlaces(plan.crew);
         places_[b.surface] = table.stood();
         for (const Task& t : plan.tasks)
             if (t.kind == TaskKind::press)

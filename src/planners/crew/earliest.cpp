@@ -1,6 +1,7 @@
 #include "planners/crew/earliest.h"
 
 #include "plan/trade_times.h"
+#include "planners/crew/rests.h"
 #include "planners/crew/slowest.h"
 #include "planners/crew/step_times.h"
 
@@ -83,8 +84,8 @@ private:
                             for (const PlacedPoint& q : z.zone.points)
                                 only[reachOf(crew, q) | others] += secondsAPoint(kind);
                     }
-        const double settling = fullZones(crew) ? leastSettling(kind) : 0;
-        double best = least(work, paces, settling);
+        const double steppingUp = fullZones(crew) ? leastSteppingUp(kind) : 0;
+        double best = least(work, paces, steppingUp);
         if (n > kEverySet || n == 0)
             return best;
         for (unsigned set = 1; set + 1 < (1U << n); ++set) {
@@ -103,7 +104,7 @@ private:
                 }
             // Twice the even share is more than it can come to.
             if (2 * inside / all + 2 * kSettle > best)
-                best = std::max(best, least(inside, some, settling));
+                best = std::max(best, least(inside, some, steppingUp));
         }
         return best;
     }
@@ -126,20 +127,20 @@ private:
     double rateOf(const std::vector<double>& paces) const {
         auto known = rates_.find(paces);
         if (known == rates_.end())
-            known = rates_.emplace(paces, mostWorkInASecond(paces, spreadOfWork())).first;
+            known = rates_.emplace(paces, mostWorkInASecond(paces)).first;
         return known->second;
     }
 
     /// The least over the ways to choose who takes part, of one call: everybody steps up once at
     /// least, and for every so many points.
-    double least(double work, std::vector<double> paces, double settling) const {
+    double least(double work, std::vector<double> paces, double steppingUp) const {
         std::ranges::sort(paces, std::greater{});
         double best = 0, all = 0;
         std::vector<double> who, turns;
         for (std::size_t n = 1; n <= paces.size(); ++n) {
             all += paces[n - 1];
             who.push_back(paces[n - 1]);
-            turns.push_back(settled(paces[n - 1], settling));
+            turns.push_back(withSteppingUp(paces[n - 1], steppingUp));
             const double t = std::max((work + kSettle * all) / rateOf(who), work / rateOf(turns));
             best = n == 1 ? t : std::min(best, t);
         }
@@ -181,10 +182,7 @@ int withBreaks(const Given& given, const std::vector<PassPlan>& passes, double f
     if (given.session.setting.proposeBreaks && given.told.empty()) {
         const double since = from - double(given.situation.lastRest.count());
         const double most = std::max(kBreakAtLast, longestStep(passes));
-        // Whoever comes tired has the first break at once.
-        if (since + work > kProposeBeyond)
-            work +=
-                kBreakLasts * std::max(1.0, std::floor((std::min(since, most) + work - 1) / most));
+        work += leastRests(since, work, most);
     }
     for (const PlannedBreak& b : given.told) {
         const auto start = double(b.start.count()), end = double(b.end.count());

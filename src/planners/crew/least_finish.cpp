@@ -27,16 +27,13 @@ public:
         , all_{pacesOf([](const Helper&) { return true; })}
         , layers_{pacesOf(lays)}
         , walkers_{pacesOf(walks)}
-        , below_{pacesOf(looksBelow)} {
+        , below_{pacesOf(looksBelow)}
+        , comfortable_{easyReach(session.setting.helpers)} {
         std::vector<double> some;
         for (const double pace : all_) {
             some.push_back(pace);
-            rates_.push_back(mostWorkInASecond(some, spreadOfWork()));
+            rates_.push_back(mostWorkInASecond(some));
         }
-        for (const Helper& h : session.setting.helpers)
-            comfortable_ = std::max(comfortable_, h.reach);
-        if (session.setting.helpers.empty())
-            comfortable_ = Helper{}.reach;
     }
 
     Seconds seconds() const {
@@ -56,7 +53,7 @@ private:
     std::vector<double> pacesOf(bool (*may)(const Helper&)) const {
         std::vector<double> out, others;
         for (const Helper& h : session_.setting.helpers)
-            (may(h) ? out : others).push_back(h.pace > 0 ? h.pace : 1);
+            (may(h) ? out : others).push_back(soundPace(h.pace));
         if (out.empty())
             out = others.empty() ? std::vector{1.0} : others;
         std::ranges::sort(out, std::greater{});
@@ -138,9 +135,7 @@ private:
         const bool told = !s.breaks.empty() || std::ranges::any_of(s.helpers, [](const Helper& h) {
             return !h.breaks.empty();
         });
-        if (!s.proposeBreaks || told || work <= kProposeBeyond)
-            return work;
-        return work + kBreakLasts * std::max(1.0, std::floor((work - 1) / kBreakAtLast));
+        return s.proposeBreaks && !told ? work + leastRests(0, work, kBreakAtLast) : work;
     }
 
     const Session& session_;

@@ -115,7 +115,7 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
     const auto zones = [&](TaskKind kind) {
         if (const double n = pointsOf(kind); n > 0) {
             out.zones += secondsAPoint(kind) * n;
-            out.settling = left && !fullZones(left->crew) ? 0 : leastSettling(kind);
+            out.steppingUp = left && !fullZones(left->crew) ? 0 : leastSteppingUp(kind);
             ++out.calls;
         }
     };
@@ -149,19 +149,20 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
 }
 
 double aboutSeconds(const PassWork& w, std::span<const double> paces) {
-    const auto shared = [&](std::size_t most, double work, int calls, double settling) {
+    const auto shared = [&](std::size_t most, double work, int calls, double steppingUp) {
         if (work <= 0)
             return 0.0;
         const auto who = paces.first(std::min(most, paces.size()));
         double all = 0, turns = 0;
         for (const double pace : who) {
             all += pace;
-            turns += settled(pace, settling);
+            turns += withSteppingUp(pace, steppingUp);
         }
         return std::max(work / all + calls * kSettle, work / turns) * slowestOf(who.size());
     };
     return stepsOf(w, paces) + shared(w.room, w.holds, 0, 0) +
-           shared(w.room, w.zones, w.calls, w.settling) + shared(w.irons, w.pressed, w.presses, 0);
+           shared(w.room, w.zones, w.calls, w.steppingUp) +
+           shared(w.irons, w.pressed, w.presses, 0);
 }
 
 double leastSeconds(const PassWork& w, std::span<const double> paces, const Rate& rate) {
@@ -170,7 +171,8 @@ double leastSeconds(const PassWork& w, std::span<const double> paces, const Rate
     const auto irons = paces.first(std::min(w.irons, paces.size()));
     const double ironing = std::accumulate(irons.begin(), irons.end(), 0.0);
     return stepsOf(w, paces) + w.holds / rate.plain +
-           std::max((w.zones + w.calls * kSettle * all) / rate.plain, w.zones / rate.settled) +
+           std::max((w.zones + w.calls * kSettle * all) / rate.plain,
+                    w.zones / rate.withSteppingUp) +
            (w.pressed > 0 ? w.pressed / ironing + w.presses * kSettle : 0);
 }
 

@@ -25,8 +25,8 @@ struct PassWork {
     double holds = 0;  ///< shared, and over when the slowest is through
     double zones = 0;  ///< the same; so many calls
     int calls = 0;
-    double settling = 0; ///< at zones, see `settled`
-    double pressed = 0;  ///< the same by no more people than there are irons
+    double steppingUp = 0; ///< at zones, see `withSteppingUp`
+    double pressed = 0;    ///< the same by no more people than there are irons
     int presses = 0;
     std::size_t irons = 0;
     std::size_t room = 1; ///< people side by side at the table
@@ -49,9 +49,9 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
 double aboutSeconds(const PassWork& work, std::span<const double> paces);
 
 /// The most work a team can have in a second (mostWorkInASecond): of those who find room, by their
-/// paces and by their paces with settling.
+/// paces and by their paces with stepping up.
 struct Rate {
-    double plain = 1, settled = 1;
+    double plain = 1, withSteppingUp = 1;
 };
 
 /// Never more than it takes them where all of them take part in every call, or as many as find

@@ -103,17 +103,17 @@ QuiltTable::Trial QuiltTable::trial(const std::vector<Home>& homes, std::size_t 
     return std::move(*best);
 }
 
-void QuiltTable::settle(const PassCrew& crew) {
+void QuiltTable::keepPlaces(const PassCrew& crew) {
     const auto key = sorted(crew.asked.empty() ? crew.people : crew.asked);
-    settled_.insert(key);
+    kept_.insert(key);
     const std::size_t before = stood_.size();
     for (const Home& h : arrangementOf(key).homes)
         stood_.try_emplace(h.person, onTheWayRound(sides_, h.side, h.at));
     if (stood_.size() == before)
         return;
     // What was only tried did not know where they stand.
-    std::erase_if(arrangements_, [&](const auto& a) { return !settled_.contains(a.first); });
-    std::erase_if(crews_, [&](const auto& c) { return !settled_.contains(c.first.second); });
+    std::erase_if(arrangements_, [&](const auto& a) { return !kept_.contains(a.first); });
+    std::erase_if(crews_, [&](const auto& c) { return !kept_.contains(c.first.second); });
 }
 
 double QuiltTable::walking(const std::vector<Home>& homes) const {
@@ -209,10 +209,9 @@ QuiltTable::Arrangement QuiltTable::arranged(const std::vector<int>& people,
 double QuiltTable::leastCost(const std::vector<int>& people) const {
     std::vector<double> paces;
     for (const int p : people) {
-        const double pace = helpers_[static_cast<std::size_t>(p)]->pace;
-        paces.push_back(pace > 0 ? pace : 1);
+        paces.push_back(soundPace(helpers_[static_cast<std::size_t>(p)]->pace));
     }
-    const double rate = mostWorkInASecond(paces, spreadOfWork());
+    const double rate = mostWorkInASecond(paces);
     double out = 0;
     for (std::size_t k = 0; k < grounds_.size(); ++k)
         out += 2 * double(points_[k].size()) * grounds_[k].secondsAPoint / rate;
@@ -274,10 +273,6 @@ const QuiltTable::Arrangement& QuiltTable::arrangementOf(const std::vector<int>&
     if (best.overlaps > 0)
         best = {};
     return arrangements_.emplace(key, std::move(best)).first->second;
-}
-
-const std::vector<Home>& QuiltTable::homesOf(const std::vector<int>& people) {
-    return arrangementOf(people).homes;
 }
 
 PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, const Ground& ground,

@@ -54,11 +54,9 @@ public:
     void stood(const std::map<int, Length>& places) { stood_ = places; }
     const std::map<int, Length>& stood() const { return stood_; }
     /// They stand where this says from now on: who sits stays there, others near.
-    void settle(const PassCrew& crew);
+    void keepPlaces(const PassCrew& crew);
 
     const TableSides& sides() const { return sides_; }
-    /// Where everybody of such a crew belongs; empty where no way was found.
-    const std::vector<Home>& homesOf(const std::vector<int>& people);
 
 private:
     struct Arrangement {
@@ -97,7 +95,7 @@ private:
     std::vector<Ground> grounds_;
     TableSides sides_;
     std::map<int, Length> stood_;
-    std::set<std::vector<int>> settled_; ///< people who have been shared among
+    std::set<std::vector<int>> kept_; ///< people whose places are kept
     std::map<std::vector<int>, Arrangement> arrangements_;
     std::map<std::pair<std::size_t, std::vector<int>>, PassCrew> crews_;
 };

@@ -1,6 +1,7 @@
 #include "planners/crew/rests.h"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 namespace bastewright::crew {
@@ -83,6 +84,13 @@ std::set<std::string> withoutTold(int lastRest, std::span<const CallSpan> calls)
 }
 
 } // namespace
+
+double leastRests(double since, double work, double most) {
+    if (since + work <= kProposeBeyond)
+        return 0;
+    // Whoever comes tired has the first break at once.
+    return kBreakLasts * std::max(1.0, std::floor((std::min(since, most) + work - 1) / most));
+}
 
 std::set<std::string> restsBefore(int lastRest, std::span<const CallSpan> calls,
                                   std::span<const PlannedBreak> told) {

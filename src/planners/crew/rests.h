@@ -14,6 +14,10 @@ namespace bastewright::crew {
 /// everybody from working on for more than 105 minutes (common practice: every 75 to 90).
 inline constexpr int kProposeBeyond = 90 * 60, kBreakAtLast = 105 * 60, kBreakLasts = 10 * 60;
 
+/// Seconds of proposed breaks that so much work takes at least, where the last break ended `since`
+/// before it and nobody works on for longer than `most`: for bounds.
+double leastRests(double since, double work, double most);
+
 /// One call as it is planned without proposed breaks. What several people do at zones can be
 /// broken off between zones.
 struct CallSpan {

@@ -2,6 +2,7 @@
 
 #include "plan/trade_times.h"
 #include "planners/crew/cut_lines.h"
+#include "planners/crew/hands.h"
 #include "planners/crew/slowest.h"
 
 #include <algorithm>
@@ -128,8 +129,8 @@ private:
                 zones += std::max(1, static_cast<int>(std::lround(here / kMostInZone)));
         }
         if (work > 0) {
-            const double pace = posts_[static_cast<std::size_t>(post)].helper->pace;
-            out.most = work * g_.secondsAPoint / (pace > 0 ? pace : 1) + kSettle * zones;
+            const double pace = soundPace(posts_[static_cast<std::size_t>(post)].helper->pace);
+            out.most = work * g_.secondsAPoint / pace + kSettle * zones;
             out.sum = out.most;
         }
         return out;

@@ -26,7 +26,8 @@ constexpr int kSteps = 96;
 /// What of one unit of time a person can be given, for the doubt it costs; a table to search in.
 struct Table {
     std::array<double, kSteps> share, doubt;
-    explicit Table(double spread) {
+    Table() {
+        const double spread = spreadOfWork();
         for (int k = 0; k < kSteps; ++k) {
             const auto i = static_cast<std::size_t>(k);
             // From hardly any doubt to all of it: ln 2 belongs to a share of 1.
@@ -35,6 +36,11 @@ struct Table {
         }
     }
 };
+
+const Table& shareTable() {
+    static const Table all;
+    return all;
+}
 
 /// An upper bound of the work by weak duality at one price of doubt.
 double atPrice(const Table& table, std::span<const double> paces, double price) {
@@ -76,14 +82,12 @@ double middleOfSlowest(std::span<const double> middles, double spread) {
     return hi;
 }
 
-double mostWorkInASecond(std::span<const double> paces, double spread) {
+double mostWorkInASecond(std::span<const double> paces) {
     if (paces.empty())
         return 0;
     if (paces.size() == 1)
         return paces.front();
-    static const Table kTrade{spreadOfWork()};
-    const Table own{spread == spreadOfWork() ? 1.0 : spread};
-    const Table& table = spread == spreadOfWork() ? kTrade : own;
+    const Table& table = shareTable();
     // Convex in the price: golden section. Steps of the table are 1 % apart, and the best share
     // lies between two of them where the curve is flat: far less than the two thousandths added.
     double lo = 1e-6, hi = 0;
@@ -110,8 +114,8 @@ double mostWorkInASecond(std::span<const double> paces, double spread) {
     return 1.002 * std::min(fa, fb);
 }
 
-MostWork::MostWork(std::span<const double> paces, double spread) {
-    const Table table{spread};
+MostWork::MostWork(std::span<const double> paces) {
+    const Table& table = shareTable();
     const double most = paces.empty() ? 1 : *std::ranges::max_element(paces);
     // Any price proves a bound; the best lies where one doubt more is worth about one person.
     for (double price = 0.02 * most; price < 10 * most; price *= 1.06) {

@@ -17,20 +17,21 @@ double middleOfSlowest(std::span<const double> middles, double spread);
 double spreadOfWork();
 
 /// The most work, in seconds at pace 1, that people of these paces can be given so that the middle
-/// of the slowest is one second. Never too little (by less than 1 in 100 too much): for bounds.
-double mostWorkInASecond(std::span<const double> paces, double spread);
+/// of the slowest is one second, with the trade's spread. Never too little (by less than 1 in 100
+/// too much): for bounds.
+double mostWorkInASecond(std::span<const double> paces);
 
-/// The pace of somebody who steps up to another zone for every so much of their work: `settling`
+/// The pace of somebody who steps up to another zone for every so much of their work: `steppingUp`
 /// seconds, at any pace, for each second of it at pace 1.
-constexpr double settled(double pace, double settling) {
-    return pace / (1 + settling * pace);
+constexpr double withSteppingUp(double pace, double steppingUp) {
+    return pace / (1 + steppingUp * pace);
 }
 
 /// The same for many teams of a few kinds of people, each of one pace; hardly less tight and far
 /// quicker.
 class MostWork {
 public:
-    MostWork(std::span<const double> paces, double spread);
+    explicit MostWork(std::span<const double> paces);
     /// Of so many of each kind.
     double inASecond(std::span<const int> people) const;
 

@@ -19,17 +19,14 @@ double squareFeet(const Region& r) {
     return areaSquareInches(r) / 144;
 }
 
-double sound(double pace) {
-    return pace > 0 ? pace : 1;
-}
-
 /// Whole holds dealt out, each to whoever would be through with it first.
 std::vector<double> dealt(int holds, std::span<const double> paces) {
     std::vector<double> out(paces.size());
     for (; holds > 0; --holds) {
         std::size_t best = 0;
         for (std::size_t k = 1; k < out.size(); ++k)
-            if ((out[k] + 1) / sound(paces[k]) < (out[best] + 1) / sound(paces[best]) - 1e-12)
+            if ((out[k] + 1) / soundPace(paces[k]) <
+                (out[best] + 1) / soundPace(paces[best]) - 1e-12)
                 best = k;
         out[best] += 1;
     }
@@ -44,14 +41,14 @@ int wholeSeconds(double seconds) {
 }
 
 double together(double seconds, std::span<const double> paces) {
-    return paces.empty() ? seconds : seconds / sound(*std::ranges::min_element(paces));
+    return paces.empty() ? seconds : seconds / soundPace(*std::ranges::min_element(paces));
 }
 
 double setUpSeconds(std::span<const double> paces, std::size_t points, bool firstOnTheTable) {
     const double all = std::accumulate(paces.begin(), paces.end(), 0.0);
     const double most = paces.empty() ? 1 : *std::ranges::max_element(paces);
-    return (firstOnTheTable ? kSetUp : kSetUpNext) / sound(most) +
-           kOpenPin * double(points) / sound(all);
+    return (firstOnTheTable ? kSetUp : kSetUpNext) / soundPace(most) +
+           kOpenPin * double(points) / soundPace(all);
 }
 
 double laySeconds(const Pass& pass, bool first, std::span<const double> paces) {
@@ -68,7 +65,7 @@ double HoldSeconds::operator()(std::span<const double> paces, std::size_t& hands
         if (isNew) {
             std::vector<double> times = dealt(holds_, who);
             for (std::size_t k = 0; k < n; ++k)
-                times[k] *= kHold * (n < 2 ? kHoldAlone : 1) / sound(who[k]);
+                times[k] *= kHold * (n < 2 ? kHoldAlone : 1) / soundPace(who[k]);
             at->second = middleOfSlowest(times, spreadOfWork());
         }
         if (n == 1 || at->second < best) {
@@ -106,12 +103,13 @@ double secondsAPoint(TaskKind kind) {
     return zoneStep(kind).seconds;
 }
 
-double leastSettling(TaskKind kind) {
+double leastSteppingUp(TaskKind kind) {
     return kSettle / (kMostInZone * secondsAPoint(kind));
 }
 
 double zoneSeconds(TaskKind kind, int points, int leaning, double pace) {
-    return secondsAPoint(kind) * (points + (kLeaningFactor - 1) * leaning) / sound(pace) + kSettle;
+    return secondsAPoint(kind) * (points + (kLeaningFactor - 1) * leaning) / soundPace(pace) +
+           kSettle;
 }
 
 int holdsOf(const Pass& pass) {

@@ -44,7 +44,7 @@ double together(double seconds, std::span<const double> paces);
 double secondsAPoint(TaskKind kind);
 /// Seconds of stepping up for each second of a call at pace 1, where every zone has as many points
 /// as a zone may have.
-double leastSettling(TaskKind kind);
+double leastSteppingUp(TaskKind kind);
 
 /// A zone by one person: so many points, of them so many reached by leaning.
 double zoneSeconds(TaskKind kind, int points, int leaning, double pace);

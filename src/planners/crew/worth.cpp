@@ -46,7 +46,7 @@ void Worth::sortKinds() {
         if (hands_[p].from < kAlways)
             byPace[hands_[p].helper.pace].push_back(static_cast<int>(p));
     for (auto& [pace, people] : byPace)
-        kinds_.push_back({pace > 0 ? pace : 1, std::move(people)});
+        kinds_.push_back({soundPace(pace), std::move(people)});
     while (kinds_.size() > options_.kinds) {
         std::size_t best = 0;
         double least = 0;
@@ -103,17 +103,17 @@ double Worth::rateOf(const MostWork& most, std::vector<int> of, std::size_t room
     return most.inASecond(of);
 }
 
-std::vector<double>& Worth::ratesFor(std::size_t room, double settling) {
-    auto& rates = rates_[{room, settling}];
+std::vector<double>& Worth::ratesFor(std::size_t room, double steppingUp) {
+    auto& rates = rates_[{room, steppingUp}];
     if (!rates.empty())
         return rates;
     std::vector<double> paces;
     std::vector<int> all;
     for (const Kind& k : kinds_) {
-        paces.push_back(settled(k.pace, settling));
+        paces.push_back(withSteppingUp(k.pace, steppingUp));
         all.push_back(static_cast<int>(k.people.size()));
     }
-    const MostWork most{paces, spreadOfWork()};
+    const MostWork most{paces};
     for (const Team& t : teams_)
         rates.push_back(rateOf(most, t.of, room));
     rates.push_back(rateOf(most, all, room));
@@ -122,7 +122,7 @@ std::vector<double>& Worth::ratesFor(std::size_t room, double settling) {
 
 std::vector<float> Worth::secondsOf(const PassWork& work) {
     const auto& plain = ratesFor(work.room, 0);
-    const auto& turns = ratesFor(work.room, work.settling);
+    const auto& turns = ratesFor(work.room, work.steppingUp);
     std::vector<double> all;
     for (const Kind& k : kinds_)
         all.insert(all.end(), k.people.size(), k.pace);
@@ -265,13 +265,6 @@ double Worth::prove() {
         change(end, 0.3 / (1 + 0.03 * round), usedTable, usedKind);
     }
     return out;
-}
-
-double Worth::ofHand(int hand) const {
-    for (std::size_t k = 0; k < kinds_.size(); ++k)
-        if (std::ranges::find(kinds_[k].people, hand) != kinds_[k].people.end())
-            return kind_[k];
-    return 0;
 }
 
 } // namespace bastewright::crew

@@ -38,13 +38,8 @@ public:
     Worth(const std::vector<Hand>& hands, std::size_t tables, const std::vector<PassAt>& passes,
           WorthOptions options);
 
-    /// The latest moment before which, as some prices prove, not all passes are done; the prices
-    /// are left where the search for them ended.
+    /// The latest moment before which, as some prices prove, not all passes are done.
     double prove();
-
-    double ofTable(std::size_t table) const { return table_[table]; }
-    /// Of a hand that is there at all.
-    double ofHand(int hand) const;
 
 private:
     struct Kind {
@@ -61,7 +56,7 @@ private:
     void addTeams(std::vector<int>& of, std::size_t kind, std::size_t people);
     void addTeam(const std::vector<int>& of);
     static double rateOf(const MostWork& most, std::vector<int> of, std::size_t room);
-    std::vector<double>& ratesFor(std::size_t room, double settling);
+    std::vector<double>& ratesFor(std::size_t room, double steppingUp);
     std::vector<float> secondsOf(const PassWork& work);
     std::vector<int> cheapest() const;
     double cost(std::vector<double>& usedTable, std::vector<double>& usedKind) const;
@@ -77,7 +72,7 @@ private:
     std::vector<Team> teams_;
     std::map<std::vector<int>, std::size_t> index_;
     std::map<std::pair<std::size_t, double>, std::vector<double>>
-        rates_; ///< of every team and, last, of everybody, by room and settling
+        rates_; ///< of every team and, last, of everybody, by room and stepping up
     std::vector<std::size_t> tableOf_;
     std::vector<std::vector<float>> seconds_; ///< of each pass, by team; last: larger ones
     std::vector<double> table_, kind_;        ///< prices

@@ -40,7 +40,7 @@ TEST(Slowest, NoDealIsBeyondTheMostWork) {
             work += paces.back() * times.back();
         }
         const double middle = crew::middleOfSlowest(times, crew::spreadOfWork());
-        EXPECT_LE(work / middle, crew::mostWorkInASecond(paces, crew::spreadOfWork()) * (1 + 1e-9));
+        EXPECT_LE(work / middle, crew::mostWorkInASecond(paces) * (1 + 1e-9));
     }
 }
 
