@@ -18,7 +18,7 @@ std::string compact(const Json& value) {
 /// One line with a space after colons and commas, or nothing where it is longer than `room`.
 bool printLine(const Json& value, std::size_t room, std::string& out) {
     if (value.is_string() && value.get_ref<const std::string&>().size() > room)
-        return false; // a photo is long
+        return false; // a long text, as of a photo, is not copied to find out
     if (!value.is_structured()) {
         out += compact(value);
         return out.size() <= room;

@@ -146,8 +146,8 @@ private:
 
     const CoverNeeds& needs_;
     std::vector<int> weight_, times_;
-    std::vector<std::size_t> place_;                ///< of an open need in `open_`
-    std::vector<std::size_t> who_;                  ///< chosen windows that cover a need, summed up
+    std::vector<std::size_t> place_; ///< of an open need in `open_`
+    std::vector<std::size_t> who_;   ///< sum of the indices of the chosen windows that cover a need
     std::vector<std::vector<std::size_t>> needsOf_; ///< by window
     std::vector<std::size_t> open_;                 ///< needs that no chosen window covers
     std::vector<int> score_, moved_;

@@ -97,7 +97,6 @@ bool WayTrials::isBetter(const Trial& trial) const {
 
 void WayTrials::begin() {
     best_ = layOut(Picks(shared_.size(), 0), true);
-    closely_ = best_.picks;
     note(best_);
 }
 
@@ -152,7 +151,9 @@ bool WayTrials::spent(bool works) const {
 void WayTrials::finish() {
     const bool handed = std::ranges::any_of(question_.asked.jobs,
                                             [](const Job& job) { return !job.handed.empty(); });
-    if (question_.outcome && !handed && (shared_.size() == 1 || best_.picks == closely_))
+    // What begin() laid out has all sharings already.
+    const bool asBegun = best_.picks == Picks(shared_.size(), 0);
+    if (question_.outcome && !handed && (shared_.size() == 1 || asBegun))
         return;
     best_.crew =
         planCrew(question_.asked, best_.quilts, places_,

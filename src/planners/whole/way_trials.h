@@ -11,7 +11,7 @@ namespace bastewright {
 
 /// What ways are chosen for.
 struct WayQuestion {
-    /// Without zones handed to somebody: they are called by the way that is best without.
+    /// Without handed zones, whose names are those of the way chosen without them.
     const Session& session;
     const Session& asked; ///< with them
     const std::vector<LayerSizes>& layers;
@@ -44,7 +44,6 @@ public:
     const WayQuestion& question() const { return question_; }
     std::size_t quilts() const { return shared_.size(); }
     std::size_t people() const;
-    std::size_t jobOf(std::size_t quilt) const { return shared_[quilt].job; }
     const std::vector<PassChoice>& choices(std::size_t quilt) const {
         return shared_[quilt].choices;
     }
@@ -53,7 +52,7 @@ public:
     /// How every quilt lies, by the first of its choices or nowhere.
     std::vector<QuiltPlan> lying() const;
 
-    /// The first choices; what follows is compared with them.
+    /// The first choices, with all sharings; what follows is compared with them.
     void begin();
     const Trial& best() const { return best_; }
     std::size_t bestStops() const { return stops(best_.crew); }
@@ -92,7 +91,6 @@ private:
     std::vector<std::vector<PlacedPoint>> places_; ///< of each of `shared_`
     std::size_t work_ = 0;                         ///< spent on laying out
     Trial best_;
-    Picks closely_;                          ///< laid out with all sharings
     std::map<std::size_t, LaidOut> laidOut_; ///< of the only quilt, by choice
 };
 

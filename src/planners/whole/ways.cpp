@@ -27,7 +27,8 @@ bool mayBeNear(const WayTrials& trials, std::size_t quilt, const PassChoice& way
            kWorthLayingOut * double(bestOf(trials, quilt).summary.predicted.count());
 }
 
-/// Of the only quilt, where the best works.
+/// Of the only quilt, where the best works: what was asked for wins however long it takes; of two
+/// that both were, or neither, the one that ends first.
 bool cannotWin(WayTrials& trials, std::size_t choice) {
     const bool asked = bestOf(trials, 0).asked;
     if (trials.choices(0)[choice].asked != asked)
