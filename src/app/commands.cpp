@@ -264,7 +264,8 @@ int runCommand(const QStringList& arguments) {
          QString::fromStdString("sheets: more sheets than the set for an afternoon, of " +
                                 partNames() + ", or all."),
          "sheets"});
-    args.addOption({"language", "sheets: en, en-GB or de.", "code", "en"});
+    args.addOption(
+        {"language", "sheets: one of " + language::all().join(", ") + ".", "code", "en"});
     args.addOption({"day", "export: the day of the session, 2026-12-05.", "day"});
     const auto help = args.addHelpOption();
     if (!args.parse(QStringList{"bastewright"} + arguments))

@@ -36,6 +36,19 @@ bool tickNext(LiveController& live, int quilt) {
     return false;
 }
 
+/// False where it takes too long.
+template <class Busy>
+bool waitWhile(Busy busy) {
+    QElapsedTimer timer;
+    timer.start();
+    while (busy()) {
+        if (timer.elapsed() > kPlanMs)
+            return false;
+        live(20);
+    }
+    return true;
+}
+
 } // namespace
 
 QObject* Tour::find(QObject* root, const QString& name) {
@@ -63,14 +76,8 @@ void Tour::stop(const QString& name, const AtStop& atStop) {
 }
 
 bool Tour::planned() {
-    QElapsedTimer timer;
-    timer.start();
-    while (room_.workroom->plan()->busy() || !room_.workroom->plan()->isPlanned()) {
-        if (timer.elapsed() > kPlanMs)
-            return false;
-        live(20);
-    }
-    return true;
+    auto& plan = *room_.workroom->plan();
+    return waitWhile([&] { return plan.busy() || !plan.isPlanned(); });
 }
 
 QString Tour::walk(const AtStop& atStop) {
@@ -230,16 +237,12 @@ void Tour::sheets(const AtStop& atStop) {
     auto& room = *room_.workroom;
     room.openSheets();
     auto& preview = *room.sheets()->preview();
-    const auto drawn = [&] {
-        QElapsedTimer timer;
-        for (timer.start(); !preview.isDrawn() && timer.elapsed() < kPlanMs;)
-            live(20);
-    };
-    drawn();
+    const auto drawing = [&] { return !preview.isDrawn(); };
+    waitWhile(drawing);
     overlay("printSheet", QStringLiteral("print"), atStop);
     preview.stepPart(1);
     preview.setColour(false);
-    drawn();
+    waitWhile(drawing);
     overlay("printSheet", QStringLiteral("print-helper"), atStop);
     preview.setColour(true);
 }
@@ -312,22 +315,17 @@ void Tour::changes(const AtStop& atStop) {
     if (present.size() < 2)
         return;
     const auto who = QString::fromStdString(*present.rbegin());
-    const auto planned = [&room] {
-        QElapsedTimer timer;
-        timer.start();
-        while (room.desk()->busy() && timer.elapsed() < kPlanMs)
-            live(20);
-    };
+    const auto thinking = [&] { return room.desk()->busy(); };
     room.desk()->tables(-1);
-    planned();
+    waitWhile(thinking);
     stop(QStringLiteral("table-less"), atStop);
     room.desk()->cancel();
     room.desk()->pins(-60);
-    planned();
+    waitWhile(thinking);
     stop(QStringLiteral("table-pins-short"), atStop);
     room.desk()->cancel();
     room.desk()->goes(who);
-    planned();
+    waitWhile(thinking);
     stop(QStringLiteral("table-leaves"), atStop);
     room.desk()->accept();
     live(stillMs_);
