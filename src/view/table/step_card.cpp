@@ -1,8 +1,10 @@
 #include "view/table/step_card.h"
 
 #include "session/checks.h"
+#include "sheets/hold_order.h"
 #include "sheets/task_words.h"
 #include "view/base/words.h"
+#include "view/paint/edge_drawing.h"
 #include "view/table/step_words.h"
 
 #include <algorithm>
@@ -31,7 +33,6 @@ void StepCard::refresh() {
     toRedo_.clear();
     known_ = moves_ = asks_ = false;
     sides_.setRows({});
-    rounds_ = 0;
     const auto* live = live_->live();
     const Task* task = live ? live->task(words::toCore(board_->step())) : nullptr;
     if (task && task->job == board_->quilt()) {
@@ -40,9 +41,8 @@ void StepCard::refresh() {
         ask(*task);
     } else {
         checks_.setRows({});
-    }
-    if (rounds_ == 0)
         holds_.setRows({});
+    }
     emit changed();
 }
 
@@ -56,53 +56,36 @@ void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job)
         how_ = sheets::taskCheck(task.kind, job.basting.with, unit);
     caution_ = words::caution(task.kind);
     const Pass* pass = findPass(plan, task.pass);
+    holds_.setRows(pass ? holdsOf(task, *pass) : QList<QVariantList>{});
     if (!pass)
         return;
-    placeHolds(task, *pass);
     lines_ = step_words::lines(task.kind, job.basting.with, plan.surface, *pass, unit);
     if (step_words::compares(task.kind))
         sides_.setRows(step_words::sides(plan.surface, *pass, unit));
 }
 
-void StepCard::placeHolds(const Task& task, const Pass& pass) {
+int StepCard::rounds() const {
+    return holds_.rows().isEmpty() ? 0 : holds_.rows().last()[2].toInt();
+}
+
+QList<QVariantList> StepCard::holdsOf(const Task& task, const Pass& pass) const {
     if (task.kind != TaskKind::clamp && task.kind != TaskKind::reclamp)
-        return;
+        return {};
     const Rect& table = pass.table;
-    const int quarter = board_->quarter();
-    // As the tiles lie: turned clockwise by so many quarters.
-    const auto turned = [quarter](qreal x, qreal y) {
-        switch (quarter) {
-        case 1:
-            return QPointF{1 - y, x};
-        case 2:
-            return QPointF{1 - x, 1 - y};
-        case 3:
-            return QPointF{y, 1 - x};
-        default:
-            return QPointF{x, y};
-        }
-    };
+    // As the tiles lie: the table as a square of side 1, turned clockwise by so many quarters.
+    QTransform turned;
+    turned.translate(0.5, 0.5).rotate(90 * board_->quarter()).translate(-0.5, -0.5);
     QList<QVariantList> rows;
-    for (const Hold& hold : pass.holds) {
+    for (const sheets::HoldPoint& hold : sheets::holdOrder(pass)) {
         const bool tape = hold.kind == Hold::Kind::tape;
         if (tape && task.kind == TaskKind::reclamp)
             continue;
-        for (std::size_t k = 0; k < hold.positions.size(); ++k) {
-            const qreal along = isAcross(hold.side)
-                                    ? (hold.positions[k] - table.x0).in() / table.width().in()
-                                    : (hold.positions[k] - table.y0).in() / table.length().in();
-            const QPointF at = hold.side == Side::head   ? turned(along, 0)
-                               : hold.side == Side::foot ? turned(along, 1)
-                               : hold.side == Side::left ? turned(0, along)
-                                                         : turned(1, along);
-            const int round = k < hold.numbers.size() ? hold.numbers[k] : int(k) + 1;
-            rounds_ = std::max(rounds_, round);
-            rows.push_back({at.x(), at.y(), round, tape});
-        }
+        const double along = isAcross(hold.side) ? (hold.at - table.x0).in() / table.width().in()
+                                                 : (hold.at - table.y0).in() / table.length().in();
+        const QPointF at = turned.map(drawing::onEdge({0, 0, 1, 1}, hold.side, along));
+        rows.push_back({at.x(), at.y(), hold.number, tape});
     }
-    std::stable_sort(rows.begin(), rows.end(),
-                     [](const auto& a, const auto& b) { return a[2].toInt() < b[2].toInt(); });
-    holds_.setRows(std::move(rows));
+    return rows;
 }
 
 void StepCard::ask(const Task& task) {

@@ -49,7 +49,7 @@ public:
     int pass() const { return pass_; }
     TableRows* sides() { return &sides_; }
     TableRows* holds() { return &holds_; }
-    int rounds() const { return rounds_; }
+    int rounds() const;
     TableRows* checks() { return &checks_; }
     QStringList toRedo() const { return toRedo_; }
     bool asks() const { return asks_; }
@@ -67,13 +67,13 @@ private:
     void describe(const bastewright::Task& task, const bastewright::QuiltPlan& plan,
                   const bastewright::Job& job);
     void ask(const bastewright::Task& task);
-    void placeHolds(const bastewright::Task& task, const bastewright::Pass& pass);
+    QList<QVariantList> holdsOf(const bastewright::Task& task, const bastewright::Pass& pass) const;
 
     LiveController* live_;
     TableBoard* board_;
     QString title_, how_, caution_;
     QStringList lines_, toRedo_;
     bool known_ = false, moves_ = false, asks_ = false;
-    int pass_ = 1, rounds_ = 0;
+    int pass_ = 1;
     TableRows sides_, holds_, checks_;
 };
