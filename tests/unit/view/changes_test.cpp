@@ -115,27 +115,33 @@ TEST_F(Workshop, ABlockIsFoundWhereItIsDrawn) {
     image.fill(Qt::white);
     QPainter painter{&image};
     item.paint(&painter);
+    int seen = 0;
     for (const auto& block : lanes->blocks()) {
         const auto r = item.placeOf(words::fromCore(block.task->id));
         if (block.task->kind != TaskKind::placeOpen || r.left() < 100 || r.right() > 900)
             continue;
+        ++seen;
         int filled = 0;
         for (int x = int(r.left()) + 2; x < int(r.right()) - 2; ++x)
             filled += image.pixelColor(x, int(r.top()) + 6) == open;
         EXPECT_GT(filled, 0) << block.task->id;
     }
+    EXPECT_GT(seen, 0);
     // From afar a pass is one stretch, and the work in it lies along its lower edge.
     item.setProperty("minute", 6.0);
     image.fill(Qt::white);
     item.paint(&painter);
+    int seenFromAfar = 0;
     for (const auto& block : lanes->blocks()) {
         const auto r = item.placeOf(words::fromCore(block.task->id));
         if (block.task->kind != TaskKind::placeOpen || r.left() < 100 || r.right() > 900)
             continue;
+        ++seenFromAfar;
         const int x = int(r.center().x());
         EXPECT_EQ(image.pixelColor(x, int(r.bottom()) - 6), open) << block.task->id;
         EXPECT_NE(image.pixelColor(x, int(r.top()) + 6), open) << block.task->id;
     }
+    EXPECT_GT(seenFromAfar, 0);
 }
 
 TEST_F(Workshop, TappedWorkSaysWhatWhereAndWhy) {

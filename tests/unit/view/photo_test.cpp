@@ -273,11 +273,15 @@ double mostMemory() {
 
 TEST_F(PhotoFile, AHugePhotoTakesLittleMemory) {
     const QString huge = file(plainJpeg(14'000, 14'000)); // 196 million pixels in 770 kB
-    std::ofstream{"/proc/self/clear_refs"} << 5;          // proc(5): forget the peak
+    std::ofstream refs{"/proc/self/clear_refs"};
+    refs << 5 << std::flush; // proc(5): forget the peak
     const double before = mostMemory();
     const auto read = photo::read(huge);
     ASSERT_TRUE(read) << read.error().toStdString();
     EXPECT_EQ(read->size(), QSize(1600, 1600));
+    if (!refs)
+        GTEST_SKIP() << "The kernel does not let a process forget its peak.";
+    ASSERT_GT(before, 0);
     EXPECT_LT(mostMemory() - before, 60) << "MiB";
 }
 
@@ -349,7 +353,6 @@ TEST_F(PhotoAtDesk, IsStraightenedByItsCornersAndCanBeTakenBack) {
 
 TEST_F(PhotoAtDesk, IsTurnedWithItsCorners) {
     openAndWait(file(coded(fourBlocks(400, 300).transformed(QTransform{}.rotate(-90)), "png")));
-    const auto before = desk.corners();
     desk.moveCorner(0, {0.01, 0.02});
     desk.turn();
     EXPECT_EQ(desk.picture().size(), QSize(400, 300));
@@ -358,12 +361,19 @@ TEST_F(PhotoAtDesk, IsTurnedWithItsCorners) {
     EXPECT_NEAR(desk.corners()[1].x(), 0.98, 1e-9);
     EXPECT_NEAR(desk.corners()[1].y(), 0.01, 1e-9);
     expectFourBlocks(desk.picture());
+    const auto before = desk.corners();
     for (int i = 0; i < 4; ++i)
         desk.turn();
     EXPECT_EQ(desk.picture().size(), QSize(400, 300));
+    const auto after = desk.corners();
+    ASSERT_EQ(after.size(), 4);
+    for (int i = 0; i < 4; ++i) {
+        EXPECT_NEAR(after[i].x(), before[i].x(), 1e-9) << i;
+        EXPECT_NEAR(after[i].y(), before[i].y(), 1e-9) << i;
+    }
+    expectFourBlocks(desk.picture());
     desk.cancel();
     EXPECT_FALSE(desk.picking());
-    EXPECT_EQ(before.size(), 4);
 }
 
 TEST_F(PhotoAtDesk, CornersThatCrossAreNotTaken) {
