@@ -143,7 +143,7 @@ public:
     QString problem() const { return problem_; }
     bool early() const { return early_.has_value(); }
     TableRows* people() { return &people_; }
-    int busy() const { return busy_; }
+    int busy() const;
     const TableRows* people() const { return &people_; }
     TableRows* notes() { return &notes_; }
     TableRows* hints() { return &hints_; }
@@ -168,7 +168,7 @@ private:
     QList<QVariantList> hintRows();
     void say(const QString& problem);
     bool isSameTap(const std::string& thing);
-    QList<QVariantList> peopleRows();
+    QList<QVariantList> peopleRows() const;
 
     bastewright::Library* library_;
     Clock clock_;
@@ -183,7 +183,6 @@ private:
     std::int64_t lastTapMs_ = 0;
     TableRows people_, notes_, hints_;
     QSet<QString> putAway_;
-    int busy_ = 0;
     QTimer minute_, look_, idle_;
     std::int64_t seen_ = 0;     ///< the last event taken in, by its number in the library
     std::int64_t revision_ = 0; ///< of the library, when others were last looked for

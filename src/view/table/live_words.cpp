@@ -176,9 +176,15 @@ QList<QVariantList> LiveController::hintRows() {
     return rows;
 }
 
-QList<QVariantList> LiveController::peopleRows() {
+int LiveController::busy() const {
+    constexpr int kPresent = 5, kWaits = 6; // roles of `people_`
+    return int(std::ranges::count_if(people_.rows(), [](const QVariantList& row) {
+        return row[kPresent].toBool() && !row[kWaits].toBool();
+    }));
+}
+
+QList<QVariantList> LiveController::peopleRows() const {
     QList<QVariantList> rows;
-    busy_ = 0;
     if (!live_)
         return rows;
     const auto letters = people::letters(live_->session().setting.helpers);
@@ -223,7 +229,6 @@ QList<QVariantList> LiveController::peopleRows() {
             now = tr("all done");
             break;
         }
-        busy_ += p.doing != Doing::away && p.doing != Doing::waits;
         rows.push_back({letters[mark], mark, words::fromCore(p.person), now, next,
                         p.doing != Doing::away, p.doing == Doing::waits, rowsOf(p.task)});
         ++mark;
