@@ -10,6 +10,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <optional>
 
 using namespace bastewright;
 
@@ -41,12 +42,11 @@ QByteArray formatOf(const QByteArray& bytes) {
     return {};
 }
 
-/// True where decoding takes more than is given to it.
-bool isTooMuch(const QByteArray& bytes, const QByteArray& format, QSize size) {
+/// True where decoding takes more than is given to it; `parts` are those of a JPEG.
+bool isTooMuch(QSize size, bool jpeg, const std::optional<JpegParts>& parts) {
     const qint64 pixels = qint64(size.width()) * size.height();
-    if (format != "jpeg")
+    if (!jpeg)
         return pixels > kMostAtOnce;
-    const auto parts = jpegParts({bytes.constData(), std::size_t(bytes.size())});
     if (!parts)
         return pixels > kMostRowByRow; // damaged too, but this is what can be said before
     return parts->scans > kMostScans ||
@@ -111,12 +111,15 @@ tl::expected<QImage, QString> read(const QString& path) {
     if (std::min(size.width(), size.height()) < kLeastSide)
         return refused(
             Words::tr("%1 is too small to show a quilt: choose a larger photo.").arg(name));
-    if (isTooMuch(*bytes, format, size))
+    const bool jpeg = format == "jpeg";
+    const auto parts =
+        jpeg ? jpegParts({bytes->constData(), std::size_t(bytes->size())}) : std::nullopt;
+    if (isTooMuch(size, jpeg, parts))
         return refused(Words::tr("%1 has too many pixels (%2 × %3): choose a smaller photo.")
                            .arg(name)
                            .arg(size.width())
                            .arg(size.height()));
-    if (format == "jpeg" && !jpegParts({bytes->constData(), std::size_t(bytes->size())}))
+    if (jpeg && !parts)
         return refused(damaged);
     if (std::max(size.width(), size.height()) > kReadSide)
         reader.setScaledSize(
