@@ -68,6 +68,12 @@ QString yardsUp(Length l) {
     return language::figure(fromCore(formatYardsUp(l)));
 }
 
+QString lengthToBuy(Length l, Unit unit) {
+    return unit == Unit::inch
+               ? yardsUp(l)
+               : QStringLiteral("%1\u00a0m").arg(QLocale{}.toString(l.mm() / 1000, 'f', 2));
+}
+
 QString amount(double number) {
     return QLocale{}.toString(number, 'f', std::abs(number - std::round(number)) < 0.005 ? 0 : 1);
 }

@@ -37,6 +37,8 @@ QString clock(bastewright::ClockTime start, bastewright::Seconds s);
 QString clock(bastewright::ClockTime time);
 QString weight(double kilograms, bastewright::Unit unit); ///< "7 lb", "3.2 kg"
 QString yardsUp(bastewright::Length l);                   ///< "5½ yd": up to the next eighth
+/// As shops sell it: "5⅜ yd", "4.90 m".
+QString lengthToBuy(bastewright::Length l, bastewright::Unit unit);
 QString timeOfDay(std::int64_t ms); ///< where the device is, of milliseconds since 1970
 /// The time of day there, without the seconds.
 bastewright::ClockTime clockOf(std::int64_t ms);

@@ -12,16 +12,10 @@
 using namespace bastewright;
 
 namespace rows {
-
-QString lengthToBuy(Length l, Unit unit) {
-    return unit == Unit::inch ? words::yardsUp(l)
-                              : QStringLiteral("%1 m").arg(l.mm() / 1000, 0, 'f', 2);
-}
-
 namespace {
 
 QString bought(Length l, Unit unit) {
-    return l == Length{} ? tr("Nothing to buy") : lengthToBuy(l, unit);
+    return l == Length{} ? tr("Nothing to buy") : words::lengthToBuy(l, unit);
 }
 
 QString area(double squareInches, Unit unit) {

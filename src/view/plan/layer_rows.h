@@ -8,9 +8,6 @@
 /// The words and rows in which the layers are told; the roles are named in layers_presenter.cpp.
 namespace rows {
 
-/// A length as shops sell it: "5⅜ yd", "4.90 m".
-QString lengthToBuy(bastewright::Length l, bastewright::Unit unit);
-
 QVariantList ofBackingWay(const bastewright::BackingAlternative& way, bastewright::Unit unit,
                           bool mayTake);
 

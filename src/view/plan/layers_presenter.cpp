@@ -171,9 +171,9 @@ QString LayersPresenter::buyText() const {
     for (const BackingPurchase& purchase : plan->buy)
         if (purchase.length > Length{})
             parts << (plan->buy.size() == 1 || purchase.fabric.empty()
-                          ? rows::lengthToBuy(purchase.length, unit)
+                          ? words::lengthToBuy(purchase.length, unit)
                           : tr("%1 of %2")
-                                .arg(rows::lengthToBuy(purchase.length, unit),
+                                .arg(words::lengthToBuy(purchase.length, unit),
                                      words::fromCore(purchase.fabric)));
     return parts.isEmpty() ? tr("Nothing to buy for the backing")
                            : tr("Buy %1").arg(parts.join(QStringLiteral(" + ")));
