@@ -27,12 +27,22 @@ using Fields = QList<Field>;
 
 QString name(Field::Kind kind);
 
-/// The fields of a section for the session as it is now. `quilt` is the index of the quilt in hand.
+class JobEditor;
+
 namespace fields {
+
+/// The one with this key; null where there is none.
+const Field* find(const Fields& all, const QString& key);
+/// Changes what the editor has in hand by the text for the field with this key. Returns one
+/// sentence where it does not fit, else empty; without such a field nothing happens.
+QString take(const Fields& all, const QString& key, const QString& text, JobEditor& editor);
+
+/// The fields of a section for the session as it is now. `quilt` is the index of the quilt in hand.
 Fields ofQuilt(const bastewright::Session& session, int quilt);
 Fields ofBasting(const bastewright::Session& session, int quilt);
 Fields ofLayers(const bastewright::Session& session, int quilt);
 Fields ofRoom(const bastewright::Session& session, int quilt);
 Fields ofPeople(const bastewright::Session& session, int quilt);
 Fields ofBoxes(const bastewright::Session& session, int quilt);
+
 } // namespace fields

@@ -2,9 +2,12 @@
 
 #include "job/field_facts.h"
 #include "language/said.h"
+#include "view/edit/job_editor.h"
 
 #include <QCoreApplication>
 #include <QLocale>
+
+#include <algorithm>
 
 using namespace bastewright;
 
@@ -33,6 +36,20 @@ QString name(Field::Kind kind) {
 }
 
 namespace fields {
+
+const Field* find(const Fields& all, const QString& key) {
+    const auto at = std::ranges::find(all, key, &Field::key);
+    return at == all.end() ? nullptr : &*at;
+}
+
+QString take(const Fields& all, const QString& key, const QString& text, JobEditor& editor) {
+    const Field* field = find(all, key);
+    if (!field)
+        return {};
+    Session next = editor.session();
+    const QString problem = field->take(next, text);
+    return problem.isEmpty() ? editor.apply(field->label, std::move(next)) : problem;
+}
 
 QString labelOf(std::string_view path) {
     return language::said({Sentence::Kind::words, fieldFact(path).label});
@@ -106,8 +123,7 @@ Field cloth(const Label& label, Unit unit, const At<Length>& at) {
         const Length step = yards ? Length::inch64ths(288) : Length::millimetres(10);
         if (l == Length{} || l.nm() % step.nm() != 0)
             return words::length(l, unit);
-        return yards ? words::yardsUp(l)
-                     : QStringLiteral("%1 m").arg(QLocale{}.toString(l.mm() / 1000, 'f', 2));
+        return words::lengthToBuy(l, unit);
     };
     field.take = [at, unit, label, yards](Session& s, const QString& typed) {
         const std::string bare = words::toCore(typed + (yards ? " yd" : " m"));
@@ -173,14 +189,11 @@ Field number(const Label& label, const At<double>& at) {
     return field;
 }
 
-Field time(const Label& label, const At<ClockTime>& at) {
+Field time(const Label& label, const At<ClockTime>& at, bool begins) {
     auto field = made(label, Field::Kind::time);
     field.shown = [at](const Session& s) { return words::clock(*at(readOnly(s))); };
-    field.take = [at, label](Session& s, const QString& typed) {
-        ClockTime& value = *at(s);
-        // What begins the work has nothing before it that a bare "1:30" could mean.
-        const bool isBegin = &value == &s.setting.start;
-        return takeTime(label, typed, isBegin ? ClockTime{} : s.setting.start, value);
+    field.take = [at, label, begins](Session& s, const QString& typed) {
+        return takeTime(label, typed, begins ? ClockTime{} : s.setting.start, *at(s));
     };
     return field;
 }

@@ -34,7 +34,9 @@ Field optionalLength(const Label& label, bastewright::Unit unit,
 Field cloth(const Label& label, bastewright::Unit unit, const At<bastewright::Length>& at);
 Field count(const Label& label, const At<int>& at);
 Field number(const Label& label, const At<double>& at);
-Field time(const Label& label, const At<bastewright::ClockTime>& at);
+/// A time of the session, later than its start; or what `begins` it, which has nothing before it
+/// that a bare "1:30" could go by.
+Field time(const Label& label, const At<bastewright::ClockTime>& at, bool begins = false);
 Field optionalTime(const Label& label, const At<std::optional<bastewright::ClockTime>>& at);
 Field toggle(const Label& label, const At<bool>& at);
 /// `get` and `set` translate between the session and the index of a choice.

@@ -1,5 +1,6 @@
 #include "view/edit/field_model.h"
 
+#include "view/base/people_palette.h"
 #include "view/base/words.h"
 #include "view/edit/summaries.h"
 #include "ways/way.h"
@@ -33,10 +34,8 @@ QString peopleSummary(const Setting& setting) {
     const auto& helpers = setting.helpers;
     if (helpers.size() > 4)
         return FieldModel::tr("%1 people").arg(helpers.size());
-    QStringList names;
-    for (const auto& helper : helpers)
-        names << words::fromCore(helper.name);
-    return names.isEmpty() ? FieldModel::tr("nobody yet") : names.join(QStringLiteral(", "));
+    return helpers.empty() ? FieldModel::tr("nobody yet")
+                           : people::names(helpers).join(QStringLiteral(", "));
 }
 
 QString summaryOf(FieldModel::Section section, const JobEditor& editor) {
@@ -146,22 +145,15 @@ void FieldModel::rebuild() {
 }
 
 QString FieldModel::take(const QString& key, const QString& text) {
-    const auto at =
-        std::find_if(fields_.begin(), fields_.end(), [&](const Field& f) { return f.key == key; });
-    if (at == fields_.end() || !editor_)
-        return {};
-    auto next = editor_->session();
-    const QString problem = at->take(next, text);
-    return problem.isEmpty() ? editor_->apply(at->label, std::move(next)) : problem;
+    return editor_ ? fields::take(fields_, key, text, *editor_) : QString{};
 }
 
 void FieldModel::preview(const QString& key, const QString& text) {
-    const auto at =
-        std::find_if(fields_.begin(), fields_.end(), [&](const Field& f) { return f.key == key; });
-    if (at == fields_.end() || !editor_)
+    const Field* field = fields::find(fields_, key);
+    if (!field || !editor_)
         return;
     auto next = editor_->session();
-    if (at->take(next, text).isEmpty())
+    if (field->take(next, text).isEmpty())
         editor_->setPreview(JobEditor::problemOf(next).isEmpty() ? std::optional{std::move(next)}
                                                                  : std::nullopt);
 }

@@ -57,7 +57,9 @@ Fields ofBasting(const Session& session, int quilt) {
     if (!session.setting.room.walls.empty())
         out << length({"wall_gap", way, labelOf("room/wall_gap")}, unit,
                       [](Session& s) { return &s.setting.room.wallGap; });
-    out << time({"from", way, labelOf("start")}, [](Session& s) { return &s.setting.start; });
+    const bool begins = true;
+    out << time(
+        {"from", way, labelOf("start")}, [](Session& s) { return &s.setting.start; }, begins);
     return out;
 }
 

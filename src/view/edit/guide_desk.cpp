@@ -1,5 +1,6 @@
 #include "view/edit/guide_desk.h"
 
+#include "view/base/people_palette.h"
 #include "view/base/words.h"
 #include "view/edit/field_kinds.h"
 #include "view/edit/summaries.h"
@@ -38,9 +39,9 @@ int tablesOf(const Room& room) {
     return count;
 }
 
-Field fieldOf(Fields all, const QString& key) {
-    const auto at = std::ranges::find(all, key, &Field::key);
-    return at == all.end() ? Field{} : *at;
+/// One that the section always has.
+Field fieldOf(const Fields& all, const char* key) {
+    return *fields::find(all, QLatin1String(key));
 }
 
 /// The gap between pins; measured by hand it is as wide as the hand.
@@ -231,26 +232,25 @@ Fields GuideDesk::valuesNow() const {
     case Size: {
         const Fields all = fields::ofQuilt(session, quilt);
         for (const char* key : {"width0", "length0", "name", "unit"})
-            out << fieldOf(all, QLatin1String(key));
+            out << fieldOf(all, key);
         break;
     }
     case Closely:
-        out << spacingField(fieldOf(fields::ofBasting(session, quilt), QStringLiteral("spacing")),
+        out << spacingField(fieldOf(fields::ofBasting(session, quilt), "spacing"),
                             std::size_t(quilt));
         break;
     case Tables: {
         const Fields all = fields::ofRoom(session, quilt);
         const bool one = session.setting.room.tables.size() == 1;
         if (one)
-            out << fieldOf(all, QStringLiteral("table0/length"))
-                << fieldOf(all, QStringLiteral("table0/width"));
-        out << fieldOf(all, QStringLiteral("name"));
+            out << fieldOf(all, "table0/length") << fieldOf(all, "table0/width");
+        out << fieldOf(all, "name");
         break;
     }
     case Supplies: {
         const Fields all = fields::ofBoxes(session, quilt);
-        out << fieldOf(all, QStringLiteral("pins")) << fieldOf(all, QStringLiteral("clamps"))
-            << clipsField(editor_->unit()) << fieldOf(all, QStringLiteral("name"));
+        out << fieldOf(all, "pins") << fieldOf(all, "clamps") << clipsField(editor_->unit())
+            << fieldOf(all, "name");
         break;
     }
     case Quilted:
@@ -286,20 +286,16 @@ void GuideDesk::choose(int choice) {
 }
 
 QString GuideDesk::take(const QString& key, const QString& text) {
-    const Field field = fieldOf(valuesNow(), key);
-    if (!field.take)
-        return {};
-    Session next = editor_->session();
-    const QString problem = field.take(next, text);
-    return problem.isEmpty() ? editor_->apply(field.label, std::move(next)) : problem;
+    return fields::take(valuesNow(), key, text, *editor_);
 }
 
 void GuideDesk::preview(const QString& key, const QString& text) {
-    const Field field = fieldOf(valuesNow(), key);
-    if (!field.take)
+    const Fields all = valuesNow();
+    const Field* field = fields::find(all, key);
+    if (!field)
         return;
     Session next = editor_->session();
-    if (field.take(next, text).isEmpty() && JobEditor::problemOf(next).isEmpty())
+    if (field->take(next, text).isEmpty() && JobEditor::problemOf(next).isEmpty())
         editor_->setPreview(std::move(next));
 }
 
@@ -321,11 +317,7 @@ QString GuideDesk::soFar() const {
         parts << words::method(editor_->job().quilting.method);
     if (page_ >= Tables)
         parts << summaries::room(session.setting.room, unit);
-    if (page_ >= People) {
-        QStringList names;
-        for (const Helper& helper : session.setting.helpers)
-            names << words::fromCore(helper.name);
-        parts << names.join(QStringLiteral(", "));
-    }
+    if (page_ >= People)
+        parts << people::names(session.setting.helpers).join(QStringLiteral(", "));
     return parts.join(QStringLiteral(" · "));
 }
