@@ -117,20 +117,15 @@ private:
         const Rect cloth = intersection(top_, round);
         p_.setPen(QPen{ink::kDark, ink::kHair});
         p_.setBrush(ink::kPaper);
-        if (!cloth.empty())
+        if (!cloth.empty()) {
             p_.drawRect(map_(cloth));
-        photo(cloth);
+            drawTopPhoto(p_, show_.photo, top_, map_.fromInches(), map_(cloth));
+        }
         for (const Pass& before : quilt_.passes)
             if (before.number < pass_.number)
                 for (const Rect& part : before.fresh.parts)
                     if (const Rect seen = intersection(part, round); !seen.empty())
                         stitch(p_, map_(seen), stitchesLevel());
-    }
-
-    void photo(const Rect& cloth) {
-        QPainterPath clip;
-        clip.addRect(map_(cloth));
-        drawTopPhoto(p_, show_.photo, top_, map_.fromInches(), clip);
     }
 
     bool stitchesLevel() const {

@@ -33,9 +33,7 @@ void drawQuilt(QPainter& p, QRectF box, const QuiltPlan& quilt, const QImage& ph
     p.save();
     const Mapping map{topOf(quilt), box.adjusted(2, 2, -2, -2)};
     framed(p, map(topOf(quilt)), ink::kLine, Qt::SolidLine, ink::kPaper);
-    QPainterPath top;
-    top.addRect(map(topOf(quilt)));
-    drawTopPhoto(p, photo, topOf(quilt), map.fromInches(), top);
+    drawTopPhoto(p, photo, topOf(quilt), map.fromInches(), map(topOf(quilt)));
     double tagSize = 15;
     for (const auto& zone : quilt.zones) {
         const QRectF r = map(zone.area);

@@ -119,9 +119,7 @@ private:
             p_.setBrush(ink::kPaper);
             p_.drawRect(map_(onTable));
         }
-        QPainterPath cloth;
-        cloth.addRect(map_(shown(top_)));
-        drawTopPhoto(p_, show_.photo, top_, map_.fromInches(), cloth);
+        drawTopPhoto(p_, show_.photo, top_, map_.fromInches(), map_(shown(top_)));
         if (show_.layers) {
             outline(p_, map_(layerRect(top_, quilt_.layers.backing)), ink::kThin, Qt::SolidLine,
                     ink::kQuiet);

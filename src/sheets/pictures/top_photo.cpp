@@ -75,11 +75,11 @@ QImage photoOnPaper(const Photo& photo) {
 }
 
 void drawTopPhoto(QPainter& p, const QImage& photo, const Rect& top, const QTransform& toPage,
-                  const QPainterPath& clip) {
+                  const QRectF& clip) {
     if (photo.isNull() || top.empty())
         return;
     p.save();
-    p.setClipPath(clip, Qt::IntersectClip);
+    p.setClipRect(clip, Qt::IntersectClip);
     p.setRenderHint(QPainter::SmoothPixmapTransform);
     p.setTransform(toPage, true);
     // The whole of it, clipped: a page description then holds the picture once.

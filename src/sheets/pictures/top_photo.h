@@ -4,7 +4,7 @@
 #include "measures/geometry.h"
 
 #include <QImage>
-#include <QPainterPath>
+#include <QRectF>
 #include <QTransform>
 
 class QPainter;
@@ -25,6 +25,6 @@ QImage photoOnPaper(const Photo& photo);
 /// Lays a picture of the whole top on the page, as far as the clip leaves it; `toPage` is from
 /// inches of the quilt's frame.
 void drawTopPhoto(QPainter& p, const QImage& photo, const Rect& top, const QTransform& toPage,
-                  const QPainterPath& clip);
+                  const QRectF& clip);
 
 } // namespace bastewright::sheets
