@@ -17,7 +17,7 @@ struct Text {
 /// Overhang short by this much means a pleat under the table (common practice).
 inline constexpr Length kPleat = Length::inch64ths(32);
 
-QString length(Length l, Unit unit);         ///< "12 1/2 in"
+QString length(Length l, Unit unit);         ///< "12½ in"
 QString weight(double kilograms, Unit unit); ///< "7 lb" or "3.2 kg"
 QString size(Size s, Unit unit);             ///< "88 × 112 in": across, then head to foot
 /// To the nearest half inch or whole centimetre, as a hang or a move is measured by hand.

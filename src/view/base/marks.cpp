@@ -21,13 +21,8 @@ FabricBand::FabricBand(QQuickItem* parent)
 }
 
 void FabricBand::paint(QPainter* painter) {
-    const QRectF band = QRectF{0, 0, width(), height()}.adjusted(1, 1, -1, -1);
-    painter->setPen(Qt::NoPen);
-    painter->setBrush(people::fill(mark_));
-    painter->drawRect(band);
-    painter->setPen(QPen{ink_, 2});
-    painter->setBrush(QBrush{people::ink(mark_), people::pattern(mark_)});
-    painter->drawRect(band);
+    people::paintFabric(*painter, QRectF{0, 0, width(), height()}.adjusted(1, 1, -1, -1), mark_,
+                        QPen{ink_, 2});
 }
 
 StitchFrame::StitchFrame(QQuickItem* parent)

@@ -78,6 +78,15 @@ void paintMark(QPainter& painter, QRectF square, int mark, const QString& letter
     painter.drawText(plain, Qt::AlignCenter, letter);
 }
 
+void paintFabric(QPainter& painter, const QRectF& area, int mark, const QPen& edge) {
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(fill(mark));
+    painter.drawRect(area);
+    painter.setPen(edge);
+    painter.setBrush(QBrush{ink(mark), pattern(mark)});
+    painter.drawRect(area);
+}
+
 QStringList names(const std::vector<bastewright::Helper>& helpers) {
     QStringList out;
     for (const auto& helper : helpers)

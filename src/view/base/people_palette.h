@@ -4,6 +4,7 @@
 
 #include <QBrush>
 #include <QColor>
+#include <QPen>
 #include <QRectF>
 #include <QString>
 #include <QStringList>
@@ -35,6 +36,8 @@ QString atAGlance(const std::vector<std::string>& people,
 /// letter on plain ground.
 void paintMark(QPainter& painter, QRectF square, int mark, const QString& letter,
                const QString& family);
+/// Fills an area with somebody's fabric; `edge` outlines it.
+void paintFabric(QPainter& painter, const QRectF& area, int mark, const QPen& edge);
 QStringList names(const std::vector<bastewright::Helper>& helpers);
 
 } // namespace people

@@ -17,6 +17,8 @@ class QPainter;
 /// inches of the quilt's frame, mapped to pixels by a transform without rotation.
 namespace cloth {
 
+/// How much of what is outside this pass gives way to the ground.
+inline constexpr qreal kWashed = 0.62;
 /// From one line of quilting to the next.
 inline constexpr qreal kSewnInches = 2.8;
 /// Twill of tags, thread of stitches; what outlines both on cloth of any colour.

@@ -139,11 +139,7 @@ void paintPlaces(QPainter& painter, const Scene& scene, const Look& look, const 
             const QRectF area = QRectF{from + away * 2, to + away * (band + 2)}.normalized();
             const QRectF r =
                 isAcross(place.side) ? area.adjusted(2, 0, -2, 0) : area.adjusted(0, 2, 0, -2);
-            painter.setPen(QPen{kDark, 1.5});
-            painter.setBrush(people::fill(index));
-            painter.drawRect(r);
-            painter.setBrush(QBrush{people::ink(index), people::pattern(index)});
-            painter.drawRect(r);
+            people::paintFabric(painter, r, index, QPen{kDark, 1.5});
             if (std::max(r.width(), r.height()) >= std::max(longest.width(), longest.height())) {
                 longest = r;
                 out = away;

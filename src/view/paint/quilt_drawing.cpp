@@ -17,8 +17,8 @@ using namespace bastewright;
 namespace drawing {
 namespace {
 
-/// How much of what is outside this pass gives way to the ground.
-constexpr qreal kWashed = 0.62, kBeside = 0.3;
+/// As `cloth::kWashed`, of what lies on the table beside this pass.
+constexpr qreal kBeside = 0.3;
 
 QPointF inches(Point p) {
     return {p.x.in(), p.y.in()};
@@ -46,7 +46,7 @@ public:
 
     void paint() {
         drawCloth();
-        wash(map_.mapRect(allLayers().adjusted(-1, -1, 1, 1)), kWashed);
+        wash(map_.mapRect(allLayers().adjusted(-1, -1, 1, 1)), cloth::kWashed);
         if (onTable_)
             drawTable();
         if (pass_)

@@ -204,7 +204,7 @@ void PhotoDesk::addFabric() {
     auto all = fabrics();
     if (!mayAdd())
         return;
-    all.insert(all.size() - 1, QStringLiteral("#c97f68")); // the lightest stays last
+    all.insert(all.size() - 1, cloth::fabricsOf({}).accent.name()); // the lightest stays last
     applyFabrics(all);
 }
 

@@ -9,6 +9,10 @@
 
 using namespace bastewright;
 
+namespace {
+
+/// The table of a way as it lies in its first pass, inches of the quilt's frame; empty on the
+/// floor.
 QRectF firstTable(const QuiltPlan& plan, const Alternative& way) {
     if (plan.surface.floor || way.surfaceLength <= Length{} || way.surfaceWidth <= Length{})
         return {};
@@ -20,6 +24,8 @@ QRectF firstTable(const QuiltPlan& plan, const Alternative& way) {
                     (plan.layers.top.length / 2 + way.offCentre.dy).in()});
     return out;
 }
+
+} // namespace
 
 WayItem::WayItem(QQuickItem* parent)
     : QQuickPaintedItem{parent} {
@@ -42,7 +48,7 @@ void WayItem::paint(QPainter* painter) {
     painter->setRenderHint(QPainter::SmoothPixmapTransform);
     painter->drawImage(cloth, picture);
     QColor veil = ground_;
-    veil.setAlphaF(0.62F);
+    veil.setAlphaF(float(cloth::kWashed));
     if (table.isEmpty())
         return;
     painter->fillRect(cloth, veil);

@@ -33,7 +33,3 @@ private:
     qreal line_ = 1;
     QColor ground_, wood_, woodDark_, now_, nowInk_;
 };
-
-/// The table of a way as it lies in its first pass, inches of the quilt's frame; empty on the
-/// floor.
-QRectF firstTable(const bastewright::QuiltPlan& plan, const bastewright::Alternative& way);
