@@ -98,7 +98,7 @@ QString Tour::walk(const AtStop& atStop) {
         room.shelf()->remove(room.shelf()->addExample(other)); // the same card
     room.shelf()->forgetRemoved();
     room.shelf()->copy(example);
-    room.shelf()->remove(room.shelf()->addNew());
+    room.shelf()->remove(room.shelf()->addNew(room.kept()->usual()));
     stop(QStringLiteral("shelf"), atStop);
     room.shelf()->undoRemove();
     overlay("examples", QStringLiteral("shelf-examples"), atStop);

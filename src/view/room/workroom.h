@@ -176,7 +176,7 @@ private:
     Replanner replanner_;
     QTimer settle_;
     bastewright::JobId job_ = 0;
-    bastewright::JobId begun_ = 0; ///< in the guide, and nothing answered yet
+    bastewright::JobId begun_ = 0; ///< begun and still in the guide; 0 for none
     std::string stored_;           ///< the job as the library has it
     bool unstored_ = false;        ///< the library has refused the last change
     Screen screen_ = Screen::Shelf;

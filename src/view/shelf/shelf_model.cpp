@@ -125,19 +125,14 @@ qint64 ShelfModel::add(const std::string& text, const QString& whence) {
     return *id;
 }
 
-qint64 ShelfModel::addNew() {
+qint64 ShelfModel::addNew(const Setting& setting) {
     Session session;
     Job job;
     job.name = words::toCore(tr("New quilt"));
     job.top.width = {Length::inches(60)};
     job.top.length = {Length::inches(72)};
     session.jobs.push_back(job);
-    if (usual_) {
-        session.setting = usual_();
-    } else {
-        session.setting.room.tables = {Table{}};
-        session.setting.helpers.emplace_back().name = words::toCore(tr("Me"));
-    }
+    session.setting = setting;
     return add(writeSession(session), tr("A new quilt"));
 }
 

@@ -7,8 +7,6 @@
 #include <QUrl>
 #include <QtQmlIntegration>
 
-#include <functional>
-
 /// The jobs kept in the library, as cards.
 class ShelfModel : public QAbstractListModel {
     Q_OBJECT
@@ -24,14 +22,12 @@ public:
 
     explicit ShelfModel(bastewright::Library* library, QObject* parent = nullptr);
 
-    /// What a new quilt begins with; a table and one person where nothing is told.
-    void setUsual(std::function<bastewright::Setting()> usual) { usual_ = std::move(usual); }
-
     /// Reads the library again: after a change elsewhere.
     void refresh();
 
-    /// Each returns the id of the job it made, or 0 with `problem` set.
-    Q_INVOKABLE qint64 addNew();
+    /// Each returns the id of the job it made, or 0 with `problem` set. A new quilt begins with
+    /// this setting.
+    qint64 addNew(const bastewright::Setting& setting);
     /// The one that is there already, as long as nobody has changed it.
     Q_INVOKABLE qint64 addExample(int index);
     Q_INVOKABLE qint64 copy(qint64 job);
@@ -76,7 +72,6 @@ private:
     Card cardOf(const bastewright::JobEntry& entry, const QString& state) const;
 
     bastewright::Library* library_;
-    std::function<bastewright::Setting()> usual_;
     QList<Card> cards_;
     QString problem_, removedName_;
     bastewright::JobId removed_ = 0;

@@ -23,19 +23,25 @@ struct Shelf : testing::Test {
         library.emplace(std::move(opened.value().library));
         shelf.emplace(&*library);
     }
+    qint64 addNew() {
+        Setting setting;
+        setting.room.tables = {Table{}};
+        setting.helpers.emplace_back().name = "Ada";
+        return shelf->addNew(setting);
+    }
     QString at(int row, int role) const { return shelf->data(shelf->index(row), role).toString(); }
     QUrl file(const QString& name) const { return QUrl::fromLocalFile(folder.filePath(name)); }
 };
 
 TEST_F(Shelf, ANewQuiltIsANewCard) {
-    EXPECT_GT(shelf->addNew(), 0);
+    EXPECT_GT(addNew(), 0);
     ASSERT_EQ(shelf->count(), 1);
     EXPECT_EQ(at(0, ShelfModel::SizeRole), "60 × 72\u00a0in");
     EXPECT_EQ(at(0, ShelfModel::StateRole), "new");
 }
 
 TEST_F(Shelf, WhatIsSavedOpensEqual) {
-    const auto job = shelf->addNew();
+    const auto job = addNew();
     ASSERT_TRUE(shelf->saveFile(job, file("a.json")));
     ASSERT_TRUE(library->removeJob(job));
     const auto again = shelf->openFile(file("a.json"));
@@ -96,13 +102,13 @@ TEST_F(Shelf, AnyTitleIsTheNameOfAFileInItsFolder) {
 }
 
 TEST_F(Shelf, SavingWhereNothingCanBeWrittenSaysSo) {
-    const auto job = shelf->addNew();
+    const auto job = addNew();
     EXPECT_FALSE(shelf->saveFile(job, file("no/such/folder/a.json")));
     EXPECT_FALSE(shelf->problem().isEmpty());
 }
 
 TEST_F(Shelf, WhatIsRemovedComesBack) {
-    const auto job = shelf->addNew();
+    const auto job = addNew();
     const auto text = library->loadJob(job);
     shelf->remove(job);
     EXPECT_EQ(shelf->count(), 0);
@@ -114,14 +120,14 @@ TEST_F(Shelf, WhatIsRemovedComesBack) {
 }
 
 TEST_F(Shelf, ACopyIsNamedAsOne) {
-    shelf->copy(shelf->addNew());
+    shelf->copy(addNew());
     ASSERT_EQ(shelf->count(), 2);
     EXPECT_TRUE(QStringList({at(0, ShelfModel::TitleRole), at(1, ShelfModel::TitleRole)})
                     .contains("New quilt (copy)"));
 }
 
 TEST_F(Shelf, CardsTellHowFarAJobIs) {
-    const auto job = shelf->addNew();
+    const auto job = addNew();
     ASSERT_TRUE(library->setSetting(plannedKey(job), "1"));
     shelf->refresh();
     EXPECT_EQ(at(0, ShelfModel::StateRole), "planned");
