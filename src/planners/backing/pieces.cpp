@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <string>
+#include <tuple>
 
 namespace bastewright::backing {
 namespace {
@@ -51,10 +52,12 @@ public:
 
     void joins(ColumnJoins joins) { joins_ = std::move(joins); }
 
+    /// Cuts as the job lists the fabrics, each from its beginning.
     Pieces finished() {
-        std::ranges::stable_sort(pieces_.cuts, [](const ClothCut& a, const ClothCut& b) {
-            return std::tie(a.fabric, a.onCloth.y0, a.onCloth.x0) <
-                   std::tie(b.fabric, b.onCloth.y0, b.onCloth.x0);
+        const auto& fabrics = problem_.rules.fabrics;
+        std::ranges::stable_sort(pieces_.cuts, {}, [&](const ClothCut& c) {
+            return std::tuple{std::ranges::find(fabrics, c.fabric, &Fabric::name), c.onCloth.y0,
+                              c.onCloth.x0};
         });
         return std::move(pieces_);
     }

@@ -318,6 +318,17 @@ TEST(Backing, MixesLengthsOnHand) {
     EXPECT_TRUE(std::ranges::all_of(plan.cuts, &ClothCut::onHand));
 }
 
+TEST(Backing, ListsCutsAsTheJobListsFabrics) {
+    Job job = jobWith(44_in);
+    job.backing.fabrics = {
+        {.name = "grey", .usableWidth = 36_in, .onHand = 75_in, .buyable = false},
+        {.name = "blue", .usableWidth = 44_in, .onHand = 80_in, .buyable = false}};
+    const BackingPlan plan = planned(job, {72_in, 72_in});
+    ASSERT_EQ(plan.cuts.size(), 2u);
+    EXPECT_EQ(plan.cuts[0].fabric, "grey");
+    EXPECT_EQ(plan.cuts[1].fabric, "blue");
+}
+
 TEST(Backing, JoinsShortRemnantsIntoAColumn) {
     // 44 + 20 of another cloth, whose two feet on hand have to be pieced.
     Job job = jobWith(44_in, 4_in, true);
