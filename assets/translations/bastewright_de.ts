@@ -4890,10 +4890,6 @@
         <translation>Neuer Quilt</translation>
     </message>
     <message>
-        <source>Me</source>
-        <translation>Ich</translation>
-    </message>
-    <message>
         <source>A new quilt</source>
         <translation>Neuer Quilt</translation>
     </message>

@@ -34,6 +34,12 @@ FocusScope {
             pane.look()
         }
     }
+    Connections {
+        target: pane.room.kept.people
+        function onCountChanged() {
+            pane.look()
+        }
+    }
     Shortcut {
         enabled: pane.opened >= 0 && !pane.editing
         sequence: "Escape"
@@ -56,14 +62,9 @@ FocusScope {
             width: list.width
             spacing: Theme.gap * 0.5
 
-            Words {
+            Problem {
                 width: parent.width
-                visible: pane.desk.problem !== ""
                 text: pane.desk.problem
-                font.bold: true
-                color: Theme.warnInk
-                Accessible.role: Accessible.AlertMessage
-                Accessible.name: text
             }
             // The clock of the bars below.
             Item {

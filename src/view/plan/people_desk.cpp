@@ -34,21 +34,18 @@ bool* signOf(Helper& helper, const QString& sign) {
 
 } // namespace
 
-PeopleDesk::PeopleDesk(JobEditor* editor, PlanPresenter* plan, KeptDesk* kept, QObject* parent)
+PeopleDesk::PeopleDesk(JobEditor* editor, PlanPresenter* plan, QObject* parent)
     : QObject{parent}
     , editor_{editor}
     , plan_{plan}
-    , kept_{kept}
-    , people_{{"letter", "mark", "name", "hours", "from", "until", "lifts", "irons", "sits", "pins",
-               "kept"}} {
+    , people_{
+          {"letter", "mark", "name", "hours", "from", "until", "lifts", "irons", "sits", "pins"}} {
     const auto anew = [this] {
         problem_.clear();
         refresh();
     };
     connect(editor_, &JobEditor::changed, this, anew);
     connect(plan_, &PlanPresenter::changed, this, &PeopleDesk::refresh);
-    connect(kept_->people(), &QAbstractItemModel::modelReset, this, &PeopleDesk::refresh);
-    connect(kept_->people(), &TableRows::countChanged, this, &PeopleDesk::refresh);
     refresh();
 }
 
@@ -58,9 +55,8 @@ void PeopleDesk::refresh() {
     int first = start, last = start + kShownHours * kOneHour;
     finish_ = -1;
     if (plan_->isPlanned()) {
-        const auto& range = plan_->planned()->plan.range;
-        const Seconds end = range.middle > Seconds{} ? range.middle : plan_->planned()->plan.finish;
-        finish_ = minutesOf(plan_->planned()->session.setting.start) + int(end.count() / 60);
+        finish_ =
+            minutesOf(plan_->planned()->session.setting.start) + int(plan_->finish().count() / 60);
         last = std::max(last, finish_ + 1);
     }
     for (const Helper& helper : setting.helpers) {
@@ -82,8 +78,8 @@ void PeopleDesk::refresh() {
         const QString hours = h.until  ? tr("%1–%2").arg(clock(from), clock(until))
                               : h.from ? tr("from %1").arg(clock(from))
                                        : tr("all the time");
-        rows.push_back({letters[i], int(i), names[i], hours, from, until, h.lifts, h.irons,
-                        h.seated, h.pins, kept_->isKept(KeptDesk::Person, names[i])});
+        rows.push_back(
+            {letters[i], int(i), names[i], hours, from, until, h.lifts, h.irons, h.seated, h.pins});
     }
     people_.setRows(std::move(rows));
     emit changed();

@@ -2,7 +2,6 @@
 
 #include "view/base/table_rows.h"
 #include "view/edit/job_editor.h"
-#include "view/edit/kept_desk.h"
 #include "view/plan/plan_presenter.h"
 
 #include <QObject>
@@ -15,8 +14,9 @@ class PeopleDesk : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")
-    /// letter, mark, name, hours (words), from, until (minutes), lifts, irons, sits, pins, kept
+    /// letter, mark, name, hours (words), from, until (minutes), lifts, irons, sits, pins
     Q_PROPERTY(TableRows* people READ people CONSTANT)
+    Q_PROPERTY(int step READ step CONSTANT) ///< of hours that are dragged, minutes
     Q_PROPERTY(int dayFrom READ dayFrom NOTIFY changed)
     Q_PROPERTY(int dayUntil READ dayUntil NOTIFY changed)
     /// When the plan finishes, minutes; -1 without one.
@@ -28,7 +28,7 @@ class PeopleDesk : public QObject {
 public:
     static constexpr int kStep = 15; ///< minutes
 
-    PeopleDesk(JobEditor* editor, PlanPresenter* plan, KeptDesk* kept, QObject* parent = nullptr);
+    PeopleDesk(JobEditor* editor, PlanPresenter* plan, QObject* parent = nullptr);
 
     /// `sign`: "lifts", "irons", "sits" or "pins".
     Q_INVOKABLE void flip(int person, const QString& sign);
@@ -40,6 +40,7 @@ public:
     Q_INVOKABLE QString nameOf(int person) const; ///< empty for nobody
 
     TableRows* people() { return &people_; }
+    int step() const { return kStep; }
     int dayFrom() const { return dayFrom_; }
     int dayUntil() const { return dayUntil_; }
     int finish() const { return finish_; }
@@ -56,7 +57,6 @@ private:
 
     JobEditor* editor_;
     PlanPresenter* plan_;
-    KeptDesk* kept_;
     TableRows people_;
     int dayFrom_ = 0, dayUntil_ = 0, finish_ = -1;
     QString problem_;

@@ -82,12 +82,15 @@ QString PlanPresenter::spanText() const {
     return planned_ ? words::span(wholeMinutes(planned_->plan.finish)) : QString{};
 }
 
-QString PlanPresenter::finishText() const {
+Seconds PlanPresenter::finish() const {
     if (!planned_)
         return {};
-    const auto& range = planned_->plan.range;
-    return words::clock(planned_->session.setting.start,
-                        range.middle > Seconds{} ? range.middle : planned_->plan.finish);
+    const Seconds middle = planned_->plan.range.middle;
+    return middle > Seconds{} ? middle : planned_->plan.finish;
+}
+
+QString PlanPresenter::finishText() const {
+    return planned_ ? words::clock(planned_->session.setting.start, finish()) : QString{};
 }
 
 QString PlanPresenter::rangeText() const {

@@ -44,6 +44,9 @@ public:
 
     const PlannedPtr& planned() const { return planned_; }
     bool isPlanned() const { return planned_ != nullptr; }
+    /// When it is over, from the start: the middle of the simulated afternoons, as predicted where
+    /// none were simulated; 0 without a plan.
+    bastewright::Seconds finish() const;
     /// True where nothing in the plan, the checks included, forbids starting.
     bool good() const;
     bool busy() const { return busy_; }

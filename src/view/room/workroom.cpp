@@ -18,7 +18,7 @@ Workroom::Workroom(Library* library, const Setup& setup, QObject* parent)
     , shelf_{library}
     , kept_{library, &editor_}
     , guide_{&editor_}
-    , crew_{&editor_, &plan_, &kept_}
+    , crew_{&editor_, &plan_}
     , pass_{&plan_}
     , live_{library, setup.clock}
     , board_{&live_}
@@ -38,7 +38,6 @@ Workroom::Workroom(Library* library, const Setup& setup, QObject* parent)
     , why_{&plan_}
     , remedies_{&editor_, &plan_}
     , replanner_{setup.plan} {
-    shelf_.setUsual([this] { return kept_.usual(); });
     connect(&kept_, &KeptDesk::quiltsChanged, &shelf_, &ShelfModel::refresh);
     connect(&kept_, &KeptDesk::problemChanged, this, [this] { say(kept_.problem()); });
     settle_.setSingleShot(true);
@@ -168,7 +167,7 @@ bool Workroom::take(JobId job) {
 
 void Workroom::beginQuilt() {
     kept_.refresh();
-    begun_ = shelf_.addNew();
+    begun_ = shelf_.addNew(kept_.usual());
     if (begun_ == 0 || !take(begun_))
         return;
     guide_.begin();

@@ -29,7 +29,7 @@ struct Guide : testing::Test {
         library.emplace(std::move(opened.value().library));
         kept.emplace(&*library, &editor);
         guide.emplace(&editor);
-        people.emplace(&editor, &plan, &*kept);
+        people.emplace(&editor, &plan);
         begin();
     }
     void begin() {
