@@ -72,12 +72,10 @@ AbstractButton {
             radius: opener.loud ? Theme.radius : 0
             color: opener.down ? Theme.soft : opener.loud ? Theme.warn : "transparent"
         }
-        Rectangle {
+        Hair {
             anchors.bottom: parent.bottom
             width: parent.width
-            height: Math.max(1, Math.round(Theme.line * 0.8))
             visible: !opener.loud
-            color: Theme.hair
         }
         FocusFrame {
             visible: opener.visualFocus

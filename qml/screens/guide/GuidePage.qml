@@ -45,14 +45,9 @@ FocusScope {
             width: list.width
             spacing: Theme.gap
 
-            Words {
+            Problem {
                 width: parent.width
-                visible: page.guide.problem !== "" || (page.people && page.room.crew.problem !== "")
                 text: page.people ? page.room.crew.problem : page.guide.problem
-                font.bold: true
-                color: Theme.warnInk
-                Accessible.role: Accessible.AlertMessage
-                Accessible.name: text
             }
             KeptChoices {
                 width: parent.width

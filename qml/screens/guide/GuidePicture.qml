@@ -30,7 +30,7 @@ Item {
                                             board.surface.width * inch, board.surface.height * inch)
 
     // Where somebody stands: at the side they keep to, else shared between the long sides.
-    function place(index: int, side: int, order: int, beside: int): point {
+    function place(side: int, order: int, beside: int): point {
         const head = board.walls % 2 === 0, foot = (board.walls >> 1) % 2 === 0
         const sides = side < 0 && head && foot ? 2 : 1
         const at = side >= 0 ? side : sides === 2 ? (order % 2 === 0 ? RoomBoard.Head : RoomBoard.Foot)
@@ -131,13 +131,12 @@ Item {
         Item {
             id: who
 
-            required property int index
             required property string letter
             required property int mark
             required property int side
             required property int order
             required property int beside
-            readonly property point at: picture.place(index, side, order, beside)
+            readonly property point at: picture.place(side, order, beside)
 
             x: at.x - width / 2
             y: at.y - height / 2

@@ -19,7 +19,7 @@ Item {
     required property int from
     required property int until
 
-    readonly property int step: 15
+    readonly property int step: desk.step
     readonly property real inner: width - 2 * Theme.target
     readonly property real minute: inner / Math.max(1, desk.dayUntil - desk.dayFrom)
     // What is shown while a handle is under a finger.

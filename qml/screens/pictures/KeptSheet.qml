@@ -148,11 +148,8 @@ Sheet {
                         onClicked: sheet.asked = ""
                     }
                 }
-                Rectangle {
+                Hair {
                     width: parent.width
-                    height: Math.max(1, Math.round(Theme.line * 0.8))
-                    color: Theme.hair
-                    border.width: 0
                 }
             }
         }
@@ -167,14 +164,9 @@ Sheet {
                                 : qsTr("Kept on this device alone.")
         quiet: true
     }
-    Words {
+    Problem {
         width: parent.width
-        visible: sheet.kept.problem !== ""
         text: sheet.kept.problem
-        font.bold: true
-        color: Theme.warnInk
-        Accessible.role: Accessible.AlertMessage
-        Accessible.name: text
     }
     Things {
         which: KeptDesk.Room

@@ -160,11 +160,8 @@ Item {
             onTyped: field => card.hourTyped(field)
         }
     }
-    Rectangle {
+    Hair {
         anchors.bottom: parent.bottom
         width: parent.width
-        height: Math.max(1, Math.round(Theme.line * 0.8))
-        color: Theme.hair
-        border.width: 0
     }
 }

@@ -74,8 +74,8 @@ Flickable {
                 focusPolicy: Qt.StrongFocus
                 Accessible.name: qsTr("%1, %2, %3: %4, %5").arg(time).arg(count).arg(lifts).arg(surface).arg(orientation)
                 Accessible.onPressAction: row.clicked()
-                Keys.onReturnPressed: row.clicked()
-                Keys.onEnterPressed: row.clicked()
+                Keys.onReturnPressed: event => { if (!event.isAutoRepeat) row.clicked() }
+                Keys.onEnterPressed: event => { if (!event.isAutoRepeat) row.clicked() }
                 onClicked: pane.shown = open ? -1 : index
 
                 contentItem: Item {
@@ -149,12 +149,10 @@ Flickable {
                     border.width: row.chosen ? Theme.line * 2.5 : 0
                     border.color: Theme.accent
 
-                    Rectangle {
+                    Hair {
                         anchors.bottom: parent.bottom
                         width: parent.width
-                        height: Math.max(1, Math.round(Theme.line * 0.8))
                         visible: !row.chosen
-                        color: Theme.hair
                     }
                     FocusFrame {
                         visible: row.visualFocus

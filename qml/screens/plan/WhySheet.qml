@@ -36,11 +36,8 @@ Sheet {
         text: sheet.why.reason
         quiet: true
     }
-    Rectangle {
+    Hair {
         width: parent.width
-        height: Theme.line
-        color: Theme.edge
-        border.width: 0
     }
     Heading {
         width: parent.width

@@ -32,7 +32,7 @@ AbstractButton {
 
     // For everybody's line, and for two lines each.
     readonly property real leastHeight: count * (Theme.tableText * 1.4 + between) - between
-    readonly property real amplyHeight: count * (2 * line + Theme.gap + between) - between
+    readonly property real amplyHeight: count * (heightOf(2) + between) - between
 
     function heightOf(lines: int): real {
         return lines > 1 ? lines * line + Theme.gap : Math.max(brief, Math.min(1.5 * line, spare))
@@ -41,7 +41,8 @@ AbstractButton {
     focusPolicy: Qt.StrongFocus
     Accessible.name: qsTr("Who does what")
     Accessible.onPressAction: board.clicked()
-    Keys.onReturnPressed: board.clicked()
+    Keys.onReturnPressed: event => { if (!event.isAutoRepeat) board.clicked() }
+    Keys.onEnterPressed: event => { if (!event.isAutoRepeat) board.clicked() }
 
     component Said: TableWords {
         width: parent.width
@@ -88,13 +89,10 @@ AbstractButton {
             Accessible.role: Accessible.StaticText
             Accessible.name: both
 
-            Rectangle {
+            Hair {
                 anchors.bottom: parent.bottom
                 width: parent.width
-                height: Math.max(1, Math.round(Theme.line * 0.8))
                 visible: !board.strip
-                color: Theme.hair
-                border.width: 0
             }
             // Who works now has a yellow ring.
             Rectangle {
