@@ -63,11 +63,15 @@ function trouble(sentence) {
   $("trouble").hidden = !sentence;
 }
 
-async function ask(method, path, body) {
-  const fields = { Authorization: "Bearer " + key };
-  if (body) fields["Content-Type"] = "application/json";
-  const answer = await fetch(path, { method, headers: fields, body: body && JSON.stringify(body),
+// With this phone's key; the browser keeps nothing of it.
+function get(path, how = {}) {
+  return fetch(path, { ...how, headers: { Authorization: "Bearer " + key, ...how.headers },
     credentials: "omit", cache: "no-store", redirect: "error" });
+}
+
+async function ask(method, path, body) {
+  const headers = body ? { "Content-Type": "application/json" } : {};
+  const answer = await get(path, { method, headers, body: body && JSON.stringify(body) });
   if (answer.status === 204) return { status: 204 };
   let content = {};
   try { content = await answer.json(); } catch { /* no content */ }
@@ -261,20 +265,19 @@ const cloths = new Map(); // name → a picture, or null while it is on its way
 async function fetchCloth(name, quilt) {
   cloths.set(name, null);
   try {
-    const answer = await fetch("/cloth?quilt=" + quilt, { headers: { Authorization: "Bearer " + key },
-      credentials: "omit", cache: "no-store", redirect: "error" });
+    const answer = await get("/cloth?quilt=" + quilt);
     if (answer.status !== 200) throw new Error(String(answer.status));
     cloths.set(name, await createImageBitmap(await answer.blob()));
     draw();
   } catch {
-    setTimeout(() => cloths.delete(name), 10000); // and asked for again
+    setTimeout(() => cloths.delete(name), 10000); // the next news after that asks for it again
   }
 }
 
 // The zone's part of the top; what waits is pale, what is closed has rows of stitches.
 function clothOf(picture, zone) {
   const [x, y, w, h] = zone.area;
-  const canvas = make("canvas", zone.stage);
+  const canvas = make("canvas");
   canvas.width = 240;
   canvas.height = Math.max(1, Math.round(240 * (h * picture.height) / (w * picture.width)));
   canvas.setAttribute("aria-hidden", "true");
@@ -290,7 +293,6 @@ function clothOf(picture, zone) {
       for (const [colour, width] of [["#141a28", 4], ["#fffdf6", 2]]) {
         pen.strokeStyle = colour;
         pen.lineWidth = width;
-        pen.setLineDash([]);
         pen.beginPath();
         for (let at = 4; at < canvas.width; at += 16) {
           pen.moveTo(at, row);
