@@ -16,7 +16,8 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "page"))
 from page_test import Phone, scanned  # noqa: E402
-from window_test import Display, Program, demo_at_the_table, stored, up_to_pinning, zones  # noqa: E402
+from window_test import (  # noqa: E402
+    Display, Program, demo_at_the_table, hold, step_or_hold, stored, until, up_to_pinning, zones)
 
 BEGINS = 13 * 60 + 25  # minutes of the day by the hall's clock: 25 after what was planned
 NIGHT = 24 * 3600 * 1000
@@ -63,24 +64,13 @@ class Hands:
         names = program.look()
         if "countBack" in names:
             return False
-        if "step" in names:
-            try:
-                program.tap("step")
-            except AssertionError:
-                if "step" in program.look():
-                    raise
-                return True
-            if "yes-palm-glides" in program.look():
-                for check in ("palm-glides", "underside", "spare"):
-                    program.tap("yes-" + check)
-                program.tap("stepSheetDone")
-            time.sleep(0.2)
-            return True
-        if "holdStep" in names:  # tapped twice, slowly, for held
-            program.tap("holdStep")
-            time.sleep(0.7)
-            if "holdStep" in program.look():
-                program.tap("holdStep")
+
+        def all_is_well():
+            for check in ("palm-glides", "underside", "spare"):
+                program.tap("yes-" + check)
+            program.tap("stepSheetDone")
+
+        if step_or_hold(program, names, all_is_well):
             return True
         stage = self.stage()
         left = sorted(zones(program), key=lambda z: stage[z.removeprefix("zone-")])
@@ -89,8 +79,8 @@ class Hands:
         program.tap(left[0])
         return True
 
-    def play(self, program, until):
-        while not until(counting(self.home)):
+    def play(self, program, done):
+        while not done(counting(self.home)):
             assert self.next_tap(program), "the quilt is finished too soon"
 
 
@@ -103,18 +93,24 @@ def change(program, *taps):
 
 def accepted(program, home):
     """Takes what is proposed; the plan that is then in force."""
+    before = number("replanned", counting(home))
     program.tap("acceptChange")
-    end = time.monotonic() + 30
-    while time.monotonic() < end:
+
+    def taken():
         plans = [e for e in counting(home) if e["kind"] == "replanned"]
-        if plans and "acceptChange" not in program.look():
-            return plans[-1]
-        time.sleep(0.2)
-    raise AssertionError("the new plan is not stored")
+        return plans[before:] and "acceptChange" not in program.look() and plans[-1]
+
+    return until(taken, "the new plan is not stored", 30)
 
 
 def number(kind, events):
     return sum(e["kind"] == kind for e in events)
+
+
+def pins_of(plan, begun):
+    """Pins that are in the quilt, or that somebody is to put in by this plan."""
+    todo = begun | {task["zone"] for task in plan["tasks"] if task.get("zone")}
+    return sum(len(zone["points"]) for zone in plan["zones"] if zone["id"] in todo)
 
 
 def overnight(home):
@@ -192,16 +188,16 @@ def main(executable):
         assert event["session"]["room"]["tables"][0].get("count", 1) == 1
 
         # Short of pins: wider rows for what is left.
+        begun = set(hands.stage())
+        there = event["session"]["stash"]["pins"] - 40
+        used = pins_of(event["plan"], begun)
+        assert used > there, f"{used} pins of {there} are not short"
+        print(used, there, flush=True)
         change(one, "pinsChanged", "key-4", "key-0", "pinsLess")
-        one.wait_for("acceptChange")
-        if "widerRows" in one.look():
-            one.tap("widerRows")
-            one.wait_for("keepPlan")
-            if "acceptChange" not in one.look():  # they may not be so wide
-                one.tap("keepPlan")
-                one.wait_for("fewerZones")
-                one.tap("fewerZones")
+        one.tap("widerRows")
         event = accepted(one, home)
+        used = pins_of(event["plan"], begun)
+        assert used <= there, f"{used} pins of {there}"
         assert any(e["kind"] == "pins-found" and e["count"] == -40 for e in counting(home))
 
         # Some of pass 2, then the rest on another day.
@@ -236,23 +232,14 @@ def main(executable):
 
         while hands.next_tap(one):
             pass
-        one.tap("holdStep")
-        time.sleep(0.7)
-        if "holdStep" in one.look():
-            one.tap("holdStep")
-        end = time.monotonic() + 20
-        while number("session-ended", counting(home)) == 0:
-            assert time.monotonic() < end, "the session did not end"
-            time.sleep(0.2)
+        hold(one)
+        until(lambda: number("session-ended", counting(home)), "the session did not end", 20)
 
         # The record is what was done.
         one.tap("more")
         one.tap("showRecord")
         one.tap("recordTable")
-        end = time.monotonic() + 20
-        while not (files := list(Path(home).rglob("record-*.csv"))):
-            assert time.monotonic() < end, "no record was written"
-            time.sleep(0.2)
+        files = until(lambda: list(Path(home).rglob("record-*.csv")), "no record was written", 20)
         with open(files[0], newline="", encoding="utf-8") as file:
             rows = list(csv.DictReader(file, strict=True))
         done = counting(home)

@@ -10,7 +10,7 @@ import tempfile
 import time
 from collections import Counter
 
-from window_test import Display, Program, demo_at_the_table, stored, zones
+from window_test import Display, Program, demo_at_the_table, step_or_hold, stored, until, zones
 
 
 def kinds(home):
@@ -28,25 +28,7 @@ class Player:
         names = self.program.look()
         if "countBack" in names:
             return False
-        if "step" in names:
-            try:
-                self.program.tap("step")
-            except AssertionError:
-                if "step" in self.program.look():
-                    raise
-                return True  # a busy machine: the tap before has only now been answered
-            if "yes-palm-glides" in self.program.look():
-                self.answer()
-            elif "yes-cautions" in self.program.look():
-                self.program.tap("yes-cautions")
-                self.program.tap("stepSheetDone")
-            time.sleep(0.2)
-            return True
-        if "holdStep" in names:  # tapped twice, slowly, for held
-            self.program.tap("holdStep")
-            time.sleep(0.7)
-            if "holdStep" in self.program.look():
-                self.program.tap("holdStep")
+        if step_or_hold(self.program, names, self.answer):
             return True
         now = zones(self.program)
         if now != self.pass_zones:
@@ -83,10 +65,7 @@ def main(executable):
         program.tap("holdStep")  # the end
         time.sleep(0.7)
         program.tap("holdStep")
-        end = time.monotonic() + 10
-        while not kinds(home)["session-ended"]:
-            assert time.monotonic() < end, "the session did not end"
-            time.sleep(0.2)
+        until(lambda: kinds(home)["session-ended"], "the session did not end", 10)
         print(f"{taps} taps in {time.monotonic() - begun:.0f} s; {dict(told)}")
         program.kill()
     print("1 passed, 0 failed")

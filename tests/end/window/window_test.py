@@ -184,6 +184,47 @@ def up_to_pinning(program):
         time.sleep(0.3)  # sooner would be the same tap
 
 
+def until(found, failing, seconds=WAIT):
+    """What `found` gives, as soon as it gives something."""
+    end = time.monotonic() + seconds
+    while not (out := found()):
+        assert time.monotonic() < end, failing
+        time.sleep(0.2)
+    return out
+
+
+def hold(program):
+    """The step that is held, by two slow taps."""
+    program.tap("holdStep")
+    time.sleep(0.7)
+    if "holdStep" in program.look():
+        program.tap("holdStep")
+
+
+def step_or_hold(program, names, answer):
+    """Taps the next step, if there is one among the names seen; False where zones come first. `answer`
+    answers what is asked before a pass is let go."""
+    if "step" in names:
+        try:
+            program.tap("step")
+        except AssertionError:
+            if "step" in program.look():
+                raise
+            return True  # a busy machine: the tap before has only now been answered
+        asked = program.look()
+        if "yes-palm-glides" in asked:
+            answer()
+        elif "yes-cautions" in asked:
+            program.tap("yes-cautions")
+            program.tap("stepSheetDone")
+        time.sleep(0.2)
+        return True
+    if "holdStep" in names:
+        hold(program)
+        return True
+    return False
+
+
 def zones(program):
     return sorted(n for n in program.look() if n.startswith("zone-"))
 
@@ -239,10 +280,7 @@ def main(executable):
         program.wait_for("sheets")
         program.tap("sheets")
         program.tap("savePdf")
-        end = time.monotonic() + WAIT
-        while not list(Path(home).rglob("*.pdf")):
-            assert time.monotonic() < end, "no sheets were written"
-            time.sleep(0.2)
+        until(lambda: list(Path(home).rglob("*.pdf")), "no sheets were written")
         assert program.internet() == [], "planning and printing need no network"
         program.kill()
     print("1 passed, 0 failed")
