@@ -17,10 +17,10 @@ constexpr double kMargin = 12 / 25.4 * 72;
 constexpr int kDots = 72; // a dot is a point
 
 /// Bold, and large or as small as the names of columns, with nothing plain beside it; rows that
-/// begin with a time of day, marks in rings and names of zones are none.
+/// begin with a time of day, marks in rings, names of zones and whole sentences are none.
 bool isHeading(const TextLine& line, const std::vector<TextLine>& lines) {
     static const QRegularExpression other{
-        QStringLiteral(R"(^(\d\d:\d\d|\d+$|[A-Z]+\d+( [A-Z]+\d+)*$))")};
+        QStringLiteral(R"(^(\d\d:\d\d|\d+$|[A-Z]+\d+( [A-Z]+\d+)*$|.*\.$))")};
     const bool sized = line.size >= 13.5 || std::abs(line.size - 10) < 0.6;
     if (!line.bold || !sized || line.text.size() < 2 || other.match(line.text).hasMatch())
         return false;

@@ -216,9 +216,8 @@ std::vector<Span> rollUpWords(const SheetContext& c, std::size_t quilt) {
     if (!way.fromBox)
         out.push_back({QChar::Space + language::said(way.words.rolledUp)});
     else
-        out.push_back(
-            {QChar::Space + Text::tr("%1 stay in; the others go back into the box.")
-                                .arg(pointCount(in, c.with(quilt)))});
+        out.push_back({QChar::Space + Text::tr("%1 stay in; the others go back into the box.")
+                                          .arg(pointCount(in, c.with(quilt)))});
     return out;
 }
 
