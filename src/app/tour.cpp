@@ -30,8 +30,7 @@ bool tickNext(LiveController& live, int quilt) {
                       .zone = next.zone,
                       .task = next.task,
                       .pass = next.pass};
-        const auto answer = turns.mayTick(tap);
-        return live.report(answer.event.kind, answer.event);
+        return live.report(turns.mayTick(tap).what);
     }
     return false;
 }

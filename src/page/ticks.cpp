@@ -17,11 +17,6 @@ TickAnswer badRequest(const char* field) {
             QStringLiteral("a tick whose %1 is not right").arg(QLatin1String(field))};
 }
 
-bool isZoneTick(EventKind kind) {
-    return kind == EventKind::zoneDotted || kind == EventKind::zoneOpened ||
-           kind == EventKind::zoneClosed || kind == EventKind::zonePressed;
-}
-
 bool isHelper(const LiveSession& live, const std::string& person) {
     const auto& helpers = live.session().setting.helpers;
     return std::ranges::find(helpers, person, &Helper::name) != helpers.end();
@@ -61,8 +56,9 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
                person = text(in, "person");
     if (!id || QUuid::fromString(words::fromCore(*id)).isNull())
         return badRequest("id");
-    const auto kind = kindName ? eventKind(*kindName) : std::nullopt;
-    if (!kind || !isZoneTick(*kind))
+    const auto what = kindName ? whatNamed(*kindName) : std::nullopt;
+    const auto* tick = what ? std::get_if<happened::ZoneTick>(&*what) : nullptr;
+    if (!tick)
         return badRequest("kind");
     const auto quilt = in.find("quilt");
     if (quilt == in.end() || !quilt->is_number_unsigned() || quilt->get<std::uint64_t>() > 1000)
@@ -73,7 +69,7 @@ TickAnswer takeTick(LiveController& live, std::string_view body) {
         return badRequest("person");
     if (const auto refused = refusal(live, *person, "a tick"))
         return *refused;
-    const Tap tap{.job = quilt->get<int>(), .zone = *zone, .meant = kind, .person = *person};
+    const Tap tap{.job = quilt->get<int>(), .zone = *zone, .meant = tick->kind, .person = *person};
     const auto why = live.live()->turns().mayTick(tap).why;
     const QString told = live.tapFromElsewhere(tap, *id);
     if (told.isEmpty())

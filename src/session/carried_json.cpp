@@ -26,7 +26,8 @@ struct Texts {
 
 /// Of older libraries: a plan that stands alone, or both, each as a text.
 Texts textsOf(const std::string& text) {
-    // A plan that stands alone passes one of these limits and is left to its own reader.
+    // A plan that stands alone passes one of these limits and is left to its own
+    // reader.
     constexpr JsonLimits kWithin{.bytes = 100'000'000, .values = 10, .depth = 2, .fields = 4};
     Findings problems;
     const auto both = parseJson(text, kWithin, problems);
@@ -38,36 +39,39 @@ Texts textsOf(const std::string& text) {
     return {text, {}};
 }
 
-Carried unread(const Json& event, Sentence why) {
+What unread(happened::Unread::Kind kind, const Json& event, Sentence why) {
     Json kept = Json::object();
     for (const char* field : {"plan", "session", "text"})
         if (const auto it = event.find(field); it != event.end())
             kept[field] = *it;
-    return UnreadPlan{kept.dump(-1, ' ', false, Json::error_handler_t::replace), std::move(why)};
+    return happened::Unread{kind, kept.dump(-1, ' ', false, Json::error_handler_t::replace),
+                            std::move(why)};
 }
 
-Carried readSetting(const Json& event) {
+What readSetting(const Json& event) {
     const auto now = fileIn(event, "session");
     auto read = readSession(now ? *now : fileIn(event, "text").value_or(""));
     if (!read.session)
-        return unread(event, core::says("The changed setting cannot be read: %1",
-                                        whatIsWrong(read.problems)));
-    return std::make_shared<const Session>(std::move(*read.session));
+        return unread(
+            happened::Unread::Kind::setting, event,
+            core::says("The changed setting cannot be read: %1", whatIsWrong(read.problems)));
+    return happened::NewSetting{std::make_shared<const Session>(std::move(*read.session))};
 }
 
-Carried readNewPlan(const Json& event) {
+What readNewPlan(const Json& event) {
     Texts texts{fileIn(event, "plan"), fileIn(event, "session")};
     if (!texts.plan)
         texts = textsOf(fileIn(event, "text").value_or(""));
+    constexpr auto kPlan = happened::Unread::Kind::plan;
     auto plan = readPlan(*texts.plan);
     if (!plan.plan)
-        return unread(event,
+        return unread(kPlan, event,
                       core::says("The new plan cannot be read: %1", whatIsWrong(plan.problems)));
-    NewPlan out;
+    happened::NewPlan out;
     if (texts.session) {
         auto session = readSession(*texts.session);
         if (!session.session)
-            return unread(event, core::says("The session of the new plan cannot be read."));
+            return unread(kPlan, event, core::says("The session of the new plan cannot be read."));
         out.session = std::make_shared<const Session>(std::move(*session.session));
     }
     out.plan = std::make_shared<const Plan>(std::move(*plan.plan));
@@ -82,26 +86,25 @@ Json asObject(const std::string& text) {
 
 } // namespace
 
-void writeCarried(const Carried& carried, Json& event) {
-    if (const auto* session = std::get_if<std::shared_ptr<const Session>>(&carried)) {
-        event["session"] = asObject(writeSession(**session));
-    } else if (const auto* next = std::get_if<NewPlan>(&carried)) {
+void writeCarried(const What& what, Json& event) {
+    if (const auto* setting = std::get_if<happened::NewSetting>(&what)) {
+        event["session"] = asObject(writeSession(*setting->session));
+    } else if (const auto* next = std::get_if<happened::NewPlan>(&what)) {
         if (next->session)
             event["session"] = asObject(writeSession(*next->session));
         event["plan"] = asObject(writePlan(*next->plan));
-    } else if (const auto* unread = std::get_if<UnreadPlan>(&carried)) {
+    } else if (const auto* unread = std::get_if<happened::Unread>(&what)) {
         const Json kept = asObject(unread->members);
         for (const auto& [field, value] : kept.items())
             event[field] = value;
     }
 }
 
-Carried readCarried(EventKind kind, const Json& event) {
-    if (kind == EventKind::settingChanged)
-        return readSetting(event);
-    if (kind == EventKind::replanned)
-        return readNewPlan(event);
-    return {};
+void readCarried(What& what, const Json& event) {
+    if (std::holds_alternative<happened::NewSetting>(what))
+        what = readSetting(event);
+    else if (std::holds_alternative<happened::NewPlan>(what))
+        what = readNewPlan(event);
 }
 
 } // namespace bastewright

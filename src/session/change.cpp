@@ -34,12 +34,8 @@ public:
         out_.refused = apply(change);
         if (!out_.refused.empty())
             return std::move(out_);
-        for (auto& f : out_.facts) {
-            Event e = f;
-            e.id = "proposed " + std::to_string(events_.size());
-            e.atMs = nowMs_;
-            events_.push_back(std::move(e));
-        }
+        for (const auto& fact : out_.facts)
+            events_.push_back({"proposed " + std::to_string(events_.size()), nowMs_, fact});
         out_.before = whatIsLeftBy(plan_, out_.session.setting, state_);
         const auto options = replanNow(plan_, state_, events_, nowMs_);
         plan(change, options, std::move(stop));
@@ -142,10 +138,8 @@ private:
             if (c.count == 0 && countPins(plan_, out_.session.setting, state_).shortBy() == 0)
                 return core::says("No pins more and no pins less change nothing.");
             if (c.count != 0) {
-                Event e = factOf(EventKind::pinsFound);
-                e.count = c.count;
                 state_.pinsFound += c.count;
-                out_.facts.push_back(std::move(e));
+                out_.facts.push_back(happened::Pins{happened::Pins::Kind::found, c.count});
             }
             return c.forPins == ForPins::dots ? dots() : Sentence{};
         }
@@ -169,7 +163,7 @@ private:
             rested_ = std::max<std::int64_t>(0, nowMs_ - state_.pausedMs);
             state_.paused = false;
             state_.pausedMs = 0;
-            out_.facts.push_back(factOf(EventKind::resumed));
+            out_.facts.push_back(happened::Resumed{});
             return {};
         case Kind::planAgain:
             return {};
@@ -198,21 +192,19 @@ private:
             return core::says("Nobody called %1 is among the helpers.", who);
         if (!state_.present.insert(who).second)
             return core::says("%1 is at the table already.", who);
-        out_.facts.push_back(factOf(EventKind::personIn, who));
+        out_.facts.push_back(happened::Presence{happened::Presence::Kind::in, who});
         return {};
     }
 
     Sentence go(const std::string& who) {
         if (state_.present.erase(who) == 0)
             return core::says("%1 is not at the table.", who);
-        out_.facts.push_back(factOf(EventKind::personOut, who));
+        out_.facts.push_back(happened::Presence{happened::Presence::Kind::out, who});
         return {};
     }
 
     void tellSetting() {
-        Event e = factOf(EventKind::settingChanged);
-        e.carried = std::make_shared<const Session>(out_.session);
-        out_.facts.push_back(std::move(e));
+        out_.facts.push_back(happened::NewSetting{std::make_shared<const Session>(out_.session)});
     }
 
     Sentence changeTables(int count) {
@@ -234,12 +226,8 @@ private:
             return core::says("There is no such quilt.");
         const int pass = state_.currentPass[static_cast<std::size_t>(job)];
         auto why = setAsideRest(plan_, state_, job, pass);
-        if (why.empty()) {
-            Event e = factOf(EventKind::passAbandoned);
-            e.job = job;
-            e.pass = pass;
-            out_.facts.push_back(std::move(e));
-        }
+        if (why.empty())
+            out_.facts.push_back(happened::LeftOut{job, pass});
         return why;
     }
 
@@ -249,13 +237,10 @@ private:
         if (!found.refused.empty())
             return found.refused;
         for (const auto& [job, zone] : found.zones) {
-            Event e = factOf(EventKind::passAbandoned);
-            e.job = job;
-            e.zone = zone;
-            e.pass = findZone(plan_.quilts[static_cast<std::size_t>(job)], zone)->pass;
+            const int pass = findZone(plan_.quilts[static_cast<std::size_t>(job)], zone)->pass;
             if (auto why = setAsideZone(plan_, state_, job, zone); !why.empty())
                 return why;
-            out_.facts.push_back(std::move(e));
+            out_.facts.push_back(happened::LeftOut{job, pass, zone});
         }
         out_.note = found.said;
         out_.said.push_back(found.said);
@@ -279,12 +264,9 @@ Proposal propose(const Session& session, const Plan& plan, std::span<const Event
     return Proposing{session, plan, events, state, nowMs}.run(change, std::move(stop));
 }
 
-Event acceptance(const Proposal& proposal) {
-    Event e;
-    e.kind = EventKind::replanned;
-    e.carried = NewPlan{std::make_shared<const Plan>(proposal.plan),
-                        std::make_shared<const Session>(proposal.session)};
-    return e;
+What acceptance(const Proposal& proposal) {
+    return happened::NewPlan{std::make_shared<const Plan>(proposal.plan),
+                             std::make_shared<const Session>(proposal.session)};
 }
 
 Sentence cannotTake(const Session& session, const Plan& plan, const LiveState& state, int job,

@@ -53,12 +53,12 @@ struct WhatIsLeft {
 
 /// What would become of the plan. Nothing has happened yet.
 struct Proposal {
-    Sentence refused{};         ///< why it cannot be, one sentence; then nothing else is set
-    std::vector<Event> facts{}; ///< to be stored whichever plan is kept; without ids and times
-    Sentence note{};            ///< to be written down with them, in the language that is spoken
-    Session session;            ///< in force with the new plan, learnt paces written in
-    Plan plan;                  ///< the new one
-    Seconds finishBefore{};     ///< as it was expected before
+    Sentence refused{};        ///< why it cannot be, one sentence; then nothing else is set
+    std::vector<What> facts{}; ///< to be stored whichever plan is kept
+    Sentence note{};           ///< to be written down with them, in the language that is spoken
+    Session session;           ///< in force with the new plan, learnt paces written in
+    Plan plan;                 ///< the new one
+    Seconds finishBefore{};    ///< as it was expected before
     Seconds finishAfter{};
     Sentences said{};    ///< what it means, one sentence each
     Sentences changes{}; ///< what moves: `whatChanged`
@@ -84,9 +84,9 @@ Proposal proposeHandOver(const Session& session, const Plan& plan, int job, cons
 Proposal proposeStart(const Session& session, const Plan& plan, ClockTime now,
                       std::stop_token stop = {});
 
-/// The event by which a proposal's plan is taken, together with its session: one event, so that one
-/// taking back undoes it.
-Event acceptance(const Proposal& proposal);
+/// By which a proposal's plan is taken, together with its session: one event, so that one taking
+/// back undoes it.
+What acceptance(const Proposal& proposal);
 
 /// Why nobody but others can take a zone: one sentence, empty where `person` can. What is done of
 /// it counts.

@@ -8,6 +8,8 @@
 namespace bastewright {
 namespace {
 
+using Come = happened::Presence::Kind;
+
 /// Everybody's work from the start on by a proposal's session; surfaces, passes and points stay.
 void planAnew(Proposal& out, std::stop_token stop) {
     const auto points = pointsOfZones(out.plan.quilts);
@@ -52,7 +54,7 @@ Proposal proposeStart(const Session& session, const Plan& plan, ClockTime now,
     for (const Helper& h : session.setting.helpers) {
         const bool before = !h.from || *h.from <= was, then = !h.from || *h.from <= now;
         if (before != then)
-            out.facts.push_back(factOf(then ? EventKind::personIn : EventKind::personOut, h.name));
+            out.facts.push_back(happened::Presence{then ? Come::in : Come::out, h.name});
     }
     const Seconds by{now.sinceMidnight - was.sinceMidnight};
     const auto ends = after(now, out.finishAfter), ended = after(was, plan.finish);

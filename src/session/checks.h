@@ -8,7 +8,7 @@
 
 /// What is asked, and answered yes or no, before a pass is let go.
 ///
-/// An answer is an event (`checkAnswered`), so that it outlives a crash and can be taken back.
+/// An answer is an event (`happened::Answer`), so that it outlives a crash and can be taken back.
 /// While an answer is no, the step it belongs to cannot be ticked; a step that is ticked without
 /// answers counts as looked at (paper has its own boxes). Common practice: overhang compared, a
 /// palm over both faces, a few places turned up.

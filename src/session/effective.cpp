@@ -53,19 +53,20 @@ Effective effective(std::span<const Event> events) {
             out.reasons[i] = core::says("Event %1 is stored already.", e.id);
             continue;
         }
-        if (e.kind != EventKind::undone)
+        const auto* undone = std::get_if<happened::Undone>(&e.what);
+        if (!undone)
             continue;
-        const auto found = place.find(e.target);
+        const auto found = place.find(undone->target);
         if (found == place.end() || found->second == i)
-            out.reasons[i] = core::says("There is no event %1 to take back.", e.target);
-        else if (events[found->second].kind == EventKind::sessionStarted)
+            out.reasons[i] = core::says("There is no event %1 to take back.", undone->target);
+        else if (events[found->second].is<happened::Started>())
             out.reasons[i] =
                 core::says("The start of a session cannot be taken back; end the session instead.");
         else if (!out.reasons[found->second].empty())
             out.reasons[i] =
-                core::says("Event %1 had no effect that could be taken back.", e.target);
+                core::says("Event %1 had no effect that could be taken back.", undone->target);
         else if (!ledger.inEffect(found->second))
-            out.reasons[i] = core::says("Event %1 is taken back already.", e.target);
+            out.reasons[i] = core::says("Event %1 is taken back already.", undone->target);
         else
             ledger.takeBack(i, found->second);
     }

@@ -2,77 +2,84 @@
 
 #include "plan/plan.h"
 
+#include <algorithm>
 #include <array>
-#include <tuple>
 #include <utility>
 
 namespace bastewright {
 namespace {
-constexpr std::array<std::pair<EventKind, std::string_view>, 23> kNames{{
-    {EventKind::sessionStarted, "session-started"},
-    {EventKind::stepDone, "step-done"},
-    {EventKind::checkAnswered, "check-answered"},
-    {EventKind::zoneDotted, "zone-dotted"},
-    {EventKind::zoneOpened, "zone-opened"},
-    {EventKind::zoneClosed, "zone-closed"},
-    {EventKind::zonePressed, "zone-pressed"},
-    {EventKind::zoneAgain, "zone-again"},
-    {EventKind::undone, "undone"},
-    {EventKind::passAbandoned, "pass-abandoned"},
-    {EventKind::passReleased, "pass-released"},
-    {EventKind::personIn, "person-in"},
-    {EventKind::personOut, "person-out"},
-    {EventKind::pinsFound, "pins-found"},
-    {EventKind::pinsBack, "pins-back"},
-    {EventKind::pinsInBox, "pins-in-box"},
-    {EventKind::pinsCounted, "pins-counted"},
-    {EventKind::note, "note"},
-    {EventKind::paused, "paused"},
-    {EventKind::resumed, "resumed"},
-    {EventKind::settingChanged, "setting-changed"},
-    {EventKind::replanned, "replanned"},
-    {EventKind::sessionEnded, "session-ended"},
-}};
+
+/// Where a word stands twice, the first is what it is read as.
+const auto& words() {
+    static const std::array<std::pair<std::string_view, What>, 25> all{{
+        {"session-started", happened::Started{}},
+        {"step-done", happened::Step{}},
+        {"check-answered", happened::Answer{}},
+        {"zone-dotted", happened::ZoneTick{Tick::dotted}},
+        {"zone-opened", happened::ZoneTick{Tick::opened}},
+        {"zone-closed", happened::ZoneTick{Tick::closed}},
+        {"zone-pressed", happened::ZoneTick{Tick::pressed}},
+        {"zone-again", happened::ZoneAgain{}},
+        {"undone", happened::Undone{}},
+        {"pass-abandoned", happened::LeftOut{}},
+        {"pass-released", happened::Released{}},
+        {"person-in", happened::Presence{happened::Presence::Kind::in}},
+        {"person-out", happened::Presence{happened::Presence::Kind::out}},
+        {"pins-found", happened::Pins{happened::Pins::Kind::found}},
+        {"pins-back", happened::Pins{happened::Pins::Kind::back}},
+        {"pins-in-box", happened::Pins{happened::Pins::Kind::inBox}},
+        {"pins-counted", happened::PinsCounted{}},
+        {"note", happened::Note{}},
+        {"paused", happened::Paused{}},
+        {"resumed", happened::Resumed{}},
+        {"setting-changed", happened::NewSetting{}},
+        {"replanned", happened::NewPlan{}},
+        {"setting-changed", happened::Unread{happened::Unread::Kind::setting}},
+        {"replanned", happened::Unread{happened::Unread::Kind::plan}},
+        {"session-ended", happened::Ended{}},
+    }};
+    return all;
+}
+
+bool isOfOneKind(const What& a, const What& b) {
+    return a.index() == b.index() && std::visit(
+                                         [&b]<class T>(const T& own) {
+                                             if constexpr (requires { own.kind; })
+                                                 return own.kind == std::get<T>(b).kind;
+                                             else
+                                                 return true;
+                                         },
+                                         a);
+}
 
 template <class T>
 bool same(const std::shared_ptr<const T>& a, const std::shared_ptr<const T>& b) {
     return a == b || (a && b && *a == *b);
 }
-
-bool same(const Carried& a, const Carried& b) {
-    if (a.index() != b.index())
-        return false;
-    if (const auto* session = std::get_if<std::shared_ptr<const Session>>(&a))
-        return same(*session, std::get<std::shared_ptr<const Session>>(b));
-    if (const auto* next = std::get_if<NewPlan>(&a)) {
-        const auto& other = std::get<NewPlan>(b);
-        return same(next->plan, other.plan) && same(next->session, other.session);
-    }
-    if (const auto* unread = std::get_if<UnreadPlan>(&a))
-        return unread->members == std::get<UnreadPlan>(b).members;
-    return true;
-}
 } // namespace
 
-bool Event::operator==(const Event& o) const {
-    const auto plain = [](const Event& e) {
-        return std::tie(e.id, e.kind, e.atMs, e.job, e.pass, e.zone, e.person, e.task, e.target,
-                        e.text, e.count);
-    };
-    return plain(*this) == plain(o) && same(carried, o.carried);
+bool happened::NewSetting::operator==(const NewSetting& other) const {
+    return same(session, other.session);
 }
 
-std::string_view name(EventKind kind) {
-    for (const auto& [k, n] : kNames)
-        if (k == kind)
-            return n;
-    return "";
+bool happened::NewPlan::operator==(const NewPlan& other) const {
+    return same(plan, other.plan) && same(session, other.session);
 }
 
-std::optional<EventKind> eventKind(std::string_view text) {
-    for (const auto& [k, n] : kNames)
-        if (n == text)
-            return k;
+std::string_view name(const What& what) {
+    return std::ranges::find_if(
+               words(), [&what](const auto& word) { return isOfOneKind(word.second, what); })
+        ->first;
+}
+
+std::string_view name(Tick tick) {
+    return name(happened::ZoneTick{tick});
+}
+
+std::optional<What> whatNamed(std::string_view text) {
+    for (const auto& [word, what] : words())
+        if (word == text)
+            return what;
     return {};
 }
 

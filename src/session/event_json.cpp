@@ -8,8 +8,8 @@
 namespace bastewright {
 namespace {
 
-// A new plan and its session stand in it, in older libraries as texts quoted twice over; each has
-// its own reader with its own limits.
+// A new plan and its session stand in it, in older libraries as texts quoted
+// twice over; each has its own reader with its own limits.
 constexpr JsonLimits kWithin{
     .bytes = 200'000'000, .values = 4'000'000, .depth = 40, .fields = 1000};
 
@@ -59,27 +59,50 @@ private:
     std::string problem_;
 };
 
+/// Each member by its name in files, in their order.
+template <class OneOf, class Each>
+void eachMember(OneOf& what, const Each& each) {
+    std::visit(
+        [&each](auto& w) {
+            if constexpr (requires { w.job; })
+                each("job", w.job);
+            if constexpr (requires { w.pass; })
+                each("pass", w.pass);
+            if constexpr (requires { w.zone; })
+                each("zone", w.zone);
+            if constexpr (requires { w.person; })
+                each("person", w.person);
+            if constexpr (requires { w.task; })
+                each("task", w.task);
+            if constexpr (requires { w.target; })
+                each("target", w.target);
+            if constexpr (requires { w.check; })
+                each("text", w.check);
+            if constexpr (requires { w.text; })
+                each("text", w.text);
+            if constexpr (requires { w.yes; })
+                each("count", w.yes);
+            if constexpr (requires { w.count; })
+                each("count", w.count);
+            if constexpr (requires { w.secondsAgo; })
+                each("count", w.secondsAgo);
+        },
+        what);
+}
+
 } // namespace
 
 std::string writeEvent(const Event& e) {
-    const Event plain;
     Json out;
     out["id"] = e.id;
-    out["kind"] = name(e.kind);
-    const auto put = [&out](const char* field, const auto& value, const auto& usual) {
-        if (value != usual)
+    out["kind"] = name(e.what);
+    const auto put = [&out]<class T>(const char* field, const T& value) {
+        if (value != T{})
             out[field] = value;
     };
-    put("at", e.atMs, plain.atMs);
-    put("job", e.job, plain.job);
-    put("pass", e.pass, plain.pass);
-    put("zone", e.zone, plain.zone);
-    put("person", e.person, plain.person);
-    put("task", e.task, plain.task);
-    put("target", e.target, plain.target);
-    put("text", e.text, plain.text);
-    put("count", e.count, plain.count);
-    writeCarried(e.carried, out);
+    put("at", e.atMs);
+    eachMember(e.what, put);
+    writeCarried(e.what, out);
     return out.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
@@ -97,26 +120,18 @@ tl::expected<Event, std::string> readEvent(std::string_view text) {
     members.read("id", e.id);
     members.read("kind", kind);
     members.read("at", e.atMs);
-    members.read("job", e.job);
-    members.read("pass", e.pass);
-    members.read("zone", e.zone);
-    members.read("person", e.person);
-    members.read("task", e.task);
-    members.read("target", e.target);
-    const auto known = eventKind(kind);
-    const bool plain = !known || !carries(*known);
-    if (plain)
-        members.read("text", e.text);
-    members.read("count", e.count);
+    auto what = whatNamed(kind);
+    if (what)
+        eachMember(*what, [&members](const char* field, auto& to) { members.read(field, to); });
     if (!members.problem().empty())
         return tl::unexpected(members.problem());
     if (e.id.empty())
         return tl::unexpected(std::string{"The event has no id; every event carries its own."});
-    if (!known)
+    if (!what)
         return tl::unexpected("The event's kind is " + quoted(Json(kind)) +
                               "; it must be a known one such as \"zone-opened\".");
-    e.kind = *known;
-    e.carried = readCarried(e.kind, *in);
+    readCarried(*what, *in);
+    e.what = std::move(*what);
     return e;
 }
 

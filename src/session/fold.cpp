@@ -30,95 +30,86 @@ Sentence Fold::apply(const Event& event) {
         return reason;
     }
     state_.lastMs = std::max(state_.lastMs, event.atMs);
-    if (event.kind != EventKind::sessionStarted)
+    if (!event.is<happened::Started>())
         state_.undoable.push_back(event.id);
     return {};
 }
 
 Sentence Fold::decide(const Event& e) {
-    if (e.kind == EventKind::sessionStarted)
-        return start(e);
-    if (!state_.started)
+    if (!state_.started && !e.is<happened::Started>())
         return core::says("Nothing can be reported before the session has started.");
-    const bool afterwards = e.kind == EventKind::note || e.kind == EventKind::pinsBack ||
-                            e.kind == EventKind::pinsFound || e.kind == EventKind::pinsInBox ||
-                            e.kind == EventKind::pinsCounted;
+    const bool afterwards = e.is<happened::Started>() || e.is<happened::Note>() ||
+                            e.is<happened::Pins>() || e.is<happened::PinsCounted>();
     if (state_.ended && !afterwards)
         return core::says("The session has ended; take the ending back to go on with it.");
+    return std::visit([&](const auto& what) { return on(what, e); }, e.what);
+}
 
-    switch (e.kind) {
-    case EventKind::stepDone:
-        return step(e);
-    case EventKind::checkAnswered:
-        return answer(e);
-    case EventKind::zoneDotted:
-    case EventKind::zoneOpened:
-    case EventKind::zoneClosed:
-    case EventKind::zonePressed:
-        return zoneTick(e);
-    case EventKind::zoneAgain:
-        return zoneAgain(e);
-    case EventKind::passReleased:
-        return release(e);
-    case EventKind::passAbandoned:
-        return abandon(e);
-    case EventKind::personIn:
-        return arrival(e);
-    case EventKind::personOut:
-        return departure(e);
-    case EventKind::replanned:
-        return newPlan(e);
-    case EventKind::settingChanged:
-        return newSetting(e);
-    case EventKind::pinsFound:
-        if (e.count == 0 || e.count > kMostPins || e.count < -kMostPins)
-            return core::says("A number of pins found or missing cannot be %1.", e.count);
-        addPins(e.count);
-        return {};
-    case EventKind::pinsInBox: {
-        if (e.count < 0 || e.count > kMostPins)
-            return core::says("A number of pins in the box cannot be %1.", e.count);
+Sentence Fold::on(const happened::Pins& pins, const Event&) {
+    const auto count = pins.count;
+    const bool tooMany = count > kMostPins || count < -kMostPins;
+    switch (pins.kind) {
+    case happened::Pins::Kind::found:
+        if (count == 0 || tooMany)
+            return core::says("A number of pins found or missing cannot be %1.", count);
+        addPins(count);
+        break;
+    case happened::Pins::Kind::inBox: {
+        if (count < 0 || tooMany)
+            return core::says("A number of pins in the box cannot be %1.", count);
         const auto should = pinsLeft(setting_, state_);
-        if (e.count < should)
-            state_.pinsLost += should - e.count;
+        if (count < should)
+            state_.pinsLost += should - count;
         else
-            addPins(e.count - should);
-        return {};
+            addPins(count - should);
+        break;
     }
-    case EventKind::pinsBack:
-        if (e.count <= 0 || e.count > kMostPins)
-            return core::says("A number of pins counted back in cannot be %1.", e.count);
-        state_.pinsBack += e.count;
-        return {};
-    case EventKind::pinsCounted:
-        if (state_.pinsCounted)
-            return core::says("The pins are counted already.");
-        state_.pinsCounted = true;
-        return {};
-    case EventKind::note:
-        if (e.text.empty())
-            return core::says("The note is empty.");
-        state_.notes.push_back({e.id, e.atMs, e.text});
-        return {};
-    case EventKind::paused:
-        if (state_.paused)
-            return core::says("The session is paused already.");
-        state_.paused = true;
-        state_.pausedMs = e.atMs;
-        return {};
-    case EventKind::resumed:
-        if (!state_.paused)
-            return core::says("The session is not paused.");
-        state_.paused = false;
-        state_.pausedMs = 0;
-        return {};
-    case EventKind::sessionEnded:
-        state_.ended = true;
-        return {};
-    case EventKind::sessionStarted:
-    case EventKind::undone:
-        break; // decided above, and by foldAll
+    case happened::Pins::Kind::back:
+        if (count <= 0 || tooMany)
+            return core::says("A number of pins counted back in cannot be %1.", count);
+        state_.pinsBack += count;
+        break;
     }
+    return {};
+}
+
+Sentence Fold::on(const happened::PinsCounted&, const Event&) {
+    if (state_.pinsCounted)
+        return core::says("The pins are counted already.");
+    state_.pinsCounted = true;
+    return {};
+}
+
+Sentence Fold::on(const happened::Note& note, const Event& e) {
+    if (note.text.empty())
+        return core::says("The note is empty.");
+    state_.notes.push_back({e.id, e.atMs, note.text});
+    return {};
+}
+
+Sentence Fold::on(const happened::Paused&, const Event& e) {
+    if (state_.paused)
+        return core::says("The session is paused already.");
+    state_.paused = true;
+    state_.pausedMs = e.atMs;
+    return {};
+}
+
+Sentence Fold::on(const happened::Resumed&, const Event&) {
+    if (!state_.paused)
+        return core::says("The session is not paused.");
+    state_.paused = false;
+    state_.pausedMs = 0;
+    return {};
+}
+
+Sentence Fold::on(const happened::Ended&, const Event&) {
+    state_.ended = true;
+    return {};
+}
+
+// What is taken back is left out before the fold (foldAll).
+Sentence Fold::on(const happened::Undone&, const Event&) {
     return core::says("Not something that happens at the table.");
 }
 
@@ -129,7 +120,7 @@ void Fold::addPins(std::int64_t count) {
     state_.pinsFound += count - again;
 }
 
-Sentence Fold::start(const Event& e) {
+Sentence Fold::on(const happened::Started&, const Event& e) {
     if (state_.started)
         return core::says("The session has started already.");
     state_.started = true;
@@ -140,38 +131,35 @@ Sentence Fold::start(const Event& e) {
     return {};
 }
 
-Sentence Fold::arrival(const Event& e) {
-    if (std::ranges::find(setting_.helpers, e.person, &Helper::name) == setting_.helpers.end())
-        return core::says("Nobody called %1 is among the helpers; add them first.", e.person);
-    if (!state_.present.insert(e.person).second)
-        return core::says("%1 is at the table already.", e.person);
+Sentence Fold::on(const happened::Presence& who, const Event&) {
+    if (who.kind == happened::Presence::Kind::out)
+        return state_.present.erase(who.person) == 0
+                   ? core::says("%1 is not at the table.", who.person)
+                   : Sentence{};
+    if (std::ranges::find(setting_.helpers, who.person, &Helper::name) == setting_.helpers.end())
+        return core::says("Nobody called %1 is among the helpers; add them first.", who.person);
+    if (!state_.present.insert(who.person).second)
+        return core::says("%1 is at the table already.", who.person);
     return {};
 }
 
-Sentence Fold::departure(const Event& e) {
-    if (state_.present.erase(e.person) == 0)
-        return core::says("%1 is not at the table.", e.person);
-    return {};
+Sentence Fold::on(const happened::LeftOut& part, const Event&) {
+    if (part.job < 0 || part.job >= index_->quilts())
+        return core::says("There is no quilt %1.", part.job + 1);
+    if (!part.zone.empty())
+        return setAsideZone(*plan_, state_, part.job, part.zone);
+    if (part.pass != state_.currentPass[static_cast<std::size_t>(part.job)])
+        return core::says("Pass %1 is not on the table.", part.pass);
+    return setAsideRest(*plan_, state_, part.job, part.pass);
 }
 
-Sentence Fold::abandon(const Event& e) {
-    if (e.job < 0 || e.job >= index_->quilts())
-        return core::says("There is no quilt %1.", e.job + 1);
-    if (!e.zone.empty())
-        return setAsideZone(*plan_, state_, e.job, e.zone);
-    if (e.pass != state_.currentPass[static_cast<std::size_t>(e.job)])
-        return core::says("Pass %1 is not on the table.", e.pass);
-    return setAsideRest(*plan_, state_, e.job, e.pass);
+Sentence Fold::on(const happened::Unread& unread, const Event&) {
+    return unread.why;
 }
 
-Sentence Fold::newPlan(const Event& e) {
-    if (const auto* unread = std::get_if<UnreadPlan>(&e.carried))
-        return unread->why;
-    const auto* next = std::get_if<NewPlan>(&e.carried);
-    if (!next || !next->plan)
-        return core::says("The event carries no plan.");
-    const auto& plan = next->plan;
-    const auto& session = next->session;
+Sentence Fold::on(const happened::NewPlan& next, const Event&) {
+    const auto& plan = next.plan;
+    const auto& session = next.session;
     if (session && session->jobs.size() != plan->quilts.size())
         return core::says("The session of the new plan cannot be read.");
     if (plan->quilts.size() != plan_->quilts.size())
@@ -200,13 +188,8 @@ void Fold::take(const std::shared_ptr<const Session>& session) {
     });
 }
 
-Sentence Fold::newSetting(const Event& e) {
-    if (const auto* unread = std::get_if<UnreadPlan>(&e.carried))
-        return unread->why;
-    const auto* carried = std::get_if<std::shared_ptr<const Session>>(&e.carried);
-    if (!carried || !*carried)
-        return core::says("The event carries no setting.");
-    const auto& session = *carried;
+Sentence Fold::on(const happened::NewSetting& changed, const Event&) {
+    const auto& session = changed.session;
     if (session->jobs.size() != plan_->quilts.size())
         return core::says("The changed setting is for %1 quilts, not %2.", session->jobs.size(),
                           plan_->quilts.size());
@@ -233,7 +216,7 @@ Fold foldAll(std::shared_ptr<const Plan> plan, const Setting& setting,
             fold.noteIgnored(counts.reasons[i]);
         else if (!counts.inEffect[i])
             continue;
-        else if (events[i].kind == EventKind::undone)
+        else if (events[i].is<happened::Undone>())
             fold.noteUndone(events[i]);
         else
             fold.apply(events[i]);

@@ -9,17 +9,18 @@
 namespace bastewright {
 namespace {
 
-Sentence doneBy(EventKind tick) {
+Sentence doneBy(Tick tick) {
     switch (tick) {
-    case EventKind::zoneDotted:
+    case Tick::dotted:
         return core::says("dotted");
-    case EventKind::zoneOpened:
+    case Tick::opened:
         return core::says("opened");
-    case EventKind::zoneClosed:
+    case Tick::closed:
         return core::says("closed");
-    default:
-        return core::says("pressed from the back");
+    case Tick::pressed:
+        break;
     }
+    return core::says("pressed from the back");
 }
 
 Sentence inWords(ZoneState s) {
@@ -70,12 +71,12 @@ void Fold::imply(std::span<const Task* const> tasks, const Sentence& what) {
     }
 }
 
-Sentence Fold::step(const Event& e) {
-    const Task* t = index_->task(e.task);
+Sentence Fold::on(const happened::Step& step, const Event&) {
+    const Task* t = index_->task(step.task);
     if (!t || t->job < 0 || t->job >= index_->quilts())
-        return core::says("The plan has no task %1.", e.task);
+        return core::says("The plan has no task %1.", step.task);
     if (!t->zone.empty())
-        return core::says("Task %1 is work on zone %2; tick the zone.", e.task,
+        return core::says("Task %1 is work on zone %2; tick the zone.", step.task,
                           std::string{zoneName(t->zone)});
     if (state_.doneTasks.contains(t->id))
         return core::says("%1 of pass %2 is ticked already.", spokenFirst(t->kind), t->pass);
@@ -105,81 +106,81 @@ Sentence Fold::step(const Event& e) {
     return {};
 }
 
-Sentence Fold::answer(const Event& e) {
-    const Task* t = index_->task(e.task);
+Sentence Fold::on(const happened::Answer& answer, const Event&) {
+    const Task* t = index_->task(answer.task);
     if (!t)
-        return core::says("The plan has no task %1.", e.task);
+        return core::says("The plan has no task %1.", answer.task);
     const auto asked = checksOf(t->kind);
-    const auto about = checkNamed(e.text);
+    const auto about = checkNamed(answer.check);
     if (!about || std::ranges::find(asked, *about) == asked.end())
-        return core::says("\"%1\" is not asked at %2.", e.text, spoken(t->kind));
-    if (e.count != 0 && e.count != 1)
-        return core::says("An answer is 1 for yes or 0 for no, not %1.", e.count);
+        return core::says("\"%1\" is not asked at %2.", answer.check, spoken(t->kind));
+    if (answer.yes != 0 && answer.yes != 1)
+        return core::says("An answer is 1 for yes or 0 for no, not %1.", answer.yes);
     if (state_.doneTasks.contains(t->id))
         return core::says("%1 of pass %2 is ticked already.", spokenFirst(t->kind), t->pass);
-    state_.answers[{t->id, e.text}] = e.count == 1;
+    state_.answers[{t->id, answer.check}] = answer.yes == 1;
     return {};
 }
 
-Sentence Fold::zoneTick(const Event& e) {
-    const std::string name{zoneName(e.zone)};
-    const Zone* zone = index_->zone(e.job, e.zone);
+Sentence Fold::on(const happened::ZoneTick& tick, const Event& e) {
+    const std::string name{zoneName(tick.zone)};
+    const Zone* zone = index_->zone(tick.job, tick.zone);
     if (!zone)
-        return core::says("The plan has no zone %1 in quilt %2.", name, e.job + 1);
-    const Way& way = index_->way(e.job);
-    if (!workAt(e.kind, way))
+        return core::says("The plan has no zone %1 in quilt %2.", name, tick.job + 1);
+    const Way& way = index_->way(tick.job);
+    if (!workAt(tick.kind, way))
         return way.words.noSuchStep(name);
-    if (state_.setAside.contains({e.job, e.zone}))
+    if (state_.setAside.contains({tick.job, tick.zone}))
         return core::says("Zone %1 was left out with its pass; take that back to work it.", name);
-    const bool fromBack = e.kind == EventKind::zonePressed;
-    const Sentence done = doneBy(e.kind);
-    ZoneLive& live = state_.zones.at({e.job, e.zone});
-    if (live.state != stateBefore(e.kind, way))
+    const bool fromBack = tick.kind == Tick::pressed;
+    const Sentence done = doneBy(tick.kind);
+    ZoneLive& live = state_.zones.at({tick.job, tick.zone});
+    if (live.state != stateBefore(tick.kind, way))
         return core::says("Zone %1 is %2, so it cannot be %3 now.", name, inWords(live.state),
                           done);
-    const int current = state_.currentPass[static_cast<std::size_t>(e.job)];
-    const bool onTable = zone->pass == current && !state_.released.contains({e.job, zone->pass});
+    const int current = state_.currentPass[static_cast<std::size_t>(tick.job)];
+    const bool onTable = zone->pass == current && !state_.released.contains({tick.job, zone->pass});
     if (!fromBack && !onTable)
         return core::says("Zone %1 belongs to pass %2, which is not on the table now.", name,
                           zone->pass);
 
-    auto tasks = index_->ticked(e.job, e.zone, e.kind);
+    auto tasks = index_->ticked(tick.job, tick.zone, tick.kind);
     if (fromBack && tasks.empty())
         return way.words.noSuchStep(name);
     imply(tasks, core::says("Zone %1 was %2", name, done));
     for (const Task* t : tasks)
         state_.doneTasks.insert(t->id);
-    live.state = stateAfter(e.kind);
+    live.state = stateAfter(tick.kind);
     if (live.state == ZoneState::open) {
-        live.openedBy = e.person;
+        live.openedBy = tick.person;
         live.openedMs = e.atMs;
         if (way.fromBox)
             state_.pinsOut += static_cast<std::int64_t>(zone->points.size());
     } else if (live.state == ZoneState::closed) {
-        live.closedBy = e.person;
+        live.closedBy = tick.person;
         live.closedMs = e.atMs;
     }
     return {};
 }
 
-Sentence Fold::zoneAgain(const Event& e) {
-    const std::string name{zoneName(e.zone)};
-    const Zone* zone = index_->zone(e.job, e.zone);
+Sentence Fold::on(const happened::ZoneAgain& again, const Event&) {
+    const std::string name{zoneName(again.zone)};
+    const Zone* zone = index_->zone(again.job, again.zone);
     if (!zone)
-        return core::says("The plan has no zone %1 in quilt %2.", name, e.job + 1);
-    ZoneLive& live = state_.zones.at({e.job, e.zone});
-    const bool onTable = zone->pass == state_.currentPass[static_cast<std::size_t>(e.job)] &&
-                         !state_.released.contains({e.job, zone->pass});
+        return core::says("The plan has no zone %1 in quilt %2.", name, again.job + 1);
+    ZoneLive& live = state_.zones.at({again.job, again.zone});
+    const bool onTable = zone->pass == state_.currentPass[static_cast<std::size_t>(again.job)] &&
+                         !state_.released.contains({again.job, zone->pass});
     if (!onTable)
         return core::says("Zone %1 belongs to pass %2, which is not on the table now.", name,
                           zone->pass);
     if (live.state != ZoneState::closed || zone->points.empty())
         return core::says("Zone %1 is %2, so there is nothing to redo.", name, inWords(live.state));
     for (const auto& t : plan_->tasks)
-        if (t.job == e.job && t.pass == zone->pass && t.kind == TaskKind::checkUnderside &&
+        if (t.job == again.job && t.pass == zone->pass && t.kind == TaskKind::checkUnderside &&
             state_.doneTasks.contains(t.id))
             return core::says("%1 of pass %2 is ticked already.", spokenFirst(t.kind), t.pass);
-    for (const Task* t : index_->ticked(e.job, e.zone, EventKind::zoneClosed))
+    for (const Task* t : index_->ticked(again.job, again.zone, Tick::closed))
         state_.doneTasks.erase(t->id);
     live.state = ZoneState::open;
     live.closedBy.clear();
@@ -187,19 +188,19 @@ Sentence Fold::zoneAgain(const Event& e) {
     return {};
 }
 
-Sentence Fold::release(const Event& e) {
-    if (e.job < 0 || e.job >= index_->quilts())
-        return core::says("There is no quilt %1.", e.job + 1);
-    int& current = state_.currentPass[static_cast<std::size_t>(e.job)];
-    if (state_.released.contains({e.job, e.pass}))
-        return core::says("Pass %1 is released already.", e.pass);
-    if (e.pass != current)
-        return core::says("Pass %1 is not on the table; pass %2 is.", e.pass, current);
-    const auto blocked = releaseBlockedBy(*index_, state_, e.job, e.pass);
+Sentence Fold::on(const happened::Released& done, const Event&) {
+    if (done.job < 0 || done.job >= index_->quilts())
+        return core::says("There is no quilt %1.", done.job + 1);
+    int& current = state_.currentPass[static_cast<std::size_t>(done.job)];
+    if (state_.released.contains({done.job, done.pass}))
+        return core::says("Pass %1 is released already.", done.pass);
+    if (done.pass != current)
+        return core::says("Pass %1 is not on the table; pass %2 is.", done.pass, current);
+    const auto blocked = releaseBlockedBy(*index_, state_, done.job, done.pass);
     if (!blocked.empty())
         return blocked.front();
-    state_.released.emplace(e.job, e.pass);
-    current = std::min(current + 1, index_->lastPass(e.job));
+    state_.released.emplace(done.job, done.pass);
+    current = std::min(current + 1, index_->lastPass(done.job));
     return {};
 }
 

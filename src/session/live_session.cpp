@@ -39,10 +39,11 @@ Sentence LiveSession::add(Event event) {
     auto& in = *inside_;
     if (!in.place.emplace(event.id, in.events.size()).second)
         return core::says("Event %1 is stored already.", event.id);
-    in.events.push_back(std::move(event));
-    if (in.events.back().kind != EventKind::undone) {
-        in.revision += carries(in.events.back().kind) ? 1 : 0;
-        return in.fold->apply(in.events.back());
+    const Event& added = in.events.emplace_back(std::move(event));
+    if (!added.is<happened::Undone>()) {
+        if (added.is<happened::NewSetting>() || added.is<happened::NewPlan>())
+            ++in.revision;
+        return in.fold->apply(added);
     }
     in.foldAgain();
     return effective(in.events).reasons.back();
@@ -70,7 +71,7 @@ const Event* LiveSession::find(const std::string& id) const {
     return it == inside_->place.end() ? nullptr : &inside_->events[it->second];
 }
 
-std::optional<EventKind> LiveSession::nextTick(int job, const std::string& zone) const {
+std::optional<Tick> LiveSession::nextTick(int job, const std::string& zone) const {
     return bastewright::nextTick(inside_->fold->index(), state(), job, zone);
 }
 Sentences LiveSession::releaseBlockedBy(int job, int pass) const {

@@ -33,7 +33,7 @@ public:
 
     /// As the functions of live_state.h say, for what is in force now; quick enough to ask of every
     /// zone at every tick.
-    std::optional<EventKind> nextTick(int job, const std::string& zone) const;
+    std::optional<Tick> nextTick(int job, const std::string& zone) const;
     Sentences releaseBlockedBy(int job, int pass) const;
 
     /// The task of the plan in force with this id, or null.

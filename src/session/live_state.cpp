@@ -29,8 +29,8 @@ double progress(const LiveState& state) {
     return double(done) / double(state.zones.size());
 }
 
-std::optional<EventKind> nextTick(const PlanIndex& index, const LiveState& state, int job,
-                                  const std::string& zone) {
+std::optional<Tick> nextTick(const PlanIndex& index, const LiveState& state, int job,
+                             const std::string& zone) {
     const auto live = state.zones.find({job, zone});
     if (live == state.zones.end() || !state.started || state.ended ||
         state.setAside.contains({job, zone}))
@@ -39,9 +39,8 @@ std::optional<EventKind> nextTick(const PlanIndex& index, const LiveState& state
     if (!z)
         return {};
     if (live->second.state == ZoneState::closed)
-        return index.ticked(job, zone, EventKind::zonePressed).empty()
-                   ? std::nullopt
-                   : std::optional{EventKind::zonePressed};
+        return index.ticked(job, zone, Tick::pressed).empty() ? std::nullopt
+                                                              : std::optional{Tick::pressed};
     if (z->pass != state.currentPass[static_cast<std::size_t>(job)] ||
         state.released.contains({job, z->pass}))
         return {};
@@ -49,16 +48,16 @@ std::optional<EventKind> nextTick(const PlanIndex& index, const LiveState& state
     case ZoneState::waiting:
         return firstTick(index.way(job));
     case ZoneState::dotted:
-        return EventKind::zoneOpened;
+        return Tick::opened;
     case ZoneState::open:
-        return EventKind::zoneClosed;
+        return Tick::closed;
     default:
         return {};
     }
 }
 
-std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
-                                  const std::string& zone) {
+std::optional<Tick> nextTick(const Plan& plan, const LiveState& state, int job,
+                             const std::string& zone) {
     return nextTick(PlanIndex{plan}, state, job, zone);
 }
 

@@ -77,8 +77,8 @@ double progress(const LiveState& state);
 
 /// What a tap on a zone would report now; nothing where the zone's work is done or its pass is not
 /// on the table. `plan` is the one in force, here and below.
-std::optional<EventKind> nextTick(const Plan& plan, const LiveState& state, int job,
-                                  const std::string& zone);
+std::optional<Tick> nextTick(const Plan& plan, const LiveState& state, int job,
+                             const std::string& zone);
 
 /// True where everything the task waits for is done.
 bool mayStart(const Task& task, const LiveState& state);

@@ -63,7 +63,7 @@ std::vector<const Zone*> OpenWork::zonesOfNobody(int job) const {
     std::vector<const Zone*> out;
     for (const auto& z : index_.plan().quilts[static_cast<std::size_t>(job)].zones)
         if (const auto tick = nextTick(index_, state_, job, z.id);
-            tick && tick != EventKind::zonePressed && index_.ticked(job, z.id, *tick).empty())
+            tick && tick != Tick::pressed && index_.ticked(job, z.id, *tick).empty())
             out.push_back(&z);
     return out;
 }
@@ -116,7 +116,7 @@ ComesFirst OpenWork::before(const Task& task) const {
     return out;
 }
 
-ComesFirst OpenWork::before(const Zone& zone, int job, EventKind tick) const {
+ComesFirst OpenWork::before(const Zone& zone, int job, Tick tick) const {
     ComesFirst out;
     std::vector<const Task*> seen;
     const int order = orderOf(callAt(tick, index_.way(job)));

@@ -75,12 +75,11 @@ std::span<const Task* const> PlanIndex::zoneTasks(int job, std::string_view zone
     return it->second;
 }
 
-std::span<const Task* const> PlanIndex::ticked(int job, std::string_view zone,
-                                               EventKind tick) const {
+std::span<const Task* const> PlanIndex::ticked(int job, std::string_view zone, Tick tick) const {
     const auto work = workAt(tick, way(job));
     if (!work)
         return {};
-    return zoneTasks(job, zone, *work, tick == EventKind::zonePressed);
+    return zoneTasks(job, zone, *work, tick == Tick::pressed);
 }
 
 std::vector<const Task*> PlanIndex::before(std::span<const Task* const> tasks) const {

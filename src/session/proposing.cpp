@@ -6,13 +6,6 @@
 
 namespace bastewright {
 
-Event factOf(EventKind kind, const std::string& person) {
-    Event e;
-    e.kind = kind;
-    e.person = person;
-    return e;
-}
-
 void hand(Session& session, int job, const std::string& zone, const std::string& person) {
     auto& handed = session.jobs[static_cast<std::size_t>(job)].handed;
     std::erase_if(handed, [&zone](const HandedZone& h) { return h.zone == zone; });

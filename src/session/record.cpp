@@ -12,11 +12,6 @@
 namespace bastewright {
 namespace {
 
-bool isTick(EventKind kind) {
-    return kind == EventKind::zoneDotted || kind == EventKind::zoneOpened ||
-           kind == EventKind::zoneClosed || kind == EventKind::zonePressed;
-}
-
 Seconds seconds(std::int64_t ms) {
     return Seconds{ms / 1000};
 }
@@ -43,9 +38,9 @@ public:
             helpers_ = fold_.session()->setting.helpers;
         addLine(e);
         watchPeople(before);
-        if (e.kind == EventKind::paused)
+        if (e.is<happened::Paused>())
             clock_.pause();
-        else if (e.kind == EventKind::resumed)
+        else if (e.is<happened::Resumed>())
             clock_.resume();
         watchCalls(out_.lines.back().job);
     }
@@ -56,7 +51,7 @@ public:
         out_.startedMs = state.startedMs;
         if (state.ended)
             for (const auto& line : out_.lines)
-                if (line.kind == EventKind::sessionEnded)
+                if (std::holds_alternative<happened::Ended>(line.what))
                     out_.endedMs = line.atMs;
         out_.worked = seconds(clock_.working());
         out_.rested = seconds(clock_.session() - clock_.working());
@@ -91,49 +86,60 @@ private:
         RecordLine line;
         line.atMs = e.atMs;
         line.since = seconds(clock_.session());
-        line.kind = e.kind;
-        line.zone = e.zone;
-        line.person = e.person;
-        line.count = isTick(e.kind) || e.kind == EventKind::stepDone ? 0 : e.count;
-        if (e.kind == EventKind::note || e.kind == EventKind::checkAnswered)
-            line.text = e.text;
-        const auto& index = fold_.index();
-        const auto now = clock_.working();
-        if (isTick(e.kind) || e.kind == EventKind::zoneAgain) {
-            const Zone* zone = index.zone(e.job, e.zone);
-            line.job = e.job;
-            line.pass = zone->pass;
-            line.call = callAt(e.kind == EventKind::zoneAgain ? EventKind::zoneClosed : e.kind,
-                               index.way(e.job));
-            line.count = static_cast<std::int64_t>(zone->points.size());
-            if (isTick(e.kind)) {
-                line.took = seconds(now - std::max(personSince_[e.person], quiltSince_[e.job]));
-                personSince_[e.person] = now;
-                auto& person = people_[e.person];
-                person.zonesOpened += e.kind == EventKind::zoneOpened;
-                person.zonesClosed += e.kind == EventKind::zoneClosed;
-                person.points += line.count;
-            }
-        } else if (e.kind == EventKind::stepDone) {
-            const Task* task = index.task(e.task);
-            line.job = task->job;
-            line.pass = task->pass;
-            line.step = task->kind;
-            line.call = callOf(task->kind);
-            line.took = seconds(now - std::max(quiltSince_[task->job], lastOf_[task->job]));
-            quiltSince_[task->job] = now;
-        } else if (e.kind == EventKind::checkAnswered || e.kind == EventKind::passReleased ||
-                   e.kind == EventKind::passAbandoned) {
-            line.job = e.job;
-            line.pass = e.pass;
-            if (e.kind == EventKind::passReleased)
-                quiltSince_[e.job] = now;
-        } else if (e.kind == EventKind::personIn) {
-            personSince_[e.person] = now;
-        }
+        line.what = e.what;
+        std::visit([&](const auto& what) { tell(what, line); }, e.what);
         if (line.job >= 0)
-            lastOf_[line.job] = now;
+            lastOf_[line.job] = clock_.working();
         out_.lines.push_back(std::move(line));
+    }
+
+    // What a line tells beside the event itself.
+    void tell(const happened::ZoneTick& tick, RecordLine& line) {
+        const auto now = clock_.working();
+        ofZone(tick.job, tick.zone, tick.kind, line);
+        line.took = seconds(now - std::max(personSince_[tick.person], quiltSince_[tick.job]));
+        personSince_[tick.person] = now;
+        auto& person = people_[tick.person];
+        person.zonesOpened += tick.kind == Tick::opened;
+        person.zonesClosed += tick.kind == Tick::closed;
+        person.points += line.points;
+    }
+    void tell(const happened::ZoneAgain& again, RecordLine& line) {
+        ofZone(again.job, again.zone, Tick::closed, line);
+    }
+    void tell(const happened::Step& step, RecordLine& line) {
+        const Task* task = fold_.index().task(step.task);
+        line.job = task->job;
+        line.pass = task->pass;
+        line.step = task->kind;
+        line.call = callOf(task->kind);
+        line.took =
+            seconds(clock_.working() - std::max(quiltSince_[task->job], lastOf_[task->job]));
+        quiltSince_[task->job] = clock_.working();
+    }
+    void tell(const happened::Answer& answer, RecordLine& line) { line.job = answer.job; }
+    void tell(const happened::Released& pass, RecordLine& line) {
+        line.job = pass.job;
+        line.pass = pass.pass;
+        quiltSince_[pass.job] = clock_.working();
+    }
+    void tell(const happened::LeftOut& part, RecordLine& line) {
+        line.job = part.job;
+        line.pass = part.pass;
+    }
+    void tell(const happened::Presence& who, RecordLine&) {
+        if (who.kind == happened::Presence::Kind::in)
+            personSince_[who.person] = clock_.working();
+    }
+    void tell(const auto&, RecordLine&) {}
+
+    void ofZone(int job, const std::string& id, Tick tick, RecordLine& line) {
+        const auto& index = fold_.index();
+        const Zone* zone = index.zone(job, id);
+        line.job = job;
+        line.pass = zone->pass;
+        line.call = callAt(tick, index.way(job));
+        line.points = static_cast<std::int64_t>(zone->points.size());
     }
 
     void watchPeople(const std::set<std::string>& before) {
@@ -209,7 +215,7 @@ Record recordOf(const Session& session, const Plan& plan, std::span<const Event>
     const auto counts = effective(events);
     for (std::size_t i = 0; i < events.size(); ++i)
         if (counts.reasons[i].empty())
-            recording.take(events[i], counts.inEffect[i] && events[i].kind != EventKind::undone);
+            recording.take(events[i], counts.inEffect[i] && !events[i].is<happened::Undone>());
     return recording.finish(session, events);
 }
 

@@ -19,14 +19,13 @@ namespace bastewright {
 struct RecordLine {
     std::int64_t atMs = 0; ///< wall clock of whoever reported it
     Seconds since{};       ///< from the session's start, by the table's one clock
-    EventKind kind = EventKind::note;
+    What what{};
     int job = -1, pass = 0; ///< -1: of no quilt
     std::optional<Call> call{};
     std::optional<TaskKind> step{};
-    std::string zone{}, person{}, text{};
-    std::int64_t count = 0;        ///< of pins, or points of a zone
+    std::int64_t points = 0;       ///< of a zone
     std::optional<Seconds> took{}; ///< working time, where it can be told
-    auto operator<=>(const RecordLine&) const = default;
+    bool operator==(const RecordLine&) const = default;
 };
 
 /// One call of one pass.
@@ -59,7 +58,7 @@ struct Record {
     int zonesDone = 0, zones = 0;
     std::vector<Note> notes;
     Sentences cautions;
-    auto operator<=>(const Record&) const = default;
+    bool operator==(const Record&) const = default;
 };
 
 /// `session` and `plan` are what it started from.

@@ -65,6 +65,33 @@ std::string callName(Call call) {
     return "roll-up";
 }
 
+/// Columns that not every kind of event fills.
+struct Told {
+    std::string zone{}, person{}, text{};
+    std::int64_t count = 0; ///< of pins, of points of a zone, or 1 for yes
+};
+
+Told toldBy(const RecordLine& line) {
+    Told out{.count = line.points};
+    std::visit(
+        [&out](const auto& what) {
+            if constexpr (requires { what.zone; })
+                out.zone = what.zone;
+            if constexpr (requires { what.person; })
+                out.person = what.person;
+            if constexpr (requires { what.text; })
+                out.text = what.text;
+            if constexpr (requires { what.check; })
+                out.text = what.check;
+            if constexpr (requires { what.count; })
+                out.count = what.count;
+            if constexpr (requires { what.yes; })
+                out.count = what.yes;
+        },
+        line.what);
+    return out;
+}
+
 } // namespace
 
 std::string recordCsv(const Record& record, const Session& session) {
@@ -72,7 +99,8 @@ std::string recordCsv(const Record& record, const Session& session) {
     for (const auto& line : record.lines) {
         const bool ofQuilt =
             line.job >= 0 && static_cast<std::size_t>(line.job) < session.jobs.size();
-        const std::string what{line.step ? name(*line.step) : name(line.kind)};
+        const std::string what{line.step ? name(*line.step) : name(line.what)};
+        const Told told = toldBy(line);
         const std::array<std::string, 11> fields{
             isoTime(line.atMs),
             std::to_string(line.since.count() / 60),
@@ -80,11 +108,11 @@ std::string recordCsv(const Record& record, const Session& session) {
             line.pass > 0 ? std::to_string(line.pass) : "",
             line.call ? callName(*line.call) : "",
             what,
-            std::string{zoneName(line.zone)},
-            line.person,
+            std::string{zoneName(told.zone)},
+            told.person,
             line.took ? std::to_string(line.took->count()) : "",
-            line.count != 0 ? std::to_string(line.count) : "",
-            line.text};
+            told.count != 0 ? std::to_string(told.count) : "",
+            told.text};
         for (std::size_t i = 0; i < fields.size(); ++i)
             out += (i > 0 ? "," : "") + (i == 9 ? fields[i] : field(fields[i]));
         out += "\r\n";

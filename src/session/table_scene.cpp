@@ -26,7 +26,7 @@ bool isGoing(const Task& task, Seconds at) {
 
 // How far a zone is once such work is done.
 ZoneState after(TaskKind kind, bool fromBack) {
-    return stateAfter(fromBack ? EventKind::zonePressed : tickAt(kind));
+    return stateAfter(fromBack ? Tick::pressed : tickAt(kind));
 }
 
 } // namespace

@@ -7,20 +7,20 @@ namespace bastewright {
 namespace {
 
 /// As zones go through them.
-constexpr std::array kTicks{EventKind::zoneDotted, EventKind::zoneOpened, EventKind::zoneClosed};
+constexpr std::array kTicks{Tick::dotted, Tick::opened, Tick::closed};
 
 /// The tick before this one, or nothing.
-std::optional<EventKind> before(EventKind tick) {
+std::optional<Tick> before(Tick tick) {
     const auto at = std::ranges::find(kTicks, tick);
     if (at == kTicks.end())
-        return EventKind::zoneClosed; // pressed from the back
+        return Tick::closed; // pressed from the back
     return at == kTicks.begin() ? std::nullopt : std::optional{*(at - 1)};
 }
 
 } // namespace
 
-std::optional<TaskKind> workAt(EventKind tick, const Way& way) {
-    if (tick == EventKind::zonePressed)
+std::optional<TaskKind> workAt(Tick tick, const Way& way) {
+    if (tick == Tick::pressed)
         return way.turnedFrom ? std::optional{way.lastWork()} : std::nullopt;
     const auto work = way.zoneWork();
     const auto fromLast = kTicks.end() - std::ranges::find(kTicks, tick);
@@ -29,34 +29,35 @@ std::optional<TaskKind> workAt(EventKind tick, const Way& way) {
     return *(work.end() - fromLast);
 }
 
-EventKind tickAt(TaskKind zoneWork) {
+Tick tickAt(TaskKind zoneWork) {
     const auto work = wayWith(zoneWork).zoneWork();
     return *(kTicks.end() - (work.end() - std::ranges::find(work, zoneWork)));
 }
 
-EventKind firstTick(const Way& way) {
+Tick firstTick(const Way& way) {
     return tickAt(way.firstWork());
 }
 
-ZoneState stateAfter(EventKind tick) {
+ZoneState stateAfter(Tick tick) {
     switch (tick) {
-    case EventKind::zoneDotted:
+    case Tick::dotted:
         return ZoneState::dotted;
-    case EventKind::zoneOpened:
+    case Tick::opened:
         return ZoneState::open;
-    case EventKind::zoneClosed:
+    case Tick::closed:
         return ZoneState::closed;
-    default:
-        return ZoneState::pressedBack;
+    case Tick::pressed:
+        break;
     }
+    return ZoneState::pressedBack;
 }
 
-ZoneState stateBefore(EventKind tick, const Way& way) {
+ZoneState stateBefore(Tick tick, const Way& way) {
     const auto earlier = before(tick);
     return earlier && workAt(*earlier, way) ? stateAfter(*earlier) : ZoneState::waiting;
 }
 
-Call callAt(EventKind tick, const Way& way) {
+Call callAt(Tick tick, const Way& way) {
     return callOf(workAt(tick, way).value_or(way.lastWork()));
 }
 

@@ -17,6 +17,11 @@ TapAnswer no(Why why, Sentence said) {
     return {.why = why, .said = std::move(said)};
 }
 
+/// Who is said to have done it: whoever tapped, else the first of those whose work it is.
+std::string oneOf(const std::vector<std::string>& people, const std::string& tapped = {}) {
+    return !tapped.empty() || people.empty() ? tapped : people.front();
+}
+
 void addOnce(std::vector<std::string>& to, const std::string& what) {
     if (std::ranges::find(to, what) == to.end())
         to.push_back(what);
@@ -100,12 +105,7 @@ TapAnswer Turns::zone(const Tap& tap) const {
         if (!first.empty())
             return no(Why::early, notYet(first));
     }
-    Event e;
-    e.kind = *tick;
-    e.job = tap.job;
-    e.zone = tap.zone;
-    e.person = !tap.person.empty() ? tap.person : hands.empty() ? std::string{} : hands.front();
-    return {.event = std::move(e)};
+    return {.what = happened::ZoneTick{*tick, tap.job, tap.zone, oneOf(hands, tap.person)}};
 }
 
 TapAnswer Turns::step(const Tap& tap) const {
@@ -125,16 +125,7 @@ TapAnswer Turns::step(const Tap& tap) const {
     if (!tap.otherwise)
         if (const auto first = work_->before(*t); !first.empty())
             return no(Why::early, notYet(first));
-    Event e;
-    e.kind = EventKind::stepDone;
-    e.job = tap.job;
-    e.pass = t->pass;
-    e.task = t->id;
-    if (!tap.person.empty())
-        e.person = tap.person;
-    else if (!t->people.empty())
-        e.person = t->people.front();
-    return {.event = std::move(e)};
+    return {.what = happened::Step{tap.job, t->pass, oneOf(t->people, tap.person), t->id}};
 }
 
 TapAnswer Turns::release(const Tap& tap) const {
@@ -154,19 +145,13 @@ TapAnswer Turns::release(const Tap& tap) const {
     if (const auto blocked = releaseBlockedBy(work_->index(), state_, tap.job, tap.pass);
         !blocked.empty())
         return no(Why::early, blocked.front());
-    Event e;
-    e.kind = EventKind::passReleased;
-    e.job = tap.job;
-    e.pass = tap.pass;
-    return {.event = std::move(e)};
+    return {.what = happened::Released{tap.job, tap.pass}};
 }
 
 TapAnswer Turns::end(const Tap& tap) const {
     if (!tap.otherwise && !finished())
         return no(Why::early, core::says("There is still work open."));
-    Event e;
-    e.kind = EventKind::sessionEnded;
-    return {.event = std::move(e)};
+    return {.what = happened::Ended{}};
 }
 
 // ----------------------------------------------------------------------------------- answers
@@ -341,29 +326,24 @@ std::vector<PersonNow> Turns::whoWaitsForWhat() const {
     return out;
 }
 
-std::vector<Event> Turns::upTo(int job, Call call) const {
-    std::vector<Event> out;
+std::vector<What> Turns::upTo(int job, Call call) const {
+    std::vector<What> out;
     if (!state_.started || state_.ended || job < 0 || job >= work_->index().quilts())
         return out;
     for (const Task* t : work_->open(job)) {
         if (work_->isLast(*t) || orderOf(callOf(t->kind)) > orderOf(call))
             continue;
-        Event e;
-        e.job = job;
-        e.person = t->people.empty() ? std::string{} : t->people.front();
         if (t->zone.empty()) {
-            e.kind = EventKind::stepDone;
-            e.pass = t->pass;
-            e.task = t->id;
-        } else {
-            e.zone = t->zone;
-            e.kind = tickAt(t->kind);
-            const bool told = std::ranges::any_of(
-                out, [&](const Event& o) { return o.kind == e.kind && o.zone == e.zone; });
-            if (told) // a zone shared by two is one tick
-                continue;
+            out.push_back(happened::Step{job, t->pass, oneOf(t->people), t->id});
+            continue;
         }
-        out.push_back(std::move(e));
+        const Tick tick = tickAt(t->kind);
+        const bool told = std::ranges::any_of(out, [&](const What& o) {
+            const auto* ticked = std::get_if<happened::ZoneTick>(&o);
+            return ticked && ticked->kind == tick && ticked->zone == t->zone;
+        });
+        if (!told) // a zone shared by two is one tick
+            out.push_back(happened::ZoneTick{tick, job, t->zone, oneOf(t->people)});
     }
     return out;
 }

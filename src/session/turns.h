@@ -33,7 +33,7 @@ struct Tap {
     std::string zone{}, task{};
     int pass = 0;
     /// The tick that is meant, where the tap was made looking at an older state (a phone's).
-    std::optional<EventKind> meant{};
+    std::optional<Tick> meant{};
     std::string person{}; ///< who taps; empty: the tablet's, which ticks for anybody
     /// It was done otherwise, and whoever leads says so: the order of the calls does not bind.
     bool otherwise = false;
@@ -56,7 +56,7 @@ struct TapAnswer {
     };
     Why why = Why::counts;
     Sentence said{}; ///< why not; empty where it counts
-    Event event{};   ///< what is to be reported where it counts; without id and time
+    What what{};     ///< what is to be reported where it counts
     bool counts() const { return why == Why::counts; }
 };
 
@@ -67,7 +67,7 @@ struct NextStep {
     int job = 0, pass = 1;
     Call call = Call::lay;
     std::string zone{}, task{};
-    std::optional<EventKind> tick{};   ///< of a zone
+    std::optional<Tick> tick{};        ///< of a zone
     std::vector<std::string> people{}; ///< whose turn it is
     bool ready = false;                ///< may be ticked now
     bool asksAgain = false;            ///< an answer was 'not yet': it may be given once more
@@ -119,7 +119,7 @@ public:
     std::vector<std::string> whoseTurn(int job, const std::string& zone) const;
     /// What would have to be reported for everything of the pass on the table to be done up to the
     /// end of a call, in its order; for whoever leads, where people were quicker than their ticks.
-    std::vector<Event> upTo(int job, Call call) const;
+    std::vector<What> upTo(int job, Call call) const;
     /// Nothing of any quilt is left to do.
     bool finished() const;
     /// How the quilt, which is one of the plan's, is basted.

@@ -36,11 +36,6 @@ std::map<std::string, double> plannedPaces(const PlanIndex& index) {
     return out;
 }
 
-bool isTick(EventKind kind) {
-    return kind == EventKind::zoneDotted || kind == EventKind::zoneOpened ||
-           kind == EventKind::zoneClosed || kind == EventKind::zonePressed;
-}
-
 // Which ticks are new work: each of a zone's steps once, in order. Says nothing about passes; a
 // tick of the wrong pass is so rare, and its time so plausible, that it does no harm.
 class FirstTicks {
@@ -48,16 +43,16 @@ public:
     explicit FirstTicks(const PlanIndex& index)
         : index_{index} {}
 
-    bool counts(const Event& e) {
-        if (!index_.zone(e.job, e.zone))
+    bool counts(const happened::ZoneTick& tick) {
+        if (!index_.zone(tick.job, tick.zone))
             return false;
-        std::ptrdiff_t& at = step_[{e.job, e.zone}];
-        const Way& way = index_.way(e.job);
-        const auto work = workAt(e.kind, way);
+        std::ptrdiff_t& at = step_[{tick.job, tick.zone}];
+        const Way& way = index_.way(tick.job);
+        const auto work = workAt(tick.kind, way);
         if (!work)
             return false;
         const auto steps = way.zoneWork();
-        const auto needs = e.kind == EventKind::zonePressed
+        const auto needs = tick.kind == Tick::pressed
                                ? std::ssize(steps)
                                : std::ranges::find(steps, *work) - steps.begin();
         if (at != needs)
@@ -72,17 +67,18 @@ private:
 };
 
 // Planned seconds of what was ticked, as if planned for the person who did it.
-double plannedFor(const Event& e, const PlanIndex& index,
+double plannedFor(const happened::ZoneTick& tick, const PlanIndex& index,
                   const std::map<std::string, double>& paces) {
     const auto paceOf = [&paces](const std::string& who) {
         const auto it = paces.find(who);
         return it == paces.end() ? 1.0 : it->second;
     };
     double seconds = 0;
-    for (const Task* t : index.ticked(e.job, e.zone, e.kind)) {
+    for (const Task* t : index.ticked(tick.job, tick.zone, tick.kind)) {
         double own = double((t->end - t->start).count());
-        if (t->people.size() == 1 && t->people.front() != e.person && paces.contains(e.person))
-            own *= paceOf(t->people.front()) / paceOf(e.person);
+        if (t->people.size() == 1 && t->people.front() != tick.person &&
+            paces.contains(tick.person))
+            own *= paceOf(t->people.front()) / paceOf(tick.person);
         seconds += own;
     }
     return seconds;
@@ -122,12 +118,6 @@ std::int64_t WorkLog::since(const std::string& person, int job) const {
     return latest;
 }
 
-std::span<const TimedTick> WorkLog::ticksSinceRest() const {
-    const auto first =
-        std::ranges::find_if(ticks, [this](const TimedTick& t) { return t.atWorking > lastRest; });
-    return {first, ticks.end()};
-}
-
 WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t nowMs) {
     const PlanIndex index{plan};
     const auto paces = plannedPaces(index);
@@ -141,67 +131,61 @@ WorkLog workLog(const Plan& plan, std::span<const Event> events, std::int64_t no
 
     for (std::size_t i = 0; i < events.size(); ++i) {
         const Event& e = events[i];
-        if (!started && e.kind != EventKind::sessionStarted)
+        if (!started && !e.is<happened::Started>())
             continue;
         if (counts.reasons[i].empty()) // an event stored twice carries no second time
             clock.advance(e.atMs);
         if (!counts.inEffect[i])
             continue;
-        auto now = clock.working();
+        const auto now = clock.working();
         // Ticked late, and said so.
-        if (e.count > 0 && (isTick(e.kind) || e.kind == EventKind::stepDone))
-            now = std::max(log.since(e.person, e.job),
-                           now - std::min(e.count, kLongestAgoSeconds) * 1000);
-        if (isTick(e.kind)) {
-            if (!first.counts(e))
-                continue;
-            const double planned = plannedFor(e, index, paces);
-            double actual = double(now - log.since(e.person, e.job)) / 1000;
-            // Sooner than anybody works: ticked together with the one before, whose time it shares.
-            double& over = cutOff[e.person];
-            actual = actual < planned / kFastestLearnt ? actual + over : actual;
-            over = std::max(0.0, actual - kLongestShare * planned);
-            log.ticks.push_back({.person = e.person,
-                                 .job = e.job,
-                                 .zone = e.zone,
-                                 .kind = e.kind,
-                                 .plannedSeconds = planned,
-                                 .actualSeconds = std::min(actual, kLongestShare * planned),
-                                 .atWorking = now,
-                                 .measured = setAt[e.person] == clock.timesSet()});
-            log.personSince[e.person] = now;
-            setAt[e.person] = clock.timesSet();
-            continue;
-        }
-        switch (e.kind) {
-        case EventKind::sessionStarted:
-            started = true;
-            break;
-        case EventKind::stepDone:
-            if (const Task* t = index.task(e.task))
-                log.quiltSince[t->job] = now;
-            break;
-        case EventKind::passReleased:
-            log.quiltSince[e.job] = now;
-            break;
-        case EventKind::personIn:
-            log.personSince[e.person] = now;
-            setAt[e.person] = clock.timesSet();
-            break;
-        case EventKind::paused:
-            clock.pause();
-            break;
-        case EventKind::resumed:
-            clock.resume();
-            log.lastRest = now;
-            log.restEnd = clock.session();
-            break;
-        case EventKind::replanned:
-            log.ticks.clear();
-            break;
-        default:
-            break;
-        }
+        const auto doneAt = [&](const auto& done) {
+            return done.secondsAgo <= 0
+                       ? now
+                       : std::max(log.since(done.person, done.job),
+                                  now - std::min(done.secondsAgo, kLongestAgoSeconds) * 1000);
+        };
+        const auto since = [&](const std::string& person, std::int64_t at) {
+            log.personSince[person] = at;
+            setAt[person] = clock.timesSet();
+        };
+        std::visit(ForEach{[&](const happened::Started&) { started = true; },
+                           [&](const happened::ZoneTick& tick) {
+                               const auto at = doneAt(tick);
+                               if (!first.counts(tick))
+                                   return;
+                               const double planned = plannedFor(tick, index, paces);
+                               double actual = double(at - log.since(tick.person, tick.job)) / 1000;
+                               // Sooner than anybody works: ticked together with the one before,
+                               // whose time it shares.
+                               double& over = cutOff[tick.person];
+                               actual = actual < planned / kFastestLearnt ? actual + over : actual;
+                               over = std::max(0.0, actual - kLongestShare * planned);
+                               log.ticks.push_back(
+                                   {.person = tick.person,
+                                    .plannedSeconds = planned,
+                                    .actualSeconds = std::min(actual, kLongestShare * planned),
+                                    .measured = setAt[tick.person] == clock.timesSet()});
+                               since(tick.person, at);
+                           },
+                           [&](const happened::Step& step) {
+                               if (const Task* t = index.task(step.task))
+                                   log.quiltSince[t->job] = doneAt(step);
+                           },
+                           [&](const happened::Released& pass) { log.quiltSince[pass.job] = now; },
+                           [&](const happened::Presence& who) {
+                               if (who.kind == happened::Presence::Kind::in)
+                                   since(who.person, now);
+                           },
+                           [&](const happened::Paused&) { clock.pause(); },
+                           [&](const happened::Resumed&) {
+                               clock.resume();
+                               log.lastRest = now;
+                               log.restEnd = clock.session();
+                           },
+                           [&](const happened::NewPlan&) { log.ticks.clear(); },
+                           [](const auto&) {}},
+                   e.what);
     }
     if (started && nowMs > 0)
         clock.advance(nowMs);

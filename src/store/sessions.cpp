@@ -41,7 +41,7 @@ Stored<std::vector<Event>> readEvents(const sqlite::Database& db, SessionId id) 
 bool hasEnded(const std::vector<Event>& events) {
     const auto counts = effective(events);
     for (std::size_t i = 0; i < events.size(); ++i)
-        if (events[i].kind == EventKind::sessionEnded && counts.inEffect[i])
+        if (events[i].is<happened::Ended>() && counts.inEffect[i])
             return true;
     return false;
 }
@@ -132,7 +132,7 @@ Stored<std::int64_t> Library::append(SessionId id, const Event& event) {
                 .with(std::string_view{event.id}, id, inside_->now(), std::string_view{text})
                 .step();
             const auto sequence = sqlite3_last_insert_rowid(db.handle());
-            if (event.kind == EventKind::sessionEnded || event.kind == EventKind::undone) {
+            if (event.is<happened::Ended>() || event.is<happened::Undone>()) {
                 const auto events = readEvents(db, id);
                 if (!events)
                     return tl::unexpected(events.error());

@@ -28,17 +28,25 @@ public:
 
 private:
     Sentence decide(const Event& event);
-    Sentence start(const Event& event);
-    Sentence step(const Event& event);
-    Sentence answer(const Event& event);
-    Sentence zoneTick(const Event& event);
-    Sentence zoneAgain(const Event& event);
-    Sentence release(const Event& event);
-    Sentence arrival(const Event& event);
-    Sentence departure(const Event& event);
-    Sentence newPlan(const Event& event);
-    Sentence newSetting(const Event& event);
-    Sentence abandon(const Event& event);
+    // Each applies one kind of event, or says why not; `event` has its id and time.
+    Sentence on(const happened::Started&, const Event& event);
+    Sentence on(const happened::Step&, const Event& event);
+    Sentence on(const happened::Answer&, const Event& event);
+    Sentence on(const happened::ZoneTick&, const Event& event);
+    Sentence on(const happened::ZoneAgain&, const Event& event);
+    Sentence on(const happened::Undone&, const Event& event);
+    Sentence on(const happened::LeftOut&, const Event& event);
+    Sentence on(const happened::Released&, const Event& event);
+    Sentence on(const happened::Presence&, const Event& event);
+    Sentence on(const happened::Pins&, const Event& event);
+    Sentence on(const happened::PinsCounted&, const Event& event);
+    Sentence on(const happened::Note&, const Event& event);
+    Sentence on(const happened::Paused&, const Event& event);
+    Sentence on(const happened::Resumed&, const Event& event);
+    Sentence on(const happened::NewSetting&, const Event& event);
+    Sentence on(const happened::NewPlan&, const Event& event);
+    Sentence on(const happened::Unread&, const Event& event);
+    Sentence on(const happened::Ended&, const Event& event);
     void take(const std::shared_ptr<const Session>& session);
     void addPins(std::int64_t count);
     void imply(std::span<const Task* const> tasks, const Sentence& what);
@@ -64,8 +72,8 @@ inline std::shared_ptr<const Plan> borrowed(const Plan& plan) {
 }
 
 /// As those of live_state.h, with the plan's index at hand.
-std::optional<EventKind> nextTick(const PlanIndex& index, const LiveState& state, int job,
-                                  const std::string& zone);
+std::optional<Tick> nextTick(const PlanIndex& index, const LiveState& state, int job,
+                             const std::string& zone);
 Sentences releaseBlockedBy(const PlanIndex& index, const LiveState& state, int job, int pass);
 
 } // namespace bastewright

@@ -49,7 +49,7 @@ public:
     /// What the task waits for, down to what is being done at this moment.
     ComesFirst before(const Task& task) const;
     /// The same for a zone without a task: every step of its pass of an earlier call.
-    ComesFirst before(const Zone& zone, int job, EventKind tick) const;
+    ComesFirst before(const Zone& zone, int job, Tick tick) const;
     bool ready(const Task& task) const;
 
 private:

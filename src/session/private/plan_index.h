@@ -65,7 +65,7 @@ public:
     std::span<const Task* const> zoneTasks(int job, std::string_view zone, TaskKind kind,
                                            bool fromBack = false) const;
     /// The tasks that such a tick at the zone is about.
-    std::span<const Task* const> ticked(int job, std::string_view zone, EventKind tick) const;
+    std::span<const Task* const> ticked(int job, std::string_view zone, Tick tick) const;
     /// Everything of the quilt the tasks wait for, near and far, in the plan's order.
     std::vector<const Task*> before(std::span<const Task* const> tasks) const;
 

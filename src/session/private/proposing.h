@@ -7,9 +7,6 @@
 /// What proposals before and during a session share.
 namespace bastewright {
 
-/// An event of this kind, without id and time.
-Event factOf(EventKind kind, const std::string& person = {});
-
 /// Gives a zone to somebody; "" gives it back.
 void hand(Session& session, int job, const std::string& zone, const std::string& person);
 

@@ -34,13 +34,9 @@ private:
 /// One piece of zone work as it was ticked: what was planned for this person, and how long it took.
 struct TimedTick {
     std::string person;
-    int job = 0;
-    std::string zone;
-    EventKind kind = EventKind::zoneOpened;
     double plannedSeconds = 0;
-    double actualSeconds = 0;   ///< breaks left out; at most `kLongestShare` times the plan
-    std::int64_t atWorking = 0; ///< working ms when it was ticked
-    bool measured = true;       ///< false: a clock was set meanwhile, so the time tells nothing
+    double actualSeconds = 0; ///< breaks left out; at most `kLongestShare` times the plan
+    bool measured = true;     ///< false: a clock was set meanwhile, so the time tells nothing
 };
 
 inline constexpr double kLongestShare = 3;
@@ -55,9 +51,6 @@ struct WorkLog {
     std::int64_t working = 0, session = 0;           ///< at the end
     std::int64_t lastRest = 0; ///< working ms when the last break ended, or the start
     std::int64_t restEnd = 0;  ///< the same, in session ms
-
-    /// The ticks after `lastRest`.
-    std::span<const TimedTick> ticksSinceRest() const;
 
     /// Since when this person can have been at work on that quilt.
     std::int64_t since(const std::string& person, int job) const;

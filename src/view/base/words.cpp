@@ -234,8 +234,8 @@ QString call(Call call) {
     return step ? fromCore(step->words->call) : QString{};
 }
 
-QString tick(EventKind kind, const Way& way) {
-    if (kind == EventKind::zonePressed)
+QString tick(Tick kind, const Way& way) {
+    if (kind == Tick::pressed)
         return tr("press back");
     const auto work = workAt(kind, way);
     return work ? zoneTask(*work) : QString{};

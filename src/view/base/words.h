@@ -66,7 +66,7 @@ QString zoneTask(bastewright::TaskKind kind);
 /// What the lead calls: "Hands off".
 QString call(bastewright::Call call);
 /// The work that such a tick of a zone is about: "pins in".
-QString tick(bastewright::EventKind kind, const bastewright::Way& way);
+QString tick(bastewright::Tick kind, const bastewright::Way& way);
 /// The caution that belongs to a step; empty for most.
 QString caution(bastewright::TaskKind kind);
 

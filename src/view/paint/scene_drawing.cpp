@@ -29,7 +29,7 @@ Stand standOf(const StandingPlace& place, const QRectF& planned, const QRectF& t
 
 /// The step of a zone after which its points are in.
 bool putsPointsIn(TaskKind kind) {
-    const EventKind tick = tickAt(kind);
+    const Tick tick = tickAt(kind);
     return stateAfter(tick) >= ZoneState::open &&
            stateBefore(tick, wayWith(kind)) < ZoneState::open;
 }

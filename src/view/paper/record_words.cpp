@@ -16,25 +16,26 @@ struct Text {
     Q_DECLARE_TR_FUNCTIONS(Record)
 };
 
-QString tick(const RecordLine& line) {
-    const QString zone = words::zone(line.zone);
-    switch (line.kind) {
-    case EventKind::zoneDotted:
+QString said(const happened::ZoneTick& tick, const RecordLine& line) {
+    const QString zone = words::zone(tick.zone);
+    switch (tick.kind) {
+    case Tick::dotted:
         return Text::tr("%1 has its dots below").arg(zone);
-    case EventKind::zoneOpened:
+    case Tick::opened:
         return line.call == Call::pin ? Text::tr("%1 pinned open").arg(zone)
                                       : Text::tr("%1 dotted above").arg(zone);
-    case EventKind::zoneClosed:
+    case Tick::closed:
         return line.call == Call::close ? Text::tr("%1 closed").arg(zone)
                                         : Text::tr("%1 pressed").arg(zone);
-    default:
-        return Text::tr("%1 pressed from the back").arg(zone);
+    case Tick::pressed:
+        break;
     }
+    return Text::tr("%1 pressed from the back").arg(zone);
 }
 
-QString answer(const RecordLine& line) {
-    const auto check = checkNamed(line.text);
-    const bool yes = line.count == 1;
+QString said(const happened::Answer& answer) {
+    const auto check = checkNamed(answer.check);
+    const bool yes = answer.yes == 1;
     if (check == Check::palmGlides)
         return yes ? Text::tr("The palm glides") : Text::tr("The palm does not glide yet");
     if (check == Check::underside)
@@ -44,62 +45,64 @@ QString answer(const RecordLine& line) {
     return yes ? Text::tr("The cautions were read") : QString{};
 }
 
+QString said(const happened::Pins& pins) {
+    switch (pins.kind) {
+    case happened::Pins::Kind::found:
+        return pins.count < 0 ? Text::tr("%1 pins were short").arg(-pins.count)
+                              : Text::tr("%1 more pins turned up").arg(pins.count);
+    case happened::Pins::Kind::back:
+        return Text::tr("%1 pins back in the box").arg(pins.count);
+    case happened::Pins::Kind::inBox:
+        break;
+    }
+    return Text::tr("%1 pins counted in the box").arg(pins.count);
+}
+
 } // namespace
 
 QString line(const RecordLine& l) {
-    const QString who = words::fromCore(l.person);
-    const auto by = [&](const QString& what) {
+    const auto by = [&l](const std::string& person, const QString& what) {
+        const QString who = words::fromCore(person);
         QString out = who.isEmpty() ? what : Text::tr("%1: %2").arg(who, what);
         return l.took ? Text::tr("%1, %2").arg(out, words::span(*l.took)) : out;
     };
-    switch (l.kind) {
-    case EventKind::sessionStarted:
-        return Text::tr("The session began");
-    case EventKind::stepDone:
-        return l.step ? by(words::task(*l.step)) : QString{};
-    case EventKind::checkAnswered:
-        return answer(l);
-    case EventKind::zoneDotted:
-    case EventKind::zoneOpened:
-    case EventKind::zoneClosed:
-    case EventKind::zonePressed:
-        return by(tick(l));
-    case EventKind::zoneAgain:
-        return Text::tr("%1 has to be done again").arg(words::zone(l.zone));
-    case EventKind::passAbandoned:
-        return l.zone.empty() ? Text::tr("The rest of pass %1 was left out").arg(l.pass)
-                              : Text::tr("%1 was left out").arg(words::zone(l.zone));
-    case EventKind::passReleased:
-        return Text::tr("Pass %1 was finished").arg(l.pass);
-    case EventKind::personIn:
-        return Text::tr("%1 came to the table").arg(who);
-    case EventKind::personOut:
-        return Text::tr("%1 left the table").arg(who);
-    case EventKind::pinsFound:
-        return l.count < 0 ? Text::tr("%1 pins were short").arg(-l.count)
-                           : Text::tr("%1 more pins turned up").arg(l.count);
-    case EventKind::pinsBack:
-        return Text::tr("%1 pins back in the box").arg(l.count);
-    case EventKind::pinsInBox:
-        return Text::tr("%1 pins counted in the box").arg(l.count);
-    case EventKind::pinsCounted:
-        return Text::tr("The pins were counted");
-    case EventKind::note:
-        return Text::tr("Note: %1").arg(words::fromCore(l.text));
-    case EventKind::paused:
-        return Text::tr("A break began");
-    case EventKind::resumed:
-        return Text::tr("The work went on");
-    case EventKind::settingChanged:
-        return Text::tr("Something in the hall changed");
-    case EventKind::replanned:
-        return Text::tr("The rest was planned again");
-    case EventKind::sessionEnded:
-        return Text::tr("The session ended");
-    case EventKind::undone:
-        break;
-    }
-    return {};
+    return std::visit(
+        ForEach{
+            [](const happened::Started&) { return Text::tr("The session began"); },
+            [&](const happened::Step& step) {
+                return l.step ? by(step.person, words::task(*l.step)) : QString{};
+            },
+            [&](const happened::ZoneTick& tick) { return by(tick.person, said(tick, l)); },
+            [](const happened::ZoneAgain& again) {
+                return Text::tr("%1 has to be done again").arg(words::zone(again.zone));
+            },
+            [](const happened::LeftOut& part) {
+                return part.zone.empty()
+                           ? Text::tr("The rest of pass %1 was left out").arg(part.pass)
+                           : Text::tr("%1 was left out").arg(words::zone(part.zone));
+            },
+            [](const happened::Released& done) {
+                return Text::tr("Pass %1 was finished").arg(done.pass);
+            },
+            [](const happened::Presence& who) {
+                const QString name = words::fromCore(who.person);
+                return who.kind == happened::Presence::Kind::in
+                           ? Text::tr("%1 came to the table").arg(name)
+                           : Text::tr("%1 left the table").arg(name);
+            },
+            [](const happened::PinsCounted&) { return Text::tr("The pins were counted"); },
+            [](const happened::Note& note) {
+                return Text::tr("Note: %1").arg(words::fromCore(note.text));
+            },
+            [](const happened::Paused&) { return Text::tr("A break began"); },
+            [](const happened::Resumed&) { return Text::tr("The work went on"); },
+            [](const happened::NewSetting&) { return Text::tr("Something in the hall changed"); },
+            [](const happened::NewPlan&) { return Text::tr("The rest was planned again"); },
+            [](const happened::Ended&) { return Text::tr("The session ended"); },
+            [](const happened::Answer& answer) { return said(answer); },
+            [](const happened::Pins& pins) { return said(pins); },
+            [](const auto&) { return QString{}; }}, // not in a record
+        l.what);
 }
 
 QStringList summary(const Record& r) {

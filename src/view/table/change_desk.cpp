@@ -274,7 +274,7 @@ void ChangeDesk::showPeople() {
 
 bool ChangeDesk::reportFacts() {
     for (const auto& fact : answer_->proposal.facts)
-        if (!live_->report(fact.kind, fact))
+        if (!live_->report(fact))
             return false;
     return answer_->proposal.note.empty() || live_->note(words::fromCore(answer_->proposal.note));
 }
@@ -285,7 +285,7 @@ void ChangeDesk::accept() {
     const auto answer = answer_;
     if (atTable_) {
         if (reportFacts())
-            live_->report(answer->acceptance.kind, answer->acceptance);
+            live_->report(answer->acceptance);
     } else if (editor_->session() == sessionBefore_) {
         editor_->apply(title_, answer->proposal.session);
     }

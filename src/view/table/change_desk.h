@@ -93,7 +93,7 @@ signals:
 private:
     struct Answer {
         bastewright::Proposal proposal;
-        bastewright::Event acceptance;
+        bastewright::What acceptance;
     };
     using Question = std::function<Answer(std::stop_token)>;
 

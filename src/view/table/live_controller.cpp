@@ -13,6 +13,21 @@
 
 using namespace bastewright;
 
+namespace {
+
+bool isAboutZone(const What& what, int quilt, const std::string& zone) {
+    return std::visit(
+        [&](const auto& about) {
+            if constexpr (requires { about.zone; })
+                return about.job == quilt && about.zone == zone;
+            else
+                return false;
+        },
+        what);
+}
+
+} // namespace
+
 LiveController::LiveController(Library* library, Clock clock, QObject* parent)
     : QObject{parent}
     , library_{library}
@@ -99,7 +114,7 @@ bool LiveController::resume(SessionId id) {
 }
 
 bool LiveController::beginIfNotBegun() {
-    return live_->state().started || report(EventKind::sessionStarted);
+    return live_->state().started || report(happened::Started{});
 }
 
 void LiveController::begin() {
@@ -120,14 +135,12 @@ void LiveController::close() {
     refresh();
 }
 
-bool LiveController::report(EventKind kind, Event event) {
+bool LiveController::report(What what) {
     if (!live_)
         return false;
     takeInOthers();
-    event.kind = kind;
-    event.id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
-    event.atMs = clock_();
-    const QString reason = keep(event);
+    const QString reason = keep({QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(),
+                                 clock_(), std::move(what)});
     say(reason);
     return reason.isEmpty();
 }
@@ -152,7 +165,7 @@ bool LiveController::tap(const Tap& tap) {
         return false;
     const auto answer = live_->turns().mayTick(tap);
     if (answer.counts()) {
-        const bool kept = report(answer.event.kind, answer.event);
+        const bool kept = report(answer.what);
         if (!kept)
             lastTapped_.clear();
         return kept;
@@ -170,18 +183,17 @@ QString LiveController::tapFromElsewhere(const Tap& tap, const std::string& id) 
     if (!live_)
         return tr("No session is running.");
     takeInOthers();
-    if (const Event* known = live_->find(id))
-        return tap.what == Tap::What::zone && known->kind == tap.meant && known->job == tap.job &&
-                       known->zone == tap.zone
+    if (const Event* known = live_->find(id)) {
+        const auto* tick = std::get_if<happened::ZoneTick>(&known->what);
+        return tick && tap.what == Tap::What::zone && tick->kind == tap.meant &&
+                       tick->job == tap.job && tick->zone == tap.zone
                    ? QString{}
                    : tr("Another tick has this number already. Tick again.");
+    }
     const auto answer = live_->turns().mayTick(tap);
     if (!answer.counts())
         return words::fromCore(answer.said);
-    Event event = answer.event;
-    event.id = id;
-    event.atMs = clock_();
-    return keep(event);
+    return keep({id, clock_(), answer.what});
 }
 
 QString LiveController::takeBackOwn(const std::string& person, const std::string& id) {
@@ -192,22 +204,17 @@ QString LiveController::takeBackOwn(const std::string& person, const std::string
         return {};
     const auto& undoable = live_->state().undoable;
     for (auto it = undoable.rbegin(); it != undoable.rend(); ++it) {
-        const Event* e = live_->find(*it);
-        if (!e || e->person != person || e->zone.empty())
+        const auto* tick = std::get_if<happened::ZoneTick>(&live_->find(*it)->what);
+        if (!tick || tick->person != person)
             continue;
-        const Zone* zone = std::size_t(e->job) < live_->plan().quilts.size()
-                               ? findZone(live_->plan().quilts[std::size_t(e->job)], e->zone)
+        const Zone* zone = std::size_t(tick->job) < live_->plan().quilts.size()
+                               ? findZone(live_->plan().quilts[std::size_t(tick->job)], tick->zone)
                                : nullptr;
-        const auto call = live_->turns().call(e->job);
+        const auto call = live_->turns().call(tick->job);
         if (!zone || call.pass != zone->pass || call.toRelease ||
-            callAt(e->kind, live_->turns().way(e->job)) != call.now)
+            callAt(tick->kind, live_->turns().way(tick->job)) != call.now)
             return tr("The next call has come. Tell the person at the tablet.");
-        Event back;
-        back.id = id;
-        back.kind = EventKind::undone;
-        back.target = e->id;
-        back.atMs = clock_();
-        return keep(back);
+        return keep({id, clock_(), happened::Undone{*it}});
     }
     return tr("There is no tick to take back.");
 }
@@ -258,11 +265,8 @@ void LiveController::takeBack(int quilt, const QString& zone) {
     const auto id = words::toCore(zone);
     const auto& undoable = live_->state().undoable;
     for (auto it = undoable.rbegin(); it != undoable.rend(); ++it) {
-        const Event* e = live_->find(*it);
-        if (!e || e->job != quilt || e->zone != id)
-            continue;
-        takeBackEvent(e->id);
-        return;
+        if (isAboutZone(live_->find(*it)->what, quilt, id))
+            return takeBackEvent(*it);
     }
     say(tr("%1 has no tick to take back.").arg(zone));
 }
@@ -291,9 +295,14 @@ void LiveController::doneUpTo(int quilt, int call, int minutesAgo) {
     takeInOthers();
     if (!live_)
         return;
-    for (Event event : live_->turns().upTo(quilt, Call(call))) {
-        event.count = std::int64_t{60} * std::max(0, minutesAgo);
-        if (!report(event.kind, event))
+    for (What what : live_->turns().upTo(quilt, Call(call))) {
+        std::visit(
+            [&](auto& done) {
+                if constexpr (requires { done.secondsAgo; })
+                    done.secondsAgo = std::int64_t{60} * std::max(0, minutesAgo);
+            },
+            what);
+        if (!report(std::move(what)))
             return;
     }
 }
@@ -311,43 +320,32 @@ void LiveController::redo() {
 }
 
 void LiveController::setPresent(const QString& person, bool here) {
-    Event event;
-    event.person = words::toCore(person);
-    report(here ? EventKind::personIn : EventKind::personOut, std::move(event));
+    using Kind = happened::Presence::Kind;
+    report(happened::Presence{here ? Kind::in : Kind::out, words::toCore(person)});
 }
 
 void LiveController::setPaused(bool pause) {
-    report(pause ? EventKind::paused : EventKind::resumed);
+    report(pause ? What{happened::Paused{}} : What{happened::Resumed{}});
 }
 
 void LiveController::takeBackEvent(const std::string& id) {
-    Event event;
-    event.target = id;
-    report(EventKind::undone, std::move(event));
+    report(happened::Undone{id});
 }
 
 void LiveController::pinsFound(int count) {
-    Event event;
-    event.count = count;
-    report(EventKind::pinsFound, std::move(event));
+    report(happened::Pins{happened::Pins::Kind::found, count});
 }
 
 void LiveController::pinsBack(int count) {
-    Event event;
-    event.count = count;
-    report(EventKind::pinsBack, std::move(event));
+    report(happened::Pins{happened::Pins::Kind::back, count});
 }
 
 void LiveController::pinsInBox(int count) {
-    Event event;
-    event.count = count;
-    report(EventKind::pinsInBox, std::move(event));
+    report(happened::Pins{happened::Pins::Kind::inBox, count});
 }
 
 bool LiveController::note(const QString& said) {
-    Event event;
-    event.text = words::toCore(said.simplified());
-    return report(EventKind::note, std::move(event));
+    return report(happened::Note{words::toCore(said.simplified())});
 }
 
 void LiveController::takeBackNote(const QString& noteId) {

@@ -84,7 +84,7 @@ public:
     void refresh();
 
     /// Reports something; false, with `problem` set, where it was not stored or does not fit.
-    bool report(bastewright::EventKind kind, bastewright::Event about = {});
+    bool report(bastewright::What what);
     /// Asks the session whether the tap counts, and reports it if so; else says why not. A second
     /// tap on the same thing within `kOneTapMs` is part of the first.
     bool tap(const bastewright::Tap& tap);

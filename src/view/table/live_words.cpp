@@ -255,34 +255,20 @@ bool LiveController::canRedo() const {
 QString LiveController::undoText() const {
     if (!canUndo())
         return {};
-    const Event* e = live_->find(live_->state().undoable.back());
-    if (!e)
+    const Event* event = live_->find(live_->state().undoable.back());
+    if (!event)
         return {};
-    switch (e->kind) {
-    case EventKind::zoneDotted:
-    case EventKind::zoneOpened:
-    case EventKind::zoneClosed:
-    case EventKind::zonePressed:
-        return words::zone(e->zone);
-    case EventKind::stepDone:
-        return tr("the step");
-    case EventKind::passReleased:
-        return tr("the release");
-    case EventKind::personIn:
-    case EventKind::personOut:
-        return words::fromCore(e->person);
-    case EventKind::pinsFound:
-    case EventKind::pinsBack:
-    case EventKind::pinsInBox:
-    case EventKind::pinsCounted:
-        return tr("the count");
-    case EventKind::zoneAgain:
-        return tr("%1 again").arg(words::zone(e->zone));
-    case EventKind::note:
-        return tr("the note");
-    case EventKind::sessionEnded:
-        return tr("the ending");
-    default:
-        return tr("the last change");
-    }
+    return std::visit(
+        ForEach{
+            [](const happened::ZoneTick& tick) { return words::zone(tick.zone); },
+            [](const happened::Step&) { return tr("the step"); },
+            [](const happened::Released&) { return tr("the release"); },
+            [](const happened::Presence& who) { return words::fromCore(who.person); },
+            [](const happened::Pins&) { return tr("the count"); },
+            [](const happened::PinsCounted&) { return tr("the count"); },
+            [](const happened::ZoneAgain& e) { return tr("%1 again").arg(words::zone(e.zone)); },
+            [](const happened::Note&) { return tr("the note"); },
+            [](const happened::Ended&) { return tr("the ending"); },
+            [](const auto&) { return tr("the last change"); }},
+        event->what);
 }

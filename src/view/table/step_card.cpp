@@ -111,17 +111,10 @@ void StepCard::ask(const Task& task) {
 }
 
 void StepCard::redo(const QString& zone) {
-    Event event;
-    event.job = board_->quilt();
-    event.zone = words::toCore(zone);
-    live_->report(EventKind::zoneAgain, std::move(event));
+    live_->report(happened::ZoneAgain{board_->quilt(), words::toCore(zone)});
 }
 
 void StepCard::answer(const QString& check, bool yes) {
-    Event event;
-    event.job = board_->quilt();
-    event.task = words::toCore(board_->step());
-    event.text = words::toCore(check);
-    event.count = yes ? 1 : 0;
-    live_->report(EventKind::checkAnswered, std::move(event));
+    live_->report(happened::Answer{board_->quilt(), words::toCore(board_->step()),
+                                   words::toCore(check), yes ? 1 : 0});
 }

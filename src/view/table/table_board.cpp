@@ -239,10 +239,11 @@ void TableBoard::findCall(const Turns& turns) {
         if (now.next)
             nextCall_ = words::call(*now.next);
         std::vector<Call> listed;
-        for (const auto& event : turns.upTo(quilt_, Call::check)) {
-            const Call call = event.kind == EventKind::stepDone
-                                  ? callOf(live_->live()->task(event.task)->kind)
-                                  : callAt(event.kind, turns.way(quilt_));
+        for (const auto& what : turns.upTo(quilt_, Call::check)) {
+            const auto* tick = std::get_if<happened::ZoneTick>(&what);
+            const Call call =
+                tick ? callAt(tick->kind, turns.way(quilt_))
+                     : callOf(live_->live()->task(std::get<happened::Step>(what).task)->kind);
             if (std::ranges::find(listed, call) == listed.end())
                 listed.push_back(call);
         }

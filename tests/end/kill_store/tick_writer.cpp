@@ -53,12 +53,9 @@ int main(int argc, char** argv) {
     }
     say("open");
     for (long n = 1; count < 0 || n <= count; ++n) {
-        Event tick;
-        tick.id = prefix + "-" + std::to_string(n);
-        tick.kind = EventKind::zoneOpened;
-        tick.zone = "C4";
-        tick.person = "Ada";
-        tick.text = std::string(static_cast<std::size_t>(n % 200), 'x'); // pages fill unevenly
+        const std::string person(static_cast<std::size_t>(n % 200), 'x'); // pages fill unevenly
+        const Event tick{prefix + "-" + std::to_string(n), 0,
+                         happened::ZoneTick{Tick::opened, 0, "C4", person}};
         const auto stored = library.append(session, tick);
         if (!stored)
             return fail(stored.error().english());

@@ -35,19 +35,18 @@ std::uint64_t seedOfRun() {
 /// What was acknowledged, and at which moment.
 using Acknowledged = std::map<std::string, std::size_t>;
 
-/// A tick whose text fills pages unevenly, now and then several at once.
-Event unevenTick(int n) {
-    Event tick = made::tick("t" + std::to_string(n));
-    tick.text = std::string(static_cast<std::size_t>(n * 7919 % (n % 5 == 0 ? 60'000 : 700)), 'x');
-    return tick;
+/// A note whose text fills pages unevenly, now and then several at once.
+Event unevenNote(int n) {
+    const auto length = static_cast<std::size_t>(n * 7919 % (n % 5 == 0 ? 60'000 : 700));
+    return {"t" + std::to_string(n), 0, happened::Note{std::string(length, 'x')}};
 }
 
 void tickInto(Library& library, SessionId session, int from, int to, const Disk& disk,
               Acknowledged& acknowledged) {
     for (int n = from; n <= to; ++n) {
-        const auto tick = unevenTick(n);
-        library.append(session, tick).value();
-        acknowledged[tick.id] = disk.now();
+        const auto note = unevenNote(n);
+        library.append(session, note).value();
+        acknowledged[note.id] = disk.now();
     }
 }
 

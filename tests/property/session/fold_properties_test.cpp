@@ -26,58 +26,51 @@ public:
         e.atMs = made::kStartMs + std::int64_t{1000} * (count_ * 40 + dice_.between(-60, 60));
         if (dice_.once(200))
             e.atMs += dice_.between(-7200, 7200) * std::int64_t{1000}; // a clock was set
-        e.person = any({"Ada", "Bo", "Cai", "Nobody"});
         if (before.empty())
-            e.kind = EventKind::sessionStarted;
+            e.what = happened::Started{};
         else if (dice_.once(5))
-            undo(e, before);
+            e.what = undo(before);
         else if (dice_.once(12))
-            e = before[static_cast<std::size_t>(dice_.upTo(static_cast<int>(before.size())))];
+            e = anyOf(before);
         else
-            something(e);
+            e.what = something();
         return e;
     }
 
 private:
-    std::string any(std::vector<std::string> of) {
+    template <class T>
+    T anyOf(const std::vector<T>& of) {
         return of[static_cast<std::size_t>(dice_.upTo(static_cast<int>(of.size())))];
     }
 
-    void undo(Event& e, const std::vector<Event>& before) {
-        e.kind = EventKind::undone;
+    happened::Undone undo(const std::vector<Event>& before) {
         // Mostly one of the latest, as a person would.
         const auto size = static_cast<int>(before.size());
         const int back = dice_.once(4) ? dice_.upTo(size) : dice_.upTo(std::min(size, 3));
-        e.target = before[static_cast<std::size_t>(size - 1 - back)].id;
+        return {before[static_cast<std::size_t>(size - 1 - back)].id};
     }
 
-    void something(Event& e) {
-        const auto& zones = plan_.quilts[0].zones;
+    What something() {
+        const auto person = anyOf<std::string>({"Ada", "Bo", "Cai", "Nobody"});
         if (!dice_.once(3)) {
-            e.kind = dice_.once(2) ? EventKind::zoneOpened : EventKind::zoneClosed;
+            Tick tick = dice_.once(2) ? Tick::opened : Tick::closed;
             if (dice_.once(6))
-                e.kind = dice_.once(2) ? EventKind::zoneDotted : EventKind::zonePressed;
-            e.zone =
-                dice_.once(20)
-                    ? "Z9"
-                    : zones[static_cast<std::size_t>(dice_.upTo(static_cast<int>(zones.size())))]
-                          .id;
-            return;
+                tick = dice_.once(2) ? Tick::dotted : Tick::pressed;
+            return happened::ZoneTick{
+                tick, 0, dice_.once(20) ? "Z9" : anyOf(plan_.quilts[0].zones).id, person};
         }
-        constexpr EventKind kinds[]{
-            EventKind::stepDone,     EventKind::stepDone, EventKind::stepDone,
-            EventKind::passReleased, EventKind::personIn, EventKind::personOut,
-            EventKind::pinsFound,    EventKind::pinsBack, EventKind::note,
-            EventKind::paused,       EventKind::resumed,  EventKind::pinsCounted};
-        e.kind = kinds[dice_.upTo(12)];
         if (dice_.once(60))
-            e.kind = EventKind::sessionEnded;
-        e.pass = dice_.between(1, 2);
-        e.count = dice_.between(-3, 5);
-        e.text = dice_.once(2) ? "a note" : "";
-        e.task =
-            plan_.tasks[static_cast<std::size_t>(dice_.upTo(static_cast<int>(plan_.tasks.size())))]
-                .id;
+            return happened::Ended{};
+        using Come = happened::Presence::Kind;
+        using Count = happened::Pins::Kind;
+        const happened::Step step{.task = anyOf(plan_.tasks).id};
+        const std::int64_t count = dice_.between(-3, 5);
+        return anyOf<What>({step, step, step, happened::Released{.pass = dice_.between(1, 2)},
+                            happened::Presence{Come::in, person},
+                            happened::Presence{Come::out, person},
+                            happened::Pins{Count::found, count}, happened::Pins{Count::back, count},
+                            happened::Note{dice_.once(2) ? "a note" : ""}, happened::Paused{},
+                            happened::Resumed{}, happened::PinsCounted{}});
     }
 
     const Plan& plan_;
@@ -111,8 +104,8 @@ public:
         if (refused(i))
             return false;
         for (std::size_t k = i + 1; k < n; ++k)
-            if (events_[k].kind == EventKind::undone && placeOf(events_[k].target) == i &&
-                counts(k, n))
+            if (const auto* undone = std::get_if<happened::Undone>(&events_[k].what);
+                undone && placeOf(undone->target) == i && counts(k, n))
                 return false;
         return true;
     }
@@ -126,11 +119,11 @@ private:
         const Event& e = events_[i];
         if (placeOf(e.id) < i)
             return true; // stored already
-        if (e.kind != EventKind::undone)
+        const auto* undone = std::get_if<happened::Undone>(&e.what);
+        if (!undone)
             return false;
-        const std::size_t target = placeOf(e.target);
-        return target >= i || events_[target].kind == EventKind::sessionStarted ||
-               !counts(target, i);
+        const std::size_t target = placeOf(undone->target);
+        return target >= i || events_[target].is<happened::Started>() || !counts(target, i);
     }
 
     const std::vector<Event>& events_;
@@ -227,16 +220,10 @@ TEST_P(AnyStream, UndoRestoresTheEarlierStateExactlyAndUndoingThatTheLater) {
         Event e = stream.next(events);
         events.push_back(e);
         const auto after = fold(plan, setting, events);
-        if (!Counting{events}.counts(events.size() - 1, events.size()) ||
-            e.kind == EventKind::sessionStarted)
+        if (!Counting{events}.counts(events.size() - 1, events.size()) || e.is<happened::Started>())
             continue;
-        Event undo;
-        undo.id = "undo of " + e.id;
-        undo.kind = EventKind::undone;
-        undo.target = e.id;
-        Event again = undo;
-        again.id = "again " + e.id;
-        again.target = undo.id;
+        const Event undo{"undo of " + e.id, 0, happened::Undone{e.id}};
+        const Event again{"again " + e.id, 0, happened::Undone{undo.id}};
         const auto bare = [](LiveState s) {
             s.redoable.clear();
             return s;

@@ -62,10 +62,9 @@ struct Running {
         return propose(live.session(), live.plan(), live.events(), live.state(), change,
                        told.nowMs());
     }
-    Sentence store(Event event) {
-        event.id = "s" + std::to_string(live.events().size());
-        event.atMs = told.nowMs();
-        return live.add(std::move(event));
+    Sentence store(What what) {
+        return live.add(
+            {"s" + std::to_string(live.events().size()), told.nowMs(), std::move(what)});
     }
     void take(const Proposal& p) {
         for (const auto& f : p.facts)
@@ -87,10 +86,7 @@ TEST(Change, WhatIsProposedIsWhatComesAndOneUndoTakesThePlanBack) {
     EXPECT_THAT(r.live.state().present, Not(Contains("Bo")));
     EXPECT_EQ(r.live.state().zones.at({0, "p1.A1"}).state, ZoneState::open) << "what is done stays";
 
-    Event undo;
-    undo.kind = EventKind::undone;
-    undo.target = r.live.state().undoable.back();
-    EXPECT_EQ(r.store(undo), "");
+    EXPECT_EQ(r.store(happened::Undone{r.live.state().undoable.back()}), "");
     EXPECT_EQ(r.live.plan(), r.plan);
     EXPECT_EQ(r.live.session(), made::smallSession());
     EXPECT_THAT(r.live.state().present, Not(Contains("Bo"))) << "Bo has gone all the same";
@@ -241,16 +237,7 @@ TEST(Change, PinsThatDoNotLastAreSaidWithZoneAndTime) {
 
 TEST(Change, ThePassIsGivenUpAndTheNextGoesOn) {
     Running r;
-    EXPECT_EQ(r.live.add([&] {
-        Event e;
-        e.id = "smooth";
-        e.kind = EventKind::undone;
-        e.target = r.told.last();
-        e.atMs = r.told.nowMs();
-        return e;
-    }()),
-              "")
-        << "A1 is waiting again";
+    EXPECT_EQ(r.store(happened::Undone{r.told.last()}), "") << "A1 is waiting again";
     const auto p = r.proposed({.kind = Kind::abandon});
     ASSERT_EQ(p.refused, "");
     EXPECT_LT(p.finishAfter, p.finishBefore);
@@ -263,12 +250,7 @@ TEST(Change, ThePassIsGivenUpAndTheNextGoesOn) {
 
 TEST(Change, OvernightTheRestIsPlannedFromNow) {
     Running r;
-    EXPECT_EQ(r.store([] {
-        Event e;
-        e.kind = EventKind::paused;
-        return e;
-    }()),
-              "");
+    EXPECT_EQ(r.store(happened::Paused{}), "");
     r.told.wait(18 * 3600);
     const auto p = r.proposed({.kind = Kind::goOn});
     ASSERT_EQ(p.refused, "");
@@ -316,11 +298,8 @@ TEST(LateStart, WhoHasComeMeanwhileIsAtTheTable) {
     ASSERT_EQ(p.facts.size(), 1U);
     LiveSession live{session, plan, Reporter{0}.start().events()};
     EXPECT_FALSE(live.state().present.contains("Cai"));
-    auto came = p.facts.front(), taken = acceptance(p);
-    came.id = "came";
-    taken.id = "taken";
-    EXPECT_EQ(live.add(came), "");
-    EXPECT_EQ(live.add(taken), "");
+    EXPECT_EQ(live.add({"came", 0, p.facts.front()}), "");
+    EXPECT_EQ(live.add({"taken", 0, acceptance(p)}), "");
     EXPECT_TRUE(live.state().present.contains("Cai"));
     EXPECT_EQ(live.session().setting.start, *parseClock("14:05"));
     EXPECT_TRUE(std::ranges::any_of(p.plan.tasks, [](const Task& t) { return worksIn(t, "Cai"); }));

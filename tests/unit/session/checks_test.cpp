@@ -15,28 +15,10 @@ using testing::IsEmpty;
 class Answers : public testing::Test {
 protected:
     void answer(const std::string& about, std::int64_t yes, const std::string& task = "check-1") {
-        Event e;
-        e.id = "answer" + std::to_string(events_.size());
-        e.kind = EventKind::checkAnswered;
-        e.task = task;
-        e.text = about;
-        e.count = yes;
-        add(e);
+        add("answer", happened::Answer{.task = task, .check = about, .yes = yes});
     }
-    void tick() {
-        Event e;
-        e.id = "tick" + std::to_string(events_.size());
-        e.kind = EventKind::stepDone;
-        e.task = "check-1";
-        add(e);
-    }
-    void takeBack(const std::string& target) {
-        Event e;
-        e.id = "undo" + std::to_string(events_.size());
-        e.kind = EventKind::undone;
-        e.target = target;
-        add(e);
-    }
+    void tick() { add("tick", happened::Step{.task = "check-1"}); }
+    void takeBack(const std::string& target) { add("undo", happened::Undone{target}); }
     /// Pass 1 as far as the check of its underside, which is left open.
     void SetUp() override {
         Reporter r;
@@ -54,9 +36,10 @@ protected:
     std::string last() const { return events_.back().id; }
 
 private:
-    void add(Event e) {
-        e.atMs = made::kStartMs + 1000 * std::int64_t(events_.size());
-        events_.push_back(std::move(e));
+    void add(const char* id, What what) {
+        const auto n = events_.size();
+        events_.push_back(
+            {id + std::to_string(n), made::kStartMs + 1000 * std::int64_t(n), std::move(what)});
     }
     std::vector<Event> events_;
 };

@@ -14,35 +14,63 @@ namespace {
 using ::testing::HasSubstr;
 
 TEST(EventJson, WhatIsWrittenReadsBackEqual) {
-    Event e{.id = "tablet-1/17",
-            .kind = EventKind::zoneClosed,
-            .atMs = std::numeric_limits<std::int64_t>::max(),
-            .job = 2,
-            .pass = 3,
-            .zone = "C4",
-            .person = "Zoë \"Zo\" O'Neill\n",
-            .task = "q1.p1.C4.close-pins",
-            .target = "tablet-1/3",
-            .text = std::string{"a\0b", 3},
-            .count = std::numeric_limits<std::int64_t>::min()};
-    const auto back = readEvent(writeEvent(e));
-    ASSERT_TRUE(back.has_value()) << back.error();
-    EXPECT_EQ(*back, e);
+    constexpr auto kLeast = std::numeric_limits<std::int64_t>::min();
+    const What all[]{happened::ZoneTick{Tick::closed, 2, "C4", "Zoë \"Zo\" O'Neill\n", kLeast},
+                     happened::Step{2, 3, "Bo", "q1.p1.C4.close-pins", 60},
+                     happened::Note{std::string{"a\0b", 3}}, happened::LeftOut{2, 3, "C4"},
+                     happened::Undone{"tablet-1/3"}};
+    for (const What& what : all) {
+        const Event e{"tablet-1/17", std::numeric_limits<std::int64_t>::max(), what};
+        const auto back = readEvent(writeEvent(e));
+        ASSERT_TRUE(back.has_value()) << back.error();
+        EXPECT_EQ(*back, e);
+    }
 }
 
-TEST(EventJson, EveryKindHasANameOfItsOwn) {
-    for (int k = 0; k <= static_cast<int>(EventKind::sessionEnded); ++k) {
-        const auto kind = static_cast<EventKind>(k);
-        EXPECT_FALSE(name(kind).empty()) << k;
-        EXPECT_EQ(eventKind(name(kind)), kind);
+TEST(EventJson, EveryKindIsWrittenAsItAlwaysWas) {
+    for (
+        const char* text : {
+            R"({"id":"a","kind":"session-started","at":1800000000000})",
+            R"({"id":"a","kind":"step-done","at":1,"job":2,"pass":3,"person":"Zoë","task":"t1","count":60})",
+            R"({"id":"a","kind":"step-done","task":"t1"})",
+            R"({"id":"a","kind":"check-answered","at":1,"job":2,"task":"t1","text":"spare","count":1})",
+            R"({"id":"a","kind":"check-answered","task":"t1","text":"spare"})",
+            R"({"id":"a","kind":"zone-dotted","zone":"p1.A1"})",
+            R"({"id":"a","kind":"zone-opened","at":1,"job":2,"zone":"p1.A1","person":"Ada","count":-9223372036854775808})",
+            R"({"id":"a","kind":"zone-closed","at":1,"zone":"p1.A1","person":"Ada"})",
+            R"({"id":"a","kind":"zone-pressed","at":9223372036854775807,"zone":"p1.A1"})",
+            R"({"id":"a","kind":"zone-again","at":1,"job":2,"zone":"p1.A1"})",
+            R"({"id":"a","kind":"undone","target":"tablet-1/3"})",
+            R"({"id":"a","kind":"pass-abandoned","job":2,"pass":3})",
+            R"({"id":"a","kind":"pass-abandoned","job":2,"pass":3,"zone":"p3.B1"})",
+            R"({"id":"a","kind":"pass-released","job":2,"pass":3})",
+            R"({"id":"a","kind":"person-in","at":1,"person":"Cai"})",
+            R"({"id":"a","kind":"person-out","at":1,"person":"Cai"})",
+            R"({"id":"a","kind":"pins-found","at":1,"count":-5})",
+            R"({"id":"a","kind":"pins-back","at":1,"count":5})",
+            R"({"id":"a","kind":"pins-in-box","at":1,"count":5})",
+            R"({"id":"a","kind":"pins-in-box","at":1})",
+            R"({"id":"a","kind":"pins-counted","at":1})",
+            R"({"id":"a","kind":"note","at":1,"text":"a\u0000b\n\"c\""})",
+            R"({"id":"a","kind":"note"})",
+            R"({"id":"a","kind":"paused","at":1})",
+            R"({"id":"a","kind":"resumed","at":1})",
+            R"({"id":"a","kind":"session-ended","at":1})",
+        }) {
+        const auto read = readEvent(text);
+        ASSERT_TRUE(read.has_value()) << read.error();
+        EXPECT_EQ(writeEvent(*read), text);
     }
-    EXPECT_FALSE(eventKind("zone-lost"));
+}
+
+TEST(EventJson, WhatIsNoKindHasNoMeaning) {
+    EXPECT_FALSE(whatNamed("zone-lost"));
+    EXPECT_FALSE(whatNamed(""));
+    EXPECT_EQ(name(Tick::pressed), "zone-pressed");
 }
 
 TEST(EventJson, WhatIsAtItsDefaultIsLeftOut) {
-    Event e;
-    e.id = "x";
-    EXPECT_EQ(writeEvent(e), R"({"id":"x","kind":"note"})");
+    EXPECT_EQ(writeEvent({"x", 0, happened::Note{}}), R"({"id":"x","kind":"note"})");
 }
 
 TEST(EventJson, AnErrorNamesTheFieldTheValueAndWhatIsAccepted) {
@@ -53,10 +81,11 @@ TEST(EventJson, AnErrorNamesTheFieldTheValueAndWhatIsAccepted) {
         {R"({"id":"a"})", R"(kind is "")"},
         {R"({"id":"a","kind":"zone-lost"})", R"(kind is "zone-lost")"},
         {R"({"id":1,"kind":"note"})", "id is 1; it must be text"},
-        {R"({"id":"a","kind":"note","job":"1"})", R"(job is "1"; it must be a whole number)"},
-        {R"({"id":"a","kind":"note","job":1.5})", "job is 1.5"},
-        {R"({"id":"a","kind":"note","job":4294967296})", "job is 4294967296"},
-        {R"({"id":"a","kind":"note","count":18446744073709551615})",
+        {R"({"id":"a","kind":"pass-released","job":"1"})",
+         R"(job is "1"; it must be a whole number)"},
+        {R"({"id":"a","kind":"pass-released","job":1.5})", "job is 1.5"},
+        {R"({"id":"a","kind":"pass-released","job":4294967296})", "job is 4294967296"},
+        {R"({"id":"a","kind":"pins-back","count":18446744073709551615})",
          "count is 1844674407370955161"},
     };
     for (const auto& [text, expected] : rows) {
@@ -71,19 +100,13 @@ TEST(EventJson, MembersOfALaterVersionAreIgnored) {
 }
 
 TEST(EventJson, TextThatIsNotUtf8IsStillWritten) {
-    Event e;
-    e.id = "x";
-    e.text = "\xff";
-    EXPECT_TRUE(readEvent(writeEvent(e)).has_value());
+    EXPECT_TRUE(readEvent(writeEvent({"x", 0, happened::Note{"\xff"}})).has_value());
 }
 
 Event newPlan() {
-    Event e;
-    e.id = "x";
-    e.kind = EventKind::replanned;
-    e.carried = NewPlan{std::make_shared<const Plan>(made::pinnedPlan()),
-                        std::make_shared<const Session>(made::smallSession())};
-    return e;
+    return {"x", 0,
+            happened::NewPlan{std::make_shared<const Plan>(made::pinnedPlan()),
+                              std::make_shared<const Session>(made::smallSession())}};
 }
 
 TEST(EventJson, APlanAndASessionAreObjectsAndReadBackEqual) {
@@ -95,10 +118,8 @@ TEST(EventJson, APlanAndASessionAreObjectsAndReadBackEqual) {
     EXPECT_FALSE(json.contains("text"));
     EXPECT_EQ(readEvent(text).value(), newPlan());
 
-    Event setting;
-    setting.id = "x";
-    setting.kind = EventKind::settingChanged;
-    setting.carried = std::make_shared<const Session>(made::smallSession());
+    const Event setting{
+        "x", 0, happened::NewSetting{std::make_shared<const Session>(made::smallSession())}};
     EXPECT_TRUE(nlohmann::json::parse(writeEvent(setting))["session"].is_object());
     EXPECT_EQ(readEvent(writeEvent(setting)).value(), setting);
 }
@@ -112,9 +133,9 @@ TEST(EventJson, WhatOlderLibrariesHoldAsTextIsRead) {
     EXPECT_EQ(event("replanned", nlohmann::json{{"plan", plan}, {"session", session}}.dump()),
               newPlan());
     const auto alone = event("replanned", plan);
-    EXPECT_EQ(*std::get<NewPlan>(alone.carried).plan, made::pinnedPlan());
-    EXPECT_EQ(std::get<NewPlan>(alone.carried).session, nullptr);
-    EXPECT_EQ(*std::get<std::shared_ptr<const Session>>(event("setting-changed", session).carried),
+    EXPECT_EQ(*std::get<happened::NewPlan>(alone.what).plan, made::pinnedPlan());
+    EXPECT_EQ(std::get<happened::NewPlan>(alone.what).session, nullptr);
+    EXPECT_EQ(*std::get<happened::NewSetting>(event("setting-changed", session).what).session,
               made::smallSession());
 }
 
@@ -123,7 +144,8 @@ TEST(EventJson, WhatCannotBeReadIsKeptAsItIs) {
                                 R"("session":{},"plan":{"format":"bastewright-plan"})"}) {
         const auto text = std::string{R"({"id":"x","kind":"replanned",)"} + members + "}";
         const auto read = readEvent(text).value();
-        EXPECT_THAT(std::get<UnreadPlan>(read.carried).why.english(), HasSubstr("cannot be read"));
+        EXPECT_THAT(std::get<happened::Unread>(read.what).why.english(),
+                    HasSubstr("cannot be read"));
         EXPECT_EQ(nlohmann::json::parse(writeEvent(read)), nlohmann::json::parse(text));
     }
 }

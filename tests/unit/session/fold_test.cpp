@@ -39,7 +39,7 @@ TEST(Fold, AtTheStartThoseWhoseHoursHaveBegunAreAtTheTable) {
     Reporter r;
     r.start();
     EXPECT_THAT(folded(r).present, UnorderedElementsAre("Ada", "Bo"));
-    r.person(EventKind::personIn, "Cai").person(EventKind::personOut, "Bo");
+    r.in("Cai").out("Bo");
     EXPECT_THAT(folded(r).present, UnorderedElementsAre("Ada", "Cai"));
 }
 
@@ -57,7 +57,7 @@ TEST(Fold, AWholeAfternoonWithPins) {
     EXPECT_THAT(folded(r).currentPass, ElementsAre(2));
     r.step("shift-2").open("A2", "Ada").open("B2", "Bo").step("smooth-2");
     r.close("A2", "Ada").close("B2", "Bo").step("check-2").release(2).step("hand-over");
-    r.plain(EventKind::sessionEnded);
+    r.tell(happened::Ended{});
     s = folded(r);
     EXPECT_THAT(s.ignored, IsEmpty());
     EXPECT_THAT(s.cautions, IsEmpty());
@@ -91,72 +91,58 @@ TEST(Fold, ClosingBeforeTheSmoothingWasTickedIsTakenButSaidAloud) {
 
 struct Misfit {
     const char* what;
-    Event event;
+    What event;
     const char* reason;
 };
 
-Event made_(EventKind kind, const std::string& zone, const std::string& task = {}, int pass = 0) {
-    Event e;
-    e.id = "misfit";
-    e.kind = kind;
-    e.zone = zone;
-    e.task = task;
-    e.pass = pass;
-    return e;
-}
-
-Event stored(const char* text) {
-    return readEvent(text).value();
+What stored(const char* text) {
+    return readEvent(text).value().what;
 }
 
 TEST(Fold, WhatDoesNotFitChangesNothingAndSaysWhy) {
-    using enum EventKind;
+    using namespace happened;
+    const auto tick = [](Tick kind, const char* zone) {
+        return ZoneTick{.kind = kind, .zone = zone};
+    };
     const Misfit rows[]{
-        {"unknown zone", made_(zoneOpened, "Z9"), "no zone Z9"},
-        {"closing before opening", made_(zoneClosed, "A1"), "Zone A1 is waiting"},
-        {"dots on pins", made_(zoneDotted, "A1"), "is pinned, not dotted"},
-        {"later pass", made_(zoneOpened, "A2"), "not on the table now"},
-        {"unknown task", made_(stepDone, "", "sing"), "no task sing"},
-        {"zone work as a step", made_(stepDone, "", "open-A1"), "tick the zone"},
-        {"smoothing too early", made_(stepDone, "", "smooth-1"), "wait for the zones A1 and B1"},
-        {"a later pass's step", made_(stepDone, "", "shift-2"), "belongs to pass 2"},
-        {"release too early", made_(passReleased, "", "", 1), "2 zones of pass 1 are not done"},
-        {"release of another", made_(passReleased, "", "", 2), "Pass 2 is not on the table"},
-        {"start twice", made_(sessionStarted, ""), "started already"},
-        {"unknown person", made_(personIn, ""), "among the helpers"},
-        {"absent person", made_(personOut, ""), "not at the table"},
-        {"no pins", made_(pinsFound, ""), "cannot be 0"},
-        {"no pins back", made_(pinsBack, ""), "cannot be 0"},
-        {"empty note", made_(note, ""), "note is empty"},
-        {"resume", made_(resumed, ""), "not paused"},
-        {"no plan", made_(replanned, ""), "carries no plan"},
-        {"no setting", made_(settingChanged, ""), "carries no setting"},
+        {"unknown zone", tick(Tick::opened, "Z9"), "no zone Z9"},
+        {"closing before opening", tick(Tick::closed, "A1"), "Zone A1 is waiting"},
+        {"dots on pins", tick(Tick::dotted, "A1"), "is pinned, not dotted"},
+        {"later pass", tick(Tick::opened, "A2"), "not on the table now"},
+        {"unknown quilt", ZoneTick{Tick::opened, 7, "A1"}, "in quilt 8"},
+        {"unknown task", Step{.task = "sing"}, "no task sing"},
+        {"zone work as a step", Step{.task = "open-A1"}, "tick the zone"},
+        {"smoothing too early", Step{.task = "smooth-1"}, "wait for the zones A1 and B1"},
+        {"a later pass's step", Step{.task = "shift-2"}, "belongs to pass 2"},
+        {"release too early", Released{.pass = 1}, "2 zones of pass 1 are not done"},
+        {"release of another", Released{.pass = 2}, "Pass 2 is not on the table"},
+        {"start twice", Started{}, "started already"},
+        {"unknown person", Presence{Presence::Kind::in}, "among the helpers"},
+        {"absent person", Presence{Presence::Kind::out}, "not at the table"},
+        {"no pins", Pins{Pins::Kind::found}, "cannot be 0"},
+        {"no pins back", Pins{Pins::Kind::back}, "cannot be 0"},
+        {"empty note", happened::Note{}, "note is empty"},
+        {"resume", Resumed{}, "not paused"},
         {"bad plan", stored(R"({"id":"misfit","kind":"replanned","plan":{"tasks":1}})"),
          "The new plan cannot be read"},
         {"bad old plan", stored(R"({"id":"misfit","kind":"replanned","text":""})"),
          "The new plan cannot be read"},
         {"bad setting", stored(R"({"id":"misfit","kind":"setting-changed","session":[]})"),
          "The changed setting cannot be read"},
-        {"leaving out nothing", made_(passAbandoned, "Z9", "", 1), "no zone Z9"},
+        {"leaving out nothing", LeftOut{.pass = 1, .zone = "Z9"}, "no zone Z9"},
     };
     Reporter r;
     r.start();
     const auto before = folded(r);
     for (const auto& row : rows) {
         auto events = r.events();
-        events.push_back(row.event);
+        events.push_back({"misfit", 0, row.event});
         auto after = fold(made::pinnedPlan(), made::smallSetting(), events);
         ASSERT_EQ(after.ignored.size(), 1u) << row.what;
         EXPECT_THAT(after.ignored.front(), HasSubstr(row.reason)) << row.what;
         after.ignored.clear();
         EXPECT_EQ(after, before) << row.what;
     }
-    Event quilt = made_(zoneOpened, "A1");
-    quilt.job = 7;
-    auto events = r.events();
-    events.push_back(quilt);
-    EXPECT_THAT(fold(made::pinnedPlan(), made::smallSetting(), events).ignored.front(),
-                HasSubstr("in quilt 8"));
 }
 
 TEST(Fold, NothingIsReportedBeforeTheStartOrTickedAfterTheEnd) {
@@ -167,7 +153,7 @@ TEST(Fold, NothingIsReportedBeforeTheStartOrTickedAfterTheEnd) {
     EXPECT_EQ(zone(s, "A1"), ZoneState::waiting);
 
     Reporter late;
-    late.start().plain(EventKind::sessionEnded).open("A1", "Ada").count(EventKind::pinsBack, 5);
+    late.start().tell(happened::Ended{}).open("A1", "Ada").back(5);
     s = folded(late);
     EXPECT_THAT(s.ignored, ElementsAre(HasSubstr("The session has ended")));
     EXPECT_EQ(s.pinsBack, 5) << "pins come back long after";
@@ -183,19 +169,18 @@ TEST(Fold, APassIsHeldUntilItsUndersideIsChecked) {
 }
 
 TEST(Fold, DotsGoThroughLowerUpperPressedAndCooled) {
-    using enum EventKind;
     const Plan plan = made::dottedPlan();
     Reporter r;
-    r.start().zone(zoneOpened, "A1", "Ada"); // the lower face comes first
+    r.start().tick(Tick::opened, "A1", "Ada"); // the lower face comes first
     EXPECT_THAT(folded(r, plan).ignored, ElementsAre(HasSubstr("Zone A1 is waiting")));
 
     Reporter ok;
-    ok.start().zone(zoneDotted, "A1", "Ada").zone(zoneDotted, "B1", "Bo");
+    ok.start().tick(Tick::dotted, "A1", "Ada").tick(Tick::dotted, "B1", "Bo");
     auto s = folded(ok, plan);
     EXPECT_EQ(zone(s, "A1"), ZoneState::dotted);
     EXPECT_THAT(s.doneTasks, IsSupersetOf({"lay-top", "fold-back", "lower-A1", "lower-B1"}));
-    ok.zone(zoneOpened, "A1", "Ada").zone(zoneOpened, "B1", "Bo");
-    ok.zone(zoneClosed, "A1", "Ada").zone(zoneClosed, "B1", "Ada");
+    ok.tick(Tick::opened, "A1", "Ada").tick(Tick::opened, "B1", "Bo");
+    ok.tick(Tick::closed, "A1", "Ada").tick(Tick::closed, "B1", "Ada");
     s = folded(ok, plan);
     EXPECT_THAT(s.ignored, IsEmpty());
     EXPECT_EQ(s.pinsOut, 0) << "dots are not pins";
@@ -207,17 +192,16 @@ TEST(Fold, DotsGoThroughLowerUpperPressedAndCooled) {
 }
 
 TEST(Fold, ThickBattingIsPressedOnceMoreFromTheBack) {
-    using enum EventKind;
     const Plan plan = made::dottedPlan(true);
     Reporter r;
     r.start();
-    for (const auto kind : {zoneDotted, zoneOpened, zoneClosed})
+    for (const auto kind : {Tick::dotted, Tick::opened, Tick::closed})
         for (const char* z : {"A1", "B1"})
-            r.zone(kind, z, "Ada");
+            r.tick(kind, z, "Ada");
     auto s = folded(r, plan);
     EXPECT_THAT(s.doneTasks, Not(Contains("back-A1"))) << "the first pressing is not the second";
-    EXPECT_EQ(nextTick(plan, s, 0, "A1"), zonePressed);
-    r.step("cool").step("check").release(1).step("turn").zone(zonePressed, "A1", "Ada");
+    EXPECT_EQ(nextTick(plan, s, 0, "A1"), Tick::pressed);
+    r.step("cool").step("check").release(1).step("turn").tick(Tick::pressed, "A1", "Ada");
     s = folded(r, plan);
     EXPECT_THAT(s.ignored, IsEmpty());
     EXPECT_EQ(zone(s, "A1"), ZoneState::pressedBack);
@@ -226,7 +210,6 @@ TEST(Fold, ThickBattingIsPressedOnceMoreFromTheBack) {
 }
 
 TEST(Fold, PressesFromTheBackAreKnownWhereTheTurningCameSoonerThanPlanned) {
-    using enum EventKind;
     Plan plan = made::dottedPlan(true);
     // As planned anew: what is done ends now, what is left begins now.
     const auto at = [&plan](const char* id) {
@@ -235,12 +218,12 @@ TEST(Fold, PressesFromTheBackAreKnownWhereTheTurningCameSoonerThanPlanned) {
     std::rotate(at("turn"), at("back-A1"), at("cool-back"));
     Reporter r;
     r.start();
-    for (const auto kind : {zoneDotted, zoneOpened, zoneClosed})
+    for (const auto kind : {Tick::dotted, Tick::opened, Tick::closed})
         for (const char* z : {"A1", "B1"})
-            r.zone(kind, z, "Ada");
+            r.tick(kind, z, "Ada");
     r.step("cool").step("check").release(1).step("turn");
-    EXPECT_EQ(nextTick(plan, folded(r, plan), 0, "A1"), zonePressed);
-    r.zone(zonePressed, "A1", "Ada").zone(zonePressed, "B1", "Ada").step("cool-back");
+    EXPECT_EQ(nextTick(plan, folded(r, plan), 0, "A1"), Tick::pressed);
+    r.tick(Tick::pressed, "A1", "Ada").tick(Tick::pressed, "B1", "Ada").step("cool-back");
     const auto s = folded(r, plan);
     EXPECT_THAT(s.ignored, IsEmpty());
     EXPECT_THAT(s.doneTasks, IsSupersetOf({"press-A1", "back-A1", "back-B1", "cool-back"}));
@@ -292,7 +275,7 @@ TEST(Fold, AChangedSettingBringsNewPeopleAndTakesOthersAway) {
     changed.setting.stash.pins = 250;
     Reporter r;
     r.start().settingChanged(changed);
-    r.person(EventKind::personIn, "Dot");
+    r.in("Dot");
     const auto s = folded(r);
     EXPECT_THAT(s.ignored, IsEmpty());
     EXPECT_THAT(s.present, UnorderedElementsAre("Ada", "Dot"));
@@ -303,19 +286,16 @@ TEST(Fold, AChangedSettingBringsNewPeopleAndTakesOthersAway) {
 TEST(Fold, AZoneOfALaterPassCanBeLeftOutAlone) {
     Reporter r;
     r.start();
-    auto events = r.events();
-    Event out = made_(EventKind::passAbandoned, "A2");
-    events.push_back(out);
-    const auto s = fold(made::pinnedPlan(), made::smallSetting(), events);
+    const happened::LeftOut a2{.zone = "A2"};
+    r.tell(a2);
+    const auto s = folded(r);
     EXPECT_THAT(s.ignored, IsEmpty());
     EXPECT_EQ(s.setAside, (std::set<std::pair<int, std::string>>{{0, "A2"}}));
     EXPECT_TRUE(s.doneTasks.contains("open-A2"));
     EXPECT_FALSE(s.doneTasks.contains("open-B2"));
     EXPECT_EQ(countPins(made::pinnedPlan(), made::smallSetting(), s).toPlace, 30);
-    out.id = "again";
-    events.push_back(out);
-    EXPECT_THAT(fold(made::pinnedPlan(), made::smallSetting(), events).ignored,
-                ElementsAre(HasSubstr("left out already")));
+    r.tell(a2);
+    EXPECT_THAT(folded(r).ignored, ElementsAre(HasSubstr("left out already")));
 }
 
 TEST(NextTick, IsWhatATapOnAZoneWouldReport) {
@@ -323,11 +303,11 @@ TEST(NextTick, IsWhatATapOnAZoneWouldReport) {
     Reporter r;
     EXPECT_FALSE(nextTick(plan, folded(r), 0, "A1")) << "not started";
     r.start();
-    EXPECT_EQ(nextTick(plan, folded(r), 0, "A1"), EventKind::zoneOpened);
+    EXPECT_EQ(nextTick(plan, folded(r), 0, "A1"), Tick::opened);
     EXPECT_FALSE(nextTick(plan, folded(r), 0, "A2")) << "its pass is not on the table";
     EXPECT_FALSE(nextTick(plan, folded(r), 0, "Z9"));
     r.open("A1", "Ada");
-    EXPECT_EQ(nextTick(plan, folded(r), 0, "A1"), EventKind::zoneClosed);
+    EXPECT_EQ(nextTick(plan, folded(r), 0, "A1"), Tick::closed);
     r.close("A1", "Ada");
     EXPECT_FALSE(nextTick(plan, folded(r), 0, "A1"));
 }

@@ -80,7 +80,6 @@ private:
     void tick(const Task& t, double takes) {
         tickOf.push_back(ends.size());
         ticks.push_back({.person = t.people.front(),
-                         .zone = t.zone,
                          .plannedSeconds = double((t.end - t.start).count()),
                          .actualSeconds = takes});
     }

@@ -1,5 +1,6 @@
 #include "job/job_json.h"
 #include "plan/plan_json.h"
+#include "session/event_json.h"
 #include "session/live_session.h"
 #include "unit/session/table_plan.h"
 
@@ -47,8 +48,10 @@ TEST(LiveSession, ANewPlanThatWasRefusedStaysRefusedAfterAnUndo) {
     next.finish = Seconds{2000};
     Reporter r;
     r.start()
-        .asStored(EventKind::replanned,
-                  "\"session\":" + writeSession(spoiled) + ",\"plan\":" + writePlan(next))
+        .tell(readEvent(R"({"id":"x","kind":"replanned","session":)" + writeSession(spoiled) +
+                        ",\"plan\":" + writePlan(next) + "}")
+                  .value()
+                  .what)
         .open("A1", "Ada")
         .undo("e3");
     LiveSession live{made::smallSession(), made::pinnedPlan()};
@@ -67,13 +70,10 @@ TEST(LiveSession, SaysWhyAnEventWasIgnoredAndTakesAnIdOnce) {
     EXPECT_NE(live.add(r.events()[1]), "");
     EXPECT_EQ(live.add(r.events()[0]), "Event e1 is stored already.");
     EXPECT_EQ(live.events().size(), 2u);
-    Event undo;
-    undo.id = "u";
-    undo.kind = EventKind::undone;
-    undo.target = "nobody";
-    EXPECT_EQ(live.add(undo), "There is no event nobody to take back.");
+    EXPECT_EQ(live.add({"u", 0, happened::Undone{"nobody"}}),
+              "There is no event nobody to take back.");
     ASSERT_TRUE(live.find("e2"));
-    EXPECT_EQ(live.find("e2")->zone, "A1");
+    EXPECT_EQ(*live.find("e2"), r.events()[1]);
     EXPECT_FALSE(live.find("e3"));
 }
 
@@ -82,10 +82,7 @@ TEST(LiveSession, CanBeMovedWhileItRuns) {
     r.start().open("A1", "Ada");
     LiveSession first{made::smallSession(), made::pinnedPlan(), r.events()};
     LiveSession second = std::move(first);
-    Event close = r.events().back();
-    close.id = "c";
-    close.kind = EventKind::zoneClosed;
-    EXPECT_EQ(second.add(close), "");
+    EXPECT_EQ(second.add({"c", r.nowMs(), happened::ZoneTick{Tick::closed, 0, "A1", "Ada"}}), "");
     EXPECT_EQ(second.state().zones.at({0, "A1"}).state, ZoneState::closed);
 }
 

@@ -37,9 +37,9 @@ TEST(Nudges, ARestAfterAnHourAndAQuarter) {
     EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest)));
     r.wait(60);
     EXPECT_THAT(at(r), kind(Nudge::Kind::rest));
-    r.plain(EventKind::paused);
+    r.tell(happened::Paused{});
     EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest))) << "they are resting";
-    r.wait(600).plain(EventKind::resumed);
+    r.wait(600).tell(happened::Resumed{});
     EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest)));
     r.wait(74 * 60);
     EXPECT_THAT(at(r), Not(kind(Nudge::Kind::rest))) << "counted from the end of the break";
@@ -79,7 +79,7 @@ TEST(Nudges, PinsThatWillNotLastAreSaidBeforeTheyRunOut) {
 
 TEST(Nudges, MissingPinsComeFirst) {
     Reporter r;
-    r.start().count(EventKind::pinsInBox, 28); // two of thirty are lost
+    r.start().inBox(28); // two of thirty are lost
     const auto said = at(r, 30);
     ASSERT_FALSE(said.empty());
     EXPECT_EQ(said.front().kind, Nudge::Kind::pinsMissing);

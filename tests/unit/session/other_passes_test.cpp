@@ -46,16 +46,12 @@ struct Afternoon {
         : Afternoon{hall(tables), planOf(tables)} {}
     Afternoon(Session session, const Plan& plan)
         : live{std::move(session), plan} {
-        Event start;
-        start.kind = EventKind::sessionStarted;
-        add(start);
+        add(happened::Started{});
     }
 
-    Sentence add(Event e) {
-        e.id = "e" + std::to_string(++count);
+    Sentence add(What what) {
         now += 30'000;
-        e.atMs = now;
-        return live.add(std::move(e));
+        return live.add({"e" + std::to_string(++count), now, std::move(what)});
     }
 
     /// Does what may be done next until `stop`, or nothing is left.
@@ -73,7 +69,7 @@ struct Afternoon {
                                                                : Tap::What::end;
             const auto answer = turns.mayTick(tap);
             ASSERT_TRUE(answer.counts()) << answer.said.english();
-            ASSERT_EQ(add(answer.event), "");
+            ASSERT_EQ(add(answer.what), "");
         }
     }
     void playPass(int pass) {
@@ -91,7 +87,7 @@ struct Afternoon {
     }
     void take(const Proposal& p) {
         ASSERT_EQ(p.refused, "");
-        for (const Event& f : p.facts)
+        for (const What& f : p.facts)
             ASSERT_EQ(add(f), "");
         ASSERT_EQ(add(acceptance(p)), "");
         ASSERT_EQ(live.plan(), p.plan);

@@ -23,21 +23,21 @@ double pace(const Reporter& r, const std::string& who) {
 Reporter wholeSession(int zoneSeconds, int step = 100) {
     Reporter r{0};
     r.start();
-    const auto zones = [&](EventKind kind, const char* a, const char* b) {
-        r.wait(zoneSeconds).zone(kind, a, "Ada").zone(kind, b, "Bo");
+    const auto zones = [&](Tick kind, const char* a, const char* b) {
+        r.wait(zoneSeconds).tick(kind, a, "Ada").tick(kind, b, "Bo");
     };
     const auto steps = [&](const char* id) { r.wait(step).step(id); };
     for (const char* id : {"lay-backing", "lay-batting", "lay-top"})
         steps(id);
-    zones(EventKind::zoneOpened, "A1", "B1");
+    zones(Tick::opened, "A1", "B1");
     steps("smooth-1");
-    zones(EventKind::zoneClosed, "A1", "B1");
+    zones(Tick::closed, "A1", "B1");
     steps("check-1");
     r.release(1);
     steps("shift-2");
-    zones(EventKind::zoneOpened, "A2", "B2");
+    zones(Tick::opened, "A2", "B2");
     steps("smooth-2");
-    zones(EventKind::zoneClosed, "A2", "B2");
+    zones(Tick::closed, "A2", "B2");
     return r;
 }
 
@@ -95,14 +95,9 @@ TEST(LearntPace, BreaksDoNotCount) {
     for (std::size_t i = 1; i < r.events().size(); ++i) {
         const auto& e = r.events()[i];
         const auto before = r.events()[i - 1].atMs;
-        rested.plain(EventKind::paused).wait(3600).plain(EventKind::resumed);
+        rested.tell(happened::Paused{}).wait(3600).tell(happened::Resumed{});
         rested.wait(static_cast<int>((e.atMs - before) / 1000));
-        if (e.kind == EventKind::stepDone)
-            rested.step(e.task);
-        else if (e.kind == EventKind::passReleased)
-            rested.release(e.pass);
-        else
-            rested.zone(e.kind, e.zone, e.person);
+        rested.tell(e.what);
     }
     EXPECT_NEAR(pace(rested, "Ada"), 1, 1e-9);
     EXPECT_NEAR(pace(rested, "Bo"), 1, 1e-9);
@@ -245,7 +240,7 @@ TEST(Forecast, TheWorkOfThoseWhoLeftFallsToTheOthers) {
     Reporter r{0};
     r.start().step("lay-top");
     const auto both = at(r);
-    r.person(EventKind::personOut, "Bo");
+    r.out("Bo");
     const auto alone = at(r);
     EXPECT_GE(alone.left - both.left, Seconds{4 * 60}) << "Ada does four further pieces of 65 s";
 }
@@ -253,7 +248,7 @@ TEST(Forecast, TheWorkOfThoseWhoLeftFallsToTheOthers) {
 TEST(Forecast, OfAnEndedSessionIsWhenItEnded) {
     Reporter r = wholeSession(65);
     const auto ended = elapsed(r.events(), 0);
-    r.plain(EventKind::sessionEnded).wait(9999);
+    r.tell(happened::Ended{}).wait(9999);
     EXPECT_EQ(at(r).finish, ended);
     EXPECT_EQ(at(r).left, Seconds{0});
 }

@@ -35,26 +35,26 @@ TEST(Pins, ThatAreTooFewForWhatIsLeftAreKnownBeforehand) {
     r.start().open("A1", "Ada");
     EXPECT_EQ(counted(r, 40).shortBy(), 0);
     EXPECT_EQ(counted(r, 25).shortBy(), 15);
-    r.count(EventKind::pinsFound, 9);
+    r.found(9);
     EXPECT_EQ(counted(r, 25).shortBy(), 6) << "nine more turned up";
 }
 
 TEST(Pins, CountedBackAndFinishedLeaveTheMissingOnes) {
     Reporter r;
-    r.start().allOfPassOne().plain(EventKind::sessionEnded).count(EventKind::pinsBack, 12);
+    r.start().allOfPassOne().tell(happened::Ended{}).back(12);
     EXPECT_EQ(counted(r).missing, 0) << "counting is not finished";
-    r.count(EventKind::pinsBack, 5).plain(EventKind::pinsCounted);
+    r.back(5).tell(happened::PinsCounted{});
     EXPECT_EQ(counted(r).missing, 3);
     EXPECT_THAT(missingPinsNotice(counted(r)),
                 AllOf(HasSubstr("3 pins are missing"), HasSubstr("sweep the floor with a magnet"),
                       HasSubstr("not for anybody with a pacemaker")));
-    r.count(EventKind::pinsBack, 3);
+    r.back(3);
     EXPECT_EQ(counted(r).missing, 0);
 }
 
 TEST(Pins, ABoxThatHoldsFewerThanWasSaidIsShortAndNothingIsLost) {
     Reporter r;
-    r.start().count(EventKind::pinsFound, -70);
+    r.start().found(-70);
     EXPECT_EQ(counted(r).missing, 0);
     EXPECT_EQ(counted(r).left, 30);
     EXPECT_EQ(counted(r).shortBy(), 10);
@@ -63,28 +63,28 @@ TEST(Pins, ABoxThatHoldsFewerThanWasSaidIsShortAndNothingIsLost) {
 
 TEST(Pins, OnlyACountOfTheBoxTellsWhatIsLost) {
     Reporter r;
-    r.start().allOfPassOne().plain(EventKind::sessionEnded); // 20 of 100 in the quilt
+    r.start().allOfPassOne().tell(happened::Ended{}); // 20 of 100 in the quilt
     EXPECT_EQ(counted(r).missing, 0) << "those in the quilt are where they belong";
-    r.count(EventKind::pinsInBox, 79);
+    r.inBox(79);
     EXPECT_EQ(counted(r).missing, 1);
     EXPECT_EQ(counted(r).left, 79);
     EXPECT_EQ(counted(r).stillOut(), 20);
     EXPECT_THAT(missingPinsNotice(counted(r)), HasSubstr("One pin is missing"));
-    r.count(EventKind::pinsFound, 1);
+    r.found(1);
     EXPECT_EQ(counted(r).missing, 0) << "it turned up";
     EXPECT_EQ(counted(r).left, 80);
     EXPECT_EQ(counted(r).box, 100);
-    r.count(EventKind::pinsInBox, 85);
+    r.inBox(85);
     EXPECT_EQ(counted(r).missing, 0) << "more than was thought";
     EXPECT_EQ(counted(r).box, 105);
-    r.count(EventKind::pinsInBox, -1);
+    r.inBox(-1);
     EXPECT_EQ(counted(r).left, 85) << "no such count";
 }
 
 TEST(Pins, CountedOnceTheQuiltIsQuiltedTheSumComesOut) {
     Reporter r;
-    r.start().allOfPassOne().plain(EventKind::sessionEnded);
-    r.count(EventKind::pinsBack, 20).count(EventKind::pinsInBox, 97);
+    r.start().allOfPassOne().tell(happened::Ended{});
+    r.back(20).inBox(97);
     EXPECT_EQ(counted(r).stillOut(), 0);
     EXPECT_EQ(counted(r).missing, 3);
 }

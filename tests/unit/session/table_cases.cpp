@@ -294,7 +294,7 @@ const std::vector<Told>& all() {
         {"not yet", "all closed",
          [](Reporter& r) { r.answer("check-1", std::string{name(Check::underside)}, false); }},
         {"A1 again", "all closed",
-         [](Reporter& r) { r.zone(EventKind::zoneAgain, "p1.A1", "Ada"); }},
+         [](Reporter& r) { r.tell(happened::ZoneAgain{.zone = "p1.A1"}); }},
         {"checked", "all closed", [](Reporter& r) { r.step("check-1"); }},
         {"released", "checked", [](Reporter& r) { r.release(1); }},
         {"moved", "released", [](Reporter& r) { r.step("move-2"); }},
@@ -306,22 +306,20 @@ const std::vector<Told>& all() {
          }},
         {"all released", "all checked", [](Reporter& r) { r.release(2); }},
         {"rolled up", "all released", [](Reporter& r) { r.step("roll-up"); }},
-        {"ended", "rolled up", [](Reporter& r) { r.plain(EventKind::sessionEnded); }},
-        {"ended early", "held", [](Reporter& r) { r.plain(EventKind::sessionEnded); }},
-        {"break", "held", [](Reporter& r) { r.plain(EventKind::paused); }},
-        {"resumed", "break", [](Reporter& r) { r.plain(EventKind::resumed); }},
+        {"ended", "rolled up", [](Reporter& r) { r.tell(happened::Ended{}); }},
+        {"ended early", "held", [](Reporter& r) { r.tell(happened::Ended{}); }},
+        {"break", "held", [](Reporter& r) { r.tell(happened::Paused{}); }},
+        {"resumed", "break", [](Reporter& r) { r.tell(happened::Resumed{}); }},
         {"left out", "held",
          [](Reporter& r) {
              r.open("p1.A1", "Ada").open("p1.B1", "Bo");
              r.close("p1.A1", "Ada").close("p1.B1", "Bo").abandon(1).step("smooth-1");
          }},
-        {"Bo away", "held", [](Reporter& r) { r.person(EventKind::personOut, "Bo"); }},
+        {"Bo away", "held", [](Reporter& r) { r.out("Bo"); }},
         {"dots laid", "", [](Reporter& r) { r.start().step("lay-top"); }},
         {"dots folded", "dots laid", [](Reporter& r) { r.step("fold-back"); }},
-        {"dots A1 below", "dots folded",
-         [](Reporter& r) { r.zone(EventKind::zoneDotted, "A1", "Ada"); }},
-        {"dots below", "dots A1 below",
-         [](Reporter& r) { r.zone(EventKind::zoneDotted, "B1", "Bo"); }},
+        {"dots A1 below", "dots folded", [](Reporter& r) { r.tick(Tick::dotted, "A1", "Ada"); }},
+        {"dots below", "dots A1 below", [](Reporter& r) { r.tick(Tick::dotted, "B1", "Bo"); }},
         {"dots forward", "dots below", [](Reporter& r) { r.step("fold-forward"); }},
         {"dots above", "dots forward", [](Reporter& r) { r.open("A1", "Ada").open("B1", "Bo"); }},
         {"dots pressed", "dots above",
@@ -331,9 +329,7 @@ const std::vector<Told>& all() {
         {"dots released", "dots checked", [](Reporter& r) { r.release(1); }},
         {"dots turned", "dots released", [](Reporter& r) { r.step("turn"); }},
         {"dots back pressed", "dots turned",
-         [](Reporter& r) {
-             r.zone(EventKind::zonePressed, "A1", "Ada").zone(EventKind::zonePressed, "B1", "Ada");
-         }},
+         [](Reporter& r) { r.tick(Tick::pressed, "A1", "Ada").tick(Tick::pressed, "B1", "Ada"); }},
     };
     return told;
 }
@@ -368,8 +364,8 @@ Situation situation(const std::string& name) {
 Situation renamed(Situation situation, const std::string& prefix) {
     for (auto& event : situation.events) {
         event.id = prefix + event.id;
-        if (!event.target.empty())
-            event.target = prefix + event.target;
+        if (auto* undone = std::get_if<happened::Undone>(&event.what))
+            undone->target = prefix + undone->target;
     }
     return situation;
 }
@@ -395,9 +391,11 @@ Tap tapOf(const std::string& words) {
     } else if (what == "phone") {
         std::string kind;
         in >> tap.zone >> tap.person >> kind;
-        tap.meant = eventKind(kind);
-        if (!tap.meant)
+        const auto known = whatNamed(kind);
+        const auto* tick = known ? std::get_if<happened::ZoneTick>(&*known) : nullptr;
+        if (!tick)
             throw std::invalid_argument("no tick called " + kind);
+        tap.meant = tick->kind;
     } else if (what == "step") {
         tap.what = Tap::What::step;
         in >> tap.task;

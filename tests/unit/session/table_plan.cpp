@@ -1,7 +1,5 @@
 #include "unit/session/table_plan.h"
 
-#include "session/event_json.h"
-
 #include <algorithm>
 #include <initializer_list>
 
@@ -191,88 +189,19 @@ Session smallSession() {
     return session;
 }
 
-Event& Reporter::add(EventKind kind) {
-    Event e;
-    e.id = "e" + std::to_string(events_.size() + 1);
-    e.kind = kind;
+Reporter& Reporter::tell(What what) {
     if (!events_.empty())
         nowMs_ += std::int64_t{1000} * apart_;
-    e.atMs = nowMs_;
-    events_.push_back(e);
-    return events_.back();
-}
-
-Reporter& Reporter::start() {
-    add(EventKind::sessionStarted);
-    return *this;
-}
-
-Reporter& Reporter::step(const std::string& task) {
-    add(EventKind::stepDone).task = task;
-    return *this;
-}
-
-Reporter& Reporter::zone(EventKind kind, const std::string& zone, const std::string& person) {
-    auto& e = add(kind);
-    e.zone = zone;
-    e.person = person;
-    return *this;
-}
-
-Reporter& Reporter::release(int pass) {
-    add(EventKind::passReleased).pass = pass;
-    return *this;
-}
-
-Reporter& Reporter::undo(const std::string& target) {
-    add(EventKind::undone).target = target;
-    return *this;
-}
-
-Reporter& Reporter::count(EventKind kind, std::int64_t n) {
-    add(kind).count = n;
-    return *this;
-}
-
-Reporter& Reporter::person(EventKind kind, const std::string& who) {
-    add(kind).person = who;
-    return *this;
-}
-
-Reporter& Reporter::plain(EventKind kind, const std::string& text) {
-    add(kind).text = text;
+    events_.push_back({"e" + std::to_string(events_.size() + 1), nowMs_, std::move(what)});
     return *this;
 }
 
 Reporter& Reporter::replanned(const Plan& plan) {
-    add(EventKind::replanned).carried = NewPlan{std::make_shared<const Plan>(plan), {}};
-    return *this;
+    return tell(happened::NewPlan{std::make_shared<const Plan>(plan)});
 }
 
 Reporter& Reporter::settingChanged(const Session& session) {
-    add(EventKind::settingChanged).carried = std::make_shared<const Session>(session);
-    return *this;
-}
-
-Reporter& Reporter::asStored(EventKind kind, const std::string& members) {
-    Event& e = add(kind);
-    const auto read = readEvent(R"({"id":"x","kind":")" + std::string{name(kind)} + "\"" +
-                                (members.empty() ? "" : "," + members) + "}");
-    e.carried = read.value().carried;
-    return *this;
-}
-
-Reporter& Reporter::answer(const std::string& task, const std::string& check, bool yes) {
-    auto& e = add(EventKind::checkAnswered);
-    e.task = task;
-    e.text = check;
-    e.count = yes ? 1 : 0;
-    return *this;
-}
-
-Reporter& Reporter::abandon(int pass) {
-    add(EventKind::passAbandoned).pass = pass;
-    return *this;
+    return tell(happened::NewSetting{std::make_shared<const Session>(session)});
 }
 
 Reporter& Reporter::wait(int seconds) {

@@ -35,26 +35,35 @@ public:
     explicit Reporter(int secondsApart = 60)
         : apart_{secondsApart} {}
 
-    Reporter& start();
-    Reporter& step(const std::string& task);
-    Reporter& zone(EventKind kind, const std::string& zone, const std::string& person);
-    Reporter& open(const std::string& z, const std::string& person) {
-        return zone(EventKind::zoneOpened, z, person);
+    Reporter& tell(What what);
+    Reporter& start() { return tell(happened::Started{}); }
+    Reporter& step(const std::string& task) { return tell(happened::Step{.task = task}); }
+    Reporter& tick(Tick kind, const std::string& zone, const std::string& person) {
+        return tell(happened::ZoneTick{kind, 0, zone, person});
     }
-    Reporter& close(const std::string& z, const std::string& person) {
-        return zone(EventKind::zoneClosed, z, person);
+    Reporter& open(const std::string& zone, const std::string& person) {
+        return tick(Tick::opened, zone, person);
     }
-    Reporter& release(int pass);
-    Reporter& undo(const std::string& target);
-    Reporter& count(EventKind kind, std::int64_t n);
-    Reporter& person(EventKind kind, const std::string& who);
-    Reporter& plain(EventKind kind, const std::string& text = {});
+    Reporter& close(const std::string& zone, const std::string& person) {
+        return tick(Tick::closed, zone, person);
+    }
+    Reporter& release(int pass) { return tell(happened::Released{.pass = pass}); }
+    Reporter& undo(const std::string& target) { return tell(happened::Undone{target}); }
+    Reporter& found(std::int64_t n) { return tell(happened::Pins{happened::Pins::Kind::found, n}); }
+    Reporter& back(std::int64_t n) { return tell(happened::Pins{happened::Pins::Kind::back, n}); }
+    Reporter& inBox(std::int64_t n) { return tell(happened::Pins{happened::Pins::Kind::inBox, n}); }
+    Reporter& in(const std::string& who) {
+        return tell(happened::Presence{happened::Presence::Kind::in, who});
+    }
+    Reporter& out(const std::string& who) {
+        return tell(happened::Presence{happened::Presence::Kind::out, who});
+    }
     Reporter& replanned(const Plan& plan);
     Reporter& settingChanged(const Session& session);
-    /// An event that carries something, as a library holds it: its other members as JSON.
-    Reporter& asStored(EventKind kind, const std::string& members);
-    Reporter& answer(const std::string& task, const std::string& check, bool yes);
-    Reporter& abandon(int pass);
+    Reporter& answer(const std::string& task, const std::string& check, bool yes) {
+        return tell(happened::Answer{.task = task, .check = check, .yes = yes ? 1 : 0});
+    }
+    Reporter& abandon(int pass) { return tell(happened::LeftOut{.pass = pass}); }
     Reporter& wait(int seconds);
     Reporter& until(Seconds at); ///< since the session's start; never back
     Reporter& allOfPassOne();    ///< laid, opened, smoothed, closed and checked, not yet released
@@ -64,7 +73,6 @@ public:
     std::int64_t nowMs() const { return nowMs_; }
 
 private:
-    Event& add(EventKind kind);
     int apart_;
     std::int64_t nowMs_ = kStartMs;
     std::vector<Event> events_;

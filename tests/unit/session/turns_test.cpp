@@ -66,10 +66,9 @@ TEST(Turns, WhatCountsFitsTheFoldAndLeavesNoCaution) {
         if (!answer.counts())
             continue;
         const auto cautions = at.live.state().cautions.size();
-        Event e = answer.event;
-        e.id = "tapped";
-        e.atMs = at.at.events.back().atMs + 1000;
-        EXPECT_EQ(at.live.add(e).english(), "") << c.when << ": " << c.tap;
+        const auto then = at.at.events.back().atMs + 1000;
+        EXPECT_EQ(at.live.add({"tapped", then, answer.what}).english(), "")
+            << c.when << ": " << c.tap;
         if (!tap.otherwise) {
             EXPECT_EQ(at.live.state().cautions.size(), cautions) << c.when << ": " << c.tap;
         }
@@ -189,10 +188,10 @@ TEST(Turns, UpToACallIsEverythingThatLeadsThere) {
     for (const Call call : {Call::clamp, Call::pin, Call::handsOff, Call::close, Call::check}) {
         At at{"backing laid"};
         int n = 0;
-        for (Event e : at.live.turns().upTo(0, call)) {
-            e.id = "upTo" + std::to_string(++n);
-            e.atMs = at.at.events.back().atMs + n;
-            EXPECT_EQ(at.live.add(e).english(), "");
+        const auto from = at.at.events.back().atMs;
+        for (const What& what : at.live.turns().upTo(0, call)) {
+            ++n;
+            EXPECT_EQ(at.live.add({"upTo" + std::to_string(n), from + n, what}).english(), "");
         }
         EXPECT_TRUE(at.live.state().cautions.empty());
         const auto now = at.live.turns().call(0);

@@ -24,14 +24,15 @@ LiveState withoutRedo(LiveState s) {
 
 TEST(Undo, OfTheLastEventRestoresTheStateBeforeItExactly) {
     Reporter r;
-    r.start().allOfPassOne().count(EventKind::pinsFound, 7).person(EventKind::personIn, "Cai");
+    r.start().allOfPassOne().found(7).in("Cai");
     const auto before = folded(r);
-    for (const auto kind : {EventKind::paused, EventKind::sessionEnded, EventKind::pinsCounted}) {
+    for (const What& what :
+         {What{happened::Paused{}}, What{happened::Ended{}}, What{happened::PinsCounted{}}}) {
         Reporter next = r;
-        next.plain(kind);
-        ASSERT_NE(folded(next), before) << name(kind);
+        next.tell(what);
+        ASSERT_NE(folded(next), before) << name(what);
         next.undo(next.last());
-        EXPECT_EQ(withoutRedo(folded(next)), before) << name(kind);
+        EXPECT_EQ(withoutRedo(folded(next)), before) << name(what);
     }
     Reporter released = r;
     released.release(1).undo(released.last());

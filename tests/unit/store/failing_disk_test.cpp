@@ -23,9 +23,7 @@ using ::testing::SizeIs;
 constexpr int kBefore = 10, kMore = 12;
 
 Event bigTick(int n) {
-    Event out = tick("more " + std::to_string(n));
-    out.text = std::string(2500, 'n');
-    return out;
+    return {"more " + std::to_string(n), 0, happened::Note{std::string(2500, 'n')}};
 }
 
 auto saysSo(int error) {

@@ -19,10 +19,8 @@ using ::testing::SizeIs;
 TEST(Sessions, KeepTheirStartAndTheirEventsInOrder) {
     Folder f;
     SessionId id = 0;
-    Event full = tick("full");
-    full.text = "{\"a plan\": \"with \\\"quotes\\\"\"}";
-    full.count = -3;
-    full.atMs = 1'800'000'000'123;
+    const Event full{"full", 1'800'000'000'123,
+                     happened::Answer{2, "check-1", "{\"a plan\": \"with \\\"quotes\\\"\"}", -3}};
     {
         auto [library, _] = opened(f.file());
         id = filled(library, 3);
@@ -68,21 +66,14 @@ TEST(Sessions, EndAndAreOpenAgainWhenTheEndIsTakenBack) {
     Folder f;
     auto [library, _] = opened(f.file());
     const auto id = filled(library, 1);
-    Event end = tick("end");
-    end.kind = EventKind::sessionEnded;
-    library.append(id, end).value();
+    library.append(id, {"end", 0, happened::Ended{}}).value();
     EXPECT_THAT(library.openSessions().value(), IsEmpty());
     ASSERT_THAT(library.sessions().value(), SizeIs(1));
     EXPECT_TRUE(library.sessions().value()[0].ended);
 
-    Event undo = tick("undo");
-    undo.kind = EventKind::undone;
-    undo.target = "end";
-    library.append(id, undo).value();
+    library.append(id, {"undo", 0, happened::Undone{"end"}}).value();
     EXPECT_THAT(library.openSessions().value(), SizeIs(1));
-    undo.target = "undo";
-    undo.id = "undo the undo";
-    library.append(id, undo).value();
+    library.append(id, {"undo the undo", 0, happened::Undone{"undo"}}).value();
     EXPECT_THAT(library.openSessions().value(), IsEmpty());
 }
 

@@ -59,12 +59,7 @@ inline void must(const Stored<void>& done) {
 }
 
 inline Event tick(const std::string& id, const std::string& zone = "A1") {
-    Event e;
-    e.id = id;
-    e.kind = EventKind::zoneOpened;
-    e.zone = zone;
-    e.person = "Ada";
-    return e;
+    return {id, 0, happened::ZoneTick{Tick::opened, 0, zone, "Ada"}};
 }
 
 /// A library with one job and one running session that has so many ticks "t1", "t2", ….

@@ -92,8 +92,7 @@ TEST(Trouble, AFullDiskRefusesTheTickAndKeepsTheRest) {
     options.pageLimit = 40;
     auto [library, _] = opened(f.file(), options);
     const auto session = filled(library, 0);
-    Event big = tick("");
-    big.text = std::string(3000, 'n');
+    Event big{.what = happened::Note{std::string(3000, 'n')}};
     int stored = 0;
     std::string refused;
     while (refused.empty() && stored < 200) {

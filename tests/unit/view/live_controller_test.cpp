@@ -99,9 +99,7 @@ TEST_F(AtTable, EveryTickShownIsInTheLibrary) {
     const auto events = library->events(id);
     ASSERT_TRUE(events);
     ASSERT_EQ(events->size(), 3u);
-    EXPECT_EQ(events->back().kind, EventKind::zoneOpened);
-    EXPECT_EQ(events->back().zone, "A1");
-    EXPECT_EQ(events->back().person, "Ada");
+    EXPECT_EQ(events->back().what, What{(happened::ZoneTick{Tick::opened, 0, "A1", "Ada"})});
 
     open(); // as after a crash
     ASSERT_TRUE(live->resume(id)) << live->problem().toStdString();
@@ -112,10 +110,9 @@ TEST_F(AtTable, EveryTickShownIsInTheLibrary) {
 TEST_F(AtTable, WhatCannotBeStoredIsNotShown) {
     open(400); // pages the library may have: a small disk that fills up
     ASSERT_TRUE(live->start(job, small()));
-    Event note;
-    note.text = std::string(20'000, 'x');
+    const happened::Note note{std::string(20'000, 'x')};
     int kept = 0;
-    while (kept < 1'000 && live->report(EventKind::note, note))
+    while (kept < 1'000 && live->report(note))
         ++kept;
     ASSERT_LT(kept, 1'000) << "the disk never filled up";
     EXPECT_FALSE(live->problem().isEmpty());

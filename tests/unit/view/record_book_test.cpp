@@ -107,7 +107,7 @@ TEST_F(Kept, LearntSpeedsAreOfferedToTheNextPlanAndTakenOnlyIfWanted) {
         slow.step(step);
     slow.open("p1.A1", "Ada").open("p1.B1", "Bo").open("p1.B2", "Bo").step("smooth-1");
     slow.close("p1.A1", "Ada").close("p1.B1", "Bo").close("p1.B2", "Bo");
-    slow.plain(EventKind::sessionEnded);
+    slow.tell(happened::Ended{});
     at.events = slow.events();
     keep(at);
 
