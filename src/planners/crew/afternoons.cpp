@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <tuple>
 #include <unordered_map>
 
 namespace bastewright::crew {
@@ -62,7 +63,8 @@ public:
             for (; nextBreak < breaks.size() && breaks[nextBreak].start <= start; ++nextBreak)
                 addBreak(breaks[nextBreak]);
         };
-        for (const Task& t : tasks) {
+        for (const Task* task : inOneOrder(tasks)) {
+            const Task& t = *task;
             breaksUntil(t.start);
             ids.emplace(t.id, pieces_.size());
             Piece p{.seconds = double((t.end - t.start).count()),
@@ -120,6 +122,20 @@ public:
     }
 
 private:
+    /// By start, then by who does it: names of zones have no part in what chance does to them.
+    std::vector<const Task*> inOneOrder(std::span<const Task> tasks) {
+        std::vector<std::tuple<Seconds, std::size_t, int, const Task*>> out;
+        for (const Task& t : tasks)
+            out.emplace_back(t.start, t.people.empty() ? 0 : indexOf(t.people.front()), t.job, &t);
+        std::ranges::stable_sort(out, {}, [](const auto& t) {
+            return std::tuple{std::get<0>(t), std::get<1>(t), std::get<2>(t)};
+        });
+        std::vector<const Task*> in;
+        for (const auto& t : out)
+            in.push_back(std::get<3>(t));
+        return in;
+    }
+
     std::size_t indexOf(std::string_view name) {
         const auto [at, isNew] = index_.try_emplace(std::string{name}, names_.size());
         if (isNew) {

@@ -1,5 +1,7 @@
 #include "planners/crew/hands.h"
 
+#include "planners/surface/helper_order.h"
+
 #include <algorithm>
 
 namespace bastewright::crew {
@@ -43,8 +45,11 @@ Hand handOf(const Helper& helper, ClockTime start) {
 
 std::vector<Hand> handsOf(const std::vector<Helper>& helpers, ClockTime start) {
     std::vector<Hand> out;
-    for (const Helper& h : helpers)
+    for (const Helper& h : inOneOrder(helpers)) {
         out.push_back(handOf(h, start));
+        const auto at = std::ranges::find(helpers, h.name, &Helper::name);
+        out.back().listed = static_cast<std::size_t>(at - helpers.begin());
+    }
     return out;
 }
 

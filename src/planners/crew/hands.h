@@ -12,6 +12,7 @@ inline constexpr int kAlways = 1'000'000'000;
 
 struct Hand {
     Helper helper;
+    std::size_t listed = 0; ///< how many helpers stand before them in the file
     int from = 0, until = kAlways;
     std::vector<std::pair<int, int>> away{}; ///< breaks of their own, by start
 
@@ -25,6 +26,7 @@ struct Hand {
 /// the start is never there.
 Hand handOf(const Helper& helper, ClockTime start);
 
+/// In an order that the file's has no part in (`inOneOrder`).
 std::vector<Hand> handsOf(const std::vector<Helper>& helpers, ClockTime start);
 
 /// Breaks for everybody that somebody has told of, by start; what lies before the start is left

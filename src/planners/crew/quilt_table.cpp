@@ -281,9 +281,12 @@ PassCrew QuiltTable::crewOf(const std::vector<Home>& homes, std::size_t pass, co
     std::vector<std::size_t> order(homes.size());
     for (std::size_t k = 0; k < order.size(); ++k)
         order[k] = k;
-    // Letters go round the table from the first of the helpers on.
-    const auto first = static_cast<std::size_t>(std::ranges::min_element(homes, {}, &Home::person) -
-                                                homes.begin());
+    // Letters go round the table from the one who is listed first on.
+    const auto listed = [&](const Home& h) {
+        return hands_[static_cast<std::size_t>(h.person)].listed;
+    };
+    const auto first =
+        static_cast<std::size_t>(std::ranges::min_element(homes, {}, listed) - homes.begin());
     std::ranges::rotate(order, order.begin() + static_cast<std::ptrdiff_t>(first));
     for (const std::size_t k : order) {
         const auto& who = helpers_[static_cast<std::size_t>(homes[k].person)]->name;

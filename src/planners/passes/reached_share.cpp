@@ -2,6 +2,7 @@
 
 #include "planners/passes/reach.h"
 #include "planners/surface/closed_sides.h"
+#include "planners/surface/helper_order.h"
 #include "planners/surface/reachable.h"
 
 #include <algorithm>
@@ -16,7 +17,7 @@ constexpr double kNobody = 4;
 
 } // namespace
 
-ReachedShare::ReachedShare(const std::vector<Helper>& helpers, const Lie& lie,
+ReachedShare::ReachedShare(const std::vector<Helper>& all, const Lie& lie,
                            bool quiltLengthAlongLength)
     : floor_{lie.floor}
     , open_{openSides(lie)} {
@@ -34,6 +35,8 @@ ReachedShare::ReachedShare(const std::vector<Helper>& helpers, const Lie& lie,
         paces_ += pace;
         farthest_ = std::max(farthest_, leaningReach(h));
     };
+    // Sums of paces are the same to the last digit in whatever order people are listed.
+    const std::vector<Helper> helpers = inOneOrder(all);
     for (const Helper& h : helpers)
         if (h.pins)
             add(h);

@@ -11,7 +11,7 @@ namespace bastewright {
 class ReachedShare {
 public:
     /// Of those who may have zones, at a table under the quilt.
-    ReachedShare(const std::vector<Helper>& helpers, const Lie& lie, bool quiltLengthAlongLength);
+    ReachedShare(const std::vector<Helper>& all, const Lie& lie, bool quiltLengthAlongLength);
 
     /// Points that would keep everybody as long if all got to them without leaning: each is shared
     /// by whoever gets to it from an open side, more slowly by who has to lean, and what is reached

@@ -1,5 +1,7 @@
 #include "planners/whole/sharing.h"
 
+#include "planners/surface/helper_order.h"
+
 #include <numeric>
 
 namespace bastewright {
@@ -31,7 +33,8 @@ std::vector<std::vector<Table>> dealt(const std::vector<Table>& tables, int shar
 }
 
 /// The helpers dealt out, quickest first, for a share's predicted time.
-std::vector<Helper> everyNth(std::vector<Helper> helpers, int n) {
+std::vector<Helper> everyNth(const std::vector<Helper>& all, int n) {
+    std::vector<Helper> helpers = inOneOrder(all);
     std::ranges::stable_sort(helpers, std::greater<>{}, &Helper::pace);
     std::vector<Helper> out;
     for (std::size_t i = 0; i < helpers.size(); i += static_cast<std::size_t>(n))
