@@ -350,7 +350,7 @@ void Tour::session(const AtStop& atStop) {
             overlay("stepSheet", QStringLiteral("table-check"), atStop);
             room.step()->answer(QStringLiteral("spare"), true);
         }
-        if (!held && room.step()->rounds() > 1) {
+        if (!held && room.step()->rounds().size() > 1) {
             held = true;
             if (auto* holds = find(room_.window->contentItem(), QStringLiteral("holds")))
                 holds->setProperty("round", 2);

@@ -13,21 +13,23 @@ AbstractButton {
 
     required property StepCard card
 
-    property int round: 1
-    readonly property bool all: round > card.rounds
+    // How many rounds are set, and the number that is lit.
+    property int done: 0
+    readonly property bool all: done >= card.rounds.length
+    readonly property int round: all ? 0 : card.rounds[done]
     readonly property real disc: Theme.tableText * 1.5
 
     focusPolicy: Qt.StrongFocus
-    text: all ? qsTr("All are set.") : qsTr("%1 of %2 · tap for the next").arg(round).arg(card.rounds)
+    text: all ? qsTr("All are set.") : done + 1 < card.rounds.length ? qsTr("Number %1 · tap for the next").arg(round) : qsTr("Number %1, the last").arg(round)
     Accessible.name: text
     Accessible.onPressAction: picture.clicked()
     Keys.onReturnPressed: event => { if (!event.isAutoRepeat) picture.clicked() }
     Keys.onEnterPressed: event => { if (!event.isAutoRepeat) picture.clicked() }
-    onClicked: round = all ? 1 : round + 1
+    onClicked: done = all ? 0 : done + 1
 
     // The next step begins with its first.
     readonly property string step: card.title
-    onStepChanged: round = 1
+    onStepChanged: done = 0
 
     background: Item {
         FocusFrame {
@@ -75,7 +77,7 @@ AbstractButton {
                     required property bool tape
 
                     readonly property bool now: round === picture.round
-                    readonly property bool set: round < picture.round
+                    readonly property bool set: picture.all || round < picture.round
                     readonly property real size: picture.disc * (now ? 1 : 0.8)
                     // Outward from the edge it holds.
                     readonly property real outX: x0 === 0 ? -1 : x0 === 1 ? 1 : 0

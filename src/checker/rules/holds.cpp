@@ -145,34 +145,26 @@ void holdsOrder(const QuiltView& v, Report& report) {
 }
 
 // Rounds: the first of the long sides, the first of the short sides, the second of the long sides
-// …; holds that face each other have one number.
+// …, so that long sides have the odd numbers and short sides the even; holds that face each other
+// have one number, the same in every pass.
 void holdsNumbers(const QuiltView& v, Report& report) {
-    using Turn = std::pair<std::size_t, bool>; ///< how far from the middle, then the short sides
-    for (const Pass& p : v.quilt.passes) {
-        const bool wide = p.table.width() >= p.table.length(); // head and foot are the long sides
-        std::vector<std::pair<Turn, int>> all;
+    for (const Pass& p : v.quilt.passes)
         for (const Hold& h : p.holds) {
-            if (h.numbers.size() != h.positions.size()) {
+            if (h.numbers.size() != h.positions.size())
                 report.add(label(v, p, h.side) + ": " + std::to_string(h.numbers.size()) +
                            " numbers for " + std::to_string(h.positions.size()) + " places.");
-                continue;
-            }
-            for (std::size_t k = 0; k < h.numbers.size(); ++k)
-                all.push_back({{k, isAcross(h.side) != wide}, h.numbers[k]});
-        }
-        std::ranges::sort(all);
-        int expected = 0;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            if (i == 0 || all[i].first != all[i - 1].first)
-                ++expected;
-            if (all[i].second != expected) {
-                report.add(v.label() + ", pass " + std::to_string(p.number) +
-                           ": a hold has number " + std::to_string(all[i].second) + " where " +
-                           std::to_string(expected) + " is expected.");
-                break;
+            const bool across = p.table.width() >= p.table.length(); // the long sides
+            int expected = isAcross(h.side) == across ? 1 : 2;
+            for (const int number : h.numbers) {
+                if (number != expected) {
+                    report.add(label(v, p, h.side) + ": a hold has number " +
+                               std::to_string(number) + " where " + std::to_string(expected) +
+                               " is expected.");
+                    break;
+                }
+                expected += 2;
             }
         }
-    }
 }
 
 } // namespace bastewright::check

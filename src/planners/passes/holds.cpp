@@ -38,22 +38,10 @@ Length wholeSteps(Length l, Unit unit) {
     return one * ((l + one / 2).nm() / one.nm());
 }
 
-/// Rounds in turn: the next hold of both long sides, then the next of both short sides.
-void numberHolds(std::vector<Hold>& holds, bool wide) {
-    std::size_t most = 0;
-    for (const Hold& h : holds)
-        most = std::max(most, h.positions.size());
-    int number = 1;
-    for (std::size_t k = 0; k < most; ++k)
-        for (const bool across : {wide, !wide}) {
-            bool any = false;
-            for (Hold& h : holds)
-                if (isAcross(h.side) == across && k < h.positions.size()) {
-                    h.numbers.push_back(number);
-                    any = true;
-                }
-            number += any ? 1 : 0;
-        }
+/// The round in which a hold is set that so many of its side come before: odd along the table's
+/// long sides, even at its ends.
+int roundOf(bool onLongSide, std::size_t before) {
+    return 2 * static_cast<int>(before) + (onLongSide ? 1 : 2);
 }
 
 } // namespace
@@ -119,10 +107,11 @@ std::vector<Hold> holds(Size backing, Size top, const Rect& table, const Rect& f
         if (h.kind == Hold::Kind::tape)
             h.length = h.count * kTapePiece;
         h.positions = outwardPlaces(along, h.count);
+        for (std::size_t k = 0; k < h.positions.size(); ++k)
+            h.numbers.push_back(roundOf(isAcross(side) == wide, k));
         h.apart = h.count > 1 ? wholeSteps(along.size() / h.count, unit) : Length{};
         out.push_back(std::move(h));
     }
-    numberHolds(out, wide);
     return out;
 }
 

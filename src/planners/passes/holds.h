@@ -39,7 +39,9 @@ bool hasSpareTable(const Room& room, const Arrangement& surface);
 /// nothing at a wall where the rest lies rolled on the edge. Only along the new area and the anchor
 /// beside it, to the end of the cloth where the top ends: what is basted holds by itself. The
 /// numbers say in what order: middles of the long sides, middles of the short sides, then outward
-/// in turn; opposite holds at the same moment. The floor takes only tape.
+/// in turn; opposite holds at the same moment. Odd numbers lie along the long sides and even ones
+/// at the short, so that a hold keeps its number in every pass, however many others there are. The
+/// floor takes only tape.
 std::vector<Hold> holds(Size backing, Size top, const Rect& table, const Rect& fresh,
                         const PerSide<Beyond>& beyond, bool floor, Unit unit);
 

@@ -64,8 +64,12 @@ void StepCard::describe(const Task& task, const QuiltPlan& plan, const Job& job)
         sides_.setRows(step_words::sides(plan.surface, *pass, unit));
 }
 
-int StepCard::rounds() const {
-    return holds_.rows().isEmpty() ? 0 : holds_.rows().last()[2].toInt();
+QList<int> StepCard::rounds() const {
+    QList<int> out;
+    for (const QVariantList& hold : holds_.rows())
+        if (const int round = hold[2].toInt(); out.isEmpty() || out.last() != round)
+            out << round;
+    return out;
 }
 
 QList<QVariantList> StepCard::holdsOf(const Task& task, const Pass& pass) const {

@@ -27,7 +27,8 @@ class StepCard : public QObject {
     /// and down the table as it is drawn), `round` (from 1; those of one round are set together),
     /// `tape`.
     Q_PROPERTY(TableRows* holds READ holds CONSTANT)
-    Q_PROPERTY(int rounds READ rounds NOTIFY changed)
+    /// The rounds there are, ascending; a number that only other passes or steps have is left out.
+    Q_PROPERTY(QList<int> rounds READ rounds NOTIFY changed)
     /// What is asked: check, question, cure, answer ("", "yes", "no").
     Q_PROPERTY(TableRows* checks READ checks CONSTANT)
     /// Zones that a 'not yet' may be about: those of the pass that are closed, where the check is
@@ -49,7 +50,7 @@ public:
     int pass() const { return pass_; }
     TableRows* sides() { return &sides_; }
     TableRows* holds() { return &holds_; }
-    int rounds() const;
+    QList<int> rounds() const;
     TableRows* checks() { return &checks_; }
     QStringList toRedo() const { return toRedo_; }
     bool asks() const { return asks_; }

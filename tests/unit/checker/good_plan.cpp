@@ -133,17 +133,9 @@ PerSide<Length> beyond(const Rect& layer, const Rect& table) {
 
 /// Rounds: middles of head and foot, of left and right, then outward in turn.
 void number(std::vector<Hold>& holds) {
-    int next = 1;
-    for (std::size_t k = 0; k < 8; ++k)
-        for (const bool across : {true, false}) {
-            bool any = false;
-            for (Hold& h : holds)
-                if (isAcross(h.side) == across && k < h.positions.size()) {
-                    h.numbers.push_back(next);
-                    any = true;
-                }
-            next += any ? 1 : 0;
-        }
+    for (Hold& h : holds)
+        for (int k = 0; k < h.count; ++k)
+            h.numbers.push_back(2 * k + (isAcross(h.side) ? 1 : 2));
 }
 
 void layPass(Pass& p, const LayerSizes& layers) {

@@ -76,10 +76,18 @@ TEST(Holds, ThatFaceEachOtherShareANumber) {
     ASSERT_EQ(all.size(), 4u);
     EXPECT_EQ(all[0].numbers, all[1].numbers);
     EXPECT_EQ(all[2].numbers, all[3].numbers);
-    EXPECT_EQ(all[0].numbers.front(), 1);
-    EXPECT_EQ(all[2].numbers.front(), 2);
-    EXPECT_EQ(all[0].numbers[1], 3);
+    EXPECT_THAT(all[0].numbers, ElementsAre(1, 3, 5, 7, 9, 11, 13));
+    EXPECT_THAT(all[2].numbers, ElementsAre(2, 4, 6));
     EXPECT_EQ(all[0].apart, 17_in) << "120 in with 7 clamps: said in whole inches";
+}
+
+// Whoever has holds 7 and 9 has them in every pass: what a pass leaves out on other sides takes no
+// number away.
+TEST(Holds, KeepTheirNumberWhereOthersAreLeftOut) {
+    const Rect narrow{29_in, {}, 41_in, 112_in};
+    const std::vector<Hold> all = holds(kBacking, kTop, kTable, narrow, {}, false, Unit::inch);
+    EXPECT_THAT(all[0].numbers, ElementsAre(1, 3, 5, 7, 9, 11, 13));
+    EXPECT_THAT(all[2].numbers, ElementsAre(2, 4));
 }
 
 TEST(Holds, AreNoneWhereTheRestLiesRolledAgainstAWall) {
