@@ -160,10 +160,7 @@ void backingListed(const QuiltView& v, Report& report) {
         if (std::abs(cost - a.cost) > 0.001)
             report.add(what + "costs " + figure(a.cost) + "; the plan buys for " + figure(cost) +
                        ".");
-        // Of a length on hand it cannot be seen here how much the planner counts as cut into.
-        const double over = a.waste - wasteOf(v);
-        const bool onHand = std::ranges::any_of(made->cuts, &ClothCut::onHand);
-        if (over < -0.1 || (!onHand && over > 0.1))
+        if (std::abs(a.waste - wasteOf(v)) > 0.1)
             report.add(what + "wastes " + figure(a.waste) + " square inches; the plan " +
                        figure(wasteOf(v)) + ".");
     }

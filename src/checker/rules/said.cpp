@@ -133,6 +133,8 @@ bool isTrueOf(const QuiltView& v, Kind kind) {
     case Kind::backingWayGone:
         return job.backing.way.has_value();
     case Kind::packJoined:
+        return joined() && std::ranges::any_of(v.quilt.batting->pieces,
+                                               [](const auto& p) { return p.bought >= 0; });
     case Kind::joinsOnSeams:
     case Kind::cornersMeet:
         return joined();
@@ -234,7 +236,8 @@ void clipInstead(const PlanView& v, const Finding& f, Report& report) {
     const std::int64_t inch = ceilDiv(thickest, Length::inches(1));
     const bool some = thickest <= kLargestClip;
     if (f.figures.size() != (some ? 2U : 0U) ||
-        (some && (f.figures[0] < 2 || f.figures[0] > 100 || f.figures[1] != inch * 64)))
+        (some && (f.figures[0] < 2 || f.figures[0] > 100 * std::ssize(v.quilts) ||
+                  f.figures[1] != inch * 64)))
         report.add(say(v, f) + ": what is folded is " + figure(thickest, v.plan.unit) +
                    " thick; the figures tell of other clips.");
 }

@@ -89,6 +89,14 @@ std::string faultOf(const QuiltView& v, const Alternative& a) {
     return {};
 }
 
+/// But for what is said of them, which tells apart two that do not work for different reasons.
+bool sameFigures(Alternative a, const Alternative& b) {
+    a.chosen = b.chosen;
+    if (a.workable)
+        a.why = b.why;
+    return a == b;
+}
+
 } // namespace
 
 // The figures of every way go together, those that were not taken too; those
@@ -107,6 +115,9 @@ void passesListed(const QuiltView& v, Report& report) {
                        clock(all[i - 1].predicted) + ".");
         if (i > 0 && all[i].workable && !all[i - 1].workable)
             report.add(what + " works and comes after one that does not.");
+        for (std::size_t k = 0; k < i; ++k)
+            if (sameFigures(all[k], all[i]))
+                report.add(what + " is no. " + std::to_string(k + 1) + " once more.");
     }
     if (v.session.jobs.size() == 1 && !all.empty() && all.front().chosen && !v.stopped() &&
         all.front().predicted != v.plan.finish)

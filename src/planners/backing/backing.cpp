@@ -117,6 +117,28 @@ BackingPlan planOf(const Problem& problem, const std::vector<Bolt>& bolts, const
     return plan;
 }
 
+/// What is cut into and is not in the backing: all that is bought, of a length on hand as far as it
+/// is cut. Cloth that is not listed is nobody's count.
+double wasteOf(const Backing& rules, const BackingPlan& plan) {
+    double out = 0;
+    for (const Fabric& f : rules.fabrics) {
+        if (&f != &*std::ranges::find(rules.fabrics, f.name, &Fabric::name))
+            continue; // named in the plan as one
+        Length cut;
+        for (const ClothCut& c : plan.cuts)
+            if (c.onHand && c.fabric == f.name)
+                cut = std::max(cut, c.onCloth.y1);
+        for (const BackingPurchase& b : plan.buy)
+            if (b.fabric == f.name)
+                cut += b.length;
+        out += cut.in() * f.usableWidth.in();
+    }
+    for (const BackingPanel& p : plan.panels)
+        if (p.fabric != kUnlistedCloth)
+            out -= areaSquareInches(p.area);
+    return out;
+}
+
 } // namespace
 
 BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& options) {
@@ -166,12 +188,13 @@ BackingOutcome planBacking(const Job& job, Size needed, const BackingOptions& op
         out.plan->runnerUp = {}; // said once
     out.plan->toBring = toBring(problem, bolts, chosen.layout);
     const auto offer = [&](const Choice& c, Sentence wanted, bool isChosen) {
+        BackingPlan way = planOf(problem, bolts, c);
         out.plan->alternatives.push_back(
             {c.layout.along, c.layout.bought, isPriced(problem.rules) ? c.layout.cost : 0.0,
-             c.layout.waste, c.layout.seams, core::says("%1.", describe(problem, bolts, c.layout)),
-             std::move(wanted), isChosen});
+             wasteOf(problem.rules, way), c.layout.seams,
+             core::says("%1.", describe(problem, bolts, c.layout)), std::move(wanted), isChosen});
         if (options.ways)
-            out.ways.push_back(planOf(problem, bolts, c));
+            out.ways.push_back(std::move(way));
     };
     for (const Choice& c : front.choices)
         offer(c, "", &c == &chosen);

@@ -55,12 +55,6 @@ public:
                 return unknownPack();
             if (batting_.pieces.empty() || holds(washed(pack->size), needed_))
                 return bought({{*pack}, {}}, offered);
-            out_.findings.push_back({Finding::Kind::packJoined, Finding::Level::note,
-                                     "/batting/pack",
-                                     core::says("The %1 pack is smaller than the %2 needed, so "
-                                                "pieces are joined to it.",
-                                                named(*pack), text(needed_)),
-                                     ""});
             const Size size = washed(pack->size);
             batting_.pieces.push_back({std::string{pack->name}, size.width, size.length, 1});
             return fromPieces(*pack);
@@ -232,6 +226,13 @@ private:
                         out.plan->buy = {
                             {std::string{pack->name}, pack->size.width, pack->size.length}};
                     }
+            if (out.plan && !out.plan->buy.empty())
+                out.findings.push_back({Finding::Kind::packJoined, Finding::Level::note,
+                                        "/batting/pack",
+                                        core::says("The %1 pack is smaller than the %2 needed, so "
+                                                   "pieces are joined to it.",
+                                                   named(*pack), text(needed_)),
+                                        ""});
             if (out.plan) {
                 out.plan->joinCost = joinCost(*out.plan, unit_);
                 out.plan->toBring = toBring(*out.plan, unit_);

@@ -197,7 +197,8 @@ private:
             if (!h.pins || works)
                 continue;
             Finding f{
-                Finding::Kind::noPlace, Finding::Level::note, "/helpers",
+                Finding::Kind::noPlace, Finding::Level::note,
+                "/helpers/" + std::to_string(&h - f_.helpers.data()),
                 core::says(
                     "%1 has no zones in this plan: there is no room for one more place, or no "
                     "time for it. %1 lays, lifts and hands pins on.",

@@ -54,6 +54,17 @@ Sentence whyNot(const Helper& helper, const QuiltPlan& quilt, const Zone& zone,
                       helper.name, name, core::length(helper.reach, unit));
 }
 
+namespace {
+
+/// Where a wish stands in the file.
+std::string placeOf(const Session& session, std::size_t job, const HandedZone& wish) {
+    const auto at = &wish - session.jobs[job].handed.data();
+    return (session.severalQuilts ? "/jobs/" + std::to_string(job) : std::string{}) + "/handed/" +
+           std::to_string(at);
+}
+
+} // namespace
+
 void sayHanded(const Session& session, const std::vector<Helper>& helpers,
                const std::vector<QuiltPlan>& quilts, std::span<const Task> tasks,
                Findings& findings) {
@@ -82,8 +93,8 @@ void sayHanded(const Session& session, const std::vector<Helper>& helpers,
                                      name, quiltName(job.name), wish.person);
             }
             if (!why.empty())
-                findings.push_back({Finding::Kind::handedElsewhere, Finding::Level::warn, "/handed",
-                                    std::move(why),
+                findings.push_back({Finding::Kind::handedElsewhere, Finding::Level::warn,
+                                    placeOf(session, k, wish), std::move(why),
                                     core::says("Hand it to somebody else; until then anybody who "
                                                "can works it."),
                                     wish.person});

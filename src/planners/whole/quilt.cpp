@@ -53,7 +53,7 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
     const bool asked = !quickest && !choices.empty() && choices.front().asked &&
                        std::ranges::any_of(choices, [](const PassChoice& c) { return !c.asked; });
     std::vector<Alternative> out;
-    for (std::size_t i = 0; i < choices.size() && i < kShownAlternatives; ++i) {
+    for (std::size_t i = 0; i < choices.size() && out.size() < kShownAlternatives; ++i) {
         Alternative a = choices[i].summary;
         a.chosen = i == 0 && a.workable;
         if (a.workable) {
@@ -62,7 +62,14 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
             if (!note.empty())
                 a.why = core::says("%1; %2", a.why, note);
         }
-        out.push_back(std::move(a));
+        // Two that differ in nothing that is told are one.
+        if (std::ranges::none_of(out, [&](Alternative o) {
+                o.chosen = a.chosen;
+                if (a.workable)
+                    o.why = a.why; // the first says that it is the quickest
+                return o == a;
+            }))
+            out.push_back(std::move(a));
     }
     return out;
 }
@@ -90,7 +97,8 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
     const auto say = [&](Finding::Kind kind, const char* field, Sentence text, Sentence cure) {
         out.push_back({kind, Finding::Level::warn, field, std::move(text), std::move(cure)});
     };
-    if (!startsAsAskedFor(job, way))
+    // Who asked for none is told nothing where only from an end works.
+    if (job.basting.start != Basting::Start::best && !startsAsAskedFor(job, way))
         say(Finding::Kind::otherStart, "/basting/start",
             core::says("The start you chose in Basting does not work on these tables; the plan "
                        "uses another."),

@@ -73,7 +73,7 @@ constexpr std::array kLoose{
     Loose{"/batting/to_bring/*", estimate, "other", "another thing to bring"},
     Loose{"/backing/to_bring/*", estimate, "other", "another thing to bring"},
     // Lists in no order.
-    Loose{"/alternatives", order, "moved without twice", "ways equal to another"},
+    Loose{"/alternatives", order, "moved without", "ways that are as long"},
     Loose{"/backing/alternatives", order, "moved", "what people would sew comes first"},
     Loose{"/backing/panels", order, "moved", "numbers appear in turn"},
     Loose{"/backing/to_bring", order, "moved", "one for each fabric"},

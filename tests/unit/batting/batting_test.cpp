@@ -158,6 +158,17 @@ TEST(BattingPack, NamedAndTooSmallIsJoinedWithPieces) {
     EXPECT_THAT(faults(job, {96_in, 89_in}, *out.plan), IsEmpty());
     ASSERT_EQ(out.plan->buy.size(), 1u);
     EXPECT_EQ(out.plan->buy[0].pack, "twin");
+    ASSERT_EQ(out.findings.size(), 1u);
+    EXPECT_EQ(out.findings[0].kind, Finding::Kind::packJoined);
+}
+
+TEST(BattingPack, NamedAndTooSmallIsNotSaidToBeJoinedWhereAPieceDoes) {
+    const BattingOutcome out =
+        planBatting(jobWithPack("twin", {{"A", 100_in, 95_in, 1}}), {96_in, 89_in});
+    ASSERT_TRUE(out.plan);
+    EXPECT_EQ(out.plan->pieces.front().name, "A");
+    EXPECT_TRUE(out.plan->buy.empty());
+    EXPECT_THAT(out.findings, IsEmpty());
 }
 
 TEST(BattingPack, UnknownNameListsThoseAccepted) {

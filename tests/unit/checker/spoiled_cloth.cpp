@@ -66,6 +66,7 @@ void haveSome(Good& g) {
         else
             c.onCloth = c.onCloth.moved({0_in, 2_in});
     backing(g).buy.front().length = backing(g).alternatives.front().bought = 49.5_in;
+    backing(g).alternatives.front().waste = (48 + 49.5) * 40 - 56 * 48;
 }
 
 } // namespace
@@ -121,7 +122,13 @@ std::vector<Spoiled> spoiledCloth() {
         {"ClothThatCannotBeBoughtIs",
          {"backing.bought"},
          [](Good& g) { g.job().backing.fabrics.front().buyable = false; }},
-        {"ClothOnHandServes", {}, haveSome},
+        {"ClothOnHandServes", {}, haveSome, [] { return goodPlan(); }, {"backing.listed"}},
+        {"OfClothOnHandAllIsSaidToBeCutInto",
+         {"backing.listed"},
+         [](Good& g) {
+             haveSome(g);
+             backing(g).alternatives.front().waste += (50 - 48) * 40;
+         }},
         {"ACutRunsFromOneClothIntoTheOther",
          {"backing.bought"},
          [](Good& g) {

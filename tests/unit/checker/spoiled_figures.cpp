@@ -86,6 +86,13 @@ std::vector<Spoiled> spoiledFigures() {
              other.largestShift = 25_in;
              g.quilt().alternatives.push_back(other);
          }},
+        {"AWayIsListedTwice",
+         {"passes.listed"},
+         [](Good& g) {
+             Alternative again = g.quilt().alternatives.front();
+             again.chosen = false;
+             g.quilt().alternatives.push_back(again);
+         }},
         {"NothingTellsWhereThePointsGo",
          {"points.told"},
          [](Good& g) { g.job().basting.layout.reset(); }},
@@ -114,6 +121,12 @@ std::vector<Spoiled> spoiledFigures() {
         {"SomebodyHasAPlaceTheyDoNotWorkFrom",
          {"crew.letters"},
          [](Good& g) { g.pass(1).stretches.front().edges.front().along.lo = 1_in; }},
+        {"TwoHaveTheLettersOfEachOthersPlaces",
+         {"crew.letters"},
+         [](Good& g) {
+             auto& all = g.pass(2).stretches;
+             std::swap(all[0].person, all[1].person);
+         }},
         {"ATaskDoesNotWaitForAllOfTheCallBefore",
          {"crew.waits"},
          [](Good& g) { g.task("1.1 smooth").after.pop_back(); }},

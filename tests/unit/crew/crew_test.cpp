@@ -120,7 +120,7 @@ TEST(Crew, AQuiltWithoutANameIsSpokenOfAllTheSame) {
     const CrewPlan plan = made::plan(a);
     ASSERT_FALSE(stops(plan).empty());
     EXPECT_THAT(stops(plan).front().text.english(), StartsWith("Quilt, pass 1: nobody reaches"));
-    const auto handed = std::ranges::find(plan.findings, "/handed", &Finding::field);
+    const auto handed = std::ranges::find(plan.findings, "/handed/0", &Finding::field);
     ASSERT_NE(handed, plan.findings.end());
     EXPECT_THAT(handed->text, HasSubstr("Zone Z9 of the quilt was handed to Ada"));
 }

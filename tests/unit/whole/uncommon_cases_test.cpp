@@ -132,6 +132,20 @@ TEST(TooFewPins, SaysWhichZonesCouldTakeDotsHowManyToBuyAndWhatSpacingTheyAllow)
     EXPECT_NE(melting.find("and the batting only 6 in"), std::string::npos) << melting;
 }
 
+TEST(NoStartAskedFor, IsNotSaidToBeTakenOtherwiseWhereOnlyFromAnEndWorks) {
+    Session session = sessionFor({"throw", 40, 60, {{30_in, 30_in, 1}}, {}, 0, ""});
+    session.setting.helpers.resize(1);
+    session.setting.helpers.front().seated = true;
+    const auto otherStart = [](const Finding& f) { return f.kind == Finding::Kind::otherStart; };
+    const Plan plan = planWhole(session);
+    EXPECT_EQ(plan.quilts.front().alternatives.front().start, Basting::Start::oneEnd);
+    EXPECT_TRUE(std::ranges::none_of(plan.findings, otherStart)) << allText(plan);
+
+    session.jobs.front().basting.start = Basting::Start::centred;
+    const Plan asked = planWhole(session);
+    EXPECT_TRUE(std::ranges::any_of(asked.findings, otherStart)) << allText(asked);
+}
+
 TEST(WiderThanTheBattingAllows, IsAWarning) {
     Session session = sessionFor({"throw", 40, 50, {{72_in, 30_in, 1}}, {}, 0, ""});
     session.jobs[0].quilting.gapLimit = 5_in;
