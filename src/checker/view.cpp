@@ -112,6 +112,22 @@ std::string figure(double number) {
     return out == "-0" ? "0" : out;
 }
 
+std::string label(const QuiltView& v, const Pass& pass) {
+    return v.label() + ", pass " + std::to_string(pass.number);
+}
+
+std::string label(const QuiltView& v, const Pass& pass, Side side) {
+    return label(v, pass) + ", " + std::string{name(side)};
+}
+
+std::string label(const Task& task) {
+    return "Task '" + task.id + "'";
+}
+
+Length washed(Length cloth, double shrinkPercent) {
+    return Length::nearestInches(cloth.in() * (1 - shrinkPercent / 100));
+}
+
 std::string figure(Length l, Unit unit) {
     return figure(inUnit(l, unit)) + " " + std::string{symbol(unit)};
 }

@@ -49,6 +49,13 @@ Rect workBox(const Zone& zone);
 /// too.
 bool isPressedTwice(const QuiltView& v);
 
+// What a sentence is about: "Harbour Lights, pass 2", "Harbour Lights, pass 2, head", "Task 't1'".
+std::string label(const QuiltView& v, const Pass& pass);
+std::string label(const QuiltView& v, const Pass& pass, Side side);
+std::string label(const Task& task);
+
+Length washed(Length cloth, double shrinkPercent);
+
 // Figures for people, exact enough to show a small violation: "2.953 in".
 std::string figure(Length l, Unit unit);
 std::string figure(double number);

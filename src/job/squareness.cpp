@@ -4,7 +4,6 @@
 #include <numeric>
 
 namespace bastewright {
-namespace {
 
 Length spread(const std::vector<Length>& readings) {
     if (readings.empty())
@@ -12,8 +11,6 @@ Length spread(const std::vector<Length>& readings) {
     const auto [least, most] = std::ranges::minmax_element(readings);
     return *most - *least;
 }
-
-} // namespace
 
 Squareness squareness(const Top& top) {
     Squareness out{spread(top.width), spread(top.length), {}, true};

@@ -17,6 +17,9 @@ struct Squareness {
     bool square = true;
 };
 
+/// Largest less smallest reading; nothing where there are none.
+Length spread(const std::vector<Length>& readings);
+
 inline constexpr Length kSquareEnough = Length::inch64ths(32);
 
 Squareness squareness(const Top& top);

@@ -9,7 +9,7 @@ namespace bastewright::trade_times {
 
 inline constexpr double kPlacePin = 5.5, kClosePin = 5.5; ///< seconds a pin
 inline constexpr double kLayDot = 6, kPressDot = 8;     ///< seconds a dot; pressing: 3-10 reported
-inline constexpr int kSettle = 15;                      ///< to step up to a zone, at any pace
+inline constexpr int kStepUpToZone = 15;                ///< to step up to a zone, at any pace
 inline constexpr double kSetUp = 900, kSetUpNext = 300; ///< the tables; for the next quilt on them
 inline constexpr double kOpenPin = 2;                   ///< a pin opened into a bowl
 inline constexpr double kLayFirst = 420, kLayLater = 180, kLaySqFt = 4; ///< all three layers

@@ -106,7 +106,7 @@ void TableClock::advance(std::int64_t atMs) {
 }
 
 double tradeSeconds(TaskKind kind, std::size_t points) {
-    return zoneStep(kind).seconds * double(points) + trade_times::kSettle;
+    return zoneStep(kind).seconds * double(points) + trade_times::kStepUpToZone;
 }
 
 std::int64_t WorkLog::since(const std::string& person, int job) const {

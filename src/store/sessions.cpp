@@ -46,7 +46,7 @@ bool hasEnded(const std::vector<Event>& events) {
     return false;
 }
 
-Stored<std::vector<SessionEntry>> listed(const sqlite::Database& db, const char* where) {
+Stored<std::vector<SessionEntry>> sessionsListed(const sqlite::Database& db, const char* where) {
     return guarded<std::vector<SessionEntry>>(core::says("The sessions could not be listed"), [&] {
         std::vector<SessionEntry> out;
         auto rows = db.prepare(
@@ -100,11 +100,11 @@ Stored<SessionStart> Library::sessionStart(SessionId id) const {
 }
 
 Stored<std::vector<SessionEntry>> Library::sessions() const {
-    return listed(inside_->db, "");
+    return sessionsListed(inside_->db, "");
 }
 
 Stored<std::vector<SessionEntry>> Library::openSessions() const {
-    return listed(inside_->db, "WHERE ended = 0");
+    return sessionsListed(inside_->db, "WHERE ended = 0");
 }
 
 Stored<std::int64_t> Library::append(SessionId id, const Event& event) {

@@ -90,6 +90,11 @@ def includes(source, _build):
             for other in re.findall(r'#\s*include "view/(\w+)/', file.read_text()):
                 if other not in ROOMS[: at + 1]:
                     yield f"{file.relative_to(source)}: {room} must not include view/{other}"
+    # What phones see is the session's; of the view the page has words, colours and who reports ticks.
+    for file in sorted((source / "src/page").glob("*.[ch]*")):
+        for header in re.findall(r'#\s*include "(view/.+)"', file.read_text()):
+            if not header.startswith(("view/base/", "view/paint/")) and header != "view/table/live_controller.h":
+                yield f"{file.relative_to(source)}: page must not include {header}"
     yield from (f"{file.relative_to(source)}: belongs into one of the rooms"
                 for file in sorted((source / "src/view").glob("*.[ch]*")))
 

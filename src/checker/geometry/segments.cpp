@@ -1,19 +1,13 @@
 #include "checker/geometry/segments.h"
 
+#include "checker/geometry/spot.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
 namespace bastewright::check {
 namespace {
-
-struct Spot {
-    double x, y;
-};
-
-Spot spot(Point p) {
-    return {p.x.in(), p.y.in()};
-}
 
 double cross(Spot o, Spot a, Spot b) {
     return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);

@@ -1,5 +1,6 @@
 #include "checker/geometry/uncovered.h"
 
+#include "checker/geometry/spot.h"
 #include "checker/tolerances.h"
 
 #include <cmath>
@@ -12,10 +13,6 @@ namespace bastewright::check {
 namespace {
 
 constexpr double kTurn = 2 * std::numbers::pi;
-
-struct Spot {
-    double x, y;
-};
 
 /// Ranges of one coordinate (an angle, a place along a side) that are covered; finds what is left.
 class Cover {
@@ -65,7 +62,7 @@ public:
         std::sort(once.begin(), once.end());
         once.erase(std::unique(once.begin(), once.end()), once.end());
         for (const Point p : once) {
-            const Spot s{p.x.in(), p.y.in()};
+            const Spot s = spot(p);
             cells_[cell(s)].push_back(s);
             spots_.push_back(s);
         }

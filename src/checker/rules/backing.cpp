@@ -49,10 +49,6 @@ Length uncut(const QuiltView& v, Interval finished, Interval backing) {
 }
 
 /// What washing leaves of a length of cloth. Cuts are drawn on washed cloth.
-Length washed(const QuiltView& v, Length cloth) {
-    return Length::nearestInches(cloth.in() * (1 - v.job.backing.shrinkPercent / 100));
-}
-
 } // namespace
 
 void backingPanels(const QuiltView& v, Report& report) {
@@ -85,7 +81,7 @@ void backingCuts(const QuiltView& v, Report& report) {
             continue;
         }
         const Rect& at = cut.onCloth;
-        const Length usable = washed(v, cloth->usableWidth);
+        const Length usable = washed(cloth->usableWidth, v.job.backing.shrinkPercent);
         if (at.empty() || at.x0 < Length{} || at.x1 > usable + kHalving || at.y0 < Length{})
             report.add(label(v, cut) + " does not lie on cloth of " + figure(usable, v.plan.unit) +
                        " usable width.");
@@ -149,8 +145,9 @@ void backingBought(const QuiltView& v, Report& report) {
         // first ended before it was washed.
         const Interval lies =
             cut.onHand
-                ? Interval{{}, washed(v, cloth->onHand)}
-                : Interval{cloth->onHand, cloth->onHand + washed(v, bought(plan, cut.fabric))};
+                ? Interval{{}, washed(cloth->onHand, v.job.backing.shrinkPercent)}
+                : Interval{cloth->onHand, cloth->onHand + washed(bought(plan, cut.fabric),
+                                                                 v.job.backing.shrinkPercent)};
         if (cut.onCloth.y0 < lies.lo - kHalving || cut.onCloth.y1 > lies.hi + kHalving)
             report.add(label(v, cut) + " does not lie on the " +
                        (cut.onHand ? "length on hand" : "bought length") + ", " +
@@ -189,7 +186,8 @@ void backingNarrow(const QuiltView& v, Report& report) {
         };
         const Fabric* cloth = fabric(v, p.fabric);
         const bool slim =
-            cloth == nullptr || washed(v, cloth->usableWidth) < rules.leastPiece + 2 * rules.seam;
+            cloth == nullptr || washed(cloth->usableWidth, v.job.backing.shrinkPercent) <
+                                    rules.leastPiece + 2 * rules.seam;
         if (!mayBeNarrow && !slim && (narrow(p.area.x(), all.x()) || narrow(p.area.y(), all.y())))
             report.add(says + " is narrower than " + figure(rules.leastPiece, unit) + ".");
         const auto trimmed = [&](Interval side, Interval backing) {

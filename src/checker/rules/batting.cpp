@@ -80,10 +80,6 @@ bool runAlong(const Segment& a, const Segment& b, Length apart) {
 }
 
 /// What washing leaves of new batting.
-Length washed(const QuiltView& v, Length bought) {
-    return Length::nearestInches(bought.in() * (1 - v.job.batting.shrinkPercent / 100));
-}
-
 /// A leftover cut square: of a parallelogram whose diagonals differ, its lean is lost of its width
 /// or of its length, whichever leaves more. From the law of cosines.
 Rect cutSquare(const BattingPiece& piece) {
@@ -113,7 +109,10 @@ std::optional<Source> boughtSource(const QuiltView& v, const BattingPlan& plan, 
     if (which < 0 || std::size_t(which) >= plan.buy.size())
         return {};
     const BattingPurchase& b = plan.buy[std::size_t(which)];
-    const Rect all{{}, {}, washed(v, b.width), washed(v, b.length)};
+    const Rect all{{},
+                   {},
+                   washed(b.width, v.job.batting.shrinkPercent),
+                   washed(b.length, v.job.batting.shrinkPercent)};
     const bool trimmed = !b.pack.empty() && !plan.joins.empty();
     return Source{trimmed ? all.grown(-v.job.batting.trim) : all};
 }

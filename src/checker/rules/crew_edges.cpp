@@ -10,10 +10,6 @@
 namespace bastewright::check {
 namespace {
 
-std::string label(const Task& t) {
-    return "Task '" + t.id + "'";
-}
-
 const Pass* passOf(const PlanView& v, const Task& t) {
     const QuiltView* quilt = v.quilt(t.job);
     return quilt == nullptr ? nullptr : quilt->pass(t.pass);

@@ -8,10 +8,6 @@
 namespace bastewright::check {
 namespace {
 
-std::string label(const Task& t) {
-    return "Task '" + t.id + "'";
-}
-
 /// Present from, present until, in seconds of the session. Both are times of the day it begins on:
 /// who leaves before the start is never there.
 std::pair<Seconds, Seconds> hours(const Helper& h, ClockTime start) {

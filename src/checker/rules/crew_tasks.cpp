@@ -10,10 +10,6 @@
 namespace bastewright::check {
 namespace {
 
-std::string label(const Task& t) {
-    return "Task '" + t.id + "'";
-}
-
 constexpr int kAny = std::numeric_limits<int>::max();
 
 /// Compares how often a kind of task occurs with what the quilt needs.

@@ -24,7 +24,7 @@ double pace(const PlanView& v, const Task& t) {
 
 /// What goes with a zone besides its points takes so many seconds, at everybody's own pace (common
 /// practice).
-constexpr double kSettling = 15;
+constexpr double kStepUpToZone = 15;
 
 /// Seconds a task of a whole pass takes at pace 1, alone or with others; of holds, which people
 /// share, all together; nothing is known of turning. All of them common practice.
@@ -83,9 +83,9 @@ void crewTimes(const PlanView& v, Report& report) {
         // What several tasks of one kind give to the same zone or pass, in seconds at pace 1.
         std::map<std::tuple<TaskKind, int, std::string>, double> given;
         for (const Task* t : quilt.tasks()) {
-            const double settling = isOfZone(t->kind) ? kSettling : 0;
+            const double steppingUp = isOfZone(t->kind) ? kStepUpToZone : 0;
             const double work =
-                (double(Seconds{t->end - t->start}.count()) - settling + 1) *
+                (double(Seconds{t->end - t->start}.count()) - steppingUp + 1) *
                 (t->kind == TaskKind::clamp || t->kind == TaskKind::reclamp ? paces(v, *t)
                                                                             : pace(v, *t));
             given[{t->kind, t->pass, t->zone}] += work;
@@ -141,9 +141,9 @@ std::optional<double> lengthOf(const PlanView& v, const QuiltView& q, const Task
             return {};
         const Helper* h = v.helper(t.people.front());
         return h == nullptr ? std::optional<double>{}
-                            : kSettling + secondsAt(q, *pass, *zone, t.places.front(), *h,
-                                                    seen->secondsAPoint) /
-                                              slowest;
+                            : kStepUpToZone + secondsAt(q, *pass, *zone, t.places.front(), *h,
+                                                        seen->secondsAPoint) /
+                                                  slowest;
     }
     switch (t.kind) {
     case TaskKind::layBacking:

@@ -45,10 +45,6 @@ Size reachOf(const QuiltView& v) {
     return out;
 }
 
-std::string label(const QuiltView& v, const Pass& p) {
-    return v.label() + ", pass " + std::to_string(p.number);
-}
-
 } // namespace
 
 void layersTop(const QuiltView& v, Report& report) {

@@ -11,10 +11,6 @@
 namespace bastewright::check {
 namespace {
 
-std::string label(const QuiltView& v, const Pass& p) {
-    return v.label() + ", pass " + std::to_string(p.number);
-}
-
 /// The part of a side that two areas share, one beyond the other; nothing where they do not touch
 /// along a length. `towards` is the side of `area` at which `other` lies.
 std::optional<Interval> sharedEdge(const Rect& area, const Rect& other, Side towards) {

@@ -13,10 +13,6 @@ namespace {
 
 constexpr Length kHangsFree = Length::inches(28), kWorthRolling = Length::inches(12);
 
-std::string label(const QuiltView& v, const Pass& p, Side side) {
-    return v.label() + ", pass " + std::to_string(p.number) + ", " + std::string{name(side)};
-}
-
 /// True where a group of the room's tables makes the surface and has a table left over.
 bool hasTableLeft(const QuiltView& v) {
     std::map<std::string, std::map<std::pair<Length, Length>, int>> groups;

@@ -1,6 +1,7 @@
 #include "job/fields/top_checks.h"
 
 #include "job/job_json.h"
+#include "job/squareness.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,20 +9,14 @@
 namespace bastewright {
 namespace {
 
-constexpr Length kSpread = Length::inch64ths(32); // 1/2 in: common practice for 'not square'
-
-Length spread(const std::vector<Length>& readings) {
-    const auto [least, most] = std::ranges::minmax(readings);
-    return most - least;
-}
-
-void checkSpread(FieldReports& reports, std::string_view key, const std::vector<Length>& readings) {
-    if (readings.size() > 1 && spread(readings) > kSpread)
+void checkSquareEnough(FieldReports& reports, std::string_view key,
+                       const std::vector<Length>& readings) {
+    if (readings.size() > 1 && spread(readings) > kSquareEnough)
         reports.warn(key,
                      core::says("has readings that differ by %1; up to %2 is usual for a square "
                                 "top without wavy edges.",
                                 core::length(spread(readings), reports.unit()),
-                                core::length(kSpread, reports.unit())));
+                                core::length(kSquareEnough, reports.unit())));
 }
 
 /// A missing reading is taken from the grid, and so is the size where that was chosen; without a
@@ -62,7 +57,7 @@ void checkGridFits(FieldReports& reports, const BlockGrid& grid, bool across, Le
                            : core::says("cannot be right: the blocks alone need %1 from head to "
                                         "foot, and the top measures %2.",
                                         length(blocks), length(measured)));
-    else if (abs(nominal - measured) > kSpread)
+    else if (abs(nominal - measured) > kSquareEnough)
         reports.warn(
             "grid",
             across ? core::says("makes %1 across and the top measures %2, so the borders at left "
@@ -104,7 +99,7 @@ void checkDiagonalsFit(FieldReports& reports, const std::vector<Length>& diagona
 void checkDiagonals(FieldReports& reports, const Top& top) {
     if (top.diagonals.size() != 2)
         return;
-    checkSpread(reports, "diagonals", top.diagonals);
+    checkSquareEnough(reports, "diagonals", top.diagonals);
     checkDiagonalsFit(reports, top.diagonals, topRect(top));
 }
 
@@ -169,8 +164,8 @@ bool fillTop(FieldReader& reader, Top& top) {
 }
 
 void checkTop(FieldReports& reports, const Top& top) {
-    checkSpread(reports, "width", top.width);
-    checkSpread(reports, "length", top.length);
+    checkSquareEnough(reports, "width", top.width);
+    checkSquareEnough(reports, "length", top.length);
     checkDiagonals(reports, top);
     if (top.grid) {
         const Rect area = topRect(top);

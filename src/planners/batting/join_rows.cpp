@@ -9,7 +9,7 @@ namespace bastewright::batting {
 namespace {
 
 /// Common practice: a narrower show of a piece is a strip nobody wants to join.
-constexpr std::int64_t kLeastShown = Length::inches(3).nm();
+constexpr std::int64_t kLeastPart = Length::inches(3).nm();
 
 void measure(Row& p) {
     for (const int axis : {0, 1}) {
@@ -134,7 +134,7 @@ Row rowOf(const JoinTree& tree, int at) {
         p.turned = node.turned;
         for (const int axis : {0, 1}) {
             p.most[axis] = axis == 0 ? node.width : node.length;
-            p.least[axis] = std::min(kLeastShown, p.most[axis]);
+            p.least[axis] = std::min(kLeastPart, p.most[axis]);
             p.cost[axis] = {{p.most[axis], 0}};
         }
         return p;

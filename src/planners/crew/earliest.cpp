@@ -103,7 +103,7 @@ private:
                     all += paces[k];
                 }
             // Twice the even share is more than it can come to.
-            if (2 * inside / all + 2 * kSettle > best)
+            if (2 * inside / all + 2 * kStepUpToZone > best)
                 best = std::max(best, least(inside, some, steppingUp));
         }
         return best;
@@ -141,7 +141,8 @@ private:
             all += paces[n - 1];
             who.push_back(paces[n - 1]);
             turns.push_back(withSteppingUp(paces[n - 1], steppingUp));
-            const double t = std::max((work + kSettle * all) / rateOf(who), work / rateOf(turns));
+            const double t =
+                std::max((work + kStepUpToZone * all) / rateOf(who), work / rateOf(turns));
             best = n == 1 ? t : std::min(best, t);
         }
         return best;

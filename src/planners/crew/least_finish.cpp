@@ -124,7 +124,7 @@ private:
         double best = 0, sum = 0;
         for (std::size_t n = 0; n < all_.size(); ++n) {
             sum += all_[n];
-            const double t = (work + kSettle * sum) / rates_[n];
+            const double t = (work + kStepUpToZone * sum) / rates_[n];
             best = n == 0 ? t : std::min(best, t);
         }
         return best;

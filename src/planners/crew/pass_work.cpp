@@ -158,7 +158,7 @@ double aboutSeconds(const PassWork& w, std::span<const double> paces) {
             all += pace;
             turns += withSteppingUp(pace, steppingUp);
         }
-        return std::max(work / all + calls * kSettle, work / turns) * slowestOf(who.size());
+        return std::max(work / all + calls * kStepUpToZone, work / turns) * slowestOf(who.size());
     };
     return stepsOf(w, paces) + shared(w.room, w.holds, 0, 0) +
            shared(w.room, w.zones, w.calls, w.steppingUp) +
@@ -171,9 +171,9 @@ double leastSeconds(const PassWork& w, std::span<const double> paces, const Rate
     const auto irons = paces.first(std::min(w.irons, paces.size()));
     const double ironing = std::accumulate(irons.begin(), irons.end(), 0.0);
     return stepsOf(w, paces) + w.holds / rate.plain +
-           std::max((w.zones + w.calls * kSettle * all) / rate.plain,
+           std::max((w.zones + w.calls * kStepUpToZone * all) / rate.plain,
                     w.zones / rate.withSteppingUp) +
-           (w.pressed > 0 ? w.pressed / ironing + w.presses * kSettle : 0);
+           (w.pressed > 0 ? w.pressed / ironing + w.presses * kStepUpToZone : 0);
 }
 
 } // namespace bastewright::crew

@@ -31,7 +31,7 @@ std::vector<Part> partsOf(std::span<const CallSpan> calls) {
 }
 
 /// Work up to a part, cut by so many breaks.
-struct Cut {
+struct Chain {
     double cost = 0;
     std::size_t from = 0; ///< where the last span begins
 };
@@ -42,7 +42,7 @@ std::set<std::string> withoutTold(int lastRest, std::span<const CallSpan> calls)
     if (n == 0 || parts.back().end - lastRest <= kProposeBeyond)
         return {};
     // best[b][j]: the first j parts are done, with b breaks so far.
-    std::vector<std::vector<std::optional<Cut>>> best;
+    std::vector<std::vector<std::optional<Chain>>> best;
     const auto add = [&](std::size_t b, std::size_t from, std::size_t to, double before) {
         const int begin = b == 0 ? lastRest : parts[from].start;
         const int length = (to > from ? parts[to - 1].end : parts[from].start) - begin;
@@ -53,7 +53,7 @@ std::set<std::string> withoutTold(int lastRest, std::span<const CallSpan> calls)
         const double cost = before + minutes * minutes + (within ? kWithinPass : 0);
         auto& at = best[b][to];
         if (!at || cost < at->cost - 1e-9)
-            at = Cut{cost, from};
+            at = Chain{cost, from};
         return true;
     };
     for (std::size_t b = 0; b <= n; ++b) {

@@ -130,7 +130,7 @@ private:
         }
         if (work > 0) {
             const double pace = soundPace(posts_[static_cast<std::size_t>(post)].helper->pace);
-            out.most = work * g_.secondsAPoint / pace + kSettle * zones;
+            out.most = work * g_.secondsAPoint / pace + kStepUpToZone * zones;
             out.sum = out.most;
         }
         return out;

@@ -104,12 +104,12 @@ double secondsAPoint(TaskKind kind) {
 }
 
 double leastSteppingUp(TaskKind kind) {
-    return kSettle / (kMostInZone * secondsAPoint(kind));
+    return kStepUpToZone / (kMostInZone * secondsAPoint(kind));
 }
 
 double zoneSeconds(TaskKind kind, int points, int leaning, double pace) {
     return secondsAPoint(kind) * (points + (kLeaningFactor - 1) * leaning) / soundPace(pace) +
-           kSettle;
+           kStepUpToZone;
 }
 
 int holdsOf(const Pass& pass) {

@@ -26,10 +26,10 @@ double costOfStep(const Board& board, const Step& step, const std::optional<Poin
     return cost;
 }
 
-class Search {
+class OrderSearch {
 public:
-    Search(const Board& board, const Lie& lie, const FirstPass& first, const Cells& cells,
-           const std::vector<Window>& windows, int looks)
+    OrderSearch(const Board& board, const Lie& lie, const FirstPass& first, const Cells& cells,
+                const std::vector<Window>& windows, int looks)
         : board_{board}
         , lie_{lie}
         , first_{first}
@@ -162,7 +162,7 @@ std::optional<Sequence> bestOrder(const Board& board, const Lie& lie, const Firs
     auto cells = cellsOf(board, windows);
     if (!cells || windows.empty() || windows.size() > kMostPasses)
         return {};
-    Search search{board, lie, first, *cells, windows, looks};
+    OrderSearch search{board, lie, first, *cells, windows, looks};
     if (!search.run())
         return {};
     Sequence out;

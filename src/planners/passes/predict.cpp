@@ -104,8 +104,8 @@ Seconds predictedTime(const PassRequest& request, const PassChoice& choice,
     const std::size_t room = standingRoom(choice);
     double points = 0, seconds = all.byQuickest(kSetUp + kHandOver);
     const auto calls = [&](double each, std::size_t people) {
-        seconds +=
-            pinners.shared(points * each, people) + kSettle * double(choice.sequence.steps.size());
+        seconds += pinners.shared(points * each, people) +
+                   kStepUpToZone * double(choice.sequence.steps.size());
     };
     const ReachedShare share{helpers, choice.lie, choice.quiltLengthAlongLength};
     for (const Step& step : choice.sequence.steps)

@@ -10,10 +10,6 @@
 namespace bastewright::points {
 namespace {
 
-Point exact(Spot at) {
-    return {Length::nearestInches(at.x), Length::nearestInches(at.y)};
-}
-
 class Builder {
 public:
     Builder(const Job& job, const Rules& rules, const BlockCell& cell, BlockFigure figure)

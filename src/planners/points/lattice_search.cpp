@@ -49,8 +49,7 @@ struct Way {
     Spot unit;
     bool often; ///< fabric is cut along it
 };
-constexpr double kHalf = 0.5, kRoot2 = 0.70710678118654752, kRoot3 = 0.86602540378443865,
-                 kCos15 = 0.96592582628906829, kSin15 = 0.25881904510252076;
+constexpr double kCos15 = 0.96592582628906829, kSin15 = 0.25881904510252076;
 constexpr std::array<Way, 12> kWays{{{{1, 0}, true},
                                      {{0, 1}, true},
                                      {{kRoot2, kRoot2}, true},

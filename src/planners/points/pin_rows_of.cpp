@@ -3,14 +3,6 @@
 #include <algorithm>
 
 namespace bastewright::points {
-namespace {
-
-Point exact(Spot at) {
-    return {Length::nearestInches(at.x), Length::nearestInches(at.y)};
-}
-
-} // namespace
-
 Length rasterLength(int steps, Unit unit) {
     return steps * (unit == Unit::inch ? Length::inch64ths(8) : Length::nanometres(2'500'000));
 }

@@ -18,7 +18,6 @@ struct Direction {
 
 // Written out, so that no library's sine decides on which side of a rule a pin
 // falls.
-constexpr double kHalf = 0.5, kRoot2 = 0.70710678118654752440, kRoot3 = 0.86602540378443864676;
 constexpr std::array<Direction, 8> kDirections{{{0, {1, 0}},
                                                 {90, {0, 1}},
                                                 {45, {kRoot2, kRoot2}},

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "measures/geometry.h"
+
 #include <cstdint>
 #include <vector>
 
@@ -16,6 +18,13 @@ struct Spot {
 };
 
 using Spots = std::vector<Spot>;
+
+inline Point exact(Spot at) {
+    return {Length::nearestInches(at.x), Length::nearestInches(at.y)};
+}
+
+/// Sines and cosines of 30, 45 and 60 degrees, written out: equal on every machine.
+inline constexpr double kHalf = 0.5, kRoot2 = 0.70710678118654752, kRoot3 = 0.86602540378443865;
 
 inline double squared(double v) {
     return v * v;

@@ -130,7 +130,7 @@ StepWords pressing() {
             }};
 }
 
-WayWords words() {
+WayWords dotWords() {
     return {
         .name = core::says("Fuse dots"),
         .heading = core::says("Dots"),
@@ -252,7 +252,7 @@ Way dots() {
         .unfinished = unpressed,
         .materials = squares,
         .tools = [](const Session&, std::span<const BastedQuilt>) { return std::vector<Supply>{}; },
-        .words = words()};
+        .words = dotWords()};
 }
 
 } // namespace bastewright::ways

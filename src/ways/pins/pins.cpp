@@ -89,7 +89,7 @@ StepWords closing() {
             }};
 }
 
-WayWords words() {
+WayWords pinWords() {
     return {
         .name = core::says("Pins"),
         .heading = core::says("Pins"),
@@ -202,7 +202,7 @@ Way pins() {
             .unfinished = unclosed,
             .materials = box,
             .tools = closingTools,
-            .words = words()};
+            .words = pinWords()};
 }
 
 } // namespace bastewright::ways
