@@ -9,10 +9,6 @@
 namespace bastewright::check {
 namespace {
 
-std::string label(const QuiltView& v, const Pass& p, Side side) {
-    return v.label() + ", pass " + std::to_string(p.number) + ", " + std::string{name(side)};
-}
-
 Rect backing(const QuiltView& v) {
     return layerRect(v.top, v.quilt.layers.backing);
 }

@@ -42,7 +42,7 @@ private:
 };
 
 /// A task, or a break that occupies its people.
-struct Piece {
+struct Stint {
     double seconds = 0, spent = 0;
     double start = 0; ///< as planned
     TaskKind kind = TaskKind::placeOpen;
@@ -66,8 +66,8 @@ public:
         for (const Task* task : inOneOrder(tasks)) {
             const Task& t = *task;
             breaksUntil(t.start);
-            ids.emplace(t.id, pieces_.size());
-            Piece p{.seconds = double((t.end - t.start).count()),
+            ids.emplace(t.id, stints_.size());
+            Stint p{.seconds = double((t.end - t.start).count()),
                     .start = double(t.start.count()),
                     .kind = t.kind,
                     .ofZone = isOfZone(t.kind)};
@@ -84,9 +84,9 @@ public:
             if (p.apart)
                 p.seconds /=
                     middleOfSlowest(std::vector<double>(t.people.size(), 1.0), spreadOfWork());
-            pieces_.push_back(std::move(p));
+            stints_.push_back(std::move(p));
         }
-        ends_.resize(pieces_.size());
+        ends_.resize(stints_.size());
         free_.resize(names_.size());
         slow_.resize(names_.size());
     }
@@ -103,8 +103,8 @@ public:
         }
         const double all = std::exp(common);
         double last = now;
-        for (std::size_t k = 0; k < pieces_.size(); ++k) {
-            const Piece& p = pieces_[k];
+        for (std::size_t k = 0; k < stints_.size(); ++k) {
+            const Stint& p = stints_[k];
             double start = now;
             for (const std::size_t b : p.after)
                 start = std::max(start, ends_[b]);
@@ -150,7 +150,7 @@ private:
     void addBreak(const PlannedBreak& b) {
         if (b.end <= from_.now)
             return;
-        Piece p{.seconds = double((b.end - std::max(b.start, from_.now)).count()),
+        Stint p{.seconds = double((b.end - std::max(b.start, from_.now)).count()),
                 .start = double(b.start.count()),
                 .isBreak = true};
         if (b.people
@@ -163,11 +163,11 @@ private:
             for (const auto& who : b.people)
                 p.people.push_back(indexOf(who));
         }
-        pieces_.push_back(std::move(p));
+        stints_.push_back(std::move(p));
     }
 
     /// Nobody begins in a break of their own.
-    double afterOwnBreaks(const Piece& p, double start) const {
+    double afterOwnBreaks(const Stint& p, double start) const {
         for (const std::size_t who : p.people)
             if (who < from_.hands.size())
                 for (const auto& [from, until] : from_.hands[who].away)
@@ -176,7 +176,7 @@ private:
         return start;
     }
 
-    double length(const Piece& p, double all, Normal& normal) const {
+    double length(const Stint& p, double all, Normal& normal) const {
         if (p.isBreak || p.people.empty())
             return p.isBreak ? p.seconds : std::max(p.seconds - p.spent, 0.0);
         double out = 0;
@@ -192,7 +192,7 @@ private:
     }
 
     const AfternoonFrom& from_;
-    std::vector<Piece> pieces_;
+    std::vector<Stint> stints_;
     std::vector<std::string> names_;
     std::vector<PaceDoubt> doubts_;
     std::unordered_map<std::string, std::size_t> index_;
