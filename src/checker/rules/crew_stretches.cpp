@@ -85,13 +85,16 @@ void crewLetters(const QuiltView& v, Report& report) {
             if (!asked.empty() && said != asked)
                 report.add(label(v, p) + ": place " + s.place +
                            " is not where its zones are worked from.");
-            // Where they leave or rest somebody else may do all of it.
+            // What was handed to somebody else is worked by them, from wherever they stand.
             const auto tasks = v.tasks();
-            const bool serves = std::ranges::any_of(tasks, [&](const Task* t) {
-                return t->pass == p.number && isOfZone(t->kind) && zonePlace(t->zone) == s.place;
+            const bool handed = std::ranges::any_of(tasks, [&](const Task* t) {
+                return t->pass == p.number && isOfZone(t->kind) && zonePlace(t->zone) == s.place &&
+                       std::ranges::find(v.job.handed, t->zone, &HandedZone::zone) !=
+                           v.job.handed.end();
             });
-            if (s.edges.empty() || (!serves && !v.stopped()))
-                report.add(label(v, p) + ": nobody works from place " + s.place + ".");
+            if (s.edges.empty() || (asked.empty() && !handed && !v.stopped()))
+                report.add(label(v, p) + ": " + s.person + " works at nothing from place " +
+                           s.place + ".");
         }
         std::map<std::pair<std::string, std::string>, const Task*> first;
         for (const Task* t : v.tasks()) {
