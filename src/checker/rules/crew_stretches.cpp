@@ -7,8 +7,6 @@
 #include <set>
 
 namespace bastewright::check {
-namespace {} // namespace
-
 // One stretch for each person and pass, none in another's, each with a letter of its own.
 void crewStretches(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes) {

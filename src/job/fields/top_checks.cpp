@@ -9,8 +9,7 @@
 namespace bastewright {
 namespace {
 
-void checkSquareEnough(FieldReports& reports, std::string_view key,
-                       const std::vector<Length>& readings) {
+void checkSpread(FieldReports& reports, std::string_view key, const std::vector<Length>& readings) {
     if (readings.size() > 1 && spread(readings) > kSquareEnough)
         reports.warn(key,
                      core::says("has readings that differ by %1; up to %2 is usual for a square "
@@ -99,7 +98,7 @@ void checkDiagonalsFit(FieldReports& reports, const std::vector<Length>& diagona
 void checkDiagonals(FieldReports& reports, const Top& top) {
     if (top.diagonals.size() != 2)
         return;
-    checkSquareEnough(reports, "diagonals", top.diagonals);
+    checkSpread(reports, "diagonals", top.diagonals);
     checkDiagonalsFit(reports, top.diagonals, topRect(top));
 }
 
@@ -164,8 +163,8 @@ bool fillTop(FieldReader& reader, Top& top) {
 }
 
 void checkTop(FieldReports& reports, const Top& top) {
-    checkSquareEnough(reports, "width", top.width);
-    checkSquareEnough(reports, "length", top.length);
+    checkSpread(reports, "width", top.width);
+    checkSpread(reports, "length", top.length);
     checkDiagonals(reports, top);
     if (top.grid) {
         const Rect area = topRect(top);
