@@ -56,6 +56,7 @@ std::span<const Rule> rules() {
         Rule{"points.blocks", pointsBlocks},
         Rule{"points.told", pointsTold},
         Rule{"points.gaps", pointsGaps},
+        Rule{"points.sewn", pointsSewn},
         Rule{"points.slack", pointsSlack},
         Rule{"points.bound", pointsBound},
 

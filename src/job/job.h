@@ -34,7 +34,7 @@ struct OwnMeasure {
 };
 
 struct Basting {
-    enum class With { pins, dots };
+    enum class With { pins, dots, thread };
     /// Where the first pass lies: with the middle of the quilt on the middle of the table; with the
     /// middle of the quilt at least one row inside the field ("fewest-shifts" in files); at one end
     /// of the quilt, whose layers are rolled and unrolled as the work goes; or whichever is

@@ -99,7 +99,7 @@ void ofSupplies(const Plan& plan, Differences& out) {
         const std::string unit = s.unit.english();
         const bool sold = s.kind == fabric || s.kind == battingRoll;
         const bool measured = s.kind == tape || s.kind == joiningStrip;
-        if (sold       ? unit != "yd" && unit != "m"
+        if (sold || s.kind == thread ? unit != "yd" && unit != "m"
             : measured ? unit != symbol(Unit::inch) && unit != symbol(Unit::centimetre) &&
                              unit != symbol(Unit::millimetre)
                        : s.kind != pins && s.kind != other && !unit.empty())

@@ -8,7 +8,8 @@ namespace bastewright {
 
 /// What the lead calls. Nobody goes on before the next call. Every pass goes by lay, clamp, pin,
 /// hands off, close, check and move; with fuse dots the calls between clamping and checking are
-/// dot below, dot above, press and cool. Set up and roll up come once.
+/// dot below, dot above, press and cool, with thread hands off and stitch. Set up and roll up come
+/// once.
 enum class Call {
     setUp,
     lay,
@@ -16,6 +17,7 @@ enum class Call {
     pin,
     handsOff,
     close,
+    stitch,
     dotBelow,
     dotAbove,
     press,
@@ -43,6 +45,8 @@ constexpr Call callOf(TaskKind kind) {
         return Call::handsOff;
     case TaskKind::closePins:
         return Call::close;
+    case TaskKind::stitch:
+        return Call::stitch;
     case TaskKind::checkUnderside:
         return Call::check;
     case TaskKind::shift:
@@ -67,7 +71,8 @@ constexpr Call callOf(TaskKind kind) {
 /// True for what is done at one zone by one person.
 constexpr bool isOfZone(TaskKind kind) {
     return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
-           kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press;
+           kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press ||
+           kind == TaskKind::stitch;
 }
 
 } // namespace bastewright

@@ -80,6 +80,8 @@ inline constexpr auto kSupplyWords = [] {
         Word{"fuse-squares", fuseSquares},
         Word{"irons", irons},
         Word{"heat-safe-pads", heatSafePads},
+        Word{"thread", thread},
+        Word{"needles", needles},
         Word{"clips", clips},
         Word{"clamps", clamps},
         Word{"centre-marks", centreMarks},

@@ -6,9 +6,9 @@
 #include <optional>
 #include <vector>
 
-/// Pins (or dots) by their rows: parallel rows, every second one half a step over, placed by two
-/// marked ribbons in place of coordinates. In the quilt's own frame; rows and marks count from 1,
-/// from the head-left corner.
+/// Pins (dots, stitches) by their rows: parallel rows, of pins and dots every second one half a
+/// step over, placed by two marked ribbons in place of coordinates. In the quilt's own frame; rows
+/// and marks count from 1, from the head-left corner.
 namespace bastewright {
 
 /// A pin that lies beside its mark, because there it would be too near a seam.

@@ -75,6 +75,8 @@ struct Supply {
         fuseSquares,
         irons,
         heatSafePads,
+        thread, ///< in whole yards or metres
+        needles,
         clips, ///< `size`: the roll they hold
         clamps,
         centreMarks,

@@ -30,6 +30,7 @@ enum class TaskKind {
     dotUpper, ///< dots: between batting and top
     press,    ///< dots: a zone pressed, one iron
     cool,     ///< dots: nobody touches it
+    stitch,   ///< thread: a zone's stitches
     turnOver, ///< dots, thick batting: turned once to press from the back
     handOver  ///< rolled up for the machine, points counted
 };

@@ -5,7 +5,7 @@
 
 namespace bastewright {
 namespace {
-constexpr std::array<std::pair<TaskKind, std::string_view>, 19> kNames{{
+constexpr std::array<std::pair<TaskKind, std::string_view>, 20> kNames{{
     {TaskKind::setUp, "set-up"},
     {TaskKind::layBacking, "lay-backing"},
     {TaskKind::clamp, "clamp"},
@@ -23,6 +23,7 @@ constexpr std::array<std::pair<TaskKind, std::string_view>, 19> kNames{{
     {TaskKind::dotUpper, "dot-upper"},
     {TaskKind::press, "press"},
     {TaskKind::cool, "cool"},
+    {TaskKind::stitch, "stitch"},
     {TaskKind::turnOver, "turn-over"},
     {TaskKind::handOver, "hand-over"},
 }};

@@ -8,7 +8,10 @@
 namespace bastewright::trade_times {
 
 inline constexpr double kPlacePin = 5.5, kClosePin = 5.5; ///< seconds a pin
-inline constexpr double kLayDot = 6, kPressDot = 8;     ///< seconds a dot; pressing: 3-10 reported
+inline constexpr double kLayDot = 6, kPressDot = 8; ///< seconds a dot; pressing: 3-10 reported
+/// Seconds a stitch of thread, and one drawn out again once the quilt is quilted (from memory). The
+/// totals reported for thread differ sevenfold by area; this is a factor of two from each.
+inline constexpr double kStitch = 22, kDrawStitch = 3;
 inline constexpr int kStepUpToZone = 15;                ///< to step up to a zone, at any pace
 inline constexpr double kSetUp = 900, kSetUpNext = 300; ///< the tables; for the next quilt on them
 inline constexpr double kOpenPin = 2;                   ///< a pin opened into a bowl

@@ -6,10 +6,10 @@
 #include <string_view>
 #include <vector>
 
-/// Where every pin or dot goes. In the quilt's own frame.
+/// Where every pin, dot or stitch goes. In the quilt's own frame.
 namespace bastewright {
 
-/// A pin (its centre and the direction it lies in) or a fuse dot (direction zero).
+/// A pin or a stitch (its centre and the direction it lies in) or a fuse dot (direction zero).
 struct PlacedPoint {
     Point at;
     int angle = 0; ///< degrees from the x axis towards the foot, 0 <= angle < 180

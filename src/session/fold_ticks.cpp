@@ -9,21 +9,12 @@
 namespace bastewright {
 namespace {
 
-Sentence doneBy(Tick tick) {
-    switch (tick) {
-    case Tick::dotted:
-        return core::says("dotted");
-    case Tick::opened:
-        return core::says("opened");
-    case Tick::closed:
-        return core::says("closed");
-    case Tick::pressed:
-        break;
-    }
-    return core::says("pressed from the back");
+Sentence doneBy(Tick tick, const Way& way) {
+    const auto work = tick == Tick::pressed ? std::nullopt : workAt(tick, way);
+    return work ? zoneStepWords(*work).past : core::says("pressed from the back");
 }
 
-Sentence inWords(ZoneState s) {
+Sentence inWords(ZoneState s, const Way& way) {
     switch (s) {
     case ZoneState::waiting:
         return core::says("waiting");
@@ -32,7 +23,7 @@ Sentence inWords(ZoneState s) {
     case ZoneState::open:
         return core::says("open");
     case ZoneState::closed:
-        return core::says("closed");
+        return zoneStepWords(way.lastWork()).past;
     case ZoneState::pressedBack:
         return core::says("pressed from the back");
     }
@@ -133,10 +124,10 @@ Sentence Fold::on(const happened::ZoneTick& tick, const Event& e) {
     if (state_.setAside.contains({tick.job, tick.zone}))
         return core::says("Zone %1 was left out with its pass; take that back to work it.", name);
     const bool fromBack = tick.kind == Tick::pressed;
-    const Sentence done = doneBy(tick.kind);
+    const Sentence done = doneBy(tick.kind, way);
     ZoneLive& live = state_.zones.at({tick.job, tick.zone});
     if (live.state != stateBefore(tick.kind, way))
-        return core::says("Zone %1 is %2, so it cannot be %3 now.", name, inWords(live.state),
+        return core::says("Zone %1 is %2, so it cannot be %3 now.", name, inWords(live.state, way),
                           done);
     const int current = state_.currentPass[static_cast<std::size_t>(tick.job)];
     const bool onTable = zone->pass == current && !state_.released.contains({tick.job, zone->pass});
@@ -168,6 +159,7 @@ Sentence Fold::on(const happened::ZoneAgain& again, const Event&) {
     const Zone* zone = index_->zone(again.job, again.zone);
     if (!zone)
         return core::says("The plan has no zone %1 in quilt %2.", name, again.job + 1);
+    const Way& way = index_->way(again.job);
     ZoneLive& live = state_.zones.at({again.job, again.zone});
     const bool onTable = zone->pass == state_.currentPass[static_cast<std::size_t>(again.job)] &&
                          !state_.released.contains({again.job, zone->pass});
@@ -175,14 +167,15 @@ Sentence Fold::on(const happened::ZoneAgain& again, const Event&) {
         return core::says("Zone %1 belongs to pass %2, which is not on the table now.", name,
                           zone->pass);
     if (live.state != ZoneState::closed || zone->points.empty())
-        return core::says("Zone %1 is %2, so there is nothing to redo.", name, inWords(live.state));
+        return core::says("Zone %1 is %2, so there is nothing to redo.", name,
+                          inWords(live.state, way));
     for (const auto& t : plan_->tasks)
         if (t.job == again.job && t.pass == zone->pass && t.kind == TaskKind::checkUnderside &&
             state_.doneTasks.contains(t.id))
             return core::says("%1 of pass %2 is ticked already.", spokenFirst(t.kind), t.pass);
     for (const Task* t : index_->ticked(again.job, again.zone, Tick::closed))
         state_.doneTasks.erase(t->id);
-    live.state = ZoneState::open;
+    live.state = stateBefore(Tick::closed, way);
     live.closedBy.clear();
     live.closedMs = 0;
     return {};

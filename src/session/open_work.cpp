@@ -26,6 +26,7 @@ int orderOf(Call call) {
     case Call::dotAbove:
         return 5;
     case Call::close:
+    case Call::stitch:
     case Call::press:
         return 6;
     case Call::cool:

@@ -47,6 +47,8 @@ std::string callName(Call call) {
         return "hands-off";
     case Call::close:
         return "close";
+    case Call::stitch:
+        return "stitch";
     case Call::dotBelow:
         return "dot-below";
     case Call::dotAbove:

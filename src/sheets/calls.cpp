@@ -41,6 +41,8 @@ Sign signOf(Call call) {
         return Sign::palm;
     case Call::close:
         return Sign::pinClosed;
+    case Call::stitch:
+        return Sign::needle;
     case Call::dotBelow:
     case Call::dotAbove:
         return Sign::dot;

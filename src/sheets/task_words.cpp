@@ -15,7 +15,9 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
     const Pass* pass = findPass(quilt, task.pass);
     switch (task.kind) {
     case TaskKind::setUp:
-        return Text::tr("Set up the tables, mark their middles, open the pins into bowls");
+        return wayOf(with).fromBox
+                   ? Text::tr("Set up the tables, mark their middles, open the pins into bowls")
+                   : Text::tr("Set up the tables, mark their middles");
     case TaskKind::clamp:
         return Text::tr("Clamp the backing, middles first");
     case TaskKind::layBacking:
@@ -39,20 +41,6 @@ QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, U
     default:
         return taskName(task.kind);
     }
-}
-
-QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit) {
-    if (const Pass* pass = findPass(quilt, task.pass); pass && task.kind == TaskKind::shift)
-        return Text::tr("Shift %1").arg(shiftWords(pass->shift, unit));
-    if (const Pass* pass = findPass(quilt, task.pass);
-        pass && task.kind == TaskKind::smooth && pass->smoothTowards.size() == kSides.size())
-        return Text::tr("Smooth to all sides");
-    if (task.kind == TaskKind::foldBack)
-        return Text::tr("Fold back");
-    if (task.kind == TaskKind::foldForward)
-        return Text::tr("Fold forward");
-    return task.zone.empty() && task.kind != TaskKind::smooth ? taskName(task.kind)
-                                                              : taskLine(task, quilt, with, unit);
 }
 
 QString zoneWord(const std::string& zone) {
@@ -103,7 +91,9 @@ QString taskName(TaskKind kind) {
 QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
     switch (kind) {
     case TaskKind::setUp:
-        return Text::tr("Legs locked, joints covered, middles marked; pins counted.");
+        return wayOf(with).fromBox
+                   ? Text::tr("Legs locked, joints covered, middles marked; pins counted.")
+                   : Text::tr("Legs locked, joints covered, middles marked.");
     case TaskKind::clamp:
         return Text::tr("Everybody their own stretch, middles first. Firm, never stretched.");
     case TaskKind::layBacking:
@@ -117,7 +107,9 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
     case TaskKind::reclamp:
         return Text::tr("Never two off at once; no pleat under any.");
     case TaskKind::smooth:
-        return Text::tr("From the basted part outwards, no ripple. Only then are pins closed.");
+        return QString{Text::tr("From the basted part outwards, no ripple.") + QChar::Space +
+                       language::said(wayOf(with).words.smoothed)}
+            .trimmed();
     case TaskKind::checkUnderside:
         return Text::tr("Overhang %1 short or more: a pleat. Turn up a few places: the back is "
                         "caught, and flat.")

@@ -2,6 +2,7 @@
 
 #include "ways/dots/dots.h"
 #include "ways/pins/pins.h"
+#include "ways/thread/thread.h"
 
 #include <algorithm>
 #include <array>
@@ -10,7 +11,7 @@
 namespace bastewright {
 
 std::span<const Way> allWays() {
-    static const std::array all{ways::pins(), ways::dots()};
+    static const std::array all{ways::pins(), ways::dots(), ways::thread()};
     return all;
 }
 

@@ -16,8 +16,14 @@ namespace bastewright {
 
 /// What one basting point is.
 struct WayPoint {
-    bool lies;         ///< it is as long as the job's pin and has a direction; else it is a place
+    enum class Shape { pin, dot, stitch }; ///< as pictures show it
+    Shape shape;
     bool clearOfSeams; ///< it keeps clear of seams that will be sewn
+    /// How long it is in its direction; zero for a dot, which has none.
+    Length (*length)(const Basting&);
+    /// Where rows are sewn: the spacing is from row to row, and so much from one point of a row to
+    /// the next. Nothing: points stand wherever the spacing asks for them.
+    Length (*alongRow)(const Basting&);
 };
 
 /// How a step of one zone is said.
@@ -36,6 +42,7 @@ struct StepWords {
     Sentence caution;   ///< what can hurt; may be empty
     Sentence noun;      ///< "the closing of the pins", inside a sentence
     Sentence nounFirst; ///< the same where a sentence begins
+    Sentence past;      ///< "closed": what a zone is then
     /// "A1, A2: close 24 pins"
     Sentence (*line)(const Sentence& zones, const Sentence& count);
     /// "Ada closes A1", "Ada and Bo close A1"
@@ -88,15 +95,25 @@ struct WayWords {
     Sentence heading;    ///< "Dots": over figures about them
     Sentence where;      ///< "Where the dots go": heading of the rows
     Sentence choose;     ///< "Baste with pins": on a button
+    Sentence smoothed;   ///< what comes once the palm glides; may be empty
+    Sentence byRibbons;  ///< what is done at the marks of the ribbons
+    Sentence atBreaks;   ///< what has to be so when a break begins
+    Sentence leaving;    ///< for whoever leaves before the end
     Sentence underneath; ///< what the lead asks when somebody looks underneath
     Sentence putAway;    ///< what has to be so before the quilt is rolled up
-    Sentence rolledUp;   ///< the same in few words, where no pins are counted
-    Sentence care;       ///< what can hurt, in one sentence on paper
-    Sentences cautions;  ///< the same to read out before work begins
+    /// The same of so many points in few words; nothing where they are counted instead.
+    Sentence (*rolledUp)(std::int64_t points);
+    Sentence care;      ///< what can hurt, in one sentence on paper
+    Sentences cautions; ///< the same to read out before work begins
 
+    Sentence howClose;                          ///< "How close together do dots go?"
+    Sentence byFist;                            ///< the same, measured by hand
     Sentence (*count)(std::int64_t points);     ///< "1 dot", "80 dots"
     Sentence (*every)(const Sentence& spacing); ///< "dots every 4 in"
-    Sentence (*single)(std::int64_t points);    ///< "3 single dots", outside all rows
+    /// "No spot of the quilt is farther than 2 7/8 in from a dot, …"
+    Sentence (*held)(const Sentence& distance);
+    Sentence why;                            ///< why there are so many, and why in such rows
+    Sentence (*single)(std::int64_t points); ///< "3 single dots", outside all rows
     Sentence (*singles)(std::int64_t, const Sentence& places); ///< the same, and where
     /// "Rows about 4 in apart across the quilt, a dot about every 5 in, …"
     Sentence (*rows)(bool across, const Sentence& gap, const Sentence& step);
@@ -115,11 +132,13 @@ struct Way {
     bool irons;                      ///< more irons make it quicker
     /// Batting thicker than this is finished once more from the back; none: never.
     std::optional<Length> turnedFrom;
+    /// The most points of a zone: all its steps within about ten minutes.
+    int mostInZone;
     /// What may stand in for points that are missing, zone by zone.
     std::optional<Basting::With> instead;
     /// What speaks against it for this quilt; nothing where it may be taken.
     std::optional<Finding> (*against)(const Job&);
-    /// Zones left to nobody, although somebody began them.
+    /// Zones left to nobody, although somebody began them; nothing where one step is all.
     Finding (*unfinished)(const Unfinished&);
     /// What it uses up, and what it is done with, of all quilts basted so; at least one.
     std::vector<Supply> (*materials)(const Session&, std::span<const BastedQuilt>);

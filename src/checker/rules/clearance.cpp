@@ -21,8 +21,7 @@ void pointsEdge(const QuiltView& v, Report& report) {
     const Unit unit = v.plan.unit;
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points) {
-            const Segment lies =
-                way.lies ? pinSegment(p, v.job.basting.pinLength) : Segment{p.at, p.at};
+            const Segment lies = pinSegment(p, way.length(v.job.basting));
             if (!inside.contains(lies.from) || !inside.contains(lies.to))
                 report.add(v.label() + ", zone " + z.id + ": the point at " + place(p.at, unit) +
                            " does not lie " + figure(margin, unit) + " inside the top.");

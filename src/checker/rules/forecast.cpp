@@ -46,6 +46,23 @@ bool isTold(const PlanView& v, const PlannedBreak& b) {
 
 } // namespace
 
+namespace {
+
+/// When the call began whose last task ends then, or the part of it after a break.
+Seconds callBegan(const PlanView& v, Seconds end) {
+    const auto last = std::ranges::find(v.plan.tasks, end, &Task::end);
+    Seconds out = last->start;
+    for (const Task& t : v.plan.tasks)
+        if (t.job == last->job && t.pass == last->pass && t.kind == last->kind && t.end <= end &&
+            std::ranges::none_of(v.plan.breaks, [&](const PlannedBreak& b) {
+                return b.start >= t.start && b.start < end;
+            }))
+            out = std::min(out, t.start);
+    return out;
+}
+
+} // namespace
+
 // Breaks are somebody's who has told of them, or proposed; those last ten minutes (common
 // practice). Where nobody works for so long there is a break, or somebody comes or has breaks of
 // their own.
@@ -70,7 +87,8 @@ void crewPauses(const PlanView& v, Report& report) {
             report.add(what + " is listed after a later one, or twice.");
         last = &b;
     }
-    // Where nobody does anything, somebody is waited for or it is a break.
+    // Where nobody does anything, somebody is waited for or it is a break; a call lasts as long as
+    // the middle of its slowest, up to half as long again as its tasks.
     Seconds until = v.plan.tasks.empty() ? Seconds{} : v.plan.tasks.front().end;
     const auto begins = v.session.setting.start.sinceMidnight;
     for (const Task& t : v.plan.tasks) {
@@ -81,7 +99,8 @@ void crewPauses(const PlanView& v, Report& report) {
             return (h.from && abs(Seconds{h.from->sinceMidnight - begins} - t.start) < kProposed) ||
                    !h.breaks.empty();
         });
-        if (t.start - until >= kProposed && !covered && !comes)
+        const Seconds margin = std::max(kProposed, (until - callBegan(v, until)) / 2);
+        if (t.start - until >= margin && !covered && !comes)
             report.add("Nobody works from " + clock(until) + " to " + clock(t.start) +
                        ", and no break is planned there.");
         until = std::max(until, t.end);

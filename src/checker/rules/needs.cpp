@@ -28,6 +28,13 @@ Length clipOf(const Roll& roll) {
     return roll.clipHolds > Length{} ? roll.clipHolds : half * ceilDiv(roll.diameter, half);
 }
 
+/// Common practice: a stitch is at most 1 1/2 in long and as long below; from one to the next it is
+/// at most three quarters of the distance of the rows, and at least half of it.
+Length stitchesApart(const Basting& basting) {
+    const Length rows = basting.spacing, usual = Length::inches(3), most = rows * 3 / 4;
+    return most < usual ? most : rows > 2 * usual ? rows / 2 : usual;
+}
+
 using Clips = std::map<Length, std::int64_t>;
 
 void clipsOf(const std::vector<Roll>& rolls, Clips& to) {
@@ -131,12 +138,17 @@ std::vector<Needed> needed(const PlanView& v) {
     using Kind = Supply::Kind;
     const Setting& setting = v.session.setting;
     std::int64_t pinned = 0, dotted = 0;
+    Length sewn{};
     std::map<int, std::int64_t> clamped, pads;
     Length tape{};
     for (const QuiltView& q : v.quilts) {
-        const bool pins = seenWay(q.job).fromBox;
+        const SeenWay& way = seenWay(q.job);
+        std::int64_t count = 0;
         for (const Zone& z : q.quilt.zones)
-            (pins ? pinned : dotted) += std::ssize(z.points);
+            count += std::ssize(z.points);
+        pinned += way.fromBox ? count : 0;
+        dotted += way.irons ? count : 0;
+        sewn += way.sewn ? count * stitchesApart(q.job.basting) : Length{};
         std::int64_t& most = clamped[q.quilt.surface.number];
         for (const Pass& p : q.quilt.passes) {
             std::int64_t here = 0;
@@ -146,7 +158,7 @@ std::vector<Needed> needed(const PlanView& v) {
             }
             most = std::max(most, here);
         }
-        if (!pins)
+        if (way.irons)
             pads[q.quilt.surface.number] = std::max<std::int64_t>(
                 pads[q.quilt.surface.number],
                 std::max<std::int64_t>(1, std::ssize(q.quilt.surface.tables)));
@@ -160,6 +172,15 @@ std::vector<Needed> needed(const PlanView& v) {
                             {Kind::fuseSquares, withSpare(2 * dotted), 0, kSquare}};
     out.push_back({Kind::irons, dotted > 0 ? 1.0 : 0.0, double(setting.room.irons)});
     out.push_back({Kind::heatSafePads, double(tables), 0});
+    // Half as much thread again as the rows are long (from memory), a needle for everybody who
+    // sews.
+    const Length spool =
+        v.session.jobs.front().unit == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
+    out.push_back({Kind::thread, double(ceilDiv(sewn + sewn / 2, spool)), 0});
+    out.push_back(
+        {Kind::needles,
+         sewn > Length{} ? double(std::ranges::count(setting.helpers, true, &Helper::pins)) : 0.0,
+         0});
     for (const auto& [size, count] : clips(v)) {
         std::int64_t have = 0;
         for (const ClipStock& c : setting.stash.clips)

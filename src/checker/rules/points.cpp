@@ -37,7 +37,7 @@ void pointsAngle(const QuiltView& v, Report& report) {
     const SeenWay& way = seenWay(v.job);
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points)
-            if (p.angle < 0 || p.angle >= 180 || p.angle % 15 != 0 || (!way.lies && p.angle != 0))
+            if (p.angle < 0 || p.angle >= 180 || p.angle % way.turn != 0)
                 report.add(v.label() + ", zone " + z.id + ": the point at " +
                            place(p.at, v.plan.unit) + " has the direction " +
                            std::to_string(p.angle) + "; " + way.angles);

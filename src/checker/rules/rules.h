@@ -21,6 +21,7 @@ void pointsBound(const QuiltView&, Report&);
 void pointsRows(const QuiltView&, Report&);
 void pointsTold(const QuiltView&, Report&);
 void pointsGaps(const QuiltView&, Report&);
+void pointsSewn(const QuiltView&, Report&);
 void pointsBlocks(const QuiltView&, Report&);
 
 // zones.cpp

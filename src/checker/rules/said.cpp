@@ -149,7 +149,7 @@ bool isTrueOf(const QuiltView& v, Kind kind) {
     case Kind::spacingTooWide:
         return job.quilting.gapLimit && job.basting.spacing > *job.quilting.gapLimit;
     case Kind::battingMelts:
-        return job.batting.meltable && !seenWay(job).fromBox;
+        return job.batting.meltable && seenWay(job).irons;
     case Kind::throatTooSmall:
         return job.machine.throat && std::ranges::any_of(v.quilt.machineRolls, [&](const Roll& r) {
                    return r.diameter > *job.machine.throat;
@@ -183,7 +183,7 @@ bool isTrueOfAll(const PlanView& v, Kind kind) {
     case Kind::noIron:
     case Kind::nobodyIrons:
         return std::ranges::any_of(v.quilts,
-                                   [](const QuiltView& q) { return !seenWay(q.job).fromBox; });
+                                   [](const QuiltView& q) { return seenWay(q.job).irons; });
     case Kind::nobodyCloses:
         return std::ranges::any_of(v.quilts,
                                    [](const QuiltView& q) { return seenWay(q.job).fromBox; });
@@ -328,7 +328,7 @@ void planHelp(const PlanView& v, Report& report) {
             return !s.room.walls.empty();
         case Help::Kind::iron:
             return std::ranges::any_of(v.quilts,
-                                       [](const QuiltView& q) { return !seenWay(q.job).fromBox; });
+                                       [](const QuiltView& q) { return seenWay(q.job).irons; });
         case Help::Kind::anyStart:
             return std::ranges::any_of(v.session.jobs, [](const Job& j) {
                 return j.basting.start != Basting::Start::best;

@@ -6,10 +6,13 @@ SeenWay seenDots() {
     using enum TaskKind;
     using Of = SeenTask::Of;
     return {.with = Basting::With::dots,
-            .lies = false,
+            .length = [](const Basting&) { return Length{}; },
+            .turn = 180,
             .keepsEdge = false,
             .clearOfSeams = false,
             .fromBox = false,
+            .irons = true,
+            .sewn = false,
             // Common practice: 3 to 10 s of pressing.
             .tasks = {{foldBack, Of::pass, 7, 0},
                       {dotLower, Of::zone, 8, 6},

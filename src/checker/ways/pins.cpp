@@ -6,10 +6,13 @@ SeenWay seenPins() {
     using enum TaskKind;
     using Of = SeenTask::Of;
     return {.with = Basting::With::pins,
-            .lies = true,
+            .length = [](const Basting& b) { return b.pinLength; },
+            .turn = 15,
             .keepsEdge = true,
             .clearOfSeams = true,
             .fromBox = true,
+            .irons = false,
+            .sewn = false,
             // Common practice: 10 to 11 s a pin, placed and closed.
             .tasks = {{placeOpen, Of::zone, 10, 5.5},
                       {smooth, Of::passOften, 11, 0},

@@ -8,7 +8,7 @@
 namespace bastewright::check {
 
 std::span<const SeenWay> seenWays() {
-    static const std::array all{seenPins(), seenDots()};
+    static const std::array all{seenPins(), seenDots(), seenThread()};
     return all;
 }
 

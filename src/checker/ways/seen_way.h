@@ -32,10 +32,14 @@ struct SeenTask {
 
 struct SeenWay {
     Basting::With with;
-    bool lies;         ///< a point is as long as the job's pin, and has a direction
+    /// How long a point is in its direction; zero where it has none.
+    Length (*length)(const Basting&);
+    int turn;          ///< a direction is so many degrees, or twice that …
     bool keepsEdge;    ///< all of a point lies inside the edge that is asked
     bool clearOfSeams; ///< a point keeps clear of sewn seams
     bool fromBox;      ///< a point is a pin of the box
+    bool irons;        ///< it is pressed with an iron
+    bool sewn;         ///< in rows of stitches, the spacing from row to row
     std::vector<SeenTask> tasks;
     bool (*finishes)(const Helper&); ///< may do the last task of a zone
     /// Batting thicker than this is turned once and finished from the back too.
@@ -53,5 +57,6 @@ const SeenTask* seenTask(TaskKind kind);
 
 SeenWay seenPins();
 SeenWay seenDots();
+SeenWay seenThread();
 
 } // namespace bastewright::check

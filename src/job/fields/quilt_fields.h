@@ -17,7 +17,8 @@ inline constexpr std::array kMethodWords{Word{"in-the-ditch", Quilting::Method::
                                          Word{"free-motion", Quilting::Method::freeMotion},
                                          Word{"undecided", Quilting::Method::undecided}};
 inline constexpr std::array kWithWords{Word{"pins", Basting::With::pins},
-                                       Word{"dots", Basting::With::dots}};
+                                       Word{"dots", Basting::With::dots},
+                                       Word{"thread", Basting::With::thread}};
 
 inline constexpr Within<Length> kTopSide{limits::kSmallestTop, limits::kLargestTop};
 
@@ -88,7 +89,8 @@ void topFields(Fields& f, T& top) {
 
 template <class Fields, class B>
 void bastingFields(Fields& f, B& basting) {
-    f.word(FieldName{"with", core::label("Pins or dots"), "", "CP"}, basting.with, kWithWords);
+    f.word(FieldName{"with", core::label("Pins, dots or thread"), "", "CP"}, basting.with,
+           kWithWords);
     f.length(FieldName{"spacing", core::label("Spacing"),
                        "Every place of the top is as near to a pin as a square grid of this "
                        "spacing puts it.",

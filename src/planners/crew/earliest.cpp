@@ -37,16 +37,12 @@ public:
         for (const Task& t : plan.tasks) {
             if (given_.situation.inHand.contains(t.id))
                 continue;
-            switch (t.kind) {
-            case TaskKind::placeOpen:
-            case TaskKind::closePins:
-            case TaskKind::dotLower:
-            case TaskKind::dotUpper:
-                if (t.pass == p.number)
+            if (isOfZone(t.kind)) {
+                if (zoneStep(t.kind).by == WayStep::By::zones && t.pass == p.number)
                     calls[t.kind] = 0;
-                break;
-            case TaskKind::press:
-                break;
+                continue;
+            }
+            switch (t.kind) {
             case TaskKind::clamp:
             case TaskKind::reclamp: {
                 std::size_t hands = 0;
@@ -84,7 +80,7 @@ private:
                             for (const PlacedPoint& q : z.zone.points)
                                 only[reachOf(crew, q) | others] += secondsAPoint(kind);
                     }
-        const double steppingUp = fullZones(crew) ? leastSteppingUp(kind) : 0;
+        const double steppingUp = fullZones(crew, wayWith(kind)) ? leastSteppingUp(kind) : 0;
         double best = least(work, paces, steppingUp);
         if (n > kEverySet || n == 0)
             return best;

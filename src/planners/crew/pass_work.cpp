@@ -43,9 +43,9 @@ double slowestOf(std::size_t people) {
 
 } // namespace
 
-bool fullZones(const PassCrew& crew) {
-    return std::ranges::all_of(crew.zones, [](const OwnedZone& z) {
-        return z.zone.points.size() <= static_cast<std::size_t>(kMostInZone);
+bool fullZones(const PassCrew& crew, const Way& way) {
+    return std::ranges::all_of(crew.zones, [&](const OwnedZone& z) {
+        return z.zone.points.size() <= static_cast<std::size_t>(way.mostInZone);
     });
 }
 
@@ -115,7 +115,8 @@ PassWork passWork(const Given& given, const QuiltTable& table, const Block& bloc
     const auto zones = [&](TaskKind kind) {
         if (const double n = pointsOf(kind); n > 0) {
             out.zones += secondsAPoint(kind) * n;
-            out.steppingUp = left && !fullZones(left->crew) ? 0 : leastSteppingUp(kind);
+            out.steppingUp =
+                left && !fullZones(left->crew, table.way()) ? 0 : leastSteppingUp(kind);
             ++out.calls;
         }
     };

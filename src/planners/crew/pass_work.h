@@ -35,7 +35,7 @@ struct PassWork {
 };
 
 /// No zone has more points than a zone may have.
-bool fullZones(const PassCrew& crew);
+bool fullZones(const PassCrew& crew, const Way& way);
 
 /// The tables have still to be set up for it: it is of the first quilt on them.
 bool opensTheTable(const Given& given, const Block& block);

@@ -80,13 +80,19 @@ void PassSteps::zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, 
     restBefore(id, lengthOf(work), kSoonAfterBreak);
     const int start = now_;
     auto parts = withRests(std::move(work));
+    // All of the call wait for the call before, in whichever part they are.
+    const std::vector<std::string> before = out_.barrier;
+    std::vector<std::string> all;
     for (std::size_t k = 0; k < parts.size(); ++k) {
         if (parts[k].empty())
             continue;
         if (k > 0 && now_ > out_.lastRest)
             rest();
+        out_.barrier = before;
         workAtZones(kind, pass, std::move(parts[k]));
+        all.insert(all.end(), out_.barrier.begin(), out_.barrier.end());
     }
+    out_.barrier = std::move(all);
     called(id, start, now_);
 }
 

@@ -136,7 +136,7 @@ private:
     /// A long run is ticked in several turns along the side.
     void inTurns(int k, Piece piece, StandingPlace place, std::vector<OwnedZone>& out) const {
         const auto n = static_cast<int>(piece.points.size());
-        int turns = (n + kMostInZone - 1) / kMostInZone;
+        int turns = (n + g_.mostInZone - 1) / g_.mostInZone;
         const bool acrossX = isAcross(place.side);
         while (turns > 1) {
             // The line after about one turn's share.

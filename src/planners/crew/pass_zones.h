@@ -21,9 +21,9 @@ struct PassZones {
     int overlaps = 0;             ///< of these: places without room, or shared by two
 };
 
-/// Cuts everybody's share into zones: each worked from one side, with at most `kMostInZone` points,
-/// named by place and turn from the quilt's middle outward. `letters` are the places' by post,
-/// `turns` the turns each place has had already in this pass.
+/// Cuts everybody's share into zones: each worked from one side, with at most `Way::mostInZone`
+/// points, named by place and turn from the quilt's middle outward. `letters` are the places' by
+/// post, `turns` the turns each place has had already in this pass.
 PassZones zonesOf(const Ground& ground, const std::vector<Post>& posts, const Sharing& sharing,
                   int pass, const std::vector<std::string>& letters,
                   const std::map<std::string, int>& turns, Point quiltMiddle);

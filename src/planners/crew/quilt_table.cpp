@@ -60,8 +60,8 @@ QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
     bool any = false;
     for (std::size_t k = 0; k < quilt.passes.size(); ++k) {
         const Pass& p = quilt.passes[k];
-        grounds_.push_back(
-            groundOf(p, points_[k], spacing_, rows(), !quilt.surface.floor, secondsAPoint(kind)));
+        grounds_.push_back(groundOf(p, points_[k], spacing_, rows(), !quilt.surface.floor,
+                                    secondsAPoint(kind), way_.mostInZone));
         sides_.width = p.table.width();
         sides_.length = p.table.length();
         for (const PlacedPoint& q : points_[k]) {
@@ -348,7 +348,7 @@ PassCrew QuiltTable::shareRest(std::size_t pass, const std::vector<int>& people,
     Pass rest = quilt_.passes[pass];
     rest.fresh = std::move(area);
     const Ground ground = groundOf(rest, std::move(points), spacing_, rows(), !quilt_.surface.floor,
-                                   grounds_[pass].secondsAPoint);
+                                   grounds_[pass].secondsAPoint, way_.mostInZone);
     return crewOf(homes, pass, ground, letters, turns);
 }
 

@@ -126,7 +126,7 @@ private:
             work += here;
             out.unreached += sumIn(s.unreached, r);
             if (here > 0)
-                zones += std::max(1, static_cast<int>(std::lround(here / kMostInZone)));
+                zones += std::max(1, static_cast<int>(std::lround(here / g_.mostInZone)));
         }
         if (work > 0) {
             const double pace = soundPace(posts_[static_cast<std::size_t>(post)].helper->pace);
@@ -363,14 +363,15 @@ private:
 } // namespace
 
 Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacing,
-                const PinRows* rows, bool limited, double secondsAPoint) {
+                const PinRows* rows, bool limited, double secondsAPoint, int mostInZone) {
     Ground g{.fresh = pass.fresh,
              .table = pass.table,
              .points = std::move(points),
              .xs = {},
              .ys = {},
              .limited = limited,
-             .secondsAPoint = secondsAPoint};
+             .secondsAPoint = secondsAPoint,
+             .mostInZone = mostInZone};
     const Rect all = pass.fresh.bounds();
     g.xs = cutLines(all.x(), g.points, true, spacing, rows);
     g.ys = cutLines(all.y(), g.points, false, spacing, rows);

@@ -23,11 +23,12 @@ struct Ground {
     std::vector<Length> xs, ys;      ///< lines it may be cut along: see cutLines
     bool limited = true;             ///< false on the floor: reach does not count
     double secondsAPoint = 0;        ///< of one call, at pace 1
+    int mostInZone = 50;             ///< as the way of basting has it (`Way::mostInZone`)
 };
 
 /// `rows` where points stand in rows.
 Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacing,
-                const PinRows* rows, bool limited, double secondsAPoint);
+                const PinRows* rows, bool limited, double secondsAPoint, int mostInZone);
 
 /// Who has which part of the area: rectangles between cut lines, for each of the posts; none for
 /// who has nothing to do here.
@@ -43,8 +44,5 @@ struct Sharing {
 /// rows or marks; between the last two one step is allowed. Everybody's part lies in front of them,
 /// within their reach, and is connected where the area is.
 Sharing shareOut(const Ground& ground, const std::vector<Post>& posts);
-
-/// The most points of one zone: put in and closed within ten minutes.
-inline constexpr int kMostInZone = 50;
 
 } // namespace bastewright::crew

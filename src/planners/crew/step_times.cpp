@@ -1,7 +1,6 @@
 #include "planners/crew/step_times.h"
 
 #include "plan/trade_times.h"
-#include "planners/crew/share_out.h"
 #include "planners/crew/slowest.h"
 #include "planners/surface/reachable.h"
 
@@ -104,7 +103,7 @@ double secondsAPoint(TaskKind kind) {
 }
 
 double leastSteppingUp(TaskKind kind) {
-    return kStepUpToZone / (kMostInZone * secondsAPoint(kind));
+    return kStepUpToZone / (wayWith(kind).mostInZone * secondsAPoint(kind));
 }
 
 double zoneSeconds(TaskKind kind, int points, int leaning, double pace) {

@@ -76,8 +76,7 @@ PinRule::PinRule(const Field& top, std::span<const Segment> seams, const Basting
     : top_{top}
     , edge_{basting.edge.in()} {
     const WayPoint& point = wayOf(basting.with).point;
-    if (point.lies)
-        halfLength_ = basting.pinLength.in() / 2;
+    halfLength_ = point.length(basting).in() / 2;
     if (point.clearOfSeams) {
         clear_ = basting.clear.in();
         for (const Segment& s : seams)

@@ -52,7 +52,7 @@ public:
     PinRule withoutSeams() const;
     /// The same rule with another distance from the edge.
     PinRule withEdge(double edge) const;
-    /// Half the length of a pin; zero for a dot.
+    /// Half the length of a pin or a stitch; zero for a dot.
     double halfLength() const { return halfLength_; }
     std::span<const Line> seams() const { return lines_; }
 

@@ -5,6 +5,8 @@
 #include "planners/points/pin_rows_of.h"
 #include "planners/points/points_store.h"
 #include "planners/points/report.h"
+#include "planners/points/stitch_rows.h"
+#include "ways/way.h"
 
 #include <cmath>
 
@@ -50,8 +52,11 @@ struct Rowed {
 Rowed rowed(const Job& job, const Rules& rules, const PointsOptions& options,
             std::stop_token stop) {
     Rowed out;
-    out.rows = rowsFor(
-        rules, {options.along, measuresFor(job), options.glance ? 0 : options.effort}, stop);
+    if (const auto& alongRow = wayOf(job).point.alongRow)
+        out.rows = stitchRows(rules, alongRow(job.basting), options.along);
+    else
+        out.rows = rowsFor(
+            rules, {options.along, measuresFor(job), options.glance ? 0 : options.effort}, stop);
     if (out.rows) {
         const RowFrame frame{rules, out.rows->choice.along};
         for (const FittedRow& row : out.rows->rows)
@@ -72,7 +77,10 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
         return plan;
     plan.bound = leastPoints(areaSquareInches(area), job.basting.spacing);
     const Rules rules = rulesFor(job), edged = forRows(rules);
-    const auto wanted = options.layout ? options.layout : job.basting.layout;
+    const bool sewn = wayOf(job).point.alongRow != nullptr;
+    const auto wanted = sewn             ? Basting::Layout::rows
+                        : options.layout ? options.layout
+                                         : job.basting.layout;
     Rowed rows = rowed(job, edged, options, stop);
     Layout layout = std::move(rows.layout);
     std::optional<BlockLayout> blocks;
@@ -97,9 +105,14 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
         plan.rows = pinRowsOf(*rows.rows, edged, job.unit, layout.spots());
     }
     tidy(layout);
+    const auto angle = [&](Spot at) {
+        if (sewn && rows.rows)
+            return rows.rows->choice.along == PinRows::Along::width ? 0 : 90;
+        return rules.angleAt(at);
+    };
     for (const auto& p : layout.pins)
         plan.points.push_back(
-            {{Length::nearestInches(p.at.x), Length::nearestInches(p.at.y)}, rules.angleAt(p.at)});
+            {{Length::nearestInches(p.at.x), Length::nearestInches(p.at.y)}, angle(p.at)});
     std::sort(plan.points.begin(), plan.points.end(),
               [](const PlacedPoint& a, const PlacedPoint& b) {
                   return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};

@@ -2,6 +2,7 @@
 
 #include "planners/points/buckets.h"
 #include "planners/points/holes.h"
+#include "ways/way.h"
 
 #include <cmath>
 
@@ -73,10 +74,11 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
         plan.findings.push_back(
             {Finding::Kind::edgeGivesWay, Finding::Level::warn, "/basting/edge",
-             core::says("Pins or dots %1 inside the edge cannot hold the corners at a spacing of "
-                        "%2; they lie from %3 inside it.",
-                        length(job.basting.edge), length(job.basting.spacing),
-                        length(Length::nearestInches(rules.pin.edge()))),
+             core::says(
+                 "%1 lying %2 inside the edge cannot hold the corners at a spacing of %3; they "
+                 "lie from %4 inside it.",
+                 wayOf(job).words.heading, length(job.basting.edge), length(job.basting.spacing),
+                 length(Length::nearestInches(rules.pin.edge()))),
              core::says("Allow them nearer to the edge, or a wider spacing.")});
     Spots crowd;
     Buckets near{rules.top(), rules.spacing};

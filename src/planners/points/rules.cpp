@@ -13,13 +13,13 @@ namespace {
 constexpr double kTolerance = 1.0 / 8 - 1e-6;
 
 /// True where the edge, seams aside, leaves a place that holds each corner of the top.
-bool cornersInReach(const Rules& rules) {
+bool cornersInReach(const Rules& rules, double raster) {
     Rules plain = rules;
     plain.pin = rules.pin.withoutSeams();
     const Field& t = rules.top();
     for (const double x : {t.x0, t.x1})
         for (const double y : {t.y0, t.y1}) {
-            const Spots near = plain.places(Field{x, y, x, y}.grown(rules.radius));
+            const Spots near = plain.places(Field{x, y, x, y}.grown(rules.radius), raster);
             if (std::none_of(near.begin(), near.end(), [&](Spot s) {
                     return distanceSquared(s, {x, y}) < squared(0.99 * rules.radius);
                 }))
@@ -49,7 +49,9 @@ Rules rulesFor(const Job& job) {
     // Coarse enough to be quick, fine enough for a top of few points.
     while (rules.step * 2 <= rules.spacing / 5.5 && 4 * squared(rules.step) <= top.area() / 2500)
         rules.step *= 2;
-    while (rules.pin.edge() > 0 && !cornersInReach(rules))
+    // Stitches lie on the finest raster, all others are looked for on that of the searches.
+    const double raster = wayOf(job).point.alongRow ? rules.fine : rules.step;
+    while (rules.pin.edge() > 0 && !cornersInReach(rules, raster))
         rules.pin = rules.pin.withEdge(std::max(0.0, rules.pin.edge() - 0.125));
     return rules;
 }

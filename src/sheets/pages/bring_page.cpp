@@ -102,6 +102,13 @@ Block listHead(double width) {
         }};
 }
 
+bool restsOnChairs(const QuiltPlan& quilt) {
+    return std::ranges::any_of(quilt.passes, [](const Pass& pass) {
+        return std::ranges::any_of(kSides,
+                                   [&](Side side) { return pass.beyond[side] == Beyond::chairs; });
+    });
+}
+
 Flow bringList(const SheetContext& c, double width) {
     Flow flow{listHead(width)};
     for (const auto& s : c.plan.supplies)
@@ -110,8 +117,19 @@ Flow bringList(const SheetContext& c, double width) {
     for (const auto& h : c.session.setting.helpers)
         if (h.seated)
             more << Text::tr("a chair for %1").arg(QString::fromStdString(h.name));
-    more << Text::tr("a bowl for everybody's pins") << Text::tr("these sheets")
-         << Text::tr("a magnet for lost pins*");
+    if (std::ranges::any_of(c.plan.quilts, restsOnChairs))
+        more << Text::tr("chairs under what hangs");
+    const auto brings = [&](Supply::Kind kind) {
+        return std::ranges::count(c.plan.supplies, kind, &Supply::kind) > 0;
+    };
+    const bool pins = brings(Supply::Kind::pins), needles = brings(Supply::Kind::needles);
+    if (pins)
+        more << Text::tr("a bowl for everybody's pins");
+    more << Text::tr("these sheets");
+    if (pins)
+        more << Text::tr("a magnet for lost pins*");
+    else if (needles)
+        more << Text::tr("a magnet for lost needles*");
     flow.push_back(paragraph(
         {{Text::tr("And:") + QChar::Space, true}, {Text::tr("%1.").arg(more.join(Text::tr(", ")))}},
         width, type::kSmall, 6));
@@ -120,12 +138,14 @@ Flow bringList(const SheetContext& c, double width) {
             flow.push_back(paragraph(
                 {{language::said(s.item) + QStringLiteral(": "), true}, {language::said(s.note)}},
                 width, type::kSmall, 5));
-    flow.push_back(paragraph(Text::tr("Pins with a tenth to spare. Opened in advance they save the "
-                                      "first minutes."),
-                             width, type::kHead, 6));
-    flow.push_back(paragraph(
-        Text::tr("* Keep it away from pacemakers and other implants, and from electronics."), width,
-        type::kHead, 2));
+    if (pins)
+        flow.push_back(paragraph(Text::tr("Pins with a tenth to spare. Opened in advance they save "
+                                          "the first minutes."),
+                                 width, type::kHead, 6));
+    if (pins || needles)
+        flow.push_back(paragraph(
+            Text::tr("* Keep it away from pacemakers and other implants, and from electronics."),
+            width, type::kHead, 2));
     return flow;
 }
 
@@ -185,7 +205,7 @@ Flow bringPage(const SheetContext& c) {
         return flow;
     };
     Flow best = set(1);
-    for (const double pictures : {0.85, 0.7})
+    for (const double pictures : {0.85, 0.7, 0.55})
         if (Flow flow = set(pictures);
             paginate(flow, c.height).size() < paginate(best, c.height).size())
             best = std::move(flow);

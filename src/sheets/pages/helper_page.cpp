@@ -293,7 +293,8 @@ Flow passList(const SheetContext& c, const Helper& who, const std::vector<Part>&
     if (who.until &&
         after(*who.until) <= std::max(c.plan.range.late, c.plan.finish) + std::chrono::hours{1})
         add(after(*who.until), 3,
-            {{Text::tr("You leave. Close your open pins first; say which row you have reached.")}});
+            {{language::said(
+                wayOf(c.with(parts.empty() ? 0 : parts.back().quilt)).words.leaving)}});
     std::ranges::stable_sort(all, {}, [](const auto& one) { return one.first; });
     Flow out;
     for (auto& [when, block] : all)
@@ -341,10 +342,18 @@ Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part
         const auto& own = c.plan.quilts[p.quilt].rows;
         return own && own->along == PinRows::Along::width;
     });
+    const bool alike = std::ranges::all_of(parts, [&](const Part& p) {
+        const auto& own = c.plan.quilts[p.quilt].rows;
+        return !own || own->ribbons.odd == own->ribbons.even;
+    });
     // Mark 1 of the ribbon is at the edge that the row begins at.
     const QString marks =
-        across ? Text::tr("marks count from the left edge; black: odd rows, white: even")
-               : Text::tr("marks count from the head; black: odd rows, white: even");
+        alike ? (across ? Text::tr("marks stand on the ribbon, from the left edge")
+                        : Text::tr("marks stand on the ribbon, from the head"))
+        : across
+            ? Text::tr(
+                  "marks stand on the ribbon, from the left edge; black: odd rows, white: even")
+            : Text::tr("marks stand on the ribbon, from the head; black: odd rows, white: even");
     flow.push_back(headingLine(Text::tr("Your passes"), rows ? marks : QString{}, c.width));
     flow += passList(c, who, parts, setting);
     const auto add = [&](const QString& words, const TextStyle& style) {

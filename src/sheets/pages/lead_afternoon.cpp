@@ -1,5 +1,6 @@
 #include "sheets/pages/lead_afternoon.h"
 
+#include "language/said.h"
 #include "sheets/ink.h"
 #include "sheets/pages/lead_words.h"
 #include "sheets/parts.h"
@@ -173,7 +174,7 @@ std::vector<Block> afternoon(const SheetContext& c, std::size_t q, double width,
     for (const PlannedBreak& b : c.plan.breaks) {
         if (b.start < first || b.start > last)
             continue;
-        const QString whose = b.people.empty() ? Text::tr("All pins closed, nothing half done.")
+        const QString whose = b.people.empty() ? language::said(wayOf(c.job(q)).words.atBreaks)
                                                : Text::tr("%1 alone.").arg(names(b.people));
         add(b.start, 1,
             {{Text::tr("Break, %1.").arg(span(b.end - b.start)) + QChar::Space, true}, {whose}});
@@ -194,8 +195,8 @@ std::vector<Block> afternoon(const SheetContext& c, std::size_t q, double width,
             after(*h.until) <= std::max(last, c.plan.range.late)) {
             const QString takers = takersOf(c, q, h.name);
             add(after(*h.until), 2,
-                {{takers.isEmpty() ? Text::tr("%1 leaves, pins closed.").arg(called(h.name))
-                                   : Text::tr("%1 leaves, pins closed; %2 take over.")
+                {{takers.isEmpty() ? Text::tr("%1 leaves, nothing half done.").arg(called(h.name))
+                                   : Text::tr("%1 leaves, nothing half done; %2 take over.")
                                          .arg(called(h.name), takers),
                   true}});
         }

@@ -47,7 +47,7 @@ Block leadHead(const SheetContext& c, std::size_t q) {
     std::vector<Span> how{{howMany(c, q) + QChar::Space, true}};
     if (quilt.rows)
         how.push_back({language::said(rowsSentence(*quilt.rows, c.job(q))) + QChar::Space +
-                       Text::tr("Pin at the ribbons' marks.")});
+                       language::said(wayOf(c.job(q)).words.byRibbons)});
     else if (quilt.blocks)
         how.push_back({language::said(blocksSentence(*quilt.blocks, c.job(q)))});
     const auto pins = set(how, left, closeText(type::kSmall));
@@ -279,7 +279,7 @@ PlacePicture SheetContext::places(std::size_t quilt, const Pass& pass) const {
     PlacePicture show;
     show.quilt = &plan.quilts[quilt];
     show.pass = &pass;
-    show.pins = wayOf(with(quilt)).point.lies;
+    show.shape = wayOf(with(quilt)).point.shape;
     show.photo = photo(quilt);
     for (auto& s : standing(plan, quilt, pass)) {
         AtTable who;

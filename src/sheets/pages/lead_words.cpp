@@ -213,8 +213,8 @@ std::vector<Span> rollUpWords(const SheetContext& c, std::size_t quilt) {
         out.push_back({Text::tr("%1.").arg(rolls.join(Text::tr("; ")))});
     const int in = pinsOf(q);
     const Way& way = wayOf(c.with(quilt));
-    if (!way.fromBox)
-        out.push_back({QChar::Space + language::said(way.words.rolledUp)});
+    if (way.words.rolledUp)
+        out.push_back({QChar::Space + language::said(way.words.rolledUp(in))});
     else
         out.push_back({QChar::Space + Text::tr("%1 stay in; the others go back into the box.")
                                           .arg(pointCount(in, c.with(quilt)))});

@@ -40,12 +40,15 @@ Flow rowsFlow(const SheetContext& c, std::size_t q, double above) {
     ribbon(across ? Text::tr("Ribbon along a row, from the left edge")
                   : Text::tr("Ribbon along a row, from the head"),
            [&rows, unit](QPainter& p, QRectF at) { drawMarksRibbon(p, at, rows, unit); });
-    flow.push_back(
-        paragraph({{Text::tr("Odd rows (black): "), true}, {list(rows.ribbons.odd, unit)}}, c.width,
-                  type::kBody, 0));
-    flow.push_back(
-        paragraph({{Text::tr("Even rows (white): "), true}, {list(rows.ribbons.even, unit)}},
-                  c.width, type::kBody, 2));
+    const auto marks = [&](const QString& which, const std::vector<Length>& of, double before) {
+        flow.push_back(paragraph({{which, true}, {list(of, unit)}}, c.width, type::kBody, before));
+    };
+    if (rows.ribbons.odd == rows.ribbons.even) {
+        marks(Text::tr("All rows: "), rows.ribbons.odd, 0);
+    } else {
+        marks(Text::tr("Odd rows (black): "), rows.ribbons.odd, 0);
+        marks(Text::tr("Even rows (white): "), rows.ribbons.even, 2);
+    }
     ribbon(across ? Text::tr("Ribbon down the side, from the head: where the rows lie")
                   : Text::tr("Ribbon along the head, from the left: where the rows lie"),
            [&rows, unit](QPainter& p, QRectF at) { drawSideRibbon(p, at, rows, unit); });
@@ -85,7 +88,7 @@ Flow rowsPage(const SheetContext& c, std::size_t quilt) {
         return flow;
     }
     const auto blocks = std::make_shared<PinBlocks>(*plan.blocks);
-    const Length pin = way.point.lies ? job.basting.pinLength : Length{};
+    const Length pin = way.point.length(job.basting);
     flow.push_back({.height = c.height * kPicture,
                     .before = 8,
                     .draw = [blocks, pin, job](QPainter& p, QRectF at) {

@@ -9,6 +9,7 @@
 #include "sheets/task_words.h"
 #include "sheets/two_columns.h"
 #include "sheets/words.h"
+#include "ways/way.h"
 
 #include <QPainter>
 
@@ -17,6 +18,14 @@
 
 namespace bastewright::sheets {
 namespace {
+
+/// What the numbers of pins, dots or stitches stand under.
+QString pointsHeading(const SheetContext& c) {
+    const Way& first = wayOf(c.job(0));
+    const bool same =
+        std::ranges::all_of(c.session.jobs, [&](const Job& j) { return &wayOf(j) == &first; });
+    return same ? language::said(first.words.heading) : Text::tr("Pins, dots, stitches");
+}
 
 using Facts = std::vector<std::pair<QString, QString>>;
 
@@ -169,7 +178,7 @@ Flow passes(const SheetContext& c) {
                    {Text::tr("When"), 0},
                    {Text::tr("Shift"), -1},
                    {Text::tr("Zones"), 0, true},
-                   {Text::tr("Pins or dots"), 0, true}},
+                   {pointsHeading(c), 0, true}},
                   rows, c.width, {.rowPadding = 2, .together = kAllRows});
     return flow;
 }
@@ -231,7 +240,7 @@ Flow inColumns(const SheetContext& c, bool whole) {
         lists += table({{Text::tr("Pass"), 0},
                         {Text::tr("When"), -1},
                         {Text::tr("Zones"), 0, true},
-                        {Text::tr("Pins or dots"), 0, true}},
+                        {pointsHeading(c), 0, true}},
                        rows, width, kClose);
         for (std::size_t i = first; whole && i + 1 < lists.size(); ++i)
             lists[i].keepWithNext = true;

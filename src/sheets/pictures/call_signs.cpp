@@ -41,6 +41,10 @@ Outline outline(Sign sign) {
     case Sign::slide:
         return {"M5.4 16V21.4M18.6 16V21.4M4 7.4H18.6M15.4 4.4l3.4 3-3.4 3",
                 "M2.6 12.6H21.4V16H2.6z"};
+    case Sign::needle:
+        return {"M20.8 3.2L8.4 15.6M6.2 17.8a1.6 1.6 0 1 1-2.2-2.2c1-1 3.6-2.4 5.2-3.6M6 16.6c-1.8 "
+                "2.2-3.6 4.4 0 4.4h3.2M12 21h3.6M18.4 21h3.2",
+                ""};
     case Sign::dot:
         return {"M3.4 3.6H20.6V20.4H3.4z", "M9 9h6v6H9z"};
     case Sign::iron:

@@ -16,6 +16,7 @@ enum class Sign {
     pinClosed, ///< close
     under,     ///< an eye under the table: check
     slide,     ///< the quilt sliding over the table: move
+    needle,    ///< a threaded needle: stitch
     dot,       ///< a fuse dot laid
     iron,      ///< press
     wait,      ///< a clock: cool

@@ -151,7 +151,7 @@ private:
         for (const AtTable& who : show_.people)
             for (const Zone* zone : who.zones)
                 for (const PlacedPoint& point : zone->points)
-                    drawPoint(p_, map_(point.at), show_.pins, isMine(who));
+                    drawPoint(p_, map_(point.at), show_.shape, point.angle, isMine(who));
     }
 
     void table() {

@@ -2,6 +2,7 @@
 
 #include "plan/plan.h"
 #include "sheets/hold_order.h"
+#include "ways/way.h"
 
 #include <QImage>
 #include <QRectF>
@@ -33,8 +34,8 @@ struct PlacePicture {
     std::string mine{};
     Side bottom = Side::foot; ///< this side of the quilt lies at the bottom
     QString you{};            ///< beside one's own mark; empty: the name
-    bool pins = true;         ///< else dots
-    QImage photo{};           ///< of the top, as it lies quietly on paper; null: none
+    WayPoint::Shape shape = WayPoint::Shape::pin;
+    QImage photo{}; ///< of the top, as it lies quietly on paper; null: none
 };
 
 /// Every clamp and tape with its number, everybody's place, rows and pins; the quilt's head and

@@ -1,12 +1,15 @@
 #pragma once
 
+#include "ways/way.h"
+
 #include <QPointF>
 
 class QPainter;
 
 namespace bastewright::sheets {
 
-/// A pin or a dot in a picture of the table: a speck, one's own drawn as it is placed, open.
-void drawPoint(QPainter& p, QPointF at, bool pin, bool mine);
+/// A pin, a dot or a stitch in a picture of the table: a speck, one's own drawn as it is placed, a
+/// pin open. `angle` in degrees.
+void drawPoint(QPainter& p, QPointF at, WayPoint::Shape shape, int angle, bool mine);
 
 } // namespace bastewright::sheets

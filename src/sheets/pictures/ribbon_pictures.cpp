@@ -42,11 +42,11 @@ void band(QPainter& p, const Ribbon& r, Length length) {
     p.drawRect(QRectF{r.at({}), r.y - kRibbonMark, r.at(length) - r.at({}), 2 * kRibbonMark});
 }
 
-/// Numbers of marks, and their distances where they do not run into each other.
+/// Numbers of marks and their distances, where they do not run into each other.
 void marks(QPainter& p, const Ribbon& r, const std::vector<Length>& of, Unit unit, bool above,
            bool solid, std::optional<std::size_t> chosen = {}) {
     const double way = above ? -1 : 1;
-    double free = -1e9;
+    double free = -1e9, numbered = -1e9;
     for (std::size_t i = 0; i < of.size(); ++i) {
         const double x = r.at(of[i]);
         const bool set = chosen == i;
@@ -57,7 +57,12 @@ void marks(QPainter& p, const Ribbon& r, const std::vector<Length>& of, Unit uni
         p.setBrush(solid ? ink::kDark : ink::kPaper);
         p.drawPolygon(tip);
         const QString number = QString::number(i + 1);
-        label(p, {x, r.y + way * (kRibbonMark + 9)}, number, int(kNumber) + (set ? 4 : 0), 24, set);
+        const double half = 2.6 * double(number.size());
+        if (x - half >= numbered || set) {
+            label(p, {x, r.y + way * (kRibbonMark + 9)}, number, int(kNumber) + (set ? 4 : 0), 24,
+                  set);
+            numbered = x + half + 2;
+        }
         const QString text = length(of[i], unit);
         const double wide = 4.6 * double(text.size());
         if (x - wide / 2 < free && !set)
@@ -76,7 +81,8 @@ void drawMarksRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit) {
     const Ribbon r = ribbonIn(box, length, box.center().y());
     band(p, r, length);
     marks(p, r, rows.ribbons.odd, unit, true, true);
-    marks(p, r, rows.ribbons.even, unit, false, false);
+    if (rows.ribbons.even != rows.ribbons.odd)
+        marks(p, r, rows.ribbons.even, unit, false, false);
     p.restore();
 }
 

@@ -13,8 +13,8 @@ class QPainter;
 /// Pictures of how pins stand in rows.
 namespace bastewright::sheets {
 
-/// The ribbon laid along a row: odd rows' marks above the line, even rows' below, numbered, each
-/// with its distance from the beginning where there is room.
+/// The ribbon laid along a row: odd rows' marks above the line, even rows' below where they differ,
+/// numbered, each with its distance from the beginning where there is room.
 void drawMarksRibbon(QPainter& p, QRectF box, const PinRows& rows, Unit unit);
 
 /// The ribbon down the side, drawn lying: where each row is. `row` (from 0) is set off.

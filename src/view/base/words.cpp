@@ -164,7 +164,7 @@ QString task(TaskKind kind) {
     case TaskKind::turnOver:
         return tr("Turn the quilt over");
     case TaskKind::handOver:
-        return tr("Roll up and count the pins");
+        return tr("Roll up for quilting");
     default:
         return fromCore(zoneStepWords(kind).command);
     }

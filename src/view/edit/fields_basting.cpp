@@ -22,7 +22,7 @@ Fields ofBasting(const Session& session, int quilt) {
         [q](const Session& s) { return int(s.jobs[q].basting.with); },
         [q](Session& s, int i) { s.jobs[q].basting.with = Basting::With(i); });
     out << length({"spacing", with, labelOf("basting/spacing")}, unit, basting(&Basting::spacing));
-    if (basted.point.lies)
+    if (basted.point.shape == WayPoint::Shape::pin)
         out << length({"pin", with, labelOf("basting/pin_length")}, unit,
                       basting(&Basting::pinLength));
     if (basted.point.clearOfSeams)
@@ -40,18 +40,19 @@ Fields ofBasting(const Session& session, int quilt) {
             {tr("As is fastest"), tr("Along the tables"), tr("Across the tables")},
             [q](const Session& s) { return int(s.jobs[q].basting.along); },
             [q](Session& s, int i) { s.jobs[q].basting.along = Basting::Along(i); });
-    out << choice(
-        {"layout", way, words::fromCore(basted.words.where)},
-        {tr("The easier one"), tr("In rows, by ribbons"), tr("The same in every block"),
-         tr("As few as can be")},
-        [q](const Session& s) {
-            const auto& layout = s.jobs[q].basting.layout;
-            return layout ? int(*layout) + 1 : 0;
-        },
-        [q](Session& s, int i) {
-            auto& layout = s.jobs[q].basting.layout;
-            layout = i == 0 ? std::nullopt : std::optional{Basting::Layout(i - 1)};
-        });
+    if (!basted.point.alongRow)
+        out << choice(
+            {"layout", way, words::fromCore(basted.words.where)},
+            {tr("The easier one"), tr("In rows, by ribbons"), tr("The same in every block"),
+             tr("As few as can be")},
+            [q](const Session& s) {
+                const auto& layout = s.jobs[q].basting.layout;
+                return layout ? int(*layout) + 1 : 0;
+            },
+            [q](Session& s, int i) {
+                auto& layout = s.jobs[q].basting.layout;
+                layout = i == 0 ? std::nullopt : std::optional{Basting::Layout(i - 1)};
+            });
     out << length({"inset", way, labelOf("room/inset")}, unit,
                   [](Session& s) { return &s.setting.room.inset; });
     if (!session.setting.room.walls.empty())

@@ -4,6 +4,7 @@
 #include "view/base/words.h"
 #include "view/edit/field_kinds.h"
 #include "view/edit/summaries.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <array>
@@ -108,7 +109,7 @@ QString GuideDesk::question() const {
     case Quilted:
         return tr("How will it be quilted?");
     case Closely:
-        return tr("How close together do pins go?");
+        return words::fromCore(wayOf(editor_->job()).words.howClose);
     case Tables:
         return tr("Which tables are there?");
     case People:
@@ -126,7 +127,7 @@ QString GuideDesk::help() const {
     case Quilted:
         return tr("Pins keep out of the way of the needle.");
     case Closely:
-        return tr("Lay your fist on the quilt: wherever it lies, it touches a pin.");
+        return words::fromCore(wayOf(editor_->job()).words.byFist);
     case Tables:
         return tr("They are pushed together, and the quilt is moved across them.");
     case People:
@@ -235,10 +236,11 @@ Fields GuideDesk::valuesNow() const {
             out << fieldOf(all, key);
         break;
     }
-    case Closely:
-        out << spacingField(fieldOf(fields::ofBasting(session, quilt), "spacing"),
-                            std::size_t(quilt));
+    case Closely: {
+        const Fields all = fields::ofBasting(session, quilt);
+        out << spacingField(fieldOf(all, "spacing"), std::size_t(quilt)) << fieldOf(all, "with");
         break;
+    }
     case Tables: {
         const Fields all = fields::ofRoom(session, quilt);
         const bool one = session.setting.room.tables.size() == 1;

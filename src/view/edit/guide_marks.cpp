@@ -103,23 +103,31 @@ void GuideMarks::paint(QPainter* painter) {
         painter->setPen(QPen{cloth::kThread, std::max(0.6, inch * 0.25)});
         painter->drawPath(lines);
     }
-    // Rows with every second one half a step over; see docs/computation/points.md.
-    const qreal radius = job.basting.spacing.in() / std::sqrt(2.0);
-    const qreal gap = 1.5 * radius, step = std::sqrt(3.0) * radius, edge = job.basting.edge.in();
+    // Rows with every second one half a step over, or of stitches; see docs/computation/points.md.
+    const WayPoint& point = wayOf(job).point;
+    const qreal radius = job.basting.spacing.in() / std::sqrt(2.0), edge = job.basting.edge.in();
+    const qreal gap = point.alongRow ? job.basting.spacing.in() : 1.5 * radius;
+    const qreal step = point.alongRow ? point.alongRow(job.basting).in() : std::sqrt(3.0) * radius;
     if (!pins_ || radius <= 0 || top.width().in() * top.length().in() / (gap * step) > kMostPins)
         return;
-    const bool dots = !wayOf(job).point.lies;
     const qreal length = std::max(job.basting.pinLength.in() * inch, 5.0);
     bool over = false;
     for (qreal y = edge + gap / 2; y < top.length().in() - edge; y += gap, over = !over)
-        for (qreal x = edge + (over ? step : step / 2); x < top.width().in() - edge; x += step) {
+        for (qreal x = edge + (over && !point.alongRow ? step : step / 2);
+             x < top.width().in() - edge; x += step) {
             const QPointF at = map.map(QPointF{x, y});
-            if (dots) {
+            switch (point.shape) {
+            case WayPoint::Shape::pin:
+                cloth::paintPin(*painter, at, length, 0, false);
+                break;
+            case WayPoint::Shape::dot:
                 painter->setPen(QPen{cloth::kOutline, 1});
                 painter->setBrush(cloth::kThread);
                 painter->drawEllipse(at, length / 2, length / 2);
-            } else {
-                cloth::paintPin(*painter, at, length, 0, false);
+                break;
+            case WayPoint::Shape::stitch:
+                cloth::paintStitch(*painter, at, point.length(job.basting).in() * inch, 0, 0.8);
+                break;
             }
         }
 }

@@ -301,6 +301,15 @@ void paintOpen(QPainter& painter, const QRectF& pixels, qreal line, const QColor
     painter.drawRect(pixels);
 }
 
+void paintStitch(QPainter& painter, QPointF at, qreal length, qreal angle, qreal line) {
+    const QPointF half{length / 2 * std::cos(angle), length / 2 * std::sin(angle)};
+    for (const auto& [colour, width] :
+         {std::pair{kOutline, line * 2.6}, std::pair{kThread, line * 1.5}}) {
+        painter.setPen(QPen{colour, width, Qt::SolidLine, Qt::RoundCap});
+        painter.drawLine(at - half, at + half);
+    }
+}
+
 void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open) {
     const QImage& image = pinImage(length, angle, open);
     const QSizeF size = QSizeF{image.size()} / kPinScale;

@@ -62,6 +62,9 @@ void paintOpen(QPainter& painter, const QRectF& pixels, qreal line, const QColor
 /// Boards of a table under and round the quilt.
 void paintWood(QPainter& painter, const QRectF& pixels, const QColor& wood, const QColor& dark);
 
+/// A stitch of thread along `angle` (radians), `length` pixels long.
+void paintStitch(QPainter& painter, QPointF at, qreal length, qreal angle, qreal line);
+
 /// A safety pin along `angle` (radians), `length` pixels long; open ones stand apart at the tip.
 void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open);
 

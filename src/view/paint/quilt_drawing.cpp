@@ -191,13 +191,19 @@ private:
             for (std::size_t k = 0; k < shown; ++k) {
                 const auto& point = zone.points[k];
                 const QPointF at = map_.map(inches(point.at));
-                if (scene_.pins) {
-                    cloth::paintPin(p_, at, length, point.angle * std::numbers::pi / 180,
-                                    state != nullptr);
-                } else {
+                const qreal angle = point.angle * std::numbers::pi / 180;
+                switch (scene_.shape) {
+                case WayPoint::Shape::pin:
+                    cloth::paintPin(p_, at, length, angle, state != nullptr);
+                    break;
+                case WayPoint::Shape::dot:
                     p_.setPen(QPen{cloth::kOutline, line_});
                     p_.setBrush(cloth::kThread);
                     p_.drawRect(QRectF{at - QPointF{dot, dot}, QSizeF{2 * dot, 2 * dot}});
+                    break;
+                case WayPoint::Shape::stitch:
+                    cloth::paintStitch(p_, at, scene_.pointLength * map_.m11(), angle, line_);
+                    break;
                 }
             }
         }

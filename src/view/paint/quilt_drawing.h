@@ -2,6 +2,7 @@
 
 #include "plan/plan.h"
 #include "session/table_scene.h"
+#include "ways/way.h"
 
 #include <QColor>
 #include <QImage>
@@ -30,7 +31,8 @@ struct Scene {
     const QImage* top = nullptr; ///< the top as cloth, of its whole area
     const std::vector<bastewright::Helper>* helpers = nullptr;
     bastewright::Unit unit = bastewright::Unit::inch;
-    bool pins = true;
+    bastewright::WayPoint::Shape shape = bastewright::WayPoint::Shape::pin;
+    qreal pointLength = 0; ///< inches
     int pass = 1;
     int passBefore = 1; ///< the table moves from where it lay in this pass …
     qreal moved = 1;    ///< … this share of the way

@@ -128,11 +128,14 @@ void QuiltItem::paint(QPainter* painter) {
     }
     const QTransform map = toPixels();
     const double ratio = window() ? window()->effectiveDevicePixelRatio() : 1;
+    const Basting& basting = quilt_.job()->basting;
+    const WayPoint& point = wayOf(basting.with).point;
     drawing::Scene scene{.plan = quilt_.plan(),
                          .top = &topAt(map.m11() * ratio),
                          .helpers = &quilt_.planned()->session.setting.helpers,
                          .unit = quilt_.planned()->plan.unit,
-                         .pins = wayOf(*quilt_.job()).point.lies,
+                         .shape = point.shape,
+                         .pointLength = point.length(basting).in(),
                          .pass = pass_,
                          .passBefore = passBefore_,
                          .moved = moved_,

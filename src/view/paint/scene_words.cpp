@@ -65,8 +65,7 @@ QString pattern(TaskKind kind, bool one) {
     case TaskKind::turnOver:
         return one ? tr("%1 turns the quilt over") : tr("%1 turn the quilt over");
     case TaskKind::handOver:
-        return one ? tr("%1 rolls it up and counts the pins")
-                   : tr("%1 roll it up and count the pins");
+        return one ? tr("%1 rolls it up for quilting") : tr("%1 roll it up for quilting");
     default:
         return {};
     }

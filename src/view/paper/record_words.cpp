@@ -2,6 +2,7 @@
 
 #include "session/checks.h"
 #include "view/base/words.h"
+#include "ways/way.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -17,20 +18,11 @@ struct Text {
 };
 
 QString said(const happened::ZoneTick& tick, const RecordLine& line) {
-    const QString zone = words::zone(tick.zone);
-    switch (tick.kind) {
-    case Tick::dotted:
-        return Text::tr("%1 has its dots below").arg(zone);
-    case Tick::opened:
-        return line.call == Call::pin ? Text::tr("%1 pinned open").arg(zone)
-                                      : Text::tr("%1 dotted above").arg(zone);
-    case Tick::closed:
-        return line.call == Call::close ? Text::tr("%1 closed").arg(zone)
-                                        : Text::tr("%1 pressed").arg(zone);
-    case Tick::pressed:
-        break;
-    }
-    return Text::tr("%1 pressed from the back").arg(zone);
+    if (tick.kind == Tick::pressed)
+        return Text::tr("%1 pressed from the back").arg(words::zone(tick.zone));
+    const WayStep* step = line.call ? zoneStepAt(*line.call) : nullptr;
+    return step ? words::fromCore(step->words->done(std::string{zoneName(tick.zone)}, true))
+                : words::zone(tick.zone);
 }
 
 QString said(const happened::Answer& answer) {

@@ -7,6 +7,15 @@
 
 using namespace bastewright;
 
+namespace {
+
+/// Every row has the same marks.
+bool alike(const PinRows& rows) {
+    return rows.ribbons.odd == rows.ribbons.even;
+}
+
+} // namespace
+
 RowsDesk::RowsDesk(PlanPresenter* plan, QObject* parent)
     : QObject{parent}
     , plan_{plan} {
@@ -102,8 +111,9 @@ QString RowsDesk::rowText() const {
     const PinRow& row = r->lines[*at_];
     const QString at = words::length(row.at, unit());
     const bool across = r->along == PinRows::Along::width;
-    const QString marks =
-        *at_ % 2 == 0 ? tr("at the odd rows’ marks") : tr("at the even rows’ marks");
+    const QString marks = alike(*r)       ? tr("at the marks of all rows")
+                          : *at_ % 2 == 0 ? tr("at the odd rows’ marks")
+                                          : tr("at the even rows’ marks");
     const QString where = across ? tr("%1 from the head, %2").arg(at, marks)
                                  : tr("%1 from the left, %2").arg(at, marks);
     if (row.aside.empty())
@@ -118,9 +128,11 @@ QString RowsDesk::marksTitle() const {
     const PinRows* r = rows();
     if (!r)
         return {};
-    return r->along == PinRows::Along::width
-               ? tr("Along a row, from the left: above odd rows, below even rows")
-               : tr("Along a row, from the head: above odd rows, below even rows");
+    const bool across = r->along == PinRows::Along::width;
+    if (alike(*r))
+        return across ? tr("Along every row, from the left") : tr("Along every row, from the head");
+    return across ? tr("Along a row, from the left: above odd rows, below even rows")
+                  : tr("Along a row, from the head: above odd rows, below even rows");
 }
 
 QRectF RowsDesk::area() const {

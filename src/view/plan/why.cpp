@@ -84,9 +84,7 @@ Why ofPoints(const From& f) {
     const double r = f.job.basting.spacing.in() / std::numbers::sqrt2;
     Why w{.title = words::fromCore(way.words.heading)};
     w.value = words::points(f.job, n);
-    w.plain = tr("No spot of the quilt is farther than %1 from a pin or dot, so the layers are "
-                 "held together everywhere.")
-                  .arg(f.length(Length::nearestInches(r)));
+    w.plain = words::fromCore(way.words.held(core::length(Length::nearestInches(r), f.job.unit)));
     w.rule = tr("No place of the top is farther from the middle of one than on a square grid of "
                 "the spacing: the spacing divided by the root of two.");
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
@@ -101,10 +99,7 @@ Why ofPoints(const From& f) {
         w.inputs << std::pair{tr("Rows"), QString::number(f.quilt.rows->lines.size())};
     w.bound = tr("Without any seam or edge to keep clear of, no fewer than %1 could do it.")
                   .arg(f.quilt.bounds.points);
-    w.reason =
-        tr("A fist or a palm between them holds the layers so that nothing creeps under the "
-           "needle. Rows with every second one half a step over are the thinnest covering there "
-           "is, and two marked ribbons place them.");
+    w.reason = words::fromCore(way.words.why);
     w.source =
         tr("Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: common "
            "practice, 3 to 6 in; the batting’s label goes first.");
@@ -120,7 +115,7 @@ Why ofFinish(const From& f) {
     Why w{.title = tr("Finish")};
     w.value = tr("%1, finishes at %2")
                   .arg(words::span(wholeMinutes(f.plan.finish)), f.clock(f.plan.finish));
-    w.plain = tr("All work at the same time, and whoever has the most left to do sets the finish.");
+    w.plain = tr("All work at the same time, and we finish when the last of us does.");
     w.rule =
         tr("Every task takes the trade’s time at the person’s pace. Nobody is in two places, one "
            "person takes 24 in of an edge, and pins are closed only after the whole pass has been "
@@ -172,7 +167,7 @@ Why ofBacking(const From& f) {
                  "fabric that people would sew it from.");
     w.rule =
         tr("Every way to piece the backing was tried; this one needs the least fabric to be "
-           "bought. A seam is work, so each is counted as if it took %1 more. No piece is narrower "
+           "bought. Seams are work: to save one, up to %1 more is bought. No piece is narrower "
            "than %2, none lies wholly in what is trimmed away at the end, and %3 of every length "
            "is cut off to square it. Fabric is bought by the eighth of a yard, or 5 cm, upwards.")
             .arg(f.length(f.job.backing.seamWorth), f.length(f.job.backing.leastPiece),
@@ -223,11 +218,13 @@ Why ofSpare(const From& f) {
         const LayerSpare s = spareOf(f.job.top, layer);
         return std::min(s.sides.left(), s.ends.left());
     };
-    Why w{.title = tr("Overage that remains on each side")};
+    Why w{.title = tr("Overage to spare on each side")};
     w.value =
         tr("backing %1, batting %2")
             .arg(f.length(least(f.quilt.layers.backing)), f.length(least(f.quilt.layers.batting)));
-    w.plain = tr("A layer can slip this far, and every edge of the top still has it underneath.");
+    w.plain =
+        tr("If a layer slips to one side by no more than this, it still lies under every edge of "
+           "the top.");
     w.rule =
         tr("Half of what a layer is larger than the top, each layer centered under it, less what a "
            "top "

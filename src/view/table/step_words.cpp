@@ -168,9 +168,10 @@ QString cure(Check check) {
         return Text::tr("Open the places round the fold or gap, draw the backing flat from below, "
                         "and baste them again.");
     case Check::spare:
-        return Text::tr("There is a pleat, or a layer has crept: feel underneath from the side "
-                        "that hangs short toward the middle, open the pins there, pull that layer "
-                        "flat, and close them again.");
+        return Text::tr(
+            "There is a pleat, or a layer has crept: feel underneath from the side "
+            "that hangs short toward the middle, undo the basting there, pull that layer "
+            "flat, and baste it again.");
     }
     return {};
 }

@@ -47,6 +47,7 @@ StepWords below() {
             .caution = {},
             .noun = core::says("the dotting of the lower face"),
             .nounFirst = core::says("The dotting of the lower face"),
+            .past = core::says("dotted"),
             .line =
                 [](const Sentence& zones, const Sentence& count) {
                     return core::says("%1: %2 on the backing", zones, count);
@@ -75,6 +76,7 @@ StepWords above() {
             .caution = {},
             .noun = core::says("the dotting of the upper face"),
             .nounFirst = core::says("The dotting of the upper face"),
+            .past = core::says("dotted above"),
             .line =
                 [](const Sentence& zones, const Sentence& count) {
                     return core::says("%1: %2 on the batting", zones, count);
@@ -109,6 +111,7 @@ StepWords pressing() {
         .caution = core::says("One pair of hands on the iron; cord off the walkway."),
         .noun = core::says("the pressing"),
         .nounFirst = core::says("The pressing"),
+        .past = core::says("pressed"),
         .line = [](const Sentence& zones,
                    const Sentence& count) { return core::says("%1: press %2", zones, count); },
         .doing =
@@ -136,19 +139,34 @@ WayWords dotWords() {
         .heading = core::says("Dots"),
         .where = core::says("Where the dots go"),
         .choose = core::says("Use fuse dots, which may lie on seams"),
+        .smoothed = {}, // pressed as it lies
+        .byRibbons = core::says("Dot at the ribbons' marks."),
+        .atBreaks = core::says("All dots pressed, irons off, nothing half done."),
+        .leaving = core::says("You leave. Finish your zone first; say which row you have reached."),
         .underneath = core::says("No pleat below? Do the dots hold?"),
         .putAway = core::says("Every dot holds; irons off and cold."),
-        .rolledUp = core::says("Irons off and cold."),
+        .rolledUp = [](std::int64_t) { return core::says("Irons off and cold."); },
         .care = core::says("One person holds an iron and minds it: up on its heel, off at breaks; "
                            "try it on a scrap."),
         .cautions = {core::says("One pair of hands on the iron, its cord off the walkway, off and "
                                 "upright at breaks."),
                      core::says("Follow the label of web and batting: some melt.")},
+        .howClose = core::says("How close together do dots go?"),
+        .byFist = core::says("Lay your fist on the quilt: wherever it lies, it touches a dot."),
         .count =
             [](std::int64_t points) {
                 return points == 1 ? core::says("1 dot") : core::says("%1 dots", points);
             },
         .every = [](const Sentence& spacing) { return core::says("dots every %1", spacing); },
+        .held =
+            [](const Sentence& distance) {
+                return core::says("No spot of the quilt is farther than %1 from a dot, so the "
+                                  "layers are held together everywhere.",
+                                  distance);
+            },
+        .why = core::says("A fist or a palm between them holds the layers so that nothing creeps "
+                          "under the needle. Rows with every second one half a step over are the "
+                          "thinnest covering there is, and two marked ribbons place them."),
         .single =
             [](std::int64_t points) {
                 return points == 1 ? core::says("1 single dot")
@@ -234,7 +252,10 @@ Way dots() {
     using By = WayStep::By;
     return {
         .with = Basting::With::dots,
-        .point = {.lies = false, .clearOfSeams = false},
+        .point = {.shape = WayPoint::Shape::dot,
+                  .clearOfSeams = false,
+                  .length = [](const Basting&) { return Length{}; },
+                  .alongRow = nullptr},
         .steps = {{foldBack, By::fold, kFold, kFoldSqFt},
                   {dotLower, By::zones, kLayDot, 0, below()},
                   {foldForward, By::fold, kFold, kFoldSqFt},
@@ -247,6 +268,7 @@ Way dots() {
         .fromBox = false,
         .irons = true,
         .turnedFrom = kThickBatting,
+        .mostInZone = 50,
         .instead = {},
         .against = melts,
         .unfinished = unpressed,

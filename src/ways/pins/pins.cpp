@@ -29,6 +29,7 @@ StepWords placing() {
             .caution = core::says("Pins stay in the dish, never in the mouth."),
             .noun = core::says("the placing of the pins"),
             .nounFirst = core::says("The placing of the pins"),
+            .past = core::says("opened"),
             .line =
                 [](const Sentence& zones, const Sentence& count) {
                     return core::says("%1: place %2, open", zones, count);
@@ -69,6 +70,7 @@ StepWords closing() {
         .caution = {},
         .noun = core::says("the closing of the pins"),
         .nounFirst = core::says("The closing of the pins"),
+        .past = core::says("closed"),
         .line = [](const Sentence& zones,
                    const Sentence& count) { return core::says("%1: close %2", zones, count); },
         .doing =
@@ -95,20 +97,36 @@ WayWords pinWords() {
         .heading = core::says("Pins"),
         .where = core::says("Where the pins go"),
         .choose = core::says("Baste with pins"),
+        .smoothed = core::says("Only then are pins closed."),
+        .byRibbons = core::says("Pin at the ribbons' marks."),
+        .atBreaks = core::says("All pins closed, nothing half done."),
+        .leaving =
+            core::says("You leave. Close your open pins first; say which row you have reached."),
         .underneath = core::says("No pleat below? Do pins turned up reach the back?"),
         .putAway = core::says("Pins counted; table and floor swept with a magnet."),
-        .rolledUp = {}, // pins are counted
+        .rolledUp = nullptr, // pins are counted
         .care = core::says("No pins in the mouth; open ones point away from hands."),
         .cautions =
             {core::says(
                  "Pins stay in the dish, never in the mouth. What falls is picked up at once."),
              core::says(
                  "The magnet for sweeping is kept away from medical implants and electronics.")},
+        .howClose = core::says("How close together do pins go?"),
+        .byFist = core::says("Lay your fist on the quilt: wherever it lies, it touches a pin."),
         .count =
             [](std::int64_t points) {
                 return points == 1 ? core::says("1 pin") : core::says("%1 pins", points);
             },
         .every = [](const Sentence& spacing) { return core::says("pins every %1", spacing); },
+        .held =
+            [](const Sentence& distance) {
+                return core::says("No spot of the quilt is farther than %1 from a pin, so the "
+                                  "layers are held together everywhere.",
+                                  distance);
+            },
+        .why = core::says("A fist or a palm between them holds the layers so that nothing creeps "
+                          "under the needle. Rows with every second one half a step over are the "
+                          "thinnest covering there is, and two marked ribbons place them."),
         .single =
             [](std::int64_t points) {
                 return points == 1 ? core::says("1 single pin")
@@ -187,7 +205,10 @@ Way pins() {
     using enum TaskKind;
     using By = WayStep::By;
     return {.with = Basting::With::pins,
-            .point = {.lies = true, .clearOfSeams = true},
+            .point = {.shape = WayPoint::Shape::pin,
+                      .clearOfSeams = true,
+                      .length = [](const Basting& b) { return b.pinLength; },
+                      .alongRow = nullptr},
             .steps = {{placeOpen, By::zones, kPlacePin, 0, placing()},
                       {smooth, By::palm, kHandsOff},
                       {closePins, By::zones, kClosePin, 0, closing()}},
@@ -197,6 +218,7 @@ Way pins() {
             .fromBox = true,
             .irons = false,
             .turnedFrom = {},
+            .mostInZone = 50,
             .instead = Basting::With::dots,
             .against = [](const Job&) { return std::optional<Finding>{}; },
             .unfinished = unclosed,

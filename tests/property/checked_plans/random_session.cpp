@@ -80,7 +80,9 @@ Job job(Random& random, int number) {
         j.unit = Unit::centimetre;
     j.top = top(random);
     j.quilting.method = static_cast<Quilting::Method>(random.whole(0, 4));
-    j.basting.with = random.chance(25) ? Basting::With::dots : Basting::With::pins;
+    j.basting.with = random.chance(25)   ? Basting::With::dots
+                     : random.chance(25) ? Basting::With::thread
+                                         : Basting::With::pins;
     j.basting.spacing = 0.5_in * random.whole(6, 12);
     j.basting.start = static_cast<Basting::Start>(random.whole(0, 3));
     if (random.chance(20))

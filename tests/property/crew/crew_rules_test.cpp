@@ -140,8 +140,7 @@ TEST(HandedZone, ChangesNobodyElsesWork) {
         a.session.setting.proposeBreaks = false;
         made::addQuilt(a, {.across = dice.between(1, 2),
                            .down = dice.between(1, 3),
-                           .freshWidth = dice.between(40, 80),
-                           .dots = false});
+                           .freshWidth = dice.between(40, 80)});
         const CrewPlan before = made::plan(a, {.range = false});
         const auto quilts = a.quilts;
         const auto& zones = quilts[0].zones;

@@ -107,10 +107,12 @@ private:
     std::set<Side> shut_;
 };
 
-double farthest(const Setting& setting, bool dots) {
+double farthest(const Setting& setting, Basting::With with) {
     double out = setting.helpers.empty() ? 31 : 0;
     for (const Helper& h : setting.helpers)
-        if (h.pins && (dots ? h.irons : h.closes))
+        if (h.pins && (with == Basting::With::dots   ? h.irons
+                       : with == Basting::With::pins ? h.closes
+                                                     : true))
             out = std::max(out, h.reach.in() + (h.seated ? 0 : h.lean.in()));
     return out;
 }
@@ -119,7 +121,7 @@ double farthest(const Setting& setting, bool dots) {
 
 bool anyWay(const Job& job, const Setting& setting, const std::vector<PlacedPoint>& points) {
     const Rect top = topRect(job.top);
-    const double reach = farthest(setting, job.basting.with == Basting::With::dots);
+    const double reach = farthest(setting, job.basting.with);
     for (const auto& [length, width] : rectangles(setting.room.tables))
         for (const bool along : {false, true}) {
             const OneByOne way{top.width().in(),

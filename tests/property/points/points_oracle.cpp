@@ -89,8 +89,11 @@ struct Ends {
 };
 
 Ends endsOf(const Job& job, const PlacedPoint& p) {
-    const double half =
-        job.basting.with == Basting::With::pins ? job.basting.pinLength.in() / 2 : 0.0;
+    // A stitch: 1 1/2 in, or three eighths of a narrower spacing (common practice).
+    const double half = job.basting.with == Basting::With::pins ? job.basting.pinLength.in() / 2
+                        : job.basting.with == Basting::With::thread
+                            ? std::min(0.75, job.basting.spacing.in() * 3 / 16)
+                            : 0.0;
     const double turn = p.angle * std::numbers::pi / 180;
     const Place m{p.at.x.in(), p.at.y.in()};
     return {{m.x - half * std::cos(turn), m.y - half * std::sin(turn)},

@@ -66,7 +66,9 @@ Job randomTop(Random& r) {
     job.quilting.method =
         r.chance(20) ? Quilting::Method::freeMotion : Quilting::Method::inTheDitch;
     Basting& b = job.basting;
-    b.with = r.chance(20) ? Basting::With::dots : Basting::With::pins;
+    b.with = r.chance(20)   ? Basting::With::dots
+             : r.chance(20) ? Basting::With::thread
+                            : Basting::With::pins;
     b.spacing = eighths(r, 20, 48);
     b.pinLength = eighths(r, 6, 12);
     b.clear = eighths(r, 0, 5);

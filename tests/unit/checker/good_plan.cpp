@@ -47,9 +47,36 @@ Session session(Basting::With with, Length batting) {
     return s;
 }
 
+/// Rows at most 4 in apart, a stitch every 3 in, the last one nearer.
+const std::vector<Length> kRows{1_in,  4_in,  8_in,  12_in, 16_in, 20_in,
+                                24_in, 28_in, 32_in, 36_in, 39_in};
+const std::vector<Length> kMarks{1.75_in,  4.75_in,  7.75_in,  10.75_in, 13.75_in, 16.75_in,
+                                 19.75_in, 22.75_in, 25.75_in, 28.75_in, 31.75_in, 34.75_in,
+                                 37.75_in, 40.75_in, 43.75_in, 46.25_in};
+
+std::vector<PlacedPoint> stitches() {
+    std::vector<PlacedPoint> out;
+    for (const Length y : kRows)
+        for (const Length x : kMarks)
+            out.push_back({{x, y}, 0});
+    return out;
+}
+
+/// No place is farther from a stitch than those beside the edge midway between rows, √(2² + 1 3/4²)
+/// in; 4/√2 + 1/8 are asked, 0.296 in more.
+PinRows stitchRows() {
+    std::vector<PinRow> lines;
+    for (const Length y : kRows)
+        lines.push_back({y, kMarks, {}});
+    return {PinRows::Along::width, 4_in, 3_in, lines, {kMarks, kMarks, kRows},
+            Length::inch64ths(18), {}};
+}
+
 // Every place is within 2 in across and along of a point, and no pin comes near a seam: the blocks
 // are 11 in wide and 12 in long, with their corner at 2, 2.
 std::vector<PlacedPoint> points(Basting::With with) {
+    if (with == Basting::With::thread)
+        return stitches();
     const std::vector<Length> columns{3.5_in,  7.5_in,  11.5_in, 14.5_in, 18.5_in, 22.5_in,
                                       25.5_in, 29.5_in, 33.5_in, 36.5_in, 40.5_in, 44.5_in};
     std::vector<PlacedPoint> out;
@@ -208,6 +235,8 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     q.machineRolls = {goodRoll(Side::head, 24_in, thickness),
                       goodRoll(Side::foot, 24_in, thickness)};
     q.zones = zones(with);
+    if (with == Basting::With::thread)
+        q.rows = stitchRows();
     q.backing = backing();
     q.batting = batting();
     Alternative& how = q.alternatives.emplace_back();

@@ -30,6 +30,11 @@ TEST(GoodPlan, WithDotsAndThickBattingHasNoFindings) {
     EXPECT_EQ(sentences(checkPlan(good.session, good.plan)), "");
 }
 
+TEST(GoodPlan, WithThreadHasNoFindings) {
+    const Good good = goodPlan(Basting::With::thread);
+    EXPECT_EQ(sentences(checkPlan(good.session, good.plan)), "");
+}
+
 TEST(GoodPlan, OfTwoQuiltsHasNoFindings) {
     const Good good = goodPair();
     EXPECT_EQ(sentences(checkPlan(good.session, good.plan)), "");

@@ -99,6 +99,14 @@ double squareFeet(const std::vector<Zone>& zones, int pass) {
     return out;
 }
 
+/// As many as their setting up takes both of them seconds: 2 s each.
+double pointsIn(const std::vector<Zone>& zones) {
+    double out = 0;
+    for (const Zone& z : zones)
+        out += double(z.points.size());
+    return out;
+}
+
 } // namespace
 
 Seconds goodTasks(std::vector<Task>& out, const std::vector<Zone>& all, int job, Basting::With with,
@@ -109,7 +117,7 @@ Seconds goodTasks(std::vector<Task>& out, const std::vector<Zone>& all, int job,
     for (const Work& w : passes) {
         const double area = squareFeet(all, w.pass);
         if (w.pass == 1)
-            clock.together(setUp, 1, (after.empty() ? 900 : 300) + 154);
+            clock.together(setUp, 1, (after.empty() ? 900 : 300) + pointsIn(all));
         else
             clock.together(shift, w.pass, 180 + 2 * (w.pass == 2 ? 8 : 16));
         const double layer = ((w.pass == 1 ? 420 : 180) + 4 * area) / 3;
@@ -126,6 +134,9 @@ Seconds goodTasks(std::vector<Task>& out, const std::vector<Zone>& all, int job,
             rows(placeOpen, 5.5);
             clock.together(smooth, w.pass, 90);
             rows(closePins, 5.5);
+        } else if (with == Basting::With::thread) {
+            clock.together(smooth, w.pass, 90);
+            rows(stitch, 22);
         } else {
             clock.together(foldBack, w.pass, 60 + area);
             rows(dotLower, 6);
@@ -156,13 +167,17 @@ void goodSupplies(Plan& plan, int quilts, Basting::With with, int surfaces) {
             plan.supplies.push_back(
                 {kind, item, need, have, std::max(0.0, need - have), unit, {}, size});
     };
-    const bool pins = with == Basting::With::pins;
+    const bool pins = with == Basting::With::pins, dots = with == Basting::With::dots;
+    const bool thread = with == Basting::With::thread;
+    const double points = pointsIn(plan.quilts.front().zones) * quilts;
     const Length clip = plan.quilts.front().machineRolls.front().clipHolds;
-    put(Kind::pins, "pins", pins ? std::ceil(154 * quilts * 1.1) : 0, 200 * quilts);
-    put(Kind::fuseSquares, "fuse squares", pins ? 0 : std::ceil(308 * quilts * 1.1), 0, "",
-        0.75_in);
-    put(Kind::irons, "irons", pins ? 0 : 1, 2);
-    put(Kind::heatSafePads, "heat-safe pads", pins ? 0 : surfaces, 0);
+    put(Kind::pins, "pins", pins ? std::ceil(points * 1.1) : 0, 200 * quilts);
+    put(Kind::fuseSquares, "fuse squares", dots ? std::ceil(2 * points * 1.1) : 0, 0, "", 0.75_in);
+    put(Kind::irons, "irons", dots ? 1 : 0, 2);
+    put(Kind::heatSafePads, "heat-safe pads", dots ? surfaces : 0, 0);
+    // 3 in a stitch and half as much again, in yards.
+    put(Kind::thread, "basting thread", thread ? std::ceil(points * 4.5 / 36) : 0, 0, "yd");
+    put(Kind::needles, "long needles", thread ? 2 : 0, 0);
     put(Kind::clips, "clips", 8 * quilts, 8, "", clip);
     put(Kind::clamps, "clamps", 8 * surfaces, 12);
     put(Kind::centreMarks, "center marks", 4 * surfaces, 0);

@@ -9,7 +9,7 @@ namespace bastewright::check {
 namespace {
 
 TEST(SeenWays, EveryWayIsSeenOnce) {
-    for (const auto with : {Basting::With::pins, Basting::With::dots}) {
+    for (const auto with : {Basting::With::pins, Basting::With::dots, Basting::With::thread}) {
         Job job;
         job.basting.with = with;
         EXPECT_EQ(std::ranges::count(seenWays(), with, &SeenWay::with), 1);

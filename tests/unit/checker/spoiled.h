@@ -22,6 +22,9 @@ struct Spoiled {
 inline Good goodDots() {
     return goodPlan(Basting::With::dots);
 }
+inline Good goodThread() {
+    return goodPlan(Basting::With::thread);
+}
 inline Good goodThickDots() {
     return goodPlan(Basting::With::dots, Length::millimetres(13));
 }

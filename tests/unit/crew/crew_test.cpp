@@ -134,7 +134,7 @@ TEST(Crew, SomebodyMustCloseWithinReach) {
 }
 
 TEST(Crew, DotsNeedAnIronAndSomebodyToHoldIt) {
-    auto a = oneQuilt(3, {.dots = true});
+    auto a = oneQuilt(3, {.with = Basting::With::dots});
     EXPECT_THAT(stops(made::plan(a)).front().text, HasSubstr("no iron"));
     a.session.setting.room.irons = 1;
     const CrewPlan good = made::plan(a);
@@ -312,5 +312,55 @@ INSTANTIATE_TEST_SUITE_P(
                              180, 210},
                     Reported{"60 x 76, two people at library tables", 2, 1, 1, 60, 76, 4, 60, 60}),
     [](const auto& test) { return "Case" + std::to_string(test.index); });
+
+// Totals reported for thread (common practice) differ sevenfold by the area a person sews in an
+// hour; the plan is within a factor of two of each, and neither shorter nor longer than all.
+TEST(Practice, ThreadLiesBetweenTheReports) {
+    int shorter = 0, longer = 0;
+    for (const Reported& r :
+         {Reported{"about 50 x 65, five people", 5, 1, 1, 50, 65, 4, 120, 120},
+          Reported{"a double (78 x 90), two people", 2, 1, 2, 78, 45, 4, 100, 100},
+          Reported{"a bed quilt (90 x 108), four people", 4, 2, 2, 45, 54, 4, 240, 240}}) {
+        auto a = oneQuilt(r.people, {.across = r.across,
+                                     .down = r.down,
+                                     .freshWidth = r.width,
+                                     .freshLength = r.length,
+                                     .spacing = r.spacing,
+                                     .with = Basting::With::thread});
+        a.session.setting.proposeBreaks = false;
+        const auto middle = made::plan(a).range.middle;
+        EXPECT_GE(2 * middle, Seconds{60 * r.fromMinutes}) << r.what;
+        EXPECT_LE(middle, Seconds{2 * 60 * r.toMinutes}) << r.what;
+        (middle < Seconds{60 * r.fromMinutes} ? shorter : longer)++;
+    }
+    EXPECT_GT(shorter, 0);
+    EXPECT_GT(longer, 0);
+}
+
+TEST(Crew, ThreadIsSewnInOneStepAfterThePalm) {
+    auto a = oneQuilt(3, {.with = Basting::With::thread});
+    const CrewPlan plan = made::plan(a);
+    EXPECT_FALSE(anyStop(plan.findings));
+    for (const Pass& p : a.quilts[0].passes) {
+        Seconds smoothed{}, first{std::numeric_limits<std::int64_t>::max()};
+        for (const Task& t : plan.tasks) {
+            if (t.pass != p.number)
+                continue;
+            if (t.kind == TaskKind::smooth)
+                smoothed = t.end;
+            if (t.kind == TaskKind::stitch)
+                first = std::min(first, t.start);
+        }
+        EXPECT_GT(smoothed, Seconds{});
+        EXPECT_GE(first, smoothed);
+    }
+    for (const Zone& z : a.quilts[0].zones) {
+        const auto sewn = std::ranges::count_if(plan.tasks, [&](const Task& t) {
+            return t.zone == z.id && t.kind == TaskKind::stitch;
+        });
+        EXPECT_EQ(sewn, z.points.empty() ? 0 : 1) << z.id;
+        EXPECT_LE(z.points.size(), 30u) << z.id;
+    }
+}
 
 } // namespace

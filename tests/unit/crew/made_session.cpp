@@ -36,7 +36,7 @@ void addQuilt(Afternoon& a, const Shape& s) {
     job.name = std::string("Quilt ").append(std::to_string(a.quilts.size() + 1));
     job.top.width = {Length::inches(s.across * s.freshWidth)};
     job.top.length = {Length::inches(s.down * s.freshLength)};
-    job.basting.with = s.dots ? Basting::With::dots : Basting::With::pins;
+    job.basting.with = s.with;
     a.session.jobs.push_back(job);
 
     QuiltPlan q;
@@ -47,14 +47,16 @@ void addQuilt(Afternoon& a, const Shape& s) {
     q.surface.width = Length::inches(s.freshLength + 4 + 2 * s.table);
     q.surface.length = Length::inches(s.freshWidth + 4 + 2 * s.table);
     const Length pitch = Length::inches(s.spacing);
+    // Thread: a stitch every 3 in of its row, common practice.
+    const Length step = s.with == Basting::With::thread ? Length::inches(3) : pitch;
     auto& points = a.points.emplace_back();
     for (Length y = pitch / 2; y < q.layers.top.length; y += pitch)
-        for (Length x = pitch / 2; x < q.layers.top.width; x += pitch)
+        for (Length x = step / 2; x < q.layers.top.width; x += step)
             points.push_back({{x, y}, 0});
     Point before{};
     for (int j = 0; j < s.down; ++j)
-        for (int step = 0; step < s.across; ++step) {
-            const int i = j % 2 == 0 ? step : s.across - 1 - step;
+        for (int turn = 0; turn < s.across; ++turn) {
+            const int i = j % 2 == 0 ? turn : s.across - 1 - turn;
             Pass p;
             p.number = static_cast<int>(q.passes.size()) + 1;
             const Rect fresh{Length::inches(i * s.freshWidth), Length::inches(j * s.freshLength),
@@ -111,14 +113,16 @@ Afternoon anyAfternoon(std::uint64_t seed) {
                 .freshLength = dice.between(30, 46),
                 .spacing = dice.between(3, 6),
                 .surface = 1 + q % surfaces,
-                .dots = dice.once(3),
+                .with = dice.once(3)   ? Basting::With::dots
+                        : dice.once(3) ? Basting::With::thread
+                                       : Basting::With::pins,
                 .closed = {}};
         if (dice.once(6))
             s.closed = {kSides[static_cast<std::size_t>(dice.upTo(4))]};
         addQuilt(a, s);
         for (Pass& p : a.quilts.back().passes)
             p.liftPeople = dice.between(1, 3);
-        if (s.dots && dice.once(2))
+        if (s.with == Basting::With::dots && dice.once(2))
             a.session.jobs.back().batting.thickness = Length::millimetres(13);
     }
     a.session.severalQuilts = quilts > 1;

@@ -28,7 +28,7 @@ struct Shape {
     int freshWidth = 60, freshLength = 44; ///< inches
     int spacing = 4;
     int surface = 1;
-    bool dots = false;
+    Basting::With with = Basting::With::pins;
     std::vector<Side> closed{};
     int table = 0; ///< deeper and longer than the fresh area by so many inches on every side
 };

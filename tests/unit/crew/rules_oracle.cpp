@@ -13,7 +13,7 @@ constexpr double kFineInches = 1e-6;
 
 bool ofZone(TaskKind k) {
     return k == TaskKind::placeOpen || k == TaskKind::closePins || k == TaskKind::dotLower ||
-           k == TaskKind::dotUpper || k == TaskKind::press;
+           k == TaskKind::dotUpper || k == TaskKind::press || k == TaskKind::stitch;
 }
 
 /// The order of the steps of a pass; what comes after all passes is pressed from the back and
@@ -51,6 +51,7 @@ int stepOf(const Task& t, bool back) {
     case TaskKind::smooth:
         return 11;
     case TaskKind::closePins:
+    case TaskKind::stitch:
         return 12;
     case TaskKind::press:
         return 12;
@@ -121,7 +122,9 @@ private:
                 return &p;
         return nullptr;
     }
-    bool dots(std::size_t q) const { return session_.jobs[q].basting.with == Basting::With::dots; }
+    bool is(std::size_t q, Basting::With with) const {
+        return session_.jobs[q].basting.with == with;
+    }
 
     void list() {
         std::set<std::string> ids;
@@ -201,7 +204,8 @@ private:
 
     double asked(const Task& t, const Helper& h) const {
         const Zone* z = zone(t);
-        const double each = t.kind == TaskKind::press                                      ? 8
+        const double each = t.kind == TaskKind::stitch                                     ? 22
+                            : t.kind == TaskKind::press                                    ? 8
                             : t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ? 6
                                                                                            : 5.5;
         return each * double(z->points.size()) / h.pace + 15;
@@ -260,11 +264,12 @@ private:
             const int once = z.points.empty() ? 0 : 1;
             const bool thick = session_.jobs[q].batting.thickness > Length::millimetres(10);
             const auto times = [&](TaskKind k) { return done[{z.id, k}]; };
-            if (times(TaskKind::placeOpen) != (dots(q) ? 0 : once) ||
-                times(TaskKind::closePins) != (dots(q) ? 0 : once) ||
-                times(TaskKind::dotLower) != (dots(q) ? once : 0) ||
-                times(TaskKind::dotUpper) != (dots(q) ? once : 0) ||
-                times(TaskKind::press) != (dots(q) ? once * (thick ? 2 : 1) : 0))
+            const int pins = is(q, Basting::With::pins) ? once : 0;
+            const int dots = is(q, Basting::With::dots) ? once : 0;
+            const int sewn = is(q, Basting::With::thread) ? once : 0;
+            if (times(TaskKind::placeOpen) != pins || times(TaskKind::closePins) != pins ||
+                times(TaskKind::dotLower) != dots || times(TaskKind::dotUpper) != dots ||
+                times(TaskKind::press) != dots * (thick ? 2 : 1) || times(TaskKind::stitch) != sewn)
                 broken(z.id, " is not worked as it should be");
         }
     }

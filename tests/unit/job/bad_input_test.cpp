@@ -160,7 +160,7 @@ TEST(BadInput, WordsNumbersAndFlags) {
               R"("undecided" is accepted)"},
              {with(R"("quilting": {"method": 3})"), Level::stop, "/quilting/method", "is 3;"},
              {with(R"("basting": {"with": "glue"})"), Level::stop, "/basting/with",
-              R"("glue"; "pins" or "dots" is accepted)"},
+              R"("glue"; "pins", "dots" or "thread" is accepted)"},
              {with(R"("basting": {"start": "Best"})"), Level::stop, "/basting/start",
               R"("centred", "fewest-shifts", "best", "one-end" or "beside-middle")"},
              {with(R"("basting": {"spacing": 0})"), Level::stop, "/basting/spacing",

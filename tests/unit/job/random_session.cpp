@@ -123,7 +123,7 @@ Job job(Random& r) {
         r.oneOf(std::vector{inTheDitch, acrossSeams, singleTacks, freeMotion, undecided});
     if (r.chance(50))
         j.quilting.gapLimit = r.length(halfInch(), 24_in);
-    j.basting.with = r.chance(50) ? Basting::With::pins : Basting::With::dots;
+    j.basting.with = static_cast<Basting::With>(r.count(0, 2));
     j.basting.spacing = r.length(1_in, 12_in);
     j.basting.pinLength = r.length(halfInch(), 3_in);
     j.basting.clear = r.length(0_in, 2_in);

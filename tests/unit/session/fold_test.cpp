@@ -191,6 +191,31 @@ TEST(Fold, DotsGoThroughLowerUpperPressedAndCooled) {
     EXPECT_THAT(folded(ok, plan).ignored, IsEmpty());
 }
 
+TEST(Fold, ThreadIsTickedOnceAndSewnAgainWhereItHasTo) {
+    const Plan plan = made::sewnPlan();
+    Reporter r;
+    r.start().tick(Tick::opened, "A1", "Ada");
+    EXPECT_THAT(folded(r, plan).ignored, ElementsAre("Zone A1 is sewn in one step."));
+
+    Reporter ok;
+    ok.start().step("smooth").tick(Tick::closed, "A1", "Ada");
+    auto s = folded(ok, plan);
+    EXPECT_EQ(zone(s, "A1"), ZoneState::closed);
+    EXPECT_EQ(nextTick(plan, s, 0, "B1"), Tick::closed);
+    EXPECT_EQ(s.pinsOut, 0) << "stitches are not pins";
+    ok.tick(Tick::closed, "A1", "Ada");
+    EXPECT_THAT(folded(ok, plan).ignored,
+                ElementsAre("Zone A1 is stitched, so it cannot be stitched now."));
+    ok.tell(happened::ZoneAgain{.zone = "A1"});
+    s = folded(ok, plan);
+    EXPECT_EQ(zone(s, "A1"), ZoneState::waiting);
+    EXPECT_EQ(nextTick(plan, s, 0, "A1"), Tick::closed);
+    ok.tick(Tick::closed, "A1", "Ada").tick(Tick::closed, "B1", "Bo").step("check").release(1);
+    s = folded(ok, plan);
+    EXPECT_EQ(s.ignored.size(), 1u);
+    EXPECT_EQ(progress(s), 1);
+}
+
 TEST(Fold, ThickBattingIsPressedOnceMoreFromTheBack) {
     const Plan plan = made::dottedPlan(true);
     Reporter r;

@@ -167,6 +167,25 @@ Plan dottedPlan(bool thick) {
     return plan;
 }
 
+Plan sewnPlan() {
+    Plan plan;
+    auto& quilt = plan.quilts.emplace_back();
+    quilt.name = "Sewn";
+    quilt.layers.top = {48_in, 20_in};
+    quilt.passes = {passOf(1, {"A1", "B1"})};
+    quilt.zones = {tenPoints("A1", 1, 0, 0), tenPoints("B1", 1, 1, 0)};
+    TaskList t;
+    using enum TaskKind;
+    t.add("lay-top", layTop, 1, "", {"Ada", "Bo"}, 0, 134, {});
+    t.add("smooth", smooth, 1, "", {"Ada"}, 134, 224, {"lay-top"});
+    t.add("stitch-A1", stitch, 1, "A1", {"Ada"}, 224, 539, {"smooth"});
+    t.add("stitch-B1", stitch, 1, "B1", {"Bo"}, 224, 539, {"smooth"});
+    t.add("check", checkUnderside, 1, "", {"Bo"}, 539, 659, {"stitch-A1", "stitch-B1"});
+    plan.tasks = std::move(t.tasks);
+    plan.finish = plan.tasks.back().end;
+    return plan;
+}
+
 Setting smallSetting() {
     Setting setting;
     setting.room.tables = {Table{.length = 52_in, .width = 24_in, .count = 1}};

@@ -20,6 +20,9 @@ Plan pinnedPlan();
 /// again from the back.
 Plan dottedPlan(bool thick = false);
 
+/// One pass of A1 and B1 with thread, ten stitches each, smoothed before they are sewn.
+Plan sewnPlan();
+
 /// Pass by pass by all its calls: set up, lay, clamp, pin, hands off, close, check and move. Pass 1
 /// has the zones A1 (Ada), B1 and B2 (Bo), pass 2 A1 and B1; ids as planned ones have them
 /// ("p1.A1"), steps are called "clamp-1" and the like.

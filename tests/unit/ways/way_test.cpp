@@ -60,7 +60,7 @@ TEST(Ways, StepsOfZonesAreSaidInFull) {
                 continue;
             const StepWords& w = *step.words;
             for (const Sentence* s : {&w.call, &w.forLead, &w.mine, &w.command, &w.brief,
-                                      &w.heading, &w.how, &w.noun, &w.nounFirst})
+                                      &w.heading, &w.how, &w.noun, &w.nounFirst, &w.past})
                 EXPECT_FALSE(s->empty()) << name(step.kind);
             const auto has = [&](const Sentence& s, std::initializer_list<const char*> parts) {
                 for (const char* part : parts)
@@ -84,11 +84,18 @@ TEST(Ways, AreSaidInFull) {
     for (const Way& way : allWays()) {
         const WayWords& w = way.words;
         for (const Sentence* s :
-             {&w.name, &w.heading, &w.where, &w.choose, &w.underneath, &w.putAway, &w.care})
+             {&w.name, &w.heading, &w.where, &w.choose, &w.underneath, &w.putAway, &w.care,
+              &w.byRibbons, &w.atBreaks, &w.leaving, &w.howClose, &w.byFist})
             EXPECT_FALSE(s->empty()) << w.name;
         EXPECT_FALSE(w.cautions.empty()) << w.name;
         // Pins are counted back into the box instead.
-        EXPECT_EQ(w.rolledUp.empty(), way.fromBox) << w.name;
+        EXPECT_EQ(w.rolledUp == nullptr, way.fromBox) << w.name;
+        if (w.rolledUp) {
+            EXPECT_FALSE(w.rolledUp(1).empty()) << w.name;
+            EXPECT_FALSE(w.rolledUp(800).empty()) << w.name;
+        }
+        EXPECT_FALSE(w.why.empty()) << w.name;
+        EXPECT_NE(w.held("3 in").english().find("3 in"), std::string::npos) << w.name;
     }
 }
 
@@ -121,6 +128,10 @@ TEST(Ways, PointsAreCounted) {
     EXPECT_EQ(dots.count(1).english(), "1 dot");
     EXPECT_EQ(dots.count(80).english(), "80 dots");
     EXPECT_EQ(dots.every("10 cm").english(), "dots every 10 cm");
+    const auto& thread = wayOf(Basting::With::thread).words;
+    EXPECT_EQ(thread.count(1).english(), "1 stitch");
+    EXPECT_EQ(thread.count(812).english(), "812 stitches");
+    EXPECT_EQ(thread.every("4 in").english(), "rows every 4 in");
 }
 
 // Common practice: what melts under an iron is not ironed.
@@ -148,6 +159,61 @@ TEST(Ways, WhoFinishesAZoneMayDoItsLastStep) {
     h.irons = false;
     EXPECT_TRUE(wayOf(Basting::With::pins).finishes(h));
     EXPECT_FALSE(wayOf(Basting::With::dots).finishes(h));
+}
+
+TEST(Ways, OnlyWhatTakesSeveralStepsCanBeLeftHalfDone) {
+    for (const Way& way : allWays())
+        EXPECT_EQ(way.unfinished != nullptr, way.zoneWork().size() > 1) << way.words.name;
+}
+
+// Common practice: rows 3 to 6 in apart, stitches of 1 to 1 1/2 in, as long below as above.
+TEST(Thread, IsSewnInLongStitches) {
+    const WayPoint& point = wayOf(Basting::With::thread).point;
+    Basting basting;
+    for (const Length rows : {4_in, 5_in, 6_in}) {
+        basting.spacing = rows;
+        EXPECT_EQ(point.length(basting), 1.5_in);
+        EXPECT_EQ(point.alongRow(basting), 3_in);
+    }
+    // Half the distance of the rows at least, three quarters of it at most.
+    basting.spacing = 10_in;
+    EXPECT_EQ(point.alongRow(basting), 5_in);
+    EXPECT_EQ(point.length(basting), 1.5_in);
+    basting.spacing = 3_in;
+    EXPECT_EQ(point.alongRow(basting), 2.25_in);
+    EXPECT_EQ(point.length(basting), 1.125_in);
+}
+
+// Half as much thread again as is sewn; common practice and from memory.
+TEST(Thread, TakesSpoolsAndANeedleForEverybodyWhoSews) {
+    Session session;
+    Job job;
+    job.basting.with = Basting::With::thread;
+    session.jobs = {job};
+    session.setting.helpers.resize(3);
+    session.setting.helpers[2].pins = false;
+    QuiltPlan quilt;
+    quilt.zones.resize(1);
+    quilt.zones[0].points.resize(100); // 300 in, so 450 in of thread: 12 1/2 yd
+    const Way& way = wayOf(Basting::With::thread);
+    const std::vector<BastedQuilt> all{{&session.jobs[0], &quilt}};
+    const auto supplies = way.materials(session, all);
+    ASSERT_EQ(supplies.size(), 2u);
+    EXPECT_EQ(supplies[0].kind, Supply::Kind::thread);
+    EXPECT_EQ(supplies[0].buy, 13);
+    EXPECT_EQ(supplies[0].unit.english(), "yd");
+    EXPECT_EQ(supplies[1].kind, Supply::Kind::needles);
+    EXPECT_EQ(supplies[1].need, 2);
+    EXPECT_TRUE(way.tools(session, all).empty());
+    quilt.zones.clear();
+    EXPECT_TRUE(way.materials(session, all).empty());
+}
+
+// From memory: 3 s a stitch.
+TEST(Thread, SaysHowLongItIsDrawnOutAgain) {
+    const auto& words = wayOf(Basting::With::thread).words;
+    EXPECT_NE(words.rolledUp(10).english().find("1 minute."), std::string::npos);
+    EXPECT_NE(words.rolledUp(812).english().find("45 minutes"), std::string::npos);
 }
 
 // Common practice: a tenth more than counted.

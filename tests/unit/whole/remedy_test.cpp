@@ -46,7 +46,6 @@ TEST(Remedy, ChangesTheQuiltTheFindingIsAbout) {
     EXPECT_EQ(cured(ofSecond(otherStart)).jobs[1].basting.start, Basting::Start::best);
     EXPECT_EQ(cured(ofSecond(otherLie)).jobs[1].basting.along, Basting::Along::either);
     EXPECT_EQ(cured(ofSecond(spacingTooWide)).jobs[1].basting.spacing, 4_in);
-    EXPECT_EQ(cured(ofSecond(pinsNearSeams)).jobs[1].basting.with, Basting::With::dots);
     EXPECT_TRUE(cured(ofSecond(battingShort)).jobs[1].batting.pieces.empty());
     EXPECT_TRUE(cured(ofSecond(fabricShort)).jobs[1].backing.fabrics.front().buyable);
     EXPECT_TRUE(cured(ofSecond(handedElsewhere)).jobs[1].handed.empty());
@@ -87,7 +86,19 @@ TEST(Remedy, IsNotOfferedWhereItChangesNothingOrOnlyAPersonCanHelp) {
     EXPECT_TRUE(remediesFor({Finding::Kind::nobodyLifts}, evening(), {}).empty());
     Session melts = evening();
     melts.jobs[1].batting.meltable = true;
-    EXPECT_TRUE(remediesFor(ofSecond(Finding::Kind::pinsNearSeams), melts, {}).empty());
+    const auto others = remediesFor(ofSecond(Finding::Kind::pinsNearSeams), melts, {});
+    ASSERT_EQ(others.size(), 1u) << "an iron would melt it";
+    EXPECT_EQ(others[0].applied(melts).jobs[1].basting.with, Basting::With::thread);
+}
+
+TEST(Remedy, OffersEveryWayThatMayCrossSeams) {
+    const auto others = remediesFor(ofSecond(Finding::Kind::pinsNearSeams), evening(), {});
+    ASSERT_EQ(others.size(), 2u);
+    for (const auto& [remedy, with] :
+         {std::pair{others[0], Basting::With::dots}, std::pair{others[1], Basting::With::thread}}) {
+        EXPECT_EQ(remedy.applied(evening()).jobs[1].basting.with, with);
+        EXPECT_EQ(remedy.applied(evening()).jobs[0], evening().jobs[0]);
+    }
 }
 
 TEST(Remedy, HelpsWithWhatTheSessionHas) {
