@@ -82,7 +82,9 @@ std::string faultOf(const QuiltView& v, const Alternative& a) {
                place({a.offCentre.dx, a.offCentre.dy}, v.plan.unit);
     if (a.start == Basting::Start::best)
         return "no start";
-    if (a.reach < Length{} || a.reach > a.surfaceWidth + kFine)
+    // Across the table, or where there are walls perhaps along it.
+    const Length farthest = v.session.setting.room.walls.empty() ? a.surfaceWidth : a.surfaceLength;
+    if (a.reach < Length{} || a.reach > farthest + kFine)
         return "a reach of " + figure(a.reach, v.plan.unit);
     if (a.predicted < Seconds{} || (a.workable && a.predicted < Seconds{60}))
         return "a time of " + clock(a.predicted);

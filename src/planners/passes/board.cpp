@@ -187,8 +187,9 @@ Reached reached(const Board& board, const Lie& lie, const Cells& cells, const Wi
     return Reached::afterPull;
 }
 
-/// The last rows of both axes as what is pulled in: that at one end of x; where y has one too, the
-/// corner where they meet, then the rest of the row along x with the table back where it was.
+/// The last rows of both axes as what is pulled in: that at one end of x; where y has one too, that
+/// along x with the table back where it was, and the corner where they meet last: beside a basted
+/// corner the row along x would have no anchor on the table.
 void pullRows(const Board& board, const Lie& lie, const Places& x, const Places& y,
               const Window& fresh, Step& step) {
     Window rest = fresh;
@@ -203,10 +204,10 @@ void pullRows(const Board& board, const Lie& lie, const Places& x, const Places&
     }
     if (x.rowFrom)
         step.pulls.push_back({{rest.x1, fresh.x1, rest.y0, rest.y1}, {at.x, step.at.y}});
-    if (x.rowFrom && y.rowFrom)
-        step.pulls.push_back({{rest.x1, fresh.x1, rest.y1, fresh.y1}, at});
     if (y.rowFrom)
         step.pulls.push_back({{rest.x0, rest.x1, rest.y1, fresh.y1}, {step.at.x, at.y}});
+    if (x.rowFrom && y.rowFrom)
+        step.pulls.push_back({{rest.x1, fresh.x1, rest.y1, fresh.y1}, at});
 }
 
 } // namespace
