@@ -12,7 +12,7 @@ namespace bastewright::app {
 namespace {
 
 constexpr std::size_t kColumns = 80;
-constexpr std::size_t kMostPasses = 9; // more are said in one line
+constexpr std::size_t kMostPasses = 9; // of more only how many there are
 
 /// How many columns a terminal gives a text: one each for every character but the continuation
 /// bytes.
@@ -68,6 +68,11 @@ std::string halves(Length l, Unit unit, bool withUnit = true) {
     return format(step * ((2 * l.nm() + step.nm()) / (2 * step.nm())), unit, withUnit);
 }
 
+std::string quiltName(const Plan& plan, std::size_t i) {
+    const std::string& name = plan.quilts[i].name;
+    return name.empty() ? "Quilt " + std::to_string(i + 1) : name;
+}
+
 std::string moveOf(const QuiltPlan& q, const Pass& p, Unit unit) {
     if (&p == &q.passes.front())
         return "laid";
@@ -89,19 +94,24 @@ std::string hangOf(const Pass& p, Unit unit) {
     return out.empty() ? out : "; backing hangs " + out;
 }
 
+/// The passes of all quilts and the breaks, in order of time.
 void passLines(std::ostream& out, const Session& session, const Plan& plan) {
-    const QuiltPlan& q = plan.quilts.front();
     struct Line {
         Seconds at;
         std::string text;
     };
     std::vector<Line> lines;
-    for (const Pass& p : q.passes) {
-        const auto times = timesOf(plan, 0, p.number);
-        std::string text = "  " + at(session, times.first) + "  pass " + std::to_string(p.number) +
-                           ": " + moveOf(q, p, plan.unit) + "; " +
-                           points(session.jobs.front(), pointsIn(q, p.number));
-        lines.push_back({times.first, text + hangOf(p, plan.unit)});
+    for (std::size_t i = 0; i < plan.quilts.size() && i < session.jobs.size(); ++i) {
+        const QuiltPlan& q = plan.quilts[i];
+        for (const Pass& p : q.passes) {
+            const Seconds begins = timesOf(plan, i, p.number).first;
+            lines.push_back({begins, "  " + at(session, begins) + "  " +
+                                         (plan.quilts.size() > 1 ? quiltName(plan, i) + ", " : "") +
+                                         "pass " + std::to_string(p.number) + ": " +
+                                         moveOf(q, p, plan.unit) + "; " +
+                                         points(session.jobs[i], pointsIn(q, p.number)) +
+                                         hangOf(p, plan.unit)});
+        }
     }
     for (const PlannedBreak& b : plan.breaks)
         lines.push_back(
@@ -111,10 +121,17 @@ void passLines(std::ostream& out, const Session& session, const Plan& plan) {
         wrapped(out, line.text, 9);
 }
 
+std::size_t passCount(const Plan& plan) {
+    std::size_t n = 0;
+    for (const QuiltPlan& q : plan.quilts)
+        n += q.passes.size();
+    return n;
+}
+
 std::string quiltLine(const Session& session, const Plan& plan, std::size_t i) {
     const QuiltPlan& q = plan.quilts[i];
     const auto times = timesOf(plan, i, 0);
-    std::string out = "  " + (q.name.empty() ? "Quilt " + std::to_string(i + 1) : q.name) + ": " +
+    std::string out = "  " + quiltName(plan, i) + ": " +
                       format(q.layers.top.width, plan.unit, false) + " × " +
                       format(q.layers.top.length, plan.unit);
     if (q.passes.empty())
@@ -167,8 +184,7 @@ std::string planSummary(const Session& session, const Plan& plan) {
     if (plan.quilts.size() == 1 && plan.quilts.front().blocks && !session.jobs.empty())
         wrapped(out, blocksSentence(*plan.quilts.front().blocks, session.jobs.front()).english(),
                 0);
-    if (plan.quilts.size() == 1 && !plan.quilts.front().passes.empty() && !session.jobs.empty() &&
-        plan.quilts.front().passes.size() <= kMostPasses)
+    if (passCount(plan) <= kMostPasses)
         passLines(out, session, plan);
     if (!plan.supplies.empty()) {
         wrapped(out, "Bring: " + supplies(plan, false) + ".", 2);

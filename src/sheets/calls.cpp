@@ -54,9 +54,10 @@ Sign signOf(Call call) {
         return Sign::under;
     case Call::move:
         return Sign::slide;
+    case Call::rollUp:
+        return Sign::roll;
     case Call::setUp:
     case Call::lay:
-    case Call::rollUp:
         break;
     }
     return Sign::layers;

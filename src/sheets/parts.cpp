@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 
 namespace bastewright::sheets {
@@ -47,25 +48,131 @@ Length outside(Length at, Interval along) {
     return std::max({Length{}, along.lo - at, at - along.hi});
 }
 
-/// The holds that lie in front of somebody: of everybody's stretches on that side theirs is the
-/// nearest.
+/// Where a place of a side lies on the way round the table, clockwise from its head-left corner.
+Length roundTable(const Rect& table, Side side, Length along) {
+    const Length w = table.width(), h = table.length();
+    const Length x = std::clamp(along - table.x0, Length{}, w);
+    const Length y = std::clamp(along - table.y0, Length{}, h);
+    switch (side) {
+    case Side::head:
+        return x;
+    case Side::right:
+        return w + y;
+    case Side::foot:
+        return w + h + (w - x);
+    case Side::left:
+        break;
+    }
+    return w + h + w + (h - y);
+}
+
+/// How far it is from somebody's edge to the middle of another side, round the table.
+Length walk(const Rect& table, const StandingPlace& edge, Side side) {
+    const Length all = (table.width() + table.length()) * 2;
+    const Length to = roundTable(table, side, (isAcross(side) ? table.x() : table.y()).middle());
+    Length least = all;
+    for (const Length end : {edge.along.lo, edge.along.hi}) {
+        const Length straight = abs(roundTable(table, edge.side, end) - to);
+        least = std::min({least, straight, all - straight});
+    }
+    return least;
+}
+
+bool standsAt(const Stretch& stretch, Side side) {
+    return std::ranges::count(stretch.edges, side, &StandingPlace::side) > 0;
+}
+
+/// Who sets the holds of each side where nobody stands.
+using Setters = std::map<Side, std::string>;
+
+/// Whoever has the shortest way round the table, seated people last; whoever did it in the pass
+/// before goes on where they are still there.
+Setters settersOf(const Pass& pass, const std::vector<Stretch>& all,
+                  const std::vector<Helper>& helpers, const Setters& before) {
+    using Way = std::pair<bool, Length>; ///< seated, how far
+    Setters out;
+    for (const Hold& hold : pass.holds) {
+        if (std::ranges::any_of(all, [&](const Stretch& s) { return standsAt(s, hold.side); }))
+            continue;
+        const auto last = before.find(hold.side);
+        if (last != before.end() && std::ranges::count(all, last->second, &Stretch::person) > 0) {
+            out.insert(*last);
+            continue;
+        }
+        std::optional<Way> least;
+        for (const Stretch& s : all) {
+            const auto who = std::ranges::find(helpers, s.person, &Helper::name);
+            const bool sits = who != helpers.end() && who->seated;
+            for (const StandingPlace& e : s.edges)
+                if (const Way way{sits, walk(pass.table, e, hold.side)}; !least || way < *least) {
+                    least = way;
+                    out[hold.side] = s.person;
+                }
+        }
+    }
+    return out;
+}
+
+/// Where everybody stands in the passes of a quilt, all of them together.
+using UsualEdges = std::map<std::string, std::vector<StandingPlace>>;
+
+UsualEdges usualEdges(const Plan& plan, std::size_t quilt) {
+    UsualEdges out;
+    for (const Pass& pass : plan.quilts[quilt].passes)
+        for (const Stretch& s : standing(plan, quilt, pass))
+            for (const StandingPlace& e : s.edges)
+                addEdge(out[s.person], e);
+    return out;
+}
+
+/// How far a place of a side lies outside somebody's edges there; nothing where they have none.
+std::optional<Length> outsideOf(const std::vector<StandingPlace>& edges, const HoldPoint& hold) {
+    std::optional<Length> least;
+    for (const StandingPlace& e : edges)
+        if (const Length d = outside(hold.at, e.along);
+            e.side == hold.side && (!least || d < *least))
+            least = d;
+    return least;
+}
+
+/// Who sets a hold of a side where somebody stands: of those who stand there in this pass whoever's
+/// place, as it is in all passes together, is nearest; of two equally near whoever stands nearer.
+std::string nearestTo(const HoldPoint& hold, const std::vector<Stretch>& all,
+                      const UsualEdges& usual) {
+    using Way = std::pair<Length, Length>; ///< from the usual place, and in this pass
+    std::string person;
+    std::optional<Way> least;
+    for (const Stretch& s : all)
+        if (const auto now = outsideOf(s.edges, hold)) {
+            const Way way{outsideOf(usual.at(s.person), hold).value_or(*now), *now};
+            if (!least || way < *least) {
+                least = way;
+                person = s.person;
+            }
+        }
+    return person;
+}
+
 std::vector<HoldPoint> holdsOf(const Pass& pass, const std::vector<Stretch>& all,
+                               const Setters& setters, const UsualEdges& usual,
                                const std::string& person) {
     std::vector<HoldPoint> out;
     for (const HoldPoint& hold : holdOrder(pass)) {
-        const Stretch* nearest = nullptr;
-        Length least;
-        for (const auto& s : all)
-            for (const auto& e : s.edges)
-                if (e.side == hold.side) {
-                    const Length d = outside(hold.at, e.along);
-                    if (!nearest || d < least) {
-                        nearest = &s;
-                        least = d;
-                    }
-                }
-        if (nearest && nearest->person == person)
+        const auto setter = setters.find(hold.side);
+        if ((setter == setters.end() ? nearestTo(hold, all, usual) : setter->second) == person)
             out.push_back(hold);
+    }
+    return out;
+}
+
+/// The setters of every pass of a quilt.
+std::map<int, Setters> settersOf(const Plan& plan, std::size_t quilt,
+                                 const std::vector<Helper>& helpers) {
+    std::map<int, Setters> out;
+    Setters last;
+    for (const Pass& pass : plan.quilts[quilt].passes) {
+        last = settersOf(pass, standing(plan, quilt, pass), helpers, last);
+        out[pass.number] = last;
     }
     return out;
 }
@@ -95,8 +202,11 @@ std::vector<Stretch> standing(const Plan& plan, std::size_t quilt, const Pass& p
     return pass.stretches.empty() ? fromTasks(plan, quilt, pass.number) : pass.stretches;
 }
 
-std::vector<Part> partsOf(const Plan& plan, const std::vector<Job>& jobs,
-                          const std::string& person) {
+bool Part::standsAt(Side side) const {
+    return std::ranges::count(edges, side, &StandingPlace::side) > 0;
+}
+
+std::vector<Part> partsOf(const Plan& plan, const Session& session, const std::string& person) {
     std::map<std::pair<std::size_t, int>, Part> parts;
     for (const auto& t : plan.tasks) {
         if (!has(t, person) || t.job < 0 || std::size_t(t.job) >= plan.quilts.size())
@@ -115,6 +225,13 @@ std::vector<Part> partsOf(const Plan& plan, const std::vector<Job>& jobs,
             part.points += int(zone->points.size());
         }
     }
+    std::map<std::size_t, std::map<int, Setters>> setters;
+    std::map<std::size_t, UsualEdges> usual;
+    for (const auto& [key, part] : parts)
+        if (!setters.contains(part.quilt)) {
+            setters[part.quilt] = settersOf(plan, part.quilt, session.setting.helpers);
+            usual[part.quilt] = usualEdges(plan, part.quilt);
+        }
     std::vector<Part> out;
     for (auto& [key, part] : parts) {
         const auto times = passTimes(plan, part.quilt, part.pass->number);
@@ -125,8 +242,9 @@ std::vector<Part> partsOf(const Plan& plan, const std::vector<Job>& jobs,
             part.place = own->place;
             part.edges = own->edges;
         }
-        part.holds = holdsOf(*part.pass, all, person);
-        part.rows = rowsOf(plan.quilts[part.quilt], jobs, part);
+        part.holds = holdsOf(*part.pass, all, setters[part.quilt][part.pass->number],
+                             usual[part.quilt], person);
+        part.rows = rowsOf(plan.quilts[part.quilt], session.jobs, part);
         out.push_back(std::move(part));
     }
     std::ranges::stable_sort(out, {}, &Part::start);

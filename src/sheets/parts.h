@@ -19,7 +19,8 @@ struct Part {
     std::string place;                ///< its letter; empty where the plan has no places
     std::vector<StandingPlace> edges; ///< where the person stands
     std::vector<const Zone*> zones;   ///< in the order in which they are worked
-    std::vector<HoldPoint> holds;     ///< along the person's own edges, in working order
+    std::vector<HoldPoint> holds;     ///< those the person sets, in working order: along their own
+                                      ///< edges, and round the corner where nobody stands
     std::vector<const Task*> tasks;   ///< all of them, team tasks too
     int points = 0;                   ///< of the zones
     QString rows; ///< of the zones: rows and marks in words; empty where there are none
@@ -27,11 +28,11 @@ struct Part {
     bool does(TaskKind kind) const;
     /// The task of this kind, or null.
     const Task* task(TaskKind kind) const;
+    bool standsAt(Side side) const;
 };
 
 /// The passes somebody has work in, in order of time.
-std::vector<Part> partsOf(const Plan& plan, const std::vector<Job>& jobs,
-                          const std::string& person);
+std::vector<Part> partsOf(const Plan& plan, const Session& session, const std::string& person);
 
 /// The letter of the place somebody has in most passes of a quilt; empty where they have none.
 std::string placeOf(const QuiltPlan& quilt, const std::string& person);

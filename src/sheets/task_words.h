@@ -10,9 +10,6 @@ namespace bastewright::sheets {
 /// What is done, in a line: "C4: place 24 pins, open", "Shift the quilt 54 in towards the head".
 QString taskLine(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit);
 
-/// The same in the fewest words: "Shift 54 in towards the head", "Lay the backing".
-QString taskBrief(const Task& task, const QuiltPlan& quilt, Basting::With with, Unit unit);
-
 /// What people call a zone within its pass: "A2".
 QString zoneWord(const std::string& zone);
 

@@ -92,22 +92,6 @@ QString tableSideBrief(const std::vector<Stretch>& standing, Side side) {
     return letters.isEmpty() ? sideName(side) : letters.join(Text::tr(", "));
 }
 
-QString placeEnd(const StandingPlace& place, const Rect& table) {
-    const bool across = isAcross(place.side);
-    const Interval side = across ? table.x() : table.y();
-    const double along =
-        side.size() > Length{} ? ratio(place.along.middle() - side.lo, side.size()) : 0.5;
-    if (along < 1.0 / 3)
-        return across ? Text::tr("left end") : Text::tr("head end");
-    if (along > 2.0 / 3)
-        return across ? Text::tr("right end") : Text::tr("foot end");
-    return Text::tr("middle");
-}
-
-QString placeWords(const StandingPlace& place, const Rect& table) {
-    return Text::tr("%1 side, %2").arg(sideName(place.side), placeEnd(place, table));
-}
-
 QString startName(Basting::Start start) {
     switch (start) {
     case Basting::Start::centred:

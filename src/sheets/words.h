@@ -37,12 +37,6 @@ QString tableSide(const std::vector<Stretch>& standing, Side side);
 /// The same in the fewest letters: "A, B".
 QString tableSideBrief(const std::vector<Stretch>& standing, Side side);
 
-/// "left end": where along the table's side the middle of the place is, in thirds.
-QString placeEnd(const StandingPlace& place, const Rect& table);
-
-/// "foot side, left end".
-QString placeWords(const StandingPlace& place, const Rect& table);
-
 QString startName(Basting::Start start);
 QString levelName(Finding::Level level);
 

@@ -328,6 +328,17 @@ Session manyPeople() {
     return s;
 }
 
+Session threeLargeQuilts() {
+    Session s = manyPeople();
+    s.severalQuilts = true;
+    s.jobs[0].top = {{120_in}, {130_in}, {}, {}, {}};
+    for (const char* name : {"Tide Tables", "Knots"}) {
+        s.jobs.push_back(s.jobs[0]);
+        s.jobs.back().name = name;
+    }
+    return s;
+}
+
 Session twoQuilts() {
     Session s = harbourLights();
     s.severalQuilts = true;

@@ -12,6 +12,9 @@ Session harbourLights();
 /// Nine people with names of 60 characters and of several scripts, a quilt of 120 × 120 in.
 Session manyPeople();
 
+/// The same people and names, and three quilts of 120 × 130 in.
+Session threeLargeQuilts();
+
 /// Two quilts after one another, one of them with dots.
 Session twoQuilts();
 

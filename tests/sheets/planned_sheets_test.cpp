@@ -2,6 +2,10 @@
 #include "language/language.h"
 #include "planners/whole/whole.h"
 #include "promises.h"
+#include "sheets/calls.h"
+#include "ways/way.h"
+
+#include <QRegularExpression>
 
 namespace bastewright {
 namespace {
@@ -24,16 +28,24 @@ void expectAll(const Session& session, Paper paper) {
 }
 
 /// Pages of the set for an afternoon, on both papers, in both languages.
-void expectPages(const std::string& name, std::size_t most) {
-    const Session session = demo(name);
+void expectPages(const Session& session, std::size_t inEnglish, std::size_t inGerman) {
     const Plan plan = planWhole(session);
-    for (const char* language : {"en", "de"}) {
+    for (const auto& [language, most] : {std::pair{"en", inEnglish}, {"de", inGerman}}) {
         language::speak(QString::fromLatin1(language));
-        for (const Paper paper : {Paper::a4, Paper::letter})
-            EXPECT_LE(pagesOf(Written{session, plan, {.paper = paper}}), most)
-                << name << ", " << language << ", " << bastewright::name(paper);
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const std::size_t pages = pagesOf(Written{session, plan, {.paper = paper}});
+            EXPECT_LE(pages, most) << language << ", " << bastewright::name(paper);
+            EXPECT_GE(pages, session.setting.helpers.size() + 2) << "lead, bring, and everybody";
+        }
     }
     language::speak(QStringLiteral("en"));
+}
+
+/// The page of somebody; the lead's is the first.
+QString pageOf(const Written& w, const std::string& person) {
+    const auto who = std::ranges::find(w.session.setting.helpers, person, &Helper::name) -
+                     w.session.setting.helpers.begin();
+    return pdf::pageTexts(w.path).at(2 + std::size_t(who));
 }
 
 TEST(PlannedSheets, harbourLights) {
@@ -64,12 +76,79 @@ TEST(PlannedSheets, leftoverBatting) {
 }
 
 // A page for whoever leads, one or two to bring and cut, one for every helper; nine people with
-// three quilts have no more than 26.
+// three quilts have no more than 26. With three quilts of 120 × 130 in, names of sixty letters and
+// everybody in all of eighteen passes, every helper has two pages.
 TEST(PlannedSheets, areFew) {
     SKIP_WITHOUT_POPPLER();
-    expectPages("harbour-lights", 8);
-    expectPages("leftover-batting", 8);
-    expectPages("winter-afternoon", 26);
+    {
+        SCOPED_TRACE("Harbour Lights");
+        expectPages(demo("harbour-lights"), 6, 8);
+    }
+    {
+        SCOPED_TRACE("leftover batting");
+        expectPages(demo("leftover-batting"), 7, 8);
+    }
+    {
+        SCOPED_TRACE("a winter afternoon");
+        expectPages(demo("winter-afternoon"), 15, 16);
+    }
+    {
+        SCOPED_TRACE("three large quilts");
+        expectPages(fixture::threeLargeQuilts(), 27, 28);
+    }
+}
+
+// At head and foot of the table nobody stands: who sets the tape there is said to the lead and to
+// them. After the last pass nothing is moved: the clamps come off, and one of them rolls up.
+TEST(PlannedSheets, sayWhoTapesAndWhoRollsUp) {
+    SKIP_WITHOUT_POPPLER();
+    const Session session = demo("harbour-lights");
+    const Written w{session, planWhole(session)};
+    const QString lead = pdf::pageTexts(w.path).front();
+    static const QRegularExpression tape{
+        QStringLiteral(R"(Where nobody stands: (\w+) \(head\), (\w+) \(foot\))")};
+    const auto tapers = tape.match(lead);
+    ASSERT_TRUE(tapers.hasMatch()) << lead.toStdString();
+    const auto rolling = std::ranges::find(w.plan.tasks, TaskKind::handOver, &Task::kind);
+    ASSERT_NE(rolling, w.plan.tasks.end());
+    ASSERT_EQ(rolling->people.size(), 1U);
+    const QString rolls = QString::fromStdString(rolling->people.front());
+    EXPECT_TRUE(lead.contains(QStringLiteral("Clamps off. %1 rolls it up:").arg(rolls)));
+    for (const Helper& helper : session.setting.helpers) {
+        const QString page = pageOf(w, helper.name), name = QString::fromStdString(helper.name);
+        for (const auto& [group, side] : {std::pair{1, "head"}, {2, "foot"}}) {
+            const bool sets = tapers.captured(group) == name;
+            EXPECT_EQ(page.contains(QStringLiteral("where nobody stands (%1): 2, 4 and 6")
+                                        .arg(QLatin1String{side})),
+                      sets)
+                << helper.name << ", " << side;
+            EXPECT_FALSE(sets && helper.seated) << "nobody who sits walks round the table";
+        }
+        EXPECT_FALSE(page.contains(QStringLiteral("(pass"))) << "one set of numbers for all passes";
+        EXPECT_TRUE(page.contains(QStringLiteral("After the last Check:"))) << helper.name;
+        EXPECT_EQ(page.contains(QStringLiteral("roll it up from both sides")), name == rolls);
+        EXPECT_EQ(page.contains(QStringLiteral("Rolling up: %1.").arg(rolls)), name != rolls);
+    }
+}
+
+// One page in both languages on both papers, and nothing of it dropped.
+TEST(PlannedSheets, theLeadHasTheWordsOfEveryCall) {
+    SKIP_WITHOUT_POPPLER();
+    const Session session = demo("harbour-lights");
+    const Plan plan = planWhole(session);
+    for (const char* language : {"en", "de"}) {
+        language::speak(QString::fromLatin1(language));
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const QString lead =
+                pdf::pageTexts(Written{session, plan, {.paper = paper}}.path).front();
+            for (const Call call : wayOf(session.jobs.front()).calls) {
+                const QString words = sheets::callForLead(call, session.jobs.front().basting.with);
+                EXPECT_TRUE(lead.contains(pdf::normalised(words)))
+                    << words.toStdString() << ", " << language << ", " << bastewright::name(paper);
+            }
+        }
+    }
+    language::speak(QStringLiteral("en"));
 }
 
 TEST(PlannedSheets, threeQuiltsNinePeopleTwoTables) {

@@ -312,7 +312,7 @@ void expectLeadKnowsAll(const Written& w) {
         for (const auto& pass : quilt.passes) {
             // From its time to the next; quilts, and passes of each, follow one another.
             const auto begins =
-                QRegularExpression{QStringLiteral("%1 about %2 ")
+                QRegularExpression{QStringLiteral("%1 %2 ")
                                        .arg(clockOf(w.session, beginOf(w.plan, q, pass.number)))
                                        .arg(pass.number)}
                     .match(text, cursor);

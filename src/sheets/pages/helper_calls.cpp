@@ -42,6 +42,8 @@ public:
                                       Text::tr("Wait. %1 looks underneath.")));
         case Call::move:
             return move();
+        case Call::rollUp:
+            return rollUp();
         default:
             break;
         }
@@ -84,7 +86,17 @@ private:
             words << Text::tr("From pass 2 on, top and batting are folded back first.");
         words << (hands ? Text::tr("Smooth from the quilt's middle outward; never pull.")
                         : Text::tr("Wait until it lies."));
+        if (std::ranges::any_of(parts_, restsBesideThem))
+            words << (who_.seated ? Text::tr("What hangs at your side rests on chairs, not on you.")
+                                  : Text::tr("Chairs under what hangs at your side."));
         return plain(words.join(QChar::Space));
+    }
+
+    /// Chairs carry what hangs where this person stands.
+    static bool restsBesideThem(const Part& part) {
+        return std::ranges::any_of(kSides, [&](Side side) {
+            return part.pass->beyond[side] == Beyond::chairs && part.standsAt(side);
+        });
     }
 
     std::vector<Span> clamp() const {
@@ -95,25 +107,38 @@ private:
             return std::ranges::count(p.holds, Hold::Kind::clamp, &HoldPoint::kind) > 0;
         });
         std::vector<Span> out;
-        if (usual) {
-            out = {{Text::tr("Yours:") + QChar::Space},
-                   {usual->rounds.empty() ? Text::tr("none") : numbers(usual->rounds), true}};
-            if (usual->other)
-                out.push_back(
-                    {Text::tr(" (pass %1: %2)")
-                         .arg(usual->other->pass->number)
-                         .arg(usual->other->holds.empty() ? Text::tr("none")
-                                                          : numbers(rounds(usual->other->holds)))});
-            out.push_back({Text::tr(", each when it is called.") + QChar::Space});
-        } else {
+        if (usual)
+            out = holdsWords(*usual);
+        else
             out = {{Text::tr("Yours stand below, each when it is called.") + QChar::Space}};
-        }
         if (clamps) {
             out.push_back({Text::tr("First the backing; once all lie,") + QChar::Space});
             out.push_back({Text::tr("move the clamps to all three layers."), true});
         } else {
             out.push_back({Text::tr("Tape on the backing only.")});
         }
+        return out;
+    }
+
+    static std::vector<Span> holdsWords(const UsualHolds& usual) {
+        std::vector<Span> out;
+        const auto add = [&](const QString& where, const std::vector<int>& rounds) {
+            out.push_back({where + QChar::Space});
+            out.push_back({numbers(rounds), true});
+        };
+        if (!usual.own.empty())
+            add(Text::tr("Yours:"), usual.own);
+        for (const auto& [side, rounds] : usual.beside)
+            add(out.empty() ? Text::tr("Yours, where nobody stands (%1):").arg(sideName(side))
+                            : Text::tr("; where nobody stands (%1):").arg(sideName(side)),
+                rounds);
+        if (usual.other)
+            out.push_back(
+                {Text::tr(" (pass %1: %2)")
+                     .arg(usual.other->pass->number)
+                     .arg(usual.other->holds.empty() ? Text::tr("none")
+                                                     : numbers(rounds(usual.other->holds)))});
+        out.push_back({Text::tr(", each when it is called.") + QChar::Space});
         return out;
     }
 
@@ -158,6 +183,25 @@ private:
         return plain(Text::tr("%1 %2").arg(off, lift));
     }
 
+    /// What the last pass ends with, in place of a move.
+    std::vector<Span> rollUp() const {
+        const QString people = doneBy(TaskKind::handOver);
+        const QString words =
+            does(TaskKind::handOver)
+                ? (people.isEmpty()
+                       ? Text::tr("Clamps off, then roll it up from both sides and clip it.")
+                       : Text::tr("Clamps off, then roll it up from both sides with %1.")
+                             .arg(people))
+                : (people.isEmpty() ? Text::tr("Clamps off; it is rolled up.")
+                                    : Text::tr("Clamps off. Rolling up: %1.").arg(people));
+        const bool counts = std::ranges::any_of(
+            parts_, [&](const Part& p) { return p.points > 0 && wayOf(c_.with(p.quilt)).fromBox; });
+        std::vector<Span> out{{Text::tr("After the last Check:") + QChar::Space, true}, {words}};
+        if (counts)
+            out.push_back({QChar::Space + Text::tr("Left-over pins back into the box.")});
+        return out;
+    }
+
     const SheetContext& c_;
     const Helper& who_;
     const std::vector<Part>& parts_;
@@ -172,22 +216,53 @@ QString numbers(const std::vector<int>& all) {
     return listed(out);
 }
 
-std::optional<UsualHolds> usualHolds(const std::vector<Part>& parts) {
-    std::map<std::vector<int>, std::vector<const Part*>> sets;
-    for (const Part& part : parts)
-        sets[rounds(part.holds)].push_back(&part);
-    if (sets.empty() || sets.size() > 2)
-        return {};
-    const auto usual =
-        std::ranges::max_element(sets, {}, [](const auto& set) { return set.second.size(); });
-    UsualHolds out{usual->first};
-    for (const auto& [numbers, whose] : sets)
-        if (numbers != usual->first) {
-            if (whose.size() > 1 || usual->second.size() == 1)
-                return {};
-            out.other = whose.front();
+namespace {
+
+/// Some of these rounds are called in a pass, but are another's.
+bool leavesToOthers(const Part& part, const std::set<int>& own) {
+    const std::vector<int> mine = rounds(part.holds);
+    return std::ranges::any_of(holdOrder(*part.pass), [&](const HoldPoint& hold) {
+        return own.contains(hold.number) && std::ranges::count(mine, hold.number) == 0;
+    });
+}
+
+/// Everybody's rounds of these passes, where they are the same in all of them.
+std::optional<UsualHolds> holdsOfAll(const std::vector<const Part*>& parts) {
+    std::set<int> all, own;
+    std::map<Side, std::set<int>> beside;
+    for (const Part* part : parts)
+        for (const HoldPoint& hold : part->holds) {
+            all.insert(hold.number);
+            (part->standsAt(hold.side) ? own : beside[hold.side]).insert(hold.number);
         }
+    if (std::ranges::any_of(parts, [&](const Part* p) { return leavesToOthers(*p, all); }))
+        return {};
+    UsualHolds out{{own.begin(), own.end()}, {}, nullptr};
+    for (const auto& [side, rounds] : beside)
+        out.beside[side] = {rounds.begin(), rounds.end()};
     return out;
+}
+
+} // namespace
+
+std::optional<UsualHolds> usualHolds(const std::vector<Part>& parts) {
+    std::vector<const Part*> held;
+    for (const Part& part : parts)
+        if (!part.pass->holds.empty())
+            held.push_back(&part);
+    if (held.empty())
+        return {};
+    if (auto usual = holdsOfAll(held))
+        return usual;
+    for (std::size_t i = 0; held.size() > 2 && i < held.size(); ++i) {
+        std::vector<const Part*> rest = held;
+        rest.erase(rest.begin() + std::ptrdiff_t(i));
+        if (auto usual = holdsOfAll(rest)) {
+            usual->other = held[i];
+            return usual;
+        }
+    }
+    return {};
 }
 
 std::vector<OwnCall> ownCalls(const SheetContext& c, const Helper& who,
@@ -207,7 +282,26 @@ std::vector<OwnCall> ownCalls(const SheetContext& c, const Helper& who,
     for (const Call call : order)
         if (call != Call::move || moves)
             out.push_back({call, calls.at(call)});
+    if (std::ranges::any_of(
+            parts, [&](const Part& p) { return p.pass == &c.plan.quilts[p.quilt].passes.back(); }))
+        out.push_back({Call::rollUp, calls.at(Call::rollUp)});
     return out;
+}
+
+QString careOf(const Helper& who, const std::vector<Part>& parts) {
+    QStringList words{Text::tr("The times are about right; the call counts.")};
+    const auto does = [&](TaskKind kind) {
+        return std::ranges::any_of(parts, [&](const Part& p) { return p.does(kind); });
+    };
+    for (const Way& way : allWays())
+        for (const WayStep& step : way.steps)
+            if (step.words && !step.words->care.empty() && does(step.kind))
+                words << language::said(step.words->care);
+    if (does(TaskKind::shift))
+        words << Text::tr("Too heavy? Say so and wait for more hands.");
+    if (who.seated)
+        words << Text::tr("You sit: nothing is carried over your head.");
+    return words.join(QChar::Space);
 }
 
 } // namespace bastewright::sheets

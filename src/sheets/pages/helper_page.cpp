@@ -131,6 +131,23 @@ Side sideOf(const Part& part) {
         ->side;
 }
 
+/// The passes whose pictures stand on somebody's sheet: the first of every quilt, and those in
+/// which they set other holds.
+std::vector<const Part*> picturedParts(const std::vector<Part>& parts) {
+    constexpr std::size_t kMost = 3;
+    std::vector<const Part*> out = firstOfQuilts(parts);
+    const auto usual = usualHolds(parts);
+    std::set<std::pair<std::size_t, std::vector<int>>> seen;
+    for (const Part* part : out)
+        seen.insert({part->quilt, rounds(part->holds)});
+    for (const Part& part : parts)
+        if ((usual ? usual->other == &part : !part.holds.empty()) && out.size() < kMost &&
+            seen.insert({part.quilt, rounds(part.holds)}).second)
+            out.push_back(&part);
+    std::ranges::stable_sort(out, {}, [](const Part* part) { return part->start; });
+    return out;
+}
+
 Block placesBlock(const SheetContext& c, const Helper& who, const std::vector<Part>& parts,
                   double limit) {
     struct One {
@@ -138,11 +155,11 @@ Block placesBlock(const SheetContext& c, const Helper& who, const std::vector<Pa
         SetText caption;
     };
     constexpr double kApart = 14;
-    const auto firsts = firstOfQuilts(parts);
+    const auto pictured = picturedParts(parts);
     auto all = std::make_shared<std::vector<One>>();
-    const double each = (c.width - kApart * double(firsts.size() - 1)) / double(firsts.size());
+    const double each = (c.width - kApart * double(pictured.size() - 1)) / double(pictured.size());
     double height = 0, captions = 0;
-    for (const Part* part : firsts) {
+    for (const Part* part : pictured) {
         PlacePicture show = c.places(part->quilt, *part->pass);
         show.mine = who.name;
         show.bottom = sideOf(*part);
@@ -302,24 +319,6 @@ Flow passList(const SheetContext& c, const Helper& who, const std::vector<Part>&
     return out;
 }
 
-/// What can hurt whoever does this work.
-QString careOf(const SheetContext& c, const Helper& who, const std::vector<Part>& parts) {
-    QStringList words{Text::tr("The times are about right; the call counts.")};
-    const auto does = [&](TaskKind kind) {
-        return std::ranges::any_of(parts, [&](const Part& p) { return p.does(kind); });
-    };
-    for (const Way& way : allWays())
-        for (const WayStep& step : way.steps)
-            if (step.words && !step.words->care.empty() && does(step.kind))
-                words << language::said(step.words->care);
-    if (does(TaskKind::shift))
-        words << Text::tr("Too heavy? Say so and wait for more hands.");
-    if (who.seated)
-        words << Text::tr("You sit: nothing is carried over your head.");
-    Q_UNUSED(c);
-    return words.join(QChar::Space);
-}
-
 Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part>& parts,
                 const HelperSetting& setting) {
     Flow flow{nameBlock(c, who, parts)};
@@ -362,7 +361,7 @@ Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part
                         .before = 4,
                         .draw = [text](QPainter& p, QRectF at) { text->draw(p, at.topLeft()); }});
     };
-    add(careOf(c, who, parts), kText);
+    add(careOf(who, parts), kText);
     if (setting.words)
         add(Text::tr("Top, batting, backing: the three layers, from above. Hang: what reaches over "
                      "the table's edge. Pleat: a fold underneath; whoever finds one says so, and "
@@ -380,7 +379,7 @@ Flow helperPages(const SheetContext& c, const Helper& helper) {
     const HelperSetting settings[] = {{230, 34, 3, true}, {210, 28, 2.5, true}, {195, 22, 2, true},
                                       {195, 0, 2, true},  {190, 0, 2, false},   {175, 0, 1, false},
                                       {150, 0, 1, false}, {130, 0, 0.5, false}, {115, 0, 0, false},
-                                      {100, 0, 0, false}, {0, 0, 0.5, false}};
+                                      {100, 0, 0, false}, {85, 0, 0, false},    {0, 0, 0.5, false}};
     return fewestPages(settings, c.height, [&](const HelperSetting& setting) {
         return helperFlow(c, helper, parts, setting);
     });

@@ -17,20 +17,17 @@ namespace bastewright::sheets {
 namespace {
 
 /// Width of the column of times and numbers: beside a pass's number stand two words.
-double timeColumn() {
+double timeColumn(Basting::With with) {
     constexpr double kLeastWidth = 62, kNumber = 24;
     double words = 0;
-    QStringList texts{Text::tr("pass")};
-    for (const Way& way : allWays())
-        texts << pointCount(200, way.with);
-    for (const QString& text : texts)
+    for (const QString& text : {Text::tr("pass"), pointCount(200, with)})
         words = std::max(words, textWidth(text, quiet(type::kHead)));
     return std::max(kLeastWidth, kNumber + words);
 }
 
 /// A line of the afternoon without a picture: set up, a break, somebody comes or goes.
-Block timeLine(const QString& time, const std::vector<Span>& words, double width, int size) {
-    const double timeWidth = timeColumn();
+Block timeLine(const QString& time, const std::vector<Span>& words, double width, double timeWidth,
+               int size) {
     const auto when = set(time, timeWidth, serif(type::kLead));
     const auto text = set(words, width - timeWidth - 4, closeText(size));
     const double height = std::max(when->height(), text->height()) + 6;
@@ -84,30 +81,28 @@ Block passRow(const SheetContext& c, std::size_t q, const Pass& pass, double wid
     const QuiltPlan& quilt = c.plan.quilts[q];
     const double shape = thumbShape(quilt, Side::foot);
     const double thumb = std::clamp((setting.thumb - 15) * shape + 24, 44.0, 96.0);
-    const double timeWidth = timeColumn();
+    const double timeWidth = timeColumn(c.with(q));
     const double textAt = timeWidth + 2 + thumb + 8, room = width - textAt;
     const auto times = passTimes(c.plan, q, pass.number);
     const auto when =
         set(times ? clock(c.start(), times->start) : QString{}, timeWidth, serif(type::kLead));
-    const auto about = set(times ? Text::tr("about") : QString{}, timeWidth, quiet(type::kHead));
     const auto number = set(QString::number(pass.number), timeWidth, serif(type::kTitle));
     const auto unit = set(pass.pulled ? Text::tr("pull across") : Text::tr("pass"), timeWidth,
                           quiet(type::kHead));
     const auto count =
         set(pointCount(pointsIn(quilt, pass.number), c.with(q)), timeWidth, quiet(type::kHead));
-    const auto move =
-        set(std::vector<Span>{{moveWords(c, q, pass), true}}, room, closeText(setting.text + 1));
+    const auto move = set(std::vector<Span>{{moveWords(c, q, pass), true}}, room,
+                          closeText(setting.close ? setting.text : setting.text + 1));
     const auto words = set(passWords(c, q, pass), room, closeText(setting.text));
     const auto ticks = std::make_shared<const Ticks>(c, q, pass, room);
     const double text = move->height() + words->height() + ticks->height() + 4;
     // The number's line is higher than its figures.
-    const double left = when->height() + about->height() + number->height() - 6;
+    const double left = when->height() + number->height() - 6;
     const double height = std::max({setting.thumb, text, left}) + 7;
     return {.height = height,
             .draw = [=, &quilt, &pass, unitOf = c.unit()](QPainter& p, QRectF at) {
                 const double y = at.top() + 4;
                 when->draw(p, {at.left(), y});
-                about->draw(p, {at.left(), y + when->height()});
                 const double low = at.bottom() - 1 - number->height();
                 number->draw(p, {at.left(), low});
                 const double beside = at.left() + number->naturalWidth() + 5;
@@ -153,7 +148,9 @@ std::vector<Block> afternoon(const SheetContext& c, std::size_t q, double width,
     std::vector<Moment> all;
     const QuiltPlan& quilt = c.plan.quilts[q];
     const auto add = [&](Seconds at, int order, const std::vector<Span>& words) {
-        all.push_back({at, order, timeLine(clock(c.start(), at), words, width, setting.text)});
+        all.push_back(
+            {at, order,
+             timeLine(clock(c.start(), at), words, width, timeColumn(c.with(q)), setting.text)});
     };
     Seconds first = c.plan.finish, last{};
     for (const auto& t : c.plan.tasks)

@@ -7,8 +7,8 @@ namespace bastewright::sheets {
 
 /// How closely the lead's sheet is set.
 struct LeadSetting {
-    double thumb = 80;     ///< height of a pass's picture
-    bool callWords = true; ///< what each call asks for
+    double thumb = 80;  ///< height of a pass's picture
+    bool close = false; ///< the calls in lines
     int text = type::kSmall;
 };
 

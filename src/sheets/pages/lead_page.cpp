@@ -61,8 +61,11 @@ Block leadHead(const SheetContext& c, std::size_t q) {
                         .arg(clock(c.start(), range.early), clock(c.start(), range.late)),
                     right, quiet(type::kHead, Qt::AlignRight))
               : SetText{};
+    const auto about =
+        set(Text::tr("every time is about right"), right, quiet(type::kHead, Qt::AlignRight));
     const double leftHeight = title->height() + where->height() + pins->height() + 8;
-    const double rightHeight = above->height() + time->height() + (between ? between->height() : 0);
+    const double rightHeight =
+        above->height() + time->height() + (between ? between->height() : 0) + about->height();
     return {.height = std::max(leftHeight, rightHeight) + 6,
             .newPage = true,
             .draw =
@@ -73,7 +76,7 @@ Block leadHead(const SheetContext& c, std::size_t q) {
                         y += text->height() + 4;
                     }
                     y = at.top();
-                    for (const auto& text : {above, time, between})
+                    for (const auto& text : {above, time, between, about})
                         if (text) {
                             text->draw(p, {at.right() - right, y});
                             y += text->height();
@@ -83,7 +86,15 @@ Block leadHead(const SheetContext& c, std::size_t q) {
             .bookmark = c.quiltName(q)};
 }
 
-Block callStrip(const SheetContext& c, std::size_t q, const LeadSetting& setting) {
+SetText callsTitle(const SheetContext& c, std::size_t calls) {
+    return set(calls == 6   ? Text::tr("Six calls a pass. Nobody goes on before the next.")
+               : calls == 7 ? Text::tr("Seven calls a pass. Nobody goes on before the next.")
+                            : Text::tr("Eight calls a pass. Nobody goes on before the next."),
+               c.width, serif(type::kCheck));
+}
+
+/// The calls from left to right, each with its sign above its words.
+Block callStrip(const SheetContext& c, std::size_t q) {
     struct Column {
         Sign sign;
         SetText name, words;
@@ -103,13 +114,9 @@ Block callStrip(const SheetContext& c, std::size_t q, const LeadSetting& setting
         columns->push_back({signOf(call), set(callName(call), each, name),
                             set(callForLead(call, with), each, closeText(type::kLeast))});
         names = std::max(names, columns->back().name->height());
-        if (setting.callWords)
-            words = std::max(words, columns->back().words->height());
+        words = std::max(words, columns->back().words->height());
     }
-    const auto title =
-        set(all.size() == 7 ? Text::tr("Seven calls make a pass. Nobody goes on before the next.")
-                            : Text::tr("Eight calls make a pass. Nobody goes on before the next."),
-            c.width, serif(type::kCheck));
+    const auto title = callsTitle(c, all.size());
     const double top = title->height() + 6;
     return {.height = top + kSign + 3 + names + words + 7,
             .before = 7,
@@ -124,8 +131,45 @@ Block callStrip(const SheetContext& c, std::size_t q, const LeadSetting& setting
                         arrow(p, {x + kSign + 8, y + kSign / 2},
                               {x + each + kApart - 6, y + kSign / 2}, ink::kThin);
                     column.name->draw(p, {x, y + kSign + 3});
-                    if (words > 0)
-                        column.words->draw(p, {x, y + kSign + 3 + names});
+                    column.words->draw(p, {x, y + kSign + 3 + names});
+                }
+                rule(p, at.bottomLeft(), at.width(), ink::kLine);
+            }};
+}
+
+/// The same one after another in lines, where there is less room: sign, name and words of a call
+/// stay together.
+Block callLines(const SheetContext& c, std::size_t q) {
+    struct Item {
+        Sign sign;
+        SetText words;
+        QPointF at;
+    };
+    constexpr double kSign = 12, kBeside = 3, kApart = 10, kBetween = 2;
+    const auto with = c.with(q);
+    const auto& all = wayOf(with).calls;
+    const auto title = callsTitle(c, all.size());
+    auto items = std::make_shared<std::vector<Item>>();
+    double x = 0, y = title->height() + 4, line = 0;
+    for (const Call call : all) {
+        const auto words = set({{callName(call) + QChar::Space, true}, {callForLead(call, with)}},
+                               c.width - kSign - kBeside, closeText(type::kLeast));
+        const double width = kSign + kBeside + words->naturalWidth();
+        if (x > 0 && x + width > c.width) {
+            x = 0;
+            y += line + kBetween;
+            line = 0;
+        }
+        items->push_back({signOf(call), words, {x, y}});
+        line = std::max({line, kSign, words->height()});
+        x += width + kApart;
+    }
+    return {.height = y + line + 6, .before = 7, .draw = [=](QPainter& p, QRectF at) {
+                title->draw(p, at.topLeft());
+                for (const Item& item : *items) {
+                    const QPointF corner = at.topLeft() + item.at;
+                    drawSign(p, {corner, QSizeF{kSign, kSign}}, item.sign, ink::kDark);
+                    item.words->draw(p, corner + QPointF{kSign + kBeside, 0});
                 }
                 rule(p, at.bottomLeft(), at.width(), ink::kLine);
             }};
@@ -146,8 +190,37 @@ std::vector<Span> letterKey(const SheetContext& c, std::size_t q, const Pass& pa
     return out;
 }
 
+/// Who sets the holds of sides where nobody stands: "Bo (head), Cai (foot)"; of the first pass, and
+/// empty where another pass has others.
+QString besideWords(const SheetContext& c, std::size_t q) {
+    using Setter = std::pair<Side, std::string>;
+    const auto settersIn = [&](const Pass& pass) {
+        std::vector<Setter> out;
+        for (const Helper& who : c.session.setting.helpers)
+            for (const Part& part : c.parts.at(who.name))
+                if (part.quilt == q && part.pass == &pass)
+                    for (const HoldPoint& hold : part.holds)
+                        if (!part.standsAt(hold.side))
+                            out.emplace_back(hold.side, who.name);
+        std::ranges::sort(out);
+        out.erase(std::ranges::unique(out).begin(), out.end());
+        return out;
+    };
+    const auto& passes = c.plan.quilts[q].passes;
+    const std::vector<Setter> first = settersIn(passes.front());
+    if (std::ranges::any_of(passes, [&](const Pass& pass) {
+            return !pass.holds.empty() && settersIn(pass) != first;
+        }))
+        return {};
+    QStringList words;
+    for (const auto& [side, person] : first)
+        words << Text::tr("%1 (%2)").arg(called(person), sideName(side));
+    return words.join(Text::tr(", "));
+}
+
 /// What the signs of the picture mean, and what the words of the passes say shortly.
-QString keyOf(const QuiltPlan& quilt) {
+QString keyOf(const SheetContext& c, std::size_t q) {
+    const QuiltPlan& quilt = c.plan.quilts[q];
     const Pass& pass = quilt.passes.front();
     bool clamps = false, tape = false;
     for (const Hold& hold : pass.holds)
@@ -159,11 +232,13 @@ QString keyOf(const QuiltPlan& quilt) {
         out << Text::tr("Square: 6 in of tape, the backing only.");
     if (!out.isEmpty())
         out << Text::tr("One number, one moment; middles first.");
+    if (const QString beside = besideWords(c, q); !beside.isEmpty())
+        out << Text::tr("Where nobody stands: %1.").arg(beside);
     if (std::ranges::any_of(quilt.passes, [](const Pass& p) {
             return std::ranges::any_of(kSides,
                                        [&](Side s) { return p.beyond[s] == Beyond::chairs; });
         }))
-        out << Text::tr("Chairs stand under what hangs.");
+        out << Text::tr("Chairs carry what would reach the floor, not knees.");
     return out.join(QChar::Space);
 }
 
@@ -173,7 +248,7 @@ Block placesAndHolds(const SheetContext& c, std::size_t q, double width, double 
     const Pass& pass = quilt.passes.front();
     const auto title = set(Text::tr("Places and holds"), width, serif(type::kCheck));
     const auto who = set(letterKey(c, q, pass), width, closeText(type::kHead));
-    const auto holds = set(keyOf(quilt), width, quiet(type::kHead));
+    const auto holds = set(keyOf(c, q), width, quiet(type::kHead));
     const double words = title->height() + who->height() + holds->height() + 10;
     const auto show = std::make_shared<PlacePicture>(c.places(q, pass));
     const double picture = std::max(60.0, placesHeight(*show, width, limit - words));
@@ -240,7 +315,7 @@ Flow leadFlow(const SheetContext& c, std::size_t q, const LeadSetting& setting) 
     Flow flow{leadHead(c, q)};
     if (q == 0)
         flow += checkFirst(c);
-    flow.push_back(callStrip(c, q, setting));
+    flow.push_back(setting.close ? callLines(c, q) : callStrip(c, q));
     const Rect& table = quilt.passes.front().table;
     const double shape = table.width().in() / std::max(table.length().in(), 1e-6);
     const Block foot = careBlock(c);
@@ -249,7 +324,8 @@ Flow leadFlow(const SheetContext& c, std::size_t q, const LeadSetting& setting) 
         // As wide as the picture is when it is as high as there is room, words and rims left out.
         constexpr double kRims = 66, kWords = 110;
         const double column =
-            std::clamp(kRims + shape * (room - kWords), 130.0, shape < 0.9 ? 190.0 : 205.0);
+            std::clamp(kRims + shape * (room - kWords), setting.close ? 118.0 : 130.0,
+                       shape < 0.9 ? 190.0 : 205.0);
         const double rowWidth = c.width - column - kLeadGutter;
         auto rows = afternoon(c, q, rowWidth, setting);
         std::size_t n = 0;
@@ -303,15 +379,14 @@ PlacePicture SheetContext::places(std::size_t quilt, const Pass& pass) const {
 Flow leadPage(const SheetContext& c, std::size_t quilt) {
     if (c.plan.quilts[quilt].passes.empty())
         return {};
-    // What has no room gives way: first the pictures of the passes, then the words of the calls.
-    const LeadSetting settings[] = {{88, true},
-                                    {76, true, type::kHead},
-                                    {64, true, type::kHead},
-                                    {76, false, type::kHead},
-                                    {64, false, type::kHead},
-                                    {52, false, type::kHead},
-                                    {44, false, type::kHead}};
-    return fewestPages(settings, c.height,
+    // What has no room gives way: the pictures of the passes, then the room round the calls.
+    constexpr LeadSetting kSettings[] = {{88},
+                                         {76, false, type::kHead},
+                                         {64, false, type::kHead},
+                                         {64, true, type::kHead},
+                                         {52, true, type::kHead},
+                                         {44, true, type::kHead}};
+    return fewestPages(kSettings, c.height,
                        [&](const LeadSetting& setting) { return leadFlow(c, quilt, setting); });
 }
 

@@ -51,29 +51,34 @@ QString smoothWords(const Pass& pass, const std::vector<Stretch>& standing) {
     return Text::tr("Smooth to %1.").arg(sides.join(Text::tr(", ")));
 }
 
-/// "Backing hangs 33 in (A, B), 33 in (C, D)."
+/// What carries the quilt beyond a side of the table; empty where it hangs.
+QString carriedBy(Beyond beyond) {
+    switch (beyond) {
+    case Beyond::chairs:
+        return Text::tr("chairs");
+    case Beyond::spareTable:
+        return Text::tr("spare table");
+    case Beyond::nothing:
+    case Beyond::hangs:
+    case Beyond::rolled:
+    case Beyond::onTable:
+        break;
+    }
+    return {};
+}
+
+/// "33 in (A, B: chairs), 4 in (C, D)"; empty where nothing of the backing hangs.
 QString hangWords(const Pass& pass, const std::vector<Stretch>& standing, Unit unit) {
     QStringList out;
     for (const Side side : kSides)
-        if (pass.backingOverhang[side] > Length{} && pass.beyond[side] != Beyond::onTable)
-            out << Text::tr("%1 (%2)").arg(halves(pass.backingOverhang[side], unit),
-                                           tableSideBrief(standing, side));
-    return out.isEmpty() ? Text::tr("The backing ends on the table all round.")
-                         : Text::tr("Backing hangs %1.").arg(out.join(Text::tr(", ")));
-}
-
-QStringList restWords(const Pass& pass, const std::vector<Stretch>& standing, Unit unit) {
-    QStringList out;
-    for (const Side side : kSides) {
-        const QString where = tableSideBrief(standing, side);
-        if (pass.beyond[side] == Beyond::chairs)
-            out << Text::tr("Chairs at %1.").arg(where);
-        if (pass.beyond[side] == Beyond::spareTable)
-            out << Text::tr("The spare table at %1.").arg(where);
-    }
-    for (const Roll& roll : pass.rolls)
-        out << Text::tr("%1.").arg(rollWords(roll, unit));
-    return out;
+        if (pass.backingOverhang[side] > Length{} && pass.beyond[side] != Beyond::onTable) {
+            const QString where = tableSideBrief(standing, side),
+                          carried = carriedBy(pass.beyond[side]);
+            out << Text::tr("%1 (%2)").arg(
+                halves(pass.backingOverhang[side], unit),
+                carried.isEmpty() ? where : Text::tr("%1: %2").arg(where, carried));
+        }
+    return out.join(Text::tr(", "));
 }
 
 int pinsOf(const QuiltPlan& quilt) {
@@ -137,7 +142,8 @@ QString moveWords(const SheetContext& c, std::size_t quilt, const Pass& pass) {
 std::vector<Span> passWords(const SheetContext& c, std::size_t quilt, const Pass& pass) {
     const auto standing = sheets::standing(c.plan, quilt, pass);
     QStringList first;
-    if (&pass == &c.plan.quilts[quilt].passes.front()) {
+    const bool isFirst = &pass == &c.plan.quilts[quilt].passes.front();
+    if (isFirst) {
         first << Text::tr("Backing wrong side up.");
     } else {
         const Task* shift = taskOf(c.plan, quilt, pass.number, TaskKind::shift);
@@ -151,10 +157,15 @@ std::vector<Span> passWords(const SheetContext& c, std::size_t quilt, const Pass
     if (const QString smooth = smoothWords(pass, standing); !smooth.isEmpty())
         first << smooth;
     std::vector<Span> out{{first.join(QChar::Space) + QChar::Space}};
-    if (!c.plan.quilts[quilt].surface.floor)
-        out.push_back({hangWords(pass, standing, c.unit()), true});
-    for (const QString& rest : restWords(pass, standing, c.unit()))
-        out.push_back({QChar::Space + rest});
+    if (!c.plan.quilts[quilt].surface.floor) {
+        const QString hang = hangWords(pass, standing, c.unit());
+        out.push_back({hang.isEmpty() ? Text::tr("The backing ends on the table all round.")
+                       : isFirst      ? Text::tr("Backing hangs %1.").arg(hang)
+                                      : Text::tr("Hangs %1.").arg(hang),
+                       true});
+    }
+    for (const Roll& roll : pass.rolls)
+        out.push_back({QChar::Space + Text::tr("%1.").arg(rollWords(roll, c.unit()))});
     return out;
 }
 
@@ -198,6 +209,16 @@ std::vector<Span> setUpWords(const SheetContext& c, std::size_t quilt) {
 std::vector<Span> rollUpWords(const SheetContext& c, std::size_t quilt) {
     const QuiltPlan& q = c.plan.quilts[quilt];
     std::vector<Span> out{{Text::tr("Roll up for quilting.") + QChar::Space, true}};
+    const auto rolling = std::ranges::find_if(c.plan.tasks, [&](const Task& t) {
+        return t.job == int(quilt) && t.kind == TaskKind::handOver && !t.people.empty();
+    });
+    const QString who = rolling == c.plan.tasks.end() ? QString{}
+                        : rolling->people.size() == 1
+                            ? Text::tr("%1 rolls it up:").arg(names(rolling->people))
+                            : Text::tr("%1 roll it up:").arg(names(rolling->people));
+    out.push_back({Text::tr("Clamps off.") + QChar::Space});
+    if (!who.isEmpty())
+        out.push_back({who + QChar::Space});
     // Both sides are said together where they are rolled alike.
     QStringList rolls;
     const auto& all = q.machineRolls;
@@ -232,8 +253,7 @@ std::vector<Span> careWords(const SheetContext& c) {
         return out;
     };
     QStringList words{
-        Text::tr("Check the locks of the table legs; nobody climbs on a table."),
-        Text::tr("Lift together on the count, knees bent."),
+        Text::tr("Nobody climbs on a table."), Text::tr("Lift together on the count, knees bent."),
         Text::tr("Nothing on the floor where people walk; children and animals elsewhere.")};
     words += careOf(true);
     words << Text::tr("Sweep with a magnet at the end, away from pacemakers and other implants.");

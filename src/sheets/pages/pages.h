@@ -33,7 +33,7 @@ struct SheetContext {
         , width{frame.contentWidth()}
         , height{frame.contentHeight()} {
         for (const Helper& helper : s.setting.helpers)
-            parts.emplace(helper.name, partsOf(p, s.jobs, helper.name));
+            parts.emplace(helper.name, partsOf(p, s, helper.name));
     }
 
     Unit unit() const { return plan.unit; }

@@ -1,11 +1,10 @@
 #include "sheets/columns.h"
 #include "sheets/ink.h"
+#include "sheets/pages/lead_words.h"
 #include "sheets/pages/pages.h"
 #include "sheets/pages/pass_picture.h"
 #include "sheets/parts.h"
-#include "sheets/steps.h"
 #include "sheets/task_words.h"
-#include "sheets/two_columns.h"
 #include "sheets/words.h"
 
 #include <QPainter>
@@ -17,13 +16,13 @@ namespace {
 
 constexpr double kRoomy = 345; // a column so wide takes the sides to compare
 
-Block legend(const SheetContext& c, bool first) {
+Block legend(bool first, double width) {
     QStringList words{Text::tr("strong frame: what is basted now, zone by zone, with the count"),
                       Text::tr("dark squares: clamps; white: tape"),
                       Text::tr("thin lines round the top: batting (dashed) and backing")};
     if (!first)
         words.insert(1, Text::tr("hatched: basted already"));
-    auto text = std::make_shared<TextBlock>(words.join(Text::tr(" · ")), c.width,
+    auto text = std::make_shared<TextBlock>(words.join(Text::tr(" · ")), width,
                                             TextStyle{.size = type::kHead, .ink = ink::kQuiet});
     return {.height = text->height(), .before = 4, .draw = [text](QPainter& p, QRectF at) {
                 text->draw(p, at.topLeft());
@@ -107,53 +106,29 @@ Block holdList(const Pass& pass, Unit unit, double width) {
             }};
 }
 
-/// One place in full; of several, the sides.
-QString whereWords(const std::vector<StandingPlace>& places, const Rect& table) {
-    QStringList where;
-    for (const auto& place : places)
-        where << placeWords(place, table);
-    where.removeDuplicates();
-    if (where.size() < 2)
-        return where.join(QString{});
-    QStringList sides;
-    for (const auto& place : places)
-        sides << sideName(place.side);
-    sides.removeDuplicates();
-    return sides.size() == 1 ? Text::tr("%1 side").arg(sides[0])
-                             : Text::tr("%1 sides").arg(listed(sides));
-}
+/// How closely a pass's page is set; the latter is taken where the former runs over it.
+enum class Setting { roomy, close };
 
-/// How closely a pass's page is set; the later ones are taken where the earlier run over it.
-enum class Setting { roomy, close, columns };
-
-Flow steps(const SheetContext& c, std::size_t q, const Pass& pass, Setting setting) {
-    const bool close = setting != Setting::roomy, columns = setting == Setting::columns;
+/// Everybody who has points in the pass: which rows and marks, how many, and a box to tick.
+Flow shares(const SheetContext& c, std::size_t q, const Pass& pass, Setting setting) {
+    const bool close = setting == Setting::close;
     std::vector<std::vector<Cell>> rows;
-    for (const auto& step : stepsOf(c.plan, q, pass.number)) {
-        rows.push_back({Cell::tick(), Cell{clock(c.start(), step.start), true},
-                        Cell{stepLine(step, c.plan.quilts[q], pass.number, c.with(q), c.unit())},
-                        Cell::people(c.crew.letters(step.people))});
-        if (!columns) // else left to everybody's own sheet
-            rows.back().push_back(Cell{whereWords(step.places, pass.table)});
-    }
+    for (const Helper& helper : c.session.setting.helpers)
+        for (const Part& part : c.parts.at(helper.name))
+            if (part.quilt == q && part.pass == &pass && part.points > 0)
+                rows.push_back(
+                    {Cell::tick(), Cell::people({c.mark(helper.name, q)}),
+                     Cell{{{called(helper.name), true},
+                           {part.rows.isEmpty() ? QString{} : Text::tr(": %1").arg(part.rows)}}},
+                     Cell{pointCount(part.points, c.with(q))}});
     if (rows.empty())
         return {};
-    Flow flow{heading(Text::tr("Steps"), c.width, type::kCheck)};
+    Flow flow{heading(Text::tr("Who does what"), c.width, type::kCheck)};
     flow.back().before = close ? 6 : 16;
-    if (columns) {
-        flow.push_back(
-            inTwoColumns(table({{{}, 0}, {{}, 0}, {{}, -1}, {{}, 0}}, rows, columnWidth(c.width),
-                               {.size = type::kSmall, .rowPadding = 0, .headings = false})));
-        return flow;
-    }
-    flow += table({{{}, 0},
-                   {Text::tr("Time"), 0},
-                   {Text::tr("What"), -2},
-                   {Text::tr("Who"), 0},
-                   {Text::tr("Where"), -1}},
-                  rows, c.width,
+    flow += table({{{}, 0}, {{}, 0}, {{}, -1}, {{}, 0, true}}, rows, c.width,
                   {.size = close ? type::kSmall : type::kBody,
                    .rowPadding = close ? 0.25 : 2.5,
+                   .headings = false,
                    .together = 4});
     return flow;
 }
@@ -165,9 +140,8 @@ public:
         : c_{c}
         , q_{q}
         , pass_{pass}
-        , close_{setting != Setting::roomy}
-        , columns_{setting == Setting::columns}
-        , steps_{steps(c, q, pass, setting)} {
+        , close_{setting == Setting::close}
+        , shares_{shares(c, q, pass, setting)} {
         const QuiltPlan& quilt = c.plan.quilts[q];
         QStringList below{c.quiltName(q)};
         if (c.severalTables())
@@ -182,61 +156,65 @@ public:
         title_.newPage = true;
         if (c.severalQuilts())
             title_.bookmark = c.passName(q, pass.number);
-        if (!close_ || pass.number == 1)
-            under_.push_back(legend(c, pass.number == 1));
-        if (!pass.holds.empty())
-            under_.push_back(holdList(pass, c.unit(), c.width));
     }
 
     Flow with(double tallest) const {
         const QuiltPlan& quilt = c_.plan.quilts[q_];
         const double beside = besidePicture(c_, q_, pass_, tallest);
-        const bool roomy = beside >= kRoomy;
+        // What is told of the picture, or the sides to compare, stand in the column beside it.
+        const bool column = beside < c_.width, roomy = column && beside >= kRoomy;
         Flow flow{title_, passPicture(c_, q_, pass_, tallest,
-                                      roomy ? sides(c_, quilt, pass_, beside, true) : Flow{})};
-        flow += Flow{under_};
+                                      roomy    ? sides(c_, quilt, pass_, beside, true)
+                                      : column ? told(beside)
+                                               : Flow{})};
+        if (roomy || !column)
+            flow += told(c_.width);
         if (!roomy)
             flow += sides(c_, quilt, pass_, c_.width, close_);
-        flow += Flow{steps_};
+        flow += Flow{shares_};
         return flow;
     }
 
-    /// With the largest picture at which all is on one page; nothing where none is small enough.
+    /// With the largest picture, of at least half the page, at which all is on one page; nothing
+    /// where there is none.
     Flow onOnePage() const {
-        const double smallest = columns_ ? kSmallest : kLeast;
-        Flow least = with(smallest);
-        const auto pages = paginate(least, c_.height);
-        if (pages.size() > 1)
-            return {};
-        // What is left of the page, and the room beside the facts, go to the picture; a larger one
-        // makes their column narrower, so that the first guess may be too large.
-        const auto& last = pages.front().back();
-        double tallest = least[1].height + c_.height - last.y - last.block.height;
-        for (; tallest > smallest; tallest -= kStep) {
-            Flow larger = with(std::min(kTallest, tallest));
-            if (paginate(larger, c_.height).size() == 1)
-                return larger;
-        }
-        return least;
+        for (double tallest = kTallest * c_.height; tallest >= kLeast * c_.height; tallest -= kStep)
+            if (Flow flow = with(tallest); paginate(flow, c_.height).size() == 1)
+                return flow;
+        return {};
     }
 
-    static constexpr double kTallest = 372, kLeast = 200, kSmallest = 160, kStep = 20;
+    /// With a picture of half the page, over as many pages as it takes.
+    Flow overSeveral() const { return with(kLeast * c_.height); }
 
 private:
+    /// What the picture means, and how it is held.
+    Flow told(double width) const {
+        Flow flow;
+        if (!pass_.holds.empty())
+            flow.push_back(holdList(pass_, c_.unit(), width));
+        if (!close_ || pass_.number == 1)
+            flow.push_back(legend(pass_.number == 1, width));
+        return flow;
+    }
+
+    static constexpr double kTallest = 0.66, kLeast = 0.5; ///< of the page
+    static constexpr double kStep = 20;
+
     const SheetContext& c_;
     std::size_t q_;
     const Pass& pass_;
-    bool close_, columns_;
+    bool close_;
     Block title_;
-    Flow under_, steps_;
+    Flow shares_;
 };
 
-/// On one page where it fits with a smaller picture and closer rows; else with the large picture.
+/// On one page where it fits with closer rows; else over two.
 Flow onePass(const SheetContext& c, std::size_t q, const Pass& pass) {
-    for (const Setting setting : {Setting::roomy, Setting::close, Setting::columns})
+    for (const Setting setting : {Setting::roomy, Setting::close})
         if (Flow flow = PassPage{c, q, pass, setting}.onOnePage(); !flow.empty())
             return flow;
-    return PassPage{c, q, pass, Setting::roomy}.with(PassPage::kTallest);
+    return PassPage{c, q, pass, Setting::close}.overSeveral();
 }
 
 } // namespace

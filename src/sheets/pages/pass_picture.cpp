@@ -19,7 +19,7 @@
 namespace bastewright::sheets {
 namespace {
 
-constexpr double kPanel = 148; // least width of the column of facts
+constexpr double kPanel = 110; // least width of the column of facts
 constexpr double kBesidePicture = 14;
 constexpr double kShift = 96; // height of the picture of the shift
 
@@ -97,8 +97,12 @@ const TablePicture kShow{
 
 QSizeF sizeOf(const SheetContext& c, std::size_t q, const Pass& pass, double tallest) {
     constexpr double kAnyScale = 1e6;
-    return pictureSize(c.plan.quilts[q], pass, kShow, kAnyScale,
-                       {c.width - kPanel - kBesidePicture, tallest});
+    return pictureSize(c.plan.quilts[q], pass, kShow, kAnyScale, {c.width, tallest});
+}
+
+/// True where the picture leaves no room for a column of facts: they stand below it.
+bool isWide(const SheetContext& c, QSizeF picture) {
+    return c.width - picture.width() - kBesidePicture < kPanel;
 }
 
 /// Blocks below one another.
@@ -156,24 +160,30 @@ Flow panel(const SheetContext& c, std::size_t q, const Pass& pass, double width)
 } // namespace
 
 double besidePicture(const SheetContext& c, std::size_t q, const Pass& pass, double tallest) {
-    return c.width - sizeOf(c, q, pass, tallest).width() - kBesidePicture;
+    const QSizeF picture = sizeOf(c, q, pass, tallest);
+    return isWide(c, picture) ? c.width : c.width - picture.width() - kBesidePicture;
 }
 
 Block passPicture(const SheetContext& c, std::size_t q, const Pass& pass, double tallest,
-                  Flow below) {
+                  Flow more) {
     const QuiltPlan& quilt = c.plan.quilts[q];
     const QSizeF size = sizeOf(c, q, pass, tallest);
     const double width = besidePicture(c, q, pass, tallest);
     const auto beside = std::make_shared<Flow>(panel(c, q, pass, width));
-    *beside += std::move(below);
-    return {.height = std::max(size.height(), heightOf(*beside)),
+    *beside += std::move(more);
+    const bool below = isWide(c, size);
+    const double facts = heightOf(*beside), apart = 8;
+    return {.height = below ? size.height() + apart + facts : std::max(size.height(), facts),
             .before = 4,
             .keepWithNext = true,
             .draw = [=, &quilt, &pass, photo = c.photo(q)](QPainter& p, QRectF at) {
                 TablePicture show = kShow;
                 show.photo = photo;
-                drawTable(p, {at.topLeft(), size}, quilt, pass, show);
-                drawDown(p, {at.right() - width, at.top()}, *beside, width);
+                const double in = below ? (at.width() - size.width()) / 2 : 0;
+                drawTable(p, {at.topLeft() + QPointF{in, 0}, size}, quilt, pass, show);
+                drawDown(p,
+                         {at.right() - width, below ? at.top() + size.height() + apart : at.top()},
+                         *beside, width);
             }};
 }
 

@@ -22,7 +22,8 @@ enum class Sign {
     wait,      ///< a clock: cool
     chair,     ///< works sitting
     lift,
-    care ///< take care
+    roll, ///< rolled up
+    care  ///< take care
 };
 
 void drawSign(QPainter& p, QRectF box, Sign sign, const QColor& ink);

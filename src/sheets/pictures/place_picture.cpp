@@ -89,7 +89,8 @@ public:
         , quilt_{*show.quilt}
         , pass_{*show.pass}
         , top_{Length{}, Length{}, quilt_.layers.top.width, quilt_.layers.top.length}
-        , map_{pass_.table.grown(kRound), box.marginsRemoved(rims(show)), show.bottom} {}
+        , map_{pass_.table.grown(kRound), box.marginsRemoved(rims(show)), show.bottom}
+        , box_{box} {}
 
     void draw() {
         cloth();
@@ -300,7 +301,7 @@ private:
             return;
         const double width = textWidth(words, {size, mine});
         const QRectF beside{at.x() + kBadge / 2 + 3, at.y() - kBadge / 2, width + 4, kBadge};
-        if (!isFree(beside))
+        if (!box_.contains(beside) || !isFree(beside))
             return;
         taken_.push_back(beside);
         label(p_, at + QPointF{kBadge / 2 + 4 + width / 2, 0}, words, size, width + 2, mine);
@@ -361,6 +362,7 @@ private:
     const Pass& pass_;
     Rect top_;
     TurnedMapping map_;
+    QRectF box_;                ///< of the whole picture
     std::vector<QRectF> taken_; ///< squares and names that nothing else may cover
 };
 

@@ -1,5 +1,6 @@
 #include "fixture.h"
 #include "job/job_json.h"
+#include "language/language.h"
 #include "planners/whole/whole.h"
 #include "sheets/sheets.h"
 
@@ -13,11 +14,13 @@
 
 /// Processor time and size of whole sets of sheets, beside what they may take: one second and five
 /// megabytes for nine people, three quilts and twenty passes, made by hand and by the planner. Job
-/// files named after it are planned and printed too; `--keep FOLDER` keeps what is written. Exit
-/// status 1 where a set is slower or larger, or the large one has fewer than twenty passes.
+/// files named after it are planned and printed too; `--keep FOLDER` keeps what is written, then
+/// `--language CODE` writes it in another. Exit status 1 where a set is slower or larger, or the
+/// large one has fewer than twenty passes.
 namespace {
 
 using namespace bastewright;
+using namespace bastewright::literals;
 
 constexpr double kSeconds = 1, kMegabytes = 5;
 constexpr std::size_t kPasses = 20;
@@ -26,18 +29,6 @@ double processorSeconds() {
     std::timespec t{};
     clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &t);
     return double(t.tv_sec) + double(t.tv_nsec) * 1e-9;
-}
-
-/// Nine people with long names, three quilts of 120 × 130 in.
-Session largeSession() {
-    Session s = fixture::manyPeople();
-    s.severalQuilts = true;
-    s.jobs[0].top = {{120_in}, {130_in}, {}, {}, {}};
-    for (const char* name : {"Tide Tables", "Knots"}) {
-        s.jobs.push_back(s.jobs[0]);
-        s.jobs.back().name = name;
-    }
-    return s;
 }
 
 bool measure(const char* what, const Session& session, const Plan& plan, const std::string& folder,
@@ -74,11 +65,20 @@ int main(int argc, char** argv) {
     const QTemporaryDir temporary;
     std::string folder = temporary.path().toStdString();
     std::vector<std::string> jobs(argv + 1, argv + argc);
-    if (jobs.size() > 1 && jobs[0] == "--keep") {
-        folder = jobs[1];
+    const auto option = [&](const char* name) -> std::string {
+        if (jobs.size() < 2 || jobs[0] != name)
+            return {};
+        const std::string value = jobs[1];
         jobs.erase(jobs.begin(), jobs.begin() + 2);
-    }
-    const Session large = largeSession();
+        return value;
+    };
+    if (const std::string keep = option("--keep"); !keep.empty())
+        folder = keep;
+    if (const std::string code = option("--language"); !code.empty())
+        language::speak(QString::fromStdString(code));
+    Session large = fixture::threeLargeQuilts();
+    for (Job& job : large.jobs)
+        job.top.length = {150_in};
     bool within = measure("by hand", large, fixture::planByHand(large), folder, kPasses);
     within = measure("planned", large, planWhole(large), folder, kPasses) && within;
     for (const auto& job : jobs) {

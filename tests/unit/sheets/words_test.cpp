@@ -57,20 +57,6 @@ TEST(Words, shiftsNameTheLargerWayFirst) {
         EXPECT_EQ(plain(shiftWords(shift, Unit::inch)), words);
 }
 
-TEST(Words, placesAreNamedByThirdsOfTheTablesSide) {
-    const Rect table{10_in, -20_in, 82_in, 10_in}; // 72 across
-    const auto at = [&](Side side, Length lo) {
-        return placeWords({side, {lo, lo + 24_in}}, table).toStdString();
-    };
-    EXPECT_EQ(at(Side::foot, 10_in), "foot side, left end");
-    EXPECT_EQ(at(Side::foot, 34_in), "foot side, middle");
-    EXPECT_EQ(at(Side::head, 58_in), "head side, right end");
-    EXPECT_EQ(placeWords({Side::left, {-20_in, -14_in}}, table).toStdString(),
-              "left side, head end");
-    EXPECT_EQ(placeWords({Side::right, {2_in, 10_in}}, table).toStdString(),
-              "right side, foot end");
-}
-
 TEST(Words, listsReadAsSentences) {
     EXPECT_EQ(listed({}), QString{});
     EXPECT_EQ(listed({"a"}), QStringLiteral("a"));
