@@ -1,18 +1,14 @@
-// Components for a Loader cannot be bound to their context in Qt 6.4, so ids in them look unqualified.
-// qmllint disable unqualified
 import QtQuick
 import QtQuick.Controls.Basic
-import Bastewright.Guide
 import Bastewright.Page
 import Bastewright.Paper
 import Bastewright.Parts
-import Bastewright.Plan
-import Bastewright.Shelf
 import Bastewright.Table
 import Bastewright.Theme
 import Bastewright.View
 
-// The window: one screen at a time, and what lies over all of them.
+// The window: one screen at a time, and what lies over all of them. Screens are named by their files, so
+// that the first frame waits for the shelf alone.
 ApplicationWindow {
     id: window
 
@@ -20,6 +16,9 @@ ApplicationWindow {
     required property Surroundings surroundings
     required property Letters letters
     required property PhonePage phones
+
+    readonly property var files: [Qt.resolvedUrl("../Guide/GuideScreen.qml"), Qt.resolvedUrl("../Plan/PlanScreen.qml"), Qt.resolvedUrl("../Table/TableScreen.qml")]
+    property var read: [] // components, held so that they stay read
 
     width: 1280
     height: 800
@@ -54,43 +53,40 @@ ApplicationWindow {
         // Nothing lies under a message or the letters.
         anchors.bottom: notice.visible ? notice.top : keys.visible ? keys.top : parent.bottom
         focus: true
-        sourceComponent: window.room.screen === Workroom.Shelf ? shelf : window.room.screen === Workroom.Guide ? guide
-                         : window.room.screen === Workroom.Planning ? planning : table
-    }
-    Component {
-        id: shelf
 
-        ShelfScreen {
-            room: window.room
-            onComfortWanted: comfort.open()
-        }
-    }
-    Component {
-        id: guide
-
-        GuideScreen {
-            room: window.room
-        }
-    }
-    Component {
-        id: planning
-
-        PlanScreen {
-            room: window.room
-            onComfortWanted: comfort.open()
-        }
-    }
-    Component {
-        id: table
-
-        TableScreen {
-            room: window.room
-            following: window.phones.following
-            onComfortWanted: comfort.open()
-            onPhonesWanted: {
-                window.phones.look()
-                phones.open()
+        readonly property url file: {
+            switch (window.room.screen) {
+            case Workroom.Guide: return window.files[0]
+            case Workroom.Planning: return window.files[1]
+            case Workroom.AtTable: return window.files[2]
+            default: return Qt.resolvedUrl("../Shelf/ShelfScreen.qml")
             }
+        }
+
+        onFileChanged: show()
+        Component.onCompleted: show()
+
+        function show() {
+            setSource(file, window.room.screen === Workroom.AtTable ? {room: window.room, phones: window.phones} : {room: window.room})
+        }
+    }
+    Connections {
+        target: screen.item
+        ignoreUnknownSignals: true
+
+        function onComfortWanted() { comfort.open() }
+        function onPhonesWanted() {
+            window.phones.look()
+            phones.open()
+        }
+    }
+    // The other screens are read while nobody waits.
+    Timer {
+        running: true
+        interval: 200
+        onTriggered: {
+            for (const file of window.files)
+                window.read.push(Qt.createComponent(file, Component.Asynchronous))
         }
     }
 

@@ -1,7 +1,4 @@
-// Components for a Loader cannot be bound to their context in Qt 6.4, so ids in them look unqualified.
-// qmllint disable unqualified
 import QtQuick
-import QtQuick.Dialogs
 import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
@@ -49,8 +46,8 @@ Sheet {
             text: sheet.photos.busy ? qsTr("Reading the photo …")
                   : sheet.photos.hasPhoto ? qsTr("Choose another photo") : qsTr("Choose a photo")
             onClicked: {
-                files.active = false
-                files.active = true
+                files.source = ""
+                files.setSource("PhotoFile.qml", {photos: sheet.photos})
             }
         }
         Press {
@@ -72,15 +69,8 @@ Sheet {
         visible: !sheet.photos.hasPhoto
         photos: sheet.photos
     }
+    // By its file: whoever looks at a screen does not wait for dialogs.
     Loader {
         id: files
-
-        active: false
-        sourceComponent: FileDialog {
-            title: qsTr("Choose a photo of the top")
-            nameFilters: sheet.photos.nameFilters
-            Component.onCompleted: open()
-            onAccepted: sheet.photos.open(selectedFile)
-        }
     }
 }

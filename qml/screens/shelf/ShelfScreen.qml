@@ -1,7 +1,6 @@
-// Components for a Loader cannot be bound to their context in Qt 6.4, so ids in them look unqualified.
-// qmllint disable unqualified
+pragma ComponentBehavior: Bound
+
 import QtQuick
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Bastewright.Parts
 import Bastewright.Pictures
@@ -192,65 +191,22 @@ FocusScope {
         onFolderWanted: files.share(job, name)
         onElsewhereWanted: shelf.room.shelf.openElsewhere(job)
     }
+    // By its file: whoever looks at the shelf does not wait for dialogs.
     Loader {
         id: files
 
-        property real job: 0
-        property bool saving: false
-        property bool sharing: false
-        property string title: ""
-
-        active: false
-
         function pick() {
-            saving = false
-            sharing = false
-            show()
+            ask("QuiltFile.qml", {room: shelf.room})
         }
-        function save(which: real, name: string) {
-            job = which
-            title = name
-            saving = true
-            sharing = false
-            show()
+        function save(job: real, title: string) {
+            ask("QuiltFile.qml", {room: shelf.room, job: job, name: title})
         }
-        function share(which: real, name: string) {
-            job = which
-            title = name
-            sharing = true
-            show()
+        function share(job: real, title: string) {
+            ask("QuiltFolder.qml", {room: shelf.room, job: job, name: title})
         }
-        function show() {
-            active = false
-            active = true
-        }
-
-        sourceComponent: sharing ? folderDialog : fileDialog
-    }
-    Component {
-        id: folderDialog
-
-        FolderDialog {
-            title: qsTr("Where to save %1").arg(files.title)
-            Component.onCompleted: open()
-            onAccepted: shelf.room.shelf.saveInto(files.job, selectedFolder)
-        }
-    }
-    Component {
-        id: fileDialog
-
-        FileDialog {
-            fileMode: files.saving ? FileDialog.SaveFile : FileDialog.OpenFile
-            title: files.saving ? qsTr("Save %1 as a file").arg(files.title) : qsTr("Open a quilt from a file")
-            nameFilters: [qsTr("Quilts (*.json)"), qsTr("All files (*)")]
-            defaultSuffix: "bastewright.json"
-            Component.onCompleted: open()
-            onAccepted: {
-                if (files.saving)
-                    shelf.room.shelf.saveFile(files.job, selectedFile)
-                else
-                    shelf.open(shelf.room.shelf.openFile(selectedFile))
-            }
+        function ask(file: url, properties: var) {
+            source = ""
+            setSource(file, properties)
         }
     }
 }

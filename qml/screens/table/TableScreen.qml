@@ -1,5 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
+import Bastewright.Page
 import Bastewright.Parts
 import Bastewright.Pictures
 import Bastewright.Theme
@@ -11,7 +12,7 @@ FocusScope {
     id: screen
 
     required property Workroom room
-    property string following: "" // who follows on a phone
+    required property PhonePage phones
 
     readonly property bool wide: width > height * 1.1
     // A long row of tiles takes the whole width; then people stand in a row below it.
@@ -61,12 +62,7 @@ FocusScope {
         visible: screen.over === "" && screen.faceToFace
         room: screen.room
         onMoreWanted: more.open()
-        onStepWanted: {
-            if (screen.room.step.asks)
-                step.open()
-            else
-                screen.room.board.doStep()
-        }
+        onStepWanted: screen.room.step.asks ? step.open() : screen.room.board.doStep()
     }
     ColumnLayout {
         anchors.fill: parent
@@ -79,7 +75,7 @@ FocusScope {
             room: screen.room
             brief: screen.low
             withCall: screen.callInHeader
-            following: screen.following
+            following: screen.phones.following
             onMoreWanted: more.open()
             onHintWanted: hint.open()
             onPhonesWanted: screen.phonesWanted()
