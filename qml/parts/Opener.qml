@@ -14,7 +14,7 @@ AbstractButton {
 
     readonly property bool tight: width < 13 * Theme.text // the words need all of it
 
-    implicitHeight: Math.max(Theme.target, lines.implicitHeight + Theme.gap * 1.4)
+    implicitHeight: Math.max(Theme.target, lines.implicitHeight + Theme.gap * (loud ? 1.4 : 0.7))
     focusPolicy: Qt.StrongFocus
     Accessible.name: title + ", " + summary
     Accessible.onPressAction: opener.clicked()

@@ -22,7 +22,7 @@ Flickable {
         id: column
 
         width: pane.width
-        spacing: Theme.gap * 0.6
+        spacing: 0
 
         Column {
             width: pane.width
@@ -48,7 +48,7 @@ Flickable {
         Repeater {
             model: pane.plan.supplies
 
-            Patch {
+            Item {
                 id: row
 
                 required property string item
@@ -61,33 +61,45 @@ Flickable {
                 required property string note
 
                 width: pane.width
-                height: Math.max(lines.implicitHeight + 2 * Theme.gap, reason.visible ? reason.height + Theme.line * 2 : 0)
-                color: row.lacking ? Theme.warn : Theme.paper
+                height: Math.max(lines.implicitHeight + Theme.gap * 1.4, reason.visible ? reason.height : 0)
 
                 Column {
                     id: lines
 
-                    anchors.left: parent.left
-                    anchors.leftMargin: Theme.gap
-                    y: Theme.gap
-                    width: parent.width - 2 * Theme.gap - (reason.visible ? reason.width : 0)
+                    y: Theme.gap * 0.7
+                    width: parent.width - (reason.visible ? reason.width : 0)
 
                     Words {
                         width: parent.width
                         text: row.unit === "" ? row.item : qsTr("%1 (%2)").arg(row.item).arg(row.unit)
                         font.bold: true
                     }
-                    Words {
+                    // What is to be bought stands out by its weight: it is no fault.
+                    Flow {
                         width: parent.width
-                        text: row.lacking ? qsTr("need %1, have %2: buy %3").arg(row.need).arg(row.have).arg(row.buy)
-                                        : qsTr("need %1, have %2").arg(row.need).arg(row.have)
+                        spacing: Theme.gap
+
+                        Words {
+                            visible: row.lacking
+                            text: qsTr("buy %1").arg(row.buy)
+                            font.bold: true
+                        }
+                        Words {
+                            text: qsTr("need %1, have %2").arg(row.need).arg(row.have)
+                            quiet: true
+                        }
                     }
                     Words {
                         width: parent.width
                         visible: text !== ""
                         text: row.note
-                        quiet: !row.lacking // on the colour of a warning it would be too pale
+                        font.pixelSize: Theme.small
+                        quiet: true
                     }
+                }
+                Hair {
+                    anchors.bottom: parent.bottom
+                    width: parent.width
                 }
                 Press {
                     id: reason
@@ -95,7 +107,6 @@ Flickable {
                     objectName: "whyItem-" + row.figure
                     anchors.right: parent.right
                     anchors.verticalCenter: parent.verticalCenter
-                    anchors.margins: Theme.line
                     visible: row.figure !== ""
                     plain: true
                     glyph: "why"

@@ -5,14 +5,16 @@ import Bastewright.Parts
 import Bastewright.Theme
 import Bastewright.View
 
-// The fields of one section, under their headings, two abreast where there is room. A value is
-// changed in their place, so that the picture beside stays in sight and follows.
+// The fields of one section, under their headings, two abreast where there is room; what is declared
+// inside stands above them. A value is changed in their place, so that the picture beside stays in
+// sight and follows.
 FocusScope {
     id: pane
 
     required property JobEditor editor
     required property int section
 
+    default property alias above: lead.data
     property string only: "" // fields whose keys begin so
 
     readonly property int abreast: width > Math.max(66 * Theme.density, 20 * Theme.text) ? 2 : 1
@@ -68,13 +70,19 @@ FocusScope {
 
         anchors.fill: parent
         visible: !editSheet.visible
-        contentHeight: flow.implicitHeight + Theme.gap
+        contentHeight: flow.y + flow.implicitHeight + Theme.gap
         clip: true
         boundsBehavior: Flickable.StopAtBounds
 
+        Column {
+            id: lead
+
+            width: list.width
+        }
         Flow {
             id: flow
 
+            y: lead.implicitHeight > 0 ? lead.implicitHeight + Theme.gap : 0
             width: list.width
             spacing: Theme.gap
 

@@ -15,21 +15,29 @@ Flickable {
     signal paneWanted(pane: string)
     signal whyWanted(figure: string)
 
-    // What opens a pane each: pane, glyph, title, text.
-    component Lines: Column {
+    // What opens a pane each: pane, glyph, title, text. Two abreast where their words have room, so that
+    // all that is given is seen at once.
+    component Lines: Grid {
         id: lines
 
         property var model: []
 
         width: parent.width
+        columns: width > 22 * Theme.text ? 2 : 1
+        columnSpacing: Theme.gap
 
         Repeater {
+            id: openers
+
             model: lines.model
 
             Opener {
                 required property var modelData
+                required property int index
+                readonly property Item beside: lines.columns > 1 && openers.count === lines.model.length ? openers.itemAt(index ^ 1) : null
 
-                width: lines.width
+                height: Math.max(implicitHeight, beside ? beside.implicitHeight : 0)
+                width: Math.floor((lines.width - (lines.columns - 1) * lines.columnSpacing) / lines.columns)
                 objectName: "tile-" + modelData.pane
                 glyph: modelData.glyph
                 title: modelData.title

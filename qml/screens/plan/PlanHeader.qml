@@ -46,7 +46,7 @@ Item {
         id: buttons
 
         anchors.right: parent.right
-        spacing: Theme.gap
+        spacing: Theme.gap * 0.25 // drawings alone have their room in them
 
         Press {
             objectName: "redo"

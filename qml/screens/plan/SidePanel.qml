@@ -2,6 +2,7 @@
 // qmllint disable unqualified
 import QtQuick
 import Bastewright.Parts
+import Bastewright.Pictures
 import Bastewright.Theme
 import Bastewright.View
 
@@ -86,6 +87,14 @@ FocusScope {
             editor: panel.room.editor
             section: Math.max(0, panel.section)
             onEditingChanged: panel.editing = editing
+
+            KeptChoices {
+                width: parent.width
+                visible: (panel.pane === "room" || panel.pane === "boxes") && count > 0
+                kept: panel.room.kept
+                kind: panel.pane === "boxes" ? KeptDesk.Supplies : KeptDesk.Room
+                onListWanted: keptSheet.show(kind)
+            }
         }
     }
     Component {
@@ -145,5 +154,10 @@ FocusScope {
         PassPane {
             pass: panel.room.pass
         }
+    }
+    KeptSheet {
+        id: keptSheet
+
+        kept: panel.room.kept
     }
 }
