@@ -39,6 +39,12 @@ GridLayout {
 
         text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishText.replace(/ \(.*\)$/, ""))
     }
+    Measure {
+        id: least
+
+        text: header.room.live.finishClock === "" ? header.room.board.passText
+              : qsTr("%1 · finish %2").arg(header.room.board.passText).arg(header.room.live.finishClock)
+    }
 
     columns: 7
     columnSpacing: Theme.gap
@@ -91,7 +97,8 @@ GridLayout {
             width: parent.width
             visible: !header.brief || !header.narrow
             text: whole.implicitWidth <= told.width ? whole.text
-                  : middle.implicitWidth <= told.width ? middle.text : header.room.board.passText
+                  : middle.implicitWidth <= told.width ? middle.text
+                  : least.implicitWidth <= told.width ? least.text : header.room.board.passText
             Accessible.role: Accessible.Heading
             Accessible.name: whole.text
             lineHeightMode: Text.FixedHeight

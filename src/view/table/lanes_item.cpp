@@ -278,9 +278,11 @@ void LanesItem::paintTimes(QPainter& p) const {
     p.setPen(Qt::NoPen);
     p.setBrush(ground_);
     p.drawRect(QRectF{0, 0, width(), headHeight_});
-    const qreal wide =
-        QFontMetricsF{font(textSize_ * 0.9, false)}.horizontalAdvance(QStringLiteral("00:00")) +
-        textSize_;
+    const QFontMetricsF letters{font(textSize_ * 0.9, false)};
+    qreal wide = 0; // "12:45 PM" takes more than "09:45"
+    for (int at = 0; at <= board_->span() + 3600; at += 3600)
+        wide = std::max(wide, letters.horizontalAdvance(board_->clockAt(at)));
+    wide += textSize_;
     int every = 120;
     for (const int minutes : {5, 10, 15, 30, 60})
         if (minutes * minute_ >= wide) {

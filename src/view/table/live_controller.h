@@ -43,6 +43,7 @@ class LiveController : public QObject {
     Q_PROPERTY(QStringList pinsLines READ pinsLines NOTIFY changed)
     Q_PROPERTY(QString pinsNotice READ pinsNotice NOTIFY changed)
     Q_PROPERTY(QString finishText READ finishText NOTIFY changed)
+    Q_PROPERTY(QString finishClock READ finishClock NOTIFY changed) ///< empty once it has ended
     /// What is worth knowing, the most useful first: `key` to put it away by, `words`, and
     /// whether it is about `pins` that do not last.
     Q_PROPERTY(TableRows* hints READ hints CONSTANT)
@@ -137,6 +138,7 @@ public:
     QStringList pinsLines() const;
     QString pinsNotice() const;
     QString finishText() const;
+    QString finishClock() const { return finish().about; }
     bool canUndo() const;
     bool canRedo() const;
     QString undoText() const;
@@ -153,6 +155,11 @@ signals:
     void problemChanged();
 
 private:
+    /// Times of day; all empty before it begins and once it has ended.
+    struct Finish {
+        QString about, early, late;
+    };
+    Finish finish() const;
     void begin();
     /// A session whose first event was not stored (its disk was full, say) begins now.
     bool beginIfNotBegun();

@@ -129,8 +129,8 @@ QString LiveController::pinsNotice() const {
         missingPinsNotice(countPins(live_->plan(), live_->session().setting, live_->state())));
 }
 
-QString LiveController::finishText() const {
-    if (!live_ || !live_->state().started)
+LiveController::Finish LiveController::finish() const {
+    if (!live_ || !live_->state().started || ended())
         return {};
     const auto now = clock_();
     const auto f = live_->forecastAt(now);
@@ -141,9 +141,16 @@ QString LiveController::finishText() const {
         const auto left = f.left + (s - f.finish);
         return words::timeOfDay((now + left.count() * 1000 + kRound / 2) / kRound * kRound);
     };
+    return {at(f.finish), at(f.early), at(f.late)};
+}
+
+QString LiveController::finishText() const {
+    if (!live_ || !live_->state().started)
+        return {};
     if (ended())
         return tr("Finished at %1").arg(words::timeOfDay(live_->state().lastMs));
-    return tr("Finishes about %1 (%2–%3)").arg(at(f.finish), at(f.early), at(f.late));
+    const Finish f = finish();
+    return tr("Finishes about %1 (%2–%3)").arg(f.about, f.early, f.late);
 }
 
 QList<QVariantList> LiveController::hintRows() {
