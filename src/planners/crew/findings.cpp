@@ -163,11 +163,11 @@ private:
         const Sentence weight = core::weight(most->liftKilograms, job(q).unit);
         say(out_,
             {Finding::Kind::fewLift, Finding::Level::warn, "/helpers",
-             lifters == 1 ? core::says("%1, move into pass %2: all of it weighs %3. %4 people "
-                                       "should slide it together, and only one here can lift.",
+             lifters == 1 ? core::says("%1, move into pass %2: it weighs %3 and must stay flat, so "
+                                       "%4 people should slide it, and only one here can lift.",
                                        nameOf(q), most->number, weight, most->liftPeople)
-                          : core::says("%1, move into pass %2: all of it weighs %3. %4 people "
-                                       "should slide it together, and only %5 here can lift.",
+                          : core::says("%1, move into pass %2: it weighs %3 and must stay flat, so "
+                                       "%4 people should slide it, and only %5 here can lift.",
                                        nameOf(q), most->number, weight, most->liftPeople, lifters),
              core::says(
                  "Ask for more hands when the quilt is moved, or slide it in short steps.")});
@@ -175,12 +175,12 @@ private:
 
     void below() {
         if (std::ranges::none_of(f_.helpers, looksBelow))
-            say(out_,
-                {Finding::Kind::nobodyBends, Finding::Level::warn, "/helpers",
-                 core::says("In every pass somebody has to bend down and look underneath the "
-                            "table, and nobody here can."),
-                 core::says("Ask somebody to come for the checks, or feel underneath with a palm "
-                            "from every side.")});
+            say(out_, {Finding::Kind::nobodyBends, Finding::Level::warn, "/helpers",
+                       core::says("In every pass somebody has to bend down and look underneath the "
+                                  "table, and nobody here can."),
+                       core::says(
+                           "Ask somebody to come for the end of each pass, or feel underneath with "
+                           "a palm from every side.")});
     }
 
     /// Everybody who pins, is there and has not one zone; a rest of the work may have none for

@@ -50,18 +50,20 @@ Sentence remarks(const PassRequest& request, const PassChoice& choice) {
     Sentences all;
     const Alternative& a = choice.summary;
     if (a.passes > 1 && choice.start == Basting::Start::besideMiddle && a.offCentre != Vec{})
-        all.push_back(core::says("the middle of the quilt lies beside the middle of the table: %1",
+        all.push_back(core::says("the quilt's middle is laid beside the table's, %1 of it",
                                  beside(a.offCentre, unit)));
     if (a.passes > 1 && choice.start == Basting::Start::oneEnd)
         all.push_back(core::says("from one end: the layers are rolled on boards or tubes and "
                                  "unrolled as the work goes; good for small tables and for people "
-                                 "who sit, but all fullness goes one way"));
+                                 "who sit, but all the slack is smoothed to one end"));
     if (!tooDeep(choice.lie).empty())
-        all.push_back(core::says("the middle of the table is out of reach: only strips along its "
-                                 "sides are used for new area"));
+        all.push_back(
+            core::says("nobody reaches the middle of the table: each pass bastes along its "
+                       "sides only, until all of the quilt has been there"));
     else if (a.pulls > 0)
-        all.push_back(core::says("what is out of reach is pinned after the quilt, held, has been "
-                                 "pulled across"));
+        all.push_back(
+            core::says("what nobody reaches is basted after the quilt has been pulled across the "
+                       "table as it is held"));
     if (const Length leant = leantFor(request, choice); leant > Length{} && a.pulls == 0)
         all.push_back(
             core::says("the middle %1: lean, or pull the tables apart", core::length(leant, unit)));

@@ -46,14 +46,17 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
              Finding::Level::warn,
              "/basting/clear",
              crowded.size() == 1
-                 ? core::says("Seams leave no room to keep %1 clear of them at 1 place: %2; the "
-                              "nearest pin is %3 from a seam.",
+                 ? core::says("1 pin lies nearer than %1 to a seam that is quilted along, for want "
+                              "of room: "
+                              "%2. It is %3 from the seam.",
                               length(job.basting.clear), places(crowded, job.unit), nearest)
-                 : core::says("Seams leave no room to keep %1 clear of them at %4 places: %2; the "
-                              "nearest pin is %3 from a seam.",
-                              length(job.basting.clear), places(crowded, job.unit), nearest,
-                              crowded.size()),
-             core::says("Move these pins as you sew up to them, or use shorter pins."),
+                 : core::says(
+                       "%4 pins lie nearer than %1 to a seam that is quilted along, for want of "
+                       "room: %2. The nearest is %3 from a seam.",
+                       length(job.basting.clear), places(crowded, job.unit), nearest,
+                       crowded.size()),
+             core::says("Take these pins out before the needle comes to them, or use shorter "
+                        "pins."),
              {},
              {int(crowded.size())}});
     if (!outside.empty())
@@ -90,8 +93,8 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
     if (!crowd.empty())
         plan.findings.push_back(
             {Finding::Kind::pinsCrowded, Finding::Level::warn, "/basting/spacing",
-             core::says("Between the seams there are pins or dots closer together than half the "
-                        "spacing: %1.",
+             core::says("There is little room between seams, so some pins or dots stand closer "
+                        "together than half the spacing: %1. It does no harm.",
                         places(crowd, job.unit)),
              core::says("Leave one out by eye, or allow pins nearer to seams.")});
     if (const Spots open = holes(spots, rules.top(), rules.radius + 1.0 / 64); !open.empty())

@@ -59,13 +59,12 @@ void proveOneWay(const Layer& layer, bool across, Reach top, Unit unit, Findings
                  : core::says("%1: only %2 of overage on each side, where %3 was asked for.", sizes,
                               length(spare), length(layer.overage));
     const Sentence more = length(full - now), all = length(full), least = length(half - now);
-    f.cure =
-        across
-            ? core::says("Make it %1 wider (%2); %3 wider is the least, with half of the overage.",
-                         more, all, least)
-            : core::says(
-                  "Make it %1 longer (%2); %3 longer is the least, with half of the overage.", more,
-                  all, least);
+    f.cure = across ? core::says("Make it %1 wider (%2). It just does with %3 more, which leaves "
+                                 "half of the overage.",
+                                 more, all, least)
+                    : core::says("Make it %1 longer (%2). It just does with %3 more, which leaves "
+                                 "half of the overage.",
+                                 more, all, least);
     out.push_back(std::move(f));
 }
 

@@ -111,8 +111,8 @@ Findings adviceOn(const Job& job, const QuiltPlan& quilt) {
                             "machine's throat of %2.",
                             core::length(r.diameter, job.unit), core::length(*throat, job.unit)),
                  core::says(
-                     "Fold instead of rolling, roll from the end nearest to where you quilt, "
-                     "or use a machine with a larger throat.")});
+                     "Fold it instead of rolling, begin to quilt at one end so that less is in the "
+                     "throat, or use a machine with a larger throat.")});
             break;
         }
     adviseOnHanging(quilt, out);
@@ -158,9 +158,9 @@ Findings adviceOnPins(const Session& session, std::vector<QuiltPlan>& quilts) {
              "/stash/pins",
              core::says("The plan takes %1 pins and there are %2.", points, have),
              zones.empty()
-                 ? core::says("Bring %1 more, better %2: then a tenth of all is spare. %3", missing,
-                              buy, spacing)
-                 : core::says("Bring %1 more, better %2: then a tenth of all is spare. Or use fuse "
+                 ? core::says("Bring %1 more, better %2 so that some are spare. %3", missing, buy,
+                              spacing)
+                 : core::says("Bring %1 more, better %2 so that some are spare. Or use fuse "
                               "dots in the zones %4. %3",
                               missing, buy, spacing, zones),
              {},

@@ -90,6 +90,21 @@ Finding noSurface(const Job& job, const std::vector<PassChoice>& choices) {
                    core::length(kAnchor + Length::inches(16), job.unit))};
 }
 
+/// "from one end": where the basting begins.
+Sentence begins(Basting::Start start) {
+    switch (start) {
+    case Basting::Start::centred:
+        return core::says("at the middle of the table");
+    case Basting::Start::besideMiddle:
+        return core::says("beside the middle of the table");
+    case Basting::Start::oneEnd:
+        return core::says("at one end of the quilt");
+    case Basting::Start::best:
+        break;
+    }
+    return core::says("where it is quickest");
+}
+
 /// What was asked for of the way and could not be had.
 Findings notAsAskedFor(const Session& session, const Job& job, const Alternative& way) {
     Findings out;
@@ -100,8 +115,8 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
     // Who asked for none is told nothing where only from an end works.
     if (job.basting.start != Basting::Start::best && !startsAsAskedFor(job, way))
         say(Finding::Kind::otherStart, "/basting/start",
-            core::says("The start you chose in Basting does not work on these tables; the plan "
-                       "uses another."),
+            core::says("Basting cannot begin %1 on these tables, as you chose; the plan begins %2.",
+                       begins(job.basting.start), begins(way.start)),
             core::says("Ask for the faster start."));
     if (room.tables.empty())
         return out;

@@ -45,7 +45,8 @@ TEST(Proof, JustUnderHalfWarnsAndNamesTheSmallestCure) {
         proveSizes(harbour(), sizes({92_in, 116_in}, {92_in - Length::inch64ths(8), 120_in}));
     ASSERT_EQ(out.size(), 1u);
     EXPECT_EQ(out[0].level, Finding::Level::warn);
-    EXPECT_THAT(out[0].cure, HasSubstr("1/8 in wider is the least, with half of the overage"));
+    EXPECT_THAT(out[0].cure,
+                HasSubstr("just does with 1/8 in more, which leaves half of the overage"));
 }
 
 TEST(Proof, JustAsLargeAsTheTopIsAWarning) {
@@ -104,7 +105,8 @@ TEST(Proof, WhatIsNotWashedYetIsCuredAsItIsMeasured) {
     EXPECT_EQ(out[0].level, Finding::Level::warn);
     EXPECT_THAT(out[0].text, HasSubstr("wide once it is washed"));
     // 92 in are left of 96.85: 2.85 more than the 94 measured, to the next eighth.
-    EXPECT_THAT(out[0].cure, HasSubstr("2 7/8 in wider is the least, with half of the overage"));
+    EXPECT_THAT(out[0].cure,
+                HasSubstr("just does with 2 7/8 in more, which leaves half of the overage"));
 }
 
 TEST(Proof, EveryLayerAndDirectionIsJudgedByItself) {
@@ -122,12 +124,11 @@ TEST(Proof, CureCures) {
         Job job = harbour();
         LayerSizes layers = sizes({any(90_in), any(114_in)}, {any(92_in), any(116_in)});
         for (const Finding& f : proveSizes(job, layers)) {
-            // '…; 3 in wider is the least, with half of the overage'
+            // '… It just does with 3 in more, which leaves half of the overage.'
             const std::string cure = f.cure.english();
-            const auto at = cure.find("; ") + 2;
-            const auto more = parseLength(
-                cure.substr(at, std::min(cure.find(" wider is"), cure.find(" longer is")) - at),
-                Unit::inch);
+            const std::string_view before = "just does with ";
+            const auto at = cure.find(before) + before.size();
+            const auto more = parseLength(cure.substr(at, cure.find(" more, ") - at), Unit::inch);
             ASSERT_TRUE(more) << f.cure;
             Size& layer =
                 f.text.english().starts_with("The backing") ? layers.backing : layers.batting;
