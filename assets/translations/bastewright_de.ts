@@ -68,16 +68,16 @@
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>need %1, have %2: buy %3</source>
-        <translation>nötig %1, da %2: kaufen %3</translation>
-    </message>
-    <message>
         <source>need %1, have %2</source>
         <translation>nötig %1, da %2</translation>
     </message>
     <message>
         <source>Why so much: %1</source>
         <translation>Warum so viel: %1</translation>
+    </message>
+    <message>
+        <source>buy %1</source>
+        <translation>%1 kaufen</translation>
     </message>
 </context>
 <context>
@@ -465,10 +465,6 @@
         <source>Or drag a picture from another program onto the plan.</source>
         <translation>Oder ein Bild aus einem anderen Programm auf den Plan ziehen.</translation>
     </message>
-    <message>
-        <source>Choose a photo of the top</source>
-        <translation>Foto des Tops wählen</translation>
-    </message>
 </context>
 <context>
     <name>ComfortSheet</name>
@@ -829,10 +825,6 @@
         <translation>Wie wird gequiltet?</translation>
     </message>
     <message>
-        <source>How close together do pins go?</source>
-        <translation>Wie dicht kommen die Sicherheitsnadeln?</translation>
-    </message>
-    <message>
         <source>Which tables are there?</source>
         <translation>Welche Tische gibt es?</translation>
     </message>
@@ -851,10 +843,6 @@
     <message>
         <source>Pins keep out of the way of the needle.</source>
         <translation>Die Nadeln bleiben der Maschine aus dem Weg.</translation>
-    </message>
-    <message>
-        <source>Lay your fist on the quilt: wherever it lies, it touches a pin.</source>
-        <translation>Die Faust auf den Quilt legen: Wo sie auch liegt, berührt sie eine Nadel.</translation>
     </message>
     <message>
         <source>They are pushed together, and the quilt is moved across them.</source>
@@ -1021,8 +1009,12 @@
         <translation>Alle sitzen.</translation>
     </message>
     <message>
-        <source>%1 of %2 · tap for the next</source>
-        <translation>%1 von %2 · weiter mit Antippen</translation>
+        <source>Number %1 · tap for the next</source>
+        <translation>Nummer %1 · weiter durch Antippen</translation>
+    </message>
+    <message>
+        <source>Number %1, the last</source>
+        <translation>Nummer %1, die letzte</translation>
     </message>
 </context>
 <context>
@@ -2238,6 +2230,13 @@
     </message>
 </context>
 <context>
+    <name>PhotoFile</name>
+    <message>
+        <source>Choose a photo of the top</source>
+        <translation>Foto des Tops wählen</translation>
+    </message>
+</context>
+<context>
     <name>PhotoView</name>
     <message>
         <source>Corner at the head, left</source>
@@ -2501,6 +2500,32 @@
     </message>
 </context>
 <context>
+    <name>QuiltFile</name>
+    <message>
+        <source>Save %1 as a file</source>
+        <translation>%1 als Datei sichern</translation>
+    </message>
+    <message>
+        <source>Open a quilt from a file</source>
+        <translation>Quilt aus einer Datei öffnen</translation>
+    </message>
+    <message>
+        <source>Quilts (*.json)</source>
+        <translation>Quilts (*.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+</context>
+<context>
+    <name>QuiltFolder</name>
+    <message>
+        <source>Where to save %1</source>
+        <translation>Wohin %1 sichern</translation>
+    </message>
+</context>
+<context>
     <name>Record</name>
     <message>
         <source>Who</source>
@@ -2573,26 +2598,6 @@
     <message>
         <source>%1 could not be written: %2</source>
         <translation>%1 ließ sich nicht schreiben: %2</translation>
-    </message>
-    <message>
-        <source>%1 has its dots below</source>
-        <translation>%1 unten geheftet</translation>
-    </message>
-    <message>
-        <source>%1 pinned open</source>
-        <translation>%1 offen gesteckt</translation>
-    </message>
-    <message>
-        <source>%1 dotted above</source>
-        <translation>%1 oben geheftet</translation>
-    </message>
-    <message>
-        <source>%1 closed</source>
-        <translation>%1 geschlossen</translation>
-    </message>
-    <message>
-        <source>%1 pressed</source>
-        <translation>%1 gebügelt</translation>
     </message>
     <message>
         <source>%1 pressed from the back</source>
@@ -3071,6 +3076,18 @@
         <source>Along a row, from the head: above odd rows, below even rows</source>
         <translation>Entlang einer Reihe, vom Kopf: oben ungerade, unten gerade Reihen</translation>
     </message>
+    <message>
+        <source>at the marks of all rows</source>
+        <translation>an den Marken aller Reihen</translation>
+    </message>
+    <message>
+        <source>Along every row, from the left</source>
+        <translation>Entlang jeder Reihe, von links</translation>
+    </message>
+    <message>
+        <source>Along every row, from the head</source>
+        <translation>Entlang jeder Reihe, vom Kopf</translation>
+    </message>
 </context>
 <context>
     <name>SessionsSheet</name>
@@ -3159,10 +3176,6 @@
         <translation>Beide überlappen, einmal durch beide schneiden, die Streifen abziehen, die Kanten ohne Lücke aneinanderlegen, dann verbinden.</translation>
     </message>
     <message>
-        <source>Where</source>
-        <translation>Wo</translation>
-    </message>
-    <message>
         <source>Batting</source>
         <translation>Vlies</translation>
     </message>
@@ -3177,10 +3190,6 @@
     <message>
         <source>Bring</source>
         <translation>Mitbringen</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Was</translation>
     </message>
     <message>
         <source>%1, pass %2</source>
@@ -3399,24 +3408,8 @@
         <translation>Minus: endet auf dem Tisch. Fehlen %1 oder mehr: unten nach einer Falte sehen.</translation>
     </message>
     <message>
-        <source>%1 side</source>
-        <translation>Seite %1</translation>
-    </message>
-    <message>
-        <source>%1 sides</source>
-        <translation>Seiten %1</translation>
-    </message>
-    <message>
-        <source>Steps</source>
-        <translation>Schritte</translation>
-    </message>
-    <message>
         <source>Time</source>
         <translation>Zeit</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Wer</translation>
     </message>
     <message>
         <source>table %1</source>
@@ -3609,10 +3602,6 @@
     <message>
         <source>When</source>
         <translation>Wann</translation>
-    </message>
-    <message>
-        <source>Pins or dots</source>
-        <translation>Nadeln oder Klebepunkte</translation>
     </message>
     <message>
         <source>1 pass</source>
@@ -3840,30 +3829,6 @@
         <translation>kein Weiterschieben</translation>
     </message>
     <message>
-        <source>left end</source>
-        <translation>linkes Ende</translation>
-    </message>
-    <message>
-        <source>head end</source>
-        <translation>Kopfende</translation>
-    </message>
-    <message>
-        <source>right end</source>
-        <translation>rechtes Ende</translation>
-    </message>
-    <message>
-        <source>foot end</source>
-        <translation>Fußende</translation>
-    </message>
-    <message>
-        <source>middle</source>
-        <translation>Mitte</translation>
-    </message>
-    <message>
-        <source>%1 side, %2</source>
-        <translation>Seite %1, %2</translation>
-    </message>
-    <message>
         <source>centered</source>
         <translation>mittig</translation>
     </message>
@@ -3956,22 +3921,6 @@
         <translation>: %1; Reichweite %2; %3</translation>
     </message>
     <message>
-        <source>Shift %1</source>
-        <translation>Weiterschieben %1</translation>
-    </message>
-    <message>
-        <source>Smooth to all sides</source>
-        <translation>Nach allen Seiten streichen</translation>
-    </message>
-    <message>
-        <source>Fold back</source>
-        <translation>Zurückschlagen</translation>
-    </message>
-    <message>
-        <source>Fold forward</source>
-        <translation>Nach vorn klappen</translation>
-    </message>
-    <message>
         <source>Wrong side up, middles on the marks. Firm, never stretched: a palm pushes no ripple.</source>
         <translation>Linke Seite oben, Mitten auf die Marken. Straff, nie gedehnt: Eine Hand schiebt keine Welle.</translation>
     </message>
@@ -3982,10 +3931,6 @@
     <message>
         <source>Never two off at once; no pleat under any.</source>
         <translation>Nie zwei zugleich lösen; keine Falte darunter.</translation>
-    </message>
-    <message>
-        <source>From the basted part outwards, no ripple. Only then are pins closed.</source>
-        <translation>Vom Gehefteten nach außen, keine Welle. Erst dann Nadeln schließen.</translation>
     </message>
     <message>
         <source>Overhang %1 short or more: a pleat. Turn up a few places: the back is caught, and flat.</source>
@@ -4424,10 +4369,6 @@
         <translation>Ankunft: bei der Leitung melden.</translation>
     </message>
     <message>
-        <source>You leave. Close your open pins first; say which row you have reached.</source>
-        <translation>Aufbruch. Vorher offene Nadeln schließen; sagen, bis zu welcher Reihe.</translation>
-    </message>
-    <message>
         <source>The times are about right; the call counts.</source>
         <translation>Die Zeiten gelten ungefähr; der Ruf zählt.</translation>
     </message>
@@ -4476,20 +4417,12 @@
         <translation>Ausschneiden; die Buchstaben dort ankleben, wo die Leute stehen, von der Leitung aus rund um den Tisch; Kopf und Fuß an den Quilt stecken.</translation>
     </message>
     <message>
-        <source>about</source>
-        <translation>etwa</translation>
-    </message>
-    <message>
         <source>pull across</source>
         <translation>herüberziehen</translation>
     </message>
     <message>
         <source>pass</source>
         <translation>Durchgang</translation>
-    </message>
-    <message>
-        <source>All pins closed, nothing half done.</source>
-        <translation>Alle Nadeln geschlossen, nichts halb fertig.</translation>
     </message>
     <message>
         <source>%1 alone.</source>
@@ -4508,24 +4441,12 @@
         <translation> und übernimmt einen Teil der Nachbarreihen.</translation>
     </message>
     <message>
-        <source>%1 leaves, pins closed.</source>
-        <translation>%1 geht, Nadeln geschlossen.</translation>
-    </message>
-    <message>
-        <source>%1 leaves, pins closed; %2 take over.</source>
-        <translation>%1 geht, Nadeln geschlossen; es übernehmen: %2.</translation>
-    </message>
-    <message>
         <source>quilt %1</source>
         <translation>Quilt %1</translation>
     </message>
     <message>
         <source>on the floor</source>
         <translation>auf dem Boden</translation>
-    </message>
-    <message>
-        <source>Pin at the ribbons&apos; marks.</source>
-        <translation>An den Marken der Bänder stecken.</translation>
     </message>
     <message>
         <source>all finished about</source>
@@ -4538,14 +4459,6 @@
     <message>
         <source>between %1 and %2</source>
         <translation>zwischen %1 und %2</translation>
-    </message>
-    <message>
-        <source>Seven calls make a pass. Nobody goes on before the next.</source>
-        <translation>Sieben Rufe sind ein Durchgang. Vor dem nächsten macht niemand weiter.</translation>
-    </message>
-    <message>
-        <source>Eight calls make a pass. Nobody goes on before the next.</source>
-        <translation>Acht Rufe sind ein Durchgang. Vor dem nächsten macht niemand weiter.</translation>
     </message>
     <message>
         <source>%1, sits</source>
@@ -4688,10 +4601,6 @@
         <translation>Zum Quilten aufrollen.</translation>
     </message>
     <message>
-        <source>Check the locks of the table legs; nobody climbs on a table.</source>
-        <translation>Tischbeine prüfen; niemand steigt auf einen Tisch.</translation>
-    </message>
-    <message>
         <source>Lift together on the count, knees bent.</source>
         <translation>Zusammen auf Zählen heben, aus den Knien.</translation>
     </message>
@@ -4776,28 +4685,8 @@
         <translation>Erst die Rückseite; liegen alle,</translation>
     </message>
     <message>
-        <source>marks count from the left edge; black: odd rows, white: even</source>
-        <translation>Marken ab linkem Rand; schwarz: ungerade, weiß: gerade</translation>
-    </message>
-    <message>
-        <source>marks count from the head; black: odd rows, white: even</source>
-        <translation>Marken ab dem Kopf; schwarz: ungerade, weiß: gerade</translation>
-    </message>
-    <message>
         <source>%1 alike</source>
         <translation>%1 ebenso</translation>
-    </message>
-    <message>
-        <source>Chairs stand under what hangs.</source>
-        <translation>Stühle stehen unter dem, was hängt.</translation>
-    </message>
-    <message>
-        <source>Chairs at %1.</source>
-        <translation>Stühle bei %1.</translation>
-    </message>
-    <message>
-        <source>The spare table at %1.</source>
-        <translation>Der freie Tisch bei %1.</translation>
     </message>
     <message>
         <source>Hangs %1 less than said: look for a pleat underneath.</source>
@@ -4814,6 +4703,154 @@
     <message>
         <source>%1 stay in; the others go back into the box.</source>
         <translation>%1 bleiben im Quilt; die anderen in die Dose.</translation>
+    </message>
+    <message>
+        <source>chairs under what hangs</source>
+        <translation>Stühle unter das, was hängt</translation>
+    </message>
+    <message>
+        <source>a magnet for lost needles*</source>
+        <translation>ein Magnet für verlorene Nähnadeln*</translation>
+    </message>
+    <message>
+        <source>What hangs at your side rests on chairs, not on you.</source>
+        <translation>Was am eigenen Platz hängt, liegt auf Stühlen, nicht auf den Knien.</translation>
+    </message>
+    <message>
+        <source>Chairs under what hangs at your side.</source>
+        <translation>Stühle unter das, was am eigenen Platz hängt.</translation>
+    </message>
+    <message>
+        <source>Yours, where nobody stands (%1):</source>
+        <translation>Die eigenen, wo niemand steht (%1):</translation>
+    </message>
+    <message>
+        <source>; where nobody stands (%1):</source>
+        <translation>; wo niemand steht (%1):</translation>
+    </message>
+    <message>
+        <source>Clamps off, then roll it up from both sides and clip it.</source>
+        <translation>Klemmen ab, dann von beiden Seiten aufrollen und klammern.</translation>
+    </message>
+    <message>
+        <source>Clamps off, then roll it up from both sides with %1.</source>
+        <translation>Klemmen ab, dann mit %1 von beiden Seiten aufrollen.</translation>
+    </message>
+    <message>
+        <source>Clamps off; it is rolled up.</source>
+        <translation>Klemmen ab; dann wird aufgerollt.</translation>
+    </message>
+    <message>
+        <source>Clamps off. Rolling up: %1.</source>
+        <translation>Klemmen ab. Aufrollen: %1.</translation>
+    </message>
+    <message>
+        <source>After the last Check:</source>
+        <translation>Nach dem letzten Prüfen:</translation>
+    </message>
+    <message>
+        <source>Left-over pins back into the box.</source>
+        <translation>Übrige Nadeln zurück in die Schachtel.</translation>
+    </message>
+    <message>
+        <source>marks stand on the ribbon, from the left edge</source>
+        <translation>Marken auf dem Band, vom linken Rand</translation>
+    </message>
+    <message>
+        <source>marks stand on the ribbon, from the head</source>
+        <translation>Marken auf dem Band, vom Kopf</translation>
+    </message>
+    <message>
+        <source>marks stand on the ribbon, from the left edge; black: odd rows, white: even</source>
+        <translation>Marken auf dem Band, ab linkem Rand; schwarz: ungerade, weiß: gerade</translation>
+    </message>
+    <message>
+        <source>marks stand on the ribbon, from the head; black: odd rows, white: even</source>
+        <translation>Marken auf dem Band, ab Kopf; schwarz: ungerade, weiß: gerade</translation>
+    </message>
+    <message>
+        <source>%1 leaves, nothing half done.</source>
+        <translation>%1 geht, nichts halb fertig.</translation>
+    </message>
+    <message>
+        <source>%1 leaves, nothing half done; %2 take over.</source>
+        <translation>%1 geht, nichts halb fertig; %2 übernehmen.</translation>
+    </message>
+    <message>
+        <source>every time is about right</source>
+        <translation>alle Zeiten ungefähr</translation>
+    </message>
+    <message>
+        <source>Six calls a pass. Nobody goes on before the next.</source>
+        <translation>Sechs Rufe je Durchgang. Vor dem nächsten macht niemand weiter.</translation>
+    </message>
+    <message>
+        <source>Seven calls a pass. Nobody goes on before the next.</source>
+        <translation>Sieben Rufe je Durchgang. Vor dem nächsten macht niemand weiter.</translation>
+    </message>
+    <message>
+        <source>Eight calls a pass. Nobody goes on before the next.</source>
+        <translation>Acht Rufe je Durchgang. Vor dem nächsten macht niemand weiter.</translation>
+    </message>
+    <message>
+        <source>Where nobody stands: %1.</source>
+        <translation>Wo niemand steht: %1.</translation>
+    </message>
+    <message>
+        <source>Chairs carry what would reach the floor, not knees.</source>
+        <translation>Stühle tragen, was den Boden erreicht; nicht die Knie.</translation>
+    </message>
+    <message>
+        <source>chairs</source>
+        <translation>Stühle</translation>
+    </message>
+    <message>
+        <source>spare table</source>
+        <translation>freier Tisch</translation>
+    </message>
+    <message>
+        <source>Hangs %1.</source>
+        <translation>Hängt %1.</translation>
+    </message>
+    <message>
+        <source>%1 rolls it up:</source>
+        <translation>%1 rollt auf:</translation>
+    </message>
+    <message>
+        <source>%1 roll it up:</source>
+        <translation>%1 rollen auf:</translation>
+    </message>
+    <message>
+        <source>Clamps off.</source>
+        <translation>Klemmen ab.</translation>
+    </message>
+    <message>
+        <source>Nobody climbs on a table.</source>
+        <translation>Niemand steigt auf einen Tisch.</translation>
+    </message>
+    <message>
+        <source>Who does what</source>
+        <translation>Wer macht was</translation>
+    </message>
+    <message>
+        <source>All rows: </source>
+        <translation>Alle Reihen: </translation>
+    </message>
+    <message>
+        <source>Pins, dots, stitches</source>
+        <translation>Nadeln, Punkte, Stiche</translation>
+    </message>
+    <message>
+        <source>Set up the tables, mark their middles</source>
+        <translation>Tische aufstellen, ihre Mitten markieren</translation>
+    </message>
+    <message>
+        <source>Legs locked, joints covered, middles marked.</source>
+        <translation>Tischbeine verriegelt, Stöße abgedeckt, Mitten markiert.</translation>
+    </message>
+    <message>
+        <source>From the basted part outwards, no ripple.</source>
+        <translation>Vom Gehefteten nach außen, keine Welle.</translation>
     </message>
 </context>
 <context>
@@ -4967,26 +5004,6 @@
     <message>
         <source>Examples from Saltmarsh Hall</source>
         <translation>Beispiele aus Saltmarsh Hall</translation>
-    </message>
-    <message>
-        <source>Save %1 as a file</source>
-        <translation>%1 als Datei sichern</translation>
-    </message>
-    <message>
-        <source>Open a quilt from a file</source>
-        <translation>Quilt aus einer Datei öffnen</translation>
-    </message>
-    <message>
-        <source>Quilts (*.json)</source>
-        <translation>Quilts (*.json)</translation>
-    </message>
-    <message>
-        <source>All files (*)</source>
-        <translation>Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>Where to save %1</source>
-        <translation>Wohin %1 sichern</translation>
     </message>
     <message>
         <source>Text and display</source>
@@ -5194,10 +5211,6 @@
         <translation>Die Stellen um Falte oder Lücke öffnen, die Rückseite von unten glattziehen und neu heften.</translation>
     </message>
     <message>
-        <source>There is a pleat, or a layer has crept: feel underneath from the side that hangs short toward the middle, open the pins there, pull that layer flat, and close them again.</source>
-        <translation>Da ist eine Falte, oder eine Lage ist gewandert: von der Seite, die zu kurz hängt, zur Mitte hin unten tasten, dort die Nadeln öffnen, die Lage glattziehen und wieder schließen.</translation>
-    </message>
-    <message>
         <source>Clamps: %1</source>
         <translation>Klammern: %1</translation>
     </message>
@@ -5256,6 +5269,10 @@
     <message>
         <source>%1 people move it, about %2</source>
         <translation>%1 Personen schieben, etwa %2</translation>
+    </message>
+    <message>
+        <source>There is a pleat, or a layer has crept: feel underneath from the side that hangs short toward the middle, undo the basting there, pull that layer flat, and baste it again.</source>
+        <translation>Da ist eine Falte, oder eine Lage ist gewandert: von der Seite, die zu kurz hängt, zur Mitte hin unten fühlen, dort die Heftung lösen, die Lage glatt ziehen und neu heften.</translation>
     </message>
 </context>
 <context>
@@ -5329,6 +5346,10 @@
     <message>
         <source>More</source>
         <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>%1 · finish %2</source>
+        <translation>%1 · Ende %2</translation>
     </message>
 </context>
 <context>
@@ -6453,28 +6474,12 @@
         <translation>%1 zum Kopf hin</translation>
     </message>
     <message>
-        <source>the middle of the quilt lies beside the middle of the table: %1</source>
-        <translation>die Quiltmitte liegt neben der Tischmitte: %1</translation>
-    </message>
-    <message>
         <source>%1 across and %2 down</source>
         <translation>%1 von links und %2 vom Kopf</translation>
     </message>
     <message>
         <source>%1; %2</source>
         <translation>%1; %2</translation>
-    </message>
-    <message>
-        <source>Seams leave no room to keep %1 clear of them at 1 place: %2; the nearest pin is %3 from a seam.</source>
-        <translation>Die Nähte lassen an 1 Stelle keinen Abstand von %1 zu: %2; die nächste Nadel liegt %3 neben einer Naht.</translation>
-    </message>
-    <message>
-        <source>Seams leave no room to keep %1 clear of them at %4 places: %2; the nearest pin is %3 from a seam.</source>
-        <translation>Die Nähte lassen an %4 Stellen keinen Abstand von %1 zu: %2; die nächste Nadel liegt %3 neben einer Naht.</translation>
-    </message>
-    <message>
-        <source>Move these pins as you sew up to them, or use shorter pins.</source>
-        <translation>Diese Nadeln beim Nähen versetzen oder kürzere nehmen.</translation>
     </message>
     <message>
         <source>The edge of the top cannot be held with pins %1 inside it; 1 pin lies nearer: %2.</source>
@@ -6489,16 +6494,8 @@
         <translation>Nadeln näher am Rand zulassen oder kürzere nehmen.</translation>
     </message>
     <message>
-        <source>Pins or dots %1 inside the edge cannot hold the corners at a spacing of %2; they lie from %3 inside it.</source>
-        <translation>Mit Nadeln oder Klebepunkten %1 innerhalb des Randes halten die Ecken bei %2 Abstand nicht; sie liegen ab %3 innerhalb.</translation>
-    </message>
-    <message>
         <source>Allow them nearer to the edge, or a wider spacing.</source>
         <translation>Sie näher am Rand oder weiteren Abstand zulassen.</translation>
-    </message>
-    <message>
-        <source>Between the seams there are pins or dots closer together than half the spacing: %1.</source>
-        <translation>Zwischen den Nähten liegen Nadeln oder Klebepunkte enger als der halbe Abstand: %1.</translation>
     </message>
     <message>
         <source>Leave one out by eye, or allow pins nearer to seams.</source>
@@ -6519,14 +6516,6 @@
     <message>
         <source>%1: only %2 of overage on each side, where %3 was asked for.</source>
         <translation>%1: nur %2 Überstand je Seite statt der gewünschten %3.</translation>
-    </message>
-    <message>
-        <source>Make it %1 wider (%2); %3 wider is the least, with half of the overage.</source>
-        <translation>%1 breiter machen (%2); mindestens %3 breiter, mit halbem Überstand.</translation>
-    </message>
-    <message>
-        <source>Make it %1 longer (%2); %3 longer is the least, with half of the overage.</source>
-        <translation>%1 länger machen (%2); mindestens %3 länger, mit halbem Überstand.</translation>
     </message>
     <message>
         <source>1 table</source>
@@ -6585,24 +6574,12 @@
         <translation>Der halbe Quilt ist gerollt etwa %1 dick und passt nicht durch den Durchlass der Maschine von %2.</translation>
     </message>
     <message>
-        <source>Fold instead of rolling, roll from the end nearest to where you quilt, or use a machine with a larger throat.</source>
-        <translation>Falten statt rollen, vom nächsten Ende her rollen oder eine Maschine mit größerem Durchlass nehmen.</translation>
-    </message>
-    <message>
         <source>Some parts of the quilt make a roll too thick for any clip we have: fold those on a chair or a second table so that they do not drag.</source>
         <translation>Manche Teile des Quilts ergeben eine Rolle, die für jeden Clip, den wir haben, zu dick ist: sie auf einem Stuhl oder zweiten Tisch falten, damit sie nicht ziehen.</translation>
     </message>
     <message>
         <source>The plan takes %1 pins and there are %2.</source>
         <translation>Der Plan braucht %1 Nadeln, vorhanden sind %2.</translation>
-    </message>
-    <message>
-        <source>Bring %1 more, better %2: then a tenth of all is spare. %3</source>
-        <translation>%1 mehr mitbringen, besser %2: dann ist ein Zehntel von allen Reserve. %3</translation>
-    </message>
-    <message>
-        <source>Bring %1 more, better %2: then a tenth of all is spare. Or use fuse dots in the zones %4. %3</source>
-        <translation>%1 mehr mitbringen, besser %2: dann ist ein Zehntel von allen Reserve. Oder Klebepunkte nehmen in den Zonen %4. %3</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -7325,10 +7302,6 @@
         <translation>ist %1, während length %2 ist; möglich ist höchstens die Länge.</translation>
     </message>
     <message>
-        <source>The start you chose in Basting does not work on these tables; the plan uses another.</source>
-        <translation>Der Anfang, der unter Heften gewählt ist, geht auf diesen Tischen nicht; der Plan nimmt einen anderen.</translation>
-    </message>
-    <message>
         <source>Ask for the faster start.</source>
         <translation>Den schnelleren Anfang wählen.</translation>
     </message>
@@ -7965,18 +7938,6 @@
         <translation>zu wenig davon liegt innerhalb des Randes, um den Quilt in %1 Durchgängen weiterzuschieben</translation>
     </message>
     <message>
-        <source>from one end: the layers are rolled on boards or tubes and unrolled as the work goes; good for small tables and for people who sit, but all fullness goes one way</source>
-        <translation>von einem Ende aus: Die Lagen werden auf Bretter oder Rohre gerollt und nach und nach abgerollt; gut für kleine Tische und im Sitzen, doch alle Weite wandert in eine Richtung</translation>
-    </message>
-    <message>
-        <source>the middle of the table is out of reach: only strips along its sides are used for new area</source>
-        <translation>die Tischmitte liegt außer Reichweite: Neue Flächen liegen nur in Streifen entlang der Seiten</translation>
-    </message>
-    <message>
-        <source>what is out of reach is pinned after the quilt, held, has been pulled across</source>
-        <translation>was außer Reichweite liegt, kommt an die Reihe, nachdem der festgehaltene Quilt hinübergezogen ist</translation>
-    </message>
-    <message>
         <source>the middle %1: lean, or pull the tables apart</source>
         <translation>die mittleren %1: vorbeugen oder die Tische auseinanderziehen</translation>
     </message>
@@ -8011,10 +7972,6 @@
     <message>
         <source>In every pass somebody has to bend down and look underneath the table, and nobody here can.</source>
         <translation>In jedem Durchgang muss sich jemand bücken und unter dem Tisch nachsehen, und hier kann es niemand.</translation>
-    </message>
-    <message>
-        <source>Ask somebody to come for the checks, or feel underneath with a palm from every side.</source>
-        <translation>Jemanden für die Prüfungen dazubitten oder von jeder Seite mit der flachen Hand darunter tasten.</translation>
     </message>
     <message>
         <source>Zone %1 of %2 was handed to %3, who is not there for it or would stand in somebody&apos;s way.</source>
@@ -8403,10 +8360,6 @@
     <message>
         <source>Seams</source>
         <translation>Nähte</translation>
-    </message>
-    <message>
-        <source>Pins or dots</source>
-        <translation>Nadeln oder Punkte</translation>
     </message>
     <message>
         <source>Spacing</source>
@@ -9085,14 +9038,6 @@
         <translation>ist der eines Hinweises anderer Art.</translation>
     </message>
     <message>
-        <source>%1, move into pass %2: all of it weighs %3. %4 people should slide it together, and only one here can lift.</source>
-        <translation>%1, Schieben zu Durchgang %2: Alles zusammen wiegt %3. %4 Personen sollten es gemeinsam schieben, und nur eine hier kann heben.</translation>
-    </message>
-    <message>
-        <source>%1, move into pass %2: all of it weighs %3. %4 people should slide it together, and only %5 here can lift.</source>
-        <translation>%1, Schieben zu Durchgang %2: Alles zusammen wiegt %3. %4 Personen sollten es gemeinsam schieben, und nur %5 hier können heben.</translation>
-    </message>
-    <message>
         <source>%1 has no zones in this plan: there is no room for one more place, or no time for it. %1 lays, lifts and hands pins on.</source>
         <translation>%1 hat in diesem Plan keine Zonen: Für noch einen Platz fehlt der Raum oder die Zeit. %1 legt, hebt und reicht Nadeln.</translation>
     </message>
@@ -9133,20 +9078,8 @@
         <translation>Zone %1 ist schon begonnen oder ausgelassen.</translation>
     </message>
     <message>
-        <source>The event carries no plan.</source>
-        <translation>Das Ereignis enthält keinen Plan.</translation>
-    </message>
-    <message>
-        <source>The event carries no setting.</source>
-        <translation>Das Ereignis enthält keinen Rahmen.</translation>
-    </message>
-    <message>
         <source>What is left cannot be basted on these tables: none of them, alone or pushed together, holds a pass with what is basted beside it. Add a table, or keep those the quilt lies on.</source>
         <translation>Der Rest lässt sich auf diesen Tischen nicht heften: Keiner, allein oder zusammengeschoben, fasst einen Durchgang mit dem Gehefteten daneben. Einen Tisch dazustellen oder die behalten, auf denen der Quilt liegt.</translation>
-    </message>
-    <message>
-        <source>With several quilts at once the passes stay as they are: each is finished on its own tables.</source>
-        <translation>Bei mehreren Quilts zugleich bleiben die Durchgänge, wie sie sind: Jeder wird auf seinen Tischen fertig.</translation>
     </message>
     <message>
         <source>No pass is left to be planned otherwise.</source>
@@ -9235,6 +9168,422 @@
     <message>
         <source>Close from the middle outward.</source>
         <translation>Von der Mitte aus schließen.</translation>
+    </message>
+    <message>
+        <source>Pins, dots or thread</source>
+        <translation>Nadeln, Klebepunkte oder Faden</translation>
+    </message>
+    <message>
+        <source>%1, move into pass %2: it weighs %3 and must stay flat, so %4 people should slide it, and only one here can lift.</source>
+        <translation>%1, Weiterrücken zu Durchgang %2: Er wiegt %3 und muss glatt bleiben, darum sollten ihn %4 Leute schieben, und nur eine Person hier kann heben.</translation>
+    </message>
+    <message>
+        <source>%1, move into pass %2: it weighs %3 and must stay flat, so %4 people should slide it, and only %5 here can lift.</source>
+        <translation>%1, Weiterrücken zu Durchgang %2: Er wiegt %3 und muss glatt bleiben, darum sollten ihn %4 Leute schieben, und nur %5 hier können heben.</translation>
+    </message>
+    <message>
+        <source>Ask somebody to come for the end of each pass, or feel underneath with a palm from every side.</source>
+        <translation>Bitten Sie jemanden, zum Ende jedes Durchgangs zu kommen, oder fühlen Sie von jeder Seite mit der flachen Hand darunter.</translation>
+    </message>
+    <message>
+        <source>the quilt&apos;s middle is laid beside the table&apos;s, %1 of it</source>
+        <translation>die Mitte des Quilts liegt neben der des Tisches, %1 davon</translation>
+    </message>
+    <message>
+        <source>from one end: the layers are rolled on boards or tubes and unrolled as the work goes; good for small tables and for people who sit, but all the slack is smoothed to one end</source>
+        <translation>von einem Ende aus: Die Lagen sind auf Brettern oder Rohren aufgerollt und werden nach und nach abgerollt; gut für kleine Tische und für alle, die sitzen, doch alles Lose wird zu einem Ende gestrichen</translation>
+    </message>
+    <message>
+        <source>nobody reaches the middle of the table: each pass bastes along its sides only, until all of the quilt has been there</source>
+        <translation>niemand reicht bis zur Mitte des Tisches: Geheftet wird nur an seinen Seiten, bis der ganze Quilt dort gelegen hat</translation>
+    </message>
+    <message>
+        <source>what nobody reaches is basted after the quilt has been pulled across the table as it is held</source>
+        <translation>was niemand erreicht, wird geheftet, nachdem der Quilt so, wie er gehalten wird, über den Tisch gezogen ist</translation>
+    </message>
+    <message>
+        <source>1 pin lies nearer than %1 to a seam that is quilted along, for want of room: %2. It is %3 from the seam.</source>
+        <translation>1 Nadel liegt näher als %1 an einer Naht, an der gequiltet wird, weil sonst kein Platz ist: %2. Sie liegt %3 von der Naht.</translation>
+    </message>
+    <message>
+        <source>%4 pins lie nearer than %1 to a seam that is quilted along, for want of room: %2. The nearest is %3 from a seam.</source>
+        <translation>%4 Nadeln liegen näher als %1 an einer Naht, an der gequiltet wird, weil sonst kein Platz ist: %2. Die nächste liegt %3 von einer Naht.</translation>
+    </message>
+    <message>
+        <source>%1 lying %2 inside the edge cannot hold the corners at a spacing of %3; they lie from %4 inside it.</source>
+        <translation>%1 in %2 Abstand vom Rand halten bei %3 Abstand untereinander die Ecken nicht; sie liegen ab %4 innerhalb.</translation>
+    </message>
+    <message>
+        <source>There is little room between seams, so some pins or dots stand closer together than half the spacing: %1. It does no harm.</source>
+        <translation>Zwischen den Nähten ist wenig Platz, darum sitzen einige Nadeln oder Punkte enger als der halbe Abstand: %1. Das schadet nicht.</translation>
+    </message>
+    <message>
+        <source>Make it %1 wider (%2). It just does with %3 more, which leaves half of the overage.</source>
+        <translation>Machen Sie sie %1 breiter (%2). Mit %3 mehr reicht es eben, dann bleibt der halbe Überstand.</translation>
+    </message>
+    <message>
+        <source>Make it %1 longer (%2). It just does with %3 more, which leaves half of the overage.</source>
+        <translation>Machen Sie sie %1 länger (%2). Mit %3 mehr reicht es eben, dann bleibt der halbe Überstand.</translation>
+    </message>
+    <message>
+        <source>Fold it instead of rolling, begin to quilt at one end so that less is in the throat, or use a machine with a larger throat.</source>
+        <translation>Falten statt rollen, an einem Ende mit dem Quilten beginnen, damit weniger im Durchlass liegt, oder eine Maschine mit größerem Durchlass nehmen.</translation>
+    </message>
+    <message>
+        <source>Bring %1 more, better %2 so that some are spare. %3</source>
+        <translation>%1 mehr mitbringen, besser %2, damit einige übrig sind. %3</translation>
+    </message>
+    <message>
+        <source>Bring %1 more, better %2 so that some are spare. Or use fuse dots in the zones %4. %3</source>
+        <translation>%1 mehr mitbringen, besser %2, damit einige übrig sind. Oder Klebepunkte nehmen in den Zonen %4. %3</translation>
+    </message>
+    <message>
+        <source>at the middle of the table</source>
+        <translation>in der Mitte des Tisches</translation>
+    </message>
+    <message>
+        <source>beside the middle of the table</source>
+        <translation>neben der Mitte des Tisches</translation>
+    </message>
+    <message>
+        <source>at one end of the quilt</source>
+        <translation>an einem Ende des Quilts</translation>
+    </message>
+    <message>
+        <source>where it is quickest</source>
+        <translation>dort, wo es am schnellsten geht</translation>
+    </message>
+    <message>
+        <source>Basting cannot begin %1 on these tables, as you chose; the plan begins %2.</source>
+        <translation>Das Heften kann auf diesen Tischen nicht %1 beginnen, wie Sie es gewählt haben; der Plan beginnt %2.</translation>
+    </message>
+    <message>
+        <source>Pass %1 of %2 is finished where it lies; keep its tables until then.</source>
+        <translation>Durchgang %1 von %2 wird fertig geheftet, wo er liegt; seine Tische so lange stehen lassen.</translation>
+    </message>
+    <message>
+        <source>quilt %1</source>
+        <translation>Quilt %1</translation>
+    </message>
+    <message>
+        <source>What is left of %1 is basted on %2.</source>
+        <translation>Was von %1 übrig ist, wird so geheftet: %2.</translation>
+    </message>
+    <message>
+        <source>There is no pass %1.</source>
+        <translation>Es gibt keinen Durchgang %1.</translation>
+    </message>
+    <message>
+        <source>There is no step %1.</source>
+        <translation>Es gibt keinen Schritt %1.</translation>
+    </message>
+    <message>
+        <source>Nothing is asked that is called %1.</source>
+        <translation>Nach %1 wird nirgends gefragt.</translation>
+    </message>
+    <message>
+        <source>One of the %1 things noted in this session cannot be and is left out of account; nothing is lost. %2</source>
+        <translation>Einer von %1 Einträgen dieses Treffens kann nicht stimmen und zählt nicht; verloren ist nichts. %2</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 things noted in this session cannot be and are left out of account; nothing is lost. The first: %3</source>
+        <translation>%1 von %2 Einträgen dieses Treffens können nicht stimmen und zählen nicht; verloren ist nichts. Der erste: %3</translation>
+    </message>
+    <message>
+        <source>The plan of this session breaks a rule: %1 Tap More, then What has changed, then Plan the rest again.</source>
+        <translation>Der Plan dieses Treffens verletzt eine Regel: %1 Auf Mehr tippen, dann Was hat sich geändert, dann Rest neu planen.</translation>
+    </message>
+    <message>
+        <source>There are no tables for what is left of all quilts. Finish %1 first, or add a table: then the others go on.</source>
+        <translation>Für den Rest aller Quilts sind nicht genug Tische da. Erst %1 fertig heften oder einen Tisch dazustellen: Dann geht es mit den anderen weiter.</translation>
+    </message>
+    <message>
+        <source>The new plan is not offered, because it breaks a rule: %1</source>
+        <translation>Der neue Plan wird nicht angeboten, weil er eine Regel verletzt: %1</translation>
+    </message>
+    <message>
+        <source>With several quilts at once the rows stay as they are. Fetch %1 more pins, or let fuse dots or fewer zones do.</source>
+        <translation>Bei mehreren Quilts zugleich bleiben die Reihen, wie sie sind. %1 Nadeln mehr holen, oder Klebepunkte oder weniger Zonen nehmen.</translation>
+    </message>
+    <message>
+        <source>dotted above</source>
+        <translation>oben geklebt</translation>
+    </message>
+    <message>
+        <source>pressed</source>
+        <translation>gebügelt</translation>
+    </message>
+    <message>
+        <source>Dot at the ribbons&apos; marks.</source>
+        <translation>An den Marken der Bänder kleben.</translation>
+    </message>
+    <message>
+        <source>All dots pressed, irons off, nothing half done.</source>
+        <translation>Alle Klebepunkte gebügelt, Bügeleisen aus, nichts halb fertig.</translation>
+    </message>
+    <message>
+        <source>You leave. Finish your zone first; say which row you have reached.</source>
+        <translation>Aufbruch. Vorher die Zone fertig machen; sagen, bis zu welcher Reihe.</translation>
+    </message>
+    <message>
+        <source>How close together do dots go?</source>
+        <translation>Wie dicht kommen die Klebepunkte?</translation>
+    </message>
+    <message>
+        <source>Lay your fist on the quilt: wherever it lies, it touches a dot.</source>
+        <translation>Die Faust auf den Quilt legen: Wo sie auch liegt, berührt sie einen Klebepunkt.</translation>
+    </message>
+    <message>
+        <source>No spot of the quilt is farther than %1 from a dot, so the layers are held together everywhere.</source>
+        <translation>Keine Stelle des Quilts ist weiter als %1 von einem Klebepunkt entfernt; so werden die Lagen überall zusammengehalten.</translation>
+    </message>
+    <message>
+        <source>A fist or a palm between them holds the layers so that nothing creeps under the needle. Rows with every second one half a step over are the thinnest covering there is, and two marked ribbons place them.</source>
+        <translation>Eine Faust oder eine Handbreite dazwischen hält die Lagen so, dass unter der Nadel nichts wandert. Reihen, jede zweite um einen halben Schritt versetzt, kommen mit den wenigsten aus, und zwei Bänder mit Marken geben die Stellen an.</translation>
+    </message>
+    <message>
+        <source>Only then are pins closed.</source>
+        <translation>Erst dann werden Nadeln geschlossen.</translation>
+    </message>
+    <message>
+        <source>Pin at the ribbons&apos; marks.</source>
+        <translation>An den Marken der Bänder stecken.</translation>
+    </message>
+    <message>
+        <source>All pins closed, nothing half done.</source>
+        <translation>Alle Nadeln geschlossen, nichts halb fertig.</translation>
+    </message>
+    <message>
+        <source>You leave. Close your open pins first; say which row you have reached.</source>
+        <translation>Aufbruch. Vorher offene Nadeln schließen; sagen, bis zu welcher Reihe.</translation>
+    </message>
+    <message>
+        <source>How close together do pins go?</source>
+        <translation>Wie dicht kommen die Sicherheitsnadeln?</translation>
+    </message>
+    <message>
+        <source>Lay your fist on the quilt: wherever it lies, it touches a pin.</source>
+        <translation>Die Faust auf den Quilt legen: Wo sie auch liegt, berührt sie eine Nadel.</translation>
+    </message>
+    <message>
+        <source>No spot of the quilt is farther than %1 from a pin, so the layers are held together everywhere.</source>
+        <translation>Keine Stelle des Quilts ist weiter als %1 von einer Nadel entfernt; so werden die Lagen überall zusammengehalten.</translation>
+    </message>
+    <message>
+        <source>Stitch</source>
+        <translation>Heften</translation>
+    </message>
+    <message>
+        <source>From the middle outward; nobody pulls a thread tight.</source>
+        <translation>Von der Mitte nach außen; niemand zieht den Faden straff.</translation>
+    </message>
+    <message>
+        <source>Your rows, from the middle outward, through all three layers.</source>
+        <translation>Die eigenen Reihen, von der Mitte nach außen, durch alle drei Lagen.</translation>
+    </message>
+    <message>
+        <source>Never pull the thread tight.</source>
+        <translation>Den Faden nie straff ziehen.</translation>
+    </message>
+    <message>
+        <source>Thread needles for the others.</source>
+        <translation>Für die anderen Nähnadeln einfädeln.</translation>
+    </message>
+    <message>
+        <source>Sew the rows</source>
+        <translation>Reihen heften</translation>
+    </message>
+    <message>
+        <source>stitch</source>
+        <translation>heften</translation>
+    </message>
+    <message>
+        <source>Long stitches through all three layers, the thread lying loose. At the end of your part of a row one stitch back, and a hand&apos;s breadth of thread left.</source>
+        <translation>Lange Stiche durch alle drei Lagen, der Faden liegt locker. Am Ende des eigenen Stücks einer Reihe ein Stich zurück, eine Handbreit Faden bleibt stehen.</translation>
+    </message>
+    <message>
+        <source>Needles are counted before the pass is moved.</source>
+        <translation>Vor dem Weiterschieben werden die Nähnadeln gezählt.</translation>
+    </message>
+    <message>
+        <source>the stitching</source>
+        <translation>das Heften der Reihen</translation>
+    </message>
+    <message>
+        <source>The stitching</source>
+        <translation>Das Heften der Reihen</translation>
+    </message>
+    <message>
+        <source>stitched</source>
+        <translation>geheftet</translation>
+    </message>
+    <message>
+        <source>%1: sew %2</source>
+        <translation>%1: %2 heften</translation>
+    </message>
+    <message>
+        <source>%1 stitches %2</source>
+        <translation>%1 heftet %2</translation>
+    </message>
+    <message>
+        <source>%1 stitch %2</source>
+        <translation>%1 heften %2</translation>
+    </message>
+    <message>
+        <source>%1 stitches %2 at %3</source>
+        <translation>%1 heftet %2 um %3</translation>
+    </message>
+    <message>
+        <source>%1 is stitched</source>
+        <translation>%1 ist geheftet</translation>
+    </message>
+    <message>
+        <source>%1 are stitched</source>
+        <translation>%1 sind geheftet</translation>
+    </message>
+    <message>
+        <source>stitching of zone %1</source>
+        <translation>Heften von Zone %1</translation>
+    </message>
+    <message>
+        <source>stitching of zones %1</source>
+        <translation>Heften der Zonen %1</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Faden</translation>
+    </message>
+    <message>
+        <source>Stitches</source>
+        <translation>Stiche</translation>
+    </message>
+    <message>
+        <source>Where the rows of stitches go</source>
+        <translation>Wo die Heftreihen liegen</translation>
+    </message>
+    <message>
+        <source>Baste with thread, which may cross seams</source>
+        <translation>Mit Faden heften, der über Nähte laufen darf</translation>
+    </message>
+    <message>
+        <source>Only then is it sewn.</source>
+        <translation>Erst dann wird geheftet.</translation>
+    </message>
+    <message>
+        <source>A row at every mark of the side ribbon.</source>
+        <translation>Eine Reihe an jeder Marke des seitlichen Bandes.</translation>
+    </message>
+    <message>
+        <source>Every thread fastened, nothing half done.</source>
+        <translation>Jeder Faden vernäht, nichts halb fertig.</translation>
+    </message>
+    <message>
+        <source>You leave. Fasten your thread first; say which row you have reached.</source>
+        <translation>Aufbruch. Vorher den Faden vernähen; sagen, bis zu welcher Reihe.</translation>
+    </message>
+    <message>
+        <source>No pleat below? Does every stitch reach the back?</source>
+        <translation>Keine Falte darunter? Fasst jeder Stich die Rückseite?</translation>
+    </message>
+    <message>
+        <source>Needles counted; ends of thread picked up.</source>
+        <translation>Nähnadeln gezählt; Fadenenden aufgelesen.</translation>
+    </message>
+    <message>
+        <source>Needles counted. The thread stays in until it is quilted; one person then draws it out in about 1 minute.</source>
+        <translation>Nähnadeln gezählt. Der Faden bleibt bis zum Quilten drin; danach zieht ihn eine Person in etwa 1 Minute heraus.</translation>
+    </message>
+    <message>
+        <source>Needles counted. The thread stays in until it is quilted; one person then draws it out in about %1 minutes.</source>
+        <translation>Nähnadeln gezählt. Der Faden bleibt bis zum Quilten drin; danach zieht ihn eine Person in etwa %1 Minuten heraus.</translation>
+    </message>
+    <message>
+        <source>Every needle is counted out and counted back.</source>
+        <translation>Jede Nähnadel wird ausgegeben und wieder gezählt.</translation>
+    </message>
+    <message>
+        <source>Needles are counted out and counted back, and never held in the mouth. What falls is picked up at once.</source>
+        <translation>Nähnadeln werden ausgegeben und wieder gezählt und nie in den Mund genommen. Was fällt, wird sofort aufgehoben.</translation>
+    </message>
+    <message>
+        <source>How far apart do the rows go?</source>
+        <translation>Wie weit liegen die Reihen auseinander?</translation>
+    </message>
+    <message>
+        <source>Lay your fist on the quilt: wherever it lies, it touches a row.</source>
+        <translation>Die Faust auf den Quilt legen: Wo sie auch liegt, berührt sie eine Reihe.</translation>
+    </message>
+    <message>
+        <source>1 stitch</source>
+        <translation>1 Stich</translation>
+    </message>
+    <message>
+        <source>%1 stitches</source>
+        <translation>%1 Stiche</translation>
+    </message>
+    <message>
+        <source>rows every %1</source>
+        <translation>Reihen alle %1</translation>
+    </message>
+    <message>
+        <source>No spot of the quilt is farther than %1 from a stitch, so the layers are held together everywhere.</source>
+        <translation>Keine Stelle des Quilts ist weiter als %1 von einem Stich entfernt; so werden die Lagen überall zusammengehalten.</translation>
+    </message>
+    <message>
+        <source>A palm between rows of long stitches holds the layers so that nothing creeps under the needle; thread may cross seams and is drawn out afterwards.</source>
+        <translation>Eine Handbreit zwischen Reihen langer Stiche hält die Lagen so, dass unter der Nadel nichts wandert; der Faden darf über Nähte laufen und wird danach herausgezogen.</translation>
+    </message>
+    <message>
+        <source>1 single stitch</source>
+        <translation>1 einzelner Stich</translation>
+    </message>
+    <message>
+        <source>%1 single stitches</source>
+        <translation>%1 einzelne Stiche</translation>
+    </message>
+    <message>
+        <source>1 single stitch more: %1.</source>
+        <translation>1 einzelner Stich dazu: %1.</translation>
+    </message>
+    <message>
+        <source>%1 single stitches more: %2.</source>
+        <translation>%1 einzelne Stiche dazu: %2.</translation>
+    </message>
+    <message>
+        <source>Rows of stitches about %1 apart across the quilt, the needle down about every %2, as long below as above.</source>
+        <translation>Heftreihen etwa alle %1 quer über den Quilt, Einstich etwa alle %2, unten so lang wie oben.</translation>
+    </message>
+    <message>
+        <source>Rows of stitches about %1 apart from head to foot, the needle down about every %2, as long below as above.</source>
+        <translation>Heftreihen etwa alle %1 vom Kopf zum Fuß, Einstich etwa alle %2, unten so lang wie oben.</translation>
+    </message>
+    <message>
+        <source>Fewest stitches: %1 or fewer, not %2</source>
+        <translation>Am wenigsten Stiche: %1 oder weniger statt %2</translation>
+    </message>
+    <message>
+        <source>thread your needles, each with twice the length of a row.</source>
+        <translation>Nähnadeln einfädeln, jede mit der doppelten Länge einer Reihe.</translation>
+    </message>
+    <message>
+        <source>Zone %1 is sewn in one step.</source>
+        <translation>Zone %1 wird in einem Schritt geheftet.</translation>
+    </message>
+    <message>
+        <source>basting thread</source>
+        <translation>Heftfaden</translation>
+    </message>
+    <message>
+        <source>long needles</source>
+        <translation>lange Nähnadeln</translation>
+    </message>
+    <message>
+        <source>Remove these pins before the needle comes to them, or use shorter pins.</source>
+        <translation>Nehmen Sie diese Nadeln heraus, bevor die Nähnadel zu ihnen kommt, oder nehmen Sie kürzere.</translation>
+    </message>
+    <message>
+        <source>One needle each, never in the mouth or in the quilt.</source>
+        <translation>Jede hat eine Nähnadel, nie im Mund und nie im Stoff abgelegt.</translation>
     </message>
 </context>
 <context>
@@ -10185,10 +10534,6 @@
         <translation>Überarbeitete NIOSH-Hebegleichung, Publikation 94-110 (1994); die Haltung ist angenommen. Stoffgewicht: aus dem Gedächtnis.</translation>
     </message>
     <message>
-        <source>Every way to piece the backing was tried; this one needs the least fabric to be bought. A seam is work, so each is counted as if it took %1 more. No piece is narrower than %2, none lies wholly in what is trimmed away at the end, and %3 of every length is cut off to square it. Fabric is bought by the eighth of a yard, or 5 cm, upwards.</source>
-        <translation>Jede Art, die Rückseite zusammenzusetzen, wurde probiert; für diese muss am wenigsten Stoff gekauft werden. Eine Naht ist Arbeit und zählt darum, als brauchte sie %1 mehr. Kein Stück ist schmaler als %2, keines liegt ganz in dem, was am Ende abgeschnitten wird, und von jeder Länge gehen %3 zum Begradigen ab. Stoff wird in Achtelyards oder 5 cm gekauft, aufgerundet.</translation>
-    </message>
-    <message>
         <source>Overage of 2 to 4 in, 4 to 6 for a frame, squaring of 4 in a length: common practice. The worth of a seam and the narrowest piece: from memory.</source>
         <translation>Überstand von 5 bis 10 cm, 10 bis 15 im Rahmen, 10 cm je Bahn zum Begradigen: übliche Praxis. Wert einer Naht und schmalstes Teil: aus der Erinnerung.</translation>
     </message>
@@ -10209,10 +10554,6 @@
         <translation>Überstand von 5 bis 10 cm, Größen der Packungen und Breiten der Rollen: übliche Praxis.</translation>
     </message>
     <message>
-        <source>Overage that remains on each side</source>
-        <translation>Überstand, der auf jeder Seite bleibt</translation>
-    </message>
-    <message>
         <source>Half of what a layer is larger than the top, each layer centered under it, less what a top that leans takes once it is laid straight, less %1 for creep: for each side, never for the sum.</source>
         <translation>Die Hälfte dessen, was eine Lage größer ist als das Top, jede mittig darunter, abzüglich dessen, was ein schiefes Top gerade gelegt braucht, und %1 fürs Wandern: für jede Seite, nie in der Summe.</translation>
     </message>
@@ -10227,10 +10568,6 @@
     <message>
         <source>Rows</source>
         <translation>Reihen</translation>
-    </message>
-    <message>
-        <source>A fist or a palm between them holds the layers so that nothing creeps under the needle. Rows with every second one half a step over are the thinnest covering there is, and two marked ribbons place them.</source>
-        <translation>Eine Faust oder eine Handbreite dazwischen hält die Lagen so, dass unter der Nadel nichts wandert. Reihen, jede zweite um einen halben Schritt versetzt, kommen mit den wenigsten aus, und zwei Bänder mit Marken geben die Stellen an.</translation>
     </message>
     <message>
         <source>Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: common practice, 3 to 6 in; the batting’s label goes first.</source>
@@ -10249,10 +10586,6 @@
         <translation>Heften lässt sich nur, was auf den Tischen liegt; darum wird der Quilt weitergeschoben, bis jeder Teil dort war.</translation>
     </message>
     <message>
-        <source>No spot of the quilt is farther than %1 from a pin or dot, so the layers are held together everywhere.</source>
-        <translation>Keine Stelle des Quilts ist weiter als %1 von einer Nadel oder einem Klebepunkt entfernt; so hält überall alles zusammen.</translation>
-    </message>
-    <message>
         <source>No place of the top is farther from the middle of one than on a square grid of the spacing: the spacing divided by the root of two.</source>
         <translation>Keine Stelle des Tops liegt weiter von der nächsten Mitte als bei einem quadratischen Raster mit diesem Abstand: Abstand geteilt durch Wurzel zwei.</translation>
     </message>
@@ -10261,20 +10594,12 @@
         <translation>Größte Entfernung</translation>
     </message>
     <message>
-        <source>All work at the same time, and whoever has the most left to do sets the finish.</source>
-        <translation>Alle arbeiten gleichzeitig; wer am meisten zu tun hat, bestimmt das Ende.</translation>
-    </message>
-    <message>
         <source>The backing must be larger than the top on all four sides; this is the least fabric that people would sew it from.</source>
         <translation>Die Rückseite muss auf allen vier Seiten größer sein als das Top; weniger Stoff ginge nur mit Nähten, die niemand nähen würde.</translation>
     </message>
     <message>
         <source>The batting must lie under all of the top and a little more, in as few pieces as can be.</source>
         <translation>Das Vlies muss unter dem ganzen Top liegen und etwas darüber hinaus, in so wenigen Stücken wie möglich.</translation>
-    </message>
-    <message>
-        <source>A layer can slip this far, and every edge of the top still has it underneath.</source>
-        <translation>So weit darf eine Lage rutschen, und unter jeder Kante des Tops liegt sie noch.</translation>
     </message>
     <message>
         <source>A clip must be wide enough to go round the roll and tight enough to hold it.</source>
@@ -10291,6 +10616,22 @@
     <message>
         <source>As many carry the quilt as it takes for nobody to hurt their back.</source>
         <translation>Den Quilt tragen so viele, dass sich niemand den Rücken verletzt.</translation>
+    </message>
+    <message>
+        <source>All work at the same time, and we finish when the last of us does.</source>
+        <translation>Alle arbeiten gleichzeitig, und fertig sind wir, wenn die Letzte fertig ist.</translation>
+    </message>
+    <message>
+        <source>Every way to piece the backing was tried; this one needs the least fabric to be bought. Seams are work: to save one, up to %1 more is bought. No piece is narrower than %2, none lies wholly in what is trimmed away at the end, and %3 of every length is cut off to square it. Fabric is bought by the eighth of a yard, or 5 cm, upwards.</source>
+        <translation>Jede Art, die Rückseite zusammenzusetzen, wurde probiert; für diese muss am wenigsten Stoff gekauft werden. Nähte sind Arbeit: Um eine zu sparen, werden bis zu %1 mehr gekauft. Kein Stück ist schmaler als %2, keines liegt ganz in dem, was am Ende abgeschnitten wird, und von jeder Länge gehen %3 zum Begradigen ab. Stoff wird in Achtelyards oder 5 cm gekauft, aufgerundet.</translation>
+    </message>
+    <message>
+        <source>If a layer slips to one side by no more than this, it still lies under every edge of the top.</source>
+        <translation>Verrutscht eine Lage um nicht mehr als so viel, liegt sie noch unter jeder Kante des Tops.</translation>
+    </message>
+    <message>
+        <source>Overage that remains on each side</source>
+        <translation>Überstand, der auf jeder Seite bleibt</translation>
     </message>
 </context>
 <context>
@@ -10376,14 +10717,6 @@
         <translation>%1 wenden den Quilt</translation>
     </message>
     <message>
-        <source>%1 rolls it up and counts the pins</source>
-        <translation>%1 rollt ihn auf und zählt die Nadeln</translation>
-    </message>
-    <message>
-        <source>%1 roll it up and count the pins</source>
-        <translation>%1 rollen ihn auf und zählen die Nadeln</translation>
-    </message>
-    <message>
         <source>Nobody yet</source>
         <translation>Noch niemand</translation>
     </message>
@@ -10458,10 +10791,6 @@
     <message>
         <source>Turn the quilt over</source>
         <translation>Quilt wenden</translation>
-    </message>
-    <message>
-        <source>Roll up and count the pins</source>
-        <translation>Aufrollen, Nadeln zählen</translation>
     </message>
     <message>
         <source>backing</source>
@@ -10638,6 +10967,18 @@
     <message>
         <source>Tied or tacked</source>
         <translation>Geknüpft</translation>
+    </message>
+    <message>
+        <source>Roll up for quilting</source>
+        <translation>Zum Quilten aufrollen</translation>
+    </message>
+    <message>
+        <source>%1 rolls it up for quilting</source>
+        <translation>%1 rollt ihn zum Quilten auf</translation>
+    </message>
+    <message>
+        <source>%1 roll it up for quilting</source>
+        <translation>%1 rollen ihn zum Quilten auf</translation>
     </message>
 </context>
 </TS>

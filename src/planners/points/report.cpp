@@ -55,7 +55,7 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
                        "room: %2. The nearest is %3 from a seam.",
                        length(job.basting.clear), places(crowded, job.unit), nearest,
                        crowded.size()),
-             core::says("Take these pins out before the needle comes to them, or use shorter "
+             core::says("Remove these pins before the needle comes to them, or use shorter "
                         "pins."),
              {},
              {int(crowded.size())}});

@@ -218,7 +218,7 @@ Why ofSpare(const From& f) {
         const LayerSpare s = spareOf(f.job.top, layer);
         return std::min(s.sides.left(), s.ends.left());
     };
-    Why w{.title = tr("Overage to spare on each side")};
+    Why w{.title = tr("Overage that remains on each side")};
     w.value =
         tr("backing %1, batting %2")
             .arg(f.length(least(f.quilt.layers.backing)), f.length(least(f.quilt.layers.batting)));

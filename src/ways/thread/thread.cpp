@@ -31,7 +31,7 @@ StepWords stitching() {
         .mine = core::says("Your rows, from the middle outward, through all three layers."),
         .firmly = core::says("Never pull the thread tight."),
         .idle = [](const Sentence&) { return core::says("Thread needles for the others."); },
-        .care = core::says("One needle each, never in the mouth or in the cloth."),
+        .care = core::says("One needle each, never in the mouth or in the quilt."),
         .command = core::says("Sew the rows"),
         .brief = core::says("stitch"),
         .heading = core::says("Sew the rows"),
