@@ -64,7 +64,7 @@ TEST_F(Kept, WhatWasDoneIsReadFromTheLibraryAfterTheEnd) {
     EXPECT_EQ(lines.front()[1], QStringLiteral("The session began"));
     EXPECT_EQ(lines.back()[1], QStringLiteral("The session ended"));
     const bool told = std::any_of(lines.begin(), lines.end(), [](const QVariantList& line) {
-        return line[1] == QStringLiteral("Ada: A1 pinned open, 1 min");
+        return line[1] == QStringLiteral("Ada: A1 is pinned open, 1 min");
     });
     EXPECT_TRUE(told);
 }
