@@ -4641,10 +4641,6 @@
         <translation>%1</translation>
     </message>
     <message>
-        <source>Top, batting, backing: the three layers, from above. Hang: what reaches over the table&apos;s edge. Pleat: a fold underneath; whoever finds one says so, and nobody closes a pin before it is out.</source>
-        <translation>Top, Vlies, Rückseite: die drei Lagen, von oben. Überhang: was über die Tischkante reicht. Falte: Stoff, der darunter doppelt liegt; wer eine findet, sagt es, und vorher schließt niemand eine Nadel.</translation>
-    </message>
-    <message>
         <source>%1 × %2 by %3</source>
         <translation>%1 × %2, %3 Personen</translation>
     </message>
@@ -4851,6 +4847,10 @@
     <message>
         <source>From the basted part outwards, no ripple.</source>
         <translation>Vom Gehefteten nach außen, keine Welle.</translation>
+    </message>
+    <message>
+        <source>Top, batting, backing: the three layers, from above. Hang: what reaches over the table&apos;s edge. Pleat: a fold underneath; whoever finds one says so, and nobody goes on before it is out.</source>
+        <translation>Top, Vlies, Rückseite: die drei Lagen, von oben. Überhang: was über die Tischkante reicht. Falte: Stoff, der darunter doppelt liegt; wer eine findet, sagt es, und vorher macht niemand weiter.</translation>
     </message>
 </context>
 <context>

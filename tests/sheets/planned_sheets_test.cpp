@@ -131,6 +131,24 @@ TEST(PlannedSheets, sayWhoTapesAndWhoRollsUp) {
     }
 }
 
+// Whoever has left is told of no later break. Thread takes long enough for two breaks, and Cai goes
+// before the second.
+TEST(PlannedSheets, tellOfBreaksWhileSomebodyIsThere) {
+    SKIP_WITHOUT_POPPLER();
+    Session session = demo("harbour-lights");
+    session.jobs.front().basting.with = Basting::With::thread;
+    const Written w{session, planWhole(session)};
+    const auto breaksOf = [&](const std::string& person) {
+        return pageOf(w, person).count(QStringLiteral("Break, "));
+    };
+    ASSERT_EQ(w.plan.breaks.size(), 2u);
+    const Helper& cai = session.setting.helpers.at(2);
+    ASSERT_LT(cai.until.value().sinceMidnight - session.setting.start.sinceMidnight,
+              w.plan.breaks.back().start);
+    EXPECT_EQ(breaksOf("Ada"), 2);
+    EXPECT_EQ(breaksOf("Cai"), 1);
+}
+
 // One page in both languages on both papers, and nothing of it dropped.
 TEST(PlannedSheets, theLeadHasTheWordsOfEveryCall) {
     SKIP_WITHOUT_POPPLER();

@@ -296,15 +296,17 @@ Flow passList(const SheetContext& c, const Helper& who, const std::vector<Part>&
         all.push_back(
             {{at, order}, lineBlock(clock(c.start(), at), words, c.width, setting.padding)});
     };
+    const auto after = [&](ClockTime t) {
+        return t.sinceMidnight - c.session.setting.start.sinceMidnight;
+    };
     const auto isMine = [&](const PlannedBreak& b) {
-        return b.people.empty() || std::ranges::count(b.people, who.name) > 0;
+        const bool there =
+            (!who.from || b.end > after(*who.from)) && (!who.until || b.start < after(*who.until));
+        return there && (b.people.empty() || std::ranges::count(b.people, who.name) > 0);
     };
     for (const PlannedBreak& b : c.plan.breaks)
         if (isMine(b) && b.end > Seconds{} && b.start <= std::max(last, c.plan.finish))
             add(b.start, 1, {{Text::tr("Break, %1").arg(span(b.end - b.start)), true}});
-    const auto after = [&](ClockTime t) {
-        return t.sinceMidnight - c.session.setting.start.sinceMidnight;
-    };
     if (who.from && after(*who.from) > Seconds{})
         add(after(*who.from), 0, {{Text::tr("You come: say hello to whoever leads.")}});
     if (who.until &&
@@ -365,7 +367,7 @@ Flow helperFlow(const SheetContext& c, const Helper& who, const std::vector<Part
     if (setting.words)
         add(Text::tr("Top, batting, backing: the three layers, from above. Hang: what reaches over "
                      "the table's edge. Pleat: a fold underneath; whoever finds one says so, and "
-                     "nobody closes a pin before it is out."),
+                     "nobody goes on before it is out."),
             quiet(type::kSmall));
     return flow;
 }
