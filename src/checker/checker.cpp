@@ -4,6 +4,20 @@
 
 namespace bastewright {
 
+void check::ask(const Rule& rule, const PlanView& view, Findings& out, int shown) {
+    const bool excused = rule.asks == Rule::Asks::unlessStopped;
+    Report report{rule.name, out, shown};
+    if (const auto* ofPlan = std::get_if<PlanRule>(&rule.check)) {
+        if (!(excused && view.stopped()))
+            (*ofPlan)(view, report);
+    } else {
+        for (const QuiltView& quilt : view.quilts)
+            if (!(excused && quilt.stopped()))
+                std::get<QuiltRule>(rule.check)(quilt, report);
+    }
+    report.close();
+}
+
 Findings checkPlan(const Session& session, const Plan& plan) {
     if (session.setting.helpers.empty()) { // nobody is named: it is for one, with what is usual
         Session forOne = session;
@@ -12,19 +26,8 @@ Findings checkPlan(const Session& session, const Plan& plan) {
     }
     const check::PlanView view{session, plan};
     Findings out;
-    for (const check::Rule& rule : check::rules()) {
-        const bool excused = rule.asks == check::Rule::Asks::unlessStopped;
-        check::Report report{rule.name, out};
-        if (const auto* ofPlan = std::get_if<check::PlanRule>(&rule.check)) {
-            if (!(excused && view.stopped()))
-                (*ofPlan)(view, report);
-        } else {
-            for (const check::QuiltView& quilt : view.quilts)
-                if (!(excused && quilt.stopped()))
-                    std::get<check::QuiltRule>(rule.check)(quilt, report);
-        }
-        report.close();
-    }
+    for (const check::Rule& rule : check::rules())
+        check::ask(rule, view, out);
     return out;
 }
 

@@ -3,7 +3,7 @@
 namespace bastewright::check {
 
 void Report::add(std::string text) {
-    if (++count_ <= kShown)
+    if (++count_ <= shown_)
         write(std::move(text));
 }
 
@@ -12,8 +12,8 @@ void Report::write(std::string text) {
 }
 
 void Report::close() {
-    if (count_ > kShown)
-        write("There are " + std::to_string(count_ - kShown) + " more of this kind, not listed.");
+    if (count_ > shown_)
+        write("There are " + std::to_string(count_ - shown_) + " more of this kind, not listed.");
     count_ = 0;
 }
 

@@ -13,9 +13,10 @@ class Report {
 public:
     static constexpr int kShown = 5;
 
-    Report(std::string_view rule, Findings& out)
+    Report(std::string_view rule, Findings& out, int shown = kShown)
         : rule_{rule}
-        , out_{out} {}
+        , out_{out}
+        , shown_{shown} {}
     void add(std::string text);
     /// Adds 'and so many more' where some were only counted.
     void close();
@@ -25,6 +26,7 @@ private:
 
     std::string rule_;
     Findings& out_;
+    int shown_;
     int count_ = 0;
 };
 

@@ -24,4 +24,7 @@ struct Rule {
 /// All rules, in the order of their findings.
 std::span<const Rule> rules();
 
+/// Asks a rule of a plan; so many violations are written out.
+void ask(const Rule& rule, const PlanView& view, Findings& out, int shown = Report::kShown);
+
 } // namespace bastewright::check

@@ -2,6 +2,7 @@
 
 #include "plan/find.h"
 #include "planners/crew/handed.h"
+#include "session/checked_plan.h"
 #include "session/pace.h"
 #include "session/pins.h"
 #include "session/private/change_words.h"
@@ -27,10 +28,12 @@ public:
         , state_{state}
         , nowMs_{nowMs} {
         out_.session = session;
-        out_.finishBefore = forecast(plan, session.setting, state, events, nowMs).finish;
+        clock_ = session.setting.start;
     }
 
     Proposal run(const Change& change, std::stop_token stop) {
+        followClock(change.began);
+        out_.finishBefore = forecast(plan_, out_.session.setting, state_, events_, nowMs_).finish;
         out_.refused = apply(change);
         if (!out_.refused.empty())
             return std::move(out_);
@@ -42,6 +45,13 @@ public:
         if (!out_.refused.empty())
             return Proposal{.refused = out_.refused, .session = {}, .plan = {}};
         out_.session = withLearntPaces(std::move(out_.session), options);
+        if (const auto faults = faultsOfRest(out_.session, out_.plan, plan_, state_, options.now);
+            !faults.empty())
+            return Proposal{.refused = notOffered(faults.front()),
+                            .facts = std::move(out_.facts),
+                            .note = std::move(out_.note),
+                            .session = {},
+                            .plan = {}};
         out_.finishAfter = out_.plan.finish;
         const LiveState seen = asSeenBy(out_.plan, state_);
         out_.after = whatIsLeftBy(out_.plan, out_.session.setting, seen);
@@ -51,15 +61,25 @@ public:
         if (change.kind == Kind::handOver && !change.person.empty()) {
             if (auto why = newTrouble(plan_, out_.plan); !why.empty())
                 return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
-            out_.said = howTaken(out_.plan, state_, change.job, change.zone, change.person,
-                                 out_.session.setting.start);
+            out_.said = howTaken(out_.plan, state_, change.job, change.zone, change.person, clock_);
         } else if (change.kind == Kind::pins && change.forPins == ForPins::nothing) {
-            out_.said = howFarPinsGo(out_.plan, out_.session.setting, state_);
+            out_.said = howFarPinsGo(out_.plan, out_.session.setting, state_, clock_);
         }
         return std::move(out_);
     }
 
 private:
+    void followClock(std::optional<ClockTime> began) {
+        constexpr std::chrono::hours kEarly{3}, kLate{6};
+        if (!began)
+            return;
+        clock_ = *began;
+        ClockTime& start = out_.session.setting.start;
+        const auto late = began->sinceMidnight - start.sinceMidnight;
+        if (late >= -kEarly && late <= kLate)
+            start = *began;
+    }
+
     /// The new plan, by whatever the change asks for.
     void plan(const Change& c, const ReplanOptions& options, std::stop_token stop) {
         if (c.kind == Kind::tables)
@@ -82,9 +102,8 @@ private:
         for (std::size_t q = 0; q < out_.session.jobs.size(); ++q)
             out_.session.jobs[q] = std::move(other.session.jobs[q]);
         otherPasses_ = true;
-        if (other.finishing > 0)
-            out_.said.push_back(core::says(
-                "Pass %1 is finished where it lies; keep its tables until then.", other.finishing));
+        for (const auto& [job, pass] : other.finishing)
+            out_.said.push_back(finishedWhereItLies(plan_, job, pass));
     }
 
     /// On the tables that are there, where that is needed or makes fewer passes.
@@ -93,7 +112,7 @@ private:
         const auto left = [&](const Plan& p) {
             return whatIsLeftBy(p, out_.session.setting, asSeenBy(p, state_)).passes;
         };
-        if (standsOnMissing(plan_, out_.session.setting.room) ||
+        if (standsOnMissing(plan_, out_.session.setting.room, state_) ||
             (other.refused.empty() && left(other.plan) < out_.before.passes))
             return take(std::move(other));
         out_.plan = replan(out_.session, plan_, state_, options, std::move(stop));
@@ -251,6 +270,7 @@ private:
     std::vector<Event> events_;
     LiveState state_;
     std::int64_t nowMs_;
+    ClockTime clock_{};        ///< when the session began, for what is said
     std::int64_t rested_ = 0;  ///< of the break that ends
     bool otherPasses_ = false; ///< what is left goes by other passes
     Proposal out_{.session = {}, .plan = {}};

@@ -41,6 +41,10 @@ struct Change {
     int count = 0;
     std::optional<ClockTime> until{};
     ForPins forPins = ForPins::nothing;
+    /// The time of day at which the session began, where that is known: what is said of times
+    /// counts from it. People's hours do too, where it is up to three hours before, or six after,
+    /// the planned start; else it is another day, and hours count as they were planned.
+    std::optional<ClockTime> began{};
 };
 
 /// What is left to do by a plan, to be set beside what would be left by another.

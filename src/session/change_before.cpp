@@ -1,7 +1,9 @@
 #include "planners/crew/crew.h"
 #include "session/change.h"
+#include "session/checked_plan.h"
 #include "session/private/change_words.h"
 #include "session/private/proposing.h"
+#include "session/private/rest_plan.h"
 
 #include <algorithm>
 
@@ -23,6 +25,16 @@ void planAnew(Proposal& out, std::stop_token stop) {
     out.plan.findings.insert(out.plan.findings.end(), crew.findings.begin(), crew.findings.end());
 }
 
+/// Why a plan that is made before the session begins is not offered; empty where it may be.
+Sentence notBefore(const Session& session, const Plan& plan, const Plan& before) {
+    LiveState state = asSeenBy(before, {});
+    for (const Helper& h : session.setting.helpers)
+        if (!h.from || *h.from <= session.setting.start)
+            state.present.insert(h.name);
+    const auto faults = faultsOfRest(session, plan, before, state, Seconds{});
+    return faults.empty() ? Sentence{} : notOffered(faults.front());
+}
+
 } // namespace
 
 Proposal proposeHandOver(const Session& session, const Plan& plan, int job, const std::string& zone,
@@ -35,8 +47,10 @@ Proposal proposeHandOver(const Session& session, const Plan& plan, int job, cons
         return out;
     hand(out.session, job, zone, person);
     planAnew(out, std::move(stop));
+    out.refused = notBefore(out.session, out.plan, plan);
     if (!person.empty()) {
-        out.refused = newTrouble(plan, out.plan);
+        if (out.refused.empty())
+            out.refused = newTrouble(plan, out.plan);
         out.said = howTaken(out.plan, fresh, job, zone, person, session.setting.start);
     }
     out.changes = whatChanged(plan, out.plan, fresh);
@@ -51,6 +65,9 @@ Proposal proposeStart(const Session& session, const Plan& plan, ClockTime now,
     planAnew(out, std::move(stop));
     if (now != was)
         out.plan.help.clear(); // it was about the other start
+    out.refused = notBefore(out.session, out.plan, plan);
+    if (!out.refused.empty())
+        return out;
     for (const Helper& h : session.setting.helpers) {
         const bool before = !h.from || *h.from <= was, then = !h.from || *h.from <= now;
         if (before != then)

@@ -49,7 +49,8 @@ Sentences howTaken(const Plan& plan, const LiveState& state, int job, const std:
     return out;
 }
 
-Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state) {
+Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state,
+                       ClockTime start) {
     const auto pins = countPins(plan, setting, state);
     if (pins.shortBy() == 0)
         return {core::says("The %1 pins in the box do for all that is left.", pins.left)};
@@ -67,10 +68,22 @@ Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState
         out.push_back(
             core::says("The %1 pins in the box last until zone %2, at %3: fetch %4 more by then.",
                        std::max<std::int64_t>(0, pins.left), std::string{zoneName(t.zone)},
-                       after(setting.start, t.start), pins.shortBy()));
+                       after(start, t.start), pins.shortBy()));
         break;
     }
     return out;
+}
+
+Sentence finishedWhereItLies(const Plan& plan, int job, int pass) {
+    if (plan.quilts.size() == 1)
+        return core::says("Pass %1 is finished where it lies; keep its tables until then.", pass);
+    return core::says("Pass %1 of %2 is finished where it lies; keep its tables until then.", pass,
+                      quiltNamed(plan, job));
+}
+
+Sentence quiltNamed(const Plan& plan, int job) {
+    const std::string& name = plan.quilts[static_cast<std::size_t>(job)].name;
+    return name.empty() ? core::says("quilt %1", job + 1) : Sentence{name};
 }
 
 Sentence howTablesMatter(int more) {
@@ -81,9 +94,15 @@ Sentence howTablesMatter(int more) {
 Sentences passesChanged(const Plan& before, const Plan& after, const WhatIsLeft& was,
                         const WhatIsLeft& is) {
     Sentences out;
-    const auto& surface = after.quilts.front().surface;
-    if (surface != before.quilts.front().surface)
-        out.push_back(core::says("What is left is basted on %1.", surface.name));
+    for (std::size_t q = 0; q < after.quilts.size(); ++q) {
+        const SurfacePlan& surface = after.quilts[q].surface;
+        if (surface == before.quilts[q].surface)
+            continue;
+        out.push_back(after.quilts.size() == 1
+                          ? core::says("What is left is basted on %1.", surface.name)
+                          : core::says("What is left of %1 is basted on %2.",
+                                       quiltNamed(after, static_cast<int>(q)), surface.name));
+    }
     if (is.passes != was.passes)
         out.push_back(core::says("%1 passes are left instead of %2.", is.passes, was.passes));
     if (is.pins != was.pins)

@@ -1,6 +1,9 @@
 #include "session/checked_plan.h"
 
 #include "checker/checker.h"
+#include "checker/underway.h"
+#include "plan/find.h"
+#include "session/pins.h"
 
 namespace bastewright {
 
@@ -14,6 +17,22 @@ Plan checkedPlan(const Session& session, const WholeOptions& options, std::stop_
         plan.findings.push_back(std::move(f));
     }
     return plan;
+}
+
+Findings faultsOfRest(const Session& session, const Plan& plan, const Plan& before,
+                      const LiveState& state, Seconds now) {
+    Underway facts{.before = &before,
+                   .now = now,
+                   .done = state.doneTasks,
+                   .setAside = state.setAside,
+                   .present = state.present,
+                   .pins = countPins(before, session.setting, state).left};
+    for (const auto& [key, live] : state.zones) {
+        const Zone* zone = findZone(before.quilts[static_cast<std::size_t>(key.first)], key.second);
+        if (live.state != ZoneState::waiting && zone && !zone->points.empty())
+            facts.begun.insert(key);
+    }
+    return checkRest(session, plan, facts);
 }
 
 bool isGood(const Plan& plan) {

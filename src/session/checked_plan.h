@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planners/whole/whole.h"
+#include "session/live_state.h"
 
 namespace bastewright {
 
@@ -9,6 +10,11 @@ namespace bastewright {
 /// shown as good.
 Plan checkedPlan(const Session& session, const WholeOptions& options = {},
                  std::stop_token stop = {});
+
+/// What the independent checker finds wrong with a plan that is to take over from `before` now,
+/// while the session stands as `state` says; empty where it may be offered.
+Findings faultsOfRest(const Session& session, const Plan& plan, const Plan& before,
+                      const LiveState& state, Seconds now);
 
 /// True where nothing stands against starting.
 bool isGood(const Plan& plan);

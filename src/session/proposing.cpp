@@ -21,6 +21,10 @@ Sentence newTrouble(const Plan& before, const Plan& after) {
     return {};
 }
 
+Sentence notOffered(const Finding& fault) {
+    return core::says("The new plan is not offered, because it breaks a rule: %1", fault.text);
+}
+
 WhatIsLeft whatIsLeftBy(const Plan& plan, const Setting& setting, const LiveState& state) {
     WhatIsLeft out;
     for (std::size_t q = 0; q < plan.quilts.size(); ++q) {

@@ -9,6 +9,7 @@
 #include "session/private/work_log.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -28,14 +29,8 @@ void sayPins(const PinCount& pins, Findings& findings) {
                         {int(pins.shortBy())}});
 }
 
-bool fits(Length length, Length width, const Table& table) {
-    const auto [s, l] = std::minmax(length, width);
-    const auto [ts, tl] = std::minmax(table.length, table.width);
-    return ts == s && tl == l;
-}
-
-void sayTables(const Plan& plan, const Room& room, Findings& findings) {
-    if (standsOnMissing(plan, room))
+void sayTables(const Plan& plan, const Room& room, const LiveState& state, Findings& findings) {
+    if (standsOnMissing(plan, room, state))
         findings.push_back(
             {Finding::Kind::tablesGone, Finding::Level::warn, "/room/tables",
              core::says("The plan stands on tables that are not in the room any more."),
@@ -73,26 +68,42 @@ bool isStepped(const Plan& plan, const LiveState& state, int job, int pass) {
     });
 }
 
-bool standsOnMissing(const Plan& plan, const Room& room) {
-    auto left = room.tables;
-    std::set<int> seen; // quilts that follow one another stand on the same tables
-    for (const auto& q : plan.quilts) {
-        if (!seen.insert(q.surface.number).second)
+bool standsOnMissing(const Plan& plan, const Room& room, const LiveState& state) {
+    const auto sizeOf = [](Length a, Length b) {
+        return std::pair{std::min(a, b), std::max(a, b)};
+    };
+    std::map<std::pair<Length, Length>, int> left;
+    for (const Table& t : room.tables)
+        left[sizeOf(t.length, t.width)] += t.count;
+    // Quilts that follow one another stand on the same tables, pushed together anew for each.
+    std::map<int, std::map<std::pair<Length, Length>, int>> used;
+    for (std::size_t q = 0; q < plan.quilts.size(); ++q) {
+        const QuiltPlan& quilt = plan.quilts[q];
+        if (quilt.passes.empty() ||
+            state.released.contains({static_cast<int>(q), quilt.passes.back().number}))
             continue;
-        for (const auto& t : q.surface.tables) {
-            const auto same = std::ranges::find_if(left, [&t](const Table& have) {
-                return have.count > 0 && fits(t.width(), t.length(), have);
-            });
-            if (same == left.end())
-                return true;
-            --same->count;
+        std::map<std::pair<Length, Length>, int> here;
+        for (const Rect& t : quilt.surface.tables)
+            ++here[sizeOf(t.width(), t.length())];
+        for (const auto& [size, count] : here) {
+            int& most = used[quilt.surface.number][size];
+            most = std::max(most, count);
         }
     }
+    for (const auto& [number, tables] : used)
+        for (const auto& [size, count] : tables)
+            if ((left[size] -= count) < 0)
+                return true;
     return false;
 }
 
 Plan putTogether(Plan base, std::vector<Task> kept, const CrewPlan& crew, const Session& session,
                  const LiveState& state, Seconds now) {
+    for (QuiltPlan& q : base.quilts)
+        for (Zone& z : q.zones) // what is shared anew comes in any order
+            std::ranges::sort(z.points, {}, [](const PlacedPoint& p) {
+                return std::tuple{p.at.y, p.at.x, p.angle};
+            });
     std::erase_if(base.findings, isOfTheRest);
     base.help.clear(); // it was about the first plan
     std::erase_if(base.breaks, [&](const PlannedBreak& b) { return b.end > now; });
@@ -102,7 +113,7 @@ Plan putTogether(Plan base, std::vector<Task> kept, const CrewPlan& crew, const 
     base.findings.insert(base.findings.end(), crew.findings.begin(), crew.findings.end());
     base.range = crew.range;
     sayPins(countPins(base, session.setting, asSeenBy(base, state)), base.findings);
-    sayTables(base, session.setting.room, base.findings);
+    sayTables(base, session.setting.room, state, base.findings);
 
     std::ranges::sort(base.tasks, {}, [](const Task& t) { return std::tie(t.start, t.id); });
     base.finish = Seconds{};

@@ -117,7 +117,7 @@ Sheet {
         Press {
             objectName: "keepPlan"
             Layout.fillWidth: true
-            text: card.desk.refused !== "" ? qsTr("Back") : qsTr("Keep the old plan")
+            text: card.desk.refused !== "" && !card.desk.happened ? qsTr("Back") : qsTr("Keep the old plan")
             least: card.target
             size: card.letters
             onClicked: card.desk.keep()

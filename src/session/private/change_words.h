@@ -12,8 +12,16 @@ namespace bastewright {
 Sentences howTaken(const Plan& plan, const LiveState& state, int job, const std::string& zone,
                    const std::string& person, ClockTime start);
 
-/// The first zone the pins do not last for, and how many are wanted in all.
-Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state);
+/// The first zone the pins do not last for, and how many are wanted in all; `start` is the time of
+/// day at which the session began.
+Sentences howFarPinsGo(const Plan& plan, const Setting& setting, const LiveState& state,
+                       ClockTime start);
+
+/// A quilt by its name, or by its number where it has none.
+Sentence quiltNamed(const Plan& plan, int job);
+
+/// That a pass is finished where it lies before the quilt goes on otherwise.
+Sentence finishedWhereItLies(const Plan& plan, int job, int pass);
 
 /// That the passes stay as they are with more, or fewer, tables.
 Sentence howTablesMatter(int more);

@@ -3,8 +3,10 @@
 #include "session/replan.h"
 
 #include <optional>
+#include <utility>
+#include <vector>
 
-/// What is left of a quilt on other passes than were planned (docs/computation/live.md, "Other
+/// What is left of quilts on other passes than were planned (docs/computation/live.md, "Other
 /// passes for the rest"). What is basted stays; the pass on the table, once anything of it is done,
 /// is finished where it lies.
 namespace bastewright {
@@ -13,10 +15,13 @@ struct OtherPasses {
     Sentence refused{}; ///< why it cannot be; then nothing else is set
     Session session;    ///< without hand-overs of zones that are no more
     Plan plan;
-    int finishing = 0; ///< the pass that is finished first where it lies; 0: none
+    /// (quilt, pass) that are finished first where they lie.
+    std::vector<std::pair<int, int>> finishing{};
 };
 
-/// On the tables that are in the room now.
+/// On the tables that are in the room now. Of several quilts those whose tables are there stay on
+/// them, as far as the tables go; the others go on with what is left of the tables, or on those of
+/// another quilt after it.
 OtherPasses onOtherTables(const Session& session, const Plan& plan, const LiveState& state,
                           const ReplanOptions& options, std::stop_token stop = {});
 

@@ -14,6 +14,9 @@ void hand(Session& session, int job, const std::string& zone, const std::string&
 /// that was not there before; empty where there is none.
 Sentence newTrouble(const Plan& before, const Plan& after);
 
+/// That a plan is not offered, because the checker found this.
+Sentence notOffered(const Finding& fault);
+
 /// What is left by a plan; `state` is as that plan sees it.
 WhatIsLeft whatIsLeftBy(const Plan& plan, const Setting& setting, const LiveState& state);
 

@@ -17,8 +17,8 @@ LiveState asSeenBy(const Plan& plan, LiveState state);
 /// Something of the pass is done: it lies on the table.
 bool isStepped(const Plan& plan, const LiveState& state, int job, int pass);
 
-/// The plan stands on tables that are not in the room any more.
-bool standsOnMissing(const Plan& plan, const Room& room);
+/// What is not finished of the plan stands on tables that are not in the room any more.
+bool standsOnMissing(const Plan& plan, const Room& room, const LiveState& state);
 
 /// A plan of what is kept and what the crew planner made of the rest: tasks, breaks, what is found
 /// about people, pins and tables, the finish. `base` has the quilts, and what was found about them.

@@ -184,6 +184,7 @@ void ChangeDesk::ask(const QString& title, Change change, const QString& caution
     before_ = live->plan();
     sessionBefore_ = live->session();
     caution_ = caution;
+    change.began = words::clockOf(live->state().startedMs);
     begin(title, [session = live->session(), plan = live->plan(), events = live->events(),
                   state = live->state(), change = std::move(change),
                   now = clock_()](std::stop_token stop) {

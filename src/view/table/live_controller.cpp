@@ -3,6 +3,7 @@
 #include "job/job_json.h"
 #include "plan/find.h"
 #include "plan/plan_json.h"
+#include "session/checked_log.h"
 #include "session/ticks.h"
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
@@ -110,7 +111,12 @@ bool LiveController::resume(SessionId id) {
     revision_ = revision;
     seen_ = stored->empty() ? 0 : stored->back().sequence;
     refresh();
-    return beginIfNotBegun();
+    if (!beginIfNotBegun())
+        return false;
+    if (const auto fault = faultOfLog(*session.session, *plan.plan, live_->events());
+        !fault.empty())
+        say(words::fromCore(fault));
+    return true;
 }
 
 bool LiveController::beginIfNotBegun() {

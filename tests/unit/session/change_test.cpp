@@ -321,6 +321,58 @@ TEST(LateStart, OnTimeNothingIsOther) {
     EXPECT_THAT(p.said, IsEmpty());
 }
 
+/// The time of day that the first sentence tells, in minutes.
+int minutesSaid(const Proposal& p) {
+    const std::string text = p.said.empty() ? std::string{} : p.said.front().english();
+    const auto at = text.find(", at ");
+    const auto time = parseClock(at == std::string::npos ? "" : text.substr(at + 5, 5));
+    if (!time)
+        throw std::invalid_argument{"no time in: " + text};
+    return static_cast<int>(time->sinceMidnight.count());
+}
+
+/// From the beginning until Bo leaves.
+Seconds hoursLeft(const Session& session, const Proposal& p) {
+    return session.setting.helpers[1].until->sinceMidnight - p.session.setting.start.sinceMidnight;
+}
+
+// Planned for 13:00 and begun later, without 'Begin now'.
+TEST(LateSession, TimesThatAreSaidCountFromWhenItBegan) {
+    Running r;
+    Change change{.kind = Kind::pins, .count = -85};
+    const int asPlanned = minutesSaid(r.proposed(change));
+    change.began = *parseClock("13:10");
+    EXPECT_EQ(minutesSaid(r.proposed(change)), asPlanned + 10);
+    change.began = *parseClock("12:45");
+    EXPECT_EQ(minutesSaid(r.proposed(change)), asPlanned - 15);
+    change.began = *parseClock("21:00"); // as good as another day
+    EXPECT_EQ(minutesSaid(r.proposed(change)), asPlanned + 8 * 60);
+}
+
+TEST(LateSession, HoursAreTimesOfTheDayUnlessItIsAnotherDay) {
+    const Session session = withBoUntil("14:30");
+    const Plan plan = planned(session);
+    const Reporter told = halfOpen(plan);
+    const LiveSession live{session, plan, told.events()};
+    const auto leavesAfter = [&](const char* began) {
+        Change change{.kind = Kind::planAgain};
+        change.began = *parseClock(began);
+        const auto p =
+            propose(live.session(), live.plan(), live.events(), live.state(), change, told.nowMs());
+        EXPECT_EQ(p.refused, "");
+        for (const Task& t : p.plan.tasks)
+            EXPECT_TRUE(live.state().doneTasks.contains(t.id) || !worksIn(t, "Bo") ||
+                        t.end <= hoursLeft(session, p))
+                << began << ": " << t.id;
+        return hoursLeft(session, p);
+    };
+    EXPECT_EQ(leavesAfter("13:00"), Seconds{90 * 60});
+    EXPECT_EQ(leavesAfter("13:30"), Seconds{60 * 60});
+    EXPECT_EQ(leavesAfter("12:30"), Seconds{120 * 60});
+    EXPECT_EQ(leavesAfter("20:00"), Seconds{90 * 60});
+    EXPECT_EQ(leavesAfter("08:00"), Seconds{90 * 60});
+}
+
 TEST(HandOver, BeforeTheSessionIsPlannedAroundAndRefusedWhereItCannotBe) {
     const auto session = made::smallSession();
     const auto plan = planned();

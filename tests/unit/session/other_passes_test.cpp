@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <optional>
 
 /// Fewer tables or fewer pins in the middle of an afternoon: what is basted stays, what is left is
 /// planned anew, and the session can be played to its end by it.
@@ -59,18 +60,37 @@ struct Afternoon {
     void play(Stop stop) {
         for (int taps = 0; taps < 2000 && !live.state().ended && !stop(live.state()); ++taps) {
             const auto turns = live.turns();
-            const auto steps = turns.nextSteps(0);
-            const auto next = std::ranges::find_if(steps, &NextStep::ready);
-            ASSERT_NE(next, steps.end()) << "nothing may be done in pass " << turns.call(0).pass;
-            Tap tap{.zone = next->zone, .task = next->task, .pass = next->pass};
-            tap.what = next->kind == NextStep::Kind::zone      ? Tap::What::zone
-                       : next->kind == NextStep::Kind::step    ? Tap::What::step
-                       : next->kind == NextStep::Kind::release ? Tap::What::release
-                                                               : Tap::What::end;
-            const auto answer = turns.mayTick(tap);
+            std::optional<Tap> tap;
+            const int quilts = static_cast<int>(live.plan().quilts.size());
+            for (int k = 0; k < quilts && !tap; ++k) {
+                const int job = (taps + k) % quilts; // one after the other
+                for (const NextStep& next : turns.nextSteps(job))
+                    if (next.ready && (next.kind != NextStep::Kind::end || allReleased())) {
+                        tap =
+                            Tap{.what = next.kind == NextStep::Kind::zone      ? Tap::What::zone
+                                        : next.kind == NextStep::Kind::step    ? Tap::What::step
+                                        : next.kind == NextStep::Kind::release ? Tap::What::release
+                                                                               : Tap::What::end,
+                                .job = job,
+                                .zone = next.zone,
+                                .task = next.task,
+                                .pass = next.pass};
+                        break;
+                    }
+            }
+            ASSERT_TRUE(tap) << "nothing may be done in pass " << turns.call(0).pass;
+            const auto answer = turns.mayTick(*tap);
             ASSERT_TRUE(answer.counts()) << answer.said.english();
             ASSERT_EQ(add(answer.what), "");
         }
+    }
+    bool allReleased() const {
+        const auto& quilts = live.plan().quilts;
+        for (int job = 0; job < std::ssize(quilts); ++job)
+            if (!live.state().released.contains(
+                    {job, quilts[static_cast<std::size_t>(job)].passes.back().number}))
+                return false;
+        return true;
     }
     void playPass(int pass) {
         play([pass](const LiveState& s) { return s.released.contains({0, pass}); });
@@ -106,9 +126,9 @@ std::vector<PlacedPoint> pointsOf(const QuiltPlan& quilt) {
     return out;
 }
 
-/// From the rules, without the planner: kept passes are as they were, new ones lie on tables that
-/// are there, hold their points, and tile with the others the top. The checker finds nothing about
-/// the new passes.
+/// From the rules, without the planner: kept passes are as they were, new ones lie on tables
+/// that are there, hold their points, and tile with the others the top. The checker finds
+/// nothing about the new passes.
 void expectSound(const Plan& before, const Plan& after, const Session& session, int kept) {
     const QuiltPlan &was = before.quilts.front(), &is = after.quilts.front();
     ASSERT_GT(static_cast<int>(is.passes.size()), kept);
@@ -211,6 +231,91 @@ TEST(OtherPasses, WithoutAnyTableTheRestIsBastedOnTheFloor) {
     ASSERT_EQ(p.refused, "");
     EXPECT_TRUE(p.plan.quilts.front().surface.floor);
     EXPECT_EQ(p.after.passes, 1);
+    a.take(p);
+    a.playToTheEnd();
+}
+
+/// Harbour Lights and a smaller quilt beside it, each on tables of its own.
+Session hallOfTwo(std::vector<Table> tables) {
+    Session session = hall();
+    Job& job = session.jobs.emplace_back();
+    job.name = "Low Tide";
+    job.top.width = {72_in};
+    job.top.length = {90_in};
+    for (const char* name : {"Dot", "Eve", "Fay"})
+        session.setting.helpers.emplace_back().name = name;
+    session.setting.room.tables = std::move(tables);
+    session.setting.stash.pins = 3000;
+    return session;
+}
+
+bool lieApart(const Plan& plan) {
+    return plan.quilts[0].surface.number != plan.quilts[1].surface.number;
+}
+
+/// The tables of quilts that are not finished, those on one surface once.
+int tablesUsed(const Plan& plan) {
+    std::map<int, std::size_t> used;
+    for (const QuiltPlan& q : plan.quilts)
+        used[q.surface.number] = std::max(used[q.surface.number], q.surface.tables.size());
+    std::size_t all = 0;
+    for (const auto& [number, count] : used)
+        all += count;
+    return static_cast<int>(all);
+}
+
+const Plan& planOfTwo() {
+    static const Plan plan =
+        planWhole(hallOfTwo({Table{.length = 48_in, .width = 30_in, .count = 4}}));
+    return plan;
+}
+
+TEST(SeveralQuilts, ATableLessPlansTheRestOfTheQuiltThatLosesIt) {
+    const Session session = hallOfTwo({Table{.length = 48_in, .width = 30_in, .count = 4}});
+    ASSERT_TRUE(lieApart(planOfTwo()));
+    const int before = tablesUsed(planOfTwo());
+    Afternoon a{session, planOfTwo()};
+    a.play([](const LiveState& s) {
+        return s.released.contains({0, 1}) && s.released.contains({1, 1});
+    });
+    const Plan was = a.live.plan();
+    const auto p = a.proposed({.kind = Kind::tables, .count = before - 5});
+    ASSERT_EQ(p.refused, "");
+    for (std::size_t q = 0; q < 2; ++q)
+        EXPECT_EQ(pointsOf(p.plan.quilts[q]), pointsOf(was.quilts[q])) << q;
+    EXPECT_LE(tablesUsed(p.plan), before - 1);
+    EXPECT_THAT(p.changes,
+                ::testing::Contains(::testing::ResultOf(
+                    [](const Sentence& s) { return s.english(); }, HasSubstr("What is left of "))));
+    a.take(p);
+    a.playToTheEnd();
+}
+
+TEST(SeveralQuilts, WithTablesForOneTheyFollowOneAnother) {
+    const Session session = hallOfTwo({Table{.length = 48_in, .width = 30_in, .count = 4}});
+    Afternoon a{session, planOfTwo()};
+    a.play([](const LiveState& s) {
+        return s.released.contains({0, 1}) && s.released.contains({1, 1});
+    });
+    const auto p = a.proposed({.kind = Kind::tables, .count = -3});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_EQ(tablesUsed(p.plan), 1);
+    EXPECT_FALSE(lieApart(p.plan));
+    a.take(p);
+    a.playToTheEnd();
+}
+
+TEST(SeveralQuilts, APassThatIsBegunIsFinishedWhereItLies) {
+    const Session session = hallOfTwo({Table{.length = 48_in, .width = 30_in, .count = 4}});
+    Afternoon a{session, planOfTwo()};
+    a.play([](const LiveState& s) {
+        return std::ranges::any_of(s.zones, [](const auto& z) {
+            return z.first.first == 1 && z.second.state == ZoneState::open;
+        });
+    });
+    const auto p = a.proposed({.kind = Kind::tables, .count = -3});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_THAT(p.said.front().english(), HasSubstr("is finished where it lies"));
     a.take(p);
     a.playToTheEnd();
 }

@@ -1,0 +1,317 @@
+#include "checker/rest/rest_view.h"
+#include "checker/ways/seen_way.h"
+#include "plan/call.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+namespace bastewright::check {
+namespace {
+
+std::string called(const Task& t) {
+    return "Task '" + t.id + "'";
+}
+
+const Task* taskNamed(const Plan& plan, std::string_view id) {
+    const auto at = std::ranges::find(plan.tasks, id, &Task::id);
+    return at == plan.tasks.end() ? nullptr : &*at;
+}
+
+std::vector<PlacedPoint> pointsOfPass(const QuiltPlan& quilt, int pass) {
+    std::vector<PlacedPoint> out;
+    for (const Zone& z : quilt.zones)
+        if (z.pass == pass)
+            out.insert(out.end(), z.points.begin(), z.points.end());
+    std::ranges::sort(out);
+    return out;
+}
+
+// What is done is in the plan as it was done, and over by now.
+void restDone(const RestView& v, Report& report) {
+    for (const Task& was : v.before.plan.tasks) {
+        if (!v.isDone(was))
+            continue;
+        const Task* is = taskNamed(v.plan.plan, was.id);
+        if (is == nullptr)
+            report.add(called(was) + " is done, and the plan has left it out.");
+        else if (is->kind != was.kind || is->job != was.job || is->pass != was.pass ||
+                 is->zone != was.zone || is->people != was.people || is->places != was.places)
+            report.add(called(was) + " is done, and the plan has changed it.");
+        else if (is->end > v.facts.now || is->start > is->end)
+            report.add(called(was) + " is done; in the plan it ends at " + clock(is->end) +
+                       ", and it is " + clock(v.facts.now) + ".");
+    }
+}
+
+// Zones of which something is done stay as they are.
+void restBegun(const RestView& v, Report& report) {
+    for (const auto& [job, id] : v.facts.begun) {
+        const QuiltView* was = v.before.quilt(job);
+        const QuiltView* is = v.plan.quilt(job);
+        const Zone* zone = was == nullptr ? nullptr : was->zone(id);
+        if (zone == nullptr || is == nullptr)
+            continue;
+        const Zone* now = is->zone(id);
+        if (now == nullptr || *now != *zone)
+            report.add(is->label() + ": zone " + id + " is begun, and the plan has " +
+                       (now == nullptr ? "left it out." : "changed it."));
+    }
+}
+
+// A pass of which something is done stays where it lies, with all its points; what is basted cannot
+// be basted otherwise.
+void restBasted(const RestView& v, Report& report) {
+    for (const QuiltView& was : v.before.quilts) {
+        const QuiltView* is = v.plan.quilt(was.index);
+        for (const Pass& p : was.quilt.passes) {
+            if (is == nullptr || !v.isBegun(was.index, p.number))
+                continue;
+            const Pass* now = is->pass(p.number);
+            const std::string what = is->label() + ", pass " + std::to_string(p.number);
+            const char* differs = now == nullptr ? "is left out"
+                                  : std::tie(now->table, now->field) != std::tie(p.table, p.field)
+                                      ? "lies elsewhere"
+                                  : now->fresh != p.fresh   ? "bastes another area"
+                                  : now->pulled != p.pulled ? "is pulled across, or is not"
+                                  : now->holds != p.holds   ? "is held otherwise"
+                                  : now->rolls != p.rolls   ? "is rolled otherwise"
+                                                            : nullptr;
+            if (differs != nullptr)
+                report.add(what + " is begun, and in the plan it " + differs + ".");
+            if (now == nullptr)
+                continue;
+            if (pointsOfPass(is->quilt, p.number) != pointsOfPass(was.quilt, p.number))
+                report.add(what + " is begun, and the plan has other points in it.");
+        }
+    }
+}
+
+// Nothing new is planned for a time that is over.
+void restNow(const RestView& v, Report& report) {
+    for (const Task& t : v.plan.plan.tasks)
+        if (!v.isDone(t) && t.start < v.facts.now)
+            report.add(called(t) + " is to begin at " + clock(t.start) + "; it is " +
+                       clock(v.facts.now) + ".");
+}
+
+// What is in hand lasts no longer than four times what it was planned for: so far a learnt pace
+// goes at most (docs/computation/live.md).
+void restInHand(const RestView& v, Report& report) {
+    for (const Task& t : v.open.plan.tasks) {
+        const Task* was = v.isInHand(t) ? taskNamed(v.before.plan, t.id) : nullptr;
+        if (was != nullptr && t.end - t.start > 4 * (was->end - was->start) + Seconds{1})
+            report.add(called(t) + " is in hand and is to go on until " + clock(t.end) + ".");
+    }
+}
+
+// Closing early shifts the layers: what is closed was smoothed after all its pins were placed, or
+// is smoothed before.
+void restSmoothed(const RestView& v, Report& report) {
+    for (const Task& close : v.open.plan.tasks) {
+        if (close.kind != TaskKind::closePins)
+            continue;
+        const auto placed = std::ranges::find_if(v.open.plan.tasks, [&](const Task& t) {
+            return t.job == close.job && t.zone == close.zone && t.kind == TaskKind::placeOpen;
+        });
+        const bool toPlace = placed != v.open.plan.tasks.end();
+        const bool smoothed = std::ranges::any_of(v.plan.plan.tasks, [&](const Task& t) {
+            if (t.job != close.job || t.pass != close.pass || t.kind != TaskKind::smooth)
+                return false;
+            return v.isDone(t) ? !toPlace
+                               : t.end <= close.start && (!toPlace || t.start >= placed->end);
+        });
+        if (!smoothed)
+            report.add(called(close) + " closes zone " + close.zone + " at " + clock(close.start) +
+                       ", with no smoothing between placing and closing.");
+    }
+}
+
+// What comes after a call of its pass waits for something: else it could be ticked too early.
+void restWaits(const RestView& v, Report& report) {
+    for (const Task& t : v.open.plan.tasks) {
+        if (!t.after.empty())
+            continue;
+        const auto before = std::ranges::find_if(v.open.plan.tasks, [&](const Task& o) {
+            return o.job == t.job && o.pass == t.pass && o.kind != t.kind && o.end <= t.start;
+        });
+        if (before != v.open.plan.tasks.end())
+            report.add(called(t) + " waits for nothing, though '" + before->id +
+                       "' comes before it.");
+    }
+}
+
+/// Every kind of task has been done, or is to be done, as often as it takes; zones that are left
+/// out are not asked for.
+void restZones(const RestView& v, const QuiltView& q, Report& report) {
+    std::map<std::pair<std::string, TaskKind>, int> there;
+    for (const Task* t : q.tasks())
+        if (isOfZone(t->kind))
+            ++there[{t->zone, t->kind}];
+    for (const Zone& z : q.quilt.zones) {
+        const bool out = v.facts.setAside.contains({q.index, z.id});
+        for (const SeenTask& task : seenWay(q.job).tasks) {
+            if (task.of != SeenTask::Of::zone)
+                continue;
+            const int times = task.again && isPressedTwice(q) ? 2 : 1;
+            const int asked = z.points.empty() ? 0 : times;
+            const int has = there[{z.id, task.kind}];
+            if (out ? has > asked : has != asked)
+                report.add(q.label() + ": zone " + z.id + " has " + std::to_string(has) +
+                           " tasks of the kind " + std::string{name(task.kind)} + "; it takes " +
+                           std::to_string(asked) + ".");
+        }
+    }
+}
+
+// What is not done is in the plan: nothing of a zone or a pass is forgotten.
+void restTasks(const RestView& v, Report& report) {
+    if (v.plan.stopped() || v.endsWithPins())
+        return;
+    for (const QuiltView& q : v.plan.quilts) {
+        restZones(v, q, report);
+        std::map<int, bool> works; ///< by pass: some zone is not left out
+        for (const Zone& z : q.quilt.zones)
+            works[z.pass] =
+                works[z.pass] || (!z.points.empty() && !v.facts.setAside.contains({q.index, z.id}));
+        const auto has = [&](int pass, auto which) {
+            return std::ranges::any_of(v.plan.plan.tasks, [&](const Task& t) {
+                return t.job == q.index && t.pass == pass && which(t.kind);
+            });
+        };
+        bool rolled = false;
+        for (const Pass& p : q.quilt.passes) {
+            rolled = rolled || has(p.number, [](TaskKind k) { return k == TaskKind::handOver; });
+            if (!works[p.number])
+                continue;
+            const std::string what = q.label() + ", pass " + std::to_string(p.number);
+            for (const TaskKind kind : {TaskKind::layBacking, TaskKind::layBatting,
+                                        TaskKind::layTop, TaskKind::checkUnderside}) {
+                const bool asked = kind == TaskKind::checkUnderside || !p.pulled;
+                if (has(p.number, [kind](TaskKind k) { return k == kind; }) != asked)
+                    report.add(what + (asked ? " has no task" : " has a task") + " of the kind " +
+                               std::string{name(kind)} + ".");
+            }
+        }
+        if (!q.quilt.passes.empty() && !rolled)
+            report.add(q.label() + " is not rolled up at the end.");
+    }
+}
+
+// Pins that are missing are said to be, and how many; zones left for another day leave no more than
+// there are.
+void restPins(const RestView& v, Report& report) {
+    const std::int64_t asked = v.pinsToPlace(),
+                       missing = std::max<std::int64_t>(0, asked - v.facts.pins);
+    const auto& findings = v.plan.plan.findings;
+    const auto said = std::ranges::find(findings, Finding::Kind::pinsShort, &Finding::kind);
+    if (v.endsWithPins()) {
+        std::int64_t today = 0;
+        for (const QuiltView& q : v.plan.quilts)
+            for (const Zone& z : q.quilt.zones)
+                if (seenWay(q.job).fromBox && v.waits(q.index, z) &&
+                    std::ranges::any_of(v.plan.plan.tasks, [&](const Task& t) {
+                        return t.job == q.index && t.zone == z.id;
+                    }))
+                    today += std::ssize(z.points);
+        if (today > std::max<std::int64_t>(0, v.facts.pins))
+            report.add("Today's zones take " + std::to_string(today) + " pins; " +
+                       std::to_string(v.facts.pins) + " are in the box.");
+        if (missing == 0)
+            report.add("Zones are left for another day, and no pins are missing.");
+        return;
+    }
+    // Before anything is done nothing need be said where nobody has told how many there are.
+    if (said == findings.end() && v.plan.session.setting.stash.pins == 0 && v.facts.done.empty())
+        return;
+    if (said == findings.end() ? missing > 0
+                               : said->figures != std::vector{static_cast<int>(missing)})
+        report.add("The zones that wait take " + std::to_string(asked) + " pins, and " +
+                   std::to_string(v.facts.pins) + " are in the box; the plan says otherwise.");
+}
+
+// What is still to be laid out stands on tables that are there, or the plan says that they are not:
+// quilts on one surface follow one another, so the most of any counts.
+void restTables(const RestView& v, Report& report) {
+    using Size = std::pair<Length, Length>;
+    const auto sizeOf = [](Length a, Length b) { return Size{std::min(a, b), std::max(a, b)}; };
+    std::map<int, std::map<Size, int>> used;
+    for (const QuiltView& q : v.plan.quilts) {
+        const bool lies = std::ranges::any_of(
+            q.quilt.passes, [&](const Pass& p) { return !v.isBegun(q.index, p.number); });
+        const bool works = std::ranges::any_of(v.open.plan.tasks, [&](const Task& t) {
+            return t.job == q.index && !v.isBegun(q.index, t.pass);
+        });
+        std::map<Size, int> here;
+        for (const Rect& t : q.quilt.surface.tables)
+            ++here[sizeOf(t.width(), t.length())];
+        for (const auto& [size, count] : here)
+            if (lies && works) {
+                int& most = used[q.quilt.surface.number][size];
+                most = std::max(most, count);
+            }
+    }
+    std::map<Size, int> left;
+    for (const Table& t : v.plan.session.setting.room.tables)
+        left[sizeOf(t.length, t.width)] += t.count;
+    for (const auto& [number, tables] : used)
+        for (const auto& [size, count] : tables)
+            left[size] -= count;
+    const auto& findings = v.plan.plan.findings;
+    const bool told =
+        std::ranges::find(findings, Finding::Kind::tablesGone, &Finding::kind) != findings.end();
+    for (const auto& [size, count] : left)
+        if (count < 0 && !told)
+            report.add("What is left stands on " + std::to_string(-count) +
+                       " more tables than there are of " + figure(size.second, v.plan.plan.unit) +
+                       " by " + figure(size.first, v.plan.plan.unit) + ".");
+}
+
+// What the first plan bought, cut and sewed is as it was: layers, backing, batting, rolls for the
+// machine, and what was to be brought.
+void restSame(const RestView& v, Report& report) {
+    for (const QuiltView& was : v.before.quilts) {
+        const QuiltView* is = v.plan.quilt(was.index);
+        if (is == nullptr)
+            continue;
+        const QuiltPlan &a = was.quilt, &b = is->quilt;
+        if (a.layers != b.layers || a.backing != b.backing || a.batting != b.batting ||
+            a.machineRolls != b.machineRolls)
+            report.add(is->label() + ": backing, batting or layers are not those that lie there.");
+    }
+    if (v.plan.plan.supplies != v.before.plan.supplies)
+        report.add("What was to be brought is not what it was.");
+}
+
+// Early, middle and late are in this order, from now on, and no farther from the finish than a
+// third of what is left (an estimate: people differ by about a sixth).
+void restRange(const RestView& v, Report& report) {
+    const Plan& plan = v.plan.plan;
+    if (v.open.plan.tasks.empty())
+        return;
+    const FinishRange& r = plan.range;
+    const auto left = static_cast<double>((plan.finish - v.facts.now).count());
+    if (r.early > r.middle || r.middle > r.late || (r.early < v.facts.now && !v.endsWithPins()) ||
+        std::abs(static_cast<double>((r.middle - plan.finish).count())) > left / 3 + 60)
+        report.add("The plan finishes at " + clock(plan.finish) + "; it is said to lie between " +
+                   clock(r.early) + " and " + clock(r.late) + ", the middle at " + clock(r.middle) +
+                   ".");
+}
+
+constexpr std::array kRulesOfRest{
+    RuleOfRest{"rest.done", restDone},         RuleOfRest{"rest.begun", restBegun},
+    RuleOfRest{"rest.basted", restBasted},     RuleOfRest{"rest.now", restNow},
+    RuleOfRest{"rest.tasks", restTasks},       RuleOfRest{"rest.pins", restPins},
+    RuleOfRest{"rest.tables", restTables},     RuleOfRest{"rest.same", restSame},
+    RuleOfRest{"rest.range", restRange},       RuleOfRest{"rest.in-hand", restInHand},
+    RuleOfRest{"rest.smoothed", restSmoothed}, RuleOfRest{"rest.waits", restWaits}};
+
+} // namespace
+
+std::span<const RuleOfRest> rulesOfRest() {
+    return kRulesOfRest;
+}
+
+} // namespace bastewright::check

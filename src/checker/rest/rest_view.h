@@ -1,0 +1,55 @@
+#pragma once
+
+#include "checker/report.h"
+#include "checker/underway.h"
+#include "checker/view.h"
+
+#include <span>
+#include <string_view>
+
+namespace bastewright::check {
+
+/// A plan for the rest of a session with all that a rule of the rest may look at.
+struct RestView {
+    const PlanView& plan;   ///< all of it, what is done too
+    const PlanView& before; ///< the plan in force until now, by the same session
+    const PlanView& open;   ///< of `plan` the tasks that are not done, with who is there for them
+    const Underway& facts;
+
+    bool isDone(const Task& t) const { return facts.done.contains(t.id); }
+    /// Something of the pass is done: it lies, or lay, on its table.
+    bool isBegun(int quilt, int pass) const;
+    /// The quilt is pulled across for it after a pass that is begun, as in the plan in force.
+    bool isPulledWithBegun(int quilt, int pass) const;
+    /// It may have been begun: in the plan in force it waits for nothing.
+    bool isInHand(const Task& t) const;
+    /// A zone whose pins are still in the box: nothing of it is done, and it is not left out.
+    bool waits(int quilt, const Zone& zone) const;
+    /// Pins that the zones which wait take out of the box.
+    std::int64_t pinsToPlace() const;
+    /// The plan says that some zones are left for another day, because pins are short.
+    bool endsWithPins() const;
+};
+
+using RestRule = void (*)(const RestView&, Report&);
+
+/// A rule of its own for plans that take over in the middle of a session.
+struct RuleOfRest {
+    std::string_view name;
+    RestRule check;
+};
+std::span<const RuleOfRest> rulesOfRest();
+
+/// How a rule of first plans is asked of a plan that takes over.
+enum class AskedOf {
+    whole,     ///< of the plan, what is done too
+    newPasses, ///< of the passes of which nothing is done
+    open,      ///< of the tasks that are not done
+    notBegun,  ///< of those that cannot be in hand
+    same,      ///< of the first plan: what it is about must be as it was
+    first      ///< of the first plan only; a rule of the rest takes its place
+};
+/// Nothing for a rule that is not in the list: the tests ask for all.
+const AskedOf* askedOf(std::string_view rule);
+
+} // namespace bastewright::check

@@ -1,0 +1,308 @@
+#include "checker/underway.h"
+
+#include "checker/rest/rest_view.h"
+#include "checker/rule.h"
+#include "checker/ways/seen_way.h"
+#include "plan/call.h"
+
+#include <algorithm>
+#include <array>
+#include <limits>
+#include <set>
+#include <tuple>
+
+namespace bastewright::check {
+namespace {
+
+struct Asked {
+    std::string_view rule;
+    AskedOf of;
+};
+
+constexpr std::array kAsked{
+    Asked{"plan.quilts", AskedOf::whole},
+    Asked{"plan.names", AskedOf::whole},
+    Asked{"plan.findings", AskedOf::first}, // they are of what was planned first, or of the rest
+    Asked{"plan.help", AskedOf::whole},
+    Asked{"layers.top", AskedOf::whole},
+    Asked{"layers.sizes", AskedOf::whole},
+    Asked{"layers.short", AskedOf::whole},
+    Asked{"layers.spare", AskedOf::whole},
+    Asked{"layers.overhang", AskedOf::whole},
+    Asked{"surface.tables", AskedOf::whole},
+    Asked{"surface.group", AskedOf::whole},
+    Asked{"surface.stock", AskedOf::first}, // rest.tables
+    Asked{"surface.closed", AskedOf::whole},
+    Asked{"surface.passes", AskedOf::newPasses},
+    Asked{"passes.numbers", AskedOf::whole},
+    Asked{"passes.fresh", AskedOf::whole},
+    Asked{"passes.field", AskedOf::newPasses},
+    Asked{"passes.shift", AskedOf::whole},
+    Asked{"passes.touch", AskedOf::whole},
+    Asked{"passes.anchor", AskedOf::whole},
+    Asked{"passes.outward", AskedOf::whole},
+    Asked{"passes.worth", AskedOf::whole},
+    Asked{"passes.start", AskedOf::whole},
+    Asked{"passes.alternatives", AskedOf::whole},
+    Asked{"passes.ways", AskedOf::whole},
+    Asked{"passes.listed", AskedOf::first}, // no other way is to be had any more
+    Asked{"passes.smoothing", AskedOf::whole},
+    Asked{"passes.lift", AskedOf::whole},
+    Asked{"zones.partition", AskedOf::whole},
+    Asked{"zones.names", AskedOf::whole},
+    Asked{"zones.pass", AskedOf::whole},
+    Asked{"zones.reach", AskedOf::newPasses},
+    Asked{"points.coverage", AskedOf::whole},
+    Asked{"points.edge", AskedOf::whole},
+    Asked{"points.clearance", AskedOf::whole},
+    Asked{"points.apart", AskedOf::first}, // where rows of two spacings meet pins stand closer
+    Asked{"points.angle", AskedOf::whole},
+    Asked{"points.zone", AskedOf::whole},
+    Asked{"points.rows", AskedOf::first}, // with wider rows those are told that are new
+    Asked{"points.blocks", AskedOf::whole},
+    Asked{"points.told", AskedOf::whole},
+    Asked{"points.gaps", AskedOf::whole},
+    Asked{"points.sewn", AskedOf::whole},
+    Asked{"points.slack", AskedOf::whole},
+    Asked{"points.bound", AskedOf::whole},
+    Asked{"holds.sides", AskedOf::newPasses},
+    Asked{"holds.count", AskedOf::newPasses},
+    Asked{"holds.order", AskedOf::newPasses},
+    Asked{"holds.numbers", AskedOf::newPasses},
+    Asked{"rolls.beyond", AskedOf::newPasses},
+    Asked{"rolls.needed", AskedOf::newPasses},
+    Asked{"rolls.diameter", AskedOf::newPasses},
+    Asked{"rolls.clips", AskedOf::newPasses},
+    Asked{"rolls.machine", AskedOf::same},
+    Asked{"backing.panels", AskedOf::same},
+    Asked{"backing.cuts", AskedOf::same},
+    Asked{"backing.pieces", AskedOf::same},
+    Asked{"backing.bought", AskedOf::same},
+    Asked{"backing.narrow", AskedOf::same},
+    Asked{"backing.squared", AskedOf::same},
+    Asked{"backing.centre", AskedOf::same},
+    Asked{"backing.ways", AskedOf::same},
+    Asked{"backing.listed", AskedOf::same},
+    Asked{"backing.order", AskedOf::same},
+    Asked{"batting.bought", AskedOf::same},
+    Asked{"batting.pieces", AskedOf::same},
+    Asked{"batting.fits", AskedOf::same},
+    Asked{"batting.joins", AskedOf::same},
+    Asked{"batting.apart", AskedOf::same},
+    Asked{"batting.listed", AskedOf::same},
+    Asked{"crew.list", AskedOf::open},
+    Asked{"crew.tasks", AskedOf::first}, // rest.tasks
+    Asked{"crew.stretches", AskedOf::newPasses},
+    Asked{"crew.letters", AskedOf::newPasses},
+    Asked{"crew.hands", AskedOf::open},
+    Asked{"crew.seated", AskedOf::open},
+    Asked{"crew.rests", AskedOf::open},
+    Asked{"crew.people", AskedOf::open},
+    Asked{"crew.teams", AskedOf::newPasses},
+    Asked{"crew.skills", AskedOf::open},
+    Asked{"crew.handed", AskedOf::open},
+    Asked{"crew.hours", AskedOf::open},
+    Asked{"crew.breaks", AskedOf::open},
+    Asked{"crew.twice", AskedOf::open},
+    Asked{"crew.irons", AskedOf::open},
+    Asked{"crew.places", AskedOf::open},
+    Asked{"crew.reach", AskedOf::open},
+    Asked{"crew.edges", AskedOf::newPasses},
+    Asked{"crew.surfaces", AskedOf::newPasses},
+    Asked{"crew.after", AskedOf::open},
+    Asked{"crew.order", AskedOf::open},
+    Asked{"crew.waits", AskedOf::first},    // rest.waits
+    Asked{"crew.smoothed", AskedOf::first}, // rest.smoothed
+    Asked{"crew.cooled", AskedOf::open},
+    Asked{"crew.times", AskedOf::notBegun},
+    Asked{"crew.lengths", AskedOf::notBegun},
+    Asked{"crew.setup", AskedOf::notBegun},
+    Asked{"crew.finish", AskedOf::whole},
+    Asked{"crew.range", AskedOf::first},  // rest.range
+    Asked{"crew.pauses", AskedOf::first}, // while a pass is finished first, or somebody is waited
+                                          // for, nobody may work
+    Asked{"supplies.sums", AskedOf::same},
+    Asked{"supplies.enough", AskedOf::same},
+    Asked{"supplies.dots", AskedOf::same},
+    Asked{"supplies.needed", AskedOf::same},
+};
+
+/// Who is there from now on, by hours that are still to come: who is at the table is there already,
+/// and stays where their hours are over; who is not and should be is gone.
+Session whoIsThere(Session session, const Underway& facts) {
+    const auto begins = session.setting.start.sinceMidnight;
+    auto& helpers = session.setting.helpers;
+    std::erase_if(helpers, [&](const Helper& h) {
+        return !facts.present.contains(h.name) &&
+               (!h.from || Seconds{h.from->sinceMidnight - begins} <= facts.now);
+    });
+    for (Helper& h : helpers) {
+        if (!facts.present.contains(h.name))
+            continue;
+        h.from = {};
+        if (h.until && Seconds{h.until->sinceMidnight - begins} <= facts.now)
+            h.until = {};
+    }
+    return session;
+}
+
+/// Of a plan what is not done; a pass of which nothing is left has nobody's places any more.
+Plan openPart(Plan plan, const Underway& facts) {
+    std::erase_if(plan.tasks, [&](const Task& t) { return facts.done.contains(t.id); });
+    for (Task& t : plan.tasks)
+        std::erase_if(t.after, [&](const std::string& id) { return facts.done.contains(id); });
+    std::erase_if(plan.breaks, [&](const PlannedBreak& b) { return b.end <= facts.now; });
+    for (std::size_t q = 0; q < plan.quilts.size(); ++q)
+        for (Pass& p : plan.quilts[q].passes)
+            if (std::ranges::none_of(plan.tasks, [&](const Task& t) {
+                    return t.job == static_cast<int>(q) && t.pass == p.number;
+                }))
+                p.stretches.clear();
+    return plan;
+}
+
+/// Of what is open the passes of which nothing is done, as far as anything is planned for them.
+Plan newPart(Plan plan, const RestView& rest) {
+    const auto isNew = [&](int quilt, int pass) {
+        return !rest.isBegun(quilt, pass) && !rest.isPulledWithBegun(quilt, pass) &&
+               std::ranges::any_of(rest.open.plan.tasks,
+                                   [&](const Task& t) { return t.job == quilt && t.pass == pass; });
+    };
+    for (std::size_t q = 0; q < plan.quilts.size(); ++q)
+        std::erase_if(plan.quilts[q].passes,
+                      [&](const Pass& p) { return !isNew(static_cast<int>(q), p.number); });
+    std::erase_if(plan.tasks, [&](const Task& t) { return !isNew(t.job, t.pass); });
+    if (!rest.endsWithPins())
+        return plan;
+    // Whoever has no zone today needs no place.
+    for (std::size_t q = 0; q < plan.quilts.size(); ++q)
+        for (Pass& p : plan.quilts[q].passes)
+            std::erase_if(p.stretches, [&](const Stretch& s) {
+                return std::ranges::none_of(plan.tasks, [&](const Task& t) {
+                    return t.job == static_cast<int>(q) && t.pass == p.number && !t.zone.empty() &&
+                           std::ranges::find(t.people, s.person) != t.people.end();
+                });
+            });
+    return plan;
+}
+
+/// Of what is open what cannot be in hand, nor any other part of it.
+Plan untouchedPart(Plan plan, const RestView& rest) {
+    using Part = std::tuple<int, TaskKind, int, std::string>; ///< what several tasks may share
+    const auto partOf = [](const Task& t) {
+        return Part{t.job, t.kind, t.kind == TaskKind::setUp ? 1 : t.pass, t.zone};
+    };
+    std::set<Part> touched;
+    for (const Task& t : rest.plan.plan.tasks)
+        if (rest.isDone(t) || rest.isInHand(t))
+            touched.insert(partOf(t));
+    std::erase_if(plan.tasks, [&](const Task& t) { return touched.contains(partOf(t)); });
+    return plan;
+}
+
+} // namespace
+
+const AskedOf* askedOf(std::string_view rule) {
+    const auto at = std::ranges::find(kAsked, rule, &Asked::rule);
+    return at == kAsked.end() ? nullptr : &at->of;
+}
+
+bool RestView::isBegun(int quilt, int pass) const {
+    const QuiltView* q = before.quilt(quilt);
+    return q != nullptr &&
+           (std::ranges::any_of(before.plan.tasks,
+                                [&](const Task& t) {
+                                    return t.job == quilt && t.pass == pass &&
+                                           t.kind != TaskKind::setUp && isDone(t) &&
+                                           !facts.setAside.contains({quilt, t.zone});
+                                }) ||
+            std::ranges::any_of(q->quilt.zones, [&](const Zone& z) {
+                return z.pass == pass && !z.points.empty() && facts.begun.contains({quilt, z.id});
+            }));
+}
+
+bool RestView::isPulledWithBegun(int quilt, int pass) const {
+    const QuiltView* was = before.quilt(quilt);
+    const QuiltView* is = plan.quilt(quilt);
+    for (int p = pass; was != nullptr && is != nullptr; --p) {
+        if (isBegun(quilt, p))
+            return true;
+        const Pass* one = was->pass(p);
+        const Pass* two = is->pass(p);
+        if (one == nullptr || two == nullptr || !one->pulled || one->table != two->table)
+            return false;
+    }
+    return false;
+}
+
+bool RestView::isInHand(const Task& t) const {
+    const auto was = std::ranges::find(before.plan.tasks, t.id, &Task::id);
+    return was != before.plan.tasks.end() &&
+           std::ranges::all_of(was->after,
+                               [&](const std::string& id) { return facts.done.contains(id); });
+}
+
+bool RestView::waits(int quilt, const Zone& zone) const {
+    return !facts.begun.contains({quilt, zone.id}) && !facts.setAside.contains({quilt, zone.id});
+}
+
+std::int64_t RestView::pinsToPlace() const {
+    std::int64_t out = 0;
+    for (const QuiltView& q : plan.quilts)
+        for (const Zone& z : q.quilt.zones)
+            if (seenWay(q.job).fromBox && waits(q.index, z))
+                out += std::ssize(z.points);
+    return out;
+}
+
+bool RestView::endsWithPins() const {
+    return std::ranges::any_of(plan.plan.findings, [](const Finding& f) {
+        return f.kind == Finding::Kind::pinsShort && f.level == Finding::Level::note;
+    });
+}
+
+} // namespace bastewright::check
+
+namespace bastewright {
+
+Findings checkRest(const Session& given, const Plan& plan, const Underway& facts) {
+    using namespace check;
+    Session session = given;
+    if (session.setting.helpers.empty())
+        session.setting.helpers.emplace_back().name = "Helper 1";
+    const Session there = whoIsThere(session, facts);
+    const Plan openTasks = openPart(plan, facts);
+    const PlanView whole{session, plan}, before{session, *facts.before}, open{there, openTasks};
+    const RestView rest{whole, before, open, facts};
+    const Plan newPasses = newPart(openTasks, rest);
+    const Plan formerPasses = newPart(openPart(*facts.before, facts), rest);
+    const Plan untouched = untouchedPart(openTasks, rest);
+    const PlanView fresh{there, newPasses}, former{there, formerPasses}, notBegun{there, untouched};
+
+    constexpr int kAll = std::numeric_limits<int>::max(); // so that the two can be compared
+    Findings out, standing;
+    for (const Rule& rule : rules()) {
+        const AskedOf* of = askedOf(rule.name);
+        if (of == nullptr || *of == AskedOf::whole) {
+            ask(rule, whole, out, kAll);
+            ask(rule, before, standing, kAll);
+        } else if (*of == AskedOf::open) {
+            ask(rule, open, out);
+        } else if (*of == AskedOf::notBegun) {
+            ask(rule, notBegun, out);
+        } else if (*of == AskedOf::newPasses) {
+            ask(rule, fresh, out, kAll);
+            ask(rule, former, standing, kAll);
+        }
+    }
+    std::erase_if(
+        out, [&](const Finding& f) { return std::ranges::find(standing, f) != standing.end(); });
+    for (const RuleOfRest& rule : rulesOfRest()) {
+        Report report{rule.name, out};
+        rule.check(rest, report);
+        report.close();
+    }
+    return out;
+}
+
+} // namespace bastewright
