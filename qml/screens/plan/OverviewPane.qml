@@ -21,9 +21,10 @@ Flickable {
         id: lines
 
         property var model: []
+        property bool brief: false // their words are few
 
         width: parent.width
-        columns: width > 22 * Theme.text ? 2 : 1
+        columns: brief && width > 22 * Theme.text ? 2 : 1
         columnSpacing: Theme.gap
 
         Repeater {
@@ -157,6 +158,7 @@ Flickable {
             }
         }
         Lines {
+            brief: true
             model: [
                 {pane: "quilt", glyph: "quilt", title: qsTr("Your quilt"), text: quilt.summary},
                 {pane: "basting", glyph: "pin", title: qsTr("Basting"), text: basting.summary},

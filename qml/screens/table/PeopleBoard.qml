@@ -30,6 +30,10 @@ AbstractButton {
                                  : busy * heightOf(2) + (count - busy) * brief <= free ? 2 : 1
     readonly property int linesOfOthers: lines === 3 ? 3 : lines === 2 && count * heightOf(2) <= free ? 2 : 1
 
+    // In a row whoever works has more words, and more room for them.
+    readonly property real more: strip && count <= 6 ? 1.6 : 1
+    readonly property real shares: count > 6 ? 6 : Math.max(1, busy * more + count - busy)
+
     // For everybody's line, and for two lines each.
     readonly property real leastHeight: count * (Theme.tableText * 1.4 + between) - between
     readonly property real amplyHeight: count * (heightOf(2) + between) - between
@@ -83,7 +87,7 @@ AbstractButton {
             readonly property int lines: works ? board.lines : board.linesOfOthers
             readonly property string both: qsTr("%1: %2").arg(name).arg(now)
 
-            width: board.strip ? Math.floor((list.width + Theme.gap) / Math.max(1, Math.min(board.count, 6)) - Theme.gap)
+            width: board.strip ? Math.floor((list.width + Theme.gap) * (works ? board.more : 1) / board.shares - Theme.gap)
                                : list.width
             height: board.strip ? list.height : board.heightOf(lines)
             Accessible.role: Accessible.StaticText

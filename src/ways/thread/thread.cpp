@@ -178,7 +178,7 @@ Way thread() {
         .fromBox = false,
         .irons = false,
         .turnedFrom = {},
-        .mostInZone = 30,
+        .mostInZone = 45,
         .instead = {},
         .against = [](const Job&) { return std::optional<Finding>{}; },
         .unfinished = nullptr,
