@@ -1,8 +1,31 @@
 #include "planners/points/pin_rows_of.h"
 
 #include <algorithm>
+#include <map>
+#include <optional>
 
 namespace bastewright::points {
+namespace {
+
+/// Of the distances that are often there, at least a quarter as often as the usual one, the nearest
+/// to what was aimed at: seams move rows and marks, and what is said is what people will find.
+Length oftenNear(Length aimed, const std::vector<std::vector<Length>>& lines) {
+    std::map<Length, int> times;
+    for (const auto& line : lines)
+        for (std::size_t i = 1; i < line.size(); ++i)
+            ++times[line[i] - line[i - 1]];
+    int most = 0;
+    for (const auto& [distance, n] : times)
+        most = std::max(most, n);
+    std::optional<Length> best;
+    for (const auto& [distance, n] : times)
+        if (n * 4 >= most && (!best || abs(distance - aimed) < abs(*best - aimed)))
+            best = distance;
+    return best.value_or(aimed);
+}
+
+} // namespace
+
 Length rasterLength(int steps, Unit unit) {
     return steps * (unit == Unit::inch ? Length::inch64ths(8) : Length::nanometres(2'500'000));
 }
@@ -21,8 +44,6 @@ PinRows pinRowsOf(const RowLayout& layout, const Rules& rules, Unit unit, const 
     std::ranges::sort(left);
     PinRows out;
     out.along = layout.choice.along;
-    out.gap = Length::nearestInches(layout.choice.gap);
-    out.step = Length::nearestInches(layout.choice.step);
     out.ribbons = {lengths(layout.choice.marks.odd), lengths(layout.choice.marks.even),
                    lengths(layout.choice.rows)};
     for (std::size_t i = 0; i < layout.rows.size(); ++i) {
@@ -42,6 +63,13 @@ PinRows pinRowsOf(const RowLayout& layout, const Rules& rules, Unit unit, const 
         std::ranges::sort(row.aside);
         out.lines.push_back(std::move(row));
     }
+    std::vector<std::vector<Length>> rows(1), places;
+    for (const PinRow& row : out.lines) {
+        rows.front().push_back(row.at);
+        places.push_back(row.places);
+    }
+    out.gap = oftenNear(Length::nearestInches(layout.choice.gap), rows);
+    out.step = oftenNear(Length::nearestInches(layout.choice.step), places);
     out.singles = std::move(left);
     out.slack = Length::inch64ths(slack64ths(pins, rules));
     return out;
