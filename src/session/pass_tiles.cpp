@@ -1,14 +1,29 @@
 #include "session/pass_tiles.h"
 
 #include <algorithm>
-#include <iterator>
-#include <set>
+#include <numeric>
 
 namespace bastewright {
 namespace {
 
-int indexOf(const std::set<Length>& lines, Length at) {
-    return static_cast<int>(std::distance(lines.begin(), lines.find(at)));
+/// How many zones lie one behind the other before each, along one axis: whatever lies before
+/// another on the table comes before it on the board, and no line of the board is left empty
+/// because zones beside each other begin at different places.
+std::vector<int> linesOf(const std::vector<const Zone*>& zones, Length Rect::*from,
+                         Length Rect::*to) {
+    std::vector<std::size_t> order(zones.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::sort(order, {}, [&](std::size_t i) { return zones[i]->area.*from; });
+    std::vector<int> line(zones.size(), 0);
+    for (const std::size_t i : order)
+        for (const std::size_t before : order)
+            if (zones[before]->area.*to <= zones[i]->area.*from)
+                line[i] = std::max(line[i], line[before] + 1);
+    return line;
+}
+
+int countOf(const std::vector<int>& lines) {
+    return lines.empty() ? 1 : *std::ranges::max_element(lines) + 1;
 }
 
 } // namespace
@@ -20,26 +35,23 @@ PassTiles tilesOf(const QuiltPlan& quilt, int pass, int quarters) {
     constexpr std::array kRound{Side::head, Side::right, Side::foot, Side::left};
     for (std::size_t place = 0; place < 4; ++place)
         out.around[place] = kRound[(place + 4 - static_cast<std::size_t>(turn)) % 4];
-    std::set<Length> xs, ys;
-    for (const auto& zone : quilt.zones)
-        if (zone.pass == pass) {
-            xs.insert(zone.area.x0);
-            ys.insert(zone.area.y0);
-        }
-    const int across = static_cast<int>(xs.size()), down = static_cast<int>(ys.size());
-    out.columns = std::max(1, turn % 2 == 0 ? across : down);
-    out.rows = std::max(1, turn % 2 == 0 ? down : across);
-    for (const auto& zone : quilt.zones) {
-        if (zone.pass != pass)
-            continue;
-        const int c = indexOf(xs, zone.area.x0), r = indexOf(ys, zone.area.y0);
-        PassTiles::Tile tile{&zone, c, r};
+    std::vector<const Zone*> zones;
+    for (const Zone& zone : quilt.zones)
+        if (zone.pass == pass)
+            zones.push_back(&zone);
+    const auto xs = linesOf(zones, &Rect::x0, &Rect::x1), ys = linesOf(zones, &Rect::y0, &Rect::y1);
+    const int across = countOf(xs), down = countOf(ys);
+    out.columns = turn % 2 == 0 ? across : down;
+    out.rows = turn % 2 == 0 ? down : across;
+    for (std::size_t i = 0; i < zones.size(); ++i) {
+        const int c = xs[i], r = ys[i];
+        PassTiles::Tile tile{zones[i], c, r};
         if (turn == 1)
-            tile = {&zone, down - 1 - r, c};
+            tile = {zones[i], down - 1 - r, c};
         else if (turn == 2)
-            tile = {&zone, across - 1 - c, down - 1 - r};
+            tile = {zones[i], across - 1 - c, down - 1 - r};
         else if (turn == 3)
-            tile = {&zone, r, across - 1 - c};
+            tile = {zones[i], r, across - 1 - c};
         out.tiles.push_back(tile);
     }
     return out;
