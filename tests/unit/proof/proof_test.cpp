@@ -60,7 +60,7 @@ TEST(Proof, SmallerThanTheTopStops) {
     ASSERT_EQ(out.size(), 1u);
     EXPECT_EQ(out[0].level, Finding::Level::stop);
     EXPECT_THAT(out[0].text, HasSubstr("1 in too little"));
-    EXPECT_THAT(out[0].cure, HasSubstr("3 in longer is the least"));
+    EXPECT_THAT(out[0].cure, HasSubstr("just does with 3 in more"));
     EXPECT_THAT(out[0].cure, HasSubstr("(116 in)"));
 }
 
@@ -89,7 +89,7 @@ TEST(Proof, ATopThatLeansTakesUpMore) {
     ASSERT_EQ(stop.size(), 1u);
     EXPECT_EQ(stop[0].level, Finding::Level::stop);
     EXPECT_THAT(stop[0].text, HasSubstr("1 in too little"));
-    EXPECT_THAT(stop[0].cure, HasSubstr("3 in wider is the least"));
+    EXPECT_THAT(stop[0].cure, HasSubstr("just does with 3 in more"));
 }
 
 TEST(Proof, WhatIsNotWashedYetIsCuredAsItIsMeasured) {

@@ -173,7 +173,7 @@ TEST_F(Layers, ABackingMeasuredTooSmallStopsWithItsCure) {
     EXPECT_FALSE(layers->hasBacking());
     const auto& first = layers->spare()->rows().front();
     EXPECT_EQ(first[1].toString(), "stop");
-    EXPECT_TRUE(first[3].toString().contains("5\u00a0in wider is the least"))
+    EXPECT_TRUE(first[3].toString().contains("5\u00a0in more, which leaves half"))
         << first[3].toString().toStdString();
 }
 
