@@ -31,7 +31,7 @@ AbstractButton {
     readonly property int linesOfOthers: lines === 3 ? 3 : lines === 2 && count * heightOf(2) <= free ? 2 : 1
 
     // In a row whoever works has more words, and more room for them.
-    readonly property real more: strip && count <= 6 ? 1.6 : 1
+    readonly property real more: strip && count <= 6 ? 2 : 1
     readonly property real shares: count > 6 ? 6 : Math.max(1, busy * more + count - busy)
 
     // For everybody's line, and for two lines each.
@@ -163,7 +163,7 @@ AbstractButton {
                     wrapMode: Text.NoWrap
                 }
                 Said {
-                    readonly property int most: board.strip || row.lines === 3 && !row.works ? 2 : 1
+                    readonly property int most: board.strip ? (row.height >= 3 * lineHeight ? 2 : 1) : row.lines === 3 && !row.works ? 2 : 1
 
                     visible: row.lines > 1 && (row.works || nowMeasure.implicitWidth <= width * (most === 2 ? 1.7 : 1))
                     text: row.now
