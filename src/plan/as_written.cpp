@@ -1,6 +1,7 @@
 #include "plan/as_written.h"
 
 #include "job/json_text.h"
+#include "measures/length_text.h"
 #include "plan/plan_fields.h"
 #include "plan/plan_json.h"
 #include "plan/sentences.h"
@@ -66,11 +67,13 @@ private:
     int count_ = 0;
 };
 
-/// A text whose sentence is not in the file was changed by hand. Units are no words.
+/// A text whose sentence is not in the file was changed by hand. Units are no words, nor is the
+/// length of pins.
 void unsaid(const Plan& plan, Differences& out) {
     Plan words = plan;
     for (Supply& s : words.supplies)
-        if (s.unit.kind() == Sentence::Kind::name)
+        if (s.unit.kind() == Sentence::Kind::name &&
+            (s.kind != Supply::Kind::pins || parseLength(s.unit.text(), plan.unit)))
             s.unit = {};
     forEachSentence(words, [&](const Sentence& s) {
         if (s.kind() == Sentence::Kind::name && !s.empty())

@@ -26,13 +26,13 @@ struct Standing {
 
 void crewPlaces(const PlanView& v, Report& report) {
     for (const Task& t : v.plan.tasks) {
-        const Pass* pass = passOf(v, t);
-        if (pass == nullptr)
-            continue;
         if (isOfZone(t.kind) ? t.places.size() != 1
                              : !t.places.empty() && t.places.size() != t.people.size())
             report.add(label(t) + " has " + std::to_string(t.places.size()) + " places for " +
                        std::to_string(t.people.size()) + " people.");
+        const Pass* pass = passOf(v, t);
+        if (pass == nullptr)
+            continue;
         const auto& closed = v.quilt(t.job)->quilt.surface.closed;
         for (const StandingPlace& at : t.places) {
             const Unit unit = v.plan.unit;

@@ -207,6 +207,8 @@ void pointsBlocks(const QuiltView& v, Report& report) {
                    figure(blocks.block, v.plan.unit) + "; the top has none.");
         return;
     }
+    if (blocks.perStrip < 0)
+        report.add(v.label() + ": fewer than no points are said to lie in a sashing strip.");
     const Length all = blocks.block;
     for (const Point& p : blocks.inBlock)
         for (const Point& image : {Point{all - p.x, p.y}, Point{p.x, all - p.y}, Point{p.y, p.x}})
