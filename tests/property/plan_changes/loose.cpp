@@ -47,6 +47,8 @@ constexpr std::array kLoose{
     Loose{"/rows/gap", estimate, "more less", "where rows had to move: one that is there often"},
     Loose{"/rows/step", estimate, "more less", "where points had to move: one that is there often"},
     // Who does what from where: any that keep every rule serve as well.
+    Loose{"/tasks/*/places", estimate, "twice",
+          "in a plan that says it cannot be carried out: places are not held"},
     Loose{"/tasks/*/people/*", estimate, "other", "somebody who may, is there and reaches"},
     Loose{"/tasks/*/people", estimate, "without moved",
           "of a team, in no order: as many as the rules ask for"},
@@ -76,6 +78,7 @@ constexpr std::array kLoose{
           "how many clips would do instead of folding"},
     Loose{"/batting/to_bring/*", estimate, "other", "another thing to bring"},
     Loose{"/backing/to_bring/*", estimate, "other", "another thing to bring"},
+    Loose{"/sentences", estimate, "without", "one that reads as another does"},
     // Lists in no order.
     Loose{"/alternatives", order, "moved without", "ways that are as long"},
     Loose{"/backing/alternatives", order, "moved", "what people would sew comes first"},
