@@ -70,14 +70,9 @@ public:
 
 private:
     void followClock(std::optional<ClockTime> began) {
-        constexpr std::chrono::hours kEarly{3}, kLate{6};
-        if (!began)
-            return;
-        clock_ = *began;
         ClockTime& start = out_.session.setting.start;
-        const auto late = began->sinceMidnight - start.sinceMidnight;
-        if (late >= -kEarly && late <= kLate)
-            start = *began;
+        clock_ = began.value_or(start);
+        start = hoursCountFrom(start, began);
     }
 
     /// The new plan, by whatever the change asks for.

@@ -42,8 +42,7 @@ struct Change {
     std::optional<ClockTime> until{};
     ForPins forPins = ForPins::nothing;
     /// The time of day at which the session began, where that is known: what is said of times
-    /// counts from it. People's hours do too, where it is up to three hours before, or six after,
-    /// the planned start; else it is another day, and hours count as they were planned.
+    /// counts from it, and people's hours as `hoursCountFrom` has it.
     std::optional<ClockTime> began{};
 };
 

@@ -84,8 +84,10 @@ Turns LiveSession::turns() const {
     return {inside_->fold->index(), session().setting.helpers, state()};
 }
 
-Forecast LiveSession::forecastAt(std::int64_t nowMs) const {
-    return forecast(plan(), session().setting, state(), inside_->events, nowMs);
+Forecast LiveSession::forecastAt(std::int64_t nowMs, std::optional<ClockTime> began) const {
+    Setting setting = session().setting;
+    setting.start = hoursCountFrom(setting.start, began);
+    return forecast(plan(), setting, state(), inside_->events, nowMs);
 }
 
 } // namespace bastewright

@@ -41,7 +41,8 @@ public:
     /// The answers for this moment; valid until the next event is added.
     Turns turns() const;
 
-    Forecast forecastAt(std::int64_t nowMs) const;
+    /// `began`: the time of day at which the session began (`hoursCountFrom`).
+    Forecast forecastAt(std::int64_t nowMs, std::optional<ClockTime> began = {}) const;
 
 private:
     struct Inside;

@@ -56,6 +56,14 @@ Seconds elapsed(std::span<const Event> events, std::int64_t nowMs) {
     return Seconds{workLog({}, events, nowMs).session / 1000};
 }
 
+ClockTime hoursCountFrom(ClockTime planned, std::optional<ClockTime> began) {
+    constexpr std::chrono::hours kEarly{3}, kLate{6};
+    if (!began)
+        return planned;
+    const auto late = began->sinceMidnight - planned.sinceMidnight;
+    return late >= -kEarly && late <= kLate ? *began : planned;
+}
+
 Forecast forecast(const Plan& plan, const Setting& setting, const LiveState& state,
                   std::span<const Event> events, std::int64_t nowMs) {
     if (!state.started)

@@ -34,6 +34,11 @@ struct Forecast {
     Seconds left{}; ///< from now to `finish`
     auto operator<=>(const Forecast&) const = default;
 };
+/// From where people's hours count in a session that began at `began`, where that is known: from
+/// there where it is up to three hours before the planned start or six after; else it is another
+/// day, and hours count as they were planned.
+ClockTime hoursCountFrom(ClockTime planned, std::optional<ClockTime> began);
+
 /// `plan` and `setting` are those in force, `state` the fold of `events`. What is left keeps its
 /// people and order; tasks of people who are away fall to whoever has least.
 Forecast forecast(const Plan& plan, const Setting& setting, const LiveState& state,

@@ -103,7 +103,7 @@ Item {
             anchors.right: parent.right
             y: bar.wide ? (acts.row - height) / 2 : acts.row + (acts.row > 0 ? bar.between : 0)
             width: bar.wide ? implicitWidth : parent.width
-            visible: bar.board.finished
+            visible: bar.board.pinsToCount
             glyph: "pin"
             text: qsTr("Count pins")
             onClicked: bar.countWanted()

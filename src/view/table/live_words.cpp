@@ -133,7 +133,7 @@ LiveController::Finish LiveController::finish() const {
     if (!live_ || !live_->state().started || ended())
         return {};
     const auto now = clock_();
-    const auto f = live_->forecastAt(now);
+    const auto f = live_->forecastAt(now, words::clockOf(live_->state().startedMs));
     // The hour is the clock's as it is now plus what is left: right even where the clock was set.
     // Nobody knows it to the minute.
     const auto at = [&](Seconds s) {

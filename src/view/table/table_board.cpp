@@ -1,6 +1,7 @@
 #include "view/table/table_board.h"
 
 #include "session/pass_tiles.h"
+#include "session/pins.h"
 #include "session/ticks.h"
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
@@ -189,6 +190,14 @@ void TableBoard::layTiles(const Turns& turns) {
                        drawing::inches(zone.area), placesOf(zone)});
     }
     zones_.setRows(std::move(out));
+}
+
+bool TableBoard::pinsToCount() const {
+    if (!finished_ || !plan())
+        return false;
+    const auto& live = *live_->live();
+    const PinCount pins = countPins(live.plan(), live.session().setting, live.state());
+    return pins.out > 0 || pins.back > 0;
 }
 
 void TableBoard::findStep(const Turns& turns) {

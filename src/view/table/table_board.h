@@ -45,6 +45,8 @@ class TableBoard : public QObject {
     /// What comes cannot be taken for a mere tick (the release of a pass, the end): it is held.
     Q_PROPERTY(bool stepHeld READ stepHeld NOTIFY changed)
     Q_PROPERTY(bool finished READ finished NOTIFY changed)
+    /// All is done and pins came out of the box: they are counted back.
+    Q_PROPERTY(bool pinsToCount READ pinsToCount NOTIFY changed)
 
 public:
     explicit TableBoard(LiveController* live, QObject* parent = nullptr);
@@ -81,6 +83,7 @@ public:
     TableRows* callsAhead() { return &callsAhead_; }
     /// Everything of this quilt is done.
     bool finished() const { return finished_; }
+    bool pinsToCount() const;
 
     /// Reads the session again; happens by itself when it changes.
     void refresh();

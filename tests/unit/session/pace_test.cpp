@@ -187,6 +187,35 @@ TEST(Forecast, AtTheStartIsThePlanWithARange) {
     EXPECT_EQ(f.left, f.finish);
 }
 
+TEST(Forecast, HoursCountFromTheStartWithinAnAfternoonOfThePlannedOne) {
+    using namespace std::chrono_literals;
+    const auto from = [](std::chrono::minutes began) {
+        return hoursCountFrom({13h}, ClockTime{began}).sinceMidnight;
+    };
+    EXPECT_EQ(hoursCountFrom({13h}, {}), ClockTime{13h});
+    EXPECT_EQ(from(13h + 25min), 13h + 25min);
+    EXPECT_EQ(from(10h), 10h);
+    EXPECT_EQ(from(19h), 19h);
+    EXPECT_EQ(from(9h + 59min), 13h) << "another day";
+    EXPECT_EQ(from(19h + 1min), 13h);
+}
+
+// Whoever must leave leaves when the clock says so, however late it began.
+TEST(Forecast, SomebodyWhoMustLeaveLeavesALateSessionSooner) {
+    Reporter r;
+    r.start();
+    Setting setting = made::smallSetting();
+    const auto whole = std::chrono::ceil<std::chrono::minutes>(plan().finish);
+    setting.helpers.front().until = ClockTime{setting.start.sinceMidnight + whole};
+    const auto left = [&](std::chrono::minutes late) {
+        Setting began = setting;
+        began.start.sinceMidnight += late;
+        return forecast(plan(), began, fold(plan(), setting, r.events()), r.events(), r.nowMs())
+            .left;
+    };
+    EXPECT_GT(left(whole / 2), left(std::chrono::minutes{0}));
+}
+
 TEST(Forecast, FollowsAnEarlyAndALateTable) {
     // After both passes only the check (90 s) and the rolling up (300 s) are left.
     const auto onTime = at(wholeSession(65));

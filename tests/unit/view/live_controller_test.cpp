@@ -197,6 +197,7 @@ TEST_F(AtTable, StepsComeInOrderAndWaitForTheirZones) {
     board->doStep();
     EXPECT_EQ(board->step(), "end");
     EXPECT_TRUE(board->finished());
+    EXPECT_TRUE(board->pinsToCount());
     board->doStep();
     EXPECT_TRUE(live->ended());
 }
