@@ -10,7 +10,8 @@
 namespace bastewright {
 namespace {
 
-/// The planned people, those who are away replaced by whoever has least of what is left.
+/// The planned people, those who are away, or have left by then, replaced by whoever has least of
+/// what is left.
 std::vector<Task> withThoseHere(std::vector<Task> tasks, const LiveState& state,
                                 const std::vector<crew::Hand>& hands, Seconds now) {
     std::map<std::string, Seconds> load;
@@ -22,17 +23,22 @@ std::vector<Task> withThoseHere(std::vector<Task> tasks, const LiveState& state,
             return h.helper.name == who && Seconds{h.from} > now && h.from < crew::kAlways;
         });
     };
+    const auto leftBy = [&](const std::string& who, Seconds start) {
+        return std::ranges::any_of(hands, [&](const crew::Hand& h) {
+            return h.helper.name == who && Seconds{h.until} <= start && Seconds{h.until} > now;
+        });
+    };
     for (const auto& t : tasks)
         for (const auto& who : t.people)
             load[who] += t.end - t.start;
     for (auto& t : tasks)
         for (auto& who : t.people) {
-            if (here(who) || state.present.empty())
+            if ((here(who) && !leftBy(who, t.start)) || state.present.empty())
                 continue;
             const std::string* best = nullptr;
             for (const auto& other : state.present)
                 if (std::ranges::find(t.people, other) == t.people.end() &&
-                    (!best || load[other] < load[*best]))
+                    !leftBy(other, t.start) && (!best || load[other] < load[*best]))
                     best = &other;
             if (best) {
                 load[*best] += t.end - t.start;
