@@ -14,7 +14,7 @@ import time
 from pathlib import Path
 
 from finger import Finger
-from window_test import WAIT, Display, Program
+from window_test import Display, Program, until
 
 MOST_TAPS = 40
 LOWEST = 770  # of a window 800 high
@@ -128,10 +128,7 @@ def with_a_finger(executable, display):
 
 def to_the_sheets(user, home):
     user.tap("sheets", "savePdf")
-    end = time.monotonic() + WAIT
-    while not list(Path(home).rglob("*.pdf")):
-        assert time.monotonic() < end, "no sheets were written"
-        time.sleep(0.2)
+    until(lambda: list(Path(home).rglob("*.pdf")), "no sheets were written")
 
 
 def main(executable):

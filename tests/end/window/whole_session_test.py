@@ -10,7 +10,7 @@ import tempfile
 import time
 from collections import Counter
 
-from window_test import Display, Program, demo_at_the_table, step_or_hold, stored, until, zones
+from window_test import Display, Program, demo_at_the_table, hold, step_or_hold, stored, until, zones
 
 
 def kinds(home):
@@ -62,9 +62,7 @@ def main(executable):
         told = kinds(home)
         assert told["zone-opened"] == told["zone-closed"] > 0, told
         assert told["check-answered"] >= 4, told
-        program.tap("holdStep")  # the end
-        time.sleep(0.7)
-        program.tap("holdStep")
+        hold(program)  # the end
         until(lambda: kinds(home)["session-ended"], "the session did not end", 10)
         print(f"{taps} taps in {time.monotonic() - begun:.0f} s; {dict(told)}")
         program.kill()
