@@ -12,13 +12,31 @@ namespace bastewright::check {
 using QuiltRule = void (*)(const QuiltView&, Report&);
 using PlanRule = void (*)(const PlanView&, Report&);
 
+/// How a rule of first plans is asked of a plan that takes over.
+enum class AskedOf {
+    whole,     ///< of the plan, what is done too
+    newPasses, ///< of the passes of which nothing is done
+    open,      ///< of the tasks that are not done
+    notBegun,  ///< of those that cannot be in hand
+    same,      ///< of the first plan: what it is about must be as it was
+    first      ///< of the first plan only; a rule of the rest takes its place
+};
 struct Rule {
     /// A rule that asks for something to be there is not asked of a quilt for which the plan itself
     /// says that there is no good plan; a rule about what is there always is.
     enum class Asks { always, unlessStopped };
+
+    constexpr Rule(std::string_view stableName, std::variant<QuiltRule, PlanRule> checks,
+                   AskedOf askedOf, Asks whether = Asks::always)
+        : name{stableName}
+        , check{checks}
+        , of{askedOf}
+        , asks{whether} {}
+
     std::string_view name; ///< stable, "part.rule"
     std::variant<QuiltRule, PlanRule> check;
-    Asks asks = Asks::always;
+    AskedOf of;
+    Asks asks;
 };
 
 /// All rules, in the order of their findings.

@@ -26,8 +26,7 @@ struct Texts {
 
 /// Of older libraries: a plan that stands alone, or both, each as a text.
 Texts textsOf(const std::string& text) {
-    // A plan that stands alone passes one of these limits and is left to its own
-    // reader.
+    // A plan that stands alone passes one of these limits and is left to its own reader.
     constexpr JsonLimits kWithin{.bytes = 100'000'000, .values = 10, .depth = 2, .fields = 4};
     Findings problems;
     const auto both = parseJson(text, kWithin, problems);

@@ -12,6 +12,7 @@
 #include "session/private/short_of_pins.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace bastewright {
 namespace {
@@ -28,30 +29,27 @@ public:
         , state_{state}
         , nowMs_{nowMs} {
         out_.session = session;
-        clock_ = session.setting.start;
     }
 
     Proposal run(const Change& change, std::stop_token stop) {
         followClock(change.began);
         out_.finishBefore = forecast(plan_, out_.session.setting, state_, events_, nowMs_).finish;
-        out_.refused = apply(change);
-        if (!out_.refused.empty())
-            return std::move(out_);
+        if (auto why = apply(change); !why.empty())
+            return {.refused = std::move(why), .session = {}, .plan = {}};
+        if (change.kind == Kind::pins && change.forPins == ForPins::dots)
+            if (auto why = dots(); !why.empty())
+                return keptBack(std::move(why));
         for (const auto& fact : out_.facts)
             events_.push_back({"proposed " + std::to_string(events_.size()), nowMs_, fact});
         out_.before = whatIsLeftBy(plan_, out_.session.setting, state_);
         const auto options = replanNow(plan_, state_, events_, nowMs_);
         plan(change, options, std::move(stop));
         if (!out_.refused.empty())
-            return Proposal{.refused = out_.refused, .session = {}, .plan = {}};
+            return keptBack(std::move(out_.refused));
         out_.session = withLearntPaces(std::move(out_.session), options);
         if (const auto faults = faultsOfRest(out_.session, out_.plan, plan_, state_, options.now);
             !faults.empty())
-            return Proposal{.refused = notOffered(faults.front()),
-                            .facts = std::move(out_.facts),
-                            .note = std::move(out_.note),
-                            .session = {},
-                            .plan = {}};
+            return keptBack(notOffered(faults.front()));
         out_.finishAfter = out_.plan.finish;
         const LiveState seen = asSeenBy(out_.plan, state_);
         out_.after = whatIsLeftBy(out_.plan, out_.session.setting, seen);
@@ -60,7 +58,7 @@ public:
                                     : whatChanged(asOfNow(change), out_.plan, state_);
         if (change.kind == Kind::handOver && !change.person.empty()) {
             if (auto why = newTrouble(plan_, out_.plan); !why.empty())
-                return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
+                return keptBack(std::move(why));
             out_.said = howTaken(out_.plan, state_, change.job, change.zone, change.person, clock_);
         } else if (change.kind == Kind::pins && change.forPins == ForPins::nothing) {
             out_.said = howFarPinsGo(out_.plan, out_.session.setting, state_, clock_);
@@ -69,6 +67,15 @@ public:
     }
 
 private:
+    /// No new plan, but what happened can be noted all the same.
+    Proposal keptBack(Sentence why) {
+        return {.refused = std::move(why),
+                .facts = std::move(out_.facts),
+                .note = std::move(out_.note),
+                .session = {},
+                .plan = {}};
+    }
+
     void followClock(std::optional<ClockTime> began) {
         ClockTime& start = out_.session.setting.start;
         clock_ = began.value_or(start);
@@ -155,7 +162,7 @@ private:
                 state_.pinsFound += c.count;
                 out_.facts.push_back(happened::Pins{happened::Pins::Kind::found, c.count});
             }
-            return c.forPins == ForPins::dots ? dots() : Sentence{};
+            return {};
         }
         case Kind::tables:
             return changeTables(c.count);
@@ -250,12 +257,14 @@ private:
         const DotsInstead found = dotsInstead(out_.session, plan_, state_);
         if (!found.refused.empty())
             return found.refused;
+        std::vector<What> leftOut;
         for (const auto& [job, zone] : found.zones) {
             const int pass = findZone(plan_.quilts[static_cast<std::size_t>(job)], zone)->pass;
             if (auto why = setAsideZone(plan_, state_, job, zone); !why.empty())
                 return why;
-            out_.facts.push_back(happened::LeftOut{job, pass, zone});
+            leftOut.push_back(happened::LeftOut{job, pass, zone});
         }
+        std::ranges::move(leftOut, std::back_inserter(out_.facts));
         out_.note = found.said;
         out_.said.push_back(found.said);
         return {};

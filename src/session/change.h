@@ -56,7 +56,9 @@ struct WhatIsLeft {
 
 /// What would become of the plan. Nothing has happened yet.
 struct Proposal {
-    Sentence refused{};        ///< why it cannot be, one sentence; then nothing else is set
+    /// Why it cannot be, one sentence. Of the rest then only `facts` and `note` are set: they where
+    /// no plan could be made, or the checker kept it back, and not where what is told cannot be.
+    Sentence refused{};
     std::vector<What> facts{}; ///< to be stored whichever plan is kept
     Sentence note{};           ///< to be written down with them, in the language that is spoken
     Session session;           ///< in force with the new plan, learnt paces written in

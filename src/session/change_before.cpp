@@ -41,16 +41,19 @@ Proposal proposeHandOver(const Session& session, const Plan& plan, int job, cons
                          const std::string& person, std::stop_token stop) {
     Proposal out{.session = session, .plan = plan, .finishBefore = plan.finish};
     const LiveState fresh;
+    const auto refused = [](Sentence why) {
+        return Proposal{.refused = std::move(why), .session = {}, .plan = {}};
+    };
     if (!person.empty())
-        out.refused = cannotTake(session, plan, fresh, job, zone, person);
-    if (!out.refused.empty())
-        return out;
+        if (auto why = cannotTake(session, plan, fresh, job, zone, person); !why.empty())
+            return refused(std::move(why));
     hand(out.session, job, zone, person);
     planAnew(out, std::move(stop));
-    out.refused = notBefore(out.session, out.plan, plan);
+    if (auto why = notBefore(out.session, out.plan, plan); !why.empty())
+        return refused(std::move(why));
     if (!person.empty()) {
-        if (out.refused.empty())
-            out.refused = newTrouble(plan, out.plan);
+        if (auto why = newTrouble(plan, out.plan); !why.empty())
+            return refused(std::move(why));
         out.said = howTaken(out.plan, fresh, job, zone, person, session.setting.start);
     }
     out.changes = whatChanged(plan, out.plan, fresh);
@@ -65,14 +68,14 @@ Proposal proposeStart(const Session& session, const Plan& plan, ClockTime now,
     planAnew(out, std::move(stop));
     if (now != was)
         out.plan.help.clear(); // it was about the other start
-    out.refused = notBefore(out.session, out.plan, plan);
-    if (!out.refused.empty())
-        return out;
     for (const Helper& h : session.setting.helpers) {
         const bool before = !h.from || *h.from <= was, then = !h.from || *h.from <= now;
         if (before != then)
             out.facts.push_back(happened::Presence{then ? Come::in : Come::out, h.name});
     }
+    if (auto why = notBefore(out.session, out.plan, plan); !why.empty())
+        return {
+            .refused = std::move(why), .facts = std::move(out.facts), .session = {}, .plan = {}};
     const Seconds by{now.sinceMidnight - was.sinceMidnight};
     const auto ends = after(now, out.finishAfter), ended = after(was, plan.finish);
     if (by > Seconds{})

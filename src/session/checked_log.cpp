@@ -4,7 +4,7 @@
 #include "session/checked_plan.h"
 #include "session/checks.h"
 #include "session/effective.h"
-#include "session/live_state.h"
+#include "session/private/fold.h"
 
 #include <algorithm>
 #include <optional>
@@ -106,13 +106,13 @@ std::optional<Finding> faultInForce(const Session& session, const Plan& plan,
     if (!last) {
         faults = checkPlan(session, plan);
     } else {
-        const auto until = events.first(*last);
-        const Plan before = planInForce(plan, until);
-        const LiveState state = fold(plan, session.setting, until);
-        const auto upTo = events.first(*last + 1);
-        const Plan next = planInForce(plan, upTo);
+        Fold log = foldAll(borrowed(plan), session.setting, events.first(*last));
+        const auto before = log.plan();
+        const LiveState state = log.state();
+        log.apply(events[*last]);
+        const Plan& next = *log.plan();
         const Seconds taken{(events[*last].atMs - state.startedMs) / 1000};
-        faults = faultsOfRest(sessionInForce(session, plan, upTo), next, before, state,
+        faults = faultsOfRest(log.session() ? *log.session() : session, next, *before, state,
                               madeAt(next, state, taken));
     }
     return faults.empty() ? std::nullopt : std::optional{faults.front()};

@@ -4,6 +4,7 @@
 #include "checker/underway.h"
 #include "plan/find.h"
 #include "session/pins.h"
+#include "session/private/fold.h"
 
 namespace bastewright {
 
@@ -29,7 +30,7 @@ Findings faultsOfRest(const Session& session, const Plan& plan, const Plan& befo
                    .pins = countPins(before, session.setting, state).left};
     for (const auto& [key, live] : state.zones) {
         const Zone* zone = findZone(before.quilts[static_cast<std::size_t>(key.first)], key.second);
-        if (live.state != ZoneState::waiting && zone && !zone->points.empty())
+        if (zone && isBegun(*zone, live))
             facts.begun.insert(key);
     }
     return checkRest(session, plan, facts);

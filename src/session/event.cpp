@@ -11,7 +11,7 @@ namespace {
 
 /// Where a word stands twice, the first is what it is read as.
 const auto& words() {
-    static const std::array<std::pair<std::string_view, What>, 25> all{{
+    static const auto all = std::to_array<std::pair<std::string_view, What>>({
         {"session-started", happened::Started{}},
         {"step-done", happened::Step{}},
         {"check-answered", happened::Answer{}},
@@ -37,7 +37,7 @@ const auto& words() {
         {"setting-changed", happened::Unread{happened::Unread::Kind::setting}},
         {"replanned", happened::Unread{happened::Unread::Kind::plan}},
         {"session-ended", happened::Ended{}},
-    }};
+    });
     return all;
 }
 

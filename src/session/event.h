@@ -89,11 +89,9 @@ struct Presence {
 
 struct Pins {
     enum class Kind {
-        found, ///< so many more turned up (or, negative, the box holds fewer than
-               ///< was said)
+        found, ///< so many more turned up (or, negative, the box holds fewer than was said)
         back,  ///< so many are back in the box
-        inBox  ///< counted: so many are in the box now; what should be there and is
-               ///< not is lost
+        inBox  ///< counted: so many are in the box now; what should be there and is not is lost
     };
     Kind kind = Kind::found;
     std::int64_t count = 0;
@@ -119,9 +117,9 @@ struct Resumed {
     bool operator==(const Resumed&) const = default;
 };
 
-/// The session (jobs, room, people, boxes) that is in force from here on.
-/// Shared by the event, the fold and whoever shows the session, as plans are:
-/// read once and never copied. Compared by what it says.
+/// The session (jobs, room, people, boxes) that is in force from here on. Shared by the event, the
+/// fold and whoever shows the session, as plans are: read once and never copied. Compared by what
+/// it says.
 struct NewSetting {
     std::shared_ptr<const Session> session; ///< never null
     bool operator==(const NewSetting& other) const;
@@ -170,13 +168,11 @@ struct ForEach : Functions... {
     using Functions::operator()...;
 };
 
-/// Something that happened at the table. Append-only: nothing is ever changed
-/// or removed, `Undone` takes an earlier event back.
+/// Something that happened at the table. Append-only: nothing is ever changed or removed, `Undone`
+/// takes an earlier event back.
 struct Event {
-    std::string id{};      ///< made by whoever reports it; storing the same id twice
-                           ///< stores it once
-    std::int64_t atMs = 0; ///< wall clock, milliseconds since 1970; for pace
-                           ///< only, never for order
+    std::string id{};      ///< made by whoever reports it; storing the same id twice stores it once
+    std::int64_t atMs = 0; ///< wall clock, milliseconds since 1970; for pace only, never for order
     What what{};
     bool operator==(const Event&) const = default;
 

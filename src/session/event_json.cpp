@@ -8,8 +8,8 @@
 namespace bastewright {
 namespace {
 
-// A new plan and its session stand in it, in older libraries as texts quoted
-// twice over; each has its own reader with its own limits.
+// A new plan and its session stand in it, in older libraries as texts quoted twice over; each has
+// its own reader with its own limits.
 constexpr JsonLimits kWithin{
     .bytes = 200'000'000, .values = 4'000'000, .depth = 40, .fields = 1000};
 

@@ -167,9 +167,8 @@ Sentence Fold::on(const happened::NewPlan& next, const Event&) {
                           plan_->quilts.size());
     auto index = std::make_unique<PlanIndex>(*plan);
     for (const auto& [key, live] : state_.zones)
-        if (live.state != ZoneState::waiting && index_->zone(key.first, key.second) &&
-            !index_->zone(key.first, key.second)->points.empty() &&
-            !index->zone(key.first, key.second))
+        if (const Zone* zone = index_->zone(key.first, key.second);
+            zone && isBegun(*zone, live) && !index->zone(key.first, key.second))
             return core::says("The new plan leaves out zone %1, which is begun.",
                               std::string{zoneName(key.second)});
     plan_ = plan;

@@ -3,6 +3,7 @@
 #include "session/private/change_words.h"
 #include "session/private/other_passes.h"
 #include "session/private/rest_planning.h"
+#include "session/private/tables_taken.h"
 
 #include <algorithm>
 #include <iterator>
@@ -16,41 +17,26 @@ namespace {
 /// Surfaces are tried in every order of so many; of more in the order of their numbers only.
 constexpr std::size_t kOrders = 4;
 
-using Sizes = std::map<std::pair<Length, Length>, int>; ///< shorter, longer side: how many
-
-std::pair<Length, Length> sizeOf(Length a, Length b) {
-    return {std::min(a, b), std::max(a, b)};
-}
-
-Sizes tablesOf(const SurfacePlan& surface) {
+/// Takes of these tables those that are there, and says which.
+Sizes takeThere(std::vector<Table>& room, const Sizes& tables) {
     Sizes out;
-    for (const Rect& t : surface.tables)
-        ++out[sizeOf(t.width(), t.length())];
+    for (const auto& [size, count] : tables)
+        for (Table& t : room)
+            if (sizeOf(t.length, t.width) == size && out[size] < count) {
+                const int some = std::min(count - out[size], t.count);
+                t.count -= some;
+                out[size] += some;
+            }
+    std::erase_if(room, [](const Table& t) { return t.count <= 0; });
+    std::erase_if(out, [](const auto& some) { return some.second <= 0; });
     return out;
-}
-
-/// What a surface takes for quilts that follow one another: its tables may be pushed together anew
-/// for each.
-void atLeast(Sizes& all, const Sizes& some) {
-    for (const auto& [size, count] : some)
-        all[size] = std::max(all[size], count);
 }
 
 /// Takes tables away; false, and nothing is taken, where they are not all there.
 bool takeFrom(std::vector<Table>& room, const Sizes& tables) {
     std::vector<Table> left = room;
-    for (const auto& [size, count] : tables) {
-        int wanted = count;
-        for (Table& t : left)
-            if (sizeOf(t.length, t.width) == size) {
-                const int some = std::min(wanted, t.count);
-                t.count -= some;
-                wanted -= some;
-            }
-        if (wanted > 0)
-            return false;
-    }
-    std::erase_if(left, [](const Table& t) { return t.count <= 0; });
+    if (takeThere(left, tables) != tables)
+        return false;
     room = std::move(left);
     return true;
 }
@@ -62,29 +48,35 @@ std::vector<Table> asTables(const Sizes& sizes) {
     return out;
 }
 
-/// Where every quilt lies that is not finished, while surfaces are given anew.
+/// Where every quilt lies that is not finished, while surfaces are given anew. A quilt in its last
+/// pass stays where it lies, and the tables under it are not given to others.
 class Tables {
 public:
-    Tables(const Session& session, const Plan& plan, const RestPlanning& planning)
+    Tables(const Session& session, const Plan& plan, const LiveState& state,
+           const RestPlanning& planning)
         : room_{session.setting.room.tables}
         , plan_{plan}
         , planning_{planning}
-        , points_{pointsOfZones(plan.quilts)} {
-        for (int q = 0; q < static_cast<int>(plan.quilts.size()); ++q)
-            if (!planning.isOver(q)) {
-                const SurfacePlan& surface = plan.quilts[static_cast<std::size_t>(q)].surface;
-                quilts_[surface.number].push_back(q);
-                atLeast(taken_[surface.number], tablesOf(surface));
-            }
+        , points_{pointsOfZones(plan.quilts)}
+        , taken_{tablesTaken(plan, state)} {
+        for (int q = 0; q < std::ssize(plan.quilts); ++q)
+            if (!isOffTheTables(plan, state, q))
+                quilts_[plan.quilts[static_cast<std::size_t>(q)].surface.number].push_back(q);
     }
 
     const std::vector<std::vector<PlacedPoint>>& points() const { return points_; }
+
+    /// Every quilt is in its last pass, or finished.
+    bool isNothingLeft() const {
+        return std::ranges::none_of(quilts_, [this](const auto& s) { return goesOn(s.first); });
+    }
 
     /// In what order surfaces keep their tables: who comes late may have to do without.
     std::vector<std::vector<int>> orders() const {
         std::vector<int> numbers;
         for (const auto& [number, quilts] : quilts_)
-            numbers.push_back(number);
+            if (!isInLastPass(number))
+                numbers.push_back(number);
         std::vector<std::vector<int>> out{numbers};
         if (numbers.size() <= kOrders)
             while (std::ranges::next_permutation(numbers).found)
@@ -92,10 +84,14 @@ public:
         return out;
     }
 
-    /// The surfaces that cannot stay, when they are asked in this order.
+    /// The surfaces that cannot stay, when they are asked in this order: after those with a quilt
+    /// in its last pass, which only quilts that follow it leave.
     std::set<int> moving(const std::vector<int>& order) const {
         std::set<int> out;
         std::vector<Table> left = room_;
+        for (const auto& [number, tables] : taken_)
+            if (isInLastPass(number) && takeThere(left, tables) != tables && goesOn(number))
+                out.insert(number);
         for (const int number : order)
             if (!takeFrom(left, taken_.at(number)))
                 out.insert(number);
@@ -109,17 +105,22 @@ public:
         std::map<int, Sizes> taken;
         std::map<int, std::vector<int>> quilts;
         std::vector<Table> left = room_;
-        for (const auto& [number, some] : taken_)
-            if (!moving.contains(number)) {
-                takeFrom(left, some);
-                taken.emplace(number, some);
-                quilts.emplace(number, quilts_.at(number));
-            }
+        for (const bool inLastPass : {true, false})
+            for (const auto& [number, tables] : taken_)
+                if (isInLastPass(number) == inLastPass && (inLastPass || !moving.contains(number)))
+                    taken.emplace(number, takeThere(left, tables));
+        for (const auto& [number, all] : quilts_)
+            for (const int q : all)
+                if (!moving.contains(number) || planning_.isOver(q))
+                    quilts[number].push_back(q);
         std::vector<Moved> out;
         for (const int number : moving) {
-            Sizes used;
+            const std::vector<Table> tables = withoutOthers(taken, number);
+            Sizes used = isInLastPass(number) ? taken.at(number) : Sizes{};
             for (const int q : quilts_.at(number)) {
-                auto there = layOn(q, left);
+                if (planning_.isOver(q))
+                    continue;
+                auto there = layOn(q, tables);
                 int on = number;
                 for (const auto& [other, some] : taken) {
                     if (there)
@@ -137,9 +138,8 @@ public:
                     atLeast(used, tablesOf(there->surface));
                 out.push_back({q, *std::move(there)});
             }
-            takeFrom(left, used);
             if (!used.empty())
-                taken.emplace(number, used);
+                taken.insert_or_assign(number, std::move(used));
         }
         return out;
     }
@@ -149,19 +149,15 @@ public:
         std::vector<Moved> out;
         auto taken = taken_;
         for (auto& [number, mine] : taken) {
-            // The room less what the others have: its own tables and the free ones.
-            std::vector<Table> tables = room_;
-            for (const auto& [other, theirs] : taken)
-                if (other != number)
-                    takeFrom(tables, theirs);
+            const std::vector<Table> tables = withoutOthers(taken, number);
             std::vector<Table> free = tables;
             if (!takeFrom(free, mine) || free.empty())
                 continue;
             Sizes used;
             std::vector<Moved> fewer;
             for (const int q : quilts_.at(number)) {
-                auto there = layOn(q, tables);
                 const auto& was = plan_.quilts[static_cast<std::size_t>(q)];
+                auto there = planning_.isOver(q) ? std::nullopt : layOn(q, tables);
                 const bool better = there && there->passes.size() < was.passes.size();
                 atLeast(used, tablesOf(better ? there->surface : was.surface));
                 if (better)
@@ -176,6 +172,24 @@ public:
     }
 
 private:
+    bool isInLastPass(int surface) const {
+        return std::ranges::any_of(quilts_.at(surface),
+                                   [this](int q) { return planning_.isOver(q); });
+    }
+    bool goesOn(int surface) const {
+        return !std::ranges::all_of(quilts_.at(surface),
+                                    [this](int q) { return planning_.isOver(q); });
+    }
+
+    /// The room less what the others have: a surface's own tables and the free ones.
+    std::vector<Table> withoutOthers(const std::map<int, Sizes>& taken, int surface) const {
+        std::vector<Table> out = room_;
+        for (const auto& [other, theirs] : taken)
+            if (other != surface)
+                takeThere(out, theirs);
+        return out;
+    }
+
     std::optional<QuiltPlan> layOn(int q, const std::vector<Table>& tables) const {
         if (tables.empty() && !room_.empty())
             return {};
@@ -198,8 +212,8 @@ private:
     const Plan& plan_;
     const RestPlanning& planning_;
     std::vector<std::vector<PlacedPoint>> points_;
-    std::map<int, std::vector<int>> quilts_; ///< not finished, by surface
     std::map<int, Sizes> taken_;             ///< by surface
+    std::map<int, std::vector<int>> quilts_; ///< not finished, by surface
 };
 
 } // namespace
@@ -207,12 +221,12 @@ private:
 OtherPasses onOtherTables(const Session& session, const Plan& plan, const LiveState& state,
                           const ReplanOptions& options, std::stop_token stop) {
     const RestPlanning planning{session, plan, state, options, stop};
-    const Tables tables{session, plan, planning};
-    const auto orders = tables.orders();
-    if (orders.front().empty())
+    const Tables tables{session, plan, state, planning};
+    if (tables.isNothingLeft())
         return noOtherPasses(core::says("No pass is left to be planned otherwise."));
     if (planning.isNothingKept())
         return planning.anew(planAllPoints(session, {}, std::move(stop)));
+    const auto orders = tables.orders();
     if (tables.moving(orders.front()).empty()) {
         auto fewer = tables.fewerPasses();
         return fewer.empty() ? noOtherPasses(noTableServes())

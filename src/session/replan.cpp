@@ -6,10 +6,10 @@
 #include "session/private/fold.h"
 #include "session/private/in_hand.h"
 #include "session/private/rest_plan.h"
+#include "session/private/tables_taken.h"
 #include "session/private/work_log.h"
 
 #include <algorithm>
-#include <map>
 #include <set>
 #include <tuple>
 
@@ -69,28 +69,10 @@ bool isStepped(const Plan& plan, const LiveState& state, int job, int pass) {
 }
 
 bool standsOnMissing(const Plan& plan, const Room& room, const LiveState& state) {
-    const auto sizeOf = [](Length a, Length b) {
-        return std::pair{std::min(a, b), std::max(a, b)};
-    };
-    std::map<std::pair<Length, Length>, int> left;
+    Sizes left;
     for (const Table& t : room.tables)
         left[sizeOf(t.length, t.width)] += t.count;
-    // Quilts that follow one another stand on the same tables, pushed together anew for each.
-    std::map<int, std::map<std::pair<Length, Length>, int>> used;
-    for (std::size_t q = 0; q < plan.quilts.size(); ++q) {
-        const QuiltPlan& quilt = plan.quilts[q];
-        if (quilt.passes.empty() ||
-            state.released.contains({static_cast<int>(q), quilt.passes.back().number}))
-            continue;
-        std::map<std::pair<Length, Length>, int> here;
-        for (const Rect& t : quilt.surface.tables)
-            ++here[sizeOf(t.width(), t.length())];
-        for (const auto& [size, count] : here) {
-            int& most = used[quilt.surface.number][size];
-            most = std::max(most, count);
-        }
-    }
-    for (const auto& [number, tables] : used)
+    for (const auto& [number, tables] : tablesTaken(plan, state))
         for (const auto& [size, count] : tables)
             if ((left[size] -= count) < 0)
                 return true;

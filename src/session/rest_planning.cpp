@@ -1,8 +1,11 @@
 #include "session/private/rest_planning.h"
 
+#include "plan/find.h"
 #include "planners/crew/crew.h"
 #include "planners/passes/rest.h"
 #include "planners/whole/help.h"
+#include "planners/whole/quilt.h"
+#include "session/private/fold.h"
 #include "session/private/rest_plan.h"
 
 #include <algorithm>
@@ -14,11 +17,11 @@ namespace {
 bool isBegunPass(const Plan& plan, const LiveState& state, int job, int pass) {
     return isStepped(plan, state, job, pass) ||
            std::ranges::any_of(state.zones, [&](const auto& z) {
-               if (z.first.first != job || z.second.state == ZoneState::waiting)
+               const auto& [key, live] = z;
+               if (key.first != job)
                    return false;
-               const auto& zones = plan.quilts[static_cast<std::size_t>(job)].zones;
-               const auto at = std::ranges::find(zones, z.first.second, &Zone::id);
-               return at != zones.end() && at->pass == pass && !at->points.empty();
+               const Zone* zone = findZone(plan.quilts[static_cast<std::size_t>(job)], key.second);
+               return zone && zone->pass == pass && isBegun(*zone, live);
            });
 }
 
@@ -45,25 +48,13 @@ Setting whoIsThere(Setting setting, const LiveState& state, Seconds now) {
     return setting;
 }
 
-/// From a place to the nearest side of the table where somebody can stand.
-Length depthOf(const Rect& table, const std::vector<Side>& closed, Point at) {
-    const PerSide<Length> away{.head = at.y - table.y0,
-                               .foot = table.y1 - at.y,
-                               .left = at.x - table.x0,
-                               .right = table.x1 - at.x};
-    std::optional<Length> nearest;
-    for (const Side side : kSides)
-        if (std::ranges::find(closed, side) == closed.end())
-            nearest = nearest ? std::min(*nearest, away[side]) : away[side];
-    return nearest.value_or(Length{});
-}
-
 /// The figures of the way that is taken, over all passes, those that stay too.
 void sumUpAll(QuiltPlan& quilt, const std::vector<PlacedPoint>& points) {
     Alternative& way = quilt.alternatives.front();
     way.pulls = static_cast<int>(std::ranges::count_if(quilt.passes, &Pass::pulled));
     way.passes = static_cast<int>(quilt.passes.size()) - way.pulls;
-    way.shifted = way.largestShift = way.reach = Length{};
+    way.reach = deepestPlace(quilt, points);
+    way.shifted = way.largestShift = Length{};
     way.lifts = 0;
     for (const Pass& p : quilt.passes) {
         const Length by = abs(p.shift.dx) + abs(p.shift.dy);
@@ -72,9 +63,6 @@ void sumUpAll(QuiltPlan& quilt, const std::vector<PlacedPoint>& points) {
         way.lifts += p.liftPeople > 1 ? 1 : 0;
         way.liftPeople = std::max(way.liftPeople, p.liftPeople);
         way.liftKilograms = std::max(way.liftKilograms, p.liftKilograms);
-        for (const PlacedPoint& at : points)
-            if (!quilt.surface.floor && p.fresh.contains(at.at))
-                way.reach = std::max(way.reach, depthOf(p.table, quilt.surface.closed, at.at));
     }
     const Point table = quilt.passes.front().table.middle();
     const auto off = [](Length at, Length top) {
@@ -110,35 +98,16 @@ void takeKept(QuiltPlan& quilt, const QuiltPlan& from, int kept) {
     quilt.machineRolls = from.machineRolls;
 }
 
-/// What was asked for of the tables and is not had by the passes that are new.
+/// What was asked for of the way and is not had by the passes that are new.
 void sayNotAsAsked(const Session& session, int job, const QuiltPlan& quilt, Findings& findings) {
-    const auto isOfThese = [job](const Finding& f) {
+    std::erase_if(findings, [job](const Finding& f) {
         return f.quilt == job &&
-               (f.kind == Finding::Kind::otherLie || f.kind == Finding::Kind::otherTables);
-    };
-    std::erase_if(findings, isOfThese);
-    const Job& asked = session.jobs[static_cast<std::size_t>(job)];
-    const auto& together = session.setting.room.together;
-    const bool several = session.jobs.size() > 1;
-    if (quilt.surface.floor)
-        return;
-    if (asked.basting.along != Basting::Along::either &&
-        (asked.basting.along == Basting::Along::tableLength) !=
-            quilt.surface.quiltLengthAlongLength)
-        findings.push_back(ofQuilt(
-            {Finding::Kind::otherLie, Finding::Level::warn, "/basting/quilt_length_along",
-             core::says("The quilt cannot lie along the tables as you chose; the plan turns it."),
-             core::says("Let it lie the faster way.")},
-            job, several));
-    if (together &&
-        (together->length != quilt.surface.length || together->width != quilt.surface.width))
-        findings.push_back(ofQuilt(
-            {Finding::Kind::otherTables, Finding::Level::warn, "/room/together",
-             core::says(
-                 "The tables cannot be used pushed together to %1, as you chose; the plan uses %2.",
-                 core::size(together->length, together->width, asked.unit), quilt.surface.name),
-             core::says("Let the tables stand as is quickest.")},
-            job, several));
+               (f.kind == Finding::Kind::otherStart || f.kind == Finding::Kind::otherLie ||
+                f.kind == Finding::Kind::otherTables);
+    });
+    for (Finding& f : notAsAskedFor(session, session.jobs[static_cast<std::size_t>(job)],
+                                    quilt.alternatives.front()))
+        findings.push_back(ofQuilt(std::move(f), job, session.severalQuilts));
 }
 
 } // namespace

@@ -18,6 +18,14 @@ void addSupply(std::vector<Supply>& to, Supply::Kind kind, Sentence item, double
     to.push_back({kind, std::move(item), need, have, buy, std::move(unit), {}, size});
 }
 
+Length clothUnit(Unit unit) {
+    return unit == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
+}
+
+std::string clothSymbol(Unit unit) {
+    return unit == Unit::inch ? "yd" : "m";
+}
+
 std::int64_t pointsOf(const QuiltPlan& quilt) {
     std::int64_t count = 0;
     for (const Zone& zone : quilt.zones)

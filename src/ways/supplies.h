@@ -13,6 +13,10 @@ std::int64_t withSpare(std::int64_t count);
 void addSupply(std::vector<Supply>& to, Supply::Kind kind, Sentence item, double need, double have,
                Sentence unit = {}, std::optional<Length> size = {});
 
+/// Cloth and thread are sold in yards or metres.
+Length clothUnit(Unit unit);
+std::string clothSymbol(Unit unit);
+
 std::int64_t pointsOf(const QuiltPlan& quilt);
 std::int64_t pointsOf(std::span<const BastedQuilt> quilts);
 

@@ -132,7 +132,8 @@ struct Way {
     bool irons;                      ///< more irons make it quicker
     /// Batting thicker than this is finished once more from the back; none: never.
     std::optional<Length> turnedFrom;
-    /// The most points of a zone: all its steps within about ten minutes.
+    /// The most points of a zone. At pace 1 all its steps take about ten minutes with pins, and
+    /// about a quarter of an hour with dots and with thread.
     int mostInZone;
     /// What may stand in for points that are missing, zone by zone.
     std::optional<Basting::With> instead;

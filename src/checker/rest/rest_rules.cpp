@@ -1,4 +1,5 @@
 #include "checker/rest/rest_view.h"
+#include "checker/rules/tables_left.h"
 #include "checker/ways/seen_way.h"
 #include "plan/call.h"
 
@@ -10,10 +11,6 @@
 
 namespace bastewright::check {
 namespace {
-
-std::string called(const Task& t) {
-    return "Task '" + t.id + "'";
-}
 
 const Task* taskNamed(const Plan& plan, std::string_view id) {
     const auto at = std::ranges::find(plan.tasks, id, &Task::id);
@@ -36,12 +33,12 @@ void restDone(const RestView& v, Report& report) {
             continue;
         const Task* is = taskNamed(v.plan.plan, was.id);
         if (is == nullptr)
-            report.add(called(was) + " is done, and the plan has left it out.");
+            report.add(label(was) + " is done, and the plan has left it out.");
         else if (is->kind != was.kind || is->job != was.job || is->pass != was.pass ||
                  is->zone != was.zone || is->people != was.people || is->places != was.places)
-            report.add(called(was) + " is done, and the plan has changed it.");
+            report.add(label(was) + " is done, and the plan has changed it.");
         else if (is->end > v.facts.now || is->start > is->end)
-            report.add(called(was) + " is done; in the plan it ends at " + clock(is->end) +
+            report.add(label(was) + " is done; in the plan it ends at " + clock(is->end) +
                        ", and it is " + clock(v.facts.now) + ".");
     }
 }
@@ -70,7 +67,7 @@ void restBasted(const RestView& v, Report& report) {
             if (is == nullptr || !v.isBegun(was.index, p.number))
                 continue;
             const Pass* now = is->pass(p.number);
-            const std::string what = is->label() + ", pass " + std::to_string(p.number);
+            const std::string what = label(*is, p);
             const char* differs = now == nullptr ? "is left out"
                                   : std::tie(now->table, now->field) != std::tie(p.table, p.field)
                                       ? "lies elsewhere"
@@ -93,7 +90,7 @@ void restBasted(const RestView& v, Report& report) {
 void restNow(const RestView& v, Report& report) {
     for (const Task& t : v.plan.plan.tasks)
         if (!v.isDone(t) && t.start < v.facts.now)
-            report.add(called(t) + " is to begin at " + clock(t.start) + "; it is " +
+            report.add(label(t) + " is to begin at " + clock(t.start) + "; it is " +
                        clock(v.facts.now) + ".");
 }
 
@@ -103,7 +100,7 @@ void restInHand(const RestView& v, Report& report) {
     for (const Task& t : v.open.plan.tasks) {
         const Task* was = v.isInHand(t) ? taskNamed(v.before.plan, t.id) : nullptr;
         if (was != nullptr && t.end - t.start > 4 * (was->end - was->start) + Seconds{1})
-            report.add(called(t) + " is in hand and is to go on until " + clock(t.end) + ".");
+            report.add(label(t) + " is in hand and is to go on until " + clock(t.end) + ".");
     }
 }
 
@@ -124,7 +121,7 @@ void restSmoothed(const RestView& v, Report& report) {
                                : t.end <= close.start && (!toPlace || t.start >= placed->end);
         });
         if (!smoothed)
-            report.add(called(close) + " closes zone " + close.zone + " at " + clock(close.start) +
+            report.add(label(close) + " closes zone " + close.zone + " at " + clock(close.start) +
                        ", with no smoothing between placing and closing.");
     }
 }
@@ -138,7 +135,7 @@ void restWaits(const RestView& v, Report& report) {
             return o.job == t.job && o.pass == t.pass && o.kind != t.kind && o.end <= t.start;
         });
         if (before != v.open.plan.tasks.end())
-            report.add(called(t) + " waits for nothing, though '" + before->id +
+            report.add(label(t) + " waits for nothing, though '" + before->id +
                        "' comes before it.");
     }
 }
@@ -186,7 +183,7 @@ void restTasks(const RestView& v, Report& report) {
             rolled = rolled || has(p.number, [](TaskKind k) { return k == TaskKind::handOver; });
             if (!works[p.number])
                 continue;
-            const std::string what = q.label() + ", pass " + std::to_string(p.number);
+            const std::string what = label(q, p);
             for (const TaskKind kind : {TaskKind::layBacking, TaskKind::layBatting,
                                         TaskKind::layTop, TaskKind::checkUnderside}) {
                 const bool asked = kind == TaskKind::checkUnderside || !p.pulled;
@@ -235,38 +232,21 @@ void restPins(const RestView& v, Report& report) {
 // What is still to be laid out stands on tables that are there, or the plan says that they are not:
 // quilts on one surface follow one another, so the most of any counts.
 void restTables(const RestView& v, Report& report) {
-    using Size = std::pair<Length, Length>;
-    const auto sizeOf = [](Length a, Length b) { return Size{std::min(a, b), std::max(a, b)}; };
-    std::map<int, std::map<Size, int>> used;
-    for (const QuiltView& q : v.plan.quilts) {
-        const bool lies = std::ranges::any_of(
-            q.quilt.passes, [&](const Pass& p) { return !v.isBegun(q.index, p.number); });
-        const bool works = std::ranges::any_of(v.open.plan.tasks, [&](const Task& t) {
-            return t.job == q.index && !v.isBegun(q.index, t.pass);
-        });
-        std::map<Size, int> here;
-        for (const Rect& t : q.quilt.surface.tables)
-            ++here[sizeOf(t.width(), t.length())];
-        for (const auto& [size, count] : here)
-            if (lies && works) {
-                int& most = used[q.quilt.surface.number][size];
-                most = std::max(most, count);
-            }
-    }
-    std::map<Size, int> left;
-    for (const Table& t : v.plan.session.setting.room.tables)
-        left[sizeOf(t.length, t.width)] += t.count;
-    for (const auto& [number, tables] : used)
-        for (const auto& [size, count] : tables)
-            left[size] -= count;
+    const auto left = tablesLeft(v.plan, [&](const QuiltView& q) {
+        return std::ranges::any_of(q.quilt.passes,
+                                   [&](const Pass& p) { return !v.isBegun(q.index, p.number); }) &&
+               std::ranges::any_of(v.open.plan.tasks, [&](const Task& t) {
+                   return t.job == q.index && !v.isBegun(q.index, t.pass);
+               });
+    });
     const auto& findings = v.plan.plan.findings;
     const bool told =
         std::ranges::find(findings, Finding::Kind::tablesGone, &Finding::kind) != findings.end();
     for (const auto& [size, count] : left)
         if (count < 0 && !told)
             report.add("What is left stands on " + std::to_string(-count) +
-                       " more tables than there are of " + figure(size.second, v.plan.plan.unit) +
-                       " by " + figure(size.first, v.plan.plan.unit) + ".");
+                       " more tables than there are of " + figure(size.first, v.plan.plan.unit) +
+                       " by " + figure(size.second, v.plan.plan.unit) + ".");
 }
 
 // What the first plan bought, cut and sewed is as it was: layers, backing, batting, rolls for the

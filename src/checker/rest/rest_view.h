@@ -40,16 +40,4 @@ struct RuleOfRest {
 };
 std::span<const RuleOfRest> rulesOfRest();
 
-/// How a rule of first plans is asked of a plan that takes over.
-enum class AskedOf {
-    whole,     ///< of the plan, what is done too
-    newPasses, ///< of the passes of which nothing is done
-    open,      ///< of the tasks that are not done
-    notBegun,  ///< of those that cannot be in hand
-    same,      ///< of the first plan: what it is about must be as it was
-    first      ///< of the first plan only; a rule of the rest takes its place
-};
-/// Nothing for a rule that is not in the list: the tests ask for all.
-const AskedOf* askedOf(std::string_view rule);
-
 } // namespace bastewright::check

@@ -3,129 +3,14 @@
 #include "checker/rest/rest_view.h"
 #include "checker/rule.h"
 #include "checker/ways/seen_way.h"
-#include "plan/call.h"
 
 #include <algorithm>
-#include <array>
 #include <limits>
 #include <set>
 #include <tuple>
 
 namespace bastewright::check {
 namespace {
-
-struct Asked {
-    std::string_view rule;
-    AskedOf of;
-};
-
-constexpr std::array kAsked{
-    Asked{"plan.quilts", AskedOf::whole},
-    Asked{"plan.names", AskedOf::whole},
-    Asked{"plan.findings", AskedOf::first}, // they are of what was planned first, or of the rest
-    Asked{"plan.help", AskedOf::whole},
-    Asked{"layers.top", AskedOf::whole},
-    Asked{"layers.sizes", AskedOf::whole},
-    Asked{"layers.short", AskedOf::whole},
-    Asked{"layers.spare", AskedOf::whole},
-    Asked{"layers.overhang", AskedOf::whole},
-    Asked{"surface.tables", AskedOf::whole},
-    Asked{"surface.group", AskedOf::whole},
-    Asked{"surface.stock", AskedOf::first}, // rest.tables
-    Asked{"surface.closed", AskedOf::whole},
-    Asked{"surface.passes", AskedOf::newPasses},
-    Asked{"passes.numbers", AskedOf::whole},
-    Asked{"passes.fresh", AskedOf::whole},
-    Asked{"passes.field", AskedOf::newPasses},
-    Asked{"passes.shift", AskedOf::whole},
-    Asked{"passes.touch", AskedOf::whole},
-    Asked{"passes.anchor", AskedOf::whole},
-    Asked{"passes.outward", AskedOf::whole},
-    Asked{"passes.worth", AskedOf::whole},
-    Asked{"passes.start", AskedOf::whole},
-    Asked{"passes.alternatives", AskedOf::whole},
-    Asked{"passes.ways", AskedOf::whole},
-    Asked{"passes.listed", AskedOf::first}, // no other way is to be had any more
-    Asked{"passes.smoothing", AskedOf::whole},
-    Asked{"passes.lift", AskedOf::whole},
-    Asked{"zones.partition", AskedOf::whole},
-    Asked{"zones.names", AskedOf::whole},
-    Asked{"zones.pass", AskedOf::whole},
-    Asked{"zones.reach", AskedOf::newPasses},
-    Asked{"points.coverage", AskedOf::whole},
-    Asked{"points.edge", AskedOf::whole},
-    Asked{"points.clearance", AskedOf::whole},
-    Asked{"points.apart", AskedOf::first}, // where rows of two spacings meet pins stand closer
-    Asked{"points.angle", AskedOf::whole},
-    Asked{"points.zone", AskedOf::whole},
-    Asked{"points.rows", AskedOf::first}, // with wider rows those are told that are new
-    Asked{"points.blocks", AskedOf::whole},
-    Asked{"points.told", AskedOf::whole},
-    Asked{"points.gaps", AskedOf::whole},
-    Asked{"points.sewn", AskedOf::whole},
-    Asked{"points.slack", AskedOf::whole},
-    Asked{"points.bound", AskedOf::whole},
-    Asked{"holds.sides", AskedOf::newPasses},
-    Asked{"holds.count", AskedOf::newPasses},
-    Asked{"holds.order", AskedOf::newPasses},
-    Asked{"holds.numbers", AskedOf::newPasses},
-    Asked{"rolls.beyond", AskedOf::newPasses},
-    Asked{"rolls.needed", AskedOf::newPasses},
-    Asked{"rolls.diameter", AskedOf::newPasses},
-    Asked{"rolls.clips", AskedOf::newPasses},
-    Asked{"rolls.machine", AskedOf::same},
-    Asked{"backing.panels", AskedOf::same},
-    Asked{"backing.cuts", AskedOf::same},
-    Asked{"backing.pieces", AskedOf::same},
-    Asked{"backing.bought", AskedOf::same},
-    Asked{"backing.narrow", AskedOf::same},
-    Asked{"backing.squared", AskedOf::same},
-    Asked{"backing.centre", AskedOf::same},
-    Asked{"backing.ways", AskedOf::same},
-    Asked{"backing.listed", AskedOf::same},
-    Asked{"backing.order", AskedOf::same},
-    Asked{"batting.bought", AskedOf::same},
-    Asked{"batting.pieces", AskedOf::same},
-    Asked{"batting.fits", AskedOf::same},
-    Asked{"batting.joins", AskedOf::same},
-    Asked{"batting.apart", AskedOf::same},
-    Asked{"batting.listed", AskedOf::same},
-    Asked{"crew.list", AskedOf::open},
-    Asked{"crew.tasks", AskedOf::first}, // rest.tasks
-    Asked{"crew.stretches", AskedOf::newPasses},
-    Asked{"crew.letters", AskedOf::newPasses},
-    Asked{"crew.hands", AskedOf::open},
-    Asked{"crew.seated", AskedOf::open},
-    Asked{"crew.rests", AskedOf::open},
-    Asked{"crew.people", AskedOf::open},
-    Asked{"crew.teams", AskedOf::newPasses},
-    Asked{"crew.skills", AskedOf::open},
-    Asked{"crew.handed", AskedOf::open},
-    Asked{"crew.hours", AskedOf::open},
-    Asked{"crew.breaks", AskedOf::open},
-    Asked{"crew.twice", AskedOf::open},
-    Asked{"crew.irons", AskedOf::open},
-    Asked{"crew.places", AskedOf::open},
-    Asked{"crew.reach", AskedOf::open},
-    Asked{"crew.edges", AskedOf::newPasses},
-    Asked{"crew.surfaces", AskedOf::newPasses},
-    Asked{"crew.after", AskedOf::open},
-    Asked{"crew.order", AskedOf::open},
-    Asked{"crew.waits", AskedOf::first},    // rest.waits
-    Asked{"crew.smoothed", AskedOf::first}, // rest.smoothed
-    Asked{"crew.cooled", AskedOf::open},
-    Asked{"crew.times", AskedOf::notBegun},
-    Asked{"crew.lengths", AskedOf::notBegun},
-    Asked{"crew.setup", AskedOf::notBegun},
-    Asked{"crew.finish", AskedOf::whole},
-    Asked{"crew.range", AskedOf::first},  // rest.range
-    Asked{"crew.pauses", AskedOf::first}, // while a pass is finished first, or somebody is waited
-                                          // for, nobody may work
-    Asked{"supplies.sums", AskedOf::same},
-    Asked{"supplies.enough", AskedOf::same},
-    Asked{"supplies.dots", AskedOf::same},
-    Asked{"supplies.needed", AskedOf::same},
-};
 
 /// Who is there from now on, by hours that are still to come: who is at the table is there already,
 /// and stays where their hours are over; who is not and should be is gone.
@@ -202,11 +87,6 @@ Plan untouchedPart(Plan plan, const RestView& rest) {
 
 } // namespace
 
-const AskedOf* askedOf(std::string_view rule) {
-    const auto at = std::ranges::find(kAsked, rule, &Asked::rule);
-    return at == kAsked.end() ? nullptr : &at->of;
-}
-
 bool RestView::isBegun(int quilt, int pass) const {
     const QuiltView* q = before.quilt(quilt);
     return q != nullptr &&
@@ -280,23 +160,35 @@ Findings checkRest(const Session& given, const Plan& plan, const Underway& facts
     const PlanView fresh{there, newPasses}, former{there, formerPasses}, notBegun{there, untouched};
 
     constexpr int kAll = std::numeric_limits<int>::max(); // so that the two can be compared
-    Findings out, standing;
-    for (const Rule& rule : rules()) {
-        const AskedOf* of = askedOf(rule.name);
-        if (of == nullptr || *of == AskedOf::whole) {
-            ask(rule, whole, out, kAll);
-            ask(rule, before, standing, kAll);
-        } else if (*of == AskedOf::open) {
+    Findings out;
+    // Less what the plan in force breaks in the same way.
+    const auto compare = [&out](const Rule& rule, const PlanView& is, const PlanView& was) {
+        Findings found, standing;
+        ask(rule, is, found, kAll);
+        if (!found.empty())
+            ask(rule, was, standing, kAll);
+        for (Finding& f : found)
+            if (std::ranges::find(standing, f) == standing.end())
+                out.push_back(std::move(f));
+    };
+    for (const Rule& rule : rules())
+        switch (rule.of) {
+        case AskedOf::whole:
+            compare(rule, whole, before);
+            break;
+        case AskedOf::newPasses:
+            compare(rule, fresh, former);
+            break;
+        case AskedOf::open:
             ask(rule, open, out);
-        } else if (*of == AskedOf::notBegun) {
+            break;
+        case AskedOf::notBegun:
             ask(rule, notBegun, out);
-        } else if (*of == AskedOf::newPasses) {
-            ask(rule, fresh, out, kAll);
-            ask(rule, former, standing, kAll);
+            break;
+        case AskedOf::same:
+        case AskedOf::first:
+            break;
         }
-    }
-    std::erase_if(
-        out, [&](const Finding& f) { return std::ranges::find(standing, f) != standing.end(); });
     for (const RuleOfRest& rule : rulesOfRest()) {
         Report report{rule.name, out};
         rule.check(rest, report);

@@ -48,7 +48,6 @@ Length uncut(const QuiltView& v, Interval finished, Interval backing) {
                                                    (finished.hi < backing.hi ? 1 : 0));
 }
 
-/// What washing leaves of a length of cloth. Cuts are drawn on washed cloth.
 } // namespace
 
 void backingPanels(const QuiltView& v, Report& report) {

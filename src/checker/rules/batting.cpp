@@ -79,7 +79,6 @@ bool runAlong(const Segment& a, const Segment& b, Length apart) {
     return between < apart - kHalving && along(a).overlaps(along(b));
 }
 
-/// What washing leaves of new batting.
 /// A leftover cut square: of a parallelogram whose diagonals differ, its lean is lost of its width
 /// or of its length, whichever leaves more. From the law of cosines.
 Rect cutSquare(const BattingPiece& piece) {

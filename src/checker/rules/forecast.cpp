@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace bastewright::check {
 
@@ -43,10 +44,6 @@ bool isTold(const PlanView& v, const PlannedBreak& b) {
         return h != nullptr && std::ranges::any_of(h->breaks, same);
     });
 }
-
-} // namespace
-
-namespace {
 
 /// When the call began whose last task ends then, or the part of it after a break.
 Seconds callBegan(const PlanView& v, Seconds end) {
@@ -92,18 +89,19 @@ void crewPauses(const PlanView& v, Report& report) {
     Seconds until = v.plan.tasks.empty() ? Seconds{} : v.plan.tasks.front().end;
     const auto begins = v.session.setting.start.sinceMidnight;
     for (const Task& t : v.plan.tasks) {
+        const Seconds from = std::exchange(until, std::max(until, t.end));
+        if (t.start - from < kProposed)
+            continue;
         const bool covered = std::ranges::any_of(v.plan.breaks, [&](const PlannedBreak& b) {
-            return b.start < t.start && b.end > until;
+            return b.start < t.start && b.end > from;
         });
         const bool comes = std::ranges::any_of(v.session.setting.helpers, [&](const Helper& h) {
             return (h.from && abs(Seconds{h.from->sinceMidnight - begins} - t.start) < kProposed) ||
                    !h.breaks.empty();
         });
-        const Seconds margin = std::max(kProposed, (until - callBegan(v, until)) / 2);
-        if (t.start - until >= margin && !covered && !comes)
-            report.add("Nobody works from " + clock(until) + " to " + clock(t.start) +
+        if (t.start - from >= (from - callBegan(v, from)) / 2 && !covered && !comes)
+            report.add("Nobody works from " + clock(from) + " to " + clock(t.start) +
                        ", and no break is planned there.");
-        until = std::max(until, t.end);
     }
 }
 

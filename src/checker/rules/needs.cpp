@@ -28,13 +28,6 @@ Length clipOf(const Roll& roll) {
     return roll.clipHolds > Length{} ? roll.clipHolds : half * ceilDiv(roll.diameter, half);
 }
 
-/// Common practice: a stitch is at most 1 1/2 in long and as long below; from one to the next it is
-/// at most three quarters of the distance of the rows, and at least half of it.
-Length stitchesApart(const Basting& basting) {
-    const Length rows = basting.spacing, usual = Length::inches(3), most = rows * 3 / 4;
-    return most < usual ? most : rows > 2 * usual ? rows / 2 : usual;
-}
-
 using Clips = std::map<Length, std::int64_t>;
 
 void clipsOf(const std::vector<Roll>& rolls, Clips& to) {
@@ -74,10 +67,14 @@ Length unitLength(Unit unit) {
                                       : Length::millimetres(1);
 }
 
+/// Cloth and thread are sold in yards or metres.
+Length clothUnit(const PlanView& v) {
+    return v.session.jobs.front().unit == Unit::inch ? Length::inches(36)
+                                                     : Length::millimetres(1000);
+}
+
 double inCloth(const PlanView& v, Length l) {
-    const Length one =
-        v.session.jobs.front().unit == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
-    return std::round(double(l.nm()) / double(one.nm()) * 1000) / 1000;
+    return std::round(double(l.nm()) / double(clothUnit(v).nm()) * 1000) / 1000;
 }
 
 /// Cloth of the backings, by fabric: bought with what was there, or what is cut.
@@ -137,7 +134,8 @@ void battings(const PlanView& v, std::vector<Needed>& out) {
 std::vector<Needed> needed(const PlanView& v) {
     using Kind = Supply::Kind;
     const Setting& setting = v.session.setting;
-    std::int64_t pinned = 0, dotted = 0;
+    const std::int64_t pinned = pinsOf(v);
+    std::int64_t dotted = 0;
     Length sewn{};
     std::map<int, std::int64_t> clamped, pads;
     Length tape{};
@@ -146,9 +144,8 @@ std::vector<Needed> needed(const PlanView& v) {
         std::int64_t count = 0;
         for (const Zone& z : q.quilt.zones)
             count += std::ssize(z.points);
-        pinned += way.fromBox ? count : 0;
         dotted += way.irons ? count : 0;
-        sewn += way.sewn ? count * stitchesApart(q.job.basting) : Length{};
+        sewn += way.apart != nullptr ? count * way.apart(q.job.basting) : Length{};
         std::int64_t& most = clamped[q.quilt.surface.number];
         for (const Pass& p : q.quilt.passes) {
             std::int64_t here = 0;
@@ -174,9 +171,7 @@ std::vector<Needed> needed(const PlanView& v) {
     out.push_back({Kind::heatSafePads, double(tables), 0});
     // Half as much thread again as the rows are long (from memory), a needle for everybody who
     // sews.
-    const Length spool =
-        v.session.jobs.front().unit == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
-    out.push_back({Kind::thread, double(ceilDiv(sewn + sewn / 2, spool)), 0});
+    out.push_back({Kind::thread, double(ceilDiv(sewn + sewn / 2, clothUnit(v))), 0});
     out.push_back(
         {Kind::needles,
          sewn > Length{} ? double(std::ranges::count(setting.helpers, true, &Helper::pins)) : 0.0,

@@ -21,7 +21,7 @@ Length widest(const std::vector<Length>& at) {
 // What is sewn is sewn in rows as far apart as the spacing asks, every stitch along its row and no
 // farther from the next than the rows are from each other.
 void pointsSewn(const QuiltView& v, Report& report) {
-    if (!seenWay(v.job).sewn || v.quilt.zones.empty())
+    if (seenWay(v.job).apart == nullptr || v.quilt.zones.empty())
         return;
     if (!v.quilt.rows) {
         report.add(v.label() + ": it is sewn, and nothing tells of rows.");

@@ -21,8 +21,9 @@ void pointsBound(const QuiltView&, Report&);
 void pointsRows(const QuiltView&, Report&);
 void pointsTold(const QuiltView&, Report&);
 void pointsGaps(const QuiltView&, Report&);
-void pointsSewn(const QuiltView&, Report&);
 void pointsBlocks(const QuiltView&, Report&);
+// points_sewn.cpp
+void pointsSewn(const QuiltView&, Report&);
 
 // zones.cpp
 void zonesPartition(const QuiltView&, Report&);

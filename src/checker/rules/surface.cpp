@@ -2,6 +2,7 @@
 #include "checker/rules/partition_text.h"
 #include "checker/rules/quilt_side.h"
 #include "checker/rules/rules.h"
+#include "checker/rules/tables_left.h"
 #include "checker/tolerances.h"
 
 #include <algorithm>
@@ -11,8 +12,6 @@
 
 namespace bastewright::check {
 namespace {
-
-using TableSize = std::pair<Length, Length>; ///< the longer side first
 
 TableSize sizeOf(Length a, Length b) {
     return {std::max(a, b), std::min(a, b)};
@@ -63,17 +62,18 @@ void surfaceGroup(const QuiltView& v, Report& report) {
         report.add(v.label() + ": the surface is made of tables that are to stay apart.");
 }
 
-void surfaceStock(const PlanView& view, Report& report) {
-    // Quilts of one surface follow one another: its tables may be pushed together anew for each.
-    std::map<int, std::map<TableSize, int>> used;
+std::map<TableSize, int> tablesLeft(const PlanView& view,
+                                    const std::function<bool(const QuiltView&)>& counts) {
+    std::map<int, std::map<TableSize, int>> used; ///< by surface
     for (const QuiltView& v : view.quilts) {
+        if (!counts(v))
+            continue;
         std::map<TableSize, int> here;
         for (const Rect& t : v.quilt.surface.tables)
             ++here[sizeOf(t.width(), t.length())];
         for (const auto& [size, count] : here)
             used[v.quilt.surface.number][size] =
                 std::max(used[v.quilt.surface.number][size], count);
-        used[v.quilt.surface.number]; // the floor too has a number
     }
     std::map<TableSize, int> left;
     for (const Table& t : view.session.setting.room.tables)
@@ -81,21 +81,29 @@ void surfaceStock(const PlanView& view, Report& report) {
     for (const auto& [number, tables] : used)
         for (const auto& [size, count] : tables)
             left[size] -= count;
+    return left;
+}
+
+void surfaceStock(const PlanView& view, Report& report) {
+    const auto left = tablesLeft(view, [](const QuiltView&) { return true; });
     for (const auto& [size, count] : left)
         if (count < 0)
             report.add(std::to_string(-count) + " more tables of " +
                        figure(size.first, view.plan.unit) + " by " +
                        figure(size.second, view.plan.unit) + " are used than the room has.");
+    std::set<int> numbers; // the floor too has one
+    for (const QuiltView& v : view.quilts)
+        numbers.insert(v.quilt.surface.number);
     int expected = 1;
-    for (const auto& [number, tables] : used)
+    for (const int number : numbers)
         if (number != expected++) {
             report.add("Surfaces are numbered from 1; number " + std::to_string(number) +
                        " is out of turn.");
             break;
         }
     const int most = view.session.setting.room.surfaces;
-    if (most > 0 && std::ssize(used) > most)
-        report.add(std::to_string(used.size()) + " surfaces are made of the tables; " +
+    if (most > 0 && std::ssize(numbers) > most)
+        report.add(std::to_string(numbers.size()) + " surfaces are made of the tables; " +
                    std::to_string(most) + " were asked for.");
 }
 

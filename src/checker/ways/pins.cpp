@@ -12,7 +12,7 @@ SeenWay seenPins() {
             .clearOfSeams = true,
             .fromBox = true,
             .irons = false,
-            .sewn = false,
+            .apart = nullptr,
             // Common practice: 10 to 11 s a pin, placed and closed.
             .tasks = {{placeOpen, Of::zone, 10, 5.5},
                       {smooth, Of::passOften, 11, 0},

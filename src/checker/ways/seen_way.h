@@ -39,7 +39,9 @@ struct SeenWay {
     bool clearOfSeams; ///< a point keeps clear of sewn seams
     bool fromBox;      ///< a point is a pin of the box
     bool irons;        ///< it is pressed with an iron
-    bool sewn;         ///< in rows of stitches, the spacing from row to row
+    /// From one point to the next where it is sewn in rows of them, the spacing from row to row;
+    /// nothing where it is not.
+    Length (*apart)(const Basting&);
     std::vector<SeenTask> tasks;
     bool (*finishes)(const Helper&); ///< may do the last task of a zone
     /// Batting thicker than this is turned once and finished from the back too.

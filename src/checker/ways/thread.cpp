@@ -3,22 +3,30 @@
 #include <algorithm>
 
 namespace bastewright::check {
+namespace {
+
+/// Common practice: a stitch is at most 1 1/2 in long and as long below; from one to the next it is
+/// at most three quarters of the distance of the rows, and at least half of it.
+Length stitchesApart(const Basting& basting) {
+    const Length rows = basting.spacing, usual = Length::inches(3), most = rows * 3 / 4;
+    return most < usual ? most : rows > 2 * usual ? rows / 2 : usual;
+}
+
+} // namespace
 
 SeenWay seenThread() {
     using enum TaskKind;
     using Of = SeenTask::Of;
     return {.with = Basting::With::thread,
-            // Common practice: 1 1/2 in at most, and as much below; closer rows, shorter stitches.
+            // Closer rows, shorter stitches.
             .length =
-                [](const Basting& b) {
-                    return std::min(Length::inches(3), b.spacing - b.spacing / 4) / 2;
-                },
+                [](const Basting& b) { return std::min(Length::inches(3), stitchesApart(b)) / 2; },
             .turn = 90,
             .keepsEdge = true,
             .clearOfSeams = false,
             .fromBox = false,
             .irons = false,
-            .sewn = true,
+            .apart = stitchesApart,
             // Fitted to the totals of practice (docs/computation/checker.md).
             .tasks = {{smooth, Of::passOften, 11, 0}, {stitch, Of::zone, 12, 22}},
             .finishes = [](const Helper&) { return true; },

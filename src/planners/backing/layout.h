@@ -69,7 +69,7 @@ struct Layout {
     std::vector<Length> buy; ///< by fabric, as bought
     Length bought;           ///< in all
     double cost = 0;         ///< money where every buyable cloth has a price, else inches bought
-    double waste = 0;        ///< square inches cut into and not in the backing
+    double waste = 0;        ///< square inches of the cloth taken that are not in the backing
     int seams = 0;           ///< long ones and those between blocks
     double score = 0;        ///< cost, and what its seams are worth to be spared of
     int cloths = 0;          ///< different fabrics in it

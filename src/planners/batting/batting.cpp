@@ -218,7 +218,9 @@ private:
 
     BattingOutcome fromPieces(const std::optional<PackSize>& pack) {
         const auto withPack = [&](BattingOutcome out) {
-            if (out.plan && pack)
+            if (!out.plan)
+                return out;
+            if (pack)
                 for (BattingPiecePlaced& p : out.plan->pieces)
                     if (p.name == pack->name) {
                         p.bought = 0;
@@ -226,17 +228,15 @@ private:
                         out.plan->buy = {
                             {std::string{pack->name}, pack->size.width, pack->size.length}};
                     }
-            if (out.plan && !out.plan->buy.empty())
+            if (pack && !out.plan->buy.empty())
                 out.findings.push_back({Finding::Kind::packJoined, Finding::Level::note,
                                         "/batting/pack",
                                         core::says("The %1 pack is smaller than the %2 needed, so "
                                                    "pieces are joined to it.",
                                                    named(*pack), text(needed_)),
                                         ""});
-            if (out.plan) {
-                out.plan->joinCost = joinCost(*out.plan, unit_);
-                out.plan->toBring = toBring(*out.plan, unit_);
-            }
+            out.plan->joinCost = joinCost(*out.plan, unit_);
+            out.plan->toBring = toBring(*out.plan, unit_);
             return out;
         };
         const Pool pool = poolOf(batting_, needed_, unit_, kMostPieces, out_.findings);

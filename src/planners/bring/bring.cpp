@@ -181,18 +181,14 @@ private:
         for (auto& [fabric, cloth] : cloths) {
             put(Supply::Kind::fabric,
                 fabric.empty() ? core::says("backing: fabric") : core::says("backing: %1", fabric),
-                inCloth(cloth.need), inCloth(cloth.have), clothUnit());
+                inCloth(cloth.need), inCloth(cloth.have), clothSymbol(unit_));
             if (cloth.notes.size() == 1) // of several quilts the sum is enough
                 note(std::move(cloth.notes.front()));
         }
     }
 
     /// In yards or metres, to a thousandth.
-    double inCloth(Length l) const {
-        const Length one = unit_ == Unit::inch ? Length::inches(36) : Length::millimetres(1000);
-        return std::round(ratio(l, one) * 1000) / 1000;
-    }
-    std::string clothUnit() const { return unit_ == Unit::inch ? "yd" : "m"; }
+    double inCloth(Length l) const { return std::round(ratio(l, clothUnit(unit_)) * 1000) / 1000; }
 
     /// What to say in the shop of the thing put last.
     void note(Sentence text) {
@@ -244,7 +240,7 @@ private:
         for (auto& [width, roll] : rolls) {
             put(Supply::Kind::battingRoll,
                 core::says("batting off the roll, %1 wide", core::length(width, unit_)),
-                inCloth(roll.need), inCloth(roll.have), clothUnit(), width);
+                inCloth(roll.need), inCloth(roll.have), clothSymbol(unit_), width);
             if (roll.notes.size() == 1) // of several quilts the sum is enough
                 note(std::move(roll.notes.front()));
         }

@@ -2,6 +2,8 @@
 
 #include "plan/quilt_name.h"
 #include "planners/crew/handed.h"
+#include "planners/surface/closed_sides.h"
+#include "planners/surface/reachable.h"
 #include "ways/way.h"
 
 #include <algorithm>
@@ -26,25 +28,17 @@ Sentence zoneNames(const std::vector<const Zone*>& zones) {
 /// no side is open.
 std::optional<Length> leastReach(const Rect& table, const std::vector<Side>& closed,
                                  const Zone& zone) {
-    std::optional<Length> out;
-    const auto open = openSides(table, closed);
+    const std::vector<Side> open = bastewright::openSides(closed);
     if (open.empty())
         return {};
     Length most;
     for (const PlacedPoint& p : zone.points) {
-        std::optional<Length> nearest;
-        for (const StandingPlace& s : open) {
-            const Length away = s.side == Side::head   ? p.at.y - table.y0
-                                : s.side == Side::foot ? table.y1 - p.at.y
-                                : s.side == Side::left ? p.at.x - table.x0
-                                                       : table.x1 - p.at.x;
-            if (!nearest || abs(away) < *nearest)
-                nearest = abs(away);
-        }
-        most = std::max(most, *nearest);
+        Length nearest = abs(depthFrom(p.at, table, open.front()));
+        for (const Side side : open)
+            nearest = std::min(nearest, abs(depthFrom(p.at, table, side)));
+        most = std::max(most, nearest);
     }
-    out = most;
-    return out;
+    return most;
 }
 
 class Saying {
@@ -201,7 +195,7 @@ private:
                 "/helpers/" + std::to_string(&h - f_.helpers.data()),
                 core::says(
                     "%1 has no zones in this plan: there is no room for one more place, or no "
-                    "time for it. %1 lays, lifts and hands pins on.",
+                    "time for it. %1 lays, lifts and hands things on.",
                     h.name),
                 core::says("One more table, or a side away from the wall, makes room.")};
             f.subject = h.name;

@@ -33,11 +33,6 @@ std::vector<Hand> handsOf(const std::vector<Helper>& helpers, ClockTime start);
 /// out.
 std::vector<PlannedBreak> toldBreaks(const Setting& setting);
 
-/// A pace to divide by: 1 in place of none.
-constexpr double soundPace(double pace) {
-    return pace > 0 ? pace : 1;
-}
-
 // What a person must be able to do. Who is seated does not walk round the table.
 bool lays(const Helper& h);       ///< lays, carries and shifts
 bool looksBelow(const Helper& h); ///< crouches and looks underneath

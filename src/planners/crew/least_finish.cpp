@@ -5,6 +5,7 @@
 #include "planners/crew/rests.h"
 #include "planners/crew/slowest.h"
 #include "planners/crew/step_times.h"
+#include "planners/surface/helper_order.h"
 #include "planners/surface/reachable.h"
 
 #include <algorithm>

@@ -1,6 +1,7 @@
 #include "plan/call.h"
 #include "plan/find.h"
 #include "planners/crew/pass_steps.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <set>
@@ -131,6 +132,7 @@ void PassSteps::takeCrew() {
 int PassSteps::deserted() const {
     std::set<int> others, own;
     const PassCrew& crew = out_.crew;
+    const std::vector<TaskKind> kinds = wayOf(job()).zoneWork();
     for (const OwnedZone& z : crew.zones) {
         if (z.post < 0)
             continue;
@@ -140,11 +142,11 @@ int PassSteps::deserted() const {
         for (const Task& t : out_.tasks)
             if (t.pass == pass().number && t.zone == z.zone.id && !t.people.empty())
                 (handed || t.people.front() == owner ? own : others).insert(z.post);
-        if (given_.situation.before != nullptr)
-            for (const Task& t : given_.situation.before->tasks)
-                if (t.job == start_.job && t.zone == z.zone.id &&
-                    given_.situation.done.contains(t.id))
-                    own.insert(z.post);
+        if (std::ranges::any_of(kinds, [&](TaskKind kind) {
+                return given_.situation.done.contains(
+                    taskId(start_.job, pass().number, z.zone.id, kind));
+            }))
+            own.insert(z.post);
     }
     return static_cast<int>(
         std::ranges::count_if(others, [&](int post) { return !own.contains(post); }));

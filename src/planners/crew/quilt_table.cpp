@@ -2,6 +2,7 @@
 
 #include "planners/crew/slowest.h"
 #include "planners/crew/step_times.h"
+#include "planners/surface/helper_order.h"
 
 #include <algorithm>
 #include <set>
@@ -56,12 +57,10 @@ QuiltTable::QuiltTable(const Session& session, int job, const QuiltPlan& quilt,
     , points_{std::move(points)} {
     for (const Hand& h : hands_)
         helpers_.push_back(&h.helper);
-    const TaskKind kind = way_.firstWork();
     bool any = false;
     for (std::size_t k = 0; k < quilt.passes.size(); ++k) {
         const Pass& p = quilt.passes[k];
-        grounds_.push_back(groundOf(p, points_[k], spacing_, rows(), !quilt.surface.floor,
-                                    secondsAPoint(kind), way_.mostInZone));
+        grounds_.push_back(groundOf(p, points_[k], spacing_, rows(), !quilt.surface.floor, way_));
         sides_.width = p.table.width();
         sides_.length = p.table.length();
         for (const PlacedPoint& q : points_[k]) {
@@ -347,8 +346,8 @@ PassCrew QuiltTable::shareRest(std::size_t pass, const std::vector<int>& people,
         return {};
     Pass rest = quilt_.passes[pass];
     rest.fresh = std::move(area);
-    const Ground ground = groundOf(rest, std::move(points), spacing_, rows(), !quilt_.surface.floor,
-                                   grounds_[pass].secondsAPoint, way_.mostInZone);
+    const Ground ground =
+        groundOf(rest, std::move(points), spacing_, rows(), !quilt_.surface.floor, way_);
     return crewOf(homes, pass, ground, letters, turns);
 }
 

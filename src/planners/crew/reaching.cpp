@@ -1,23 +1,11 @@
 #include "planners/crew/reaching.h"
 
+#include "planners/surface/closed_sides.h"
+
 #include <algorithm>
 
 namespace bastewright::crew {
 namespace {
-
-Length edgeOf(const Rect& table, Side side) {
-    switch (side) {
-    case Side::head:
-        return table.y0;
-    case Side::foot:
-        return table.y1;
-    case Side::left:
-        return table.x0;
-    case Side::right:
-        break;
-    }
-    return side == Side::right ? table.x1 : Length{};
-}
 
 Interval extentOf(std::span<const PlacedPoint> points, Side side) {
     Interval out{Length::inches(1'000'000), -Length::inches(1'000'000)};
@@ -94,8 +82,7 @@ std::optional<StandingPlace> bestPlace(const Helper& helper, const Rect& table,
             continue;
         Length deep;
         for (const PlacedPoint& p : points)
-            deep =
-                std::max(deep, abs((isAcross(w.side) ? p.at.y : p.at.x) - edgeOf(table, w.side)));
+            deep = std::max(deep, abs(depthFrom(p.at, table, w.side)));
         if (!best || std::pair{*leaning, deep} < std::pair{bestLeaning, bestDeep}) {
             best = at;
             bestLeaning = *leaning;
@@ -107,9 +94,8 @@ std::optional<StandingPlace> bestPlace(const Helper& helper, const Rect& table,
 
 std::vector<StandingPlace> openSides(const Rect& table, const std::vector<Side>& closed) {
     std::vector<StandingPlace> out;
-    for (const Side side : kSides)
-        if (std::ranges::find(closed, side) == closed.end())
-            out.push_back({side, sideOf(table, side)});
+    for (const Side side : bastewright::openSides(closed))
+        out.push_back({side, sideOf(table, side)});
     return out;
 }
 

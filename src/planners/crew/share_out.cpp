@@ -4,6 +4,9 @@
 #include "planners/crew/cut_lines.h"
 #include "planners/crew/hands.h"
 #include "planners/crew/slowest.h"
+#include "planners/crew/step_times.h"
+#include "planners/surface/helper_order.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <cmath>
@@ -363,15 +366,15 @@ private:
 } // namespace
 
 Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacing,
-                const PinRows* rows, bool limited, double secondsAPoint, int mostInZone) {
+                const PinRows* rows, bool limited, const Way& way) {
     Ground g{.fresh = pass.fresh,
              .table = pass.table,
              .points = std::move(points),
              .xs = {},
              .ys = {},
              .limited = limited,
-             .secondsAPoint = secondsAPoint,
-             .mostInZone = mostInZone};
+             .secondsAPoint = secondsAPoint(way.firstWork()),
+             .mostInZone = way.mostInZone};
     const Rect all = pass.fresh.bounds();
     g.xs = cutLines(all.x(), g.points, true, spacing, rows);
     g.ys = cutLines(all.y(), g.points, false, spacing, rows);

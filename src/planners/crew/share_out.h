@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planners/crew/reaching.h"
+#include "ways/way.h"
 
 #include <vector>
 
@@ -23,12 +24,12 @@ struct Ground {
     std::vector<Length> xs, ys;      ///< lines it may be cut along: see cutLines
     bool limited = true;             ///< false on the floor: reach does not count
     double secondsAPoint = 0;        ///< of one call, at pace 1
-    int mostInZone = 50;             ///< as the way of basting has it (`Way::mostInZone`)
+    int mostInZone = 0;              ///< as the way of basting has it (`Way::mostInZone`)
 };
 
 /// `rows` where points stand in rows.
 Ground groundOf(const Pass& pass, std::vector<PlacedPoint> points, Length spacing,
-                const PinRows* rows, bool limited, double secondsAPoint, int mostInZone);
+                const PinRows* rows, bool limited, const Way& way);
 
 /// Who has which part of the area: rectangles between cut lines, for each of the posts; none for
 /// who has nothing to do here.

@@ -2,6 +2,7 @@
 
 #include "plan/trade_times.h"
 #include "planners/crew/slowest.h"
+#include "planners/surface/helper_order.h"
 #include "planners/surface/reachable.h"
 
 #include <algorithm>

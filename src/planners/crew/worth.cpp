@@ -1,5 +1,7 @@
 #include "planners/crew/worth.h"
 
+#include "planners/surface/helper_order.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>

@@ -38,11 +38,7 @@ bool isOpen(const Lie& lie, Side side) {
 }
 
 std::vector<Side> openSides(const Lie& lie) {
-    std::vector<Side> out;
-    for (const Side s : kSides)
-        if (isOpen(lie, s))
-            out.push_back(s);
-    return out;
+    return openSides(lie.closed);
 }
 
 SeamLines seamLines(const Top& top) {

@@ -5,6 +5,7 @@
 #include "planners/passes/reach.h"
 #include "planners/passes/reached_share.h"
 #include "planners/rolls/lifting.h"
+#include "planners/surface/helper_order.h"
 #include "ways/way.h"
 
 #include <algorithm>
@@ -35,7 +36,7 @@ public:
     Team(const std::vector<Helper>& helpers, bool (*may)(const Helper&)) {
         for (const Helper& h : helpers)
             if (may(h))
-                paces_.push_back(h.pace > 0 ? h.pace : 1);
+                paces_.push_back(soundPace(h.pace));
         // Where nobody is able somebody does it all the same.
         if (paces_.empty())
             paces_.push_back(1);

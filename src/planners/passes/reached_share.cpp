@@ -22,7 +22,7 @@ ReachedShare::ReachedShare(const std::vector<Helper>& all, const Lie& lie,
     : floor_{lie.floor}
     , open_{openSides(lie)} {
     const auto add = [&](const Helper& h) {
-        const double pace = h.pace > 0 ? h.pace : 1;
+        const double pace = soundPace(h.pace);
         if (h.side) {
             const std::array kept{*h.side};
             keeping_.push_back({pace, h.reach, leaningReach(h),

@@ -2,6 +2,8 @@
 
 #include "planners/passes/cover.h"
 #include "planners/passes/predict.h"
+#include "planners/surface/closed_sides.h"
+#include "planners/surface/reachable.h"
 
 #include <algorithm>
 #include <map>
@@ -234,6 +236,18 @@ std::optional<PassChoice> choiceForRest(const PassRequest& request,
                 best = std::move(choice);
         }
     return best;
+}
+
+Length deepestPlace(const QuiltPlan& quilt, std::span<const PlacedPoint> points) {
+    Length out;
+    if (quilt.surface.floor)
+        return out;
+    const std::vector<Side> open = openSides(quilt.surface.closed);
+    for (const Pass& pass : quilt.passes)
+        for (const PlacedPoint& p : points)
+            if (pass.fresh.contains(p.at))
+                out = std::max(out, nearestDepth(p.at, pass.table, open).value_or(Length{}));
+    return out;
 }
 
 } // namespace bastewright

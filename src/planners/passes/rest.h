@@ -18,4 +18,8 @@ std::optional<PassChoice> choiceForRest(const PassRequest& request,
                                         std::span<const Arrangement> surfaces,
                                         std::span<const Pass> done, Basting::Start start);
 
+/// From the nearest open side to the deepest of these points in the passes of a quilt; zero on the
+/// floor.
+Length deepestPlace(const QuiltPlan& quilt, std::span<const PlacedPoint> points);
+
 } // namespace bastewright

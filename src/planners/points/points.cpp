@@ -105,14 +105,11 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
         plan.rows = pinRowsOf(*rows.rows, edged, job.unit, layout.spots());
     }
     tidy(layout);
-    const auto angle = [&](Spot at) {
-        if (sewn && rows.rows)
-            return rows.rows->choice.along == PinRows::Along::width ? 0 : 90;
-        return rules.angleAt(at);
-    };
+    std::optional<int> alongRows;
+    if (sewn && rows.rows)
+        alongRows = rows.rows->choice.along == PinRows::Along::width ? 0 : 90;
     for (const auto& p : layout.pins)
-        plan.points.push_back(
-            {{Length::nearestInches(p.at.x), Length::nearestInches(p.at.y)}, angle(p.at)});
+        plan.points.push_back({exact(p.at), alongRows ? *alongRows : rules.angleAt(p.at)});
     std::sort(plan.points.begin(), plan.points.end(),
               [](const PlacedPoint& a, const PlacedPoint& b) {
                   return std::pair{a.at.y, a.at.x} < std::pair{b.at.y, b.at.x};

@@ -25,6 +25,7 @@ Sentence places(const Spots& at, Unit unit) {
 } // namespace
 
 void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& spots) {
+    const Way& way = wayOf(job);
     Spots crowded, outside;
     double least = rules.pin.clear();
     for (const Spot s : spots) {
@@ -47,8 +48,7 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
              "/basting/clear",
              crowded.size() == 1
                  ? core::says("1 pin lies nearer than %1 to a seam that is quilted along, for want "
-                              "of room: "
-                              "%2. It is %3 from the seam.",
+                              "of room: %2. It is %3 from the seam.",
                               length(job.basting.clear), places(crowded, job.unit), nearest)
                  : core::says(
                        "%4 pins lie nearer than %1 to a seam that is quilted along, for want of "
@@ -65,13 +65,17 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
              Finding::Level::warn,
              "/basting/edge",
              outside.size() == 1
-                 ? core::says("The edge of the top cannot be held with pins %1 inside it; 1 pin "
-                              "lies nearer: %2.",
-                              length(job.basting.edge), places(outside, job.unit))
-                 : core::says("The edge of the top cannot be held with pins %1 inside it; %3 pins "
-                              "lie nearer: %2.",
-                              length(job.basting.edge), places(outside, job.unit), outside.size()),
-             core::says("Allow pins nearer to the edge, or a shorter pin."),
+                 ? core::says("The edge of the top cannot be held from %1 inside it; %2 lies "
+                              "nearer: %3.",
+                              length(job.basting.edge), way.words.count(1),
+                              places(outside, job.unit))
+                 : core::says("The edge of the top cannot be held from %1 inside it; %2 lie "
+                              "nearer: %3.",
+                              length(job.basting.edge),
+                              way.words.count(std::int64_t(outside.size())),
+                              places(outside, job.unit)),
+             way.fromBox ? core::says("Allow pins nearer to the edge, or a shorter pin.")
+                         : core::says("Allow them nearer to the edge."),
              {},
              {int(outside.size())}});
     if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
@@ -80,7 +84,7 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
              core::says(
                  "%1 lying %2 inside the edge cannot hold the corners at a spacing of %3; they "
                  "lie from %4 inside it.",
-                 wayOf(job).words.heading, length(job.basting.edge), length(job.basting.spacing),
+                 way.words.heading, length(job.basting.edge), length(job.basting.spacing),
                  length(Length::nearestInches(rules.pin.edge()))),
              core::says("Allow them nearer to the edge, or a wider spacing.")});
     Spots crowd;

@@ -30,4 +30,12 @@ std::vector<Side> closedSides(std::span<const Side> walls, bool quiltLengthAlong
     return out;
 }
 
+std::vector<Side> openSides(const std::vector<Side>& closed) {
+    std::vector<Side> out;
+    for (const Side s : kSides)
+        if (std::ranges::find(closed, s) == closed.end())
+            out.push_back(s);
+    return out;
+}
+
 } // namespace bastewright

@@ -11,4 +11,7 @@ namespace bastewright {
 /// close), by how the quilt lies (see SurfacePlan).
 std::vector<Side> closedSides(std::span<const Side> walls, bool quiltLengthAlongLength);
 
+/// The other sides.
+std::vector<Side> openSides(const std::vector<Side>& closed);
+
 } // namespace bastewright

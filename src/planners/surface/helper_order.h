@@ -12,4 +12,9 @@ namespace bastewright {
 /// nothing but the letters of places.
 std::vector<Helper> inOneOrder(std::vector<Helper> helpers);
 
+/// A pace to divide by: 1 in place of none.
+constexpr double soundPace(double pace) {
+    return pace > 0 ? pace : 1;
+}
+
 } // namespace bastewright

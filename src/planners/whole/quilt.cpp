@@ -6,6 +6,8 @@
 #include "planners/proof/proof.h"
 #include "planners/surface/reachable.h"
 
+#include <set>
+
 namespace bastewright {
 namespace {
 
@@ -43,33 +45,41 @@ Sentence compared(const Alternative& a, const Alternative& chosen, std::size_t w
     }
 }
 
+/// The ways as they are told, in their order: those that differ in nothing that is told are one.
+std::vector<Alternative> toldWays(const std::vector<PassChoice>& choices) {
+    std::set<Alternative> known;
+    std::vector<Alternative> out;
+    for (const PassChoice& c : choices) {
+        Alternative told = c.summary;
+        if (told.workable)
+            told.why = {}; // the first says what there is to say
+        if (known.insert(std::move(told)).second)
+            out.push_back(c.summary);
+    }
+    return out;
+}
+
 std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
-    const auto workable = static_cast<std::size_t>(
-        std::ranges::count_if(choices, [](const PassChoice& c) { return c.summary.workable; }));
+    std::vector<Alternative> out = toldWays(choices);
+    const auto workable =
+        static_cast<std::size_t>(std::ranges::count(out, true, &Alternative::workable));
     const bool quickest = std::ranges::none_of(choices, [&](const PassChoice& c) {
         return c.summary.workable && c.summary.predicted < choices.front().summary.predicted;
     });
     // Something was asked for, and that is why a quicker one was not taken.
     const bool asked = !quickest && !choices.empty() && choices.front().asked &&
                        std::ranges::any_of(choices, [](const PassChoice& c) { return !c.asked; });
-    std::vector<Alternative> out;
-    for (std::size_t i = 0; i < choices.size() && out.size() < kShownAlternatives; ++i) {
-        Alternative a = choices[i].summary;
+    if (out.size() > kShownAlternatives)
+        out.resize(kShownAlternatives);
+    for (std::size_t i = 0; i < out.size(); ++i) {
+        Alternative& a = out[i];
         a.chosen = i == 0 && a.workable;
-        if (a.workable) {
-            const Sentence note = a.why;
-            a.why = compared(a, choices.front().summary, workable, asked, quickest);
-            if (!note.empty())
-                a.why = core::says("%1; %2", a.why, note);
-        }
-        // Two that differ in nothing that is told are one.
-        if (std::ranges::none_of(out, [&](Alternative o) {
-                o.chosen = a.chosen;
-                if (a.workable)
-                    o.why = a.why; // the first says that it is the quickest
-                return o == a;
-            }))
-            out.push_back(std::move(a));
+        if (!a.workable)
+            continue;
+        const Sentence note = a.why;
+        a.why = compared(a, choices.front().summary, workable, asked, quickest);
+        if (!note.empty())
+            a.why = core::says("%1; %2", a.why, note);
     }
     return out;
 }
@@ -90,7 +100,7 @@ Finding noSurface(const Job& job, const std::vector<PassChoice>& choices) {
                    core::length(kAnchor + Length::inches(16), job.unit))};
 }
 
-/// "from one end": where the basting begins.
+/// Where the basting begins: "at one end of the quilt".
 Sentence begins(Basting::Start start) {
     switch (start) {
     case Basting::Start::centred:
@@ -103,34 +113,6 @@ Sentence begins(Basting::Start start) {
         break;
     }
     return core::says("where it is quickest");
-}
-
-/// What was asked for of the way and could not be had.
-Findings notAsAskedFor(const Session& session, const Job& job, const Alternative& way) {
-    Findings out;
-    const Room& room = session.setting.room;
-    const auto say = [&](Finding::Kind kind, const char* field, Sentence text, Sentence cure) {
-        out.push_back({kind, Finding::Level::warn, field, std::move(text), std::move(cure)});
-    };
-    // Who asked for none is told nothing where only from an end works.
-    if (job.basting.start != Basting::Start::best && !startsAsAskedFor(job, way))
-        say(Finding::Kind::otherStart, "/basting/start",
-            core::says("Basting cannot begin %1 on these tables, as you chose; the plan begins %2.",
-                       begins(job.basting.start), begins(way.start)),
-            core::says("Ask for the faster start."));
-    if (room.tables.empty())
-        return out;
-    if (!liesAsAskedFor(job, way))
-        say(Finding::Kind::otherLie, "/basting/quilt_length_along",
-            core::says("The quilt cannot lie along the tables as you chose; the plan turns it."),
-            core::says("Let it lie the faster way."));
-    if (!standsAsAskedFor(room, way))
-        say(Finding::Kind::otherTables, "/room/together",
-            core::says(
-                "The tables cannot be used pushed together to %1, as you chose; the plan uses %2.",
-                core::size(room.together->length, room.together->width, job.unit), way.surface),
-            core::says("Let the tables stand as is quickest."));
-    return out;
 }
 
 /// Lines moved by the difference of two frames.
@@ -224,6 +206,33 @@ BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways) {
         options.keepAway = moved(jointsUnderQuilt(quilt.surface, quilt.passes.front().table),
                                  intoLayer(layers.backing, layers.top));
     return planBacking(job, layers.backing, options);
+}
+
+Findings notAsAskedFor(const Session& session, const Job& job, const Alternative& way) {
+    Findings out;
+    const Room& room = session.setting.room;
+    const auto say = [&](Finding::Kind kind, const char* field, Sentence text, Sentence cure) {
+        out.push_back({kind, Finding::Level::warn, field, std::move(text), std::move(cure)});
+    };
+    // Who asked for none is told nothing where only from an end works.
+    if (job.basting.start != Basting::Start::best && !startsAsAskedFor(job, way))
+        say(Finding::Kind::otherStart, "/basting/start",
+            core::says("Basting cannot begin %1 on these tables, as you chose; the plan begins %2.",
+                       begins(job.basting.start), begins(way.start)),
+            core::says("Ask for the faster start."));
+    if (room.tables.empty())
+        return out;
+    if (!liesAsAskedFor(job, way))
+        say(Finding::Kind::otherLie, "/basting/quilt_length_along",
+            core::says("The quilt cannot lie along the tables as you chose; the plan turns it."),
+            core::says("Let it lie the faster way."));
+    if (!standsAsAskedFor(room, way))
+        say(Finding::Kind::otherTables, "/room/together",
+            core::says(
+                "The tables cannot be used pushed together to %1, as you chose; the plan uses %2.",
+                core::size(room.together->length, room.together->width, job.unit), way.surface),
+            core::says("Let the tables stand as is quickest."));
+    return out;
 }
 
 QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& choice, int surface,

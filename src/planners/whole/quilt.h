@@ -22,6 +22,9 @@ QuiltPlan layQuilt(const Session& session, std::size_t job, const PassChoice& ch
 QuiltPlan planQuilt(const Session& session, const Shared& shared, QuiltPlan lying,
                     const PointsPlan& points, Findings& findings);
 
+/// What was asked for of the way and is not had by this one, its fields from the job's own root.
+Findings notAsAskedFor(const Session& session, const Job& job, const Alternative& way);
+
 /// The backing of a quilt that is to be pieced, its seams kept off the joints of the table under
 /// the first pass of `quilt`; with `ways`, every alternative laid out. What planQuilt plans with.
 BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways);

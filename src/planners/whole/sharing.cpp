@@ -34,8 +34,7 @@ std::vector<std::vector<Table>> dealt(const std::vector<Table>& tables, int shar
 
 /// The helpers dealt out, quickest first, for a share's predicted time.
 std::vector<Helper> everyNth(const std::vector<Helper>& all, int n) {
-    std::vector<Helper> helpers = inOneOrder(all);
-    std::ranges::stable_sort(helpers, std::greater<>{}, &Helper::pace);
+    const std::vector<Helper> helpers = inOneOrder(all);
     std::vector<Helper> out;
     for (std::size_t i = 0; i < helpers.size(); i += static_cast<std::size_t>(n))
         out.push_back(helpers[i]);

@@ -73,8 +73,9 @@ public:
     /// So much has been laid out that only what is needed is any more; `works`: some way does.
     bool spent(bool works) const;
 
-    /// Works out range and bound of the best, where they are asked for, and on several tables
-    /// shares its people out more closely.
+    /// Plans the crew of the best once more as it is told: with handed zones, all sharings, its
+    /// range and its bound. Where only the outcome is asked for, without range and bound, and only
+    /// where it can differ.
     void finish();
     std::vector<Shared>& shared() { return shared_; }
     Trial takeBest() && { return std::move(best_); }

@@ -66,6 +66,11 @@ void takeZones(const PlanIndex& index, LiveState& state);
 Fold foldAll(std::shared_ptr<const Plan> plan, const Setting& setting,
              std::span<const Event> events);
 
+/// Something of the zone is done; a zone without points has nothing to be done.
+inline bool isBegun(const Zone& zone, const ZoneLive& live) {
+    return live.state != ZoneState::waiting && !zone.points.empty();
+}
+
 /// A plan that belongs to somebody else, as the fold wants it.
 inline std::shared_ptr<const Plan> borrowed(const Plan& plan) {
     return {std::shared_ptr<const Plan>{}, &plan};

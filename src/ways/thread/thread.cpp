@@ -69,7 +69,7 @@ std::int64_t minutesToDraw(std::int64_t stitches) {
     return minutes <= 5 ? std::max<std::int64_t>(1, minutes) : (minutes + 4) / 5 * 5;
 }
 
-WayWords words() {
+WayWords threadWords() {
     return {
         .name = core::says("Thread"),
         .heading = core::says("Stitches"),
@@ -145,14 +145,13 @@ WayWords words() {
 /// Half as much again as the rows are long: what stitches take up, and an end at every stop (from
 /// memory). In whole yards or metres.
 std::vector<Supply> spools(const Session& session, std::span<const BastedQuilt> quilts) {
-    const bool yards = session.jobs.front().unit == Unit::inch;
+    const Unit unit = session.jobs.front().unit;
     Length sewn;
     for (const BastedQuilt& q : quilts)
         sewn += pointsOf(*q.quilt) * fromStitchToStitch(q.job->basting);
-    const Length one = yards ? Length::inches(36) : Length::millimetres(1000);
     std::vector<Supply> out;
     addSupply(out, Supply::Kind::thread, core::says("basting thread"),
-              double(ceilDiv(sewn * 3 / 2, one)), 0, yards ? "yd" : "m");
+              double(ceilDiv(sewn * 3 / 2, clothUnit(unit))), 0, clothSymbol(unit));
     const auto& helpers = session.setting.helpers;
     const auto sew = std::ranges::count_if(helpers, &Helper::pins);
     if (sewn > Length{})
@@ -184,7 +183,7 @@ Way thread() {
         .unfinished = nullptr,
         .materials = spools,
         .tools = [](const Session&, std::span<const BastedQuilt>) { return std::vector<Supply>{}; },
-        .words = words()};
+        .words = threadWords()};
 }
 
 } // namespace bastewright::ways

@@ -1,6 +1,6 @@
 #include "planners/crew/crew.h"
 #include "planners/crew/slowest.h"
-#include "unit/crew/made_session.h"
+#include "unit/crew/reported.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -137,33 +137,9 @@ bool plans(const Kind& kind) {
     return good;
 }
 
-/// What practice reports (common practice; docs/computation/crew.md): passes as they are told, a
-/// hold every 15 in, no breaks, pressing left out.
-struct Reported {
-    const char* what;
-    int people, across, down, width, length;
-    const char* figure;
-    int from, to; ///< minutes
-    bool pinning; ///< of pins alone
-    Basting::With with = Basting::With::pins;
-};
-
-bool practice(const Reported& r) {
-    made::Afternoon a;
-    a.session.setting.helpers = made::helpers(r.people);
-    a.session.setting.proposeBreaks = false;
-    made::addQuilt(a, {.across = r.across,
-                       .down = r.down,
-                       .freshWidth = r.width,
-                       .freshLength = r.length,
-                       .with = r.with});
-    for (Pass& p : a.quilts[0].passes) {
-        const auto hold = [](Side side, int inches) {
-            return Hold{side, Hold::Kind::clamp, (inches + 14) / 15, {}, {}};
-        };
-        p.holds = {hold(Side::head, r.width), hold(Side::foot, r.width), hold(Side::left, r.length),
-                   hold(Side::right, r.length)};
-    }
+/// Whether the plan of what practice reports ends as that did.
+bool practice(const made::Reported& r) {
+    made::Afternoon a = made::asReported(r);
     const CrewPlan plan = made::plan(a);
     std::map<std::vector<std::string>, Seconds> calls; // the longest of each
     for (const Task& t : plan.tasks)
@@ -204,19 +180,7 @@ int main() {
                              Kind{"1 quilt, 8 helpers, hours", large, 60, 150, 1.03},
                              Kind{"20 quilts, 24 helpers, hours", many, 300, 600, 1.08}})
         good = plans(kind) && good;
-    for (const Reported& r :
-         {Reported{"78 x 94 1/2 alone, without an hour of pressing", 1, 1, 2, 78, 47, "3-3 1/2 h",
-                   180, 210, false},
-          Reported{"71 x 71 alone", 1, 1, 3, 71, 24, "2 1/2 h", 150, 150, false},
-          Reported{"oversize queen (90 x 110), five people", 5, 2, 2, 45, 55, "30 min of pinning",
-                   30, 30, true},
-          Reported{"60 x 76, two people at library tables", 2, 1, 1, 60, 76, "1 h", 60, 60, false},
-          Reported{"thread: about 50 x 65, five people", 5, 1, 1, 50, 65, "2 h", 120, 120, false,
-                   Basting::With::thread},
-          Reported{"thread: a double (78 x 90), two people", 2, 1, 2, 78, 45, "1 h 40", 100, 100,
-                   false, Basting::With::thread},
-          Reported{"thread: a bed quilt (90 x 108), four people", 4, 2, 2, 45, 54, "4 h", 240, 240,
-                   false, Basting::With::thread}})
+    for (const made::Reported& r : made::kReported)
         good = practice(r) && good;
     return good ? EXIT_SUCCESS : EXIT_FAILURE;
 }

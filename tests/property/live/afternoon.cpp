@@ -15,16 +15,12 @@ using ForPins = Change::ForPins;
 
 Afternoon::Afternoon(std::uint64_t seed, Session session, Plan plan)
     : live_{std::move(session), std::move(plan)}
-    , dice_{seed * 0x9e3779b97f4a7c15} {
+    , dice_{seed * 0x9e3779b97f4a7c15} { // seeds are steps into one row of throws
     store(happened::Started{});
 }
 
-// splitmix64 (Vigna 2015, public domain).
 int Afternoon::upTo(int n) {
-    std::uint64_t z = (dice_ += 0x9e3779b97f4a7c15);
-    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9;
-    z = (z ^ (z >> 27)) * 0x94d049bb133111eb;
-    return static_cast<int>((z ^ (z >> 31)) % static_cast<std::uint64_t>(std::max(1, n)));
+    return dice_.upTo(std::max(1, n));
 }
 
 Seconds Afternoon::now() const {

@@ -2,6 +2,7 @@
 
 #include "session/change.h"
 #include "session/live_session.h"
+#include "unit/crew/made_session.h"
 
 #include <cstdint>
 #include <optional>
@@ -34,7 +35,7 @@ private:
     std::string anyHelper(bool present);
 
     LiveSession live_;
-    std::uint64_t dice_;
+    made::Dice dice_;
     std::int64_t nowMs_ = 1'800'000'000'000;
     int events_ = 0;
 };

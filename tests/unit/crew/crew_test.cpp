@@ -1,11 +1,12 @@
 #include "plan/call.h"
 #include "plan/find.h"
-#include "unit/crew/made_session.h"
+#include "unit/crew/reported.h"
 #include "unit/crew/rules_oracle.h"
 
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 
@@ -280,58 +281,36 @@ TEST(Crew, HandingAZoneOverChangesThatZoneAlone) {
     }
 }
 
-// Practice's totals (common practice; docs/computation/crew.md): the plan's range contains them.
-// Passes as practice reports them; breaks are in nobody's figure.
-struct Reported {
-    const char* what;
-    int people, across, down, width, length, spacing;
-    int fromMinutes, toMinutes;
-};
-class Practice : public testing::TestWithParam<Reported> {};
-TEST_P(Practice, LiesInTheRange) {
-    const Reported& r = GetParam();
-    auto a = oneQuilt(r.people, {.across = r.across,
-                                 .down = r.down,
-                                 .freshWidth = r.width,
-                                 .freshLength = r.length,
-                                 .spacing = r.spacing});
-    a.session.setting.proposeBreaks = false;
-    for (Pass& p : a.quilts[0].passes) // a hold every 15 in, common practice
-        p.holds = {{Side::head, Hold::Kind::clamp, (r.width + 14) / 15, {}, {}},
-                   {Side::foot, Hold::Kind::clamp, (r.width + 14) / 15, {}, {}},
-                   {Side::left, Hold::Kind::clamp, (r.length + 14) / 15, {}, {}},
-                   {Side::right, Hold::Kind::clamp, (r.length + 14) / 15, {}, {}}};
-    const CrewPlan plan = made::plan(a);
-    EXPECT_LE(plan.range.early, Seconds{60 * r.toMinutes}) << r.what;
-    EXPECT_GE(plan.range.late, Seconds{60 * r.fromMinutes}) << r.what;
+/// Totals that practice reports.
+std::vector<made::Reported> totals(Basting::With with) {
+    std::vector<made::Reported> out;
+    std::ranges::copy_if(made::kReported, std::back_inserter(out),
+                         [&](const made::Reported& r) { return !r.pinning && r.with == with; });
+    return out;
 }
-INSTANTIATE_TEST_SUITE_P(
-    Totals, Practice,
-    testing::Values(Reported{"71 x 71 alone, three passes", 1, 1, 3, 71, 24, 4, 150, 150},
-                    Reported{"78 x 94 1/2 alone, without an hour of pressing", 1, 1, 2, 78, 47, 4,
-                             180, 210},
-                    Reported{"60 x 76, two people at library tables", 2, 1, 1, 60, 76, 4, 60, 60}),
-    [](const auto& test) { return "Case" + std::to_string(test.index); });
 
-// Totals reported for thread (common practice) differ sevenfold by the area a person sews in an
-// hour; the plan is within a factor of two of each, and neither shorter nor longer than all.
+// The plan's range contains them.
+class Practice : public testing::TestWithParam<made::Reported> {};
+TEST_P(Practice, LiesInTheRange) {
+    const made::Reported& r = GetParam();
+    auto a = made::asReported(r);
+    const CrewPlan plan = made::plan(a);
+    EXPECT_LE(plan.range.early, Seconds{60 * r.to}) << r.what;
+    EXPECT_GE(plan.range.late, Seconds{60 * r.from}) << r.what;
+}
+INSTANTIATE_TEST_SUITE_P(Totals, Practice, testing::ValuesIn(totals(Basting::With::pins)),
+                         [](const auto& test) { return "Case" + std::to_string(test.index); });
+
+// Totals of thread differ sevenfold by the area a person sews in an hour; the plan is within a
+// factor of two of each, and neither shorter nor longer than all.
 TEST(Practice, ThreadLiesBetweenTheReports) {
     int shorter = 0, longer = 0;
-    for (const Reported& r :
-         {Reported{"about 50 x 65, five people", 5, 1, 1, 50, 65, 4, 120, 120},
-          Reported{"a double (78 x 90), two people", 2, 1, 2, 78, 45, 4, 100, 100},
-          Reported{"a bed quilt (90 x 108), four people", 4, 2, 2, 45, 54, 4, 240, 240}}) {
-        auto a = oneQuilt(r.people, {.across = r.across,
-                                     .down = r.down,
-                                     .freshWidth = r.width,
-                                     .freshLength = r.length,
-                                     .spacing = r.spacing,
-                                     .with = Basting::With::thread});
-        a.session.setting.proposeBreaks = false;
+    for (const made::Reported& r : totals(Basting::With::thread)) {
+        auto a = made::asReported(r);
         const auto middle = made::plan(a).range.middle;
-        EXPECT_GE(2 * middle, Seconds{60 * r.fromMinutes}) << r.what;
-        EXPECT_LE(middle, Seconds{2 * 60 * r.toMinutes}) << r.what;
-        (middle < Seconds{60 * r.fromMinutes} ? shorter : longer)++;
+        EXPECT_GE(2 * middle, Seconds{60 * r.from}) << r.what;
+        EXPECT_LE(middle, Seconds{2 * 60 * r.to}) << r.what;
+        (middle < Seconds{60 * r.from} ? shorter : longer)++;
     }
     EXPECT_GT(shorter, 0);
     EXPECT_GT(longer, 0);

@@ -204,6 +204,8 @@ private:
 
     double asked(const Task& t, const Helper& h) const {
         const Zone* z = zone(t);
+        // 22 s a stitch: within a factor of two of the totals reported (common practice),
+        // docs/decisions/0036.
         const double each = t.kind == TaskKind::stitch                                     ? 22
                             : t.kind == TaskKind::press                                    ? 8
                             : t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ? 6

@@ -1,17 +1,10 @@
 #include "planners/points/points.h"
+#include "unit/points/plain_top.h"
 
 #include <gtest/gtest.h>
 
 namespace bastewright {
 namespace {
-
-Job plain(Length width, Length length, Length spacing) {
-    Job job;
-    job.top.width = {width};
-    job.top.length = {length};
-    job.basting.spacing = spacing;
-    return job;
-}
 
 std::size_t count(const Job& job) {
     return planPoints(job).points.size();
@@ -21,11 +14,11 @@ std::size_t count(const Job& job) {
 // below rows and columns laid from the edges in (square grid, arithmetic).
 TEST(Practice, CountsAreInTheRangeQuiltersReport) {
     // 'A couple of hundred' for a lap quilt at 3 in; about 250 at a hand's breadth.
-    const auto lap = count(plain(42_in, 54_in, 3_in));
+    const auto lap = count(plainTop(42_in, 54_in, 3_in));
     EXPECT_GE(lap, 150u);
     EXPECT_LE(lap, 250u);
     // A twin at four fingers' width: about 450.
-    const auto twin = count(plain(66_in, 90_in, 3.25_in));
+    const auto twin = count(plainTop(66_in, 90_in, 3.25_in));
     EXPECT_GE(twin, 380u);
     EXPECT_LE(twin, 500u);
 }
@@ -40,12 +33,12 @@ TEST(Practice, FewerThanRowsAndColumnsFromTheEdges) {
                     {90_in, 100_in, 575},
                     {108_in, 108_in, 729}};
     for (const auto& c : cases)
-        EXPECT_LT(count(plain(c.width, c.length, 4_in)), c.grid);
+        EXPECT_LT(count(plainTop(c.width, c.length, 4_in)), c.grid);
 }
 
 // Common practice: thirty 10 in blocks at 2 in take about 750 pins, 25 a block.
 TEST(Practice, ThirtyBlocksAtTwoInches) {
-    Job job = plain(50_in, 60_in, 2_in);
+    Job job = plainTop(50_in, 60_in, 2_in);
     job.quilting.method = Quilting::Method::inTheDitch;
     BlockGrid g;
     g.columns = 5;
@@ -59,7 +52,7 @@ TEST(Practice, ThirtyBlocksAtTwoInches) {
 
 // The hall's quilt of the scenario: rows that a sentence tells.
 TEST(Practice, HarbourLights) {
-    Job job = plain(88_in, 112_in, 4_in);
+    Job job = plainTop(88_in, 112_in, 4_in);
     job.quilting.method = Quilting::Method::inTheDitch;
     BlockGrid g;
     g.columns = 7;

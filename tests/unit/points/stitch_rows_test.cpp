@@ -1,4 +1,5 @@
 #include "planners/points/points.h"
+#include "unit/points/plain_top.h"
 
 #include <gtest/gtest.h>
 
@@ -9,12 +10,7 @@ namespace bastewright {
 namespace {
 
 Job sewn(Length width, Length length, Length spacing) {
-    Job job;
-    job.top.width = {width};
-    job.top.length = {length};
-    job.basting.with = Basting::With::thread;
-    job.basting.spacing = spacing;
-    return job;
+    return plainTop(width, length, spacing, Basting::With::thread);
 }
 
 Length widest(const std::vector<Length>& at) {

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include <limits>
+#include <set>
 
 namespace bastewright {
 namespace {
@@ -28,6 +29,7 @@ TEST(EventJson, WhatIsWrittenReadsBackEqual) {
 }
 
 TEST(EventJson, EveryKindIsWrittenAsItAlwaysWas) {
+    std::set<std::size_t> kinds;
     for (
         const char* text : {
             R"({"id":"a","kind":"session-started","at":1800000000000})",
@@ -60,7 +62,10 @@ TEST(EventJson, EveryKindIsWrittenAsItAlwaysWas) {
         const auto read = readEvent(text);
         ASSERT_TRUE(read.has_value()) << read.error();
         EXPECT_EQ(writeEvent(*read), text);
+        kinds.insert(read->what.index());
     }
+    // New settings, new plans and what of them cannot be read have tests of their own below.
+    EXPECT_EQ(kinds.size() + 3, std::variant_size_v<What>);
 }
 
 TEST(EventJson, WhatIsNoKindHasNoMeaning) {

@@ -55,15 +55,15 @@ struct Afternoon {
         return live.add({"e" + std::to_string(++count), now, std::move(what)});
     }
 
-    /// Does what may be done next until `stop`, or nothing is left.
+    /// Does what may be done next, of one quilt or all, until `stop`, or nothing is left.
     template <class Stop>
-    void play(Stop stop) {
+    void play(Stop stop, std::optional<int> only = {}) {
         for (int taps = 0; taps < 2000 && !live.state().ended && !stop(live.state()); ++taps) {
             const auto turns = live.turns();
             std::optional<Tap> tap;
             const int quilts = static_cast<int>(live.plan().quilts.size());
             for (int k = 0; k < quilts && !tap; ++k) {
-                const int job = (taps + k) % quilts; // one after the other
+                const int job = only.value_or((taps + k) % quilts); // one after the other
                 for (const NextStep& next : turns.nextSteps(job))
                     if (next.ready && (next.kind != NextStep::Kind::end || allReleased())) {
                         tap =
@@ -224,6 +224,39 @@ TEST(OtherPasses, ATableMoreIsUsedWhereItSavesPassesAndLeftWhereItDoesNot) {
     EXPECT_LE(none.after.passes, none.before.passes);
 }
 
+TEST(OtherPasses, WhereNoTableServesThatOneIsGoneCanBeNoted) {
+    Session session = hall();
+    session.setting.room.tables.push_back({.length = 24_in, .width = 12_in});
+    Afternoon a{session, planOf(2)};
+    a.playPass(1);
+    const auto p = a.proposed({.kind = Kind::tables, .count = -2});
+    EXPECT_THAT(p.refused.english(), HasSubstr("cannot be basted on these tables"));
+    ASSERT_EQ(p.facts.size(), 1u);
+    EXPECT_EQ(a.add(p.facts.front()), "");
+    EXPECT_EQ(a.live.session().setting.room.tables.size(), 1u);
+    EXPECT_TRUE(p.plan.quilts.empty());
+}
+
+// Who is seated does not reach the middle of the table, so only from an end works.
+TEST(OtherPasses, AStartThatWasAskedForAndIsNotHadIsStillSaid) {
+    Session session = hall(1);
+    session.jobs.front().top = {{40_in}, {60_in}, {}, {}, {}};
+    session.jobs.front().basting.start = Basting::Start::centred;
+    session.setting.room.tables.front() = {.length = 30_in, .width = 30_in};
+    session.setting.helpers.resize(1);
+    session.setting.helpers.front().seated = true;
+    const auto said = [](const Plan& plan) {
+        return std::ranges::count(plan.findings, Finding::Kind::otherStart, &Finding::kind);
+    };
+    Afternoon a{session, planWhole(session)};
+    ASSERT_EQ(said(a.live.plan()), 1);
+    a.playPass(1);
+    const auto p = a.proposed({.kind = Kind::tables, .count = 1});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_LT(p.plan.quilts[0].passes.size(), a.live.plan().quilts[0].passes.size());
+    EXPECT_EQ(said(p.plan), 1);
+}
+
 TEST(OtherPasses, WithoutAnyTableTheRestIsBastedOnTheFloor) {
     Afternoon a;
     a.playPass(1);
@@ -305,6 +338,52 @@ TEST(SeveralQuilts, WithTablesForOneTheyFollowOneAnother) {
     a.playToTheEnd();
 }
 
+/// The last pass of Harbour Lights is on its tables, Low Tide between two passes on others, and no
+/// table is free.
+Afternoon firstInItsLastPass() {
+    const Plan& plan = planOfTwo();
+    Afternoon a{hallOfTwo({Table{.length = 48_in, .width = 30_in, .count = tablesUsed(plan)}}),
+                plan};
+    a.play([](const LiveState& s) { return s.released.contains({1, 1}); }, 1);
+    const int last = plan.quilts[0].passes.back().number;
+    a.play(
+        [last](const LiveState& s) {
+            return s.currentPass[0] == last && std::ranges::any_of(s.zones, [](const auto& z) {
+                       return z.first.first == 0 && z.second.state == ZoneState::open;
+                   });
+        },
+        0);
+    return a;
+}
+
+TEST(SeveralQuilts, AQuiltFollowsOneInItsLastPassWhereItsOwnTablesGo) {
+    Afternoon a = firstInItsLastPass();
+    const Plan was = a.live.plan();
+    ASSERT_TRUE(lieApart(was));
+    ASSERT_EQ(a.live.state().released.count({1, was.quilts[1].passes.back().number}), 0u);
+    const int stay = static_cast<int>(was.quilts[0].surface.tables.size());
+    const auto p = a.proposed({.kind = Kind::tables, .count = stay - tablesUsed(was)});
+    ASSERT_EQ(p.refused, "");
+    EXPECT_FALSE(lieApart(p.plan));
+    EXPECT_EQ(p.plan.quilts[0].surface, was.quilts[0].surface);
+    EXPECT_EQ(p.plan.quilts[0].passes.back().table, was.quilts[0].passes.back().table);
+    EXPECT_EQ(tablesUsed(p.plan), stay);
+    EXPECT_EQ(pointsOf(p.plan.quilts[1]), pointsOf(was.quilts[1]));
+    a.take(p);
+    a.playToTheEnd();
+}
+
+TEST(SeveralQuilts, ATableMoreDoesNotGiveAwayThoseUnderALastPass) {
+    Afternoon a = firstInItsLastPass();
+    const Plan was = a.live.plan();
+    for (int more = 1; more <= 3; ++more) {
+        const auto p = a.proposed({.kind = Kind::tables, .count = more});
+        ASSERT_EQ(p.refused, "");
+        EXPECT_LE(tablesUsed(p.plan), tablesUsed(was) + more);
+        EXPECT_EQ(p.plan.quilts[0].surface, was.quilts[0].surface);
+    }
+}
+
 TEST(SeveralQuilts, APassThatIsBegunIsFinishedWhereItLies) {
     const Session session = hallOfTwo({Table{.length = 48_in, .width = 30_in, .count = 4}});
     Afternoon a{session, planOfTwo()};
@@ -383,8 +462,9 @@ TEST(ShortOfPins, DotsNeedAnIronAndABattingThatTakesIt) {
     cold.setting.room.irons = 0;
     melts.jobs.front().batting.meltable = true;
     Afternoon withoutIron{cold, planOf(2)}, withMelting{melts, planOf(2)};
-    EXPECT_THAT(withoutIron.proposed(shortBy(withoutIron, 20, ForPins::dots)).refused.english(),
-                HasSubstr("Fuse dots want an iron"));
+    const auto p = withoutIron.proposed(shortBy(withoutIron, 20, ForPins::dots));
+    EXPECT_THAT(p.refused.english(), HasSubstr("Fuse dots want an iron"));
+    EXPECT_EQ(p.facts.size(), 1u) << "the pins are missing all the same";
     EXPECT_THAT(withMelting.proposed(shortBy(withMelting, 20, ForPins::dots)).refused.english(),
                 HasSubstr("the batting does not take an iron"));
 }

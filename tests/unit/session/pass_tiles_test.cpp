@@ -48,10 +48,13 @@ TEST(PassTiles, LeaveNoLineEmptyWhereZonesBesideEachOtherBeginApart) {
 }
 
 void expectAsOnTheTable(const QuiltPlan& quilt) {
+    EXPECT_FALSE(quilt.passes.empty());
     for (const Pass& pass : quilt.passes) {
         SCOPED_TRACE("pass " + std::to_string(pass.number));
         const PassTiles tiles =
             tilesOf(quilt, pass.number, quilt.surface.quiltLengthAlongLength ? 1 : 0);
+        EXPECT_EQ(std::ssize(tiles.tiles),
+                  std::ranges::count(quilt.zones, pass.number, &Zone::pass));
         std::set<std::pair<int, int>> taken;
         for (const auto& one : tiles.tiles) {
             EXPECT_TRUE(taken.insert({one.column, one.row}).second) << one.zone->id;
@@ -83,7 +86,9 @@ TEST(PassTiles, LieAsZonesLieInPlans) {
     session.jobs.front().basting.with = Basting::With::thread;
     session.setting.room.tables = {Table{.length = 72_in, .width = 30_in, .count = 2}};
     session.setting.helpers = made::helpers(4);
-    std::ranges::for_each(planWhole(session).quilts, expectAsOnTheTable);
+    const Plan sewn = planWhole(session);
+    ASSERT_EQ(sewn.quilts.size(), 1U);
+    expectAsOnTheTable(sewn.quilts.front());
 }
 
 } // namespace

@@ -44,6 +44,17 @@ Pass passOf(int number, std::vector<std::string> zones) {
     return p;
 }
 
+/// One quilt of the zones A1 and B1, without tasks.
+Plan ofOnePass(std::string name) {
+    Plan plan;
+    auto& quilt = plan.quilts.emplace_back();
+    quilt.name = std::move(name);
+    quilt.layers.top = {48_in, 20_in};
+    quilt.passes = {passOf(1, {"A1", "B1"})};
+    quilt.zones = {tenPoints("A1", 1, 0, 0), tenPoints("B1", 1, 1, 0)};
+    return plan;
+}
+
 } // namespace
 
 Plan pinnedPlan() {
@@ -136,12 +147,7 @@ Plan calledPlan() {
 }
 
 Plan dottedPlan(bool thick) {
-    Plan plan;
-    auto& quilt = plan.quilts.emplace_back();
-    quilt.name = "Dotted";
-    quilt.layers.top = {48_in, 20_in};
-    quilt.passes = {passOf(1, {"A1", "B1"})};
-    quilt.zones = {tenPoints("A1", 1, 0, 0), tenPoints("B1", 1, 1, 0)};
+    Plan plan = ofOnePass("Dotted");
     const std::vector<std::string> both{"Ada", "Bo"};
     TaskList t;
     using enum TaskKind;
@@ -168,12 +174,7 @@ Plan dottedPlan(bool thick) {
 }
 
 Plan sewnPlan() {
-    Plan plan;
-    auto& quilt = plan.quilts.emplace_back();
-    quilt.name = "Sewn";
-    quilt.layers.top = {48_in, 20_in};
-    quilt.passes = {passOf(1, {"A1", "B1"})};
-    quilt.zones = {tenPoints("A1", 1, 0, 0), tenPoints("B1", 1, 1, 0)};
+    Plan plan = ofOnePass("Sewn");
     TaskList t;
     using enum TaskKind;
     t.add("lay-top", layTop, 1, "", {"Ada", "Bo"}, 0, 134, {});
