@@ -63,15 +63,15 @@ function trouble(sentence) {
   $("trouble").hidden = !sentence;
 }
 
-// With this phone's key; the browser keeps nothing of it.
-function get(path, how = {}) {
+// With this phone's key; no answer stays in the browser's store.
+function send(path, how = {}) {
   return fetch(path, { ...how, headers: { Authorization: "Bearer " + key, ...how.headers },
     credentials: "omit", cache: "no-store", redirect: "error" });
 }
 
 async function ask(method, path, body) {
   const headers = body ? { "Content-Type": "application/json" } : {};
-  const answer = await get(path, { method, headers, body: body && JSON.stringify(body) });
+  const answer = await send(path, { method, headers, body: body && JSON.stringify(body) });
   if (answer.status === 204) return { status: 204 };
   let content = {};
   try { content = await answer.json(); } catch { /* no content */ }
@@ -265,7 +265,7 @@ const cloths = new Map(); // name → a picture, or null while it is on its way
 async function fetchCloth(name, quilt) {
   cloths.set(name, null);
   try {
-    const answer = await get("/cloth?quilt=" + quilt);
+    const answer = await send("/cloth?quilt=" + quilt);
     if (answer.status !== 200) throw new Error(String(answer.status));
     cloths.set(name, await createImageBitmap(await answer.blob()));
     draw();

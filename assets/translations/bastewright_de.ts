@@ -1521,6 +1521,10 @@
         <source>It is %1 later than planned. Tap More, then What has changed, then Begin now: the rest is planned from now on, and whoever has to leave still leaves on time.</source>
         <translation>Es ist %1 später als geplant. Mehr antippen, dann Was hat sich geändert, dann Jetzt beginnen: Der Rest wird von jetzt an geplant, und wer gehen muss, geht trotzdem rechtzeitig.</translation>
     </message>
+    <message>
+        <source>Finishes about %1</source>
+        <translation>Fertig gegen %1</translation>
+    </message>
 </context>
 <context>
     <name>MoreSheet</name>
@@ -6482,14 +6486,6 @@
         <translation>%1; %2</translation>
     </message>
     <message>
-        <source>The edge of the top cannot be held with pins %1 inside it; 1 pin lies nearer: %2.</source>
-        <translation>Der Rand des Tops lässt sich mit Nadeln %1 innerhalb nicht halten; 1 Nadel liegt näher: %2.</translation>
-    </message>
-    <message>
-        <source>The edge of the top cannot be held with pins %1 inside it; %3 pins lie nearer: %2.</source>
-        <translation>Der Rand des Tops lässt sich mit Nadeln %1 innerhalb nicht halten; %3 Nadeln liegen näher: %2.</translation>
-    </message>
-    <message>
         <source>Allow pins nearer to the edge, or a shorter pin.</source>
         <translation>Nadeln näher am Rand zulassen oder kürzere nehmen.</translation>
     </message>
@@ -9038,10 +9034,6 @@
         <translation>ist der eines Hinweises anderer Art.</translation>
     </message>
     <message>
-        <source>%1 has no zones in this plan: there is no room for one more place, or no time for it. %1 lays, lifts and hands pins on.</source>
-        <translation>%1 hat in diesem Plan keine Zonen: Für noch einen Platz fehlt der Raum oder die Zeit. %1 legt, hebt und reicht Nadeln.</translation>
-    </message>
-    <message>
         <source>One more table, or a side away from the wall, makes room.</source>
         <translation>Ein Tisch mehr oder eine Seite ohne Wand schafft Platz.</translation>
     </message>
@@ -9584,6 +9576,22 @@
     <message>
         <source>One needle each, never in the mouth or in the quilt.</source>
         <translation>Jede hat eine Nähnadel, nie im Mund und nie im Stoff abgelegt.</translation>
+    </message>
+    <message>
+        <source>%1 has no zones in this plan: there is no room for one more place, or no time for it. %1 lays, lifts and hands things on.</source>
+        <translation>%1 hat in diesem Plan keine Zonen: Für noch einen Platz fehlt der Raum oder die Zeit. %1 legt, hebt und reicht zu.</translation>
+    </message>
+    <message>
+        <source>The edge of the top cannot be held from %1 inside it; %2 lies nearer: %3.</source>
+        <translation>Der Rand des Tops lässt sich aus %1 Abstand nicht halten; %2 liegt näher: %3.</translation>
+    </message>
+    <message>
+        <source>The edge of the top cannot be held from %1 inside it; %2 lie nearer: %3.</source>
+        <translation>Der Rand des Tops lässt sich aus %1 Abstand nicht halten; %2 liegen näher: %3.</translation>
+    </message>
+    <message>
+        <source>Allow them nearer to the edge.</source>
+        <translation>Sie näher am Rand zulassen.</translation>
     </message>
 </context>
 <context>

@@ -353,7 +353,7 @@ void Tour::session(const AtStop& atStop) {
         if (!held && room.step()->rounds().size() > 1) {
             held = true;
             if (auto* holds = find(room_.window->contentItem(), QStringLiteral("holds")))
-                holds->setProperty("round", 2);
+                holds->setProperty("done", 1);
             stop(QStringLiteral("table-holds"), atStop);
         }
         if (!moved && room.step()->moves()) {

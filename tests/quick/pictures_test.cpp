@@ -212,5 +212,27 @@ TEST_F(Pictures, ACureIsShownBeforeAndAfterAndAFigureOpensToItsWhy) {
     tap(QStringLiteral("whySheetClose"));
 }
 
+// Where layers are held, the picture of the holds stands in place of the zones, and a tap lights
+// the next number.
+TEST_F(Pictures, HoldsAreLitOneNumberAfterTheOther) {
+    room.surroundings->setStill(true);
+    room.workroom->goToTable();
+    auto& step = *room.workroom->step();
+    for (int i = 0; i < 6 && step.rounds().size() < 2; ++i) {
+        for (const auto& check : {"cautions", "palm-glides", "underside", "spare"})
+            if (step.asks())
+                step.answer(QLatin1String(check), true);
+        room.workroom->board()->doStep();
+        live(LiveController::kOneTapMs + 10); // sooner would be the same tap
+    }
+    ASSERT_GT(step.rounds().size(), 1);
+    const auto* holds = usable(QStringLiteral("holds"));
+    ASSERT_TRUE(holds);
+    EXPECT_FALSE(find(QStringLiteral("tiles")));
+    EXPECT_EQ(holds->property("round").toInt(), step.rounds().at(0));
+    tap(QStringLiteral("holds"));
+    EXPECT_EQ(holds->property("round").toInt(), step.rounds().at(1));
+}
+
 } // namespace
 } // namespace bastewright::app

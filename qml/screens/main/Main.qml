@@ -63,12 +63,7 @@ ApplicationWindow {
             }
         }
 
-        onFileChanged: show()
-        Component.onCompleted: show()
-
-        function show() {
-            setSource(file, window.room.screen === Workroom.AtTable ? {room: window.room, phones: window.phones} : {room: window.room})
-        }
+        onFileChanged: setSource(file, window.room.screen === Workroom.AtTable ? {room: window.room, phones: window.phones} : {room: window.room})
     }
     Connections {
         target: screen.item

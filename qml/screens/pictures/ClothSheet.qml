@@ -45,10 +45,7 @@ Sheet {
             enabled: !sheet.photos.busy
             text: sheet.photos.busy ? qsTr("Reading the photo …")
                   : sheet.photos.hasPhoto ? qsTr("Choose another photo") : qsTr("Choose a photo")
-            onClicked: {
-                files.source = ""
-                files.setSource("PhotoFile.qml", {photos: sheet.photos})
-            }
+            onClicked: files.setSource("PhotoFile.qml", {photos: sheet.photos})
         }
         Press {
             objectName: "removePhoto"

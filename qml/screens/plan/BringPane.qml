@@ -66,6 +66,7 @@ Flickable {
                 Column {
                     id: lines
 
+                    anchors.left: parent.left
                     y: Theme.gap * 0.7
                     width: parent.width - (reason.visible ? reason.width : 0)
 
@@ -80,11 +81,13 @@ Flickable {
                         spacing: Theme.gap
 
                         Words {
+                            width: Math.min(implicitWidth, parent.width)
                             visible: row.lacking
                             text: qsTr("buy %1").arg(row.buy)
                             font.bold: true
                         }
                         Words {
+                            width: Math.min(implicitWidth, parent.width)
                             text: qsTr("need %1, have %2").arg(row.need).arg(row.have)
                             quiet: true
                         }

@@ -35,6 +35,7 @@ Flickable {
             Opener {
                 required property var modelData
                 required property int index
+                // As high as its neighbor, which is there once all are.
                 readonly property Item beside: lines.columns > 1 && openers.count === lines.model.length ? openers.itemAt(index ^ 1) : null
 
                 height: Math.max(implicitHeight, beside ? beside.implicitHeight : 0)

@@ -19,6 +19,8 @@ FocusScope {
     property string name: ""
     property bool isKept: false
 
+    signal keptWanted
+
     function look() {
         name = desk.nameOf(opened)
         isKept = name !== "" && room.kept.isKept(KeptDesk.Person, name)
@@ -129,7 +131,7 @@ FocusScope {
                 width: parent.width
                 kept: pane.room.kept
                 kind: KeptDesk.Person
-                onListWanted: keptSheet.show(kind)
+                onListWanted: pane.keptWanted()
             }
             AddPerson {
                 width: parent.width
@@ -170,10 +172,5 @@ FocusScope {
         editor: pane.room.editor
         section: FieldModel.People
         only: pane.opened >= 0 ? "helper" + pane.opened + "/" : "none"
-    }
-    KeptSheet {
-        id: keptSheet
-
-        kept: pane.room.kept
     }
 }

@@ -9,6 +9,7 @@ Item {
     id: header
 
     required property Workroom room
+    property real aside: 0 // the width of the panel below
 
     readonly property bool narrow: width < 27 * Theme.title
 
@@ -33,7 +34,7 @@ Item {
         anchors.left: header.narrow ? parent.left : back.right
         anchors.leftMargin: header.narrow ? 0 : Theme.gap
         y: header.narrow ? Theme.target + Theme.gap * 0.5 : 0
-        width: header.narrow ? parent.width : parent.width - back.width - buttons.width - 2 * Theme.gap
+        width: header.narrow ? parent.width : history.x - back.width - 2 * Theme.gap
         height: Math.max(header.narrow ? 0 : Theme.target, Theme.small * 2.8)
         verticalAlignment: Text.AlignVCenter
         text: header.room.editor.title
@@ -42,11 +43,13 @@ Item {
         minimumPixelSize: Theme.small
         fontSizeMode: Text.Fit
     }
+    // Where the panel has no room for all of them, these two lie beside it.
     Row {
-        id: buttons
+        id: history
 
-        anchors.right: parent.right
-        spacing: Theme.gap * 0.25 // drawings alone have their room in them
+        anchors.right: buttons.left
+        anchors.rightMargin: Math.max(buttons.spacing, header.aside < buttons.width + buttons.spacing + width ? header.aside - buttons.width : 0)
+        spacing: buttons.spacing
 
         Press {
             objectName: "redo"
@@ -64,6 +67,13 @@ Item {
             Accessible.name: qsTr("Undo: %1").arg(header.room.editor.undoText)
             onClicked: header.room.editor.undo()
         }
+    }
+    Row {
+        id: buttons
+
+        anchors.right: parent.right
+        spacing: Theme.gap * 0.25 // drawings alone have their room in them
+
         Press {
             plain: true
             glyph: "eye"

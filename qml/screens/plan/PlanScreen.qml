@@ -94,6 +94,7 @@ FocusScope {
         PlanHeader {
             Layout.fillWidth: true
             room: screen.room
+            aside: screen.wide ? panel.width + 1.5 * Theme.gap : 0
             onComfortWanted: screen.comfortWanted()
         }
         // Not a layout: one remembers the sizes its items began with, and the window may be turned.

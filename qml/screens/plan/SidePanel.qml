@@ -105,6 +105,7 @@ FocusScope {
             room: panel.room
             onEditingChanged: panel.editing = editing
             onOpenedChanged: panel.inside = opened >= 0
+            onKeptWanted: keptSheet.show(KeptDesk.Person)
         }
     }
     Component {

@@ -14,10 +14,12 @@ FileDialog {
     defaultSuffix: "bastewright.json"
     Component.onCompleted: open()
     onAccepted: {
-        if (job > 0)
-            return room.shelf.saveFile(job, selectedFile)
-        const opened = room.shelf.openFile(selectedFile)
-        if (opened > 0)
-            room.openJob(opened)
+        if (job > 0) {
+            room.shelf.saveFile(job, selectedFile)
+        } else {
+            const opened = room.shelf.openFile(selectedFile)
+            if (opened > 0)
+                room.openJob(opened)
+        }
     }
 }

@@ -196,17 +196,13 @@ FocusScope {
         id: files
 
         function pick() {
-            ask("QuiltFile.qml", {room: shelf.room})
+            setSource("QuiltFile.qml", {room: shelf.room})
         }
         function save(job: real, title: string) {
-            ask("QuiltFile.qml", {room: shelf.room, job: job, name: title})
+            setSource("QuiltFile.qml", {room: shelf.room, job: job, name: title})
         }
         function share(job: real, title: string) {
-            ask("QuiltFolder.qml", {room: shelf.room, job: job, name: title})
-        }
-        function ask(file: url, properties: var) {
-            source = ""
-            setSource(file, properties)
+            setSource("QuiltFolder.qml", {room: shelf.room, job: job, name: title})
         }
     }
 }

@@ -31,8 +31,14 @@ AbstractButton {
     readonly property int linesOfOthers: lines === 3 ? 3 : lines === 2 && count * heightOf(2) <= free ? 2 : 1
 
     // In a row whoever works has more words, and more room for them.
-    readonly property real more: strip && count <= 6 ? 2 : 1
+    readonly property real least: Theme.tableText * 1.4 + 2.7 * Theme.gap + 3 * Theme.tableText // disc, margins, some letters
+    readonly property bool roomForMore: count <= 6 && (width + Theme.gap) / Math.max(1, 2 * busy + count - busy) - Theme.gap >= least
+    readonly property real more: strip && roomForMore ? 2 : 1
     readonly property real shares: count > 6 ? 6 : Math.max(1, busy * more + count - busy)
+
+    // In a row: a name and two lines of what is done.
+    readonly property real stripHeight: Math.ceil(3 * said * Theme.tableText) + 2 * Theme.gap
+    readonly property real said: 1.12 // height of a line, of its letters
 
     // For everybody's line, and for two lines each.
     readonly property real leastHeight: count * (Theme.tableText * 1.4 + between) - between
@@ -51,7 +57,7 @@ AbstractButton {
     component Said: TableWords {
         width: parent.width
         lineHeightMode: Text.FixedHeight
-        lineHeight: font.pixelSize * 1.12
+        lineHeight: font.pixelSize * board.said
     }
 
     background: Rectangle {

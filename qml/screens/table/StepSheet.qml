@@ -51,7 +51,7 @@ Sheet {
     HoldsPicture {
         width: parent.width
         height: Math.max(10 * Theme.tableText, (sheet.parent ? sheet.parent.height : 0) * 0.5)
-        visible: sheet.card.rounds > 0
+        visible: sheet.card.rounds.length > 0
         card: sheet.card
     }
     Row {

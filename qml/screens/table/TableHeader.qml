@@ -37,7 +37,7 @@ GridLayout {
     Measure {
         id: middle
 
-        text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishText.replace(/ \(.*\)$/, ""))
+        text: qsTr("%1 · %2").arg(header.room.board.passText).arg(header.room.live.finishAbout)
     }
     Measure {
         id: least

@@ -100,7 +100,7 @@ FocusScope {
 
             readonly property bool alone: screen.low && !screen.beside
             // Zones first: people have what they leave, but a line for each at least.
-            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, Math.min(3 * Theme.tableText + 2 * Theme.gap, height - Theme.gap - tiles.neededHeight))
+            readonly property real strip: people.strip ? Math.max(Theme.tableTarget, Math.min(people.stripHeight, height - Theme.gap - tiles.neededHeight))
                                           : Math.max(Theme.tableTarget, people.leastHeight, Math.min(people.amplyHeight, height - Theme.gap - tiles.neededHeight))
 
             Layout.fillWidth: true
@@ -127,7 +127,7 @@ FocusScope {
 
                 objectName: "holds"
                 anchors.fill: tiles
-                visible: screen.room.step.rounds > 0 && screen.room.board.stepReady && height > 8 * Theme.tableText
+                visible: screen.room.step.rounds.length > 0 && screen.room.board.stepReady && height > 8 * Theme.tableText
                 card: screen.room.step
             }
             PeopleBoard {

@@ -36,6 +36,8 @@ const Field* find(const Fields& all, const QString& key);
 /// Changes what the editor has in hand by the text for the field with this key. Returns one
 /// sentence where it does not fit, else empty; without such a field nothing happens.
 QString take(const Fields& all, const QString& key, const QString& text, JobEditor& editor);
+/// Shows it on the pictures, where it fits; nothing is changed.
+void preview(const Fields& all, const QString& key, const QString& text, JobEditor& editor);
 
 /// The fields of a section for the session as it is now. `quilt` is the index of the quilt in hand.
 Fields ofQuilt(const bastewright::Session& session, int quilt);

@@ -51,6 +51,16 @@ QString take(const Fields& all, const QString& key, const QString& text, JobEdit
     return problem.isEmpty() ? editor.apply(field->label, std::move(next)) : problem;
 }
 
+void preview(const Fields& all, const QString& key, const QString& text, JobEditor& editor) {
+    const Field* field = find(all, key);
+    if (!field)
+        return;
+    Session next = editor.session();
+    if (field->take(next, text).isEmpty())
+        editor.setPreview(JobEditor::problemOf(next).isEmpty() ? std::optional{std::move(next)}
+                                                               : std::nullopt);
+}
+
 QString labelOf(std::string_view path) {
     return language::said({Sentence::Kind::words, fieldFact(path).label});
 }

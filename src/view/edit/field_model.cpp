@@ -149,13 +149,8 @@ QString FieldModel::take(const QString& key, const QString& text) {
 }
 
 void FieldModel::preview(const QString& key, const QString& text) {
-    const Field* field = fields::find(fields_, key);
-    if (!field || !editor_)
-        return;
-    auto next = editor_->session();
-    if (field->take(next, text).isEmpty())
-        editor_->setPreview(JobEditor::problemOf(next).isEmpty() ? std::optional{std::move(next)}
-                                                                 : std::nullopt);
+    if (editor_)
+        fields::preview(fields_, key, text, *editor_);
 }
 
 void FieldModel::endPreview() {

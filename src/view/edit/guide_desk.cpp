@@ -292,13 +292,7 @@ QString GuideDesk::take(const QString& key, const QString& text) {
 }
 
 void GuideDesk::preview(const QString& key, const QString& text) {
-    const Fields all = valuesNow();
-    const Field* field = fields::find(all, key);
-    if (!field)
-        return;
-    Session next = editor_->session();
-    if (field->take(next, text).isEmpty() && JobEditor::problemOf(next).isEmpty())
-        editor_->setPreview(std::move(next));
+    fields::preview(valuesNow(), key, text, *editor_);
 }
 
 void GuideDesk::endPreview() {

@@ -93,7 +93,9 @@ QString line(const RecordLine& l) {
             [](const happened::Ended&) { return Text::tr("The session ended"); },
             [](const happened::Answer& answer) { return said(answer); },
             [](const happened::Pins& pins) { return said(pins); },
-            [](const auto&) { return QString{}; }}, // not in a record
+            // Not in a record.
+            [](const happened::Undone&) { return QString{}; },
+            [](const happened::Unread&) { return QString{}; }},
         l.what);
 }
 

@@ -43,6 +43,7 @@ class LiveController : public QObject {
     Q_PROPERTY(QStringList pinsLines READ pinsLines NOTIFY changed)
     Q_PROPERTY(QString pinsNotice READ pinsNotice NOTIFY changed)
     Q_PROPERTY(QString finishText READ finishText NOTIFY changed)
+    Q_PROPERTY(QString finishAbout READ finishAbout NOTIFY changed) ///< the same without the range
     Q_PROPERTY(QString finishClock READ finishClock NOTIFY changed) ///< empty once it has ended
     /// What is worth knowing, the most useful first: `key` to put it away by, `words`, and
     /// whether it is about `pins` that do not last.
@@ -138,7 +139,8 @@ public:
     QStringList pinsLines() const;
     QString pinsNotice() const;
     QString finishText() const;
-    QString finishClock() const { return finish().about; }
+    QString finishAbout() const;
+    QString finishClock() const { return finish_.about; }
     bool canUndo() const;
     bool canRedo() const;
     QString undoText() const;
@@ -189,6 +191,7 @@ private:
     std::string lastTapped_; ///< the thing of the last tap that counted, and when
     std::int64_t lastTapMs_ = 0;
     TableRows people_, notes_, hints_;
+    Finish finish_; ///< as of the last `refresh`
     QSet<QString> putAway_;
     QTimer minute_, look_, idle_;
     std::int64_t seen_ = 0;     ///< the last event taken in, by its number in the library

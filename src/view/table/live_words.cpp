@@ -149,8 +149,11 @@ QString LiveController::finishText() const {
         return {};
     if (ended())
         return tr("Finished at %1").arg(words::timeOfDay(live_->state().lastMs));
-    const Finish f = finish();
-    return tr("Finishes about %1 (%2–%3)").arg(f.about, f.early, f.late);
+    return tr("Finishes about %1 (%2–%3)").arg(finish_.about, finish_.early, finish_.late);
+}
+
+QString LiveController::finishAbout() const {
+    return finish_.about.isEmpty() ? finishText() : tr("Finishes about %1").arg(finish_.about);
 }
 
 QList<QVariantList> LiveController::hintRows() {
@@ -263,8 +266,6 @@ QString LiveController::undoText() const {
     if (!canUndo())
         return {};
     const Event* event = live_->find(live_->state().undoable.back());
-    if (!event)
-        return {};
     return std::visit(
         ForEach{
             [](const happened::ZoneTick& tick) { return words::zone(tick.zone); },
