@@ -22,8 +22,6 @@ using namespace bastewright::app;
 
 namespace {
 
-constexpr int kOneTap = 600; ///< ms; two taps that follow each other sooner count as one
-
 const QQuickItem* tileOf(const QQuickItem* item, const QString& name) {
     if (item->isVisible() && item->objectName() == name)
         return item;
@@ -80,7 +78,7 @@ void tapToVisible(OpenRoom& room, int times) {
         if (tile && tile->property("stage").toString() != before)
             whole.push_back(double(timer.nsecsElapsed()) / 1e6);
         controller.undo();
-        live(kOneTap);
+        live(LiveController::kOneTapMs + 100); // sooner it would be the same tap
     }
     QObject::disconnect(watch); // what it writes to ends here
     if (!whole.empty()) {

@@ -48,7 +48,7 @@ constexpr std::array kLoose{
     Loose{"/rows/step", estimate, "more less", "where points had to move: one that is there often"},
     // Who does what from where: any that keep every rule serve as well.
     Loose{"/tasks/*/places", estimate, "twice",
-          "in a plan that says it cannot be carried out: places are not held"},
+          "in a plan that says it cannot be carried out: places are not held", true},
     Loose{"/tasks/*/people/*", estimate, "other", "somebody who may, is there and reaches"},
     Loose{"/tasks/*/people", estimate, "without moved",
           "of a team, in no order: as many as the rules ask for"},
@@ -119,9 +119,10 @@ std::span<const Loose> looseFields() {
     return kLoose;
 }
 
-bool mayPass(std::string_view path, Change change) {
+bool mayPass(std::string_view path, Change change, bool stopped) {
     return std::ranges::any_of(kLoose, [&](const Loose& l) {
-        return l.path == path && l.changes.find(name(change)) != std::string_view::npos;
+        return l.path == path && (stopped || !l.onlyStopped) &&
+               l.changes.find(name(change)) != std::string_view::npos;
     });
 }
 

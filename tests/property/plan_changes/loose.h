@@ -18,11 +18,12 @@ struct Loose {
     How how;
     std::string_view changes; ///< names, with a blank between
     std::string_view why;
+    bool onlyStopped = false; ///< only in a plan that says it cannot be carried out
 };
 
 std::span<const Loose> looseFields();
 
-/// True where such a change of that field may go unnoticed.
-bool mayPass(std::string_view path, Change change);
+/// True where such a change of that field may go unnoticed in a plan that is `stopped` or not.
+bool mayPass(std::string_view path, Change change, bool stopped);
 
 } // namespace bastewright::testing

@@ -136,7 +136,7 @@ Seconds goodTasks(std::vector<Task>& out, const std::vector<Zone>& all, int job,
             rows(closePins, 5.5);
         } else if (with == Basting::With::thread) {
             clock.together(smooth, w.pass, 90);
-            rows(stitch, 22);
+            rows(stitch, 22); // common practice's totals within a factor of two
         } else {
             clock.together(foldBack, w.pass, 60 + area);
             rows(dotLower, 6);

@@ -45,8 +45,10 @@ TEST(Proof, JustUnderHalfWarnsAndNamesTheSmallestCure) {
         proveSizes(harbour(), sizes({92_in, 116_in}, {92_in - Length::inch64ths(8), 120_in}));
     ASSERT_EQ(out.size(), 1u);
     EXPECT_EQ(out[0].level, Finding::Level::warn);
-    EXPECT_THAT(out[0].cure,
-                HasSubstr("just does with 1/8 in more, which leaves half of the overage"));
+    EXPECT_THAT(
+        out[0].cure,
+        HasSubstr("4 1/8 in wider (96 in). It just does with 1/8 in more, which leaves half "
+                  "of the overage"));
 }
 
 TEST(Proof, JustAsLargeAsTheTopIsAWarning) {
@@ -60,8 +62,7 @@ TEST(Proof, SmallerThanTheTopStops) {
     ASSERT_EQ(out.size(), 1u);
     EXPECT_EQ(out[0].level, Finding::Level::stop);
     EXPECT_THAT(out[0].text, HasSubstr("1 in too little"));
-    EXPECT_THAT(out[0].cure, HasSubstr("just does with 3 in more"));
-    EXPECT_THAT(out[0].cure, HasSubstr("(116 in)"));
+    EXPECT_THAT(out[0].cure, HasSubstr(" longer (116 in). It just does with 3 in more"));
 }
 
 TEST(Proof, NamesTheFieldThatWasMeasured) {
@@ -89,7 +90,7 @@ TEST(Proof, ATopThatLeansTakesUpMore) {
     ASSERT_EQ(stop.size(), 1u);
     EXPECT_EQ(stop[0].level, Finding::Level::stop);
     EXPECT_THAT(stop[0].text, HasSubstr("1 in too little"));
-    EXPECT_THAT(stop[0].cure, HasSubstr("just does with 3 in more"));
+    EXPECT_THAT(stop[0].cure, HasSubstr(" wider (95 in). It just does with 3 in more"));
 }
 
 TEST(Proof, WhatIsNotWashedYetIsCuredAsItIsMeasured) {
@@ -105,8 +106,10 @@ TEST(Proof, WhatIsNotWashedYetIsCuredAsItIsMeasured) {
     EXPECT_EQ(out[0].level, Finding::Level::warn);
     EXPECT_THAT(out[0].text, HasSubstr("wide once it is washed"));
     // 92 in are left of 96.85: 2.85 more than the 94 measured, to the next eighth.
-    EXPECT_THAT(out[0].cure,
-                HasSubstr("just does with 2 7/8 in more, which leaves half of the overage"));
+    EXPECT_THAT(
+        out[0].cure,
+        HasSubstr("in). It just does with 2 7/8 in more, which leaves half of the overage"));
+    EXPECT_THAT(out[0].cure, HasSubstr(" wider ("));
 }
 
 TEST(Proof, EveryLayerAndDirectionIsJudgedByItself) {
@@ -132,8 +135,10 @@ TEST(Proof, CureCures) {
             ASSERT_TRUE(more) << f.cure;
             Size& layer =
                 f.text.english().starts_with("The backing") ? layers.backing : layers.batting;
-            (f.text.english().find(" wide") != std::string::npos ? layer.width : layer.length) +=
-                *more;
+            const bool wider = cure.find(" wider (") != std::string::npos;
+            EXPECT_NE(wider, cure.find(" longer (") != std::string::npos) << f.cure;
+            EXPECT_EQ(wider, f.text.english().find(" wide and ") != std::string::npos) << f.text;
+            (wider ? layer.width : layer.length) += *more;
         }
         EXPECT_THAT(proveSizes(job, layers), IsEmpty());
     }
