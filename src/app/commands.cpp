@@ -32,6 +32,12 @@ void printFindings(const Findings& findings) {
         std::cerr << findingText(f) << '\n';
 }
 
+/// What the checker found: where in the plan's file, what is wrong there, and what the rule asks.
+void printBroken(const Findings& findings) {
+    for (const Finding& f : findings)
+        std::cerr << findingText(f) << " (" << f.subject << ": " << ruleInWords(f.subject) << ")\n";
+}
+
 int badInput(const std::string& sentence) {
     std::cerr << "stop: " << sentence << '\n';
     return kBadInput;
@@ -207,7 +213,7 @@ int check(const QCommandLineParser& args) {
     if (!read.plan)
         return kBadInput;
     const Findings findings = checkPlan(*session, *read.plan);
-    printFindings(findings);
+    printBroken(findings);
     const Findings unlike = unlikeWritten(text, *read.plan);
     printFindings(unlike);
     if (anyStop(findings))

@@ -1,6 +1,9 @@
 #include "checker/checker.h"
 
+#include "checker/rest/rest_view.h"
 #include "checker/rule.h"
+
+#include <algorithm>
 
 namespace bastewright {
 
@@ -29,6 +32,15 @@ Findings checkPlan(const Session& session, const Plan& plan) {
     for (const check::Rule& rule : check::rules())
         check::ask(rule, view, out);
     return out;
+}
+
+std::string_view ruleInWords(std::string_view rule) {
+    const auto wordsIn = [&](const auto& rules) {
+        const auto at = std::ranges::find_if(rules, [&](const auto& r) { return r.name == rule; });
+        return at == rules.end() ? std::string_view{} : at->inWords;
+    };
+    const std::string_view words = wordsIn(check::rules());
+    return words.empty() ? wordsIn(check::rulesOfRest()) : words;
 }
 
 } // namespace bastewright

@@ -26,14 +26,17 @@ struct Rule {
     /// says that there is no good plan; a rule about what is there always is.
     enum class Asks { always, unlessStopped };
 
-    constexpr Rule(std::string_view stableName, std::variant<QuiltRule, PlanRule> checks,
-                   AskedOf askedOf, Asks whether = Asks::always)
+    constexpr Rule(std::string_view stableName, std::string_view holds,
+                   std::variant<QuiltRule, PlanRule> checks, AskedOf askedOf,
+                   Asks whether = Asks::always)
         : name{stableName}
+        , inWords{holds}
         , check{checks}
         , of{askedOf}
         , asks{whether} {}
 
-    std::string_view name; ///< stable, "part.rule"
+    std::string_view name;    ///< stable, "part.rule"
+    std::string_view inWords; ///< what must hold, for people: no sentence of its own
     std::variant<QuiltRule, PlanRule> check;
     AskedOf of;
     Asks asks;

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cstdlib>
+#include <functional>
 
 namespace bastewright::check {
 
@@ -58,12 +59,16 @@ bool QuiltView::stopped() const {
 }
 
 PlanView::PlanView(const Session& s, const Plan& p)
+    : PlanView{s, p, p} {}
+
+PlanView::PlanView(const Session& s, const Plan& part, const Plan& whole)
     : session{s}
-    , plan{p} {
-    const std::size_t n = std::min(s.jobs.size(), p.quilts.size());
+    , plan{part}
+    , written{whole} {
+    const std::size_t n = std::min(s.jobs.size(), part.quilts.size());
     for (std::size_t i = 0; i < n; ++i)
-        quilts.push_back(
-            {s, p, static_cast<int>(i), s.jobs[i], p.quilts[i], topRect(s.jobs[i].top)});
+        quilts.push_back({s, part, whole, static_cast<int>(i), s.jobs[i], part.quilts[i],
+                          topRect(s.jobs[i].top)});
 }
 
 const QuiltView* PlanView::quilt(int index) const {
@@ -122,6 +127,70 @@ std::string label(const QuiltView& v, const Pass& pass, Side side) {
 
 std::string label(const Task& task) {
     return "Task '" + task.id + "'";
+}
+
+namespace {
+
+/// An element of the file: itself where all of the plan is looked at, else one that is called as it
+/// is.
+template <class T, class Name>
+Pointer element(const Pointer& of, std::string_view key, const std::vector<T>& written,
+                const T& one, bool isWhole, Name name) {
+    if (isWhole)
+        return of.in(key, written, one);
+    const auto same = std::ranges::find(written, std::invoke(name, one), name);
+    return same == written.end() ? of / key : of.in(key, written, *same);
+}
+
+} // namespace
+
+Pointer where(const QuiltView& v) {
+    return v.written.quilts.size() == 1 ? Pointer{} : Pointer{} / "quilts" / v.index;
+}
+
+Pointer where(const QuiltView& v, const Pass& pass) {
+    return element(where(v), "passes", v.written.quilts[std::size_t(v.index)].passes, pass,
+                   &v.plan == &v.written, &Pass::number);
+}
+
+Pointer where(const QuiltView& v, const Pass& pass, const Stretch& stretch) {
+    const auto& all = v.written.quilts[std::size_t(v.index)].passes;
+    const auto of = std::ranges::find(all, pass.number, &Pass::number);
+    const bool isWhole = &v.plan == &v.written || of == all.end();
+    return element(where(v, pass), "stretches", isWhole ? pass.stretches : of->stretches, stretch,
+                   isWhole, &Stretch::person);
+}
+
+Pointer where(const QuiltView& v, const Zone& zone) {
+    return where(v).in("zones", v.quilt.zones, zone);
+}
+
+Pointer where(const QuiltView& v, const Zone& zone, const PlacedPoint& point) {
+    return where(v, zone).in("points", zone.points, point);
+}
+
+Pointer where(const QuiltView& v, Point at) {
+    for (const Zone& z : v.quilt.zones)
+        for (const PlacedPoint& p : z.points)
+            if (p.at == at)
+                return where(v, z, p);
+    return where(v) / "zones";
+}
+
+Pointer where(const QuiltView& v, const Task& task) {
+    return element({}, "tasks", v.written.tasks, task, &v.plan == &v.written, &Task::id);
+}
+
+Pointer where(const PlanView& v, const Task& task) {
+    return element({}, "tasks", v.written.tasks, task, &v.plan == &v.written, &Task::id);
+}
+
+Pointer where(const PlanView& v, const Finding& said) {
+    return Pointer{}.in("findings", v.plan.findings, said);
+}
+
+Pointer whereOfAll(const PlanView& v, std::string_view keys) {
+    return v.written.quilts.size() == 1 ? Pointer{} / keys : Pointer{} / "quilts";
 }
 
 Length washed(Length cloth, double shrinkPercent) {

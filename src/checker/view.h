@@ -1,5 +1,6 @@
 #pragma once
 
+#include "checker/pointer.h"
 #include "plan/plan.h"
 
 #include <string>
@@ -12,6 +13,7 @@ namespace bastewright::check {
 struct QuiltView {
     const Session& session;
     const Plan& plan;
+    const Plan& written; ///< the plan as it stands in its file, of which `plan` may be a part
     int index;
     const Job& job;
     const QuiltPlan& quilt;
@@ -34,9 +36,12 @@ struct QuiltView {
 struct PlanView {
     const Session& session;
     const Plan& plan;
+    const Plan& written;           ///< as in `QuiltView`
     std::vector<QuiltView> quilts; ///< those that have a job and a plan
 
     PlanView(const Session& s, const Plan& p);
+    /// Of a part of a plan: some of its tasks, passes and people's places.
+    PlanView(const Session& s, const Plan& part, const Plan& whole);
     const QuiltView* quilt(int index) const;
     const Helper* helper(std::string_view name) const;
     bool stopped() const; ///< true where any finding of the plan is a stop
@@ -53,6 +58,19 @@ bool isPressedTwice(const QuiltView& v);
 std::string label(const QuiltView& v, const Pass& pass);
 std::string label(const QuiltView& v, const Pass& pass, Side side);
 std::string label(const Task& task);
+
+// Where it stands in the plan's file; the list it is of where it is not there.
+Pointer where(const QuiltView& v);
+Pointer where(const QuiltView& v, const Pass& pass);
+Pointer where(const QuiltView& v, const Pass& pass, const Stretch& stretch);
+Pointer where(const QuiltView& v, const Zone& zone);
+Pointer where(const QuiltView& v, const Zone& zone, const PlacedPoint& point);
+Pointer where(const QuiltView& v, Point at); ///< the point of a zone that lies there
+Pointer where(const QuiltView& v, const Task& task);
+Pointer where(const PlanView& v, const Task& task);
+Pointer where(const PlanView& v, const Finding& said);
+/// What stands there in every quilt: the quilts, or there in the only one.
+Pointer whereOfAll(const PlanView& v, std::string_view keys);
 
 Length washed(Length cloth, double shrinkPercent);
 

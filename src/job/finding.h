@@ -85,8 +85,8 @@ struct Finding {
     };
     Kind kind = Kind::input;
     Level level = Level::note;
-    std::string field{}; ///< JSON pointer into the job or session file, e.g. "/top/width/0"; may be
-                         ///< empty
+    std::string field{}; ///< JSON pointer into the job or session file, e.g. "/top/width/0", of the
+                         ///< checker's into the plan's file; may be empty
     Sentence text{};     ///< one sentence: what is wrong, the value, what is accepted
     Sentence cure{};     ///< the smallest change that cures it, one sentence; may be empty
     std::string subject{};      ///< a person, a layer, a piece, a rule; may be empty

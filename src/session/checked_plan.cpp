@@ -15,6 +15,7 @@ Plan checkedPlan(const Session& session, const WholeOptions& options, std::stop_
             f.cure = core::says(
                 "This is a fault of the program, not yours: change a size or the spacing a little "
                 "and plan again, and report it with the file of the quilt.");
+        f.field.clear(); // it leads into the plan's file, those of a plan into the session's
         plan.findings.push_back(std::move(f));
     }
     return plan;

@@ -33,13 +33,14 @@ void restDone(const RestView& v, Report& report) {
             continue;
         const Task* is = taskNamed(v.plan.plan, was.id);
         if (is == nullptr)
-            report.add(label(was) + " is done, and the plan has left it out.");
+            report.add(Pointer{} / "tasks", label(was) + " is done, and the plan has left it out.");
         else if (is->kind != was.kind || is->job != was.job || is->pass != was.pass ||
                  is->zone != was.zone || is->people != was.people || is->places != was.places)
-            report.add(label(was) + " is done, and the plan has changed it.");
+            report.add(where(v.plan, *is), label(was) + " is done, and the plan has changed it.");
         else if (is->end > v.facts.now || is->start > is->end)
-            report.add(label(was) + " is done; in the plan it ends at " + clock(is->end) +
-                       ", and it is " + clock(v.facts.now) + ".");
+            report.add(where(v.plan, *is) / "end",
+                       label(was) + " is done; in the plan it ends at " + clock(is->end) +
+                           ", and it is " + clock(v.facts.now) + ".");
     }
 }
 
@@ -53,8 +54,9 @@ void restBegun(const RestView& v, Report& report) {
             continue;
         const Zone* now = is->zone(id);
         if (now == nullptr || *now != *zone)
-            report.add(is->label() + ": zone " + id + " is begun, and the plan has " +
-                       (now == nullptr ? "left it out." : "changed it."));
+            report.add(now == nullptr ? where(*is) / "zones" : where(*is, *now),
+                       is->label() + ": zone " + id + " is begun, and the plan has " +
+                           (now == nullptr ? "left it out." : "changed it."));
     }
 }
 
@@ -77,11 +79,13 @@ void restBasted(const RestView& v, Report& report) {
                                   : now->rolls != p.rolls   ? "is rolled otherwise"
                                                             : nullptr;
             if (differs != nullptr)
-                report.add(what + " is begun, and in the plan it " + differs + ".");
+                report.add(now == nullptr ? where(*is) / "passes" : where(*is, *now),
+                           what + " is begun, and in the plan it " + differs + ".");
             if (now == nullptr)
                 continue;
             if (pointsOfPass(is->quilt, p.number) != pointsOfPass(was.quilt, p.number))
-                report.add(what + " is begun, and the plan has other points in it.");
+                report.add(where(*is) / "zones",
+                           what + " is begun, and the plan has other points in it.");
         }
     }
 }
@@ -90,8 +94,8 @@ void restBasted(const RestView& v, Report& report) {
 void restNow(const RestView& v, Report& report) {
     for (const Task& t : v.plan.plan.tasks)
         if (!v.isDone(t) && t.start < v.facts.now)
-            report.add(label(t) + " is to begin at " + clock(t.start) + "; it is " +
-                       clock(v.facts.now) + ".");
+            report.add(where(v.plan, t) / "start", label(t) + " is to begin at " + clock(t.start) +
+                                                       "; it is " + clock(v.facts.now) + ".");
 }
 
 // What is in hand lasts no longer than four times what it was planned for: so far a learnt pace
@@ -100,7 +104,8 @@ void restInHand(const RestView& v, Report& report) {
     for (const Task& t : v.open.plan.tasks) {
         const Task* was = v.isInHand(t) ? taskNamed(v.before.plan, t.id) : nullptr;
         if (was != nullptr && t.end - t.start > 4 * (was->end - was->start) + Seconds{1})
-            report.add(label(t) + " is in hand and is to go on until " + clock(t.end) + ".");
+            report.add(where(v.open, t) / "end",
+                       label(t) + " is in hand and is to go on until " + clock(t.end) + ".");
     }
 }
 
@@ -121,8 +126,9 @@ void restSmoothed(const RestView& v, Report& report) {
                                : t.end <= close.start && (!toPlace || t.start >= placed->end);
         });
         if (!smoothed)
-            report.add(label(close) + " closes zone " + close.zone + " at " + clock(close.start) +
-                       ", with no smoothing between placing and closing.");
+            report.add(where(v.open, close) / "start",
+                       label(close) + " closes zone " + close.zone + " at " + clock(close.start) +
+                           ", with no smoothing between placing and closing.");
     }
 }
 
@@ -135,8 +141,8 @@ void restWaits(const RestView& v, Report& report) {
             return o.job == t.job && o.pass == t.pass && o.kind != t.kind && o.end <= t.start;
         });
         if (before != v.open.plan.tasks.end())
-            report.add(label(t) + " waits for nothing, though '" + before->id +
-                       "' comes before it.");
+            report.add(where(v.open, t) / "after", label(t) + " waits for nothing, though '" +
+                                                       before->id + "' comes before it.");
     }
 }
 
@@ -156,9 +162,10 @@ void restZones(const RestView& v, const QuiltView& q, Report& report) {
             const int asked = z.points.empty() ? 0 : times;
             const int has = there[{z.id, task.kind}];
             if (out ? has > asked : has != asked)
-                report.add(q.label() + ": zone " + z.id + " has " + std::to_string(has) +
-                           " tasks of the kind " + std::string{name(task.kind)} + "; it takes " +
-                           std::to_string(asked) + ".");
+                report.add(Pointer{} / "tasks", q.label() + ": zone " + z.id + " has " +
+                                                    std::to_string(has) + " tasks of the kind " +
+                                                    std::string{name(task.kind)} + "; it takes " +
+                                                    std::to_string(asked) + ".");
         }
     }
 }
@@ -188,12 +195,13 @@ void restTasks(const RestView& v, Report& report) {
                                         TaskKind::layTop, TaskKind::checkUnderside}) {
                 const bool asked = kind == TaskKind::checkUnderside || !p.pulled;
                 if (has(p.number, [kind](TaskKind k) { return k == kind; }) != asked)
-                    report.add(what + (asked ? " has no task" : " has a task") + " of the kind " +
-                               std::string{name(kind)} + ".");
+                    report.add(Pointer{} / "tasks",
+                               what + (asked ? " has no task" : " has a task") + " of the kind " +
+                                   std::string{name(kind)} + ".");
             }
         }
         if (!q.quilt.passes.empty() && !rolled)
-            report.add(q.label() + " is not rolled up at the end.");
+            report.add(Pointer{} / "tasks", q.label() + " is not rolled up at the end.");
     }
 }
 
@@ -214,10 +222,12 @@ void restPins(const RestView& v, Report& report) {
                     }))
                     today += std::ssize(z.points);
         if (today > std::max<std::int64_t>(0, v.facts.pins))
-            report.add("Today's zones take " + std::to_string(today) + " pins; " +
-                       std::to_string(v.facts.pins) + " are in the box.");
+            report.add(Pointer{} / "tasks", "Today's zones take " + std::to_string(today) +
+                                                " pins; " + std::to_string(v.facts.pins) +
+                                                " are in the box.");
         if (missing == 0)
-            report.add("Zones are left for another day, and no pins are missing.");
+            report.add(Pointer{} / "findings",
+                       "Zones are left for another day, and no pins are missing.");
         return;
     }
     // Before anything is done nothing need be said where nobody has told how many there are.
@@ -225,8 +235,10 @@ void restPins(const RestView& v, Report& report) {
         return;
     if (said == findings.end() ? missing > 0
                                : said->figures != std::vector{static_cast<int>(missing)})
-        report.add("The zones that wait take " + std::to_string(asked) + " pins, and " +
-                   std::to_string(v.facts.pins) + " are in the box; the plan says otherwise.");
+        report.add(said == findings.end() ? Pointer{} / "findings"
+                                          : where(v.plan, *said) / "figures",
+                   "The zones that wait take " + std::to_string(asked) + " pins, and " +
+                       std::to_string(v.facts.pins) + " are in the box; the plan says otherwise.");
 }
 
 // What is still to be laid out stands on tables that are there, or the plan says that they are not:
@@ -244,9 +256,11 @@ void restTables(const RestView& v, Report& report) {
         std::ranges::find(findings, Finding::Kind::tablesGone, &Finding::kind) != findings.end();
     for (const auto& [size, count] : left)
         if (count < 0 && !told)
-            report.add("What is left stands on " + std::to_string(-count) +
-                       " more tables than there are of " + figure(size.first, v.plan.plan.unit) +
-                       " by " + figure(size.second, v.plan.plan.unit) + ".");
+            report.add(whereOfAll(v.plan, "surface/tables"),
+                       "What is left stands on " + std::to_string(-count) +
+                           " more tables than there are of " +
+                           figure(size.first, v.plan.plan.unit) + " by " +
+                           figure(size.second, v.plan.plan.unit) + ".");
 }
 
 // What the first plan bought, cut and sewed is as it was: layers, backing, batting, rolls for the
@@ -257,12 +271,17 @@ void restSame(const RestView& v, Report& report) {
         if (is == nullptr)
             continue;
         const QuiltPlan &a = was.quilt, &b = is->quilt;
-        if (a.layers != b.layers || a.backing != b.backing || a.batting != b.batting ||
-            a.machineRolls != b.machineRolls)
-            report.add(is->label() + ": backing, batting or layers are not those that lie there.");
+        const char* differs = a.layers != b.layers               ? "layers"
+                              : a.backing != b.backing           ? "backing"
+                              : a.batting != b.batting           ? "batting"
+                              : a.machineRolls != b.machineRolls ? "machine_rolls"
+                                                                 : nullptr;
+        if (differs != nullptr)
+            report.add(where(*is) / differs,
+                       is->label() + ": backing, batting or layers are not those that lie there.");
     }
     if (v.plan.plan.supplies != v.before.plan.supplies)
-        report.add("What was to be brought is not what it was.");
+        report.add(Pointer{} / "supplies", "What was to be brought is not what it was.");
 }
 
 // Early, middle and late are in this order, from now on, and no farther from the finish than a
@@ -275,18 +294,27 @@ void restRange(const RestView& v, Report& report) {
     const auto left = static_cast<double>((plan.finish - v.facts.now).count());
     if (r.early > r.middle || r.middle > r.late || (r.early < v.facts.now && !v.endsWithPins()) ||
         std::abs(static_cast<double>((r.middle - plan.finish).count())) > left / 3 + 60)
-        report.add("The plan finishes at " + clock(plan.finish) + "; it is said to lie between " +
-                   clock(r.early) + " and " + clock(r.late) + ", the middle at " + clock(r.middle) +
-                   ".");
+        report.add(Pointer{} / "finish_range", "The plan finishes at " + clock(plan.finish) +
+                                                   "; it is said to lie between " + clock(r.early) +
+                                                   " and " + clock(r.late) + ", the middle at " +
+                                                   clock(r.middle) + ".");
 }
 
 constexpr std::array kRulesOfRest{
-    RuleOfRest{"rest.done", restDone},         RuleOfRest{"rest.begun", restBegun},
-    RuleOfRest{"rest.basted", restBasted},     RuleOfRest{"rest.now", restNow},
-    RuleOfRest{"rest.tasks", restTasks},       RuleOfRest{"rest.pins", restPins},
-    RuleOfRest{"rest.tables", restTables},     RuleOfRest{"rest.same", restSame},
-    RuleOfRest{"rest.range", restRange},       RuleOfRest{"rest.in-hand", restInHand},
-    RuleOfRest{"rest.smoothed", restSmoothed}, RuleOfRest{"rest.waits", restWaits}};
+    RuleOfRest{"rest.done", "what is done stays as it was done", restDone},
+    RuleOfRest{"rest.begun", "a zone that is begun stays as it is", restBegun},
+    RuleOfRest{"rest.basted", "a pass that is begun stays where it lies", restBasted},
+    RuleOfRest{"rest.now", "nothing new begins in the past", restNow},
+    RuleOfRest{"rest.tasks", "everything that is left has its tasks", restTasks},
+    RuleOfRest{"rest.pins", "pins that are missing are said to be", restPins},
+    RuleOfRest{"rest.tables", "what is left stands on tables that are there", restTables},
+    RuleOfRest{"rest.same", "what was bought and sewn is as it was", restSame},
+    RuleOfRest{"rest.range", "the finish lies between early and late, from now on", restRange},
+    RuleOfRest{"rest.in-hand", "what is in hand lasts no more than four times as planned",
+               restInHand},
+    RuleOfRest{"rest.smoothed", "what is closed was smoothed after its pins were placed",
+               restSmoothed},
+    RuleOfRest{"rest.waits", "a task waits for something that is not done", restWaits}};
 
 } // namespace
 

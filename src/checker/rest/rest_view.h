@@ -36,6 +36,7 @@ using RestRule = void (*)(const RestView&, Report&);
 /// A rule of its own for plans that take over in the middle of a session.
 struct RuleOfRest {
     std::string_view name;
+    std::string_view inWords; ///< as `Rule::inWords`
     RestRule check;
 };
 std::span<const RuleOfRest> rulesOfRest();

@@ -152,23 +152,29 @@ Findings checkRest(const Session& given, const Plan& plan, const Underway& facts
         session.setting.helpers.emplace_back().name = "Helper 1";
     const Session there = whoIsThere(session, facts);
     const Plan openTasks = openPart(plan, facts);
-    const PlanView whole{session, plan}, before{session, *facts.before}, open{there, openTasks};
+    const PlanView whole{session, plan}, before{session, *facts.before},
+        open{there, openTasks, plan};
     const RestView rest{whole, before, open, facts};
     const Plan newPasses = newPart(openTasks, rest);
     const Plan formerPasses = newPart(openPart(*facts.before, facts), rest);
     const Plan untouched = untouchedPart(openTasks, rest);
-    const PlanView fresh{there, newPasses}, former{there, formerPasses}, notBegun{there, untouched};
+    const PlanView fresh{there, newPasses, plan}, former{there, formerPasses, *facts.before},
+        notBegun{there, untouched, plan};
 
     constexpr int kAll = std::numeric_limits<int>::max(); // so that the two can be compared
     Findings out;
-    // Less what the plan in force breaks in the same way.
-    const auto compare = [&out](const Rule& rule, const PlanView& is, const PlanView& was) {
+    const auto unplaced = [](Finding f) {
+        f.field.clear();
+        return f;
+    };
+    // Less what the plan in force breaks in the same way, wherever it stands in its file.
+    const auto compare = [&](const Rule& rule, const PlanView& is, const PlanView& was) {
         Findings found, standing;
         ask(rule, is, found, kAll);
         if (!found.empty())
             ask(rule, was, standing, kAll);
         for (Finding& f : found)
-            if (std::ranges::find(standing, f) == standing.end())
+            if (std::ranges::find(standing, unplaced(f), unplaced) == standing.end())
                 out.push_back(std::move(f));
     };
     for (const Rule& rule : rules())

@@ -70,7 +70,8 @@ void backingWays(const QuiltView& v, Report& report) {
     const BackingPlan& plan = *v.quilt.backing;
     const Unit unit = v.plan.unit;
     if (std::ranges::count(plan.alternatives, true, &BackingAlternative::chosen) != 1) {
-        report.add(v.label() + ": not just one way to piece the backing is the chosen one.");
+        report.add(where(v) / "backing/alternatives",
+                   v.label() + ": not just one way to piece the backing is the chosen one.");
         return;
     }
     const BackingAlternative& chosen =
@@ -79,14 +80,17 @@ void backingWays(const QuiltView& v, Report& report) {
     for (const BackingPurchase& p : plan.buy)
         all += p.length;
     if (abs(all - chosen.bought) > kFine)
-        report.add(v.label() + ": the chosen way buys " + figure(chosen.bought, unit) +
-                   " of cloth; the plan buys " + figure(all, unit) + ".");
+        report.add(where(v).in("backing/alternatives", plan.alternatives, chosen) / "bought",
+                   v.label() + ": the chosen way buys " + figure(chosen.bought, unit) +
+                       " of cloth; the plan buys " + figure(all, unit) + ".");
     const auto& asked = v.job.backing.way;
     if (asked && !v.tells(Finding::Kind::backingWayGone)) {
         if (abs(chosen.bought - asked->bought) > kFine || chosen.seams != asked->seams)
-            report.add(v.label() + ": the job asks for the way that buys " +
-                       figure(asked->bought, unit) + " and has " + std::to_string(asked->seams) +
-                       " seams; the plan takes another and does not say so.");
+            report.add(where(v).in("backing/alternatives", plan.alternatives, chosen),
+                       v.label() + ": the job asks for the way that buys " +
+                           figure(asked->bought, unit) + " and has " +
+                           std::to_string(asked->seams) +
+                           " seams; the plan takes another and does not say so.");
         return;
     }
     // Money where every fabric that may be bought has a price, and a seam then in the cheapest.
@@ -98,11 +102,13 @@ void backingWays(const QuiltView& v, Report& report) {
     };
     for (const BackingAlternative& a : plan.alternatives)
         if (a.wanted.empty() && score(a) < score(chosen) - 1e-6)
-            report.add(v.label() + ": a way that buys " + figure(a.bought, unit) + " with " +
-                       std::to_string(a.seams) +
-                       " seams is offered beside the one chosen, which "
-                       "buys " +
-                       figure(chosen.bought, unit) + " with " + std::to_string(chosen.seams) + ".");
+            report.add(where(v).in("backing/alternatives", plan.alternatives, a),
+                       v.label() + ": a way that buys " + figure(a.bought, unit) + " with " +
+                           std::to_string(a.seams) +
+                           " seams is offered beside the one chosen, which "
+                           "buys " +
+                           figure(chosen.bought, unit) + " with " + std::to_string(chosen.seams) +
+                           ".");
 }
 
 // The chosen way is the plan's in every figure; of the others the figures go together.
@@ -112,61 +118,66 @@ void backingListed(const QuiltView& v, Report& report) {
     if (!made) {
         const bool said = v.tells(Finding::Kind::fabricShort) || v.tells(Finding::Kind::input);
         if (!measured && !said && !v.quilt.passes.empty())
-            report.add(v.label() + ": no backing is planned.");
+            report.add(where(v) / "backing", v.label() + ": no backing is planned.");
         return;
     }
     std::set<std::string> cut;
     for (const ClothCut& c : made->cuts)
         cut.insert(c.fabric);
     if (made->toBring.size() != cut.size())
-        report.add(v.label() + ": " + std::to_string(cut.size()) + " fabrics are cut, and " +
-                   std::to_string(made->toBring.size()) + " are on the list to bring.");
+        report.add(where(v) / "backing/to_bring",
+                   v.label() + ": " + std::to_string(cut.size()) + " fabrics are cut, and " +
+                       std::to_string(made->toBring.size()) + " are on the list to bring.");
     const Ways& all = made->alternatives;
     if (all.empty() && !made->panels.empty() && !v.stopped())
-        report.add(v.label() + ": no way to piece the backing is listed.");
+        report.add(where(v) / "backing/alternatives",
+                   v.label() + ": no way to piece the backing is listed.");
     const auto money = prices(v);
     const double step = inches(v);
     for (std::size_t i = 0; i < all.size(); ++i) {
         const BackingAlternative& a = all[i];
         const std::string what =
             v.label() + ": way no. " + std::to_string(i + 1) + " to piece the backing ";
+        const Pointer there = where(v) / "backing/alternatives" / i;
         if (a.bought < Length{} || a.bought.nm() % soldBy(v).nm() != 0)
-            report.add(what + "buys " + figure(a.bought, v.plan.unit) + ".");
+            report.add(there / "bought", what + "buys " + figure(a.bought, v.plan.unit) + ".");
         if (a.seams < 0 || a.seams > 24 || a.waste < 0)
-            report.add(what + "has " + std::to_string(a.seams) + " seams and wastes " +
-                       figure(a.waste) + " square inches.");
+            report.add(there, what + "has " + std::to_string(a.seams) + " seams and wastes " +
+                                  figure(a.waste) + " square inches.");
         const double least = money.empty() ? 0 : std::ranges::min(money) * a.bought.in() / step;
         const double most = money.empty() ? 0 : std::ranges::max(money) * a.bought.in() / step;
         if (a.cost < least - 0.001 || a.cost > most + 0.001)
-            report.add(what + "costs " + figure(a.cost) + "; the fabric it buys " + figure(least) +
-                       " to " + figure(most) + ".");
+            report.add(there / "cost", what + "costs " + figure(a.cost) + "; the fabric it buys " +
+                                           figure(least) + " to " + figure(most) + ".");
         for (std::size_t k = 0; k < i; ++k)
             if (a == all[k])
-                report.add(what + "is listed twice.");
+                report.add(there, what + "is listed twice.");
         if (a.chosen && i > 0 && !v.job.backing.way)
-            report.add(what + "is the chosen one, and not the first.");
+            report.add(there / "chosen", what + "is the chosen one, and not the first.");
         if (!a.chosen)
             continue;
         if (a.along != made->along)
-            report.add(what + "lies the other way than the plan's.");
+            report.add(there / "direction", what + "lies the other way than the plan's.");
         if (a.seams != std::ssize(made->panels) - 1)
-            report.add(what + "has " + std::to_string(a.seams) + " seams; the plan sews " +
-                       std::to_string(made->panels.size()) + " panels.");
+            report.add(there / "seams", what + "has " + std::to_string(a.seams) +
+                                            " seams; the plan sews " +
+                                            std::to_string(made->panels.size()) + " panels.");
         double cost = 0;
         for (const BackingPurchase& b : made->buy)
             for (const Fabric& f : v.job.backing.fabrics)
                 if (f.name == b.fabric && !money.empty())
                     cost += f.price * b.length.in() / step;
         if (std::abs(cost - a.cost) > 0.001)
-            report.add(what + "costs " + figure(a.cost) + "; the plan buys for " + figure(cost) +
-                       ".");
+            report.add(there / "cost", what + "costs " + figure(a.cost) + "; the plan buys for " +
+                                           figure(cost) + ".");
         if (std::abs(a.waste - wasteOf(v)) > 0.1)
-            report.add(what + "wastes " + figure(a.waste) + " square inches; the plan " +
-                       figure(wasteOf(v)) + ".");
+            report.add(there / "waste", what + "wastes " + figure(a.waste) +
+                                            " square inches; the plan " + figure(wasteOf(v)) + ".");
     }
     for (std::size_t i = 2; i < all.size(); ++i) // those that need what is not there come last
         if (all[i].wanted.empty() && !all[i - 1].wanted.empty())
-            report.add(v.label() + ": a way to piece the backing with fabric that is listed comes "
+            report.add(where(v) / "backing/alternatives" / i,
+                       v.label() + ": a way to piece the backing with fabric that is listed comes "
                                    "after one that needs another.");
 }
 
@@ -176,25 +187,27 @@ void backingOrder(const QuiltView& v, Report& report) {
     if (!v.quilt.backing)
         return;
     const BackingPlan& plan = *v.quilt.backing;
-    const auto inTurn = [&](const auto& list, auto turn, const char* what) {
+    const auto inTurn = [&](const char* key, const auto& list, auto turn, const char* what) {
         for (std::size_t i = 1; i < list.size(); ++i)
             if (turn(list[i]) < turn(list[i - 1])) {
-                report.add(v.label() + ": " + what + " no. " + std::to_string(i + 1) +
-                           " comes before the one it is listed after.");
+                report.add(where(v) / "backing" / key / i,
+                           v.label() + ": " + what + " no. " + std::to_string(i + 1) +
+                               " comes before the one it is listed after.");
                 return;
             }
     };
     int last = 0; // numbers appear in their turn; halves of a length share one
     for (const BackingPanel& p : plan.panels)
         if (const int number = numberOf(p.name); number > last + 1)
-            report.add(v.label() + ": panel '" + p.name + "' comes after no. " +
-                       std::to_string(last) + ".");
+            report.add(where(v).in("backing/panels", plan.panels, p) / "name",
+                       v.label() + ": panel '" + p.name + "' comes after no. " +
+                           std::to_string(last) + ".");
         else
             last = std::max(last, number);
     inTurn(
-        plan.buy, [&](const BackingPurchase& b) { return turnOf(v, b.fabric); }, "fabric");
+        "buy", plan.buy, [&](const BackingPurchase& b) { return turnOf(v, b.fabric); }, "fabric");
     inTurn(
-        plan.cuts,
+        "cuts", plan.cuts,
         [&](const ClothCut& c) {
             return std::tuple{turnOf(v, c.fabric), !c.onHand, c.onCloth.y0, c.onCloth.x0};
         },

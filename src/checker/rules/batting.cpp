@@ -126,15 +126,19 @@ void battingBought(const QuiltView& v, Report& report) {
         const std::string size = figure(b.width, unit) + " by " + figure(b.length, unit);
         if (!b.pack.empty()) {
             if (packSize(b.pack, v.job.unit) != Size{b.width, b.length})
-                report.add(v.label() + ": no pack called '" + b.pack + "' is " + size + ".");
+                report.add(where(v).in("batting/buy", v.quilt.batting->buy, b),
+                           v.label() + ": no pack called '" + b.pack + "' is " + size + ".");
             continue;
         }
         if (!isRollSold(v, b.width))
-            report.add(v.label() + ": no roll is " + figure(b.width, unit) + " wide.");
+            report.add(where(v).in("batting/buy", v.quilt.batting->buy, b) / "width",
+                       v.label() + ": no roll is " + figure(b.width, unit) + " wide.");
         const Length step = soldBy(v);
         if (b.length <= Length{} || b.length.nm() % step.nm() != 0)
-            report.add(v.label() + ": " + figure(b.length, unit) +
-                       " of batting are to be bought; it is sold by " + figure(step, unit) + ".");
+            report.add(where(v).in("batting/buy", v.quilt.batting->buy, b) / "length",
+                       v.label() + ": " + figure(b.length, unit) +
+                           " of batting are to be bought; it is sold by " + figure(step, unit) +
+                           ".");
     }
 }
 
@@ -147,8 +151,9 @@ void battingPieces(const QuiltView& v, Report& report) {
         areas.push_back(p.area);
     const Size size = v.quilt.layers.batting;
     if (const auto fault = partitionFault({{}, {}, size.width, size.length}, areas))
-        report.add(v.label() +
-                   ": the pieces do not make the batting: " + text(*fault, v.plan.unit));
+        report.add(where(*fault, where(v) / "batting/pieces", areas),
+                   v.label() +
+                       ": the pieces do not make the batting: " + text(*fault, v.plan.unit));
 }
 
 // Every join is one straight cut across what is already joined: it must be the whole edge between
@@ -161,7 +166,8 @@ void battingJoins(const QuiltView& v, Report& report) {
     for (const BattingPiecePlaced& p : plan->pieces)
         parts.push_back(p.area);
     Length strip{};
-    for (Segment s : plan->joins) {
+    for (const Segment& sewn : plan->joins) {
+        Segment s = sewn;
         if (s.to < s.from)
             std::swap(s.from, s.to);
         strip += lengthOf(s);
@@ -174,16 +180,19 @@ void battingJoins(const QuiltView& v, Report& report) {
                     made = true;
                 }
         if (!made)
-            report.add(v.label() + ": the join " + join(s, v.plan.unit) +
-                       " is not one straight cut between two parts of the batting that are "
-                       "joined so far.");
+            report.add(where(v).in("batting/joins", plan->joins, sewn),
+                       v.label() + ": the join " + join(s, v.plan.unit) +
+                           " is not one straight cut between two parts of the batting that are "
+                           "joined so far.");
     }
     if (parts.size() != 1)
-        report.add(v.label() + ": after all joins the batting is still in " +
-                   std::to_string(parts.size()) + " parts.");
+        report.add(where(v) / "batting/joins", v.label() +
+                                                   ": after all joins the batting is still in " +
+                                                   std::to_string(parts.size()) + " parts.");
     if (abs(plan->strip - strip) > kHalving)
-        report.add(v.label() + ": " + figure(plan->strip, v.plan.unit) +
-                   " of joining strip is planned for joins of " + figure(strip, v.plan.unit) + ".");
+        report.add(where(v) / "batting/strip", v.label() + ": " + figure(plan->strip, v.plan.unit) +
+                                                   " of joining strip is planned for joins of " +
+                                                   figure(strip, v.plan.unit) + ".");
 }
 
 // What a piece is cut from lies inside it, cut square, its raw edges trimmed off; it is its place
@@ -199,6 +208,7 @@ void battingFits(const QuiltView& v, Report& report) {
     std::map<std::pair<int, std::string>, std::vector<Rect>> used;
     for (const BattingPiecePlaced& p : plan->pieces) {
         const std::string what = v.label() + ": batting piece '" + p.name + "'";
+        const Pointer there = where(v).in("batting/pieces", plan->pieces, p);
         std::optional<Source> source = boughtSource(v, *plan, p.bought);
         if (p.bought < 0) {
             const auto leftover = std::ranges::find(batting.pieces, p.name, &BattingPiece::name);
@@ -206,24 +216,27 @@ void battingFits(const QuiltView& v, Report& report) {
                 source = Source{cutSquare(*leftover).grown(-batting.trim), batting.mayTurn};
         }
         if (!source) {
-            report.add(what + (p.bought < 0 ? " is not among the leftovers." : " is not bought."));
+            report.add(there / (p.bought < 0 ? "name" : "bought"),
+                       what + (p.bought < 0 ? " is not among the leftovers." : " is not bought."));
             continue;
         }
         used[{p.bought, p.bought < 0 ? p.name : std::string{}}].push_back(p.onPiece);
         if (!source->usable.grown(kHalving).contains(p.onPiece))
-            report.add(what + " is cut from " + box(p.onPiece, unit) +
-                       "; without its raw edges it is " + box(source->usable, unit) + ".");
+            report.add(there / "on_piece", what + " is cut from " + box(p.onPiece, unit) +
+                                               "; without its raw edges it is " +
+                                               box(source->usable, unit) + ".");
         if (p.turned && !source->mayTurn)
-            report.add(what + " is turned, but pieces may not be.");
+            report.add(there / "turned", what + " is turned, but pieces may not be.");
         Length width = uncut(p.area.x(), all.x(), batting.overlap);
         Length length = uncut(p.area.y(), all.y(), batting.overlap);
         if (p.turned)
             std::swap(width, length);
         if (abs(p.onPiece.width() - width) > kHalving ||
             abs(p.onPiece.length() - length) > kHalving)
-            report.add(what + " is cut " + figure(p.onPiece.width(), unit) + " by " +
-                       figure(p.onPiece.length(), unit) + "; with its overlaps it takes " +
-                       figure(width, unit) + " by " + figure(length, unit) + ".");
+            report.add(there / "on_piece",
+                       what + " is cut " + figure(p.onPiece.width(), unit) + " by " +
+                           figure(p.onPiece.length(), unit) + "; with its overlaps it takes " +
+                           figure(width, unit) + " by " + figure(length, unit) + ".");
     }
     for (const auto& [source, cuts] : used) {
         const auto& [bought, name] = source;
@@ -232,16 +245,18 @@ void battingFits(const QuiltView& v, Report& report) {
             there = std::ranges::find(batting.pieces, name, &BattingPiece::name)->count;
             const auto splits = std::ranges::count(plan->splits, name, &BattingSplit::name);
             if (std::ssize(cuts) > there + splits)
-                report.add(v.label() + ": " + std::to_string(cuts.size()) +
-                           " pieces are cut from '" + name + "', of which there are " +
-                           std::to_string(there) + ".");
+                report.add(where(v) / "batting/pieces",
+                           v.label() + ": " + std::to_string(cuts.size()) +
+                               " pieces are cut from '" + name + "', of which there are " +
+                               std::to_string(there) + ".");
         }
         for (std::size_t a = 0; a < cuts.size() && there == 1; ++a)
             for (std::size_t b = a + 1; b < cuts.size(); ++b)
                 if (cuts[a].overlaps(cuts[b]))
-                    report.add(v.label() + ": two pieces cut from " +
-                               (bought < 0 ? "'" + name + "'" : "new batting") + " share " +
-                               box(intersection(cuts[a], cuts[b]), unit) + ".");
+                    report.add(where(v) / "batting/pieces",
+                               v.label() + ": two pieces cut from " +
+                                   (bought < 0 ? "'" + name + "'" : "new batting") + " share " +
+                                   box(intersection(cuts[a], cuts[b]), unit) + ".");
     }
 }
 
@@ -259,13 +274,15 @@ void battingApart(const QuiltView& v, Report& report) {
             ++corners[at];
     for (const auto& [at, number] : corners)
         if (number == 4 && v.tells(Finding::Kind::cornersMeet) == nullptr)
-            report.add(v.label() + ": four corners of batting meet at " + place(at, unit) + ".");
+            report.add(where(v) / "batting/pieces",
+                       v.label() + ": four corners of batting meet at " + place(at, unit) + ".");
     for (const Segment& seam : backingSeams(v))
         for (const Segment& s : plan->joins)
             if (runAlong(s, seam, Length::inches(2)) &&
                 v.tells(Finding::Kind::joinsOnSeams) == nullptr)
-                report.add(v.label() + ": the join " + join(s, unit) +
-                           " runs less than 2 in beside a seam of the backing.");
+                report.add(where(v).in("batting/joins", plan->joins, s),
+                           v.label() + ": the join " + join(s, unit) +
+                               " runs less than 2 in beside a seam of the backing.");
 }
 
 } // namespace bastewright::check

@@ -94,59 +94,68 @@ void battingListed(const QuiltView& v, Report& report) {
         const bool said = v.tells(Finding::Kind::battingShort) || v.tells(Finding::Kind::input) ||
                           v.tells(Finding::Kind::unknownPack);
         if (!measured && !said && !v.quilt.passes.empty())
-            report.add(v.label() + ": no batting is planned.");
+            report.add(where(v) / "batting", v.label() + ": no batting is planned.");
         return;
     }
     const std::string first = made->buy.empty() ? std::string{} : made->buy.front().pack;
     if (made->pack != first)
-        report.add(v.label() + ": the batting is said to be of a pack '" + made->pack +
-                   "'; what is bought first is '" + first + "'.");
+        report.add(where(v) / "batting/pack",
+                   v.label() + ": the batting is said to be of a pack '" + made->pack +
+                       "'; what is bought first is '" + first + "'.");
     if (const std::string fault = pieceOutOfTurn(*made); !fault.empty())
-        report.add(v.label() + ": batting piece '" + fault + "' is called out of turn.");
+        report.add(where(v) / "batting/pieces",
+                   v.label() + ": batting piece '" + fault + "' is called out of turn.");
     std::set<std::pair<std::string, Length>> things;
     for (const BattingPurchase& b : made->buy)
         things.insert({b.pack, b.width});
     if (made->toBring.size() != things.size())
-        report.add(v.label() + ": " + std::to_string(things.size()) + " things are bought, and " +
-                   std::to_string(made->toBring.size()) + " are on the list to bring.");
+        report.add(where(v) / "batting/to_bring",
+                   v.label() + ": " + std::to_string(things.size()) + " things are bought, and " +
+                       std::to_string(made->toBring.size()) + " are on the list to bring.");
     for (const BattingPiecePlaced& p : made->pieces)
         if (p.turned && p.onPiece.width() == p.onPiece.length())
-            report.add(v.label() + ": batting piece '" + p.name + "' is square, and turned.");
+            report.add(where(v).in("batting/pieces", made->pieces, p) / "turned",
+                       v.label() + ": batting piece '" + p.name + "' is square, and turned.");
     std::set<int> cut;
     for (const BattingPiecePlaced& p : made->pieces)
         cut.insert(p.bought);
     for (int i = 0; i < std::ssize(made->buy); ++i)
         if (!cut.contains(i))
-            report.add(v.label() + ": nothing is cut from no. " + std::to_string(i + 1) +
-                       " of the batting that is bought.");
+            report.add(where(v) / "batting/buy" / i, v.label() + ": nothing is cut from no. " +
+                                                         std::to_string(i + 1) +
+                                                         " of the batting that is bought.");
     for (const BattingSplit& split : made->splits)
         if (const std::string fault = faultOf(v, *made, split); !fault.empty())
-            report.add(v.label() + ": the leftover '" + split.name + "' is cut in two " + fault +
-                       ".");
+            report.add(where(v).in("batting/splits", made->splits, split),
+                       v.label() + ": the leftover '" + split.name + "' is cut in two " + fault +
+                           ".");
     const auto& all = made->alternatives;
     if (all.empty()) {
         if (!made->buy.empty() &&
             std::ranges::none_of(made->pieces, [](const auto& p) { return p.bought < 0; }))
-            report.add(v.label() + ": no way to buy the batting is listed.");
+            report.add(where(v) / "batting/alternatives",
+                       v.label() + ": no way to buy the batting is listed.");
         return;
     }
     if (std::ranges::count(all, true, &BattingAlternative::chosen) != 1) {
-        report.add(v.label() + ": not just one way to buy the batting is the chosen one.");
+        report.add(where(v) / "batting/alternatives",
+                   v.label() + ": not just one way to buy the batting is the chosen one.");
         return;
     }
     for (std::size_t i = 0; i < all.size(); ++i) {
         const BattingAlternative& a = all[i];
         const std::string what =
             v.label() + ": way no. " + std::to_string(i + 1) + " to buy the batting ";
+        const Pointer there = where(v) / "batting/alternatives" / i;
         if (const std::string fault = faultOf(v, a); !fault.empty())
-            report.add(what + fault + ".");
+            report.add(there, what + fault + ".");
         for (std::size_t k = 0; k < i; ++k)
             if (a == all[k])
-                report.add(what + "is listed twice.");
+                report.add(there, what + "is listed twice.");
         if (!a.chosen)
             continue;
         if (i > 0)
-            report.add(what + "is the chosen one, and not the first.");
+            report.add(there / "chosen", what + "is the chosen one, and not the first.");
         Length off{};
         for (const BattingPurchase& b : made->buy)
             off += b.pack.empty() ? b.length : Length{};
@@ -154,12 +163,13 @@ void battingListed(const QuiltView& v, Report& report) {
             made->buy.empty() || !first.empty() ? Length{} : made->buy.front().width;
         if (a.pack != made->pack || a.roll != roll || a.bought != off ||
             a.joins != std::ssize(made->joins) || abs(a.strip - joinsOf(*made)) > kHalving)
-            report.add(what + "is not what the plan buys and joins.");
+            report.add(there, what + "is not what the plan buys and joins.");
         const bool turned = std::ranges::any_of(made->pieces, [&](const BattingPiecePlaced& p) {
             return p.turned != made->pieces.front().turned;
         });
         if (a.pieceStrip != turned)
-            report.add(what + (turned ? "has no" : "has a") + " strip that is turned.");
+            report.add(there / "piece_strip",
+                       what + (turned ? "has no" : "has a") + " strip that is turned.");
     }
 }
 

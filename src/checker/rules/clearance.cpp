@@ -23,8 +23,9 @@ void pointsEdge(const QuiltView& v, Report& report) {
         for (const PlacedPoint& p : z.points) {
             const Segment lies = pinSegment(p, way.length(v.job.basting));
             if (!inside.contains(lies.from) || !inside.contains(lies.to))
-                report.add(v.label() + ", zone " + z.id + ": the point at " + place(p.at, unit) +
-                           " does not lie " + figure(margin, unit) + " inside the top.");
+                report.add(where(v, z, p), v.label() + ", zone " + z.id + ": the point at " +
+                                               place(p.at, unit) + " does not lie " +
+                                               figure(margin, unit) + " inside the top.");
         }
 }
 
@@ -34,7 +35,7 @@ void pointsClearance(const QuiltView& v, Report& report) {
     const std::vector<Segment> seams = seamsOf(v.job.top);
     const Length clear = v.job.basting.clear;
     const Unit unit = v.plan.unit;
-    std::vector<std::string> near;
+    std::vector<std::pair<Pointer, std::string>> near;
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points) {
             const Segment pin = pinSegment(p, v.job.basting.pinLength);
@@ -42,17 +43,18 @@ void pointsClearance(const QuiltView& v, Report& report) {
                 const Length apart = distanceWithin(pin, seam, clear);
                 if (apart >= clear - kFine)
                     continue;
-                near.push_back(v.label() + ", zone " + z.id + ": the pin at " + place(p.at, unit) +
-                               " lies " + figure(apart, unit) + " from the seam " +
-                               place(seam.from, unit) + " to " + place(seam.to, unit) + "; " +
-                               figure(clear, unit) + " is asked.");
+                near.emplace_back(
+                    where(v, z, p),
+                    v.label() + ", zone " + z.id + ": the pin at " + place(p.at, unit) + " lies " +
+                        figure(apart, unit) + " from the seam " + place(seam.from, unit) + " to " +
+                        place(seam.to, unit) + "; " + figure(clear, unit) + " is asked.");
                 break;
             }
         }
     if (near.empty() || declared(v, static_cast<int>(near.size())))
         return;
-    for (std::string& text : near)
-        report.add(std::move(text));
+    for (auto& [pin, text] : near)
+        report.add(pin, std::move(text));
 }
 
 } // namespace bastewright::check

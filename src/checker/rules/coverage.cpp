@@ -12,9 +12,10 @@ void pointsCoverage(const QuiltView& v, Report& report) {
     const Length radius = coverRadius(v.job.basting);
     const Unit unit = v.plan.unit;
     for (const Uncovered& hole : uncovered(v.top, centres, radius + kFine, Report::kShown + 1))
-        report.add(v.label() + ": at " + place(hole.at, unit) + " the nearest point is " +
-                   figure(hole.nearest, unit) + " or more away; " + figure(radius, unit) +
-                   " is accepted.");
+        report.add(where(v) / "zones", v.label() + ": at " + place(hole.at, unit) +
+                                           " the nearest point is " + figure(hole.nearest, unit) +
+                                           " or more away; " + figure(radius, unit) +
+                                           " is accepted.");
 }
 
 } // namespace bastewright::check

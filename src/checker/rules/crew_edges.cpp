@@ -28,8 +28,9 @@ void crewPlaces(const PlanView& v, Report& report) {
     for (const Task& t : v.plan.tasks) {
         if (isOfZone(t.kind) ? t.places.size() != 1
                              : !t.places.empty() && t.places.size() != t.people.size())
-            report.add(label(t) + " has " + std::to_string(t.places.size()) + " places for " +
-                       std::to_string(t.people.size()) + " people.");
+            report.add(where(v, t) / "places",
+                       label(t) + " has " + std::to_string(t.places.size()) + " places for " +
+                           std::to_string(t.people.size()) + " people.");
         const Pass* pass = passOf(v, t);
         if (pass == nullptr)
             continue;
@@ -37,15 +38,18 @@ void crewPlaces(const PlanView& v, Report& report) {
         for (const StandingPlace& at : t.places) {
             const Unit unit = v.plan.unit;
             if (std::ranges::find(closed, at.side) != closed.end())
-                report.add(label(t) + ": nobody can stand at the " + std::string{name(at.side)} +
-                           ", it is closed.");
+                report.add(where(v, t).in("places", t.places, at) / "side",
+                           label(t) + ": nobody can stand at the " + std::string{name(at.side)} +
+                               ", it is closed.");
             if (!extent(pass->table, at.side).contains(at.along))
-                report.add(label(t) + ": the place reaches beyond the " +
-                           std::string{name(at.side)} + " side of the table.");
+                report.add(where(v, t).in("places", t.places, at),
+                           label(t) + ": the place reaches beyond the " +
+                               std::string{name(at.side)} + " side of the table.");
             if (at.along.size() < standingWidth(pass->table, at.side) - kHalving)
-                report.add(label(t) + ": the place is " + figure(at.along.size(), unit) +
-                           " wide; one person takes " +
-                           figure(standingWidth(pass->table, at.side), unit) + ".");
+                report.add(where(v, t).in("places", t.places, at),
+                           label(t) + ": the place is " + figure(at.along.size(), unit) +
+                               " wide; one person takes " +
+                               figure(standingWidth(pass->table, at.side), unit) + ".");
         }
     }
 }
@@ -136,8 +140,9 @@ void crewReach(const PlanView& v, Report& report) {
         const Side kept =
             h->side ? quiltSide(*h->side, quilt.quilt.surface.quiltLengthAlongLength) : at.side;
         if (kept != at.side && (canStandAt(v, t, *pass, kept, *h) || !nobodyElse(v, t, *pass)))
-            report.add(label(t) + ": " + h->name + " stands at the quilt's " +
-                       std::string{name(at.side)} + ", which is not the side they keep to.");
+            report.add(where(v, t) / "places/0/side",
+                       label(t) + ": " + h->name + " stands at the quilt's " +
+                           std::string{name(at.side)} + ", which is not the side they keep to.");
         if (quilt.quilt.surface.floor)
             continue;
         // Every point for itself: they step along their place.
@@ -147,9 +152,10 @@ void crewReach(const PlanView& v, Report& report) {
                                                   {p.at.x, p.at.y, p.at.x, p.at.y}));
         const Length most = reachOf(*h);
         if (needed > (most + kFine).in())
-            report.add(label(t) + ": zone " + t.zone + " needs a reach of " +
-                       figure(Length::nearestInches(needed), v.plan.unit) + " from there; " +
-                       h->name + " has " + figure(most, v.plan.unit) + ".");
+            report.add(where(v, t) / "places/0",
+                       label(t) + ": zone " + t.zone + " needs a reach of " +
+                           figure(Length::nearestInches(needed), v.plan.unit) + " from there; " +
+                           h->name + " has " + figure(most, v.plan.unit) + ".");
     }
 }
 
@@ -171,10 +177,11 @@ void crewEdges(const PlanView& v, Report& report) {
                     break;
                 if (a->who != b->who && a->task->job == b->task->job &&
                     a->at.along.overlaps(b->at.along))
-                    report.add(a->who + " in '" + a->task->id + "' and " + b->who + " in '" +
-                               b->task->id + "' stand at the same place of the " +
-                               std::string{name(side.second)} + " side at " +
-                               clock(b->task->start) + ".");
+                    report.add(where(v, *b->task) / "places",
+                               a->who + " in '" + a->task->id + "' and " + b->who + " in '" +
+                                   b->task->id + "' stand at the same place of the " +
+                                   std::string{name(side.second)} + " side at " +
+                                   clock(b->task->start) + ".");
             }
     }
 }
@@ -190,10 +197,11 @@ void crewSurfaces(const PlanView& v, Report& report) {
         const Task* last = *std::ranges::max_element(tasks, {}, &Task::end);
         const Task*& before = lastOn[quilt.quilt.surface.number];
         if (before != nullptr && before->end > first->start)
-            report.add(quilt.label() + " begins with '" + first->id + "' at " +
-                       clock(first->start) + ", while surface " +
-                       std::to_string(quilt.quilt.surface.number) + " is taken by '" + before->id +
-                       "' until " + clock(before->end) + ".");
+            report.add(where(v, *first) / "start",
+                       quilt.label() + " begins with '" + first->id + "' at " +
+                           clock(first->start) + ", while surface " +
+                           std::to_string(quilt.quilt.surface.number) + " is taken by '" +
+                           before->id + "' until " + clock(before->end) + ".");
         if (before == nullptr || last->end > before->end)
             before = last;
     }

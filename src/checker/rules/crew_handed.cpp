@@ -15,9 +15,11 @@ void crewHanded(const PlanView& v, Report& report) {
             std::ranges::find(t.people, wish->person) != t.people.end())
             continue;
         if (quilt->tells(Finding::Kind::handedElsewhere, wish->person) == nullptr)
-            report.add("Task '" + t.id + "' is given to " +
-                       (t.people.empty() ? std::string{"nobody"} : t.people.front()) +
-                       "; its zone was handed to " + wish->person + ", and nothing is said of it.");
+            report.add(where(v, t) / "people",
+                       "Task '" + t.id + "' is given to " +
+                           (t.people.empty() ? std::string{"nobody"} : t.people.front()) +
+                           "; its zone was handed to " + wish->person +
+                           ", and nothing is said of it.");
     }
 }
 

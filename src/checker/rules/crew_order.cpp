@@ -88,9 +88,11 @@ void crewOrder(const QuiltView& v, Report& report) {
     for (const auto& [stage, tasks] : stages(v)) {
         for (const Task* t : tasks)
             if (last != nullptr && t->start < last->end)
-                report.add(v.label() + ": '" + t->id + "' (" + std::string{name(t->kind)} +
-                           ") begins at " + clock(t->start) + ", before '" + last->id + "' (" +
-                           std::string{name(last->kind)} + ") ends at " + clock(last->end) + ".");
+                report.add(where(v, *t) / "start", v.label() + ": '" + t->id + "' (" +
+                                                       std::string{name(t->kind)} + ") begins at " +
+                                                       clock(t->start) + ", before '" + last->id +
+                                                       "' (" + std::string{name(last->kind)} +
+                                                       ") ends at " + clock(last->end) + ".");
         for (const Task* t : tasks)
             if (last == nullptr || t->end > last->end)
                 last = t;
@@ -137,9 +139,10 @@ void crewWaits(const QuiltView& v, Report& report) {
         std::vector<std::string> said = t->after;
         std::ranges::sort(said);
         if (said != before)
-            report.add(v.label() + ": '" + t->id + "' is said to wait for " +
-                       std::to_string(said.size()) + " tasks; the call before has " +
-                       std::to_string(before.size()) + ", and not just those.");
+            report.add(where(v, *t) / "after",
+                       v.label() + ": '" + t->id + "' is said to wait for " +
+                           std::to_string(said.size()) + " tasks; the call before has " +
+                           std::to_string(before.size()) + ", and not just those.");
     }
 }
 
@@ -154,9 +157,10 @@ void crewSmoothed(const QuiltView& v, Report& report) {
                 return s->start >= lastEnd(placed) && s->end <= close->start;
             });
             if (!smoothed)
-                report.add(v.label() + ": '" + close->id + "' closes zone " + z.id + " at " +
-                           clock(close->start) +
-                           ", with no smoothing between placing and closing.");
+                report.add(where(v, *close) / "start",
+                           v.label() + ": '" + close->id + "' closes zone " + z.id + " at " +
+                               clock(close->start) +
+                               ", with no smoothing between placing and closing.");
         }
     }
 }
@@ -167,17 +171,19 @@ void crewCooled(const QuiltView& v, Report& report) {
     const auto tasks = v.tasks();
     for (const Task* t : tasks) {
         if (t->kind == TaskKind::cool && t->end - t->start < kCool)
-            report.add(v.label() + ": '" + t->id + "' lasts " + clock(t->end - t->start) +
-                       "; 60 s are the least.");
+            report.add(where(v, *t) / "end", v.label() + ": '" + t->id + "' lasts " +
+                                                 clock(t->end - t->start) +
+                                                 "; 60 s are the least.");
         if (t->kind != TaskKind::checkUnderside && t->kind != TaskKind::shift &&
             t->kind != TaskKind::turnOver && t->kind != TaskKind::handOver)
             continue;
         for (const Task* press : tasks)
             if (press->kind == TaskKind::press && press->start < t->start &&
                 press->end + kCool > t->start)
-                report.add(v.label() + ": '" + t->id + "' begins at " + clock(t->start) +
-                           ", less than 60 s after '" + press->id + "' ended at " +
-                           clock(press->end) + ".");
+                report.add(where(v, *t) / "start", v.label() + ": '" + t->id + "' begins at " +
+                                                       clock(t->start) +
+                                                       ", less than 60 s after '" + press->id +
+                                                       "' ended at " + clock(press->end) + ".");
     }
 }
 

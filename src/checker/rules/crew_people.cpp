@@ -96,9 +96,11 @@ void crewPeople(const PlanView& v, Report& report) {
         std::set<std::string> seen;
         for (const std::string& who : t.people) {
             if (v.helper(who) == nullptr)
-                report.add(label(t) + " is given to '" + who + "', who is not among the helpers.");
+                report.add(where(v, t).in("people", t.people, who),
+                           label(t) + " is given to '" + who + "', who is not among the helpers.");
             if (!seen.insert(who).second)
-                report.add(label(t) + " names " + who + " twice.");
+                report.add(where(v, t).in("people", t.people, who),
+                           label(t) + " names " + who + " twice.");
         }
     }
 }
@@ -108,9 +110,10 @@ void crewTeams(const PlanView& v, Report& report) {
         const auto [least, most] = team(v, t);
         const int people = static_cast<int>(t.people.size());
         if (people < least || people > most)
-            report.add(label(t) + " (" + std::string{name(t.kind)} + ") has " +
-                       std::to_string(people) + " people; it takes " + std::to_string(least) +
-                       (most == least ? "" : " to " + std::to_string(most)) + ".");
+            report.add(where(v, t) / "people",
+                       label(t) + " (" + std::string{name(t.kind)} + ") has " +
+                           std::to_string(people) + " people; it takes " + std::to_string(least) +
+                           (most == least ? "" : " to " + std::to_string(most)) + ".");
     }
     const bool warned = std::ranges::any_of(v.plan.findings, [](const Finding& f) {
         return f.kind == Finding::Kind::fewLift || f.kind == Finding::Kind::nobodyLifts;
@@ -121,10 +124,11 @@ void crewTeams(const PlanView& v, Report& report) {
             for (const Task* t : quilt.tasks(TaskKind::shift, p.number))
                 there = std::min(there, static_cast<int>(t->people.size()));
             if (p.number > 1 && p.liftPeople > there && !warned)
-                report.add(quilt.label() + ", pass " + std::to_string(p.number) +
-                           ": the shift asks for " + std::to_string(p.liftPeople) +
-                           " people who lift, there are " + std::to_string(there) +
-                           ", and the plan does not warn of it.");
+                report.add(where(quilt, p) / "lift_people",
+                           quilt.label() + ", pass " + std::to_string(p.number) +
+                               ": the shift asks for " + std::to_string(p.liftPeople) +
+                               " people who lift, there are " + std::to_string(there) +
+                               ", and the plan does not warn of it.");
         }
 }
 
@@ -144,7 +148,8 @@ void crewSkills(const PlanView& v, Report& report) {
                                     ? "look underneath"
                                     : nullptr;
             if (lacks != nullptr)
-                report.add(label(t) + " is given to " + who + ", who does not " + lacks + ".");
+                report.add(where(v, t).in("people", t.people, who),
+                           label(t) + " is given to " + who + ", who does not " + lacks + ".");
         }
 }
 
@@ -156,11 +161,11 @@ void crewHours(const PlanView& v, Report& report) {
                 continue;
             const auto [from, until] = hours(*h, v.session.setting.start);
             if (t.start < from)
-                report.add(label(t) + " begins at " + clock(t.start) + ", " + who + " comes at " +
-                           clock(from) + ".");
+                report.add(where(v, t) / "start", label(t) + " begins at " + clock(t.start) + ", " +
+                                                      who + " comes at " + clock(from) + ".");
             if (t.end > until)
-                report.add(label(t) + " ends at " + clock(t.end) + ", " + who + " leaves at " +
-                           clock(until) + ".");
+                report.add(where(v, t) / "end", label(t) + " ends at " + clock(t.end) + ", " + who +
+                                                    " leaves at " + clock(until) + ".");
         }
 }
 
@@ -177,9 +182,10 @@ void crewBreaks(const PlanView& v, Report& report) {
             for (const Break& rest : rests)
                 if (t.start < rest.until.sinceMidnight - begin &&
                     t.end > rest.from.sinceMidnight - begin)
-                    report.add(label(t) + " runs from " + clock(t.start) + " to " + clock(t.end) +
-                               ", into the break of " + who + " at " +
-                               clock(rest.from.sinceMidnight - begin) + ".");
+                    report.add(where(v, t), label(t) + " runs from " + clock(t.start) + " to " +
+                                                clock(t.end) + ", into the break of " + who +
+                                                " at " + clock(rest.from.sinceMidnight - begin) +
+                                                ".");
         }
 }
 
@@ -193,8 +199,8 @@ void crewTwice(const PlanView& v, Report& report) {
         const Task* longest = nullptr; // of those before, the one that ends last
         for (const Task* t : tasks) {
             if (longest != nullptr && overlap(*longest, *t))
-                report.add(who + " is in '" + longest->id + "' and in '" + t->id + "' at " +
-                           clock(t->start) + ".");
+                report.add(where(v, *t), who + " is in '" + longest->id + "' and in '" + t->id +
+                                             "' at " + clock(t->start) + ".");
             if (longest == nullptr || t->end > longest->end)
                 longest = t;
         }
@@ -212,9 +218,9 @@ void crewIrons(const PlanView& v, Report& report) {
     for (const auto& [at, by] : change) {
         inUse += by;
         if (inUse > v.session.setting.room.irons && by > 0)
-            report.add("At " + clock(at) + " " + std::to_string(inUse) +
-                       " irons are in use; the room has " +
-                       std::to_string(v.session.setting.room.irons) + ".");
+            report.add(Pointer{} / "tasks", "At " + clock(at) + " " + std::to_string(inUse) +
+                                                " irons are in use; the room has " +
+                                                std::to_string(v.session.setting.room.irons) + ".");
     }
 }
 

@@ -13,22 +13,25 @@ void crewStretches(const QuiltView& v, Report& report) {
         std::set<std::string> people, letters;
         for (const Stretch& s : p.stretches) {
             if (!people.insert(s.person).second)
-                report.add(label(v, p) + ": " + s.person + " has two stretches.");
+                report.add(where(v, p, s) / "person",
+                           label(v, p) + ": " + s.person + " has two stretches.");
             if (s.place.empty() || !letters.insert(s.place).second)
-                report.add(label(v, p) + ": the letter '" + s.place +
-                           "' is empty or two people's.");
+                report.add(where(v, p, s) / "place", label(v, p) + ": the letter '" + s.place +
+                                                         "' is empty or two people's.");
             for (const StandingPlace& e : s.edges)
                 if (!extent(p.table, e.side).contains(e.along))
-                    report.add(label(v, p) + ": the stretch of " + s.person +
-                               " reaches beyond the " + std::string{name(e.side)} +
-                               " side of the table.");
+                    report.add(where(v, p, s).in("edges", s.edges, e),
+                               label(v, p) + ": the stretch of " + s.person +
+                                   " reaches beyond the " + std::string{name(e.side)} +
+                                   " side of the table.");
             for (const Stretch& o : p.stretches)
                 for (const StandingPlace& a : s.edges)
                     for (const StandingPlace& b : o.edges)
                         if (s.person < o.person && a.side == b.side && a.along.overlaps(b.along))
-                            report.add(label(v, p) + ": " + s.person + " and " + o.person +
-                                       " share a place of the " + std::string{name(a.side)} +
-                                       " side.");
+                            report.add(where(v, p, s).in("edges", s.edges, a),
+                                       label(v, p) + ": " + s.person + " and " + o.person +
+                                           " share a place of the " + std::string{name(a.side)} +
+                                           " side.");
         }
     }
 }
@@ -67,22 +70,26 @@ void crewLetters(const QuiltView& v, Report& report) {
             for (const Helper& h : v.session.setting.helpers)
                 known = known || h.name == s.person;
             if (!known)
-                report.add(label(v, p) + ": place " + s.place + " is of '" + s.person +
-                           "', who is not among the helpers.");
+                report.add(where(v, p, s) / "person", label(v, p) + ": place " + s.place +
+                                                          " is of '" + s.person +
+                                                          "', who is not among the helpers.");
             if (!isLetters(s.place) ||
                 (last != nullptr &&
                  std::pair{s.place.size(), s.place} <= std::pair{last->place.size(), last->place}))
-                report.add(label(v, p) + ": place '" + s.place + "' is out of turn.");
+                report.add(where(v, p, s) / "place",
+                           label(v, p) + ": place '" + s.place + "' is out of turn.");
             last = &s;
             const auto asked = worked(v, p.number, s.place, {s.person});
             std::map<Side, Interval> said;
             for (const StandingPlace& e : s.edges)
                 if (!said.emplace(e.side, e.along).second)
-                    report.add(label(v, p) + ": place " + s.place + " has two parts of the " +
-                               std::string{name(e.side)} + " side.");
+                    report.add(where(v, p, s).in("edges", s.edges, e),
+                               label(v, p) + ": place " + s.place + " has two parts of the " +
+                                   std::string{name(e.side)} + " side.");
             if (!asked.empty() && said != asked)
-                report.add(label(v, p) + ": place " + s.place +
-                           " is not where its zones are worked from.");
+                report.add(where(v, p, s) / "edges",
+                           label(v, p) + ": place " + s.place +
+                               " is not where its zones are worked from.");
             // What was handed to somebody else is worked by them, from wherever they stand.
             const auto tasks = v.tasks();
             const bool handed = std::ranges::any_of(tasks, [&](const Task* t) {
@@ -91,8 +98,8 @@ void crewLetters(const QuiltView& v, Report& report) {
                            v.job.handed.end();
             });
             if (s.edges.empty() || (asked.empty() && !handed && !v.stopped()))
-                report.add(label(v, p) + ": " + s.person + " works at nothing from place " +
-                           s.place + ".");
+                report.add(where(v, p, s), label(v, p) + ": " + s.person +
+                                               " works at nothing from place " + s.place + ".");
         }
         std::map<std::pair<std::string, std::string>, const Task*> first;
         for (const Task* t : v.tasks()) {
@@ -100,14 +107,16 @@ void crewLetters(const QuiltView& v, Report& report) {
                 continue;
             const auto [at, isNew] = first.emplace(std::pair{t->zone, t->people.front()}, t);
             if (!isNew && at->second->places != t->places)
-                report.add(label(v, p) + ": " + t->people.front() + " works zone " + t->zone +
-                           " from one place in '" + at->second->id + "' and from another in '" +
-                           t->id + "'.");
+                report.add(where(v, *t) / "places", label(v, p) + ": " + t->people.front() +
+                                                        " works zone " + t->zone +
+                                                        " from one place in '" + at->second->id +
+                                                        "' and from another in '" + t->id + "'.");
         }
         for (const Task* t : v.tasks())
             if (t->pass == p.number && isOfZone(t->kind) &&
                 !letters.contains(std::string{zonePlace(t->zone)}))
-                report.add(label(v, p) + ": zone " + t->zone + " is of a place nobody has.");
+                report.add(where(v, p) / "stretches",
+                           label(v, p) + ": zone " + t->zone + " is of a place nobody has.");
     }
 }
 
@@ -129,9 +138,10 @@ void crewHands(const PlanView& v, Report& report) {
             quilt != nullptr && std::ranges::find(quilt->job.handed, t.zone, &HandedZone::zone) !=
                                     quilt->job.handed.end();
         if (h != nullptr && h->closes && !h->until && h->breaks.empty() && !handed)
-            report.add("Task '" + t.id + "' is given to " +
-                       (t.people.empty() ? std::string{"nobody"} : t.people.front()) + "; " +
-                       h->name + " put the zone's pins in.");
+            report.add(where(v, t) / "people",
+                       "Task '" + t.id + "' is given to " +
+                           (t.people.empty() ? std::string{"nobody"} : t.people.front()) + "; " +
+                           h->name + " put the zone's pins in.");
     }
 }
 
@@ -154,7 +164,8 @@ void crewSeated(const PlanView& v, Report& report) {
                             std::max(seat->second.along.hi, at.along.hi)};
         if (!isNew && (seat->second.side != at.side ||
                        both.size() > standingWidth(pass->table, at.side) + Length::inches(1)))
-            report.add("Task '" + t.id + "': " + h->name + " sits, and would have to move.");
+            report.add(where(v, t) / "places/0",
+                       "Task '" + t.id + "': " + h->name + " sits, and would have to move.");
     }
 }
 
@@ -175,11 +186,11 @@ void crewRests(const PlanView& v, Report& report) {
             for (const PlannedBreak& b : v.plan.breaks)
                 if ((b.people.empty() || std::ranges::find(b.people, who) != b.people.end()) &&
                     t->start < b.end && b.start < t->end)
-                    report.add("Task '" + t->id + "' of " + who + " runs into the break at " +
-                               clock(b.start) + ".");
+                    report.add(where(v, *t), "Task '" + t->id + "' of " + who +
+                                                 " runs into the break at " + clock(b.start) + ".");
             if (v.session.setting.proposeBreaks && t->end - since > kMost) {
-                report.add(who + " works from " + clock(since) + " to " + clock(t->end) +
-                           " without a break.");
+                report.add(Pointer{} / "breaks", who + " works from " + clock(since) + " to " +
+                                                     clock(t->end) + " without a break.");
                 since = t->end;
             }
         }

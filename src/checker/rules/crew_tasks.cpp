@@ -33,14 +33,14 @@ public:
     }
 
 private:
-    void check(std::ptrdiff_t number, const std::string& where, TaskKind kind, int least,
-               int most) {
+    void check(std::ptrdiff_t number, const std::string& of, TaskKind kind, int least, int most) {
         if (number < least || number > most)
-            report_.add(v_.label() + ": " + where + " has " + std::to_string(number) +
-                        " tasks of the kind " + std::string{name(kind)} + "; " +
-                        (number < least ? std::to_string(least) + " at least"
-                                        : std::to_string(most) + " at most") +
-                        " must be there.");
+            report_.add(Pointer{} / "tasks",
+                        v_.label() + ": " + of + " has " + std::to_string(number) +
+                            " tasks of the kind " + std::string{name(kind)} + "; " +
+                            (number < least ? std::to_string(least) + " at least"
+                                            : std::to_string(most) + " at most") +
+                            " must be there.");
     }
     const QuiltView& v_;
     Report& report_;
@@ -83,22 +83,25 @@ void crewList(const PlanView& v, Report& report) {
     const Task* last = nullptr;
     for (const Task& t : v.plan.tasks) {
         if (t.id.empty() || !ids.insert(t.id).second)
-            report.add("The id '" + t.id + "' is empty or given to two tasks.");
+            report.add(where(v, t) / "id", "The id '" + t.id + "' is empty or given to two tasks.");
         if (t.start < Seconds{} || t.end <= t.start)
-            report.add(label(t) + " runs from " + clock(t.start) + " to " + clock(t.end) + ".");
+            report.add(where(v, t),
+                       label(t) + " runs from " + clock(t.start) + " to " + clock(t.end) + ".");
         if (last != nullptr && std::pair{t.start, t.id} < std::pair{last->start, last->id})
-            report.add(label(t) + " is listed after '" + last->id +
-                       "', out of the order of start and id.");
+            report.add(where(v, t), label(t) + " is listed after '" + last->id +
+                                        "', out of the order of start and id.");
         last = &t;
         const QuiltView* quilt = v.quilt(t.job);
         if (quilt == nullptr || quilt->pass(t.pass) == nullptr) {
-            report.add(label(t) + " is of a quilt or pass that is not there.");
+            report.add(where(v, t) / (quilt == nullptr ? "job" : "pass"),
+                       label(t) + " is of a quilt or pass that is not there.");
             continue;
         }
         const Zone* zone = quilt->zone(t.zone);
         if (isOfZone(t.kind) ? zone == nullptr || zone->pass != t.pass : !t.zone.empty())
-            report.add(label(t) + " (" + std::string{name(t.kind)} + ") names zone '" + t.zone +
-                       "', which is not one of pass " + std::to_string(t.pass) + ".");
+            report.add(where(v, t) / "zone",
+                       label(t) + " (" + std::string{name(t.kind)} + ") names zone '" + t.zone +
+                           "', which is not one of pass " + std::to_string(t.pass) + ".");
     }
 }
 
@@ -110,10 +113,12 @@ void crewAfter(const PlanView& v, Report& report) {
         for (const std::string& id : t.after) {
             const auto it = byId.find(id);
             if (it == byId.end())
-                report.add(label(t) + " comes after '" + id + "', which is not there.");
+                report.add(where(v, t).in("after", t.after, id),
+                           label(t) + " comes after '" + id + "', which is not there.");
             else if (it->second->end > t.start)
-                report.add(label(t) + " begins at " + clock(t.start) + ", before '" + id +
-                           "' ends at " + clock(it->second->end) + ".");
+                report.add(where(v, t) / "start", label(t) + " begins at " + clock(t.start) +
+                                                      ", before '" + id + "' ends at " +
+                                                      clock(it->second->end) + ".");
         }
 }
 

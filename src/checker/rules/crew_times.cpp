@@ -81,16 +81,22 @@ double paces(const PlanView& v, const Task& t) {
 void crewTimes(const PlanView& v, Report& report) {
     for (const QuiltView& quilt : v.quilts) {
         // What several tasks of one kind give to the same zone or pass, in seconds at pace 1.
-        std::map<std::tuple<TaskKind, int, std::string>, double> given;
+        struct Given {
+            double work = 0;
+            const Task* last = nullptr;
+        };
+        std::map<std::tuple<TaskKind, int, std::string>, Given> all;
         for (const Task* t : quilt.tasks()) {
             const double steppingUp = isOfZone(t->kind) ? kStepUpToZone : 0;
             const double work =
                 (double(Seconds{t->end - t->start}.count()) - steppingUp + 1) *
                 (t->kind == TaskKind::clamp || t->kind == TaskKind::reclamp ? paces(v, *t)
                                                                             : pace(v, *t));
-            given[{t->kind, t->pass, t->zone}] += work;
+            Given& given = all[{t->kind, t->pass, t->zone}];
+            given.work += work;
+            given.last = t;
         }
-        for (const auto& [key, work] : given) {
+        for (const auto& [key, given] : all) {
             const auto& [kind, number, id] = key;
             const Pass* pass = quilt.pass(number);
             const Zone* zone = quilt.zone(id);
@@ -100,11 +106,12 @@ void crewTimes(const PlanView& v, Report& report) {
             const int times = seen && seen->again && isPressedTwice(quilt) ? 2 : 1;
             const double asked = seen ? times * seen->secondsAPoint * double(zone->points.size())
                                       : secondsOfPass(*pass, kind);
-            if (work < asked - 1e-6)
-                report.add(quilt.label() + ", pass " + std::to_string(number) +
-                           (id.empty() ? "" : ", zone " + id) + ": " + std::string{name(kind)} +
-                           " is given " + figure(work) + " s of work at pace 1; it takes " +
-                           figure(asked) + " s.");
+            if (given.work < asked - 1e-6)
+                report.add(where(quilt, *given.last) / "end",
+                           quilt.label() + ", pass " + std::to_string(number) +
+                               (id.empty() ? "" : ", zone " + id) + ": " + std::string{name(kind)} +
+                               " is given " + figure(given.work) +
+                               " s of work at pace 1; it takes " + figure(asked) + " s.");
         }
     }
 }
@@ -173,8 +180,8 @@ void crewLengths(const PlanView& v, Report& report) {
         const auto asked = q == nullptr ? std::nullopt : lengthOf(v, *q, t);
         const auto lasts = double(Seconds{t.end - t.start}.count());
         if (asked && std::abs(lasts - *asked) > 1.01)
-            report.add("Task '" + t.id + "' lasts " + figure(lasts) + " s; its work takes " +
-                       figure(*asked) + " s.");
+            report.add(where(v, t) / "end", "Task '" + t.id + "' lasts " + figure(lasts) +
+                                                " s; its work takes " + figure(*asked) + " s.");
     }
 }
 
@@ -207,8 +214,8 @@ void crewSetUp(const PlanView& v, Report& report) {
             continue;
         asked = asked / quickest + 2 * points / all;
         if (std::abs(lasts - asked) > 1 + parts)
-            report.add(q.label() + ": setting up lasts " + figure(lasts) + " s; it takes " +
-                       figure(asked) + " s.");
+            report.add(where(q, *last) / "end", q.label() + ": setting up lasts " + figure(lasts) +
+                                                    " s; it takes " + figure(asked) + " s.");
     }
 }
 
@@ -217,11 +224,12 @@ void crewFinish(const PlanView& v, Report& report) {
     for (const Task& t : v.plan.tasks)
         last = std::max(last, t.end);
     if (v.plan.finish != last)
-        report.add("The plan is said to finish at " + clock(v.plan.finish) +
-                   "; the last task ends at " + clock(last) + ".");
+        report.add(Pointer{} / "finish", "The plan is said to finish at " + clock(v.plan.finish) +
+                                             "; the last task ends at " + clock(last) + ".");
     if (v.plan.finish < v.plan.finishBound)
-        report.add("The plan finishes at " + clock(v.plan.finish) +
-                   ", before what is said to be the earliest, " + clock(v.plan.finishBound) + ".");
+        report.add(Pointer{} / "bounds/finish", "The plan finishes at " + clock(v.plan.finish) +
+                                                    ", before what is said to be the earliest, " +
+                                                    clock(v.plan.finishBound) + ".");
 }
 
 } // namespace bastewright::check

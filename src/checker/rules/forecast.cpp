@@ -18,13 +18,15 @@ void crewRange(const PlanView& v, Report& report) {
     };
     if (r.early <= Seconds{} || share(r.middle, r.early) < 1.02 || share(r.middle, r.early) > 1.6 ||
         share(r.late, r.middle) < 1.02 || share(r.late, r.middle) > 1.6)
-        report.add("The finish is said to lie between " + clock(r.early) + " and " + clock(r.late) +
-                   ", the middle at " + clock(r.middle) + ".");
+        report.add(Pointer{} / "finish_range", "The finish is said to lie between " +
+                                                   clock(r.early) + " and " + clock(r.late) +
+                                                   ", the middle at " + clock(r.middle) + ".");
     if (std::abs(share(r.middle, v.plan.finish) - 1) > 0.15)
-        report.add("The plan finishes at " + clock(v.plan.finish) +
-                   "; the middle of its range is " + clock(r.middle) + ".");
+        report.add(Pointer{} / "finish_range/middle",
+                   "The plan finishes at " + clock(v.plan.finish) +
+                       "; the middle of its range is " + clock(r.middle) + ".");
     if (v.plan.finishBound <= Seconds{} && !v.stopped())
-        report.add("The plan has no bound of its finish.");
+        report.add(Pointer{} / "bounds/finish", "The plan has no bound of its finish.");
 }
 
 namespace {
@@ -68,20 +70,22 @@ void crewPauses(const PlanView& v, Report& report) {
     const PlannedBreak* last = nullptr;
     for (const PlannedBreak& b : v.plan.breaks) {
         const std::string what = "The break at " + clock(b.start);
+        const Pointer there = Pointer{}.in("breaks", v.plan.breaks, b);
         if (b.start < Seconds{} || b.end <= b.start || (b.proposed && b.start >= v.plan.finish))
-            report.add(what + " ends at " + clock(b.end) + "; the plan finishes at " +
-                       clock(v.plan.finish) + ".");
+            report.add(there, what + " ends at " + clock(b.end) + "; the plan finishes at " +
+                                  clock(v.plan.finish) + ".");
         if (b.proposed && b.end - b.start != kProposed)
-            report.add(what + " is proposed and lasts " + clock(b.end - b.start) +
-                       "; ten minutes are.");
+            report.add(there, what + " is proposed and lasts " + clock(b.end - b.start) +
+                                  "; ten minutes are.");
         if (!b.proposed && !isTold(v, b))
-            report.add(what + " is nobody's who has told of one.");
+            report.add(there, what + " is nobody's who has told of one.");
         std::set<std::string> seen;
         for (const std::string& who : b.people)
             if (v.helper(who) == nullptr || !seen.insert(who).second)
-                report.add(what + " is of '" + who + "', who is not there or named twice.");
+                report.add(there.in("people", b.people, who),
+                           what + " is of '" + who + "', who is not there or named twice.");
         if (last != nullptr && (b.start < last->start || b == *last))
-            report.add(what + " is listed after a later one, or twice.");
+            report.add(there, what + " is listed after a later one, or twice.");
         last = &b;
     }
     // Where nobody does anything, somebody is waited for or it is a break; a call lasts as long as
@@ -100,8 +104,9 @@ void crewPauses(const PlanView& v, Report& report) {
                    !h.breaks.empty();
         });
         if (t.start - from >= (from - callBegan(v, from)) / 2 && !covered && !comes)
-            report.add("Nobody works from " + clock(from) + " to " + clock(t.start) +
-                       ", and no break is planned there.");
+            report.add(Pointer{} / "breaks", "Nobody works from " + clock(from) + " to " +
+                                                 clock(t.start) +
+                                                 ", and no break is planned there.");
     }
 }
 

@@ -41,21 +41,24 @@ void holdsSides(const QuiltView& v, Report& report) {
             // wall by its weight.
             if (p.pulled || p.beyond[side] == Beyond::onTable) {
                 if (!here.empty())
-                    report.add(label(v, p, side) + " has holds where nothing can be held.");
+                    report.add(where(v, p).in("holds", p.holds, *here.front()),
+                               label(v, p, side) + " has holds where nothing can be held.");
                 continue;
             }
             if (here.size() != 1) {
-                report.add(label(v, p, side) + ": " + std::to_string(here.size()) +
-                           " holds; each side has one.");
+                report.add(where(v, p) / "holds", label(v, p, side) + ": " +
+                                                      std::to_string(here.size()) +
+                                                      " holds; each side has one.");
                 continue;
             }
             const Length hangs = overhang(backing(v), p.table, side);
             const bool clamp = here.front()->kind == Hold::Kind::clamp;
             if (clamp != (hangs > Length{}))
-                report.add(label(v, p, side) + ": the backing " +
-                           (hangs > Length{} ? "hangs " + figure(hangs, v.plan.unit) + " over"
-                                             : "ends on the table") +
-                           ", but is held with " + (clamp ? "clamps." : "tape."));
+                report.add(where(v, p).in("holds", p.holds, *here.front()) / "kind",
+                           label(v, p, side) + ": the backing " +
+                               (hangs > Length{} ? "hangs " + figure(hangs, v.plan.unit) + " over"
+                                                 : "ends on the table") +
+                               ", but is held with " + (clamp ? "clamps." : "tape."));
         }
 }
 
@@ -64,6 +67,7 @@ void holdsSides(const QuiltView& v, Report& report) {
 void holdsCount(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
         for (const Hold& h : p.holds) {
+            const Pointer there = where(v, p).in("holds", p.holds, h);
             const Interval along = held(v, p, h.side);
             const std::int64_t foot = ceilDiv(std::max(along.size(), Length{}), Length::inches(12));
             const bool clamp = h.kind == Hold::Kind::clamp;
@@ -73,23 +77,25 @@ void holdsCount(const QuiltView& v, Report& report) {
                       : std::max(foot - 1, std::int64_t{1});
             const std::int64_t most = std::max(foot + 1, least);
             if (h.count < least || h.count > most)
-                report.add(label(v, p, h.side) + ": " + std::to_string(h.count) +
-                           (clamp ? " clamps" : " pieces of tape") + " on " +
-                           figure(along.size(), v.plan.unit) + " of side; " +
-                           std::to_string(least) + " to " + std::to_string(most) +
-                           " are accepted.");
+                report.add(there / "count", label(v, p, h.side) + ": " + std::to_string(h.count) +
+                                                (clamp ? " clamps" : " pieces of tape") + " on " +
+                                                figure(along.size(), v.plan.unit) + " of side; " +
+                                                std::to_string(least) + " to " +
+                                                std::to_string(most) + " are accepted.");
             // Whole inches or centimetres, as it is said.
             const Length one =
                 v.job.unit == Unit::inch ? Length::inches(1) : Length::millimetres(10);
             const Length apart = h.count > 1 ? along.size() / h.count : Length{};
             if (abs(h.apart - apart) > one / 2 + kHalving || h.apart.nm() % one.nm() != 0)
-                report.add(label(v, p, h.side) + ": the holds are said to be about " +
-                           figure(h.apart, v.plan.unit) + " apart; they are " +
-                           figure(apart, v.plan.unit) + ".");
+                report.add(there / "apart", label(v, p, h.side) +
+                                                ": the holds are said to be about " +
+                                                figure(h.apart, v.plan.unit) + " apart; they are " +
+                                                figure(apart, v.plan.unit) + ".");
             const Length tape = clamp ? Length{} : Length::inches(6) * h.count;
             if (h.length != tape)
-                report.add(label(v, p, h.side) + ": " + figure(h.length, v.plan.unit) +
-                           " of tape; " + figure(tape, v.plan.unit) + " is expected.");
+                report.add(there / "length", label(v, p, h.side) + ": " +
+                                                 figure(h.length, v.plan.unit) + " of tape; " +
+                                                 figure(tape, v.plan.unit) + " is expected.");
         }
 }
 
@@ -98,28 +104,33 @@ void holdsOrder(const QuiltView& v, Report& report) {
         bool shortSeen = false;
         const Hold* last = nullptr;
         for (const Hold& h : p.holds) {
+            const Pointer there = where(v, p).in("holds", p.holds, h);
             if (isLong(p, h.side) && shortSeen)
-                report.add(label(v, p, h.side) + ": a long side comes after a short one.");
+                report.add(there / "side",
+                           label(v, p, h.side) + ": a long side comes after a short one.");
             shortSeen = shortSeen || !isLong(p, h.side);
             if (last != nullptr && isAcross(last->side) == isAcross(h.side) && last->side > h.side)
-                report.add(label(v, p, h.side) + " comes after the " +
-                           std::string{name(last->side)} + ".");
+                report.add(there / "side", label(v, p, h.side) + " comes after the " +
+                                               std::string{name(last->side)} + ".");
             last = &h;
             if (std::ssize(h.positions) != h.count)
-                report.add(label(v, p, h.side) + ": " + std::to_string(h.positions.size()) +
-                           " places for " + std::to_string(h.count) + " holds.");
+                report.add(there / "positions",
+                           label(v, p, h.side) + ": " + std::to_string(h.positions.size()) +
+                               " places for " + std::to_string(h.count) + " holds.");
             const Interval along = held(v, p, h.side);
-            for (const Length at : h.positions)
+            for (const Length& at : h.positions)
                 if (!along.contains(at))
-                    report.add(label(v, p, h.side) + ": a hold at " + figure(at, v.plan.unit) +
-                               " is not on the side where backing lies.");
+                    report.add(there.in("positions", h.positions, at),
+                               label(v, p, h.side) + ": a hold at " + figure(at, v.plan.unit) +
+                                   " is not on the side where backing lies.");
             // From the middle outward; of two equally far the one nearer to the head or the left.
             std::vector<Length> outward = h.positions;
             std::ranges::sort(outward, {}, [&](Length at) {
                 return std::pair{abs(at - along.middle()), at};
             });
             if (outward != h.positions)
-                report.add(label(v, p, h.side) + ": the holds do not go from the middle outward.");
+                report.add(there / "positions",
+                           label(v, p, h.side) + ": the holds do not go from the middle outward.");
             std::vector<Length> sorted = h.positions;
             std::ranges::sort(sorted);
             // Each in the middle of its share of the side.
@@ -127,15 +138,17 @@ void holdsOrder(const QuiltView& v, Report& report) {
             for (std::int64_t i = 0; i < all; ++i)
                 if (const Length middle = along.lo + along.size() * (2 * i + 1) / (2 * all);
                     abs(sorted[std::size_t(i)] - middle) > kFine)
-                    report.add(label(v, p, h.side) + ": a hold is at " +
-                               figure(sorted[std::size_t(i)], v.plan.unit) +
-                               "; evenly shared the side has one at " +
-                               figure(middle, v.plan.unit) + ".");
+                    report.add(there / "positions",
+                               label(v, p, h.side) + ": a hold is at " +
+                                   figure(sorted[std::size_t(i)], v.plan.unit) +
+                                   "; evenly shared the side has one at " +
+                                   figure(middle, v.plan.unit) + ".");
             for (std::size_t i = 1; i < sorted.size(); ++i)
                 if (sorted[i] - sorted[i - 1] > Length::inches(18) + kHalving)
-                    report.add(label(v, p, h.side) + ": holds are " +
-                               figure(sorted[i] - sorted[i - 1], v.plan.unit) +
-                               " apart; 18 in is the most.");
+                    report.add(there / "positions",
+                               label(v, p, h.side) + ": holds are " +
+                                   figure(sorted[i] - sorted[i - 1], v.plan.unit) +
+                                   " apart; 18 in is the most.");
         }
     }
 }
@@ -147,15 +160,17 @@ void holdsNumbers(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
         for (const Hold& h : p.holds) {
             if (h.numbers.size() != h.positions.size())
-                report.add(label(v, p, h.side) + ": " + std::to_string(h.numbers.size()) +
-                           " numbers for " + std::to_string(h.positions.size()) + " places.");
+                report.add(where(v, p).in("holds", p.holds, h) / "numbers",
+                           label(v, p, h.side) + ": " + std::to_string(h.numbers.size()) +
+                               " numbers for " + std::to_string(h.positions.size()) + " places.");
             const bool across = p.table.width() >= p.table.length(); // the long sides
             int expected = isAcross(h.side) == across ? 1 : 2;
-            for (const int number : h.numbers) {
+            for (const int& number : h.numbers) {
                 if (number != expected) {
-                    report.add(label(v, p, h.side) + ": a hold has number " +
-                               std::to_string(number) + " where " + std::to_string(expected) +
-                               " is expected.");
+                    report.add(where(v, p).in("holds", p.holds, h).in("numbers", h.numbers, number),
+                               label(v, p, h.side) + ": a hold has number " +
+                                   std::to_string(number) + " where " + std::to_string(expected) +
+                                   " is expected.");
                     break;
                 }
                 expected += 2;

@@ -51,10 +51,11 @@ void layersTop(const QuiltView& v, Report& report) {
     const Unit unit = v.plan.unit;
     const Size top{v.top.width(), v.top.length()};
     if (v.quilt.layers.top != top)
-        report.add(v.label() + ": the top is said to be " + figure(v.quilt.layers.top.width, unit) +
-                   " by " + figure(v.quilt.layers.top.length, unit) +
-                   "; its largest readings are " + figure(top.width, unit) + " by " +
-                   figure(top.length, unit) + ".");
+        report.add(where(v) / "layers/top",
+                   v.label() + ": the top is said to be " + figure(v.quilt.layers.top.width, unit) +
+                       " by " + figure(v.quilt.layers.top.length, unit) +
+                       "; its largest readings are " + figure(top.width, unit) + " by " +
+                       figure(top.length, unit) + ".");
 }
 
 void layersSizes(const QuiltView& v, Report& report) {
@@ -67,11 +68,13 @@ void layersSizes(const QuiltView& v, Report& report) {
                                      std::string{layer.name} + " is " + figure(size, unit) + "; ";
             if (measured &&
                 abs(size - Length::nearestInches(measured->in() * layer.left)) > kHalving)
-                report.add(says + "it was measured as " + figure(*measured, unit) +
-                           (layer.left < 1 ? ", and shrinks yet." : "."));
+                report.add(where(v) / "layers" / layer.name / what,
+                           says + "it was measured as " + figure(*measured, unit) +
+                               (layer.left < 1 ? ", and shrinks yet." : "."));
             if (!measured && size < under + 2 * layer.overage - kHalving)
-                report.add(says + "the top and the overage on both sides are " +
-                           figure(under + 2 * layer.overage, unit) + ".");
+                report.add(where(v) / "layers" / layer.name / what,
+                           says + "the top and the overage on both sides are " +
+                               figure(under + 2 * layer.overage, unit) + ".");
         };
         way("width", layer.size.width, top.width, layer.measuredWidth);
         way("length", layer.size.length, top.length, layer.measuredLength);
@@ -90,10 +93,12 @@ void layersShort(const QuiltView& v, Report& report) {
             return v.tells(Finding::Kind::layerShort, layer.name, level) != nullptr;
         };
         if (spare < -kHalving && !said(Finding::Level::stop))
-            report.add(says + ", less than none, and the plan does not stop for it.");
+            report.add(where(v) / "layers" / layer.name,
+                       says + ", less than none, and the plan does not stop for it.");
         else if (spare < layer.overage / 2 - kHalving && !said(Finding::Level::warn))
-            report.add(says + ", less than half of the " + figure(layer.overage, unit) +
-                       " that were asked, and the plan does not warn of it.");
+            report.add(where(v) / "layers" / layer.name,
+                       says + ", less than half of the " + figure(layer.overage, unit) +
+                           " that were asked, and the plan does not warn of it.");
     }
 }
 
@@ -108,10 +113,12 @@ void layersSpare(const QuiltView& v, Report& report) {
         for (const Pass& p : v.quilt.passes)
             for (const Side side : kSides)
                 if (abs((p.*layer.spare)[side] - expected[side]) > kHalving)
-                    report.add(label(v, p) + ": the " + std::string{layer.name} +
-                               " is said to have " + figure((p.*layer.spare)[side], v.plan.unit) +
-                               " to spare at the " + std::string{name(side)} + "; its size gives " +
-                               figure(expected[side], v.plan.unit) + ".");
+                    report.add(where(v, p) / "spare" / layer.name / name(side),
+                               label(v, p) + ": the " + std::string{layer.name} +
+                                   " is said to have " +
+                                   figure((p.*layer.spare)[side], v.plan.unit) +
+                                   " to spare at the " + std::string{name(side)} +
+                                   "; its size gives " + figure(expected[side], v.plan.unit) + ".");
     }
 }
 
@@ -122,10 +129,11 @@ void layersOverhang(const QuiltView& v, Report& report) {
             for (const Side side : kSides) {
                 const Length expected = overhang(area, p.table, side);
                 if (abs((p.*said)[side] - expected) > kHalving)
-                    report.add(label(v, p) + ": the " + std::string{layer} + " is said to reach " +
-                               figure((p.*said)[side], v.plan.unit) + " beyond the table at the " +
-                               std::string{name(side)} + "; its place gives " +
-                               figure(expected, v.plan.unit) + ".");
+                    report.add(where(v, p) / "overhang" / layer / name(side),
+                               label(v, p) + ": the " + std::string{layer} + " is said to reach " +
+                                   figure((p.*said)[side], v.plan.unit) +
+                                   " beyond the table at the " + std::string{name(side)} +
+                                   "; its place gives " + figure(expected, v.plan.unit) + ".");
             }
     };
     compare("top", v.top, &Pass::topOverhang);

@@ -27,10 +27,12 @@ void passesLift(const QuiltView& v, Report& report) {
         const Lifted asked = p.number == 1 ? Lifted{} : moved; // nothing is shifted into the first
         if (p.liftPeople != asked.people ||
             !(std::abs(p.liftKilograms - asked.kilograms) <= 1e-6 * (1 + asked.kilograms)))
-            report.add(v.label() + ", pass " + std::to_string(p.number) + ": " +
-                       std::to_string(p.liftPeople) + " people lift " + figure(p.liftKilograms) +
-                       " kg; it weighs " + figure(asked.kilograms) + " kg, for " +
-                       std::to_string(asked.people) + ".");
+            report.add(where(v, p) /
+                           (p.liftPeople != asked.people ? "lift_people" : "lift_kilograms"),
+                       v.label() + ", pass " + std::to_string(p.number) + ": " +
+                           std::to_string(p.liftPeople) + " people lift " +
+                           figure(p.liftKilograms) + " kg; it weighs " + figure(asked.kilograms) +
+                           " kg, for " + std::to_string(asked.people) + ".");
     }
 }
 

@@ -214,20 +214,22 @@ void suppliesNeeded(const PlanView& v, Report& report) {
     };
     const Supply* last = nullptr;
     for (const Supply& s : v.plan.supplies) {
-        const std::string at = "/supplies/" + std::to_string(&s - v.plan.supplies.data());
+        const Pointer there = Pointer{}.in("supplies", v.plan.supplies, s);
+        const std::string what =
+            "No. " + std::to_string(&s - v.plan.supplies.data() + 1) + " of what to bring";
         if (last != nullptr && std::pair{s.kind, s.size} < std::pair{last->kind, last->size})
-            report.add(at + " is listed out of turn.");
+            report.add(there, what + " is listed out of turn.");
         last = &s;
         const auto found = std::ranges::find_if(asked, [&](const Needed& n) { return same(n, s); });
         if (found == asked.end())
-            report.add(at + ": the plan does not use so much of it (" +
-                       row(s.kind, s.need, s.have, s.size) + ").");
+            report.add(there, what + ": the plan does not use so much of it (" +
+                                  row(s.kind, s.need, s.have, s.size) + ").");
         else
             asked.erase(found);
     }
     for (const Needed& n : asked)
-        report.add("What the plan uses is not to be brought: " +
-                   row(n.kind, n.need, n.have, n.size) + ".");
+        report.add(Pointer{} / "supplies", "What the plan uses is not to be brought: " +
+                                               row(n.kind, n.need, n.have, n.size) + ".");
 }
 
 } // namespace bastewright::check

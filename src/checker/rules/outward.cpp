@@ -54,8 +54,9 @@ void passesOutward(const QuiltView& v, Report& report) {
         if (i + 1 < v.quilt.passes.size() && v.quilt.passes[i + 1].pulled)
             continue;
         if (!unbroken(basted))
-            report.add(v.label() + ", pass " + std::to_string(p.number) +
-                       ": bare quilt is left between parts that are basted.");
+            report.add(where(v, p) / "fresh",
+                       v.label() + ", pass " + std::to_string(p.number) +
+                           ": bare quilt is left between parts that are basted.");
     }
 }
 

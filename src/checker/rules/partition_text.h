@@ -3,6 +3,8 @@
 #include "checker/geometry/partition.h"
 #include "checker/view.h"
 
+#include <span>
+
 namespace bastewright::check {
 
 /// The rest of a sentence that says where a partition fails, with its full stop.
@@ -20,6 +22,16 @@ inline std::string text(const PartitionFault& fault, Unit unit) {
         return where + " is in none of them.";
     }
     return {};
+}
+
+/// Where it fails: the part that cannot be, or the list where several are at fault.
+inline Pointer where(const PartitionFault& fault, const Pointer& list,
+                     std::span<const Rect> parts) {
+    using Kind = PartitionFault::Kind;
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        if ((fault.kind == Kind::empty || fault.kind == Kind::outside) && parts[i] == fault.where)
+            return list / i;
+    return list;
 }
 
 } // namespace bastewright::check

@@ -116,8 +116,8 @@ void passesNumbers(const QuiltView& v, Report& report) {
     int expected = 1;
     for (const Pass& p : v.quilt.passes) {
         if (p.number != expected)
-            report.add(label(v, p) + " comes where pass " + std::to_string(expected) +
-                       " is expected.");
+            report.add(where(v, p) / "number", label(v, p) + " comes where pass " +
+                                                   std::to_string(expected) + " is expected.");
         ++expected;
     }
 }
@@ -129,8 +129,9 @@ void passesFresh(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
         areas.insert(areas.end(), p.fresh.parts.begin(), p.fresh.parts.end());
     if (const auto fault = partitionFault(v.top, areas))
-        report.add(v.label() + ": the new areas of the passes do not divide the top: " +
-                   text(*fault, v.plan.unit));
+        report.add(where(v) / "passes",
+                   v.label() + ": the new areas of the passes do not divide the top: " +
+                       text(*fault, v.plan.unit));
 }
 
 void passesField(const QuiltView& v, Report& report) {
@@ -158,19 +159,24 @@ void passesField(const QuiltView& v, Report& report) {
         const auto off = [](Length a, Length b) { return !near(a, b, kFine); };
         if (off(p.field.x0, right.x0) || off(p.field.y0, right.y0) || off(p.field.x1, right.x1) ||
             off(p.field.y1, right.y1))
-            report.add(label(v, p) + ": the field is " + box(p.field, v.plan.unit) +
-                       "; the table inside its rim, clear of what lies rolled at a wall, and the "
-                       "top share " +
-                       box(right, v.plan.unit) + ".");
-        for (const Point& at : pointsOf(v, p))
-            if (!p.field.grown(kFine).contains(at))
-                report.add(label(v, p) + ": the point at " + place(at, v.plan.unit) +
-                           " lies outside the field " + box(p.field, v.plan.unit) + ".");
+            report.add(
+                where(v, p) / "field",
+                label(v, p) + ": the field is " + box(p.field, v.plan.unit) +
+                    "; the table inside its rim, clear of what lies rolled at a wall, and the "
+                    "top share " +
+                    box(right, v.plan.unit) + ".");
+        for (const Zone& z : v.quilt.zones)
+            for (const PlacedPoint& point : z.points)
+                if (z.pass == p.number && !p.field.grown(kFine).contains(point.at))
+                    report.add(where(v, z, point),
+                               label(v, p) + ": the point at " + place(point.at, v.plan.unit) +
+                                   " lies outside the field " + box(p.field, v.plan.unit) + ".");
         const Length half = v.job.basting.spacing + v.job.basting.edge;
         if (!p.field.grown(half).contains(p.fresh.bounds()))
-            report.add(label(v, p) + ": the new area " + box(p.fresh.bounds(), v.plan.unit) +
-                       " reaches farther beyond the field " + box(p.field, v.plan.unit) +
-                       " than the boundary between two rows can.");
+            report.add(where(v, p) / "fresh",
+                       label(v, p) + ": the new area " + box(p.fresh.bounds(), v.plan.unit) +
+                           " reaches farther beyond the field " + box(p.field, v.plan.unit) +
+                           " than the boundary between two rows can.");
     }
 }
 
@@ -181,9 +187,10 @@ void passesShift(const QuiltView& v, Report& report) {
         const Vec shift =
             last == nullptr ? Vec{} : Vec{last->table.x0 - p.table.x0, last->table.y0 - p.table.y0};
         if (p.shift != shift)
-            report.add(label(v, p) + ": the shift is said to be " +
-                       place({p.shift.dx, p.shift.dy}, v.plan.unit) + "; the tables' places give " +
-                       place({shift.dx, shift.dy}, v.plan.unit) + ".");
+            report.add(where(v, p) / "shift", label(v, p) + ": the shift is said to be " +
+                                                  place({p.shift.dx, p.shift.dy}, v.plan.unit) +
+                                                  "; the tables' places give " +
+                                                  place({shift.dx, shift.dy}, v.plan.unit) + ".");
         last = &p;
     }
 }
@@ -193,7 +200,7 @@ void passesWorth(const QuiltView& v, Report& report) {
         return;
     for (const Pass& p : v.quilt.passes)
         if (pointsOf(v, p).empty())
-            report.add(label(v, p) + " has no points: it is not worth its shift.");
+            report.add(where(v, p), label(v, p) + " has no points: it is not worth its shift.");
 }
 
 void passesTouch(const QuiltView& v, Report& report) {
@@ -204,7 +211,8 @@ void passesTouch(const QuiltView& v, Report& report) {
                                        [&](Side s) { return touchesAt(p.fresh, e->fresh, s); });
         });
         if (!earlier.empty() && !touches)
-            report.add(label(v, p) + ": the new area does not touch a basted one.");
+            report.add(where(v, p) / "fresh",
+                       label(v, p) + ": the new area does not touch a basted one.");
     }
 }
 
@@ -224,10 +232,11 @@ void passesAnchor(const QuiltView& v, Report& report) {
                                     : intersection(part,
                                                    {part.x0, p.table.y0, part.x1, p.table.y1});
                             if (!part.empty() && (seen.empty() || !p.table.contains(seen)))
-                                report.add(label(v, p) + ": " + figure(deep, v.plan.unit) +
-                                           " of pass " + std::to_string(touched->number) +
-                                           " must stay on the table as an anchor; " +
-                                           box(part, v.plan.unit) + " is not all on it.");
+                                report.add(where(v, p) / "table",
+                                           label(v, p) + ": " + figure(deep, v.plan.unit) +
+                                               " of pass " + std::to_string(touched->number) +
+                                               " must stay on the table as an anchor; " +
+                                               box(part, v.plan.unit) + " is not all on it.");
                         }
 }
 
@@ -244,16 +253,18 @@ void passesStart(const QuiltView& v, Report& report) {
         const bool x = area.x() == v.top.x() || near(table.x, centre.x, kHalving);
         const bool y = area.y() == v.top.y() || near(table.y, centre.y, kHalving);
         if (!x || !y)
-            report.add(label(v, first) + ": the start is centred, but the middle of the table, " +
-                       place(table, v.plan.unit) + ", is not the top's, " +
-                       place(centre, v.plan.unit) + ".");
+            report.add(where(v, first) / "table",
+                       label(v, first) + ": the start is centred, but the middle of the table, " +
+                           place(table, v.plan.unit) + ", is not the top's, " +
+                           place(centre, v.plan.unit) + ".");
         return;
     }
     if (how->start == Basting::Start::oneEnd) {
         if ((area.x0 != v.top.x0 && area.x1 != v.top.x1) ||
             (area.y0 != v.top.y0 && area.y1 != v.top.y1))
-            report.add(label(v, first) + ": the start is at one end, but the new area, " +
-                       box(area, v.plan.unit) + ", does not lie there.");
+            report.add(where(v, first) / "fresh",
+                       label(v, first) + ": the start is at one end, but the new area, " +
+                           box(area, v.plan.unit) + ", does not lie there.");
         return;
     }
     // Half a row beyond the middle, or to the end of the top: the rows next to the middle lie in
@@ -265,30 +276,33 @@ void passesStart(const QuiltView& v, Report& report) {
     };
     if (!inside(area.x(), v.top.x(), first.table.width()) ||
         !inside(area.y(), v.top.y(), first.table.length()))
-        report.add(label(v, first) + ": the top's centre is not a row inside the first area, " +
-                   box(area, v.plan.unit) + ".");
+        report.add(where(v, first) / "fresh",
+                   label(v, first) + ": the top's centre is not a row inside the first area, " +
+                       box(area, v.plan.unit) + ".");
 }
 
 namespace {
 
-/// Where a wish for the way was not followed and no finding tells it: what was wished for.
-std::string notAskedFor(const QuiltView& v, const Alternative& how) {
+/// Where a wish for the way was not followed and no finding tells it: what was wished for, and the
+/// key of it.
+std::optional<std::pair<std::string_view, std::string>> notAskedFor(const QuiltView& v,
+                                                                    const Alternative& how) {
     const Basting& asked = v.job.basting;
     const bool starts =
         asked.start == Basting::Start::best || how.start == asked.start || how.passes == 1;
     if (!starts && v.tells(Finding::Kind::otherStart) == nullptr)
-        return "the start";
+        return std::pair{"start", "the start"};
     if (v.quilt.surface.floor)
         return {};
     const bool along = v.quilt.surface.quiltLengthAlongLength;
     if (asked.along != Basting::Along::either &&
         (asked.along == Basting::Along::tableLength) != along &&
         v.tells(Finding::Kind::otherLie) == nullptr)
-        return "the side of the table";
+        return std::pair{"quilt_length_along", "the side of the table"};
     const auto& together = v.session.setting.room.together;
     if (together && v.tells(Finding::Kind::otherTables) == nullptr &&
         (together->length != v.quilt.surface.length || together->width != v.quilt.surface.width))
-        return "the rectangle of tables";
+        return std::pair{"surface", "the rectangle of tables"};
     return {};
 }
 
@@ -299,43 +313,50 @@ void passesAlternatives(const QuiltView& v, Report& report) {
         return;
     const auto number = std::ranges::count_if(v.quilt.alternatives, &Alternative::chosen);
     if (number != 1) {
-        report.add(v.label() + ": " + std::to_string(number) +
-                   " ways to do the passes are marked as chosen; it must be one.");
+        report.add(where(v) / "alternatives",
+                   v.label() + ": " + std::to_string(number) +
+                       " ways to do the passes are marked as chosen; it must be one.");
         return;
     }
     const Alternative& how = *chosen(v);
-    const auto differs = [&](const std::string& what) {
-        report.add(v.label() + ": the chosen way and the plan differ in " + what + ".");
+    const Pointer there = where(v).in("alternatives", v.quilt.alternatives, how);
+    const auto differs = [&](std::string_view key, const std::string& what) {
+        report.add(there / key,
+                   v.label() + ": the chosen way and the plan differ in " + what + ".");
     };
     const auto pulls = std::ranges::count(v.quilt.passes, true, &Pass::pulled);
     const auto passes = std::ssize(v.quilt.passes) - pulls;
     if (how.passes != passes || how.pulls != pulls)
-        differs("the number of passes (" + std::to_string(how.passes) + " and " +
-                std::to_string(how.pulls) + " pulls, " + std::to_string(passes) + " and " +
-                std::to_string(pulls) + ")");
+        differs(how.passes != passes ? "passes" : "pulls",
+                "the number of passes (" + std::to_string(how.passes) + " and " +
+                    std::to_string(how.pulls) + " pulls, " + std::to_string(passes) + " and " +
+                    std::to_string(pulls) + ")");
     if (how.quiltLengthAlongLength != v.quilt.surface.quiltLengthAlongLength)
-        differs("how the quilt lies on the table");
+        differs("quilt_length_along", "how the quilt lies on the table");
     const SurfacePlan& surface = v.quilt.surface;
     if (how.surfaceLength != surface.length || how.surfaceWidth != surface.width)
-        differs("the table (" + box({{}, {}, how.surfaceLength, how.surfaceWidth}, v.plan.unit) +
-                " and " + box({{}, {}, surface.length, surface.width}, v.plan.unit) + ")");
+        differs(how.surfaceLength != surface.length ? "surface_length" : "surface_width",
+                "the table (" + box({{}, {}, how.surfaceLength, how.surfaceWidth}, v.plan.unit) +
+                    " and " + box({{}, {}, surface.length, surface.width}, v.plan.unit) + ")");
     if (how.start == Basting::Start::best)
-        differs("what a start is");
-    if (const std::string missed = notAskedFor(v, how); !missed.empty())
-        differs(missed + " that was asked for, and nothing says so");
+        differs("start", "what a start is");
+    if (const auto missed = notAskedFor(v, how))
+        differs(missed->first, missed->second + " that was asked for, and nothing says so");
     if (!how.workable)
-        report.add(v.label() + ": the chosen way is marked as out of reach.");
+        report.add(there / "workable", v.label() + ": the chosen way is marked as out of reach.");
     if (v.quilt.bounds.passes < 1 || passes < v.quilt.bounds.passes)
-        report.add(v.label() + ": " + std::to_string(passes) +
-                   " passes are planned, but the bound is said to be " +
-                   std::to_string(v.quilt.bounds.passes) + ".");
+        report.add(where(v) / "bounds/passes",
+                   v.label() + ": " + std::to_string(passes) +
+                       " passes are planned, but the bound is said to be " +
+                       std::to_string(v.quilt.bounds.passes) + ".");
 }
 
 void passesSmoothing(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
         if (std::ranges::adjacent_find(p.smoothTowards, std::greater_equal<>{}) !=
             p.smoothTowards.end())
-            report.add(label(v, p) + ": the sides it is smoothed towards are out of order.");
+            report.add(where(v, p) / "smooth_towards",
+                       label(v, p) + ": the sides it is smoothed towards are out of order.");
     for (const Pass& p : v.quilt.passes)
         for (const Side side : kSides) {
             const auto basted = before(v, p);
@@ -343,11 +364,13 @@ void passesSmoothing(const QuiltView& v, Report& report) {
                 basted, [&](const Pass* e) { return touchesAt(p.fresh, e->fresh, side); });
             const bool towards = std::ranges::find(p.smoothTowards, side) != p.smoothTowards.end();
             if (atBasted && towards)
-                report.add(label(v, p) + ": smoothed towards the " + std::string{name(side)} +
-                           ", where a basted area holds the layers.");
+                report.add(where(v, p) / "smooth_towards",
+                           label(v, p) + ": smoothed towards the " + std::string{name(side)} +
+                               ", where a basted area holds the layers.");
             if (!atBasted && !towards)
-                report.add(label(v, p) + ": not smoothed towards the " + std::string{name(side)} +
-                           ", where nothing is basted.");
+                report.add(where(v, p) / "smooth_towards",
+                           label(v, p) + ": not smoothed towards the " + std::string{name(side)} +
+                               ", where nothing is basted.");
         }
 }
 

@@ -38,9 +38,10 @@ void pointsAngle(const QuiltView& v, Report& report) {
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points)
             if (p.angle < 0 || p.angle >= 180 || p.angle % way.turn != 0)
-                report.add(v.label() + ", zone " + z.id + ": the point at " +
-                           place(p.at, v.plan.unit) + " has the direction " +
-                           std::to_string(p.angle) + "; " + way.angles);
+                report.add(where(v, z, p) / "angle",
+                           v.label() + ", zone " + z.id + ": the point at " +
+                               place(p.at, v.plan.unit) + " has the direction " +
+                               std::to_string(p.angle) + "; " + way.angles);
 }
 
 // Where seams are dense, points nearer to each other may be the only way; the plan then says so,
@@ -58,10 +59,11 @@ void pointsApart(const QuiltView& v, Report& report) {
             const Length apart = distance(*a, *b);
             if (apart >= least - kFine || (said && isNeeded(v, all, *a) && isNeeded(v, all, *b)))
                 continue;
-            report.add(v.label() + ": the points at " + place(*a, v.plan.unit) + " and " +
-                       place(*b, v.plan.unit) + " are " + figure(apart, v.plan.unit) +
-                       " apart; half the spacing, " + figure(least, v.plan.unit) +
-                       ", is the least" + (said ? ", and one of them can be left out." : "."));
+            report.add(where(v, *b), v.label() + ": the points at " + place(*a, v.plan.unit) +
+                                         " and " + place(*b, v.plan.unit) + " are " +
+                                         figure(apart, v.plan.unit) + " apart; half the spacing, " +
+                                         figure(least, v.plan.unit) + ", is the least" +
+                                         (said ? ", and one of them can be left out." : "."));
         }
 }
 
@@ -71,12 +73,14 @@ void pointsZone(const QuiltView& v, Report& report) {
         if (!std::ranges::is_sorted(z.points, {}, [](const PlacedPoint& p) {
                 return std::pair{p.at.y, p.at.x};
             }))
-            report.add(v.label() + ": the points of zone " + z.id + " are out of order.");
+            report.add(where(v, z) / "points",
+                       v.label() + ": the points of zone " + z.id + " are out of order.");
         for (const PlacedPoint& p : z.points)
             if (!z.area.contains(p.at))
-                report.add(v.label() + ": the point at " + place(p.at, v.plan.unit) +
-                           " is in zone " + z.id + ", but lies outside its area " +
-                           box(z.area, v.plan.unit) + ".");
+                report.add(where(v, z, p), v.label() + ": the point at " +
+                                               place(p.at, v.plan.unit) + " is in zone " + z.id +
+                                               ", but lies outside its area " +
+                                               box(z.area, v.plan.unit) + ".");
     }
 }
 
@@ -86,8 +90,9 @@ void pointsSlack(const QuiltView& v, Report& report) {
         return;
     const Length slack = v.quilt.rows->slack, step = Length::inch64ths(1);
     if (slack < Length{} || slack >= coverRadius(v.job.basting) || slack.nm() % step.nm() != 0) {
-        report.add(v.label() + ": points may be off by " + figure(slack, v.plan.unit) +
-                   ", it says; that is no number of 64ths of an inch a point may be off by.");
+        report.add(where(v) / "rows/slack",
+                   v.label() + ": points may be off by " + figure(slack, v.plan.unit) +
+                       ", it says; that is no number of 64ths of an inch a point may be off by.");
         return;
     }
     std::vector<Point> all;
@@ -97,14 +102,15 @@ void pointsSlack(const QuiltView& v, Report& report) {
     const Length reach = coverRadius(v.job.basting) - slack;
     // A step more leaves a place open; nobody is told of more than an inch.
     if (slack < Length::inches(1) && uncovered(v.top, all, reach - step - kFine, 1).empty())
-        report.add(v.label() + ": points may be off by more than " + figure(slack, v.plan.unit) +
-                   ".");
+        report.add(where(v) / "rows/slack", v.label() + ": points may be off by more than " +
+                                                figure(slack, v.plan.unit) + ".");
     if (slack == Length{})
         return;
     for (const Uncovered& open : uncovered(v.top, all, reach + kFine, 1))
-        report.add(v.label() + ": points may be off by " +
-                   figure(v.quilt.rows->slack, v.plan.unit) + ", it says; then the place at " +
-                   place(open.at, v.plan.unit) + " is out of reach.");
+        report.add(where(v) / "rows/slack", v.label() + ": points may be off by " +
+                                                figure(v.quilt.rows->slack, v.plan.unit) +
+                                                ", it says; then the place at " +
+                                                place(open.at, v.plan.unit) + " is out of reach.");
 }
 
 void pointsBound(const QuiltView& v, Report& report) {
@@ -115,13 +121,15 @@ void pointsBound(const QuiltView& v, Report& report) {
     const double grown = kershner(areaSquareInches(v.top), radius + kPlacing.in());
     const auto up = [](double x) { return static_cast<int>(std::ceil(x - 1e-6)); };
     if (std::abs(v.quilt.bounds.points - up(least)) > 0)
-        report.add(v.label() + ": the bound says at least " +
-                   std::to_string(v.quilt.bounds.points) + " points; Kershner's covering gives " +
-                   std::to_string(up(least)) + ".");
+        report.add(where(v) / "bounds/points", v.label() + ": the bound says at least " +
+                                                   std::to_string(v.quilt.bounds.points) +
+                                                   " points; Kershner's covering gives " +
+                                                   std::to_string(up(least)) + ".");
     if (std::ssize(v.quilt.zones) > 0 && static_cast<int>(count(v.quilt)) < up(grown))
-        report.add(v.label() + ": " + std::to_string(count(v.quilt)) +
-                   " points cannot cover the top; Kershner's covering needs " +
-                   std::to_string(up(grown)) + ".");
+        report.add(where(v) / "zones",
+                   v.label() + ": " + std::to_string(count(v.quilt)) +
+                       " points cannot cover the top; Kershner's covering needs " +
+                       std::to_string(up(grown)) + ".");
 }
 
 } // namespace bastewright::check

@@ -24,7 +24,7 @@ void pointsSewn(const QuiltView& v, Report& report) {
     if (seenWay(v.job).apart == nullptr || v.quilt.zones.empty())
         return;
     if (!v.quilt.rows) {
-        report.add(v.label() + ": it is sewn, and nothing tells of rows.");
+        report.add(where(v) / "rows", v.label() + ": it is sewn, and nothing tells of rows.");
         return;
     }
     const PinRows& rows = *v.quilt.rows;
@@ -33,19 +33,22 @@ void pointsSewn(const QuiltView& v, Report& report) {
     for (const PinRow& row : rows.lines) {
         at.push_back(row.at);
         if (widest(row.places) > most)
-            report.add(v.label() + ": in the row at " + figure(row.at, v.plan.unit) +
-                       " stitches are " + figure(widest(row.places), v.plan.unit) + " apart; " +
-                       figure(v.job.basting.spacing, v.plan.unit) + " is the most.");
+            report.add(where(v).in("rows/lines", rows.lines, row) / "places",
+                       v.label() + ": in the row at " + figure(row.at, v.plan.unit) +
+                           " stitches are " + figure(widest(row.places), v.plan.unit) + " apart; " +
+                           figure(v.job.basting.spacing, v.plan.unit) + " is the most.");
     }
     if (widest(at) > most)
-        report.add(v.label() + ": rows are " + figure(widest(at), v.plan.unit) + " apart; " +
-                   figure(v.job.basting.spacing, v.plan.unit) + " is asked.");
+        report.add(where(v) / "rows/lines",
+                   v.label() + ": rows are " + figure(widest(at), v.plan.unit) + " apart; " +
+                       figure(v.job.basting.spacing, v.plan.unit) + " is asked.");
     const int lies = rows.along == PinRows::Along::width ? 0 : 90;
     for (const Zone& z : v.quilt.zones)
         for (const PlacedPoint& p : z.points)
             if (p.angle != lies)
-                report.add(v.label() + ", zone " + z.id + ": the stitch at " +
-                           place(p.at, v.plan.unit) + " does not lie along its row.");
+                report.add(where(v, z, p) / "angle",
+                           v.label() + ", zone " + z.id + ": the stitch at " +
+                               place(p.at, v.plan.unit) + " does not lie along its row.");
 }
 
 } // namespace bastewright::check

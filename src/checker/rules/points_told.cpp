@@ -35,14 +35,16 @@ void areThosePoints(const QuiltView& v, const std::vector<Point>& told, const st
     const auto missing = std::ranges::count(found, 0);
     if (missing > 0)
         report.add(
+            where(v) / by,
             v.label() + ": the " + by + " do not tell of " + std::to_string(missing) +
-            " points of the zones, one of them at " +
-            place(laid[std::size_t(std::ranges::find(found, 0) - found.begin())], v.plan.unit) +
-            ".");
+                " points of the zones, one of them at " +
+                place(laid[std::size_t(std::ranges::find(found, 0) - found.begin())], v.plan.unit) +
+                ".");
     if (!more.empty())
-        report.add(v.label() + ": the " + by + " tell of " + std::to_string(more.size()) +
-                   " points that no zone has, one of them at " + place(more.front(), v.plan.unit) +
-                   ".");
+        report.add(where(v) / "zones", v.label() + ": the " + by + " tell of " +
+                                           std::to_string(more.size()) +
+                                           " points that no zone has, one of them at " +
+                                           place(more.front(), v.plan.unit) + ".");
 }
 
 /// The figure of every block, what stands in the sashing strips and on the posts.
@@ -106,9 +108,10 @@ void pointsTold(const QuiltView& v, Report& report) {
         return;
     const bool told = v.quilt.rows || v.quilt.blocks;
     if (!told && v.job.basting.layout != Basting::Layout::fewest)
-        report.add(v.label() + ": nothing tells where its points go.");
+        report.add(where(v) / "rows", v.label() + ": nothing tells where its points go.");
     if (v.quilt.rows && v.quilt.blocks)
-        report.add(v.label() + ": its points are told by rows and by the blocks.");
+        report.add(where(v) / "blocks",
+                   v.label() + ": its points are told by rows and by the blocks.");
 }
 
 // The distances of rows, and of the points of a row, are such as are often there; points of a row
@@ -124,11 +127,12 @@ void pointsGaps(const QuiltView& v, Report& report) {
         places.push_back(row.places);
         if (std::ranges::adjacent_find(row.places, std::greater_equal<>{}) != row.places.end() ||
             std::ranges::adjacent_find(row.aside, std::greater_equal<>{}) != row.aside.end())
-            report.add(v.label() + ": the points of the row at " + figure(row.at, v.plan.unit) +
-                       " are not told in their order, each once.");
+            report.add(where(v).in("rows/lines", rows.lines, row),
+                       v.label() + ": the points of the row at " + figure(row.at, v.plan.unit) +
+                           " are not told in their order, each once.");
     }
     if (!std::ranges::is_sorted(rows.singles))
-        report.add(v.label() + ": the single points are out of order.");
+        report.add(where(v) / "rows/singles", v.label() + ": the single points are out of order.");
     const auto gaps = distances({at}), steps = distances(places);
     int most = 0, all = 0;
     for (const auto& [gap, times] : gaps)
@@ -136,12 +140,13 @@ void pointsGaps(const QuiltView& v, Report& report) {
     for (const auto& [step, times] : steps)
         all += times;
     if (const auto found = gaps.find(rows.gap); found == gaps.end() || found->second * 4 < most)
-        report.add(v.label() + ": rows are said to lie " + figure(rows.gap, v.plan.unit) +
-                   " apart; few do.");
+        report.add(where(v) / "rows/gap", v.label() + ": rows are said to lie " +
+                                              figure(rows.gap, v.plan.unit) + " apart; few do.");
     if (const auto found = steps.find(rows.step);
         all > 0 && (found == steps.end() || found->second * 20 < all))
-        report.add(v.label() + ": points of a row are said to lie " +
-                   figure(rows.step, v.plan.unit) + " apart; hardly any do.");
+        report.add(where(v) / "rows/step", v.label() + ": points of a row are said to lie " +
+                                               figure(rows.step, v.plan.unit) +
+                                               " apart; hardly any do.");
 }
 
 // Whoever lays by the ribbons lays every point, and no other: rows stand at the side ribbon's
@@ -155,32 +160,36 @@ void pointsRows(const QuiltView& v, Report& report) {
     const bool across = rows.along == PinRows::Along::width;
     const Length end = across ? v.top.width() : v.top.length();
     const Length foot = across ? v.top.length() : v.top.width();
-    const auto ribbon = [&](const std::vector<Length>& marks, Length length,
+    const auto ribbon = [&](std::string_view key, const std::vector<Length>& marks, Length length,
                             const std::string& name) {
         for (std::size_t i = 0; i < marks.size(); ++i)
             if (marks[i] < Length{} || marks[i] > length || (i > 0 && marks[i] <= marks[i - 1]))
-                report.add(v.label() + ": the mark at " + figure(marks[i], unit) +
-                           " of the ribbon for " + name +
-                           " is not behind the one before it, or not on the top.");
+                report.add(where(v) / "rows/ribbons" / key / i,
+                           v.label() + ": the mark at " + figure(marks[i], unit) +
+                               " of the ribbon for " + name +
+                               " is not behind the one before it, or not on the top.");
     };
-    ribbon(rows.ribbons.odd, end, "odd rows");
-    ribbon(rows.ribbons.even, end, "even rows");
-    ribbon(rows.ribbons.side, foot, "the side");
+    ribbon("odd", rows.ribbons.odd, end, "odd rows");
+    ribbon("even", rows.ribbons.even, end, "even rows");
+    ribbon("side", rows.ribbons.side, foot, "the side");
     if (rows.lines.size() != rows.ribbons.side.size())
-        report.add(v.label() + ": " + std::to_string(rows.lines.size()) + " rows, and " +
-                   std::to_string(rows.ribbons.side.size()) + " marks of the side ribbon.");
+        report.add(where(v) / "rows/lines",
+                   v.label() + ": " + std::to_string(rows.lines.size()) + " rows, and " +
+                       std::to_string(rows.ribbons.side.size()) + " marks of the side ribbon.");
     std::vector<Point> told = rows.singles;
     for (std::size_t i = 0; i < rows.lines.size(); ++i) {
         const PinRow& row = rows.lines[i];
         const std::string what = v.label() + ", row " + std::to_string(i + 1);
+        const Pointer there = where(v) / "rows/lines" / i;
         if (i < rows.ribbons.side.size() && row.at != rows.ribbons.side[i])
-            report.add(what + " lies at " + figure(row.at, unit) + ", its mark at " +
-                       figure(rows.ribbons.side[i], unit) + ".");
+            report.add(there / "at", what + " lies at " + figure(row.at, unit) + ", its mark at " +
+                                         figure(rows.ribbons.side[i], unit) + ".");
         const auto& marks = i % 2 == 0 ? rows.ribbons.odd : rows.ribbons.even;
-        for (const Length place : row.places) {
+        for (const Length& place : row.places) {
             if (std::ranges::find(marks, place) == marks.end())
-                report.add(what + " has a point at " + figure(place, unit) +
-                           ", where its ribbon has no mark.");
+                report.add(there.in("places", row.places, place),
+                           what + " has a point at " + figure(place, unit) +
+                               ", where its ribbon has no mark.");
             Point at = across ? Point{place, row.at} : Point{row.at, place};
             for (const PinAside& beside : row.aside)
                 if (beside.mark == place)
@@ -189,8 +198,9 @@ void pointsRows(const QuiltView& v, Report& report) {
         }
         for (const PinAside& beside : row.aside)
             if (std::ranges::find(row.places, beside.mark) == row.places.end())
-                report.add(what + " has a point beside the mark at " + figure(beside.mark, unit) +
-                           ", which it leaves out.");
+                report.add(there.in("aside", row.aside, beside) / "mark",
+                           what + " has a point beside the mark at " + figure(beside.mark, unit) +
+                               ", which it leaves out.");
     }
     areThosePoints(v, told, "rows", report);
 }
@@ -203,27 +213,31 @@ void pointsBlocks(const QuiltView& v, Report& report) {
     const PinBlocks& blocks = *v.quilt.blocks;
     const auto& grid = v.job.top.grid;
     if (!grid || grid->block != blocks.block || grid->blockHeight() != blocks.block) {
-        report.add(v.label() + ": points go by square blocks of " +
-                   figure(blocks.block, v.plan.unit) + "; the top has none.");
+        report.add(where(v) / "blocks/block", v.label() + ": points go by square blocks of " +
+                                                  figure(blocks.block, v.plan.unit) +
+                                                  "; the top has none.");
         return;
     }
     if (blocks.perStrip < 0)
-        report.add(v.label() + ": fewer than no points are said to lie in a sashing strip.");
+        report.add(where(v) / "blocks/per_strip",
+                   v.label() + ": fewer than no points are said to lie in a sashing strip.");
     const Length all = blocks.block;
     for (const Point& p : blocks.inBlock)
         for (const Point& image : {Point{all - p.x, p.y}, Point{p.x, all - p.y}, Point{p.y, p.x}})
             if (!isThere(blocks.inBlock, image))
-                report.add(v.label() + ": the figure of a block has a point at " +
-                           place(p, v.plan.unit) + " and none at its image " +
-                           place(image, v.plan.unit) + ".");
+                report.add(where(v).in("blocks/in_block", blocks.inBlock, p),
+                           v.label() + ": the figure of a block has a point at " +
+                               place(p, v.plan.unit) + " and none at its image " +
+                               place(image, v.plan.unit) + ".");
     std::vector<Point> told = byBlocks(blocks, *grid, grid->firstBlock(v.top));
     for (const Point& out : blocks.leftOut) {
         const auto at = std::ranges::find_if(told, [&](const Point& p) {
             return abs(p.x - out.x) <= kHalving && abs(p.y - out.y) <= kHalving;
         });
         if (at == told.end())
-            report.add(v.label() + ": a point is left out at " + place(out, v.plan.unit) +
-                       ", where the blocks have none.");
+            report.add(where(v).in("blocks/left_out", blocks.leftOut, out),
+                       v.label() + ": a point is left out at " + place(out, v.plan.unit) +
+                           ", where the blocks have none.");
         else
             told.erase(at);
     }

@@ -36,12 +36,14 @@ bool onHand(const QuiltView& v, Length holds) {
                                [&](const ClipStock& c) { return c.holds == holds && c.count > 0; });
 }
 
-void checkDiameter(const QuiltView& v, const Roll& roll, const std::string& what, Report& report) {
+void checkDiameter(const QuiltView& v, const Roll& roll, const Pointer& there,
+                   const std::string& what, Report& report) {
     const Length expected = diameterOf(v, roll.rolled);
     if (abs(roll.diameter - expected) > Length::inch64ths(1))
-        report.add(what + ": " + figure(roll.rolled, v.plan.unit) + " rolled makes " +
-                   figure(expected, v.plan.unit) + " across, not " +
-                   figure(roll.diameter, v.plan.unit) + ".");
+        report.add(there / "diameter", what + ": " + figure(roll.rolled, v.plan.unit) +
+                                           " rolled makes " + figure(expected, v.plan.unit) +
+                                           " across, not " + figure(roll.diameter, v.plan.unit) +
+                                           ".");
 }
 
 } // namespace
@@ -73,9 +75,10 @@ void rollsBeyond(const QuiltView& v, Report& report) {
             else
                 right = {Beyond::hangs};
             if (std::ranges::find(right, p.beyond[side]) == right.end())
-                report.add(label(v, p, side) + ": " + figure(top, v.plan.unit) +
-                           " of the top are beyond the table; it is not said rightly what "
-                           "becomes of it.");
+                report.add(where(v, p) / "beyond" / name(side),
+                           label(v, p, side) + ": " + figure(top, v.plan.unit) +
+                               " of the top are beyond the table; it is not said rightly what "
+                               "becomes of it.");
         }
 }
 
@@ -88,19 +91,23 @@ void rollsNeeded(const QuiltView& v, Report& report) {
             const bool rolled =
                 p.beyond[side] == Beyond::rolled || p.beyond[side] == Beyond::onTable;
             if (rolls != (rolled ? 1 : 0))
-                report.add(label(v, p, side) + ": " + std::to_string(rolls) + " rolls where " +
-                           (rolled ? "one is" : "none is") + " expected.");
+                report.add(where(v, p) / "rolls",
+                           label(v, p, side) + ": " + std::to_string(rolls) + " rolls where " +
+                               (rolled ? "one is" : "none is") + " expected.");
             for (const Roll& roll : p.rolls) {
                 if (roll.side != side)
                     continue;
                 if (roll.rolled <= Length{} || abs(roll.rolled - hangs) > kFine)
-                    report.add(label(v, p, side) + ": " + figure(roll.rolled, v.plan.unit) +
-                               " are rolled; " + figure(std::max(hangs, Length{}), v.plan.unit) +
-                               " are beyond the table.");
+                    report.add(where(v, p).in("rolls", p.rolls, roll) / "rolled",
+                               label(v, p, side) + ": " + figure(roll.rolled, v.plan.unit) +
+                                   " are rolled; " +
+                                   figure(std::max(hangs, Length{}), v.plan.unit) +
+                                   " are beyond the table.");
                 if (abs(roll.along - extent(backing, side).size()) > kFine)
-                    report.add(label(v, p, side) + ": the roll is " +
-                               figure(roll.along, v.plan.unit) + " long; the backing has " +
-                               figure(extent(backing, side).size(), v.plan.unit) + ".");
+                    report.add(where(v, p).in("rolls", p.rolls, roll) / "along",
+                               label(v, p, side) + ": the roll is " +
+                                   figure(roll.along, v.plan.unit) + " long; the backing has " +
+                                   figure(extent(backing, side).size(), v.plan.unit) + ".");
             }
         }
 }
@@ -108,10 +115,11 @@ void rollsNeeded(const QuiltView& v, Report& report) {
 void rollsDiameter(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
         for (const Roll& roll : p.rolls)
-            checkDiameter(v, roll, label(v, p, roll.side), report);
+            checkDiameter(v, roll, where(v, p).in("rolls", p.rolls, roll), label(v, p, roll.side),
+                          report);
     for (const Roll& roll : v.quilt.machineRolls)
-        checkDiameter(v, roll, v.label() + ", for the machine, " + std::string{name(roll.side)},
-                      report);
+        checkDiameter(v, roll, where(v).in("machine_rolls", v.quilt.machineRolls, roll),
+                      v.label() + ", for the machine, " + std::string{name(roll.side)}, report);
 }
 
 namespace {
@@ -129,29 +137,31 @@ bool anyHolds(const QuiltView& v, Length diameter) {
 
 /// What is wrong with how a roll is held. Without a clip on hand that is large enough, one to bring
 /// serves where `toBring` says so, else the part is folded on a support.
-void checkClips(const QuiltView& v, const Roll& roll, bool toBring, const std::string& what,
-                Report& report) {
+void checkClips(const QuiltView& v, const Roll& roll, bool toBring, const Pointer& there,
+                const std::string& what, Report& report) {
     const Unit unit = v.plan.unit;
     const bool held = roll.clipHolds > Length{};
     if (held && roll.clipHolds < roll.diameter)
-        report.add(what + ": a clip for " + figure(roll.clipHolds, unit) +
-                   " does not hold a roll of " + figure(roll.diameter, unit) + ".");
+        report.add(there / "clip_holds", what + ": a clip for " + figure(roll.clipHolds, unit) +
+                                             " does not hold a roll of " +
+                                             figure(roll.diameter, unit) + ".");
     if (roll.clipHolds != Length{} && !onHand(v, roll.clipHolds))
-        report.add(what + ": no clip for " + figure(roll.clipHolds, unit) + " is on hand.");
+        report.add(there / "clip_holds",
+                   what + ": no clip for " + figure(roll.clipHolds, unit) + " is on hand.");
     const bool brought = toBring && !held && roll.diameter <= kLargestClip;
     if (!held && !brought && !roll.folded)
-        report.add(what + ": the roll is held by no clip and is not folded.");
+        report.add(there, what + ": the roll is held by no clip and is not folded.");
     if (anyHolds(v, roll.diameter) && (!held || roll.folded))
-        report.add(what + ": a clip on hand holds the roll, and is not used.");
+        report.add(there, what + ": a clip on hand holds the roll, and is not used.");
     if (roll.folded && (held || brought))
-        report.add(what + ": a folded part is held by clips.");
+        report.add(there / "folded", what + ": a folded part is held by clips.");
     const std::int64_t asked = roll.folded ? 0 : clipsOn(roll.along);
     if (roll.clips != asked)
-        report.add(what + ": " + std::to_string(roll.clips) + " clips on " +
-                   figure(roll.along, unit) +
-                   "; one every 15 in, two at least, none where it is "
-                   "folded, are " +
-                   std::to_string(asked) + ".");
+        report.add(there / "clips", what + ": " + std::to_string(roll.clips) + " clips on " +
+                                        figure(roll.along, unit) +
+                                        "; one every 15 in, two at least, none where it is "
+                                        "folded, are " +
+                                        std::to_string(asked) + ".");
 }
 
 } // namespace
@@ -159,10 +169,11 @@ void checkClips(const QuiltView& v, const Roll& roll, bool toBring, const std::s
 void rollsClips(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
         for (const Roll& roll : p.rolls)
-            checkClips(v, roll, false, label(v, p, roll.side), report);
+            checkClips(v, roll, false, where(v, p).in("rolls", p.rolls, roll),
+                       label(v, p, roll.side), report);
     for (const Roll& roll : v.quilt.machineRolls)
-        checkClips(v, roll, true, v.label() + ", for the machine, " + std::string{name(roll.side)},
-                   report);
+        checkClips(v, roll, true, where(v).in("machine_rolls", v.quilt.machineRolls, roll),
+                   v.label() + ", for the machine, " + std::string{name(roll.side)}, report);
 }
 
 // For the machine the quilt is rolled from both of its longer sides to the middle.
@@ -177,15 +188,19 @@ void rollsMachine(const QuiltView& v, Report& report) {
     const auto& rolls = v.quilt.machineRolls;
     const bool two = rolls.size() == 2 && rolls[0].side == sides[0] && rolls[1].side == sides[1];
     if (!two)
-        report.add(v.label() + ": for the machine it is rolled from the " +
-                   std::string{name(sides[0])} + " and from the " + std::string{name(sides[1])} +
-                   "; the plan has " + std::to_string(rolls.size()) + " rolls, or others.");
+        report.add(where(v) / "machine_rolls",
+                   v.label() + ": for the machine it is rolled from the " +
+                       std::string{name(sides[0])} + " and from the " +
+                       std::string{name(sides[1])} + "; the plan has " +
+                       std::to_string(rolls.size()) + " rolls, or others.");
     for (const Roll& roll : rolls)
         if (abs(roll.rolled - half) > kFine || abs(roll.along - along) > kFine)
-            report.add(v.label() + ", for the machine, " + std::string{name(roll.side)} + ": " +
-                       figure(roll.rolled, v.plan.unit) + " of quilt in a roll of " +
-                       figure(roll.along, v.plan.unit) + "; half the backing is " +
-                       figure(half, v.plan.unit) + ", along " + figure(along, v.plan.unit) + ".");
+            report.add(where(v).in("machine_rolls", v.quilt.machineRolls, roll),
+                       v.label() + ", for the machine, " + std::string{name(roll.side)} + ": " +
+                           figure(roll.rolled, v.plan.unit) + " of quilt in a roll of " +
+                           figure(roll.along, v.plan.unit) + "; half the backing is " +
+                           figure(half, v.plan.unit) + ", along " + figure(along, v.plan.unit) +
+                           ".");
 }
 
 } // namespace bastewright::check

@@ -145,6 +145,7 @@ void suppliesNeeded(const PlanView&, Report&);
 // said.cpp
 void planFindings(const PlanView&, Report&);
 void planNames(const QuiltView&, Report&);
+// help.cpp
 void planHelp(const PlanView&, Report&);
 
 // rule.cpp

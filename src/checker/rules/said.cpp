@@ -78,7 +78,7 @@ constexpr std::array kForms{
 
 std::string say(const PlanView& v, const Finding& f) {
     const auto at = &f - v.plan.findings.data();
-    return "/findings/" + std::to_string(at) + " (" + std::string{name(f.level)} + ")";
+    return "Finding no. " + std::to_string(at + 1) + " (" + std::string{name(f.level)} + ")";
 }
 
 bool isNamed(const PlanView& v, const Finding& f, Form::Of of) {
@@ -238,8 +238,9 @@ void clipInstead(const PlanView& v, const Finding& f, Report& report) {
     if (f.figures.size() != (some ? 2U : 0U) ||
         (some && (f.figures[0] < 2 || f.figures[0] > 100 * std::ssize(v.quilts) ||
                   f.figures[1] != inch * 64)))
-        report.add(say(v, f) + ": what is folded is " + figure(thickest, v.plan.unit) +
-                   " thick; the figures tell of other clips.");
+        report.add(where(v, f) / "figures", say(v, f) + ": what is folded is " +
+                                                figure(thickest, v.plan.unit) +
+                                                " thick; the figures tell of other clips.");
 }
 
 } // namespace
@@ -248,40 +249,46 @@ void clipInstead(const PlanView& v, const Finding& f, Report& report) {
 void planFindings(const PlanView& v, Report& report) {
     const Finding* last = nullptr;
     for (const Finding& f : v.plan.findings) {
+        const Pointer there = where(v, f);
         const auto form = std::ranges::find(kForms, f.kind, &Form::kind);
         if (form == kForms.end()) {
-            report.add(say(v, f) + " is of a kind that no plan has.");
+            report.add(there / "kind", say(v, f) + " is of a kind that no plan has.");
             continue;
         }
         if (f.level < form->least || f.level > form->most)
-            report.add(say(v, f) + ": a finding of this kind is not of that level.");
-        const bool there = form->ofQuilt ? v.quilt(f.quilt) != nullptr : f.quilt == -1;
-        if (!there)
-            report.add(say(v, f) + " is of quilt " + std::to_string(f.quilt) +
-                       (form->ofQuilt ? ", which is not there." : "; it is about all of them."));
+            report.add(there / "level",
+                       say(v, f) + ": a finding of this kind is not of that level.");
+        const bool ofWhatIsThere = form->ofQuilt ? v.quilt(f.quilt) != nullptr : f.quilt == -1;
+        if (!ofWhatIsThere)
+            report.add(there / "quilt", say(v, f) + " is of quilt " + std::to_string(f.quilt) +
+                                            (form->ofQuilt ? ", which is not there."
+                                                           : "; it is about all of them."));
         if (!isNamed(v, f, form->of))
-            report.add(say(v, f) + " names '" + f.subject + "', which is not what it is about.");
+            report.add(there / "subject",
+                       say(v, f) + " names '" + f.subject + "', which is not what it is about.");
         if (f.figures.size() < form->fewest || f.figures.size() > form->figures)
-            report.add(say(v, f) + " has " + std::to_string(f.figures.size()) + " figures.");
-        if (there &&
+            report.add(there / "figures",
+                       say(v, f) + " has " + std::to_string(f.figures.size()) + " figures.");
+        if (ofWhatIsThere &&
             !(form->ofQuilt ? isTrueOf(*v.quilt(f.quilt), f.kind) : isTrueOfAll(v, f.kind)))
-            report.add(say(v, f) + " says what is not so.");
+            report.add(there, say(v, f) + " says what is not so.");
         if (f.kind == Kind::noClip)
             clipInstead(v, f, report);
         if (f.kind == Kind::noPlace && hasZones(v, f.subject))
-            report.add(say(v, f) + " says what is not so.");
+            report.add(there, say(v, f) + " says what is not so.");
         if (f.kind == Kind::pinsShort && f.figures.size() == 1 &&
             f.figures.front() != pinsOf(v) - v.session.setting.stash.pins)
-            report.add(say(v, f) + ": " + std::to_string(f.figures.front()) +
-                       " pins are said to be missing; the plan takes " + std::to_string(pinsOf(v)) +
-                       ", and there are " + std::to_string(v.session.setting.stash.pins) + ".");
+            report.add(there / "figures", say(v, f) + ": " + std::to_string(f.figures.front()) +
+                                              " pins are said to be missing; the plan takes " +
+                                              std::to_string(pinsOf(v)) + ", and there are " +
+                                              std::to_string(v.session.setting.stash.pins) + ".");
         const bool again = std::ranges::any_of(v.plan.findings, [&](const Finding& o) {
             return &o != &f && o.kind == f.kind && o.quilt == f.quilt && o.subject == f.subject;
         });
         if (again && form->once)
-            report.add(say(v, f) + " is said twice.");
+            report.add(there, say(v, f) + " is said twice.");
         if (last != nullptr && f.level > last->level && f.kind != Kind::worksAlone)
-            report.add(say(v, f) + " is listed after what is less grave.");
+            report.add(there, say(v, f) + " is listed after what is less grave.");
         last = &f;
     }
     const auto said = [&](Kind kind, int quilt) {
@@ -291,8 +298,9 @@ void planFindings(const PlanView& v, Report& report) {
     for (const QuiltView& q : v.quilts)
         for (const Kind kind : kAlwaysSaid)
             if (!q.quilt.passes.empty() && isTrueOf(q, kind) && !said(kind, q.index))
-                report.add(q.label() + ": the plan does not say what must be said of it (kind " +
-                           std::to_string(static_cast<int>(kind)) + ").");
+                report.add(Pointer{} / "findings",
+                           q.label() + ": the plan does not say what must be said of it (kind " +
+                               std::to_string(static_cast<int>(kind)) + ").");
     for (const Helper& h : v.session.setting.helpers)
         if (const auto asked = handedElsewhere(v, h.name),
             told = std::ranges::count_if(v.plan.findings,
@@ -301,69 +309,24 @@ void planFindings(const PlanView& v, Report& report) {
                                                     f.subject == h.name;
                                          });
             asked != told && !v.stopped())
-            report.add(std::to_string(asked) + " zones that were handed to " + h.name +
-                       " are not theirs; " + std::to_string(told) + " are said not to be.");
+            report.add(Pointer{} / "findings",
+                       std::to_string(asked) + " zones that were handed to " + h.name +
+                           " are not theirs; " + std::to_string(told) + " are said not to be.");
     for (const Helper& h : v.session.setting.helpers)
         if (h.pins && !v.stopped() && !hasZones(v, h.name) &&
             std::ranges::none_of(v.plan.findings, [&](const Finding& f) {
                 return f.kind == Kind::noPlace && f.subject == h.name;
             }))
-            report.add(h.name + " has no zones, and the plan does not say so.");
+            report.add(Pointer{} / "findings",
+                       h.name + " has no zones, and the plan does not say so.");
     if (isTrueOfAll(v, Kind::pinsShort) && !said(Kind::pinsShort, -1))
-        report.add("More pins are laid than there are, and the plan does not say so.");
+        report.add(Pointer{} / "findings",
+                   "More pins are laid than there are, and the plan does not say so.");
 }
 
 void planNames(const QuiltView& v, Report& report) {
     if (v.quilt.name != v.job.name)
-        report.add(v.label() + " is called '" + v.job.name + "' in the job.");
-}
-
-// What would help is ranked, each change once, saves a minute at least, and is one that the session
-// leaves room for.
-void planHelp(const PlanView& v, Report& report) {
-    const Setting& s = v.session.setting;
-    const auto can = [&](Help::Kind kind) {
-        switch (kind) {
-        case Help::Kind::offTheWall:
-            return !s.room.walls.empty();
-        case Help::Kind::iron:
-            return std::ranges::any_of(v.quilts,
-                                       [](const QuiltView& q) { return seenWay(q.job).irons; });
-        case Help::Kind::anyStart:
-            return std::ranges::any_of(v.session.jobs, [](const Job& j) {
-                return j.basting.start != Basting::Start::best;
-            });
-        case Help::Kind::fewestPoints:
-            return std::ranges::any_of(v.session.jobs, [](const Job& j) {
-                return j.basting.layout != Basting::Layout::fewest;
-            });
-        case Help::Kind::hourLonger:
-            return std::ranges::any_of(s.helpers, [](const Helper& h) { return bool(h.until); });
-        case Help::Kind::wholeTime:
-            return std::ranges::any_of(s.helpers,
-                                       [](const Helper& h) { return h.until || h.from; });
-        default:
-            return true;
-        }
-    };
-    std::int64_t passes = 0;
-    for (const QuiltView& q : v.quilts)
-        passes += std::ssize(q.quilt.passes);
-    std::set<Help::Kind> seen;
-    const Help* last = nullptr;
-    for (const Help& h : v.plan.help) {
-        const std::string what = "/help/" + std::to_string(&h - v.plan.help.data());
-        if (!seen.insert(h.kind).second || !can(h.kind))
-            report.add(what + " is said twice, or cannot be in this session.");
-        if (h.saved < Seconds{60} || h.saved >= v.plan.finish)
-            report.add(what + " saves " + clock(h.saved) + " of " + clock(v.plan.finish) + ".");
-        if (h.passesSaved >= passes || h.passesSaved < -passes)
-            report.add(what + " saves " + std::to_string(h.passesSaved) + " passes of " +
-                       std::to_string(passes) + ".");
-        if (last != nullptr && h.saved > last->saved)
-            report.add(what + " saves more than the one before it.");
-        last = &h;
-    }
+        report.add(where(v) / "name", v.label() + " is called '" + v.job.name + "' in the job.");
 }
 
 } // namespace bastewright::check

@@ -22,6 +22,13 @@ Supply supply(const PlanView& v, Supply::Kind kind) {
     return out;
 }
 
+/// The first row of such a thing; all of them where there is none.
+Pointer rowOf(const PlanView& v, Supply::Kind kind) {
+    const auto at = std::ranges::find(v.plan.supplies, kind, &Supply::kind);
+    return at == v.plan.supplies.end() ? Pointer{} / "supplies"
+                                       : Pointer{}.in("supplies", v.plan.supplies, *at);
+}
+
 int clampsOf(const Pass& p) {
     int out = 0;
     for (const Hold& h : p.holds)
@@ -87,9 +94,10 @@ void suppliesSums(const PlanView& v, Report& report) {
         const double short_ = std::max(0.0, s.need - s.have);
         if (!std::isfinite(s.need) || !(s.need >= 0) || !(s.have >= 0) ||
             !(std::abs(s.buy - short_) <= 1e-6))
-            report.add("Of '" + s.item.english() + "' " + figure(s.need) + " " + s.unit.english() +
-                       " are needed and " + figure(s.have) + " on hand, but " + figure(s.buy) +
-                       " are to be bought.");
+            report.add(Pointer{}.in("supplies", v.plan.supplies, s) / "buy",
+                       "Of '" + s.item.english() + "' " + figure(s.need) + " " + s.unit.english() +
+                           " are needed and " + figure(s.have) + " on hand, but " + figure(s.buy) +
+                           " are to be bought.");
     }
 }
 
@@ -98,12 +106,14 @@ void suppliesEnough(const PlanView& v, Report& report) {
     const Stash& stash = v.session.setting.stash;
     const auto check = [&](Supply::Kind kind, const char* name, double least, double have) {
         const Supply said = supply(v, kind);
+        const Pointer there = rowOf(v, kind);
         if (said.need < least)
-            report.add("The plan uses " + figure(least) + " " + name + "; " + figure(said.need) +
-                       " are said to be needed.");
+            report.add(there / "need", "The plan uses " + figure(least) + " " + name + "; " +
+                                           figure(said.need) + " are said to be needed.");
         if (said.have > have)
-            report.add("There are " + figure(have) + " " + name +
-                       " in the stash; the plan counts on " + figure(said.have) + ".");
+            report.add(there / "have", "There are " + figure(have) + " " + name +
+                                           " in the stash; the plan counts on " +
+                                           figure(said.have) + ".");
     };
     // A tenth more than the points: some bend, some hide (common practice).
     check(Supply::Kind::pins, "pins", std::ceil(pins * 1.1 - 1e-9), stash.pins);
@@ -114,8 +124,9 @@ void suppliesEnough(const PlanView& v, Report& report) {
     check(Supply::Kind::clips, "clips", mostAtOnce(v, clipsOf), clips);
     const Length tape = inUnits(supply(v, Supply::Kind::tape).need, v.plan.unit);
     if (tape < tapeOf(v) - kFine)
-        report.add("The passes take " + figure(tapeOf(v), v.plan.unit) + " of tape; " +
-                   figure(tape, v.plan.unit) + " are said to be needed.");
+        report.add(rowOf(v, Supply::Kind::tape) / "need",
+                   "The passes take " + figure(tapeOf(v), v.plan.unit) + " of tape; " +
+                       figure(tape, v.plan.unit) + " are said to be needed.");
 }
 
 namespace {
@@ -129,8 +140,9 @@ void dotsUnsaid(const PlanView& v, Report& report) {
         most = std::max(most, q.job.batting.meltable ? 0 : pinsOf(q));
     const int have = v.session.setting.stash.pins;
     if (have > 0 && pins > have && most >= pins - have)
-        report.add(std::to_string(pins - have) +
-                   " pins are missing, and no zones are named that could take dots instead.");
+        report.add(whereOfAll(v, "dot_zones"),
+                   std::to_string(pins - have) +
+                       " pins are missing, and no zones are named that could take dots instead.");
 }
 
 } // namespace
@@ -145,20 +157,23 @@ void suppliesDots(const PlanView& v, Report& report) {
         ++quilts;
         const bool pinned = seenWay(quilt.job).fromBox;
         if (!pinned || quilt.job.batting.meltable)
-            report.add(quilt.label() + ": zones are said to be able to take dots, but it has " +
-                       (pinned ? "a batting that melts." : "no pins."));
+            report.add(where(quilt) / "dot_zones",
+                       quilt.label() + ": zones are said to be able to take dots, but it has " +
+                           (pinned ? "a batting that melts." : "no pins."));
         std::set<std::string> seen;
         std::ptrdiff_t last = -1; // in the order of the plan's zones
         for (const std::string& id : quilt.quilt.dotZones) {
             const auto zone = std::ranges::find(quilt.quilt.zones, id, &Zone::id);
             if (zone == quilt.quilt.zones.end() || !seen.insert(id).second) {
-                report.add(
-                    quilt.label() + ": zone " + id + " is said to be able to take dots, " +
-                    (zone == quilt.quilt.zones.end() ? "but there is none." : "more than once."));
+                report.add(where(quilt).in("dot_zones", quilt.quilt.dotZones, id),
+                           quilt.label() + ": zone " + id + " is said to be able to take dots, " +
+                               (zone == quilt.quilt.zones.end() ? "but there is none."
+                                                                : "more than once."));
                 continue;
             }
             if (zone - quilt.quilt.zones.begin() < last)
-                report.add(quilt.label() + ": zone " + id + " is listed for dots out of turn.");
+                report.add(where(quilt).in("dot_zones", quilt.quilt.dotZones, id),
+                           quilt.label() + ": zone " + id + " is listed for dots out of turn.");
             last = zone - quilt.quilt.zones.begin();
             saved += std::ssize(zone->points);
             least = std::min<std::int64_t>(least, std::ssize(zone->points));
@@ -170,10 +185,11 @@ void suppliesDots(const PlanView& v, Report& report) {
     }
     const std::int64_t missing = pinsOf(v) - v.session.setting.stash.pins;
     if (quilts > 1 || missing <= 0 || saved < missing || saved - least >= missing)
-        report.add("Zones of " + std::to_string(quilts) + (quilts == 1 ? " quilt" : " quilts") +
-                   " are said to save " + std::to_string(saved) + " pins by dots; " +
-                   (missing <= 0 ? std::string{"none"} : std::to_string(missing)) +
-                   (missing == 1 ? " is" : " are") + " missing.");
+        report.add(whereOfAll(v, "dot_zones"),
+                   "Zones of " + std::to_string(quilts) + (quilts == 1 ? " quilt" : " quilts") +
+                       " are said to save " + std::to_string(saved) + " pins by dots; " +
+                       (missing <= 0 ? std::string{"none"} : std::to_string(missing)) +
+                       (missing == 1 ? " is" : " are") + " missing.");
 }
 
 } // namespace bastewright::check

@@ -25,24 +25,29 @@ void surfaceTables(const QuiltView& v, Report& report) {
         return;
     if (s.floor) {
         if (!s.tables.empty())
-            report.add(v.label() + ": the floor is made of " + std::to_string(s.tables.size()) +
-                       " tables.");
+            report.add(where(v) / "surface/tables", v.label() + ": the floor is made of " +
+                                                        std::to_string(s.tables.size()) +
+                                                        " tables.");
         return;
     }
     const Unit unit = v.plan.unit;
     if (s.length < s.width)
-        report.add(v.label() + ": the surface is wider, " + figure(s.width, unit) +
-                   ", than it is long, " + figure(s.length, unit) + ".");
+        report.add(where(v) / "surface", v.label() + ": the surface is wider, " +
+                                             figure(s.width, unit) + ", than it is long, " +
+                                             figure(s.length, unit) + ".");
     if (const auto fault = partitionFault({{}, {}, s.length, s.width}, s.tables))
-        report.add(v.label() + ": the tables do not make the surface: " + text(*fault, unit));
+        report.add(where(*fault, where(v) / "surface/tables", s.tables),
+                   v.label() + ": the tables do not make the surface: " + text(*fault, unit));
     if (!std::ranges::is_sorted(s.tables, {}, [](const Rect& t) { return std::pair{t.x0, t.y0}; }))
-        report.add(v.label() + ": the tables are not listed from left to right.");
+        report.add(where(v) / "surface/tables",
+                   v.label() + ": the tables are not listed from left to right.");
     for (const Rect& table : s.tables)
         if (std::ranges::none_of(v.session.setting.room.tables, [&](const Table& t) {
                 return sizeOf(t.length, t.width) == sizeOf(table.width(), table.length());
             }))
-            report.add(v.label() + ": no table in the room has the size of " + box(table, unit) +
-                       ".");
+            report.add(where(v).in("surface/tables", s.tables, table),
+                       v.label() + ": no table in the room has the size of " + box(table, unit) +
+                           ".");
 }
 
 void surfaceGroup(const QuiltView& v, Report& report) {
@@ -59,7 +64,8 @@ void surfaceGroup(const QuiltView& v, Report& report) {
         });
     });
     if (!used.empty() && !some)
-        report.add(v.label() + ": the surface is made of tables that are to stay apart.");
+        report.add(where(v) / "surface/tables",
+                   v.label() + ": the surface is made of tables that are to stay apart.");
 }
 
 std::map<TableSize, int> tablesLeft(const PlanView& view,
@@ -88,23 +94,26 @@ void surfaceStock(const PlanView& view, Report& report) {
     const auto left = tablesLeft(view, [](const QuiltView&) { return true; });
     for (const auto& [size, count] : left)
         if (count < 0)
-            report.add(std::to_string(-count) + " more tables of " +
-                       figure(size.first, view.plan.unit) + " by " +
-                       figure(size.second, view.plan.unit) + " are used than the room has.");
+            report.add(whereOfAll(view, "surface/tables"),
+                       std::to_string(-count) + " more tables of " +
+                           figure(size.first, view.plan.unit) + " by " +
+                           figure(size.second, view.plan.unit) + " are used than the room has.");
     std::set<int> numbers; // the floor too has one
     for (const QuiltView& v : view.quilts)
         numbers.insert(v.quilt.surface.number);
     int expected = 1;
     for (const int number : numbers)
         if (number != expected++) {
-            report.add("Surfaces are numbered from 1; number " + std::to_string(number) +
-                       " is out of turn.");
+            report.add(whereOfAll(view, "surface/number"), "Surfaces are numbered from 1; number " +
+                                                               std::to_string(number) +
+                                                               " is out of turn.");
             break;
         }
     const int most = view.session.setting.room.surfaces;
     if (most > 0 && std::ssize(numbers) > most)
-        report.add(std::to_string(numbers.size()) + " surfaces are made of the tables; " +
-                   std::to_string(most) + " were asked for.");
+        report.add(whereOfAll(view, "surface/number"),
+                   std::to_string(numbers.size()) + " surfaces are made of the tables; " +
+                       std::to_string(most) + " were asked for.");
 }
 
 void surfaceClosed(const QuiltView& v, Report& report) {
@@ -117,12 +126,13 @@ void surfaceClosed(const QuiltView& v, Report& report) {
             expected.insert(quiltSide(wall, s.quiltLengthAlongLength));
     const std::set<Side> said(s.closed.begin(), s.closed.end());
     if (std::ranges::adjacent_find(s.closed, std::greater_equal<>{}) != s.closed.end())
-        report.add(v.label() + ": its closed sides are out of order.");
+        report.add(where(v) / "surface/closed", v.label() + ": its closed sides are out of order.");
     for (const Side side : kSides)
         if (expected.contains(side) != said.contains(side))
-            report.add(v.label() + ": the walls of the room " +
-                       (expected.contains(side) ? "close" : "leave open") + " the quilt's " +
-                       std::string{name(side)} + "; the plan says otherwise.");
+            report.add(where(v) / "surface/closed",
+                       v.label() + ": the walls of the room " +
+                           (expected.contains(side) ? "close" : "leave open") + " the quilt's " +
+                           std::string{name(side)} + "; the plan says otherwise.");
 }
 
 void surfacePasses(const QuiltView& v, Report& report) {
@@ -134,12 +144,13 @@ void surfacePasses(const QuiltView& v, Report& report) {
     for (const Pass& p : v.quilt.passes)
         if (abs(p.table.width() - expected.width) > kHalving ||
             abs(p.table.length() - expected.length) > kHalving)
-            report.add(v.label() + ", pass " + std::to_string(p.number) + ": the table " +
-                       box(p.table, unit) + " is not " + figure(expected.width, unit) + " by " +
-                       figure(expected.length, unit) + ".");
+            report.add(where(v, p) / "table", v.label() + ", pass " + std::to_string(p.number) +
+                                                  ": the table " + box(p.table, unit) + " is not " +
+                                                  figure(expected.width, unit) + " by " +
+                                                  figure(expected.length, unit) + ".");
     if (s.floor && v.quilt.passes.size() > 1)
-        report.add(v.label() + ": the floor takes one pass, not " +
-                   std::to_string(v.quilt.passes.size()) + ".");
+        report.add(where(v) / "passes", v.label() + ": the floor takes one pass, not " +
+                                            std::to_string(v.quilt.passes.size()) + ".");
 }
 
 } // namespace bastewright::check

@@ -50,11 +50,12 @@ void passesWays(const QuiltView& v, Report& report) {
     if (found == v.quilt.alternatives.end() || v.quilt.passes.empty())
         return;
     const Alternative& how = *found;
+    const Pointer there = where(v).in("alternatives", v.quilt.alternatives, how);
     const Unit unit = v.plan.unit;
-    const auto differs = [&](const std::string& what, const std::string& said,
+    const auto differs = [&](std::string_view key, const std::string& what, const std::string& said,
                              const std::string& is) {
-        report.add(v.label() + ": the chosen way says " + what + " " + said + "; it is " + is +
-                   ".");
+        report.add(there / key, v.label() + ": the chosen way says " + what + " " + said +
+                                    "; it is " + is + ".");
     };
 
     int lifts = 0, people = 1;
@@ -69,25 +70,28 @@ void passesWays(const QuiltView& v, Report& report) {
         kilograms = std::max(kilograms, p.liftKilograms);
     }
     if (how.lifts != lifts)
-        differs("lifts", std::to_string(how.lifts), std::to_string(lifts));
+        differs("lifts", "lifts", std::to_string(how.lifts), std::to_string(lifts));
     if (how.liftPeople != people)
-        differs("people for a lift", std::to_string(how.liftPeople), std::to_string(people));
+        differs("lift_people", "people for a lift", std::to_string(how.liftPeople),
+                std::to_string(people));
     if (std::abs(how.liftKilograms - kilograms) > 1e-6)
-        differs("kilograms lifted", figure(how.liftKilograms), figure(kilograms));
+        differs("lift_kilograms", "kilograms lifted", figure(how.liftKilograms), figure(kilograms));
     if (!same(how.shifted, shifted))
-        differs("shifts together", figure(how.shifted, unit), figure(shifted, unit));
+        differs("shifted", "shifts together", figure(how.shifted, unit), figure(shifted, unit));
     if (!same(how.largestShift, largest))
-        differs("largest shift", figure(how.largestShift, unit), figure(largest, unit));
+        differs("largest_shift", "largest shift", figure(how.largestShift, unit),
+                figure(largest, unit));
     if (v.quilt.surface.floor)
         return;
 
     if (const Length deepest = deepestPoint(v); how.reach + kFine < deepest)
-        differs("the reach needed", figure(how.reach, unit),
+        differs("reach", "the reach needed", figure(how.reach, unit),
                 figure(deepest, unit) + " at the deepest point");
     const Pass& first = v.quilt.passes.front();
     const Point table = first.table.middle(), top = v.top.middle();
     if (!same(how.offCentre.dx, table.x - top.x) || !same(how.offCentre.dy, table.y - top.y))
-        differs("the middle off the table's by", place({how.offCentre.dx, how.offCentre.dy}, unit),
+        differs("off_centre", "the middle off the table's by",
+                place({how.offCentre.dx, how.offCentre.dy}, unit),
                 place({table.x - top.x, table.y - top.y}, unit));
 }
 

@@ -108,23 +108,26 @@ void passesListed(const QuiltView& v, Report& report) {
     int steps = 0; // behind the chosen one, those laid out for it, the rest, those that do not work
     for (std::size_t i = 0; i < all.size(); ++i) {
         const std::string what = v.label() + ": way no. " + std::to_string(i + 1);
+        const Pointer there = where(v) / "alternatives" / i;
         if (const std::string fault = faultOf(v, all[i]); !fault.empty())
-            report.add(what + " has " + fault + ".");
+            report.add(there, what + " has " + fault + ".");
         if (i > 0 && all[i].chosen)
-            report.add(what + " is the chosen one and not the first.");
+            report.add(there / "chosen", what + " is the chosen one and not the first.");
         if (i > 1 && all[i].predicted < all[i - 1].predicted && ++steps > 3)
-            report.add(what + " takes " + clock(all[i].predicted) + ", and the one before it " +
-                       clock(all[i - 1].predicted) + ".");
+            report.add(there / "predicted", what + " takes " + clock(all[i].predicted) +
+                                                ", and the one before it " +
+                                                clock(all[i - 1].predicted) + ".");
         if (i > 0 && all[i].workable && !all[i - 1].workable)
-            report.add(what + " works and comes after one that does not.");
+            report.add(there / "workable", what + " works and comes after one that does not.");
         for (std::size_t k = 0; k < i; ++k)
             if (sameFigures(all[k], all[i]))
-                report.add(what + " is no. " + std::to_string(k + 1) + " once more.");
+                report.add(there, what + " is no. " + std::to_string(k + 1) + " once more.");
     }
     if (v.session.jobs.size() == 1 && !all.empty() && all.front().chosen && !v.stopped() &&
         all.front().predicted != v.plan.finish)
-        report.add(v.label() + ": the chosen way is said to take " + clock(all.front().predicted) +
-                   "; the plan finishes at " + clock(v.plan.finish) + ".");
+        report.add(where(v) / "alternatives/0/predicted",
+                   v.label() + ": the chosen way is said to take " + clock(all.front().predicted) +
+                       "; the plan finishes at " + clock(v.plan.finish) + ".");
 }
 
 } // namespace bastewright::check

@@ -52,21 +52,23 @@ void zonesPartition(const QuiltView& v, Report& report) {
     for (const Zone& z : v.quilt.zones)
         areas.push_back(z.area);
     if (const auto fault = partitionFault(v.top, areas))
-        report.add(v.label() + ": the zones do not divide the top: " + text(*fault, v.plan.unit));
+        report.add(where(*fault, where(v) / "zones", areas),
+                   v.label() + ": the zones do not divide the top: " + text(*fault, v.plan.unit));
 }
 
 void zonesNames(const QuiltView& v, Report& report) {
     std::set<std::string> seen;
     if (!std::ranges::is_sorted(v.quilt.zones, {}, &Zone::pass))
-        report.add(v.label() + ": the zones are not listed pass by pass.");
+        report.add(where(v) / "zones", v.label() + ": the zones are not listed pass by pass.");
     for (const Zone& z : v.quilt.zones) {
         if (!wellNamed(z))
-            report.add(v.label() + ": the zone at " + box(z.area, v.plan.unit) + " of pass " +
-                       std::to_string(z.pass) + " is called '" + z.id +
-                       "'; its pass, the letter of a place and a turn make a name like p" +
-                       std::to_string(z.pass) + ".A1.");
+            report.add(where(v, z) / "id",
+                       v.label() + ": the zone at " + box(z.area, v.plan.unit) + " of pass " +
+                           std::to_string(z.pass) + " is called '" + z.id +
+                           "'; its pass, the letter of a place and a turn make a name like p" +
+                           std::to_string(z.pass) + ".A1.");
         if (!seen.insert(z.id).second)
-            report.add(v.label() + ": two zones are called '" + z.id + "'.");
+            report.add(where(v, z) / "id", v.label() + ": two zones are called '" + z.id + "'.");
     }
 }
 
@@ -76,28 +78,32 @@ void zonesPass(const QuiltView& v, Report& report) {
         for (const std::string& id : p.zones) {
             listed[id].push_back(p.number);
             if (v.zone(id) == nullptr)
-                report.add(v.label() + ": pass " + std::to_string(p.number) + " lists zone '" + id +
-                           "', which is not there.");
+                report.add(where(v, p).in("zones", p.zones, id),
+                           v.label() + ": pass " + std::to_string(p.number) + " lists zone '" + id +
+                               "', which is not there.");
         }
         std::vector<std::string> own;
         for (const Zone& z : v.quilt.zones)
             if (z.pass == p.number)
                 own.push_back(z.id);
         if (own != p.zones)
-            report.add(v.label() + ": pass " + std::to_string(p.number) +
-                       " does not list its zones in the plan's order.");
+            report.add(where(v, p) / "zones", v.label() + ": pass " + std::to_string(p.number) +
+                                                  " does not list its zones in the plan's order.");
     }
     for (const Zone& z : v.quilt.zones) {
         const Pass* pass = v.pass(z.pass);
         if (pass == nullptr)
-            report.add(v.label() + ": zone " + z.id + " belongs to pass " + std::to_string(z.pass) +
-                       ", which is not there.");
+            report.add(where(v, z) / "pass", v.label() + ": zone " + z.id + " belongs to pass " +
+                                                 std::to_string(z.pass) + ", which is not there.");
         else if (!contains(pass->fresh, z.area))
-            report.add(v.label() + ": zone " + z.id + " at " + box(z.area, v.plan.unit) +
-                       " is not inside the new area of its pass " + std::to_string(z.pass) + ".");
+            report.add(where(v, z), v.label() + ": zone " + z.id + " at " +
+                                        box(z.area, v.plan.unit) +
+                                        " is not inside the new area of its pass " +
+                                        std::to_string(z.pass) + ".");
         if (listed[z.id] != std::vector{z.pass})
-            report.add(v.label() + ": zone " + z.id + " is not listed just once, in pass " +
-                       std::to_string(z.pass) + ".");
+            report.add(where(v, z) / "pass", v.label() + ": zone " + z.id +
+                                                 " is not listed just once, in pass " +
+                                                 std::to_string(z.pass) + ".");
     }
 }
 
@@ -119,13 +125,14 @@ void zonesReach(const PlanView& view, Report& report) {
                 continue; // where there is no point nobody has work
             const double needed = deepest(v, *pass, z);
             if (needed > (longest + kFine).in())
-                report.add(v.label() + ": zone " + z.id + " of pass " + std::to_string(z.pass) +
-                           " is out of everybody's reach: " +
-                           (needed > 1e6 ? std::string{"all sides are closed"}
-                                         : figure(Length::nearestInches(needed), v.plan.unit) +
-                                               " at least, the longest reach is " +
-                                               figure(longest, v.plan.unit)) +
-                           ".");
+                report.add(where(v, z),
+                           v.label() + ": zone " + z.id + " of pass " + std::to_string(z.pass) +
+                               " is out of everybody's reach: " +
+                               (needed > 1e6 ? std::string{"all sides are closed"}
+                                             : figure(Length::nearestInches(needed), v.plan.unit) +
+                                                   " at least, the longest reach is " +
+                                                   figure(longest, v.plan.unit)) +
+                               ".");
         }
     }
 }

@@ -144,7 +144,7 @@ TEST(Checker, OfAnEmptyPlanSaysThatTheQuiltIsMissing) {
     const Good good = goodPlan();
     const Findings findings = checkPlan(good.session, Plan{});
     ASSERT_FALSE(findings.empty());
-    EXPECT_EQ(findings.front().field, "plan.quilts");
+    EXPECT_EQ(findings.front().subject, "plan.quilts");
 }
 
 TEST(Checker, AsksNothingOfWhatThePlanSaysIsNotThere) {
@@ -179,7 +179,7 @@ TEST(Checker, ListsAFewAndCountsTheRest) {
             p.angle = 180;
     std::vector<std::string> texts;
     for (const Finding& f : checkPlan(good.session, good.plan))
-        if (f.field == "points.angle")
+        if (f.subject == "points.angle")
             texts.push_back(f.text.english());
     ASSERT_EQ(texts.size(), 6u);
     EXPECT_EQ(texts.back(), "There are 149 more of this kind, not listed.");

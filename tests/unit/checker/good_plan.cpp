@@ -381,7 +381,7 @@ Good goodTwoTables() {
 std::set<std::string> broken(const Good& good) {
     std::set<std::string> out;
     for (const Finding& f : checkPlan(good.session, good.plan))
-        out.insert(f.field);
+        out.insert(f.subject);
     return out;
 }
 

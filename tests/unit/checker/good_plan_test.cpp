@@ -11,7 +11,7 @@ using ::testing::IsEmpty;
 std::string sentences(const Findings& findings) {
     std::string out;
     for (const Finding& f : findings)
-        out += f.field + ": " + f.text.english() + "\n";
+        out += f.subject + " " + f.field + ": " + f.text.english() + "\n";
     return out;
 }
 
