@@ -85,6 +85,7 @@ std::span<const Rule> rules() {
              whole},
         Rule{"points.sewn", "stitches lie along rows as far apart as the spacing", pointsSewn,
              whole},
+        Rule{"points.sprayed", "patches leave nothing of the top bare", pointsSprayed, whole},
         Rule{"points.slack", "points may be off by as much as is said, and no more", pointsSlack,
              whole},
         Rule{"points.bound", "no covering has fewer points than the bound", pointsBound, whole},

@@ -63,6 +63,9 @@ struct Finding {
 
         spacingTooWide, ///< wider than the batting's label allows
         battingMelts,
+        notVentilated,    ///< sprayed where nothing says that it is well ventilated
+        troubleBreathing, ///< sprayed where `subject` is, who has trouble breathing
+        sprayAndIrons,    ///< sprayed where another quilt's dots are pressed
         throatTooSmall,
         pinsShort, ///< figures: how many are missing
         tablesGone,

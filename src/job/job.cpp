@@ -1,5 +1,7 @@
 #include "job/job.h"
 
+#include "job/spacings.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -40,6 +42,22 @@ Rect squared(const BattingPiece& piece) {
     else
         out.y1 = less(l - lean / l);
     return out;
+}
+
+Spacings spacingsOf(Basting::With with) {
+    if (with == Basting::With::spray)
+        return {Length::inches(10), Length::inches(18), Length::inches(18)};
+    return {Length::inches(1), Length::inches(4), Length::inches(12)};
+}
+
+Basting bastedWith(Basting basting, Basting::With with) {
+    basting.with = with;
+    const Spacings accepted = spacingsOf(with);
+    if (basting.spacing < accepted.least || basting.spacing > accepted.most) {
+        basting.spacing = accepted.usual;
+        basting.measure.reset();
+    }
+    return basting;
 }
 
 bool seamsAreSewn(const Job& job) {

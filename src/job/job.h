@@ -34,7 +34,7 @@ struct OwnMeasure {
 };
 
 struct Basting {
-    enum class With { pins, dots, thread };
+    enum class With { pins, dots, thread, spray };
     /// Where the first pass lies: with the middle of the quilt on the middle of the table; with the
     /// middle of the quilt at least one row inside the field ("fewest-shifts" in files); at one end
     /// of the quilt, whose layers are rolled and unrolled as the work goes; or whichever is
@@ -46,7 +46,7 @@ struct Basting {
     /// found, wherever they are needed.
     enum class Layout { rows, blocks, fewest };
     With with = With::pins;
-    Length spacing = Length::inches(4);
+    Length spacing = Length::inches(4); ///< of spray the depth of a band (`spacingsOf`)
     Length pinLength = Length::inches(1);
     Length clear = Length::inch64ths(32); ///< least distance of a pin from a seam that will be sewn
     Length edge = Length::inches(1);      ///< least distance of a pin from the edge of the top
@@ -179,10 +179,10 @@ struct Room {
     int irons = 0;
     int surfaces = 0; ///< how many separate surfaces to make of the tables; 0: as many as serve
     std::optional<PushedTogether> together; ///< nothing: whatever is quickest
-    /// How far the tables stand from the walls: from `kHangingRoom` on cloth hangs down there,
-    /// though nobody stands there.
+    /// From the tables to the walls: from `kHangingRoom` on cloth hangs down, though nobody stands.
     Length wallGap{};
-    std::string name{}; ///< under which it is kept for other quilts; empty: it is not
+    std::string name{};      ///< under which it is kept for other quilts; empty: it is not
+    bool ventilated = false; ///< outdoors, or with windows and doors open: basting may be sprayed
     auto operator<=>(const Room&) const = default;
 };
 
@@ -204,8 +204,8 @@ struct Helper {
     bool pins = true;  ///< false: leads, walks round and checks, but has no zones
     bool bends = true; ///< looks underneath
     bool seated = false;
-    /// Keeps to this side while working zones, as the tables are drawn (see `Room`); nothing: goes
-    /// wherever there is work.
+    bool troubleBreathing = false; ///< is not where basting is sprayed
+    /// Keeps to this side while working zones, as the tables are drawn; nothing: to none.
     std::optional<Side> side;
     auto operator<=>(const Helper&) const = default;
 };

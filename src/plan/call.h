@@ -8,13 +8,14 @@ namespace bastewright {
 
 /// What the lead calls. Nobody goes on before the next call. Every pass goes by lay, clamp, pin,
 /// hands off, close, check and move; with fuse dots the calls between clamping and checking are
-/// dot below, dot above, press and cool, with thread hands off and stitch. Set up and roll up come
-/// once.
+/// dot below, dot above, press and cool, with thread hands off and stitch, with spray spray, hands
+/// off and wait. Set up and roll up come once.
 enum class Call {
     setUp,
     lay,
     clamp,
     pin,
+    spray,
     handsOff,
     close,
     stitch,
@@ -22,6 +23,7 @@ enum class Call {
     dotAbove,
     press,
     cool,
+    wait,
     check,
     move,
     rollUp
@@ -47,6 +49,10 @@ constexpr Call callOf(TaskKind kind) {
         return Call::close;
     case TaskKind::stitch:
         return Call::stitch;
+    case TaskKind::spray:
+        return Call::spray;
+    case TaskKind::settle:
+        return Call::wait;
     case TaskKind::checkUnderside:
         return Call::check;
     case TaskKind::shift:
@@ -72,7 +78,12 @@ constexpr Call callOf(TaskKind kind) {
 constexpr bool isOfZone(TaskKind kind) {
     return kind == TaskKind::placeOpen || kind == TaskKind::closePins ||
            kind == TaskKind::dotLower || kind == TaskKind::dotUpper || kind == TaskKind::press ||
-           kind == TaskKind::stitch;
+           kind == TaskKind::stitch || kind == TaskKind::spray;
+}
+
+/// True where nobody does anything, and nobody touches the quilt.
+constexpr bool isWaiting(TaskKind kind) {
+    return kind == TaskKind::cool || kind == TaskKind::settle;
 }
 
 } // namespace bastewright

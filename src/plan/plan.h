@@ -77,7 +77,9 @@ struct Supply {
         heatSafePads,
         thread, ///< in whole yards or metres
         needles,
-        clips, ///< `size`: the roll they hold
+        sprayCans,
+        covers, ///< for table and floor
+        clips,  ///< `size`: the roll they hold
         clamps,
         centreMarks,
         tape, ///< in whole units of the plan

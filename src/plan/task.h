@@ -31,6 +31,8 @@ enum class TaskKind {
     press,    ///< dots: a zone pressed, one iron
     cool,     ///< dots: nobody touches it
     stitch,   ///< thread: a zone's stitches
+    spray,    ///< spray: a zone's bands sprayed and smoothed down
+    settle,   ///< spray: nobody touches it
     turnOver, ///< dots, thick batting: turned once to press from the back
     handOver  ///< rolled up for the machine, points counted
 };

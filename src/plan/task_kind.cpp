@@ -5,7 +5,7 @@
 
 namespace bastewright {
 namespace {
-constexpr std::array<std::pair<TaskKind, std::string_view>, 20> kNames{{
+constexpr std::array<std::pair<TaskKind, std::string_view>, 22> kNames{{
     {TaskKind::setUp, "set-up"},
     {TaskKind::layBacking, "lay-backing"},
     {TaskKind::clamp, "clamp"},
@@ -24,6 +24,8 @@ constexpr std::array<std::pair<TaskKind, std::string_view>, 20> kNames{{
     {TaskKind::press, "press"},
     {TaskKind::cool, "cool"},
     {TaskKind::stitch, "stitch"},
+    {TaskKind::spray, "spray"},
+    {TaskKind::settle, "settle"},
     {TaskKind::turnOver, "turn-over"},
     {TaskKind::handOver, "hand-over"},
 }};

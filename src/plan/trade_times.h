@@ -12,6 +12,11 @@ inline constexpr double kLayDot = 6, kPressDot = 8; ///< seconds a dot; pressing
 /// Seconds a stitch of thread, and one drawn out again once the quilt is quilted (from memory). The
 /// totals reported for thread differ sevenfold by area; this is a factor of two from each.
 inline constexpr double kStitch = 22, kDrawStitch = 3;
+/// Seconds a patch of spray, folded back, sprayed on both faces and smoothed down (from memory: a
+/// queen alone in 30 to 45 min); and how long it is left alone, at nobody's pace (from memory; as
+/// the can says).
+inline constexpr double kSprayPatch = 60;
+inline constexpr int kSettle = 180;
 inline constexpr int kStepUpToZone = 15;                ///< to step up to a zone, at any pace
 inline constexpr double kSetUp = 900, kSetUpNext = 300; ///< the tables; for the next quilt on them
 inline constexpr double kOpenPin = 2;                   ///< a pin opened into a bowl

@@ -1,6 +1,7 @@
 #include "session/private/in_hand.h"
 
 #include "job/job_json.h"
+#include "plan/call.h"
 
 #include <algorithm>
 #include <set>
@@ -24,7 +25,7 @@ std::vector<const Task*> tasksInHand(const Plan& plan, const LiveState& state) {
             return state.present.contains(who) && !busy.contains(who);
         });
         busy.insert(t.people.begin(), t.people.end());
-        if (next && mayStart(t, state) && (!t.people.empty() || t.kind == TaskKind::cool))
+        if (next && mayStart(t, state) && (!t.people.empty() || isWaiting(t.kind)))
             out.push_back(&t);
     }
     return out;

@@ -20,6 +20,7 @@ int orderOf(Call call) {
     case Call::clamp:
         return 3;
     case Call::pin:
+    case Call::spray:
     case Call::dotBelow:
         return 4;
     case Call::handsOff:
@@ -30,6 +31,7 @@ int orderOf(Call call) {
     case Call::press:
         return 6;
     case Call::cool:
+    case Call::wait:
         return 7;
     case Call::check:
         return 8;

@@ -49,6 +49,8 @@ std::string callName(Call call) {
         return "close";
     case Call::stitch:
         return "stitch";
+    case Call::spray:
+        return "spray";
     case Call::dotBelow:
         return "dot-below";
     case Call::dotAbove:
@@ -57,6 +59,8 @@ std::string callName(Call call) {
         return "press";
     case Call::cool:
         return "cool";
+    case Call::wait:
+        return "wait";
     case Call::check:
         return "check";
     case Call::move:

@@ -38,7 +38,7 @@ DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveStat
     for (std::size_t q = 0; q < plan.quilts.size() && q < session.jobs.size(); ++q) {
         const Job& job = session.jobs[q];
         const Way& way = wayOf(job);
-        if (!way.fromBox || !way.instead || wayOf(*way.instead).against(job))
+        if (!way.fromBox || !way.instead || !wayOf(*way.instead).against(job, session).empty())
             continue;
         std::vector<Zone> waiting;
         for (const Zone& z : plan.quilts[q].zones)

@@ -29,6 +29,8 @@ Sentence spoken(TaskKind kind) {
         return core::says("the folding forward");
     case TaskKind::cool:
         return core::says("the cooling");
+    case TaskKind::settle:
+        return core::says("the waiting");
     case TaskKind::turnOver:
         return core::says("the turning over");
     case TaskKind::handOver:
@@ -64,6 +66,8 @@ Sentence spokenFirst(TaskKind kind) {
         return core::says("The folding forward");
     case TaskKind::cool:
         return core::says("The cooling");
+    case TaskKind::settle:
+        return core::says("The waiting");
     case TaskKind::turnOver:
         return core::says("The turning over");
     case TaskKind::handOver:

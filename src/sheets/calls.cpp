@@ -18,6 +18,8 @@ QString callName(Call call) {
         return Text::tr("Hands off");
     case Call::cool:
         return Text::tr("Cool");
+    case Call::wait:
+        return Text::tr("Wait");
     case Call::check:
         return Text::tr("Check");
     case Call::move:
@@ -43,12 +45,15 @@ Sign signOf(Call call) {
         return Sign::pinClosed;
     case Call::stitch:
         return Sign::needle;
+    case Call::spray:
+        return Sign::can;
     case Call::dotBelow:
     case Call::dotAbove:
         return Sign::dot;
     case Call::press:
         return Sign::iron;
     case Call::cool:
+    case Call::wait:
         return Sign::wait;
     case Call::check:
         return Sign::under;
@@ -73,6 +78,8 @@ QString callForLead(Call call, Basting::With with) {
         return Text::tr("A palm glides? The hang is right?");
     case Call::cool:
         return Text::tr("Nobody touches it.");
+    case Call::wait:
+        return Text::tr("Nobody touches it, for as long as the can says.");
     case Call::check:
         return language::said(wayOf(with).words.underneath);
     case Call::move:

@@ -79,6 +79,8 @@ QString taskName(TaskKind kind) {
         return Text::tr("Fold the batting forward");
     case TaskKind::cool:
         return Text::tr("Let it cool: nobody touches it");
+    case TaskKind::settle:
+        return Text::tr("Leave it to set: nobody touches it");
     case TaskKind::turnOver:
         return Text::tr("Turn the quilt over");
     case TaskKind::handOver:
@@ -123,6 +125,8 @@ QString taskCheck(TaskKind kind, Basting::With with, Unit unit) {
         return Text::tr("Rolled down, smoothed from the fold outwards.");
     case TaskKind::cool:
         return Text::tr("Iron up on its heel, away from the edge.");
+    case TaskKind::settle:
+        return Text::tr("As long as the can says; cans closed, hands washed.");
     case TaskKind::turnOver:
         return Text::tr("Lift together on the count; turn it like a page.");
     case TaskKind::handOver:

@@ -73,7 +73,7 @@ Sentences rowsDetails(const PinRows& rows, const Job& job) {
                        core::length(job.basting.spacing / 2, job.unit)));
     if (!rows.singles.empty())
         out.push_back(singles(rows.singles, job));
-    if (rows.slack >= Length::inch64ths(4))
+    if (rows.slack >= Length::inch64ths(4) && !wayOf(job).point.isPatch())
         out.push_back(
             core::says("A hand may be off by %1 before a place is too far from the nearest.",
                        core::length(rows.slack, job.unit)));

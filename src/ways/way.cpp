@@ -2,6 +2,7 @@
 
 #include "ways/dots/dots.h"
 #include "ways/pins/pins.h"
+#include "ways/spray/spray.h"
 #include "ways/thread/thread.h"
 
 #include <algorithm>
@@ -11,7 +12,7 @@
 namespace bastewright {
 
 std::span<const Way> allWays() {
-    static const std::array all{ways::pins(), ways::dots(), ways::thread()};
+    static const std::array all{ways::pins(), ways::dots(), ways::thread(), ways::spray()};
     return all;
 }
 

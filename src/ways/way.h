@@ -16,14 +16,18 @@ namespace bastewright {
 
 /// What one basting point is.
 struct WayPoint {
-    enum class Shape { pin, dot, stitch }; ///< as pictures show it
+    enum class Shape { pin, dot, stitch, patch }; ///< as pictures show it
     Shape shape;
     bool clearOfSeams; ///< it keeps clear of seams that will be sewn
-    /// How long it is in its direction; zero for a dot, which has none.
+    /// How long it is in its direction; zero for a dot or a patch, which have none.
     Length (*length)(const Basting&);
     /// Where rows are sewn: the spacing is from row to row, and so much from one point of a row to
     /// the next. Nothing: points stand wherever the spacing asks for them.
     Length (*alongRow)(const Basting&);
+
+    /// True for a patch: a square as wide as the spacing, all of which it holds. Patches lie side
+    /// by side from one edge of the top to the other, and each of them whole on the table.
+    bool isPatch() const { return shape == Shape::patch; }
 };
 
 /// How a step of one zone is said.
@@ -137,8 +141,8 @@ struct Way {
     int mostInZone;
     /// What may stand in for points that are missing, zone by zone.
     std::optional<Basting::With> instead;
-    /// What speaks against it for this quilt; nothing where it may be taken.
-    std::optional<Finding> (*against)(const Job&);
+    /// What speaks against it for this quilt in this session; nothing where it may be taken.
+    Findings (*against)(const Job&, const Session&);
     /// Zones left to nobody, although somebody began them; nothing where one step is all.
     Finding (*unfinished)(const Unfinished&);
     /// What it uses up, and what it is done with, of all quilts basted so; at least one.

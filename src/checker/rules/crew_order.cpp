@@ -1,5 +1,6 @@
 #include "checker/rules/rules.h"
 #include "checker/ways/seen_way.h"
+#include "plan/call.h"
 
 #include <algorithm>
 #include <limits>
@@ -165,12 +166,13 @@ void crewSmoothed(const QuiltView& v, Report& report) {
     }
 }
 
-// A pressed web that is moved while it is hot lets go: nothing touches the quilt for a minute.
+// A pressed web that is moved while it is hot lets go, and so does spray that has not set: nothing
+// touches the quilt for a minute.
 void crewCooled(const QuiltView& v, Report& report) {
     constexpr Seconds kCool{60};
     const auto tasks = v.tasks();
     for (const Task* t : tasks) {
-        if (t->kind == TaskKind::cool && t->end - t->start < kCool)
+        if (isWaiting(t->kind) && t->end - t->start < kCool)
             report.add(where(v, *t) / "end", v.label() + ": '" + t->id + "' lasts " +
                                                  clock(t->end - t->start) +
                                                  "; 60 s are the least.");

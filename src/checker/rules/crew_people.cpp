@@ -80,6 +80,7 @@ std::pair<int, int> team(const PlanView& v, const Task& t) {
     case TaskKind::turnOver:
         return {std::max(1, liftersAt(v, t)), all};
     case TaskKind::cool:
+    case TaskKind::settle:
         return {0, 0};
     case TaskKind::foldBack:
     case TaskKind::foldForward:

@@ -58,6 +58,8 @@ double secondsOfPass(const Pass& p, TaskKind kind) {
         return 60 + areaSquareInches(p.fresh) / 144;
     case TaskKind::cool:
         return 120;
+    case TaskKind::settle:
+        return 180;
     case TaskKind::handOver:
         return 300;
     default:
@@ -165,6 +167,7 @@ std::optional<double> lengthOf(const PlanView& v, const QuiltView& q, const Task
     case TaskKind::handOver:
         return secondsOfPass(*pass, t.kind) / slowest;
     case TaskKind::cool:
+    case TaskKind::settle:
         return secondsOfPass(*pass, t.kind);
     default:
         return {};

@@ -138,6 +138,8 @@ std::vector<Needed> needed(const PlanView& v) {
     std::int64_t dotted = 0;
     Length sewn{};
     std::map<int, std::int64_t> clamped, pads;
+    double sprayed = 0; // square feet
+    std::map<int, int> covered;
     Length tape{};
     for (const QuiltView& q : v.quilts) {
         const SeenWay& way = seenWay(q.job);
@@ -146,6 +148,11 @@ std::vector<Needed> needed(const PlanView& v) {
             count += std::ssize(z.points);
         dotted += way.irons ? count : 0;
         sewn += way.apart != nullptr ? count * way.apart(q.job.basting) : Length{};
+        if (way.patches && count > 0) {
+            sprayed += areaSquareInches(q.top) / 144;
+            int& covers = covered[q.quilt.surface.number];
+            covers = std::max(covers, q.quilt.surface.floor ? 1 : 2);
+        }
         std::int64_t& most = clamped[q.quilt.surface.number];
         for (const Pass& p : q.quilt.passes) {
             std::int64_t here = 0;
@@ -176,6 +183,13 @@ std::vector<Needed> needed(const PlanView& v) {
         {Kind::needles,
          sewn > Length{} ? double(std::ranges::count(setting.helpers, true, &Helper::pins)) : 0.0,
          0});
+    // A can for every 150 square feet, begun (common practice); a cover for the floor and one for
+    // the tables.
+    out.push_back({Kind::sprayCans, std::ceil(sprayed / 150 - 1e-9), 0});
+    int covers = 0;
+    for (const auto& [number, count] : covered)
+        covers += count;
+    out.push_back({Kind::covers, double(covers), 0});
     for (const auto& [size, count] : clips(v)) {
         std::int64_t have = 0;
         for (const ClipStock& c : setting.stash.clips)

@@ -3,6 +3,7 @@
 #include "checker/rules/roll_diameter.h"
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
+#include "checker/ways/seen_way.h"
 
 #include <algorithm>
 #include <functional>
@@ -135,7 +136,10 @@ void passesFresh(const QuiltView& v, Report& report) {
 }
 
 void passesField(const QuiltView& v, Report& report) {
-    const Length rim = v.session.setting.room.inset;
+    // A patch lies inside the rim with all of it, a pin with its middle.
+    const bool patches = seenWay(v.job).patches;
+    const Length half = patches ? v.job.basting.spacing / 2 : Length{};
+    const Length rim = v.session.setting.room.inset + half;
     for (const Pass& p : v.quilt.passes) {
         const Interval x = fieldAlong(p.table.x(), v.top.x(), rim);
         const Interval y = fieldAlong(p.table.y(), v.top.y(), rim);
@@ -146,7 +150,8 @@ void passesField(const QuiltView& v, Report& report) {
             if (std::ranges::find(p.rolls, wall, &Roll::side) == p.rolls.end())
                 continue;
             const Size backing = v.quilt.layers.backing;
-            const Length room = diameterOf(v, isAcross(wall) ? backing.length : backing.width);
+            const Length room =
+                diameterOf(v, isAcross(wall) ? backing.length : backing.width) + half;
             if (wall == Side::head)
                 right.y0 = std::max(right.y0, p.table.y0 + room);
             if (wall == Side::foot)
@@ -171,8 +176,10 @@ void passesField(const QuiltView& v, Report& report) {
                     report.add(where(v, z, point),
                                label(v, p) + ": the point at " + place(point.at, v.plan.unit) +
                                    " lies outside the field " + box(p.field, v.plan.unit) + ".");
-        const Length half = v.job.basting.spacing + v.job.basting.edge;
-        if (!p.field.grown(half).contains(p.fresh.bounds()))
+        // Of patches it is half of one, as exactly as bands are marked.
+        const Length most =
+            patches ? half + Length::inch64ths(8) : v.job.basting.spacing + v.job.basting.edge;
+        if (!p.field.grown(most).contains(p.fresh.bounds()))
             report.add(where(v, p) / "fresh",
                        label(v, p) + ": the new area " + box(p.fresh.bounds(), v.plan.unit) +
                            " reaches farther beyond the field " + box(p.field, v.plan.unit) +

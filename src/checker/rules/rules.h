@@ -24,6 +24,8 @@ void pointsGaps(const QuiltView&, Report&);
 void pointsBlocks(const QuiltView&, Report&);
 // points_sewn.cpp
 void pointsSewn(const QuiltView&, Report&);
+// points_sprayed.cpp
+void pointsSprayed(const QuiltView&, Report&);
 
 // zones.cpp
 void zonesPartition(const QuiltView&, Report&);

@@ -58,6 +58,9 @@ constexpr std::array kForms{
     Form{Kind::piecesUnused, Level::note, Level::note, true},
     Form{Kind::spacingTooWide, Level::warn, Level::warn, true},
     Form{Kind::battingMelts, Level::warn, Level::warn, true},
+    Form{Kind::notVentilated, Level::stop, Level::stop, true},
+    Form{Kind::troubleBreathing, Level::stop, Level::stop, true, Form::Of::person},
+    Form{Kind::sprayAndIrons, Level::stop, Level::stop, true},
     Form{Kind::throatTooSmall, Level::warn, Level::warn, true},
     Form{Kind::pinsShort, Level::warn, Level::warn, false, Form::Of::nothing, 1, 1},
     Form{Kind::tablesGone, Level::warn, Level::warn, false},
@@ -96,6 +99,10 @@ bool isNamed(const PlanView& v, const Finding& f, Form::Of of) {
     return quilt != nullptr &&
            std::ranges::find(quilt->job.batting.pieces, f.subject, &BattingPiece::name) !=
                quilt->job.batting.pieces.end();
+}
+
+bool anyJob(const QuiltView& v, bool SeenWay::*is) {
+    return std::ranges::any_of(v.session.jobs, [&](const Job& j) { return seenWay(j).*is; });
 }
 
 /// True where what a finding of a quilt says can be, or cannot be seen from here.
@@ -147,9 +154,17 @@ bool isTrueOf(const QuiltView& v, Kind kind) {
     case Kind::piecesUnused:
         return !job.batting.pieces.empty();
     case Kind::spacingTooWide:
-        return job.quilting.gapLimit && job.basting.spacing > *job.quilting.gapLimit;
+        return job.quilting.gapLimit && job.basting.spacing > *job.quilting.gapLimit &&
+               !seenWay(job).patches;
     case Kind::battingMelts:
         return job.batting.meltable && seenWay(job).irons;
+    case Kind::notVentilated:
+        return seenWay(job).patches && !room.ventilated;
+    case Kind::troubleBreathing:
+        return seenWay(job).patches;
+    case Kind::sprayAndIrons:
+        return (seenWay(job).patches && anyJob(v, &SeenWay::irons)) ||
+               (seenWay(job).irons && anyJob(v, &SeenWay::patches));
     case Kind::throatTooSmall:
         return job.machine.throat && std::ranges::any_of(v.quilt.machineRolls, [&](const Roll& r) {
                    return r.diameter > *job.machine.throat;
@@ -160,8 +175,9 @@ bool isTrueOf(const QuiltView& v, Kind kind) {
 }
 
 /// Kinds that a quilt must be told of just where they are true.
-constexpr std::array kAlwaysSaid{Kind::rolledAtWall, Kind::tableJoints, Kind::spacingTooWide,
-                                 Kind::throatTooSmall, Kind::battingMelts};
+constexpr std::array kAlwaysSaid{Kind::rolledAtWall,   Kind::tableJoints,  Kind::spacingTooWide,
+                                 Kind::throatTooSmall, Kind::battingMelts, Kind::notVentilated,
+                                 Kind::sprayAndIrons};
 
 /// The same for findings about all.
 bool isTrueOfAll(const PlanView& v, Kind kind) {
@@ -301,6 +317,18 @@ void planFindings(const PlanView& v, Report& report) {
                 report.add(Pointer{} / "findings",
                            q.label() + ": the plan does not say what must be said of it (kind " +
                                std::to_string(static_cast<int>(kind)) + ").");
+    for (const Helper& h : v.session.setting.helpers)
+        for (const QuiltView& q : v.quilts) {
+            const bool harms = h.troubleBreathing && seenWay(q.job).patches;
+            const bool told = std::ranges::any_of(v.plan.findings, [&](const Finding& f) {
+                return f.kind == Kind::troubleBreathing && f.quilt == q.index &&
+                       f.subject == h.name;
+            });
+            if (harms != told)
+                report.add(Pointer{} / "findings",
+                           q.label() + ": " + h.name + " has " + (harms ? "" : "no ") +
+                               "trouble with what is sprayed, and the plan says otherwise.");
+        }
     for (const Helper& h : v.session.setting.helpers)
         if (const auto asked = handedElsewhere(v, h.name),
             told = std::ranges::count_if(v.plan.findings,

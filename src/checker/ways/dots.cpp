@@ -12,6 +12,7 @@ SeenWay seenDots() {
             .clearOfSeams = false,
             .fromBox = false,
             .irons = true,
+            .patches = false,
             .apart = nullptr,
             // Common practice: 3 to 10 s of pressing.
             .tasks = {{foldBack, Of::pass, 7, 0},

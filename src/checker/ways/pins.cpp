@@ -12,6 +12,7 @@ SeenWay seenPins() {
             .clearOfSeams = true,
             .fromBox = true,
             .irons = false,
+            .patches = false,
             .apart = nullptr,
             // Common practice: 10 to 11 s a pin, placed and closed.
             .tasks = {{placeOpen, Of::zone, 10, 5.5},

@@ -8,7 +8,7 @@
 namespace bastewright::check {
 
 std::span<const SeenWay> seenWays() {
-    static const std::array all{seenPins(), seenDots(), seenThread()};
+    static const std::array all{seenPins(), seenDots(), seenThread(), seenSpray()};
     return all;
 }
 

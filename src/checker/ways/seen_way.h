@@ -39,6 +39,7 @@ struct SeenWay {
     bool clearOfSeams; ///< a point keeps clear of sewn seams
     bool fromBox;      ///< a point is a pin of the box
     bool irons;        ///< it is pressed with an iron
+    bool patches;      ///< a point is a square as wide as the spacing, sprayed from a can
     /// From one point to the next where it is sewn in rows of them, the spacing from row to row;
     /// nothing where it is not.
     Length (*apart)(const Basting&);
@@ -60,5 +61,6 @@ const SeenTask* seenTask(TaskKind kind);
 SeenWay seenPins();
 SeenWay seenDots();
 SeenWay seenThread();
+SeenWay seenSpray();
 
 } // namespace bastewright::check

@@ -26,6 +26,7 @@ SeenWay seenThread() {
             .clearOfSeams = false,
             .fromBox = false,
             .irons = false,
+            .patches = false,
             .apart = stitchesApart,
             // Fitted to the totals of practice (docs/computation/checker.md).
             .tasks = {{smooth, Of::passOften, 11, 0}, {stitch, Of::zone, 12, 22}},

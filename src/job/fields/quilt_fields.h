@@ -2,6 +2,7 @@
 
 #include "job/fields/field_name.h"
 #include "job/fields/layer_fields.h"
+#include "job/spacings.h"
 
 /// The table of all fields of a quilt: name in files, type, accepted values, label on screens,
 /// meaning, and why the default is what it is; the default itself stands in `job/job.h`. `Fields`
@@ -16,9 +17,9 @@ inline constexpr std::array kMethodWords{Word{"in-the-ditch", Quilting::Method::
                                          Word{"single-tacks", Quilting::Method::singleTacks},
                                          Word{"free-motion", Quilting::Method::freeMotion},
                                          Word{"undecided", Quilting::Method::undecided}};
-inline constexpr std::array kWithWords{Word{"pins", Basting::With::pins},
-                                       Word{"dots", Basting::With::dots},
-                                       Word{"thread", Basting::With::thread}};
+inline constexpr std::array kWithWords{
+    Word{"pins", Basting::With::pins}, Word{"dots", Basting::With::dots},
+    Word{"thread", Basting::With::thread}, Word{"spray", Basting::With::spray}};
 
 inline constexpr Within<Length> kTopSide{limits::kSmallestTop, limits::kLargestTop};
 
@@ -87,15 +88,26 @@ void topFields(Fields& f, T& top) {
     }
 }
 
+/// What is told of the field is of pins.
+template <class Fields>
+Within<Length> acceptedSpacing(Basting::With with) {
+    const Spacings of = spacingsOf(Fields::kChecks ? with : Basting::With::pins);
+    return {of.least, of.most};
+}
+
 template <class Fields, class B>
 void bastingFields(Fields& f, B& basting) {
-    f.word(FieldName{"with", core::label("Pins, dots or thread"), "", "CP"}, basting.with,
+    f.word(FieldName{"with", core::label("Pins, dots, thread or spray"), "", "CP"}, basting.with,
            kWithWords);
     f.length(FieldName{"spacing", core::label("Spacing"),
                        "Every place of the top is as near to a pin as a square grid of this "
-                       "spacing puts it.",
-                       "CP: a fist or a palm; 3–4 dense, 4–6 loose"},
-             basting.spacing, {1_in, 12_in});
+                       "spacing puts it. With spray the depth of a band: 10 to 18 in, 18 where "
+                       "nothing is said.",
+                       "CP: a fist or a palm; 3–4 dense, 4–6 loose; bands of spray 12–18"},
+             basting.spacing, acceptedSpacing<Fields>(basting.with));
+    if constexpr (Fields::kReads)
+        if (!f.has("spacing"))
+            basting.spacing = spacingsOf(basting.with).usual;
     f.length(FieldName{"pin_length", core::label("Length of a pin"), "", "CP: 1 to 1 1/2 in"},
              basting.pinLength, {kHalfInch, 3_in});
     f.length(FieldName{"clear", core::label("Keep pins this far from seams to be quilted"),

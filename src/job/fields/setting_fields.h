@@ -47,6 +47,9 @@ void roomFields(Fields& f, R& room) {
                        "From 12 in on the quilt hangs down there, though nobody stands there."},
              room.wallGap, {Length{}, 240_in});
     f.count(FieldName{"irons", core::label("Irons")}, room.irons, {0, limits::kIrons});
+    f.flag(FieldName{"ventilated", core::label("Outdoors, or windows and doors are open"),
+                     "Well ventilated: only there may basting be sprayed.", "the careful choice"},
+           room.ventilated);
     f.count(FieldName{"surfaces", core::label("Groups of tables in use at once (0: automatic)"),
                       "How many separate surfaces to make of the tables; 0: as many as serve."},
             room.surfaces, {0, limits::kTables});
@@ -111,6 +114,9 @@ void helperFields(Fields& h, H& helper) {
            helper.pins);
     h.flag(FieldName{"bends", core::label("Can look underneath")}, helper.bends);
     h.flag(FieldName{"seated", core::label("Works sitting")}, helper.seated);
+    h.flag(FieldName{"trouble_breathing", core::label("Has trouble breathing"),
+                     "Basting is not sprayed where they are."},
+           helper.troubleBreathing);
     h.word(FieldName{"side", core::label("Works at"),
                      "Keeps to this side of the pushed-together tables while working zones, drawn "
                      "as for walls; nothing: goes wherever there is work."},

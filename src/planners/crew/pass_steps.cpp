@@ -85,7 +85,7 @@ void PassSteps::stepOfWay(const WayStep& step) {
         teamStep(step.kind, those(lays), 1, 2, takes);
         break;
     case WayStep::By::nobody:
-        cool(false);
+        leaveAlone(step, false);
         break;
     }
 }
@@ -117,7 +117,9 @@ void PassSteps::fromTheBack() {
             zoneCall(table_.way().lastWork(), out_.crew, pass(), true);
         else if (k < start_.earlier.size() && start_.earlier[k] != nullptr)
             zoneCall(table_.way().lastWork(), *start_.earlier[k], quilt().passes[k], true);
-    cool(true);
+    for (const WayStep& step : table_.way().steps)
+        if (step.by == WayStep::By::nobody)
+            leaveAlone(step, true);
 }
 
 // ---------------------------------------------------------------------------------- people
@@ -389,11 +391,11 @@ void PassSteps::holdStep(TaskKind kind, int holds) {
     teamStep(kind, who, 1, who.size(), takes);
 }
 
-void PassSteps::cool(bool fromBack) {
-    const std::string id = taskId(start_.job, pass().number, {}, TaskKind::cool, fromBack);
+void PassSteps::leaveAlone(const WayStep& step, bool fromBack) {
+    const std::string id = taskId(start_.job, pass().number, {}, step.kind, fromBack);
     if (given_.situation.done.contains(id))
         return;
-    add(TaskKind::cool, {{}, now_, std::max(60, kCool - spent(id))}, id);
+    add(step.kind, {{}, now_, std::max(60, wholeSeconds(step.seconds) - spent(id))}, id);
 }
 
 } // namespace bastewright::crew

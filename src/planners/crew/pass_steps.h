@@ -37,7 +37,7 @@ private:
     /// A step of everybody who is there.
     void holdStep(TaskKind kind, int holds);
     void setUp();
-    void cool(bool fromBack);
+    void leaveAlone(const WayStep& step, bool fromBack);
     /// Everybody their own zones, one after another; all begin together.
     void zoneCall(TaskKind kind);
     void zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, bool fromBack);

@@ -3,6 +3,7 @@
 #include "planners/rolls/rolls.h"
 #include "planners/surface/closed_sides.h"
 #include "planners/surface/reachable.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <set>
@@ -18,9 +19,12 @@ bool holds(const std::vector<Side>& sides, Side side) {
 AxisTable axisTable(const PassRequest& request, Length size, Length backing, Length top,
                     bool wallLo, bool wallHi) {
     const Basting& basting = request.job.basting;
-    const Length rim = request.setting.room.inset;
+    // A patch lies on the table with all of it, not with its middle alone.
+    const bool whole = wayOf(request.job).point.isPatch();
+    const Length half = whole ? basting.spacing / 2 : Length{};
+    const Length inset = request.setting.room.inset, rim = inset + half;
     const Length room =
-        std::max(rim, rollDiameter(backing, sandwichThickness(request.job.batting)));
+        std::max(inset, rollDiameter(backing, sandwichThickness(request.job.batting))) + half;
     const Length overage = (backing - top) / 2;
     return {.size = size,
             .insetLo = wallLo ? room : rim,
@@ -28,7 +32,7 @@ AxisTable axisTable(const PassRequest& request, Length size, Length backing, Len
             .pastLo = wallLo ? overage : Length{},
             .pastHi = wallHi ? overage : Length{},
             .anchor = kAnchor,
-            .row = wallLo || wallHi ? Length{} : basting.spacing};
+            .row = wallLo || wallHi || whole ? Length{} : basting.spacing};
 }
 
 } // namespace

@@ -74,7 +74,7 @@ double distance(const Line& a, const Line& b) {
 
 PinRule::PinRule(const Field& top, std::span<const Segment> seams, const Basting& basting)
     : top_{top}
-    , edge_{basting.edge.in()} {
+    , edge_{wayOf(basting.with).point.isPatch() ? 0 : basting.edge.in()} {
     const WayPoint& point = wayOf(basting.with).point;
     halfLength_ = point.length(basting).in() / 2;
     if (point.clearOfSeams) {

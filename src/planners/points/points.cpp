@@ -2,6 +2,7 @@
 
 #include "planners/points/block_layout.h"
 #include "planners/points/free_layout.h"
+#include "planners/points/patch_rows.h"
 #include "planners/points/pin_rows_of.h"
 #include "planners/points/points_store.h"
 #include "planners/points/report.h"
@@ -24,8 +25,10 @@ constexpr double kMostByBlocks = 1.4, kBlocksWorth = 1.1;
 constexpr double kFinestShare = 1.0 / 64;
 
 /// Marks on ribbons are measured from the edge of the top.
-Rules forRows(Rules rules) {
+Rules forRows(Rules rules, const WayPoint& point) {
     rules.anchor = {rules.top().x0, rules.top().y0};
+    if (point.isPatch())
+        return rules;
     rules.fine *= std::max(1.0, std::floor(kFinestShare * rules.spacing / rules.fine));
     rules.step = std::max(rules.step, rules.fine);
     return rules;
@@ -52,8 +55,11 @@ struct Rowed {
 Rowed rowed(const Job& job, const Rules& rules, const PointsOptions& options,
             std::stop_token stop) {
     Rowed out;
-    if (const auto& alongRow = wayOf(job).point.alongRow)
-        out.rows = stitchRows(rules, alongRow(job.basting), options.along);
+    const WayPoint& point = wayOf(job).point;
+    if (point.isPatch())
+        out.rows = patchRows(rules, options.along);
+    else if (point.alongRow)
+        out.rows = stitchRows(rules, point.alongRow(job.basting), options.along);
     else
         out.rows = rowsFor(
             rules, {options.along, measuresFor(job), options.glance ? 0 : options.effort}, stop);
@@ -65,6 +71,8 @@ Rowed rowed(const Job& job, const Rules& rules, const PointsOptions& options,
     } else {
         fill(out.layout, rules, 100);
     }
+    if (point.isPatch())
+        return out; // no patch is too many, though its middle were
     repair(out.layout, rules, 300);
     prune(out.layout, rules);
     return out;
@@ -76,9 +84,10 @@ PointsPlan planned(const Job& job, const PointsOptions& options, std::stop_token
     if (area.empty() || job.basting.spacing <= Length{})
         return plan;
     plan.bound = leastPoints(areaSquareInches(area), job.basting.spacing);
-    const Rules rules = rulesFor(job), edged = forRows(rules);
+    const Rules rules = rulesFor(job), edged = forRows(rules, wayOf(job).point);
     const bool sewn = wayOf(job).point.alongRow != nullptr;
-    const auto wanted = sewn             ? Basting::Layout::rows
+    const bool inRows = sewn || wayOf(job).point.isPatch();
+    const auto wanted = inRows           ? Basting::Layout::rows
                         : options.layout ? options.layout
                                          : job.basting.layout;
     Rowed rows = rowed(job, edged, options, stop);

@@ -78,7 +78,7 @@ void report(PointsPlan& plan, const Job& job, const Rules& rules, const Spots& s
                          : core::says("Allow them nearer to the edge."),
              {},
              {int(outside.size())}});
-    if (rules.pin.edge() < job.basting.edge.in() - 1e-6)
+    if (rules.pin.edge() < job.basting.edge.in() - 1e-6 && !way.point.isPatch())
         plan.findings.push_back(
             {Finding::Kind::edgeGivesWay, Finding::Level::warn, "/basting/edge",
              core::says(

@@ -18,7 +18,7 @@ Sentence dotsInstead(const Session& session, std::vector<QuiltPlan>& quilts, std
     for (std::size_t i = 0; i < quilts.size(); ++i) {
         const Job& job = session.jobs[i];
         const Way& way = wayOf(job);
-        if (!way.fromBox || !way.instead || wayOf(*way.instead).against(job))
+        if (!way.fromBox || !way.instead || !wayOf(*way.instead).against(job, session).empty())
             continue;
         auto& zones = quilts[i].dotZones;
         zones = zonesForDots(quilts[i].zones, quilts[i].layers.top, missing);
@@ -90,18 +90,18 @@ void adviseOnHanging(const QuiltPlan& quilt, Findings& out) {
 
 } // namespace
 
-Findings adviceOn(const Job& job, const QuiltPlan& quilt) {
+Findings adviceOn(const Session& session, const Job& job, const QuiltPlan& quilt) {
     Findings out;
     const auto& gap = job.quilting.gapLimit;
-    if (gap && job.basting.spacing > *gap)
+    if (gap && job.basting.spacing > *gap && !wayOf(job).point.isPatch())
         out.push_back(
             {Finding::Kind::spacingTooWide, Finding::Level::warn, "/basting/spacing",
              core::says("Spacing %1 is wider than the %2 between quilting lines that the "
                         "batting's label allows.",
                         core::length(job.basting.spacing, job.unit), core::length(*gap, job.unit)),
              core::says("Set the spacing to %1 or less.", core::length(*gap, job.unit))});
-    if (auto against = wayOf(job).against(job))
-        out.push_back(std::move(*against));
+    for (Finding& against : wayOf(job).against(job, session))
+        out.push_back(std::move(against));
     const auto& throat = job.machine.throat;
     for (const Roll& r : quilt.machineRolls)
         if (throat && r.diameter > *throat) {

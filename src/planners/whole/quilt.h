@@ -29,8 +29,9 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
 /// the first pass of `quilt`; with `ways`, every alternative laid out. What planQuilt plans with.
 BackingOutcome pieceBacking(const Job& job, const QuiltPlan& quilt, bool ways);
 
-/// Findings about one quilt's plan: gap limit, melting batting, throat, joints.
-Findings adviceOn(const Job& job, const QuiltPlan& quilt);
+/// Findings about one quilt's plan: gap limit, what speaks against its way of basting, throat,
+/// joints.
+Findings adviceOn(const Session& session, const Job& job, const QuiltPlan& quilt);
 
 /// Rolls that are folded because no clip on hand holds them.
 Findings adviceOnClips(const Session& session, const std::vector<QuiltPlan>& quilts);

@@ -1,5 +1,6 @@
 #include "planners/whole/remedy.h"
 
+#include "job/spacings.h"
 #include "planners/whole/pins.h"
 #include "ways/way.h"
 
@@ -85,7 +86,13 @@ public:
             ofJob(core::says("Let it lie as is quickest"),
                   [](Job& j) { j.basting.along = Basting::Along::either; });
             break;
+        case notVentilated:
+            offer({core::says("Go outdoors, or open windows and doors"),
+                   [](Session& s) { s.setting.room.ventilated = true; }});
+            [[fallthrough]];
         case battingMelts:
+        case troubleBreathing:
+        case sprayAndIrons:
             baste([](const Way&) { return true; });
             break;
         case spacingTooWide:
@@ -136,9 +143,17 @@ private:
 
     /// In any other such way that nothing speaks against.
     void baste(bool (*so)(const Way&)) {
-        for (const Way& way : allWays())
-            if (&way != &wayOf(job_) && so(way) && !way.against(job_))
-                ofJob(way.words.choose, [with = way.with](Job& j) { j.basting.with = with; });
+        for (const Way& way : allWays()) {
+            if (&way == &wayOf(job_) || !so(way))
+                continue;
+            const auto edit = [with = way.with](Job& j) {
+                j.basting = bastedWith(j.basting, with);
+            };
+            Session then = session_;
+            edit(then.jobs[quilt_]);
+            if (way.against(then.jobs[quilt_], then).empty())
+                ofJob(way.words.choose, edit);
+        }
     }
 
     void pins() {

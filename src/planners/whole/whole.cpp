@@ -28,7 +28,7 @@ Plan planAround(const Session& session, Groundwork& ground, std::stop_token stop
         Findings found;
         plan.quilts.push_back(
             planQuilt(session, shared, std::move(chosen.quilts[i]), points[shared.job], found));
-        const Findings advice = adviceOn(session.jobs[shared.job], plan.quilts.back());
+        const Findings advice = adviceOn(session, session.jobs[shared.job], plan.quilts.back());
         found.insert(found.end(), advice.begin(), advice.end());
         for (Finding& f : found)
             plan.findings.push_back(

@@ -38,7 +38,7 @@ constexpr bool isPlainToSee(TaskKind kind) {
 
 /// Checks without which a pass is not let go.
 constexpr bool isCheck(TaskKind kind) {
-    return kind == TaskKind::smooth || kind == TaskKind::checkUnderside || kind == TaskKind::cool;
+    return kind == TaskKind::smooth || kind == TaskKind::checkUnderside || isWaiting(kind);
 }
 
 constexpr bool isZoneWork(TaskKind kind) {

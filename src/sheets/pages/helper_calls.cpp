@@ -33,6 +33,7 @@ public:
                        : plain(others(TaskKind::smooth, Text::tr("Wait. %1 feels for ripples and "
                                                                  "looks at the hang.")));
         case Call::cool:
+        case Call::wait:
             return plain(Text::tr("Nobody touches it."));
         case Call::check:
             return does(TaskKind::checkUnderside)

@@ -47,6 +47,11 @@ Outline outline(Sign sign) {
                 ""};
     case Sign::dot:
         return {"M3.4 3.6H20.6V20.4H3.4z", "M9 9h6v6H9z"};
+    case Sign::can:
+        return {"M4.6 11.4H13.4V21.4H4.6zM6.6 11.4V8.4h4.8v3M7.8 8.4V5.6h2.4v2.8",
+                "M12.2 5.4h2.4v1.6h-2.4zM16.6 5.2h1.8v1.8h-1.8zM16.2 2.4h1.8v1.8h-1.8zM16.2 "
+                "8h1.8v1.8h-1.8zM20.2 1.4h1.8v1.8h-1.8zM20.6 5.2h1.8v1.8h-1.8zM20.2 "
+                "9h1.8v1.8h-1.8z"};
     case Sign::iron:
         return {"M2.6 18.6H21.4V14.6c0-1.6-.5-3.2-1.5-4.6H11c-4.6 0-7.9 3.6-8.4 8.6zM11.4 "
                 "9.8V8a2 2 0 0 1 2-2h4.4a2 2 0 0 1 2 2v1.8",

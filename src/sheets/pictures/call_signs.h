@@ -18,6 +18,7 @@ enum class Sign {
     slide,     ///< the quilt sliding over the table: move
     needle,    ///< a threaded needle: stitch
     dot,       ///< a fuse dot laid
+    can,       ///< a can that sprays: spray
     iron,      ///< press
     wait,      ///< a clock: cool
     chair,     ///< works sitting

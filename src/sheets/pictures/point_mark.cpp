@@ -15,6 +15,13 @@ void drawPoint(QPainter& p, QPointF at, WayPoint::Shape shape, int angle, bool m
         p.drawLine(at - half, at + half);
         return;
     }
+    if (shape == WayPoint::Shape::patch) {
+        const double half = mine ? 3.2 : 2.2;
+        p.setBrush(Qt::NoBrush);
+        p.setPen(QPen{mine ? ink::kDark : ink::kQuiet, mine ? 1.0 : 0.6});
+        p.drawRect(QRectF{at - QPointF{half, half}, QSizeF{2 * half, 2 * half}});
+        return;
+    }
     if (!pin || !mine) {
         p.setPen(Qt::NoPen);
         p.setBrush(mine ? ink::kDark : ink::kQuiet);

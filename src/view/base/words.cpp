@@ -161,6 +161,8 @@ QString task(TaskKind kind) {
         return tr("Fold forward");
     case TaskKind::cool:
         return tr("Let it cool");
+    case TaskKind::settle:
+        return tr("Leave it to set");
     case TaskKind::turnOver:
         return tr("Turn the quilt over");
     case TaskKind::handOver:
@@ -196,6 +198,8 @@ QString shortTask(TaskKind kind) {
         return tr("fold forward");
     case TaskKind::cool:
         return tr("cool");
+    case TaskKind::settle:
+        return tr("wait");
     case TaskKind::turnOver:
         return tr("turn over");
     case TaskKind::handOver:
@@ -221,6 +225,8 @@ QString call(Call call) {
         return tr("Hands off");
     case Call::cool:
         return tr("Cool");
+    case Call::wait:
+        return tr("Wait");
     case Call::check:
         return tr("Check");
     case Call::move:
@@ -249,6 +255,8 @@ QString caution(TaskKind kind) {
         return tr("Check that the table legs are locked.");
     case TaskKind::cool:
         return tr("Hot: nobody touches it yet. Iron off and upright.");
+    case TaskKind::settle:
+        return tr("Nobody touches it yet; the can says for how long.");
     case TaskKind::turnOver:
         return tr("Lift together, on one person's count.");
     case TaskKind::handOver:

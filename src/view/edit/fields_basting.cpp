@@ -1,3 +1,4 @@
+#include "job/spacings.h"
 #include "view/edit/field_kinds.h"
 #include "ways/way.h"
 
@@ -20,14 +21,19 @@ Fields ofBasting(const Session& session, int quilt) {
     out << choice(
         {"with", with, labelOf("basting/with")}, names,
         [q](const Session& s) { return int(s.jobs[q].basting.with); },
-        [q](Session& s, int i) { s.jobs[q].basting.with = Basting::With(i); });
-    out << length({"spacing", with, labelOf("basting/spacing")}, unit, basting(&Basting::spacing));
+        [q](Session& s, int i) {
+            s.jobs[q].basting = bastedWith(s.jobs[q].basting, Basting::With(i));
+        });
+    out << length({"spacing", with,
+                   basted.point.isPatch() ? tr("Depth of a band") : labelOf("basting/spacing")},
+                  unit, basting(&Basting::spacing));
     if (basted.point.shape == WayPoint::Shape::pin)
         out << length({"pin", with, labelOf("basting/pin_length")}, unit,
                       basting(&Basting::pinLength));
     if (basted.point.clearOfSeams)
         out << length({"clear", with, labelOf("basting/clear")}, unit, basting(&Basting::clear));
-    out << length({"edge", with, labelOf("basting/edge")}, unit, basting(&Basting::edge));
+    if (!basted.point.isPatch())
+        out << length({"edge", with, labelOf("basting/edge")}, unit, basting(&Basting::edge));
     out << choice(
         {"start", way, labelOf("basting/start")},
         {words::start(Basting::Start::centred), words::start(Basting::Start::besideMiddle),
@@ -40,7 +46,7 @@ Fields ofBasting(const Session& session, int quilt) {
             {tr("As is fastest"), tr("Along the tables"), tr("Across the tables")},
             [q](const Session& s) { return int(s.jobs[q].basting.along); },
             [q](Session& s, int i) { s.jobs[q].basting.along = Basting::Along(i); });
-    if (!basted.point.alongRow)
+    if (!basted.point.alongRow && !basted.point.isPatch())
         out << choice(
             {"layout", way, words::fromCore(basted.words.where)},
             {tr("The easier one"), tr("In rows, by ribbons"), tr("The same in every block"),

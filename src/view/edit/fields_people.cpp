@@ -84,7 +84,9 @@ Fields ofPeople(const Session& session, int quilt) {
             << toggle({key + "pins", group, labelOf("helpers/pins")}, helper(&Helper::pins))
             << toggle({key + "bends", group, labelOf("helpers/bends")}, helper(&Helper::bends))
             << toggle({key + "irons", group, labelOf("helpers/irons")}, helper(&Helper::irons))
-            << toggle({key + "seated", group, labelOf("helpers/seated")}, helper(&Helper::seated));
+            << toggle({key + "seated", group, labelOf("helpers/seated")}, helper(&Helper::seated))
+            << toggle({key + "trouble_breathing", group, labelOf("helpers/trouble_breathing")},
+                      helper(&Helper::troubleBreathing));
         if (!session.setting.room.tables.empty())
             out << sideOf(i, key, group);
         ofBreaks(out, helpers[i], i, key, group);

@@ -111,6 +111,8 @@ Fields ofRoom(const Session& session, int quilt) {
             out << wall(side);
     out << fields::count({"irons", labelOf("room/irons"), labelOf("room/irons")},
                          [](Session& s) { return &s.setting.room.irons; });
+    out << toggle({"ventilated", tr("Air"), labelOf("room/ventilated")},
+                  [](Session& s) { return &s.setting.room.ventilated; });
     if (session.jobs.size() > 1)
         out << fields::count({"surfaces", tr("Surfaces"), labelOf("room/surfaces")},
                              [](Session& s) { return &s.setting.room.surfaces; });

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <tuple>
 #include <utility>
 
 using namespace bastewright;
@@ -176,6 +177,16 @@ QList<GuideDesk::Choice> GuideDesk::measures() const {
     const auto q = std::size_t(editor_->quilt());
     const Unit unit = editor_->unit();
     const auto& basting = editor_->job().basting;
+    if (wayOf(editor_->job()).point.isPatch()) {
+        QList<Choice> out;
+        for (const auto& [title, inches, centimetres] :
+             {std::tuple{tr("Narrow bands"), 12, 30}, std::tuple{tr("Deep bands"), 18, 45}}) {
+            const Length deep = usualLength(unit, inches, centimetres);
+            out << Choice{title, words::length(deep, unit), basting.spacing == deep,
+                          [q, deep](Session& s) { s.jobs[q].basting.spacing = deep; }};
+        }
+        return out;
+    }
     const QString fist = tr("my fist"), fingers = tr("four fingers");
     const auto byHand = [&](const QString& title, const QString& name, Length length) {
         const std::string core = words::toCore(name);

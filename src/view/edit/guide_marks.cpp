@@ -105,16 +105,20 @@ void GuideMarks::paint(QPainter* painter) {
     }
     // Rows with every second one half a step over, or of stitches; see docs/computation/points.md.
     const WayPoint& point = wayOf(job).point;
-    const qreal radius = job.basting.spacing.in() / std::sqrt(2.0), edge = job.basting.edge.in();
-    const qreal gap = point.alongRow ? job.basting.spacing.in() : 1.5 * radius;
-    const qreal step = point.alongRow ? point.alongRow(job.basting).in() : std::sqrt(3.0) * radius;
+    const bool straight = point.alongRow || point.isPatch();
+    const qreal spacing = job.basting.spacing.in(), radius = spacing / std::sqrt(2.0);
+    const qreal edge = point.isPatch() ? 0 : job.basting.edge.in();
+    const qreal gap = straight ? spacing : 1.5 * radius;
+    const qreal step = point.alongRow    ? point.alongRow(job.basting).in()
+                       : point.isPatch() ? spacing
+                                         : std::sqrt(3.0) * radius;
     if (!pins_ || radius <= 0 || top.width().in() * top.length().in() / (gap * step) > kMostPins)
         return;
     const qreal length = std::max(job.basting.pinLength.in() * inch, 5.0);
     bool over = false;
     for (qreal y = edge + gap / 2; y < top.length().in() - edge; y += gap, over = !over)
-        for (qreal x = edge + (over && !point.alongRow ? step : step / 2);
-             x < top.width().in() - edge; x += step) {
+        for (qreal x = edge + (over && !straight ? step : step / 2); x < top.width().in() - edge;
+             x += step) {
             const QPointF at = map.map(QPointF{x, y});
             switch (point.shape) {
             case WayPoint::Shape::pin:
@@ -127,6 +131,12 @@ void GuideMarks::paint(QPainter* painter) {
                 break;
             case WayPoint::Shape::stitch:
                 cloth::paintStitch(*painter, at, point.length(job.basting).in() * inch, 0, 0.8);
+                break;
+            case WayPoint::Shape::patch:
+                cloth::paintPatch(*painter,
+                                  QRectF{0, 0, spacing * inch, spacing * inch}.translated(
+                                      at - QPointF{spacing, spacing} * inch / 2),
+                                  1);
                 break;
             }
         }

@@ -310,6 +310,17 @@ void paintStitch(QPainter& painter, QPointF at, qreal length, qreal angle, qreal
     }
 }
 
+void paintPatch(QPainter& painter, const QRectF& pixels, qreal line) {
+    constexpr qreal kWithin = 0.06;
+    const qreal in = kWithin * std::min(pixels.width(), pixels.height());
+    const QRectF wet = pixels.adjusted(in, in, -in, -in);
+    QColor mist = kThread;
+    mist.setAlpha(120);
+    painter.setBrush(mist);
+    painter.setPen(QPen{kOutline, line});
+    painter.drawRoundedRect(wet, 2 * in, 2 * in);
+}
+
 void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open) {
     const QImage& image = pinImage(length, angle, open);
     const QSizeF size = QSizeF{image.size()} / kPinScale;

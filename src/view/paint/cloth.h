@@ -65,6 +65,9 @@ void paintWood(QPainter& painter, const QRectF& pixels, const QColor& wood, cons
 /// A stitch of thread along `angle` (radians), `length` pixels long.
 void paintStitch(QPainter& painter, QPointF at, qreal length, qreal angle, qreal line);
 
+/// A patch of spray: what it wets, a little within its edges.
+void paintPatch(QPainter& painter, const QRectF& pixels, qreal line);
+
 /// A safety pin along `angle` (radians), `length` pixels long; open ones stand apart at the tip.
 void paintPin(QPainter& painter, QPointF at, qreal length, qreal angle, bool open);
 

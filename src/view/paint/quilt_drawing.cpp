@@ -204,6 +204,14 @@ private:
                 case WayPoint::Shape::stitch:
                     cloth::paintStitch(p_, at, scene_.pointLength * map_.m11(), angle, line_);
                     break;
+                case WayPoint::Shape::patch: {
+                    const qreal half = scene_.pointLength * map_.m11() / 2;
+                    cloth::paintPatch(p_,
+                                      px(zone.area).intersected(QRectF{at - QPointF{half, half},
+                                                                       at + QPointF{half, half}}),
+                                      line_);
+                    break;
+                }
                 }
             }
         }

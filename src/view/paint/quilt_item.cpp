@@ -135,7 +135,8 @@ void QuiltItem::paint(QPainter* painter) {
                          .helpers = &quilt_.planned()->session.setting.helpers,
                          .unit = quilt_.planned()->plan.unit,
                          .shape = point.shape,
-                         .pointLength = point.length(basting).in(),
+                         .pointLength =
+                             (point.isPatch() ? basting.spacing : point.length(basting)).in(),
                          .pass = pass_,
                          .passBefore = passBefore_,
                          .moved = moved_,

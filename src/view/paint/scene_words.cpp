@@ -62,6 +62,8 @@ QString pattern(TaskKind kind, bool one) {
         return one ? tr("%1 folds them forward") : tr("%1 fold them forward");
     case TaskKind::cool:
         return tr("The quilt cools; nobody touches it");
+    case TaskKind::settle:
+        return tr("The spray sets; nobody touches it");
     case TaskKind::turnOver:
         return one ? tr("%1 turns the quilt over") : tr("%1 turn the quilt over");
     case TaskKind::handOver:

@@ -89,8 +89,9 @@ Why ofPoints(const From& f) {
                 "the spacing: the spacing divided by the root of two.");
     w.inputs = {{tr("Top"), f.size(f.quilt.layers.top)},
                 {tr("Spacing"), f.length(f.job.basting.spacing)},
-                {tr("Farthest from one"), f.length(Length::nearestInches(r))},
-                {tr("In from the edge"), f.length(f.job.basting.edge)}};
+                {tr("Farthest from one"), f.length(Length::nearestInches(r))}};
+    if (!way.point.isPatch())
+        w.inputs << std::pair{tr("In from the edge"), f.length(f.job.basting.edge)};
     if (way.point.clearOfSeams)
         w.inputs << std::pair{tr("Clear of sewn seams"), seamsAreSewn(f.job)
                                                              ? f.length(f.job.basting.clear)
@@ -101,8 +102,11 @@ Why ofPoints(const From& f) {
                   .arg(f.quilt.bounds.points);
     w.reason = words::fromCore(way.words.why);
     w.source =
-        tr("Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: common "
-           "practice, 3 to 6 in; the batting’s label goes first.");
+        way.point.isPatch()
+            ? tr("Bound: Kershner, American Journal of Mathematics 61 (1939). Depth of a band: "
+                 "common practice, 12 to 18 in; the can’s label goes first.")
+            : tr("Bound and rows: Kershner, American Journal of Mathematics 61 (1939). Spacing: "
+                 "common practice, 3 to 6 in; the batting’s label goes first.");
     return w;
 }
 

@@ -1,5 +1,6 @@
 #include "view/table/lanes_board.h"
 
+#include "plan/call.h"
 #include "plan/find.h"
 #include "session/change.h"
 #include "view/base/people_palette.h"
@@ -50,7 +51,7 @@ void LanesBoard::refresh() {
             for (const auto& who : task.people)
                 if (const auto lane = names_.indexOf(words::fromCore(who)); lane >= 0)
                     blocks_.push_back({&task, int(lane), done});
-            if (task.people.empty() && task.kind != TaskKind::cool && !done) {
+            if (task.people.empty() && !isWaiting(task.kind) && !done) {
                 blocks_.push_back({&task, int(helpers.size()), false});
                 nobodys = true;
             }

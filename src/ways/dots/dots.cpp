@@ -200,13 +200,25 @@ WayWords dotWords() {
             }};
 }
 
-std::optional<Finding> melts(const Job& job) {
-    if (!job.batting.meltable)
-        return {};
-    return Finding{
-        Finding::Kind::battingMelts, Finding::Level::warn, "/batting/meltable",
-        core::says("This batting can melt under an iron, and fuse dots are pressed on with one."),
-        core::says("Baste with pins, or test on scraps at the setting both labels allow.")};
+bool spraysAny(const Session& session) {
+    return std::ranges::any_of(session.jobs, [](const Job& j) { return wayOf(j).point.isPatch(); });
+}
+
+Findings meltsOrBurns(const Job& job, const Session& session) {
+    Findings out;
+    if (spraysAny(session))
+        out.push_back(
+            {Finding::Kind::sprayAndIrons, Finding::Level::stop, "/basting/with",
+             core::says("Fuse dots are pressed with an iron, and basting spray, which catches fire "
+                        "at one, is used on another quilt of this session."),
+             core::says("Baste one of the two otherwise, or on another day.")});
+    if (job.batting.meltable)
+        out.push_back(
+            {Finding::Kind::battingMelts, Finding::Level::warn, "/batting/meltable",
+             core::says(
+                 "This batting can melt under an iron, and fuse dots are pressed on with one."),
+             core::says("Baste with pins, or test on scraps at the setting both labels allow.")});
+    return out;
 }
 
 Finding unpressed(const Unfinished& u) {
@@ -270,7 +282,7 @@ Way dots() {
         .turnedFrom = kThickBatting,
         .mostInZone = 50,
         .instead = {},
-        .against = melts,
+        .against = meltsOrBurns,
         .unfinished = unpressed,
         .materials = squares,
         .tools = [](const Session&, std::span<const BastedQuilt>) { return std::vector<Supply>{}; },

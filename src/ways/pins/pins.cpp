@@ -220,7 +220,7 @@ Way pins() {
             .turnedFrom = {},
             .mostInZone = 50,
             .instead = Basting::With::dots,
-            .against = [](const Job&) { return std::optional<Finding>{}; },
+            .against = [](const Job&, const Session&) { return Findings{}; },
             .unfinished = unclosed,
             .materials = box,
             .tools = closingTools,

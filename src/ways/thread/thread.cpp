@@ -179,7 +179,7 @@ Way thread() {
         .turnedFrom = {},
         .mostInZone = 45,
         .instead = {},
-        .against = [](const Job&) { return std::optional<Finding>{}; },
+        .against = [](const Job&, const Session&) { return Findings{}; },
         .unfinished = nullptr,
         .materials = spools,
         .tools = [](const Session&, std::span<const BastedQuilt>) { return std::vector<Supply>{}; },

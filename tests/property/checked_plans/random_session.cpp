@@ -1,5 +1,6 @@
 #include "property/checked_plans/random_session.h"
 
+#include "job/spacings.h"
 #include "unit/checker/random.h"
 
 #include <array>
@@ -82,8 +83,12 @@ Job job(Random& random, int number) {
     j.quilting.method = static_cast<Quilting::Method>(random.whole(0, 4));
     j.basting.with = random.chance(25)   ? Basting::With::dots
                      : random.chance(25) ? Basting::With::thread
+                     : random.chance(25) ? Basting::With::spray
                                          : Basting::With::pins;
     j.basting.spacing = 0.5_in * random.whole(6, 12);
+    if (j.basting.with == Basting::With::spray)
+        j.basting.spacing = 3 * j.basting.spacing; // bands of 9 to 18 in: 10 at least
+    j.basting.spacing = std::max(j.basting.spacing, spacingsOf(j.basting.with).least);
     j.basting.start = static_cast<Basting::Start>(random.whole(0, 3));
     if (random.chance(20))
         j.basting.clear = 0.25_in * random.whole(1, 4);
@@ -148,6 +153,7 @@ Room room(Random& random) {
     if (random.chance(20))
         r.inset = Length::inches(random.whole(0, 3));
     r.irons = static_cast<int>(random.chance(90) ? random.whole(1, 3) : 0);
+    r.ventilated = random.chance(80);
     if (random.chance(20))
         r.surfaces = static_cast<int>(random.whole(1, 2));
     if (random.chance(20) && !r.tables.empty()) {

@@ -122,13 +122,15 @@ double farthest(const Setting& setting, Basting::With with) {
 bool anyWay(const Job& job, const Setting& setting, const std::vector<PlacedPoint>& points) {
     const Rect top = topRect(job.top);
     const double reach = farthest(setting, job.basting.with);
+    // A patch of spray lies on the table with all of it.
+    const double half = job.basting.with == Basting::With::spray ? job.basting.spacing.in() / 2 : 0;
     for (const auto& [length, width] : rectangles(setting.room.tables))
         for (const bool along : {false, true}) {
             const OneByOne way{top.width().in(),
                                top.length().in(),
                                along ? width : length,
                                along ? length : width,
-                               setting.room.inset.in(),
+                               setting.room.inset.in() + half,
                                reach,
                                closed(setting.room.walls, along)};
             if (way.works(points))

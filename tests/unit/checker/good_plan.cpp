@@ -16,6 +16,9 @@ constexpr double kHeavy = 8000;
 /// 56 × 48 in of it, between two layers of cotton of 140 g.
 constexpr double kKilograms = 56 * 48 * 0.0254 * 0.0254 * (kHeavy + 280) / 1000;
 
+/// The deepest a band of spray may be.
+constexpr Length kBand = 12_in;
+
 Session session(Basting::With with, Length batting) {
     Session s;
     Job job;
@@ -31,6 +34,8 @@ Session session(Basting::With with, Length batting) {
                              .innerY = {}};
     job.quilting.method = Quilting::Method::inTheDitch;
     job.basting.with = with;
+    if (with == Basting::With::spray)
+        job.basting.spacing = kBand;
     job.basting.layout = Basting::Layout::fewest; // told by no rows and no blocks
     job.batting.thickness = batting;
     job.batting.gsm = kHeavy;
@@ -40,6 +45,7 @@ Session session(Basting::With with, Length batting) {
     s.jobs = {job};
     s.setting.room.tables = {{72_in, 30_in, 1}};
     s.setting.room.irons = 2;
+    s.setting.room.ventilated = true;
     s.setting.proposeBreaks = false;
     for (const std::string_view name : {kAda, kBo})
         s.setting.helpers.emplace_back().name = name;
@@ -72,11 +78,34 @@ PinRows stitchRows() {
             Length::inch64ths(18), {}};
 }
 
+/// Four bands of 10 in, each in four patches of 12 in.
+const std::vector<Length> kBands{5_in, 15_in, 25_in, 35_in}, kPatches{6_in, 18_in, 30_in, 42_in};
+
+std::vector<PlacedPoint> patches() {
+    std::vector<PlacedPoint> out;
+    for (const Length y : kBands)
+        for (const Length x : kPatches)
+            out.push_back({{x, y}, 0});
+    return out;
+}
+
+/// No place is farther from a middle than a patch's corner, √(5² + 6²) in; 12/√2 + 1/8 are asked,
+/// 0.8 in more.
+PinRows bands() {
+    std::vector<PinRow> lines;
+    for (const Length y : kBands)
+        lines.push_back({y, kPatches, {}});
+    return {PinRows::Along::width, 10_in, 12_in, lines, {kPatches, kPatches, kBands},
+            Length::inch64ths(51), {}};
+}
+
 // Every place is within 2 in across and along of a point, and no pin comes near a seam: the blocks
 // are 11 in wide and 12 in long, with their corner at 2, 2.
 std::vector<PlacedPoint> points(Basting::With with) {
     if (with == Basting::With::thread)
         return stitches();
+    if (with == Basting::With::spray)
+        return patches();
     const std::vector<Length> columns{3.5_in,  7.5_in,  11.5_in, 14.5_in, 18.5_in, 22.5_in,
                                       25.5_in, 29.5_in, 33.5_in, 36.5_in, 40.5_in, 44.5_in};
     std::vector<PlacedPoint> out;
@@ -165,14 +194,16 @@ void number(std::vector<Hold>& holds) {
             h.numbers.push_back(2 * k + (isAcross(h.side) ? 1 : 2));
 }
 
-void layPass(Pass& p, const LayerSizes& layers) {
+/// A patch lies on the table with all of it.
+void layPass(Pass& p, const LayerSizes& layers, Basting::With with) {
     const Rect top = centred(layers.top), backing = centred(layers.backing);
     // The rim counts only where the top goes on past the table's edge.
     p.field = top;
+    const Length rim = with == Basting::With::spray ? 2_in + kBand / 2 : 2_in;
     if (p.table.y0 > 0_in)
-        p.field.y0 = p.table.y0 + 2_in;
+        p.field.y0 = p.table.y0 + rim;
     if (p.table.y1 < 40_in)
-        p.field.y1 = p.table.y1 - 2_in;
+        p.field.y1 = p.table.y1 - rim;
     p.topOverhang = beyond(top, p.table);
     p.battingOverhang = beyond(centred(layers.batting), p.table);
     p.backingOverhang = beyond(backing, p.table);
@@ -237,6 +268,8 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     q.zones = zones(with);
     if (with == Basting::With::thread)
         q.rows = stitchRows();
+    if (with == Basting::With::spray)
+        q.rows = bands();
     q.backing = backing();
     q.batting = batting();
     Alternative& how = q.alternatives.emplace_back();
@@ -246,13 +279,15 @@ QuiltPlan quilt(Basting::With with, Length thickness) {
     how.chosen = true;
     how.surfaceLength = 72_in;
     how.surfaceWidth = 30_in;
-    how.reach = 15_in; // the middle of the table
+    // The middle of the table; of spray that of a band beside it.
+    how.reach = with == Basting::With::spray ? 10_in : 15_in;
     how.lifts = 2;
     how.liftPeople = 2;
     how.liftKilograms = kKilograms;
     how.shifted = 24_in; // 8 in to the foot, 16 in to the head
     how.largestShift = 16_in;
-    q.bounds = {.points = 93, .passes = 1}; // 1920 in² / (8 in² · 2.598)
+    // 1920 in² / (8 in² · 2.598); of spray / (72 in² · 2.598)
+    q.bounds = {.points = with == Basting::With::spray ? 11 : 93, .passes = 1};
     return q;
 }
 
@@ -279,7 +314,7 @@ Task& Good::task(const std::string& id) {
 void Good::lay() {
     const Pass* last = nullptr;
     for (Pass& p : quilt().passes) {
-        layPass(p, quilt().layers);
+        layPass(p, quilt().layers, job().basting.with);
         p.shift = last == nullptr ? Vec{} : Vec{0_in, last->table.y0 - p.table.y0};
         last = &p;
     }

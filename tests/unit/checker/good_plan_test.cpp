@@ -35,6 +35,11 @@ TEST(GoodPlan, WithThreadHasNoFindings) {
     EXPECT_EQ(sentences(checkPlan(good.session, good.plan)), "");
 }
 
+TEST(GoodPlan, WithSprayHasNoFindings) {
+    const Good good = goodPlan(Basting::With::spray);
+    EXPECT_EQ(sentences(checkPlan(good.session, good.plan)), "");
+}
+
 TEST(GoodPlan, OfTwoQuiltsHasNoFindings) {
     const Good good = goodPair();
     EXPECT_EQ(sentences(checkPlan(good.session, good.plan)), "");

@@ -137,6 +137,10 @@ Seconds goodTasks(std::vector<Task>& out, const std::vector<Zone>& all, int job,
         } else if (with == Basting::With::thread) {
             clock.together(smooth, w.pass, 90);
             rows(stitch, 22); // common practice's totals within a factor of two
+        } else if (with == Basting::With::spray) {
+            rows(spray, 60); // from memory: a queen in 30 to 45 min
+            clock.together(smooth, w.pass, 90);
+            clock.together(settle, w.pass, 180, 0);
         } else {
             clock.together(foldBack, w.pass, 60 + area);
             rows(dotLower, 6);
@@ -168,7 +172,7 @@ void goodSupplies(Plan& plan, int quilts, Basting::With with, int surfaces) {
                 {kind, item, need, have, std::max(0.0, need - have), unit, {}, size});
     };
     const bool pins = with == Basting::With::pins, dots = with == Basting::With::dots;
-    const bool thread = with == Basting::With::thread;
+    const bool thread = with == Basting::With::thread, spray = with == Basting::With::spray;
     const double points = pointsIn(plan.quilts.front().zones) * quilts;
     const Length clip = plan.quilts.front().machineRolls.front().clipHolds;
     put(Kind::pins, "pins", pins ? std::ceil(points * 1.1) : 0, 200 * quilts);
@@ -178,6 +182,9 @@ void goodSupplies(Plan& plan, int quilts, Basting::With with, int surfaces) {
     // 3 in a stitch and half as much again, in yards.
     put(Kind::thread, "basting thread", thread ? std::ceil(points * 4.5 / 36) : 0, 0, "yd");
     put(Kind::needles, "long needles", thread ? 2 : 0, 0);
+    // 13 square feet each, of the 150 that a can does; table and floor.
+    put(Kind::sprayCans, "cans of basting spray", spray ? 1 : 0, 0);
+    put(Kind::covers, "old sheets", spray ? 2 * surfaces : 0, 0);
     put(Kind::clips, "clips", 8 * quilts, 8, "", clip);
     put(Kind::clamps, "clamps", 8 * surfaces, 12);
     put(Kind::centreMarks, "center marks", 4 * surfaces, 0);

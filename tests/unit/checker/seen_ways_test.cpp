@@ -9,7 +9,8 @@ namespace bastewright::check {
 namespace {
 
 TEST(SeenWays, EveryWayIsSeenOnce) {
-    for (const auto with : {Basting::With::pins, Basting::With::dots, Basting::With::thread}) {
+    for (const auto with :
+         {Basting::With::pins, Basting::With::dots, Basting::With::thread, Basting::With::spray}) {
         Job job;
         job.basting.with = with;
         EXPECT_EQ(std::ranges::count(seenWays(), with, &SeenWay::with), 1);

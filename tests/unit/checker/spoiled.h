@@ -25,6 +25,9 @@ inline Good goodDots() {
 inline Good goodThread() {
     return goodPlan(Basting::With::thread);
 }
+inline Good goodSpray() {
+    return goodPlan(Basting::With::spray);
+}
 inline Good goodThickDots() {
     return goodPlan(Basting::With::dots, Length::millimetres(13));
 }

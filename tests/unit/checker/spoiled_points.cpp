@@ -68,6 +68,14 @@ void confess(Good& g, int pins) {
 
 std::vector<Spoiled> spoiledPoints() {
     return {
+        {"NothingTellsOfTheBandsThatAreSprayed",
+         {"points.sprayed"},
+         [](Good& g) { g.quilt().rows.reset(); },
+         goodSpray},
+        {"BandsAreTooNarrowToMeet",
+         {"points.sprayed", "points.slack", "points.bound", "passes.field"},
+         [](Good& g) { g.job().basting.spacing = 11.5_in; },
+         goodSpray},
         {"AStitchLiesAcrossItsRow",
          {"points.sewn"},
          [](Good& g) { pointAt(g, 22.75_in, 20_in).angle = 90; },

@@ -115,8 +115,11 @@ Afternoon anyAfternoon(std::uint64_t seed) {
                 .surface = 1 + q % surfaces,
                 .with = dice.once(3)   ? Basting::With::dots
                         : dice.once(3) ? Basting::With::thread
+                        : dice.once(4) ? Basting::With::spray
                                        : Basting::With::pins,
                 .closed = {}};
+        if (s.with == Basting::With::spray)
+            s.spacing = 3 * s.spacing; // bands, common practice: 12 to 18 in
         if (dice.once(6))
             s.closed = {kSides[static_cast<std::size_t>(dice.upTo(4))]};
         addQuilt(a, s);

@@ -13,7 +13,8 @@ constexpr double kFineInches = 1e-6;
 
 bool ofZone(TaskKind k) {
     return k == TaskKind::placeOpen || k == TaskKind::closePins || k == TaskKind::dotLower ||
-           k == TaskKind::dotUpper || k == TaskKind::press || k == TaskKind::stitch;
+           k == TaskKind::dotUpper || k == TaskKind::press || k == TaskKind::stitch ||
+           k == TaskKind::spray;
 }
 
 /// The order of the steps of a pass; what comes after all passes is pressed from the back and
@@ -47,6 +48,7 @@ int stepOf(const Task& t, bool back) {
     case TaskKind::dotUpper:
         return 10;
     case TaskKind::placeOpen:
+    case TaskKind::spray:
         return 10;
     case TaskKind::smooth:
         return 11;
@@ -56,6 +58,7 @@ int stepOf(const Task& t, bool back) {
     case TaskKind::press:
         return 12;
     case TaskKind::cool:
+    case TaskKind::settle:
         return 13;
     case TaskKind::checkUnderside:
         return 14;
@@ -206,7 +209,9 @@ private:
         const Zone* z = zone(t);
         // 22 s a stitch: within a factor of two of the totals reported (common practice),
         // docs/decisions/0036.
+        // 60 s a patch: from memory, docs/decisions/0037.
         const double each = t.kind == TaskKind::stitch                                     ? 22
+                            : t.kind == TaskKind::spray                                    ? 60
                             : t.kind == TaskKind::press                                    ? 8
                             : t.kind == TaskKind::dotLower || t.kind == TaskKind::dotUpper ? 6
                                                                                            : 5.5;
@@ -269,9 +274,11 @@ private:
             const int pins = is(q, Basting::With::pins) ? once : 0;
             const int dots = is(q, Basting::With::dots) ? once : 0;
             const int sewn = is(q, Basting::With::thread) ? once : 0;
+            const int sprayed = is(q, Basting::With::spray) ? once : 0;
             if (times(TaskKind::placeOpen) != pins || times(TaskKind::closePins) != pins ||
                 times(TaskKind::dotLower) != dots || times(TaskKind::dotUpper) != dots ||
-                times(TaskKind::press) != dots * (thick ? 2 : 1) || times(TaskKind::stitch) != sewn)
+                times(TaskKind::press) != dots * (thick ? 2 : 1) ||
+                times(TaskKind::stitch) != sewn || times(TaskKind::spray) != sprayed)
                 broken(z.id, " is not worked as it should be");
         }
     }

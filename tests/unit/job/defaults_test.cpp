@@ -1,4 +1,5 @@
 #include "job/job_json.h"
+#include "job/spacings.h"
 
 #include <gtest/gtest.h>
 
@@ -95,6 +96,26 @@ TEST(Defaults, TheTradesWordsAreRead) {
                   .basting.layout,
               Basting::Layout::rows); // the word of earlier versions
     EXPECT_EQ(s.setting.room.walls, (std::vector{Side::head, Side::left}));
+}
+
+// Common practice: bands of spray are 12 to 18 in deep, pins a palm apart.
+TEST(Defaults, TheSpacingGoesWithTheWayOfBasting) {
+    const auto basting = [](const char* with) {
+        return read(R"({"top": {"width": 60, "length": 72}, "basting": {"with": ")" +
+                    std::string{with} + R"("}})")
+            .jobs[0]
+            .basting;
+    };
+    EXPECT_EQ(basting("spray").spacing, 18_in);
+    for (const char* with : {"pins", "dots", "thread"})
+        EXPECT_EQ(basting(with).spacing, 4_in) << with;
+    Basting fist;
+    fist.measure = OwnMeasure{"my fist", 4_in};
+    const Basting sprayed = bastedWith(fist, Basting::With::spray);
+    EXPECT_EQ(sprayed.spacing, 18_in);
+    EXPECT_FALSE(sprayed.measure);
+    EXPECT_EQ(bastedWith(sprayed, Basting::With::pins).spacing, 4_in);
+    EXPECT_EQ(bastedWith(fist, Basting::With::thread).measure, fist.measure);
 }
 
 } // namespace

@@ -25,8 +25,8 @@ TEST(JobFields, AllHaveAPlaceInTheFile) {
     EXPECT_EQ(fieldCount<Job>(), 10u);
     EXPECT_EQ(fieldCount<Table>(), 4u);
     EXPECT_EQ(fieldCount<PushedTogether>(), 2u);
-    EXPECT_EQ(fieldCount<Room>(), 8u);
-    EXPECT_EQ(fieldCount<Helper>(), 14u);
+    EXPECT_EQ(fieldCount<Room>(), 9u);
+    EXPECT_EQ(fieldCount<Helper>(), 15u);
     EXPECT_EQ(fieldCount<Break>(), 2u);
     EXPECT_EQ(fieldCount<ClipStock>(), 2u);
     EXPECT_EQ(fieldCount<Stash>(), 5u);

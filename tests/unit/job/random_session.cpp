@@ -1,5 +1,6 @@
 #include "unit/job/random_session.h"
 
+#include "job/spacings.h"
 #include "support/random.h"
 #include "support/small_jpeg.h"
 
@@ -123,8 +124,9 @@ Job job(Random& r) {
         r.oneOf(std::vector{inTheDitch, acrossSeams, singleTacks, freeMotion, undecided});
     if (r.chance(50))
         j.quilting.gapLimit = r.length(halfInch(), 24_in);
-    j.basting.with = static_cast<Basting::With>(r.count(0, 2));
-    j.basting.spacing = r.length(1_in, 12_in);
+    j.basting.with = static_cast<Basting::With>(r.count(0, 3));
+    const Spacings spacings = spacingsOf(j.basting.with);
+    j.basting.spacing = r.length(spacings.least, spacings.most);
     j.basting.pinLength = r.length(halfInch(), 3_in);
     j.basting.clear = r.length(0_in, 2_in);
     j.basting.edge = r.length(0_in, 6_in);
@@ -159,6 +161,7 @@ Setting setting(Random& r) {
     s.room.inset = r.length(0_in, 12_in);
     s.room.wallGap = r.length(0_in, 30_in);
     s.room.irons = r.count(0, 40);
+    s.room.ventilated = r.chance(50);
     s.room.surfaces = r.count(0, 12);
     if (r.chance(30))
         s.room.together = {r.length(100_in, 400_in), r.length(12_in, 100_in)};
@@ -186,6 +189,7 @@ Setting setting(Random& r) {
         h.pins = r.chance(50);
         h.bends = r.chance(50);
         h.seated = r.chance(50);
+        h.troubleBreathing = r.chance(50);
         if (r.chance(30))
             h.side = r.oneOf(std::vector<Side>(kSides.begin(), kSides.end()));
         s.helpers.push_back(h);

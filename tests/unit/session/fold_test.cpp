@@ -216,6 +216,26 @@ TEST(Fold, ThreadIsTickedOnceAndSewnAgainWhereItHasTo) {
     EXPECT_EQ(progress(s), 1);
 }
 
+TEST(Fold, SprayIsTickedOnceThenSmoothedAndLeftAlone) {
+    const Plan plan = made::sprayedPlan();
+    Reporter r;
+    r.start().tick(Tick::opened, "A1", "Ada");
+    EXPECT_THAT(folded(r, plan).ignored, ElementsAre("Zone A1 is sprayed in one step."));
+
+    Reporter ok;
+    ok.start().tick(Tick::closed, "A1", "Ada").tick(Tick::closed, "B1", "Bo");
+    auto s = folded(ok, plan);
+    EXPECT_THAT(s.ignored, IsEmpty());
+    EXPECT_EQ(zone(s, "A1"), ZoneState::closed);
+    EXPECT_EQ(s.pinsOut, 0) << "patches are not pins";
+    EXPECT_EQ(progress(s), 1);
+    EXPECT_THAT(releaseBlockedBy(plan, s, 0, 1),
+                ElementsAre(HasSubstr("smoothing of pass 1"), HasSubstr("waiting of pass 1"),
+                            HasSubstr("underneath")));
+    ok.step("smooth").step("settle").step("check").release(1);
+    EXPECT_THAT(folded(ok, plan).ignored, IsEmpty());
+}
+
 TEST(Fold, ThickBattingIsPressedOnceMoreFromTheBack) {
     const Plan plan = made::dottedPlan(true);
     Reporter r;

@@ -187,6 +187,21 @@ Plan sewnPlan() {
     return plan;
 }
 
+Plan sprayedPlan() {
+    Plan plan = ofOnePass("Sprayed");
+    TaskList t;
+    using enum TaskKind;
+    t.add("lay-top", layTop, 1, "", {"Ada", "Bo"}, 0, 134, {});
+    t.add("spray-A1", spray, 1, "A1", {"Ada"}, 134, 269, {"lay-top"});
+    t.add("spray-B1", spray, 1, "B1", {"Bo"}, 134, 269, {"lay-top"});
+    t.add("smooth", smooth, 1, "", {"Ada"}, 269, 359, {"spray-A1", "spray-B1"});
+    t.add("settle", settle, 1, "", {}, 359, 539, {"smooth"});
+    t.add("check", checkUnderside, 1, "", {"Bo"}, 539, 659, {"settle"});
+    plan.tasks = std::move(t.tasks);
+    plan.finish = plan.tasks.back().end;
+    return plan;
+}
+
 Setting smallSetting() {
     Setting setting;
     setting.room.tables = {Table{.length = 52_in, .width = 24_in, .count = 1}};

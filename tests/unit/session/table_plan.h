@@ -20,6 +20,8 @@ Plan pinnedPlan();
 /// again from the back.
 Plan dottedPlan(bool thick = false);
 
+/// One pass of A1 and B1 with spray, two patches each, smoothed and left to set afterwards.
+Plan sprayedPlan();
 /// One pass of A1 and B1 with thread, ten stitches each, smoothed before they are sewn.
 Plan sewnPlan();
 

@@ -1,3 +1,4 @@
+#include "job/spacings.h"
 #include "ways/supplies.h"
 #include "ways/way.h"
 
@@ -132,20 +133,25 @@ TEST(Ways, PointsAreCounted) {
     EXPECT_EQ(thread.count(1).english(), "1 stitch");
     EXPECT_EQ(thread.count(812).english(), "812 stitches");
     EXPECT_EQ(thread.every("4 in").english(), "rows every 4 in");
+    const auto& spray = wayOf(Basting::With::spray).words;
+    EXPECT_EQ(spray.count(1).english(), "1 patch");
+    EXPECT_EQ(spray.count(30).english(), "30 patches");
+    EXPECT_EQ(spray.every("18 in").english(), "bands of 18 in");
 }
 
 // Common practice: what melts under an iron is not ironed.
 TEST(Ways, OnlyWhatIsIronedSpeaksAgainstABattingThatMelts) {
+    Session aired;
+    aired.setting.room.ventilated = true;
     Job job;
     for (const Way& way : allWays()) {
         job.batting.meltable = false;
-        EXPECT_FALSE(way.against(job));
+        EXPECT_TRUE(way.against(job, aired).empty());
         job.batting.meltable = true;
-        const auto against = way.against(job);
-        EXPECT_EQ(against.has_value(), way.irons);
-        if (against) {
-            EXPECT_EQ(against->kind, Finding::Kind::battingMelts);
-        }
+        const Findings against = way.against(job, aired);
+        EXPECT_EQ(against.size(), way.irons ? 1u : 0u);
+        for (const Finding& f : against)
+            EXPECT_EQ(f.kind, Finding::Kind::battingMelts);
     }
 }
 
@@ -214,6 +220,76 @@ TEST(Thread, SaysHowLongItIsDrawnOutAgain) {
     const auto& words = wayOf(Basting::With::thread).words;
     EXPECT_NE(words.rolledUp(10).english().find("1 minute."), std::string::npos);
     EXPECT_NE(words.rolledUp(812).english().find("45 minutes"), std::string::npos);
+}
+
+/// A session of one quilt, sprayed, where nothing speaks against it.
+Session sprayed(Length width, Length length) {
+    Session session;
+    session.jobs.resize(1);
+    session.jobs[0].top.width = {width};
+    session.jobs[0].top.length = {length};
+    session.jobs[0].basting = bastedWith({}, Basting::With::spray);
+    session.setting.room.ventilated = true;
+    session.setting.helpers.resize(2);
+    session.setting.helpers[1].name = "Bo";
+    return session;
+}
+
+// Common practice: one can for about three queens, or for six or seven lap quilts; the sizes from
+// memory.
+TEST(Spray, TakesACanForThreeQueensAtMostAndSixLapQuiltsAtLeast) {
+    const Way& way = wayOf(Basting::With::spray);
+    const auto cans = [&](Length width, Length length, std::size_t quilts) {
+        const Session session = sprayed(width, length);
+        QuiltPlan quilt;
+        quilt.zones.resize(1);
+        quilt.zones[0].points.resize(4);
+        const std::vector<BastedQuilt> all(quilts, {&session.jobs[0], &quilt});
+        const auto supplies = way.materials(session, all);
+        EXPECT_EQ(supplies.size(), 2u);
+        EXPECT_EQ(supplies[0].kind, Supply::Kind::sprayCans);
+        EXPECT_EQ(supplies[1].kind, Supply::Kind::covers);
+        EXPECT_EQ(supplies[1].need, 2) << "table and floor";
+        return supplies[0].buy;
+    };
+    EXPECT_EQ(cans(50_in, 65_in, 6), 1);
+    EXPECT_EQ(cans(50_in, 65_in, 8), 2);
+    EXPECT_EQ(cans(90_in, 108_in, 1), 1);
+    EXPECT_EQ(cans(90_in, 108_in, 4), 2);
+    const Session session = sprayed(50_in, 65_in);
+    const QuiltPlan none;
+    const std::vector<BastedQuilt> nothing{{&session.jobs[0], &none}};
+    EXPECT_TRUE(way.materials(session, nothing).empty());
+    EXPECT_TRUE(way.tools(session, nothing).empty());
+}
+
+// Common practice, and on every can: only where there is air, no iron, and nobody it harms.
+TEST(Spray, IsRefusedWhereItMayHarm) {
+    using Kind = Finding::Kind;
+    const auto against = [](const Session& s, std::size_t quilt) {
+        std::vector<std::pair<Kind, std::string>> out;
+        for (const Finding& f : wayOf(s.jobs[quilt]).against(s.jobs[quilt], s)) {
+            EXPECT_EQ(f.level, Finding::Level::stop);
+            EXPECT_FALSE(f.cure.empty());
+            out.emplace_back(f.kind, f.subject);
+        }
+        return out;
+    };
+    using All = std::vector<std::pair<Kind, std::string>>;
+    Session s = sprayed(60_in, 72_in);
+    EXPECT_EQ(against(s, 0), All{});
+    s.setting.room.ventilated = false;
+    EXPECT_EQ(against(s, 0), (All{{Kind::notVentilated, ""}}));
+    s.setting.room.ventilated = true;
+    s.setting.helpers[1].troubleBreathing = true;
+    EXPECT_EQ(against(s, 0), (All{{Kind::troubleBreathing, "Bo"}}));
+    s.setting.helpers[1].troubleBreathing = false;
+    s.jobs.emplace_back().basting.with = Basting::With::dots;
+    EXPECT_EQ(against(s, 0), (All{{Kind::sprayAndIrons, ""}}));
+    EXPECT_EQ(against(s, 1), (All{{Kind::sprayAndIrons, ""}})) << "an iron beside spray";
+    s.jobs[1].basting.with = Basting::With::pins;
+    EXPECT_EQ(against(s, 0), All{});
+    EXPECT_EQ(against(s, 1), All{});
 }
 
 // Common practice: a tenth more than counted.

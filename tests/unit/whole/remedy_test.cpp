@@ -1,4 +1,6 @@
+#include "job/spacings.h"
 #include "planners/whole/remedy.h"
+#include "ways/way.h"
 
 #include <gtest/gtest.h>
 
@@ -99,6 +101,38 @@ TEST(Remedy, OffersEveryWayThatMayCrossSeams) {
         EXPECT_EQ(remedy.applied(evening()).jobs[1].basting.with, with);
         EXPECT_EQ(remedy.applied(evening()).jobs[0], evening().jobs[0]);
     }
+}
+
+// Where spray is refused the room is aired, or another way is taken; each cure leaves nothing
+// against it.
+TEST(Remedy, CuresWhatIsAgainstSpray) {
+    using enum Finding::Kind;
+    Session s = evening();
+    s.jobs[1].basting = bastedWith(s.jobs[1].basting, Basting::With::spray);
+    const auto still = [](const Session& then) {
+        return !wayOf(then.jobs[1]).against(then.jobs[1], then).empty();
+    };
+    EXPECT_TRUE(still(s));
+    const auto aired = remediesFor(ofSecond(notVentilated), s, {});
+    ASSERT_EQ(aired.size(), 4u);
+    EXPECT_TRUE(aired[0].applied(s).setting.room.ventilated);
+    s.setting.room.ventilated = true;
+    s.setting.helpers[0].troubleBreathing = true;
+    const auto others = remediesFor(ofSecond(troubleBreathing), s, {});
+    EXPECT_EQ(others.size(), 3u);
+    s.setting.helpers[0].troubleBreathing = false;
+    s.jobs[0].basting.with = Basting::With::dots;
+    const auto cold = remediesFor(ofSecond(sprayAndIrons), s, {});
+    EXPECT_EQ(cold.size(), 3u);
+    for (const auto* remedies : {&aired, &others, &cold})
+        for (const Remedy& remedy : *remedies) {
+            const Session then = remedy.applied(s);
+            EXPECT_EQ(then.jobs[0], s.jobs[0]);
+            if (then.jobs[1].basting.with != Basting::With::spray) {
+                EXPECT_FALSE(still(then));
+                EXPECT_EQ(then.jobs[1].basting.spacing, 4_in);
+            }
+        }
 }
 
 TEST(Remedy, HelpsWithWhatTheSessionHas) {
