@@ -22,11 +22,11 @@ Supply supply(const PlanView& v, Supply::Kind kind) {
     return out;
 }
 
-/// The first row of such a thing; all of them where there is none.
-Pointer rowOf(const PlanView& v, Supply::Kind kind) {
+/// A field of the first row of such a thing; all rows where there is none.
+Pointer rowOf(const PlanView& v, Supply::Kind kind, std::string_view key) {
     const auto at = std::ranges::find(v.plan.supplies, kind, &Supply::kind);
     return at == v.plan.supplies.end() ? Pointer{} / "supplies"
-                                       : Pointer{}.in("supplies", v.plan.supplies, *at);
+                                       : Pointer{}.in("supplies", v.plan.supplies, *at) / key;
 }
 
 int clampsOf(const Pass& p) {
@@ -106,14 +106,14 @@ void suppliesEnough(const PlanView& v, Report& report) {
     const Stash& stash = v.session.setting.stash;
     const auto check = [&](Supply::Kind kind, const char* name, double least, double have) {
         const Supply said = supply(v, kind);
-        const Pointer there = rowOf(v, kind);
         if (said.need < least)
-            report.add(there / "need", "The plan uses " + figure(least) + " " + name + "; " +
-                                           figure(said.need) + " are said to be needed.");
+            report.add(rowOf(v, kind, "need"), "The plan uses " + figure(least) + " " + name +
+                                                   "; " + figure(said.need) +
+                                                   " are said to be needed.");
         if (said.have > have)
-            report.add(there / "have", "There are " + figure(have) + " " + name +
-                                           " in the stash; the plan counts on " +
-                                           figure(said.have) + ".");
+            report.add(rowOf(v, kind, "have"), "There are " + figure(have) + " " + name +
+                                                   " in the stash; the plan counts on " +
+                                                   figure(said.have) + ".");
     };
     // A tenth more than the points: some bend, some hide (common practice).
     check(Supply::Kind::pins, "pins", std::ceil(pins * 1.1 - 1e-9), stash.pins);
@@ -124,7 +124,7 @@ void suppliesEnough(const PlanView& v, Report& report) {
     check(Supply::Kind::clips, "clips", mostAtOnce(v, clipsOf), clips);
     const Length tape = inUnits(supply(v, Supply::Kind::tape).need, v.plan.unit);
     if (tape < tapeOf(v) - kFine)
-        report.add(rowOf(v, Supply::Kind::tape) / "need",
+        report.add(rowOf(v, Supply::Kind::tape, "need"),
                    "The passes take " + figure(tapeOf(v), v.plan.unit) + " of tape; " +
                        figure(tape, v.plan.unit) + " are said to be needed.");
 }

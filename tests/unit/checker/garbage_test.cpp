@@ -1,7 +1,9 @@
+#include "plan/plan_json.h"
 #include "unit/checker/good_plan.h"
 #include "unit/checker/random.h"
 
 #include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
 
 namespace bastewright::testing {
 namespace {
@@ -135,6 +137,12 @@ TEST(Checker, SaysSomethingOfAnyGarbageAndNeverFails) {
             garbage.spoil(good);
         const Findings once = checkPlan(good.session, good.plan);
         EXPECT_EQ(once, checkPlan(good.session, good.plan));
+        const auto file = nlohmann::json::parse(writePlan(good.plan));
+        for (const Finding& f : once) {
+            const nlohmann::json::json_pointer place{f.field};
+            EXPECT_TRUE(file.contains(place) || file.contains(place.parent_pointer()))
+                << f.field << ": " << f.text;
+        }
         if (seed % 20 == 19) {
             EXPECT_FALSE(once.empty());
         }

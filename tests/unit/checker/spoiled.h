@@ -7,10 +7,17 @@
 
 namespace bastewright::testing {
 
-/// One thing wrong with a good plan, and all the rules that must notice it.
+/// All the rules that must notice something, and where in the plan's file one of them must say that
+/// it is: a JSON pointer.
+struct Noticed {
+    std::set<std::string> by;
+    std::string at;
+};
+
+/// One thing wrong with a good plan; noticed by nobody where it is none.
 struct Spoiled {
     std::string how; ///< letters and digits only: it names the test
-    std::set<std::string> breaks;
+    Noticed noticed;
     std::function<void(Good&)> spoil;
     std::function<Good()> good = [] { return goodPlan(); };
     /// Rules that must stay silent even where they hold a figure to all that it follows from.

@@ -33,31 +33,33 @@ void tellByRows(Good& g) {
 
 std::vector<Spoiled> spoiledFigures() {
     return {
-        {"TheQuiltHasAnotherName", {"plan.names"}, [](Good& g) { g.quilt().name = "Tide"; }},
+        {"TheQuiltHasAnotherName",
+         {{"plan.names"}, "/name"},
+         [](Good& g) { g.quilt().name = "Tide"; }},
         {"TheTopIsSaidToBeSmaller",
-         {"layers.top"},
+         {{"layers.top"}, "/layers/top"},
          [](Good& g) { g.quilt().layers.top.width = 47_in; }},
         {"JointsAreSaidOfOneTable",
-         {"plan.findings"},
+         {{"plan.findings"}, "/findings/0"},
          [](Good& g) {
              g.plan.findings = {{Finding::Kind::tableJoints, Finding::Level::note, "/room/tables",
                                  "Cover the joints.", ""}};
              g.plan.findings.front().quilt = 0;
          }},
         {"AFindingIsGraverThanItsKind",
-         {"plan.findings"},
+         {{"plan.findings"}, "/findings/0/level"},
          [](Good& g) {
              g.plan.findings = {{Finding::Kind::piecesUnused, Finding::Level::warn,
                                  "/batting/pieces", "One is left.", ""}};
              g.plan.findings.front().quilt = 0;
          }},
         {"OffTheWallHelpsWhereThereIsNone",
-         {"plan.help"},
+         {{"plan.help"}, "/help/0/kind"},
          [](Good& g) {
              g.plan.help = {{Help::Kind::offTheWall, "Move it.", Seconds{120}, 0}};
          }},
         {"HelpIsNotRanked",
-         {"plan.help"},
+         {{"plan.help"}, "/help/1/saved"},
          [](Good& g) {
              g.plan.help = {{Help::Kind::table, "A table.", Seconds{120}, 0},
                             {Help::Kind::helper, "A helper.", Seconds{180}, 0}};
@@ -71,7 +73,7 @@ std::vector<Spoiled> spoiledFigures() {
          [] { return goodPlan(); },
          {"plan.help"}},
         {"AWayOfAnotherRoom",
-         {"passes.listed"},
+         {{"passes.listed"}, "/alternatives/1"},
          [](Good& g) {
              Alternative other = g.quilt().alternatives.front();
              other.chosen = false;
@@ -79,7 +81,7 @@ std::vector<Spoiled> spoiledFigures() {
              g.quilt().alternatives.push_back(other);
          }},
         {"AWayWithShiftsLongerThanAllOfThem",
-         {"passes.listed"},
+         {{"passes.listed"}, "/alternatives/1"},
          [](Good& g) {
              Alternative other = g.quilt().alternatives.front();
              other.chosen = false;
@@ -87,57 +89,57 @@ std::vector<Spoiled> spoiledFigures() {
              g.quilt().alternatives.push_back(other);
          }},
         {"AWayIsListedTwice",
-         {"passes.listed"},
+         {{"passes.listed"}, "/alternatives/1"},
          [](Good& g) {
              Alternative again = g.quilt().alternatives.front();
              again.chosen = false;
              g.quilt().alternatives.push_back(again);
          }},
         {"NothingTellsWhereThePointsGo",
-         {"points.told"},
+         {{"points.told"}, "/rows"},
          [](Good& g) { g.job().basting.layout.reset(); }},
         {"RowsAreTold", {}, tellByRows, [] { return goodPlan(); }, {"points.gaps", "points.told"}},
         {"RowsAreSaidToLieFartherApart",
-         {"points.gaps"},
+         {{"points.gaps"}, "/rows/gap"},
          [](Good& g) {
              tellByRows(g);
              g.quilt().rows->gap = 5_in;
          }},
         {"ForTheMachineItIsRolledFromItsShorterSides",
-         {"rolls.machine"},
+         {{"rolls.machine"}, "/machine_rolls"},
          [](Good& g) { g.quilt().machineRolls.front().side = Side::left; }},
         {"TheBackingWastesNothing",
-         {"backing.listed"},
+         {{"backing.listed"}, "/backing/alternatives/0/waste"},
          [](Good& g) { g.quilt().backing->alternatives.front().waste = 0; }},
         {"TheChosenBackingLiesTheOtherWay",
-         {"backing.listed"},
+         {{"backing.listed"}, "/backing/alternatives/0/direction"},
          [](Good& g) { g.quilt().backing->alternatives.front().along = false; }},
         {"CutsAreOutOfTurn",
-         {"backing.order"},
+         {{"backing.order"}, "/backing/cuts/2"},
          [](Good& g) { std::swap(g.quilt().backing->cuts[1], g.quilt().backing->cuts[2]); }},
         {"TheBattingIsSaidToBeAPack",
-         {"batting.listed"},
+         {{"batting.listed"}, "/batting/pack"},
          [](Good& g) { g.quilt().batting->pack = "crib"; }},
         {"SomebodyHasAPlaceTheyDoNotWorkFrom",
-         {"crew.letters"},
+         {{"crew.letters"}, "/passes/0/stretches/0/edges"},
          [](Good& g) { g.pass(1).stretches.front().edges.front().along.lo = 1_in; }},
         {"TwoHaveTheLettersOfEachOthersPlaces",
-         {"crew.letters"},
+         {{"crew.letters"}, "/passes/1/stretches/0"},
          [](Good& g) {
              auto& all = g.pass(2).stretches;
              std::swap(all[0].person, all[1].person);
          }},
         {"ATaskDoesNotWaitForAllOfTheCallBefore",
-         {"crew.waits"},
+         {{"crew.waits"}, "/tasks/10/after"},
          [](Good& g) { g.task("1.1 smooth").after.pop_back(); }},
         {"ATaskLastsLongerThanItsWork",
-         {"crew.lengths"},
+         {{"crew.lengths"}, "/tasks/40/end"},
          [](Good& g) {
              g.task("1.3 hand-over").end += Seconds{30};
              g.reorder();
          }},
         {"SettingUpTakesTooLong",
-         {"crew.setup"},
+         {{"crew.setup"}, "/tasks/0/end"},
          [](Good& g) {
              for (Task& t : g.plan.tasks) {
                  t.start += Seconds{t.kind == TaskKind::setUp ? 0 : 60};
@@ -146,15 +148,15 @@ std::vector<Spoiled> spoiledFigures() {
              g.reorder();
          }},
         {"TheFinishLiesOutsideItsRange",
-         {"crew.range"},
+         {{"crew.range"}, "/finish_range"},
          [](Good& g) { g.plan.range.early = g.plan.finish * 3; }},
         {"ABreakThatNobodyHasToldOf",
-         {"crew.pauses"},
+         {{"crew.pauses"}, "/breaks/0"},
          [](Good& g) {
              g.plan.breaks = {{g.plan.finish, g.plan.finish + Seconds{600}, false, {}}};
          }},
         {"ThingsAreBroughtThatNobodyUses",
-         {"supplies.needed"},
+         {{"supplies.needed"}, "/supplies/8"},
          [](Good& g) { ++g.plan.supplies.back().need, ++g.plan.supplies.back().buy; }},
     };
 }

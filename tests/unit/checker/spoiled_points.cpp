@@ -69,58 +69,59 @@ void confess(Good& g, int pins) {
 std::vector<Spoiled> spoiledPoints() {
     return {
         {"NothingTellsOfTheBandsThatAreSprayed",
-         {"points.sprayed"},
+         {{"points.sprayed"}, "/rows"},
          [](Good& g) { g.quilt().rows.reset(); },
          goodSpray},
         {"BandsAreTooNarrowToMeet",
-         {"points.sprayed", "points.slack", "points.bound", "passes.field"},
+         {{"points.sprayed", "points.slack", "points.bound", "passes.field"},
+          "/rows/lines/0/places"},
          [](Good& g) { g.job().basting.spacing = 11.5_in; },
          goodSpray},
         {"AStitchLiesAcrossItsRow",
-         {"points.sewn"},
+         {{"points.sewn"}, "/zones/2/points/7/angle"},
          [](Good& g) { pointAt(g, 22.75_in, 20_in).angle = 90; },
          goodThread},
         {"AStitchLiesAslant",
-         {"points.angle", "points.sewn"},
+         {{"points.angle", "points.sewn"}, "/zones/2/points/7/angle"},
          [](Good& g) { pointAt(g, 22.75_in, 20_in).angle = 45; },
          goodThread},
         {"AStitchReachesTowardsTheEdge",
-         {"points.edge", "points.rows"},
+         {{"points.edge", "points.rows"}, "/zones/2/points/0"},
          [](Good& g) { pointAt(g, 1.75_in, 20_in).at.x = 1.5_in; },
          goodThread},
         {"NothingTellsOfTheRowsThatAreSewn",
-         {"points.sewn"},
+         {{"points.sewn"}, "/rows"},
          [](Good& g) { g.quilt().rows.reset(); },
          goodThread},
         {"RowsAreSewnTooFarApart",
-         {"points.sewn", "points.slack", "points.bound"},
+         {{"points.sewn", "points.slack", "points.bound"}, "/rows/lines"},
          [](Good& g) { g.job().basting.spacing = 3.75_in; },
          goodThread},
         {"APinIsMissing",
-         {"points.coverage"},
+         {{"points.coverage"}, "/zones"},
          [](Good& g) { g.zone("p1.A3").points.erase(g.zone("p1.A3").points.begin() + 3); }},
         {"ACornerIsBare",
-         {"points.coverage"},
+         {{"points.coverage"}, "/zones"},
          [](Good& g) { std::erase(g.zone("p2.B4").points, pointAt(g, 46.5_in, 39_in)); }},
         {"APinIsTooNearTheEdge",
-         {"points.edge"},
+         {{"points.edge"}, "/zones/2/points/0"},
          [](Good& g) { pointAt(g, 1_in, 20_in).at.x = 0.75_in; }},
         {"APinReachesTowardsTheEdge",
-         {"points.edge"},
+         {{"points.edge"}, "/zones/2/points/0"},
          [](Good& g) { pointAt(g, 1_in, 20_in).angle = 0; }},
         {"ADotIsBesideTheTop",
-         {"points.edge", "points.zone", "passes.field"},
+         {{"points.edge", "points.zone", "passes.field"}, "/zones/2/points/0"},
          [](Good& g) { pointAt(g, 1_in, 20_in).at.x = -0.5_in; },
          goodDots},
-        {"PinsAreTooNearASeam", {"points.clearance"}, askForMoreClearance},
+        {"PinsAreTooNearASeam", {{"points.clearance"}, "/zones/0/points/0"}, askForMoreClearance},
         {"FewerPinsNearSeamsAreOwnedUpToThanThereAre",
-         {"points.clearance"},
+         {{"points.clearance"}, "/zones/0/points/0"},
          [](Good& g) {
              askForMoreClearance(g);
              confess(g, 45);
          }},
         {"MorePinsNearSeamsAreOwnedUpToThanThereAre",
-         {"points.clearance"},
+         {{"points.clearance"}, "/zones/0/points/0"},
          [](Good& g) {
              askForMoreClearance(g);
              confess(g, 47);
@@ -139,7 +140,7 @@ std::vector<Spoiled> spoiledPoints() {
          }},
         {"DotsNeedNoClearance", {}, askForMoreClearance, goodDots},
         {"TwoPinsAreTooClose",
-         {"points.apart"},
+         {{"points.apart"}, "/zones/6/points/1"},
          [](Good& g) { pointAt(g, 3.5_in, 1_in).at.x = 3.25_in; }},
         {"TwoPinsAreTooCloseAsThePlanSays",
          {},
@@ -149,7 +150,7 @@ std::vector<Spoiled> spoiledPoints() {
                                         "/basting/spacing", "No other way.", ""});
          }},
         {"OneOfTwoPinsThatAreTooCloseCanBeLeftOut",
-         {"crew.times", "points.apart", "points.zone"},
+         {{"crew.times", "points.apart", "points.zone"}, "/zones/1/points/13"},
          [](Good& g) {
              g.zone("p1.B2").points.push_back(g.zone("p1.B2").points.back());
              g.zone("p1.B2").points.back().at.x -= 0.25_in;
@@ -158,19 +159,19 @@ std::vector<Spoiled> spoiledPoints() {
                                         "/basting/spacing", "No other way.", ""});
          }},
         {"APinPointsHalfATurnRound",
-         {"points.angle"},
+         {{"points.angle"}, "/zones/6/points/1/angle"},
          [](Good& g) { pointAt(g, 3.5_in, 1_in).angle = 180; }},
         {"ADotHasADirection",
-         {"points.angle"},
+         {{"points.angle"}, "/zones/6/points/1/angle"},
          [](Good& g) { pointAt(g, 3.5_in, 1_in).angle = 45; },
          goodDots},
         {"APinIsInAZoneOfAnotherPass",
-         {"points.zone"},
+         {{"points.zone"}, "/zones/4/points/2"},
          [](Good& g) {
              exchange(g, {7.5_in, 28_in}, {7.5_in, 32_in});
          }},
         {"APinIsInTheWrongZoneOfItsPass",
-         {"points.zone"},
+         {{"points.zone"}, "/zones/0/points/6"},
          [](Good& g) {
              exchange(g, {22.5_in, 12_in}, {25.5_in, 12_in});
          }},
@@ -183,33 +184,37 @@ std::vector<Spoiled> spoiledPoints() {
              PinRow& row = r.lines[2];
              row.aside = {{row.places[3], {row.places[3], row.at}}};
          })},
-        {"APinBesideItsMarkIsElsewhere", {"points.rows"}, told([](PinRows& r) {
+        {"APinBesideItsMarkIsElsewhere", {{"points.rows"}, "/rows"}, told([](PinRows& r) {
              PinRow& row = r.lines[2];
              row.aside = {{row.places[3], {row.places[3] + 0.5_in, row.at}}};
          })},
         {"PointsGoByBlocksOfAnotherSize",
-         {"points.blocks"},
+         {{"points.blocks"}, "/blocks/block"},
          [](Good& g) { g.quilt().blocks.emplace().block = 3_in; }},
-        {"ARowLeavesAPinOut", {"points.rows"}, told([](PinRows& r) {
+        {"ARowLeavesAPinOut", {{"points.rows"}, "/rows"}, told([](PinRows& r) {
              r.lines[1].places.pop_back();
          })},
         {"ASinglePinMakesUpForIt", {}, told([](PinRows& r) {
              r.singles = {{r.lines[1].places.back(), r.lines[1].at}};
              r.lines[1].places.pop_back();
          })},
-        {"ASinglePinIsToldThatNoZoneHas", {"points.rows"}, told([](PinRows& r) {
+        {"ASinglePinIsToldThatNoZoneHas", {{"points.rows"}, "/zones"}, told([](PinRows& r) {
              r.singles = {{20_in, 20.125_in}};
          })},
-        {"ARowLiesBesideItsMark", {"points.rows"}, told([](PinRows& r) {
+        {"ARowLiesBesideItsMark", {{"points.rows"}, "/rows/lines/1/at"}, told([](PinRows& r) {
              r.ribbons.side[1] += 0.125_in;
          })},
-        {"ARibbonLacksAMark", {"points.rows"}, told([](PinRows& r) { r.ribbons.odd.pop_back(); })},
-        {"ARibbonRunsBackwards", {"points.rows"}, told([](PinRows& r) {
+        {"ARibbonLacksAMark", {{"points.rows"}, "/rows/lines/2/places/13"}, told([](PinRows& r) {
+             r.ribbons.odd.pop_back();
+         })},
+        {"ARibbonRunsBackwards", {{"points.rows"}, "/rows/ribbons/even/1"}, told([](PinRows& r) {
              std::swap(r.ribbons.even[0], r.ribbons.even[1]);
          })},
-        {"HandsMayNotBeOffSoFar", {"points.slack"}, told([](PinRows& r) { r.slack = 2_in; })},
+        {"HandsMayNotBeOffSoFar", {{"points.slack"}, "/rows/slack"}, told([](PinRows& r) {
+             r.slack = 2_in;
+         })},
         {"TheBoundOfPointsIsNotKershners",
-         {"points.bound"},
+         {{"points.bound"}, "/bounds/points"},
          [](Good& g) { g.quilt().bounds.points = 94; }},
     };
 }

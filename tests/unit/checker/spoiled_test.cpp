@@ -1,8 +1,10 @@
 #include "checker/rule.h"
+#include "plan/plan_json.h"
 #include "plan/sentences.h"
 #include "unit/checker/spoiled.h"
 
 #include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
 
 namespace bastewright::testing {
 namespace {
@@ -29,7 +31,8 @@ const std::set<std::string> kFollowing{
 std::set<std::string> brokenBut(const Good& good, const Spoiled& row) {
     std::set<std::string> out = broken(good);
     std::erase_if(out, [&](const std::string& rule) {
-        return kFollowing.contains(rule) && !row.breaks.contains(rule) && !row.keeps.contains(rule);
+        return kFollowing.contains(rule) && !row.noticed.by.contains(rule) &&
+               !row.keeps.contains(rule);
     });
     return out;
 }
@@ -39,10 +42,29 @@ TEST_P(SpoiledPlan, BreaksTheRulesItShouldAndNoOthers) {
     ASSERT_EQ(broken(good), std::set<std::string>{}) << "before it was spoiled";
     GetParam().spoil(good);
     const Findings findings = checkPlan(good.session, good.plan);
-    EXPECT_EQ(brokenBut(good, GetParam()), GetParam().breaks);
+    EXPECT_EQ(brokenBut(good, GetParam()), GetParam().noticed.by);
     for (const Finding& f : findings) {
         EXPECT_EQ(f.level, Finding::Level::stop);
         EXPECT_TRUE(f.text.english().ends_with('.')) << f.text;
+    }
+}
+
+// One of the rules names the place, and whatever else is named is a place of the file, or of what
+// is missing in it.
+TEST_P(SpoiledPlan, IsNamedWhereItIs) {
+    Good good = GetParam().good();
+    GetParam().spoil(good);
+    const auto file = nlohmann::json::parse(writePlan(good.plan));
+    std::set<std::string> places;
+    for (const Finding& f : checkPlan(good.session, good.plan)) {
+        if (GetParam().noticed.by.contains(f.subject))
+            places.insert(f.field);
+        const nlohmann::json::json_pointer place{f.field};
+        EXPECT_TRUE(file.contains(place) || file.contains(place.parent_pointer()))
+            << f.field << ": " << f.text;
+    }
+    if (!GetParam().noticed.by.empty()) {
+        EXPECT_THAT(places, ::testing::Contains(GetParam().noticed.at));
     }
 }
 
@@ -56,7 +78,7 @@ TEST_P(SpoiledPlan, IsJudgedTheSameWithoutItsSentences) {
     });
     for (Finding& f : good.plan.findings)
         f.field = "x";
-    EXPECT_EQ(brokenBut(good, GetParam()), GetParam().breaks);
+    EXPECT_EQ(brokenBut(good, GetParam()), GetParam().noticed.by);
 }
 
 INSTANTIATE_TEST_SUITE_P(Checker, SpoiledPlan, ::testing::ValuesIn(all()),
@@ -65,7 +87,7 @@ INSTANTIATE_TEST_SUITE_P(Checker, SpoiledPlan, ::testing::ValuesIn(all()),
 TEST(SpoiledPlans, TogetherBreakEveryRule) {
     std::set<std::string> seen;
     for (const Spoiled& row : all())
-        seen.insert(row.breaks.begin(), row.breaks.end());
+        seen.insert(row.noticed.by.begin(), row.noticed.by.end());
     for (const check::Rule& rule : check::rules())
         EXPECT_TRUE(seen.contains(std::string{rule.name})) << rule.name << " is never broken";
 }
