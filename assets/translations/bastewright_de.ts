@@ -908,6 +908,14 @@
         <source>The floor</source>
         <translation>Der Boden</translation>
     </message>
+    <message>
+        <source>Narrow bands</source>
+        <translation>Schmale Streifen</translation>
+    </message>
+    <message>
+        <source>Deep bands</source>
+        <translation>Tiefe Streifen</translation>
+    </message>
 </context>
 <context>
     <name>GuideHead</name>
@@ -2053,6 +2061,10 @@
     <message>
         <source>Remove %1</source>
         <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>breathes well</source>
+        <translation>atmet frei</translation>
     </message>
 </context>
 <context>
@@ -4269,10 +4281,6 @@
         <translation>keine</translation>
     </message>
     <message>
-        <source> (pass %1: %2)</source>
-        <translation> (Durchgang %1: %2)</translation>
-    </message>
-    <message>
         <source>, each when it is called.</source>
         <translation>, jede auf Ruf.</translation>
     </message>
@@ -4355,10 +4363,6 @@
     <message>
         <source> (pulled across)</source>
         <translation> (herübergezogen)</translation>
-    </message>
-    <message>
-        <source>: no pins here</source>
-        <translation>: hier keine Nadeln</translation>
     </message>
     <message>
         <source>; holds %1</source>
@@ -4471,10 +4475,6 @@
     <message>
         <source>Round corners: a clamp on the edge.</source>
         <translation>Runde Ecken: Klemme an der Kante.</translation>
-    </message>
-    <message>
-        <source>Square: 6 in of tape, the backing only.</source>
-        <translation>Eckig: 15 cm Klebeband, nur die Rückseite.</translation>
     </message>
     <message>
         <source>One number, one moment; middles first.</source>
@@ -4781,18 +4781,6 @@
         <translation>alle Zeiten ungefähr</translation>
     </message>
     <message>
-        <source>Six calls a pass. Nobody goes on before the next.</source>
-        <translation>Sechs Rufe je Durchgang. Vor dem nächsten macht niemand weiter.</translation>
-    </message>
-    <message>
-        <source>Seven calls a pass. Nobody goes on before the next.</source>
-        <translation>Sieben Rufe je Durchgang. Vor dem nächsten macht niemand weiter.</translation>
-    </message>
-    <message>
-        <source>Eight calls a pass. Nobody goes on before the next.</source>
-        <translation>Acht Rufe je Durchgang. Vor dem nächsten macht niemand weiter.</translation>
-    </message>
-    <message>
         <source>Where nobody stands: %1.</source>
         <translation>Wo niemand steht: %1.</translation>
     </message>
@@ -4855,6 +4843,54 @@
     <message>
         <source>Top, batting, backing: the three layers, from above. Hang: what reaches over the table&apos;s edge. Pleat: a fold underneath; whoever finds one says so, and nobody goes on before it is out.</source>
         <translation>Top, Vlies, Rückseite: die drei Lagen, von oben. Überhang: was über die Tischkante reicht. Falte: Stoff, der darunter doppelt liegt; wer eine findet, sagt es, und vorher macht niemand weiter.</translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation>Warten</translation>
+    </message>
+    <message>
+        <source>Nobody touches it, for as long as the can says.</source>
+        <translation>Niemand fasst es an, so lange, wie es auf der Dose steht.</translation>
+    </message>
+    <message>
+        <source>Wait. %1 feel for ripples and look at the hang.</source>
+        <translation>Warten. Auf Wellen und Überhang achten: %1.</translation>
+    </message>
+    <message>
+        <source>Wait. %1 look underneath.</source>
+        <translation>Warten. Darunter sehen nach: %1.</translation>
+    </message>
+    <message>
+        <source>Yours: none</source>
+        <translation>Die eigenen: keine</translation>
+    </message>
+    <message>
+        <source> (%1: %2)</source>
+        <translation> (%1: %2)</translation>
+    </message>
+    <message>
+        <source>: nothing of yours</source>
+        <translation>: hier nichts zu tun</translation>
+    </message>
+    <message>
+        <source>%1 leaves, nothing half done; %2 takes over.</source>
+        <translation>%1 geht, nichts halb fertig; %2 übernimmt.</translation>
+    </message>
+    <message>
+        <source>%1 calls a pass. Nobody goes on before the next.</source>
+        <translation>%1 Rufe je Durchgang. Vor dem nächsten macht niemand weiter.</translation>
+    </message>
+    <message>
+        <source>Square: %1 of tape, the backing only.</source>
+        <translation>Eckig: %1 Klebeband, nur die Rückseite.</translation>
+    </message>
+    <message>
+        <source>Leave it to set: nobody touches it</source>
+        <translation>Abbinden lassen: niemand fasst es an</translation>
+    </message>
+    <message>
+        <source>As long as the can says; cans closed, hands washed.</source>
+        <translation>So lange, wie es auf der Dose steht; Dosen zu, Hände gewaschen.</translation>
     </message>
 </context>
 <context>
@@ -9006,10 +9042,6 @@
         <translation>%1 weitere Stellen der Datei weichen vom Plan ab.</translation>
     </message>
     <message>
-        <source>have none that reads &apos;%1&apos;.</source>
-        <translation>enthalten keinen, der „%1“ lautet.</translation>
-    </message>
-    <message>
         <source>is &apos;%1&apos;, which this is not counted in.</source>
         <translation>ist „%1“; darin wird es nicht gezählt.</translation>
     </message>
@@ -9020,10 +9052,6 @@
     <message>
         <source>is not the sentence for what is bought.</source>
         <translation>ist nicht der Satz zu dem, was gekauft wird.</translation>
-    </message>
-    <message>
-        <source>call tables of one size &apos;%1&apos; and &apos;%2&apos;.</source>
-        <translation>nennen gleich große Tische „%1“ und „%2“.</translation>
     </message>
     <message>
         <source>is there twice.</source>
@@ -9160,10 +9188,6 @@
     <message>
         <source>Close from the middle outward.</source>
         <translation>Von der Mitte aus schließen.</translation>
-    </message>
-    <message>
-        <source>Pins, dots or thread</source>
-        <translation>Nadeln, Klebepunkte oder Faden</translation>
     </message>
     <message>
         <source>%1, move into pass %2: it weighs %3 and must stay flat, so %4 people should slide it, and only one here can lift.</source>
@@ -9592,6 +9616,290 @@
     <message>
         <source>Allow them nearer to the edge.</source>
         <translation>Sie näher am Rand zulassen.</translation>
+    </message>
+    <message>
+        <source>Pins, dots, thread or spray</source>
+        <translation>Nadeln, Klebepunkte, Faden oder Spray</translation>
+    </message>
+    <message>
+        <source>Outdoors, or windows and doors are open</source>
+        <translation>Im Freien, oder Fenster und Türen sind offen</translation>
+    </message>
+    <message>
+        <source>Has trouble breathing</source>
+        <translation>Bekommt schwer Luft</translation>
+    </message>
+    <message>
+        <source>is &apos;%1&apos;, which no sentence of the file says.</source>
+        <translation>ist „%1“; das sagt kein Satz der Datei.</translation>
+    </message>
+    <message>
+        <source>is &apos;%1&apos;; tables of that size are called &apos;%2&apos; elsewhere.</source>
+        <translation>ist „%1“; Tische dieser Größe heißen sonst „%2“.</translation>
+    </message>
+    <message>
+        <source>Go outdoors, or open windows and doors</source>
+        <translation>Ins Freie gehen oder Fenster und Türen öffnen</translation>
+    </message>
+    <message>
+        <source>the waiting</source>
+        <translation>das Warten</translation>
+    </message>
+    <message>
+        <source>The waiting</source>
+        <translation>Das Warten</translation>
+    </message>
+    <message>
+        <source>Fuse dots are pressed with an iron, and basting spray, which catches fire at one, is used on another quilt of this session.</source>
+        <translation>Klebepunkte werden mit einem Eisen gepresst, und bei diesem Treffen wird an einem anderen Quilt Heftspray benutzt, das daran Feuer fängt.</translation>
+    </message>
+    <message>
+        <source>Baste one of the two otherwise, or on another day.</source>
+        <translation>Einen der beiden anders heften oder an einem anderen Tag.</translation>
+    </message>
+    <message>
+        <source>Spray</source>
+        <translation>Sprühen</translation>
+    </message>
+    <message>
+        <source>Top and batting back: one half, then the other; from pass 2 on, onto what is basted.</source>
+        <translation>Top und Vlies zurück: erst die eine Hälfte, dann die andere; ab Durchgang 2 auf das schon Geheftete.</translation>
+    </message>
+    <message>
+        <source>Top and batting lie back. From the fold outward, band by band: spray the batting below and smooth it down, spray it above and smooth the top down.</source>
+        <translation>Top und Vlies liegen zurück. Von der Falte nach außen, Streifen für Streifen: Vlies unten besprühen und glatt streichen, oben besprühen und das Top glatt streichen.</translation>
+    </message>
+    <message>
+        <source>Never spray toward a face.</source>
+        <translation>Nie zu einem Gesicht hin sprühen.</translation>
+    </message>
+    <message>
+        <source>Hold up what is folded back.</source>
+        <translation>Das Zurückgeklappte hochhalten.</translation>
+    </message>
+    <message>
+        <source>Wash your hands afterwards; the can&apos;s label decides.</source>
+        <translation>Danach Hände waschen; es gilt, was auf der Dose steht.</translation>
+    </message>
+    <message>
+        <source>Spray and smooth down</source>
+        <translation>Sprühen und glatt streichen</translation>
+    </message>
+    <message>
+        <source>spray</source>
+        <translation>sprühen</translation>
+    </message>
+    <message>
+        <source>A light, even mist from as far off as the can says. Every band is smoothed from the fold outward before the next.</source>
+        <translation>Leicht und gleichmäßig, aus dem Abstand, der auf der Dose steht. Jeder Streifen wird von der Falte nach außen glatt gestrichen, bevor der nächste kommt.</translation>
+    </message>
+    <message>
+        <source>Plenty of air, no iron, no flame; never spray toward a face.</source>
+        <translation>Viel Luft, kein Eisen, keine Flamme; nie zu einem Gesicht hin sprühen.</translation>
+    </message>
+    <message>
+        <source>the spraying</source>
+        <translation>das Sprühen</translation>
+    </message>
+    <message>
+        <source>The spraying</source>
+        <translation>Das Sprühen</translation>
+    </message>
+    <message>
+        <source>sprayed</source>
+        <translation>besprüht</translation>
+    </message>
+    <message>
+        <source>%1: spray %2</source>
+        <translation>%1: %2 besprühen</translation>
+    </message>
+    <message>
+        <source>%1 sprays %2</source>
+        <translation>%1 besprüht %2</translation>
+    </message>
+    <message>
+        <source>%1 spray %2</source>
+        <translation>%1 besprühen %2</translation>
+    </message>
+    <message>
+        <source>%1 sprays %2 at %3</source>
+        <translation>%1 besprüht %2 um %3</translation>
+    </message>
+    <message>
+        <source>%1 is sprayed</source>
+        <translation>%1 ist besprüht</translation>
+    </message>
+    <message>
+        <source>%1 are sprayed</source>
+        <translation>%1 sind besprüht</translation>
+    </message>
+    <message>
+        <source>spraying of zone %1</source>
+        <translation>das Sprühen von Zone %1</translation>
+    </message>
+    <message>
+        <source>spraying of zones %1</source>
+        <translation>das Sprühen der Zonen %1</translation>
+    </message>
+    <message>
+        <source>Sprayed patches</source>
+        <translation>Besprühte Felder</translation>
+    </message>
+    <message>
+        <source>Where the bands go</source>
+        <translation>Wo die Streifen liegen</translation>
+    </message>
+    <message>
+        <source>Baste with spray, which may lie on seams</source>
+        <translation>Mit Spray heften, das auf Nähten liegen darf</translation>
+    </message>
+    <message>
+        <source>A ripple is lifted from the nearest edge and smoothed down again.</source>
+        <translation>Eine Welle wird vom nächsten Rand her gelöst und noch einmal glatt gestrichen.</translation>
+    </message>
+    <message>
+        <source>A band at every mark of the side ribbon.</source>
+        <translation>Ein Streifen an jeder Marke des seitlichen Bandes.</translation>
+    </message>
+    <message>
+        <source>Every band smoothed down, cans closed, nothing half done.</source>
+        <translation>Jeder Streifen glatt gestrichen, Dosen zu, nichts halb fertig.</translation>
+    </message>
+    <message>
+        <source>You leave. Smooth your band down first; say which one you have reached.</source>
+        <translation>Aufbruch. Erst den eigenen Streifen glatt streichen und sagen, bei welchem Schluss ist.</translation>
+    </message>
+    <message>
+        <source>No pleat below? Does the backing hold?</source>
+        <translation>Unten keine Falte? Hält die Rückseite?</translation>
+    </message>
+    <message>
+        <source>Cans closed, away from heat; covers folded inward; hands washed.</source>
+        <translation>Dosen zu und fern von Wärme; Abdeckungen nach innen gefaltet; Hände gewaschen.</translation>
+    </message>
+    <message>
+        <source>Cans closed, covers off, hands washed.</source>
+        <translation>Dosen zu, Abdeckungen weg, Hände gewaschen.</translation>
+    </message>
+    <message>
+        <source>Plenty of air; no iron, no flame; never spray toward a face; wash your hands; the can&apos;s label decides.</source>
+        <translation>Viel Luft; kein Eisen, keine Flamme; nie zu einem Gesicht hin sprühen; Hände waschen; es gilt, was auf der Dose steht.</translation>
+    </message>
+    <message>
+        <source>Spray only outdoors or with windows and doors open, away from irons and flames and from anybody who has trouble breathing.</source>
+        <translation>Nur im Freien oder bei offenen Fenstern und Türen sprühen, fern von Eisen und Flammen und von allen, die schwer Luft bekommen.</translation>
+    </message>
+    <message>
+        <source>Table and floor are covered. Never spray toward a face; wash your hands afterwards. The can&apos;s label decides.</source>
+        <translation>Tisch und Boden sind abgedeckt. Nie zu einem Gesicht hin sprühen; danach Hände waschen. Es gilt, was auf der Dose steht.</translation>
+    </message>
+    <message>
+        <source>How deep is a band of spray?</source>
+        <translation>Wie tief ist ein Sprühstreifen?</translation>
+    </message>
+    <message>
+        <source>A band is sprayed and smoothed down in one go; a forearm and a hand are about 18 in.</source>
+        <translation>Ein Streifen wird in einem Zug besprüht und glatt gestrichen; Unterarm und Hand sind etwa 45 cm.</translation>
+    </message>
+    <message>
+        <source>1 patch</source>
+        <translation>1 Feld</translation>
+    </message>
+    <message>
+        <source>%1 patches</source>
+        <translation>%1 Felder</translation>
+    </message>
+    <message>
+        <source>bands of %1</source>
+        <translation>Streifen von %1</translation>
+    </message>
+    <message>
+        <source>The patches lie side by side, no spot farther than %1 from the middle of one, so the layers are held together everywhere.</source>
+        <translation>Die Felder liegen dicht an dicht, keine Stelle weiter als %1 von der Mitte eines Feldes, so sind die Lagen überall verbunden.</translation>
+    </message>
+    <message>
+        <source>A band no deeper than two hands smooth in one go does not set before it lies flat. A patch is a stretch of a band as wide as the band is deep; zones and shares are counted in them.</source>
+        <translation>Ein Streifen, nicht tiefer, als zwei Hände in einem Zug glatt streichen, bindet nicht ab, bevor er flach liegt. Ein Feld ist ein Stück Streifen, so breit wie der Streifen tief; Zonen und Anteile werden in Feldern gezählt.</translation>
+    </message>
+    <message>
+        <source>1 single patch</source>
+        <translation>1 einzelnes Feld</translation>
+    </message>
+    <message>
+        <source>%1 single patches</source>
+        <translation>%1 einzelne Felder</translation>
+    </message>
+    <message>
+        <source>1 single patch more: %1.</source>
+        <translation>1 einzelnes Feld mehr: %1.</translation>
+    </message>
+    <message>
+        <source>%1 single patches more: %2.</source>
+        <translation>%1 einzelne Felder mehr: %2.</translation>
+    </message>
+    <message>
+        <source>Bands about %1 deep across the quilt, in patches about %2 wide.</source>
+        <translation>Streifen, etwa %1 tief, quer über den Quilt, in Feldern von etwa %2 Breite.</translation>
+    </message>
+    <message>
+        <source>Bands about %1 deep from head to foot, in patches about %2 wide.</source>
+        <translation>Streifen, etwa %1 tief, von Kopf bis Fuß, in Feldern von etwa %2 Breite.</translation>
+    </message>
+    <message>
+        <source>Fewest patches: %1 or fewer, not %2</source>
+        <translation>Wenigste Felder: %1 oder weniger, nicht %2</translation>
+    </message>
+    <message>
+        <source>shake the can and try it on scraps, as its label says.</source>
+        <translation>die Dose schütteln und an Resten probieren, wie es auf ihr steht.</translation>
+    </message>
+    <message>
+        <source>Zone %1 is sprayed in one step.</source>
+        <translation>Zone %1 wird in einem Schritt besprüht.</translation>
+    </message>
+    <message>
+        <source>Basting is sprayed outdoors or with windows and doors open only, and nothing says that they are.</source>
+        <translation>Heftspray wird nur im Freien oder bei offenen Fenstern und Türen benutzt, und davon ist nichts gesagt.</translation>
+    </message>
+    <message>
+        <source>Go outdoors or open them, and say so of the room; or baste otherwise.</source>
+        <translation>Ins Freie gehen oder sie öffnen und das beim Raum angeben; oder anders heften.</translation>
+    </message>
+    <message>
+        <source>%1 has trouble breathing, and basting is not sprayed where such a person is.</source>
+        <translation>%1 bekommt schwer Luft; wo so jemand ist, wird nicht gesprüht.</translation>
+    </message>
+    <message>
+        <source>Baste otherwise, or spray when %1 is not there.</source>
+        <translation>Anders heften oder sprühen, wenn %1 nicht da ist.</translation>
+    </message>
+    <message>
+        <source>Basting spray catches fire at an iron, and another quilt&apos;s dots are pressed in this session.</source>
+        <translation>Heftspray fängt an einem Eisen Feuer, und bei diesem Treffen werden Klebepunkte eines anderen Quilts gepresst.</translation>
+    </message>
+    <message>
+        <source>basting spray, 150 to 200 square feet a can</source>
+        <translation>Heftspray, 14 bis 18 m² je Dose</translation>
+    </message>
+    <message>
+        <source>basting spray, 14 to 18 m² a can</source>
+        <translation>Heftspray, 14 bis 18 m² je Dose</translation>
+    </message>
+    <message>
+        <source>can</source>
+        <translation>Dose</translation>
+    </message>
+    <message>
+        <source>cans</source>
+        <translation>Dosen</translation>
+    </message>
+    <message>
+        <source>old sheet to cover the floor</source>
+        <translation>altes Laken zum Abdecken des Bodens</translation>
+    </message>
+    <message>
+        <source>old sheets to cover table and floor</source>
+        <translation>alte Laken zum Abdecken von Tisch und Boden</translation>
     </message>
 </context>
 <context>
@@ -10071,6 +10379,14 @@
     <message>
         <source>Kept for other quilts</source>
         <translation>Behalten für andere Quilts</translation>
+    </message>
+    <message>
+        <source>Depth of a band</source>
+        <translation>Tiefe eines Streifens</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
     </message>
 </context>
 <context>
@@ -10641,6 +10957,10 @@
         <source>Overage that remains on each side</source>
         <translation>Überstand, der auf jeder Seite bleibt</translation>
     </message>
+    <message>
+        <source>Bound: Kershner, American Journal of Mathematics 61 (1939). Depth of a band: common practice, 12 to 18 in; the can’s label goes first.</source>
+        <translation>Schranke: Kershner, American Journal of Mathematics 61 (1939). Tiefe eines Streifens: allgemeine Praxis, 30 bis 45 cm; die Angabe auf der Dose geht vor.</translation>
+    </message>
 </context>
 <context>
     <name>words</name>
@@ -10987,6 +11307,26 @@
     <message>
         <source>%1 roll it up for quilting</source>
         <translation>%1 rollen ihn zum Quilten auf</translation>
+    </message>
+    <message>
+        <source>Leave it to set</source>
+        <translation>Abbinden lassen</translation>
+    </message>
+    <message>
+        <source>wait</source>
+        <translation>warten</translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation>Warten</translation>
+    </message>
+    <message>
+        <source>Nobody touches it yet; the can says for how long.</source>
+        <translation>Noch fasst es niemand an; wie lange, steht auf der Dose.</translation>
+    </message>
+    <message>
+        <source>The spray sets; nobody touches it</source>
+        <translation>Das Spray bindet ab; niemand fasst es an</translation>
     </message>
 </context>
 </TS>

@@ -85,8 +85,8 @@ bool standsAt(const Stretch& stretch, Side side) {
 /// Who sets the holds of each side where nobody stands.
 using Setters = std::map<Side, std::string>;
 
-/// Whoever has the shortest way round the table, seated people last; whoever did it in the pass
-/// before goes on where they are still there.
+/// Whoever has the shortest way round the table, seated people last; whoever did it in an earlier
+/// pass goes on where they are there.
 Setters settersOf(const Pass& pass, const std::vector<Stretch>& all,
                   const std::vector<Helper>& helpers, const Setters& before) {
     using Way = std::pair<bool, Length>; ///< seated, how far
@@ -171,8 +171,10 @@ std::map<int, Setters> settersOf(const Plan& plan, std::size_t quilt,
     std::map<int, Setters> out;
     Setters last;
     for (const Pass& pass : plan.quilts[quilt].passes) {
-        last = settersOf(pass, standing(plan, quilt, pass), helpers, last);
-        out[pass.number] = last;
+        const Setters now = settersOf(pass, standing(plan, quilt, pass), helpers, last);
+        for (const auto& [side, person] : now)
+            last.insert_or_assign(side, person);
+        out[pass.number] = now;
     }
     return out;
 }
@@ -260,6 +262,13 @@ std::string placeOf(const QuiltPlan& quilt, const std::string& person) {
     const auto most = std::ranges::max_element(
         count, [](const auto& a, const auto& b) { return a.second < b.second; });
     return most == count.end() ? std::string{} : most->first;
+}
+
+bool restsOnChairs(const QuiltPlan& quilt) {
+    return std::ranges::any_of(quilt.passes, [](const Pass& pass) {
+        return std::ranges::any_of(kSides,
+                                   [&](Side side) { return pass.beyond[side] == Beyond::chairs; });
+    });
 }
 
 std::optional<PassTimes> passTimes(const Plan& plan, std::size_t quilt, int pass) {

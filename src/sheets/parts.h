@@ -40,6 +40,9 @@ std::string placeOf(const QuiltPlan& quilt, const std::string& person);
 /// Where everybody stands in a pass, one entry a stretch.
 std::vector<Stretch> standing(const Plan& plan, std::size_t quilt, const Pass& pass);
 
+/// What hangs over some side rests on chairs in some pass.
+bool restsOnChairs(const QuiltPlan& quilt);
+
 /// First and last second of a pass without setting up and rolling up; nothing where it has no
 /// tasks.
 struct PassTimes {

@@ -4,7 +4,7 @@
 #include "planners/crew/rests.h"
 #include "planners/crew/situation.h"
 
-/// One pass from its first call to its last (docs/computation/crew.md, "Seven calls").
+/// One pass from its first call to its last (docs/computation/crew.md, "Calls").
 namespace bastewright::crew {
 
 /// Everything that does not change while a session is planned.
@@ -43,6 +43,7 @@ struct PassPlan {
     std::map<int, int> work; ///< seconds each has worked by then
     int start = 0, end = 0, lastRest = 0;
     int unworked = 0;                ///< zones of all calls that nobody of the team could do
+    int liftersMissing = 0;          ///< of those who lift that the shift asks for
     int overtime = 0;                ///< seconds beyond somebody's hours
     int deserted = 0;                ///< places where others do all the work
     int pinsFrom = 0, pinsUntil = 0; ///< from the first zone work to the last

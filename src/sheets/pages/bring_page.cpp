@@ -102,13 +102,6 @@ Block listHead(double width) {
         }};
 }
 
-bool restsOnChairs(const QuiltPlan& quilt) {
-    return std::ranges::any_of(quilt.passes, [](const Pass& pass) {
-        return std::ranges::any_of(kSides,
-                                   [&](Side side) { return pass.beyond[side] == Beyond::chairs; });
-    });
-}
-
 Flow bringList(const SheetContext& c, double width) {
     Flow flow{listHead(width)};
     for (const auto& s : c.plan.supplies)

@@ -30,8 +30,9 @@ public:
             return does(TaskKind::smooth)
                        ? plain(Text::tr("Your palm over it: no ripple? Is the hang right? If not, "
                                         "smooth again."))
-                       : plain(others(TaskKind::smooth, Text::tr("Wait. %1 feels for ripples and "
-                                                                 "looks at the hang.")));
+                       : plain(others(TaskKind::smooth,
+                                      Text::tr("Wait. %1 feels for ripples and looks at the hang."),
+                                      Text::tr("Wait. %1 feel for ripples and look at the hang.")));
         case Call::cool:
         case Call::wait:
             return plain(Text::tr("Nobody touches it."));
@@ -40,7 +41,8 @@ public:
                        ? plain(Text::tr("Look underneath: no pleat. Turn some up: is the back "
                                         "caught?"))
                        : plain(others(TaskKind::checkUnderside,
-                                      Text::tr("Wait. %1 looks underneath.")));
+                                      Text::tr("Wait. %1 looks underneath."),
+                                      Text::tr("Wait. %1 look underneath.")));
         case Call::move:
             return move();
         case Call::rollUp:
@@ -59,8 +61,8 @@ private:
         return std::ranges::any_of(parts_, [&](const Part& p) { return p.does(kind); });
     }
 
-    /// Who does it in this person's passes; empty where that is nobody, or too many to name.
-    QString doneBy(TaskKind kind) const {
+    /// Who else does it in this person's passes; empty where those are too many to name.
+    std::vector<std::string> othersDoing(TaskKind kind) const {
         std::vector<std::string> people;
         for (const Task& t : c_.plan.tasks)
             for (const Part& part : parts_)
@@ -68,13 +70,20 @@ private:
                     for (const std::string& name : t.people)
                         if (name != who_.name && std::ranges::count(people, name) == 0)
                             people.push_back(name);
-        return people.empty() || people.size() > 3 ? QString{} : names(people);
+        return people.size() > 3 ? std::vector<std::string>{} : people;
     }
 
-    /// The sentence with whoever does it; without anybody, only waiting.
-    QString others(TaskKind kind, const QString& sentence) const {
-        const QString people = doneBy(kind);
-        return people.isEmpty() ? Text::tr("Wait.") : sentence.arg(people);
+    QString doneBy(TaskKind kind) const {
+        const auto people = othersDoing(kind);
+        return people.empty() ? QString{} : names(people);
+    }
+
+    /// The sentence with whoever does it, for one and for several; without anybody, only waiting.
+    QString others(TaskKind kind, const QString& one, const QString& several) const {
+        const auto people = othersDoing(kind);
+        return people.empty()       ? Text::tr("Wait.")
+               : people.size() == 1 ? one.arg(names(people))
+                                    : several.arg(names(people));
     }
 
     std::vector<Span> lay() const {
@@ -121,7 +130,7 @@ private:
         return out;
     }
 
-    static std::vector<Span> holdsWords(const UsualHolds& usual) {
+    std::vector<Span> holdsWords(const UsualHolds& usual) const {
         std::vector<Span> out;
         const auto add = [&](const QString& where, const std::vector<int>& rounds) {
             out.push_back({where + QChar::Space});
@@ -133,11 +142,13 @@ private:
             add(out.empty() ? Text::tr("Yours, where nobody stands (%1):").arg(sideName(side))
                             : Text::tr("; where nobody stands (%1):").arg(sideName(side)),
                 rounds);
+        if (out.empty())
+            out.push_back({Text::tr("Yours: none")});
         if (usual.other)
             out.push_back(
-                {Text::tr(" (pass %1: %2)")
-                     .arg(usual.other->pass->number)
-                     .arg(usual.other->holds.empty() ? Text::tr("none")
+                {Text::tr(" (%1: %2)")
+                     .arg(c_.passName(usual.other->quilt, usual.other->pass->number),
+                          usual.other->holds.empty() ? Text::tr("none")
                                                      : numbers(rounds(usual.other->holds)))});
         out.push_back({Text::tr(", each when it is called.") + QChar::Space});
         return out;

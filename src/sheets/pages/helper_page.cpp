@@ -253,7 +253,7 @@ Block passLine(const SheetContext& c, const Part& part, bool sayHolds,
     if (!part.rows.isEmpty())
         words.push_back({Text::tr(": %1").arg(part.rows)});
     else if (part.zones.empty())
-        words.push_back({Text::tr(": no pins here")});
+        words.push_back({Text::tr(": nothing of yours")});
     if (sayHolds && !part.holds.empty())
         words.push_back({Text::tr("; holds %1").arg(numbers(rounds(part.holds)))});
     const auto when = set(clock(c.start(), part.start), kClock, kBoldText);

@@ -118,7 +118,7 @@ Block passRow(const SheetContext& c, std::size_t q, const Pass& pass, double wid
 }
 
 /// Who takes the rows of somebody who leaves: the neighbours along the table.
-QString takersOf(const SheetContext& c, std::size_t q, const std::string& person) {
+std::vector<std::string> takersOf(const SheetContext& c, std::size_t q, const std::string& person) {
     for (auto pass = c.plan.quilts[q].passes.rbegin(); pass != c.plan.quilts[q].passes.rend();
          ++pass) {
         const auto all = standing(c.plan, q, *pass);
@@ -130,7 +130,7 @@ QString takersOf(const SheetContext& c, std::size_t q, const std::string& person
             beside.push_back((own - 1)->person);
         if (own + 1 != all.end())
             beside.push_back((own + 1)->person);
-        return names(beside);
+        return beside;
     }
     return {};
 }
@@ -190,11 +190,13 @@ std::vector<Block> afternoon(const SheetContext& c, std::size_t q, double width,
                  {Text::tr(" and takes a share of the neighbors' rows.")}});
         if (h.until && after(*h.until) > first &&
             after(*h.until) <= std::max(last, c.plan.range.late)) {
-            const QString takers = takersOf(c, q, h.name);
+            const std::vector<std::string> takers = takersOf(c, q, h.name);
             add(after(*h.until), 2,
-                {{takers.isEmpty() ? Text::tr("%1 leaves, nothing half done.").arg(called(h.name))
-                                   : Text::tr("%1 leaves, nothing half done; %2 take over.")
-                                         .arg(called(h.name), takers),
+                {{takers.empty() ? Text::tr("%1 leaves, nothing half done.").arg(called(h.name))
+                  : takers.size() == 1 ? Text::tr("%1 leaves, nothing half done; %2 takes over.")
+                                             .arg(called(h.name), names(takers))
+                                       : Text::tr("%1 leaves, nothing half done; %2 take over.")
+                                             .arg(called(h.name), names(takers)),
                   true}});
         }
     }

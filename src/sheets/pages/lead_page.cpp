@@ -15,6 +15,8 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 namespace bastewright::sheets {
 namespace {
@@ -87,10 +89,8 @@ Block leadHead(const SheetContext& c, std::size_t q) {
 }
 
 SetText callsTitle(const SheetContext& c, std::size_t calls) {
-    return set(calls == 6   ? Text::tr("Six calls a pass. Nobody goes on before the next.")
-               : calls == 7 ? Text::tr("Seven calls a pass. Nobody goes on before the next.")
-                            : Text::tr("Eight calls a pass. Nobody goes on before the next."),
-               c.width, serif(type::kCheck));
+    return set(Text::tr("%1 calls a pass. Nobody goes on before the next.").arg(calls), c.width,
+               serif(type::kCheck));
 }
 
 /// The calls from left to right, each with its sign above its words.
@@ -190,31 +190,19 @@ std::vector<Span> letterKey(const SheetContext& c, std::size_t q, const Pass& pa
     return out;
 }
 
-/// Who sets the holds of sides where nobody stands: "Bo (head), Cai (foot)"; of the first pass, and
-/// empty where another pass has others.
+/// Who sets the holds of sides where nobody stands: "Bo (head), Cai (foot)"; a side that is
+/// somebody's in one pass and somebody else's in another stands on their own pages only.
 QString besideWords(const SheetContext& c, std::size_t q) {
-    using Setter = std::pair<Side, std::string>;
-    const auto settersIn = [&](const Pass& pass) {
-        std::vector<Setter> out;
-        for (const Helper& who : c.session.setting.helpers)
-            for (const Part& part : c.parts.at(who.name))
-                if (part.quilt == q && part.pass == &pass)
-                    for (const HoldPoint& hold : part.holds)
-                        if (!part.standsAt(hold.side))
-                            out.emplace_back(hold.side, who.name);
-        std::ranges::sort(out);
-        out.erase(std::ranges::unique(out).begin(), out.end());
-        return out;
-    };
-    const auto& passes = c.plan.quilts[q].passes;
-    const std::vector<Setter> first = settersIn(passes.front());
-    if (std::ranges::any_of(passes, [&](const Pass& pass) {
-            return !pass.holds.empty() && settersIn(pass) != first;
-        }))
-        return {};
+    std::map<Side, std::set<std::string>> setters;
+    for (const Helper& who : c.session.setting.helpers)
+        for (const Part& part : c.parts.at(who.name))
+            for (const HoldPoint& hold : part.holds)
+                if (part.quilt == q && !part.standsAt(hold.side))
+                    setters[hold.side].insert(who.name);
     QStringList words;
-    for (const auto& [side, person] : first)
-        words << Text::tr("%1 (%2)").arg(called(person), sideName(side));
+    for (const auto& [side, people] : setters)
+        if (people.size() == 1)
+            words << Text::tr("%1 (%2)").arg(called(*people.begin()), sideName(side));
     return words.join(Text::tr(", "));
 }
 
@@ -229,15 +217,15 @@ QString keyOf(const SheetContext& c, std::size_t q) {
     if (clamps)
         out << Text::tr("Round corners: a clamp on the edge.");
     if (tape)
-        out << Text::tr("Square: 6 in of tape, the backing only.");
+        out << Text::tr("Square: %1 of tape, the backing only.")
+                   .arg(
+                       length(c.unit() == Unit::inch ? Length::inches(6) : Length::millimetres(150),
+                              c.unit()));
     if (!out.isEmpty())
         out << Text::tr("One number, one moment; middles first.");
     if (const QString beside = besideWords(c, q); !beside.isEmpty())
         out << Text::tr("Where nobody stands: %1.").arg(beside);
-    if (std::ranges::any_of(quilt.passes, [](const Pass& p) {
-            return std::ranges::any_of(kSides,
-                                       [&](Side s) { return p.beyond[s] == Beyond::chairs; });
-        }))
+    if (restsOnChairs(quilt))
         out << Text::tr("Chairs carry what would reach the floor, not knees.");
     return out.join(QChar::Space);
 }

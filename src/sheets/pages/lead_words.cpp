@@ -256,7 +256,11 @@ std::vector<Span> careWords(const SheetContext& c) {
         Text::tr("Nobody climbs on a table."), Text::tr("Lift together on the count, knees bent."),
         Text::tr("Nothing on the floor where people walk; children and animals elsewhere.")};
     words += careOf(true);
-    words << Text::tr("Sweep with a magnet at the end, away from pacemakers and other implants.");
+    if (std::ranges::any_of(c.plan.supplies, [](const Supply& s) {
+            return s.kind == Supply::Kind::pins || s.kind == Supply::Kind::needles;
+        }))
+        words << Text::tr("Sweep with a magnet at the end, away from pacemakers and other "
+                          "implants.");
     words += careOf(false);
     words << Text::tr("Labels of products, local rules and professional advice come first.");
     return {{Text::tr("Take care.") + QChar::Space, true}, {words.join(QChar::Space)}};

@@ -6,10 +6,10 @@
 
 namespace bastewright::sheets {
 
-void drawPoint(QPainter& p, QPointF at, WayPoint::Shape shape, int angle, bool mine) {
+void drawPoint(QPainter& p, QPointF at, WayPoint::Shape shape, bool level, bool mine) {
     const bool pin = shape == WayPoint::Shape::pin;
     if (shape == WayPoint::Shape::stitch) {
-        const QPointF half = angle == 0 ? QPointF{2.2, 0} : QPointF{0, 2.2};
+        const QPointF half = level ? QPointF{2.2, 0} : QPointF{0, 2.2};
         p.setPen(
             QPen{mine ? ink::kDark : ink::kQuiet, mine ? 1.1 : 0.6, Qt::SolidLine, Qt::RoundCap});
         p.drawLine(at - half, at + half);
