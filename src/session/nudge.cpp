@@ -60,10 +60,8 @@ void addSlowZones(const Plan& plan, const std::vector<Helper>& helpers, const Li
     }
 }
 
-void addLateness(const Plan& plan, const Setting& setting, const LiveState& state,
-                 std::span<const Event> events, std::int64_t nowMs, std::vector<Nudge>& out) {
-    const auto expected = forecast(plan, setting, state, events, nowMs);
-    const auto late = expected.finish - plan.finish;
+void addLateness(const Plan& plan, Seconds finish, std::vector<Nudge>& out) {
+    const auto late = finish - plan.finish;
     if (late < kLateLeast || double(late.count()) < kLateShare * double(plan.finish.count()))
         return;
     out.push_back(
@@ -76,7 +74,7 @@ void addLateness(const Plan& plan, const Setting& setting, const LiveState& stat
 } // namespace
 
 std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveState& state,
-                          std::span<const Event> events, std::int64_t nowMs) {
+                          std::span<const Event> events, std::int64_t nowMs, Seconds finish) {
     std::vector<Nudge> out;
     if (!state.started)
         return out;
@@ -93,7 +91,7 @@ std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveSt
                                           pins.shortBy())});
     const WorkLog log = workLog(plan, events, nowMs);
     addSlowZones(plan, setting.helpers, state, log, out);
-    addLateness(plan, setting, state, events, nowMs, out);
+    addLateness(plan, finish, out);
     addRest(state, log, out);
     return out;
 }

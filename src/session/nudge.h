@@ -19,8 +19,8 @@ struct Nudge {
 };
 
 /// What is worth saying now, most pressing first. `plan` is the plan in force, `state` the fold of
-/// `events`.
+/// `events`, `finish` what the forecast says now (pace.h).
 std::vector<Nudge> nudges(const Plan& plan, const Setting& setting, const LiveState& state,
-                          std::span<const Event> events, std::int64_t nowMs);
+                          std::span<const Event> events, std::int64_t nowMs, Seconds finish);
 
 } // namespace bastewright

@@ -365,7 +365,7 @@ void LiveController::refresh() {
         planned_ = std::make_shared<const Planned>(Planned{live_->session(), live_->plan()});
         plannedRevision_ = live_->revision();
     }
-    finish_ = finish(); // a thousand simulated afternoons, for all who ask until the next change
+    expected_.reset();
     people_.setRows(peopleRows());
     notes_.setRows(noteRows());
     hints_.setRows(hintRows());

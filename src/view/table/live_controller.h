@@ -140,7 +140,7 @@ public:
     QString pinsNotice() const;
     QString finishText() const;
     QString finishAbout() const;
-    QString finishClock() const { return finish_.about; }
+    QString finishClock() const { return finish().about; }
     bool canUndo() const;
     bool canRedo() const;
     QString undoText() const;
@@ -162,6 +162,8 @@ private:
         QString about, early, late;
     };
     Finish finish() const;
+    /// A thousand simulated afternoons, kept for all who ask until the next change or minute.
+    const bastewright::Forecast& expected() const;
     void begin();
     /// A session whose first event was not stored (its disk was full, say) begins now.
     bool beginIfNotBegun();
@@ -191,7 +193,8 @@ private:
     std::string lastTapped_; ///< the thing of the last tap that counted, and when
     std::int64_t lastTapMs_ = 0;
     TableRows people_, notes_, hints_;
-    Finish finish_; ///< as of the last `refresh`
+    mutable std::optional<bastewright::Forecast> expected_; ///< of this minute; none after a change
+    mutable std::int64_t expectedMinute_ = 0;               ///< since 1970
     QSet<QString> putAway_;
     QTimer minute_, look_, idle_;
     std::int64_t seen_ = 0;     ///< the last event taken in, by its number in the library

@@ -129,11 +129,20 @@ QString LiveController::pinsNotice() const {
         missingPinsNotice(countPins(live_->plan(), live_->session().setting, live_->state())));
 }
 
+const Forecast& LiveController::expected() const {
+    const std::int64_t now = clock_(), minute = now / 60'000;
+    if (!expected_ || minute != expectedMinute_) {
+        expected_ = live_->forecastAt(now, words::clockOf(live_->state().startedMs));
+        expectedMinute_ = minute;
+    }
+    return *expected_;
+}
+
 LiveController::Finish LiveController::finish() const {
     if (!live_ || !live_->state().started || ended())
         return {};
+    const Forecast& f = expected();
     const auto now = clock_();
-    const auto f = live_->forecastAt(now, words::clockOf(live_->state().startedMs));
     // The hour is the clock's as it is now plus what is left: right even where the clock was set.
     // Nobody knows it to the minute.
     const auto at = [&](Seconds s) {
@@ -149,11 +158,13 @@ QString LiveController::finishText() const {
         return {};
     if (ended())
         return tr("Finished at %1").arg(words::timeOfDay(live_->state().lastMs));
-    return tr("Finishes about %1 (%2–%3)").arg(finish_.about, finish_.early, finish_.late);
+    const Finish at = finish();
+    return tr("Finishes about %1 (%2–%3)").arg(at.about, at.early, at.late);
 }
 
 QString LiveController::finishAbout() const {
-    return finish_.about.isEmpty() ? finishText() : tr("Finishes about %1").arg(finish_.about);
+    const QString at = finishClock();
+    return at.isEmpty() ? finishText() : tr("Finishes about %1").arg(at);
 }
 
 QList<QVariantList> LiveController::hintRows() {
@@ -162,7 +173,7 @@ QList<QVariantList> LiveController::hintRows() {
         return rows;
     QSet<QString> now;
     for (const auto& n : nudges(live_->plan(), live_->session().setting, live_->state(),
-                                live_->events(), clock_())) {
+                                live_->events(), clock_(), expected().finish)) {
         const QString key = QStringLiteral("%1 %2 %3 %4")
                                 .arg(int(n.kind))
                                 .arg(n.job)

@@ -1,4 +1,5 @@
 #include "session/nudge.h"
+#include "session/pace.h"
 #include "unit/session/table_plan.h"
 
 #include <gmock/gmock.h>
@@ -16,7 +17,9 @@ using ::testing::Not;
 std::vector<Nudge> at(const Reporter& r, int pins = 100, const Plan& plan = made::pinnedPlan()) {
     auto setting = made::smallSetting();
     setting.stash.pins = pins;
-    return nudges(plan, setting, fold(plan, setting, r.events()), r.events(), r.nowMs());
+    const LiveState state = fold(plan, setting, r.events());
+    return nudges(plan, setting, state, r.events(), r.nowMs(),
+                  forecast(plan, setting, state, r.events(), r.nowMs()).finish);
 }
 
 auto kind(Nudge::Kind k) {
