@@ -20,7 +20,7 @@ build="$root/build-fuzz"
 # A build type of its own: assertions stay on.
 cmake -S "$root" -B "$build" -G Ninja -DCMAKE_C_COMPILER=clang -DCMAKE_CXX_COMPILER=clang++ \
   -DCMAKE_BUILD_TYPE=Fuzz -DCMAKE_CXX_FLAGS="-O1 -gline-tables-only -D_GLIBCXX_ASSERTIONS" \
-  -DBASTEWRIGHT_FUZZ=ON -DBASTEWRIGHT_APP=OFF -DBASTEWRIGHT_TESTS=OFF -DBASTEWRIGHT_PRECOMPILED=OFF \
+  -DBASTEWRIGHT_FUZZ=ON -DBASTEWRIGHT_APP=OFF -DBASTEWRIGHT_TESTS=OFF -DBASTEWRIGHT_PRECOMPILED=OFF -DBASTEWRIGHT_UNITY=ON \
   -DBASTEWRIGHT_SANITIZE=address,undefined,fuzzer-no-link >/dev/null
 ninja -C "$build" "${targets[@]/#/fuzz_}"
 
