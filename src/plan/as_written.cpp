@@ -103,6 +103,7 @@ void ofSupplies(const Plan& plan, Differences& out) {
         const bool sold = s.kind == fabric || s.kind == battingRoll;
         const bool measured = s.kind == tape || s.kind == joiningStrip;
         if (sold || s.kind == thread ? unit != "yd" && unit != "m"
+            : s.kind == sprayCans    ? unit != (s.need == 1 ? "can" : "cans")
             : measured ? unit != symbol(Unit::inch) && unit != symbol(Unit::centimetre) &&
                              unit != symbol(Unit::millimetre)
                        : s.kind != pins && s.kind != other && !unit.empty())

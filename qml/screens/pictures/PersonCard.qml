@@ -23,6 +23,7 @@ Item {
     required property bool irons
     required property bool sits
     required property bool pins
+    required property bool breath
 
     property bool bar: true
     property bool removable: false
@@ -137,6 +138,15 @@ Item {
                     person: card.name
                     on: card.pins
                     onClicked: card.desk.flip(card.index, "pins")
+                }
+                SignPress {
+                    objectName: "breath-" + card.name
+                    visible: card.desk.sprays || card.breath
+                    glyph: "breath"
+                    word: qsTr("breathes well")
+                    person: card.name
+                    on: !card.breath
+                    onClicked: card.desk.flip(card.index, "breath")
                 }
                 Press {
                     objectName: "remove-" + card.name

@@ -59,7 +59,9 @@ SeamLines seamLines(const Top& top) {
 }
 
 Board boardOf(const PassRequest& request) {
-    const SeamLines seams = seamLines(request.job.top);
+    // Between patches is where they end, wherever seams are.
+    const SeamLines seams =
+        wayOf(request.job).point.isPatch() ? SeamLines{} : seamLines(request.job.top);
     const Size& top = request.layers.top;
     std::vector<Point> points;
     std::vector<Length> x, y;

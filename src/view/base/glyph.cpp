@@ -36,6 +36,9 @@ const QHash<QString, QByteArray>& outlines() {
         {"lift", "M5 13 H19 V16 H5 Z M6 16 V21 M18 16 V21 M12 10 V3 M8.5 6.5 L12 3 L15.5 6.5"},
         {"iron", "M2 18 H21 V12 H10 C6 12 3 14 2 18 Z M10 12 C10 9 11 7 13 7 H17 L20 12"},
         {"chair", "M7 3 V21 M7 13 H17 V21"},
+        {"breath",
+         "M12 3 V10 M12 9 C6 8 3 14 3 20 C6 21 10 19 10 15 V12 M12 9 C18 8 21 14 21 20 C18 21 14 "
+         "19 14 15 V12"},
         {"safetypin",
          "M4.6 16 A3 3 0 1 0 8.6 19.4 L20 9 M4.6 16 L16 4.5 M15 5.5 C16 1.5 24 5 20 9.5"},
         {"apart", "M3 7 H9 V17 H3 Z M15 7 H21 V17 H15 Z M11 12 H13"},

@@ -4,6 +4,7 @@
 #include "view/base/people_palette.h"
 #include "view/base/words.h"
 #include "view/edit/summaries.h"
+#include "ways/way.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -25,11 +26,12 @@ ClockTime timeAt(int minutes) {
 }
 
 bool* signOf(Helper& helper, const QString& sign) {
-    return sign == QLatin1String("lifts")   ? &helper.lifts
-           : sign == QLatin1String("irons") ? &helper.irons
-           : sign == QLatin1String("sits")  ? &helper.seated
-           : sign == QLatin1String("pins")  ? &helper.pins
-                                            : nullptr;
+    return sign == QLatin1String("lifts")    ? &helper.lifts
+           : sign == QLatin1String("irons")  ? &helper.irons
+           : sign == QLatin1String("sits")   ? &helper.seated
+           : sign == QLatin1String("pins")   ? &helper.pins
+           : sign == QLatin1String("breath") ? &helper.troubleBreathing
+                                             : nullptr;
 }
 
 } // namespace
@@ -38,8 +40,8 @@ PeopleDesk::PeopleDesk(JobEditor* editor, PlanPresenter* plan, QObject* parent)
     : QObject{parent}
     , editor_{editor}
     , plan_{plan}
-    , people_{
-          {"letter", "mark", "name", "hours", "from", "until", "lifts", "irons", "sits", "pins"}} {
+    , people_{{"letter", "mark", "name", "hours", "from", "until", "lifts", "irons", "sits", "pins",
+               "breath"}} {
     const auto anew = [this] {
         problem_.clear();
         refresh();
@@ -78,8 +80,8 @@ void PeopleDesk::refresh() {
         const QString hours = h.until  ? tr("%1–%2").arg(clock(from), clock(until))
                               : h.from ? tr("from %1").arg(clock(from))
                                        : tr("all the time");
-        rows.push_back(
-            {letters[i], int(i), names[i], hours, from, until, h.lifts, h.irons, h.seated, h.pins});
+        rows.push_back({letters[i], int(i), names[i], hours, from, until, h.lifts, h.irons,
+                        h.seated, h.pins, h.troubleBreathing});
     }
     people_.setRows(std::move(rows));
     emit changed();
@@ -98,6 +100,11 @@ QString PeopleDesk::nameOf(int person) const {
 
 QString PeopleDesk::finishText() const {
     return finish_ < 0 ? QString{} : tr("Finishes about %1").arg(plan_->finishText());
+}
+
+bool PeopleDesk::sprays() const {
+    return std::ranges::any_of(editor_->session().jobs,
+                               [](const Job& j) { return wayOf(j).point.isPatch(); });
 }
 
 bool PeopleDesk::full() const {

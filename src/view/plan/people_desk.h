@@ -14,7 +14,7 @@ class PeopleDesk : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the workroom")
-    /// letter, mark, name, hours (words), from, until (minutes), lifts, irons, sits, pins
+    /// letter, mark, name, hours (words), from, until (minutes), lifts, irons, sits, pins, breath
     Q_PROPERTY(TableRows* people READ people CONSTANT)
     Q_PROPERTY(int step READ step CONSTANT) ///< of hours that are dragged, minutes
     Q_PROPERTY(int dayFrom READ dayFrom NOTIFY changed)
@@ -24,13 +24,15 @@ class PeopleDesk : public QObject {
     Q_PROPERTY(QString finishText READ finishText NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
     Q_PROPERTY(bool full READ full NOTIFY changed)
+    /// Some quilt is sprayed, so that it counts who has trouble breathing.
+    Q_PROPERTY(bool sprays READ sprays NOTIFY changed)
 
 public:
     static constexpr int kStep = 15; ///< minutes
 
     PeopleDesk(JobEditor* editor, PlanPresenter* plan, QObject* parent = nullptr);
 
-    /// `sign`: "lifts", "irons", "sits" or "pins".
+    /// `sign`: "lifts", "irons", "sits", "pins" or "breath".
     Q_INVOKABLE void flip(int person, const QString& sign);
     Q_INVOKABLE void setHours(int person, int from, int until);
     /// One name, or several with commas between; without any a numbered one.
@@ -47,6 +49,7 @@ public:
     QString finishText() const;
     QString problem() const { return problem_; }
     bool full() const;
+    bool sprays() const;
 
 signals:
     void changed();

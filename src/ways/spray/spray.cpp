@@ -178,15 +178,16 @@ std::vector<Supply> cans(const Session& session, std::span<const BastedQuilt> qu
             tables.insert(q.quilt->surface.number);
     }
     std::vector<Supply> out;
-    addSupply(out, Supply::Kind::sprayCans, core::says("cans of basting spray"),
-              std::ceil(squareFeet / kCanHolds - 1e-9), 0);
-    if (out.empty())
-        return out;
-    out.back().note =
-        inches ? core::says("one can does 150 to 200 square feet of quilt; its label decides")
-               : core::says("one can does 14 to 18 square meters of quilt; its label decides");
-    addSupply(out, Supply::Kind::covers, core::says("old sheets to cover table and floor"),
-              double(tables.size() + floors.size()), 0);
+    const double cans = std::ceil(squareFeet / kCanHolds - 1e-9);
+    addSupply(out, Supply::Kind::sprayCans,
+              inches ? core::says("basting spray, 150 to 200 square feet a can")
+                     : core::says("basting spray, 14 to 18 m² a can"),
+              cans, 0, cans == 1 ? core::says("can") : core::says("cans"));
+    const auto covers = tables.size() + floors.size();
+    addSupply(out, Supply::Kind::covers,
+              covers == 1 ? core::says("old sheet to cover the floor")
+                          : core::says("old sheets to cover table and floor"),
+              double(covers), 0);
     return out;
 }
 

@@ -15,6 +15,7 @@
 ///   bench_points            rows, with and without a border; exit status 1 above the ratios
 ///   allowed bench_points fewest     free placing bench_points blocks     by the blocks
 ///   bench_points first      the first complete plan
+///   bench_points lines      rows of thread and bands of spray
 ///   bench_points small      beside what CBC finds on small tops
 ///   bench_points largest    120 x 120 in: the first plan in 20 ms, the final one in 300 ms
 namespace bastewright {
@@ -84,6 +85,44 @@ int run(const PointsOptions& options) {
     return good ? 0 : 1;
 }
 
+/// Rows of stitches, or bands of patches, on a plain top: straight, so that they take more than the
+/// bound; the same rules, and of spray as many patches as go from edge to edge, none bare.
+bool lines(const char* what, Basting::With with, Length spacing, Length width, Length length) {
+    Job job;
+    job.top.width = {width};
+    job.top.length = {length};
+    job.basting.with = with;
+    job.basting.spacing = spacing;
+    const std::clock_t start = std::clock();
+    const PointsPlan plan = planPoints(job);
+    const double ms = used(start);
+    const Measured m = measured(job, {}, plan.points);
+    const double s = spacing.in(), r = s / std::sqrt(2.0);
+    const bool patches = with == Basting::With::spray;
+    const auto fewest = std::size_t(ceilDiv(width, spacing) * ceilDiv(length, spacing));
+    const bool good =
+        m.farthest <= r + 0.125 && m.closest >= s / 2 - 1e-5 &&
+        (patches ? plan.points.size() == fewest : m.edge >= job.basting.edge.in() - 1e-5) &&
+        plan.findings.empty() && plan.rows;
+    std::printf("%-8s %5.2f  %3.0f x %3.0f  %5zu  %6.3f  %+.3f  %6.3f  %5.3f  %7.2f  %s\n", what, s,
+                width.in(), length.in(), plan.points.size(),
+                double(plan.points.size()) / double(plan.bound), m.farthest - r, m.closest,
+                plan.rows ? plan.rows->slack.in() : 0.0, ms, good ? "" : "RULE BROKEN");
+    return good;
+}
+
+int allLines() {
+    std::puts("way      apart  top        points  ratio  over r  closest  slack       ms");
+    bool good = true;
+    for (const auto& [w, h] : {std::pair{60_in, 72_in}, {90_in, 108_in}, {108_in, 120_in}}) {
+        for (const Length rows : {3_in, 4_in, 6_in})
+            good &= lines("thread", Basting::With::thread, rows, w, h);
+        for (const Length deep : {12_in, 15_in, 18_in})
+            good &= lines("spray", Basting::With::spray, deep, w, h);
+    }
+    return good ? 0 : 1;
+}
+
 int largest() {
     constexpr double kFirstMs = 20, kFinalMs = 300;
     std::puts("120 x 120 in                  border   first ms  final ms");
@@ -116,6 +155,8 @@ int main(int argc, char** argv) {
     };
     if (asked("largest"))
         return largest();
+    if (asked("lines"))
+        return allLines();
     if (asked("small"))
         return smallTops();
     const auto layout = asked("fewest")   ? Basting::Layout::fewest

@@ -183,7 +183,7 @@ void goodSupplies(Plan& plan, int quilts, Basting::With with, int surfaces) {
     put(Kind::thread, "basting thread", thread ? std::ceil(points * 4.5 / 36) : 0, 0, "yd");
     put(Kind::needles, "long needles", thread ? 2 : 0, 0);
     // 13 square feet each, of the 150 that a can does; table and floor.
-    put(Kind::sprayCans, "cans of basting spray", spray ? 1 : 0, 0);
+    put(Kind::sprayCans, "basting spray", spray ? 1 : 0, 0, "can");
     put(Kind::covers, "old sheets", spray ? 2 * surfaces : 0, 0);
     put(Kind::clips, "clips", 8 * quilts, 8, "", clip);
     put(Kind::clamps, "clamps", 8 * surfaces, 12);

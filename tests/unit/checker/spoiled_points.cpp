@@ -77,6 +77,36 @@ std::vector<Spoiled> spoiledPoints() {
           "/rows/lines/0/places"},
          [](Good& g) { g.job().basting.spacing = 11.5_in; },
          goodSpray},
+        {"NothingIsSaidOfARoomWithoutAir",
+         {{"plan.findings"}, "/findings"},
+         [](Good& g) { g.session.setting.room.ventilated = false; },
+         goodSpray},
+        {"NothingIsSaidOfTroubleBreathing",
+         {{"plan.findings"}, "/findings"},
+         [](Good& g) { g.session.setting.helpers.front().troubleBreathing = true; },
+         goodSpray},
+        {"PinsAreSaidToWantAir",
+         {{"plan.findings"}, "/findings/0"},
+         [](Good& g) {
+             g.plan.findings = {{Finding::Kind::notVentilated, Finding::Level::stop,
+                                 "/room/ventilated", "Open.", ""}};
+             g.plan.findings.front().quilt = 0;
+         }},
+        {"OneCanTooFew",
+         {{"supplies.needed"}, "/supplies"},
+         [](Good& g) {
+             std::erase_if(g.plan.supplies,
+                           [](const Supply& s) { return s.kind == Supply::Kind::sprayCans; });
+         },
+         goodSpray},
+        {"NobodyWaitsForTheSprayToSet",
+         {{"crew.cooled", "crew.lengths", "crew.times"}, "/tasks/11/end"},
+         [](Good& g) {
+             for (Task& t : g.plan.tasks)
+                 if (t.kind == TaskKind::settle && t.pass == 1)
+                     t.end = t.start + Seconds{30};
+         },
+         goodSpray},
         {"AStitchLiesAcrossItsRow",
          {{"points.sewn"}, "/zones/2/points/7/angle"},
          [](Good& g) { pointAt(g, 22.75_in, 20_in).angle = 90; },
@@ -198,7 +228,7 @@ std::vector<Spoiled> spoiledPoints() {
              r.singles = {{r.lines[1].places.back(), r.lines[1].at}};
              r.lines[1].places.pop_back();
          })},
-        {"ASinglePinIsToldThatNoZoneHas", {{"points.rows"}, "/zones"}, told([](PinRows& r) {
+        {"ASinglePinIsToldThatNoZoneHas", {{"points.rows"}, "/rows"}, told([](PinRows& r) {
              r.singles = {{20_in, 20.125_in}};
          })},
         {"ARowLiesBesideItsMark", {{"points.rows"}, "/rows/lines/1/at"}, told([](PinRows& r) {

@@ -342,4 +342,46 @@ TEST(Crew, ThreadIsSewnInOneStepAfterThePalm) {
     }
 }
 
+// From memory: one person sprays and smooths a queen in 30 to 45 min.
+TEST(Practice, AQueenIsSprayedInAboutHalfAnHour) {
+    const auto r = std::ranges::find(made::kReported, Basting::With::spray, &made::Reported::with);
+    auto a = made::asReported(*r);
+    const CrewPlan plan = made::plan(a);
+    Seconds spraying{};
+    for (const Task& t : plan.tasks)
+        if (t.kind == TaskKind::spray)
+            spraying += t.end - t.start;
+    EXPECT_GE(spraying, Seconds{60 * r->from});
+    EXPECT_LE(spraying, Seconds{60 * r->to});
+}
+
+TEST(Crew, SprayIsSmoothedOverAndLeftAloneAfterwards) {
+    auto a = oneQuilt(3, {.spacing = 15, .with = Basting::With::spray});
+    const CrewPlan plan = made::plan(a);
+    EXPECT_FALSE(anyStop(plan.findings));
+    EXPECT_THAT(made::brokenRules(a.session, a.quilts, plan), IsEmpty());
+    for (const Pass& p : a.quilts[0].passes) {
+        std::vector<const Task*> last;
+        Seconds sprayed{};
+        for (const Task& t : plan.tasks) {
+            if (t.pass != p.number)
+                continue;
+            if (t.kind == TaskKind::spray)
+                sprayed = std::max(sprayed, t.end);
+            if (t.kind == TaskKind::smooth || t.kind == TaskKind::settle ||
+                t.kind == TaskKind::checkUnderside)
+                last.push_back(&t);
+        }
+        ASSERT_EQ(last.size(), 3u);
+        EXPECT_EQ(last[0]->kind, TaskKind::smooth);
+        EXPECT_GE(last[0]->start, sprayed);
+        EXPECT_EQ(last[1]->kind, TaskKind::settle);
+        EXPECT_TRUE(last[1]->people.empty());
+        EXPECT_GE(last[1]->end - last[1]->start, Seconds{60});
+        EXPECT_GE(last[2]->start, last[1]->end);
+    }
+    for (const Zone& z : a.quilts[0].zones)
+        EXPECT_LE(z.points.size(), 12u) << z.id;
+}
+
 } // namespace

@@ -142,7 +142,7 @@ private:
                 broken(t.id, " out of order");
             before = &t;
             last = std::max(last, t.end);
-            if (t.people.empty() && t.kind != TaskKind::cool)
+            if (t.people.empty() && t.kind != TaskKind::cool && t.kind != TaskKind::settle)
                 broken(t.id, " is nobody's");
             for (const auto& id : t.after) {
                 const auto at = std::ranges::find(plan_.tasks, id, &Task::id);
