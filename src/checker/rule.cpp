@@ -11,6 +11,7 @@ std::span<const Rule> rules() {
     using enum Rule::Asks;
     static constexpr std::array kRules{
         Rule{"plan.quilts", "one quilt for each job", planQuilts, whole},
+        Rule{"plan.unit", "lengths are in the unit of the first job", planUnit, whole},
         Rule{"plan.names", "a quilt is called as its job", planNames, whole},
         Rule{"plan.findings", "what the plan says of itself is so, and what must be said is said",
              planFindings, first}, // of what was planned first, or the rest
@@ -198,6 +199,13 @@ void planQuilts(const PlanView& v, Report& report) {
         report.add(Pointer{} / "quilts", "The plan has " + std::to_string(v.plan.quilts.size()) +
                                              " quilts, the session " +
                                              std::to_string(v.session.jobs.size()) + ".");
+}
+
+void planUnit(const PlanView& v, Report& report) {
+    if (!v.session.jobs.empty() && v.plan.unit != v.session.jobs.front().unit)
+        report.add(Pointer{} / "unit", "Lengths are in " + std::string{symbol(v.plan.unit)} +
+                                           "; the first job's are in " +
+                                           std::string{symbol(v.session.jobs.front().unit)} + ".");
 }
 
 } // namespace bastewright::check

@@ -67,9 +67,20 @@ private:
     int count_ = 0;
 };
 
+/// Where a text stands first in a file, but for the sentences themselves; empty where it does not.
+std::string placeOf(const Json& value, const std::string& text, const std::string& at) {
+    if (value.is_string())
+        return value == text ? at : "";
+    for (const auto& [key, inner] : value.items())
+        if (value.is_structured() && !(at.empty() && key == "sentences"))
+            if (std::string found = placeOf(inner, text, pointerTo(at, key)); !found.empty())
+                return found;
+    return {};
+}
+
 /// A text whose sentence is not in the file was changed by hand. Units are no words, nor is the
 /// length of pins.
-void unsaid(const Plan& plan, Differences& out) {
+void unsaid(const Plan& plan, const Json& file, Differences& out) {
     Plan words = plan;
     for (Supply& s : words.supplies)
         if (s.unit.kind() == Sentence::Kind::name &&
@@ -77,8 +88,9 @@ void unsaid(const Plan& plan, Differences& out) {
             s.unit = {};
     forEachSentence(words, [&](const Sentence& s) {
         if (s.kind() == Sentence::Kind::name && !s.empty())
-            out.add("/sentences",
-                    core::says("have none that reads '%1'.", shortened(s.text(), 80)));
+            out.add(placeOf(file, s.text(), ""),
+                    core::says("is '%1', which no sentence of the file says.",
+                               shortened(s.text(), 80)));
     });
 }
 
@@ -124,16 +136,21 @@ void ofSupplies(const Plan& plan, Differences& out) {
 
 /// Tables of one size are called the same wherever they are named.
 void ofTables(const Plan& plan, Differences& out) {
-    for (const QuiltPlan& q : plan.quilts) {
+    for (std::size_t quilt = 0; quilt < plan.quilts.size(); ++quilt) {
+        const QuiltPlan& q = plan.quilts[quilt];
+        const std::string of = plan.quilts.size() == 1 ? "" : "/quilts/" + std::to_string(quilt);
         std::map<std::pair<Length, Length>, Sentence> names;
         if (!q.passes.empty())
             names[{q.surface.length, q.surface.width}] = q.surface.name;
-        for (const Alternative& a : q.alternatives)
+        for (std::size_t i = 0; i < q.alternatives.size(); ++i) {
+            const Alternative& a = q.alternatives[i];
             if (const auto [at, isNew] =
                     names.emplace(std::pair{a.surfaceLength, a.surfaceWidth}, a.surface);
                 at->second != a.surface)
-                out.add("/alternatives", core::says("call tables of one size '%1' and '%2'.",
-                                                    at->second, a.surface));
+                out.add(of + "/alternatives/" + std::to_string(i) + "/surface",
+                        core::says("is '%1'; tables of that size are called '%2' elsewhere.",
+                                   a.surface, at->second));
+        }
     }
 }
 
@@ -158,9 +175,10 @@ Findings unlikeWritten(std::string_view file, const Plan& plan) {
     const auto read =
         parseJson(file, {.bytes = kMostPlanBytes, .values = plan_limits::kValues}, parsing);
     Differences out;
-    if (read)
-        out.compare(*read, Json::parse(writePlan(plan)), "");
-    unsaid(plan, out);
+    if (!read)
+        return parsing;
+    out.compare(*read, Json::parse(writePlan(plan)), "");
+    unsaid(plan, *read, out);
     twoKinds(plan, out);
     ofSupplies(plan, out);
     ofTables(plan, out);

@@ -2,6 +2,7 @@
 #include "checker/rules/rules.h"
 #include "checker/tolerances.h"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 
@@ -104,22 +105,41 @@ void layersShort(const QuiltView& v, Report& report) {
 
 void layersSpare(const QuiltView& v, Report& report) {
     const Size top = reachOf(v);
-    for (const Layer& layer : lowerLayers(v)) {
-        const PerSide<Length> expected = [&] {
-            const Length across = (layer.size.width - top.width) / 2;
-            const Length along = (layer.size.length - top.length) / 2;
-            return PerSide<Length>{along, along, across, across};
-        }();
-        for (const Pass& p : v.quilt.passes)
-            for (const Side side : kSides)
-                if (abs((p.*layer.spare)[side] - expected[side]) > kHalving)
-                    report.add(where(v, p) / "spare" / layer.name / name(side),
-                               label(v, p) + ": the " + std::string{layer.name} +
-                                   " is said to have " +
-                                   figure((p.*layer.spare)[side], v.plan.unit) +
-                                   " to spare at the " + std::string{name(side)} +
-                                   "; its size gives " + figure(expected[side], v.plan.unit) + ".");
-    }
+    const Unit unit = v.plan.unit;
+    struct Way {
+        std::string_view key;
+        Length Size::*size;
+        std::array<Side, 2> sides;
+    };
+    constexpr std::array kWays{Way{"width", &Size::width, {Side::left, Side::right}},
+                               Way{"length", &Size::length, {Side::head, Side::foot}}};
+    for (const Layer& layer : lowerLayers(v))
+        for (const Way& way : kWays) {
+            const Length expected = (layer.size.*way.size - top.*way.size) / 2;
+            const auto isOff = [&](const Pass& p, Side side) {
+                return abs((p.*layer.spare)[side] - expected) > kHalving;
+            };
+            // Where no pass has it anywhere, it is the layer that is said otherwise.
+            const auto hasNone = [&](const Pass& p) {
+                return std::ranges::all_of(way.sides, [&](Side s) { return isOff(p, s); });
+            };
+            if (!v.quilt.passes.empty() && std::ranges::all_of(v.quilt.passes, hasNone)) {
+                report.add(where(v) / "layers" / layer.name / way.key,
+                           v.label() + ": the " + std::string{layer.name} + " is " +
+                               figure(layer.size.*way.size, unit) + " in its " +
+                               std::string{way.key} + ", which leaves " + figure(expected, unit) +
+                               " to spare on both sides; no pass is said to have that.");
+                continue;
+            }
+            for (const Pass& p : v.quilt.passes)
+                for (const Side side : way.sides)
+                    if (isOff(p, side))
+                        report.add(where(v, p) / "spare" / layer.name / name(side),
+                                   label(v, p) + ": the " + std::string{layer.name} +
+                                       " is said to have " + figure((p.*layer.spare)[side], unit) +
+                                       " to spare at the " + std::string{name(side)} +
+                                       "; its size gives " + figure(expected, unit) + ".");
+        }
 }
 
 void layersOverhang(const QuiltView& v, Report& report) {

@@ -40,11 +40,11 @@ void areThosePoints(const QuiltView& v, const std::vector<Point>& told, const st
                 " points of the zones, one of them at " +
                 place(laid[std::size_t(std::ranges::find(found, 0) - found.begin())], v.plan.unit) +
                 ".");
-    if (!more.empty())
-        report.add(where(v) / "zones", v.label() + ": the " + by + " tell of " +
-                                           std::to_string(more.size()) +
-                                           " points that no zone has, one of them at " +
-                                           place(more.front(), v.plan.unit) + ".");
+    if (!more.empty()) // those that are missing may be these, elsewhere
+        report.add(where(v) / (missing > 0 ? "zones" : by),
+                   v.label() + ": the " + by + " tell of " + std::to_string(more.size()) +
+                       " points that no zone has, one of them at " +
+                       place(more.front(), v.plan.unit) + ".");
 }
 
 /// The figure of every block, what stands in the sashing strips and on the posts.

@@ -152,5 +152,6 @@ void planHelp(const PlanView&, Report&);
 
 // rule.cpp
 void planQuilts(const PlanView&, Report&);
+void planUnit(const PlanView&, Report&);
 
 } // namespace bastewright::check

@@ -21,6 +21,7 @@ TableSize sizeOf(Length a, Length b) {
 
 void surfaceTables(const QuiltView& v, Report& report) {
     const SurfacePlan& s = v.quilt.surface;
+    const Unit unit = v.plan.unit;
     if (v.stopped() && v.quilt.passes.empty())
         return;
     if (s.floor) {
@@ -28,9 +29,15 @@ void surfaceTables(const QuiltView& v, Report& report) {
             report.add(where(v) / "surface/tables", v.label() + ": the floor is made of " +
                                                         std::to_string(s.tables.size()) +
                                                         " tables.");
+        const auto [narrow, wide] =
+            std::minmax({v.quilt.layers.backing.width, v.quilt.layers.backing.length});
+        if (s.length != wide || s.width != narrow)
+            report.add(where(v) / "surface" / (s.length != wide ? "length" : "width"),
+                       v.label() + ": the floor is taken up by " + figure(s.length, unit) + " by " +
+                           figure(s.width, unit) + "; the backing is " + figure(wide, unit) +
+                           " by " + figure(narrow, unit) + ".");
         return;
     }
-    const Unit unit = v.plan.unit;
     if (s.length < s.width)
         report.add(where(v) / "surface", v.label() + ": the surface is wider, " +
                                              figure(s.width, unit) + ", than it is long, " +
@@ -98,15 +105,15 @@ void surfaceStock(const PlanView& view, Report& report) {
                        std::to_string(-count) + " more tables of " +
                            figure(size.first, view.plan.unit) + " by " +
                            figure(size.second, view.plan.unit) + " are used than the room has.");
-    std::set<int> numbers; // the floor too has one
+    std::map<int, const QuiltView*> numbers; // with the first quilt of each; the floor too has one
     for (const QuiltView& v : view.quilts)
-        numbers.insert(v.quilt.surface.number);
+        numbers.emplace(v.quilt.surface.number, &v);
     int expected = 1;
-    for (const int number : numbers)
+    for (const auto& [number, first] : numbers)
         if (number != expected++) {
-            report.add(whereOfAll(view, "surface/number"), "Surfaces are numbered from 1; number " +
-                                                               std::to_string(number) +
-                                                               " is out of turn.");
+            report.add(where(*first) / "surface/number", "Surfaces are numbered from 1; number " +
+                                                             std::to_string(number) +
+                                                             " is out of turn.");
             break;
         }
     const int most = view.session.setting.room.surfaces;
@@ -141,13 +148,20 @@ void surfacePasses(const QuiltView& v, Report& report) {
     const Size expected = s.floor                    ? v.quilt.layers.backing
                           : s.quiltLengthAlongLength ? Size{s.width, s.length}
                                                      : Size{s.length, s.width};
-    for (const Pass& p : v.quilt.passes)
-        if (abs(p.table.width() - expected.width) > kHalving ||
-            abs(p.table.length() - expected.length) > kHalving)
-            report.add(where(v, p) / "table", v.label() + ", pass " + std::to_string(p.number) +
-                                                  ": the table " + box(p.table, unit) + " is not " +
-                                                  figure(expected.width, unit) + " by " +
-                                                  figure(expected.length, unit) + ".");
+    const auto isOff = [&](const Pass& p) {
+        return abs(p.table.width() - expected.width) > kHalving ||
+               abs(p.table.length() - expected.length) > kHalving;
+    };
+    const std::string size =
+        figure(expected.width, unit) + " by " + figure(expected.length, unit) + ".";
+    // Where no pass has it, it is the surface that is said otherwise.
+    if (!v.quilt.passes.empty() && std::ranges::all_of(v.quilt.passes, isOff))
+        report.add(where(v) / "surface", v.label() + ": in no pass is the table " + size);
+    else
+        for (const Pass& p : v.quilt.passes)
+            if (isOff(p))
+                report.add(where(v, p) / "table",
+                           label(v, p) + ": the table " + box(p.table, unit) + " is not " + size);
     if (s.floor && v.quilt.passes.size() > 1)
         report.add(where(v) / "passes", v.label() + ": the floor takes one pass, not " +
                                             std::to_string(v.quilt.passes.size()) + ".");

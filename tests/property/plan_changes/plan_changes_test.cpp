@@ -25,21 +25,47 @@ std::string sentences(const Findings& findings) {
     return out;
 }
 
-/// What is said of a changed plan: rules that are broken, "file" where reading finds fault or
-/// where it differs from the plan as it is written; nothing where the change goes unnoticed.
-std::set<std::string> said(const PlannedSession& of, const Json& file) {
+/// What is said of a changed plan.
+struct Said {
+    /// That are broken; "file" where reading finds fault or where it differs from the plan as it is
+    /// written; none where the change goes unnoticed.
+    std::set<std::string> rules;
+    std::set<std::string> places; ///< that are named
+
+    void take(const Findings& findings, bool ofChecker) {
+        for (const Finding& f : findings) {
+            rules.insert(ofChecker ? f.subject : "file");
+            places.insert(f.field);
+        }
+    }
+};
+
+Said said(const PlannedSession& of, const Json& file) {
     const std::string text = file.dump();
     const PlanRead read = readPlan(text);
-    if (!read.problems.empty())
-        return {"file"};
-    std::set<std::string> out;
-    if (!unlikeWritten(text, *read.plan).empty())
-        out.insert("file");
-    if (*read.plan == of.plan)
+    Said out;
+    out.take(read.problems, false);
+    if (!out.rules.empty())
         return out;
-    for (const Finding& f : checkPlan(of.session, *read.plan))
-        out.insert(f.field);
+    out.take(unlikeWritten(text, *read.plan), false);
+    if (*read.plan != of.plan)
+        out.take(checkPlan(of.session, *read.plan), true);
     return out;
+}
+
+/// Somebody names a place near to what was changed.
+void takeNearness(const SchemaField& field, const std::string& at, const std::string& what,
+                  const std::set<std::string>& places, FieldTally& here) {
+    Near nearest = Near::elsewhere;
+    for (const std::string& place : places)
+        nearest = std::min(nearest, nearness(at, place));
+    ++here.near[static_cast<std::size_t>(nearest)];
+    if (nearest >= here.farthest) {
+        here.farthest = nearest;
+        here.afar = what + " at " + *places.begin();
+    }
+    EXPECT_TRUE(mayBeNamed(field.path, nearest))
+        << what << " is named at " << ::testing::PrintToString(places);
 }
 
 /// Tries changes at one place of each field, every so many-th of them.
@@ -57,14 +83,16 @@ void tryChanges(const PlannedSession& of, const std::vector<SchemaField>& fields
             if (!bad)
                 continue;
             FieldTally& here = tally[field.path];
-            const auto rules = said(of, *bad);
+            const auto [rules, places] = said(of, *bad);
             ++here.tried[c];
             here.rules.insert(rules.begin(), rules.end());
-            if (!rules.empty())
-                continue;
-            ++here.unnoticed[c];
             const std::string what =
                 of.name + " " + at.to_string() + " " + std::string{name(change)};
+            if (!rules.empty()) {
+                takeNearness(field, at.to_string(), what, places, here);
+                continue;
+            }
+            ++here.unnoticed[c];
             if (here.example.empty())
                 here.example = what;
             EXPECT_TRUE(mayPass(field.path, change, anyStop(of.plan.findings)))
@@ -131,6 +159,28 @@ TEST(PlanChanges, HardlyAnyFieldIsFree) {
         free += l.how == Loose::How::free ? 1 : 0;
     }
     EXPECT_LE(free * 50, std::ssize(fields));
+}
+
+TEST(PlanChanges, AreNamedNearButForFieldsOfTheSchema) {
+    const auto fields = planFields();
+    for (const Afar& a : namedAfar()) {
+        EXPECT_TRUE(
+            std::ranges::any_of(fields, [&](const SchemaField& f) { return f.path == a.path; }))
+            << a.path << " is not in the schema";
+        EXPECT_GT(a.near, Near::list) << a.path;
+    }
+    EXPECT_EQ(nearness("/tasks/3/start", "/tasks/3/start"), Near::onPath);
+    EXPECT_EQ(nearness("/tasks/3/start", "/tasks"), Near::onPath);
+    EXPECT_EQ(nearness("/tasks", "/tasks/4/id"), Near::onPath);
+    EXPECT_EQ(nearness("/tasks/3/start", "/tasks/3/people/0"), Near::element);
+    EXPECT_EQ(nearness("/quilts/1/rows/gap", "/quilts/1/rows/lines/0"), Near::element);
+    EXPECT_EQ(nearness("/tasks/3/start", "/tasks/31/start"), Near::list);
+    EXPECT_EQ(nearness("/passes/0/table/x0", "/layers/top"), Near::quilt);
+    EXPECT_EQ(nearness("/quilts/1/zones/0/id", "/quilts/1/passes"), Near::quilt);
+    EXPECT_EQ(nearness("/quilts/1/zones/0/id", "/quilts"), Near::quilt);
+    EXPECT_EQ(nearness("/quilts/1/zones/0/id", "/quilts/0/zones/0/id"), Near::elsewhere);
+    EXPECT_EQ(nearness("/passes/0/number", "/tasks/0/pass"), Near::elsewhere);
+    EXPECT_EQ(nearness("/passes/0/number", ""), Near::elsewhere);
 }
 
 } // namespace

@@ -10,6 +10,7 @@ namespace bastewright::testing {
 std::string table(const Tally& tally, bool all) {
     std::ostringstream out;
     int fields = 0, tries = 0, open = 0, missed = 0;
+    std::array<int, kNear> near{};
     for (const auto& [path, field] : tally) {
         ++fields;
         int here = 0;
@@ -23,6 +24,14 @@ std::string table(const Tally& tally, bool all) {
         }
         missed += here;
         open += here > 0 ? 1 : 0;
+        for (std::size_t i = 0; i < kNear; ++i)
+            near[i] += field.near[i];
+        if (all && field.near[kNear - 1] + field.near[kNear - 2] + field.near[kNear - 3] > 0) {
+            line << "   named";
+            for (std::size_t i = 0; i < kNear; ++i)
+                line << " " << field.near[i];
+            line << " (" << field.afar << ")";
+        }
         if (all || here > 0) {
             out << path << ":" << line.str();
             for (const std::string& rule : field.rules)
@@ -31,7 +40,10 @@ std::string table(const Tally& tally, bool all) {
         }
     }
     out << fields << " fields, " << tries << " changes, " << missed << " unnoticed in " << open
-        << " fields\n";
+        << " fields; named";
+    for (std::size_t i = 0; i < kNear; ++i)
+        out << (i > 0 ? ", " : " ") << near[i] << " " << name(static_cast<Near>(i));
+    out << "\n";
     return out.str();
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "property/plan_changes/changes.h"
+#include "property/plan_changes/nearness.h"
 
 #include <array>
 #include <map>
@@ -12,8 +13,11 @@ namespace bastewright::testing {
 /// What became of the changes to one field.
 struct FieldTally {
     std::array<int, kChanges> tried{}, unnoticed{};
-    std::set<std::string> rules; ///< that noticed one of them; "file" where reading did
-    std::string example;         ///< of an unnoticed one: plan, place and change
+    std::set<std::string> rules;   ///< that noticed one of them; "file" where reading did
+    std::string example;           ///< of an unnoticed one: plan, place and change
+    std::array<int, kNear> near{}; ///< how near the nearest place was that somebody named
+    Near farthest = Near::onPath;
+    std::string afar; ///< of the one that was named farthest away
 };
 
 using Tally = std::map<std::string, FieldTally>; ///< by the field's path

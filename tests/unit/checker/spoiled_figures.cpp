@@ -33,6 +33,9 @@ void tellByRows(Good& g) {
 
 std::vector<Spoiled> spoiledFigures() {
     return {
+        {"LengthsAreSaidToBeInAnotherUnit",
+         {{"plan.unit", "supplies.enough"}, "/unit"},
+         [](Good& g) { g.plan.unit = Unit::centimetre; }},
         {"TheQuiltHasAnotherName",
          {{"plan.names"}, "/name"},
          [](Good& g) { g.quilt().name = "Tide"; }},

@@ -196,7 +196,7 @@ std::vector<Spoiled> spoiledSupplies() {
              *supply(g, Supply::Kind::tape) = {Supply::Kind::tape, "tape", 80, 300, 0, "in"};
          }},
         {"TapeIsInCentimetres",
-         {},
+         {{"plan.unit"}, "/unit"},
          [](Good& g) {
              g.plan.unit = Unit::centimetre;
              *supply(g, Supply::Kind::tape) = {Supply::Kind::tape, "tape", 275, 762, 0, "cm"};

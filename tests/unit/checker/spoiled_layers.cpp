@@ -41,7 +41,7 @@ std::vector<Spoiled> spoiledLayers() {
          {{"layers.spare"}, "/passes/1/spare/batting/left"},
          [](Good& g) { g.pass(2).battingSpare.left = 3_in; }},
         {"TheTopLeansAndThePlanDoesNotKnow",
-         {{"layers.spare"}, "/passes/0/spare/batting/head"},
+         {{"layers.spare"}, "/layers/batting/width"},
          [](Good& g) {
              g.job().top.diagonals = {63_in, 62_in};
          }},
@@ -124,7 +124,7 @@ std::vector<Spoiled> spoiledSurfaces() {
              g.quilt().surface.closed = {Side::right};
          }},
         {"TheQuiltLiesTheOtherWay",
-         {{"surface.passes", "passes.alternatives"}, "/passes/0/table"},
+         {{"surface.passes", "passes.alternatives"}, "/surface"},
          [](Good& g) { g.quilt().surface.quiltLengthAlongLength = true; }},
     };
 }
