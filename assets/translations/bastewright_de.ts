@@ -7334,10 +7334,6 @@
         <translation>ist %1, während length %2 ist; möglich ist höchstens die Länge.</translation>
     </message>
     <message>
-        <source>Ask for the faster start.</source>
-        <translation>Den schnelleren Anfang wählen.</translation>
-    </message>
-    <message>
         <source>The quilt cannot lie along the tables as you chose; the plan turns it.</source>
         <translation>Der Quilt kann nicht so zum Tisch liegen wie gewählt; der Plan dreht ihn.</translation>
     </message>
@@ -7616,10 +7612,6 @@
     <message>
         <source>asks for the size of a grid, and there is none.</source>
         <translation>verlangt die Größe eines Rasters, und es gibt keines.</translation>
-    </message>
-    <message>
-        <source>A strip along the edge lies wholly or nearly in the overage that is trimmed away; no layout of this fabric avoids it.</source>
-        <translation>Ein Streifen an der Kante liegt ganz oder fast ganz im Überstand, der abgeschnitten wird; mit diesem Stoff geht es nicht anders.</translation>
     </message>
     <message>
         <source>Pieces narrower than %1 are sewn in; no layout of this fabric avoids it.</source>
@@ -7968,10 +7960,6 @@
     <message>
         <source>too little of it is inside the rim to shift the quilt along in %1 passes</source>
         <translation>zu wenig davon liegt innerhalb des Randes, um den Quilt in %1 Durchgängen weiterzuschieben</translation>
-    </message>
-    <message>
-        <source>the middle %1: lean, or pull the tables apart</source>
-        <translation>die mittleren %1: vorbeugen oder die Tische auseinanderziehen</translation>
     </message>
     <message>
         <source>On the side at the wall nothing can hang or be clamped: in pass %1 the rest of the quilt on that side stays rolled up on top of the table.</source>
@@ -9202,10 +9190,6 @@
         <translation>Bitten Sie jemanden, zum Ende jedes Durchgangs zu kommen, oder fühlen Sie von jeder Seite mit der flachen Hand darunter.</translation>
     </message>
     <message>
-        <source>the quilt&apos;s middle is laid beside the table&apos;s, %1 of it</source>
-        <translation>die Mitte des Quilts liegt neben der des Tisches, %1 davon</translation>
-    </message>
-    <message>
         <source>from one end: the layers are rolled on boards or tubes and unrolled as the work goes; good for small tables and for people who sit, but all the slack is smoothed to one end</source>
         <translation>von einem Ende aus: Die Lagen sind auf Brettern oder Rohren aufgerollt und werden nach und nach abgerollt; gut für kleine Tische und für alle, die sitzen, doch alles Lose wird zu einem Ende gestrichen</translation>
     </message>
@@ -9782,10 +9766,6 @@
         <translation>Dosen zu, Abdeckungen weg, Hände gewaschen.</translation>
     </message>
     <message>
-        <source>Plenty of air; no iron, no flame; never spray toward a face; wash your hands; the can&apos;s label decides.</source>
-        <translation>Viel Luft; kein Eisen, keine Flamme; nie zu einem Gesicht hin sprühen; Hände waschen; es gilt, was auf der Dose steht.</translation>
-    </message>
-    <message>
         <source>Spray only outdoors or with windows and doors open, away from irons and flames and from anybody who has trouble breathing.</source>
         <translation>Nur im Freien oder bei offenen Fenstern und Türen sprühen, fern von Eisen und Flammen und von allen, die schwer Luft bekommen.</translation>
     </message>
@@ -9900,6 +9880,30 @@
     <message>
         <source>old sheets to cover table and floor</source>
         <translation>alte Laken zum Abdecken von Tisch und Boden</translation>
+    </message>
+    <message>
+        <source>A strip along the edge of the backing lies wholly or nearly in the overage that is trimmed away; no layout of this fabric avoids it. Sew it on all the same: the clamps hold it.</source>
+        <translation>Ein Streifen am Rand der Rückseite liegt ganz oder fast ganz im Überstand, der abgeschnitten wird; keine Aufteilung dieses Stoffs vermeidet das. Trotzdem annähen: Daran halten die Klemmen.</translation>
+    </message>
+    <message>
+        <source>lay the quilt&apos;s middle %1 of the table&apos;s middle</source>
+        <translation>die Mitte des Quilts neben die des Tisches legen, %1</translation>
+    </message>
+    <message>
+        <source>the middle %1 of the table is far to reach: lean over</source>
+        <translation>die mittleren %1 des Tisches sind weit zu greifen: sich darüberbeugen</translation>
+    </message>
+    <message>
+        <source>Let it begin wherever it is faster.</source>
+        <translation>Dort beginnen lassen, wo es schneller geht.</translation>
+    </message>
+    <message>
+        <source>Nobody is at the table, and nobody is still to come. Say first who is there.</source>
+        <translation>Am Tisch ist niemand, und niemand kommt noch. Zuerst angeben, wer da ist.</translation>
+    </message>
+    <message>
+        <source>Plenty of air; no iron, no flame; table and floor covered; never spray toward a face; wash your hands; the can&apos;s label decides.</source>
+        <translation>Viel Luft; kein Eisen, keine Flamme; Tisch und Boden abgedeckt; nie zu einem Gesicht hin sprühen; Hände waschen; es gilt, was auf der Dose steht.</translation>
     </message>
 </context>
 <context>

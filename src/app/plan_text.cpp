@@ -36,8 +36,12 @@ std::string padded(std::string text, std::size_t width) {
     return text;
 }
 
-std::string counted(std::size_t n, const char* one) {
-    return std::to_string(n) + ' ' + one + (n == 1 ? "" : "s");
+std::string counted(std::size_t n, const std::string& one, const std::string& many) {
+    return std::to_string(n) + ' ' + (n == 1 ? one : many);
+}
+
+std::string counted(std::size_t n, const std::string& one) {
+    return counted(n, one, one + 's');
 }
 
 std::string startText(Basting::Start s) {
@@ -141,15 +145,17 @@ std::string reachText(const Alternative& a, const std::vector<Helper>& helpers, 
 void alternatives(std::ostream& out, const Session& session, const QuiltPlan& q, Unit unit) {
     out << "\n  Ways compared, before the work is shared out\n";
     for (const Alternative& a : q.alternatives) {
-        out << "    " << (a.chosen ? "> " : "  ") << padded(a.surface.english(), 34)
-            << padded(a.quiltLengthAlongLength ? "length along" : "length across", 15)
-            << padded(startText(a.start), 15);
-        if (a.workable)
-            out << padded(std::to_string(a.passes) + (a.passes == 1 ? " pass" : " passes"), 11)
-                << padded("about " + formatSpan(a.predicted), 18) << padded(liftText(a, unit), 24)
-                << padded(reachText(a, session.setting.helpers, unit), 30) << a.why << '\n';
-        else
-            out << a.why << '\n';
+        out << "    " << (a.chosen ? "> " : "  ") << a.surface << ", "
+            << (a.quiltLengthAlongLength ? "length along" : "length across") << ", "
+            << startText(a.start);
+        if (a.workable) {
+            const std::string reach = reachText(a, session.setting.helpers, unit);
+            out << ": " << counted(std::size_t(a.passes), "pass", "passes") << ", about "
+                << formatSpan(a.predicted) << "\n        " << liftText(a, unit)
+                << (reach.empty() ? "" : "; ") << reach << "; " << a.why << '\n';
+        } else {
+            out << "\n        " << a.why << '\n';
+        }
     }
 }
 

@@ -78,7 +78,7 @@ AbstractButton {
 
                     readonly property bool now: round === picture.round
                     readonly property bool set: picture.all || round < picture.round
-                    readonly property real size: picture.disc * (now ? 1 : 0.8)
+                    readonly property real size: picture.disc * (now ? 1 : round > 9 ? 0.95 : 0.8)
                     // Outward from the edge it holds.
                     readonly property real outX: x0 === 0 ? -1 : x0 === 1 ? 1 : 0
                     readonly property real outY: outX !== 0 ? 0 : y0 === 0 ? -1 : 1

@@ -157,7 +157,7 @@ FocusScope {
             board: screen.room.board
             card: screen.room.step
             brief: screen.low
-            named: body.alone || !screen.low
+            named: body.alone || !screen.low && !screen.beside // where nobody's line says it
             onCountWanted: count.open()
             onStepWanted: step.open()
         }

@@ -36,8 +36,10 @@ Front frontBy(Problem& problem, const std::vector<Bolt>& bolts, Findings& findin
     if (!front.choices.empty()) {
         say(Finding::Kind::backingTrimmed,
             core::says(
-                "A strip along the edge lies wholly or nearly in the overage that is trimmed "
-                "away; no layout of this fabric avoids it."));
+                "A strip along the edge of the backing lies wholly or nearly in the overage that "
+                "is "
+                "trimmed away; no layout of this fabric avoids it. Sew it on all the same: the "
+                "clamps hold it."));
         return front;
     }
     problem.rules.leastPiece = std::min(problem.rules.leastPiece, kNarrowest);

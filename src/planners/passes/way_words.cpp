@@ -50,7 +50,7 @@ Sentence remarks(const PassRequest& request, const PassChoice& choice) {
     Sentences all;
     const Alternative& a = choice.summary;
     if (a.passes > 1 && choice.start == Basting::Start::besideMiddle && a.offCentre != Vec{})
-        all.push_back(core::says("the quilt's middle is laid beside the table's, %1 of it",
+        all.push_back(core::says("lay the quilt's middle %1 of the table's middle",
                                  beside(a.offCentre, unit)));
     if (a.passes > 1 && choice.start == Basting::Start::oneEnd)
         all.push_back(core::says("from one end: the layers are rolled on boards or tubes and "
@@ -65,8 +65,8 @@ Sentence remarks(const PassRequest& request, const PassChoice& choice) {
             core::says("what nobody reaches is basted after the quilt has been pulled across the "
                        "table as it is held"));
     if (const Length leant = leantFor(request, choice); leant > Length{} && a.pulls == 0)
-        all.push_back(
-            core::says("the middle %1: lean, or pull the tables apart", core::length(leant, unit)));
+        all.push_back(core::says("the middle %1 of the table is far to reach: lean over",
+                                 core::length(leant, unit)));
     if (all.empty())
         return {};
     Sentence out = all.front();

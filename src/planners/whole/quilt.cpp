@@ -5,6 +5,7 @@
 #include "planners/passes/holds.h"
 #include "planners/proof/proof.h"
 #include "planners/surface/reachable.h"
+#include "ways/way.h"
 
 #include <set>
 
@@ -84,6 +85,16 @@ std::vector<Alternative> alternatives(const std::vector<PassChoice>& choices) {
     return out;
 }
 
+/// So wide that a quilt gets on: an anchor and some rows; of patches, which lie on the table with
+/// all of them, one beside half of one that is basted.
+Length leastTable(const Job& job, const std::vector<PassChoice>& choices) {
+    if (!wayOf(job).point.isPatch() || choices.empty())
+        return kAnchor + Length::inches(16);
+    const Length half = job.basting.spacing / 2;
+    const AxisTable& table = choices.front().lie.x;
+    return std::max(kAnchor, half) + half + std::max(table.insetLo, table.insetHi);
+}
+
 Finding noSurface(const Job& job, const std::vector<PassChoice>& choices) {
     const Sentence quilt = quiltName(job.name);
     return {
@@ -97,7 +108,7 @@ Finding noSurface(const Job& job, const std::vector<PassChoice>& choices) {
                   quilt, choices.front().summary.surface, choices.front().summary.why),
         core::says("Use tables at least %1 wide with a long side to stand at, or list no tables "
                    "and work on the floor.",
-                   core::length(kAnchor + Length::inches(16), job.unit))};
+                   core::length(leastTable(job, choices), job.unit))};
 }
 
 /// Where the basting begins: "at one end of the quilt".
@@ -219,7 +230,7 @@ Findings notAsAskedFor(const Session& session, const Job& job, const Alternative
         say(Finding::Kind::otherStart, "/basting/start",
             core::says("Basting cannot begin %1 on these tables, as you chose; the plan begins %2.",
                        begins(job.basting.start), begins(way.start)),
-            core::says("Ask for the faster start."));
+            core::says("Let it begin wherever it is faster."));
     if (room.tables.empty())
         return out;
     if (!liesAsAskedFor(job, way))
