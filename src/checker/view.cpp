@@ -54,7 +54,9 @@ const Finding* QuiltView::tells(Finding::Kind kind, std::string_view subject,
 
 bool QuiltView::stopped() const {
     return std::ranges::any_of(plan.findings, [&](const Finding& f) {
-        return f.level == Finding::Level::stop && (f.quilt < 0 || f.quilt == index);
+        // Where one quilt has no surface nobody is planned at any.
+        return f.level == Finding::Level::stop &&
+               (f.quilt < 0 || f.quilt == index || f.kind == Finding::Kind::noSurface);
     });
 }
 

@@ -1,4 +1,5 @@
 #include "job/job_json.h"
+#include "job/spacings.h"
 #include "language/language.h"
 #include "planners/whole/whole.h"
 #include "promises.h"
@@ -152,21 +153,27 @@ TEST(PlannedSheets, tellOfBreaksWhileSomebodyIsThere) {
 // One page in both languages on both papers, and nothing of it dropped.
 TEST(PlannedSheets, theLeadHasTheWordsOfEveryCall) {
     SKIP_WITHOUT_POPPLER();
-    const Session session = demo("harbour-lights");
-    const Plan plan = planWhole(session);
-    for (const char* language : {"en", "de"}) {
-        language::speak(QString::fromLatin1(language));
-        for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const QString lead =
-                pdf::pageTexts(Written{session, plan, {.paper = paper}}.path).front();
-            for (const Call call : wayOf(session.jobs.front()).calls) {
-                const QString words = sheets::callForLead(call, session.jobs.front().basting.with);
-                EXPECT_TRUE(lead.contains(pdf::normalised(words)))
-                    << words.toStdString() << ", " << language << ", " << bastewright::name(paper);
+    for (const auto with : {Basting::With::pins, Basting::With::spray}) {
+        Session session = demo("harbour-lights");
+        session.setting.room.ventilated = true;
+        session.jobs.front().basting = bastedWith(session.jobs.front().basting, with);
+        const Plan plan = planWhole(session);
+        ASSERT_FALSE(anyStop(plan.findings));
+        for (const char* language : {"en", "de"}) {
+            language::speak(QString::fromLatin1(language));
+            for (const Paper paper : {Paper::a4, Paper::letter}) {
+                const QString lead =
+                    pdf::pageTexts(Written{session, plan, {.paper = paper}}.path).front();
+                for (const Call call : wayOf(with).calls) {
+                    const QString words = sheets::callForLead(call, with);
+                    EXPECT_TRUE(lead.contains(pdf::normalised(words)))
+                        << words.toStdString() << ", " << language << ", "
+                        << bastewright::name(paper);
+                }
             }
         }
+        language::speak(QStringLiteral("en"));
     }
-    language::speak(QStringLiteral("en"));
 }
 
 TEST(PlannedSheets, threeQuiltsNinePeopleTwoTables) {

@@ -278,6 +278,8 @@ void passesStart(const QuiltView& v, Report& report) {
     // the first pass. On a very small field a third of it.
     const auto inside = [&](Interval fresh, Interval top, Length size) {
         const Length asked = std::min(v.job.basting.spacing / 2, size / 4);
+        if (seenWay(v.job).patches) // with a patch in the middle that alone
+            return fresh.lo <= top.middle() + kHalving && fresh.hi >= top.middle() - kHalving;
         return (top.middle() - fresh.lo >= asked - kHalving || fresh.lo <= top.lo) &&
                (fresh.hi - top.middle() >= asked - kHalving || fresh.hi >= top.hi);
     };

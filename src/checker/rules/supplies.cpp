@@ -132,8 +132,10 @@ void suppliesEnough(const PlanView& v, Report& report) {
 namespace {
 
 /// Where pins are missing, the zones of a quilt with pins whose batting does not melt are named if
-/// they can take the place of all that are.
+/// they can take the place of all that are; not where basting is sprayed, which no iron goes with.
 void dotsUnsaid(const PlanView& v, Report& report) {
+    if (std::ranges::any_of(v.quilts, [](const QuiltView& q) { return seenWay(q.job).patches; }))
+        return;
     const std::int64_t pins = pinsOf(v);
     std::int64_t most = 0;
     for (const QuiltView& q : v.quilts)

@@ -72,8 +72,8 @@ WayWords sprayWords() {
         .putAway = core::says("Cans closed, away from heat; covers folded inward; hands washed."),
         .rolledUp =
             [](std::int64_t) { return core::says("Cans closed, covers off, hands washed."); },
-        .care = core::says("Plenty of air; no iron, no flame; never spray toward a face; wash your "
-                           "hands; the can's label decides."),
+        .care = core::says("Plenty of air; no iron, no flame; table and floor covered; never spray "
+                           "toward a face; wash your hands; the can's label decides."),
         .cautions = {core::says(
                          "Spray only outdoors or with windows and doors open, away from irons and "
                          "flames and from anybody who has trouble breathing."),
