@@ -17,9 +17,12 @@ enum class AskedOf {
     whole,     ///< of the plan, what is done too
     newPasses, ///< of the passes of which nothing is done
     open,      ///< of the tasks that are not done
-    notBegun,  ///< of those that cannot be in hand
-    same,      ///< of the first plan: what it is about must be as it was
-    first      ///< of the first plan only; a rule of the rest takes its place
+    /// The same: those of passes that are begun on the surface they lie on, the others on the new.
+    openInPlace,
+    notBegun, ///< of those that cannot be in hand
+    notBegunInPlace,
+    same, ///< of the first plan: what it is about must be as it was
+    first ///< of the first plan only; a rule of the rest takes its place
 };
 struct Rule {
     /// A rule that asks for something to be there is not asked of a quilt for which the plan itself

@@ -3,6 +3,7 @@
 #include "plan/plan.h"
 
 #include <cstdint>
+#include <map>
 #include <set>
 #include <string>
 #include <utility>
@@ -15,10 +16,12 @@ struct Underway {
     const Plan* before = nullptr; ///< in force until now
     Seconds now{};                ///< since the session's start
     std::set<std::string> done{}; ///< ids of the tasks that are finished or left out
-    /// (quilt, zone) of which something is done; left out for good.
-    std::set<std::pair<int, std::string>> begun{}, setAside{};
-    std::set<std::string> present{}; ///< people at the table
-    std::int64_t pins = 0;           ///< in the box
+    /// (quilt, zone) of which something is done, and how many of its steps: also where the plan in
+    /// force has no task for them.
+    std::map<std::pair<int, std::string>, int> begun{};
+    std::set<std::pair<int, std::string>> setAside{}; ///< (quilt, zone) left out for good
+    std::set<std::string> present{};                  ///< people at the table
+    std::int64_t pins = 0;                            ///< in the box
 };
 
 /// The same for a plan that is to take over in the middle of a session: what is done must be in it

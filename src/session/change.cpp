@@ -36,6 +36,9 @@ public:
         out_.finishBefore = forecast(plan_, out_.session.setting, state_, events_, nowMs_).finish;
         if (auto why = apply(change); !why.empty())
             return {.refused = std::move(why), .session = {}, .plan = {}};
+        if (!isAnybodyThere())
+            return keptBack(core::says("Nobody is at the table, and nobody is still to come. Say "
+                                       "first who is there."));
         if (change.kind == Kind::pins && change.forPins == ForPins::dots)
             if (auto why = dots(); !why.empty())
                 return keptBack(std::move(why));
@@ -74,6 +77,15 @@ private:
                 .note = std::move(out_.note),
                 .session = {},
                 .plan = {}};
+    }
+
+    /// Or is still to come.
+    bool isAnybodyThere() const {
+        const Setting& s = out_.session.setting;
+        const ClockTime now = after(s.start, elapsed(events_, nowMs_));
+        return s.helpers.empty() || !state_.present.empty() ||
+               std::ranges::any_of(s.helpers,
+                                   [&](const Helper& h) { return h.from && *h.from > now; });
     }
 
     void followClock(std::optional<ClockTime> began) {

@@ -2,9 +2,8 @@
 
 #include "checker/checker.h"
 #include "checker/underway.h"
-#include "plan/find.h"
 #include "session/pins.h"
-#include "session/private/fold.h"
+#include "session/private/rest_plan.h"
 
 namespace bastewright {
 
@@ -28,12 +27,8 @@ Findings faultsOfRest(const Session& session, const Plan& plan, const Plan& befo
                    .done = state.doneTasks,
                    .setAside = state.setAside,
                    .present = state.present,
-                   .pins = countPins(before, session.setting, state).left};
-    for (const auto& [key, live] : state.zones) {
-        const Zone* zone = findZone(before.quilts[static_cast<std::size_t>(key.first)], key.second);
-        if (zone && isBegun(*zone, live))
-            facts.begun.insert(key);
-    }
+                   .pins = countPins(before, session, state).left};
+    facts.begun = begunZones(session, before, state);
     return checkRest(session, plan, facts);
 }
 

@@ -196,14 +196,23 @@ Sentence Fold::on(const happened::NewSetting& changed, const Event&) {
     return {};
 }
 
+namespace {
+
+const ZoneLive kNothingToDo{.state = ZoneState::closed, .openedBy = {}, .closedBy = {}};
+
+} // namespace
+
 void takeZones(const PlanIndex& index, LiveState& state) {
     std::erase_if(state.zones,
                   [&](const auto& z) { return !index.zone(z.first.first, z.first.second); });
     for (int q = 0; q < index.quilts(); ++q)
         for (const auto& z : index.plan().quilts[static_cast<std::size_t>(q)].zones)
-            if (const auto [at, isNew] = state.zones.try_emplace({q, z.id});
-                isNew && z.points.empty())
-                at->second.state = ZoneState::closed;
+            if (const auto [at, isNew] = state.zones.try_emplace({q, z.id}); z.points.empty()) {
+                if (isNew)
+                    at->second.state = ZoneState::closed;
+            } else if (at->second == kNothingToDo) { // its name was that of a zone without points
+                at->second = {};
+            }
 }
 
 Fold foldAll(std::shared_ptr<const Plan> plan, const Setting& setting,

@@ -11,14 +11,18 @@ std::int64_t pinsLeft(const Setting& setting, const LiveState& state) {
     return box - state.pinsLost - state.pinsOut + state.pinsBack;
 }
 
-PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& state) {
+namespace {
+
+template <class FromBox>
+PinCount counted(const Plan& plan, const Setting& setting, const LiveState& state,
+                 const FromBox& fromBox) {
     const PlanIndex index{plan};
     PinCount out;
     out.box = std::max<std::int64_t>(0, setting.stash.pins + state.pinsFound);
     out.back = state.pinsBack;
     for (const auto& [key, live] : state.zones) {
         const Zone* zone = index.zone(key.first, key.second);
-        if (!zone || !index.way(key.first).fromBox || state.setAside.contains(key))
+        if (!zone || !fromBox(index, key.first) || state.setAside.contains(key))
             continue;
         const auto pins = static_cast<std::int64_t>(zone->points.size());
         if (live.state == ZoneState::waiting) {
@@ -33,6 +37,20 @@ PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& st
     if (state.pinsCounted)
         out.missing += out.stillOut();
     return out;
+}
+
+} // namespace
+
+PinCount countPins(const Plan& plan, const Setting& setting, const LiveState& state) {
+    return counted(plan, setting, state,
+                   [](const PlanIndex& index, int job) { return index.way(job).fromBox; });
+}
+
+PinCount countPins(const Plan& plan, const Session& session, const LiveState& state) {
+    return counted(plan, session.setting, state, [&](const PlanIndex& index, int job) {
+        const auto q = static_cast<std::size_t>(job);
+        return q < session.jobs.size() ? wayOf(session.jobs[q]).fromBox : index.way(job).fromBox;
+    });
 }
 
 Sentence missingPinsNotice(const PinCount& pins) {

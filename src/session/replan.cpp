@@ -1,5 +1,6 @@
 #include "session/replan.h"
 
+#include "plan/find.h"
 #include "planners/crew/crew.h"
 #include "session/pace.h"
 #include "session/pins.h"
@@ -8,6 +9,7 @@
 #include "session/private/rest_plan.h"
 #include "session/private/tables_taken.h"
 #include "session/private/work_log.h"
+#include "session/ticks.h"
 
 #include <algorithm>
 #include <set>
@@ -61,6 +63,20 @@ LiveState asSeenBy(const Plan& plan, LiveState state) {
     return state;
 }
 
+std::map<std::pair<int, std::string>, int> begunZones(const Session& session, const Plan& plan,
+                                                      const LiveState& state) {
+    std::map<std::pair<int, std::string>, int> out;
+    for (const auto& [key, live] : state.zones) {
+        const auto q = static_cast<std::size_t>(key.first);
+        if (q >= plan.quilts.size() || q >= session.jobs.size())
+            continue;
+        const Zone* zone = findZone(plan.quilts[q], key.second);
+        if (zone && isBegun(*zone, live))
+            out.emplace(key, stepsDone(live.state, wayOf(session.jobs[q])));
+    }
+    return out;
+}
+
 bool isStepped(const Plan& plan, const LiveState& state, int job, int pass) {
     return std::ranges::any_of(plan.tasks, [&](const Task& t) {
         return t.job == job && t.pass == pass && t.kind != TaskKind::setUp &&
@@ -94,7 +110,7 @@ Plan putTogether(Plan base, std::vector<Task> kept, const CrewPlan& crew, const 
     base.breaks.insert(base.breaks.end(), crew.breaks.begin(), crew.breaks.end());
     base.findings.insert(base.findings.end(), crew.findings.begin(), crew.findings.end());
     base.range = crew.range;
-    sayPins(countPins(base, session.setting, asSeenBy(base, state)), base.findings);
+    sayPins(countPins(base, session, asSeenBy(base, state)), base.findings);
     sayTables(base, session.setting.room, state, base.findings);
 
     std::ranges::sort(base.tasks, {}, [](const Task& t) { return std::tie(t.start, t.id); });
@@ -112,6 +128,7 @@ Plan replan(const Session& session, const Plan& plan, const LiveState& state,
                               .before = &plan,
                               .done = state.doneTasks,
                               .inHand = options.inHand,
+                              .begun = begunZones(session, plan, state),
                               .setAside = state.setAside,
                               .present = state.present,
                               .lastRest = options.lastRest};

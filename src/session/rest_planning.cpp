@@ -110,6 +110,28 @@ void sayNotAsAsked(const Session& session, int job, const QuiltPlan& quilt, Find
         findings.push_back(ofQuilt(std::move(f), job, session.severalQuilts));
 }
 
+/// What would wait for nothing waits for what is finished first: of its own quilt, else of those
+/// before it on its surface.
+void waitForWhatIsFinished(std::vector<Task>& tasks, const std::vector<Task>& kept,
+                           const std::set<std::string>& done,
+                           const std::vector<QuiltPlan>& quilts) {
+    std::map<int, std::vector<std::string>> last; // by quilt: what no other task waits for
+    for (const Task& t : kept)
+        if (!done.contains(t.id) && std::ranges::none_of(kept, [&](const Task& o) {
+                return std::ranges::find(o.after, t.id) != o.after.end();
+            }))
+            last[t.job].push_back(t.id);
+    for (Task& t : tasks) {
+        if (!t.after.empty())
+            continue;
+        const int surface = quilts[static_cast<std::size_t>(t.job)].surface.number;
+        for (int q = t.job; q >= 0 && t.after.empty(); --q)
+            if (const auto at = last.find(q);
+                at != last.end() && quilts[static_cast<std::size_t>(q)].surface.number == surface)
+                t.after = at->second;
+    }
+}
+
 } // namespace
 
 OtherPasses noOtherPasses(Sentence why) {
@@ -217,12 +239,15 @@ OtherPasses RestPlanning::anew(std::vector<PointsPlan> found) const {
     const auto points = pointsOfZones(plan.quilts);
     for (int q = 0; q < std::ssize(plan.quilts); ++q)
         moved.push_back({q, std::move(plan.quilts[static_cast<std::size_t>(q)])});
-    return withPeople(std::move(moved), points);
+    return withPeople(std::move(moved), points, &plan.findings);
 }
 
 OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
-                                     const std::vector<std::vector<PlacedPoint>>& points) const {
+                                     const std::vector<std::vector<PlacedPoint>>& points,
+                                     const Findings* found) const {
     OtherPasses out{.session = session_, .plan = plan_};
+    if (found != nullptr)
+        out.plan.findings = *found;
     std::set<int> jobs;
     for (Moved& m : moved) {
         jobs.insert(m.job);
@@ -233,11 +258,13 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
                       });
     }
     std::set<std::string> done = state_.doneTasks;
-    const auto isOfKept = [this](const Task& t) {
-        return t.pass <= kept(t.job) && callOf(t.kind) != Call::rollUp;
+    // What is done once the quilt is turned over comes after the passes that are new.
+    const auto isOfKept = [this](const PlanIndex& index, const Task& t) {
+        return t.pass <= kept(t.job) && callOf(t.kind) != Call::rollUp && !index.fromBack(t);
     };
+    const PlanIndex inForce{plan_};
     const auto isOpen = [&](const Task& t) {
-        return isOfKept(t) && !done.contains(t.id) &&
+        return isOfKept(inForce, t) && !done.contains(t.id) &&
                !(!t.zone.empty() && state_.setAside.contains({t.job, t.zone}));
     };
     for (const int job : jobs)
@@ -247,8 +274,9 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
     // Then what is begun on the other tables is finished too, and all go on from there.
     const bool finishes = !out.finishing.empty();
     Plan before = finishes ? replan(session_, plan_, state_, options_, stop_) : plan_;
+    const PlanIndex indexBefore{before};
     const auto stays = [&](const Task& t) {
-        return isOfKept(t) && (finishes || jobs.contains(t.job));
+        return isOfKept(indexBefore, t) && (finishes || jobs.contains(t.job));
     };
     Seconds now = options_.now;
     std::vector<Task> keptTasks = doneBy(options_.now, before, done);
@@ -260,14 +288,25 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
     for (const Task& t : before.tasks)
         if (stays(t))
             done.insert(t.id);
+    // Breaks while it is finished.
+    std::vector<PlannedBreak> rests;
+    Seconds lastRest = options_.lastRest;
+    if (finishes)
+        for (const PlannedBreak& b : before.breaks)
+            if (b.end > options_.now && b.start < now) {
+                rests.push_back(b);
+                lastRest = std::max(lastRest, b.end);
+            }
     const Situation situation{.now = now,
                               .before = &before,
                               .done = std::move(done),
                               .inHand =
                                   finishes ? std::map<std::string, Seconds>{} : options_.inHand,
+                              .begun = begunZones(session_, before, state_),
                               .setAside = state_.setAside,
                               .present = state_.present,
-                              .lastRest = options_.lastRest};
+                              .presentAt = options_.now,
+                              .lastRest = lastRest};
     if (finishes)
         out.plan.quilts = before.quilts; // zones of passes that are begun may be shared anew
     for (Moved& m : moved) {
@@ -280,10 +319,15 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
         sayNotAsAsked(out.session, m.job, m.quilt, out.plan.findings);
         out.plan.quilts[static_cast<std::size_t>(m.job)] = std::move(m.quilt);
     }
-    const CrewPlan crew = planRest(withLearntPaces(out.session, options_), out.plan.quilts, points,
-                                   situation, {}, stop_);
+    CrewPlan crew = planRest(withLearntPaces(out.session, options_), out.plan.quilts, points,
+                             situation, {}, stop_);
+    waitForWhatIsFinished(crew.tasks, keptTasks, state_.doneTasks, out.plan.quilts);
     out.plan = putTogether(std::move(out.plan), std::move(keptTasks), crew, out.session, state_,
                            options_.now);
+    for (PlannedBreak& b : rests)
+        if (std::ranges::find(out.plan.breaks, b) == out.plan.breaks.end())
+            out.plan.breaks.push_back(std::move(b));
+    std::ranges::sort(out.plan.breaks);
     return out;
 }
 

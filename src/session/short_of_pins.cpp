@@ -2,6 +2,7 @@
 
 #include "plan/call.h"
 #include "plan/find.h"
+#include "planners/crew/pass_zones.h"
 #include "planners/whole/dot_zones.h"
 #include "session/pins.h"
 #include "session/private/rest_plan.h"
@@ -22,11 +23,35 @@ bool waits(const LiveState& state, const ZoneKey& key) {
            !state.setAside.contains(key);
 }
 
+/// In a pass that is not begun everybody's place is where they work today.
+void keepPlacesOfToday(Plan& plan, const LiveState& state) {
+    for (std::size_t q = 0; q < plan.quilts.size(); ++q)
+        for (Pass& p : plan.quilts[q].passes) {
+            const int job = static_cast<int>(q);
+            if (isStepped(plan, state, job, p.number))
+                continue;
+            for (Stretch& s : p.stretches) {
+                std::vector<StandingPlace> places;
+                bool any = false;
+                for (const Task& t : plan.tasks)
+                    if (t.job == job && t.pass == p.number && !t.zone.empty() &&
+                        zonePlace(t.zone) == s.place) {
+                        any = true;
+                        if (t.people == std::vector{s.person})
+                            places.insert(places.end(), t.places.begin(), t.places.end());
+                    }
+                if (!any || !places.empty()) // else others do all of theirs
+                    s.edges = crew::together(std::move(places));
+            }
+            std::erase_if(p.stretches, [](const Stretch& s) { return s.edges.empty(); });
+        }
+}
+
 } // namespace
 
 DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveState& state) {
     DotsInstead out;
-    const PinCount pins = countPins(plan, session.setting, state);
+    const PinCount pins = countPins(plan, session, state);
     if (pins.shortBy() == 0) {
         out.refused = core::says("The pins do for all that is left.");
         return out;
@@ -64,7 +89,8 @@ DotsInstead dotsInstead(const Session& session, const Plan& plan, const LiveStat
     return out;
 }
 
-Today asFarAsPinsLast(Plan plan, const Setting& setting, const LiveState& state) {
+Today asFarAsPinsLast(Plan plan, const Setting& setting, const LiveState& before) {
+    const LiveState state = asSeenBy(plan, before); // zones that are new wait
     const PinCount pins = countPins(plan, setting, state);
     std::int64_t left = std::max<std::int64_t>(0, pins.left);
     std::map<int, int> last;   // of a quilt that is not finished today: its last pass
@@ -102,6 +128,17 @@ Today asFarAsPinsLast(Plan plan, const Setting& setting, const LiveState& state)
             gone.insert(t.id);
         return drop;
     });
+    // What waits for nothing but what is for another day is too: where no zone of a pass is for
+    // today, its smoothing. Tasks stand in the order of their starts.
+    std::erase_if(plan.tasks, [&](const Task& t) {
+        const bool drop =
+            !gone.empty() && !state.doneTasks.contains(t.id) && !t.after.empty() &&
+            std::ranges::all_of(t.after, [&](const std::string& id) { return gone.contains(id); });
+        if (drop)
+            gone.insert(t.id);
+        return drop;
+    });
+    keepPlacesOfToday(plan, state);
     plan.finish = Seconds{};
     for (Task& t : plan.tasks) {
         std::erase_if(t.after, [&](const std::string& id) { return gone.contains(id); });
@@ -112,11 +149,11 @@ Today asFarAsPinsLast(Plan plan, const Setting& setting, const LiveState& state)
     plan.finishBound = std::min(plan.finishBound, plan.finish);
     std::erase_if(plan.breaks,
                   [&](const PlannedBreak& b) { return b.proposed && b.start >= plan.finish; });
-    std::erase_if(plan.findings,
-                  [](const Finding& f) { return f.kind == Finding::Kind::pinsShort; });
     Today out{std::move(plan), {}};
     if (last.empty())
         return out;
+    std::erase_if(out.plan.findings,
+                  [](const Finding& f) { return f.kind == Finding::Kind::pinsShort; });
     Sentence text =
         another.size() == 1
             ? core::says("The pins last for today's part: 1 zone is left for another day, with %1 "

@@ -57,6 +57,23 @@ ZoneState stateBefore(Tick tick, const Way& way) {
     return earlier && workAt(*earlier, way) ? stateAfter(*earlier) : ZoneState::waiting;
 }
 
+int stepsDone(ZoneState state, const Way& way) {
+    const auto steps = static_cast<int>(way.zoneWork().size());
+    switch (state) {
+    case ZoneState::waiting:
+        return 0;
+    case ZoneState::dotted:
+        return steps - 2;
+    case ZoneState::open:
+        return steps - 1;
+    case ZoneState::closed:
+        break;
+    case ZoneState::pressedBack:
+        return steps + 1;
+    }
+    return steps;
+}
+
 Call callAt(Tick tick, const Way& way) {
     return callOf(workAt(tick, way).value_or(way.lastWork()));
 }

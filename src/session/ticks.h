@@ -21,6 +21,8 @@ Tick firstTick(const Way& way);
 ZoneState stateAfter(Tick tick);
 /// How far it has to be before.
 ZoneState stateBefore(Tick tick, const Way& way);
+/// How many steps of a zone are done that is so far; pressed from the back is one more.
+int stepsDone(ZoneState state, const Way& way);
 /// The call at which such a tick is made.
 Call callAt(Tick tick, const Way& way);
 

@@ -23,7 +23,7 @@ std::vector<PlacedPoint> pointsOfPasses(const QuiltPlan& quilt, int last) {
 
 OtherPasses withWiderRows(const Session& session, const Plan& plan, const LiveState& state,
                           const ReplanOptions& options, std::stop_token stop) {
-    const PinCount pins = countPins(plan, session.setting, state);
+    const PinCount pins = countPins(plan, session, state);
     if (plan.quilts.size() != 1)
         return noOtherPasses(core::says(
             "With several quilts at once the rows stay as they are. Fetch %1 more pins, or let "

@@ -1,12 +1,13 @@
 #include "checker/rest/rest_view.h"
 #include "checker/rules/tables_left.h"
+#include "checker/rules/tasks_asked.h"
 #include "checker/ways/seen_way.h"
 #include "plan/call.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <map>
+#include <set>
 #include <tuple>
 
 namespace bastewright::check {
@@ -46,7 +47,8 @@ void restDone(const RestView& v, Report& report) {
 
 // Zones of which something is done stay as they are.
 void restBegun(const RestView& v, Report& report) {
-    for (const auto& [job, id] : v.facts.begun) {
+    for (const auto& [at, steps] : v.facts.begun) {
+        const auto& [job, id] = at;
         const QuiltView* was = v.before.quilt(job);
         const QuiltView* is = v.plan.quilt(job);
         const Zone* zone = was == nullptr ? nullptr : was->zone(id);
@@ -98,8 +100,8 @@ void restNow(const RestView& v, Report& report) {
                                                        "; it is " + clock(v.facts.now) + ".");
 }
 
-// What is in hand lasts no longer than four times what it was planned for: so far a learnt pace
-// goes at most (docs/computation/live.md).
+// What is in hand, and stays with those who have it, lasts no longer than four times what it was
+// planned for: so far a learnt pace goes at most (docs/computation/live.md).
 void restInHand(const RestView& v, Report& report) {
     for (const Task& t : v.open.plan.tasks) {
         const Task* was = v.isInHand(t) ? taskNamed(v.before.plan, t.id) : nullptr;
@@ -146,28 +148,36 @@ void restWaits(const RestView& v, Report& report) {
     }
 }
 
-/// Every kind of task has been done, or is to be done, as often as it takes; zones that are left
-/// out are not asked for.
-void restZones(const RestView& v, const QuiltView& q, Report& report) {
-    std::map<std::pair<std::string, TaskKind>, int> there;
-    for (const Task* t : q.tasks())
-        if (isOfZone(t->kind))
-            ++there[{t->zone, t->kind}];
-    for (const Zone& z : q.quilt.zones) {
-        const bool out = v.facts.setAside.contains({q.index, z.id});
-        for (const SeenTask& task : seenWay(q.job).tasks) {
-            if (task.of != SeenTask::Of::zone)
-                continue;
-            const int times = task.again && isPressedTwice(q) ? 2 : 1;
-            const int asked = z.points.empty() ? 0 : times;
-            const int has = there[{z.id, task.kind}];
-            if (out ? has > asked : has != asked)
-                report.add(Pointer{} / "tasks", q.label() + ": zone " + z.id + " has " +
-                                                    std::to_string(has) + " tasks of the kind " +
-                                                    std::string{name(task.kind)} + "; it takes " +
-                                                    std::to_string(asked) + ".");
+/// Of this work at a zone nothing is asked: it is left out, or the work was done at a time when
+/// nobody was planned for it.
+bool isExcused(const RestView& v, const QuiltView& q, const Zone& zone, TaskKind kind) {
+    if (v.facts.setAside.contains({q.index, zone.id}))
+        return true;
+    const auto begun = v.facts.begun.find({q.index, zone.id});
+    if (begun == v.facts.begun.end())
+        return false;
+    int step = 0;
+    for (const SeenTask& task : seenWay(q.job).tasks)
+        if (task.of == SeenTask::Of::zone) {
+            if (task.kind == kind)
+                break;
+            ++step;
         }
-    }
+    return step < begun->second;
+}
+
+/// All zones of a pass are done, and nothing of it was open: it is off the table.
+bool isBehind(const RestView& v, const QuiltView& q, const Pass& pass) {
+    const auto steps = std::ranges::count(seenWay(q.job).tasks, SeenTask::Of::zone, &SeenTask::of);
+    return std::ranges::all_of(q.quilt.zones,
+                               [&](const Zone& z) {
+                                   const auto begun = v.facts.begun.find({q.index, z.id});
+                                   return z.pass != pass.number || z.points.empty() ||
+                                          (begun != v.facts.begun.end() && begun->second >= steps);
+                               }) &&
+           std::ranges::all_of(v.before.plan.tasks, [&](const Task& t) {
+               return t.job != q.index || t.pass != pass.number || v.isDone(t);
+           });
 }
 
 // What is not done is in the plan: nothing of a zone or a pass is forgotten.
@@ -175,41 +185,23 @@ void restTasks(const RestView& v, Report& report) {
     if (v.plan.stopped() || v.endsWithPins())
         return;
     for (const QuiltView& q : v.plan.quilts) {
-        restZones(v, q, report);
-        std::map<int, bool> works; ///< by pass: some zone is not left out
+        std::set<int> works; ///< passes of which some zone is not left out
         for (const Zone& z : q.quilt.zones)
-            works[z.pass] =
-                works[z.pass] || (!z.points.empty() && !v.facts.setAside.contains({q.index, z.id}));
-        const auto has = [&](int pass, auto which) {
-            return std::ranges::any_of(v.plan.plan.tasks, [&](const Task& t) {
-                return t.job == q.index && t.pass == pass && which(t.kind);
-            });
-        };
-        bool rolled = false;
-        for (const Pass& p : q.quilt.passes) {
-            rolled = rolled || has(p.number, [](TaskKind k) { return k == TaskKind::handOver; });
-            if (!works[p.number])
-                continue;
-            const std::string what = label(q, p);
-            for (const TaskKind kind : {TaskKind::layBacking, TaskKind::layBatting,
-                                        TaskKind::layTop, TaskKind::checkUnderside}) {
-                const bool asked = kind == TaskKind::checkUnderside || !p.pulled;
-                if (has(p.number, [kind](TaskKind k) { return k == kind; }) != asked)
-                    report.add(Pointer{} / "tasks",
-                               what + (asked ? " has no task" : " has a task") + " of the kind " +
-                                   std::string{name(kind)} + ".");
-            }
-        }
-        if (!q.quilt.passes.empty() && !rolled)
-            report.add(Pointer{} / "tasks", q.label() + " is not rolled up at the end.");
+            if (!z.points.empty() && !v.facts.setAside.contains({q.index, z.id}))
+                works.insert(z.pass);
+        tasksAsked(
+            q,
+            {.pass = [&](const Pass& p) { return !works.contains(p.number) || isBehind(v, q, p); },
+             .zone = [&](const Zone& z, TaskKind kind) { return isExcused(v, q, z, kind); }},
+            report);
     }
 }
 
 // Pins that are missing are said to be, and how many; zones left for another day leave no more than
 // there are.
 void restPins(const RestView& v, Report& report) {
-    const std::int64_t asked = v.pinsToPlace(),
-                       missing = std::max<std::int64_t>(0, asked - v.facts.pins);
+    const std::int64_t asked = v.pinsToPlace(), there = std::max<std::int64_t>(0, v.facts.pins),
+                       missing = std::max<std::int64_t>(0, asked - there);
     const auto& findings = v.plan.plan.findings;
     const auto said = std::ranges::find(findings, Finding::Kind::pinsShort, &Finding::kind);
     if (v.endsWithPins()) {
@@ -221,7 +213,7 @@ void restPins(const RestView& v, Report& report) {
                         return t.job == q.index && t.zone == z.id;
                     }))
                     today += std::ssize(z.points);
-        if (today > std::max<std::int64_t>(0, v.facts.pins))
+        if (today > there)
             report.add(Pointer{} / "tasks", "Today's zones take " + std::to_string(today) +
                                                 " pins; " + std::to_string(v.facts.pins) +
                                                 " are in the box.");

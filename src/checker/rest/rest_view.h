@@ -21,7 +21,8 @@ struct RestView {
     bool isBegun(int quilt, int pass) const;
     /// The quilt is pulled across for it after a pass that is begun, as in the plan in force.
     bool isPulledWithBegun(int quilt, int pass) const;
-    /// It may have been begun: in the plan in force it waits for nothing.
+    /// It may have been begun: in the plan in force it waits for nothing, and the same people have
+    /// it.
     bool isInHand(const Task& t) const;
     /// A zone whose pins are still in the box: nothing of it is done, and it is not left out.
     bool waits(int quilt, const Zone& zone) const;

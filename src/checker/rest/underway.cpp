@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -57,17 +58,6 @@ Plan newPart(Plan plan, const RestView& rest) {
         std::erase_if(plan.quilts[q].passes,
                       [&](const Pass& p) { return !isNew(static_cast<int>(q), p.number); });
     std::erase_if(plan.tasks, [&](const Task& t) { return !isNew(t.job, t.pass); });
-    if (!rest.endsWithPins())
-        return plan;
-    // Whoever has no zone today needs no place.
-    for (std::size_t q = 0; q < plan.quilts.size(); ++q)
-        for (Pass& p : plan.quilts[q].passes)
-            std::erase_if(p.stretches, [&](const Stretch& s) {
-                return std::ranges::none_of(plan.tasks, [&](const Task& t) {
-                    return t.job == static_cast<int>(q) && t.pass == p.number && !t.zone.empty() &&
-                           std::ranges::find(t.people, s.person) != t.people.end();
-                });
-            });
     return plan;
 }
 
@@ -81,8 +71,59 @@ Plan untouchedPart(Plan plan, const RestView& rest) {
     for (const Task& t : rest.plan.plan.tasks)
         if (rest.isDone(t) || rest.isInHand(t))
             touched.insert(partOf(t));
+    // What was done when nobody was planned for it.
+    for (const auto& [at, steps] : rest.facts.begun)
+        if (const QuiltView* q = rest.before.quilt(at.first))
+            if (const Zone* zone = q->zone(at.second)) {
+                int step = 0;
+                for (const SeenTask& task : seenWay(q->job).tasks)
+                    if (task.of == SeenTask::Of::zone && step++ < steps)
+                        touched.insert({at.first, task.kind, zone->pass, zone->id});
+            }
     std::erase_if(plan.tasks, [&](const Task& t) { return touched.contains(partOf(t)); });
     return plan;
+}
+
+/// Quilts whose passes that are begun lie on another surface than the plan has for what is left.
+std::set<int> movedQuilts(const RestView& rest) {
+    std::set<int> out;
+    for (const QuiltView& was : rest.before.quilts)
+        if (const QuiltView* is = rest.plan.quilt(was.index);
+            is != nullptr && is->quilt.surface != was.quilt.surface)
+            out.insert(was.index);
+    return out;
+}
+
+/// Of a part of the plan the tasks of passes that are begun and lie on the surface they had before,
+/// or all others. What comes once the quilt is turned over is done where it ends.
+Plan partAt(Plan part, const RestView& rest, const std::set<int>& moved, bool former) {
+    std::map<int, Seconds> turned;
+    for (const Task& t : part.tasks)
+        if (t.kind == TaskKind::turnOver)
+            turned.emplace(t.job, t.start);
+    std::erase_if(part.tasks, [&](const Task& t) {
+        const auto turn = turned.find(t.job);
+        const bool there = moved.contains(t.job) &&
+                           (rest.isBegun(t.job, t.pass) || rest.isPulledWithBegun(t.job, t.pass)) &&
+                           t.kind != TaskKind::handOver &&
+                           (turn == turned.end() || t.start < turn->second);
+        return there != former;
+    });
+    if (former)
+        for (const int job : moved)
+            part.quilts[static_cast<std::size_t>(job)].surface =
+                rest.before.quilt(job)->quilt.surface;
+    return part;
+}
+
+} // namespace
+
+namespace {
+
+bool areSame(std::vector<std::string> a, std::vector<std::string> b) {
+    std::ranges::sort(a);
+    std::ranges::sort(b);
+    return a == b;
 }
 
 } // namespace
@@ -117,7 +158,7 @@ bool RestView::isPulledWithBegun(int quilt, int pass) const {
 
 bool RestView::isInHand(const Task& t) const {
     const auto was = std::ranges::find(before.plan.tasks, t.id, &Task::id);
-    return was != before.plan.tasks.end() &&
+    return was != before.plan.tasks.end() && areSame(was->people, t.people) &&
            std::ranges::all_of(was->after,
                                [&](const std::string& id) { return facts.done.contains(id); });
 }
@@ -161,6 +202,14 @@ Findings checkRest(const Session& given, const Plan& plan, const Underway& facts
     const PlanView fresh{there, newPasses, plan}, former{there, formerPasses, *facts.before},
         notBegun{there, untouched, plan};
 
+    const std::set<int> moved = movedQuilts(rest);
+    const Plan openHere = partAt(openTasks, rest, moved, false),
+               openThere = partAt(openTasks, rest, moved, true),
+               untouchedHere = partAt(untouched, rest, moved, false),
+               untouchedThere = partAt(untouched, rest, moved, true);
+    const PlanView here{there, openHere, plan}, formerly{there, openThere, plan},
+        notBegunHere{there, untouchedHere, plan}, notBegunThere{there, untouchedThere, plan};
+
     constexpr int kAll = std::numeric_limits<int>::max(); // so that the two can be compared
     Findings out;
     const auto unplaced = [](Finding f) {
@@ -188,8 +237,16 @@ Findings checkRest(const Session& given, const Plan& plan, const Underway& facts
         case AskedOf::open:
             ask(rule, open, out);
             break;
+        case AskedOf::openInPlace:
+            ask(rule, here, out);
+            ask(rule, formerly, out);
+            break;
         case AskedOf::notBegun:
             ask(rule, notBegun, out);
+            break;
+        case AskedOf::notBegunInPlace:
+            ask(rule, notBegunHere, out);
+            ask(rule, notBegunThere, out);
             break;
         case AskedOf::same:
         case AskedOf::first:

@@ -52,9 +52,15 @@ int step(TaskKind kind, const SeenWay& way) {
 std::map<Stage, std::vector<const Task*>> stages(const QuiltView& v) {
     const auto tasks = v.tasks();
     const auto turn = std::ranges::find(tasks, TaskKind::turnOver, &Task::kind);
+    // Of what is left of a session the turning may be done.
+    const bool alreadyTurned =
+        isPressedTwice(v) && !tasks.empty() && std::ranges::all_of(tasks, [](const Task* t) {
+            return t->kind == TaskKind::press || t->kind == TaskKind::cool ||
+                   t->kind == TaskKind::handOver;
+        });
     std::map<Stage, std::vector<const Task*>> out;
     for (const Task* t : tasks) {
-        const bool turned = turn != tasks.end() && t->start >= (*turn)->start;
+        const bool turned = turn == tasks.end() ? alreadyTurned : t->start >= (*turn)->start;
         Stage stage{t->pass, step(t->kind, seenWay(v.job))};
         if (t->kind == TaskKind::turnOver || t->kind == TaskKind::handOver)
             stage.pass = kAfterAllPasses;

@@ -50,6 +50,7 @@ public:
         for (const Hand& h : hands_)
             people_.push_back({kNoTable, std::max(now_, h.from)});
         belongs_.assign(hands_.size(), kNoTable);
+        busy_ = belongs_;
         takeBegun();
     }
 
@@ -58,7 +59,7 @@ public:
             std::size_t k = courses_.size();
             for (std::size_t j = 0; j < courses_.size(); ++j)
                 if (!courses_[j].through() &&
-                    (k == courses_.size() || courses_[j].ready < courses_[k].ready))
+                    (k == courses_.size() || comesBefore(courses_[j], courses_[k])))
                     k = j;
             if (k == courses_.size())
                 break;
@@ -73,8 +74,23 @@ private:
     Whereabouts& at(int p) { return people_[static_cast<std::size_t>(p)]; }
     const Whereabouts& at(int p) const { return people_[static_cast<std::size_t>(p)]; }
     int count() const { return static_cast<int>(hands_.size()); }
+    /// Has something in hand at another table.
+    bool isBusyElsewhere(int p, std::size_t k) const {
+        const int busy = busy_[static_cast<std::size_t>(p)];
+        return busy != kNoTable && busy != static_cast<int>(k);
+    }
 
-    /// Who works at a pass already begun stays with it.
+    /// Where something is in hand those who have it are not to be had elsewhere.
+    bool comesBefore(const Course& a, const Course& b) const {
+        const auto rank = [this](const Course& c) {
+            const auto k = static_cast<int>(&c - courses_.data());
+            const bool inHand = c.next == 0 && std::ranges::find(busy_, k) != busy_.end();
+            return std::pair{c.ready, inHand ? 0 : 1};
+        };
+        return rank(a) < rank(b);
+    }
+
+    /// Who works at a pass already begun stays with it; who has something in hand, for all of it.
     void takeBegun() {
         const Situation& s = given_.situation;
         if (s.before == nullptr)
@@ -91,6 +107,11 @@ private:
                     if (std::ranges::find(t.people, hand(p).helper.name) != t.people.end() &&
                         hand(p).from <= now_ && at(p).table == kNoTable)
                         at(p).table = belongs_[static_cast<std::size_t>(p)] = static_cast<int>(k);
+            for (const Task& t : s.before->tasks)
+                for (int p = 0; ofPass(t) && s.inHand.contains(t.id) && p < count(); ++p)
+                    if (std::ranges::find(t.people, hand(p).helper.name) != t.people.end() &&
+                        hand(p).from <= now_)
+                        busy_[static_cast<std::size_t>(p)] = static_cast<int>(k);
         }
     }
 
@@ -140,6 +161,9 @@ private:
             }
         if (out_.empty() || !stop_.stop_requested())
             belongs_ = teamsFor(hands, left, people_, std::move(belongs_), seed_);
+        for (int p = 0; p < count(); ++p)
+            if (const int busy = busy_[static_cast<std::size_t>(p)]; busy != kNoTable)
+                belongs_[static_cast<std::size_t>(p)] = busy;
         std::vector<int> team, coming, free, later, gone;
         for (int p = 0; p < count(); ++p) {
             if (hand(p).from >= kAlways)
@@ -149,7 +173,7 @@ private:
             else if (at(p).free <= t && hand(p).from > t && hand(p).from < t + left[k].pass &&
                      belongs_[static_cast<std::size_t>(p)] == static_cast<int>(k))
                 coming.push_back(p); // perhaps before the first pin
-            else if (at(p).free > t || hand(p).from > t)
+            else if (at(p).free > t || hand(p).from > t || isBusyElsewhere(p, k))
                 later.push_back(p);
             else if (belongs_[static_cast<std::size_t>(p)] == static_cast<int>(k))
                 team.push_back(p);
@@ -195,6 +219,7 @@ private:
     /// Who is `coming` is not waited for.
     void work(std::size_t k, std::vector<int> team, const std::vector<int>& coming) {
         Course& course = courses_[k];
+        std::ranges::replace(busy_, static_cast<int>(k), kNoTable); // with this pass it is done
         for (int p = 0; p < count(); ++p)
             if (at(p).table == static_cast<int>(k))
                 at(p).table = kNoTable;
@@ -210,6 +235,8 @@ private:
             team.push_back(p);
         }
         std::ranges::sort(paces, std::greater{});
+        if (paces.empty()) // nobody is there: as long as one would take
+            paces.push_back(1);
         const std::size_t index = course.blocks[course.next++];
         std::vector<int> ahead;
         for (std::size_t b = course.next; b < course.blocks.size(); ++b)
@@ -242,6 +269,7 @@ private:
     std::vector<Course> courses_;
     std::vector<Whereabouts> people_;
     std::vector<int> belongs_; ///< to which table, by hand
+    std::vector<int> busy_;    ///< at which table they have something in hand, by hand
     std::vector<Block> out_;
 };
 

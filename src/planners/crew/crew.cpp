@@ -31,7 +31,7 @@ public:
         , stop_{std::move(stop)}
         , helpers_{session.setting.helpers} {
         sayWhoIsThere(helpers_, plan_.findings);
-        takeHands();
+        hands_ = handsNow(helpers_, session_.setting.start, situation_);
         given_.emplace(Given{session_, hands_, quilts_, situation_, toldBreaks(session.setting)});
         for (std::size_t q = 0; q < quilts_.size(); ++q) {
             tables_.emplace_back(session_, static_cast<int>(q), quilts_[q],
@@ -53,23 +53,6 @@ public:
     }
 
 private:
-    void takeHands() {
-        const auto now = static_cast<int>(situation_.now.count());
-        hands_ = handsOf(helpers_, session_.setting.start);
-        if (!situation_.present)
-            return;
-        for (Hand& h : hands_) {
-            const bool here = situation_.present->contains(h.helper.name);
-            if (here) {
-                h.from = 0;
-                if (h.until <= now)
-                    h.until = kAlways; // stays on
-            } else if (h.from <= now) {
-                h.from = h.until = kAlways; // gone, or not come
-            }
-        }
-    }
-
     /// Letters and places that people have already.
     void takePlaces() {
         if (situation_.before == nullptr)
@@ -86,7 +69,10 @@ private:
                 if (!here)
                     continue;
                 for (const Stretch& s : p.stretches) {
-                    letters.emplace(s.person, s.place);
+                    // Quilts that lie on one surface by turns may have the same letters.
+                    if (std::ranges::none_of(
+                            letters, [&](const auto& had) { return had.second == s.place; }))
+                        letters.emplace(s.person, s.place);
                     for (std::size_t h = 0; h < hands_.size() && !s.edges.empty(); ++h)
                         if (hands_[h].helper.name == s.person) {
                             const StandingPlace& e = s.edges.front();
@@ -99,7 +85,7 @@ private:
             if (begun)
                 tables_[q].stood(stood);
             for (std::size_t p = 0; p < was.passes.size() && p < crews_[q].size(); ++p)
-                if (isBehind(situation_, static_cast<int>(q), was.passes[p]))
+                if (isBehind(situation_, tables_[q].way(), static_cast<int>(q), was.passes[p]))
                     crews_[q][p] =
                         crewBehind(situation_, static_cast<int>(q), was, was.passes[p].number);
         }
@@ -109,7 +95,8 @@ private:
         std::vector<Block> out;
         for (std::size_t q = 0; q < quilts_.size() && q < session_.jobs.size(); ++q)
             for (std::size_t p = 0; p < quilts_[q].passes.size(); ++p)
-                if (!isBehind(situation_, static_cast<int>(q), quilts_[q].passes[p])) {
+                if (!isBehind(situation_, tables_[q].way(), static_cast<int>(q),
+                              quilts_[q].passes[p])) {
                     Block b{.job = static_cast<int>(q),
                             .pass = p,
                             .surface = quilts_[q].surface.number};
@@ -211,7 +198,7 @@ private:
     /// so long.
     Worked workOfSeveral(Block& b, int start, const std::vector<int>& ahead) {
         PassPlan plan = workOne(b, start, nullptr);
-        while (plan.unworked > 0 && askSomebodyElse(b, start, plan))
+        while (plan.unworked > 0 && askSomebodyElse(b, start, nullptr, plan))
             ;
         if (session_.setting.proposeBreaks && !plan.calls.empty()) {
             const int lastRest = restOf(b.team, plan.start);
@@ -222,8 +209,12 @@ private:
                     calls.push_back({{}, from, from + pass / kCallsOfPass, k == 0});
                 }
             const auto rests = restsBefore(lastRest, calls, given_->told);
-            if (calls.back().end - lastRest > kProposeBeyond)
+            if (calls.back().end - lastRest > kProposeBeyond) {
                 plan = workOne(b, start, &rests);
+                // After a break somebody who lifts may have left.
+                while (plan.liftersMissing > 0 && askSomebodyElse(b, start, &rests, plan))
+                    ;
+            }
         }
         Worked out{.end = plan.end};
         for (const CallSpan& c : plan.calls)
@@ -232,8 +223,9 @@ private:
         return out;
     }
 
-    /// Zones that nobody of the team may do, or reaches: with whoever can, and is free first.
-    bool askSomebodyElse(Block& b, int start, PassPlan& plan) {
+    /// Zones that nobody of the team may do, or reaches, and a shift with too few who lift: with
+    /// whoever can, and is free first.
+    bool askSomebodyElse(Block& b, int start, const std::set<std::string>* rests, PassPlan& plan) {
         std::vector<int> others;
         for (std::size_t h = 0; h < hands_.size(); ++h)
             if (hands_[h].from < kAlways &&
@@ -246,8 +238,8 @@ private:
         for (const int p : others) {
             Block more = b;
             more.team.insert(std::ranges::lower_bound(more.team, p), p);
-            PassPlan one = workOne(more, start, nullptr);
-            if (one.unworked >= plan.unworked)
+            PassPlan one = workOne(more, start, rests);
+            if (one.unworked + one.liftersMissing >= plan.unworked + plan.liftersMissing)
                 continue;
             b = std::move(more);
             plan = std::move(one);
@@ -344,7 +336,7 @@ private:
     void tellPass(const Block& block, PassPlan& pass) {
         plan_.tasks.insert(plan_.tasks.end(), pass.tasks.begin(), pass.tasks.end());
         plan_.breaks.insert(plan_.breaks.end(), pass.breaks.begin(), pass.breaks.end());
-        tellZones(hands_, block, pass.crew, quilts_[static_cast<std::size_t>(block.job)]);
+        tellZones(hands_, situation_, block, pass, quilts_[static_cast<std::size_t>(block.job)]);
     }
 
     const Session& session_;

@@ -1,6 +1,7 @@
 #include "planners/crew/findings.h"
 
 #include "plan/quilt_name.h"
+#include "planners/crew/behind.h"
 #include "planners/crew/handed.h"
 #include "planners/surface/closed_sides.h"
 #include "planners/surface/reachable.h"
@@ -46,7 +47,12 @@ public:
     Saying(const CrewFacts& facts, std::span<const Task> tasks, Findings& out)
         : f_{facts}
         , tasks_{tasks}
-        , out_{out} {}
+        , out_{out}
+        , there_{facts.helpers} {
+        for (const Hand& h : facts.given.hands)
+            if (h.from >= kAlways)
+                std::erase_if(there_, [&](const Helper& o) { return o.name == h.helper.name; });
+    }
 
     void run() {
         for (std::size_t q = 0; q < f_.crews.size(); ++q) {
@@ -70,7 +76,8 @@ private:
         const auto worked = [&](bool fromBack) {
             const std::string id = taskId(static_cast<int>(q), z.pass, z.id, kind, fromBack);
             return std::ranges::find(tasks_, id, &Task::id) != tasks_.end() ||
-                   f_.given.situation.done.contains(id);
+                   isZoneWorkDone(f_.given.situation, wayOf(job(q)), static_cast<int>(q), z, kind,
+                                  fromBack);
         };
         const bool twice = kind == wayOf(job(q)).lastWork() && pressedTwice(job(q));
         return f_.given.situation.setAside.contains({static_cast<int>(q), z.id}) ||
@@ -98,8 +105,7 @@ private:
         const auto stop = [&](Finding::Kind kind, Sentence text, Sentence cure) {
             say(out_, {kind, Finding::Level::stop, "/helpers", std::move(text), std::move(cure)});
         };
-        const bool anybody =
-            std::ranges::any_of(f_.helpers, [](const Helper& h) { return h.pins; });
+        const bool anybody = std::ranges::any_of(there_, [](const Helper& h) { return h.pins; });
         if (!anybody && !(unreached.empty() && unworked.empty()))
             stop(Finding::Kind::nobodyPins,
                  core::says(
@@ -119,7 +125,7 @@ private:
                  core::says("Let somebody who reaches it stay."));
         if (!unfinished.empty())
             say(out_, way.unfinished({.setting = f_.given.session.setting,
-                                      .helpers = f_.helpers,
+                                      .helpers = there_,
                                       .quilt = nameOf(q),
                                       .pass = pass.number,
                                       .zones = zoneNames(unfinished)}));
@@ -131,7 +137,7 @@ private:
             return t.job == static_cast<int>(q) && t.pass == pass.number &&
                    t.kind == TaskKind::shift;
         });
-        return static_cast<int>(std::ranges::count_if(f_.helpers, [&](const Helper& h) {
+        return static_cast<int>(std::ranges::count_if(there_, [&](const Helper& h) {
             return lays(h) && (shift == tasks_.end() ||
                                std::ranges::find(shift->people, h.name) != shift->people.end());
         }));
@@ -139,7 +145,7 @@ private:
 
     /// Of the shifts with too few who lift the one that asks for most.
     void countLifters(std::size_t q) {
-        if (std::ranges::none_of(f_.helpers, lays)) {
+        if (std::ranges::none_of(there_, lays)) {
             say(out_,
                 {Finding::Kind::nobodyLifts, Finding::Level::stop, "/helpers",
                  core::says("The layers have to be laid and the quilt moved, and nobody lifts."),
@@ -168,7 +174,7 @@ private:
     }
 
     void below() {
-        if (std::ranges::none_of(f_.helpers, looksBelow))
+        if (std::ranges::none_of(there_, looksBelow))
             say(out_, {Finding::Kind::nobodyBends, Finding::Level::warn, "/helpers",
                        core::says("In every pass somebody has to bend down and look underneath the "
                                   "table, and nobody here can."),
@@ -228,6 +234,7 @@ private:
     const CrewFacts& f_;
     std::span<const Task> tasks_;
     Findings& out_;
+    std::vector<Helper> there_; ///< or still to come
 };
 
 } // namespace

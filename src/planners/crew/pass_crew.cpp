@@ -1,5 +1,6 @@
 #include "plan/call.h"
 #include "plan/find.h"
+#include "planners/crew/behind.h"
 #include "planners/crew/pass_steps.h"
 #include "ways/way.h"
 
@@ -19,7 +20,8 @@ bool PassSteps::keepsZones() const {
             return true;
     const auto& zones = s.before->quilts[static_cast<std::size_t>(start_.job)].zones;
     return std::ranges::any_of(zones, [&](const Zone& z) {
-        return z.pass == pass().number && s.setAside.contains({start_.job, z.id});
+        return z.pass == pass().number &&
+               (s.setAside.contains({start_.job, z.id}) || s.begun.contains({start_.job, z.id}));
     });
 }
 
@@ -40,7 +42,7 @@ PassCrew PassSteps::keptCrew() {
         if (z.pass != pass().number)
             continue;
         Kept k{&z};
-        k.begun = s.setAside.contains({start_.job, z.id});
+        k.begun = s.setAside.contains({start_.job, z.id}) || s.begun.contains({start_.job, z.id});
         for (const Task& t : s.before->tasks) {
             if (t.job != start_.job || t.zone != z.id)
                 continue;
@@ -143,8 +145,8 @@ int PassSteps::deserted() const {
             if (t.pass == pass().number && t.zone == z.zone.id && !t.people.empty())
                 (handed || t.people.front() == owner ? own : others).insert(z.post);
         if (std::ranges::any_of(kinds, [&](TaskKind kind) {
-                return given_.situation.done.contains(
-                    taskId(start_.job, pass().number, z.zone.id, kind));
+                return isZoneWorkDone(given_.situation, table_.way(), start_.job, z.zone, kind,
+                                      false);
             }))
             own.insert(z.post);
     }

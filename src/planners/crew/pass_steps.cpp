@@ -2,6 +2,7 @@
 
 #include "plan/call.h"
 #include "plan/trade_times.h"
+#include "planners/crew/behind.h"
 #include "planners/crew/step_times.h"
 
 #include <algorithm>
@@ -38,12 +39,17 @@ PassSteps::PassSteps(const Given& given, QuiltTable& table, Letters& letters,
 
 PassPlan PassSteps::run() {
     takeCrew();
-    before();
+    const bool over = isOver(given_.situation, table_.way(), start_.job, pass().number);
+    if (!over)
+        before();
     out_.pinsFrom = now_;
-    if (!table_.points(start_.pass).empty())
+    if (!over && !table_.points(start_.pass).empty())
         for (const WayStep& step : table_.way().steps)
             stepOfWay(step);
-    afterwards();
+    if (!over)
+        lookBelow();
+    if (last())
+        afterwards();
     out_.end = now_;
     out_.deserted = deserted();
     std::ranges::sort(out_.tasks, {}, [](const Task& t) { return std::pair{t.start, t.id}; });
@@ -94,11 +100,12 @@ bool PassSteps::turned() const {
     return pressedTwice(job());
 }
 
-void PassSteps::afterwards() {
+void PassSteps::lookBelow() {
     teamStep(TaskKind::checkUnderside, those(looksBelow), 1, 1,
              [](Paces paces) { return together(kUnderside, paces); });
-    if (!last())
-        return;
+}
+
+void PassSteps::afterwards() {
     if (turned())
         fromTheBack();
     teamStep(TaskKind::handOver, those(walks), 1, 1,
@@ -117,118 +124,8 @@ void PassSteps::fromTheBack() {
             zoneCall(table_.way().lastWork(), out_.crew, pass(), true);
         else if (k < start_.earlier.size() && start_.earlier[k] != nullptr)
             zoneCall(table_.way().lastWork(), *start_.earlier[k], quilt().passes[k], true);
-    for (const WayStep& step : table_.way().steps)
-        if (step.by == WayStep::By::nobody)
-            leaveAlone(step, true);
+    leaveAlone(table_.way().steps.back(), true);
 }
-
-// ---------------------------------------------------------------------------------- people
-
-std::vector<int> PassSteps::those(bool (*may)(const Helper&)) const {
-    std::vector<int> out;
-    for (const int p : start_.team)
-        if (may(hand(p).helper))
-            out.push_back(p);
-    // Where nobody is as able as that, who walks does it; else anybody.
-    if (out.empty())
-        for (const int p : start_.team)
-            if (walks(hand(p).helper))
-                out.push_back(p);
-    return out.empty() ? start_.team : out;
-}
-
-int PassSteps::clearOfBreaks(int t, int seconds) const {
-    for (const PlannedBreak& b : given_.told) {
-        const auto from = static_cast<int>(b.start.count()),
-                   until = static_cast<int>(b.end.count());
-        if (from < t + seconds && t < until)
-            t = until;
-    }
-    return t;
-}
-
-std::vector<int> PassSteps::times(const std::vector<int>& who) const {
-    std::vector<int> out{now_};
-    const auto add = [&](int t) {
-        if (t > now_ && t < kAlways)
-            out.push_back(t);
-    };
-    for (const int p : who) {
-        add(hand(p).from);
-        for (const auto& rest : hand(p).away)
-            add(rest.second);
-    }
-    for (const PlannedBreak& b : given_.told)
-        add(static_cast<int>(b.end.count()));
-    std::ranges::sort(out);
-    return out;
-}
-
-std::optional<PassSteps::Team> PassSteps::chooseAt(const std::vector<int>& who, std::size_t n,
-                                                   const Takes& takes, int t, bool overtime) const {
-    std::vector<int> order = who;
-    const auto load = [&](int p) {
-        const auto at = out_.work.find(p);
-        return at == out_.work.end() ? 0 : at->second;
-    };
-    // The quickest; of equals who has had least to do. Beyond everybody's hours: who is there
-    // longest.
-    std::ranges::stable_sort(order, {}, [&](int p) {
-        return std::tuple{overtime ? -hand(p).until : 0, -pace(p), load(p), p};
-    });
-    std::erase_if(order, [&](int p) { return !overtime && !hand(p).there(t, t + 1); });
-    while (order.size() >= n) {
-        Team team{{order.begin(), order.begin() + static_cast<std::ptrdiff_t>(n)}, t, 0};
-        std::vector<double> paces;
-        for (const int p : team.people)
-            paces.push_back(pace(p));
-        team.seconds = std::max(1, wholeSeconds(takes(paces)));
-        if (overtime)
-            return team;
-        if (clearOfBreaks(t, team.seconds) != t)
-            return {};
-        const auto gone = std::ranges::find_if(
-            team.people, [&](int p) { return !hand(p).there(t, t + team.seconds); });
-        if (gone == team.people.end()) {
-            std::ranges::sort(team.people);
-            return team;
-        }
-        std::erase(order, *gone);
-    }
-    return {};
-}
-
-PassSteps::Team PassSteps::choose(const std::vector<int>& who, std::size_t least, std::size_t most,
-                                  const Takes& takes) const {
-    std::optional<Team> best;
-    for (const int t : times(who)) {
-        if (best && t >= best->start + best->seconds)
-            break;
-        for (std::size_t n = std::min(most, who.size()); n >= least && n > 0; --n)
-            if (auto team = chooseAt(who, n, takes, t, false);
-                team && (!best || team->start + team->seconds < best->start + best->seconds))
-                best = std::move(team);
-    }
-    if (best)
-        return *best;
-    const std::size_t n = std::clamp<std::size_t>(least, 1, std::max<std::size_t>(1, who.size()));
-    if (auto team = chooseAt(who, n, takes, now_, true)) {
-        team->start = clearOfBreaks(now_, team->seconds);
-        return *team;
-    }
-    return {{}, now_, std::max(1, wholeSeconds(takes({})))};
-}
-
-PassSteps::Team PassSteps::chooseAll(const std::vector<int>& who, std::size_t least,
-                                     const Takes& takes) const {
-    for (const int t : times(who))
-        for (std::size_t n = who.size(); n >= least && n > 0; --n)
-            if (auto team = chooseAt(who, n, takes, t, false))
-                return *team;
-    return choose(who, least, who.size(), takes);
-}
-
-// ----------------------------------------------------------------------------------- steps
 
 const Task* PassSteps::taskBefore(const std::string& id) const {
     if (given_.situation.before == nullptr)
@@ -298,17 +195,18 @@ void PassSteps::add(TaskKind kind, const Team& team, const std::string& id) {
 
 void PassSteps::teamStep(TaskKind kind, const std::vector<int>& who, std::size_t least,
                          std::size_t most, const Takes& takes) {
-    step(kind, takes, [&](const Takes& part) { return choose(who, least, most, part); });
+    step(kind, takes, {who, takes},
+         [&](const Takes& part) { return choose(who, least, most, part); });
 }
 
 void PassSteps::stepOfAll(TaskKind kind, const std::vector<int>& who, std::size_t least,
                           const Takes& takes) {
-    step(kind, takes, [&](const Takes& part) { return chooseAll(who, least, part); });
+    step(kind, takes, {who, takes}, [&](const Takes& part) { return chooseAll(who, least, part); });
 }
 
 /// The parts of a step, with breaks between them, where it is too long to go on without one.
 int PassSteps::partsOf(const std::string& id, int seconds) const {
-    if (taskBefore(id) != nullptr) {
+    if (given_.situation.done.contains(id) || given_.situation.inHand.contains(id)) {
         int parts = 1;
         while (taskBefore(partId(id, parts + 1)) != nullptr)
             ++parts;
@@ -317,51 +215,74 @@ int PassSteps::partsOf(const std::string& id, int seconds) const {
     return given_.session.setting.proposeBreaks ? std::max(1, (seconds - 1) / kBreakAtLast + 1) : 1;
 }
 
-void PassSteps::step(TaskKind kind, const Takes& takes, const Chosen& chosen) {
+void PassSteps::step(TaskKind kind, const Takes& takes, const InHand& inHand,
+                     const Chosen& chosen) {
     const std::string id = taskId(start_.job, pass().number, {}, kind);
     const int parts = partsOf(id, chosen(takes).seconds);
     const Takes part = [&](Paces paces) { return takes(paces) / parts; };
+    const InHand partInHand{inHand.may, [&](Paces paces) { return inHand.takes(paces) / parts; }};
     for (int k = 1; k <= parts; ++k)
-        partOfStep(kind, partId(id, k), part, chosen);
+        partOfStep(kind, partId(id, k), part, partInHand, chosen);
+}
+
+/// What is in hand stays with its people, where all of them are there and may do it.
+std::optional<PassSteps::Team> PassSteps::goesOn(const std::string& id,
+                                                 const InHand& inHand) const {
+    const Task* was = taskBefore(id);
+    if (was == nullptr || was->people.empty() || !given_.situation.inHand.contains(id))
+        return {};
+    Team team{{}, now_, 0};
+    std::vector<double> paces;
+    for (const int p : start_.team)
+        if (std::ranges::find(was->people, hand(p).helper.name) != was->people.end()) {
+            if (std::ranges::find(inHand.may, p) == inHand.may.end())
+                return {};
+            team.people.push_back(p);
+            paces.push_back(pace(p));
+        }
+    if (team.people.size() != was->people.size())
+        return {};
+    std::ranges::sort(paces, std::greater{});
+    const int all = wholeSeconds(inHand.takes(paces));
+    team.seconds = std::max(all - spent(id), (all + kLeastShare - 1) / kLeastShare);
+    return team;
 }
 
 void PassSteps::partOfStep(TaskKind kind, const std::string& id, const Takes& takes,
-                           const Chosen& chosen) {
+                           const InHand& inHand, const Chosen& chosen) {
     if (given_.situation.done.contains(id))
         return;
-    if (const Task* was = taskBefore(id); was && given_.situation.inHand.contains(id)) {
-        Team team{{}, now_, 0};
-        std::vector<double> paces;
-        for (const int p : start_.team)
-            if (std::ranges::find(was->people, hand(p).helper.name) != was->people.end()) {
-                team.people.push_back(p);
-                paces.push_back(pace(p));
-            }
-        if (!team.people.empty()) {
-            std::ranges::sort(paces, std::greater{});
-            const int all = wholeSeconds(takes(paces));
-            team.seconds = std::max(all - spent(id), (all + kLeastShare - 1) / kLeastShare);
-            add(kind, team, id);
-            return;
-        }
+    if (const auto team = goesOn(id, inHand)) {
+        add(kind, *team, id);
+        return;
     }
     restBefore(id, chosen(takes).seconds);
     add(kind, chosen(takes), id);
 }
 
-std::size_t PassSteps::liftersEver(const std::vector<int>& who, std::size_t people) const {
-    std::size_t ever = 0;
-    for (const int p : who)
-        ever += hand(p).firstTime(now_, 1) < kAlways ? 1 : 0;
-    if (ever == 0) // beyond everybody's hours
-        ever = who.size();
-    return std::clamp<std::size_t>(std::min(people, ever), 1, std::max<std::size_t>(1, who.size()));
-}
-
 void PassSteps::lift(TaskKind kind, std::size_t people, const Takes& takes) {
-    auto who = those(lays);
-    const std::size_t n = liftersEver(who, people);
+    const auto who = those(lays);
+    std::size_t n = liftersEver(who, people);
+    // Where so many are never there together, those who stay do it once the others have left.
+    const auto everTogether = [&] {
+        return std::ranges::any_of(
+            times(who), [&](int t) { return chooseAt(who, n, takes, t, false).has_value(); });
+    };
+    while (n > 1 && !everTogether()) {
+        int left = kAlways;
+        for (const int p : who)
+            if (hand(p).firstTime(now_, 1) < kAlways)
+                left = std::min(left, hand(p).until);
+        if (left >= kAlways)
+            break;
+        advance(left);
+        n = liftersEver(who, people);
+    }
     teamStep(kind, who, n, std::max<std::size_t>(n, std::min<std::size_t>(2, who.size())), takes);
+    for (const Task& t : out_.tasks)
+        if (t.kind == kind)
+            out_.liftersMissing += static_cast<int>(people) - static_cast<int>(t.people.size());
+    out_.liftersMissing = std::max(0, out_.liftersMissing);
 }
 
 void PassSteps::setUp() {
@@ -384,11 +305,13 @@ void PassSteps::holdStep(TaskKind kind, int holds) {
     std::size_t hands = 0;
     // `choose` has the quickest first, and holdSeconds says how many of them serve best.
     HoldSeconds seconds{holds};
+    const Takes those = [&](Paces paces) { return seconds(paces, hands); };
     const Takes takes = [&](Paces paces) {
-        const double all = seconds(paces, hands);
+        const double all = those(paces);
         return hands < paces.size() ? 1e9 : all;
     };
-    teamStep(kind, who, 1, who.size(), takes);
+    step(kind, takes, {start_.team, those},
+         [&](const Takes& part) { return choose(who, 1, who.size(), part); });
 }
 
 void PassSteps::leaveAlone(const WayStep& step, bool fromBack) {

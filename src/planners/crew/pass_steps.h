@@ -26,6 +26,7 @@ private:
     void before();
     /// A step of the way of basting.
     void stepOfWay(const WayStep& step);
+    void lookBelow();
     void afterwards();
     int deserted() const;
     void fromTheBack();
@@ -48,8 +49,16 @@ private:
     void stepOfAll(TaskKind kind, const std::vector<int>& who, std::size_t least,
                    const Takes& takes);
     using Chosen = std::function<Team(const Takes&)>;
-    void step(TaskKind kind, const Takes& takes, const Chosen& chosen);
-    void partOfStep(TaskKind kind, const std::string& id, const Takes& takes, const Chosen& chosen);
+    /// Who may go on with a step they have in hand, and how long all of it takes them, however
+    /// many they are.
+    struct InHand {
+        const std::vector<int>& may;
+        Takes takes;
+    };
+    void step(TaskKind kind, const Takes& takes, const InHand& inHand, const Chosen& chosen);
+    void partOfStep(TaskKind kind, const std::string& id, const Takes& takes, const InHand& inHand,
+                    const Chosen& chosen);
+    std::optional<Team> goesOn(const std::string& id, const InHand& inHand) const;
     int partsOf(const std::string& id, int seconds) const;
 
     void takeCrew();

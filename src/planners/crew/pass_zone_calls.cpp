@@ -1,5 +1,6 @@
 #include "plan/call.h"
 #include "plan/find.h"
+#include "planners/crew/behind.h"
 #include "planners/crew/pass_steps.h"
 #include "planners/crew/slowest.h"
 #include "planners/crew/step_times.h"
@@ -61,8 +62,7 @@ void PassSteps::zoneCall(TaskKind kind, const PassCrew& crew, const Pass& pass, 
     for (const OwnedZone& z : crew.zones)
         if (!z.zone.points.empty() && z.reached &&
             !given_.situation.setAside.contains({start_.job, z.zone.id}) &&
-            !given_.situation.done.contains(
-                taskId(start_.job, pass.number, z.zone.id, kind, fromBack)))
+            !isZoneWorkDone(given_.situation, table_.way(), start_.job, z.zone, kind, fromBack))
             work.push_back({&z, taskId(start_.job, pass.number, z.zone.id, kind, fromBack)});
     // Back the way they came.
     if (kind == TaskKind::closePins || kind == TaskKind::dotUpper)

@@ -16,9 +16,14 @@ struct Situation {
     std::set<std::string> done{}; ///< ids of finished tasks
     /// Seconds already spent on the tasks in hand, by their ids.
     std::map<std::string, Seconds> inHand{};
+    /// (quilt, zone) that is begun: how many of its steps are done, also where the plan in force
+    /// has no task for them.
+    std::map<std::pair<int, std::string>, int> begun{};
     std::set<std::pair<int, std::string>> setAside{}; ///< (quilt, zone) left out for good
     std::optional<std::set<std::string>>
-        present{};      ///< who is at the table; nothing: by their hours
+        present{}; ///< who is at the table; nothing: by their hours
+    /// When they were; `now` unless something is finished first that is planned already.
+    std::optional<Seconds> presentAt{};
     Seconds lastRest{}; ///< when the last break ended
 };
 

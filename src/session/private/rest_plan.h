@@ -4,7 +4,10 @@
 #include "session/private/plan_index.h"
 #include "session/replan.h"
 
+#include <map>
 #include <set>
+#include <string>
+#include <utility>
 
 namespace bastewright {
 
@@ -13,6 +16,10 @@ std::vector<Task> doneBy(Seconds now, const Plan& plan, const std::set<std::stri
 
 /// The state as the fold has it once this plan is taken: its zones, those that are new waiting.
 LiveState asSeenBy(const Plan& plan, LiveState state);
+
+/// The zones that are begun, and how many of their steps are done.
+std::map<std::pair<int, std::string>, int> begunZones(const Session& session, const Plan& plan,
+                                                      const LiveState& state);
 
 /// Something of the pass is done: it lies on the table.
 bool isStepped(const Plan& plan, const LiveState& state, int job, int pass);

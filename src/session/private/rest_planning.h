@@ -35,9 +35,11 @@ public:
     /// Where no pass is kept: all of the quilts with these points, which are those of the session.
     OtherPasses anew(std::vector<PointsPlan> found) const;
 
-    /// Everybody's work; a pass that is begun first, as it lies. `points` are those of all quilts.
+    /// Everybody's work; a pass that is begun first, as it lies. `points` are those of all quilts,
+    /// `found` what was found about the quilts where it is not what was found before.
     OtherPasses withPeople(std::vector<Moved> moved,
-                           const std::vector<std::vector<PlacedPoint>>& points) const;
+                           const std::vector<std::vector<PlacedPoint>>& points,
+                           const Findings* found = nullptr) const;
 
 private:
     std::optional<QuiltPlan> layAnew(int job, const std::vector<PlacedPoint>& points,

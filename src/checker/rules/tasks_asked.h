@@ -1,0 +1,20 @@
+#pragma once
+
+#include "checker/report.h"
+#include "checker/view.h"
+
+#include <functional>
+
+namespace bastewright::check {
+
+/// What a plan that takes over need not have: a pass whose zones are all left out, such work at a
+/// zone.
+struct Excused {
+    std::function<bool(const Pass&)> pass;
+    std::function<bool(const Zone&, TaskKind)> zone;
+};
+
+/// Every pass and zone has, done or not, the tasks it takes, and no others.
+void tasksAsked(const QuiltView& v, const Excused& excused, Report& report);
+
+} // namespace bastewright::check
