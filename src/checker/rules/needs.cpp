@@ -3,6 +3,7 @@
 #include "checker/ways/seen_way.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 
@@ -14,6 +15,13 @@ struct Needed {
     double need, have;
     std::optional<Length> size{};
 };
+
+/// What is brought, in the order of its kinds.
+constexpr std::array kThings{
+    "things", "pins",          "fuse squares", "irons",     "pads",         "thread", "needles",
+    "cans",   "covers",        "clips",        "clamps",    "center marks", "tape",   "tools",
+    "fabric", "batting packs", "batting roll", "leftovers", "joining strip"};
+static_assert(kThings.size() == std::size_t(Supply::Kind::joiningStrip) + 1);
 
 constexpr Length kSquare = Length::inch64ths(48); ///< side of a fuse square (common practice)
 
@@ -222,9 +230,9 @@ void suppliesNeeded(const PlanView& v, Report& report) {
     };
     const auto row = [&](Supply::Kind kind, double need, double have,
                          const std::optional<Length>& size) {
-        return "kind " + std::to_string(static_cast<int>(kind)) + ", need " + figure(need) +
-               ", have " + figure(have) +
-               (size ? ", size " + figure(*size, v.plan.unit) : std::string{});
+        return std::string{kThings.at(std::size_t(kind))} +
+               (size ? " of " + figure(*size, v.plan.unit) : std::string{}) + ", " + figure(need) +
+               " needed and " + figure(have) + " on hand.";
     };
     const Supply* last = nullptr;
     for (const Supply& s : v.plan.supplies) {
@@ -236,14 +244,14 @@ void suppliesNeeded(const PlanView& v, Report& report) {
         last = &s;
         const auto found = std::ranges::find_if(asked, [&](const Needed& n) { return same(n, s); });
         if (found == asked.end())
-            report.add(there, what + ": the plan does not use so much of it (" +
-                                  row(s.kind, s.need, s.have, s.size) + ").");
+            report.add(there,
+                       what + " is not what the plan uses: " + row(s.kind, s.need, s.have, s.size));
         else
             asked.erase(found);
     }
     for (const Needed& n : asked)
         report.add(Pointer{} / "supplies", "What the plan uses is not to be brought: " +
-                                               row(n.kind, n.need, n.have, n.size) + ".");
+                                               row(n.kind, n.need, n.have, n.size));
 }
 
 } // namespace bastewright::check

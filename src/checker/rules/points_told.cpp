@@ -37,14 +37,15 @@ void areThosePoints(const QuiltView& v, const std::vector<Point>& told, const st
         report.add(
             where(v) / by,
             v.label() + ": the " + by + " do not tell of " + std::to_string(missing) +
-                " points of the zones, one of them at " +
+                (missing == 1 ? " point" : " points") + " of the zones, one of them at " +
                 place(laid[std::size_t(std::ranges::find(found, 0) - found.begin())], v.plan.unit) +
                 ".");
     if (!more.empty()) // those that are missing may be these, elsewhere
         report.add(where(v) / (missing > 0 ? "zones" : by),
                    v.label() + ": the " + by + " tell of " + std::to_string(more.size()) +
-                       " points that no zone has, one of them at " +
-                       place(more.front(), v.plan.unit) + ".");
+                       (more.size() == 1 ? " point" : " points") +
+                       " that no zone has, one of them at " + place(more.front(), v.plan.unit) +
+                       ".");
 }
 
 /// The figure of every block, what stands in the sashing strips and on the posts.
@@ -108,7 +109,8 @@ void pointsTold(const QuiltView& v, Report& report) {
         return;
     const bool told = v.quilt.rows || v.quilt.blocks;
     if (!told && v.job.basting.layout != Basting::Layout::fewest)
-        report.add(where(v) / "rows", v.label() + ": nothing tells where its points go.");
+        report.add(where(v) / (v.job.basting.layout == Basting::Layout::blocks ? "blocks" : "rows"),
+                   v.label() + ": nothing tells where its points go.");
     if (v.quilt.rows && v.quilt.blocks)
         report.add(where(v) / "blocks",
                    v.label() + ": its points are told by rows and by the blocks.");

@@ -174,10 +174,15 @@ bool isTrueOf(const QuiltView& v, Kind kind) {
     }
 }
 
-/// Kinds that a quilt must be told of just where they are true.
-constexpr std::array kAlwaysSaid{Kind::rolledAtWall,   Kind::tableJoints,  Kind::spacingTooWide,
-                                 Kind::throatTooSmall, Kind::battingMelts, Kind::notVentilated,
-                                 Kind::sprayAndIrons};
+/// Kinds that a quilt must be told of just where they are true, and what is so then.
+constexpr std::array kAlwaysSaid{
+    std::pair{Kind::rolledAtWall, "it is rolled at a wall"},
+    std::pair{Kind::tableJoints, "tables meet under it"},
+    std::pair{Kind::spacingTooWide, "the spacing is wider than the batting allows"},
+    std::pair{Kind::throatTooSmall, "it does not fit the machine's throat"},
+    std::pair{Kind::battingMelts, "its batting melts"},
+    std::pair{Kind::notVentilated, "it is sprayed in a room that is not ventilated"},
+    std::pair{Kind::sprayAndIrons, "it is sprayed where irons are used"}};
 
 /// The same for findings about all.
 bool isTrueOfAll(const PlanView& v, Kind kind) {
@@ -312,11 +317,10 @@ void planFindings(const PlanView& v, Report& report) {
             v.plan.findings, [&](const Finding& f) { return f.kind == kind && f.quilt == quilt; });
     };
     for (const QuiltView& q : v.quilts)
-        for (const Kind kind : kAlwaysSaid)
+        for (const auto& [kind, what] : kAlwaysSaid)
             if (!q.quilt.passes.empty() && isTrueOf(q, kind) && !said(kind, q.index))
                 report.add(Pointer{} / "findings",
-                           q.label() + ": the plan does not say what must be said of it (kind " +
-                               std::to_string(static_cast<int>(kind)) + ").");
+                           q.label() + ": " + what + ", and the plan does not say so.");
     for (const Helper& h : v.session.setting.helpers)
         for (const QuiltView& q : v.quilts) {
             const bool harms = h.troubleBreathing && seenWay(q.job).patches;

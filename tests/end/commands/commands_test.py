@@ -92,7 +92,11 @@ class MainJob(InFolder):
         zone["points"].pop()
         done = run("check", DEMO / "harbour-lights.json", self.write(plan, "spoiled.json"))
         self.assertEqual(done.returncode, 1)
-        self.assertIn("points.", done.stderr)
+        # Where in the file, what is wrong there, and what the rule asks, in one line each.
+        lines = done.stderr.splitlines()
+        for line in lines:
+            self.assertRegex(line, r"^stop: /[^ ]+: .+\. \([a-z]+\.[a-z]+: [^.]+\)$")
+        self.assertTrue(any(re.match(r"stop: /zones.* \(points\.", line) for line in lines), done.stderr)
 
     def test_a_file_of_another_kind_is_one_finding(self):
         _, _, plan = self.plan("harbour-lights")

@@ -26,6 +26,10 @@ constexpr std::array kAfar{
          "of a square table or the floor: the chosen way is named"},
     Afar{"/alternatives", Near::elsewhere, kLeftOut},
     Afar{"/alternatives/*/surface", Near::elsewhere, kText},
+    Afar{"/alternatives/*/start", Near::quilt,
+         "of the chosen way: where its first pass lies is named"},
+    Afar{"/alternatives/*/predicted", Near::list, "in groups by their time: another is named"},
+    Afar{"/alternatives/*/workable", Near::list, "those that work come first: the next is named"},
     Afar{"/alternatives/*/why", Near::elsewhere, kText},
     Afar{"/backing/alternatives", Near::elsewhere, kLeftOut},
     Afar{"/backing/alternatives/*/text", Near::elsewhere, kText},
@@ -44,14 +48,25 @@ constexpr std::array kAfar{
     Afar{"/findings/*/text", Near::elsewhere, kText},
     Afar{"/findings/*/cure", Near::elsewhere, kText},
     Afar{"/help", Near::elsewhere, kLeftOut},
+    Afar{"/help/*/kind", Near::list, "the second of a kind is named"},
+    Afar{"/help/*/saved", Near::list, "ranked: the next is named"},
     Afar{"/help/*/change", Near::elsewhere, kText},
     Afar{"/supplies", Near::elsewhere, kLeftOut},
     Afar{"/supplies/*/item", Near::elsewhere, kText},
+    Afar{"/supplies/*/note", Near::list, "the second that has that sentence is named"},
+    Afar{"/tasks/*/id", Near::list,
+         "a task that waits for it, or the second that is called so, is named"},
+    Afar{"/tasks/*/zone", Near::list, "who stands there as well is named"},
+    Afar{"/tasks/*/start", Near::list,
+         "of a step whose time is shared: the step beside it is named"},
+    Afar{"/tasks/*/end", Near::list, "of a step whose time is shared: the step beside it is named"},
+    Afar{"/tasks/*/places", Near::list, "who stands there as well is named"},
     Afar{"/tasks/*/places/*/side", Near::elsewhere, kStretch},
     Afar{"/tasks/*/places/*/from", Near::elsewhere, kStretch},
     Afar{"/tasks/*/places/*/to", Near::elsewhere, kStretch},
     Afar{"/sentences", Near::elsewhere, "a text that it makes is named"},
     Afar{"/zones/*/points", Near::quilt, "rows or blocks that tell of the same points are named"},
+    Afar{"/zones/*/id", Near::list, "the second that is called so is named"},
     Afar{"/zones", Near::quilt, "a pass lists its zones in their order; the pass is named"},
 };
 
@@ -111,7 +126,7 @@ std::span<const Afar> namedAfar() {
 
 bool mayBeNamed(std::string_view path, Near near) {
     const auto at = std::ranges::find(kAfar, path, &Afar::path);
-    return near <= (at == kAfar.end() ? Near::list : at->near);
+    return near <= (at == kAfar.end() ? Near::element : at->near);
 }
 
 } // namespace bastewright::testing

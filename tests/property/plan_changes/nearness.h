@@ -22,7 +22,7 @@ std::string_view name(Near near);
 Near nearness(const std::string& field, const std::string& place);
 
 /// A field of which a change may be named no nearer than that, and why; of any other it is named in
-/// its list at least.
+/// its element, or in its part of the quilt, at least.
 struct Afar {
     std::string_view path;
     Near near;

@@ -167,7 +167,7 @@ TEST(PlanChanges, AreNamedNearButForFieldsOfTheSchema) {
         EXPECT_TRUE(
             std::ranges::any_of(fields, [&](const SchemaField& f) { return f.path == a.path; }))
             << a.path << " is not in the schema";
-        EXPECT_GT(a.near, Near::list) << a.path;
+        EXPECT_GT(a.near, Near::element) << a.path;
     }
     EXPECT_EQ(nearness("/tasks/3/start", "/tasks/3/start"), Near::onPath);
     EXPECT_EQ(nearness("/tasks/3/start", "/tasks"), Near::onPath);

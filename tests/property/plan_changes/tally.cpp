@@ -26,7 +26,7 @@ std::string table(const Tally& tally, bool all) {
         open += here > 0 ? 1 : 0;
         for (std::size_t i = 0; i < kNear; ++i)
             near[i] += field.near[i];
-        if (all && field.near[kNear - 1] + field.near[kNear - 2] + field.near[kNear - 3] > 0) {
+        if (all && field.farthest > Near::element) {
             line << "   named";
             for (std::size_t i = 0; i < kNear; ++i)
                 line << " " << field.near[i];
@@ -53,11 +53,15 @@ std::string fieldsPage(const std::vector<SchemaField>& fields, const Tally& tall
     for (const Loose& l : looseFields())
         ++how[static_cast<std::size_t>(l.how)];
     int tries = 0, missed = 0;
-    for (const auto& [path, field] : tally)
+    std::array<int, kNear> near{};
+    for (const auto& [path, field] : tally) {
         for (std::size_t c = 0; c < kChanges; ++c) {
             tries += field.tried[c];
             missed += field.unnoticed[c];
         }
+        for (std::size_t i = 0; i < kNear; ++i)
+            near[i] += field.near[i];
+    }
     std::ostringstream out;
     out << "# Fields of a plan, and what holds them\n\n"
            "Written by `tests/property/plan_changes` from the schema: in the plans of "
@@ -71,7 +75,15 @@ std::string fieldsPage(const std::vector<SchemaField>& fields, const Tally& tall
         << " lists without an order of their own, " << how[2]
         << " free; all others are held exactly. *file*: reading or comparing the file noticed "
            "it.\n\n"
-           "| field | noticed by | may go unnoticed |\n|---|---|---|\n";
+           "Whoever noticed a change named a place: of the changes that were noticed";
+    for (std::size_t i = 0; i < kNear; ++i)
+        out << (i > 0 ? ", " : " ") << near[i] << " " << name(static_cast<Near>(i));
+    out << ". The path of a field is the field, what is in it, and the elements and lists it "
+           "stands "
+           "in. Where the place may be farther away than the element, or the part of the quilt, "
+           "that "
+           "the field is in, the last column says why.\n\n"
+           "| field | noticed by | may go unnoticed | may be named afar |\n|---|---|---|---|\n";
     for (const SchemaField& field : fields) {
         out << "| " << field.path << " | ";
         const auto at = tally.find(field.path);
@@ -83,6 +95,10 @@ std::string fieldsPage(const std::vector<SchemaField>& fields, const Tally& tall
         for (const Loose& l : looseFields())
             if (l.path == field.path)
                 out << kHow[static_cast<std::size_t>(l.how)] << " (" << l.changes << "): " << l.why;
+        out << " | ";
+        for (const Afar& a : namedAfar())
+            if (a.path == field.path)
+                out << name(a.near) << ": " << a.why;
         out << " |\n";
     }
     return out.str();
