@@ -1,4 +1,5 @@
 #include "checker/checker.h"
+#include "plan/plan_json.h"
 #include "planners/whole/whole.h"
 #include "property/checked_plans/random_session.h"
 #include "property/live/afternoon.h"
@@ -7,6 +8,7 @@
 #include "session/private/rest_plan.h"
 
 #include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cstdlib>
@@ -302,6 +304,13 @@ protected:
                 [&](const Finding& f) { return way.rule.empty() || f.subject == way.rule; }))
                 << way.how << " at " << now.count() << " s\n"
                 << sentences(faults);
+            // Only a part of the plan is looked at; its places are those of the whole.
+            const auto file = nlohmann::json::parse(writePlan(bad));
+            for (const Finding& f : faults) {
+                const nlohmann::json::json_pointer place{f.field};
+                EXPECT_TRUE(file.contains(place) || file.contains(place.parent_pointer()))
+                    << f.field << ": " << f.text;
+            }
         }
     }
 

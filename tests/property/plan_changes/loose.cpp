@@ -69,6 +69,7 @@ constexpr std::array kLoose{
     // Texts: each is made by a sentence of the file, goes with its kind and is said once.
     Loose{"/alternatives/*/why", estimate, "other", "a reason that another way has too"},
     Loose{"/backing/alternatives/*/wanted", estimate, "other", "what another way wants"},
+    Loose{"/batting/alternatives/*/text", estimate, "other", "a sentence of another quilt, too"},
     Loose{"/batting/join_cost", estimate, "other", "that of another quilt"},
     Loose{"/supplies/*/note", estimate, "other", "the sentence of another that is bought"},
     Loose{"/findings/*/quilt", estimate, "less", "another quilt that it is true of as well"},
@@ -89,7 +90,8 @@ constexpr std::array kLoose{
     Loose{"/backing/panels", order, "moved", "numbers appear in turn"},
     Loose{"/backing/to_bring", order, "moved", "one for each fabric"},
     Loose{"/batting/to_bring", order, "moved", "one for each thing"},
-    Loose{"/batting/alternatives", order, "moved", "the chosen one comes first"},
+    Loose{"/batting/alternatives", order, "moved without",
+          "the chosen one comes first; another quilt has one that reads the same"},
     Loose{"/batting/pieces", order, "moved", "leftovers are named by the job"},
     Loose{"/batting/joins", order, "moved", "of joins that do not need each other"},
     Loose{"/batting/splits", order, "moved", "of different leftovers"},
