@@ -51,12 +51,12 @@ Spacings spacingsOf(Basting::With with) {
 }
 
 Basting bastedWith(Basting basting, Basting::With with) {
-    basting.with = with;
-    const Spacings accepted = spacingsOf(with);
-    if (basting.spacing < accepted.least || basting.spacing > accepted.most) {
-        basting.spacing = accepted.usual;
+    const Length usual = spacingsOf(with).usual;
+    if (usual != spacingsOf(basting.with).usual) {
+        basting.spacing = usual;
         basting.measure.reset();
     }
+    basting.with = with;
     return basting;
 }
 

@@ -11,7 +11,7 @@ struct Spacings {
 };
 Spacings spacingsOf(Basting::With with);
 
-/// The same, basted so; at the usual spacing, measured by no hand, where this one is not accepted.
+/// The same, basted so; at the usual spacing, measured by no hand, where that differs.
 Basting bastedWith(Basting basting, Basting::With with);
 
 } // namespace bastewright

@@ -150,8 +150,8 @@ void passesField(const QuiltView& v, Report& report) {
             if (std::ranges::find(p.rolls, wall, &Roll::side) == p.rolls.end())
                 continue;
             const Size backing = v.quilt.layers.backing;
-            const Length room =
-                diameterOf(v, isAcross(wall) ? backing.length : backing.width) + half;
+            const Length rolled = diameterOf(v, isAcross(wall) ? backing.length : backing.width);
+            const Length room = std::max(rolled, v.session.setting.room.inset) + half;
             if (wall == Side::head)
                 right.y0 = std::max(right.y0, p.table.y0 + room);
             if (wall == Side::foot)

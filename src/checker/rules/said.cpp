@@ -25,7 +25,8 @@ struct Form {
 
 constexpr std::array kForms{
     Form{Kind::input, Level::note, Level::stop, true, Form::Of::nothing, 0, 0, false},
-    Form{Kind::layerShort, Level::warn, Level::stop, true, Form::Of::layer},
+    // Of width and length.
+    Form{Kind::layerShort, Level::warn, Level::stop, true, Form::Of::layer, 0, 0, false},
     Form{Kind::pinsNearSeams, Level::warn, Level::warn, true, Form::Of::nothing, 1, 1},
     Form{Kind::pinsNearEdge, Level::warn, Level::warn, true, Form::Of::nothing, 1, 1},
     Form{Kind::edgeGivesWay, Level::warn, Level::warn, true},

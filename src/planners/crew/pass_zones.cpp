@@ -30,6 +30,9 @@ void join(std::vector<Piece>& pieces) {
             pieces[i].area = joined(pieces[i].area, pieces[j].area);
             pieces[i].points.insert(pieces[i].points.end(), pieces[j].points.begin(),
                                     pieces[j].points.end());
+            std::ranges::sort(pieces[i].points, {}, [](const PlacedPoint& p) {
+                return std::pair{p.at.y, p.at.x};
+            });
             pieces.erase(pieces.begin() + static_cast<std::ptrdiff_t>(j));
             j = i + 1;
         }

@@ -24,7 +24,7 @@ QString pointsHeading(const SheetContext& c) {
     const Way& first = wayOf(c.job(0));
     const bool same =
         std::ranges::all_of(c.session.jobs, [&](const Job& j) { return &wayOf(j) == &first; });
-    return same ? language::said(first.words.heading) : Text::tr("Pins, dots, stitches");
+    return same ? language::said(first.words.heading) : Text::tr("How many");
 }
 
 using Facts = std::vector<std::pair<QString, QString>>;

@@ -116,6 +116,27 @@ TEST_F(Guide, PinsAreAHandApartAndAsWideAsThatHand) {
     EXPECT_EQ(job().basting.spacing, Length::inch64ths(208));
 }
 
+// Common practice: bands of spray are 12 to 18 in deep; no hand measures them.
+TEST_F(Guide, SprayAsksForTheDepthOfItsBands) {
+    guide->setPage(GuideDesk::Closely);
+    guide->choose(0);
+    ASSERT_TRUE(job().basting.measure);
+    EXPECT_FALSE(people->sprays());
+    EXPECT_EQ(guide->take("with", QString::number(int(Basting::With::spray))), "");
+    EXPECT_TRUE(people->sprays());
+    EXPECT_EQ(job().basting.spacing, 18_in);
+    EXPECT_FALSE(job().basting.measure);
+    EXPECT_EQ(guide->choices()->count(), 2);
+    EXPECT_EQ(chosen(), 1);
+    guide->choose(0);
+    EXPECT_EQ(job().basting.spacing, 12_in);
+    EXPECT_NE(guide->take("spacing", "4"), "");
+    EXPECT_EQ(guide->take("with", QString::number(int(Basting::With::pins))), "");
+    EXPECT_EQ(job().basting.spacing, 4_in) << "pins are not as far apart as bands are deep";
+    people->flip(0, "breath");
+    EXPECT_TRUE(setting().helpers[0].troubleBreathing);
+}
+
 TEST_F(Guide, TablesAreCountedByOneTapAndTheFloorIsAnAnswer) {
     guide->setPage(GuideDesk::Tables);
     guide->choose(2);
