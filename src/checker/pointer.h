@@ -1,6 +1,7 @@
 #pragma once
 
 #include <concepts>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -23,10 +24,10 @@ public:
     /// An element of the list that stands under a key; the list itself where it is none of it.
     template <class T>
     Pointer in(std::string_view key, const std::vector<T>& list, const T& element) const {
-        for (std::size_t i = 0; i < list.size(); ++i)
-            if (&list[i] == &element)
-                return *this / key / i;
-        return *this / key;
+        const T* first = list.data();
+        const std::less<const T*> before;
+        const bool among = !before(&element, first) && before(&element, first + list.size());
+        return among ? *this / key / (&element - first) : *this / key;
     }
     const std::string& text() const { return text_; }
 

@@ -171,14 +171,6 @@ Pointer where(const QuiltView& v, const Zone& zone, const PlacedPoint& point) {
     return where(v, zone).in("points", zone.points, point);
 }
 
-Pointer where(const QuiltView& v, Point at) {
-    for (const Zone& z : v.quilt.zones)
-        for (const PlacedPoint& p : z.points)
-            if (p.at == at)
-                return where(v, z, p);
-    return where(v) / "zones";
-}
-
 Pointer where(const QuiltView& v, const Task& task) {
     return element({}, "tasks", v.written.tasks, task, &v.plan == &v.written, &Task::id);
 }

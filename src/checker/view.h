@@ -65,7 +65,6 @@ Pointer where(const QuiltView& v, const Pass& pass);
 Pointer where(const QuiltView& v, const Pass& pass, const Stretch& stretch);
 Pointer where(const QuiltView& v, const Zone& zone);
 Pointer where(const QuiltView& v, const Zone& zone, const PlacedPoint& point);
-Pointer where(const QuiltView& v, Point at); ///< the point of a zone that lies there
 Pointer where(const QuiltView& v, const Task& task);
 Pointer where(const PlanView& v, const Task& task);
 Pointer where(const PlanView& v, const Finding& said);

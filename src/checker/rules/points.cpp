@@ -47,23 +47,32 @@ void pointsAngle(const QuiltView& v, Report& report) {
 // Where seams are dense, points nearer to each other may be the only way; the plan then says so,
 // and neither of the two may be one that can be left out.
 void pointsApart(const QuiltView& v, Report& report) {
-    std::vector<Point> all;
+    struct Laid {
+        Point at;
+        const Zone* zone;
+        const PlacedPoint* point;
+    };
+    std::vector<Laid> all;
+    std::vector<Point> places;
     for (const Zone& z : v.quilt.zones)
-        for (const PlacedPoint& p : z.points)
-            all.push_back(p.at);
-    std::sort(all.begin(), all.end());
+        for (const PlacedPoint& p : z.points) {
+            all.push_back({p.at, &z, &p});
+            places.push_back(p.at);
+        }
+    std::ranges::sort(all, {}, &Laid::at);
     const Length least = v.job.basting.spacing / 2;
     const bool said = v.tells(Finding::Kind::pinsCrowded) != nullptr;
     for (auto a = all.begin(); a != all.end(); ++a)
-        for (auto b = std::next(a); b != all.end() && b->x - a->x < least; ++b) {
-            const Length apart = distance(*a, *b);
-            if (apart >= least - kFine || (said && isNeeded(v, all, *a) && isNeeded(v, all, *b)))
+        for (auto b = std::next(a); b != all.end() && b->at.x - a->at.x < least; ++b) {
+            const Length apart = distance(a->at, b->at);
+            if (apart >= least - kFine ||
+                (said && isNeeded(v, places, a->at) && isNeeded(v, places, b->at)))
                 continue;
-            report.add(where(v, *b), v.label() + ": the points at " + place(*a, v.plan.unit) +
-                                         " and " + place(*b, v.plan.unit) + " are " +
-                                         figure(apart, v.plan.unit) + " apart; half the spacing, " +
-                                         figure(least, v.plan.unit) + ", is the least" +
-                                         (said ? ", and one of them can be left out." : "."));
+            report.add(where(v, *b->zone, *b->point),
+                       v.label() + ": the points at " + place(a->at, v.plan.unit) + " and " +
+                           place(b->at, v.plan.unit) + " are " + figure(apart, v.plan.unit) +
+                           " apart; half the spacing, " + figure(least, v.plan.unit) +
+                           ", is the least" + (said ? ", and one of them can be left out." : "."));
         }
 }
 

@@ -24,7 +24,6 @@ TEST(Places, OfOneQuiltStandAtTheTopOfTheFile) {
     EXPECT_EQ(whereOfAll(pair, "surface/tables").text(), "/quilts");
     const Zone& zone = second.quilt.zones[2];
     EXPECT_EQ(where(second, zone, zone.points[1]).text(), "/quilts/1/zones/2/points/1");
-    EXPECT_EQ(where(second, zone.points[1].at).text(), "/quilts/1/zones/2/points/1");
     EXPECT_EQ(where(second, second.quilt.passes[1]).text(), "/quilts/1/passes/1");
     EXPECT_EQ(where(pair, two.plan.tasks[7]).text(), "/tasks/7");
 }
@@ -34,7 +33,6 @@ TEST(Places, OfWhatIsNotThereAreTheListItWouldBeIn) {
     const PlanView view{good.session, good.plan};
     const QuiltView& v = view.quilts.front();
     EXPECT_EQ(where(v, other.plan.quilts.front().zones[1]).text(), "/zones");
-    EXPECT_EQ(where(v, Point{Length::inches(-8), Length::inches(-8)}).text(), "/zones");
     EXPECT_EQ(where(view, other.plan.tasks[1]).text(), "/tasks");
 }
 
