@@ -164,6 +164,8 @@ Session largest() {
         if (job.backing.width || job.batting.width || job.batting.pack ||
             !job.batting.pieces.empty() || areaSquareInches(topRect(job.top)) < 60 * 80)
             continue;
+        if (job.basting.with == Basting::With::spray) // not in one hall with irons
+            continue;
         job.name = "Quilt " + std::to_string(out.jobs.size() + 1);
         job.unit = Unit::inch;
         job.handed.clear();
