@@ -14,7 +14,7 @@ std::span<const Rule> rules() {
         Rule{"plan.unit", "lengths are in the unit of the first job", planUnit, whole},
         Rule{"plan.names", "a quilt is called as its job", planNames, whole},
         Rule{"plan.findings", "what the plan says of itself is so, and what must be said is said",
-             planFindings, first}, // of what was planned first, or the rest
+             planFindings, first}, // else rest.said, rest.pins, rest.tables
         Rule{"plan.help", "advice is possible in this session, and ranked by what it saves",
              planHelp, whole},
 
@@ -73,12 +73,12 @@ std::span<const Rule> rules() {
         Rule{"points.clearance", "pins keep clear of seams that will be sewn", pointsClearance,
              whole},
         Rule{"points.apart", "points are half the spacing apart at least", pointsApart,
-             first}, // closer where rows of two spacings meet
+             sameRows}, // else rest.rows: closer where rows of two spacings meet
         Rule{"points.angle", "a point lies in a direction that hands can lay", pointsAngle, whole},
         Rule{"points.zone", "a zone's points lie in its area, from the head to the foot",
              pointsZone, whole},
         Rule{"points.rows", "rows and ribbons tell of every point, and of no other", pointsRows,
-             first}, // with wider rows those are told that are new
+             sameRows}, // else rest.rows: those are told that are new
         Rule{"points.blocks", "the figure of the blocks tells of every point, and of no other",
              pointsBlocks, whole},
         Rule{"points.told", "points are told by rows or by the blocks", pointsTold, whole},
@@ -179,9 +179,8 @@ std::span<const Rule> rules() {
              crewFinish, whole},
         Rule{"crew.range", "the finish lies between early and late, near the middle", crewRange,
              first}, // rest.range
-        // While a pass is finished first, or somebody is waited for, nobody may work.
         Rule{"crew.pauses", "breaks are somebody's or proposed, and nobody stands idle without one",
-             crewPauses, first},
+             crewPauses, open},
 
         Rule{"supplies.sums", "what is bought is what is needed and not on hand", suppliesSums,
              same},

@@ -15,6 +15,7 @@ using PlanRule = void (*)(const PlanView&, Report&);
 /// How a rule of first plans is asked of a plan that takes over.
 enum class AskedOf {
     whole,     ///< of the plan, what is done too
+    sameRows,  ///< of the plan, where its points are told of as in the plan in force
     newPasses, ///< of the passes of which nothing is done
     open,      ///< of the tasks that are not done
     /// The same: those of passes that are begun on the surface they lie on, the others on the new.

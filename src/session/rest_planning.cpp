@@ -285,9 +285,12 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
             keptTasks.push_back(t);
             now = std::max(now, t.end);
         }
+    std::set<std::pair<int, int>> finished;
     for (const Task& t : before.tasks)
-        if (stays(t))
+        if (stays(t)) {
             done.insert(t.id);
+            finished.emplace(t.job, t.pass);
+        }
     // Breaks while it is finished.
     std::vector<PlannedBreak> rests;
     Seconds lastRest = options_.lastRest;
@@ -304,6 +307,7 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
                                   finishes ? std::map<std::string, Seconds>{} : options_.inHand,
                               .begun = begunZones(session_, before, state_),
                               .setAside = state_.setAside,
+                              .finished = std::move(finished),
                               .present = state_.present,
                               .presentAt = options_.now,
                               .lastRest = lastRest};

@@ -1,6 +1,10 @@
+#include "checker/geometry/distance.h"
 #include "checker/rest/rest_view.h"
 #include "checker/rules/tables_left.h"
 #include "checker/rules/tasks_asked.h"
+#include "checker/rules/told.h"
+#include "checker/task_traits.h"
+#include "checker/tolerances.h"
 #include "checker/ways/seen_way.h"
 #include "plan/call.h"
 
@@ -276,6 +280,71 @@ void restSame(const RestView& v, Report& report) {
         report.add(Pointer{} / "supplies", "What was to be brought is not what it was.");
 }
 
+// Where rows are told anew, every point of a pass that is new is one of them or was there before;
+// those that are new are half the spacing apart.
+void restRows(const RestView& v, Report& report) {
+    for (const QuiltView& q : v.plan.quilts) {
+        if (!v.hasNewRows(q.index) || !q.quilt.rows)
+            continue;
+        const auto among = [](const std::vector<Point>& all, Point p) {
+            const auto from = std::ranges::lower_bound(all, Point{p.x - kHalving, p.y - kHalving});
+            for (auto i = from; i != all.end() && i->x <= p.x + kHalving; ++i)
+                if (abs(i->y - p.y) <= kHalving)
+                    return true;
+            return false;
+        };
+        std::vector<Point> told = toldByRows(*q.quilt.rows), before, fresh;
+        for (const Zone& z : v.before.quilt(q.index)->quilt.zones)
+            for (const PlacedPoint& p : z.points)
+                before.push_back(p.at);
+        std::ranges::sort(told);
+        std::ranges::sort(before);
+        for (const Zone& z : q.quilt.zones)
+            for (const PlacedPoint& p : z.points) {
+                if (v.isBegun(q.index, z.pass) || among(before, p.at))
+                    continue;
+                if (!among(told, p.at))
+                    report.add(where(q, z, p), q.label() + ", zone " + z.id + ": no row tells of " +
+                                                   "the point at " + place(p.at, v.plan.plan.unit) +
+                                                   ".");
+                fresh.push_back(p.at);
+            }
+        std::ranges::sort(fresh);
+        const Length least = q.job.basting.spacing / 2;
+        if (q.tells(Finding::Kind::pinsCrowded) != nullptr)
+            continue;
+        for (auto a = fresh.begin(); a != fresh.end(); ++a)
+            for (auto b = std::next(a); b != fresh.end() && b->x - a->x < least; ++b)
+                if (distance(*a, *b) < least - kFine)
+                    report.add(where(q) / "zones", q.label() + ": the new points at " +
+                                                       place(*a, v.plan.plan.unit) + " and " +
+                                                       place(*b, v.plan.plan.unit) +
+                                                       " are nearer than half the spacing.");
+    }
+}
+
+// What is said of the people is so of those who are there or still to come.
+void restSaid(const RestView& v, Report& report) {
+    if (v.open.plan.tasks.empty())
+        return;
+    const auto says = [&](Finding::Kind kind) {
+        return std::ranges::find(v.plan.plan.findings, kind, &Finding::kind) !=
+               v.plan.plan.findings.end();
+    };
+    const auto nobody = [&](auto can) {
+        return std::ranges::none_of(v.open.session.setting.helpers, can);
+    };
+    if (says(Finding::Kind::nobodyLifts) != nobody(liftsWell))
+        report.add(Pointer{} / "findings", says(Finding::Kind::nobodyLifts)
+                                               ? "Nobody is said to lift, and somebody does."
+                                               : "Nobody lifts, and the plan does not say so.");
+    if (says(Finding::Kind::nobodyBends) != nobody(looksBelow))
+        report.add(Pointer{} / "findings",
+                   says(Finding::Kind::nobodyBends)
+                       ? "Nobody is said to look underneath, and somebody does."
+                       : "Nobody looks underneath, and the plan does not say so.");
+}
+
 // Early, middle and late are in this order, from now on, and no farther from the finish than a
 // third of what is left (an estimate: people differ by about a sixth).
 void restRange(const RestView& v, Report& report) {
@@ -302,6 +371,9 @@ constexpr std::array kRulesOfRest{
     RuleOfRest{"rest.tables", "what is left stands on tables that are there", restTables},
     RuleOfRest{"rest.same", "what was bought and sewn is as it was", restSame},
     RuleOfRest{"rest.range", "the finish lies between early and late, from now on", restRange},
+    RuleOfRest{"rest.rows", "points that are new are told of, and half the spacing apart",
+               restRows},
+    RuleOfRest{"rest.said", "what is said of the people is so of those who are there", restSaid},
     RuleOfRest{"rest.in-hand", "what is in hand lasts no more than four times as planned",
                restInHand},
     RuleOfRest{"rest.smoothed", "what is closed was smoothed after its pins were placed",

@@ -28,6 +28,9 @@ struct RestView {
     bool waits(int quilt, const Zone& zone) const;
     /// Pins that the zones which wait take out of the box.
     std::int64_t pinsToPlace() const;
+    /// The points of what is left are told of by other rows than before.
+    bool hasNewRows(int quilt) const;
+    bool hasNewRows() const; ///< of any quilt
     /// The plan says that some zones are left for another day, because pins are short.
     bool endsWithPins() const;
 };

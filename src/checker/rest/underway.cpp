@@ -84,19 +84,41 @@ Plan untouchedPart(Plan plan, const RestView& rest) {
     return plan;
 }
 
-/// Quilts whose passes that are begun lie on another surface than the plan has for what is left.
-std::set<int> movedQuilts(const RestView& rest) {
-    std::set<int> out;
-    for (const QuiltView& was : rest.before.quilts)
-        if (const QuiltView* is = rest.plan.quilt(was.index);
-            is != nullptr && is->quilt.surface != was.quilt.surface)
-            out.insert(was.index);
+bool liesOn(const Pass& pass, const SurfacePlan& surface) {
+    const Length width = pass.table.width(), length = pass.table.length();
+    return surface.floor || std::pair{width, length} == std::pair{surface.length, surface.width} ||
+           std::pair{width, length} == std::pair{surface.width, surface.length};
+}
+
+/// The surfaces of quilts of which a pass that is begun lies on another than the plan has for what
+/// is left. Where that was so in the plan in force already, nobody knows any more which sides of it
+/// are closed.
+std::map<int, SurfacePlan> movedQuilts(const RestView& rest) {
+    std::map<int, SurfacePlan> out;
+    for (const QuiltView& was : rest.before.quilts) {
+        const QuiltView* is = rest.plan.quilt(was.index);
+        if (is == nullptr)
+            continue;
+        for (const Pass& p : is->quilt.passes) {
+            if (!rest.isBegun(was.index, p.number) ||
+                std::ranges::none_of(rest.open.plan.tasks, [&](const Task& t) {
+                    return t.job == was.index && t.pass == p.number;
+                }))
+                continue;
+            SurfacePlan surface = was.quilt.surface;
+            if (surface == is->quilt.surface && liesOn(p, surface))
+                continue;
+            if (!liesOn(p, surface))
+                surface.closed.clear();
+            out.emplace(was.index, std::move(surface));
+        }
+    }
     return out;
 }
 
 /// Of a part of the plan the tasks of passes that are begun and lie on the surface they had before,
 /// or all others. What comes once the quilt is turned over is done where it ends.
-Plan partAt(Plan part, const RestView& rest, const std::set<int>& moved, bool former) {
+Plan partAt(Plan part, const RestView& rest, const std::map<int, SurfacePlan>& moved, bool former) {
     std::map<int, Seconds> turned;
     for (const Task& t : part.tasks)
         if (t.kind == TaskKind::turnOver)
@@ -110,9 +132,8 @@ Plan partAt(Plan part, const RestView& rest, const std::set<int>& moved, bool fo
         return there != former;
     });
     if (former)
-        for (const int job : moved)
-            part.quilts[static_cast<std::size_t>(job)].surface =
-                rest.before.quilt(job)->quilt.surface;
+        for (const auto& [job, surface] : moved)
+            part.quilts[static_cast<std::size_t>(job)].surface = surface;
     return part;
 }
 
@@ -176,6 +197,18 @@ std::int64_t RestView::pinsToPlace() const {
     return out;
 }
 
+bool RestView::hasNewRows(int quilt) const {
+    const QuiltView* was = before.quilt(quilt);
+    const QuiltView* is = plan.quilt(quilt);
+    return was != nullptr && is != nullptr &&
+           (was->quilt.rows != is->quilt.rows || was->quilt.blocks != is->quilt.blocks);
+}
+
+bool RestView::hasNewRows() const {
+    return std::ranges::any_of(plan.quilts,
+                               [&](const QuiltView& q) { return hasNewRows(q.index); });
+}
+
 bool RestView::endsWithPins() const {
     return std::ranges::any_of(plan.plan.findings, [](const Finding& f) {
         return f.kind == Finding::Kind::pinsShort && f.level == Finding::Level::note;
@@ -202,7 +235,7 @@ Findings checkRest(const Session& given, const Plan& plan, const Underway& facts
     const PlanView fresh{there, newPasses, plan}, former{there, formerPasses, *facts.before},
         notBegun{there, untouched, plan};
 
-    const std::set<int> moved = movedQuilts(rest);
+    const auto moved = movedQuilts(rest);
     const Plan openHere = partAt(openTasks, rest, moved, false),
                openThere = partAt(openTasks, rest, moved, true),
                untouchedHere = partAt(untouched, rest, moved, false),
@@ -230,6 +263,10 @@ Findings checkRest(const Session& given, const Plan& plan, const Underway& facts
         switch (rule.of) {
         case AskedOf::whole:
             compare(rule, whole, before);
+            break;
+        case AskedOf::sameRows:
+            if (!rest.hasNewRows())
+                compare(rule, whole, before);
             break;
         case AskedOf::newPasses:
             compare(rule, fresh, former);

@@ -1,4 +1,5 @@
 #include "checker/rules/rules.h"
+#include "checker/rules/told.h"
 #include "checker/tolerances.h"
 
 #include <algorithm>
@@ -103,6 +104,20 @@ std::map<Length, int> distances(const std::vector<std::vector<Length>>& lines) {
 
 } // namespace
 
+std::vector<Point> toldByRows(const PinRows& rows) {
+    const bool across = rows.along == PinRows::Along::width;
+    std::vector<Point> out = rows.singles;
+    for (const PinRow& row : rows.lines)
+        for (const Length place : row.places) {
+            Point at = across ? Point{place, row.at} : Point{row.at, place};
+            for (const PinAside& beside : row.aside)
+                if (beside.mark == place)
+                    at = beside.to;
+            out.push_back(at);
+        }
+    return out;
+}
+
 // Points stand in rows or go by the blocks, unless as few as can be were asked for.
 void pointsTold(const QuiltView& v, Report& report) {
     if (v.quilt.zones.empty())
@@ -178,7 +193,6 @@ void pointsRows(const QuiltView& v, Report& report) {
         report.add(where(v) / "rows/lines",
                    v.label() + ": " + std::to_string(rows.lines.size()) + " rows, and " +
                        std::to_string(rows.ribbons.side.size()) + " marks of the side ribbon.");
-    std::vector<Point> told = rows.singles;
     for (std::size_t i = 0; i < rows.lines.size(); ++i) {
         const PinRow& row = rows.lines[i];
         const std::string what = v.label() + ", row " + std::to_string(i + 1);
@@ -187,24 +201,18 @@ void pointsRows(const QuiltView& v, Report& report) {
             report.add(there / "at", what + " lies at " + figure(row.at, unit) + ", its mark at " +
                                          figure(rows.ribbons.side[i], unit) + ".");
         const auto& marks = i % 2 == 0 ? rows.ribbons.odd : rows.ribbons.even;
-        for (const Length& place : row.places) {
+        for (const Length& place : row.places)
             if (std::ranges::find(marks, place) == marks.end())
                 report.add(there.in("places", row.places, place),
                            what + " has a point at " + figure(place, unit) +
                                ", where its ribbon has no mark.");
-            Point at = across ? Point{place, row.at} : Point{row.at, place};
-            for (const PinAside& beside : row.aside)
-                if (beside.mark == place)
-                    at = beside.to;
-            told.push_back(at);
-        }
         for (const PinAside& beside : row.aside)
             if (std::ranges::find(row.places, beside.mark) == row.places.end())
                 report.add(there.in("aside", row.aside, beside) / "mark",
                            what + " has a point beside the mark at " + figure(beside.mark, unit) +
                                ", which it leaves out.");
     }
-    areThosePoints(v, told, "rows", report);
+    areThosePoints(v, toldByRows(rows), "rows", report);
 }
 
 // Whoever lays the figure in every block, then the lines along the sides and the single points,

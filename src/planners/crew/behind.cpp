@@ -1,6 +1,7 @@
 #include "planners/crew/behind.h"
 
 #include "plan/call.h"
+#include "plan/find.h"
 
 #include <algorithm>
 
@@ -45,6 +46,8 @@ bool isZoneWorkDone(const Situation& s, const Way& way, int job, const Zone& zon
 bool isOver(const Situation& s, const Way& way, int job, int pass) {
     if (s.before == nullptr || static_cast<std::size_t>(job) >= s.before->quilts.size())
         return false;
+    if (s.finished.contains({job, pass}))
+        return true;
     bool begun = false;
     // A zone that nobody could do has no task.
     for (const Zone& z : s.before->quilts[static_cast<std::size_t>(job)].zones) {
@@ -76,8 +79,21 @@ bool isBehind(const Situation& s, const Way& way, int job, const Pass& pass) {
     return !last || s.done.contains(taskId(job, pass.number, {}, TaskKind::handOver));
 }
 
-PassCrew crewBehind(const Situation& situation, int job, const QuiltPlan& was, int pass) {
+std::map<int, std::vector<StandingPlace>> placesIn(const std::vector<Hand>& hands,
+                                                   const Pass& was) {
+    std::map<int, std::vector<StandingPlace>> out;
+    for (const Stretch& s : was.stretches)
+        for (std::size_t h = 0; h < hands.size(); ++h)
+            if (hands[h].helper.name == s.person)
+                out.emplace(static_cast<int>(h), s.edges);
+    return out;
+}
+
+PassCrew crewBehind(const std::vector<Hand>& hands, const Situation& situation, int job,
+                    const QuiltPlan& was, int pass) {
     PassCrew out;
+    if (const Pass* p = findPass(was, pass))
+        out.before = placesIn(hands, *p);
     for (const Zone& z : was.zones) {
         if (z.pass != pass)
             continue;

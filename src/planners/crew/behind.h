@@ -26,7 +26,11 @@ bool isOver(const Situation& situation, const Way& way, int job, int pass);
 bool isBehind(const Situation& situation, const Way& way, int job, const Pass& pass);
 
 /// The zones of a pass that is done, for what is still pressed from the back.
-PassCrew crewBehind(const Situation& situation, int job, const QuiltPlan& was, int pass);
+PassCrew crewBehind(const std::vector<Hand>& hands, const Situation& situation, int job,
+                    const QuiltPlan& was, int pass);
+
+/// Where people stood or sat in a pass of the plan in force.
+std::map<int, std::vector<StandingPlace>> placesIn(const std::vector<Hand>& hands, const Pass& was);
 
 /// Gives a quilt the zones of a pass, and the pass its zones and stretches: of everybody where they
 /// work at zones of their own. What is left out, or others do, asks for no place of theirs, unless

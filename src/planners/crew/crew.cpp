@@ -86,8 +86,8 @@ private:
                 tables_[q].stood(stood);
             for (std::size_t p = 0; p < was.passes.size() && p < crews_[q].size(); ++p)
                 if (isBehind(situation_, tables_[q].way(), static_cast<int>(q), was.passes[p]))
-                    crews_[q][p] =
-                        crewBehind(situation_, static_cast<int>(q), was, was.passes[p].number);
+                    crews_[q][p] = crewBehind(hands_, situation_, static_cast<int>(q), was,
+                                              was.passes[p].number);
         }
     }
 

@@ -61,8 +61,9 @@ PassCrew PassSteps::keptCrew() {
     const auto here = [&](int p) {
         return p >= 0 && std::ranges::find(pinners_, p) != pinners_.end();
     };
-    const bool same = std::ranges::all_of(before, here) &&
-                      std::ranges::all_of(pinners_, [&](int p) { return before.contains(p); });
+    const bool same = isOver(s, table_.way(), start_.job, pass().number) ||
+                      (std::ranges::all_of(before, here) &&
+                       std::ranges::all_of(pinners_, [&](int p) { return before.contains(p); }));
     PassCrew out;
     std::vector<Rect> rest;
     std::vector<PlacedPoint> points;
@@ -101,6 +102,8 @@ PassCrew PassSteps::keptCrew() {
             z.place = inFront(pass().table, open.front(), z.zone.points);
         out.zones.push_back(std::move(z));
     }
+    if (const Pass* p = findPass(was, pass().number))
+        out.before = placesIn(given_.hands, *p);
     return out;
 }
 

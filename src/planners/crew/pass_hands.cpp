@@ -39,9 +39,14 @@ bool PassSteps::give(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew, 
     const auto& points = work.zone->zone.points;
     std::optional<StandingPlace> place;
     const auto post = std::ranges::find(crew.people, p) - crew.people.begin();
-    const bool belongs = static_cast<std::size_t>(post) < crew.posts.size();
+    const auto sat = crew.before.find(p);
+    const std::vector<StandingPlace>* const seat =
+        static_cast<std::size_t>(post) < crew.posts.size()
+            ? &crew.posts[static_cast<std::size_t>(post)].edges
+        : sat != crew.before.end() ? &sat->second
+                                   : nullptr;
     const bool own = work.zone->post >= 0 && work.zone->post == post;
-    if (h.seated && !own && !belongs) // they sit somewhere else
+    if (h.seated && !own && seat == nullptr) // they sit somewhere else
         return false;
     auto stands = openSides(pass.table, quilt().surface.closed);
     if (h.side && !own && keeping == Keeping::side) {
@@ -52,8 +57,7 @@ bool PassSteps::give(ZoneJob& work, int p, TaskKind kind, const PassCrew& crew, 
     const bool may = own || std::ranges::find(stands, work.zone->place.side,
                                               &StandingPlace::side) != stands.end();
     if (h.seated && !own)
-        place = bestPlace(h, pass.table, crew.posts[static_cast<std::size_t>(post)].edges, points,
-                          limited);
+        place = bestPlace(h, pass.table, *seat, points, limited);
     else if (may && leanings(h, pass.table, work.zone->place, points, limited))
         place = work.zone->place;
     else if (!h.seated)

@@ -19,6 +19,8 @@ struct PassCrew {
     std::vector<OwnedZone> zones;     ///< `post` counts in `people`
     int conflicts = 0, overlaps = 0;  ///< see PassZones
     std::vector<Post> posts{};        ///< where each may stand, for the bound
+    /// Where people stood or sat, by hand, of a pass that is begun or done.
+    std::map<int, std::vector<StandingPlace>> before{};
     Rect table{};
     bool limited = true;
 };

@@ -20,6 +20,9 @@ struct Situation {
     /// has no task for them.
     std::map<std::pair<int, std::string>, int> begun{};
     std::set<std::pair<int, std::string>> setAside{}; ///< (quilt, zone) left out for good
+    /// (quilt, number of a pass) that is finished first, as it is planned already: nothing is added
+    /// to it.
+    std::set<std::pair<int, int>> finished{};
     std::optional<std::set<std::string>>
         present{}; ///< who is at the table; nothing: by their hours
     /// When they were; `now` unless something is finished first that is planned already.

@@ -109,7 +109,8 @@ private:
             p.table =
                 Rect{-s.left, -s.head, layers.top.width + s.right, layers.top.length + s.foot};
         }
-        p.field = fieldOf(choice_, at);
+        p.field = choice_.surface.floor ? Rect{{}, {}, layers.top.width, layers.top.length}
+                                        : fieldOf(choice_, at);
         if (!out_.empty()) {
             const Rect& before = out_.back().table;
             p.shift = {before.x0 - p.table.x0, before.y0 - p.table.y0};

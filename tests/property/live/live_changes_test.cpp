@@ -233,6 +233,28 @@ std::vector<Spoiled> allWaysToSpoil() {
                                                 return f.kind == Finding::Kind::pinsShort;
                                             }) > 0;
          }},
+        {"a break that is proposed lasts a minute",
+         [](Plan& p, const LiveState&, Seconds now) {
+             const auto at = std::ranges::find_if(
+                 p.breaks, [&](const PlannedBreak& b) { return b.proposed && b.start > now; });
+             if (at == p.breaks.end())
+                 return false;
+             at->end = at->start + Seconds{60};
+             return true;
+         },
+         "crew.pauses"},
+        {"that nobody lifts is said of those who do",
+         [](Plan& p, const LiveState& s, Seconds) {
+             if (anyStop(p.findings) || !openTask(p, s, [](const Task&) { return true; }))
+                 return false;
+             p.findings.push_back({Finding::Kind::nobodyLifts,
+                                   Finding::Level::stop,
+                                   "/helpers",
+                                   core::says("Nobody lifts."),
+                                   {}});
+             return true;
+         },
+         "rest.said"},
         {"other fabric is bought",
          [](Plan& p, const LiveState&, Seconds) {
              if (p.supplies.empty())

@@ -197,6 +197,45 @@ TEST(OtherPasses, APassThatIsBegunIsFinishedWhereItLies) {
     a.playToTheEnd();
 }
 
+TEST(OtherPasses, WhatIsPressedFromTheBackComesAfterThePassesThatAreNew) {
+    Session session = hall();
+    session.jobs[0].basting.with = Basting::With::dots;
+    session.jobs[0].batting.thickness = 12_mm;
+    Afternoon a{session, planWhole(session, {.effort = 0})};
+    a.play([](const LiveState& s) {
+        return std::ranges::any_of(
+            s.zones, [](const auto& z) { return z.second.state == ZoneState::dotted; });
+    });
+    const auto p = a.proposed({.kind = Kind::tables, .count = -1});
+    ASSERT_EQ(p.refused, "");
+    const auto turn = std::ranges::find(p.plan.tasks, TaskKind::turnOver, &Task::kind);
+    ASSERT_NE(turn, p.plan.tasks.end());
+    int fromBack = 0;
+    for (const Task& t : p.plan.tasks)
+        if (t.id.ends_with(".press.back")) {
+            ++fromBack;
+            EXPECT_GE(t.start, turn->end) << t.id;
+        }
+    EXPECT_GT(fromBack, 0);
+}
+
+TEST(OtherPasses, WhoLeavesWhileAPassIsFinishedIsNotPlannedForAfterIt) {
+    Session session = hall();
+    session.setting.helpers[1].until =
+        ClockTime{session.setting.start.sinceMidnight + std::chrono::minutes{70}};
+    Afternoon a{session, planWhole(session, {.effort = 0})};
+    a.play([](const LiveState& s) {
+        return std::ranges::any_of(s.zones,
+                                   [](const auto& z) { return z.second.state == ZoneState::open; });
+    });
+    const auto p = a.proposed({.kind = Kind::tables, .count = -1});
+    ASSERT_EQ(p.refused, "");
+    for (const Task& t : p.plan.tasks)
+        if (std::ranges::find(t.people, session.setting.helpers[1].name) != t.people.end()) {
+            EXPECT_LE(t.end, Seconds{70 * 60}) << t.id;
+        }
+}
+
 TEST(OtherPasses, BeforeAnythingLiesTheWholeQuiltIsPlannedAnew) {
     Afternoon a;
     const auto p = a.proposed({.kind = Kind::tables, .count = -1});
@@ -264,6 +303,7 @@ TEST(OtherPasses, WithoutAnyTableTheRestIsBastedOnTheFloor) {
     ASSERT_EQ(p.refused, "");
     EXPECT_TRUE(p.plan.quilts.front().surface.floor);
     EXPECT_EQ(p.after.passes, 1);
+    EXPECT_EQ(p.plan.quilts.front().passes.back().field, (Rect{{}, {}, 64_in, 80_in}));
     a.take(p);
     a.playToTheEnd();
 }
