@@ -225,6 +225,17 @@ void PassSteps::press(std::vector<ZoneJob>& work, std::vector<int> who, const Pa
             }
         }
     }
+    // Who is in the way of somebody who was given a zone before: perhaps another is not.
+    for (ZoneJob& w : work)
+        for (const int p : who) {
+            if (w.person < 0 || !inSomebodysWay(w, work))
+                break;
+            ZoneJob one = w;
+            one.person = -1;
+            if (give(one, p, TaskKind::press, crew, pass, Keeping::nothing) &&
+                !inSomebodysWay(one, work))
+                w = std::move(one);
+        }
 }
 
 void PassSteps::assign(std::vector<ZoneJob>& work, TaskKind kind, const PassCrew& crew,
