@@ -141,8 +141,8 @@ Findings forbidden(const Job&, const Session& session) {
     if (!session.setting.room.ventilated)
         out.push_back(
             {Kind::notVentilated, Finding::Level::stop, "/room/ventilated",
-             core::says("Basting is sprayed outdoors or with windows and doors open only, and "
-                        "nothing says that they are."),
+             core::says("Spray is only for outdoors or for a room with windows and doors open, "
+                        "and nothing says that this is one."),
              core::says("Go outdoors or open them, and say so of the room; or baste otherwise.")});
     const auto& helpers = session.setting.helpers;
     for (std::size_t i = 0; i < helpers.size(); ++i)
