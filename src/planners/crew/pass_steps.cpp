@@ -299,7 +299,11 @@ void PassSteps::holdStep(TaskKind kind, int holds) {
     if (holds == 0)
         return;
     std::vector<int> who = out_.crew.people;
-    std::erase_if(who, [&](int p) { return p < 0 || hand(p).firstTime(now_, 1) >= kAlways; });
+    // Of a pass that is begun some may be at another table by now.
+    std::erase_if(who, [&](int p) {
+        return std::ranges::find(start_.team, p) == start_.team.end() ||
+               hand(p).firstTime(now_, 1) >= kAlways;
+    });
     if (who.empty())
         who = those(walks);
     std::size_t hands = 0;

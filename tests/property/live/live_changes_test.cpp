@@ -39,6 +39,10 @@ std::string sentences(const Findings& findings) {
 
 constexpr std::uint64_t kParts = 2;
 
+/// So often, of each way to spoil a plan, it is asked where the faults are said to be: writing and
+/// reading the plan takes longer than judging it.
+constexpr int kPlacesAsked = 5;
+
 /// A plan for the rest, changed in one respect that somebody would stumble over.
 struct Spoiled {
     std::string how;
@@ -326,6 +330,8 @@ protected:
                 [&](const Finding& f) { return way.rule.empty() || f.subject == way.rule; }))
                 << way.how << " at " << now.count() << " s\n"
                 << sentences(faults);
+            if (spoiled_[way.how] > kPlacesAsked)
+                continue;
             // Only a part of the plan is looked at; its places are those of the whole.
             const auto file = nlohmann::json::parse(writePlan(bad));
             for (const Finding& f : faults) {

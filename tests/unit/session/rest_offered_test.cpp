@@ -173,7 +173,44 @@ TEST(RestOffered, WhatIsInHandAtTwoTablesStaysWithItsPeople) {
             std::ranges::sort(was);
             EXPECT_EQ(is, was) << id << ", " << slow << " slow";
         }
+        for (const Task& a : again.tasks)
+            for (const Task& b : again.tasks)
+                for (const std::string& who : a.people)
+                    if (&a < &b && a.start < b.end && b.start < a.end) {
+                        EXPECT_EQ(std::ranges::count(b.people, who), 0)
+                            << who << " in " << a.id << " and " << b.id;
+                    }
     }
+}
+
+TEST(RestOffered, TwoQuiltsThatLieOnOneTableByTurnsLeaveEverybodyALetterOfTheirOwn) {
+    made::Afternoon made;
+    made.session.setting.helpers = made::helpers(3);
+    made::addQuilt(made, {.across = 2, .down = 1});
+    made::addQuilt(made, {.across = 2, .down = 1});
+    CrewPlan crew = made::plan(made);
+    Plan plan;
+    plan.quilts = made.quilts;
+    plan.tasks = crew.tasks;
+    // As if the second had been planned by itself, from another of them on.
+    auto& stretches = plan.quilts[1].passes[0].stretches;
+    ASSERT_GT(stretches.size(), 1U);
+    std::swap(stretches[0].person, stretches[1].person);
+    LiveState state = asSeenBy(plan, {});
+    state.started = true;
+    for (const Helper& h : made.session.setting.helpers)
+        state.present.insert(h.name);
+    const Seconds now = find(plan, "q1.p1.lay-top")->end;
+    for (const Task& t : plan.tasks)
+        if (t.pass == 1 && (t.end <= now || t.id == "q2.p1.set-up" || t.id == "q2.p1.lay-backing"))
+            state.doneTasks.insert(t.id);
+    const Plan again = replan(made.session, plan, state, {.now = now, .pace = {{"Ada", 0.5}}});
+    for (const QuiltPlan& q : again.quilts)
+        for (const Pass& p : q.passes) {
+            std::set<std::string> letters;
+            for (const Stretch& s : p.stretches)
+                EXPECT_TRUE(letters.insert(s.place).second) << "pass " << p.number << s.place;
+        }
 }
 
 TEST(RestOffered, TwoWhoAreNeverThereTogetherDoNotLiftTogether) {
