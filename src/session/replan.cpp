@@ -80,7 +80,7 @@ std::map<std::pair<int, std::string>, int> begunZones(const Session& session, co
 bool isStepped(const Plan& plan, const LiveState& state, int job, int pass) {
     return std::ranges::any_of(plan.tasks, [&](const Task& t) {
         return t.job == job && t.pass == pass && t.kind != TaskKind::setUp &&
-               state.doneTasks.contains(t.id);
+               state.doneTasks.contains(t.id) && !state.setAside.contains({job, t.zone});
     });
 }
 

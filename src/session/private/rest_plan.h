@@ -21,7 +21,7 @@ LiveState asSeenBy(const Plan& plan, LiveState state);
 std::map<std::pair<int, std::string>, int> begunZones(const Session& session, const Plan& plan,
                                                       const LiveState& state);
 
-/// Something of the pass is done: it lies on the table.
+/// Something of the pass is done: it lies on the table. What is left out is not done.
 bool isStepped(const Plan& plan, const LiveState& state, int job, int pass);
 
 /// What is not finished of the plan stands on tables that are not in the room any more.
