@@ -61,7 +61,18 @@ std::string pieceOutOfTurn(const BattingPlan& plan) {
     return {};
 }
 
-/// What is wrong with a leftover that is cut in two: the cut runs between its parts.
+/// How many of these share a place at most.
+std::ptrdiff_t mostAtOnePlace(const std::vector<Interval>& all) {
+    std::ptrdiff_t most = 0;
+    for (const Interval& at : all)
+        most = std::max(most, std::ranges::count_if(all, [&](const Interval& other) {
+                            return other.lo <= at.lo + kHalving && other.hi > at.lo + kHalving;
+                        }));
+    return most;
+}
+
+/// What is wrong with a leftover that is cut in two: the cut runs between its parts. Where there
+/// are several of its kind, parts across the cut are of those that are not cut.
 std::string faultOf(const QuiltView& v, const BattingPlan& plan, const BattingSplit& split) {
     const auto& all = v.job.batting.pieces;
     const auto piece = std::ranges::find(all, split.name, &BattingPiece::name);
@@ -71,16 +82,21 @@ std::string faultOf(const QuiltView& v, const BattingPlan& plan, const BattingSp
         return "beside it";
     if (std::ranges::count(plan.splits, split) > piece->count)
         return "more often than there are of it";
-    int before = 0, behind = 0;
+    bool joined = false;
+    std::vector<Interval> across; // along the cut
     for (const BattingPiecePlaced& p : plan.pieces) {
         if (p.bought >= 0 || p.name != split.name)
             continue;
         const Interval lies = split.acrossWidth ? p.onPiece.x() : p.onPiece.y();
         if (lies.lo < split.at - kHalving && lies.hi > split.at + kHalving)
-            return "through a part of it";
-        ++(lies.hi <= split.at + kHalving ? before : behind);
+            across.push_back(split.acrossWidth ? p.onPiece.y() : p.onPiece.x());
+        else
+            joined = true;
     }
-    return before > 0 || behind > 0 ? std::string{} : "and no part of it is joined";
+    if (mostAtOnePlace(across) >
+        piece->count - std::ranges::count(plan.splits, split.name, &BattingSplit::name))
+        return "through a part of it";
+    return joined ? std::string{} : "and no part of it is joined";
 }
 
 } // namespace

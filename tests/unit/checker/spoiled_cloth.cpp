@@ -25,6 +25,16 @@ void offerWays(Good& g) {
                                {true, 144_in, 0, 900, 1, "One seam.", "", false}};
 }
 
+/// Of so many leftovers of a kind one is cut in two, and a part lies across the cut.
+void partAcrossTheCut(Good& g, int leftovers) {
+    g.job().batting.pieces = {{"long", 56_in, 46_in, leftovers}};
+    BattingPlan& b = batting(g);
+    b.splits = {{"long", true, 29.5_in}};
+    for (BattingPiecePlaced& p : b.pieces)
+        p.name = "long";
+    b.pieces.back().onPiece = b.pieces.back().onPiece.moved({10_in, 0_in});
+}
+
 /// Four leftovers of 26 by 22 in, joined in pairs.
 void quarter(Good& g) {
     g.job().batting.pieces = {{"small", 30_in, 26_in, 4}};
@@ -313,6 +323,12 @@ std::vector<Spoiled> spoiledCloth() {
                  p.name = "long";
              b.pieces.back().onPiece = b.pieces.back().onPiece.moved({30_in, 0_in});
          }},
+        {"ACutGoesThroughAPart",
+         {{"batting.fits", "batting.listed"}, "/batting/splits/0"},
+         [](Good& g) { partAcrossTheCut(g, 1); }},
+        {"APartAcrossTheCutIsOfAnotherLeftoverOfTheKind",
+         {},
+         [](Good& g) { partAcrossTheCut(g, 2); }},
         {"ARawEdgeIsNotTrimmed",
          {{"batting.fits"}, "/batting/pieces/0/on_piece"},
          [](Good& g) { g.job().batting.trim = 0.75_in; }},
