@@ -1,6 +1,7 @@
 #include "session/private/rest_planning.h"
 
 #include "plan/find.h"
+#include "planners/crew/behind.h"
 #include "planners/crew/crew.h"
 #include "planners/passes/rest.h"
 #include "planners/whole/help.h"
@@ -9,6 +10,7 @@
 #include "session/private/rest_plan.h"
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 
 namespace bastewright {
@@ -108,6 +110,17 @@ void sayNotAsAsked(const Session& session, int job, const QuiltPlan& quilt, Find
     for (Finding& f : notAsAskedFor(session, session.jobs[static_cast<std::size_t>(job)],
                                     quilt.alternatives.front()))
         findings.push_back(ofQuilt(std::move(f), job, session.severalQuilts));
+}
+
+/// Somebody would have to stay longer than they can for what is finished first.
+bool isBeyondHours(const std::vector<Task>& kept, const std::set<std::string>& done,
+                   const std::vector<crew::Hand>& hands) {
+    return std::ranges::any_of(kept, [&](const Task& t) {
+        return !done.contains(t.id) && std::ranges::any_of(hands, [&](const crew::Hand& h) {
+            return Seconds{h.until} < t.end &&
+                   std::ranges::find(t.people, h.helper.name) != t.people.end();
+        });
+    });
 }
 
 /// What would wait for nothing waits for what is finished first: of its own quilt, else of those
@@ -325,6 +338,10 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
     }
     CrewPlan crew = planRest(withLearntPaces(out.session, options_), out.plan.quilts, points,
                              situation, {}, stop_);
+    if (isBeyondHours(keptTasks, state_.doneTasks,
+                      crew::handsNow(session_.setting.helpers, session_.setting.start, situation)))
+        std::ranges::copy_if(before.findings, std::back_inserter(crew.findings),
+                             [](const Finding& f) { return f.kind == Finding::Kind::hoursShort; });
     waitForWhatIsFinished(crew.tasks, keptTasks, state_.doneTasks, out.plan.quilts);
     out.plan = putTogether(std::move(out.plan), std::move(keptTasks), crew, out.session, state_,
                            options_.now);

@@ -152,22 +152,23 @@ void restWaits(const RestView& v, Report& report) {
     }
 }
 
-/// Of this work at a zone nothing is asked: it is left out, or the work was done at a time when
-/// nobody was planned for it.
-bool isExcused(const RestView& v, const QuiltView& q, const Zone& zone, TaskKind kind) {
+/// How often this work at a zone need not be there: it is left out, or the work was done at a time
+/// when nobody was planned for it.
+int mayLack(const RestView& v, const QuiltView& q, const Zone& zone, TaskKind kind) {
+    constexpr int kTwice = 2; // from the back too
     if (v.facts.setAside.contains({q.index, zone.id}))
-        return true;
+        return kTwice;
     const auto begun = v.facts.begun.find({q.index, zone.id});
     if (begun == v.facts.begun.end())
-        return false;
-    int step = 0;
+        return 0;
+    int steps = 0, step = 0;
     for (const SeenTask& task : seenWay(q.job).tasks)
         if (task.of == SeenTask::Of::zone) {
             if (task.kind == kind)
-                break;
-            ++step;
+                step = steps;
+            ++steps;
         }
-    return step < begun->second;
+    return begun->second > steps ? kTwice : step < begun->second ? 1 : 0;
 }
 
 /// All zones of a pass are done, and nothing of it was open: it is off the table.
@@ -196,7 +197,7 @@ void restTasks(const RestView& v, Report& report) {
         tasksAsked(
             q,
             {.pass = [&](const Pass& p) { return !works.contains(p.number) || isBehind(v, q, p); },
-             .zone = [&](const Zone& z, TaskKind kind) { return isExcused(v, q, z, kind); }},
+             .ofZone = [&](const Zone& z, TaskKind kind) { return mayLack(v, q, z, kind); }},
             report);
     }
 }

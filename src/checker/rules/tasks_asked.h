@@ -7,11 +7,11 @@
 
 namespace bastewright::check {
 
-/// What a plan that takes over need not have: a pass whose zones are all left out, such work at a
-/// zone.
+/// What a plan that takes over need not have: the tasks of a pass whose zones are all left out; of
+/// a zone so many of a kind.
 struct Excused {
     std::function<bool(const Pass&)> pass;
-    std::function<bool(const Zone&, TaskKind)> zone;
+    std::function<int(const Zone&, TaskKind)> ofZone;
 };
 
 /// Every pass and zone has, done or not, the tasks it takes, and no others.
