@@ -128,8 +128,9 @@ void battingListed(const QuiltView& v, Report& report) {
         report.add(where(v) / "batting/to_bring",
                    v.label() + ": " + std::to_string(things.size()) + " things are bought, and " +
                        std::to_string(made->toBring.size()) + " are on the list to bring.");
+    // New batting is cut as it is drawn: a strip that lies turned may be pieced from squares too.
     for (const BattingPiecePlaced& p : made->pieces)
-        if (p.turned && p.onPiece.width() == p.onPiece.length())
+        if (p.turned && p.bought < 0 && p.onPiece.width() == p.onPiece.length())
             report.add(where(v).in("batting/pieces", made->pieces, p) / "turned",
                        v.label() + ": batting piece '" + p.name + "' is square, and turned.");
     std::set<int> cut;

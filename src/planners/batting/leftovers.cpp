@@ -80,7 +80,7 @@ BattingPlan planOf(const Pool& pool, const JoinLayout& layout, Unit unit) {
         used[i] = true;
         const Blank& b = pool.blanks[i];
         const Rect taken = takenFrom(b, p, pool.needed, Overlap{pool.overlap});
-        plan.pieces.push_back({b.name, p.area, p.turned, taken});
+        plan.pieces.push_back({b.name, p.area, p.turned && taken.width() != taken.length(), taken});
         const Length aside = b.usable.x1 - taken.x1, below = b.usable.y1 - taken.y1;
         const Size right{aside, b.usable.length()}, under{b.usable.width(), below};
         const Size larger = areaSquareInches({{}, {}, right.width, right.length}) >=
