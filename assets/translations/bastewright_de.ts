@@ -4825,10 +4825,6 @@
         <translation>Alle Reihen: </translation>
     </message>
     <message>
-        <source>Pins, dots, stitches</source>
-        <translation>Nadeln, Punkte, Stiche</translation>
-    </message>
-    <message>
         <source>Set up the tables, mark their middles</source>
         <translation>Tische aufstellen, ihre Mitten markieren</translation>
     </message>
@@ -4891,6 +4887,10 @@
     <message>
         <source>As long as the can says; cans closed, hands washed.</source>
         <translation>So lange, wie es auf der Dose steht; Dosen zu, Hände gewaschen.</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
     </message>
 </context>
 <context>
@@ -9838,10 +9838,6 @@
         <translation>Zone %1 wird in einem Schritt besprüht.</translation>
     </message>
     <message>
-        <source>Basting is sprayed outdoors or with windows and doors open only, and nothing says that they are.</source>
-        <translation>Heftspray wird nur im Freien oder bei offenen Fenstern und Türen benutzt, und davon ist nichts gesagt.</translation>
-    </message>
-    <message>
         <source>Go outdoors or open them, and say so of the room; or baste otherwise.</source>
         <translation>Ins Freie gehen oder sie öffnen und das beim Raum angeben; oder anders heften.</translation>
     </message>
@@ -9904,6 +9900,10 @@
     <message>
         <source>Plenty of air; no iron, no flame; table and floor covered; never spray toward a face; wash your hands; the can&apos;s label decides.</source>
         <translation>Viel Luft; kein Eisen, keine Flamme; Tisch und Boden abgedeckt; nie zu einem Gesicht hin sprühen; Hände waschen; es gilt, was auf der Dose steht.</translation>
+    </message>
+    <message>
+        <source>Spray is only for outdoors or for a room with windows and doors open, and nothing says that this is one.</source>
+        <translation>Heftspray ist nur etwas für draußen oder für einen Raum mit offenen Fenstern und Türen, und davon ist nichts gesagt.</translation>
     </message>
 </context>
 <context>
