@@ -243,7 +243,8 @@ OtherPasses onOtherTables(const Session& session, const Plan& plan, const LiveSt
         if (!moved)
             continue;
         auto one = planning.withPeople(*std::move(moved), tables.points());
-        if (!best || one.plan.finish < best->plan.finish)
+        if (!best || !best->refused.empty() ||
+            (one.refused.empty() && one.plan.finish < best->plan.finish))
             best = std::move(one);
     }
     if (best)

@@ -6,6 +6,7 @@
 #include "planners/passes/rest.h"
 #include "planners/whole/help.h"
 #include "planners/whole/quilt.h"
+#include "session/private/change_words.h"
 #include "session/private/fold.h"
 #include "session/private/rest_plan.h"
 
@@ -169,6 +170,13 @@ RestPlanning::RestPlanning(const Session& session, const Plan& plan, const LiveS
         kept_.push_back(passesKept(plan, state, q));
 }
 
+bool RestPlanning::hasLeftOut(int job) const {
+    return std::ranges::any_of(
+        plan_.quilts[static_cast<std::size_t>(job)].zones, [&](const Zone& z) {
+            return z.pass > kept(job) && state_.setAside.contains({job, z.id});
+        });
+}
+
 bool RestPlanning::isNothingKept() const {
     return std::ranges::all_of(kept_, [](int k) { return k == 0; });
 }
@@ -258,6 +266,12 @@ OtherPasses RestPlanning::anew(std::vector<PointsPlan> found) const {
 OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
                                      const std::vector<std::vector<PlacedPoint>>& points,
                                      const Findings* found) const {
+    for (const Moved& m : moved)
+        if (hasLeftOut(m.job))
+            return noOtherPasses(core::says(
+                "In what is left of %1 some zones get fuse dots or are left out. Take that back "
+                "first, then its passes can be planned anew.",
+                quiltNamed(plan_, m.job)));
     OtherPasses out{.session = session_, .plan = plan_};
     if (found != nullptr)
         out.plan.findings = *found;
@@ -309,7 +323,7 @@ OtherPasses RestPlanning::withPeople(std::vector<Moved> moved,
     Seconds lastRest = options_.lastRest;
     if (finishes)
         for (const PlannedBreak& b : before.breaks)
-            if (b.end > options_.now && b.start < now) {
+            if (b.end > options_.now && b.end <= now) {
                 rests.push_back(b);
                 lastRest = std::max(lastRest, b.end);
             }

@@ -167,7 +167,7 @@ void PassSteps::assignPresses(std::vector<ZoneJob>& work, const PassCrew& crew, 
         return h.seated ? Length{} : h.reach + h.lean;
     };
     std::optional<std::vector<ZoneJob>> best;
-    std::ptrdiff_t least = 0;
+    std::pair<std::ptrdiff_t, std::ptrdiff_t> least; // without anybody, in somebody's way
     for (int when = 0; when < 3; ++when)
         for (const bool farthest : {false, true}) {
             std::vector<int> who;
@@ -179,14 +179,21 @@ void PassSteps::assignPresses(std::vector<ZoneJob>& work, const PassCrew& crew, 
             });
             if (who.size() > irons)
                 who.resize(irons);
-            auto one = work;
-            press(one, std::move(who), crew, pass);
-            const auto missing = std::ranges::count(one, -1, &ZoneJob::person);
-            if (!best || missing < least) {
-                best = std::move(one);
-                least = missing;
+            // Where some would be in others' way, with fewer irons in use.
+            for (std::size_t n = who.size(); n == who.size() || n > 0; --n) {
+                auto one = work;
+                press(one, {who.begin(), who.begin() + static_cast<std::ptrdiff_t>(n)}, crew, pass);
+                const auto inTheWay = std::ranges::count_if(
+                    one, [&](const ZoneJob& w) { return w.person >= 0 && inSomebodysWay(w, one); });
+                const std::pair is{std::ranges::count(one, -1, &ZoneJob::person), inTheWay};
+                if (!best || is < least) {
+                    best = std::move(one);
+                    least = is;
+                }
+                if (inTheWay == 0 || n == 0)
+                    break;
             }
-            if (least == 0) {
+            if (least.first == 0) {
                 work = std::move(*best);
                 return;
             }
@@ -225,17 +232,6 @@ void PassSteps::press(std::vector<ZoneJob>& work, std::vector<int> who, const Pa
             }
         }
     }
-    // Who is in the way of somebody who was given a zone before: perhaps another is not.
-    for (ZoneJob& w : work)
-        for (const int p : who) {
-            if (w.person < 0 || !inSomebodysWay(w, work))
-                break;
-            ZoneJob one = w;
-            one.person = -1;
-            if (give(one, p, TaskKind::press, crew, pass, Keeping::nothing) &&
-                !inSomebodysWay(one, work))
-                w = std::move(one);
-        }
 }
 
 void PassSteps::assign(std::vector<ZoneJob>& work, TaskKind kind, const PassCrew& crew,

@@ -42,6 +42,8 @@ public:
                            const Findings* found = nullptr) const;
 
 private:
+    /// Of what is not kept some zones are left out, by their names; other passes have other zones.
+    bool hasLeftOut(int job) const;
     std::optional<QuiltPlan> layAnew(int job, const std::vector<PlacedPoint>& points,
                                      const std::vector<Table>& tables) const;
 
