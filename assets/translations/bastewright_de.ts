@@ -9905,6 +9905,10 @@
         <source>Spray is only for outdoors or for a room with windows and doors open, and nothing says that this is one.</source>
         <translation>Heftspray ist nur etwas für draußen oder für einen Raum mit offenen Fenstern und Türen, und davon ist nichts gesagt.</translation>
     </message>
+    <message>
+        <source>In what is left of %1 some zones get fuse dots or are left out. Take that back first, then its passes can be planned anew.</source>
+        <translation>Im Rest von %1 bekommen einige Zonen Klebepunkte oder sind ausgelassen. Das zuerst zurücknehmen, dann lassen sich die Durchgänge neu planen.</translation>
+    </message>
 </context>
 <context>
     <name>fields</name>
