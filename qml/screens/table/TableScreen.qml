@@ -127,7 +127,7 @@ FocusScope {
 
                 objectName: "holds"
                 anchors.fill: tiles
-                visible: screen.room.step.rounds.length > 0 && screen.room.board.stepReady && height > 8 * Theme.tableText
+                visible: screen.room.step.rounds.length > 0 && screen.room.board.stepReady && height > 8.75 * Theme.tableText
                 card: screen.room.step
             }
             PeopleBoard {

@@ -3,19 +3,21 @@
 #include "planners/surface/helper_order.h"
 
 #include <numeric>
+#include <tuple>
 
 namespace bastewright {
 namespace {
 
-/// Tables dealt out to `shares` surfaces, larger tables first, so that the shares are as equal as
-/// whole tables allow.
+/// Tables dealt out to `shares` surfaces, larger tables first, of equal ones the longer, so that
+/// the shares are as equal as whole tables allow, whatever their order in the file.
 std::vector<std::vector<Table>> dealt(const std::vector<Table>& tables, int shares) {
     std::vector<Table> single;
     for (const Table& t : tables)
         for (int i = 0; i < t.count; ++i)
             single.push_back({t.length, t.width, 1, t.group});
     std::ranges::stable_sort(single, std::greater<>{}, [](const Table& t) {
-        return areaSquareInches({{}, {}, t.length, t.width});
+        return std::tuple{areaSquareInches({{}, {}, t.length, t.width}), t.length, t.width,
+                          t.group};
     });
     std::vector<std::vector<Table>> out(static_cast<std::size_t>(shares));
     for (std::size_t i = 0; i < single.size(); ++i) {
