@@ -1018,7 +1018,7 @@
     </message>
     <message>
         <source>Number %1 · tap for the next</source>
-        <translation>Nummer %1 · weiter durch Antippen</translation>
+        <translation>Nummer %1 · tippen: weiter</translation>
     </message>
     <message>
         <source>Number %1, the last</source>
