@@ -61,6 +61,21 @@ std::string pieceOutOfTurn(const BattingPlan& plan) {
     return {};
 }
 
+bool isSquare(const BattingPiecePlaced& p) {
+    return p.onPiece.width() == p.onPiece.length();
+}
+
+/// A square is not turned, unless it is of a strip of new batting that lies turned: 2b as 2a.
+bool liesTurned(const BattingPlan& plan, const BattingPiecePlaced& square) {
+    const auto strip = [](const std::string& name) {
+        return name.substr(0, name.find_last_not_of("abcdefghijklmnopqrstuvwxyz") + 1);
+    };
+    return square.bought >= 0 && std::ranges::any_of(plan.pieces, [&](const BattingPiecePlaced& p) {
+               return p.bought >= 0 && p.turned && !isSquare(p) &&
+                      strip(p.name) == strip(square.name);
+           });
+}
+
 /// How many of these share a place at most.
 std::ptrdiff_t mostAtOnePlace(const std::vector<Interval>& all) {
     std::ptrdiff_t most = 0;
@@ -128,11 +143,11 @@ void battingListed(const QuiltView& v, Report& report) {
         report.add(where(v) / "batting/to_bring",
                    v.label() + ": " + std::to_string(things.size()) + " things are bought, and " +
                        std::to_string(made->toBring.size()) + " are on the list to bring.");
-    // New batting is cut as it is drawn: a strip that lies turned may be pieced from squares too.
     for (const BattingPiecePlaced& p : made->pieces)
-        if (p.turned && p.bought < 0 && p.onPiece.width() == p.onPiece.length())
+        if (isSquare(p) && p.turned != liesTurned(*made, p))
             report.add(where(v).in("batting/pieces", made->pieces, p) / "turned",
-                       v.label() + ": batting piece '" + p.name + "' is square, and turned.");
+                       v.label() + ": batting piece '" + p.name + "' is square, and " +
+                           (p.turned ? "turned." : "its strip is turned."));
     std::set<int> cut;
     for (const BattingPiecePlaced& p : made->pieces)
         cut.insert(p.bought);
