@@ -21,18 +21,11 @@ RowLayout patchRows(const Rules& rules, std::optional<PinRows::Along> along) {
     const double fine = frame.fine();
     const std::vector<int> marks = middles(frame.across(), rules.spacing, fine);
     const std::vector<int> rows = middles(frame.down(), rules.spacing, fine);
-    RowLayout out;
-    out.choice.along = along.value_or(PinRows::Along::width);
-    out.choice.gap = frame.down() / double(rows.size());
-    out.choice.step = frame.across() / double(marks.size());
-    out.choice.marks = {marks, marks};
-    out.choice.rows = rows;
-    for (const int row : rows) {
-        FittedRow& line = out.rows.emplace_back();
-        for (const int mark : marks)
-            line.push_back({mark, {mark * fine, row * fine}});
-    }
-    return out;
+    return straightRows(frame, {.along = along.value_or(PinRows::Along::width),
+                                .gap = frame.down() / double(rows.size()),
+                                .step = frame.across() / double(marks.size()),
+                                .marks = {marks, marks},
+                                .rows = rows});
 }
 
 } // namespace bastewright::points

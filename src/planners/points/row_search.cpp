@@ -208,6 +208,18 @@ std::size_t RowLayout::pins() const {
                            [](std::size_t n, const FittedRow& row) { return n + row.size(); });
 }
 
+RowLayout straightRows(const RowFrame& frame, RowChoice choice) {
+    const double fine = frame.fine();
+    RowLayout out;
+    for (std::size_t i = 0; i < choice.rows.size(); ++i) {
+        FittedRow& line = out.rows.emplace_back();
+        for (const int mark : choice.marksOf(i))
+            line.push_back({mark, {mark * fine, choice.rows[i] * fine}});
+    }
+    out.choice = std::move(choice);
+    return out;
+}
+
 std::optional<RowLayout> rowsFor(const Rules& rules, const RowWish& wish, std::stop_token stop) {
     return Search{rules, wish, std::move(stop)}.run();
 }

@@ -15,6 +15,9 @@ struct RowLayout {
     std::size_t pins() const;
 };
 
+/// The rows of a choice with a point at every mark, where nothing has to keep clear of anything.
+RowLayout straightRows(const RowFrame& frame, RowChoice choice);
+
 struct RowWish {
     std::optional<PinRows::Along>
         along; ///< nothing: whichever needs fewer points, along the width of two

@@ -42,18 +42,11 @@ RowLayout rowsAlong(const Rules& rules, double alongRow, PinRows::Along along) {
     const double half = std::sqrt(std::max(0.0, squared(rules.radius) - squared(far)));
     const double apart = std::clamp(2 * half - fine, rules.gap, rules.spacing);
     const std::vector<int> rows = spread(frame.down(), edge, apart, rules.gap, fine);
-    RowLayout out;
-    out.choice.along = along;
-    out.choice.gap = meanGap(rows) * fine;
-    out.choice.step = meanGap(marks) * fine;
-    out.choice.marks = {marks, marks};
-    out.choice.rows = rows;
-    for (const int row : rows) {
-        FittedRow& line = out.rows.emplace_back();
-        for (const int mark : marks)
-            line.push_back({mark, {mark * fine, row * fine}});
-    }
-    return out;
+    return straightRows(frame, {.along = along,
+                                .gap = meanGap(rows) * fine,
+                                .step = meanGap(marks) * fine,
+                                .marks = {marks, marks},
+                                .rows = rows});
 }
 
 } // namespace
