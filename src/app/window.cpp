@@ -11,6 +11,7 @@
 #include "app/within_screen.h"
 #include "language/language.h"
 #include "session/checked_plan.h"
+#include "sheets/print/printing.h"
 #include "store/data_folder.h"
 #include "view/base/words.h"
 
@@ -196,6 +197,8 @@ int selfTest() {
     }
     for (const auto& warning : warnings.caught())
         printError(QStringLiteral("warning: %1").arg(warning));
+    if (const auto printing = printing::service(); problem.isEmpty() && !printing)
+        problem = words::fromCore(printing.error());
     if (!problem.isEmpty())
         printError(problem);
     return problem.isEmpty() && warnings.caught().isEmpty() ? 0 : 1;

@@ -2,12 +2,11 @@
 
 #include "sheets/pdf_outline.h"
 #include "sheets/print/paint_pages.h"
+#include "sheets/print/printing.h"
 #include "sheets/words.h"
 
 #include <QBuffer>
 #include <QPdfWriter>
-#include <QPrinter>
-#include <QTemporaryDir>
 
 namespace bastewright::sheets {
 namespace {
@@ -39,34 +38,27 @@ QByteArray inColour(const SheetSet& set, const SheetOptions& options) {
     return paintPages(writer, set) ? pdf : QByteArray{};
 }
 
-/// Only Qt's printer turns colours into greys, and it writes to a file.
-QByteArray inGrey(const SheetSet& set, const SheetOptions& options) {
-    const QTemporaryDir folder;
-    QFile file{folder.filePath(QStringLiteral("sheets.pdf"))};
-    {
-        QPrinter printer;
-        printer.setOutputFormat(QPrinter::PdfFormat);
-        printer.setOutputFileName(file.fileName());
-        printer.setResolution(kResolution);
-        printer.setPageLayout(pageLayout(options.paper));
-        printer.setColorMode(QPrinter::GrayScale);
-        printer.setDocName(set.title());
-        printer.setCreator(QStringLiteral("Bastewright"));
-        if (!paintPages(printer, set))
-            return {};
-    }
-    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray{};
+tl::expected<QByteArray, QString> drawn(const SheetSet& set, const SheetOptions& options) {
+    if (options.colour)
+        return inColour(set, options);
+    const auto printing = printing::service();
+    if (!printing)
+        return tl::make_unexpected(QString::fromStdString(printing.error()));
+    return (*printing)->greyPdf(set.title(), pageLayout(options.paper), kResolution,
+                                [&](QPagedPaintDevice& device) { return paintPages(device, set); });
 }
 
 } // namespace
 
-QByteArray pdfOf(const SheetSet& set, const SheetOptions& options) {
-    QByteArray pdf = options.colour ? inColour(set, options) : inGrey(set, options);
-    if (pdf.isEmpty())
-        return {};
-    setExactPageSize(pdf, set.frame());
+tl::expected<QByteArray, QString> pdfOf(const SheetSet& set, const SheetOptions& options) {
+    auto pdf = drawn(set, options);
+    if (!pdf)
+        return pdf;
+    if (pdf->isEmpty())
+        return tl::make_unexpected(Text::tr("The pages could not be drawn."));
+    setExactPageSize(*pdf, set.frame());
     //: The language these sheets are written in, as a tag after BCP 47
-    return withOutline(pdf, set.outline(), Text::tr("en"));
+    return withOutline(*pdf, set.outline(), Text::tr("en"));
 }
 
 } // namespace bastewright::sheets

@@ -29,11 +29,11 @@ QString fileName(const Session& session, const QString& what, Paper paper) {
 QString write(const Session& session, const Plan& plan, const SheetOptions& options,
               const QString& path) {
     const SheetSet set{session, plan, options};
-    const QByteArray pdf = sheets::pdfOf(set, options);
-    if (pdf.isEmpty())
-        return Text::tr("The pages could not be drawn.");
+    const auto pdf = sheets::pdfOf(set, options);
+    if (!pdf)
+        return pdf.error();
     QSaveFile file{path};
-    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.flush() ||
+    if (!file.open(QIODevice::WriteOnly) || file.write(*pdf) != pdf->size() || !file.flush() ||
         !file.commit())
         return Text::tr("%1 cannot be written: %2.").arg(path, file.errorString());
     return {};

@@ -14,18 +14,21 @@ WIDE, HIGH, STEP = 96, 34, 76  # of a box; from row to row
 ACROSS = {
     "planner_surface": 58, "planner_rolls": 168, "planner_passes": 113, "planner_crew": 113, "planner_points": 278,
     "planner_proof": 388, "planner_bring": 498, "planner_backing": 608, "planner_batting": 718, "checker": 828,
-    "sheets": 940, "language": 940, "ways": 278, "measures": 498, "job": 498, "plan": 498, "planner_whole": 498,
+    "sheets": 890, "language": 890, "printing": 948, "ways": 278, "measures": 498, "job": 498, "plan": 498, "planner_whole": 498,
     "session": 664, "store": 664, "view": 800, "page": 800, "qml": 800, "app": 800,
 }
 
 
 def uses(source):
-    """part -> parts it is linked with, read from every CMakeLists.txt of src and qml."""
+    """part -> parts it is linked with, or made for, read from every CMakeLists.txt of src and qml."""
     found = {}
     for listing in sorted((source / "src").rglob("CMakeLists.txt")):
         inside = listing.parent.relative_to(source / "src")
         part = str(inside).replace("planners/", "planner_")
         text = re.sub(r"#.*", "", listing.read_text())
+        if " MODULE " in text and part != ".":  # opened while the program runs; it links nothing of ours
+            headers = "".join(file.read_text() for file in sorted(listing.parent.glob("*.[ch]*")))
+            found[part] = set(re.findall(r'#include "(\w+)/', headers))
         if "bastewright_library(" not in text or part == ".":
             continue
         libraries = set(re.findall(r"(?<!/)\bbastewright_(\w+)\b", text))
@@ -75,7 +78,7 @@ def drawing(source):
             to, below = place[other]
             lines.append(f'<path d="M{x} {y + HIGH}C{x} {y + HIGH + 30} {to} {below - 30} {to} {below}" '
                          'fill="none" stroke="#555" stroke-width="1.5"/>')
-    qt = {"language", "store", "sheets", "view", "page", "app", "qml"}
+    qt = {"language", "store", "sheets", "printing", "view", "page", "app", "qml"}
     for part in sorted(graph):
         x, y = place[part]
         fill, edge = ("#fff3cf", "#8a6d00") if part in qt else ("#dcebf5", "#004a78")

@@ -36,6 +36,7 @@ ALLOWED = {
     "language": {"measures"},
     "store": {"session"},
     "sheets": {"ways", "language", "plan"},
+    "printing": {"sheets"},
     "view": {"session", "store", "sheets", "language", "planner_surface", "planner_passes",
              "planner_rolls", "planner_batting", "planner_bring", "planner_proof", "planner_whole"},
     "page": {"view"},
@@ -43,7 +44,7 @@ ALLOWED = {
 # The rooms of src/view, lowest first: each may include those before it.
 ROOMS = ("base", "paint", "edit", "photo", "plan", "table", "paper", "shelf", "room")
 CORE = [name for name in ALLOWED
-        if name not in ("language", "store", "sheets", "view", "page")]
+        if name not in ("language", "store", "sheets", "printing", "view", "page")]
 # Longest file of each kind; the usual is far less.
 LONGEST = {".cpp": 400, ".h": 250, ".qml": 260}
 
@@ -100,7 +101,11 @@ def includes(source, _build):
 
 
 def links(source, _build):
-    """The link graph is the one in this table."""
+    """The link graph is the one in this table, and what prints is linked by src/printing alone."""
+    for listing in sorted((source / "src").rglob("CMakeLists.txt")):
+        if listing.parent.name != "printing":
+            for library in re.findall(r"\bPrintSupport\b|\bCups\b", listing.read_text()):
+                yield f"{listing.relative_to(source)}: every start would read {library}; it belongs into src/printing"
     for part, allowed in ALLOWED.items():
         listing = source / folder(part) / "CMakeLists.txt"
         text = re.sub(r"#.*", "", listing.read_text())

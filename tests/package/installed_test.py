@@ -67,6 +67,20 @@ class Installed(unittest.TestCase):
         left = [path for path in sorted(self.home.rglob("*")) if path not in before and ".cache" not in path.parts]
         self.assertEqual([path.name for path in left if "plan.json" != path.name and "sheets" not in path.parts], [])
 
+    def test_what_prints_is_opened_from_where_it_is_installed(self):
+        libraries = list(self.prefix.rglob("bastewright-printing.so"))
+        self.assertEqual([file.parent.name for file in libraries], ["bastewright"])
+        self.assertNotIn("libcups", self.accepted("ldd", self.program))
+        self.assertIn("libcups", self.accepted("ldd", libraries[0]))
+        away = libraries[0].with_suffix(".away")
+        libraries[0].rename(away)
+        try:
+            done = run(self.program, "--self-test", env=self.environment, cwd=self.home)
+        finally:
+            away.rename(libraries[0])
+        self.assertEqual(done.returncode, 1)
+        self.assertRegex(done.stderr, rf"(?m)^.*{re.escape(str(libraries[0]))} is missing\..*$")
+
     def test_the_version_is_that_of_the_project(self):
         lines = self.call("--version").splitlines()
         self.assertEqual(lines[0], f"bastewright {VERSION}")
@@ -170,7 +184,7 @@ class Package(unittest.TestCase):
 
     def test_it_holds_the_same_files_as_an_installation(self):
         listing = run("dpkg-deb", "--contents", self.file).stdout
-        for file in ("bin/bastewright", "share/man/man1/bastewright.1.gz", "share/doc/bastewright/copyright",
+        for file in ("bin/bastewright", "lib/bastewright/bastewright-printing.so", "share/man/man1/bastewright.1.gz", "share/doc/bastewright/copyright",
                      "share/doc/bastewright/changelog.gz", "share/mime/packages/bastewright.xml"):
             self.assertRegex(listing, rf"(?m)^-\S+ root/root .* \./usr/{file}$")
         self.assertNotRegex(listing, r"(?m)\./(?!usr/)\S+")

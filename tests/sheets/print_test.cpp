@@ -1,4 +1,5 @@
 #include "fixture.h"
+#include "language/language.h"
 #include "pdf_reader.h"
 #include "print_service.h"
 #include "sheets/print/print_sheets.h"
@@ -124,8 +125,9 @@ TEST_F(Printing, inGreyAndOnBothSides) {
 TEST_F(Printing, thePrintersAreListedWithWhatTheyCan) {
     ASSERT_FALSE(service_->addQueue("hall-list").isEmpty());
     const auto all = printers();
-    const auto found = std::ranges::find(all, std::string{"hall-list"}, &Printer::name);
-    ASSERT_NE(found, all.end());
+    ASSERT_TRUE(all) << all.error();
+    const auto found = std::ranges::find(*all, std::string{"hall-list"}, &Printer::name);
+    ASSERT_NE(found, all->end());
     EXPECT_TRUE(found->bothSides);
     EXPECT_TRUE(found->colour);
     EXPECT_NE(found->about.find("Test printer"), std::string::npos);
@@ -136,6 +138,15 @@ TEST_F(Printing, anUnknownPrinterIsSaid) {
     ASSERT_FALSE(printed);
     EXPECT_TRUE(oneSentence(printed.error())) << printed.error();
     EXPECT_NE(printed.error().find("attic"), std::string::npos) << printed.error();
+}
+
+// What the library that prints says is translated by the program it is opened in.
+TEST_F(Printing, anUnknownPrinterIsSaidInGermanToo) {
+    language::speak("de");
+    const auto printed = print(order("attic"));
+    language::speak("en");
+    ASSERT_FALSE(printed);
+    EXPECT_EQ(printed.error(), "Auf diesem Rechner gibt es keinen Drucker attic.");
 }
 
 TEST_F(Printing, oneThatTakesNoJobsIsSaid) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "sheets/print/printing.h"
 #include "sheets/sheets.h"
 
 #include <chrono>
@@ -7,16 +8,9 @@
 
 namespace bastewright {
 
-/// A printer this computer knows.
-struct Printer {
-    std::string name;
-    std::string about; ///< its maker's words and where it stands; may be empty
-    bool usual = false;
-    bool bothSides = false, colour = false; ///< what it can do
-};
-
-/// The usual one first. Blocks while the print service is asked.
-std::vector<Printer> printers();
+/// The usual one first; the error is one sentence: printing cannot be opened. Blocks while the
+/// print service is asked.
+tl::expected<std::vector<Printer>, std::string> printers();
 
 inline constexpr int kMostCopies = 20;
 
@@ -37,9 +31,9 @@ struct Printed {
 
 /// Prints the sheets on a printer of this computer, and asks the print service what became of them,
 /// for as long as `patience`. `progress` is told the page, from 0, and how many there are. The
-/// error is one sentence: an unknown printer, one that takes no jobs or has not the paper, a
-/// service that cannot be reached, a job that was refused or failed. Any thread; blocks. Needs a
-/// QGuiApplication.
+/// error is one sentence: printing cannot be opened, an unknown printer, one that takes no jobs or
+/// has not the paper, a service that cannot be reached, a job that was refused or failed. Any
+/// thread; blocks. Needs a QGuiApplication.
 tl::expected<Printed, std::string>
 printSheets(const Session& session, const Plan& plan, const PrintOrder& order,
             const std::function<void(int page, int pages)>& progress = {},

@@ -132,6 +132,8 @@ void SheetsWriter::setPrinter(const QString& name) {
 QString SheetsWriter::printerText() const {
     if (looking_ && printers_.isEmpty())
         return tr("Looking for printers …");
+    if (!noPrinting_.isEmpty())
+        return noPrinting_;
     const auto at = printers_.indexOf(printer_);
     return at < 0 ? tr("This computer knows no printer. Save the sheets and print them elsewhere.")
                   : about_.value(at);
@@ -164,20 +166,20 @@ void SheetsWriter::lookForPrinters() {
     looking_ = true;
     emit printersChanged();
     looker_ = std::jthread{[this] {
-        QStringList names, about;
-        for (const auto& one : bastewright::printers()) {
-            names << words::fromCore(one.name);
-            about << words::fromCore(one.about);
-        }
         QMetaObject::invokeMethod(
-            this, [this, names, about] { found(names, about); }, Qt::QueuedConnection);
+            this, [this, all = bastewright::printers()] { found(all); }, Qt::QueuedConnection);
     }};
 }
 
-void SheetsWriter::found(QStringList names, QStringList about) {
+void SheetsWriter::found(const tl::expected<std::vector<Printer>, std::string>& all) {
     looking_ = false;
-    printers_ = std::move(names);
-    about_ = std::move(about);
+    noPrinting_ = all ? QString{} : words::fromCore(all.error());
+    printers_.clear();
+    about_.clear();
+    for (const auto& one : all.value_or(std::vector<Printer>{})) {
+        printers_ << words::fromCore(one.name);
+        about_ << words::fromCore(one.about);
+    }
     if (!printers_.contains(printer_))
         printer_ = printers_.value(0);
     emit printersChanged();

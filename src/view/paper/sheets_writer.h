@@ -1,5 +1,6 @@
 #pragma once
 
+#include "sheets/print/printing.h"
 #include "view/paper/sheet_preview.h"
 
 #include <QObject>
@@ -51,7 +52,7 @@ public:
     const QStringList& printers() const { return printers_; }
     QString printer() const { return printer_; }
     void setPrinter(const QString& name);
-    /// What it is, or that there is none.
+    /// What it is; that there is none; or why none can be asked.
     QString printerText() const;
     /// Why nothing can be printed just now; empty where it can.
     QString whyNot() const;
@@ -72,10 +73,11 @@ private:
     /// Where this job's files go.
     QString target() const;
     void lookForPrinters();
-    void found(QStringList names, QStringList about);
+    void found(const tl::expected<std::vector<bastewright::Printer>, std::string>& all);
 
     SheetPreview preview_;
     QString folder_, message_, printer_;
+    QString noPrinting_; ///< why no printer can be asked; empty where they can
     QStringList printers_, about_;
     int copies_ = 1;
     qreal progress_ = 0;

@@ -17,6 +17,8 @@ from pathlib import Path
 
 LOWEST = 780  # of a window 800 pixels high
 WAIT = 60  # seconds for a plan or a slow machine
+# What a start has no time for.
+OF_PRINTING = ["bastewright-printing.so", "libQt6PrintSupport.", "libQt6Widgets.", "libcups.", "libgnutls."]
 
 
 class Display:
@@ -118,6 +120,11 @@ class Program:
         subprocess.run(["xdotool", "mousemove", str(x), str(y), "sleep", "0.05", "click", "1"],
                        env=self.environment, check=True)
         time.sleep(self.pause)
+
+    def mapped(self, *names):
+        """Which of these libraries the program has opened, as the kernel lists them."""
+        maps = Path(f"/proc/{self.process.pid}/maps").read_text()
+        return [name for name in names if f"/{name}" in maps]
 
     def internet(self):
         """The sockets of the internet that the program holds, as the kernel lists them: local and far
@@ -246,6 +253,8 @@ def main(executable):
         stored = events(home)
         assert stored == before + 9, f"{stored - before} of 9 ticks are stored"
         assert program.internet() == [], "nobody has switched the page for phones on"
+        assert program.mapped("libQt6Gui.") == ["libQt6Gui."]
+        assert program.mapped(*OF_PRINTING) == [], "nobody has asked for printing"
         program.kill()
 
         program = Program(executable, display, home)
@@ -280,6 +289,7 @@ def main(executable):
         program.wait_for("sheets")
         program.tap("sheets")
         program.tap("savePdf")
+        until(lambda: program.mapped(*OF_PRINTING) == OF_PRINTING, "printing is not opened")
         until(lambda: list(Path(home).rglob("*.pdf")), "no sheets were written")
         assert program.internet() == [], "planning and printing need no network"
         program.kill()

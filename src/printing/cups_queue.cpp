@@ -1,11 +1,11 @@
-#include "sheets/print/print_queue.h"
+#include "printing/cups_queue.h"
 
 #include "sheets/words.h"
 
 #include <cups/cups.h>
 #include <memory>
 
-namespace bastewright::print_queue {
+namespace bastewright::printing {
 namespace {
 
 using sheets::Text;
@@ -62,7 +62,7 @@ JobState stateOf(ipp_jstate_t state) {
 
 } // namespace
 
-tl::expected<State, std::string> state(const std::string& printer) {
+tl::expected<QueueState, std::string> queueState(const std::string& printer) {
     const auto http = connection();
     if (!http)
         return tl::make_unexpected(
@@ -80,7 +80,7 @@ tl::expected<State, std::string> state(const std::string& printer) {
     if (ippGetStatusCode(answer.get()) > IPP_STATUS_OK_EVENTS_COMPLETE)
         return tl::make_unexpected(sentence(Text::tr("The print service says of %1: %2.")
                                                 .arg(quoted(printer), cupsLastErrorString())));
-    State out;
+    QueueState out;
     if (auto* accepting =
             ippFindAttribute(answer.get(), "printer-is-accepting-jobs", IPP_TAG_BOOLEAN))
         out.accepting = ippGetBoolean(accepting, 0) != 0;
@@ -92,7 +92,7 @@ tl::expected<State, std::string> state(const std::string& printer) {
     return out;
 }
 
-std::vector<PrintJob> jobs(const std::string& printer) {
+std::vector<PrintJob> queueJobs(const std::string& printer) {
     const auto http = connection();
     if (!http)
         return {};
@@ -106,4 +106,4 @@ std::vector<PrintJob> jobs(const std::string& printer) {
     return out;
 }
 
-} // namespace bastewright::print_queue
+} // namespace bastewright::printing
